@@ -1,0 +1,119 @@
+"""A deed: one change that the shop makes, in one transaction, with its entry in the history."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from typing import Any
+
+from sqlalchemy import Connection, delete, insert, select, update
+from sqlalchemy.sql.schema import Table
+
+from desktop_app.shop_record.tables import Kept
+from desktop_app.shop_record.trouble import ShopTrouble
+
+Values = Mapping[str, Any]
+
+
+@dataclass(frozen=True, slots=True)
+class RowChange:
+    """One row before and after: no before = added, no after = removed, else the changed columns."""
+
+    table: str
+    row_id: int
+    before: dict[str, Any] | None
+    after: dict[str, Any] | None
+
+
+@dataclass(frozen=True, slots=True)
+class Done:
+    """What a deed did: its words for the undo menu, the tables it touched, its entry's number.
+
+    `seq` is None where nothing had to be changed; `made` is the id of the first row added.
+    """
+
+    words: str
+    touched: frozenset[str]
+    seq: int | None
+    made: int | None = None
+
+
+@dataclass(slots=True)
+class Deed:
+    """The open transaction of one deed; every write goes through it so that it is remembered."""
+
+    connection: Connection
+    words: str
+    changes: list[RowChange] = field(default_factory=list)
+
+    def add(self, kept: type[Kept], **values: Any) -> int:
+        """Add a row and return its id."""
+        return self._insert(_table(kept), values)
+
+    def change(self, kept: type[Kept], row_id: int, **values: Any) -> None:
+        """Change columns of a row; columns that already have the value are left alone."""
+        self._update(_table(kept), row_id, values)
+
+    def remove(self, kept: type[Kept], row_id: int) -> None:
+        """Take a row out; its last state stays in the history, from where undo brings it back."""
+        table = _table(kept)
+        before = self._row(table, row_id)
+        if before is None:
+            raise _gone(table.name, row_id)
+        self._delete(table, row_id)
+        self.changes.append(RowChange(table.name, row_id, before, None))
+
+    def apply(self, change: RowChange, table: Table) -> None:
+        """Carry out a change that was written down before (an undo or a redo)."""
+        if change.before is None and change.after is not None:
+            self._insert(table, change.after)
+        elif change.after is None:
+            before = self._row(table, change.row_id)
+            if before is None:
+                raise _gone(table.name, change.row_id)
+            self._delete(table, change.row_id)
+            self.changes.append(RowChange(table.name, change.row_id, before, None))
+        else:
+            self._update(table, change.row_id, change.after)
+
+    def first_made(self) -> int | None:
+        """Return the id of the first row that this deed added."""
+        return next((c.row_id for c in self.changes if c.before is None), None)
+
+    def _insert(self, table: Table, values: Values) -> int:
+        row_id = self.connection.execute(insert(table).values(**values)).inserted_primary_key
+        assert row_id is not None
+        after = self._row(table, int(row_id[0]))
+        self.changes.append(RowChange(table.name, int(row_id[0]), None, after))
+        return int(row_id[0])
+
+    def _update(self, table: Table, row_id: int, values: Values) -> None:
+        now = self._row(table, row_id)
+        if now is None:
+            raise _gone(table.name, row_id)
+        after = {name: value for name, value in values.items() if now[name] != value}
+        if after:
+            self.connection.execute(update(table).where(table.c.id == row_id).values(**after))
+            before = {name: now[name] for name in after}
+            self.changes.append(RowChange(table.name, row_id, before, after))
+
+    def _delete(self, table: Table, row_id: int) -> None:
+        self.connection.execute(delete(table).where(table.c.id == row_id))
+
+    def _row(self, table: Table, row_id: int) -> dict[str, Any] | None:
+        row = self.connection.execute(select(table).where(table.c.id == row_id)).mappings().first()
+        return None if row is None else dict(row)
+
+
+def _table(kept: type[Kept]) -> Table:
+    table = kept.__table__
+    assert isinstance(table, Table)
+    return table
+
+
+def _gone(table: str, row_id: int) -> ShopTrouble:
+    return ShopTrouble(
+        f"That entry ({table} {row_id}) is no longer there.",
+        kept="Nothing was changed.",
+        do="It was taken out at another desk or undone; look at the page again.",
+    )

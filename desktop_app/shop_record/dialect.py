@@ -1,0 +1,130 @@
+"""Everything that only SQLite can do: opening the file, its pragmas, its errors."""
+
+from __future__ import annotations
+
+import sqlite3
+from pathlib import Path
+from typing import Any
+
+from sqlalchemy import Connection, Engine, create_engine, event, text
+from sqlalchemy.exc import DBAPIError
+from sqlalchemy.pool import QueuePool
+
+from desktop_app.shop_record.trouble import ShopTrouble
+
+APPLICATION_ID = 0x42575431  # "BWT1": marks a file as a shop's record
+WAIT_SECONDS = 5.0
+
+# Rollback journal with EXTRA lost no acknowledged commit in simulated power cuts; the rest guards
+# against mistakes (foreign keys), against triggers being walked around, and against odd files.
+PRAGMAS: tuple[tuple[str, str, Any], ...] = (
+    ("journal_mode", "DELETE", "delete"),
+    ("synchronous", "EXTRA", 3),
+    ("foreign_keys", "ON", 1),
+    ("recursive_triggers", "ON", 1),
+    ("trusted_schema", "OFF", 0),
+    ("cell_size_check", "ON", 1),
+)
+
+
+def create_file(path: Path) -> None:
+    """Make an empty record file that carries our mark; refuse one that is already there."""
+    if path.exists():
+        raise ShopTrouble(
+            f"{path} is already there.", do="Choose another folder or open this shop."
+        )
+    with sqlite3.connect(path) as fresh:
+        fresh.execute(f"PRAGMA application_id = {APPLICATION_ID}")
+        fresh.execute("PRAGMA user_version = 1")
+    fresh.close()
+
+
+def open_engine(path: Path) -> Engine:
+    """Return an engine on an existing record file; never creates one.
+
+    Every connection sets the pragmas, reads them back, and refuses to work where one did not take.
+    """
+    uri = f"{path.resolve().as_uri()}?mode=rw"
+
+    def connect() -> sqlite3.Connection:
+        return sqlite3.connect(
+            uri, uri=True, timeout=WAIT_SECONDS, isolation_level=None, check_same_thread=False
+        )
+
+    engine = create_engine("sqlite+pysqlite://", creator=connect, poolclass=QueuePool)
+    event.listen(engine, "connect", _set_up)
+    event.listen(engine, "begin", _begin)
+    return engine
+
+
+def _set_up(connection: Any, _record: Any) -> None:
+    cursor = connection.cursor()
+    for name, wanted, reads in PRAGMAS:
+        cursor.execute(f"PRAGMA {name} = {wanted}")
+        found = cursor.execute(f"PRAGMA {name}").fetchone()
+        if found is None or found[0] != reads:
+            raise ShopTrouble(
+                f"The database did not accept {name} = {wanted} (it says {found}).",
+                kept="Nothing was changed.",
+                do="Move the shop's folder to a disk of this computer and open it again.",
+            )
+    cursor.close()
+
+
+def _begin(connection: Connection) -> None:
+    writing = connection.get_execution_options().get("writing", False)
+    connection.exec_driver_sql("BEGIN IMMEDIATE" if writing else "BEGIN")
+
+
+def carries_our_mark(path: Path) -> bool:
+    """Tell whether the file is a shop's record, by the mark in its header."""
+    with path.open("rb") as file:
+        head = file.read(72)
+    return (
+        head[:16] == b"SQLite format 3\x00" and int.from_bytes(head[68:72], "big") == APPLICATION_ID
+    )
+
+
+def as_trouble(error: DBAPIError) -> ShopTrouble | None:
+    """Turn an error of the database that a shop can do something about into words; else None."""
+    said = str(error.orig).lower()
+    kept = "What you typed is still in its field; nothing was saved."
+    if "locked" in said or "busy" in said:
+        return ShopTrouble("The shop's record is busy in another program.", kept, "Try again.")
+    if "full" in said:
+        return ShopTrouble("The disk is full.", kept, "Free some space and try again.")
+    if "readonly" in said or "read-only" in said:
+        return ShopTrouble(
+            "The shop's folder can be read but not written.", kept, "Ask for the right to write."
+        )
+    if "malformed" in said or "not a database" in said or "disk i/o" in said:
+        return ShopTrouble(
+            "The shop's record is damaged or its disk fails.",
+            "The file was left as it is.",
+            "Run “benchwitness check”, then go back to your last good copy.",
+        )
+    if "unable to open" in said:
+        return ShopTrouble(
+            "The shop's record cannot be opened.", kept, "Is its folder still there?"
+        )
+    return None
+
+
+def integrity_problems(connection: Connection) -> list[str]:
+    """Return what the database says of its own damage; an empty list where it is whole."""
+    found = [str(row[0]) for row in connection.execute(text("PRAGMA integrity_check"))]
+    problems = [] if found == ["ok"] else found
+    for row in connection.execute(text("PRAGMA foreign_key_check")):
+        problems.append(f"{row[0]} row {row[1]} points to a row of {row[2]} that is missing")
+    return problems
+
+
+def copy_whole(connection: Connection, to: Path) -> None:
+    """Write a consistent copy of the record to a new file."""
+    raw = connection.connection.driver_connection
+    assert isinstance(raw, sqlite3.Connection)
+    copy = sqlite3.connect(to)
+    try:
+        raw.backup(copy)
+    finally:
+        copy.close()

@@ -1,0 +1,166 @@
+"""The history: entries chained by SHA-256, and what can be undone or redone now."""
+
+from __future__ import annotations
+
+import hashlib
+import json
+from collections.abc import Iterable, Sequence
+from dataclasses import asdict, dataclass
+from datetime import datetime
+
+from sqlalchemy import Connection, insert, select
+
+from desktop_app.shop_record.deed import Deed, RowChange
+from desktop_app.shop_record.tables import Base, HistoryEntry
+from desktop_app.shop_record.trouble import ShopTrouble
+
+GENESIS = "0" * 64
+UNDO_REACH = 200  # entries looked back on for undo
+
+
+@dataclass(frozen=True, slots=True)
+class Entry:
+    """One entry as undo needs it."""
+
+    seq: int
+    words: str
+    who: str
+    reverses: int | None
+
+
+def chained_hash(previous: str, seq: int, body: str) -> str:
+    """Return the entry's hash: SHA-256(1, previous hash, number, SHA-256(0, body)), as hex.
+
+    The body is hashed on its own first, so that one entry can be shown with only the hashes of
+    the others.
+    """
+    inner = hashlib.sha256(b"\x00" + body.encode()).digest()
+    outer = b"\x01" + bytes.fromhex(previous) + str(seq).encode() + inner
+    return hashlib.sha256(outer).hexdigest()
+
+
+def write_entry(deed: Deed, at: datetime, who: str, place: str, reverses: int | None) -> int:
+    """Append the deed's entry in the deed's own transaction and return its number."""
+    last = deed.connection.execute(
+        select(HistoryEntry.seq, HistoryEntry.hash).order_by(HistoryEntry.seq.desc()).limit(1)
+    ).first()
+    seq, previous = (1, GENESIS) if last is None else (last.seq + 1, last.hash)
+    stamp = at.isoformat(timespec="seconds")
+    facts = {
+        "at": stamp,
+        "who": who,
+        "place": place,
+        "words": deed.words,
+        "reverses": reverses,
+        "changes": [asdict(change) for change in deed.changes],
+    }
+    body = json.dumps(facts, sort_keys=True, separators=(",", ":"), ensure_ascii=False)
+    deed.connection.execute(
+        insert(HistoryEntry).values(
+            seq=seq,
+            at=stamp,
+            who=who,
+            words=deed.words,
+            body=body,
+            reverses=reverses,
+            hash=chained_hash(previous, seq, body),
+        )
+    )
+    return seq
+
+
+def changes_of(connection: Connection, seq: int) -> list[RowChange]:
+    """Return the row changes of one entry, in the order in which they were made."""
+    body = connection.execute(select(HistoryEntry.body).where(HistoryEntry.seq == seq)).scalar_one()
+    return [RowChange(**change) for change in json.loads(body)["changes"]]
+
+
+def stacks(connection: Connection) -> tuple[list[Entry], list[Entry]]:
+    """Return what can be undone and what can be redone, the next one last in each list."""
+    rows = connection.execute(
+        select(HistoryEntry.seq, HistoryEntry.words, HistoryEntry.who, HistoryEntry.reverses)
+        .order_by(HistoryEntry.seq.desc())
+        .limit(UNDO_REACH)
+    ).all()
+    return sort_out([Entry(*row) for row in reversed(rows)])
+
+
+def sort_out(entries: Iterable[Entry]) -> tuple[list[Entry], list[Entry]]:
+    """Replay entries into the two stacks: a new deed empties redo, a reverse moves one across."""
+    undo: list[Entry] = []
+    redo: list[Entry] = []
+    for entry in entries:
+        if entry.reverses is None:
+            undo.append(entry)
+            redo.clear()
+        elif undo and undo[-1].seq == entry.reverses:
+            undo.pop()
+            redo.append(entry)
+        elif redo and redo[-1].seq == entry.reverses:
+            redo.pop()
+            undo.append(entry)
+    return undo, redo
+
+
+def reverse(deed: Deed, changes: Sequence[RowChange], seq: int) -> None:
+    """Carry out the reverse of the changes of entry `seq`, last change first.
+
+    Refused with a ShopTrouble where a row no longer has the values that the entry left behind.
+    """
+    for change in reversed(changes):
+        table = Base.metadata.tables[change.table]
+        _refuse_if_changed_since(deed, change, seq)
+        deed.apply(RowChange(change.table, change.row_id, change.after, change.before), table)
+
+
+def _refuse_if_changed_since(deed: Deed, change: RowChange, seq: int) -> None:
+    table = Base.metadata.tables[change.table]
+    now = (
+        deed.connection.execute(select(table).where(table.c.id == change.row_id)).mappings().first()
+    )
+    left = change.after
+    same = (
+        (now is None)
+        if left is None
+        else (now is not None and all(now[name] == value for name, value in left.items()))
+    )
+    if not same:
+        who, words = _who_changed(deed.connection, change, seq)
+        raise ShopTrouble(
+            f"This can't be undone: {who} has changed it since ({words}).",
+            kept="Nothing was changed.",
+            do="Change the value by hand if it is wrong.",
+        )
+
+
+def _who_changed(connection: Connection, change: RowChange, seq: int) -> tuple[str, str]:
+    later = connection.execute(
+        select(HistoryEntry.who, HistoryEntry.words, HistoryEntry.body)
+        .where(HistoryEntry.seq > seq)
+        .order_by(HistoryEntry.seq.desc())
+        .limit(UNDO_REACH)
+    )
+    for who, words, body in later:
+        for other in json.loads(body)["changes"]:
+            if other["table"] == change.table and other["row_id"] == change.row_id:
+                return who or "someone", words
+    return "someone", "outside the program"
+
+
+def chain_problems(connection: Connection) -> tuple[int, list[str]]:
+    """Check the chain: the number of entries, and a sentence for each entry that doesn't match."""
+    problems: list[str] = []
+    previous, count, expected = GENESIS, 0, 1
+    entries = connection.execution_options(yield_per=1000).execute(
+        select(HistoryEntry.seq, HistoryEntry.body, HistoryEntry.hash, HistoryEntry.words).order_by(
+            HistoryEntry.seq
+        )
+    )
+    for seq, body, kept_hash, words in entries:
+        count += 1
+        if seq != expected:
+            problems.append(f"history entries {expected} to {seq - 1} are missing")
+        if chained_hash(previous, seq, body) != kept_hash:
+            problems.append(f"history entry {seq} (“{words}”) was changed after it was written")
+        previous, expected = kept_hash, seq + 1
+    return count, problems

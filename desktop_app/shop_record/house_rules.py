@@ -1,0 +1,131 @@
+"""The house rules: every setting of a shop with its default, its bounds and what it does."""
+
+from __future__ import annotations
+
+import json
+from dataclasses import dataclass, fields, replace
+from dataclasses import field as _field
+from typing import Any
+
+from sqlalchemy import Connection, select
+
+from desktop_app.shop_record.deed import Deed, Done
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.tables import Setting
+from desktop_app.shop_record.trouble import ShopTrouble
+
+
+def _rule(default: Any, says: str, *, allowed: tuple[Any, ...] = (), bounds: Any = None) -> Any:
+    meta = {"says": says, "allowed": allowed, "bounds": bounds}
+    return _field(default=default, metadata=meta)
+
+
+@dataclass(frozen=True, slots=True)
+class HouseRules:
+    """What this shop decided once for all jobs; windows in days and miles, money in cents."""
+
+    shop_name: str = _rule("Our shop", "The name printed on sheets and reports.")
+    length_unit: str = _rule(
+        "mm", "How lengths are shown and read; what is kept is always mm.", allowed=("mm", "inch")
+    )
+    distance_unit: str = _rule(
+        "miles", "How distances are shown and read.", allowed=("miles", "km")
+    )
+    window_days: int = _rule(90, "The shop's promise in days after hand-over.", bounds=(1, 3650))
+    window_miles: int = _rule(
+        3000, "The shop's promise in miles after hand-over.", bounds=(1, 200_000)
+    )
+    window_rule: str = _rule(
+        "first",
+        "“first”: the window ends with whichever ends first; “both”: when both have ended.",
+        allowed=("first", "both"),
+    )
+    early_days: int = _rule(30, "The early window in days.", bounds=(1, 3650))
+    early_miles: int = _rule(1000, "The early window in miles.", bounds=(1, 200_000))
+    long_days: int = _rule(365, "The long window in days.", bounds=(1, 3650))
+    long_miles: int = _rule(12_000, "The long window in miles.", bounds=(1, 200_000))
+    hour_cost_cents: int = _rule(
+        6000, "What an hour of work costs the shop, for the cost of a return.", bounds=(0, 100_000)
+    )
+    currency: str = _rule("$", "The sign before an amount of money.")
+    paper: str = _rule("A4", "The paper of printed sheets.", allowed=("A4", "Letter"))
+    look: str = _rule(
+        "as the system", "Light or dark window.", allowed=("as the system", "light", "dark")
+    )
+    text_size: int = _rule(12, "The size of the window's text in points.", bounds=(9, 24))
+
+
+@dataclass(frozen=True, slots=True)
+class RuleSaid:
+    """One rule as the window shows it."""
+
+    name: str
+    says: str
+    default: Any
+    allowed: tuple[Any, ...]
+    bounds: tuple[int, int] | None
+
+
+def all_rules() -> tuple[RuleSaid, ...]:
+    """Return every rule in the order in which it is shown."""
+    return tuple(
+        RuleSaid(f.name, f.metadata["says"], f.default, f.metadata["allowed"], f.metadata["bounds"])
+        for f in fields(HouseRules)
+    )
+
+
+def read_rules(connection: Connection) -> HouseRules:
+    """Read the shop's rules; what was never changed has its default."""
+    known = {f.name for f in fields(HouseRules)}
+    kept = {
+        name: json.loads(value)
+        for name, value in connection.execute(select(Setting.name, Setting.value))
+        if name in known
+    }
+    return replace(HouseRules(), **kept)
+
+
+def change_rule(record: ShopRecord, name: str, value: Any) -> Done:
+    """Change one house rule; a ShopTrouble says what is accepted where the value is not."""
+    checked = check_rule(name, value)
+
+    def work(deed: Deed) -> None:
+        row = deed.connection.execute(select(Setting.id).where(Setting.name == name)).scalar()
+        text = json.dumps(checked)
+        if row is None:
+            deed.add(Setting, name=name, value=text)
+        else:
+            deed.change(Setting, row, value=text)
+
+    return record.do(f"Change the house rule “{name.replace('_', ' ')}”", work)
+
+
+def check_rule(name: str, value: Any) -> Any:
+    """Return the value in the rule's own type; a ShopTrouble says what is accepted."""
+    rule = next((r for r in all_rules() if r.name == name), None)
+    if rule is None:
+        raise ShopTrouble(f"There is no house rule “{name}”.")
+    words = name.replace("_", " ")
+    if rule.allowed and value not in rule.allowed:
+        accepted = " or ".join(str(a) for a in rule.allowed)
+        raise ShopTrouble(f"“{value}” is not accepted for {words}.", do=f"Accepted: {accepted}.")
+    if isinstance(rule.default, int):
+        return _whole(words, value, rule.bounds)
+    text = str(value).strip()
+    if not text or len(text) > 200:
+        raise ShopTrouble(f"The {words} needs 1 to 200 characters.")
+    return text
+
+
+def _whole(words: str, value: Any, bounds: tuple[int, int] | None) -> int:
+    low, high = bounds or (0, 2**31)
+    try:
+        number = int(str(value).strip())
+    except ValueError:
+        number = low - 1
+    if not low <= number <= high:
+        raise ShopTrouble(
+            f"“{value}” is not accepted for {words}.",
+            do=f"Accepted: a whole number, {low} to {high}.",
+        )
+    return number

@@ -1,0 +1,91 @@
+"""The photo files: kept as they came, named by their SHA-256, on disk before any row names them."""
+
+from __future__ import annotations
+
+import hashlib
+import os
+from collections.abc import Iterator
+from pathlib import Path
+
+from desktop_app.shop_record.trouble import ShopTrouble
+
+
+class PhotoFiles:
+    """The folder of originals: `photos/ab/abcd…` with the file's hash as its name."""
+
+    def __init__(self, folder: Path) -> None:
+        self.folder = folder
+
+    def path(self, sha256: str) -> Path:
+        """Return where the original with this hash is kept."""
+        return self.folder / sha256[:2] / sha256
+
+    def keep(self, content: bytes) -> str:
+        """Put the bytes safely on disk and return their SHA-256 as hex.
+
+        Order: temporary file, fsync, rename, fsync of the folder, so that a power cut leaves either
+        the whole photo or none. Raises ShopTrouble when the disk refuses.
+        """
+        name = hashlib.sha256(content).hexdigest()
+        final = self.path(name)
+        if final.exists() and final.stat().st_size == len(content):
+            return name
+        beside = final.with_suffix(".tmp")
+        try:
+            self._make_folder(final.parent)
+            with beside.open("wb") as file:
+                file.write(content)
+                file.flush()
+                os.fsync(file.fileno())
+            beside.chmod(0o444)
+            beside.replace(final)
+            _sync_folder(final.parent)
+        except OSError as error:
+            beside.unlink(missing_ok=True)
+            raise ShopTrouble(
+                f"The photo was not saved: {error.strerror or error}.",
+                kept="The job is as it was.",
+                do="Make room or ask for the right to write, then add the photo again.",
+            ) from error
+        return name
+
+    def read(self, sha256: str) -> bytes:
+        """Return the original bytes; a ShopTrouble where the file is gone."""
+        try:
+            return self.path(sha256).read_bytes()
+        except OSError as error:
+            raise ShopTrouble(
+                f"The photo {sha256[:12]} is not in the shop's folder any more.",
+                do="Bring the file back from your last copy of the folder.",
+            ) from error
+
+    def is_whole(self, sha256: str) -> bool | None:
+        """Tell whether the file still has its hash: None where it is missing."""
+        path = self.path(sha256)
+        if not path.is_file():
+            return None
+        with path.open("rb") as file:
+            return hashlib.file_digest(file, "sha256").hexdigest() == sha256
+
+    def all_names(self) -> Iterator[str]:
+        """Yield the names of all kept files."""
+        if self.folder.is_dir():
+            for path in sorted(self.folder.glob("??/*")):
+                yield path.name
+
+    def _make_folder(self, folder: Path) -> None:
+        for each in (self.folder, folder):
+            if not each.is_dir():
+                each.mkdir(exist_ok=True)
+                _sync_folder(each.parent)
+
+
+def _sync_folder(folder: Path) -> None:
+    """Make a rename durable; folders cannot be synced on Windows, where it is not needed."""
+    if os.name == "nt":
+        return
+    handle = os.open(folder, os.O_RDONLY)
+    try:
+        os.fsync(handle)
+    finally:
+        os.close(handle)

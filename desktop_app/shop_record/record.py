@@ -1,0 +1,186 @@
+"""A shop's record: opened or created here, read anywhere, written through deeds only."""
+
+from __future__ import annotations
+
+import platform
+from collections.abc import Callable, Iterator, Sequence
+from contextlib import contextmanager
+from datetime import datetime
+from pathlib import Path
+
+from sqlalchemy import Connection, Engine
+from sqlalchemy.exc import DBAPIError, IntegrityError
+
+from desktop_app.shop_record import dialect, history, upgrade
+from desktop_app.shop_record.deed import Deed, Done, RowChange
+from desktop_app.shop_record.photo_files import PhotoFiles
+from desktop_app.shop_record.trouble import ShopTrouble
+
+FILE_NAME = "shop.sqlite"
+
+Clock = Callable[[], datetime]
+Follower = Callable[[Connection, Sequence[RowChange]], None]
+
+
+class ShopRecord:
+    """The open record of one shop.
+
+    `followers` are called inside each deed's transaction with the rows it changed; they keep what
+    is derived (the search index) in step. `who` is the person at the desk now, for the history.
+    """
+
+    def __init__(self, folder: Path, engine: Engine, clock: Clock) -> None:
+        self.folder = folder
+        self.clock = clock
+        self.who = ""
+        self.photos = PhotoFiles(folder / "photos")
+        self.followers: list[Follower] = []
+        self._engine = engine
+
+    @contextmanager
+    def reading(self) -> Iterator[Connection]:
+        """Give a connection to read from; its whole use sees one state of the record."""
+        with _told(), self._engine.connect() as connection, connection.begin():
+            yield connection
+
+    @contextmanager
+    def deed(self, words: str) -> Iterator[Deed]:
+        """Open a deed; when the block ends well it is committed with its entry, else nothing is."""
+        with self._writing() as connection:
+            deed = Deed(connection, words)
+            yield deed
+            self._finish(deed, None)
+
+    def do(self, words: str, work: Callable[[Deed], None]) -> Done:
+        """Carry out `work` as one deed and say what was done."""
+        with self._writing() as connection:
+            deed = Deed(connection, words)
+            work(deed)
+            seq = self._finish(deed, None)
+        return _done(deed, seq)
+
+    def can_undo(self) -> str | None:
+        """Return the words of the deed that undo would take back, or None."""
+        with self.reading() as connection:
+            undo, _ = history.stacks(connection)
+        return undo[-1].words if undo else None
+
+    def can_redo(self) -> str | None:
+        """Return the words of the deed that redo would bring back, or None."""
+        with self.reading() as connection:
+            _, redo = history.stacks(connection)
+        return redo[-1].words if redo else None
+
+    def undo(self) -> Done:
+        """Take back the last deed; refused where its values were changed since."""
+        return self._reverse(0, "There is nothing to undo.")
+
+    def redo(self) -> Done:
+        """Bring back the last deed that was undone."""
+        return self._reverse(1, "There is nothing to redo.")
+
+    def close(self) -> None:
+        """Close all connections."""
+        self._engine.dispose()
+
+    def _reverse(self, which: int, nothing: str) -> Done:
+        with self._writing() as connection:
+            stack = history.stacks(connection)[which]
+            if not stack:
+                raise ShopTrouble(nothing)
+            entry = stack[-1]
+            deed = Deed(connection, entry.words)
+            try:
+                history.reverse(deed, history.changes_of(connection, entry.seq), entry.seq)
+            except IntegrityError as error:
+                raise ShopTrouble(
+                    f"“{entry.words}” can't be undone: something else hangs on it by now.",
+                    kept="Nothing was changed.",
+                    do="Undo the later changes first.",
+                ) from error
+            seq = self._finish(deed, entry.seq)
+        return _done(deed, seq)
+
+    @contextmanager
+    def _writing(self) -> Iterator[Connection]:
+        with _told(), self._engine.connect() as connection:
+            connection = connection.execution_options(writing=True)
+            with connection.begin():
+                yield connection
+
+    def _finish(self, deed: Deed, reverses: int | None) -> int | None:
+        if not deed.changes:
+            return None
+        for follow in self.followers:
+            follow(deed.connection, deed.changes)
+        return history.write_entry(deed, self.clock(), self.who, platform.node(), reverses)
+
+
+def create_shop(folder: Path, clock: Clock) -> ShopRecord:
+    """Make a new shop in an empty or new folder and open it.
+
+    Raises ShopTrouble where the folder holds something already or cannot be written.
+    """
+    try:
+        folder.mkdir(parents=True, exist_ok=True)
+        if any(folder.iterdir()):
+            raise ShopTrouble(
+                f"The folder {folder} is not empty.", do="Choose an empty or a new folder."
+            )
+        path = folder / FILE_NAME
+        dialect.create_file(path)
+        upgrade.build(path)
+    except OSError as error:
+        raise ShopTrouble(
+            f"The folder {folder} cannot be used: {error.strerror}.", do="Choose another folder."
+        ) from error
+    return ShopRecord(folder, dialect.open_engine(path), clock)
+
+
+def open_shop(folder: Path, clock: Clock) -> ShopRecord:
+    """Open the shop in a folder, bringing an older record up to date after a copy was set aside.
+
+    Raises ShopTrouble where there is no shop, the file is another program's, damaged or newer.
+    """
+    path = folder / FILE_NAME
+    try:
+        if not path.is_file():
+            raise ShopTrouble(
+                f"There is no shop in {folder}.",
+                do=f"Make one with “benchwitness new-shop {folder}”, or choose another folder.",
+            )
+        if not dialect.carries_our_mark(path):
+            raise ShopTrouble(
+                f"{path} is not a shop's record, or its beginning is damaged.",
+                kept="The file was left as it is.",
+                do="Put your last good copy in its place, under the same name.",
+            )
+    except OSError as error:
+        raise ShopTrouble(
+            f"{path} cannot be read: {error.strerror}.", do="Ask for the right to read it."
+        ) from error
+    engine = dialect.open_engine(path)
+    try:
+        with _told():
+            upgrade.bring_up_to_date(engine, path, clock())
+    except ShopTrouble:
+        engine.dispose()
+        raise
+    return ShopRecord(folder, engine, clock)
+
+
+def _done(deed: Deed, seq: int | None) -> Done:
+    touched = frozenset(change.table for change in deed.changes)
+    return Done(deed.words, touched, seq, deed.first_made())
+
+
+@contextmanager
+def _told() -> Iterator[None]:
+    """Turn the database's foreseen errors into words."""
+    try:
+        yield
+    except DBAPIError as error:
+        trouble = dialect.as_trouble(error)
+        if trouble is None:
+            raise
+        raise trouble from error
