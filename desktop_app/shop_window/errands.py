@@ -1,0 +1,136 @@
+"""Errands: work that runs beside the window, with progress and a way to stop."""
+
+from __future__ import annotations
+
+import logging
+from collections.abc import Callable, Generator
+from dataclasses import dataclass
+from typing import Any
+
+from PySide6.QtCore import QObject, QRunnable, QThreadPool, Signal, Slot
+
+from desktop_app.shop_record.trouble import ShopTrouble
+
+
+@dataclass(frozen=True, slots=True)
+class Step:
+    """How far an errand has come: `done` of `of` pieces, and a word about it."""
+
+    done: int
+    of: int
+    words: str
+
+
+class Errand(QObject):
+    """One running errand; lives in the window's thread, its signals carry the news across."""
+
+    stepped = Signal(object)
+    ended = Signal(object)
+    failed = Signal(object)
+
+    def __init__(self, words: str, parent: QObject) -> None:
+        super().__init__(parent)
+        self.words = words
+        self.wanted = True
+
+    def stop(self) -> None:
+        """Ask the errand to stop at its next step; nothing half-done stays behind."""
+        self.wanted = False
+
+
+class _Runner(QRunnable):
+    def __init__(self, errand: Errand, work: Callable[[], Any]) -> None:
+        super().__init__()
+        self._errand = errand
+        self._work = work
+
+    def run(self) -> None:
+        errand = self._errand
+        try:
+            result = self._work()
+            if isinstance(result, Generator):
+                result = self._walk(result)
+            if errand.wanted:
+                errand.ended.emit(result)
+            else:
+                errand.failed.emit(None)
+        except ShopTrouble as trouble:
+            errand.failed.emit(trouble)
+        except Exception as mistake:
+            logging.getLogger("benchwitness").exception("errand “%s” failed", errand.words)
+            errand.failed.emit(mistake)
+
+    def _walk(self, steps: Generator[Step, None, Any]) -> Any:
+        try:
+            while self._errand.wanted:
+                try:
+                    self._errand.stepped.emit(next(steps))
+                except StopIteration as end:
+                    return end.value
+        finally:
+            steps.close()
+        return None
+
+
+class Errands(QObject):
+    """Starts errands and keeps them until they are done; the window waits for them at its end."""
+
+    started = Signal(object)  # Errand
+    told = Signal(object)  # ShopTrouble or a plain sentence
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._pool = QThreadPool(self)
+        self._pool.setMaxThreadCount(2)
+        self._running: dict[Errand, Callable[[Any], None] | None] = {}
+
+    def run(
+        self, words: str, work: Callable[[], Any], then: Callable[[Any], None] | None = None
+    ) -> Errand:
+        """Run `work` (a function, or one that returns a generator of Steps) beside the window.
+
+        `then(result)` is called in the window's thread; it is left out when the errand was stopped.
+        """
+        errand = Errand(words, self)
+        self._running[errand] = then
+        errand.ended.connect(self._end)
+        errand.failed.connect(self._fail)
+        self.started.emit(errand)
+        self._pool.start(_Runner(errand, work))
+        return errand
+
+    def busy(self) -> bool:
+        """Tell whether an errand is on its way."""
+        return bool(self._running)
+
+    def finish(self) -> None:
+        """Stop all errands and wait for them: call it before the window goes."""
+        for errand in self._running:
+            errand.stop()
+        self._pool.waitForDone()
+
+    @Slot(object)
+    def _end(self, result: Any) -> None:
+        errand = self.sender()
+        assert isinstance(errand, Errand)
+        then = self._running.pop(errand, None)
+        errand.deleteLater()
+        if then is not None:
+            then(result)
+
+    @Slot(object)
+    def _fail(self, trouble: Any) -> None:
+        errand = self.sender()
+        assert isinstance(errand, Errand)
+        self._running.pop(errand, None)
+        errand.deleteLater()
+        if isinstance(trouble, ShopTrouble):
+            self.told.emit(trouble)
+        elif trouble is not None:
+            self.told.emit(
+                ShopTrouble(
+                    f"“{errand.words}” did not work; that is a mistake of the program.",
+                    kept="Nothing was changed.",
+                    do="The log file in the shop's folder has the details.",
+                )
+            )

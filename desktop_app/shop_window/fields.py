@@ -1,0 +1,236 @@
+"""Fields that save themselves: when they are left, and a moment after the last key."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import Any
+
+from PySide6.QtCore import QTimer, Signal, Slot
+from PySide6.QtGui import QFocusEvent
+from PySide6.QtWidgets import (
+    QComboBox,
+    QFrame,
+    QHBoxLayout,
+    QLineEdit,
+    QPlainTextEdit,
+    QPushButton,
+    QVBoxLayout,
+    QWidget,
+)
+
+from desktop_app.shop_window.texts import plain_label
+
+PAUSE_MS = 900  # typing that rests this long is saved
+
+Save = Callable[[str], object]
+
+
+class LineField(QLineEdit):
+    """One line that saves itself through `save(text)`; a refusal leaves the text where it is."""
+
+    def __init__(self, name: str, save: Save, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setAccessibleName(name)
+        self._save = save
+        self._kept = ""
+        self._pause = _pause(self)
+        self.textEdited.connect(self._pause.start)
+        self.returnPressed.connect(self.save_now)
+
+    def show_value(self, text: str) -> None:
+        """Show what is kept, unless something typed here is not saved yet."""
+        if self.text() == self._kept and text != self._kept:
+            self.setText(text)
+        elif self.text() != self._kept:
+            return
+        self._kept = text
+
+    @Slot()
+    def save_now(self) -> None:
+        """Save what was typed, if it differs from what is kept."""
+        self._pause.stop()
+        if self.text() != self._kept and self._save(self.text()) is not None:
+            self._kept = self.text()
+
+    def focusOutEvent(self, event: QFocusEvent) -> None:
+        self.save_now()
+        super().focusOutEvent(event)
+
+
+class WordsField(QPlainTextEdit):
+    """Several lines that save themselves; Tab leaves the field."""
+
+    def __init__(
+        self, name: str, save: Save, lines: int = 3, parent: QWidget | None = None
+    ) -> None:
+        super().__init__(parent)
+        self.setAccessibleName(name)
+        self.setTabChangesFocus(True)
+        self.setFixedHeight(self.fontMetrics().lineSpacing() * lines + 22)
+        self._save = save
+        self._kept = ""
+        self._pause = _pause(self)
+        self.textChanged.connect(self._typed)
+
+    def show_value(self, text: str) -> None:
+        """Show what is kept, unless something typed here is not saved yet."""
+        if self.toPlainText() != self._kept:
+            return
+        self._kept = text
+        if self.toPlainText() != text:
+            self.setPlainText(text)
+
+    @Slot()
+    def save_now(self) -> None:
+        """Save what was typed, if it differs from what is kept."""
+        self._pause.stop()
+        text = self.toPlainText()
+        if text != self._kept and self._save(text) is not None:
+            self._kept = text
+
+    @Slot()
+    def _typed(self) -> None:
+        if self.toPlainText() != self._kept:
+            self._pause.start()
+
+    def focusOutEvent(self, event: QFocusEvent) -> None:
+        self.save_now()
+        super().focusOutEvent(event)
+
+
+class ChoiceField(QComboBox):
+    """A choice of (value, words) that saves itself; an empty first line means "not said"."""
+
+    def __init__(
+        self,
+        name: str,
+        choices: list[tuple[Any, str]],
+        save: Callable[[Any], object],
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__(parent)
+        self.setAccessibleName(name)
+        self.setFocusPolicy(self.focusPolicy().StrongFocus)
+        self._save = save
+        self.set_choices(choices)
+        self.activated.connect(self._chosen)
+
+    def set_choices(self, choices: list[tuple[Any, str]]) -> None:
+        """Replace what can be chosen."""
+        self.clear()
+        for value, words in choices:
+            self.addItem(words, value)
+
+    def show_value(self, value: Any) -> None:
+        """Show the kept value."""
+        index = next((i for i in range(self.count()) if self.itemData(i) == value), 0)
+        self.setCurrentIndex(index)
+
+    def wheelEvent(self, event: Any) -> None:
+        event.ignore()  # scrolling the page must not change an answer
+
+    @Slot(int)
+    def _chosen(self, index: int) -> None:
+        self._save(self.itemData(index))
+
+
+class ThreeWay(QPushButton):
+    """A big button with three states: not asked, happens, never happens. Each press goes on."""
+
+    turned = Signal(object)  # True, False or None
+    SIGNS = {None: "○", True: "●", False: "⊘"}  # noqa: RUF012 - read only
+    WORDS = {None: "not asked", True: "happens", False: "never"}  # noqa: RUF012
+
+    def __init__(self, words: str, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._words = words
+        self._state: bool | None = None
+        self.show_value(None)
+        self.clicked.connect(self._next)
+
+    def show_value(self, state: bool | None) -> None:
+        """Show a state: True happens, False never, None not asked."""
+        self._state = state
+        self.setText(f"{self.SIGNS[state]}  {self._words}")
+        self.setAccessibleName(f"{self._words}: {self.WORDS[state]}")
+
+    @Slot()
+    def _next(self) -> None:
+        following = {None: True, True: False, False: None}[self._state]
+        self.show_value(following)
+        self.turned.emit(following)
+
+
+class QuestionLine(QFrame):
+    """A question about an odd entry, beneath its field; the entry itself is already kept."""
+
+    kept = Signal(str)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("question")
+        self._label = plain_label("", wrap=True)
+        self._keep = QPushButton("Right as typed")
+        self._keep.clicked.connect(self._press)
+        row = QHBoxLayout(self)
+        row.addWidget(self._label, 1)
+        row.addWidget(self._keep)
+        self.hide()
+
+    def ask(self, question: str | None) -> None:
+        """Show a question, or nothing."""
+        self._label.setText(question or "")
+        self._keep.setAccessibleName(f"Right as typed: {question or ''}")
+        self.setVisible(bool(question))
+
+    def question(self) -> str:
+        """Return what is asked now, or an empty string."""
+        return self._label.text()
+
+    @Slot()
+    def _press(self) -> None:
+        self.kept.emit(self._label.text())
+        self.hide()
+
+
+class Labelled(QWidget):
+    """A field under its name, with a line beneath for what is accepted or asked."""
+
+    def __init__(self, name: str, field: QWidget, hint: str = "", parent: QWidget | None = None):
+        super().__init__(parent)
+        self.field = field
+        self.question = QuestionLine()
+        self._hint = plain_label(hint, "quiet", wrap=True)
+        self._hint.setVisible(bool(hint))
+        label = plain_label(name)
+        label.setBuddy(field)
+        if not field.accessibleName():
+            field.setAccessibleName(name)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(3)
+        column.addWidget(label)
+        column.addWidget(field)
+        column.addWidget(self._hint)
+        column.addWidget(self.question)
+
+    def hint(self, words: str) -> None:
+        """Say something beneath the field, such as what it accepts."""
+        self._hint.setText(words)
+        self._hint.setVisible(bool(words))
+
+
+def save_everything(page: QWidget) -> None:
+    """Save what is still only typed, in every field of a page."""
+    for line in page.findChildren(LineField):
+        line.save_now()
+    for words in page.findChildren(WordsField):
+        words.save_now()
+
+
+def _pause(owner: QWidget) -> QTimer:
+    timer = QTimer(owner)
+    timer.setSingleShot(True)
+    timer.setInterval(PAUSE_MS)
+    timer.timeout.connect(owner.save_now)  # type: ignore[attr-defined]
+    return timer

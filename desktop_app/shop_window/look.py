@@ -1,0 +1,113 @@
+"""The look of the window: light and dark palettes, the font that comes along, sizes for gloves."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QColor, QFont, QFontDatabase, QPalette
+from PySide6.QtWidgets import QApplication, QStyleFactory
+
+from desktop_app.shop_record.resource_folder import resource_path
+
+# Two colours of the Okabe-Ito palette, always with a shape beside them: colour alone says nothing.
+REMOVED = QColor("#E69F00")
+REPLACEMENT = QColor("#0072B2")
+NEXT_STEP = QColor("#0072B2")
+
+TOUCH = 40  # height in pixels of what is pressed with a glove
+
+_LIGHT = {
+    QPalette.ColorRole.Window: "#ECEAE4",
+    QPalette.ColorRole.WindowText: "#1D2329",
+    QPalette.ColorRole.Base: "#FBFAF7",
+    QPalette.ColorRole.AlternateBase: "#F2F0EA",
+    QPalette.ColorRole.Text: "#1D2329",
+    QPalette.ColorRole.Button: "#DDDAD1",
+    QPalette.ColorRole.ButtonText: "#1D2329",
+    QPalette.ColorRole.ToolTipBase: "#FBFAF7",
+    QPalette.ColorRole.ToolTipText: "#1D2329",
+    QPalette.ColorRole.PlaceholderText: "#6B7075",
+    QPalette.ColorRole.Highlight: "#0072B2",
+    QPalette.ColorRole.HighlightedText: "#FFFFFF",
+    QPalette.ColorRole.Mid: "#B9B5AA",
+    QPalette.ColorRole.Link: "#005A8C",
+}
+_DARK = {
+    QPalette.ColorRole.Window: "#22272C",
+    QPalette.ColorRole.WindowText: "#ECEAE4",
+    QPalette.ColorRole.Base: "#191D21",
+    QPalette.ColorRole.AlternateBase: "#20252A",
+    QPalette.ColorRole.Text: "#ECEAE4",
+    QPalette.ColorRole.Button: "#353C43",
+    QPalette.ColorRole.ButtonText: "#ECEAE4",
+    QPalette.ColorRole.ToolTipBase: "#353C43",
+    QPalette.ColorRole.ToolTipText: "#ECEAE4",
+    QPalette.ColorRole.PlaceholderText: "#969DA3",
+    QPalette.ColorRole.Highlight: "#56B4E9",
+    QPalette.ColorRole.HighlightedText: "#10151A",
+    QPalette.ColorRole.Mid: "#545C64",
+    QPalette.ColorRole.Link: "#56B4E9",
+}
+
+_SHEET = f"""
+QPushButton, QToolButton {{ min-height: {TOUCH - 12}px; padding: 4px 14px; border-radius: 4px;
+  border: 1px solid palette(mid); background: palette(button); }}
+QPushButton:hover, QToolButton:hover {{ border-color: palette(highlight); }}
+QPushButton:focus, QToolButton:focus {{ border: 2px solid palette(highlight); }}
+QPushButton:checked, QToolButton:checked {{ background: palette(highlight);
+  color: palette(highlighted-text); }}
+QPushButton:disabled, QToolButton:disabled {{ color: palette(mid); }}
+QPushButton#next {{ background: palette(highlight); color: palette(highlighted-text);
+  font-weight: bold; }}
+QLineEdit, QPlainTextEdit, QComboBox, QSpinBox, QDateEdit {{ min-height: {TOUCH - 14}px;
+  padding: 3px 8px; border: 1px solid palette(mid); border-radius: 4px; background: palette(base); }}
+QLineEdit:focus, QPlainTextEdit:focus, QComboBox:focus, QSpinBox:focus {{
+  border: 2px solid palette(highlight); }}
+QToolTip {{ padding: 4px; }}
+QFrame#card {{ background: palette(base); border: 1px solid palette(mid); border-radius: 6px; }}
+QLabel#title {{ font-size: 20pt; font-weight: bold; }}
+QLabel#heading {{ font-size: 15pt; font-weight: bold; }}
+QLabel#quiet {{ color: palette(placeholder-text); }}
+QFrame#notice {{ background: palette(tool-tip-base); border: 2px solid palette(highlight); }}
+QFrame#question {{ background: palette(alternate-base); border-left: 4px solid palette(highlight); }}
+QFrame#caution {{ background: palette(alternate-base); border: 2px solid palette(text); }}
+QWidget#rail {{ background: palette(alternate-base); }}
+QWidget#rail QPushButton {{ text-align: left; border: none; background: transparent;
+  border-radius: 0; min-height: {TOUCH}px; }}
+QWidget#rail QPushButton:checked {{ background: palette(base); color: palette(text);
+  border-left: 5px solid palette(highlight); font-weight: bold; }}
+QWidget#rail QPushButton:focus {{ border: 2px solid palette(highlight); }}
+"""
+
+
+def load_fonts() -> str:
+    """Load the font that comes with the program and return its family name."""
+    for name in ("DejaVuSans.ttf", "DejaVuSans-Bold.ttf"):
+        QFontDatabase.addApplicationFont(str(resource_path("fonts", name)))
+    return "DejaVu Sans"
+
+
+def dress(app: QApplication, look: str = "as the system", text_size: int = 12) -> None:
+    """Give the application its style: `look` is a house rule, `text_size` in points."""
+    if app.style().name().lower() != "fusion":
+        app.setStyle(QStyleFactory.create("Fusion"))
+    app.setFont(QFont(load_fonts(), text_size))
+    app.setPalette(_palette(_DARK if is_dark(app, look) else _LIGHT))
+    if app.styleSheet() != _SHEET:
+        app.setStyleSheet(_SHEET)
+
+
+def is_dark(app: QApplication, look: str) -> bool:
+    """Tell whether the window is dark, by the house rule or else by the system."""
+    if look in ("light", "dark"):
+        return look == "dark"
+    return app.styleHints().colorScheme() == Qt.ColorScheme.Dark
+
+
+def _palette(colours: dict[QPalette.ColorRole, str]) -> QPalette:
+    palette = QPalette()
+    for role, colour in colours.items():
+        palette.setColor(role, QColor(colour))
+    greyed = QColor(colours[QPalette.ColorRole.PlaceholderText])
+    for role in (QPalette.ColorRole.Text, QPalette.ColorRole.ButtonText):
+        palette.setColor(QPalette.ColorGroup.Disabled, role, greyed)
+    return palette

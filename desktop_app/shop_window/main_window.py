@@ -1,0 +1,187 @@
+"""The main window: the rail of places, the page in the middle, undo and redo, the notice strip."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QByteArray, QSettings, Qt, Signal, Slot
+from PySide6.QtGui import QAction, QCloseEvent, QKeySequence
+from PySide6.QtWidgets import (
+    QHBoxLayout,
+    QMainWindow,
+    QPushButton,
+    QStackedWidget,
+    QToolButton,
+    QVBoxLayout,
+    QWidget,
+)
+
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.fields import save_everything
+from desktop_app.shop_window.notice_strip import NoticeStrip
+from desktop_app.shop_window.texts import plain_label, tooltip
+
+
+class MainWindow(QMainWindow):
+    """The frame around the places; it knows their names and nothing of what they do."""
+
+    place_left = Signal(str)
+
+    def __init__(self, settings: QSettings | None = None) -> None:
+        super().__init__()
+        self.setWindowTitle("Benchwitness")
+        self.resize(1280, 820)
+        self._settings = settings
+        self._desk: Desk | None = None
+        self._places: dict[str, QWidget] = {}
+        self._buttons: dict[str, QPushButton] = {}
+        self._stack = QStackedWidget()
+        self.strip = NoticeStrip()
+        self._rail = QWidget()
+        self._rail.setObjectName("rail")
+        self._rail_column = QVBoxLayout(self._rail)
+        self._top = QHBoxLayout()
+        self._undo = self._tool("↶ Undo", QKeySequence.StandardKey.Undo)
+        self._redo = self._tool("↷ Redo", QKeySequence.StandardKey.Redo)
+        self._lay_out()
+        self._restore_place()
+
+    def attend(self, desk: Desk) -> None:
+        """Connect the frame to the desk once the record is open."""
+        self._desk = desk
+        desk.told.connect(self.strip.tell)
+        desk.changed.connect(self.show_undo)
+        desk.errands.started.connect(self.strip.watch)
+        self._undo.clicked.connect(self._undo_now)
+        self._redo.clicked.connect(self._redo_now)
+        self.show_undo()
+
+    def add_place(self, name: str, page: QWidget, *, on_rail: bool = True) -> None:
+        """Add a page under the name of its place; those on the rail get Alt and their number."""
+        self._places[name] = page
+        self._stack.addWidget(page)
+        button = QPushButton(name)
+        button.setCheckable(True)
+        button.setAutoExclusive(True)
+        button.clicked.connect(self._rail_pressed)
+        button.setProperty("place", name)
+        button.setVisible(on_rail)
+        self._buttons[name] = button
+        if on_rail:
+            number = sum(1 for b in self._buttons.values() if not b.isHidden())
+            button.setShortcut(QKeySequence(f"Alt+{number}"))
+            button.setToolTip(tooltip(f"{name} (Alt+{number})"))
+        self._rail_column.insertWidget(self._rail_column.count() - 1, button)
+
+    def add_to_top(self, widget: QWidget) -> None:
+        """Put something into the strip above the page, left of undo and redo."""
+        self._top.insertWidget(self._top.count() - 3, widget)
+
+    def go_to(self, name: str) -> None:
+        """Show a place, saving first what was only typed on the one that is left."""
+        leaving = self._stack.currentWidget()
+        if leaving is not None:
+            save_everything(leaving)
+        self._stack.setCurrentWidget(self._places[name])
+        button = self._buttons[name]
+        button.setVisible(True)
+        button.setChecked(True)
+        page = self._places[name]
+        if hasattr(page, "came_here"):
+            page.came_here()
+
+    def name_place(self, name: str, words: str) -> None:
+        """Change what the rail's button of a place says (a job's number, how many wait)."""
+        self._buttons[name].setText(words)
+
+    def here(self) -> str:
+        """Return the name of the place that is shown."""
+        current = self._stack.currentWidget()
+        return next((n for n, page in self._places.items() if page is current), "")
+
+    @Slot()
+    def show_undo(self) -> None:
+        """Let the two buttons name what they would do."""
+        if self._desk is None:
+            return
+        record = self._desk.record
+        for button, word, words in (
+            (self._undo, "Undo", record.can_undo()),
+            (self._redo, "Redo", record.can_redo()),
+        ):
+            button.setEnabled(words is not None)
+            said = f"{word}: {words}" if words else f"Nothing to {word.lower()}"
+            button.setToolTip(tooltip(said))
+            button.setAccessibleName(said)
+
+    def closeEvent(self, event: QCloseEvent) -> None:
+        """Save what is still only typed, let errands end, remember the window's place."""
+        for page in self._places.values():
+            save_everything(page)
+        if self._desk is not None:
+            self._desk.errands.finish()
+        if self._settings is not None:
+            self._settings.setValue("window/geometry", self.saveGeometry())
+        super().closeEvent(event)
+
+    def _lay_out(self) -> None:
+        self._rail.setFixedWidth(220)
+        self._rail_column.setContentsMargins(0, 8, 0, 8)
+        self._rail_column.setSpacing(2)
+        self._rail_column.addStretch(1)
+        self._top.addWidget(plain_label("Benchwitness", "heading"))
+        self._top.addStretch(1)
+        self._top.addWidget(self._undo)
+        self._top.addWidget(self._redo)
+        right = QVBoxLayout()
+        right.setContentsMargins(0, 0, 0, 0)
+        top = QWidget()
+        top.setLayout(self._top)
+        right.addWidget(top)
+        right.addWidget(self._stack, 1)
+        right.addWidget(self.strip)
+        whole = QWidget()
+        row = QHBoxLayout(whole)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.setSpacing(0)
+        row.addWidget(self._rail)
+        row.addLayout(right, 1)
+        self.setCentralWidget(whole)
+
+    def _tool(self, words: str, keys: QKeySequence.StandardKey) -> QToolButton:
+        button = QToolButton()
+        button.setText(words)
+        button.setEnabled(False)
+        button.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextOnly)
+        action = QAction(words, self)
+        action.setShortcut(keys)
+        action.triggered.connect(button.click)
+        self.addAction(action)
+        return button
+
+    def _restore_place(self) -> None:
+        if self._settings is None:
+            return
+        geometry = self._settings.value("window/geometry")
+        if isinstance(geometry, QByteArray):
+            self.restoreGeometry(geometry)
+
+    @Slot()
+    def _rail_pressed(self) -> None:
+        button = self.sender()
+        assert isinstance(button, QPushButton)
+        self.go_to(str(button.property("place")))
+
+    @Slot()
+    def _undo_now(self) -> None:
+        self._reverse("Undone", undo=True)
+
+    @Slot()
+    def _redo_now(self) -> None:
+        self._reverse("Done again", undo=False)
+
+    def _reverse(self, word: str, *, undo: bool) -> None:
+        if self._desk is None:
+            return
+        save_everything(self._stack.currentWidget())
+        done = self._desk.undo() if undo else self._desk.redo()
+        if done is not None:
+            self.strip.tell(f"{word}: {done.words}.")

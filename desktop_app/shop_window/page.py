@@ -1,0 +1,50 @@
+"""A page that is read from top to bottom: a title, and sections in the order of the work."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout, QWidget
+
+from desktop_app.shop_window.texts import plain_label
+
+WIDTH = 1180  # pixels; longer lines are hard to read
+
+
+class Section(QFrame):
+    """One boxed part of a page, under its heading; its content goes into `column`."""
+
+    def __init__(self, heading: str, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("card")
+        self.setAccessibleName(heading)
+        self.column = QVBoxLayout(self)
+        self.column.setContentsMargins(18, 12, 18, 16)
+        self.column.setSpacing(10)
+        if heading:
+            self.column.addWidget(plain_label(heading, "heading"))
+
+
+class ReadingPage(QScrollArea):
+    """A scrolling page; sections are added one under the other."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setWidgetResizable(True)
+        self.setFrameShape(QFrame.Shape.NoFrame)
+        self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        inside = QWidget()
+        outer = QVBoxLayout(inside)
+        outer.setContentsMargins(16, 12, 16, 24)
+        self.body = QWidget()
+        self.body.setMaximumWidth(WIDTH)
+        self.column = QVBoxLayout(self.body)
+        self.column.setContentsMargins(0, 0, 0, 0)
+        self.column.setSpacing(14)
+        outer.addWidget(self.body)
+        outer.addStretch(1)
+        self.setWidget(inside)
+
+    def bring_up(self, widget: QWidget) -> None:
+        """Scroll so that a widget inside is seen from its top."""
+        top = widget.mapTo(self.widget(), widget.rect().topLeft()).y()
+        self.verticalScrollBar().setValue(max(0, top - 8))

@@ -1,0 +1,43 @@
+"""Labels and texts that show words as they are: nothing typed is ever taken for markup."""
+
+from __future__ import annotations
+
+from html import escape
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QFrame, QLabel, QSizePolicy, QVBoxLayout, QWidget
+
+
+def plain_label(words: str, name: str = "", *, wrap: bool = False) -> QLabel:
+    """Return a label of plain text; `name` picks a look (title, heading, quiet)."""
+    label = QLabel(words)
+    label.setTextFormat(Qt.TextFormat.PlainText)
+    label.setWordWrap(wrap)
+    if wrap:
+        label.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Minimum)
+    if name:
+        label.setObjectName(name)
+    return label
+
+
+def tooltip(words: str) -> str:
+    """Return words for a tooltip, which Qt would otherwise read as markup."""
+    return f"<span>{escape(words)}</span>"
+
+
+class CautionBox(QFrame):
+    """A boxed caution: a triangle sign, the words, and whom they defer to."""
+
+    def __init__(self, cautions: tuple[str, ...], parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("caution")
+        column = QVBoxLayout(self)
+        for words in cautions:
+            column.addWidget(plain_label(f"⚠  {words}", wrap=True))
+        column.addWidget(
+            plain_label(
+                "The vehicle maker's procedure, local rules and licensed people come first.",
+                "quiet",
+                wrap=True,
+            )
+        )
