@@ -60,10 +60,8 @@ class LineField(QLineEdit):
 class WordsField(QPlainTextEdit):
     """Several lines that save themselves; Tab leaves the field."""
 
-    def __init__(
-        self, name: str, save: Save, lines: int = 3, parent: QWidget | None = None
-    ) -> None:
-        super().__init__(parent)
+    def __init__(self, name: str, save: Save, lines: int = 3) -> None:
+        super().__init__()
         self.setAccessibleName(name)
         self.setTabChangesFocus(True)
         self.setFixedHeight(self.fontMetrics().lineSpacing() * lines + 22)

@@ -59,7 +59,8 @@ QPushButton:disabled, QToolButton:disabled {{ color: palette(mid); }}
 QPushButton#next {{ background: palette(highlight); color: palette(highlighted-text);
   font-weight: bold; }}
 QLineEdit, QPlainTextEdit, QComboBox, QSpinBox, QDateEdit {{ min-height: {TOUCH - 14}px;
-  padding: 3px 8px; border: 1px solid palette(mid); border-radius: 4px; background: palette(base); }}
+  padding: 3px 8px; border: 1px solid palette(mid); border-radius: 4px;
+  background: palette(base); }}
 QLineEdit:focus, QPlainTextEdit:focus, QComboBox:focus, QSpinBox:focus {{
   border: 2px solid palette(highlight); }}
 QToolTip {{ padding: 4px; }}
@@ -68,7 +69,8 @@ QLabel#title {{ font-size: 20pt; font-weight: bold; }}
 QLabel#heading {{ font-size: 15pt; font-weight: bold; }}
 QLabel#quiet {{ color: palette(placeholder-text); }}
 QFrame#notice {{ background: palette(tool-tip-base); border: 2px solid palette(highlight); }}
-QFrame#question {{ background: palette(alternate-base); border-left: 4px solid palette(highlight); }}
+QFrame#question {{ background: palette(alternate-base);
+  border-left: 4px solid palette(highlight); }}
 QFrame#caution {{ background: palette(alternate-base); border: 2px solid palette(text); }}
 QWidget#rail {{ background: palette(alternate-base); }}
 QWidget#rail QPushButton {{ text-align: left; border: none; background: transparent;

@@ -181,7 +181,7 @@ class MainWindow(QMainWindow):
     def _reverse(self, word: str, *, undo: bool) -> None:
         if self._desk is None:
             return
-        save_everything(self._stack.currentWidget())
+        save_everything(self._stack)
         done = self._desk.undo() if undo else self._desk.redo()
         if done is not None:
             self.strip.tell(f"{word}: {done.words}.")

@@ -40,7 +40,7 @@ class NoticeStrip(QFrame):
 
     def words(self) -> str:
         """Return what the strip says now; empty when it is hidden."""
-        return self._words.text() if self.isVisibleTo(self.parentWidget()) else ""
+        return "" if self.isHidden() else self._words.text()
 
     @Slot(object)
     def tell(self, news: Any) -> None:

@@ -33,6 +33,7 @@ class ReadingPage(QScrollArea):
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         inside = QWidget()
+        self._inside = inside
         outer = QVBoxLayout(inside)
         outer.setContentsMargins(16, 12, 16, 24)
         self.body = QWidget()
@@ -46,5 +47,5 @@ class ReadingPage(QScrollArea):
 
     def bring_up(self, widget: QWidget) -> None:
         """Scroll so that a widget inside is seen from its top."""
-        top = widget.mapTo(self.widget(), widget.rect().topLeft()).y()
+        top = widget.mapTo(self._inside, widget.rect().topLeft()).y()
         self.verticalScrollBar().setValue(max(0, top - 8))
