@@ -12,13 +12,17 @@ from desktop_app.shop_record.tables import KEPT, Kept
 
 
 class Vehicle(Kept):
-    """A vehicle, known by its VIN, else by its plate or the shop's own tag."""
+    """A vehicle, known by its VIN, else by its plate or the shop's own tag.
+
+    `vin` and `plate_key` are kept as they are compared, `plate` as it was written.
+    """
 
     __tablename__ = "vehicle"
     __table_args__ = (CheckConstraint("odometer_unit IN ('mi', 'km')", name="odometer_unit"), KEPT)
 
     vin: Mapped[str | None] = mapped_column(index=True)
-    plate: Mapped[str | None] = mapped_column(index=True)
+    plate: Mapped[str | None]
+    plate_key: Mapped[str | None] = mapped_column(index=True)
     tag: Mapped[str | None]
     description: Mapped[str] = mapped_column(default="")
     odometer_unit: Mapped[str]

@@ -1,0 +1,1 @@
+"""Part kinds, readings of a removed part and its replacement, and what follows from them."""

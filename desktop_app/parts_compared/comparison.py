@@ -1,0 +1,122 @@
+"""What comes out of comparing a pair: values for the window, and one JSON document."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Any, Literal, TypeAlias
+
+from desktop_app.parts_compared.part_kind import Role, Span
+from desktop_app.parts_compared.uncertainty import COVERAGE
+
+DimensionVerdict: TypeAlias = Literal[
+    "same",
+    "restored",
+    "differs",
+    "not restored",
+    "worse than the old one",
+    "more than wear explains",
+    "within limits",
+    "outside limits",
+    "count off",
+    "turned",
+    "too close to tell",
+    "not measured",
+    "explained",
+]
+PairVerdict: TypeAlias = Literal["fits", "stop and look", "not enough measured"]
+
+SETTLED_FOR: frozenset[str] = frozenset({"same", "restored", "within limits", "explained"})
+UNSETTLED: frozenset[str] = frozenset({"too close to tell", "not measured"})
+
+
+@dataclass(frozen=True, slots=True)
+class SideValue:
+    """One side of a dimension; the expanded uncertainty is None for a word."""
+
+    value: float | str
+    expanded_uncertainty: float | None
+    readings: int
+    instrument: str
+
+    def as_json(self) -> dict[str, Any]:
+        """Return the JSON object of one side."""
+        return {
+            "value": self.value,
+            "expanded_uncertainty": self.expanded_uncertainty,
+            "coverage": COVERAGE,
+            "readings": self.readings,
+        }
+
+
+@dataclass(frozen=True, slots=True)
+class DimensionComparison:
+    """One dimension judged: both sides, their difference, the verdict and its sentence."""
+
+    name: str
+    label: str
+    role: Role
+    unit: str
+    essential: bool
+    removed: SideValue | None
+    replacement: SideValue | None
+    difference: float | None
+    difference_expanded_uncertainty: float | None
+    allowed: Span | None
+    probability_within: float | None
+    verdict: DimensionVerdict
+    readings_needed: int | None
+    sentence: str
+
+    @property
+    def settled_for(self) -> bool:
+        """Whether this dimension speaks for the replacement."""
+        return self.verdict in SETTLED_FOR
+
+    @property
+    def settled_against(self) -> bool:
+        """Whether this dimension speaks against the replacement."""
+        return self.verdict not in SETTLED_FOR | UNSETTLED
+
+    def as_json(self) -> dict[str, Any]:
+        """Return the JSON object of one dimension, in full precision."""
+        return {
+            "name": self.name,
+            "role": self.role,
+            "unit": self.unit,
+            "removed": self.removed.as_json() if self.removed else None,
+            "replacement": self.replacement.as_json() if self.replacement else None,
+            "difference": self.difference,
+            "difference_expanded_uncertainty": self.difference_expanded_uncertainty,
+            "allowed": list(self.allowed) if self.allowed else None,
+            "probability_within": self.probability_within,
+            "verdict": self.verdict,
+            "readings_needed": self.readings_needed,
+        }
+
+
+@dataclass(frozen=True, slots=True)
+class PairComparison:
+    """A removed part against its replacement.
+
+    `next_steps` says what to measure next; `questions` asks about readings that look mistyped.
+    """
+
+    kind: str
+    verdict: PairVerdict
+    dimensions: tuple[DimensionComparison, ...]
+    reasons: tuple[str, ...]
+    next_steps: tuple[str, ...] = ()
+    questions: tuple[str, ...] = ()
+
+    def dimension(self, name: str) -> DimensionComparison | None:
+        """Return the dimension of that name, or None."""
+        return next((one for one in self.dimensions if one.name == name), None)
+
+    def as_json(self) -> dict[str, Any]:
+        """Return the whole comparison as one JSON document."""
+        return {
+            "kind": self.kind,
+            "verdict": self.verdict,
+            "dimensions": [one.as_json() for one in self.dimensions],
+            "reasons": list(self.reasons),
+        }

@@ -1,0 +1,81 @@
+"""Instruments: how finely each is read, and how far off its maker lets it be."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from desktop_app.parts_compared.part_kind import Dimension
+
+
+@dataclass(frozen=True, slots=True)
+class Instrument:
+    """What is known of one instrument; all figures in `unit`.
+
+    `repeatability` is the standard deviation that a practised hand gets with it; None takes the
+    larger of half a step and a third of the permitted error (common practice, no source).
+    """
+
+    name: str
+    unit: str
+    resolution: float
+    max_error: float
+    repeatability: float | None = None
+
+    @property
+    def usual_spread(self) -> float:
+        """The spread of single readings to expect before anything was repeated."""
+        if self.repeatability is not None:
+            return self.repeatability
+        return max(self.resolution / 2, self.max_error / 3)
+
+
+#: name -> unit -> (resolution, permitted error). Common practice, no source.
+_USUAL: dict[str, dict[str, tuple[float, float]]] = {
+    "calliper": {"mm": (0.01, 0.03)},
+    "depth rod": {"mm": (0.01, 0.04)},
+    "micrometer": {"mm": (0.01, 0.004)},
+    "feeler gauge": {"mm": (0.05, 0.005)},
+    "pin gauge": {"mm": (0.02, 0.005)},
+    "bore gauge": {"mm": (0.01, 0.02)},
+    "dial indicator": {"mm": (0.01, 0.015)},
+    "rib gauge": {"mm": (0.1, 0.1)},
+    "steel rule": {"mm": (0.5, 0.3)},
+    "tape": {"mm": (1.0, 1.0)},
+    "photo": {"mm": (0.05, 0.15), "deg": (0.5, 0.5)},
+    "protractor": {"deg": (1.0, 0.5)},
+    "ohmmeter": {"ohm": (0.1, 0.3), "kohm": (0.01, 0.05)},
+    "voltmeter": {"V": (0.01, 0.02)},
+    "ammeter": {"A": (0.1, 0.3)},
+    "oscilloscope": {"V": (0.02, 0.05)},
+    "pressure gauge": {"kPa": (5.0, 10.0)},
+    "measuring cylinder": {"ml": (1.0, 2.0)},
+    "thermometer": {"C": (0.5, 1.0)},
+    "scan reading": {"g/s": (0.1, 0.2), "V": (0.02, 0.05), "C": (1.0, 2.0)},
+}
+#: What is read off or looked at has no doubt of its own.
+_EXACT = ("label", "eye", "magnet card", "thread gauge")
+
+USUAL_INSTRUMENTS: tuple[str, ...] = tuple(sorted((*_USUAL, *_EXACT)))
+
+
+def usual_instrument(name: str, unit: str) -> Instrument | None:
+    """Return the usual figures of an instrument in that unit, or None where it has none."""
+    if name in _EXACT:
+        return Instrument(name, unit, 0.0, 0.0, 0.0)
+    figures = _USUAL.get(name, {}).get(unit)
+    return Instrument(name, unit, *figures) if figures else None
+
+
+def instrument_for(
+    name: str | None, dimension: Dimension, drawer: Mapping[str, Instrument]
+) -> Instrument | None:
+    """Return the instrument of a reading: the shop's own, else the usual one, else None.
+
+    `name` None takes what the kind suggests. An instrument in another unit doesn't serve.
+    """
+    wanted = name or dimension.instrument
+    own = drawer.get(wanted)
+    if own is not None and own.unit == dimension.unit:
+        return own
+    return usual_instrument(wanted, dimension.unit)

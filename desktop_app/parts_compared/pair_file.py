@@ -1,0 +1,182 @@
+"""A pair file: the TOML text of one comparison, read into what `compare` takes."""
+
+from __future__ import annotations
+
+import tomllib
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from desktop_app.parts_compared.instrument import (
+    USUAL_INSTRUMENTS,
+    Instrument,
+    instrument_for,
+    usual_instrument,
+)
+from desktop_app.parts_compared.pair_table import PairTable, PairTrouble, shown
+from desktop_app.parts_compared.part_kind import Dimension, PartKind
+from desktop_app.parts_compared.reading import (
+    SIDES,
+    ConditionSeen,
+    Explanation,
+    MakerLimit,
+    Reading,
+    Side,
+)
+from desktop_app.parts_compared.typed_value import (
+    ValueRefused,
+    accepted_value,
+    typed_value,
+    what_is_accepted,
+)
+
+
+@dataclass(frozen=True, slots=True)
+class PairInput:
+    """Everything a pair file says, ready for `compare`."""
+
+    kind: PartKind
+    readings: tuple[Reading, ...]
+    conditions: tuple[ConditionSeen, ...]
+    instruments: dict[str, Instrument]
+    explained: tuple[Explanation, ...]
+    limits: tuple[MakerLimit, ...]
+
+
+def read_pair(text: str, file: str, kinds: Mapping[str, PartKind]) -> PairInput:
+    """Read the text of a pair file; `file` is only named in messages. Raises PairTrouble."""
+    try:
+        values = tomllib.loads(text)
+    except tomllib.TOMLDecodeError as error:
+        raise PairTrouble(
+            f"{file}: this can't be read as TOML ({error}).", do="Accepted: a pair in TOML."
+        ) from error
+    table = PairTable(file, values)
+    kind = kinds[table.one_of("kind", kinds)]
+    instruments = {name: _instrument(name, one) for name, one in table.named("instruments").items()}
+    return PairInput(
+        kind=kind,
+        readings=tuple(_reading(one, kind, instruments) for one in table.rows("readings")),
+        conditions=tuple(_condition(one) for one in table.rows("conditions")),
+        instruments=instruments,
+        explained=tuple(
+            Explanation(
+                _dimension(one, kind).name,
+                one.word("by", "who explains it"),
+                one.word("why", "why it is in order", ""),
+            )
+            for one in table.rows("explained")
+        ),
+        limits=tuple(_limit(one, kind) for one in table.rows("limits")),
+    )
+
+
+def _side(table: PairTable) -> Side:
+    side = table.one_of("side", SIDES)
+    return "removed" if side == "removed" else "replacement"
+
+
+def _dimension(table: PairTable, kind: PartKind) -> Dimension:
+    name = table.one_of("dimension", (one.name for one in kind.dimensions))
+    return next(one for one in kind.dimensions if one.name == name)
+
+
+def _reading(table: PairTable, kind: PartKind, instruments: Mapping[str, Instrument]) -> Reading:
+    side, dimension = _side(table), _dimension(table, kind)
+    name = table.word("instrument", "the name of an instrument", dimension.instrument)
+    if dimension.role not in ("count", "word"):
+        _check_instrument(table, name, dimension, instruments)
+    values = table.values.get("values")
+    if not isinstance(values, list) or not values:
+        raise table.trouble("values", "there are none", f"a list like [{_example(dimension)}]")
+    return Reading(side, dimension.name, tuple(_value(table, dimension, v) for v in values), name)
+
+
+def _check_instrument(
+    table: PairTable, name: str, dimension: Dimension, instruments: Mapping[str, Instrument]
+) -> None:
+    if instrument_for(name, dimension, instruments) is not None:
+        return
+    known = sorted(
+        {one for one in USUAL_INSTRUMENTS if usual_instrument(one, dimension.unit)}
+        | {one.name for one in instruments.values() if one.unit == dimension.unit}
+    )
+    raise table.trouble(
+        "instrument",
+        f"'{name}' is not known as one that reads {dimension.unit}",
+        f"{', '.join(known)}, or your own in a table [instruments.NAME]",
+    )
+
+
+def _value(table: PairTable, dimension: Dimension, value: object) -> float | str:
+    if dimension.role == "word":
+        if not isinstance(value, str) or not value.strip():
+            raise table.trouble("values", f"{shown(value)} is not a word", _words(dimension))
+        return value.strip()
+    accepted = what_is_accepted(dimension.unit)
+    if isinstance(value, bool) or not isinstance(value, int | float | str):
+        raise table.trouble("values", f"{shown(value)} is not a number", accepted)
+    try:
+        if isinstance(value, str):
+            return typed_value(value, dimension.unit)
+        return accepted_value(float(value), dimension.unit)
+    except (ValueRefused, OverflowError) as refused:
+        raise table.trouble(
+            "values", f"{shown(value)} is not possible for '{dimension.name}'", accepted
+        ) from refused
+
+
+def _words(dimension: Dimension) -> str:
+    return f"a word like {', '.join(dimension.choices)}" if dimension.choices else "a word"
+
+
+def _example(dimension: Dimension) -> str:
+    if dimension.role == "word":
+        return f'"{dimension.choices[0] if dimension.choices else "male"}"'
+    return "4" if dimension.role == "count" else "4.10, 4.12, 4.11"
+
+
+def _condition(table: PairTable) -> ConditionSeen:
+    terms = table.values.get("terms")
+    if not isinstance(terms, list) or not all(
+        isinstance(one, str) and one.strip() for one in terms
+    ):
+        raise table.trouble("terms", "this is not a list of words", 'a list like ["burned tip"]')
+    return ConditionSeen(_side(table), tuple(terms))
+
+
+def _instrument(name: str, table: PairTable) -> Instrument:
+    unit = next(
+        (key.partition("_")[2] for key in table.values if key.startswith("resolution_")),
+        None,
+    ) or next(
+        (key.removeprefix("max_error_") for key in table.values if key.startswith("max_error_")),
+        "mm",
+    )
+    usual = usual_instrument(name, unit)
+    resolution = table.number(f"resolution_{unit}", 0.0)
+    max_error = table.number(f"max_error_{unit}", 0.0)
+    if resolution is None:
+        resolution = usual.resolution if usual else None
+    if max_error is None:
+        max_error = usual.max_error if usual else None
+    for field, value in (("resolution", resolution), ("max_error", max_error)):
+        if value is None:
+            raise table.trouble(
+                f"{field}_{unit}", "it is missing", f"a number in {unit}, 0 or more"
+            )
+    return Instrument(name, unit, resolution or 0.0, max_error or 0.0)
+
+
+def _limit(table: PairTable, kind: PartKind) -> MakerLimit:
+    dimension = _dimension(table, kind)
+    low, high = table.number("at_least"), table.number("at_most")
+    if dimension.role != "limit":
+        limited = ", ".join(one.name for one in kind.dimensions if one.role == "limit")
+        raise table.trouble(
+            "dimension", f"'{dimension.name}' takes no limits", limited or "none of this kind"
+        )
+    if low is None and high is None:
+        raise table.trouble("at_least", "no limit is given", "at_least, at_most or both")
+    if low is not None and high is not None and low > high:
+        raise table.trouble("at_least", "it is above at_most", "the smaller number")
+    return MakerLimit(dimension.name, low, high, table.word("source", "where it is from", ""))

@@ -1,0 +1,82 @@
+"""One table of a pair file, read field by field with exact complaints."""
+
+from __future__ import annotations
+
+import difflib
+import math
+from collections.abc import Iterable, Mapping
+from typing import Any
+
+from desktop_app.shop_record.trouble import ShopTrouble
+
+
+class PairTrouble(ShopTrouble):
+    """A pair file can't be used: file, table and row, field, and what would be accepted."""
+
+
+class PairTable:
+    """A TOML table of a pair file with the place that it came from."""
+
+    def __init__(self, file: str, values: Mapping[str, Any], place: str = "") -> None:
+        self.file = file
+        self.values = values
+        self.place = place
+
+    def trouble(self, field: str, wrong: str, accepted: str) -> PairTrouble:
+        """Return the trouble with one field of this table."""
+        where = ", ".join(one for one in (self.file, self.place, f"field '{field}'") if one)
+        return PairTrouble(f"{where}: {wrong}.", do=f"Accepted: {accepted}.")
+
+    def word(self, field: str, accepted: str, default: str | None = None) -> str:
+        """Return a non-empty text; without a default it must be there."""
+        value = self.values.get(field, default)
+        if value is None:
+            raise self.trouble(field, "it is missing", accepted)
+        if not isinstance(value, str) or not (value.strip() or value == default):
+            raise self.trouble(field, f"{shown(value)} is not a text", accepted)
+        return value.strip()
+
+    def one_of(self, field: str, known: Iterable[str]) -> str:
+        """Return one of the known words; the complaint offers those most like it."""
+        choices = sorted(known)
+        accepted = ", ".join(choices)
+        value = self.word(field, accepted)
+        if value not in choices:
+            near = difflib.get_close_matches(value, choices, n=3)
+            hint = f" (did you mean {' or '.join(near)}?)" if near else ""
+            raise self.trouble(field, f"'{value}' is not known{hint}", accepted)
+        return value
+
+    def number(self, field: str, lowest: float | None = None) -> float | None:
+        """Return a finite number, not below `lowest`; None where the field is absent."""
+        value = self.values.get(field)
+        accepted = "a number" if lowest is None else f"a number, {lowest:g} or more"
+        if value is None:
+            return None
+        if isinstance(value, bool) or not isinstance(value, int | float):
+            raise self.trouble(field, f"{shown(value)} is not a number", accepted)
+        if not math.isfinite(value) or (lowest is not None and value < lowest):
+            raise self.trouble(field, f"{value:g} is not possible", accepted)
+        return float(value)
+
+    def rows(self, field: str) -> tuple[PairTable, ...]:
+        """Return the repeated tables [[field]]."""
+        value = self.values.get(field, [])
+        if not isinstance(value, list) or not all(isinstance(one, dict) for one in value):
+            raise self.trouble(field, "these are not tables", f"tables that begin [[{field}]]")
+        return tuple(
+            PairTable(self.file, one, f"{field} {index}") for index, one in enumerate(value, 1)
+        )
+
+    def named(self, field: str) -> dict[str, PairTable]:
+        """Return the named tables [field.NAME]."""
+        value = self.values.get(field, {})
+        if not isinstance(value, dict) or not all(isinstance(one, dict) for one in value.values()):
+            raise self.trouble(field, "these are not tables", f"tables that begin [{field}.NAME]")
+        return {name: PairTable(self.file, one, f"{field}.{name}") for name, one in value.items()}
+
+
+def shown(value: object) -> str:
+    """Return a value as it looks in the file, shortened."""
+    text = f"'{value}'" if isinstance(value, str) else str(value)
+    return text if len(text) <= 40 else text[:37] + "..."

@@ -1,0 +1,105 @@
+"""A part kind: what may be measured and looked at on such a part."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from typing import Literal, TypeAlias
+
+Role: TypeAlias = Literal["same", "restored", "count", "orientation", "word", "limit"]
+Direction: TypeAlias = Literal["bigger", "smaller"]
+#: [low, high]; an end that is None is open.
+Span: TypeAlias = tuple[float | None, float | None]
+
+ROLES: tuple[Role, ...] = ("same", "restored", "count", "orientation", "word", "limit")
+DIRECTIONS: tuple[Direction, ...] = ("bigger", "smaller")
+COMMON_PRACTICE = "common practice, no source"
+
+
+@dataclass(frozen=True, slots=True)
+class Dimension:
+    """One thing to measure, count or look at.
+
+    `allowed` is a span of the difference replacement minus removed, in `unit`; for the role
+    `limit` it is a span of the replacement's own value, and None until someone enters it.
+    """
+
+    name: str
+    label: str
+    unit: str
+    role: Role
+    allowed: Span | None
+    direction: Direction | None
+    instrument: str
+    essential: bool
+    basis: str
+    how: str = ""
+    wear: str = ""
+    choices: tuple[str, ...] = ()
+    typical: Span | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class ConditionTerm:
+    """A trade term for the state of a part, and the dimensions that go with it."""
+
+    term: str
+    also: tuple[str, ...] = ()
+    means: str = ""
+    moves: Mapping[str, Direction] = field(default_factory=dict)
+    allowed_when_new: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class TypicalWrong:
+    """How a wrong part of this kind usually gives itself away."""
+
+    say: str
+    shows_on: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class RefitCheck:
+    """What is easily got wrong when the part goes back on; `hurt` where it can injure."""
+
+    say: str
+    hurt: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class ProofCheck:
+    """What proves the repair afterwards, and where (bay, road, same-conditions ...)."""
+
+    say: str
+    level: str = "bay"
+
+
+@dataclass(frozen=True, slots=True)
+class PartKind:
+    """Everything the shop knows about comparing one kind of part."""
+
+    id: str
+    name: str
+    also: tuple[str, ...]
+    system: str
+    sides: tuple[str, ...]
+    pieces: str
+    views: tuple[str, ...]
+    cautions: tuple[str, ...]
+    dimensions: tuple[Dimension, ...]
+    conditions: tuple[ConditionTerm, ...]
+    wrongs: tuple[TypicalWrong, ...]
+    refit: tuple[RefitCheck, ...]
+    proof: tuple[ProofCheck, ...]
+
+    def dimension(self, name: str) -> Dimension | None:
+        """Return the dimension of that name, or None."""
+        return next((one for one in self.dimensions if one.name == name), None)
+
+    def condition(self, term: str) -> ConditionTerm | None:
+        """Return the condition that goes by this term or one of its other names, or None."""
+        wanted = " ".join(term.casefold().split())
+        for condition in self.conditions:
+            if wanted in (name.casefold() for name in (condition.term, *condition.also)):
+                return condition
+        return None

@@ -1,0 +1,50 @@
+"""The readings of one side of one dimension, as they are typed into one field."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+
+from desktop_app.parts_compared.part_kind import Dimension
+from desktop_app.parts_compared.typed_value import typed_value
+from desktop_app.shop_record.trouble import ShopTrouble
+
+_DECIMAL = re.compile(r"[-+−]?[0-9]+(?:[.,][0-9]+)?")
+MOST_READINGS = 60
+
+
+def split_readings(text: str) -> tuple[str, ...]:
+    """Split a field into readings: by semicolons or new lines, or by spaces between numbers."""
+    pieces = [piece.strip() for piece in re.split(r"[;\n]", text) if piece.strip()]
+    if len(pieces) == 1:
+        words = pieces[0].split()
+        if len(words) > 1 and all(_DECIMAL.fullmatch(word) for word in words):
+            return tuple(words)
+    return tuple(pieces)
+
+
+def read_readings(
+    text: str, dimension: Dimension, length_unit: str
+) -> tuple[tuple[float | None, str | None, str], ...]:
+    """Return (value in the dimension's unit, or None; word, or None; as typed) of each reading.
+
+    A bare length is taken in the shop's `length_unit` (mm or inch). Raises a ShopTrouble that
+    says what is accepted.
+    """
+    pieces = split_readings(text)
+    if len(pieces) > MOST_READINGS:
+        raise ShopTrouble(f"Those are {len(pieces)} readings; {MOST_READINGS} at most are kept.")
+    if dimension.role == "word":
+        return tuple((None, word, word) for word in pieces)
+    in_inches = length_unit == "inch" and dimension.unit == "mm"
+    read = []
+    for piece in pieces:
+        bare = in_inches and re.fullmatch(r"[0-9.,/+ \-]+", piece)
+        value = typed_value(f"{piece} in" if bare else piece, dimension.unit)
+        read.append((value, None, f"{piece} in" if bare else piece))
+    return tuple(read)
+
+
+def as_field(typed: Sequence[str]) -> str:
+    """Return kept readings as the field shows them."""
+    return "; ".join(typed)

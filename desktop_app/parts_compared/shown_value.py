@@ -1,0 +1,52 @@
+"""Numbers as a person reads them: rounded to their uncertainty, with their unit."""
+
+from __future__ import annotations
+
+import math
+
+_SIGNS = {"deg": "°", "kohm": "kΩ", "ohm": "Ω", "C": "°C"}
+
+
+def decimals_for(uncertainty: float) -> int:
+    """Return the decimals to show: one significant digit, two where the first is a 1."""
+    if uncertainty <= 0 or not math.isfinite(uncertainty):
+        return 6
+    exponent = math.floor(math.log10(uncertainty))
+    leading = uncertainty / 10**exponent
+    return min(9, max(0, -exponent + (1 if leading < 1.95 else 0)))
+
+
+def number(value: float, uncertainty: float = 0.0) -> str:
+    """Return the value rounded to its uncertainty; exact values lose only trailing zeros."""
+    if uncertainty <= 0:
+        return f"{value:.6g}"
+    text = f"{value:.{decimals_for(uncertainty)}f}"
+    return text.removeprefix("-") if float(text) == 0 else text
+
+
+def amount(value: float, unit: str, uncertainty: float = 0.0) -> str:
+    """Return value and unit, like "0.55 mm" or "35°"."""
+    return number(value, uncertainty) + _unit(unit)
+
+
+def doubt(uncertainty: float) -> str:
+    """Return the uncertainty in brackets, like " (± 0.04)", or nothing where there is none."""
+    return f" (± {number(uncertainty, uncertainty)})" if uncertainty > 0 else ""
+
+
+def span_text(low: float | None, high: float | None, unit: str) -> str:
+    """Return the span in words: "from 4 to 6 mm", "at least 4 mm", "at most 6 mm"."""
+    if low is None and high is None:
+        return "any value"
+    if low is None:
+        return f"at most {amount(high or 0.0, unit)}"
+    if high is None:
+        return f"at least {amount(low, unit)}"
+    return f"from {number(low)} to {amount(high, unit)}"
+
+
+def _unit(unit: str) -> str:
+    if unit in ("n", "word"):
+        return ""
+    sign = _SIGNS.get(unit, unit)
+    return sign if unit == "deg" else f" {sign}"

@@ -1,0 +1,225 @@
+"""Reading pairs, their readings and the shop's instruments back from the record."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+
+from sqlalchemy import Connection, select
+
+from desktop_app.part_photos.stored import Photo
+from desktop_app.parts_compared import reading as values
+from desktop_app.parts_compared.instrument import Instrument as Tool
+from desktop_app.parts_compared.pair_view import PairView, PhotoShown
+from desktop_app.parts_compared.reading import SIDES, Side
+from desktop_app.parts_compared.stored import (
+    Explanation,
+    Instrument,
+    MakerLimit,
+    Pair,
+    PairPhoto,
+    PartCondition,
+    Reading,
+)
+from desktop_app.shop_record.deed import Deed
+from desktop_app.shop_record.tables import Kept
+from desktop_app.shop_record.trouble import ShopTrouble
+
+
+def pairs_of_job(connection: Connection, job_id: int) -> tuple[int, ...]:
+    """Return the ids of a job's pairs, oldest first."""
+    rows = connection.execute(select(Pair.id).where(Pair.job_id == job_id).order_by(Pair.id))
+    return tuple(rows.scalars())
+
+
+def pairs_without_origin(connection: Connection, job_id: int) -> tuple[str, ...]:
+    """Return the part kinds of those pairs whose replacement's origin was not said."""
+    rows = connection.execute(
+        select(Pair.part_kind).where(Pair.job_id == job_id, Pair.origin.is_(None), Pair.fitted == 1)
+    )
+    return tuple(rows.scalars())
+
+
+def read_pair(connection: Connection, pair_id: int) -> PairView:
+    """Return a whole pair; a ShopTrouble where there is none with this id."""
+    row = connection.execute(select(Pair.__table__).where(Pair.id == pair_id)).mappings().first()
+    if row is None:
+        raise ShopTrouble("That pair is not in the record any more.", do="It may be undone.")
+    readings, typed, used = _readings(connection, pair_id)
+    return PairView(
+        **{**dict(row), "fitted": bool(row["fitted"])},
+        readings=readings,
+        typed=typed,
+        instruments_used=used,
+        conditions=_conditions(connection, pair_id),
+        explained=_explained(connection, pair_id),
+        limits=_limits(connection, pair_id),
+        photos=_photos(connection, pair_id),
+    )
+
+
+def drawer(connection: Connection) -> dict[str, Tool]:
+    """Return the shop's own instruments by name."""
+    rows = connection.execute(
+        select(Instrument.name, Instrument.unit, Instrument.resolution, Instrument.max_error).where(
+            Instrument.in_use == 1
+        )
+    )
+    return {name: Tool(name, unit, step, error) for name, unit, step, error in rows}
+
+
+def instrument_rows(
+    connection: Connection,
+) -> tuple[tuple[int, str, str, float, float, str | None], ...]:
+    """Return (id, name, unit, resolution, permitted error, last check) of each instrument."""
+    rows = connection.execute(
+        select(
+            Instrument.id,
+            Instrument.name,
+            Instrument.unit,
+            Instrument.resolution,
+            Instrument.max_error,
+            Instrument.checked_on,
+        )
+        .where(Instrument.in_use == 1)
+        .order_by(Instrument.name)
+    )
+    return tuple((r[0], r[1], r[2], r[3], r[4], r[5]) for r in rows)
+
+
+def _readings(
+    connection: Connection, pair_id: int
+) -> tuple[
+    tuple[values.Reading, ...],
+    dict[tuple[str, Side], tuple[str, ...]],
+    dict[tuple[str, Side], str],
+]:
+    rows = connection.execute(
+        select(
+            Reading.dimension,
+            Reading.side,
+            Reading.instrument,
+            Reading.value,
+            Reading.word,
+            Reading.typed,
+        )
+        .where(Reading.pair_id == pair_id)
+        .order_by(Reading.id)
+    )
+    grouped: dict[tuple[str, Side, str], list[float | str]] = defaultdict(list)
+    typed: dict[tuple[str, Side], list[str]] = defaultdict(list)
+    used: dict[tuple[str, Side], str] = {}
+    for dimension, side_text, instrument, value, word, text in rows:
+        side: Side = SIDES[0] if side_text == SIDES[0] else SIDES[1]
+        grouped[dimension, side, instrument].append(value if value is not None else word or "")
+        typed[dimension, side].append(text)
+        used[dimension, side] = instrument
+    readings = tuple(
+        values.Reading(side, dimension, tuple(found), instrument or None)
+        for (dimension, side, instrument), found in grouped.items()
+    )
+    return readings, {key: tuple(texts) for key, texts in typed.items()}, used
+
+
+def _conditions(connection: Connection, pair_id: int) -> tuple[values.ConditionSeen, ...]:
+    rows = connection.execute(
+        select(PartCondition.side, PartCondition.term)
+        .where(PartCondition.pair_id == pair_id)
+        .order_by(PartCondition.id)
+    ).all()
+    return tuple(
+        values.ConditionSeen(side, tuple(term for s, term in rows if s == side))
+        for side in SIDES
+        if any(s == side for s, _ in rows)
+    )
+
+
+def _explained(connection: Connection, pair_id: int) -> tuple[values.Explanation, ...]:
+    rows = connection.execute(
+        select(Explanation.dimension, Explanation.by_whom, Explanation.why).where(
+            Explanation.pair_id == pair_id
+        )
+    )
+    return tuple(values.Explanation(*row) for row in rows)
+
+
+def _limits(connection: Connection, pair_id: int) -> tuple[values.MakerLimit, ...]:
+    rows = connection.execute(
+        select(MakerLimit.dimension, MakerLimit.low, MakerLimit.high, MakerLimit.source).where(
+            MakerLimit.pair_id == pair_id
+        )
+    )
+    return tuple(values.MakerLimit(*row) for row in rows)
+
+
+def _photos(connection: Connection, pair_id: int) -> tuple[PhotoShown, ...]:
+    rows = connection.execute(
+        select(
+            PairPhoto.id,
+            Photo.id,
+            Photo.sha256,
+            PairPhoto.side,
+            PairPhoto.view,
+            Photo.name,
+            Photo.note,
+        )
+        .join(Photo, Photo.id == PairPhoto.photo_id)
+        .where(PairPhoto.pair_id == pair_id)
+        .order_by(PairPhoto.id)
+    )
+    return tuple(
+        PhotoShown(link, photo, sha, SIDES[0] if side == SIDES[0] else SIDES[1], view, name, note)
+        for link, photo, sha, side, view, name, note in rows
+    )
+
+
+def reading_rows(deed: Deed, pair_id: int, dimension: str, side: str) -> dict[int, tuple[str, str]]:
+    """Return the kept readings of one side: row id -> (as typed, instrument)."""
+    rows = deed.connection.execute(
+        select(Reading.id, Reading.typed, Reading.instrument)
+        .where(Reading.pair_id == pair_id, Reading.dimension == dimension, Reading.side == side)
+        .order_by(Reading.id)
+    )
+    return {row: (typed, instrument) for row, typed, instrument in rows}
+
+
+def condition_row(deed: Deed, pair_id: int, side: str, term: str) -> int | None:
+    """Return the row of a condition term on one side."""
+    return deed.connection.execute(
+        select(PartCondition.id).where(
+            PartCondition.pair_id == pair_id,
+            PartCondition.side == side,
+            PartCondition.term == term,
+        )
+    ).scalar()
+
+
+def explanation_row(deed: Deed, pair_id: int, dimension: str) -> int | None:
+    """Return the row of a dimension's explanation."""
+    return deed.connection.execute(
+        select(Explanation.id).where(
+            Explanation.pair_id == pair_id, Explanation.dimension == dimension
+        )
+    ).scalar()
+
+
+def limit_row(deed: Deed, pair_id: int, dimension: str) -> int | None:
+    """Return the row of a dimension's limits by the maker."""
+    return deed.connection.execute(
+        select(MakerLimit.id).where(
+            MakerLimit.pair_id == pair_id, MakerLimit.dimension == dimension
+        )
+    ).scalar()
+
+
+def instrument_row(deed: Deed, name: str) -> int | None:
+    """Return the row of an instrument by its name."""
+    return deed.connection.execute(select(Instrument.id).where(Instrument.name == name)).scalar()
+
+
+def rows_of_pair(deed: Deed, pair_id: int) -> list[tuple[type[Kept], int]]:
+    """Return every row that hangs on a pair, so that the pair can be taken out."""
+    found: list[tuple[type[Kept], int]] = []
+    for table in (Reading, PartCondition, Explanation, MakerLimit, PairPhoto):
+        rows = deed.connection.execute(select(table.id).where(table.pair_id == pair_id))
+        found.extend((table, row) for row in rows.scalars())
+    return found

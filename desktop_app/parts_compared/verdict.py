@@ -1,0 +1,175 @@
+"""The verdict on one dimension of a pair, by the role that the dimension has."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
+from functools import partial
+
+from desktop_app.parts_compared import dimension_sentence as sentence
+from desktop_app.parts_compared.comparison import (
+    DimensionComparison,
+    DimensionVerdict,
+    SideValue,
+)
+from desktop_app.parts_compared.decision import (
+    CONFIDENCE,
+    Decide,
+    decide_restored,
+    decide_span,
+    readings_needed,
+)
+from desktop_app.parts_compared.dimension_result import bare_result, missing
+from desktop_app.parts_compared.instrument import Instrument, instrument_for
+from desktop_app.parts_compared.looked_at import judge_count, judge_word
+from desktop_app.parts_compared.part_kind import Dimension, Span
+from desktop_app.parts_compared.reading import Reading, Side
+from desktop_app.parts_compared.uncertainty import (
+    Estimate,
+    SideReading,
+    difference_estimate,
+    side_estimate,
+    side_reading,
+    unwound,
+    wrapped,
+)
+
+
+def judge_dimension(
+    dimension: Dimension,
+    readings: Sequence[Reading],
+    instruments: Mapping[str, Instrument],
+    limits: Span | None = None,
+    confidence: float = CONFIDENCE,
+) -> DimensionComparison:
+    """Judge the readings of one dimension; `limits` are the maker's, for the role `limit`."""
+    mine = [one for one in readings if one.dimension == dimension.name and one.values]
+    if limits is not None and dimension.role == "limit":
+        dimension = replace(dimension, allowed=limits)
+    if dimension.role == "word":
+        return judge_word(dimension, mine)
+    if dimension.role == "count":
+        return judge_count(dimension, mine)
+    for one in mine:
+        if instrument_for(one.instrument, dimension, instruments) is None:
+            name = one.instrument or dimension.instrument
+            said = sentence.unknown_instrument_sentence(dimension, name)
+            return bare_result(dimension, None, None, "not measured", said)
+    old = _side(dimension, mine, "removed", instruments)
+    new = _side(dimension, mine, "replacement", instruments)
+    if dimension.role == "limit":
+        return _judge_limit(dimension, old, new, confidence)
+    if old is None or new is None:
+        return missing(dimension, _shown(old), _shown(new))
+    return _judge_difference(dimension, old, new, confidence)
+
+
+def looks_mirrored(dimension: Dimension, removed: float, replacement: float) -> bool:
+    """Whether the new angle (degrees) is the old one seen in a mirror, within what is allowed."""
+    allowed = (dimension.allowed or (0.0, 0.0))[1] or 0.0
+    return abs(wrapped(removed + replacement)) <= max(allowed, 1.0)
+
+
+def _judge_difference(
+    dimension: Dimension, old: SideReading, new: SideReading, confidence: float
+) -> DimensionComparison:
+    span = dimension.allowed or (None, None)
+    with_more = partial(_difference, dimension, old, new)
+    estimate = with_more(0)
+    decide: Decide
+    if dimension.role == "restored" and dimension.direction is not None:
+        decide = partial(
+            decide_restored, span=span, direction=dimension.direction, confidence=confidence
+        )
+    else:
+        off: DimensionVerdict = "turned" if dimension.role == "orientation" else "differs"
+        decide = partial(decide_span, span=span, inside="same", outside=off, confidence=confidence)
+    verdict = decide(estimate)
+    needed = readings_needed(with_more, decide) if verdict == "too close to tell" else None
+    same_tool = old.instrument.name == new.instrument.name
+    said = sentence.judged_sentence(
+        sentence.Judged(
+            dimension, estimate.value, estimate.expanded(), span, verdict, needed, same_tool
+        )
+    )
+    if verdict == "turned" and looks_mirrored(dimension, old.mean, new.mean):
+        said += " It looks like the mirror image of the old one."
+    result = bare_result(dimension, _shown(old), _shown(new), verdict, said)
+    return replace(
+        result,
+        difference=estimate.value,
+        difference_expanded_uncertainty=estimate.expanded(),
+        probability_within=estimate.within(*span),
+        readings_needed=needed,
+    )
+
+
+def _judge_limit(
+    dimension: Dimension, old: SideReading | None, new: SideReading | None, confidence: float
+) -> DimensionComparison:
+    between = difference_estimate(old, new) if old and new else None
+    result = bare_result(dimension, _shown(old), _shown(new), "not measured", "")
+    if between is not None:
+        result = replace(
+            result,
+            difference=between.value,
+            difference_expanded_uncertainty=between.expanded(),
+        )
+    if new is None:
+        said = sentence.missing_sentence(dimension, old is not None, False)
+        return replace(result, sentence=said)
+    with_more = partial(side_estimate, new)
+    estimate = with_more(0)
+    span = dimension.allowed
+    if span is None:
+        said = sentence.no_limit_sentence(dimension, estimate.value, estimate.expanded())
+        return replace(result, sentence=said)
+    decide: Decide = partial(
+        decide_span,
+        span=span,
+        inside="within limits",
+        outside="outside limits",
+        confidence=confidence,
+    )
+    verdict = decide(estimate)
+    needed = readings_needed(with_more, decide) if verdict == "too close to tell" else None
+    judged = sentence.Judged(dimension, estimate.value, estimate.expanded(), span, verdict, needed)
+    return replace(
+        result,
+        verdict=verdict,
+        sentence=sentence.judged_sentence(judged),
+        probability_within=estimate.within(*span),
+        readings_needed=needed,
+    )
+
+
+def _side(
+    dimension: Dimension,
+    readings: Sequence[Reading],
+    side: Side,
+    instruments: Mapping[str, Instrument],
+) -> SideReading | None:
+    """Pool one side's readings; of several instruments the finest counts."""
+    by_tool: dict[Instrument, list[float]] = {}
+    for one in readings:
+        tool = instrument_for(one.instrument, dimension, instruments)
+        if one.side == side and tool is not None:
+            by_tool.setdefault(tool, []).extend(float(value) for value in one.values)
+    if not by_tool:
+        return None
+    finest = min(by_tool, key=lambda tool: (tool.max_error, tool.resolution, tool.name))
+    values = by_tool[finest]
+    return side_reading(unwound(values) if dimension.unit == "deg" else values, finest)
+
+
+def _difference(dimension: Dimension, old: SideReading, new: SideReading, more: int) -> Estimate:
+    estimate = difference_estimate(old, new, more)
+    if dimension.role != "orientation":
+        return estimate
+    return Estimate(wrapped(estimate.value), estimate.u, estimate.dof)
+
+
+def _shown(side: SideReading | None) -> SideValue | None:
+    if side is None:
+        return None
+    return SideValue(side.mean, side_estimate(side).expanded(), side.count, side.instrument.name)

@@ -1,0 +1,385 @@
+"""What the shop does with visits and jobs, one function a deed."""
+
+from __future__ import annotations
+
+from desktop_app.repair_jobs import stored_lookup as look
+from desktop_app.repair_jobs.stored import (
+    Answered,
+    Job,
+    JobCheck,
+    JobCondition,
+    JobSymptom,
+    Person,
+    TroubleCode,
+    Vehicle,
+    VehicleEvent,
+    Visit,
+)
+from desktop_app.repair_jobs.trouble_code import read_code
+from desktop_app.repair_jobs.vehicle_identity import matching_plate
+from desktop_app.repair_jobs.vin import matching_vin
+from desktop_app.repair_jobs.write_up import WriteUp
+from desktop_app.shop_record.deed import Deed, Done
+from desktop_app.shop_record.house_rules import read_rules
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.trouble import ShopTrouble
+
+
+def write_up(record: ShopRecord, said: WriteUp) -> Done:
+    """Take a vehicle in: the visit, and its first job with the concern; `made` is the job's id."""
+    said.check()
+    made: list[int] = []
+
+    def work(deed: Deed) -> None:
+        vehicle = said.vehicle_id
+        if vehicle is None:
+            vehicle = deed.add(Vehicle, odometer_unit=said.odometer_unit, **_names(said))
+        else:
+            _complete(deed, vehicle, said)
+        visit = deed.add(
+            Visit,
+            vehicle_id=vehicle,
+            customer_id=look.customer_id(deed, said.customer, said.phone),
+            came_at=said.came_at or record.clock().isoformat(timespec="seconds"),
+            odometer_in=said.odometer,
+            odometer_unread=said.odometer_unread.strip() or None,
+            brought_by=said.brought_by.strip(),
+        )
+        made.append(_add_job(deed, visit, said.concern, said.says_same, said.symptoms))
+
+    done = record.do("Take a car in", work)
+    return Done(done.words, done.touched, done.seq, made[0])
+
+
+def add_job(
+    record: ShopRecord, visit_id: int, concern: str, symptoms: tuple[str, ...] = ()
+) -> Done:
+    """Add another concern to a visit as a job of its own; `made` is the job's id."""
+    if not concern.strip():
+        raise ShopTrouble(
+            "What else does the customer say?", do="Write it down in their own words."
+        )
+    made: list[int] = []
+    done = record.do(
+        "Add a concern",
+        lambda deed: made.append(_add_job(deed, visit_id, concern, False, symptoms)),
+    )
+    return Done(done.words, done.touched, done.seq, made[0])
+
+
+def write_concern(
+    record: ShopRecord, job_id: int, words: str, symptoms: tuple[str, ...] = ()
+) -> Done:
+    """Write down the concern; the symptom groups read from it replace those read before."""
+
+    def work(deed: Deed) -> None:
+        deed.change(Job, job_id, concern=words)
+        kept = look.symptom_rows(deed, job_id)
+        for symptom, (row, chosen) in kept.items():
+            if not chosen and symptom not in symptoms:
+                deed.remove(JobSymptom, row)
+        for symptom in symptoms:
+            if symptom not in kept:
+                deed.add(JobSymptom, job_id=job_id, symptom=symptom)
+
+    return record.do("Write down the concern", work)
+
+
+def choose_symptom(record: ShopRecord, job_id: int, symptom: str, *, chosen: bool) -> Done:
+    """Put a job into a symptom group by hand, or take it out."""
+
+    def work(deed: Deed) -> None:
+        row = look.symptom_rows(deed, job_id).get(symptom)
+        if chosen and row is None:
+            deed.add(JobSymptom, job_id=job_id, symptom=symptom, chosen=1)
+        elif not chosen and row is not None:
+            deed.remove(JobSymptom, row[0])
+
+    return record.do("Choose the symptom", work)
+
+
+def say_same_trouble(record: ShopRecord, job_id: int, *, same: bool) -> Done:
+    """Note that the customer says it is the same trouble again; a flag, not a judgement."""
+    return _change(record, "Note “the same trouble again”", job_id, says_same=int(same))
+
+
+def tick_condition(record: ShopRecord, job_id: int, condition: str, happens: bool | None) -> Done:
+    """Answer when the fault happens: True, never: False, not asked: None."""
+
+    def work(deed: Deed) -> None:
+        row = look.condition_row(deed, job_id, condition)
+        if happens is None:
+            if row is not None:
+                deed.remove(JobCondition, row)
+        elif row is None:
+            deed.add(JobCondition, job_id=job_id, condition=condition, happens=int(happens))
+        else:
+            deed.change(JobCondition, row, happens=int(happens))
+
+    return record.do("Answer when it happens", work)
+
+
+def write_code(record: ShopRecord, job_id: int, text: str, kind: str, stage: str) -> Done:
+    """Write down a trouble code; refused with what is accepted where it is none."""
+    code = read_code(text).code
+
+    def work(deed: Deed) -> None:
+        if look.code_row(deed, job_id, code, kind, stage) is None:
+            deed.add(TroubleCode, job_id=job_id, code=code, kind=kind, stage=stage)
+
+    return record.do(f"Write down {code}", work)
+
+
+def strike_code(record: ShopRecord, row: int) -> Done:
+    """Take a trouble code out."""
+    return record.do("Take a code out", lambda deed: deed.remove(TroubleCode, row))
+
+
+def write_finding(record: ShopRecord, job_id: int, words: str) -> Done:
+    """Write down something that was seen."""
+    if not words.strip():
+        raise ShopTrouble("There is nothing to write down yet.", do="Type what was seen.")
+    return record.do(
+        "Write down a finding",
+        lambda deed: _add_check(deed, job_id, "inspection", words.strip(), ""),
+    )
+
+
+def strike_check(record: ShopRecord, row: int) -> Done:
+    """Take a finding or a check out."""
+    return record.do("Take a finding out", lambda deed: deed.remove(JobCheck, row))
+
+
+def tick_check(record: ShopRecord, job_id: int, kind: str, words: str, outcome: str) -> Done:
+    """Tick a check of a list: `done`, `not needed`, or nothing for not done yet."""
+
+    def work(deed: Deed) -> None:
+        row = look.check_row(deed, job_id, kind, words)
+        if row is None and outcome:
+            _add_check(deed, job_id, kind, words, outcome)
+        elif row is not None and outcome:
+            deed.change(JobCheck, row, outcome=outcome)
+        elif row is not None:
+            deed.remove(JobCheck, row)
+
+    return record.do("Tick a check", work)
+
+
+def name_cause(record: ShopRecord, job_id: int, words: str) -> Done:
+    """Name the cause in a sentence; an empty one takes the cause back."""
+    found = 1 if words.strip() else None
+    return _change(record, "Name the cause", job_id, cause=words, cause_found=found)
+
+
+def say_not_caught(record: ShopRecord, job_id: int) -> Done:
+    """Say that the fault was not caught; what was tried stays in the cause's words."""
+    return _change(record, "Say “not caught”", job_id, cause_found=0)
+
+
+def write_correction(record: ShopRecord, job_id: int, words: str) -> Done:
+    """Write down what was done."""
+    return _change(record, "Write down the correction", job_id, correction=words)
+
+
+def choose_system(record: ShopRecord, job_id: int, system: str) -> Done:
+    """Choose the system that the job is about."""
+    return _change(record, "Choose the system", job_id, system=system)
+
+
+def choose_technician(record: ShopRecord, job_id: int, person: int | None) -> Done:
+    """Say who did the job."""
+    return _change(record, "Say who did it", job_id, technician_id=person)
+
+
+def write_hours(record: ShopRecord, job_id: int, hours: float | None, unbilled: bool) -> Done:
+    """Write down the hours, or those that nobody pays."""
+    name = "unbilled_hours" if unbilled else "hours"
+    return _change(record, "Write down the hours", job_id, **{name: hours})
+
+
+def write_price(record: ShopRecord, job_id: int, cents: int | None) -> Done:
+    """Write down the price in cents."""
+    return _change(record, "Write down the price", job_id, price_cents=cents)
+
+
+def say_proof(record: ShopRecord, job_id: int, level: int | None) -> Done:
+    """Say how far the repair was proved: 0 unproven to 4 same conditions."""
+    return _change(record, "Say how far it was proved", job_id, proof_level=level)
+
+
+def write_proof(record: ShopRecord, job_id: int, words: str, distance: float | None = None) -> Done:
+    """Write down what was tried and, in the vehicle's unit, how far it was driven."""
+    return _change(
+        record, "Write down the proof", job_id, proof_words=words, proof_distance=distance
+    )
+
+
+def say_declined(record: ShopRecord, job_id: int, words: str) -> Done:
+    """Write down what was declined or left undone; "nothing" is an answer."""
+    return _change(record, "Write down what was declined", job_id, declined=words.strip() or None)
+
+
+def hand_over(
+    record: ShopRecord,
+    job_id: int,
+    odometer_out: int | None = None,
+    missing: tuple[str, ...] = (),
+    left_at: str = "",
+) -> Done:
+    """Hand the car over: the window starts now. Refused while one of the nine answers is missing.
+
+    `missing` comes from `missing_answers`; the visit ends with its last job.
+    """
+    if missing:
+        raise ShopTrouble(
+            f"Before the car leaves, say {_listed(missing)}.", kept="Everything so far is kept."
+        )
+
+    def work(deed: Deed) -> None:
+        moment = left_at or record.clock().isoformat(timespec="seconds")
+        visit = look.visit_of(deed, job_id)
+        if moment[:10] < visit.came_at[:10]:
+            raise ShopTrouble(
+                f"The car came on {visit.came_at[:10]}; it cannot leave on {moment[:10]}.",
+                do="Look at this computer's clock.",
+            )
+        deed.change(Job, job_id, left_at=moment, odometer_out=odometer_out)
+        if look.open_jobs_of_visit(deed, visit.id, job_id) == 0:
+            deed.change(Visit, visit.id, left_at=moment, odometer_out=odometer_out)
+
+    return record.do("Hand the car over", work)
+
+
+def change_vehicle(record: ShopRecord, vehicle_id: int, **values: str) -> Done:
+    """Change what is known of a vehicle: vin, plate, tag, description, odometer_unit."""
+    kept: dict[str, str | None] = {}
+    for name, text in values.items():
+        kept[name] = text.strip() or (None if name in ("vin", "plate", "tag") else "")
+    if "vin" in kept:
+        kept["vin"] = matching_vin(values["vin"]) or None
+    if "plate" in kept:
+        kept["plate_key"] = matching_plate(values["plate"]) or None
+    return record.do("Change the vehicle", lambda deed: deed.change(Vehicle, vehicle_id, **kept))
+
+
+def note_vehicle_event(
+    record: ShopRecord,
+    vehicle_id: int,
+    kind: str,
+    on: str,
+    before: int | None = None,
+    after: int | None = None,
+    note: str = "",
+) -> Done:
+    """Note that the odometer was replaced or the vehicle was sold, on an ISO day."""
+    return record.do(
+        f"Note: {kind}",
+        lambda deed: _ignore(
+            deed.add(
+                VehicleEvent,
+                vehicle_id=vehicle_id,
+                kind=kind,
+                happened_on=on,
+                reading_before=before,
+                reading_after=after,
+                note=note,
+            )
+        ),
+    )
+
+
+def change_odometer(
+    record: ShopRecord, visit_id: int, reading: int | None, unread: str = ""
+) -> Done:
+    """Change the odometer reading of a visit, or say why it cannot be read."""
+    if reading is None and not unread.strip():
+        raise ShopTrouble("What does the odometer say?", do="Type it, or why it cannot be read.")
+    return record.do(
+        "Change the odometer",
+        lambda deed: deed.change(
+            Visit, visit_id, odometer_in=reading, odometer_unread=unread.strip() or None
+        ),
+    )
+
+
+def keep_as_typed(record: ShopRecord, about: str, question: str) -> Done:
+    """Answer a question about an odd entry with "right as typed"."""
+
+    def work(deed: Deed) -> None:
+        if look.answer_row(deed, about, question) is None:
+            deed.add(Answered, about=about, question=question)
+
+    return record.do("Keep it as typed", work)
+
+
+def add_person(record: ShopRecord, name: str) -> Done:
+    """Add someone of the shop, or bring them back."""
+    name = name.strip()
+    if not name:
+        raise ShopTrouble("Who is it?", do="Type a name.")
+
+    def work(deed: Deed) -> None:
+        row = look.person_id(deed, name)
+        if row is None:
+            deed.add(Person, name=name)
+        else:
+            deed.change(Person, row, here=1)
+
+    return record.do(f"Add {name}", work)
+
+
+def person_left(record: ShopRecord, person: int) -> Done:
+    """Take someone off the list of people here; their jobs keep the name."""
+    return record.do("Take a person off", lambda deed: deed.change(Person, person, here=0))
+
+
+def _change(record: ShopRecord, words: str, job_id: int, **values: object) -> Done:
+    return record.do(words, lambda deed: deed.change(Job, job_id, **values))
+
+
+def _add_job(deed: Deed, visit: int, concern: str, same: bool, symptoms: tuple[str, ...]) -> int:
+    rules = read_rules(deed.connection)
+    job = deed.add(
+        Job,
+        number=look.next_number(deed),
+        visit_id=visit,
+        concern=concern.strip(),
+        says_same=int(same),
+        window_days=rules.window_days,
+        window_miles=rules.window_miles,
+        window_rule=rules.window_rule,
+    )
+    for symptom in dict.fromkeys(symptoms):
+        deed.add(JobSymptom, job_id=job, symptom=symptom)
+    return job
+
+
+def _add_check(deed: Deed, job_id: int, kind: str, words: str, outcome: str) -> None:
+    deed.add(JobCheck, job_id=job_id, kind=kind, words=words, outcome=outcome)
+
+
+def _names(said: WriteUp) -> dict[str, str | None]:
+    return {
+        "vin": matching_vin(said.vin) or None,
+        "plate": said.plate.strip() or None,
+        "plate_key": matching_plate(said.plate) or None,
+        "tag": said.tag.strip() or None,
+        "description": said.description.strip(),
+    }
+
+
+def _complete(deed: Deed, vehicle: int, said: WriteUp) -> None:
+    """Add what is newly known of a vehicle that was here before; nothing known is wiped."""
+    news = {name: value for name, value in _names(said).items() if value}
+    if news:
+        deed.change(Vehicle, vehicle, **news)
+
+
+def _listed(missing: tuple[str, ...]) -> str:
+    if len(missing) == 1:
+        return missing[0]
+    return f"{', '.join(missing[:-1])} and {missing[-1]}"
+
+
+def _ignore(_row: int) -> None:
+    return None

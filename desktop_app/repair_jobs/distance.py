@@ -1,0 +1,41 @@
+"""Miles and kilometres, inches and millimetres: exact by definition."""
+
+from __future__ import annotations
+
+from typing import Literal
+
+# The international yard and pound agreement of 1959 (NIST SP 811, Appendix B).
+KM_PER_MILE = 1.609344
+MM_PER_INCH = 25.4
+
+DistanceUnit = Literal["mi", "km"]
+
+
+def to_miles(distance: float, unit: DistanceUnit) -> float:
+    """Return a distance in miles; a distance in miles comes back untouched."""
+    return distance if unit == "mi" else distance / KM_PER_MILE
+
+
+def to_km(distance: float, unit: DistanceUnit) -> float:
+    """Return a distance in kilometres; a distance in kilometres comes back untouched."""
+    return distance if unit == "km" else distance * KM_PER_MILE
+
+
+def from_miles(miles: float, unit: DistanceUnit) -> float:
+    """Return miles in the unit asked for."""
+    return miles if unit == "mi" else miles * KM_PER_MILE
+
+
+def inch_to_mm(inches: float) -> float:
+    """Return a length in millimetres."""
+    return inches * MM_PER_INCH
+
+
+def mm_to_inch(millimetres: float) -> float:
+    """Return a length in inches."""
+    return millimetres / MM_PER_INCH
+
+
+def distance_in_words(distance: float, unit: DistanceUnit) -> str:
+    """Return a distance for people, rounded to whole units: "3,180 mi"."""
+    return f"{distance:,.0f} {unit}"

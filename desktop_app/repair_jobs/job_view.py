@@ -1,0 +1,106 @@
+"""A job as a page shows it: the job, its visit, its vehicle and all that was written down."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True)
+class VehicleSeen:
+    """A vehicle as it is shown."""
+
+    id: int
+    vin: str
+    plate: str
+    tag: str
+    description: str
+    odometer_unit: str
+
+    @property
+    def name(self) -> str:
+        """Return how the shop speaks of it: plate, else tag, else the VIN's end; then its class."""
+        first = self.plate or self.tag or (f"VIN …{self.vin[-6:]}" if self.vin else "no plate")
+        return f"{first} · {self.description}" if self.description else first
+
+
+@dataclass(frozen=True, slots=True)
+class CodeRead:
+    """A trouble code that was read: its row's id, the code, stored/pending/permanent, when."""
+
+    id: int
+    code: str
+    kind: str
+    stage: str
+
+
+@dataclass(frozen=True, slots=True)
+class CheckMade:
+    """A finding or a ticked check: its row's id, kind, words, outcome."""
+
+    id: int
+    kind: str
+    words: str
+    outcome: str
+
+
+@dataclass(frozen=True, slots=True)
+class JobView:
+    """Everything of one job that a page or a sheet shows; money in cents, days in ISO 8601."""
+
+    id: int
+    number: str
+    visit_id: int
+    concern: str
+    says_same: bool
+    system: str
+    cause_found: bool | None
+    cause: str
+    correction: str
+    technician_id: int | None
+    technician: str
+    hours: float | None
+    unbilled_hours: float | None
+    price_cents: int | None
+    proof_level: int | None
+    proof_words: str
+    proof_distance: float | None
+    declined: str | None
+    left_at: str | None
+    window_days: int
+    window_miles: int
+    window_rule: str
+    came_at: str
+    odometer_in: int | None
+    odometer_unread: str | None
+    odometer_out: int | None
+    brought_by: str
+    customer: str
+    phone: str
+    vehicle: VehicleSeen
+    symptoms: tuple[str, ...]
+    conditions: Mapping[str, bool]
+    codes: tuple[CodeRead, ...]
+    checks: tuple[CheckMade, ...]
+
+    @property
+    def came_on(self) -> str:
+        """The day on which the vehicle came."""
+        return self.came_at[:10]
+
+    @property
+    def left_on(self) -> str | None:
+        """The day of the hand-over."""
+        return None if self.left_at is None else self.left_at[:10]
+
+
+@dataclass(frozen=True, slots=True)
+class EarlierJob:
+    """A job of a vehicle in one line, for "this car was here before"."""
+
+    id: int
+    number: str
+    came_on: str
+    left_on: str | None
+    concern: str
+    correction: str

@@ -1,0 +1,152 @@
+"""What an odometer says over the years: readings, replaced odometers, and the miles between."""
+
+from __future__ import annotations
+
+from bisect import bisect_right
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date
+
+from desktop_app.repair_jobs.distance import DistanceUnit, to_miles
+
+# More than this on average is asked about and not trusted; common practice, no source.
+MOST_MILES_A_DAY = 400
+
+
+@dataclass(frozen=True, slots=True)
+class OdometerReading:
+    """What was read on a day; None where it cannot be read."""
+
+    on: date
+    value: float | None
+    unit: DistanceUnit = "mi"
+
+    @property
+    def miles(self) -> float | None:
+        """The reading in miles."""
+        return None if self.value is None else to_miles(self.value, self.unit)
+
+
+@dataclass(frozen=True, slots=True)
+class OdometerReplaced:
+    """The odometer was replaced or set anew: the last reading of the old, the first of the new."""
+
+    on: date
+    before: float | None
+    after: float | None
+    unit: DistanceUnit = "mi"
+
+
+@dataclass(frozen=True, slots=True)
+class RunningMiles:
+    """A trusted reading on a scale that runs on over replaced odometers.
+
+    Two readings are comparable only within one `leg`: a new one begins where a stretch is unknown.
+    """
+
+    leg: int
+    miles: float
+
+
+@dataclass(frozen=True, slots=True)
+class _Stretch:
+    leg: int
+    offset: float
+
+
+def running_miles(
+    readings: Sequence[OdometerReading], replaced: Sequence[OdometerReplaced] = ()
+) -> tuple[RunningMiles | None, ...]:
+    """Return, in the order given, each reading on the running scale, or None if not trusted.
+
+    Taken by date: a reading lower than the last trusted one, or more than 400 miles a day on from
+    it, is not trusted. A reading on the day of a replacement belongs to the odometer it is near.
+    """
+    changes = sorted(replaced, key=lambda change: change.on)
+    stretches = _stretches(changes)
+    places: list[RunningMiles | None] = [None] * len(readings)
+    last: tuple[date, RunningMiles] | None = None
+    order = sorted(range(len(readings)), key=lambda i: readings[i].on)
+    for index in order:
+        reading = readings[index]
+        miles = reading.miles
+        if miles is None or miles < 0:
+            continue
+        stretch = stretches[_stretch_of(reading.on, miles, changes)]
+        place = RunningMiles(stretch.leg, miles + stretch.offset)
+        if last is not None and last[1].leg == place.leg:
+            days = (reading.on - last[0]).days
+            if miles_between(last[1], place, days) is None:
+                continue
+        places[index] = place
+        last = (reading.on, place)
+    return tuple(places)
+
+
+def miles_between(
+    earlier: RunningMiles | None, later: RunningMiles | None, days: int
+) -> float | None:
+    """Return the miles driven between two readings `days` apart, or None if they cannot say."""
+    if earlier is None or later is None or earlier.leg != later.leg:
+        return None
+    driven = later.miles - earlier.miles
+    if driven < 0 or driven > MOST_MILES_A_DAY * max(days, 1):
+        return None
+    return driven
+
+
+def distance_between(
+    earlier: OdometerReading,
+    later: OdometerReading,
+    replaced: Sequence[OdometerReplaced] = (),
+) -> float | None:
+    """Return the miles between two readings over replaced odometers, or None: time only."""
+    start, end = running_miles((earlier, later), replaced)
+    return miles_between(start, end, (later.on - earlier.on).days)
+
+
+def miles_per_day(
+    readings: Sequence[OdometerReading], replaced: Sequence[OdometerReplaced] = ()
+) -> float | None:
+    """Return the vehicle's rate of use over its last unbroken stretch, or None below 14 days."""
+    placed = [
+        (reading.on, place)
+        for reading, place in zip(readings, running_miles(readings, replaced), strict=True)
+        if place is not None
+    ]
+    if not placed:
+        return None
+    placed.sort(key=lambda pair: pair[0])
+    end_on, end = placed[-1]
+    start_on, start = next(pair for pair in placed if pair[1].leg == end.leg)
+    days = (end_on - start_on).days
+    return (end.miles - start.miles) / days if days >= 14 else None
+
+
+def _stretches(changes: Sequence[OdometerReplaced]) -> list[_Stretch]:
+    stretches = [_Stretch(0, 0)]
+    for change in changes:
+        last = stretches[-1]
+        if change.before is None or change.after is None:
+            stretches.append(_Stretch(last.leg + 1, 0))
+            continue
+        step = to_miles(change.before, change.unit) - to_miles(change.after, change.unit)
+        stretches.append(_Stretch(last.leg, last.offset + step))
+    return stretches
+
+
+def _stretch_of(on: date, miles: float, changes: Sequence[OdometerReplaced]) -> int:
+    after = bisect_right([change.on for change in changes], on)
+    if after and changes[after - 1].on == on and _is_old(miles, changes[after - 1]):
+        return after - 1
+    return after
+
+
+def _is_old(miles: float, change: OdometerReplaced) -> bool:
+    before = None if change.before is None else to_miles(change.before, change.unit)
+    after = None if change.after is None else to_miles(change.after, change.unit)
+    if before is not None and after is not None:
+        return abs(miles - before) < abs(miles - after)
+    if after is not None:
+        return abs(miles - after) > MOST_MILES_A_DAY
+    return before is not None and abs(miles - before) <= MOST_MILES_A_DAY

@@ -1,0 +1,94 @@
+"""How far a repair was proved before the car left, and what is worth saying at hand-over."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from enum import IntEnum
+
+from desktop_app.repair_jobs.concern_conditions import condition_words
+
+
+class ProofLevel(IntEnum):
+    """The ladder of proof; 0 to 4 are recorded at hand-over and each includes the ones below.
+
+    TIME is not recorded: it comes by itself, once the car was seen fine after its window.
+    """
+
+    UNPROVEN = 0
+    BAY = 1
+    ROAD = 2
+    FULL_TRIP = 3
+    SAME_CONDITIONS = 4
+    TIME = 5
+
+    @property
+    def word(self) -> str:
+        """The level in a word or two."""
+        return _LADDER[self][0]
+
+    @property
+    def means(self) -> str:
+        """What must have been done for this level."""
+        return _LADDER[self][1]
+
+
+_LADDER = {
+    ProofLevel.UNPROVEN: ("unproven", "Nothing was tried after the repair."),
+    ProofLevel.BAY: ("bay", "It works in the bay: no leak, no code, measured again and good."),
+    ProofLevel.ROAD: ("road", "It was driven; the distance and the time are noted."),
+    ProofLevel.FULL_TRIP: (
+        "full trip",
+        "The car's own test for this system ran and passed, with no pending code.",
+    ),
+    ProofLevel.SAME_CONDITIONS: (
+        "same conditions",
+        "It was driven under the conditions the customer told us of.",
+    ),
+    ProofLevel.TIME: ("time", "The car was seen fine after its window had ended."),
+}
+
+RECORDED_LEVELS = tuple(level for level in ProofLevel if level is not ProofLevel.TIME)
+
+
+@dataclass(frozen=True, slots=True)
+class ProofChecks:
+    """What proves a repair of one system. The maker's procedure comes first."""
+
+    system: str
+    bay: tuple[str, ...]
+    road: tuple[str, ...]
+    enough: str
+
+
+@dataclass(frozen=True, slots=True)
+class ProofReached:
+    """What was recorded about the proof of one job."""
+
+    level: ProofLevel
+    recreated: Sequence[str] = ()
+    not_recreated: Sequence[str] = ()
+    unticked: Sequence[str] = ()
+
+
+def worth_saying(proof: ProofReached) -> tuple[str, ...]:
+    """Return the sentences to say and print at hand-over; they never call a car safe to drive."""
+    said = []
+    if proof.level is ProofLevel.UNPROVEN:
+        said.append("This repair was not proved before the car left.")
+    elif proof.level is ProofLevel.BAY:
+        said.append("Proved in the bay only; it was not driven.")
+    elif proof.level is ProofLevel.ROAD:
+        said.append("Driven, but the car's own test for this system was not seen to pass.")
+    elif proof.level is ProofLevel.FULL_TRIP:
+        said.append("The car's own test passed; the conditions you told us of were not all tried.")
+    if proof.recreated:
+        said.append(f"Tried: {_listed(proof.recreated)}.")
+    if proof.not_recreated:
+        said.append(f"Not tried: {_listed(proof.not_recreated)}.")
+    said.extend(f"Left open: {check}." for check in proof.unticked)
+    return tuple(said)
+
+
+def _listed(conditions: Sequence[str]) -> str:
+    return ", ".join(condition_words(condition) for condition in conditions)

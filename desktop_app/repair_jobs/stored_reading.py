@@ -1,0 +1,266 @@
+"""Reading jobs, visits and vehicles back from the record."""
+
+from __future__ import annotations
+
+from datetime import date
+
+from sqlalchemy import Connection, func, select
+
+from desktop_app.repair_jobs.distance import DistanceUnit
+from desktop_app.repair_jobs.job_view import (
+    CheckMade,
+    CodeRead,
+    EarlierJob,
+    JobView,
+    VehicleSeen,
+)
+from desktop_app.repair_jobs.odometer import OdometerReading, OdometerReplaced
+from desktop_app.repair_jobs.stored import (
+    Answered,
+    Customer,
+    Job,
+    JobCheck,
+    JobCondition,
+    JobSymptom,
+    Person,
+    TroubleCode,
+    Vehicle,
+    VehicleEvent,
+    Visit,
+)
+from desktop_app.repair_jobs.vehicle_identity import matching_plate
+from desktop_app.repair_jobs.vin import matching_vin
+from desktop_app.shop_record.trouble import ShopTrouble
+
+_OWN = (
+    *("id", "number", "visit_id", "concern", "system", "cause", "correction", "technician_id"),
+    *("hours", "unbilled_hours", "price_cents", "proof_level", "proof_words", "proof_distance"),
+    *("declined", "left_at", "window_days", "window_miles", "window_rule"),
+    *("came_at", "odometer_in", "odometer_unread", "brought_by"),
+)
+
+
+def read_job(connection: Connection, job_id: int) -> JobView:
+    """Return a whole job; a ShopTrouble where there is none with this id."""
+    plain = (
+        connection.execute(
+            select(
+                Job.__table__,
+                Visit.vehicle_id,
+                Visit.customer_id,
+                Visit.came_at,
+                Visit.odometer_in,
+                Visit.odometer_unread,
+                Visit.brought_by,
+                Visit.odometer_out.label("visit_odometer_out"),
+                Customer.name.label("customer"),
+                Customer.phone,
+                Person.name.label("technician"),
+            )
+            .join(Visit, Visit.id == Job.visit_id)
+            .outerjoin(Customer, Customer.id == Visit.customer_id)
+            .outerjoin(Person, Person.id == Job.technician_id)
+            .where(Job.id == job_id)
+        )
+        .mappings()
+        .first()
+    )
+    if plain is None:
+        raise ShopTrouble("That job is not in the record any more.", do="It may have been undone.")
+    own = {name: plain[name] for name in _OWN}
+    return JobView(
+        **own,
+        says_same=bool(plain["says_same"]),
+        cause_found=None if plain["cause_found"] is None else bool(plain["cause_found"]),
+        technician=plain["technician"] or "",
+        customer=plain["customer"] or "",
+        phone=plain["phone"] or "",
+        odometer_out=plain["odometer_out"],
+        vehicle=read_vehicle(connection, plain["vehicle_id"]),
+        symptoms=symptoms_of(connection, job_id),
+        conditions=conditions_of(connection, job_id),
+        codes=_codes_of(connection, job_id),
+        checks=_checks_of(connection, job_id),
+    )
+
+
+def read_vehicle(connection: Connection, vehicle_id: int) -> VehicleSeen:
+    """Return one vehicle."""
+    row = connection.execute(
+        select(
+            Vehicle.id,
+            func.coalesce(Vehicle.vin, ""),
+            func.coalesce(Vehicle.plate, ""),
+            func.coalesce(Vehicle.tag, ""),
+            Vehicle.description,
+            Vehicle.odometer_unit,
+        ).where(Vehicle.id == vehicle_id)
+    ).one()
+    return VehicleSeen(*row)
+
+
+def find_vehicle(connection: Connection, plate: str = "", vin: str = "") -> int | None:
+    """Return the vehicle that a plate or VIN means, the one seen last where several share a plate.
+
+    A VIN decides alone; a plate only finds a vehicle whose VIN doesn't contradict the one given.
+    """
+    seen = matching_vin(vin)
+    if seen:
+        found = connection.execute(
+            select(Vehicle.id).where(Vehicle.vin == seen).order_by(Vehicle.id.desc())
+        ).scalar()
+        if found is not None:
+            return int(found)
+    key = matching_plate(plate)
+    if not key:
+        return None
+    query = select(Vehicle.id).where(Vehicle.plate_key == key)
+    if seen:
+        query = query.where(Vehicle.vin.is_(None))
+    found = connection.execute(query.order_by(Vehicle.id.desc())).scalar()
+    return None if found is None else int(found)
+
+
+def earlier_jobs(connection: Connection, vehicle_id: int, limit: int = 8) -> tuple[EarlierJob, ...]:
+    """Return the vehicle's jobs, newest first."""
+    rows = connection.execute(
+        select(Job.id, Job.number, Visit.came_at, Job.left_at, Job.concern, Job.correction)
+        .join(Visit, Visit.id == Job.visit_id)
+        .where(Visit.vehicle_id == vehicle_id)
+        .order_by(Visit.came_at.desc(), Job.id.desc())
+        .limit(limit)
+    )
+    return tuple(
+        EarlierJob(r.id, r.number, r.came_at[:10], r.left_at and r.left_at[:10], r[4], r[5])
+        for r in rows
+    )
+
+
+def jobs_of_visit(connection: Connection, visit_id: int) -> tuple[tuple[int, str, str], ...]:
+    """Return (id, number, concern) of each job of a visit."""
+    rows = connection.execute(
+        select(Job.id, Job.number, Job.concern).where(Job.visit_id == visit_id).order_by(Job.id)
+    )
+    return tuple((r[0], r[1], r[2]) for r in rows)
+
+
+def job_by_number(connection: Connection, number: str) -> int:
+    """Return the id of the job with this number, in any case; a ShopTrouble where there is none."""
+    found = connection.execute(
+        select(Job.id).where(func.upper(Job.number) == number.strip().upper())
+    ).scalar()
+    if found is None:
+        raise ShopTrouble(
+            f"There is no job {number!r} in this shop.", do="Numbers look like J-104."
+        )
+    return int(found)
+
+
+def jobs_in_the_shop(connection: Connection, limit: int = 50) -> tuple[EarlierJob, ...]:
+    """Return the jobs that were not handed over yet, newest first."""
+    rows = connection.execute(
+        select(Job.id, Job.number, Visit.came_at, Job.concern, Vehicle.plate, Vehicle.description)
+        .join(Visit, Visit.id == Job.visit_id)
+        .join(Vehicle, Vehicle.id == Visit.vehicle_id)
+        .where(Job.left_at.is_(None))
+        .order_by(Visit.came_at.desc(), Job.id.desc())
+        .limit(limit)
+    )
+    return tuple(
+        EarlierJob(
+            r.id, r.number, r.came_at[:10], None, r.concern, f"{r.plate or ''} {r.description}"
+        )
+        for r in rows
+    )
+
+
+def odometer_readings(
+    connection: Connection, vehicle_id: int, *, but_visit: int | None = None
+) -> tuple[tuple[OdometerReading, ...], tuple[OdometerReplaced, ...]]:
+    """Return the vehicle's readings by day (without one visit's) and its replaced odometers."""
+    unit: DistanceUnit = (
+        "km" if read_vehicle(connection, vehicle_id).odometer_unit == "km" else "mi"
+    )
+    readings = []
+    rows = connection.execute(
+        select(Visit.id, Visit.came_at, Visit.odometer_in, Visit.left_at, Visit.odometer_out).where(
+            Visit.vehicle_id == vehicle_id
+        )
+    )
+    for visit_id, came, value_in, left, value_out in rows:
+        if visit_id == but_visit:
+            continue
+        if value_in is not None:
+            readings.append(OdometerReading(date.fromisoformat(came[:10]), value_in, unit))
+        if value_out is not None and left:
+            readings.append(OdometerReading(date.fromisoformat(left[:10]), value_out, unit))
+    events = connection.execute(
+        select(
+            VehicleEvent.happened_on, VehicleEvent.reading_before, VehicleEvent.reading_after
+        ).where(VehicleEvent.vehicle_id == vehicle_id, VehicleEvent.kind == "odometer replaced")
+    )
+    replaced = tuple(
+        OdometerReplaced(date.fromisoformat(on), before, after, unit)
+        for on, before, after in events
+    )
+    return tuple(sorted(readings, key=lambda r: r.on)), replaced
+
+
+def events_of(connection: Connection, vehicle_id: int) -> tuple[tuple[str, str, str], ...]:
+    """Return (day, kind, note) of what happened to a vehicle, oldest first."""
+    rows = connection.execute(
+        select(VehicleEvent.happened_on, VehicleEvent.kind, VehicleEvent.note)
+        .where(VehicleEvent.vehicle_id == vehicle_id)
+        .order_by(VehicleEvent.happened_on)
+    )
+    return tuple((r[0], r[1], r[2]) for r in rows)
+
+
+def people_here(connection: Connection) -> tuple[tuple[int, str], ...]:
+    """Return (id, name) of the people who work in the shop now."""
+    rows = connection.execute(
+        select(Person.id, Person.name).where(Person.here == 1).order_by(Person.name)
+    )
+    return tuple((r[0], r[1]) for r in rows)
+
+
+def symptoms_of(connection: Connection, job_id: int) -> tuple[str, ...]:
+    """Return the ids of the symptom groups of a job."""
+    rows = connection.execute(
+        select(JobSymptom.symptom).where(JobSymptom.job_id == job_id).order_by(JobSymptom.id)
+    )
+    return tuple(rows.scalars())
+
+
+def conditions_of(connection: Connection, job_id: int) -> dict[str, bool]:
+    """Return when the fault happens (True) or never happens (False); not asked is left out."""
+    rows = connection.execute(
+        select(JobCondition.condition, JobCondition.happens).where(JobCondition.job_id == job_id)
+    )
+    return {condition: bool(happens) for condition, happens in rows}
+
+
+def was_answered(connection: Connection, about: str, question: str) -> bool:
+    """Tell whether a person already said "right as typed" to this question."""
+    found = connection.execute(
+        select(Answered.id).where(Answered.about == about, Answered.question == question)
+    ).first()
+    return found is not None
+
+
+def _codes_of(connection: Connection, job_id: int) -> tuple[CodeRead, ...]:
+    rows = connection.execute(
+        select(TroubleCode.id, TroubleCode.code, TroubleCode.kind, TroubleCode.stage)
+        .where(TroubleCode.job_id == job_id)
+        .order_by(TroubleCode.id)
+    )
+    return tuple(CodeRead(*row) for row in rows)
+
+
+def _checks_of(connection: Connection, job_id: int) -> tuple[CheckMade, ...]:
+    rows = connection.execute(
+        select(JobCheck.id, JobCheck.kind, JobCheck.words, JobCheck.outcome)
+        .where(JobCheck.job_id == job_id)
+        .order_by(JobCheck.id)
+    )
+    return tuple(CheckMade(*row) for row in rows)

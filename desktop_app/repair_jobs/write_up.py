@@ -1,0 +1,49 @@
+"""What is asked when a vehicle comes: which one, its odometer, and the customer's own words."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from desktop_app.shop_record.trouble import ShopTrouble
+
+
+@dataclass(frozen=True, slots=True)
+class WriteUp:
+    """The answers of the write-up; `vehicle_id` where the vehicle was here before.
+
+    Of `vin`, `plate` and `tag` one is needed; either `odometer` (a whole number in
+    `odometer_unit`) or `odometer_unread` (why it cannot be read); and the concern.
+    """
+
+    concern: str
+    vehicle_id: int | None = None
+    vin: str = ""
+    plate: str = ""
+    tag: str = ""
+    description: str = ""
+    odometer_unit: str = "mi"
+    odometer: int | None = None
+    odometer_unread: str = ""
+    customer: str = ""
+    phone: str = ""
+    brought_by: str = ""
+    says_same: bool = False
+    came_at: str = ""
+    symptoms: tuple[str, ...] = ()
+
+    def check(self) -> None:
+        """Raise a ShopTrouble that names the first answer that is missing."""
+        if self.vehicle_id is None and not (self.vin or self.plate or self.tag):
+            raise ShopTrouble(
+                "Which car is it?", do="Type its plate, its VIN or a tag of your own."
+            )
+        if self.odometer is None and not self.odometer_unread.strip():
+            raise ShopTrouble(
+                "What does the odometer say?",
+                do="Type the reading, or choose why it cannot be read.",
+            )
+        if not self.concern.strip():
+            raise ShopTrouble("What does the customer say?", do="Write it down in their own words.")
+
+
+UNREAD_REASONS = ("display dead", "battery flat", "key not here", "dirty or broken glass", "other")
