@@ -115,11 +115,7 @@ def _orientation(judged: Judged) -> str:
     limit = amount(judged.allowed[1] or 0.0, "deg")
     if judged.verdict == "same":
         return f"{label_of(judged.dimension)}: same way round{doubt(judged.expanded)}."
-    turn = amount(abs(judged.value), "deg", judged.expanded)
-    return (
-        f"{label_of(judged.dimension)}: the new one is turned by {turn}{doubt(judged.expanded)}; "
-        f"{limit} is allowed."
-    )
+    return f"{label_of(judged.dimension)}: {_moved(judged)}; {limit} is allowed."
 
 
 def _too_close(judged: Judged) -> str:
@@ -135,7 +131,8 @@ def _too_close(judged: Judged) -> str:
     if judged.readings_needed is not None:
         more = judged.readings_needed
         noun = "reading" if more == 1 else "readings"
-        return f"{start} About {more} more {noun} on each side would probably settle it."
+        where = "" if judged.dimension.role == "limit" else " on each side"
+        return f"{start} About {more} more {noun}{where} would probably settle it."
     if not judged.same_instrument:
         return f"{start} Measure both parts with one instrument: what it gets wrong then cancels."
     return f"{start} More readings won't settle it; a finer instrument may."
@@ -152,10 +149,12 @@ def _ascending(judged: Judged) -> Span:
 
 def _moved(judged: Judged) -> str:
     value, expanded = judged.value, judged.expanded
-    size = amount(abs(value), judged.dimension.unit, expanded) + doubt(expanded)
     if value == 0 and expanded <= 0:
         return "no difference found"
-    return f"the new one measures {size} {'more' if value > 0 else 'less'}"
+    size = amount(abs(value), judged.dimension.unit, expanded)
+    if judged.dimension.role == "orientation":
+        return f"the new one is turned by {size}{doubt(expanded)}"
+    return f"the new one measures {size} {'more' if value > 0 else 'less'}{doubt(expanded)}"
 
 
 def label_of(dimension: Dimension) -> str:

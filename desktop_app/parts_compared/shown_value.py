@@ -13,7 +13,7 @@ def decimals_for(uncertainty: float) -> int:
         return 6
     exponent = math.floor(math.log10(uncertainty))
     leading = uncertainty / 10**exponent
-    return min(9, max(0, -exponent + (1 if leading < 1.95 else 0)))
+    return min(9, max(0, -exponent + (1 if leading < 1.5 else 0)))
 
 
 def number(value: float, uncertainty: float = 0.0) -> str:

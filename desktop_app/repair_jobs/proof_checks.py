@@ -15,7 +15,7 @@ _CHECKS = (
             "warm-up, 5 min steady, 3 pulls in a high gear, overrun, hot idle",
             "wet road if told wet",
         ),
-        "The misfire test ran, no code is pending, and the weather told of was met or said not met.",
+        "The misfire test ran, no code is pending, and the weather was met or said not met.",
     ),
     ProofChecks(
         "fuel",
@@ -39,7 +39,7 @@ _CHECKS = (
         "cooling",
         ("pressure test cold", "bled, and two cycles of the fan"),
         ("a hill or a loaded run with the heater on and the temperature noted",),
-        "The level holds after cooling down, and it settles at what the thermostat is stamped with.",
+        "The level holds after cooling down; it settles at what the thermostat is stamped with.",
     ),
     ProofChecks(
         "evaporative",

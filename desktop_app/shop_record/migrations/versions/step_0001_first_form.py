@@ -86,6 +86,7 @@ def upgrade() -> None:
     op.create_table('vehicle',
     sa.Column('vin', sa.Text(), nullable=True),
     sa.Column('plate', sa.Text(), nullable=True),
+    sa.Column('plate_key', sa.Text(), nullable=True),
     sa.Column('tag', sa.Text(), nullable=True),
     sa.Column('description', sa.Text(), nullable=False),
     sa.Column('odometer_unit', sa.Text(), nullable=False),
@@ -95,7 +96,7 @@ def upgrade() -> None:
     sqlite_autoincrement=True,
     sqlite_strict=True
     )
-    op.create_index(op.f('ix_vehicle_plate'), 'vehicle', ['plate'], unique=False)
+    op.create_index(op.f('ix_vehicle_plate_key'), 'vehicle', ['plate_key'], unique=False)
     op.create_index(op.f('ix_vehicle_vin'), 'vehicle', ['vin'], unique=False)
     op.create_table('vehicle_event',
     sa.Column('vehicle_id', sa.Integer(), nullable=False),

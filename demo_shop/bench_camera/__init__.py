@@ -1,0 +1,1 @@
+"""A camera over a workbench: photos of parts whose true sizes are known, drawn by code."""

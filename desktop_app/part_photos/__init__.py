@@ -1,0 +1,1 @@
+"""Photos of parts: taken in unchanged, shown upright, two side by side."""

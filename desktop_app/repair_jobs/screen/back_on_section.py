@@ -1,0 +1,100 @@
+"""Back On: what was done, and what can go wrong when the part goes back on."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+
+from PySide6.QtWidgets import QGridLayout
+
+from desktop_app.repair_jobs import actions
+from desktop_app.repair_jobs.job_view import JobView
+from desktop_app.repair_jobs.screen.check_list import CheckList
+from desktop_app.repair_jobs.typed_entry import read_hours, read_money
+from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.fields import Labelled, LineField, WordsField
+from desktop_app.shop_window.page import Section
+from desktop_app.shop_window.texts import plain_label
+
+# The refit checks (words, hurts) of a job, by the kinds of its pairs.
+RefitChecks = Callable[[int], Sequence[tuple[str, bool]]]
+
+
+class BackOnSection(Section):
+    """The correction, the refit list by part kind, hours and price."""
+
+    def __init__(self, desk: Desk, refit_checks: RefitChecks) -> None:
+        super().__init__("Back On")
+        self._desk = desk
+        self._refit_checks = refit_checks
+        self._job: JobView | None = None
+        self._correction = WordsField("What was done", self._save_correction, 2)
+        self._list = CheckList(desk, "refit")
+        self._none = plain_label(
+            "The list of a part kind stands here once a pair is laid out above.", "quiet", wrap=True
+        )
+        self._hours = LineField("Hours", self._save_hours)
+        self._unbilled = LineField("Hours nobody pays", self._save_unbilled)
+        self._price = LineField("Price", self._save_price)
+        self._boxes = {
+            field: Labelled(field.accessibleName(), field)
+            for field in (self._hours, self._unbilled, self._price)
+        }
+        self.column.addWidget(Labelled("What was done", self._correction))
+        self.column.addWidget(plain_label("Before it is closed up"))
+        self.column.addWidget(self._none)
+        self.column.addWidget(self._list)
+        grid = QGridLayout()
+        for place, box in enumerate(self._boxes.values()):
+            grid.addWidget(box, 0, place)
+        self.column.addLayout(grid)
+
+    def show_job(self, job: JobView) -> None:
+        """Show the correction, the list and the figures of a job."""
+        if self._job is not None and self._job.id != job.id:
+            for field in (self._correction, self._hours, self._unbilled, self._price):
+                field.save_now()
+        self._job = job
+        self._correction.show_value(job.correction)
+        checks = self._refit_checks(job.id)
+        self._none.setVisible(not checks)
+        self._list.show_checks(job, checks)
+        self._hours.show_value(_plain(job.hours))
+        self._unbilled.show_value(_plain(job.unbilled_hours))
+        cents = job.price_cents
+        self._price.show_value("" if cents is None else f"{cents / 100:.2f}")
+        self._boxes[self._price].hint(f"in {self._desk.rules.currency}")
+
+    def _save_correction(self, words: str) -> object:
+        return self._job and self._desk.do(actions.write_correction, self._job.id, words)
+
+    def _save_hours(self, text: str) -> object:
+        return self._save_number(self._hours, text, unbilled=False)
+
+    def _save_unbilled(self, text: str) -> object:
+        return self._save_number(self._unbilled, text, unbilled=True)
+
+    def _save_number(self, field: LineField, text: str, *, unbilled: bool) -> object:
+        if self._job is None:
+            return None
+        try:
+            hours = read_hours(text)
+        except ShopTrouble as trouble:
+            self._boxes[field].hint(trouble.sentence())
+            return None
+        self._boxes[field].hint("")
+        return self._desk.do(actions.write_hours, self._job.id, hours, unbilled)
+
+    def _save_price(self, text: str) -> object:
+        if self._job is None:
+            return None
+        try:
+            cents = read_money(text)
+        except ShopTrouble as trouble:
+            self._boxes[self._price].hint(trouble.sentence())
+            return None
+        return self._desk.do(actions.write_price, self._job.id, cents)
+
+
+def _plain(number: float | None) -> str:
+    return "" if number is None else f"{number:g}"

@@ -1,0 +1,80 @@
+"""A list of checks, each with two big buttons: done, or not needed here."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import Slot
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+
+from desktop_app.repair_jobs import actions
+from desktop_app.repair_jobs.job_view import JobView
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.flow_row import empty
+from desktop_app.shop_window.texts import plain_label
+
+OUTCOMES = (("done", "✓  done"), ("not needed", "–  not needed"))
+
+
+class CheckList(QWidget):
+    """Checks of one kind (`refit` or `proof`); `hurts` marks those that guard against injury."""
+
+    def __init__(self, desk: Desk, kind: str) -> None:
+        super().__init__()
+        self._desk = desk
+        self._kind = kind
+        self._job_id: int | None = None
+        self._lines: dict[str, dict[str, QPushButton]] = {}
+        self._shown: tuple[tuple[str, bool], ...] = ()
+        self._column = QVBoxLayout(self)
+        self._column.setContentsMargins(0, 0, 0, 0)
+        self._column.setSpacing(4)
+
+    def show_checks(self, job: JobView, checks: Sequence[tuple[str, bool]]) -> None:
+        """Show the checks (words, hurts) and what was ticked of them."""
+        self._job_id = job.id
+        if tuple(checks) != self._shown:
+            self._shown = tuple(checks)
+            self._build()
+        outcomes = {c.words: c.outcome for c in job.checks if c.kind == self._kind}
+        for words, buttons in self._lines.items():
+            for outcome, button in buttons.items():
+                button.setChecked(outcomes.get(words) == outcome)
+
+    def unticked(self) -> tuple[str, ...]:
+        """Return the words of the checks that have no answer."""
+        return tuple(
+            words
+            for words, buttons in self._lines.items()
+            if not any(b.isChecked() for b in buttons.values())
+        )
+
+    def _build(self) -> None:
+        empty(self._column)
+        self._lines = {}
+        for words, hurts in self._shown:
+            line = QWidget()
+            row = QHBoxLayout(line)
+            row.setContentsMargins(0, 0, 0, 0)
+            row.addWidget(plain_label(f"⚠  {words}" if hurts else words, wrap=True), 1)
+            self._lines[words] = {}
+            for outcome, sign in OUTCOMES:
+                button = QPushButton(sign)
+                button.setCheckable(True)
+                button.setAccessibleName(f"{words}: {outcome}")
+                button.setProperty("words", words)
+                button.setProperty("outcome", outcome)
+                button.clicked.connect(self._press)
+                self._lines[words][outcome] = button
+                row.addWidget(button)
+            self._column.addWidget(line)
+
+    @Slot()
+    def _press(self) -> None:
+        button = self.sender()
+        assert isinstance(button, QPushButton)
+        if self._job_id is None:
+            return
+        outcome = str(button.property("outcome")) if button.isChecked() else ""
+        words = str(button.property("words"))
+        self._desk.do(actions.tick_check, self._job_id, self._kind, words, outcome)

@@ -1,0 +1,99 @@
+"""The trouble codes of one stage: those written down, and a field for the next."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Signal, Slot
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
+
+from desktop_app.repair_jobs import actions
+from desktop_app.repair_jobs.job_view import JobView
+from desktop_app.repair_jobs.trouble_code import CodeTrouble, code_book, codes_in
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.flow_row import FlowRow
+from desktop_app.shop_window.texts import plain_label, tooltip
+
+KINDS = ("stored", "pending", "permanent")
+
+
+class CodeRows(QWidget):
+    """Codes as chips with what they mean; several can be typed at once."""
+
+    written = Signal()
+
+    def __init__(self, desk: Desk, stage: str) -> None:
+        super().__init__()
+        self._desk = desk
+        self._stage = stage
+        self._job: JobView | None = None
+        self._rows = QVBoxLayout()
+        self._rows.setSpacing(2)
+        self._field = QLineEdit()
+        self._field.setPlaceholderText("P0300, P0301 …")
+        self._field.setAccessibleName(f"Trouble codes, {stage}")
+        self._field.returnPressed.connect(self._write)
+        self._kind = QComboBox()
+        self._kind.addItems(KINDS)
+        self._kind.setAccessibleName(f"What kind of code, {stage}")
+        button = QPushButton("Write down")
+        button.setAccessibleName(f"Write down the codes, {stage}")
+        button.clicked.connect(self._write)
+        self._hint = plain_label("", "quiet", wrap=True)
+        self._hint.hide()
+        line = QHBoxLayout()
+        line.addWidget(self._field, 1)
+        line.addWidget(self._kind)
+        line.addWidget(button)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        self._chips = QWidget()
+        self._chip_row = FlowRow(self._chips)
+        column.addWidget(self._chips)
+        column.addLayout(line)
+        column.addWidget(self._hint)
+
+    def show_job(self, job: JobView) -> None:
+        """Show the codes of this stage."""
+        if self._job is not None and self._job.id != job.id:
+            self._field.clear()
+            self._hint.hide()
+        self._job = job
+        self._chip_row.clear()
+        here = [code for code in job.codes if code.stage == self._stage]
+        meanings = code_book().meanings
+        for code in here:
+            means = meanings.get(code.code, "")
+            chip = QPushButton(f"{code.code} {code.kind}{': ' + means if means else ''}  ✕")
+            chip.setProperty("row", code.id)
+            chip.setAccessibleName(f"Take out {code.code}, {code.kind}")
+            chip.setToolTip(tooltip("Press to take it out"))
+            chip.clicked.connect(self._strike)
+            self._chip_row.addWidget(chip)
+        self._chips.setVisible(bool(here))
+
+    @Slot()
+    def _write(self) -> None:
+        text = self._field.text().strip()
+        if self._job is None or not text:
+            return
+        found = codes_in(text)
+        if not found:
+            trouble = CodeTrouble(
+                f"“{text}” is not a trouble code.",
+                do="A code is a letter P, C, B or U and four digits, such as P0300.",
+            )
+            self._say(trouble.sentence())
+            return
+        for code in found:
+            self._desk.do(
+                actions.write_code, self._job.id, code, self._kind.currentText(), self._stage
+            )
+        self._field.clear()
+        self._say("")
+
+    def _say(self, words: str) -> None:
+        self._hint.setText(words)
+        self._hint.setVisible(bool(words))
+
+    @Slot()
+    def _strike(self) -> None:
+        self._desk.do(actions.strike_code, int(self.sender().property("row")))

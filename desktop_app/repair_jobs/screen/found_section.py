@@ -1,0 +1,152 @@
+"""Found: codes before anything is cleared, what was seen, and the cause in one sentence."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Slot
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
+
+from desktop_app.repair_jobs import actions
+from desktop_app.repair_jobs.job_view import JobView
+from desktop_app.repair_jobs.screen.code_rows import CodeRows
+from desktop_app.repair_jobs.stored_reading import people_here
+from desktop_app.repair_jobs.systems import SYSTEMS
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.fields import ChoiceField, Labelled, WordsField
+from desktop_app.shop_window.flow_row import empty
+from desktop_app.shop_window.page import Section
+from desktop_app.shop_window.texts import CautionBox, plain_label
+
+CAUTIONS = {
+    "ignition": "Ignition voltage can injure and can stop a heart, above all with a pacemaker: "
+    "ignition off and key out before leads, cap or coils are touched.",
+    "fuel": "Fuel and its vapour burn and explode: no sparks or flames, pressure let off first.",
+    "brakes": "Brakes can fail: only people who may work on them, by the maker's procedure.",
+    "cooling": "Hot coolant scalds: engine cold and without pressure before the system is opened.",
+    "belt-drive": "Belts and fans take fingers: engine off and key out.",
+    "charging": "Battery ground off first, on last: a shorted cable welds and burns.",
+    "starting": "Battery ground off first, on last: a shorted cable welds and burns.",
+    "wheels": "A lifted car must stand on stands, wheels chocked; a wheel can come off.",
+    "suspension": "Springs under load can kill; a lifted car must stand on stands.",
+    "steering": "Steering that fails kills: only people who may work on it.",
+    "restraints": "Airbag circuits: qualified people and the maker's procedure only.",
+    "exhaust": "Hot exhaust burns; its gas kills in a closed room.",
+}
+
+
+class FoundSection(Section):
+    """From the codes to the cause; "not caught" is an answer too."""
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__("Found")
+        self._desk = desk
+        self._job: JobView | None = None
+        self._caution: CautionBox | None = None
+        self._system = ChoiceField(
+            "System", [("", "not said"), *((s.id, s.name) for s in SYSTEMS)], self._save_system
+        )
+        self._person = ChoiceField("Technician", [(None, "not said")], self._save_person)
+        self._codes = CodeRows(desk, "found")
+        self._findings = QVBoxLayout()
+        self._new_finding = QLineEdit()
+        self._new_finding.setAccessibleName("What was seen or tried")
+        self._new_finding.setPlaceholderText("What was seen or tried: one finding, then Enter")
+        self._new_finding.returnPressed.connect(self._add_finding)
+        self._cause = WordsField("Cause: X because Y, shown by Z", self._save_cause, 2)
+        self._not_caught = QPushButton("⊘  Not caught")
+        self._not_caught.setCheckable(True)
+        self._not_caught.clicked.connect(self._say_not_caught)
+        self._place_for_caution = QVBoxLayout()
+        self._lay_out()
+
+    def show_job(self, job: JobView) -> None:
+        """Show what was found on a job."""
+        if self._job is not None and self._job.id != job.id:
+            self._cause.save_now()
+        self._job = job
+        people = self._desk.ask(people_here) or ()
+        names = [(None, "not said"), *people]
+        if job.technician_id is not None and all(p[0] != job.technician_id for p in people):
+            names.append((job.technician_id, job.technician))
+        self._person.set_choices(names)
+        self._person.show_value(job.technician_id)
+        self._system.show_value(job.system)
+        self._codes.show_job(job)
+        self._cause.show_value(job.cause)
+        self._not_caught.setChecked(job.cause_found is False)
+        self._show_findings(job)
+        self._show_caution(job.system)
+
+    def _lay_out(self) -> None:
+        grid = QGridLayout()
+        grid.addWidget(Labelled("System", self._system), 0, 0)
+        grid.addWidget(Labelled("Technician", self._person), 0, 1)
+        self.column.addLayout(grid)
+        self.column.addLayout(self._place_for_caution)
+        self.column.addWidget(plain_label("Codes, saved before anything is cleared"))
+        self.column.addWidget(self._codes)
+        self.column.addWidget(plain_label("Findings: look before you measure"))
+        self.column.addLayout(self._findings)
+        self.column.addWidget(self._new_finding)
+        cause = Labelled("Cause: X because Y, shown by Z", self._cause)
+        self.column.addWidget(cause)
+        row = QHBoxLayout()
+        row.addWidget(self._not_caught)
+        row.addWidget(plain_label("is an answer too: say above what was tried.", "quiet"))
+        row.addStretch(1)
+        self.column.addLayout(row)
+
+    def _show_findings(self, job: JobView) -> None:
+        empty(self._findings)
+        for check in job.checks:
+            if check.kind != "inspection":
+                continue
+            line = QWidget()
+            row = QHBoxLayout(line)
+            row.setContentsMargins(0, 0, 0, 0)
+            row.addWidget(plain_label(f"–  {check.words}", wrap=True), 1)
+            out = QPushButton("✕")
+            out.setAccessibleName(f"Take out the finding {check.words}")
+            out.setProperty("row", check.id)
+            out.clicked.connect(self._strike)
+            row.addWidget(out)
+            self._findings.addWidget(line)
+
+    def _show_caution(self, system: str) -> None:
+        if self._caution is not None:
+            self._caution.hide()
+            self._caution.deleteLater()
+            self._caution = None
+        if system in CAUTIONS:
+            self._caution = CautionBox((CAUTIONS[system],))
+            self._place_for_caution.addWidget(self._caution)
+
+    def _save_system(self, system: str) -> object:
+        return self._job and self._desk.do(actions.choose_system, self._job.id, system)
+
+    def _save_person(self, person: int | None) -> object:
+        return self._job and self._desk.do(actions.choose_technician, self._job.id, person)
+
+    def _save_cause(self, words: str) -> object:
+        return self._job and self._desk.do(actions.name_cause, self._job.id, words)
+
+    @Slot()
+    def _say_not_caught(self) -> None:
+        if self._job is None:
+            return
+        self._cause.save_now()
+        if self._not_caught.isChecked():
+            self._desk.do(actions.say_not_caught, self._job.id)
+        else:
+            self._desk.do(actions.name_cause, self._job.id, self._cause.toPlainText())
+
+    @Slot()
+    def _add_finding(self) -> None:
+        if self._job is None:
+            return
+        words = self._new_finding.text()
+        if self._desk.do(actions.write_finding, self._job.id, words) is not None:
+            self._new_finding.clear()
+
+    @Slot()
+    def _strike(self) -> None:
+        self._desk.do(actions.strike_check, int(self.sender().property("row")))

@@ -1,0 +1,124 @@
+"""Gone: what was declined, the odometer out, and the hand-over that starts the window."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from datetime import date
+
+from PySide6.QtCore import Signal, Slot
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QPushButton
+
+from desktop_app.repair_jobs import actions
+from desktop_app.repair_jobs.hand_over import missing_answers
+from desktop_app.repair_jobs.job_view import JobView
+from desktop_app.repair_jobs.odometer_questions import day_in_words
+from desktop_app.repair_jobs.proof import ProofLevel, ProofReached, worth_saying
+from desktop_app.repair_jobs.typed_entry import read_odometer
+from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.fields import Labelled, LineField, WordsField, save_everything
+from desktop_app.shop_window.page import Section
+from desktop_app.shop_window.texts import plain_label
+
+OpenOrigins = Callable[[int], Sequence[str]]
+
+
+class GoneSection(Section):
+    """The hand-over; it says what is still missing and never calls a car safe."""
+
+    about_to_leave = Signal()
+
+    def __init__(self, desk: Desk, open_origins: OpenOrigins) -> None:
+        super().__init__("Gone")
+        self._desk = desk
+        self._open_origins = open_origins
+        self._job: JobView | None = None
+        self._declined = WordsField("Declined or left undone", self._save_declined, 2)
+        nothing = QPushButton("Nothing")
+        nothing.setAccessibleName("Nothing was declined or left undone")
+        nothing.clicked.connect(self._say_nothing)
+        self._odometer = LineField("Odometer out", self._ignore)
+        self._odometer_box = Labelled("Odometer out", self._odometer, "empty: as it came in")
+        self._said = plain_label("", wrap=True)
+        self._missing = plain_label("", wrap=True)
+        self._leave = QPushButton("Hand the car over")
+        self._leave.setObjectName("next")
+        self._leave.clicked.connect(self._hand_over)
+        grid = QGridLayout()
+        grid.addWidget(
+            Labelled("Declined or left undone, and what may follow", self._declined), 0, 0
+        )
+        grid.addWidget(nothing, 0, 1)
+        grid.addWidget(self._odometer_box, 0, 2)
+        grid.setColumnStretch(0, 3)
+        grid.setColumnStretch(2, 1)
+        self.column.addLayout(grid)
+        self.column.addWidget(self._said)
+        self.column.addWidget(self._missing)
+        row = QHBoxLayout()
+        row.addWidget(self._leave)
+        row.addStretch(1)
+        self.column.addLayout(row)
+
+    def show_job(self, job: JobView) -> None:
+        """Show how a job stands before or after its hand-over."""
+        if self._job is not None and self._job.id != job.id:
+            self._declined.save_now()
+        if self._job is None or self._job.id != job.id:
+            self._odometer.show_value("")
+            self._odometer.clear()
+        self._job = job
+        self._declined.show_value(job.declined or "")
+        if job.proof_level is not None:
+            happens = [c for c, yes in job.conditions.items() if yes]
+            tried = happens if job.proof_level == ProofLevel.SAME_CONDITIONS else []
+            reached = ProofReached(ProofLevel(job.proof_level), tried)
+            self._said.setText("To say at hand-over: " + " ".join(worth_saying(reached)))
+        else:
+            self._said.setText("")
+        self._said.setVisible(bool(self._said.text()))
+        self._show_hand_over(job)
+
+    def _show_hand_over(self, job: JobView) -> None:
+        gone = job.left_on is not None
+        self._leave.setVisible(not gone)
+        self._odometer_box.setVisible(not gone)
+        if gone:
+            day = day_in_words(date.fromisoformat(str(job.left_on)))
+            out = "" if job.odometer_out is None else f" at {job.odometer_out:,}"
+            self._missing.setText(f"Left on {day}{out}. Under watch from then on.")
+            return
+        missing = missing_answers(job, tuple(self._open_origins(job.id)))
+        self._missing.setText(
+            "Still to say: " + "; ".join(missing) + "." if missing else "Everything is said."
+        )
+
+    def _save_declined(self, words: str) -> object:
+        return self._job and self._desk.do(actions.say_declined, self._job.id, words)
+
+    @Slot()
+    def _say_nothing(self) -> None:
+        if self._job is not None:
+            self._declined.setPlainText("nothing")
+            self._declined.save_now()
+
+    def _ignore(self, _text: str) -> object:
+        return None  # typed here, saved with the hand-over
+
+    @Slot()
+    def _hand_over(self) -> None:
+        if self._job is None:
+            return
+        self.about_to_leave.emit()
+        save_everything(self.window())
+        job = self._job
+        reading = job.odometer_in
+        text = self._odometer.text().strip()
+        if text:
+            try:
+                reading = read_odometer(text)
+            except ShopTrouble as trouble:
+                self._odometer_box.hint(trouble.sentence())
+                return
+        missing = missing_answers(job, tuple(self._open_origins(job.id)))
+        self._desk.do(actions.hand_over, job.id, reading, missing)

@@ -1,0 +1,205 @@
+"""Heard: the car, its odometer, the customer's own words, and when the fault happens."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtCore import Slot
+from PySide6.QtWidgets import QCheckBox, QGridLayout, QPushButton, QWidget
+
+from desktop_app.repair_jobs import actions
+from desktop_app.repair_jobs.concern_conditions import CONDITIONS
+from desktop_app.repair_jobs.job_view import JobView
+from desktop_app.repair_jobs.stored_questions import odometer_still_asked, vin_still_asked
+from desktop_app.repair_jobs.typed_entry import read_odometer
+from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.fields import Labelled, LineField, ThreeWay, WordsField
+from desktop_app.shop_window.flow_row import FlowRow
+from desktop_app.shop_window.page import Section
+from desktop_app.shop_window.texts import plain_label, tooltip
+
+SHOWN_FIRST = ("Engine", "Pedal and load", "Weather", "Time")
+SymptomNames = Callable[[str], str]
+ReadSymptoms = Callable[[str], tuple[str, ...]]
+
+
+class HeardSection(Section):
+    """What is known from the counter; every field saves itself."""
+
+    def __init__(self, desk: Desk, read_symptoms: ReadSymptoms, symptom_name: SymptomNames) -> None:
+        super().__init__("Heard")
+        self._desk = desk
+        self._read_symptoms = read_symptoms
+        self._symptom_name = symptom_name
+        self._job: JobView | None = None
+        self._concern = WordsField("Concern, in the customer's own words", self._save_concern)
+        self._same = QCheckBox("The customer says it is the same trouble as before")
+        self._same.clicked.connect(self._say_same)
+        self._groups = QWidget()
+        self._groups_row = FlowRow(self._groups)
+        self._plate = LineField("Plate", self._save_plate)
+        self._vin = LineField("VIN", self._save_vin)
+        self._about = LineField("What kind of car", self._save_about)
+        self._odometer = LineField("Odometer in", self._save_odometer)
+        self._vin_box = Labelled("VIN", self._vin)
+        self._odometer_box = Labelled("Odometer in", self._odometer)
+        self._vin_box.question.kept.connect(self._keep_vin)
+        self._odometer_box.question.kept.connect(self._keep_odometer)
+        self._who = plain_label("", "quiet", wrap=True)
+        self._ticks: dict[str, ThreeWay] = {}
+        self.column.addWidget(Labelled("Concern, in the customer's own words", self._concern))
+        self.column.addWidget(self._same)
+        self.column.addWidget(self._groups)
+        self.column.addWidget(plain_label("When does it happen?  ○ not asked  ● happens  ⊘ never"))
+        self._add_conditions()
+        self._add_vehicle()
+
+    def show_job(self, job: JobView) -> None:
+        """Show the concern, the conditions and the car of a job."""
+        if self._job is not None and self._job.id != job.id:
+            for field in (self._concern, self._plate, self._vin, self._about, self._odometer):
+                field.save_now()
+        self._job = job
+        self._concern.show_value(job.concern)
+        self._same.setChecked(job.says_same)
+        self._plate.show_value(job.vehicle.plate)
+        self._vin.show_value(job.vehicle.vin)
+        self._about.show_value(job.vehicle.description)
+        read = "" if job.odometer_in is None else f"{job.odometer_in:,}"
+        self._odometer.show_value(read or (job.odometer_unread or ""))
+        unit = "km" if job.vehicle.odometer_unit == "km" else "miles"
+        self._odometer_box.hint(f"in {unit}; or in words why it cannot be read")
+        brought = [job.customer, job.phone, job.brought_by and f"brought by {job.brought_by}"]
+        self._who.setText("   ".join(part for part in brought if part))
+        self._who.setVisible(bool(self._who.text()))
+        for condition, button in self._ticks.items():
+            button.show_value(job.conditions.get(condition))
+        self._show_more(any(c in job.conditions for c in self._hidden_ids()))
+        self._show_groups(job)
+        self._show_questions(job)
+
+    def _show_questions(self, job: JobView) -> None:
+        self._vin_box.question.ask(self._desk.ask(vin_still_asked, job))
+        self._odometer_box.question.ask(
+            self._desk.ask(odometer_still_asked, job, self._desk.today())
+        )
+
+    def _show_groups(self, job: JobView) -> None:
+        self._groups_row.clear()
+        for symptom in job.symptoms:
+            chip = QPushButton(f"{self._symptom_name(symptom)}  ✕")
+            chip.setProperty("symptom", symptom)
+            chip.setToolTip(tooltip("Read from the words; press to take it out"))
+            chip.setAccessibleName(f"Take out the symptom {self._symptom_name(symptom)}")
+            chip.clicked.connect(self._drop_symptom)
+            self._groups_row.addWidget(chip)
+        self._groups.setVisible(bool(job.symptoms))
+
+    def _add_conditions(self) -> None:
+        headings: dict[str, list[str]] = {}
+        for condition in CONDITIONS:
+            headings.setdefault(condition.heading, []).append(condition.id)
+            button = ThreeWay(condition.words)
+            button.setProperty("condition", condition.id)
+            button.turned.connect(self._tick)
+            self._ticks[condition.id] = button
+        self._more: list[QWidget] = []
+        for heading, ids in headings.items():
+            box = QWidget()
+            row = FlowRow(box)
+            row.addWidget(plain_label(heading + ":", "quiet"))
+            for identity in ids:
+                row.addWidget(self._ticks[identity])
+            self.column.addWidget(box)
+            if heading not in SHOWN_FIRST:
+                self._more.append(box)
+        self._more_button = QPushButton("More conditions")
+        self._more_button.setCheckable(True)
+        self._more_button.toggled.connect(self._toggle_more)
+        self.column.addWidget(self._more_button)
+        self._toggle_more(False)
+
+    def _add_vehicle(self) -> None:
+        grid = QGridLayout()
+        grid.addWidget(Labelled("Plate", self._plate), 0, 0)
+        grid.addWidget(self._vin_box, 0, 1)
+        grid.addWidget(Labelled("What kind of car", self._about), 1, 0)
+        grid.addWidget(self._odometer_box, 1, 1)
+        self.column.addLayout(grid)
+        self.column.addWidget(self._who)
+
+    def _hidden_ids(self) -> list[str]:
+        return [c.id for c in CONDITIONS if c.heading not in SHOWN_FIRST]
+
+    def _show_more(self, wanted: bool) -> None:
+        if wanted and not self._more_button.isChecked():
+            self._more_button.setChecked(True)
+
+    @Slot(bool)
+    def _toggle_more(self, shown: bool) -> None:
+        for box in self._more:
+            box.setVisible(shown)
+
+    def _save_concern(self, words: str) -> object:
+        if self._job is None:
+            return None
+        groups = self._read_symptoms(words)
+        return self._desk.do(actions.write_concern, self._job.id, words, groups)
+
+    def _save_plate(self, text: str) -> object:
+        return self._change_vehicle(plate=text)
+
+    def _save_vin(self, text: str) -> object:
+        return self._change_vehicle(vin=text)
+
+    def _save_about(self, text: str) -> object:
+        return self._change_vehicle(description=text)
+
+    def _change_vehicle(self, **values: str) -> object:
+        if self._job is None:
+            return None
+        return self._desk.do(actions.change_vehicle, self._job.vehicle.id, **values)
+
+    def _save_odometer(self, text: str) -> object:
+        if self._job is None:
+            return None
+        reading, unread = None, ""
+        if any(c.isdigit() for c in text):
+            try:
+                reading = read_odometer(text)
+            except ShopTrouble as trouble:
+                self._odometer_box.hint(trouble.sentence())
+                return None
+        else:
+            unread = text
+        return self._desk.do(actions.change_odometer, self._job.visit_id, reading, unread)
+
+    @Slot(object)
+    def _tick(self, happens: bool | None) -> None:
+        if self._job is not None:
+            condition = str(self.sender().property("condition"))
+            self._desk.do(actions.tick_condition, self._job.id, condition, happens)
+
+    @Slot(bool)
+    def _say_same(self, same: bool) -> None:
+        if self._job is not None:
+            self._desk.do(actions.say_same_trouble, self._job.id, same=same)
+
+    @Slot()
+    def _drop_symptom(self) -> None:
+        if self._job is not None:
+            symptom = str(self.sender().property("symptom"))
+            self._desk.do(actions.choose_symptom, self._job.id, symptom, chosen=False)
+
+    @Slot(str)
+    def _keep_vin(self, question: str) -> None:
+        if self._job is not None:
+            about = f"vehicle:{self._job.vehicle.id}:vin"
+            self._desk.do(actions.keep_as_typed, about, question)
+
+    @Slot(str)
+    def _keep_odometer(self, question: str) -> None:
+        if self._job is not None:
+            about = f"visit:{self._job.visit_id}:odometer"
+            self._desk.do(actions.keep_as_typed, about, question)

@@ -1,0 +1,141 @@
+"""The page of one job, read from top to bottom in the order in which the work happens."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import Protocol
+
+from PySide6.QtCore import Signal, Slot
+from PySide6.QtGui import QKeySequence
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+
+from desktop_app.repair_jobs.job_view import JobView
+from desktop_app.repair_jobs.stored_reading import jobs_of_visit, read_job
+from desktop_app.shop_record.deed import Done
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.flow_row import FlowRow
+from desktop_app.shop_window.page import ReadingPage
+from desktop_app.shop_window.texts import plain_label, tooltip
+
+HeadLine = Callable[[JobView], str]
+
+
+class JobSection(Protocol):
+    """A part of the page; it shows the job that it is handed."""
+
+    def show_job(self, job: JobView) -> None:
+        """Show this job, leaving alone what is typed and not saved yet."""
+
+
+class JobPage(QWidget):
+    """The head with the job's number and car, a row to jump by, and the sections."""
+
+    job_wanted = Signal(int)
+    another_concern = Signal(int)
+
+    def __init__(self, desk: Desk, sections: list[tuple[str, QWidget]], standing: HeadLine) -> None:
+        super().__init__()
+        self._desk = desk
+        self._standing = standing
+        self._sections = sections
+        self.job_id: int | None = None
+        self._title = plain_label("", "title", wrap=True)
+        self._line = plain_label("", "quiet", wrap=True)
+        self._others = QWidget()
+        self._others_row = FlowRow(self._others)
+        self._page = ReadingPage()
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        head = QVBoxLayout()
+        head.setContentsMargins(18, 4, 18, 0)
+        for widget in (self._title, self._line, self._others):
+            head.addWidget(widget)
+        head.addLayout(self._jump_row())
+        column.addLayout(head)
+        column.addWidget(self._page, 1)
+        for _, section in sections:
+            self._page.column.addWidget(section)
+        desk.changed.connect(self._reread)
+
+    def open_job(self, job_id: int) -> None:
+        """Show a job from its top."""
+        self.job_id = job_id
+        self._show()
+        self._page.verticalScrollBar().setValue(0)
+
+    def came_here(self) -> None:
+        """Read the job again when its place is shown."""
+        self._show()
+
+    @Slot(object)
+    def _reread(self, done: Done) -> None:
+        if self.isVisible() and self.job_id is not None:
+            self._show()
+
+    def _show(self) -> None:
+        if self.job_id is None:
+            return
+        job = self._desk.ask(read_job, self.job_id)
+        if job is None:
+            return
+        self._title.setText(f"{job.number}   {job.vehicle.name}")
+        self._line.setText(self._standing(job))
+        self._show_others(job)
+        for _, section in self._sections:
+            section.show_job(job)  # type: ignore[attr-defined]
+
+    def _show_others(self, job: JobView) -> None:
+        self._others_row.clear()
+        others = self._desk.ask(jobs_of_visit, job.visit_id) or ()
+        for job_id, number, concern in others:
+            if job_id != job.id:
+                button = QPushButton(f"{number}: {concern[:40]}")
+                button.setProperty("job", job_id)
+                button.setToolTip(tooltip("Another concern of the same visit"))
+                button.clicked.connect(self._other_pressed)
+                self._others_row.addWidget(button)
+        if job.left_at is None:
+            more = QPushButton("Another concern…")
+            more.clicked.connect(self._more_pressed)
+            self._others_row.addWidget(more)
+        self._others.updateGeometry()
+
+    def _jump_row(self) -> QHBoxLayout:
+        row = QHBoxLayout()
+        row.setSpacing(4)
+        for number, (name, section) in enumerate(self._sections, start=1):
+            button = QPushButton(name)
+            button.setShortcut(QKeySequence(f"Ctrl+{number}"))
+            button.setToolTip(tooltip(f"Go to {name} (Ctrl+{number})"))
+            button.setProperty("section", section)
+            button.clicked.connect(self._jump)
+            row.addWidget(button)
+        row.addStretch(1)
+        return row
+
+    @Slot()
+    def _jump(self) -> None:
+        section = self.sender().property("section")
+        self._page.bring_up(section)
+        first = next((w for w in section.findChildren(QWidget) if _takes_keys(w)), None)
+        if first is not None:
+            first.setFocus()
+
+    @Slot()
+    def _other_pressed(self) -> None:
+        self.job_wanted.emit(int(self.sender().property("job")))
+
+    @Slot()
+    def _more_pressed(self) -> None:
+        if self.job_id is not None:
+            self.another_concern.emit(self.job_id)
+
+
+def _takes_keys(widget: QWidget) -> bool:
+    from PySide6.QtCore import Qt
+
+    return (
+        widget.isVisible()
+        and widget.isEnabled()
+        and bool(widget.focusPolicy() & Qt.FocusPolicy.TabFocus)
+    )

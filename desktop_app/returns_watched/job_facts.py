@@ -1,0 +1,91 @@
+"""What the rules of returns know of a job, and what two jobs share."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, field
+from datetime import date
+
+from desktop_app.repair_jobs.odometer import RunningMiles
+from desktop_app.returns_watched.window import Window
+
+
+@dataclass(frozen=True, slots=True)
+class JobFacts:
+    """What the rules need to know of a job.
+
+    `vehicle` is any key that is equal for one vehicle. `symptoms` holds the short plain names of
+    symptom groups ("misfire"), `system` an id or nothing, `code_families` the
+    family of each code that has one.
+    Odometers are on the vehicle's running scale; None where it cannot say. `window` is the job's
+    own, where it has one. `says_same_as` narrows what the customer says to jobs by number.
+    """
+
+    number: str
+    vehicle: str
+    opened_on: date
+    handed_over_on: date | None = None
+    odometer_in: RunningMiles | None = None
+    odometer_out: RunningMiles | None = None
+    symptoms: frozenset[str] = frozenset()
+    system: str = ""
+    codes: frozenset[str] = frozenset()
+    code_families: Mapping[str, str] = field(default_factory=dict, compare=False)
+    part_kinds: frozenset[str] = frozenset()
+    customer_says_same: bool = False
+    says_same_as: frozenset[str] = frozenset()
+    window: Window | None = None
+    traits: frozenset[tuple[str, str]] = field(init=False, compare=False, repr=False)
+
+    def __post_init__(self) -> None:
+        traits = {("symptom", name) for name in self.symptoms}
+        traits |= {("code", code) for code in self.codes}
+        traits |= {("family", name) for name in self.code_families.values()}
+        traits |= {("part kind", kind) for kind in self.part_kinds}
+        if self.system:
+            traits.add(("system", self.system))
+        object.__setattr__(self, "traits", frozenset(traits))
+
+
+def may_return(earlier: JobFacts, later: JobFacts) -> bool:
+    """True where the later job can be a return at all: one vehicle, a later visit, handed over."""
+    return (
+        earlier.vehicle == later.vehicle
+        and earlier.opened_on != later.opened_on
+        and earlier.handed_over_on is not None
+        and earlier.handed_over_on <= later.opened_on
+    )
+
+
+def reasons(earlier: JobFacts, later: JobFacts) -> tuple[str, ...]:
+    """Return what the two jobs share, in the words that are shown."""
+    said = [f"same symptom: {name}" for name in sorted(earlier.symptoms & later.symptoms)]
+    if earlier.system and earlier.system == later.system:
+        said.append(f"same system: {later.system}")
+    same_codes = earlier.codes & later.codes
+    said.extend(f"same code: {code}" for code in sorted(same_codes))
+    said.extend(_related(earlier, later, same_codes))
+    said.extend(f"same part kind: {kind}" for kind in sorted(earlier.part_kinds & later.part_kinds))
+    if _says_same(earlier, later):
+        said.append("customer says it's the same")
+    return tuple(said)
+
+
+def _related(earlier: JobFacts, later: JobFacts, same: frozenset[str]) -> Iterator[str]:
+    told = {earlier.code_families[code] for code in same if code in earlier.code_families}
+    ours, theirs = set(earlier.code_families.values()), set(later.code_families.values())
+    for family in sorted((ours & theirs) - told):
+        then = min(c for c, name in earlier.code_families.items() if name == family)
+        now = min(c for c, name in later.code_families.items() if name == family)
+        yield f"related code: {then} and {now}"
+
+
+def _says_same(earlier: JobFacts, later: JobFacts) -> bool:
+    if earlier.number in later.says_same_as:
+        return True
+    return later.customer_says_same and not later.says_same_as
+
+
+def shares_anything(earlier: JobFacts, later: JobFacts) -> bool:
+    """True where `reasons` would say anything; the quick way to know it."""
+    return not earlier.traits.isdisjoint(later.traits) or _says_same(earlier, later)

@@ -1,0 +1,92 @@
+"""The list of returns: each pair that the rules propose or a person judged, with what was said."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from datetime import date
+
+from desktop_app.repair_jobs.distance import DistanceUnit, distance_in_words, from_miles
+from desktop_app.returns_watched.candidate import Candidate, CandidateJson
+from desktop_app.returns_watched.judgement import Judgement, return_cause
+
+
+@dataclass(frozen=True, slots=True)
+class ReturnRow:
+    """One earlier and one later job of a vehicle, how they meet, and what a person decided.
+
+    `came_on` is the day on which the later job was opened, `left_on` the earlier one's hand-over.
+    """
+
+    candidate: Candidate
+    earlier_id: int
+    later_id: int
+    vehicle: str
+    left_on: date
+    came_on: date
+    concern_then: str = ""
+    concern_now: str = ""
+    why: str = ""
+    cause_class: str | None = None
+    cost_cents: int | None = None
+    judged_by: str = ""
+    judged_at: str | None = None
+    change_promised: str = ""
+
+    @property
+    def earlier(self) -> str:
+        """The number of the earlier job."""
+        return self.candidate.earlier
+
+    @property
+    def later(self) -> str:
+        """The number of the later job."""
+        return self.candidate.later
+
+    @property
+    def judgement(self) -> Judgement | None:
+        """What a person decided, or None."""
+        return self.candidate.judgement
+
+    @property
+    def in_window(self) -> bool:
+        """True where the later visit lies in the earlier job's main window."""
+        return self.candidate.in_window
+
+    @property
+    def is_comeback(self) -> bool:
+        """True where it was judged a comeback and lies in the window."""
+        return self.in_window and self.judgement is not None and self.judgement.is_comeback
+
+    @property
+    def waits(self) -> bool:
+        """True where it lies in the window and nobody has judged it."""
+        return self.in_window and self.judgement is None
+
+    @property
+    def cause_words(self) -> str:
+        """Why it came back, in words; empty where nobody said."""
+        cause = return_cause(self.cause_class or "")
+        return cause.words if cause is not None else ""
+
+    def as_json(self) -> CandidateJson:
+        """Return the fields of the command contract."""
+        return self.candidate.as_json()
+
+    def distance_words(self, unit: DistanceUnit) -> str:
+        """Return the distance for people, or "days only" where the odometer cannot say."""
+        miles = self.candidate.distance_miles
+        return "days only" if miles is None else distance_in_words(from_miles(miles, unit), unit)
+
+
+def in_order_of_work(rows: Iterable[ReturnRow]) -> tuple[ReturnRow, ...]:
+    """Return what waits inside the window first, then what waits beyond it, then what is judged.
+
+    Within each the newest visit comes first.
+    """
+
+    def place(row: ReturnRow) -> tuple[int, int, str, str]:
+        group = 0 if row.waits else 1 if row.judgement is None else 2
+        return (group, -row.came_on.toordinal(), row.later, row.earlier)
+
+    return tuple(sorted(rows, key=place))

@@ -1,0 +1,165 @@
+"""What the rules of returns need, read from the record: of one vehicle, of some, or of all."""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Mapping, Sequence
+from dataclasses import dataclass
+from datetime import date
+from typing import Any, cast
+
+from sqlalchemy import Connection, Row, select
+
+from desktop_app.parts_compared.stored import Pair
+from desktop_app.repair_jobs.stored import Job, JobSymptom, TroubleCode, Visit
+from desktop_app.repair_jobs.trouble_code import code_book
+from desktop_app.returns_watched.job_facts import JobFacts
+from desktop_app.returns_watched.judgement import Judgement
+from desktop_app.returns_watched.stored_links import LinkKept, read_links
+from desktop_app.returns_watched.stored_readings import Odometers, on_running_scale, read_replaced
+from desktop_app.returns_watched.stored_vehicles import (
+    VehicleKept,
+    day_of,
+    each_row,
+    read_vehicles,
+    rows_of_one,
+)
+from desktop_app.returns_watched.window import EndsBy, Window
+
+SymptomNames = Mapping[str, str]
+NO_NAMES: SymptomNames = {}
+
+
+@dataclass(frozen=True, slots=True)
+class JobSaid:
+    """What a list says of a job beside the facts: its id, the vehicle and the concern in words."""
+
+    id: int
+    vehicle: str
+    concern: str
+
+
+@dataclass(frozen=True, slots=True)
+class Facts:
+    """Jobs as the rules take them; `said` goes by job number, the links by pair of numbers."""
+
+    jobs: tuple[JobFacts, ...]
+    said: Mapping[str, JobSaid]
+    judged: Mapping[tuple[str, str], Judgement]
+    links: Mapping[tuple[str, str], LinkKept]
+    odometers: Odometers
+
+
+def read_facts(
+    connection: Connection,
+    vehicle_ids: Collection[int] | None = None,
+    *,
+    until: date | None = None,
+    names: SymptomNames = NO_NAMES,
+) -> Facts:
+    """Read all jobs of some vehicles (and of rows that mean the same ones), or of all.
+
+    Look-ups go by index, so that one vehicle costs the same in a small and a large record. What
+    came after the day `until` is left out. `names` gives symptom groups their plain names.
+    """
+    ids = None if vehicle_ids is None else rows_of_one(connection, vehicle_ids)
+    visits = _visits(connection, ids, until)
+    vehicles = read_vehicles(connection, ids, visits.values())
+    jobs = [row for row in _jobs(connection, ids) if row.visit_id in visits]
+    replaced = read_replaced(connection, vehicles, until)
+    odometers = on_running_scale(visits, jobs, vehicles, replaced, until)
+    job_ids = None if ids is None else [row.id for row in jobs]
+    details = _Details(connection, job_ids, names)
+    facts, said = [], {}
+    for row in jobs:
+        visit = visits[row.visit_id]
+        vehicle = vehicles[visit.vehicle_id]
+        facts.append(_facts(row, visit, vehicle, odometers, details, until))
+        said[row.number] = JobSaid(row.id, vehicle.words, row.concern)
+    judged, links = read_links(connection, {row.id: row.number for row in jobs}, job_ids)
+    return Facts(tuple(facts), said, judged, links, odometers)
+
+
+class _Details:
+    """Symptoms, codes and part kinds of jobs, by job id."""
+
+    def __init__(
+        self, connection: Connection, job_ids: Sequence[int] | None, names: SymptomNames
+    ) -> None:
+        symptoms = select(JobSymptom.job_id, JobSymptom.symptom)
+        codes = select(TroubleCode.job_id, TroubleCode.code).where(TroubleCode.stage == "found")
+        kinds = select(Pair.job_id, Pair.part_kind)
+        self.symptoms = _by_job(each_row(connection, symptoms, JobSymptom.job_id, job_ids), names)
+        self.codes = _by_job(each_row(connection, codes, TroubleCode.job_id, job_ids))
+        self.kinds = _by_job(each_row(connection, kinds, Pair.job_id, job_ids))
+        book = code_book()
+        seen = {code for some in self.codes.values() for code in some}
+        self.families = {code: name for code in seen if (name := book.family(code))}
+
+
+def _by_job(rows: Any, names: SymptomNames = NO_NAMES) -> dict[int, set[str]]:
+    found: dict[int, set[str]] = {}
+    for job_id, word in rows:
+        found.setdefault(job_id, set()).add(names.get(word, word))
+    return found
+
+
+def _visits(
+    connection: Connection, vehicle_ids: Collection[int] | None, until: date | None
+) -> dict[int, Row[Any]]:
+    wanted = select(
+        Visit.id,
+        Visit.vehicle_id,
+        Visit.came_at,
+        Visit.left_at,
+        Visit.odometer_in,
+        Visit.odometer_out,
+    )
+    rows = each_row(connection, wanted, Visit.vehicle_id, vehicle_ids)
+    kept = [row for row in rows if until is None or day_of(row.came_at) <= until]
+    return {row.id: row for row in sorted(kept, key=lambda row: (row.came_at, row.id))}
+
+
+def _jobs(connection: Connection, vehicle_ids: Collection[int] | None) -> list[Row[Any]]:
+    wanted = select(
+        Job.id,
+        Job.number,
+        Job.visit_id,
+        Job.concern,
+        Job.says_same,
+        Job.system,
+        Job.left_at,
+        Job.odometer_out,
+        Job.window_days,
+        Job.window_miles,
+        Job.window_rule,
+    ).join(Visit, Visit.id == Job.visit_id)
+    rows = each_row(connection, wanted, Visit.vehicle_id, vehicle_ids)
+    return sorted(rows, key=lambda row: cast(int, row.id))
+
+
+def _facts(
+    job: Row[Any],
+    visit: Row[Any],
+    vehicle: VehicleKept,
+    odometers: Odometers,
+    details: _Details,
+    until: date | None,
+) -> JobFacts:
+    left = None if job.left_at is None else day_of(job.left_at)
+    codes = frozenset(details.codes.get(job.id, ()))
+    families = details.families
+    return JobFacts(
+        number=job.number,
+        vehicle=vehicle.key,
+        opened_on=day_of(visit.came_at),
+        handed_over_on=None if left is None or (until is not None and left > until) else left,
+        odometer_in=odometers.on_coming(visit),
+        odometer_out=odometers.on_leaving(job, visit),
+        symptoms=frozenset(details.symptoms.get(job.id, ())),
+        system=job.system,
+        codes=codes,
+        code_families={code: families[code] for code in codes if code in families},
+        part_kinds=frozenset(details.kinds.get(job.id, ())),
+        customer_says_same=bool(job.says_same),
+        window=Window(job.window_days, job.window_miles, cast(EndsBy, job.window_rule)),
+    )

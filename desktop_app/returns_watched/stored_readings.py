@@ -1,0 +1,109 @@
+"""What a vehicle's odometer said at each visit and hand-over, put on its running scale."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
+from datetime import date
+from typing import Any
+
+from sqlalchemy import Connection, Row, select
+
+from desktop_app.repair_jobs.odometer import (
+    OdometerReading,
+    OdometerReplaced,
+    RunningMiles,
+    running_miles,
+)
+from desktop_app.repair_jobs.stored import VehicleEvent
+from desktop_app.returns_watched.stored_vehicles import VehicleKept, day_of, each_row
+
+# Of several readings at one moment the one at the door is the first.
+_CAME, _JOB_LEFT, _VISIT_LEFT = range(3)
+_Source = tuple[int, int]
+
+
+@dataclass(frozen=True, slots=True)
+class Placed:
+    """A day on which an odometer was read, and where that is on the vehicle's running scale."""
+
+    reading: OdometerReading
+    place: RunningMiles | None
+
+
+@dataclass(frozen=True, slots=True)
+class Odometers:
+    """All readings by vehicle key, in the order they were taken, and each one by its source."""
+
+    readings: Mapping[str, tuple[Placed, ...]]
+    replaced: Mapping[str, Sequence[OdometerReplaced]]
+    places: Mapping[_Source, RunningMiles | None] = field(repr=False)
+
+    def on_coming(self, visit: Row[Any]) -> RunningMiles | None:
+        """Return where the vehicle stood when it came."""
+        return self.places.get((_CAME, visit.id))
+
+    def on_leaving(self, job: Row[Any], visit: Row[Any]) -> RunningMiles | None:
+        """Return where the vehicle stood when the job was handed over.
+
+        Where nobody read it then, the reading of the same visit's beginning stands for it; a
+        reading that is odd is never replaced by another one.
+        """
+        if job.odometer_out is not None:
+            return self.places.get((_JOB_LEFT, job.id))
+        if visit.odometer_out is not None:
+            return self.places.get((_VISIT_LEFT, visit.id))
+        return self.places.get((_CAME, visit.id))
+
+
+def read_replaced(
+    connection: Connection, vehicles: Mapping[int, VehicleKept], until: date | None
+) -> dict[str, list[OdometerReplaced]]:
+    """Read by vehicle key when odometers were replaced, up to a day."""
+    wanted = select(
+        VehicleEvent.vehicle_id,
+        VehicleEvent.happened_on,
+        VehicleEvent.reading_before,
+        VehicleEvent.reading_after,
+    ).where(VehicleEvent.kind == "odometer replaced")
+    found: dict[str, list[OdometerReplaced]] = {}
+    for row in each_row(connection, wanted, VehicleEvent.vehicle_id, vehicles):
+        on = day_of(row.happened_on)
+        if until is None or on <= until:
+            vehicle = vehicles[row.vehicle_id]
+            event = OdometerReplaced(on, row.reading_before, row.reading_after, vehicle.unit)
+            found.setdefault(vehicle.key, []).append(event)
+    return found
+
+
+def on_running_scale(
+    visits: Mapping[int, Row[Any]],
+    jobs: Sequence[Row[Any]],
+    vehicles: Mapping[int, VehicleKept],
+    replaced: Mapping[str, Sequence[OdometerReplaced]],
+    until: date | None,
+) -> Odometers:
+    """Put every reading up to a day on its vehicle's running scale."""
+    taken: dict[str, list[tuple[str, _Source, OdometerReading]]] = {}
+
+    def take(source: _Source, vehicle_id: int, at: str | None, value: int | None) -> None:
+        if at is None or value is None or (until is not None and day_of(at) > until):
+            return
+        vehicle = vehicles[vehicle_id]
+        reading = OdometerReading(day_of(at), value, vehicle.unit)
+        taken.setdefault(vehicle.key, []).append((at, source, reading))
+
+    for visit in visits.values():
+        take((_CAME, visit.id), visit.vehicle_id, visit.came_at, visit.odometer_in)
+        take((_VISIT_LEFT, visit.id), visit.vehicle_id, visit.left_at, visit.odometer_out)
+    for job in jobs:
+        vehicle_id = visits[job.visit_id].vehicle_id
+        take((_JOB_LEFT, job.id), vehicle_id, job.left_at, job.odometer_out)
+    readings: dict[str, tuple[Placed, ...]] = {}
+    places: dict[_Source, RunningMiles | None] = {}
+    for key, some in taken.items():
+        some.sort(key=lambda one: one[:2])
+        found = running_miles([one[2] for one in some], replaced.get(key, ()))
+        readings[key] = tuple(map(Placed, (one[2] for one in some), found))
+        places.update(zip((one[1] for one in some), found, strict=True))
+    return Odometers(readings, replaced, places)

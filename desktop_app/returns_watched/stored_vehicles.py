@@ -1,0 +1,138 @@
+"""Which rows of the record mean one vehicle, and what their odometers said over the years."""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Iterable, Iterator
+from dataclasses import dataclass
+from datetime import date
+from typing import Any, cast
+
+from sqlalchemy import Connection, Row, Select, or_, select
+from sqlalchemy.orm import InstrumentedAttribute, aliased
+
+from desktop_app.repair_jobs.distance import DistanceUnit
+from desktop_app.repair_jobs.stored import Job, Vehicle, Visit
+from desktop_app.repair_jobs.vehicle_identity import VehicleNames, matching_plate, vehicle_keys
+from desktop_app.repair_jobs.vin import matching_vin
+from desktop_app.returns_watched.stored import ReturnLink
+
+MOST_AT_ONCE = 900  # values in one look-up; older SQLite takes 999 at most
+
+
+@dataclass(frozen=True, slots=True)
+class VehicleKept:
+    """A vehicle's row: its key is equal for all rows that mean one vehicle."""
+
+    id: int
+    key: str
+    words: str
+    unit: DistanceUnit
+
+
+def each_row(
+    connection: Connection,
+    statement: Select[*tuple[Any, ...]],
+    column: InstrumentedAttribute[Any],
+    ids: Collection[Any] | None,
+) -> Iterator[Row[Any]]:
+    """Yield the rows whose column is among the ids, a handful of ids at a time; all for None."""
+    if ids is None:
+        yield from connection.execute(statement)
+        return
+    listed = sorted(ids)
+    for start in range(0, len(listed), MOST_AT_ONCE):
+        some = listed[start : start + MOST_AT_ONCE]
+        yield from connection.execute(statement.where(column.in_(some)))
+
+
+def rows_of_one(connection: Connection, vehicle_ids: Collection[int]) -> frozenset[int]:
+    """Return the ids and those of all rows that may mean the same vehicles, by VIN or plate."""
+    known: dict[int, Row[Any]] = {}
+    wanted = select(Vehicle.id, Vehicle.vin, Vehicle.plate)
+    fresh = list(each_row(connection, wanted, Vehicle.id, vehicle_ids))
+    while fresh:
+        known.update((row.id, row) for row in fresh)
+        vins = {form for row in fresh for form in _forms(row.vin, matching_vin)}
+        plates = {form for row in fresh for form in _forms(row.plate, matching_plate)}
+        met = [*each_row(connection, wanted, Vehicle.vin, vins)]
+        met += each_row(connection, wanted, Vehicle.plate, plates)
+        fresh = [row for row in met if row.id not in known]
+    return frozenset(known)
+
+
+def read_vehicles(
+    connection: Connection, vehicle_ids: Collection[int] | None, visits: Iterable[Row[Any]]
+) -> dict[int, VehicleKept]:
+    """Read vehicles with their keys, given their visits, oldest first.
+
+    A VIN that appears on a plate which had none joins the two until someone says no.
+    """
+    seen: dict[int, int] = {}
+    for visit in visits:
+        seen.setdefault(visit.vehicle_id, len(seen))
+    wanted = select(
+        Vehicle.id,
+        Vehicle.vin,
+        Vehicle.plate,
+        Vehicle.tag,
+        Vehicle.description,
+        Vehicle.odometer_unit,
+    )
+    rows = list(each_row(connection, wanted, Vehicle.id, vehicle_ids))
+    rows.sort(key=lambda row: (seen.get(row.id, len(seen)), row.id))
+    names = [VehicleNames(row.vin or "", row.plate or "") for row in rows]
+    keys = vehicle_keys(names, _refused(connection))
+    return {
+        row.id: VehicleKept(
+            row.id,
+            key if row.vin or row.plate else f"row:{row.id}",
+            _words(row),
+            cast(DistanceUnit, row.odometer_unit),
+        )
+        for row, key in zip(rows, keys, strict=True)
+    }
+
+
+def _forms(written: str | None, matching: Any) -> set[str]:
+    if not written or not matching(written):
+        return set()
+    return {written, written.strip(), written.strip().upper(), matching(written)}
+
+
+def _refused(connection: Connection) -> frozenset[tuple[str, str]]:
+    """Read which plates somebody said do not go with which VIN."""
+    then, now = aliased(Job), aliased(Job)
+    came, again = aliased(Visit), aliased(Visit)
+    one, other = aliased(Vehicle), aliased(Vehicle)
+    wanted = (
+        select(one.vin, one.plate, other.vin, other.plate)
+        .select_from(ReturnLink)
+        .join(then, then.id == ReturnLink.earlier_job_id)
+        .join(came, came.id == then.visit_id)
+        .join(one, one.id == came.vehicle_id)
+        .join(now, now.id == ReturnLink.later_job_id)
+        .join(again, again.id == now.visit_id)
+        .join(other, other.id == again.vehicle_id)
+        .where(ReturnLink.same_vehicle == 0, or_(one.vin != other.vin, one.vin.is_(None)))
+    )
+    refused = set()
+    for vin, plate, other_vin, other_plate in connection.execute(wanted):
+        first, second = (
+            VehicleNames(vin or "", plate or ""),
+            VehicleNames(other_vin or "", other_plate or ""),
+        )
+        for known in (first.known_vin, second.known_vin):
+            for seen in (first.known_plate, second.known_plate):
+                if known and seen and not (first.known_vin and second.known_vin):
+                    refused.add((seen, known))
+    return frozenset(refused)
+
+
+def _words(row: Row[Any]) -> str:
+    name = row.plate or row.tag or (row.vin or "")[-6:]
+    return ", ".join(part for part in (row.description, name) if part) or f"vehicle {row.id}"
+
+
+def day_of(at: str) -> date:
+    """Return the day of a kept moment."""
+    return date.fromisoformat(at[:10])

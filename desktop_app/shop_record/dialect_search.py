@@ -1,0 +1,130 @@
+"""Full-text search as SQLite does it (FTS5), behind a small interface that knows no SQLite."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import astuple, dataclass
+
+from sqlalchemy import Connection, Select, column, func, select, text
+
+# How much a word counts in each column, in the columns' order: most where the customer says it.
+WEIGHTS = (3.0, 2.0, 2.0, 1.5, 3.0, 2.0, 2.0, 1.0)
+_RANK = f"bm25({', '.join(str(weight) for weight in WEIGHTS)})"
+_LAST_CHARACTER = "\U0010ffff"
+
+
+@dataclass(frozen=True, slots=True)
+class JobText:
+    """The words of one job that can be searched, column by column; all in folded words."""
+
+    concern: str = ""
+    cause: str = ""
+    correction: str = ""
+    conditions: str = ""
+    codes: str = ""
+    parts: str = ""
+    vehicle: str = ""
+    people: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Wanted:
+    """One word to find: any of these whole words, or any word with one of these beginnings."""
+
+    whole: tuple[str, ...] = ()
+    beginnings: tuple[str, ...] = ()
+    column: str = ""
+
+
+def write_texts(connection: Connection, texts: Mapping[int, JobText]) -> None:
+    """Put the texts of jobs into the index, in place of what it had for them."""
+    if texts:
+        connection.execute(
+            text(
+                "INSERT OR REPLACE INTO job_text(rowid, concern, cause, correction, conditions, "
+                "codes, parts, vehicle, people) VALUES (:id, :a, :b, :c, :d, :e, :f, :g, :h)"
+            ),
+            [
+                dict(zip("abcdefgh", astuple(words), strict=True)) | {"id": job}
+                for job, words in texts.items()
+            ],
+        )
+
+
+def remove_texts(connection: Connection, jobs: Sequence[int]) -> None:
+    """Take jobs out of the index."""
+    for job in jobs:
+        connection.execute(text("DELETE FROM job_text WHERE rowid = :id"), {"id": job})
+
+
+def empty_index(connection: Connection) -> None:
+    """Take everything out of the index."""
+    connection.execute(text("DELETE FROM job_text"))
+
+
+def best(connection: Connection, all_of: Sequence[Wanted], limit: int) -> list[int]:
+    """Return the jobs that have all the words, by BM25 (k1 1.2, b 0.75, columns weighted)."""
+    return _matching(connection, all_of, f"AND rank MATCH '{_RANK}' ORDER BY rank", limit)
+
+
+def newest(connection: Connection, all_of: Sequence[Wanted], limit: int) -> list[int]:
+    """Return the jobs that have all the words, the newest first; nothing is scored."""
+    return _matching(connection, all_of, "ORDER BY rowid DESC", limit)
+
+
+def jobs_with_stems(connection: Connection, stems: Iterable[str]) -> dict[str, int]:
+    """Return in how many jobs each of these stems stands; those in none are left out."""
+    listed = {f"s{i}": stem for i, stem in enumerate(stems)}
+    if not listed:
+        return {}
+    places = ", ".join(f":{name}" for name in listed)
+    rows = connection.execute(
+        text(f"SELECT term, doc FROM job_words WHERE term IN ({places})"), listed
+    )
+    return {row[0]: row[1] for row in rows}
+
+
+def stems_beginning(connection: Connection, beginning: str, limit: int) -> list[tuple[str, int]]:
+    """Return stems that begin so, with the number of jobs that have each."""
+    rows = connection.execute(
+        text("SELECT term, doc FROM job_words WHERE term >= :low AND term < :high LIMIT :most"),
+        {"low": beginning, "high": beginning + _LAST_CHARACTER, "most": limit},
+    )
+    return [(row[0], row[1]) for row in rows]
+
+
+def among(ids: Iterable[int]) -> Select[tuple[int]]:
+    """Return the ids as something to select from, however many there are."""
+    listed = func.json_each(json.dumps(list(ids))).table_valued(column("value"))
+    return select(listed.c.value)
+
+
+def _matching(
+    connection: Connection, all_of: Sequence[Wanted], order: str, limit: int
+) -> list[int]:
+    expression = _expression(all_of)
+    if not expression:
+        return []
+    rows = connection.execute(
+        text(f"SELECT rowid FROM job_text WHERE job_text MATCH :words {order} LIMIT :most"),
+        {"words": expression, "most": limit},
+    )
+    return [row[0] for row in rows]
+
+
+def _expression(all_of: Sequence[Wanted]) -> str:
+    """Write the words in FTS5's language; everything is quoted, so nothing typed is syntax."""
+    parts = []
+    for wanted in all_of:
+        choices = [_quoted(word) for word in wanted.whole if word]
+        choices += [f"{_quoted(word)} *" for word in wanted.beginnings if word]
+        if choices:
+            where = f"{wanted.column} : " if wanted.column else ""
+            parts.append(f"{where}({' OR '.join(choices)})")
+    return " AND ".join(parts)
+
+
+def _quoted(word: str) -> str:
+    clean = word.replace('"', " ").replace("\x00", " ").strip()
+    return f'"{clean}"'

@@ -1,0 +1,1 @@
+"""Symptom search: the words people use for faults, and the past jobs that were about the same."""

@@ -1,0 +1,121 @@
+"""What fixed it here before: the corrections of jobs, counted, and how often they came back."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from datetime import date
+from typing import TypedDict
+
+from desktop_app.symptom_search.interval import wilson
+from desktop_app.symptom_search.word_forms import plain_words
+
+SMALL = 10  # settled jobs below which a share is called small
+
+
+class FixJson(TypedDict):
+    """One fix as the `find` command prints it."""
+
+    fix: str
+    jobs: int
+    settled: int
+    came_back: int
+    rate: float | None
+    low: float | None
+    high: float | None
+
+
+@dataclass(frozen=True, slots=True)
+class MendedJob:
+    """A job that was handed over: what was replaced, else the correction's words."""
+
+    job: int
+    part_kinds: frozenset[str]
+    correction: str
+    left_on: date
+    window_days: int
+    came_back: bool
+
+    def is_settled(self, today: date) -> bool:
+        """True from the day after the window's last day; on the last day it is still open."""
+        return (today - self.left_on).days > self.window_days
+
+
+@dataclass(frozen=True, slots=True)
+class Fix:
+    """One way in which it was mended: how often, and what became of it.
+
+    `fix` is a part kind's id or a correction's words. A window still open is no success, so
+    `rate` (with its 95 % Wilson interval) is taken over the settled jobs alone; None without any.
+    """
+
+    fix: str
+    name: str
+    jobs: tuple[int, ...]
+    settled: int
+    came_back: int
+    rate: float | None
+    low: float | None
+    high: float | None
+
+    def sentence(self) -> str:
+        """Return the counts as a shop would say them; small numbers are said to be small."""
+        times = "once" if len(self.jobs) == 1 else f"{len(self.jobs)} times"
+        back = "never came back" if self.came_back == 0 else f"came back {self.came_back} ×"
+        if self.rate is None:
+            return f"{times}; {back} so far, no window is over yet"
+        share = f"{self.low or 0:.0%} to {self.high or 0:.0%}"
+        if self.settled < SMALL:
+            return f"{times}; {back}; only {self.settled} settled: anything from {share}"
+        return f"{times}; {back}; {self.settled} settled: {self.rate:.0%} ({share})"
+
+    def as_json(self) -> FixJson:
+        """Return the fields of the command contract, and how many of the jobs are settled."""
+        return {
+            "fix": self.fix,
+            "jobs": len(self.jobs),
+            "settled": self.settled,
+            "came_back": self.came_back,
+            "rate": self.rate,
+            "low": self.low,
+            "high": self.high,
+        }
+
+
+def count_fixes(
+    mended: Iterable[MendedJob], names: Mapping[str, str], today: date, most: int = 12
+) -> tuple[Fix, ...]:
+    """Group mended jobs by what was done, the most frequent first.
+
+    A job in which two kinds of part were replaced counts under both.
+    """
+    grouped: dict[str, list[MendedJob]] = {}
+    shown: dict[str, str] = {}
+    for one in mended:
+        for kind in sorted(one.part_kinds):
+            shown.setdefault(kind, names.get(kind, kind))
+            grouped.setdefault(kind, []).append(one)
+        words = plain_words(one.correction)
+        if not one.part_kinds and words:
+            key = f" {words}"  # never mistaken for a part kind's id
+            shown.setdefault(key, one.correction.strip())
+            grouped.setdefault(key, []).append(one)
+    fixes = [_fix(key, shown[key], jobs, today) for key, jobs in grouped.items()]
+    fixes.sort(key=lambda fix: (-len(fix.jobs), fix.name.casefold()))
+    return tuple(fixes[:most])
+
+
+def _fix(key: str, name: str, mended: Sequence[MendedJob], today: date) -> Fix:
+    settled = [one for one in mended if one.is_settled(today)]
+    back = sum(one.came_back for one in settled)
+    low, high = wilson(back, len(settled)) if settled else (None, None)
+    return Fix(
+        fix=name if key.startswith(" ") else key,
+        name=name,
+        jobs=tuple(one.job for one in mended),
+        settled=len(settled),
+        came_back=sum(one.came_back for one in mended),
+        rate=back / len(settled) if settled else None,
+        low=low,
+        high=high,
+    )

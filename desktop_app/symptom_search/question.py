@@ -1,0 +1,208 @@
+"""The question: what somebody typed, read into symptoms, conditions, codes, names and words."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+
+from desktop_app.parts_compared.part_kind import PartKind
+from desktop_app.repair_jobs.concern_conditions import condition_words
+from desktop_app.repair_jobs.trouble_code import codes_in
+from desktop_app.repair_jobs.vehicle_identity import matching_plate
+from desktop_app.symptom_search.vocabulary import Group, Vocabulary
+from desktop_app.symptom_search.word_forms import Token, alike, tokens
+
+MOST_CHARACTERS = 300
+MOST_WORDS = 12
+_NAME = 17  # characters of the longest name of a vehicle, its VIN
+
+# Words that say nothing of the fault. "No" and "not" are looked at before they are left out.
+_FILLING_WORDS = """
+    a an and are as at be been but by car customer did do does for from get gets got had has
+    have he her his i if in into is it its just like me my no not of on or our out she so some
+    sometimes than that the their then there these they this those to too up was we were what
+    when whenever where which while who will with without you your vehicle really very still
+    again always often says said now"""
+_FILLING = frozenset(_FILLING_WORDS.split())
+_DENIALS = frozenset(("no", "not", "never", "without"))
+
+
+@dataclass(frozen=True, slots=True)
+class Piece:
+    """One thing that was read in the text, as it is shown: its kind, its id and its words."""
+
+    kind: str
+    id: str
+    shown: str
+
+
+@dataclass(frozen=True, slots=True)
+class Word:
+    """A free word to find, and its place in the text; `unfinished` while it is being typed."""
+
+    word: str
+    unfinished: bool = False
+    place: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class Name:
+    """What may be a plate, a VIN or its end, or a job's number: capitals, and its places."""
+
+    written: str
+    compact: str
+    places: tuple[int, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Question:
+    """A text as it was read. `names` are only guesses until the record knows one of them."""
+
+    text: str
+    groups: tuple[Group, ...] = ()
+    conditions: tuple[str, ...] = ()
+    codes: tuple[str, ...] = ()
+    part_kinds: tuple[str, ...] = ()
+    words: tuple[Word, ...] = ()
+    names: tuple[Name, ...] = ()
+    pieces: tuple[Piece, ...] = ()
+
+
+def read_question(text: str, vocabulary: Vocabulary, kinds: Mapping[str, PartKind]) -> Question:
+    """Read a text; whatever is typed can be read, at worst into nothing."""
+    text = text[:MOST_CHARACTERS].replace("\x00", " ").lstrip()
+    said = tokens(text)[: MOST_WORDS * 2]
+    groups = vocabulary.groups_in(text)
+    conditions = vocabulary.conditions_in(text)
+    codes = codes_in(text)
+    parts, part_places = _part_kinds_in(said, kinds)
+    words = _free_words(text, said, codes, vocabulary)
+    pieces = [Piece("symptom", group.id, group.plain) for group in groups]
+    pieces += [Piece("code", code, code) for code in codes]
+    pieces += [Piece("condition", one, condition_words(one)) for one in conditions]
+    pieces += [Piece("part", kind, kinds[kind].name) for kind in parts]
+    used = {said[place].word for place in part_places}
+    for word in words:
+        if word.word not in used and not _is_read(word.word, groups, vocabulary):
+            pieces.append(Piece("word", word.word, word.word))
+    names = tuple(_names_in(text, said, codes))
+    return Question(text, groups, conditions, codes, parts, words, names, tuple(pieces))
+
+
+def without(text: str, piece: Piece, vocabulary: Vocabulary, kinds: Mapping[str, PartKind]) -> str:
+    """Return the text without the fewest words that make it say this piece."""
+    for _ in range(MOST_WORDS):
+        span = _shortest_saying(text, piece, vocabulary, kinds)
+        if span is None:
+            break
+        text = f"{text[: span[0]].rstrip()} {text[span[1] :].lstrip()}".strip()
+    return text
+
+
+def _shortest_saying(
+    text: str, piece: Piece, vocabulary: Vocabulary, kinds: Mapping[str, PartKind]
+) -> tuple[int, int] | None:
+    said = tokens(text)[: MOST_WORDS * 2]
+    for length in range(1, 8):
+        for first in range(len(said) - length + 1):
+            span = (said[first].start, said[first + length - 1].end)
+            if _says(text[span[0] : span[1]], piece, vocabulary, kinds):
+                return span
+    return None
+
+
+def _says(
+    stretch: str, piece: Piece, vocabulary: Vocabulary, kinds: Mapping[str, PartKind]
+) -> bool:
+    if piece.kind == "symptom":
+        return any(group.id == piece.id for group in vocabulary.groups_in(stretch))
+    if piece.kind == "condition":
+        return piece.id in vocabulary.conditions_in(stretch)
+    if piece.kind == "code":
+        return piece.id in codes_in(stretch)
+    if piece.kind == "part":
+        return piece.id in _part_kinds_in(tokens(stretch), kinds)[0]
+    if piece.kind == "word":
+        return any(token.word == piece.id for token in tokens(stretch))
+    return matching_plate(stretch) == matching_plate(piece.id)
+
+
+def _part_kinds_in(
+    said: list[Token], kinds: Mapping[str, PartKind]
+) -> tuple[tuple[str, ...], set[int]]:
+    """Return the part kinds named, the longest names first, and the places they take."""
+    named = [
+        (names, kind.id)
+        for kind in kinds.values()
+        for words in (kind.name, *kind.also)
+        if (names := [token.word for token in tokens(words)])
+    ]
+    longest = max((len(names) for names, _ in named), default=0)
+    found: dict[str, None] = {}
+    taken: set[int] = set()
+    for length in range(min(longest, len(said)), 0, -1):
+        for first in range(len(said) - length + 1):
+            places = range(first, first + length)
+            if not taken.isdisjoint(places):
+                continue
+            spoken = [said[place].word for place in places]
+            fits = [i for n, i in named if len(n) == length and all(map(alike, n, spoken))]
+            if fits:
+                taken.update(places)
+                found.update(dict.fromkeys(fits))
+    return tuple(found), taken
+
+
+def _free_words(
+    text: str, said: list[Token], codes: Iterable[str], vocabulary: Vocabulary
+) -> tuple[Word, ...]:
+    coded = {code.casefold() for code in codes}
+    denied = _denied_places(text, said, vocabulary)
+    words: dict[str, Word] = {}
+    for place, token in enumerate(said):
+        unfinished = token is said[-1] and token.end == len(text)
+        filling = token.word in _FILLING and not (unfinished and len(said) == 1)
+        if filling or place in denied or len(token.word) < 2:
+            continue
+        if token.word.replace("o", "0") in coded or token.word in coded:
+            continue
+        words[token.word] = Word(token.word, unfinished, place)
+    return tuple(words.values())[:MOST_WORDS]
+
+
+def _denied_places(text: str, said: list[Token], vocabulary: Vocabulary) -> set[int]:
+    """Return the places of words that are denied ("no misfire"), unless that is the symptom."""
+    places: set[int] = set()
+    for place, token in enumerate(said[:-1]):
+        if token.word in _DENIALS:
+            stretch = text[token.start : said[min(place + 2, len(said) - 1)].end]
+            if not vocabulary.groups_in(stretch):
+                places.add(place + 1)
+    return places
+
+
+def _is_read(word: str, groups: Iterable[Group], vocabulary: Vocabulary) -> bool:
+    """Tell whether a word is already shown, as part of a symptom or of a condition."""
+    for group in groups:
+        if any(alike(word, token.word) for phrase in group.phrases for token in tokens(phrase)):
+            return True
+    return bool(vocabulary.conditions_in(word))
+
+
+def _names_in(text: str, said: list[Token], codes: Iterable[str]) -> Iterable[Name]:
+    """Yield what may name a vehicle or a job: up to four neighbouring words with a digit."""
+    known = set(codes)
+    seen: set[str] = set()
+    for first in range(len(said)):
+        for last in range(first, min(first + 4, len(said))):
+            written = text[said[first].start : said[last].end]
+            compact = matching_plate(written)
+            if len(compact) > _NAME or compact in seen or compact in known:
+                continue
+            if len(compact) >= 2 and re.search(r"\d", compact):
+                seen.add(compact)
+                yield Name(written.upper(), compact, tuple(range(first, last + 1)))
+            elif len(compact) >= 3 and first == 0 and last == len(said) - 1:
+                seen.add(compact)  # a plate may be all letters, if it is all that was typed
+                yield Name(written.upper(), compact, tuple(range(first, last + 1)))

@@ -1,0 +1,80 @@
+"""Typing mistakes: how far one word is from another, and the known words nearest to a typed one."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from desktop_app.symptom_search.word_forms import ENDINGS
+
+ENDING = 4  # letters a typed word may have beyond the stem it is compared with
+
+
+def distance(one: str, other: str) -> int:
+    """Return the fewest letters to add, drop, change or swap with a neighbour.
+
+    The restricted Damerau distance ("optimal string alignment"): no stretch is edited twice.
+    """
+    return _last_column(one, other)[-1]
+
+
+def distance_to_stem(typed: str, stem: str) -> float:
+    """Return the distance from the stem to that beginning of the typed word which fits it best.
+
+    What is left of the typed word should be an ending of the language; else it counts half a
+    mistake more.
+    """
+    by_length = _last_column(typed, stem)
+    shortest = max(0, len(typed) - ENDING)
+    return min(
+        by_length[length] + (0.0 if typed[length:] in ENDINGS else 0.5)
+        for length in range(shortest, len(typed) + 1)
+    )
+
+
+def mistakes_allowed(word: str) -> int:
+    """Return how many mistakes a word of this length may have and still be taken for another."""
+    return 0 if len(word) < 4 else 1 if len(word) < 8 else 2
+
+
+def nearest(typed: str, known: Iterable[tuple[str, int]], most: int = 3) -> tuple[str, ...]:
+    """Return the known stems nearest to the typed word, the commonest first.
+
+    `known` gives each stem with the number of jobs that have it; nothing comes back where
+    all are too far off.
+    """
+    allowed = mistakes_allowed(typed)
+    pieces = _pieces(typed)
+    found: list[tuple[float, int, int, str]] = []
+    for stem, jobs in known:
+        if allowed == 0 or len(stem) < 4 or not -ENDING - 1 <= len(stem) - len(typed) <= allowed:
+            continue
+        if len(pieces & _pieces(stem)) * 3 < len(stem) - 1:
+            continue
+        off = distance_to_stem(typed, stem)
+        if off < allowed + 1:
+            found.append((off, -len(stem), -jobs, stem))
+    found.sort()
+    best = [stem for off, _, _, stem in found if off == found[0][0]]
+    return tuple(best[:most])
+
+
+def _pieces(word: str) -> frozenset[str]:
+    """Return what two words that are near must share: neighbours, swapped or one apart."""
+    pairs = {word[i : i + 2] for i in range(len(word) - 1)}
+    return frozenset(pairs | {word[i] + word[i + 2] for i in range(len(word) - 2)})
+
+
+def _last_column(one: str, other: str) -> list[int]:
+    """Return the distances of every beginning of `one` (shortest first) to the whole `other`."""
+    before: list[int] = []
+    row = list(range(len(other) + 1))
+    ends = [row[-1]]
+    for i, letter in enumerate(one, 1):
+        two_before, before, row = before, row, [i]
+        for j, goal in enumerate(other, 1):
+            cost = min(before[j] + 1, row[j - 1] + 1, before[j - 1] + (letter != goal))
+            if i > 1 and j > 1 and letter == other[j - 2] and one[i - 2] == goal:
+                cost = min(cost, two_before[j - 2] + 1)
+            row.append(cost)
+        ends.append(row[-1])
+    return ends

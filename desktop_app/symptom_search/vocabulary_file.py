@@ -1,0 +1,154 @@
+"""The vocabulary's files: read, checked, and refused in words a shop owner can act on."""
+
+from __future__ import annotations
+
+import tomllib
+from collections.abc import Iterable, Mapping
+from functools import cache
+from pathlib import Path
+from typing import Any, NoReturn
+
+from desktop_app.repair_jobs.concern_conditions import CONDITION_IDS
+from desktop_app.repair_jobs.systems import SYSTEMS
+from desktop_app.repair_jobs.trouble_code import codes_in
+from desktop_app.shop_record.resource_folder import resource_path
+from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.symptom_search.told_words import WordReader
+from desktop_app.symptom_search.vocabulary import Group, TwoMeanings, Vocabulary
+
+_WORDS = frozenset(("id", "plain", "means"))
+_LISTS = frozenset(("heard", "shop", "when", "systems", "codes", "near"))
+_TABLES = frozenset(("groups", "conditions", "mended", "one_word", "two_meanings", "nothing"))
+_SYSTEM_IDS = frozenset(system.id for system in SYSTEMS)
+
+
+class VocabularyTrouble(ShopTrouble):
+    """A vocabulary file cannot be used; the message names the file, the group and the key."""
+
+
+@cache
+def shop_vocabulary() -> Vocabulary:
+    """Return the program's own vocabulary, read once, when it is first asked for."""
+    return read_vocabulary(resource_path("symptoms"))
+
+
+def read_vocabulary(folder: Path) -> Vocabulary:
+    """Read all TOML files of a folder as one vocabulary; a VocabularyTrouble says what is wrong."""
+    groups: list[Group] = []
+    conditions: dict[str, Iterable[str]] = {}
+    words: dict[str, dict[str, str]] = {"mended": {}, "one_word": {}}
+    two_meanings: list[TwoMeanings] = []
+    nothing: list[str] = []
+    for path in sorted(folder.glob("*.toml")):
+        data = _loaded(path)
+        groups.extend(_group(entry, path.name) for entry in _tables(data, "groups", path.name))
+        for identity, phrases in _table(data, "conditions", path.name).items():
+            if identity not in CONDITION_IDS:
+                _refuse(path.name, f"there is no condition “{identity}”", sorted(CONDITION_IDS))
+            conditions[identity] = _strings(phrases, path.name, f"conditions.{identity}")
+        for name, kept in words.items():
+            kept.update(_pairs(data, name, path.name))
+        two_meanings.extend(
+            _two_meanings(entry, path.name) for entry in _tables(data, "two_meanings", path.name)
+        )
+        empty = _table(data, "nothing", path.name).get("phrases", [])
+        nothing.extend(_strings(empty, path.name, "nothing.phrases"))
+    if not groups:
+        raise VocabularyTrouble(f"No symptom groups were found in {folder.name}.")
+    _check_together(groups)
+    reader = WordReader(words["mended"], words["one_word"])
+    return Vocabulary(groups, conditions, reader, two_meanings, nothing)
+
+
+def _loaded(path: Path) -> dict[str, Any]:
+    try:
+        data = tomllib.loads(path.read_text(encoding="utf-8"))
+    except (tomllib.TOMLDecodeError, UnicodeDecodeError) as error:
+        raise VocabularyTrouble(
+            f"{path.name} cannot be read: {error}.", do="Mend that line, or take the file away."
+        ) from error
+    unknown = sorted(set(data) - _TABLES)
+    if unknown:
+        _refuse(path.name, f"“{unknown[0]}” is not a part of a vocabulary", sorted(_TABLES))
+    return data
+
+
+def _group(entry: Any, file: str) -> Group:
+    if not isinstance(entry, dict):
+        _refuse(file, "a group is not a table", ["[[groups]] with id, plain, means, heard"])
+    name = entry.get("id") or entry.get("plain") or "without an id"
+    unknown = sorted(set(entry) - _WORDS - _LISTS)
+    if unknown:
+        _refuse(file, f"group {name} has a key “{unknown[0]}”", sorted(_WORDS | _LISTS))
+    for key in sorted(_WORDS):
+        if not isinstance(entry.get(key), str) or not entry[key].strip():
+            _refuse(file, f"group {name} has no “{key}”", ["a word or two in quotes"])
+    lists = {key: _strings(entry.get(key, []), file, f"{name}.{key}") for key in _LISTS}
+    if not lists["heard"]:
+        _refuse(file, f"group {name} has nothing in “heard”", ["what a customer would say"])
+    for key, allowed in (("when", CONDITION_IDS), ("systems", _SYSTEM_IDS)):
+        for value in lists[key]:
+            if value not in allowed:
+                _refuse(file, f"group {name}: “{value}” in “{key}” is not known", sorted(allowed))
+    for code in lists["codes"]:
+        if codes_in(code) != (code,):
+            _refuse(file, f"group {name}: “{code}” is not a trouble code", ["codes such as P0300"])
+    return Group(id=entry["id"], plain=entry["plain"], means=entry["means"], **lists)
+
+
+def _check_together(groups: Iterable[Group]) -> None:
+    """Check what holds between groups: ids and names once, neighbours that exist."""
+    listed = tuple(groups)
+    ids = {group.id for group in listed}
+    seen: set[str] = set()
+    for group in listed:
+        for name in {group.id, group.plain}:
+            if name in seen:
+                raise VocabularyTrouble(f"Two symptom groups are called “{name}”.")
+        seen |= {group.id, group.plain}
+        for other in group.near:
+            if other not in ids:
+                raise VocabularyTrouble(
+                    f"Group {group.id} names “{other}” as near, and there is no such group."
+                )
+
+
+def _two_meanings(entry: Any, file: str) -> TwoMeanings:
+    if not isinstance(entry, dict) or not isinstance(entry.get("word"), str):
+        _refuse(file, "an entry of two_meanings has no “word”", ["a word in quotes"])
+    if not isinstance(entry.get("ask"), str):
+        _refuse(file, f"“{entry['word']}” has no “ask”", ["the question to ask, in quotes"])
+    settled = _strings(entry.get("settled_by", []), file, f"{entry['word']}.settled_by")
+    return TwoMeanings(entry["word"], entry["ask"], settled)
+
+
+def _tables(data: Mapping[str, Any], name: str, file: str) -> list[Any]:
+    found = data.get(name, [])
+    if not isinstance(found, list):
+        _refuse(file, f"“{name}” is not a list of tables", [f"[[{name}]]"])
+    return list(found)
+
+
+def _table(data: Mapping[str, Any], name: str, file: str) -> dict[str, Any]:
+    found = data.get(name, {})
+    if not isinstance(found, dict):
+        _refuse(file, f"“{name}” is not a table", [f"[{name}]"])
+    return dict(found)
+
+
+def _pairs(data: Mapping[str, Any], name: str, file: str) -> dict[str, str]:
+    found = _table(data, name, file)
+    for word, meaning in found.items():
+        if not isinstance(meaning, str) or not meaning:
+            _refuse(file, f"“{word}” in “{name}” has no meaning", ["a word in quotes"])
+    return found
+
+
+def _strings(value: Any, file: str, where: str) -> tuple[str, ...]:
+    if not isinstance(value, list) or not all(isinstance(v, str) and v.strip() for v in value):
+        _refuse(file, f"{where} is not a list of phrases", ['["one phrase", "another"]'])
+    return tuple(value)
+
+
+def _refuse(file: str, what: str, accepted: Iterable[str]) -> NoReturn:
+    raise VocabularyTrouble(f"{file}: {what}.", do=f"Accepted: {', '.join(accepted)}.")

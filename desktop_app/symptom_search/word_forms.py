@@ -1,0 +1,122 @@
+"""The forms of a word: how a text falls into words, and which endings don't make another word."""
+
+from __future__ import annotations
+
+import re
+import unicodedata
+from dataclasses import dataclass
+
+# An apostrophe inside a word belongs to it, and so does the stroke of "a/c".
+_L = r"[^\W_][\u0300-\u036f]*"  # one letter or digit with its accents, composed or not
+_WORD = re.compile(rf"(?:{_L})(?:/{_L})+(?!{_L})|(?:{_L})+(?:['’](?:{_L})+)*")
+_JOINTS = str.maketrans("", "", "'’/")
+_ENDINGS = """s es e d ed ing ings er ers y ies ied ly n en ion ions ation ations ate ates ated
+    ating ator ators or ment ments ness i"""
+ENDINGS = frozenset(["", *_ENDINGS.split()])
+_INFLECTIONS = ("s", "es", "ed", "ing", "d")
+
+
+@dataclass(frozen=True, slots=True)
+class Token:
+    """One word of a text: its folded form and where it stands (start, end)."""
+
+    word: str
+    start: int
+    end: int
+
+
+@dataclass(frozen=True, slots=True)
+class Forms:
+    """What to look up for one word: any of the whole words, or words with one of the beginnings."""
+
+    whole: tuple[str, ...] = ()
+    beginnings: tuple[str, ...] = ()
+
+
+def fold(text: str) -> str:
+    """Return the text in lower case without accents, composed and decomposed letters alike."""
+    apart = unicodedata.normalize("NFKD", text.casefold())
+    return "".join(c for c in apart if not unicodedata.combining(c))
+
+
+def tokens(text: str) -> list[Token]:
+    """Return the words of a text; what stands around them (dashes, quotes, signs) is left out.
+
+    "won't" is "wont" and "A/C" is "ac", so that they are found however they are written. The
+    places are those of the text as it was handed in.
+    """
+    return [
+        Token(fold(m.group()).translate(_JOINTS), m.start(), m.end()) for m in _WORD.finditer(text)
+    ]
+
+
+def plain_words(text: str) -> str:
+    """Return the folded words of a text with one space between them, as the index keeps them."""
+    return " ".join(token.word for token in tokens(text))
+
+
+def alike(one: str, other: str) -> bool:
+    """Tell whether two folded words differ by nothing but their ending (stalls, stalling)."""
+    if one == other:
+        return True
+    if not one or not other or one[0] != other[0]:
+        return False
+    shared = 0
+    for a, b in zip(one, other, strict=False):
+        if a != b:
+            break
+        shared += 1
+    if shared < 3 or shared * 2 < max(len(one), len(other)):
+        return False
+    last = one[shared - 1]
+    return _is_ending(one[shared:], last) and _is_ending(other[shared:], last)
+
+
+def forms_to_find(word: str, unfinished: bool) -> Forms:
+    """Return what the full-text index should be asked for a folded word.
+
+    The index keeps stems. Porter's rules stem "overheats" and "overheating" differently (a base
+    that ends in -at, -bl or -iz gets an e before the next rule looks at it), so both are asked
+    for. A word still being typed ("stalli") is no stem's beginning, so the bases are asked for too.
+    """
+    whole = {} if unfinished else {word: None}
+    for base in bases(word, unfinished):
+        if unfinished and base != word:
+            whole[base] = None
+        if base.endswith(("at", "bl", "iz")) and len(base) > 4:
+            whole[base + "s"] = whole[base + "ing"] = None
+    return Forms(tuple(whole), (word,) if unfinished else ())
+
+
+def bases(word: str, unfinished: bool = False) -> tuple[str, ...]:
+    """Return the word and what is left of it without an inflection, or without a begun one."""
+    found = {word: None}
+    for inflection in _INFLECTIONS:
+        parts = range(1 if unfinished else len(inflection), len(inflection) + 1)
+        for part in parts:
+            base = word[: -len(inflection[:part])]
+            if word.endswith(inflection[:part]) and len(base) >= 4:
+                found[base] = None
+                if base[-1] == base[-2]:
+                    found[base[:-1]] = None
+    return tuple(found)
+
+
+def possible_stems(word: str) -> tuple[str, ...]:
+    """Return the stems under which the index may keep a folded word, the longest first."""
+    found = {word: None}
+    for cut in range(len(word) - 1, max(2, len(word) - 6), -1):
+        if _is_ending(word[cut:], word[cut - 1]):
+            found[word[:cut]] = None
+    if word.endswith("y"):
+        found[word[:-1] + "i"] = None
+    for base in bases(word):
+        if base.endswith("at") and len(base) > 5:
+            found[base[:-2]] = None
+            found[base[:-3]] = None
+    return tuple(sorted(found, key=len, reverse=True))
+
+
+def _is_ending(rest: str, last: str) -> bool:
+    """Tell whether the rest is an ending; a doubled letter before it counts with it (stopp-ed)."""
+    return rest in ENDINGS or (rest[:1] == last and rest[1:] in ENDINGS)

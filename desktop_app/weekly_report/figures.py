@@ -1,0 +1,164 @@
+"""The week's figures: what left, what came back and as what it counts, and the weeks behind it."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date, datetime
+from typing import Literal
+
+from desktop_app.returns_watched.returns_list import ReturnRow
+from desktop_app.returns_watched.watching import WatchedJob
+from desktop_app.weekly_report.week import Week, week_of
+
+WEEKS_SHOWN = 26
+DAYS_TO_JUDGE = 14  # common practice, no source
+
+CountsAs = Literal["comeback", "waiting", "not counted"]
+
+
+@dataclass(frozen=True, slots=True)
+class JobLeft:
+    """A job that was handed over; money in cents, `window_ends` the last day of its window."""
+
+    number: str
+    left_on: date
+    vehicle: str
+    concern: str
+    cause_found: bool | None
+    cause: str
+    correction: str
+    system: str
+    part_kinds: tuple[str, ...]
+    proof_level: int | None
+    hours: float | None
+    unbilled_hours: float | None
+    price_cents: int | None
+    window_ends: date
+    window_miles: float
+    declined: str | None
+
+    @property
+    def counted(self) -> bool:
+        """A job is counted where something was found and put right."""
+        put_right = bool(self.cause.strip() and self.correction.strip())
+        return put_right and self.cause_found is not False
+
+
+@dataclass(frozen=True, slots=True)
+class WeekCount:
+    """One week's counts: jobs handed over, later jobs judged a comeback, and those to be judged."""
+
+    week: Week
+    left: int
+    comebacks: int
+    waiting: int
+
+
+@dataclass(frozen=True, slots=True)
+class WeekRows:
+    """What was read for a report: the week's own rows and those of the weeks behind it."""
+
+    left: tuple[JobLeft, ...]
+    came_back: tuple[ReturnRow, ...]
+    on_watch: tuple[WatchedJob, ...]
+    left_behind: tuple[date, ...]
+    came_back_behind: tuple[ReturnRow, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class ShopWords:
+    """How this shop writes: its name, its unit of distance, its money, its paper, its promise."""
+
+    name: str
+    distance_unit: Literal["mi", "km"]
+    currency: str
+    paper: str
+    window_days: int
+    window_miles: int
+    window_rule: str
+
+
+@dataclass(frozen=True, slots=True)
+class WeekFigures:
+    """All that the report says; `as_of` is the day up to which the watch was looked at.
+
+    `waiting_long` counts returns of the 26 weeks that nobody judged within two weeks.
+    """
+
+    week: Week
+    made_at: datetime
+    as_of: date
+    shop: ShopWords
+    left: tuple[JobLeft, ...]
+    came_back: tuple[ReturnRow, ...]
+    counts_as: tuple[CountsAs, ...]
+    on_watch: tuple[WatchedJob, ...]
+    weeks: tuple[WeekCount, ...]
+    waiting_long: int = 0
+
+    def counted_as(self, what: CountsAs) -> int:
+        """Return how many later jobs of the week count as that."""
+        return self.counts_as.count(what)
+
+
+def week_figures(
+    week: Week, made_at: datetime, as_of: date, shop: ShopWords, rows: WeekRows
+) -> WeekFigures:
+    """Put the week's figures together from the rows that were read for it."""
+    return WeekFigures(
+        week=week,
+        made_at=made_at,
+        as_of=as_of,
+        shop=shop,
+        left=rows.left,
+        came_back=rows.came_back,
+        counts_as=count_later_jobs(rows.came_back),
+        on_watch=rows.on_watch,
+        weeks=weeks_behind(week, rows.left_behind, rows.came_back_behind),
+        waiting_long=sum(
+            row.waits and (as_of - row.came_on).days > DAYS_TO_JUDGE
+            for row in rows.came_back_behind
+        ),
+    )
+
+
+def count_later_jobs(returns: Sequence[ReturnRow]) -> tuple[CountsAs, ...]:
+    """Say of each row as what it counts, so that every later job counts once at most.
+
+    A comeback is a judged row inside the window; a job that has none is waiting as long as a row
+    inside the window is not judged. One visit is one return, however many earlier jobs it meets.
+    """
+    comebacks: dict[str, int] = {}
+    waiting: dict[str, int] = {}
+    for i, row in enumerate(returns):
+        if row.is_comeback:
+            comebacks.setdefault(row.later, i)
+        elif row.waits:
+            waiting.setdefault(row.later, i)
+    counts: list[CountsAs] = ["not counted"] * len(returns)
+    for later, i in waiting.items():
+        counts[i] = "not counted" if later in comebacks else "waiting"
+    for i in comebacks.values():
+        counts[i] = "comeback"
+    return tuple(counts)
+
+
+def weeks_behind(
+    week: Week, left_on: Sequence[date], returns: Sequence[ReturnRow]
+) -> tuple[WeekCount, ...]:
+    """Count the 26 weeks that end with this one, oldest first; a week without rows counts 0."""
+    import pandas
+
+    counts = count_later_jobs(returns)
+    rows = [(str(week_of(day)), "left") for day in left_on]
+    rows += [(str(week_of(r.came_on)), c) for r, c in zip(returns, counts, strict=True)]
+    weeks = [week.moved(-back) for back in reversed(range(WEEKS_SHOWN))]
+    frame = pandas.DataFrame(rows, columns=["week", "what"])
+    table = pandas.crosstab(frame["week"], frame["what"]).reindex(
+        index=[str(each) for each in weeks],
+        columns=["left", "comeback", "waiting"],
+        fill_value=0,
+    )
+    figures = table.to_numpy(dtype=int).tolist()
+    return tuple(WeekCount(each, *row) for each, row in zip(weeks, figures, strict=True))

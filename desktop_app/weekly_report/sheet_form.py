@@ -1,0 +1,103 @@
+"""What a sheet of the workbook is made of: sentences, one table, totals, a chart; plain values."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date
+from typing import Literal
+
+Cell = str | int | float | date | None
+Kind = Literal["words", "long words", "day", "count", "number", "hours", "share", "money"]
+
+LONGEST_TEXT = 32_767  # characters; what spreadsheet programs state as the most in one cell
+WIDEST = 46  # width of a column of long words, in characters; longer ones wrap
+
+
+@dataclass(frozen=True, slots=True)
+class Column:
+    """One column: its header, and what its cells are."""
+
+    header: str
+    kind: Kind
+
+
+@dataclass(frozen=True, slots=True)
+class Table:
+    """A table with a name that formulas can use; every row has one cell for each column."""
+
+    name: str
+    columns: tuple[Column, ...]
+    rows: tuple[tuple[Cell, ...], ...]
+
+    def reach(self, header: str) -> str:
+        """Return how a formula speaks of one column."""
+        if header not in {column.header for column in self.columns}:
+            raise KeyError(header)
+        return f"{self.name}[{header}]"
+
+
+@dataclass(frozen=True, slots=True)
+class Total:
+    """One figure with the formula that makes it from the tables, and its result as of now."""
+
+    words: str
+    formula: str
+    value: float
+    kind: Kind
+    note: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Chart:
+    """A column chart of some of the table's columns over its first one."""
+
+    title: str
+    headers: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Sheet:
+    """One sheet: its name, the line that every sheet repeats, and what stands below it."""
+
+    name: str
+    about: str
+    sentences: tuple[str, ...] = ()
+    table: Table | None = None
+    totals: tuple[Total, ...] = ()
+    chart: Chart | None = None
+
+
+def fitting_text(text: str) -> str:
+    """Return the text as a cell can hold it: without control characters, cut with a note.
+
+    The limit counts UTF-16 units, as spreadsheet programs do.
+    """
+    clean = "".join(c if _can_stand(c) else " " for c in text.replace("\r\n", "\n"))
+    units = _units(clean)
+    if units <= LONGEST_TEXT:
+        return clean
+    note = f" … (cut here; the whole text of {len(text):,} characters is in the job)"
+    room = (LONGEST_TEXT - len(note)) * 2
+    return clean.encode("utf-16-le")[:room].decode("utf-16-le", "ignore") + note
+
+
+def column_width(column: Column, cells: Sequence[str]) -> float:
+    """Return a width in characters that fits the header with its button and the cells as shown."""
+    longest = max((len(line) for cell in cells for line in cell.split("\n")), default=0)
+    width = max(len(column.header) + 4, longest + 2)
+    return min(width, WIDEST) if column.kind in ("words", "long words") else width
+
+
+def _units(text: str) -> int:
+    return len(text) + sum(c > "\uffff" for c in text)
+
+
+def _can_stand(char: str) -> bool:
+    """Tell whether XML 1.0 lets the character stand (section 2.2, production 2)."""
+    return (
+        char in "\t\n"
+        or "\x20" <= char <= "\ud7ff"
+        or "\ue000" <= char <= "\ufffd"
+        or (char >= "\U00010000")
+    )

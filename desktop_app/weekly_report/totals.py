@@ -1,0 +1,75 @@
+"""The totals of a week: each a formula over the workbook's tables, with its result as of now."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from desktop_app.returns_watched.judgement import Judgement
+from desktop_app.weekly_report.figures import WeekFigures
+from desktop_app.weekly_report.sheet_form import Cell, Kind, Table, Total
+
+ENDS_SOON_DAYS = 7
+
+
+def week_totals(
+    figures: WeekFigures, left: Table, came_back: Table, on_watch: Table, weeks: Table
+) -> tuple[Total, ...]:
+    """Return the totals in the order in which they are read."""
+    return (
+        _count(left, "Job", "Jobs handed over", "Every job that left in the week."),
+        _match(left, "Counted", "yes", "of these with a cause and a correction"),
+        _match(left, "Cause", "not caught", "of these not caught"),
+        _match(left, "Proof", "0 unproven", "of these left unproven"),
+        _sum(left, "Hours", "Hours worked", "hours", "As written on the jobs."),
+        _sum(left, "Unbilled hours", "Hours not billed", "hours", "As written on the jobs."),
+        _sum(left, "Price", "Price of the jobs", "money", "As written on the jobs."),
+        _match(
+            came_back,
+            "Counts as",
+            "comeback",
+            "Comebacks",
+            "Visits judged a comeback inside the window; each counts once.",
+        ),
+        _match(came_back, "Counts as", "waiting", "Visits that wait for judgement", "Neither."),
+        *(_match(came_back, "Judgement", each.value, f"judged {each.value}") for each in Judgement),
+        _sum(came_back, "Cost", "Cost of the returns", "money", "Where somebody wrote it."),
+        _count(on_watch, "Job", "Jobs under watch", "An open window is not a success."),
+        _at_most(
+            on_watch,
+            "Days left",
+            ENDS_SOON_DAYS,
+            f"of these ending by time within {ENDS_SOON_DAYS} days",
+        ),
+        _sum(weeks, "Left", f"Jobs handed over in {len(figures.weeks)} weeks", "count", ""),
+        _sum(weeks, "Comebacks", f"Comebacks in {len(figures.weeks)} weeks", "count", ""),
+        _sum(weeks, "Waiting", f"Waiting from {len(figures.weeks)} weeks", "count", ""),
+    )
+
+
+def _count(table: Table, header: str, words: str, note: str) -> Total:
+    value = _matching(table, header, lambda cell: cell not in (None, ""))
+    return Total(words, f"=COUNTA({table.reach(header)})", value, "count", note)
+
+
+def _match(table: Table, header: str, wanted: str, words: str, note: str = "") -> Total:
+    value = _matching(table, header, lambda cell: cell == wanted)
+    return Total(words, f'=COUNTIF({table.reach(header)},"{wanted}")', value, "count", note)
+
+
+def _at_most(table: Table, header: str, most: int, words: str, note: str = "") -> Total:
+    value = _matching(table, header, lambda cell: isinstance(cell, int) and cell <= most)
+    return Total(words, f'=COUNTIF({table.reach(header)},"<={most}")', value, "count", note)
+
+
+def _sum(table: Table, header: str, words: str, kind: Kind, note: str) -> Total:
+    numbers = [cell for cell in _cells(table, header) if isinstance(cell, (int, float))]
+    return Total(words, f"=SUM({table.reach(header)})", sum(numbers), kind, note)
+
+
+def _matching(table: Table, header: str, wanted: Callable[[Cell], bool]) -> int:
+    return sum(1 for cell in _cells(table, header) if wanted(cell))
+
+
+def _cells(table: Table, header: str) -> list[Cell]:
+    at = [column.header for column in table.columns].index(header)
+    return [row[at] for row in table.rows]

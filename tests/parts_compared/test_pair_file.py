@@ -1,0 +1,98 @@
+"""Pair files: what is read from them, and how a bad one is refused."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+
+from desktop_app.parts_compared.kind_shelf import load_kinds
+from desktop_app.parts_compared.pair_file import read_pair
+from desktop_app.parts_compared.pair_table import PairTrouble
+from desktop_app.parts_compared.pair_verdict import compare
+
+KINDS = load_kinds([Path(__file__).parents[2] / "resources" / "part_kinds"]).kinds
+PAIR = """\
+kind = "distributor-rotor"
+[instruments.calliper]
+resolution_mm = 0.01
+max_error_mm = 0.03
+[[readings]]
+side = "removed"
+dimension = "tip-protrusion"
+instrument = "calliper"
+values = [4.10, 4.12, 4.11]
+[[readings]]
+side = "replacement"
+dimension = "tip-protrusion"
+values = ["4.66 mm", 4.65]
+[[conditions]]
+side = "removed"
+terms = ["burned tip"]
+[[limits]]
+dimension = "resistance"
+at_most = 6
+"""
+
+
+def test_a_pair_file_is_read_and_compared() -> None:
+    pair = read_pair(PAIR, "pair.toml", KINDS)
+    assert pair.readings[1].values == (4.66, 4.65)
+    assert pair.instruments["calliper"].max_error == 0.03
+    assert pair.limits[0].at_most == 6.0
+    result = compare(
+        pair.kind, pair.readings, pair.conditions, pair.instruments, pair.explained, pair.limits
+    )
+    protrusion = result.dimension("tip-protrusion")
+    assert protrusion is not None
+    assert protrusion.verdict == "restored"
+    assert result.verdict == "not enough measured"
+
+
+@pytest.mark.parametrize(
+    ("old", "new", "said"),
+    [
+        ('"distributor-rotor"', '"distributor-roter"', "did you mean distributor-rotor"),
+        ('kind = "distributor-rotor"\n', "", "field 'kind': it is missing"),
+        ('side = "removed"\ndim', 'side = "left"\ndim', "readings 1, field 'side': 'left'"),
+        ("tip-protrusion", "tip-protusion", "did you mean tip-protrusion"),
+        ("[4.10, 4.12, 4.11]", "[4.10, nan]", "readings 1, field 'values': nan"),
+        ("[4.10, 4.12, 4.11]", "[inf]", "inf is not possible"),
+        ("[4.10, 4.12, 4.11]", "[-4.1]", "-4.1 is not possible for 'tip-protrusion'"),
+        ("[4.10, 4.12, 4.11]", "[true]", "True is not a number"),
+        ("[4.10, 4.12, 4.11]", "[]", "field 'values': there are none"),
+        ("[4.10, 4.12, 4.11]", "4.1", "field 'values': there are none"),
+        ("[4.10, 4.12, 4.11]", "[[4.1]]", "[4.1] is not a number"),
+        ("[4.10, 4.12, 4.11]", '["long"]', "'long' is not possible"),
+        ('instrument = "calliper"', 'instrument = "stick"', "'stick' is not known"),
+        ("max_error_mm = 0.03", "max_error_mm = -1", "instruments.calliper, field 'max_error_mm'"),
+        (
+            "[instruments.calliper]",
+            "[instruments.stick]\nresolution_mm=1\n[extra]",
+            "it is missing",
+        ),
+        ('["burned tip"]', '"burned tip"', "conditions 1, field 'terms'"),
+        ('dimension = "resistance"', 'dimension = "bore"', "'bore' takes no limits"),
+        ("at_most = 6", "", "no limit is given"),
+        ("[[conditions]]", "[conditions]", "field 'conditions'"),
+        ("values", "values =", "can't be read as TOML"),
+    ],
+)
+def test_a_bad_pair_file_says_where_and_what_is_accepted(old: str, new: str, said: str) -> None:
+    with pytest.raises(PairTrouble) as trouble:
+        read_pair(PAIR.replace(old, new, 1), "pair.toml", KINDS)
+    sentence = trouble.value.sentence()
+    assert sentence.startswith("pair.toml")
+    assert said in sentence
+    assert "Accepted: " in sentence
+    assert "\n" not in sentence
+
+
+def test_a_count_is_whole_and_a_word_is_a_word() -> None:
+    cap = (
+        'kind = "distributor-cap"\n[[readings]]\nside = "removed"\ndimension = "{}"\nvalues = [{}]'
+    )
+    for name, value in (("towers", "4.5"), ("tower-form", "4")):
+        with pytest.raises(PairTrouble):
+            read_pair(cap.format(name, value), "pair.toml", KINDS)
+    assert read_pair(cap.format("tower-form", '"male"'), "p", KINDS).readings[0].values == ("male",)

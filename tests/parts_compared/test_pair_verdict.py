@@ -1,0 +1,140 @@
+"""What a pair comes to: fits, stop and look, not enough measured."""
+
+from __future__ import annotations
+
+import json
+
+import pytest
+
+from desktop_app.parts_compared.instrument import Instrument
+from desktop_app.parts_compared.pair_verdict import compare
+from desktop_app.parts_compared.reading import ConditionSeen, Explanation, MakerLimit
+from tests.parts_compared.invented_kinds import both, dimension, kind, read, worn
+
+WIDTH = dimension()
+TIP = worn()
+PART = kind(WIDTH, TIP)
+GOOD = [*both("width", 10.00, 10.02), *both("tip", 26.90, 27.45)]
+
+
+def test_a_good_pair_fits_and_says_why() -> None:
+    pair = compare(PART, GOOD)
+    assert pair.verdict == "fits"
+    assert [one.verdict for one in pair.dimensions] == ["same", "restored"]
+    assert (
+        "Tip: the new one measures 0.55 mm more (± 0.03). That is what wear took from the old one."
+        in (pair.reasons)
+    )
+
+
+def test_an_essential_dimension_without_readings_leaves_it_open() -> None:
+    pair = compare(PART, both("width", 10.00, 10.02))
+    assert pair.verdict == "not enough measured"
+    assert pair.dimensions[1].verdict == "not measured"
+    assert pair.next_steps == ("Measure tip on both parts (calliper).",)
+
+
+def test_one_side_alone_is_not_measured_and_is_shown() -> None:
+    pair = compare(PART, [*both("width", 10.0, 10.0), read("removed", "tip", 26.9)])
+    tip = pair.dimensions[1]
+    assert tip.verdict == "not measured"
+    assert tip.removed is not None
+    assert tip.removed.value == 26.9
+    assert tip.sentence == "Tip: not measured on the replacement."
+
+
+def test_nothing_measured_never_fits() -> None:
+    assert compare(PART, []).verdict == "not enough measured"
+    assert compare(kind(dimension(essential=False)), []).verdict == "not enough measured"
+
+
+def test_a_difference_even_beside_the_essentials_is_a_reason_to_stop() -> None:
+    part = kind(WIDTH, dimension(name="depth", label="depth", essential=False))
+    pair = compare(part, [*both("width", 10.0, 10.0), *both("depth", 5.0, 6.0)])
+    assert pair.verdict == "stop and look"
+    assert pair.reasons[0].startswith("Depth: the new one measures 1.00 mm more")
+
+
+def test_an_explained_difference_stands_with_its_source() -> None:
+    readings = [*both("width", 10.0, 11.0), *both("tip", 26.9, 27.45)]
+    assert compare(PART, readings).verdict == "stop and look"
+    pair = compare(PART, readings, explained=[Explanation("width", "the supplier", "new number")])
+    assert pair.verdict == "fits"
+    assert pair.dimensions[0].verdict == "explained"
+    assert pair.dimensions[0].sentence.endswith("Explained by the supplier: new number.")
+
+
+def test_an_explanation_doesnt_replace_a_measurement() -> None:
+    pair = compare(PART, both("width", 10.0, 10.0), explained=[Explanation("tip", "someone")])
+    assert pair.dimensions[1].verdict == "not measured"
+
+
+@pytest.mark.parametrize(
+    ("side", "term", "verdict"),
+    [
+        ("removed", "burned tip", "fits"),
+        ("replacement", "Eroded  TIP", "stop and look"),
+        ("replacement", "hairline crack", "stop and look"),
+        ("replacement", "no cracks", "fits"),
+        ("replacement", "storage film", "fits"),
+        ("replacement", "white print", "fits"),
+    ],
+)
+def test_conditions(side: str, term: str, verdict: str) -> None:
+    seen = ConditionSeen("removed" if side == "removed" else "replacement", (term,))
+    pair = compare(PART, GOOD, [seen])
+    assert pair.verdict == verdict
+    assert any(" ".join(term.split()) in reason for reason in pair.reasons)
+
+
+def test_makers_limits_are_needed_for_a_limit() -> None:
+    part = kind(dimension(name="r", label="resistance", unit="kohm", role="limit", allowed=None,
+                          instrument="ohmmeter"))  # fmt: skip
+    readings = [read("replacement", "r", 5.1)]
+    alone = compare(part, readings).dimensions[0]
+    assert alone.verdict == "not measured"
+    assert "No maker's limit is entered" in alone.sentence
+    within = compare(part, readings, limits=[MakerLimit("r", 4.0, 6.0)])
+    assert within.verdict == "fits"
+    assert within.dimensions[0].verdict == "within limits"
+    assert within.dimensions[0].allowed == (4.0, 6.0)
+    assert compare(part, readings, limits=[MakerLimit("r", None, 4.0)]).verdict == "stop and look"
+    assert (
+        compare(part, readings, limits=[MakerLimit("r", 5.11, None)]).dimensions[0].verdict
+        == "too close to tell"
+    )
+
+
+def test_a_reading_in_inches_is_asked_about() -> None:
+    pair = compare(PART, both("width", 12.7, 0.5))
+    assert "25.4 times apart" in pair.questions[0]
+    assert pair.questions[0] in pair.reasons
+
+
+def test_a_reading_of_a_lost_dimension_is_kept_and_told() -> None:
+    pair = compare(PART, [*GOOD, read("removed", "gone", 1.0)])
+    assert pair.verdict == "fits"
+    assert "'gone' is kept" in pair.reasons[-1]
+
+
+def test_an_instrument_that_nothing_is_known_of_settles_nothing() -> None:
+    pair = compare(PART, both("width", 10.0, 10.0, "grandfather's stick"))
+    assert pair.dimensions[0].verdict == "not measured"
+    known = {"grandfather's stick": Instrument("grandfather's stick", "mm", 0.01, 0.03)}
+    pair = compare(PART, both("width", 10.0, 10.0, "grandfather's stick"), instruments=known)
+    assert pair.dimensions[0].verdict == "same"
+
+
+def test_json_has_the_shape_of_the_contract() -> None:
+    document = json.loads(json.dumps(compare(PART, GOOD).as_json(), allow_nan=False))
+    assert list(document) == ["kind", "verdict", "dimensions", "reasons"]
+    one = document["dimensions"][1]
+    assert list(one) == [
+        "name", "role", "unit", "removed", "replacement", "difference",
+        "difference_expanded_uncertainty", "allowed", "probability_within", "verdict",
+        "readings_needed",
+    ]  # fmt: skip
+    assert list(one["removed"]) == ["value", "expanded_uncertainty", "coverage", "readings"]
+    assert one["removed"]["coverage"] == 0.95
+    assert one["allowed"] == [0.1, 1.5]
+    assert one["difference"] == pytest.approx(0.55)

@@ -1,0 +1,115 @@
+"""The part kinds that come with the program, and files of a shop's own."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+
+from desktop_app.parts_compared.instrument import usual_instrument
+from desktop_app.parts_compared.kind_page import kind_as_json
+from desktop_app.parts_compared.kind_shelf import load_kinds
+from desktop_app.parts_compared.kind_trouble import KindTrouble
+from desktop_app.parts_compared.part_kind import PartKind
+from desktop_app.parts_compared.part_kind_file import read_kind
+
+BUILT_IN = Path(__file__).parents[2] / "resources" / "part_kinds"
+SHELF = load_kinds([BUILT_IN])
+GOOD = """\
+id = "own-part"
+name = "own part"
+system = "engine"
+[[dimensions]]
+name = "width"
+unit = "mm"
+role = "same"
+allowed = 0.2
+instrument = "calliper"
+"""
+
+
+def test_every_built_in_kind_can_be_read() -> None:
+    assert SHELF.troubles == ()
+    assert {
+        "distributor-rotor", "distributor-cap", "spark-plug", "plug-wire", "ignition-coil",
+        "brake-pads", "serpentine-belt", "oil-filter",
+    } <= set(SHELF.kinds)  # fmt: skip
+
+
+@pytest.mark.parametrize("kind", SHELF.kinds.values(), ids=str)
+def test_a_built_in_kind_is_whole(kind: PartKind) -> None:
+    assert any(one.essential for one in kind.dimensions)
+    assert kind.views
+    assert kind.cautions
+    assert kind.conditions
+    assert kind.wrongs
+    assert kind.refit
+    assert kind.proof
+    names = {one.name for one in kind.dimensions}
+    for one in kind.dimensions:
+        assert usual_instrument(one.instrument, one.unit), one.name
+        assert one.basis
+        assert (one.role == "limit") <= (not one.essential)
+    for condition in kind.conditions:
+        assert set(condition.moves) <= names, condition.term
+    for wrong in kind.wrongs:
+        assert set(wrong.shows_on) <= names, wrong.say
+
+
+@pytest.mark.parametrize("kind", SHELF.kinds.values(), ids=str)
+def test_spans_point_the_way_wear_is_undone(kind: PartKind) -> None:
+    for one in kind_as_json(kind)["dimensions"]:
+        if one["role"] == "restored":
+            low, high = one["allowed"]
+            assert low < high
+            assert high <= 0 if one["direction"] == "smaller" else low >= 0
+        else:
+            assert one["direction"] is None
+
+
+def test_wear_terms_of_a_kind_are_found_by_other_names() -> None:
+    rotor = SHELF.kinds["distributor-rotor"]
+    found = rotor.condition("  Eroded   Tip ")
+    assert found is not None
+    assert found.term == "burned tip"
+
+
+@pytest.mark.parametrize(
+    ("change", "line", "part"),
+    [
+        (('role = "same"', 'role = "alike"'), 7, "'role' is 'alike'"),
+        (("allowed = 0.2", "allowed = -1"), 8, "'allowed'"),
+        (("allowed = 0.2", "allowed = nan"), 8, "must be a number"),
+        (("allowed = 0.2\n", ""), 4, "'allowed'"),
+        (('name = "width"', 'name = "Wide One"'), 5, "'name' is 'Wide One'"),
+        (('unit = "mm"\n', ""), 4, "'unit' is missing"),
+        (('system = "engine"\n', ""), None, "'system' is missing"),
+        (('id = "own-part"', "id = 7"), 1, "'id' must be a text"),
+        (('name = "own part"', 'name = "own part'), 2, "can't be read as TOML"),
+        (("[[dimensions]]", "[dimensions]"), None, "'dimensions' must be tables"),
+    ],
+)
+def test_a_bad_file_names_the_line_to_mend(
+    change: tuple[str, str], line: int | None, part: str
+) -> None:
+    with pytest.raises(KindTrouble) as trouble:
+        read_kind(GOOD.replace(*change), "own-part.toml")
+    assert trouble.value.line == line
+    assert "own-part.toml" in trouble.value.sentence()
+    assert part in trouble.value.what
+
+
+def test_unknown_keys_are_left_alone() -> None:
+    kind = read_kind(GOOD + 'colour_of_box = "blue"\n', "own-part.toml")
+    assert kind.dimensions[0].allowed == (-0.2, 0.2)
+
+
+def test_a_shops_kind_replaces_ours_and_a_bad_one_hides_nothing(tmp_path: Path) -> None:
+    (tmp_path / "a.toml").write_text(GOOD.replace("own-part", "oil-filter"), encoding="utf-8")
+    (tmp_path / "b.toml").write_text("id = ", encoding="utf-8")
+    (tmp_path / "c.toml").write_bytes(b"id = '\xff\xfe'")
+    (tmp_path / "notes.txt").write_text("not a kind", encoding="utf-8")
+    shelf = load_kinds([BUILT_IN, tmp_path, tmp_path / "absent"])
+    assert shelf.kinds["oil-filter"].name == "own part"
+    assert len(shelf.kinds) == len(SHELF.kinds)
+    assert [one.file for one in shelf.troubles] == ["b.toml", "c.toml"]
