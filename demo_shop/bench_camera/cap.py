@@ -145,8 +145,8 @@ def _on_plastic(order: Order, inner: float, angles: list[float]) -> list[Coat]:
         ),
     ]
     settled = [
-        wear.film_of(wear.DUST, 0.36 * dirt, gloss=0.12),
+        wear.film_of(wear.DUST, 0.2 * dirt, gloss=0.2),
         wear.spread(wear.SOOT, 0.62 * dirt, 12, wear.near(0, 0, _FLOOR, 24), edge=2.2),
-        wear.spread((0.32, 0.30, 0.26), 0.5 * dirt, 9, edge=1.2),
+        wear.spread((0.26, 0.24, 0.20), 0.34 * dirt, 9, edge=1.6),
     ]
     return settled + lines

@@ -34,7 +34,7 @@ def build_lead(order: Order) -> Subject:
     grounds = ("paper", "steel", "wood")
     return Subject(pieces, features, {
         "whole": View(60, -90, fill=0.86, grounds=grounds),
-        "boots": View(40, -90, close_up=(_point(path[0] + np.array([0, -6.0, 6])), 44 * scale), grounds=grounds),
+        "boots": View(40, -90, close_up=(_point(path[0] + np.array([0, -6.0, 6])), 30 * scale), grounds=grounds),
         "jacket": View(46, -90, close_up=(_point(spot), 24.0), grounds=grounds),
     })
 
@@ -132,13 +132,13 @@ def build_coil(order: Order) -> Subject:
         "bolt hole": (-ear, 0.0, 8.6),
         "head top": (0.0, 0.0, 25.2),
     }
-    lying = turn_about("y", 90) @ turn_about("z", 115)
+    lying = turn_about("y", 90) @ turn_about("z", 205)
     grounds = ("paper", "steel", "wood")
     return Subject([*head, *socket, *tube], features, {
         "side": View(44, -90, lying, fill=0.76, grounds=grounds),
         "stem": View(34, -90, lying, close_up=((0.0, 0.0, -stem * 0.62), 40.0), grounds=grounds),
         "connector": View(
-            36, -60, turn_about("y", 90) @ turn_about("z", 150), close_up=((14.0, 0.0, 12.0), 26.0),
+            36, -60, turn_about("y", 90) @ turn_about("z", 222), close_up=((16.0, 0.0, 6.0), 24.0),
             grounds=grounds,
         ),
     })
@@ -162,9 +162,9 @@ def _coil_materials(order: Order, stem: float) -> tuple[Finish, Finish, Finish]:
         return BLACK_PLASTIC, GREY_PLASTIC, BRASS
     dirt = order.grime
     case = BLACK_PLASTIC.under(
-        wear.film_of(wear.DUST, 0.45 * dirt, gloss=0.1),
+        wear.film_of(wear.DUST, 0.22 * dirt, gloss=0.2),
         wear.spread(wear.OIL, 0.5 * dirt, 16, edge=1.2, gloss=0.6),
-        wear.spread((0.22, 0.2, 0.17), 0.5 * dirt, 10, edge=1.2),
+        wear.spread((0.16, 0.145, 0.12), 0.36 * dirt, 10, edge=1.6),
         wear.cracks([-6.0, 9.0], 0, 0.35, wear.beyond(2, 2, 2)),
     )
     low = -stem + 6

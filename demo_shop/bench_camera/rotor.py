@@ -103,8 +103,8 @@ def _materials(order: Order, reach: float) -> tuple[Finish, Finish]:
         wear.spread(wear.WHITE_CRUST, 0.9 * dirt, 2.2, wear.near(reach, 0, _TOP + 1, 3.6)),
     )
     plastic = BLACK_PLASTIC.under(
-        wear.film_of(wear.DUST, 0.42 * dirt, gloss=0.1),
-        wear.spread(wear.DUST, 0.45 * dirt, 9, edge=1.5),
+        wear.film_of(wear.DUST, 0.26 * dirt, gloss=0.15),
+        wear.spread(wear.DUST, 0.36 * dirt, 9, edge=1.8),
         wear.spread((0.12, 0.05, 0.02), 0.7 * dirt, 8, wear.near(reach - 8, 0, _TOP, 12), edge=1.5),
         wear.track([(reach - 5, 5.5, _TOP), (14, 6.8, _TOP), (9, 11, _TOP), (2, 13.5, _TOP - 7),
                     (0, 12, 14)], 0.45 * dirt, (0.28, 0.26, 0.22)),

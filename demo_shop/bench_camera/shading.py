@@ -10,7 +10,7 @@ import numpy as np
 from demo_shop.bench_camera.bench_top import ground_colour
 from demo_shop.bench_camera.exposure import Exposure
 from demo_shop.bench_camera.finishes import Finish
-from demo_shop.bench_camera.grain import Grain, Pixels, flatten
+from demo_shop.bench_camera.grain import Grain, Pixels
 from demo_shop.bench_camera.light import Lamp, Shade, closeness, enlarge, room, soften
 from demo_shop.bench_camera.pieces import Piece, Pose
 
@@ -104,11 +104,11 @@ def _lit_material(
     bench: tuple[float, float, float],
 ) -> Pixels:
     albedo, gloss, metal, rough = _material(finish, place, scene.grain)
-    u, v = flatten(place[:, 0], place[:, 1], place[:, 2])
-    lean_u, lean_v = scene.grain.slopes(u, v, finish.rough_mm)
+    lean = np.stack(
+        scene.grain.slopes(place[:, 0], place[:, 1], place[:, 2], finish.rough_mm), 1
+    ) * rough[:, None]
     turn = scene.standing.turn.astype(np.float32)
-    lean = np.stack([lean_u, lean_v, (lean_u + lean_v) * np.float32(0.5)], 1) * rough[:, None]
-    normal = normal + (lean * np.float32(0.5)) @ turn.T
+    normal = normal + lean @ turn.T
     normal /= np.linalg.norm(normal, axis=1, keepdims=True) + np.float32(1e-6)
     world = place @ turn.T + scene.standing.shift.astype(np.float32)
     sight = scene.seen.camera.place.astype(np.float32) - world
@@ -136,7 +136,6 @@ def _material(
 ) -> tuple[Pixels, Pixels, Pixels, Pixels]:
     """Colour, gloss, how metallic, how rough, at each point, with all coats on."""
     x, y, z = place[:, 0], place[:, 1], place[:, 2]
-    u, v = flatten(x, y, z)
     mottled = 1 + finish.uneven * grain.spots(x, y, z, finish.blotch_mm)
     albedo = np.array(finish.colour, np.float32) * np.clip(mottled, 0.2, 3)[:, None]
     gloss = np.full(len(x), finish.gloss, np.float32)
@@ -144,7 +143,7 @@ def _material(
     rough = np.full(len(x), finish.rough, np.float32)
     for coat in finish.coats:
         share = coat.cover(x, y, z, grain).astype(np.float32)
-        tint = 1 + coat.speckle * grain.sharp(v + 40, u, 2.5)
+        tint = 1 + coat.speckle * grain.slopes(x, y, z, 2.5)[0]
         colour = np.array(coat.colour, np.float32) * np.clip(tint, 0.3, 2)[:, None]
         albedo += (colour - albedo) * share[:, None]
         gloss += (np.float32(coat.gloss) - gloss) * share

@@ -55,7 +55,7 @@ def beyond(axis: int, start: float, fade: float) -> Where:
 
 def spread(
     colour: Colour, amount: float, blotch_mm: float, where: Where = everywhere, *, gloss: float = 0.08,
-    rough: float = 0.5, edge: float = 0.5, speckle: float = 0.2,
+    rough: float = 0.3, edge: float = 0.5, speckle: float = 0.2,
 ) -> Coat:
     """A patchy deposit; `amount` 0 is none, 1 nearly closed."""
 

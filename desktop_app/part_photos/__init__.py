@@ -1,1 +1,1 @@
-"""Photos of parts: taken in unchanged, shown upright, two side by side."""
+"""Part photos: taken in and kept as they came, shown small, and shown old beside new."""

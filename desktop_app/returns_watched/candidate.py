@@ -5,7 +5,7 @@ from __future__ import annotations
 from bisect import bisect_left, bisect_right
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
-from datetime import date, timedelta
+from datetime import date
 from typing import TypedDict
 
 from desktop_app.repair_jobs.odometer import miles_between
@@ -100,13 +100,13 @@ def other_visits(
 ) -> list[Candidate]:
     """Return the earlier jobs within the window that share nothing with the later one."""
     chains = Chains(())
-    return [
-        _built(earlier, later, earlier.window or window, (), None, chains)
-        for earlier in _handed_over(earlier_jobs)
-        if may_return(earlier, later)
-        and not reasons(earlier, later)
-        and (earlier.window or window).in_window(*_apart(earlier, later))
-    ]
+    found = []
+    for earlier in _handed_over(earlier_jobs):
+        if may_return(earlier, later) and not shares_anything(earlier, later):
+            one = _built(earlier, later, earlier.window or window, None, chains)
+            if one.in_window:
+                found.append(one)
+    return found
 
 
 def all_candidates(
@@ -120,24 +120,21 @@ def all_candidates(
     Within a vehicle only jobs handed over within the longest window are looked at, so that a
     placeholder vehicle with thousands of jobs costs no more than its windows hold.
     """
+    ordered = sorted(jobs, key=lambda job: (job.opened_on, job.number))
     by_vehicle: dict[str, list[JobFacts]] = {}
-    by_number: dict[str, JobFacts] = {}
-    for job in jobs:
+    for job in ordered:
         by_vehicle.setdefault(job.vehicle, []).append(job)
-        by_number[job.number] = job
-    chains = _chains(judged, by_number.values())
-    judged_before: dict[str, list[JobFacts]] = {}
-    for earlier_number, later_number in judged:
-        if earlier_number in by_number:
-            judged_before.setdefault(later_number, []).append(by_number[earlier_number])
+    chains = _chains(judged, ordered)
+    judged_before = _judged_before(judged, ordered)
+    reach = _reach(ordered, window, long_window)
     found: list[Candidate] = []
     for group in by_vehicle.values():
-        if len(group) > 1:
-            walk = _close_pairs(group, window, long_window, judged_before)
-            for earlier, later in walk:
-                pair = _pair(earlier, later, window, long_window, judged, chains)
-                if pair is not None:
-                    found.append(pair)
+        if len(group) == 1:
+            continue
+        for earlier, later in _close_pairs(group, reach, judged_before):
+            pair = _pair(earlier, later, window, long_window, judged, chains)
+            if pair is not None:
+                found.append(pair)
     return found
 
 
@@ -152,32 +149,30 @@ def _pair(
     decided = judged.get((earlier.number, later.number)) if judged else None
     if not may_return(earlier, later) or (decided is None and not shares_anything(earlier, later)):
         return None
-    own = earlier.window or window
-    days, miles = _apart(earlier, later)
-    inside = own.in_window(days, miles) or long_window.in_window(days, miles)
-    if decided is None and not inside:
-        return None
-    return _built(earlier, later, own, reasons(earlier, later), decided, chains)
+    pair = _built(earlier, later, earlier.window or window, decided, chains)
+    if pair.in_window or decided is not None:
+        return pair
+    return pair if long_window.in_window(pair.days, pair.distance_miles) else None
 
 
 def _built(
     earlier: JobFacts,
     later: JobFacts,
     window: Window,
-    why: tuple[str, ...],
     decided: Judgement | None,
     chains: Chains,
 ) -> Candidate:
     days, miles = _apart(earlier, later)
+    used = window.share_used(days, miles)
     return Candidate(
         earlier=earlier.number,
         later=later.number,
         days=days,
         distance_miles=miles,
-        in_window=window.in_window(days, miles),
+        in_window=used <= 1,
         decided_by=window.decided_by(days, miles),
-        reasons=why,
-        window_used=window.share_used(days, miles),
+        reasons=reasons(earlier, later),
+        window_used=used,
         root=chains.root_of(earlier.number),
         judgement=decided,
     )
@@ -203,26 +198,39 @@ def _chains(judged: Judged, jobs: Iterable[JobFacts]) -> Chains:
     return Chains(ReturnJudged(earlier, later, said) for (earlier, later), said in links)
 
 
+def _judged_before(judged: Judged, jobs: Iterable[JobFacts]) -> dict[str, list[JobFacts]]:
+    by_number = {job.number: job for job in jobs} if judged else {}
+    before: dict[str, list[JobFacts]] = {}
+    for earlier, later in judged:
+        if earlier in by_number:
+            before.setdefault(later, []).append(by_number[earlier])
+    return before
+
+
+def _reach(jobs: Iterable[JobFacts], window: Window, long_window: Window) -> int | None:
+    """Return how many days back any window can reach; None where miles may keep one open."""
+    windows = {window, long_window} | {job.window for job in jobs if job.window is not None}
+    if any(one.rule == "both" for one in windows):
+        return None
+    return max(one.days for one in windows)
+
+
 def _close_pairs(
     group: Sequence[JobFacts],
-    window: Window,
-    long_window: Window,
+    reach: int | None,
     judged_before: Mapping[str, Sequence[JobFacts]],
 ) -> Iterator[tuple[JobFacts, JobFacts]]:
     """Yield the pairs of one vehicle whose hand-over is near enough, and those judged."""
     done = _handed_over(group)
-    handed = [job.handed_over_on or date.min for job in done]
-    windows = {window, long_window} | {job.window for job in done if job.window is not None}
-    # Where both must end, miles may keep a window open for ever: then every hand-over is near.
-    reach = None if any(w.rule == "both" for w in windows) else max(w.days for w in windows)
-    for later in sorted(group, key=lambda job: (job.opened_on, job.number)):
-        start = 0
-        if reach is not None and later.opened_on.toordinal() > reach:
-            start = bisect_left(handed, later.opened_on - timedelta(days=reach))
-        end = bisect_right(handed, later.opened_on)
-        near = done[start:end]
-        judged = [job for job in judged_before.get(later.number, ()) if job not in near]
-        for earlier in sorted(judged, key=_by_hand_over):
-            yield earlier, later
-        for earlier in near:
+    handed = [job.handed_over_on.toordinal() for job in done if job.handed_over_on is not None]
+    for later in group:
+        day = later.opened_on.toordinal()
+        end = bisect_right(handed, day)
+        start = 0 if reach is None else bisect_left(handed, day - reach)
+        if judged_before:
+            far = (*done[:start], *done[end:])
+            for earlier in judged_before.get(later.number, ()):
+                if earlier in far:
+                    yield earlier, later
+        for earlier in done[start:end]:
             yield earlier, later

@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QByteArray, QSettings, Qt, Signal, Slot
+from collections.abc import Callable
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QByteArray, QSettings, Qt, Slot
 from PySide6.QtGui import QAction, QCloseEvent, QKeySequence
 from PySide6.QtWidgets import (
     QHBoxLayout,
@@ -14,16 +17,19 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import save_everything
 from desktop_app.shop_window.notice_strip import NoticeStrip
 from desktop_app.shop_window.texts import plain_label, tooltip
 
+if TYPE_CHECKING:
+    from desktop_app.shop_window.desk import Desk
+
 
 class MainWindow(QMainWindow):
-    """The frame around the places; it knows their names and nothing of what they do."""
+    """The frame around the places; it knows their names and nothing of what they do.
 
-    place_left = Signal(str)
+    A place's page is made when it is first shown, so that the window is there at once.
+    """
 
     def __init__(self, settings: QSettings | None = None) -> None:
         super().__init__()
@@ -31,6 +37,7 @@ class MainWindow(QMainWindow):
         self.resize(1280, 820)
         self._settings = settings
         self._desk: Desk | None = None
+        self._makers: dict[str, Callable[[], QWidget]] = {}
         self._places: dict[str, QWidget] = {}
         self._buttons: dict[str, QPushButton] = {}
         self._stack = QStackedWidget()
@@ -54,22 +61,28 @@ class MainWindow(QMainWindow):
         self._redo.clicked.connect(self._redo_now)
         self.show_undo()
 
-    def add_place(self, name: str, page: QWidget, *, on_rail: bool = True) -> None:
-        """Add a page under the name of its place; those on the rail get Alt and their number."""
-        self._places[name] = page
-        self._stack.addWidget(page)
+    def add_place(self, name: str, make: Callable[[], QWidget], *, on_rail: bool = True) -> None:
+        """Add a place by the function that makes its page; those on the rail get Alt + number."""
+        self._makers[name] = make
         button = QPushButton(name)
         button.setCheckable(True)
         button.setAutoExclusive(True)
         button.clicked.connect(self._rail_pressed)
         button.setProperty("place", name)
         button.setVisible(on_rail)
-        self._buttons[name] = button
         if on_rail:
-            number = sum(1 for b in self._buttons.values() if not b.isHidden())
+            number = 1 + sum(1 for b in self._buttons.values() if not b.isHidden())
             button.setShortcut(QKeySequence(f"Alt+{number}"))
             button.setToolTip(tooltip(f"{name} (Alt+{number})"))
+        self._buttons[name] = button
         self._rail_column.insertWidget(self._rail_column.count() - 1, button)
+
+    def page(self, name: str) -> QWidget:
+        """Return the page of a place, made now if it was never shown."""
+        if name not in self._places:
+            self._places[name] = self._makers[name]()
+            self._stack.addWidget(self._places[name])
+        return self._places[name]
 
     def add_to_top(self, widget: QWidget) -> None:
         """Put something into the strip above the page, left of undo and redo."""
@@ -80,11 +93,11 @@ class MainWindow(QMainWindow):
         leaving = self._stack.currentWidget()
         if leaving is not None:
             save_everything(leaving)
-        self._stack.setCurrentWidget(self._places[name])
+        page = self.page(name)
+        self._stack.setCurrentWidget(page)
         button = self._buttons[name]
         button.setVisible(True)
         button.setChecked(True)
-        page = self._places[name]
         if hasattr(page, "came_here"):
             page.came_here()
 

@@ -35,6 +35,8 @@ class Forms:
 
 def fold(text: str) -> str:
     """Return the text in lower case without accents, composed and decomposed letters alike."""
+    if text.isascii():
+        return text.lower()
     apart = unicodedata.normalize("NFKD", text.casefold())
     return "".join(c for c in apart if not unicodedata.combining(c))
 
@@ -52,7 +54,7 @@ def tokens(text: str) -> list[Token]:
 
 def plain_words(text: str) -> str:
     """Return the folded words of a text with one space between them, as the index keeps them."""
-    return " ".join(token.word for token in tokens(text))
+    return " ".join(fold(word).translate(_JOINTS) for word in _WORD.findall(text))
 
 
 def alike(one: str, other: str) -> bool:

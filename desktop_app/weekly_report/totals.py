@@ -18,7 +18,6 @@ def week_totals(
     return (
         _count(left, "Job", "Jobs handed over", "Every job that left in the week."),
         _match(left, "Counted", "yes", "of these with a cause and a correction"),
-        _match(left, "Cause", "not caught", "of these not caught"),
         _match(left, "Proof", "0 unproven", "of these left unproven"),
         _sum(left, "Hours", "Hours worked", "hours", "As written on the jobs."),
         _sum(left, "Unbilled hours", "Hours not billed", "hours", "As written on the jobs."),

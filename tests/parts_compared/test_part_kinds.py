@@ -10,8 +10,10 @@ from desktop_app.parts_compared.instrument import usual_instrument
 from desktop_app.parts_compared.kind_page import kind_as_json
 from desktop_app.parts_compared.kind_shelf import load_kinds
 from desktop_app.parts_compared.kind_trouble import KindTrouble
+from desktop_app.parts_compared.pair_verdict import compare
 from desktop_app.parts_compared.part_kind import PartKind
 from desktop_app.parts_compared.part_kind_file import read_kind
+from desktop_app.parts_compared.reading import Reading
 
 BUILT_IN = Path(__file__).parents[2] / "resources" / "part_kinds"
 SHELF = load_kinds([BUILT_IN])
@@ -113,3 +115,39 @@ def test_a_shops_kind_replaces_ours_and_a_bad_one_hides_nothing(tmp_path: Path) 
     assert shelf.kinds["oil-filter"].name == "own part"
     assert len(shelf.kinds) == len(SHELF.kinds)
     assert [one.file for one in shelf.troubles] == ["b.toml", "c.toml"]
+
+
+def good_readings(kind: PartKind, worn: bool) -> list[Reading]:
+    """Return one reading a side of every judged dimension: alike, or worn half-way."""
+    readings = []
+    for one in kind.dimensions:
+        if one.role == "limit":
+            continue
+        old: float | str = {"word": "alike", "count": 4.0}.get(one.role, 30.0)
+        new = old
+        if one.role == "restored" and worn:
+            low, high = one.allowed or (None, None)
+            assert low is not None
+            assert high is not None
+            new = 30.0 + (low + high) / 2
+        readings += [Reading("removed", one.name, (old,)), Reading("replacement", one.name, (new,))]
+    return readings
+
+
+@pytest.mark.parametrize("kind", SHELF.kinds.values(), ids=str)
+def test_a_right_part_fits_with_one_reading_a_side(kind: PartKind) -> None:
+    pair = compare(kind, good_readings(kind, worn=True))
+    assert pair.verdict == "fits"
+    assert pair.next_steps == ()
+
+
+@pytest.mark.parametrize("kind", SHELF.kinds.values(), ids=str)
+def test_one_essential_thing_off_is_never_a_fit(kind: PartKind) -> None:
+    good = good_readings(kind, worn=True)
+    for one in kind.dimensions:
+        if one.essential:
+            wrong: float | str = "other" if one.role == "word" else 77.0
+            others = [r for r in good if (r.side, r.dimension) != ("replacement", one.name)]
+            pair = compare(kind, [*others, Reading("replacement", one.name, (wrong,))])
+            assert pair.verdict == "stop and look", one.name
+            assert compare(kind, others).verdict == "not enough measured", one.name

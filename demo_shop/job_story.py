@@ -1,0 +1,135 @@
+"""The shape of a story: a car, a job, a pair of parts, a return, as the demo's data tell them."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+
+NEW_OTHER, NEW_MAKER = "new, other maker's", "new, vehicle maker's"
+REMAN, USED, CUSTOMERS = "reman", "used", "customer's own"
+
+
+@dataclass(frozen=True, slots=True)
+class CarStory:
+    """A car by its class and age; `decade` is the first year it may have been built in."""
+
+    key: str
+    description: str
+    plate: str
+    decade: int
+    customer: str
+    unit: str = "mi"
+    has_vin: bool = True
+
+
+@dataclass(frozen=True, slots=True)
+class Measured:
+    """What was typed for one dimension on both sides; an empty side was not measured.
+
+    `first` is what was typed before, with another instrument, and then measured again.
+    """
+
+    dimension: str
+    removed: str
+    replacement: str
+    instrument: str = ""
+    first: tuple[str, str, str] | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class PairStory:
+    """A removed part and its replacement; `verdict` is what the comparison must say of them.
+
+    `views` are the camera's views; `old` and `new` the true sizes (mm) it draws.
+    """
+
+    kind: str
+    verdict: str
+    measured: tuple[Measured, ...] = ()
+    position: str = ""
+    origin: str | None = NEW_OTHER
+    supplier: str = ""
+    lot: str = ""
+    number_on_box: str = ""
+    number_removed: str = ""
+    number_on_part: str = ""
+    cents: int | None = None
+    seen_old: tuple[str, ...] = ()
+    seen_new: tuple[str, ...] = ()
+    explained: tuple[tuple[str, str, str], ...] = ()
+    limits: tuple[tuple[str, float | None, float | None, str], ...] = ()
+    fitted: bool = True
+    fate: str = "kept until a week after the hand-over"
+    note_old: str = ""
+    note_new: str = ""
+    views: tuple[str, ...] = ()
+    old: Mapping[str, float] = field(default_factory=dict)
+    new: Mapping[str, float] = field(default_factory=dict)
+
+
+@dataclass(frozen=True, slots=True)
+class JobStory:
+    """One job from the concern to the hand-over; moments are written "month-day hour:minute".
+
+    `left` empty: still in the shop. `cause` empty with `caught` False: not caught. `same_visit`
+    names the job whose visit this is another line of.
+    """
+
+    key: str
+    car: str
+    came: str
+    left: str
+    odometer: int | None
+    odometer_out: int | None
+    concern: str
+    system: str
+    cause: str = ""
+    correction: str = ""
+    technician: str = "Marek"
+    hours: float | None = None
+    cents: int | None = None
+    proof: int | None = None
+    proof_words: str = ""
+    proof_distance: float | None = None
+    declined: str = "nothing"
+    happens: tuple[str, ...] = ()
+    never: tuple[str, ...] = ()
+    codes: tuple[str, ...] = ()
+    pending: tuple[str, ...] = ()
+    codes_after: tuple[str, ...] = ()
+    findings: tuple[str, ...] = ()
+    refit: int = 99
+    caught: bool = True
+    unread: str = ""
+    unbilled: float | None = None
+    says_same: bool = False
+    same_visit: str = ""
+    brought_by: str = ""
+    customer: str = ""
+    pairs: tuple[PairStory, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class ReturnStory:
+    """What was decided about an earlier and a later job, and why."""
+
+    earlier: str
+    later: str
+    judgement: str
+    cause_class: str
+    why: str
+    on: str
+    cost_cents: int | None = None
+    promise: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class CarEvent:
+    """Something that happened to a car: its odometer replaced, its owner changed."""
+
+    car: str
+    kind: str
+    on: str
+    note: str
+    before: int | None = None
+    after: int | None = None

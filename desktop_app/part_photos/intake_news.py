@@ -1,0 +1,37 @@
+"""What is said after photos were dropped: which were refused and why, which were there already."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from desktop_app.shop_record.trouble import ShopTrouble
+
+MOST_NAMED = 4
+
+
+def intake_news(taken: int, refused: Sequence[ShopTrouble], doubles: Sequence[str]) -> str | None:
+    """Return one paragraph about a drop, or None when everything was simply taken in.
+
+    `taken` is how many were added; `doubles` are the names of those that the job had already.
+    """
+    if not refused and not doubles:
+        return None
+    parts = [_added(taken)]
+    if refused:
+        parts.append(_listed("Not taken: ", [trouble.sentence() for trouble in refused], " "))
+    if doubles:
+        once = "It is on this job already: " if len(doubles) == 1 else "On this job already: "
+        parts.append(_listed(once, list(doubles), ", ") + ".")
+    return " ".join(parts)
+
+
+def _added(taken: int) -> str:
+    if taken == 0:
+        return "No photo was added."
+    return "One photo was added." if taken == 1 else f"{taken} photos were added."
+
+
+def _listed(first: str, sentences: list[str], between: str) -> str:
+    more = len(sentences) - MOST_NAMED
+    tail = f"{between}and {more} more" if more > 0 else ""
+    return first + between.join(sentences[:MOST_NAMED]) + tail

@@ -1,0 +1,56 @@
+"""Reading photos back from the record."""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Mapping
+
+from sqlalchemy import Connection, RowMapping, select
+from sqlalchemy.exc import IntegrityError
+
+from desktop_app.part_photos.kept_photo import KeptPhoto
+from desktop_app.part_photos.stored import Mark, Photo
+from desktop_app.repair_jobs.stored import Job
+from desktop_app.shop_record.deed import Deed
+from desktop_app.shop_record.trouble import ShopTrouble
+
+
+def photos_of_job(connection: Connection, job_id: int) -> tuple[KeptPhoto, ...]:
+    """Return the photos of a job in the order in which they were added."""
+    asked = select(Photo.__table__).where(Photo.job_id == job_id).order_by(Photo.id)
+    return tuple(_photo(row) for row in connection.execute(asked).mappings())
+
+
+def photos_by_id(connection: Connection, ids: Collection[int]) -> dict[int, KeptPhoto]:
+    """Return the photos with these ids, by id; those that are gone are left out."""
+    asked = select(Photo.__table__).where(Photo.id.in_(list(ids)))
+    return {row["id"]: _photo(row) for row in connection.execute(asked).mappings()}
+
+
+def photo_ids_by_hash(connection: Connection, job_id: int) -> Mapping[str, int]:
+    """Return the id of each photo of a job by its SHA-256."""
+    asked = select(Photo.sha256, Photo.id).where(Photo.job_id == job_id).order_by(Photo.id.desc())
+    return {sha256: photo_id for sha256, photo_id in connection.execute(asked)}
+
+
+def job_is_there(connection: Connection, job_id: int) -> bool:
+    """Tell whether a job with this id is in the record."""
+    return connection.execute(select(Job.id).where(Job.id == job_id)).first() is not None
+
+
+def remove_photo(deed: Deed, photo_id: int) -> None:
+    """Take out a photo's row with its marks; a ShopTrouble where something else shows it."""
+    asked = select(Mark.id).where(Mark.photo_id == photo_id)
+    for mark_id in deed.connection.execute(asked).scalars().all():
+        deed.remove(Mark, mark_id)
+    try:
+        deed.remove(Photo, photo_id)
+    except IntegrityError as error:
+        raise ShopTrouble(
+            "A pair of parts shows this photo.",
+            kept="The photo stays.",
+            do="Take it out of the pair first, then off the job.",
+        ) from error
+
+
+def _photo(row: RowMapping) -> KeptPhoto:
+    return KeptPhoto(**{name: row[name] for name in KeptPhoto.__slots__})

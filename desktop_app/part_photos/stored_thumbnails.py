@@ -1,0 +1,59 @@
+"""How thumbnails are kept: beside the originals, by hash and size, made again when missing."""
+
+from __future__ import annotations
+
+import os
+import threading
+from pathlib import Path
+
+from desktop_app.part_photos.thumbnail import THUMBNAIL, make_thumbnail
+from desktop_app.shop_record.photo_files import PhotoFiles
+from desktop_app.shop_record.record import ShopRecord
+
+FOLDER = "thumbnails"
+_JPEG_START, _JPEG_END = b"\xff\xd8\xff", b"\xff\xd9"
+
+
+class ThumbnailFolder:
+    """The folder of small copies; everything in it can be thrown away at any time."""
+
+    def __init__(self, folder: Path, photos: PhotoFiles) -> None:
+        self.folder = folder
+        self._photos = photos
+
+    def path(self, sha256: str, size: int = THUMBNAIL) -> Path:
+        """Return where the thumbnail of this size of this original is kept."""
+        return self.folder / sha256[:2] / f"{sha256}-{size}.jpg"
+
+    def jpeg(self, sha256: str, media_type: str, size: int = THUMBNAIL) -> bytes:
+        """Return the thumbnail, made and kept first where it is missing or torn.
+
+        Raises ShopTrouble where the original is gone or damaged. Takes its time: call it beside
+        the window.
+        """
+        path = self.path(sha256, size)
+        try:
+            kept = path.read_bytes()
+        except OSError:
+            kept = b""
+        if kept.startswith(_JPEG_START) and kept.endswith(_JPEG_END):
+            return kept
+        made = make_thumbnail(self._photos.read(sha256), media_type, size)
+        _keep(path, made)
+        return made
+
+
+def thumbnails_of(record: ShopRecord) -> ThumbnailFolder:
+    """Return the thumbnail folder of a shop."""
+    return ThumbnailFolder(record.folder / FOLDER, record.photos)
+
+
+def _keep(path: Path, made: bytes) -> None:
+    """Write a thumbnail; a full or locked disk only means that it is made again next time."""
+    beside = path.with_suffix(f".{os.getpid()}-{threading.get_ident()}.tmp")
+    try:
+        path.parent.mkdir(parents=True, exist_ok=True)
+        beside.write_bytes(made)
+        beside.replace(path)
+    except OSError:
+        beside.unlink(missing_ok=True)

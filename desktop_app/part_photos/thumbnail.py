@@ -1,0 +1,36 @@
+"""A small upright copy of a photo, as JPEG without any of the camera's notes."""
+
+from __future__ import annotations
+
+from io import BytesIO
+
+from desktop_app.part_photos.upright_picture import UNREADABLE, open_picture, upright_rgb
+from desktop_app.shop_record.trouble import ShopTrouble
+
+THUMBNAIL = 256  # pixels of the longer side; twice what is shown, for dense screens
+_QUALITY = 82
+
+
+def make_thumbnail(content: bytes, media_type: str, size: int = THUMBNAIL) -> bytes:
+    """Return a JPEG whose longer side has at most `size` pixels.
+
+    Raises ShopTrouble where the photo has been damaged since it was taken in.
+    """
+    from PIL.Image import DecompressionBombError
+
+    try:
+        small = upright_rgb(open_picture(content, media_type), longest=size)
+    except (*UNREADABLE, DecompressionBombError) as error:
+        raise damaged() from error
+    jpeg = BytesIO()
+    small.save(jpeg, "JPEG", quality=_QUALITY)
+    return jpeg.getvalue()
+
+
+def damaged() -> ShopTrouble:
+    """Return what is said of an original that cannot be decoded any more."""
+    return ShopTrouble(
+        "A photo in the shop's folder can't be read any more.",
+        kept="The job and its other photos are as they were.",
+        do="Bring the file back from your last copy of the folder.",
+    )

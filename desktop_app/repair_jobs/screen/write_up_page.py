@@ -1,0 +1,283 @@
+"""Heard: the page on which a car is taken in, with what the shop knows of it already."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtCore import Qt, QTimer, Signal, Slot
+from PySide6.QtWidgets import (
+    QCheckBox,
+    QComboBox,
+    QGridLayout,
+    QHBoxLayout,
+    QLineEdit,
+    QPlainTextEdit,
+    QPushButton,
+    QVBoxLayout,
+)
+
+from desktop_app.repair_jobs import actions
+from desktop_app.repair_jobs.job_view import EarlierJob, VehicleSeen
+from desktop_app.repair_jobs.stored_questions import odometer_asked
+from desktop_app.repair_jobs.stored_reading import earlier_jobs, find_vehicle, read_vehicle
+from desktop_app.repair_jobs.typed_entry import read_odometer
+from desktop_app.repair_jobs.vin import is_well_formed, vin_question
+from desktop_app.repair_jobs.write_up import UNREAD_REASONS, WriteUp
+from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.drafts import Drafts
+from desktop_app.shop_window.fields import Labelled
+from desktop_app.shop_window.flow_row import empty
+from desktop_app.shop_window.page import ReadingPage, Section
+from desktop_app.shop_window.texts import plain_label
+
+FORM = "write-up"
+PAUSE_MS = 400
+ReadSymptoms = Callable[[str], tuple[str, ...]]
+
+
+class WriteUpPage(ReadingPage):
+    """Which car, what the odometer says, what the customer says: then it is a job."""
+
+    taken_in = Signal(int)
+    job_wanted = Signal(int)
+
+    def __init__(self, desk: Desk, drafts: Drafts, read_symptoms: ReadSymptoms) -> None:
+        super().__init__()
+        self._desk = desk
+        self._drafts = drafts
+        self._read_symptoms = read_symptoms
+        self._vehicle: VehicleSeen | None = None
+        self._plate = _line("Plate, or the shop's own tag")
+        self._vin = _line("VIN, if it is at hand")
+        self._about = _line("What kind of car", "1.8-litre compact hatchback, 1990s")
+        self._odometer = _line("Odometer")
+        self._unit = QComboBox()
+        self._unit.addItem("miles", "mi")
+        self._unit.addItem("km", "km")
+        self._unit.setAccessibleName("Unit of the odometer")
+        self._unread = QComboBox()
+        self._unread.addItem("it can be read", "")
+        for reason in UNREAD_REASONS:
+            self._unread.addItem(f"cannot be read: {reason}", reason)
+        self._unread.setAccessibleName("Can the odometer be read?")
+        self._customer = _line("Customer")
+        self._phone = _line("Phone")
+        self._brought = _line("Brought by, if someone else")
+        self._concern = QPlainTextEdit()
+        self._concern.setAccessibleName("What the customer says")
+        self._concern.setTabChangesFocus(True)
+        self._concern.setFixedHeight(96)
+        self._same = QCheckBox("It is the same trouble as before, says the customer")
+        self._take_in = QPushButton("Take the car in")
+        self._take_in.setObjectName("next")
+        self._take_in.clicked.connect(self.take_in)
+        self._clear = QPushButton("Empty the form")
+        self._clear.clicked.connect(self._empty)
+        self._hint = plain_label("", wrap=True)
+        self._hint.hide()
+        self._vin_box = Labelled("VIN, if it is at hand", self._vin)
+        self._odometer_box = Labelled("Odometer", self._odometer)
+        self._before = Section("This car was here before")
+        self._before_rows = QVBoxLayout()
+        self._lay_out()
+        self._pause = QTimer(self)
+        self._pause.setSingleShot(True)
+        self._pause.setInterval(PAUSE_MS)
+        self._pause.timeout.connect(self._rested)
+        self._listen()
+        self._bring_draft_back()
+
+    def came_here(self) -> None:
+        """Put the cursor where the work begins."""
+        self._plate.setFocus()
+
+    @Slot()
+    def take_in(self) -> None:
+        """Make the visit and its job; what is missing is said and nothing typed is lost."""
+        self._look_up()
+        try:
+            said = self._said()
+            said.check()
+        except ShopTrouble as trouble:
+            self._say(trouble.sentence())
+            return
+        done = self._desk.do(actions.write_up, said)
+        if done is not None and done.made is not None:
+            self._empty()
+            self.taken_in.emit(done.made)
+
+    def _said(self) -> WriteUp:
+        odometer = None
+        text = self._odometer.text().strip()
+        if text and not self._unread.currentData():
+            odometer = read_odometer(text)
+        concern = self._concern.toPlainText()
+        return WriteUp(
+            concern=concern,
+            vehicle_id=self._vehicle.id if self._vehicle else None,
+            vin=self._vin.text(),
+            plate=self._plate.text(),
+            description=self._about.text(),
+            odometer_unit=str(self._unit.currentData()),
+            odometer=odometer,
+            odometer_unread=str(self._unread.currentData()),
+            customer=self._customer.text(),
+            phone=self._phone.text(),
+            brought_by=self._brought.text(),
+            says_same=self._same.isChecked(),
+            symptoms=self._read_symptoms(concern),
+        )
+
+    def _lay_out(self) -> None:
+        self.column.addWidget(plain_label("Heard: a car is here", "title"))
+        car = Section("Which car")
+        grid = QGridLayout()
+        grid.addWidget(Labelled("Plate, or the shop's own tag", self._plate), 0, 0)
+        grid.addWidget(self._vin_box, 0, 1)
+        grid.addWidget(Labelled("What kind of car", self._about), 1, 0)
+        odometer = QHBoxLayout()
+        odometer.addWidget(self._odometer_box, 2)
+        odometer.addWidget(Labelled("in", self._unit))
+        odometer.addWidget(Labelled("Can it be read?", self._unread), 1)
+        grid.addLayout(odometer, 1, 1)
+        car.column.addLayout(grid)
+        self.column.addWidget(car)
+        self._before.column.addLayout(self._before_rows)
+        self._before.column.addWidget(self._same)
+        self._before.hide()
+        self.column.addWidget(self._before)
+        words = Section("What the customer says")
+        words.column.addWidget(Labelled("In their own words", self._concern))
+        who = QGridLayout()
+        for place, field in enumerate((self._customer, self._phone, self._brought)):
+            who.addWidget(Labelled(field.accessibleName(), field), 0, place)
+        words.column.addLayout(who)
+        words.column.addWidget(self._hint)
+        row = QHBoxLayout()
+        row.addWidget(self._take_in)
+        row.addWidget(self._clear)
+        row.addStretch(1)
+        words.column.addLayout(row)
+        self.column.addWidget(words)
+
+    def _listen(self) -> None:
+        for line in self._lines().values():
+            line.textEdited.connect(self._pause.start)
+            line.returnPressed.connect(self._next_field)
+        self._concern.textChanged.connect(self._pause.start)
+
+    def _lines(self) -> dict[str, QLineEdit]:
+        return {
+            "plate": self._plate,
+            "vin": self._vin,
+            "about": self._about,
+            "odometer": self._odometer,
+            "customer": self._customer,
+            "phone": self._phone,
+            "brought": self._brought,
+        }
+
+    @Slot()
+    def _next_field(self) -> None:
+        self._rested()
+        self.focusNextChild()
+
+    @Slot()
+    def _rested(self) -> None:
+        """Keep the draft, look the car up, and ask about odd entries."""
+        self._pause.stop()
+        fields = {name: line.text() for name, line in self._lines().items()}
+        self._drafts.keep(FORM, {**fields, "concern": self._concern.toPlainText()})
+        self._look_up()
+        vin = self._vin.text().strip()
+        self._vin_box.question.ask(vin_question(vin) if is_well_formed(vin) else None)
+        self._vin_box.hint(
+            "" if not vin or is_well_formed(vin) else "a VIN has 17 letters and digits"
+        )
+        self._ask_about_odometer()
+
+    def _ask_about_odometer(self) -> None:
+        question, hint = None, ""
+        text = self._odometer.text().strip()
+        if text:
+            try:
+                reading = read_odometer(text)
+            except ShopTrouble as trouble:
+                hint = trouble.sentence()
+            else:
+                today = self._desk.today()
+                if self._vehicle is not None:
+                    question = self._desk.ask(
+                        odometer_asked, self._vehicle.id, reading, today, today
+                    )
+        self._odometer_box.hint(hint)
+        self._odometer_box.question.ask(question)
+
+    def _look_up(self) -> None:
+        found = self._desk.ask(find_vehicle, self._plate.text(), self._vin.text())
+        if found is None:
+            self._vehicle = None
+            self._before.hide()
+            return
+        if self._vehicle is not None and self._vehicle.id == found:
+            return
+        self._vehicle = self._desk.ask(read_vehicle, found)
+        if self._vehicle is None:
+            return
+        self._about.setText(self._about.text() or self._vehicle.description)
+        self._unit.setCurrentIndex(1 if self._vehicle.odometer_unit == "km" else 0)
+        self._show_before(self._desk.ask(earlier_jobs, found) or ())
+
+    def _show_before(self, jobs: tuple[EarlierJob, ...]) -> None:
+        empty(self._before_rows)
+        for job in jobs:
+            words = f"{job.number}   {_ago(job, self._desk)}   {job.concern}"
+            done = f"   →   {job.correction}" if job.correction else ""
+            button = QPushButton((words + done)[:150])
+            button.setProperty("job", job.id)
+            button.setAccessibleName(f"Open the earlier job {job.number}")
+            button.clicked.connect(self._open_earlier)
+            self._before_rows.addWidget(button, alignment=Qt.AlignmentFlag.AlignLeft)
+        self._before.setVisible(bool(jobs))
+
+    @Slot()
+    def _open_earlier(self) -> None:
+        self.job_wanted.emit(int(self.sender().property("job")))
+
+    @Slot()
+    def _empty(self) -> None:
+        for line in self._lines().values():
+            line.clear()
+        self._concern.clear()
+        self._same.setChecked(False)
+        self._unread.setCurrentIndex(0)
+        self._say("")
+        self._rested()
+
+    def _say(self, words: str) -> None:
+        self._hint.setText(words)
+        self._hint.setVisible(bool(words))
+
+    def _bring_draft_back(self) -> None:
+        draft = self._drafts.read(FORM)
+        for name, line in self._lines().items():
+            line.setText(draft.get(name, ""))
+        self._concern.setPlainText(draft.get("concern", ""))
+        if draft:
+            self._say("This was typed before the program was closed. Nothing of it was lost.")
+            self._rested()
+
+
+def _line(name: str, example: str = "") -> QLineEdit:
+    line = QLineEdit()
+    line.setAccessibleName(name)
+    line.setPlaceholderText(example)
+    line.setMaxLength(200)
+    return line
+
+
+def _ago(job: EarlierJob, desk: Desk) -> str:
+    day = desk.today().fromisoformat(job.left_on or job.came_on)
+    days = (desk.today() - day).days
+    return "today" if days <= 0 else "yesterday" if days == 1 else f"{days} days ago"
