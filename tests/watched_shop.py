@@ -14,18 +14,22 @@ from desktop_app.repair_jobs.stored import (
     VehicleEvent,
     Visit,
 )
+from desktop_app.repair_jobs.vehicle_identity import matching_plate
+from desktop_app.repair_jobs.vin import matching_vin
 from desktop_app.shop_record.record import ShopRecord
 
 
 def vehicle(record: ShopRecord, **values: Any) -> int:
     """Add a vehicle and return its id."""
-    columns = {
+    columns: dict[str, Any] = {
         "vin": None,
         "plate": "TIN 01",
         "tag": None,
         "description": "1.8-litre compact hatchback",
         "odometer_unit": "mi",
     } | values
+    columns["plate_key"] = matching_plate(columns["plate"] or "") or None
+    columns["vin"] = matching_vin(columns["vin"] or "") or None
     with record.deed("Add a vehicle") as deed:
         return deed.add(Vehicle, **columns)
 

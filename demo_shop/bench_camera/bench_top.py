@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 import numpy as np
+from numpy.typing import NDArray
 
 from demo_shop.bench_camera.grain import Grain, Pixels
 
@@ -14,7 +17,7 @@ def ground_colour(ground: str, x: Pixels, y: Pixels, grain: Grain) -> Pixels:
     return {"paper": _paper, "steel": _steel, "mat": _mat, "wood": _wood}[ground](x, y, grain)
 
 
-def _blend(base: Pixels, other: tuple[float, float, float], amount: Pixels) -> Pixels:
+def _blend(base: Pixels, other: tuple[float, float, float], amount: NDArray[Any]) -> Pixels:
     share = np.clip(amount, 0, 1)[..., None]
     return np.asarray(base * (1 - share) + np.array(other, np.float32) * share, np.float32)
 
@@ -61,4 +64,6 @@ def _wood(x: Pixels, y: Pixels, grain: Grain) -> Pixels:
     base = _flat((0.33, 0.215, 0.125), light)
     joint = np.clip(1.3 - np.abs(y - board * 62 - 1) * 1.6, 0, 1)
     base = _blend(base, (0.05, 0.033, 0.02), joint * 0.8)
-    return _blend(base, (0.085, 0.055, 0.035), np.clip(grain.sharp(x, y + 20, 75) - 1.5, 0, 1.2) * 0.6)
+    return _blend(
+        base, (0.085, 0.055, 0.035), np.clip(grain.sharp(x, y + 20, 75) - 1.5, 0, 1.2) * 0.6
+    )

@@ -15,7 +15,7 @@ Box = tuple[int, int, int, int]  # left, top, right, bottom; right and bottom no
 
 
 class Exposure:
-    """Per-pixel depth (mm along the axis), normal (bench frame), place (part frame), piece number."""
+    """Depth (mm along the axis), normal (on the bench), place (on the part), piece, per pixel."""
 
     def __init__(self, camera: Camera) -> None:
         shape = (camera.height, camera.width)
@@ -66,8 +66,10 @@ class Exposure:
 
     def _grow(self, box: Box) -> None:
         self.box = (
-            min(self.box[0], box[0]), min(self.box[1], box[1]),
-            max(self.box[2], box[2]), max(self.box[3], box[3]),
+            min(self.box[0], box[0]),
+            min(self.box[1], box[1]),
+            max(self.box[2], box[2]),
+            max(self.box[3], box[3]),
         )
 
 

@@ -32,7 +32,9 @@ def develop(light: Pixels, exposure: float, rng: np.random.Generator) -> Image.I
     grainy = np.asarray(
         Image.fromarray(noise).resize((width, height), Image.Resampling.BICUBIC), np.float32
     )
-    toned = toned * np.float32(255) + grainy[..., None] * (np.float32(2.6) - toned * np.float32(1.2))
+    toned = toned * np.float32(255) + grainy[..., None] * (
+        np.float32(2.6) - toned * np.float32(1.2)
+    )
     picture = Image.fromarray(np.clip(toned, 0, 255).astype(np.uint8))
     return picture.filter(ImageFilter.GaussianBlur(0.75))
 

@@ -14,7 +14,7 @@ from demo_shop.bench_camera.pieces import Piece, Pose
 from demo_shop.bench_camera.pinhole import Floats, look_at
 
 _MAP = 420
-_TAPS = 14
+_TAPS = 11
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,7 +37,12 @@ class Shade:
     """The shadow the part throws: how much of the lamp a place sees, 0 to 1."""
 
     def __init__(
-        self, lamp: Lamp, pieces: Sequence[Piece], standing: Pose, middle: Floats, reach: float,
+        self,
+        lamp: Lamp,
+        pieces: Sequence[Piece],
+        standing: Pose,
+        middle: Floats,
+        reach: float,
         rng: np.random.Generator,
     ) -> None:
         distance = 8 * reach
@@ -67,7 +72,7 @@ class Shade:
 
 
 def closeness(height: Pixels, radius: int) -> Pixels:
-    """How open each pixel lies to the room, 0 to 1, from heights over the bench (coarse picture)."""
+    """How open each pixel lies to the room, 0 to 1, from heights over the bench."""
     around = soften(height, radius)
     around = 0.6 * around + 0.4 * soften(height, max(1, radius // 3))
     spread = float(np.ptp(height)) + 1e-3
@@ -81,6 +86,17 @@ def soften(values: Pixels, radius: int) -> Pixels:
         for axis in (0, 1):
             result = _box_blur(result, radius, axis)
     return result
+
+
+def round_edges(normals: Pixels) -> Pixels:
+    """Normals (h, w, 3) blended with their neighbours: the small radius every real edge has."""
+    for axis in (0, 1):
+        pad = [(1, 1) if a == axis else (0, 0) for a in range(3)]
+        wide = np.pad(normals, pad, mode="edge")
+        size = normals.shape[axis]
+        before, here, after = (np.take(wide, range(i, i + size), axis) for i in range(3))
+        normals = before * np.float32(0.25) + here * np.float32(0.5) + after * np.float32(0.25)
+    return normals
 
 
 def _box_blur(values: Pixels, radius: int, axis: int) -> Pixels:

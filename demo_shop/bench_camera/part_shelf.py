@@ -2,22 +2,37 @@
 
 from __future__ import annotations
 
-from demo_shop.bench_camera import belt, brakes, cap, engine_parts, leads, plug, rotor, running_gear
+from demo_shop.bench_camera.parts import (
+    belt,
+    cap,
+    coil,
+    crank_sensor,
+    disc,
+    hub,
+    lead,
+    oil_filter,
+    pads,
+    plug,
+    relay,
+    rotor,
+    thermostat,
+    tie_rod_end,
+)
 from demo_shop.bench_camera.subject import Builder
 
 BUILDERS: dict[str, Builder] = {
     "distributor-rotor": rotor.build,
     "distributor-cap": cap.build,
     "spark-plug": plug.build,
-    "plug-wire": leads.build_lead,
-    "ignition-coil": leads.build_coil,
-    "brake-pads": brakes.build_pads,
-    "brake-disc": brakes.build_disc,
+    "plug-wire": lead.build,
+    "ignition-coil": coil.build,
+    "brake-pads": pads.build,
+    "brake-disc": disc.build,
     "serpentine-belt": belt.build,
-    "oil-filter": engine_parts.build_filter,
-    "thermostat": engine_parts.build_thermostat,
-    "crank-cam-sensor": engine_parts.build_sensor,
-    "relay": engine_parts.build_relay,
-    "wheel-bearing-hub": running_gear.build_hub,
-    "tie-rod-end": running_gear.build_tie_rod_end,
+    "oil-filter": oil_filter.build,
+    "thermostat": thermostat.build,
+    "crank-cam-sensor": crank_sensor.build,
+    "relay": relay.build,
+    "wheel-bearing-hub": hub.build,
+    "tie-rod-end": tie_rod_end.build,
 }

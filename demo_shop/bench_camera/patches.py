@@ -32,7 +32,7 @@ class Patch(Protocol):
 
 @dataclass(frozen=True, slots=True)
 class ConeWall:
-    """The wall of a cone or cylinder about z, between (r0, z0) and (r1, z1); may be an arc of it."""
+    """The wall of a cone or cylinder about z, from (r0, z0) to (r1, z1); may be an arc of it."""
 
     r0: float
     z0: float
@@ -204,6 +204,8 @@ class Ball:
         return x - self.centre[0], y - self.centre[1], z - self.centre[2]
 
 
-def _within(x: Floats, y: Floats, arc: tuple[float, float]) -> np.ndarray[tuple[int, ...], np.dtype[np.bool_]]:
+def _within(
+    x: Floats, y: Floats, arc: tuple[float, float]
+) -> np.ndarray[tuple[int, ...], np.dtype[np.bool_]]:
     turned = (np.degrees(np.arctan2(y, x)) - arc[0]) % 360
     return np.asarray(turned <= arc[1] - arc[0])

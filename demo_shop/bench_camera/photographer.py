@@ -12,7 +12,7 @@ from PIL import Image
 
 from demo_shop.bench_camera.exposure import Exposure
 from demo_shop.bench_camera.film import blur_behind, develop, written
-from demo_shop.bench_camera.grain import Grain
+from demo_shop.bench_camera.grain import Grain, Pixels
 from demo_shop.bench_camera.light import Lamp, Shade
 from demo_shop.bench_camera.part_shelf import BUILDERS
 from demo_shop.bench_camera.pieces import Pose
@@ -27,7 +27,7 @@ _ORIENTATIONS = (1, 1, 1, 6, 8, 3)
 
 @dataclass(frozen=True, slots=True)
 class Truth:
-    """What is true of a photo. Pixels are those of the upright picture, centres at whole numbers."""
+    """What is true of a photo; pixels are the upright picture's, with centres at whole numbers."""
 
     kind: str
     side: str
@@ -70,21 +70,23 @@ def photograph(
 ) -> BenchPhoto:
     """A photo of a part whose sizes (mm) are known; the same arguments give the same bytes.
 
+    Sizes carry the names of the part kind's dimensions; those not said take a usual value, and
+    those that can't be seen (resistances) are passed over.
+
     `grime` from 0 (clean) to 1 (filthy); removed parts are dirty when it isn't said. ValueError for
     an unknown kind or view.
     """
     dirt = (0.75 if side == "removed" else 0.0) if grime is None else grime
     rng = np.random.default_rng([seed, crc32(f"{kind}/{side}/{view}".encode())])
-    order = Order(side, dirt, dict(sizes), rng)
+    order = Order(side, dirt, sizes, rng)
     subject = _subject(kind, order)
-    if view not in subject.views:
-        raise ValueError(f"{kind} has no view {view!r}; there are: {', '.join(subject.views)}")
-    pose, camera = _set_up(subject, subject.views[view], rng)
+    chosen = _view(kind, subject, view)
+    pose, camera = _set_up(subject, chosen, rng)
     seen = Exposure(camera)
     seen.take(subject.pieces, pose)
-    picture = _take(subject, subject.views[view], pose, seen, rng)
+    picture = _take(subject, chosen, pose, seen, rng)
     orientation = int(rng.choice(_ORIENTATIONS))
-    truth = _truth(subject, pose, seen, (kind, side, view), order.sizes, orientation)
+    truth = _truth(subject, pose, seen, (kind, side, view), order.drawn, orientation)
     return BenchPhoto(written(picture, taken_at, orientation), truth)
 
 
@@ -92,6 +94,14 @@ def _subject(kind: str, order: Order) -> Subject:
     if kind not in BUILDERS:
         raise ValueError(f"no photo of {kind!r} can be drawn; there are: {', '.join(BUILDERS)}")
     return BUILDERS[kind](order)
+
+
+def _view(kind: str, subject: Subject, wanted: str) -> View:
+    """The view of that name; words after it don't matter ("side, tip to the right" is "side")."""
+    fitting = [name for name in subject.views if wanted.startswith(name)]
+    if not fitting:
+        raise ValueError(f"{kind} has no view {wanted!r}; there are: {', '.join(subject.views)}")
+    return subject.views[max(fitting, key=len)]
 
 
 def _set_up(subject: Subject, view: View, rng: np.random.Generator) -> tuple[Pose, Camera]:
@@ -128,8 +138,10 @@ def _take(
     reach = float(np.linalg.norm(np.ptp(corners, axis=0))) / 2
     warm = rng.uniform(-0.05, 0.05)
     lamp = Lamp(
-        rng.uniform(48, 62), view.azimuth + rng.choice([-1, 1]) * rng.uniform(60, 125),
-        (1.0 + warm, 0.98, 0.94 - warm), rng.uniform(1.15, 1.4),
+        rng.uniform(48, 62),
+        view.azimuth + rng.choice([-1, 1]) * rng.uniform(60, 125),
+        (1.0 + warm, 0.98, 0.94 - warm),
+        rng.uniform(1.15, 1.4),
     )
     shade = Shade(lamp, subject.pieces, pose, middle, reach, rng)
     ground = view.grounds[int(rng.integers(len(view.grounds)))]
@@ -139,7 +151,7 @@ def _take(
     return blur_behind(picture, _out_of_focus(seen, corners))
 
 
-def _out_of_focus(seen: Exposure, corners: Floats) -> np.ndarray[tuple[int, ...], np.dtype[np.float32]]:
+def _out_of_focus(seen: Exposure, corners: Floats) -> Pixels:
     """How far each coarse pixel of the bench lies outside the part's own depth, 0 to 1."""
     depths = seen.camera.depth(corners)
     near, far = float(depths.min()), float(depths.max())
@@ -153,8 +165,12 @@ def _out_of_focus(seen: Exposure, corners: Floats) -> np.ndarray[tuple[int, ...]
 
 
 def _truth(
-    subject: Subject, pose: Pose, seen: Exposure, name: tuple[str, str, str],
-    sizes: Mapping[str, float], orientation: int,
+    subject: Subject,
+    pose: Pose,
+    seen: Exposure,
+    name: tuple[str, str, str],
+    sizes: Mapping[str, float],
+    orientation: int,
 ) -> Truth:
     names = list(subject.features)
     points = pose.out(np.array([subject.features[n] for n in names], float))
@@ -171,8 +187,12 @@ def _truth(
         *name,
         sizes=dict(sizes),
         camera=seen.camera,
-        points_mm={n: (float(p[0]), float(p[1]), float(p[2])) for n, p in zip(names, points, strict=True)},
+        points_mm={n: _point(p) for n, p in zip(names, points, strict=True)},
         points_px={n: (float(p[0]), float(p[1])) for n, p in zip(names, pixels, strict=True)},
         visible=frozenset(clear),
         orientation=orientation,
     )
+
+
+def _point(place: Floats) -> Point:
+    return float(place[0]), float(place[1]), float(place[2])

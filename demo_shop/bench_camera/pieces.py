@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
+from itertools import pairwise
 
 import numpy as np
 
@@ -12,6 +13,7 @@ from demo_shop.bench_camera.patches import Ball, ConeWall, Face, Patch, Ring, Wa
 from demo_shop.bench_camera.pinhole import Floats
 
 Hole = tuple[float, float, float]
+Place = Sequence[float] | Floats
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,12 +47,14 @@ class Piece:
 
 
 def turned(
-    profile: Sequence[tuple[float, float]], finish: Finish, arc: tuple[float, float] | None = None,
+    profile: Sequence[tuple[float, float]],
+    finish: Finish,
+    arc: tuple[float, float] | None = None,
     holes: tuple[Hole, ...] = (),
 ) -> Piece:
-    """A body turned about z from (radius, height) points in order; `holes` pierce its flat faces."""
+    """A body turned about z from (radius, height) points; `holes` pierce its flat faces."""
     patches: list[Patch] = []
-    for (r0, z0), (r1, z1) in zip(profile[:-1], profile[1:], strict=True):
+    for (r0, z0), (r1, z1) in pairwise(profile):
         if abs(z1 - z0) < 1e-9:
             if r0 != r1:
                 patches.append(Ring(min(r0, r1), max(r0, r1), z0, holes, arc))
@@ -60,7 +64,10 @@ def turned(
 
 
 def slab(
-    outline: Iterable[tuple[float, float]], z0: float, z1: float, finish: Finish,
+    outline: Iterable[tuple[float, float]],
+    z0: float,
+    z1: float,
+    finish: Finish,
     holes: tuple[Hole, ...] = (),
 ) -> Piece:
     """A plate of any outline (counter-clockwise) between two heights, with round holes."""
@@ -81,9 +88,7 @@ def slab(
     plate = Piece(tuple(patches), finish)
     if not holes:
         return plate
-    bores: tuple[Patch, ...] = tuple(
-        _shifted_bore(hole, z0, z1) for hole in holes
-    )
+    bores: tuple[Patch, ...] = tuple(_shifted_bore(hole, z0, z1) for hole in holes)
     return Piece(plate.patches + bores, finish)
 
 
@@ -113,16 +118,17 @@ class OffsetBore:
 
 
 def bar(
-    x: tuple[float, float], y: tuple[float, float], z: tuple[float, float], finish: Finish,
+    x: tuple[float, float],
+    y: tuple[float, float],
+    z: tuple[float, float],
+    finish: Finish,
     corner: float = 0.0,
 ) -> Piece:
     """A box from three spans; `corner` rounds the upright edges."""
     return slab(rounded(x[0], x[1], y[0], y[1], corner), z[0], z[1], finish)
 
 
-def rod(
-    a: Sequence[float], b: Sequence[float], radius: float, finish: Finish, end: float | None = None
-) -> Piece:
+def rod(a: Place, b: Place, radius: float, finish: Finish, end: float | None = None) -> Piece:
     """A round rod from a to b; `end` is the radius at b when it tapers."""
     start, stop = np.array(a, float), np.array(b, float)
     length = float(np.linalg.norm(stop - start))
@@ -136,7 +142,7 @@ def hose(path: Floats, radius: float, finish: Finish, closed: bool = False) -> l
     """A round cord along a path (n, 3), with balls at the bends."""
     points = np.vstack([path, path[:1]]) if closed else path
     pieces: list[Piece] = []
-    for a, b in zip(points[:-1], points[1:], strict=True):
+    for a, b in pairwise(points):
         length = float(np.linalg.norm(b - a))
         wall = ConeWall(radius, 0, radius, length)
         pieces.append(Piece((wall,), finish, Pose(_frame_along((b - a) / length), a)))
@@ -154,7 +160,9 @@ def thread(
     for i in range(turns):
         low = z0 + i * step
         points += [
-            (outer, low + 0.42 * step), (outer, low + 0.58 * step), (outer - depth, low + step)
+            (outer, low + 0.42 * step),
+            (outer, low + 0.58 * step),
+            (outer - depth, low + step),
         ]
     return points
 
@@ -165,23 +173,32 @@ def circle(radius: float, count: int = 40, x: float = 0, y: float = 0) -> list[t
     return [(x + radius * float(np.cos(a)), y + radius * float(np.sin(a))) for a in angles]
 
 
+def ring_piece(inner: float, outer: float, low: float, high: float) -> list[tuple[float, float]]:
+    """Outline of a piece of a flat ring about the origin, between two angles in degrees."""
+    out = np.radians(np.linspace(low, high, 8))
+    return [(outer * float(np.cos(a)), outer * float(np.sin(a))) for a in out] + [
+        (inner * float(np.cos(a)), inner * float(np.sin(a))) for a in out[::-1]
+    ]
+
+
 def hexagon(across_flats: float) -> list[tuple[float, float]]:
     """A hexagonal outline by its width across flats."""
     corner = across_flats / np.sqrt(3)
     return [
-        (float(corner * np.cos(a)), float(corner * np.sin(a)))
-        for a in np.arange(6) * np.pi / 3
+        (float(corner * np.cos(a)), float(corner * np.sin(a))) for a in np.arange(6) * np.pi / 3
     ]
 
 
-def rounded(
-    x0: float, x1: float, y0: float, y1: float, corner: float
-) -> list[tuple[float, float]]:
+def rounded(x0: float, x1: float, y0: float, y1: float, corner: float) -> list[tuple[float, float]]:
     """A rectangle with rounded corners."""
     if corner <= 0:
         return [(x0, y0), (x1, y0), (x1, y1), (x0, y1)]
-    places = ((x1 - corner, y0 + corner, -90), (x1 - corner, y1 - corner, 0),
-              (x0 + corner, y1 - corner, 90), (x0 + corner, y0 + corner, 180))
+    places = (
+        (x1 - corner, y0 + corner, -90),
+        (x1 - corner, y1 - corner, 0),
+        (x0 + corner, y1 - corner, 90),
+        (x0 + corner, y0 + corner, 180),
+    )
     return [
         (cx + corner * float(np.cos(a)), cy + corner * float(np.sin(a)))
         for cx, cy, first in places

@@ -12,7 +12,7 @@ Floats = NDArray[np.float64]
 
 @dataclass(frozen=True, slots=True)
 class Camera:
-    """A camera without lens faults. Millimetres, z up from the bench; pixel centres are whole numbers.
+    """A camera without lens faults; mm, z up from the bench; pixel centres at whole numbers.
 
     `turn` takes bench directions to camera directions (x right, y down, z away from the camera).
     """
@@ -59,7 +59,7 @@ def look_at(
     focal_px: float,
     size: tuple[int, int],
 ) -> Camera:
-    """A camera `distance` mm from the target; angles in degrees, elevation 90 looks straight down."""
+    """A camera `distance` mm from the target; degrees, elevation 90 looks straight down."""
     e, a = np.radians(elevation), np.radians(azimuth)
     outward = np.array([np.cos(e) * np.cos(a), np.cos(e) * np.sin(a), np.sin(e)])
     right = np.array([-np.sin(a), np.cos(a), 0.0])

@@ -11,7 +11,7 @@ from demo_shop.bench_camera.bench_top import ground_colour
 from demo_shop.bench_camera.exposure import Exposure
 from demo_shop.bench_camera.finishes import Finish
 from demo_shop.bench_camera.grain import Grain, Pixels
-from demo_shop.bench_camera.light import Lamp, Shade, closeness, enlarge, room, soften
+from demo_shop.bench_camera.light import Lamp, Shade, closeness, enlarge, room, round_edges, soften
 from demo_shop.bench_camera.pieces import Piece, Pose
 
 _COARSE = 4
@@ -51,7 +51,7 @@ def shade_scene(scene: Scene) -> Pixels:
     ground = bench_points(seen)
     x, y = ground[..., 0], ground[..., 1]
     colour = ground_colour(scene.ground, x, y, scene.grain)
-    mean = tuple(float(c) for c in colour[:: 16, :: 16].mean((0, 1)))
+    mean = tuple(float(c) for c in colour[::16, ::16].mean((0, 1)))
     coarse = bench_points(seen, _COARSE)
     flat = np.concatenate([coarse.reshape(-1, 2), np.zeros((coarse[..., 0].size, 1))], 1)
     lit = scene.shade.lit(flat.astype(np.float32)).reshape(coarse.shape[:2])
@@ -62,8 +62,9 @@ def shade_scene(scene: Scene) -> Pixels:
     lamp = np.array(scene.lamp.colour, np.float32) * np.float32(scene.lamp.strength * up)
     glow = np.array([0.30, 0.315, 0.335], np.float32)
     light = colour * (lit_full[..., None] * lamp + open_full[..., None] ** 1.5 * glow)
-    _shade_part(scene, light, open_full, (mean[0], mean[1], mean[2]))
-    return light
+    picture: Pixels = light.astype(np.float32)
+    _shade_part(scene, picture, open_full, (mean[0], mean[1], mean[2]))
+    return picture
 
 
 def _openness(scene: Scene) -> Pixels:
@@ -85,14 +86,14 @@ def _shade_part(
     if right <= left:
         return
     crop = (slice(top, bottom), slice(left, right))
-    rounded_edges = soften(seen.normal[crop], 1)  # a small radius on every edge, as parts have
+    rounded_edges = round_edges(seen.normal[crop])
     pieces = seen.piece[crop]
     for number, piece in enumerate(scene.pieces):
         rows, columns = np.nonzero(pieces == number)
         if not len(rows):
             continue
         place = seen.place[crop][rows, columns]
-        normal = rounded_edges[rows, columns]
+        normal: Pixels = rounded_edges[rows, columns]
         openness = open_full[crop][rows, columns]
         light[rows + top, columns + left] = _lit_material(
             scene, piece.finish, place, normal, openness, bench
@@ -100,19 +101,19 @@ def _shade_part(
 
 
 def _lit_material(
-    scene: Scene, finish: Finish, place: Pixels, normal: Pixels, openness: Pixels,
+    scene: Scene,
+    finish: Finish,
+    place: Pixels,
+    normal: Pixels,
+    openness: Pixels,
     bench: tuple[float, float, float],
 ) -> Pixels:
     albedo, gloss, metal, rough = _material(finish, place, scene.grain)
-    lean = np.stack(
-        scene.grain.slopes(place[:, 0], place[:, 1], place[:, 2], finish.rough_mm), 1
-    ) * rough[:, None]
     turn = scene.standing.turn.astype(np.float32)
-    normal = normal + lean @ turn.T
-    normal /= np.linalg.norm(normal, axis=1, keepdims=True) + np.float32(1e-6)
+    lean = np.stack(scene.grain.slopes(*place.T, finish.rough_mm), 1) * rough[:, None]
+    normal = _unit(normal + lean @ turn.T)
     world = place @ turn.T + scene.standing.shift.astype(np.float32)
-    sight = scene.seen.camera.place.astype(np.float32) - world
-    sight /= np.linalg.norm(sight, axis=1, keepdims=True)
+    sight = _unit(scene.seen.camera.place.astype(np.float32) - world)
     lamp = scene.lamp.direction.astype(np.float32)
     shadow = scene.shade.lit(world + normal * np.float32(0.3))
     facing = np.clip(normal @ lamp, 0, 1) * shadow
@@ -131,9 +132,12 @@ def _lit_material(
     return np.asarray(plain * (1 - metal)[:, None] + bright * metal[:, None], np.float32)
 
 
-def _material(
-    finish: Finish, place: Pixels, grain: Grain
-) -> tuple[Pixels, Pixels, Pixels, Pixels]:
+def _unit(vectors: Pixels) -> Pixels:
+    length = np.linalg.norm(vectors, axis=1, keepdims=True) + np.float32(1e-6)
+    return np.asarray(vectors / length, np.float32)
+
+
+def _material(finish: Finish, place: Pixels, grain: Grain) -> tuple[Pixels, Pixels, Pixels, Pixels]:
     """Colour, gloss, how metallic, how rough, at each point, with all coats on."""
     x, y, z = place[:, 0], place[:, 1], place[:, 2]
     mottled = 1 + finish.uneven * grain.spots(x, y, z, finish.blotch_mm)

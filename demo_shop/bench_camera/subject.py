@@ -46,7 +46,11 @@ class Subject:
     def corners(self, standing: Pose) -> Floats:
         """Points on the bench whose hull holds the whole part, shape (n, 3)."""
         return np.concatenate(
-            [piece.pose.within(standing).out(p.rim()) for piece in self.pieces for p in piece.patches]
+            [
+                piece.pose.within(standing).out(p.rim())
+                for piece in self.pieces
+                for p in piece.patches
+            ]
         )
 
 
@@ -56,8 +60,9 @@ class Order:
 
     side: Side
     grime: float
-    sizes: dict[str, float]
+    sizes: Mapping[str, float]
     rng: np.random.Generator
+    drawn: dict[str, float] = field(default_factory=dict)  # the sizes the part came out with
 
     @property
     def worn(self) -> bool:
@@ -65,9 +70,10 @@ class Order:
         return self.side == "removed"
 
     def size(self, name: str, removed: float, replacement: float | None = None) -> float:
-        """The size asked for, else the usual one (mm); what was used is kept for the truth."""
+        """The size asked for, else the usual one (mm); what was drawn is kept."""
         usual = removed if self.worn or replacement is None else replacement
-        return self.sizes.setdefault(name, usual)
+        self.drawn[name] = float(self.sizes.get(name, usual))
+        return self.drawn[name]
 
 
 Builder = Callable[[Order], Subject]

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from itertools import pairwise
 
 import numpy as np
 
@@ -54,8 +55,15 @@ def beyond(axis: int, start: float, fade: float) -> Where:
 
 
 def spread(
-    colour: Colour, amount: float, blotch_mm: float, where: Where = everywhere, *, gloss: float = 0.08,
-    rough: float = 0.3, edge: float = 0.5, speckle: float = 0.2,
+    colour: Colour,
+    amount: float,
+    blotch_mm: float,
+    where: Where = everywhere,
+    *,
+    gloss: float = 0.08,
+    rough: float = 0.3,
+    edge: float = 0.5,
+    speckle: float = 0.2,
 ) -> Coat:
     """A patchy deposit; `amount` 0 is none, 1 nearly closed."""
 
@@ -88,7 +96,12 @@ def track(points: list[tuple[float, float, float]], width: float, colour: Colour
     def cover(x: Pixels, y: Pixels, z: Pixels, grain: Grain) -> Pixels:
         low, high = line.min(0) - 3 - width, line.max(0) + 3 + width
         close = np.nonzero(
-            (x > low[0]) & (x < high[0]) & (y > low[1]) & (y < high[1]) & (z > low[2]) & (z < high[2])
+            (x > low[0])
+            & (x < high[0])
+            & (y > low[1])
+            & (y < high[1])
+            & (z > low[2])
+            & (z < high[2])
         )
         share = np.zeros_like(x)
         share[close] = _near_line(line, width, (x[close], y[close], z[close]), grain)
@@ -103,7 +116,7 @@ def _near_line(
     u, v = flatten(*at)
     sx, sy = grain.sharp(u, v, 7.0) * np.float32(0.7), grain.sharp(v, u, 9.0) * np.float32(0.7)
     nearest = np.full(u.shape, np.inf)
-    for a, b in zip(line[:-1], line[1:], strict=True):
+    for a, b in pairwise(line):
         edge = b - a
         qx, qy, qz = at[0] + sx - a[0], at[1] + sy - a[1], at[2] - a[2]
         along = np.clip((qx * edge[0] + qy * edge[1] + qz * edge[2]) / (edge @ edge), 0, 1)
@@ -142,3 +155,12 @@ def grooves(step_mm: float, depth: float, colour: Colour, *, axis: int | None = 
         return np.asarray(np.clip(depth * (0.5 + 0.6 * lines), 0, 1), np.float32)
 
     return Coat(colour, cover, 0.35, 0.12, 0.05)
+
+
+def rusted(grime: float) -> tuple[Coat, ...]:
+    """Bare iron that has seen winters: dark and bright rust, some old grease."""
+    return (
+        film_of(DARK_RUST, 0.7 * grime, gloss=0.05),
+        spread(RUST, 0.85 * grime, 10, edge=1.4),
+        spread((0.02, 0.016, 0.012), 0.5 * grime, 16, edge=1.5, gloss=0.5),
+    )

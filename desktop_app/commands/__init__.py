@@ -1,0 +1,1 @@
+"""The same deeds and questions from the shell; a command holds no rules of its own."""

@@ -29,7 +29,7 @@ def photos_by_id(connection: Connection, ids: Collection[int]) -> dict[int, Kept
 def photo_ids_by_hash(connection: Connection, job_id: int) -> Mapping[str, int]:
     """Return the id of each photo of a job by its SHA-256."""
     asked = select(Photo.sha256, Photo.id).where(Photo.job_id == job_id).order_by(Photo.id.desc())
-    return {sha256: photo_id for sha256, photo_id in connection.execute(asked)}
+    return {row.sha256: row.id for row in connection.execute(asked)}
 
 
 def job_is_there(connection: Connection, job_id: int) -> bool:

@@ -23,6 +23,18 @@ UNREADABLE = (
 )
 
 
+# How each EXIF orientation is set upright (Exif 2.32, tag 0x0112), in Pillow's words.
+_TURNS = {
+    2: "FLIP_LEFT_RIGHT",
+    3: "ROTATE_180",
+    4: "FLIP_TOP_BOTTOM",
+    5: "TRANSPOSE",
+    6: "ROTATE_270",
+    7: "TRANSVERSE",
+    8: "ROTATE_90",
+}
+
+
 def open_picture(content: bytes, media_type: str) -> Image:
     """Open a photo with the one decoder of its kind; no pixel is decoded yet.
 
@@ -65,7 +77,7 @@ def upright_rgb(picture: Image, longest: int | None = None) -> Image:
     With `longest`, the picture is made smaller first so that neither side is longer; JPEG is then
     decoded at a fraction of its size, which is many times faster.
     """
-    from PIL import Image, ImageOps
+    from PIL import Image
 
     turned = orientation(picture)
     if longest is not None:
@@ -74,10 +86,8 @@ def upright_rgb(picture: Image, longest: int | None = None) -> Image:
             picture = _as_rgb(picture, picture.info)
         picture.thumbnail((longest, longest), Image.Resampling.BICUBIC, reducing_gap=2.0)
     flat = _as_rgb(picture, picture.info)
-    if turned == 1:
-        return flat
-    flat.getexif()[0x0112] = turned
-    return ImageOps.exif_transpose(flat)
+    turn = _TURNS.get(turned)
+    return flat if turn is None else flat.transpose(Image.Transpose[turn])
 
 
 def _as_rgb(picture: Image, info: dict[str | tuple[int, int], object]) -> Image:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections import defaultdict
 
-from sqlalchemy import Connection, select
+from sqlalchemy import Connection, func, select
 
 from desktop_app.part_photos.stored import Photo
 from desktop_app.parts_compared import reading as values
@@ -20,6 +20,7 @@ from desktop_app.parts_compared.stored import (
     PartCondition,
     Reading,
 )
+from desktop_app.repair_jobs.stored import Job
 from desktop_app.shop_record.deed import Deed
 from desktop_app.shop_record.tables import Kept
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -223,3 +224,21 @@ def rows_of_pair(deed: Deed, pair_id: int) -> list[tuple[type[Kept], int]]:
         rows = deed.connection.execute(select(table.id).where(table.pair_id == pair_id))
         found.extend((table, row) for row in rows.scalars())
     return found
+
+
+def job_to_show(connection: Connection) -> tuple[int, str]:
+    """Return the newest job handed over with photos of both parts: its id and that day."""
+    sides = (
+        select(Pair.job_id)
+        .join(PairPhoto, PairPhoto.pair_id == Pair.id)
+        .group_by(Pair.job_id)
+        .having(func.count(PairPhoto.side.distinct()) == 2)
+    )
+    row = connection.execute(
+        select(Job.id, Job.left_at)
+        .where(Job.id.in_(sides), Job.left_at.is_not(None))
+        .order_by(Job.left_at.desc())
+    ).first()
+    if row is None:
+        raise ShopTrouble("No job of this shop has photos of both parts yet.")
+    return row[0], str(row[1])[:10]

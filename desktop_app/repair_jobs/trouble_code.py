@@ -106,7 +106,7 @@ def read_code(text: str, book: CodeBook | None = None) -> TroubleCode:
     code = text.strip().upper()
     if not _WHOLE.fullmatch(code):
         raise CodeTrouble(
-            f"“{text.strip()[:40]}” is not a trouble code.",
+            f"“{' '.join(text.split())[:40]}” is not a trouble code.",
             do="One is P, C, B or U, then 0 to 3, then three of 0 to 9 and A to F, such as P0300.",
         )
     return TroubleCode(code, (book or code_book()).meanings.get(code))

@@ -103,7 +103,7 @@ def read_vin(text: str) -> VinReading:
     vin = plain_vin(text)
     if len(vin) != LENGTH:
         raise VinTrouble(
-            f"“{_short(text)}” has {len(vin)} characters.", do="A VIN has 17: letters and digits."
+            f"“{_short(vin)}” has {len(vin)} characters.", do="A VIN has 17: letters and digits."
         )
     for place, character in enumerate(vin, 1):
         if character in LETTERS_NEVER_USED:
@@ -113,7 +113,7 @@ def read_vin(text: str) -> VinReading:
             )
         if character not in _VALUE:
             raise VinTrouble(
-                f"“{_short(text)}” has {character!r} in place {place}.",
+                f"“{_short(vin)}” has {character!r} in place {place}.",
                 do="A VIN has only the letters A to Z without I, O, Q, and the digits.",
             )
     return _reading(vin)

@@ -76,6 +76,11 @@ def read_returns_of_job(
     return _rows(facts, found)
 
 
+def read_returns_of_vehicle(connection: Connection, facts: Facts) -> tuple[ReturnRow, ...]:
+    """Return every candidate or judged pair among the facts of one vehicle that were read."""
+    return _rows(facts, _all(connection, facts))
+
+
 def read_watch(connection: Connection, today: date) -> tuple[WatchedJob, ...]:
     """Return the jobs whose window is open on a day, what ends first at the top.
 

@@ -12,8 +12,7 @@ from sqlalchemy.orm import InstrumentedAttribute, aliased
 
 from desktop_app.repair_jobs.distance import DistanceUnit
 from desktop_app.repair_jobs.stored import Job, Vehicle, Visit
-from desktop_app.repair_jobs.vehicle_identity import VehicleNames, matching_plate, vehicle_keys
-from desktop_app.repair_jobs.vin import matching_vin
+from desktop_app.repair_jobs.vehicle_identity import VehicleNames, vehicle_keys
 from desktop_app.returns_watched.stored import ReturnLink
 
 MOST_AT_ONCE = 900  # values in one look-up; older SQLite takes 999 at most
@@ -48,14 +47,14 @@ def each_row(
 def rows_of_one(connection: Connection, vehicle_ids: Collection[int]) -> frozenset[int]:
     """Return the ids and those of all rows that may mean the same vehicles, by VIN or plate."""
     known: dict[int, Row[Any]] = {}
-    wanted = select(Vehicle.id, Vehicle.vin, Vehicle.plate)
+    wanted = select(Vehicle.id, Vehicle.vin, Vehicle.plate_key)
     fresh = list(each_row(connection, wanted, Vehicle.id, vehicle_ids))
     while fresh:
         known.update((row.id, row) for row in fresh)
-        vins = {form for row in fresh for form in _forms(row.vin, matching_vin)}
-        plates = {form for row in fresh for form in _forms(row.plate, matching_plate)}
+        vins = {row.vin for row in fresh if row.vin}
+        plates = {row.plate_key for row in fresh if row.plate_key}
         met = [*each_row(connection, wanted, Vehicle.vin, vins)]
-        met += each_row(connection, wanted, Vehicle.plate, plates)
+        met += each_row(connection, wanted, Vehicle.plate_key, plates)
         fresh = [row for row in met if row.id not in known]
     return frozenset(known)
 
@@ -91,12 +90,6 @@ def read_vehicles(
         )
         for row, key in zip(rows, keys, strict=True)
     }
-
-
-def _forms(written: str | None, matching: Any) -> set[str]:
-    if not written or not matching(written):
-        return set()
-    return {written, written.strip(), written.strip().upper(), matching(written)}
 
 
 def _refused(connection: Connection) -> frozenset[tuple[str, str]]:

@@ -90,7 +90,7 @@ def watched(
     if out is None:
         return None
     window = job.window or MAIN_WINDOW
-    sightings = tuple(_since(job, out, readings))
+    sightings = tuple(sightings_since(job, out, readings))
     course = JobCourse(window, handed_over_on=out, sightings=sightings, rate=rate)
     if not window_is_open(course, today):
         return None
@@ -123,7 +123,8 @@ def what_ends_first(jobs: Iterable[WatchedJob]) -> tuple[WatchedJob, ...]:
     return tuple(sorted(jobs, key=lambda job: (job.expected_close, job.days_left, job.job)))
 
 
-def _since(job: JobFacts, out: date, readings: Readings) -> Iterable[Sighting]:
+def sightings_since(job: JobFacts, out: date, readings: Readings) -> Iterable[Sighting]:
+    """Yield when the car was seen after it left, with the miles since, where they are known."""
     for on, place in readings:
         if on > out:
             miles = miles_between(job.odometer_out, place, (on - out).days)

@@ -4,21 +4,12 @@ from __future__ import annotations
 
 import logging
 from collections.abc import Callable, Generator
-from dataclasses import dataclass
 from typing import Any
 
 from PySide6.QtCore import QObject, QRunnable, QThreadPool, Signal, Slot
 
+from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
-
-
-@dataclass(frozen=True, slots=True)
-class Step:
-    """How far an errand has come: `done` of `of` pieces, and a word about it."""
-
-    done: int
-    of: int
-    words: str
 
 
 class Errand(QObject):

@@ -77,6 +77,15 @@ class MainWindow(QMainWindow):
         self._buttons[name] = button
         self._rail_column.insertWidget(self._rail_column.count() - 1, button)
 
+    def has_place(self, name: str) -> bool:
+        """Tell whether a place was added."""
+        return name in self._makers
+
+    def take_place_away(self, name: str) -> None:
+        """Take a place off the rail that is not needed any more."""
+        if name in self._buttons:
+            self._buttons[name].hide()
+
     def page(self, name: str) -> QWidget:
         """Return the page of a place, made now if it was never shown."""
         if name not in self._places:

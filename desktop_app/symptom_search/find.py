@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from heapq import nlargest
 from typing import TypedDict
 
 from desktop_app.parts_compared.part_kind import PartKind
@@ -24,8 +25,8 @@ from desktop_app.symptom_search.stored_evidence import Named, gather, jobs_named
 from desktop_app.symptom_search.stored_words import SoughtWord, WordHits, jobs_with_words
 from desktop_app.symptom_search.vocabulary import Vocabulary
 
-WEIGHED = 80  # jobs that are read and weighed word by word; those before them by the indexes
-COUNTED = 1500  # jobs that "what fixed it" is counted over, at most
+WEIGHED = 50  # jobs that are read and weighed word by word; those before them by the indexes
+COUNTED = 1000  # jobs that "what fixed it" is counted over, at most
 
 
 class HitJson(TypedDict):
@@ -109,8 +110,10 @@ def find(
         words = [word for word in question.words if word.place not in named.places]
         hits = jobs_with_words(connection, words, limit)
         evidence = gather(connection, question, named, near, code_book(), hits)
-        first = sorted(evidence, key=lambda job: (-_first_points(evidence[job]), -job))
-        seen = stored.jobs_seen(connection, first[: max(WEIGHED, limit)])
+        first = nlargest(
+            max(WEIGHED, limit), evidence, key=lambda job: (_first_points(evidence[job]), job)
+        )
+        seen = stored.jobs_seen(connection, first)
         mended = stored.mended_jobs(connection, _about_the_same(question, evidence, hits))
     judge = Judge(question, [_sought(one) for one in hits.sought], plain)
     standings = [(job, judge.weigh(evidence[job.id], job.texts)) for job in seen.values()]

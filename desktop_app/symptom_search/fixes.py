@@ -8,7 +8,6 @@ from datetime import date
 from typing import TypedDict
 
 from desktop_app.symptom_search.interval import wilson
-from desktop_app.symptom_search.word_forms import plain_words
 
 SMALL = 10  # settled jobs below which a share is called small
 
@@ -46,13 +45,15 @@ class Fix:
     """One way in which it was mended: how often, and what became of it.
 
     `fix` is a part kind's id or a correction's words. A window still open is no success, so
-    `rate` (with its 95 % Wilson interval) is taken over the settled jobs alone; None without any.
+    `rate` (with its 95 % Wilson interval) is `settled_back` of the `settled` jobs; None without
+    any. `came_back` counts all that came back, those with an open window among them.
     """
 
     fix: str
     name: str
     jobs: tuple[int, ...]
     settled: int
+    settled_back: int
     came_back: int
     rate: float | None
     low: float | None
@@ -61,13 +62,15 @@ class Fix:
     def sentence(self) -> str:
         """Return the counts as a shop would say them; small numbers are said to be small."""
         times = "once" if len(self.jobs) == 1 else f"{len(self.jobs)} times"
-        back = "never came back" if self.came_back == 0 else f"came back {self.came_back} ×"
-        if self.rate is None:
-            return f"{times}; {back} so far, no window is over yet"
-        share = f"{self.low or 0:.0%} to {self.high or 0:.0%}"
+        early = self.came_back - self.settled_back
+        more = f"; {early} came back already" if early else ""
+        if self.rate is None or self.low is None or self.high is None:
+            return f"{times}; no window is over yet{more}"
+        back = self.settled_back or "none"
+        counted = f"{times}; of {self.settled} settled {back} came back{more}"
         if self.settled < SMALL:
-            return f"{times}; {back}; only {self.settled} settled: anything from {share}"
-        return f"{times}; {back}; {self.settled} settled: {self.rate:.0%} ({share})"
+            return f"{counted}. Few: the true share may be {self.low:.0%} to {self.high:.0%}."
+        return f"{counted}: {self.rate:.0%} ({self.low:.0%} to {self.high:.0%})"
 
     def as_json(self) -> FixJson:
         """Return the fields of the command contract, and how many of the jobs are settled."""
@@ -95,14 +98,13 @@ def count_fixes(
         for kind in sorted(one.part_kinds):
             shown.setdefault(kind, names.get(kind, kind))
             grouped.setdefault(kind, []).append(one)
-        words = plain_words(one.correction)
+        words = " ".join(one.correction.casefold().split()).rstrip(" .;,")
         if not one.part_kinds and words:
             key = f" {words}"  # never mistaken for a part kind's id
             shown.setdefault(key, one.correction.strip())
             grouped.setdefault(key, []).append(one)
-    fixes = [_fix(key, shown[key], jobs, today) for key, jobs in grouped.items()]
-    fixes.sort(key=lambda fix: (-len(fix.jobs), fix.name.casefold()))
-    return tuple(fixes[:most])
+    ways = sorted(grouped, key=lambda key: (-len(grouped[key]), shown[key].casefold()))
+    return tuple(_fix(key, shown[key], grouped[key], today) for key in ways[:most])
 
 
 def _fix(key: str, name: str, mended: Sequence[MendedJob], today: date) -> Fix:
@@ -114,6 +116,7 @@ def _fix(key: str, name: str, mended: Sequence[MendedJob], today: date) -> Fix:
         name=name,
         jobs=tuple(one.job for one in mended),
         settled=len(settled),
+        settled_back=back,
         came_back=sum(one.came_back for one in mended),
         rate=back / len(settled) if settled else None,
         low=low,

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 
 from desktop_app.repair_jobs.concern_conditions import condition_words
 from desktop_app.symptom_search.question import Question
@@ -39,17 +39,17 @@ Span = tuple[int, int]
 
 @dataclass(slots=True)
 class Evidence:
-    """What the indexes say of one job, before it is read itself."""
+    """What the indexes say of one job, before it is read itself; ids, each once."""
 
     named: str = ""
     number: bool = False
-    groups: set[str] = field(default_factory=set)
-    near_groups: set[str] = field(default_factory=set)
-    codes: set[str] = field(default_factory=set)
-    related: set[str] = field(default_factory=set)
-    parts: set[str] = field(default_factory=set)
-    happens: set[str] = field(default_factory=set)
-    never: set[str] = field(default_factory=set)
+    groups: tuple[str, ...] = ()
+    near_groups: tuple[str, ...] = ()
+    codes: tuple[str, ...] = ()
+    related: tuple[str, ...] = ()
+    parts: tuple[str, ...] = ()
+    happens: tuple[str, ...] = ()
+    never: tuple[str, ...] = ()
     share_of_words: float = 0.0
 
     def points(self) -> float:

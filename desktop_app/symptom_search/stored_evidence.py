@@ -5,7 +5,7 @@ Every look-up goes through an index and has an end, so that it costs the same in
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from sqlalchemy import ColumnElement, Connection, select
@@ -29,7 +29,7 @@ from desktop_app.symptom_search.ranking import Evidence
 from desktop_app.symptom_search.stored_words import WordHits
 
 MOST_OF_ONE = 1000  # jobs taken for one symptom, code or car: the newest
-MOST_OF_NEAR = 100
+MOST_OF_NEAR = 50
 VIN_END = 4  # characters of a VIN that are enough to look for it
 
 
@@ -135,43 +135,38 @@ def _jobs_of_vehicle(connection: Connection, name: Name) -> Iterable[tuple[Piece
 def _add_symptoms(
     connection: Connection, groups: Iterable[str], near: Iterable[str], into: dict[int, Evidence]
 ) -> None:
-    """Add the newest jobs of these symptom groups, and of the neighbouring ones, as evidence."""
     for group in groups:
-        for job in _newest_of(connection, JobSymptom.job_id, JobSymptom.symptom == group):
-            into.setdefault(job, Evidence()).groups.add(group)
+        for one in _newest_of(connection, into, JobSymptom.job_id, JobSymptom.symptom == group):
+            one.groups += (group,)
     for group in near:
-        for job in _newest_of(
-            connection, JobSymptom.job_id, JobSymptom.symptom == group, MOST_OF_NEAR
-        ):
-            into.setdefault(job, Evidence()).near_groups.add(group)
+        where = JobSymptom.symptom == group
+        for one in _newest_of(connection, into, JobSymptom.job_id, where, MOST_OF_NEAR):
+            one.near_groups += (group,)
 
 
 def _add_codes(
     connection: Connection, codes: Sequence[str], book: CodeBook, into: dict[int, Evidence]
 ) -> None:
-    """Add the newest jobs with these codes, or with a code of the same family, as evidence."""
     for code in codes:
-        for job in _newest_of(connection, TroubleCode.job_id, TroubleCode.code == code):
-            into.setdefault(job, Evidence()).codes.add(code)
+        for one in _newest_of(connection, into, TroubleCode.job_id, TroubleCode.code == code):
+            one.codes += (code,)
         family = next((f.codes for f in book.families if code in f.codes), frozenset())
-        for other in sorted(family - set(codes)):
-            for job in _newest_of(
-                connection, TroubleCode.job_id, TroubleCode.code == other, MOST_OF_NEAR
-            ):
-                into.setdefault(job, Evidence()).related.add(other)
+        others = sorted(family - set(codes))
+        where = TroubleCode.code.in_(others)
+        if others:
+            for one in _newest_of(connection, into, TroubleCode.job_id, where, MOST_OF_NEAR):
+                one.related += (code,)
 
 
 def _add_parts(connection: Connection, kinds: Iterable[str], into: dict[int, Evidence]) -> None:
-    """Add the newest jobs with a pair of these part kinds as evidence."""
     for kind in kinds:
-        for job in _newest_of(connection, Pair.job_id, Pair.part_kind == kind):
-            into.setdefault(job, Evidence()).parts.add(kind)
+        for one in _newest_of(connection, into, Pair.job_id, Pair.part_kind == kind):
+            one.parts += (kind,)
 
 
 def _add_conditions(
     connection: Connection, conditions: Iterable[str], into: dict[int, Evidence]
 ) -> None:
-    """Add to the jobs found already whether these conditions were said to happen or never to."""
     asked = tuple(conditions)
     if not asked or not into:
         return
@@ -181,14 +176,23 @@ def _add_conditions(
         )
     )
     for job, condition, happens in rows:
-        (into[job].happens if happens else into[job].never).add(condition)
+        if happens:
+            into[job].happens += (condition,)
+        else:
+            into[job].never += (condition,)
 
 
 def _newest_of(
     connection: Connection,
+    into: dict[int, Evidence],
     job: InstrumentedAttribute[int],
     where: ColumnElement[bool],
     most: int = MOST_OF_ONE,
-) -> list[int]:
+) -> Iterator[Evidence]:
+    """Yield the evidence on each of the newest jobs for which this holds, each job once."""
     query = select(job).where(where).order_by(job.class_.id.desc()).limit(most)
-    return [row[0] for row in connection.execute(query)]
+    for one in {row[0] for row in connection.execute(query)}:
+        evidence = into.get(one)
+        if evidence is None:
+            evidence = into[one] = Evidence()
+        yield evidence

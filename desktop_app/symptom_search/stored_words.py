@@ -17,7 +17,7 @@ from desktop_app.shop_record.dialect_search import (
     stems_beginning,
 )
 from desktop_app.symptom_search.question import Word
-from desktop_app.symptom_search.typing_mistake import nearest
+from desktop_app.symptom_search.typing_mistake import mistakes_allowed, nearest
 from desktop_app.symptom_search.word_forms import forms_to_find, possible_stems
 
 AT_A_STEP = 200  # jobs taken from one step of the ladder
@@ -26,7 +26,7 @@ AT_A_STEP = 200  # jobs taken from one step of the ladder
 MOST_SCORED = 3000
 LEFT_OUT = 6  # with more words than this, only the rare ones are tried without the others
 _STEMS_LOOKED_AT = 60
-_WHOLE_SHELF = 200_000
+_SHELF = 5000
 
 
 @dataclass(frozen=True, slots=True)
@@ -100,17 +100,23 @@ def _seek(connection: Connection, word: Word, total: int) -> SoughtWord:
 
 
 def _near(connection: Connection, word: str) -> tuple[tuple[str, ...], int]:
-    """Return the nearest stems and in how many jobs they stand, the same first letter first."""
-    for beginning in (word[0], ""):
-        shelf = [
-            (stem, jobs)
-            for stem, jobs in stems_beginning(connection, beginning, _WHOLE_SHELF)
+    """Return the nearest stems and in how many jobs they stand.
+
+    Most mistakes leave the first two letters right, so those stems are looked at first; then
+    those with the same first letter, and those that begin as if it had been swapped or dropped.
+    """
+    if not word.isalpha() or not mistakes_allowed(word):
+        return (), 0
+    for beginnings in ((word[:2],), (word[0], word[1] + word[0], word[1:3])):
+        shelf = {
+            stem: jobs
+            for beginning in beginnings
+            for stem, jobs in stems_beginning(connection, beginning, _SHELF)
             if stem.isalpha()
-        ]
-        near = nearest(word, shelf)
+        }
+        near = nearest(word, shelf.items())
         if near:
-            counts = dict(shelf)
-            return near, sum(counts[stem] for stem in near)
+            return near, sum(shelf[stem] for stem in near)
     return (), 0
 
 

@@ -112,6 +112,8 @@ def possible_stems(word: str) -> tuple[str, ...]:
             found[word[:cut]] = None
     if word.endswith("y"):
         found[word[:-1] + "i"] = None
+    if word.endswith("s") and len(word) > 2:
+        found[word[:-2] if word.endswith("ies") else word[:-1]] = None
     for base in bases(word):
         if base.endswith("at") and len(base) > 5:
             found[base[:-2]] = None

@@ -83,7 +83,7 @@ class ShopWords:
 class WeekFigures:
     """All that the report says; `as_of` is the day up to which the watch was looked at.
 
-    `waiting_long` counts returns of the 26 weeks that nobody judged within two weeks.
+    `waiting_long` counts visits of the 26 weeks that nobody judged within two weeks.
     """
 
     week: Week
@@ -117,8 +117,10 @@ def week_figures(
         on_watch=rows.on_watch,
         weeks=weeks_behind(week, rows.left_behind, rows.came_back_behind),
         waiting_long=sum(
-            row.waits and (as_of - row.came_on).days > DAYS_TO_JUDGE
-            for row in rows.came_back_behind
+            counts_as == "waiting" and (as_of - row.came_on).days > DAYS_TO_JUDGE
+            for row, counts_as in zip(
+                rows.came_back_behind, count_later_jobs(rows.came_back_behind), strict=True
+            )
         ),
     )
 

@@ -15,7 +15,9 @@ def week_sheets(figures: WeekFigures) -> tuple[Sheet, ...]:
     left, came_back = _left(figures), _came_back(figures)
     on_watch, weeks = _on_watch(figures), _weeks(figures)
     totals = week_totals(figures, left, came_back, on_watch, weeks)
-    chart = Chart(f"{len(figures.weeks)} weeks to {figures.week}", ("Left", "Comebacks", "Waiting"))
+    chart = Chart(
+        f"{len(figures.weeks)} weeks to {figures.week}", ("Handed over", "Comebacks", "Waiting")
+    )
     return (
         Sheet("Read first", _about(figures, None), sentences=read_first(figures)),
         Sheet("Left this week", _about(figures, len(left.rows)), table=left),
@@ -44,7 +46,7 @@ def _left(figures: WeekFigures) -> Table:
     columns = _columns(
         ("Job", "words"),
         ("Left on", "day"),
-        ("Vehicle", "words"),
+        ("Vehicle", "long words"),
         ("Concern", "long words"),
         ("Cause", "long words"),
         ("Correction", "long words"),
@@ -91,11 +93,10 @@ def _came_back(figures: WeekFigures) -> Table:
         ("Later job", "words"),
         ("Left on", "day"),
         ("Came on", "day"),
-        ("Vehicle", "words"),
+        ("Vehicle", "long words"),
         ("Days", "count"),
         (unit.capitalize(), "count"),
         ("Window used", "share"),
-        ("In window", "words"),
         ("Decided by", "words"),
         ("Reasons", "long words"),
         ("Then", "long words"),
@@ -121,7 +122,6 @@ def _came_back(figures: WeekFigures) -> Table:
             row.candidate.days,
             unknown if miles is None else from_miles(miles, figures.shop.distance_unit),
             row.candidate.window_used,
-            "yes" if row.in_window else "no",
             row.candidate.decided_by,
             "; ".join(row.candidate.reasons),
             row.concern_then,
@@ -142,7 +142,7 @@ def _on_watch(figures: WeekFigures) -> Table:
     unit = _unit(figures)
     columns = _columns(
         ("Job", "words"),
-        ("Vehicle", "words"),
+        ("Vehicle", "long words"),
         ("Concern", "long words"),
         ("Left on", "day"),
         ("Days so far", "count"),
@@ -176,7 +176,7 @@ def _on_watch(figures: WeekFigures) -> Table:
 
 def _weeks(figures: WeekFigures) -> Table:
     columns = _columns(
-        ("Week", "words"), ("Left", "count"), ("Comebacks", "count"), ("Waiting", "count")
+        ("Week", "words"), ("Handed over", "count"), ("Comebacks", "count"), ("Waiting", "count")
     )
     rows = tuple((str(w.week), w.left, w.comebacks, w.waiting) for w in figures.weeks)
     return Table("WeeksBehind", columns, rows)

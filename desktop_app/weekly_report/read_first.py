@@ -45,17 +45,19 @@ def _counts(figures: WeekFigures) -> Iterator[str]:
     comebacks, waiting = figures.counted_as("comeback"), figures.counted_as("waiting")
     verb = "was" if comebacks == 1 else "were"
     yield (
-        f"{_visits(comebacks)} of the week {verb} judged a comeback; {waiting} more may be one "
-        f"and {'waits' if waiting == 1 else 'wait'} for a person to judge."
+        f"{_visits(comebacks)} of the week {verb} judged a comeback. {_visits(waiting)} "
+        f"{'waits' if waiting == 1 else 'wait'} for a person to judge."
     )
     yield (
         "A comeback is a later visit inside the window that a person judged: same symptom, same "
         "system, same part, or from our hands. Foretold, other hands, unrelated and cannot tell "
         "are listed beside them and not counted."
     )
+    watched = len(figures.on_watch)
     yield (
-        f"{_jobs(len(figures.on_watch))} under watch on {day_in_words(figures.as_of)}. An open "
-        "window never counts as a success: its time is not over."
+        f"{_jobs(watched)} {'was' if watched == 1 else 'were'} under watch on "
+        f"{day_in_words(figures.as_of)}. An open window never counts as a success: its time is "
+        "not over."
     )
 
 
@@ -68,18 +70,23 @@ def _warnings(figures: WeekFigures) -> Iterator[str]:
         )
     days_only = sum(row.candidate.distance_miles is None for row in figures.came_back)
     if days_only:
-        yield f"{_returns(days_only)} by days only, because the odometer could not say how far."
-    if figures.waiting_long:
+        verb = "goes" if days_only == 1 else "go"
+        yield f"{_returns(days_only)} {verb} by days only: the odometer could not say how far."
+    late = figures.waiting_long
+    if late:
         yield (
-            f"{_returns(figures.waiting_long)} of the last {len(figures.weeks)} weeks unjudged for "
-            f"more than {DAYS_TO_JUDGE} days. Until then they are neither return nor success."
+            f"{_visits(late)} of the last {len(figures.weeks)} weeks {_have(late)} waited for a "
+            f"judgement for more than {DAYS_TO_JUDGE} days: neither return nor success."
         )
     unproven = sum(job.proof_level == 0 for job in figures.left)
     if unproven:
         yield f"{_jobs(unproven)} left unproven."
     unwritten = sum(row.is_comeback and row.cost_cents is None for row in figures.came_back)
     if unwritten:
-        yield f"{_returns(unwritten)} with no cost written: the sum of the costs is too low."
+        yield (
+            f"{_returns(unwritten)} {_have(unwritten)} no cost written, so the sum of the costs is "
+            "too low."
+        )
     if any(w.left or w.comebacks or w.waiting for w in figures.weeks):
         yield (
             "On the last sheet a comeback stands in the week in which the car came, not in the "
@@ -97,3 +104,7 @@ def _visits(number: int) -> str:
 
 def _returns(number: int) -> str:
     return "1 return" if number == 1 else f"{number} returns"
+
+
+def _have(number: int) -> str:
+    return "has" if number == 1 else "have"

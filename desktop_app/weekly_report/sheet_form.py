@@ -11,7 +11,7 @@ Cell = str | int | float | date | None
 Kind = Literal["words", "long words", "day", "count", "number", "hours", "share", "money"]
 
 LONGEST_TEXT = 32_767  # characters; what spreadsheet programs state as the most in one cell
-WIDEST = 46  # width of a column of long words, in characters; longer ones wrap
+WIDEST = 30  # width of a column of long words, in characters; longer ones wrap
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,11 +82,19 @@ def fitting_text(text: str) -> str:
     return clean.encode("utf-16-le")[:room].decode("utf-16-le", "ignore") + note
 
 
-def column_width(column: Column, cells: Sequence[str]) -> float:
-    """Return a width in characters that fits the header with its button and the cells as shown."""
+def column_width(column: Column, cells: Sequence[str]) -> int:
+    """Return a width in characters that fits the cells as shown and the header, which may wrap."""
     longest = max((len(line) for cell in cells for line in cell.split("\n")), default=0)
-    width = max(len(column.header) + 4, longest + 2)
-    return min(width, WIDEST) if column.kind in ("words", "long words") else width
+    header = max(len(word) for word in column.header.split())
+    if column.kind == "long words":
+        longest = min(longest, WIDEST)
+    return max(header + 5, longest + 3)
+
+
+def lines_needed(text: str, width: int) -> int:
+    """Return how many lines a text takes in a column; letters are on average less wide than digits."""
+    fits = max(1, width)
+    return sum(max(1, -(-len(line) // fits)) for line in text.split("\n"))
 
 
 def _units(text: str) -> int:

@@ -39,7 +39,7 @@ def week_totals(
             ENDS_SOON_DAYS,
             f"of these ending by time within {ENDS_SOON_DAYS} days",
         ),
-        _sum(weeks, "Left", f"Jobs handed over in {len(figures.weeks)} weeks", "count", ""),
+        _sum(weeks, "Handed over", f"Jobs handed over in {len(figures.weeks)} weeks", "count", ""),
         _sum(weeks, "Comebacks", f"Comebacks in {len(figures.weeks)} weeks", "count", ""),
         _sum(weeks, "Waiting", f"Waiting from {len(figures.weeks)} weeks", "count", ""),
     )

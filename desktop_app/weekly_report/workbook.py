@@ -8,6 +8,7 @@ from io import BytesIO
 from typing import TYPE_CHECKING, Any
 
 from desktop_app.weekly_report.sheet_form import (
+    WIDEST,
     Cell,
     Chart,
     Column,
@@ -17,6 +18,7 @@ from desktop_app.weekly_report.sheet_form import (
     Total,
     column_width,
     fitting_text,
+    lines_needed,
 )
 
 if TYPE_CHECKING:
@@ -24,11 +26,17 @@ if TYPE_CHECKING:
     from xlsxwriter.worksheet import Worksheet
 
 HEADER_ROW = 3  # title, the repeated line, a blank row, then the table's header
-SENTENCE_WIDTH = 100
+SENTENCE_WIDTH = 84
+LINE_HEIGHT = 14  # points
+TALLEST = 400  # points; the format allows a row 409
 _PAPERS = {"Letter": 1, "A4": 9}
 # Colours of the Okabe-Ito palette; each also has a pattern of its own, for print in black.
-_SERIES = (("#0072B2", "wide_upward_diagonal"), ("#E69F00", "dark_horizontal"), ("#555555", "grid"))
-_TOTAL_COLUMNS = (Column("What", "words"), Column("Figure", "number"), Column("How", "words"))
+_SERIES = (
+    ("#0072B2", "wide_upward_diagonal"),
+    ("#E69F00", "dark_horizontal"),
+    ("#555555", "small_grid"),
+)
+_TOTAL_COLUMNS = (Column("What", "words"), Column("Figure", "number"), Column("How", "long words"))
 
 
 def workbook_bytes(sheets: Sequence[Sheet], paper: str, currency: str) -> Iterator[bytes]:
@@ -40,7 +48,12 @@ def workbook_bytes(sheets: Sequence[Sheet], paper: str, currency: str) -> Iterat
     from xlsxwriter import Workbook
 
     kept = BytesIO()
-    options = {"in_memory": True, "strings_to_formulas": False, "strings_to_urls": False}
+    options = {
+        "in_memory": True,
+        "strings_to_formulas": False,
+        "strings_to_urls": False,
+        "default_format_properties": {"font_name": "Arial", "font_size": 10},
+    }
     book = Workbook(kept, options)
     looks = _Looks(book, currency)
     for sheet in sheets:
@@ -57,9 +70,9 @@ class _Looks:
     def __init__(self, book: Workbook, currency: str) -> None:
         sign = currency.replace('"', "")
         forms: dict[Kind, dict[str, Any]] = {
-            "words": {},
-            "long words": {"text_wrap": True},
-            "day": {"num_format": "yyyy-mm-dd", "align": "left"},
+            "words": {"text_wrap": True, "align": "left", "indent": 1},
+            "long words": {"text_wrap": True, "align": "left", "indent": 1},
+            "day": {"num_format": "yyyy-mm-dd", "align": "left", "indent": 1},
             "count": {"num_format": "#,##0"},
             "number": {"num_format": "#,##0.##"},
             "hours": {"num_format": "0.00"},
@@ -68,9 +81,19 @@ class _Looks:
         }
         self.of = {kind: book.add_format({"valign": "top", **f}) for kind, f in forms.items()}
         self.wrapped = book.add_format({"valign": "top", "text_wrap": True})
+        self.beside_numbers = book.add_format({"valign": "top", "align": "right"})
         self.title = book.add_format({"bold": True, "font_size": 16})
         self.quiet = book.add_format({"font_color": "#555555"})
-        self.header = book.add_format({"bold": True, "valign": "top", "bottom": 1})
+        self.header = book.add_format(
+            {
+                "bold": True,
+                "valign": "top",
+                "bottom": 1,
+                "text_wrap": True,
+                "align": "left",
+                "indent": 1,
+            }
+        )
 
 
 class _SheetWriter:
@@ -98,7 +121,7 @@ class _SheetWriter:
     def _print_set_up(self, paper: str) -> None:
         self.page.set_paper(_PAPERS[paper])
         self.page.set_margins(left=0.5, right=0.5, top=0.6, bottom=0.7)
-        self.page.set_footer("&L&A&C&P / &N&R" + self.sheet.about.replace("&", "&&")[:120])
+        self.page.set_footer("&L&A&R&P / &N")
         self.page.fit_to_pages(1, 0)
         if self.sheet.table is not None:
             self.page.set_landscape()
@@ -110,14 +133,22 @@ class _SheetWriter:
         self.page.set_column(0, 0, SENTENCE_WIDTH)
         for row, words in enumerate(sentences, HEADER_ROW):
             self.page.write_string(row, 0, fitting_text(words), self.looks.wrapped)
+            self._set_height(row, lines_needed(words, SENTENCE_WIDTH - 6))
 
     def _table(self, table: Table) -> None:
-        for number, column in enumerate(table.columns):
-            shown = []
-            for row, cells in enumerate(table.rows, HEADER_ROW + 1):
+        shown = [
+            [_as_shown(row[number], column.kind) for row in table.rows]
+            for number, column in enumerate(table.columns)
+        ]
+        widths = self._set_widths(table.columns, shown)
+        for row, cells in enumerate(table.rows, HEADER_ROW + 1):
+            for number, column in enumerate(table.columns):
                 self._cell(row, number, cells[number], column.kind)
-                shown.append(_as_shown(cells[number], column.kind))
-            self.page.set_column(number, number, column_width(column, shown))
+            lines = (
+                lines_needed(some[row - HEADER_ROW - 1], width)
+                for some, width in zip(shown, widths, strict=True)
+            )
+            self._set_height(row, max(lines))
         self._mark_table(table.name, table.columns, len(table.rows))
 
     def _totals(self, totals: Sequence[Total]) -> None:
@@ -126,11 +157,24 @@ class _SheetWriter:
             look = self.looks.of[total.kind]
             self.page.write_formula(row, 1, total.formula, look, total.value)
             self._cell(row, 2, total.note, "long words")
+            self._set_height(row, lines_needed(total.note, WIDEST))
+        words, notes = [total.words for total in totals], [total.note for total in totals]
         figures = [_as_shown(total.value, total.kind) for total in totals]
-        self.page.set_column(0, 0, column_width(_TOTAL_COLUMNS[0], [t.words for t in totals]))
-        self.page.set_column(1, 1, column_width(_TOTAL_COLUMNS[1], figures))
-        self.page.set_column(2, 2, column_width(_TOTAL_COLUMNS[2], [t.note for t in totals]))
+        self._set_widths(_TOTAL_COLUMNS, [words, figures, notes])
         self._mark_table("WeekTotals", _TOTAL_COLUMNS, len(totals))
+
+    def _set_widths(self, columns: Sequence[Column], shown: Sequence[Sequence[str]]) -> list[int]:
+        widths = [column_width(column, some) for column, some in zip(columns, shown, strict=True)]
+        for number, width in enumerate(widths):
+            self.page.set_column(number, number, width)
+        lines = (lines_needed(c.header, w - 3) for c, w in zip(columns, widths, strict=True))
+        self._set_height(HEADER_ROW, max(lines))
+        return widths
+
+    def _set_height(self, row: int, lines: int) -> None:
+        """Give a row its height: programs differ in whether they find it by themselves."""
+        if lines > 1:
+            self.page.set_row(row, min(lines * LINE_HEIGHT, TALLEST))
 
     def _mark_table(self, name: str, columns: Sequence[Column], rows: int) -> None:
         """Declare the written cells a table; the format wants one row even where there is none."""
@@ -145,6 +189,8 @@ class _SheetWriter:
         if value is None or value == "":
             self.page.write_blank(row, column, None, look)
         elif isinstance(value, str):
+            words = kind in ("words", "long words")
+            look = look if words else self.looks.beside_numbers
             self.page.write_string(row, column, fitting_text(value), look)
         elif isinstance(value, date):
             self.page.write_datetime(row, column, value, look)

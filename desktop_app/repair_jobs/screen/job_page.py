@@ -32,6 +32,7 @@ class JobPage(QWidget):
 
     job_wanted = Signal(int)
     another_concern = Signal(int)
+    sheet_wanted = Signal(int)
 
     def __init__(self, desk: Desk, sections: list[tuple[str, QWidget]], standing: HeadLine) -> None:
         super().__init__()
@@ -39,6 +40,7 @@ class JobPage(QWidget):
         self._standing = standing
         self._sections = sections
         self.job_id: int | None = None
+        self._number = ""
         self._title = plain_label("", "title", wrap=True)
         self._line = plain_label("", "quiet", wrap=True)
         self._others = QWidget()
@@ -63,6 +65,10 @@ class JobPage(QWidget):
         self._show()
         self._page.verticalScrollBar().setValue(0)
 
+    def number(self) -> str:
+        """Return the number of the job that is shown."""
+        return self._number
+
     def came_here(self) -> None:
         """Read the job again when its place is shown."""
         self._show()
@@ -78,6 +84,7 @@ class JobPage(QWidget):
         job = self._desk.ask(read_job, self.job_id)
         if job is None:
             return
+        self._number = job.number
         self._title.setText(f"{job.number}   {job.vehicle.name}")
         self._line.setText(self._standing(job))
         self._show_others(job)
@@ -94,6 +101,11 @@ class JobPage(QWidget):
                 button.setToolTip(tooltip("Another concern of the same visit"))
                 button.clicked.connect(self._other_pressed)
                 self._others_row.addWidget(button)
+        sheet = QPushButton("Comparison sheet…")
+        sheet.setToolTip(tooltip("The sheet for the counter: look, print, save (Ctrl+P)"))
+        sheet.setShortcut(QKeySequence.StandardKey.Print)
+        sheet.clicked.connect(self._sheet_pressed)
+        self._others_row.addWidget(sheet)
         if job.left_at is None:
             more = QPushButton("Another concern…")
             more.clicked.connect(self._more_pressed)
@@ -124,6 +136,11 @@ class JobPage(QWidget):
     @Slot()
     def _other_pressed(self) -> None:
         self.job_wanted.emit(int(self.sender().property("job")))
+
+    @Slot()
+    def _sheet_pressed(self) -> None:
+        if self.job_id is not None:
+            self.sheet_wanted.emit(self.job_id)
 
     @Slot()
     def _more_pressed(self) -> None:

@@ -18,9 +18,9 @@ def build(order: Order) -> Subject:
     """Plug along z with its seat at z = 0, firing end below, terminal above."""
     reach = order.size("reach", 19.0)
     diameter = order.size("thread-diameter", 14.0)
-    hexa = order.size("hex-size", 16.0)
+    hexa = order.size("hex", 16.0)
     gap = order.size("gap", 1.45, 1.0)
-    electrode = order.size("centre-electrode-length", 1.05, 1.6)
+    electrode = order.size("centre-electrode", 1.05, 1.6)
     tip = -reach - _NOSE - electrode
     strap = tip - gap
     shell, porcelain, nose, points = _materials(order, reach, tip)
@@ -32,9 +32,23 @@ def build(order: Order) -> Subject:
         slab(hexagon(hexa), 4.0, 14.5, shell),
         turned([(hexa / 2 - 0.3, 14.5), (hexa / 2 - 0.8, 16.2), (6.2, 17.6), (5.4, 17.8)], shell),
         _insulator(porcelain),
-        turned([(2.6, 48), (3.2, 48.6), (3.2, 53), (2.2, 54), (2.2, 55.4), (3.1, 56.2), (3.1, 58.4),
-                (2.4, 59.2), (0, 59.2)], PLATED if not order.worn else shell),
-        turned([(3.4, -reach + 6), (2.6, -reach), (2.2, -reach - _NOSE), (1.25, -reach - _NOSE)], nose),
+        turned(
+            [
+                (2.6, 48),
+                (3.2, 48.6),
+                (3.2, 53),
+                (2.2, 54),
+                (2.2, 55.4),
+                (3.1, 56.2),
+                (3.1, 58.4),
+                (2.4, 59.2),
+                (0, 59.2),
+            ],
+            PLATED if not order.worn else shell,
+        ),
+        turned(
+            [(3.4, -reach + 6), (2.6, -reach), (2.2, -reach - _NOSE), (1.25, -reach - _NOSE)], nose
+        ),
         _electrode(order, tip, -reach - _NOSE + 0.5, points),
         *_ground_strap(diameter / 2, reach, strap, points),
     ]
@@ -48,23 +62,35 @@ def build(order: Order) -> Subject:
         "terminal end": (0.0, 0.0, 59.2),
         "hex near": (-hexa / 2, 0.0, 9.0),
     }
-    lying = turn_about("y", 90)
-    return Subject(pieces, features, {
-        "side": View(38, -90, lying @ turn_about("z", -65), fill=0.74),
-        "tip": View(
-            24, -80, lying, close_up=((0.0, 0.0, -reach - 1.5), 8.5), grounds=("paper", "steel")
-        ),
-        "electrodes": View(
-            20, -90, lying, close_up=((0.0, 0.0, tip - 0.3), 4.6), grounds=("paper", "steel")
-        ),
-    })
+    lying = turn_about("y", 94)  # on its hexagon and its terminal
+    return Subject(
+        pieces,
+        features,
+        {
+            "side": View(38, -90, lying @ turn_about("z", -65), fill=0.74),
+            "terminal end": View(36, -78, lying, close_up=((0.0, 0.0, 46.0), 15.0)),
+            "tip": View(
+                24, -80, lying, close_up=((0.0, 0.0, -reach - 1.5), 8.5), grounds=("paper", "steel")
+            ),
+            "electrodes": View(
+                20, -90, lying, close_up=((0.0, 0.0, tip - 0.3), 4.6), grounds=("paper", "steel")
+            ),
+        },
+    )
 
 
 def _shell(radius: float, reach: float, finish: Finish) -> Piece:
     ridges = thread(radius, 1.25, -reach + 1.2, -1.6, 0.7)
     return turned(
-        [(4.4, -reach + 5), (4.4, -reach + 0.2), (4.7, -reach), (radius - 1.1, -reach),
-         (radius - 0.7, -reach + 1.2), *ridges, (radius - 0.5, 0.2)],
+        [
+            (4.4, -reach + 5),
+            (4.4, -reach + 0.2),
+            (4.7, -reach),
+            (radius - 1.1, -reach),
+            (radius - 0.7, -reach + 1.2),
+            *ridges,
+            (radius - 0.5, 0.2),
+        ],
         finish,
     )
 
@@ -79,8 +105,14 @@ def _insulator(finish: Finish) -> Piece:
 
 def _electrode(order: Order, tip: float, root: float, finish: Finish) -> Piece:
     if order.worn:
-        profile = [(0.0, tip), (0.45, tip + 0.03), (0.85, tip + 0.17), (1.12, tip + 0.42),
-                   (1.2, tip + 0.75), (1.25, root)]
+        profile = [
+            (0.0, tip),
+            (0.45, tip + 0.03),
+            (0.85, tip + 0.17),
+            (1.12, tip + 0.42),
+            (1.2, tip + 0.75),
+            (1.25, root),
+        ]
     else:
         profile = [(0.0, tip), (1.18, tip), (1.25, tip + 0.07), (1.25, root)]
     return turned(profile, finish)
@@ -92,10 +124,21 @@ def _ground_strap(radius: float, reach: float, face: float, finish: Finish) -> l
     low = face - _STRAP
     bend = 1.4
     angles = np.radians(np.linspace(180, 270, 7))
-    outer = [(outside + bend + bend * float(np.cos(a)), low + bend + bend * float(np.sin(a))) for a in angles]
-    outline = [(outside, -reach + 0.3), *outer, (1.35, low), (1.5, low + 0.2), (1.5, face - 0.15),
-               (1.35, face), (outside + _STRAP + 0.5, face), (outside + _STRAP, face + 0.5),
-               (outside + _STRAP, -reach + 0.3)]
+    outer = [
+        (outside + bend + bend * float(np.cos(a)), low + bend + bend * float(np.sin(a)))
+        for a in angles
+    ]
+    outline = [
+        (outside, -reach + 0.3),
+        *outer,
+        (1.35, low),
+        (1.5, low + 0.2),
+        (1.5, face - 0.15),
+        (1.35, face),
+        (outside + _STRAP + 0.5, face),
+        (outside + _STRAP, face + 0.5),
+        (outside + _STRAP, -reach + 0.3),
+    ]
     flat = slab(outline, -1.35, 1.35, finish)
     foot = bar((outside, outside + _STRAP), (-1.35, 1.35), (-reach - 0.3, -reach + 0.3), finish)
     return [flat.moved(turn=turn_about("x", 90)), foot]
@@ -115,7 +158,9 @@ def _materials(order: Order, reach: float, tip: float) -> tuple[Finish, Finish, 
     porcelain = PORCELAIN.under(
         wear.film_of((0.42, 0.34, 0.22), 0.35 * dirt),
         wear.spread((0.16, 0.10, 0.055), 0.75 * dirt, 9, wear.beyond(2, 30, -12), edge=1.8),
-        wear.track([(-4.0, -3.6, 18), (-3.6, -3.8, 27), (-3.9, -3.2, 36), (-3.4, -3.2, 47)], 0.4 * dirt),
+        wear.track(
+            [(-4.0, -3.6, 18), (-3.6, -3.8, 27), (-3.9, -3.2, 36), (-3.4, -3.2, 47)], 0.4 * dirt
+        ),
     )
     nose = PORCELAIN.under(
         wear.film_of((0.30, 0.20, 0.11), 1.0 * dirt, gloss=0.1),

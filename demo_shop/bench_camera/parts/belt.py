@@ -1,4 +1,4 @@
-"""A V-ribbed belt turned inside out, ribs up; the removed one glazed, cracked, with a lost piece."""
+"""A V-ribbed belt turned inside out; the removed one glazed, cracked, with a lost piece."""
 
 from __future__ import annotations
 
@@ -30,7 +30,10 @@ def build(order: Order) -> Subject:
     if order.worn:
         lost = int(order.rng.integers(1, ribs - 1))
         start = float(order.rng.uniform(-20, 12))
-        stops = [(-half, start, whole), (start, start + 9.0 + 8 * order.grime, _section(ribs, pitch, depth, lost))]
+        stops = [
+            (-half, start, whole),
+            (start, start + 9.0 + 8 * order.grime, _section(ribs, pitch, depth, lost)),
+        ]
         stops.append((stops[1][1], half, whole))
     else:
         stops = [(-half, half, whole)]
@@ -50,23 +53,29 @@ def build(order: Order) -> Subject:
     }
     middle = (0.0, width / 2, _BEND + 4)
     grounds = ("paper", "steel", "wood")
-    return Subject(pieces, features, {
-        "ribs": View(52, -78, fill=0.80, grounds=grounds),
-        "ribs close": View(48, -72, close_up=(middle, 21.0), fill=0.9, grounds=grounds),
-        "edge": View(18, -84, fill=0.74, grounds=grounds),
-    })
+    return Subject(
+        pieces,
+        features,
+        {
+            "rib face": View(52, -78, fill=0.80, grounds=grounds),
+            "cracks": View(48, -72, close_up=(middle, 21.0), fill=0.9, grounds=grounds),
+            "edge": View(18, -84, fill=0.74, grounds=grounds),
+        },
+    )
 
 
-def _section(
-    ribs: int, pitch: float, depth: float, lost: int | None
-) -> list[tuple[float, float]]:
+def _section(ribs: int, pitch: float, depth: float, lost: int | None) -> list[tuple[float, float]]:
     """Cross-section over the width: flat back at 0, ribs up; one rib may be torn off."""
     points: list[tuple[float, float]] = []
     for i in range(ribs):
         y = i * pitch
         crest = _BACK + (0.25 if i == lost else depth)
-        points += [(y + 0.10 * pitch, _BACK), (y + 0.34 * pitch, crest), (y + 0.66 * pitch, crest),
-                   (y + 0.90 * pitch, _BACK)]
+        points += [
+            (y + 0.10 * pitch, _BACK),
+            (y + 0.34 * pitch, crest),
+            (y + 0.66 * pitch, crest),
+            (y + 0.90 * pitch, _BACK),
+        ]
     return [(0, 0), (0, _BACK), *points, (ribs * pitch, _BACK), (ribs * pitch, 0)]
 
 

@@ -1,4 +1,4 @@
-"""A distributor cap: bowl, terminals, centre button and towers; the removed one crusted and tracked."""
+"""A distributor cap: bowl, terminals, button, towers; the removed one crusted and tracked."""
 
 from __future__ import annotations
 
@@ -17,9 +17,9 @@ _CLOSE = (-29.0, -17.0)  # terminals, from the rim at z = 0
 def build(order: Order) -> Subject:
     """Cap with its rim at z = 0 and the bowl opening upwards; terminal 1 is at +x turned by 45."""
     count = max(3, round(order.size("towers", 4)))
-    inner = order.size("terminal-inner-radius", 28.25)
-    rim = order.size("spigot-diameter", 65.0) / 2
-    button = order.size("centre-button-length", 7.2, 8.6)
+    inner = order.size("terminal-radius", 28.25)
+    rim = order.size("rim-diameter", 65.0) / 2
+    button = order.size("button-length", 7.2, 8.6)
     tower = order.size("tower-height", 20.0)
     angles = [45 + 360 * i / count for i in range(count)]
     posts = [_polar(inner, a, sum(_CLOSE) / 2) for a in angles]
@@ -31,12 +31,17 @@ def build(order: Order) -> Subject:
         pieces.append(_contact(order).moved(*_polar(22.0, a, 0)))
     pieces += [_tower(tower + 2, plastic), _contact(order)]
     carbon = CARBON.under(wear.film_of(wear.DUST, 0.5 * order.grime)) if order.worn else CARBON
+    pieces.append(turned([(4.6, _FLOOR), (4.2, _FLOOR + 3), (0, _FLOOR + 3)], plastic))
     pieces.append(
-        turned([(4.6, _FLOOR), (4.2, _FLOOR + 3), (0, _FLOOR + 3)], plastic)
-    )
-    pieces.append(
-        turned([(2.6, _FLOOR), (2.6, _FLOOR + button - 0.8), (1.6, _FLOOR + button),
-                (0, _FLOOR + button)], carbon)
+        turned(
+            [
+                (2.6, _FLOOR),
+                (2.6, _FLOOR + button - 0.8),
+                (1.6, _FLOOR + button),
+                (0, _FLOOR + button),
+            ],
+            carbon,
+        )
     )
     features: dict[str, Point] = {
         "button end": (0.0, 0.0, _FLOOR + button),
@@ -53,10 +58,13 @@ def build(order: Order) -> Subject:
 def _views() -> dict[str, View]:
     return {
         "inside": View(66, -90, fill=0.62, grounds=("paper", "steel", "mat")),
+        "side": View(16, -90, turn_about("x", 180), fill=0.6, grounds=("paper", "steel", "wood")),
         "terminals": View(
             50, -90, close_up=((0.0, 12.0, -18.0), 22.0), grounds=("paper", "steel", "mat")
         ),
-        "outside": View(40, -90, turn_about("x", 180), fill=0.58, grounds=("paper", "steel", "wood")),
+        "outside": View(
+            40, -90, turn_about("x", 180), fill=0.58, grounds=("paper", "steel", "wood")
+        ),
     }
 
 
@@ -67,9 +75,22 @@ def _polar(radius: float, degrees: float, z: float) -> Point:
 
 def _bowl(rim: float, plastic: Finish) -> Piece:
     return turned(
-        [(0, _FLOOR), (rim - 4.5, _FLOOR), (rim - 2.5, _FLOOR + 2), (rim - 1.2, -6), (rim - 1.0, 0),
-         (rim + 1.0, 0), (rim + 1.4, -0.5), (rim + 4.0, -2), (rim + 4.0, -5.5), (rim + 1.4, -6.5),
-         (rim, -28), (rim - 4, -36), (rim - 8, -38), (0, -38)],
+        [
+            (0, _FLOOR),
+            (rim - 4.5, _FLOOR),
+            (rim - 2.5, _FLOOR + 2),
+            (rim - 1.2, -6),
+            (rim - 1.0, 0),
+            (rim + 1.0, 0),
+            (rim + 1.4, -0.5),
+            (rim + 4.0, -2),
+            (rim + 4.0, -5.5),
+            (rim + 1.4, -6.5),
+            (rim, -28),
+            (rim - 4, -36),
+            (rim - 8, -38),
+            (0, -38),
+        ],
         plastic,
     )
 
@@ -86,7 +107,15 @@ def _ears(rim: float, plastic: Finish) -> list[Piece]:
 def _tower(height: float, plastic: Finish) -> Piece:
     end = -38 - height
     return turned(
-        [(11.0, -36), (9.6, -42), (9.0, end + 1), (8.2, end), (6.0, end), (5.4, end + 9), (0, end + 9)],
+        [
+            (11.0, -36),
+            (9.6, -42),
+            (9.0, end + 1),
+            (8.2, end),
+            (6.0, end),
+            (5.4, end + 9),
+            (0, end + 9),
+        ],
         plastic,
     )
 
@@ -136,12 +165,22 @@ def _on_plastic(order: Order, inner: float, angles: list[float]) -> list[Coat]:
     mid = (first + second) / 2
     lines = [
         wear.track(
-            [_polar(inner + 1, first, _FLOOR), _polar(inner - 4, first + 16, _FLOOR),
-             _polar(inner - 2, mid, _FLOOR), _polar(inner + 1, second, _FLOOR)], 0.75 * dirt
+            [
+                _polar(inner + 1, first, _FLOOR),
+                _polar(inner - 4, first + 16, _FLOOR),
+                _polar(inner - 2, mid, _FLOOR),
+                _polar(inner + 1, second, _FLOOR),
+            ],
+            0.75 * dirt,
         ),
         wear.track(
-            [(0.0, 4.5, _FLOOR), _polar(12, first - 14, _FLOOR), _polar(20, first + 4, _FLOOR),
-             _polar(inner + 1, first, _FLOOR)], 0.65 * dirt
+            [
+                (0.0, 4.5, _FLOOR),
+                _polar(12, first - 14, _FLOOR),
+                _polar(20, first + 4, _FLOOR),
+                _polar(inner + 1, first, _FLOOR),
+            ],
+            0.65 * dirt,
         ),
     ]
     settled = [

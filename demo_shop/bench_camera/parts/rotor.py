@@ -17,7 +17,7 @@ def build(order: Order) -> Subject:
     """Rotor with its bore upright along z and the tip pointing along +x."""
     reach = order.size("tip-radius", 26.90, 27.45)
     stick_out = order.size("tip-protrusion", 4.1, 4.65)
-    bore = order.size("bore-diameter", 12.70)
+    bore = order.size("bore", 12.70)
     width = order.size("tip-width", 8.0)
     body_end = reach - stick_out
     plastic, brass = _materials(order, reach)
@@ -60,20 +60,40 @@ def _views(reach: float) -> dict[str, View]:
 
 def _hub(bore: float, plastic: Finish) -> Piece:
     return turned(
-        [(bore, 24.0), (bore, 0.8), (bore + 0.8, 0), (10.2, 0), (10.8, 0.6), (11.3, 15),
-         (13.8, 18.5), (13.8, _TOP - 0.8), (13.0, _TOP), (0, _TOP)],
+        [
+            (bore, 24.0),
+            (bore, 0.8),
+            (bore + 0.8, 0),
+            (10.2, 0),
+            (10.8, 0.6),
+            (11.3, 15),
+            (13.8, 18.5),
+            (13.8, _TOP - 0.8),
+            (13.0, _TOP),
+            (0, _TOP),
+        ],
         plastic,
     )
 
 
 def _arm(end: float, half: float) -> list[tuple[float, float]]:
-    return [(0, -half - 4), (11, -half), (end - 1, -half), (end, -half + 1.2), (end, half - 1.2),
-            (end - 1, half), (11, half), (0, half + 4)]
+    return [
+        (0, -half - 4),
+        (11, -half),
+        (end - 1, -half),
+        (end, -half + 1.2),
+        (end, half - 1.2),
+        (end - 1, half),
+        (11, half),
+        (0, half + 4),
+    ]
 
 
 def _counterweight() -> list[tuple[float, float]]:
     angles = np.radians(np.linspace(118, 242, 15))
-    return [(0.0, -10.0), (0.0, 10.0)] + [(17.5 * float(np.cos(a)), 17.5 * float(np.sin(a))) for a in angles]
+    return [(0.0, -10.0), (0.0, 10.0)] + [
+        (17.5 * float(np.cos(a)), 17.5 * float(np.sin(a))) for a in angles
+    ]
 
 
 def _blade(order: Order, reach: float, width: float) -> list[tuple[float, float]]:
@@ -98,7 +118,9 @@ def _materials(order: Order, reach: float) -> tuple[Finish, Finish]:
     brass = BRASS.under(
         wear.film_of(wear.TARNISH, 0.75 * dirt),
         wear.spread(wear.TARNISH, 0.7 * dirt, 5),
-        wear.spread(wear.GREEN_CRUST, 0.85 * dirt, 3.5, wear.near(reach - 9, 0, _TOP + 2, 7), edge=1.2),
+        wear.spread(
+            wear.GREEN_CRUST, 0.85 * dirt, 3.5, wear.near(reach - 9, 0, _TOP + 2, 7), edge=1.2
+        ),
         wear.spread(wear.SOOT, 1.25 * dirt, 4, tip, edge=1.4),
         wear.spread(wear.WHITE_CRUST, 0.9 * dirt, 2.2, wear.near(reach, 0, _TOP + 1, 3.6)),
     )
@@ -106,7 +128,16 @@ def _materials(order: Order, reach: float) -> tuple[Finish, Finish]:
         wear.film_of(wear.DUST, 0.26 * dirt, gloss=0.15),
         wear.spread(wear.DUST, 0.36 * dirt, 9, edge=1.8),
         wear.spread((0.12, 0.05, 0.02), 0.7 * dirt, 8, wear.near(reach - 8, 0, _TOP, 12), edge=1.5),
-        wear.track([(reach - 5, 5.5, _TOP), (14, 6.8, _TOP), (9, 11, _TOP), (2, 13.5, _TOP - 7),
-                    (0, 12, 14)], 0.45 * dirt, (0.28, 0.26, 0.22)),
+        wear.track(
+            [
+                (reach - 5, 5.5, _TOP),
+                (14, 6.8, _TOP),
+                (9, 11, _TOP),
+                (2, 13.5, _TOP - 7),
+                (0, 12, 14),
+            ],
+            0.45 * dirt,
+            (0.28, 0.26, 0.22),
+        ),
     )
     return plastic, brass

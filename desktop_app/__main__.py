@@ -1,0 +1,34 @@
+"""Starts the program: the window, or a command from the shell."""
+
+from __future__ import annotations
+
+import sys
+from pathlib import Path
+
+
+def main(argv: list[str] | None = None) -> int:
+    """Carry out the command line; without a command open the window."""
+    from desktop_app.commands.command_line import run
+
+    return run(sys.argv[1:] if argv is None else argv, _open_window, _draw_window)
+
+
+def _open_window(folder: Path | None) -> int:
+    from desktop_app.commands.demo import has_screen
+
+    if not has_screen():
+        sys.stderr.write("There is no screen here: the window cannot be opened.\n")
+        return 3
+    from desktop_app.program import open_window
+
+    return open_window(folder)
+
+
+def _draw_window(folder: Path, picture: Path) -> None:
+    from desktop_app.program import draw_window
+
+    draw_window(folder, picture)
+
+
+if __name__ == "__main__":
+    sys.exit(main())

@@ -1,0 +1,118 @@
+"""The command line: which words are understood, and how an outcome or a refusal is said."""
+
+from __future__ import annotations
+
+import argparse
+import importlib
+import json
+import sys
+from collections.abc import Callable, Sequence
+from pathlib import Path
+from typing import NoReturn
+
+from desktop_app.commands.outcome import Outcome
+from desktop_app.shop_record.trouble import ShopTrouble
+
+# Opens the window on a shop (None: the last one) and returns the exit status when it is closed.
+OpenWindow = Callable[[Path | None], int]
+# Draws the window off screen into a PNG.
+DrawWindow = Callable[[Path, Path], None]
+
+
+class _Parser(argparse.ArgumentParser):
+    """Says what is wrong in exactly one line."""
+
+    def error(self, message: str) -> NoReturn:
+        raise ShopTrouble(f"{self.prog}: {message}", do=f"See {self.prog} --help")
+
+
+def run(argv: Sequence[str], open_window: OpenWindow, draw_window: DrawWindow) -> int:
+    """Carry out a command line and return the exit status: 0 done, 1 damage found, 2 refused."""
+    try:
+        asked = _parser().parse_args(argv)
+        if asked.command is None:
+            from desktop_app.commands.shop_place import chosen_place
+
+            return open_window(chosen_place(asked.shop) if asked.shop else None)
+        if asked.command == "demo":
+            from desktop_app.commands.demo import demo
+
+            return demo(asked, open_window, draw_window)
+        module, name = asked.carried_out_by
+        outcome: Outcome = getattr(importlib.import_module(module), name)(asked)
+    except ShopTrouble as trouble:
+        print(" ".join(trouble.sentence().split()), file=sys.stderr)
+        return 2
+    except BrokenPipeError:
+        return 0
+    say(outcome, as_json=asked.json)
+    return outcome.status
+
+
+def say(outcome: Outcome, *, as_json: bool) -> None:
+    """Print the outcome: one JSON document and nothing else, or lines for a person."""
+    if as_json:
+        print(json.dumps(outcome.json, ensure_ascii=False, indent=1, allow_nan=False))
+    else:
+        for line in outcome.lines:
+            print(line)
+
+
+def _parser() -> argparse.ArgumentParser:
+    parser = _Parser(
+        prog="benchwitness",
+        description="Keeps the evidence that a replaced part was the right one, and watches "
+        "whether the car comes back. Without a command the window opens on the last shop.",
+    )
+    parser.add_argument("--version", action="version", version=_version())
+    parser.add_argument("--shop", metavar="FOLDER", help="the shop to open")
+    parser.set_defaults(json=False)
+    commands = parser.add_subparsers(dest="command", metavar="COMMAND", parser_class=_Parser)
+
+    def add(name: str, says: str, module: str = "", *, shop: bool = False) -> _Parser:
+        one: _Parser = commands.add_parser(name, help=says, description=says)
+        one.add_argument("--json", action="store_true", help="print one JSON document")
+        if shop:
+            # The main parser has --shop too; a default here would wipe out what it read.
+            one.add_argument("--shop", metavar="FOLDER", default=argparse.SUPPRESS)
+        function = name.replace("-", "_")
+        one.set_defaults(carried_out_by=(f"desktop_app.commands.{module}", function))
+        return one
+
+    one = add("new-shop", "make a new shop in an empty folder", "shops")
+    one.add_argument("folder", metavar="FOLDER")
+    one = add("demo", "fill a folder with the demo shop and open it")
+    one.add_argument("folder", metavar="FOLDER", nargs="?")
+    one = add("compare", "judge a removed part against its replacement", "parts")
+    one.add_argument("files", metavar="PAIR.toml", nargs="+")
+    one = add("kinds", "show the part kinds, or one of them", "parts")
+    one.add_argument("kind", metavar="KIND", nargs="?")
+    one = add("returns", "list who came back, judged or not", "watching", shop=True)
+    one.add_argument("--since", metavar="DATE")
+    one.add_argument("--until", metavar="DATE")
+    one = add("watch", "list the jobs whose window is open", "watching", shop=True)
+    one.add_argument("--today", metavar="DATE")
+    one = add("week", "write the week's workbook", "reports", shop=True)
+    one.add_argument("week", metavar="2026-W47")
+    one.add_argument("--out", metavar="WEEK.xlsx", required=True)
+    one = add("sheet", "write the comparison sheet of a job", "reports", shop=True)
+    one.add_argument("job", metavar="JOB")
+    one.add_argument("--out", metavar="SHEET.pdf", required=True)
+    one = add("find", "find past jobs by symptom, code, plate, VIN or number", "finding", shop=True)
+    one.add_argument("text", metavar="TEXT")
+    one.add_argument("--limit", type=int, default=20, metavar="N")
+    one = add("vin", "say what a VIN tells by itself", "vehicle_codes")
+    one.add_argument("vins", metavar="VIN", nargs="+")
+    one = add("code", "say what a trouble code tells by itself", "vehicle_codes")
+    one.add_argument("codes", metavar="CODE", nargs="+")
+    add("check", "check the shop's record and its photos", "checking", shop=True)
+    return parser
+
+
+def _version() -> str:
+    from importlib.metadata import PackageNotFoundError, version
+
+    try:
+        return f"benchwitness {version('benchwitness')}"
+    except PackageNotFoundError:
+        return "benchwitness"

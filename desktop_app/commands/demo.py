@@ -1,0 +1,99 @@
+"""`demo`: the demo shop in a folder of its own, opened in the window or written to three files."""
+
+from __future__ import annotations
+
+import os
+import platform
+import shutil
+import sys
+from collections.abc import Callable, Generator
+from datetime import date
+from pathlib import Path
+
+from desktop_app.commands.outcome import Asked, Outcome
+from desktop_app.commands.shop_place import kinds_of, now, open_place, own_folder
+from desktop_app.shop_record.record import FILE_NAME
+from desktop_app.shop_record.step import Step
+from desktop_app.shop_record.trouble import ShopTrouble
+
+MARKER = "demo-shop.toml"
+
+
+def demo(
+    asked: Asked,
+    open_window: Callable[[Path | None], int],
+    draw_window: Callable[[Path, Path], None],
+) -> int:
+    """Fill the folder once, then show it; without a screen write what the window would show."""
+    from desktop_app.commands.command_line import say
+
+    folder = Path(asked.folder).expanduser() if asked.folder else own_folder() / "demo-shop"
+    fill(folder)
+    if has_screen() and not asked.json:
+        return open_window(folder)
+    files = write_files(folder, draw_window)
+    lines = ("There is no screen here: the window was not opened.", *(str(f) for f in files))
+    say(Outcome({"shop": str(folder), "files": [str(f) for f in files]}, lines), as_json=asked.json)
+    return 0
+
+
+def fill(folder: Path) -> None:
+    """Make the demo shop where the folder is new or empty; leave one that is there as it is."""
+    for step in fill_steps(folder):
+        print(f"{step.done}/{step.of} {step.words}", file=sys.stderr)
+
+
+def fill_steps(folder: Path) -> Generator[Step, None, Path]:
+    """Make the demo shop step by step and return its folder; it is there when it is whole."""
+    if (folder / MARKER).is_file() and (folder / FILE_NAME).is_file():
+        return folder
+    if folder.exists() and (not folder.is_dir() or any(folder.iterdir())):
+        raise ShopTrouble(
+            f"{folder} is neither empty nor a demo shop.",
+            kept="It was left as it is.",
+            do="Name a new or an empty folder.",
+        )
+    from demo_shop.build import build_demo
+
+    beside = folder.with_name(f".{folder.name}.being-made-{os.getpid()}")
+    try:
+        yield from build_demo(beside, now())
+        if folder.exists():
+            folder.rmdir()
+        beside.rename(folder)
+    finally:
+        shutil.rmtree(beside, ignore_errors=True)
+    return folder
+
+
+def has_screen() -> bool:
+    """Tell whether a window can be shown here."""
+    if platform.system() == "Linux":
+        drawn_by = os.environ.get("QT_QPA_PLATFORM", "")
+        shown = os.environ.get("DISPLAY") or os.environ.get("WAYLAND_DISPLAY")
+        return bool(shown) and drawn_by not in ("offscreen", "minimal")
+    return True
+
+
+def write_files(folder: Path, draw_window: Callable[[Path, Path], None]) -> tuple[Path, ...]:
+    """Write the comparison sheet, the week and a picture of the window into the folder."""
+    from desktop_app.commands.watching import symptom_names
+    from desktop_app.parts_compared.sheet import write_sheet
+    from desktop_app.parts_compared.stored_pairs import job_to_show
+    from desktop_app.weekly_report.actions import write_week
+    from desktop_app.weekly_report.week import week_of
+
+    sheet, week, picture = (
+        folder / name for name in ("comparison-sheet.pdf", "week.xlsx", "window.png")
+    )
+    record = open_place(folder)
+    try:
+        with record.reading() as connection:
+            job, left_on = job_to_show(connection)
+        write_sheet(record, job, kinds_of(folder), sheet)
+        for _ in write_week(record, week_of(date.fromisoformat(left_on)), week, symptom_names()):
+            pass
+    finally:
+        record.close()
+    draw_window(folder, picture)
+    return sheet, week, picture

@@ -1,0 +1,42 @@
+"""`week` and `sheet`: the weekly workbook and the comparison sheet, written to files."""
+
+from __future__ import annotations
+
+import sys
+from pathlib import Path
+
+from desktop_app.commands.outcome import Asked, Outcome
+from desktop_app.commands.shop_place import kinds_of
+from desktop_app.commands.watching import shop_of, symptom_names
+
+
+def week(asked: Asked) -> Outcome:
+    """Write the workbook of a week and say its figures."""
+    from desktop_app.weekly_report.actions import write_week
+    from desktop_app.weekly_report.week import read_week
+
+    wanted = read_week(asked.week)
+    to = Path(asked.out)
+    with shop_of(asked) as record:
+        steps = write_week(record, wanted, to, symptom_names())
+        while True:
+            try:
+                print(next(steps).words, file=sys.stderr)
+            except StopIteration as end:
+                figures = end.value
+                break
+    said = {"out": str(to), **figures.as_json()}
+    return Outcome(said, (f"Wrote {to}.", *figures.sentences()))
+
+
+def sheet(asked: Asked) -> Outcome:
+    """Write the comparison sheet of a job."""
+    from desktop_app.parts_compared.sheet import write_sheet
+    from desktop_app.repair_jobs.stored_reading import job_by_number
+
+    to = Path(asked.out)
+    with shop_of(asked) as record:
+        with record.reading() as connection:
+            job = job_by_number(connection, asked.job)
+        write_sheet(record, job, kinds_of(record.folder), to)
+    return Outcome({"out": str(to)}, (f"Wrote {to}.",))

@@ -1,0 +1,109 @@
+"""Which shop a command or the window works on, and how it is opened with all that follows it."""
+
+from __future__ import annotations
+
+import importlib
+import json
+import os
+from collections.abc import Mapping
+from datetime import datetime
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from desktop_app.shop_record.resource_folder import resource_path
+from desktop_app.shop_record.trouble import ShopTrouble
+
+if TYPE_CHECKING:
+    from desktop_app.parts_compared.part_kind import PartKind
+    from desktop_app.shop_record.record import Clock, ShopRecord
+
+VARIABLE = "BENCHWITNESS_SHOP"
+
+
+def now() -> datetime:
+    """Return the moment by this computer's clock, with its offset: the program's only clock."""
+    return datetime.now().astimezone()
+
+
+def kinds_of(shop: Path | None = None) -> dict[str, PartKind]:
+    """Return the built-in part kinds and those of a shop's own folder."""
+    from desktop_app.parts_compared.kind_shelf import load_kinds
+
+    folders = [resource_path("part_kinds")]
+    if shop is not None:
+        folders.append(shop / "part_kinds")
+    return load_kinds(folders).kinds
+
+
+def chosen_place(said: str | None) -> Path:
+    """Return the shop's folder: as said, else by the environment, else the one opened last."""
+    place = said or os.environ.get(VARIABLE) or last_shop()
+    if not place:
+        raise ShopTrouble(
+            "Which shop?", do=f"Say --shop FOLDER, or set {VARIABLE}, or make one with new-shop."
+        )
+    if "://" in place:
+        raise ShopTrouble(
+            f"{place.split('://')[0]}:// addresses are not understood by this version.",
+            do="Accepted: the folder of a shop.",
+        )
+    return Path(place).expanduser()
+
+
+def open_place(folder: Path, clock: Clock = now) -> ShopRecord:
+    """Open a shop with its search index kept in step."""
+    from desktop_app.shop_record.record import open_shop
+
+    record = open_shop(folder, clock)
+    follow(record, kinds_of(folder))
+    return record
+
+
+def new_place(folder: Path, clock: Clock = now) -> ShopRecord:
+    """Make a new shop with its search index kept in step."""
+    from desktop_app.shop_record.record import create_shop
+
+    record = create_shop(folder, clock)
+    follow(record, kinds_of(folder))
+    return record
+
+
+def follow(record: ShopRecord, kinds: Mapping[str, PartKind]) -> None:
+    """Let what is derived follow the record's deeds; undo needs every table to be known."""
+    from desktop_app.symptom_search.stored_index import JobIndex
+
+    for folder in ("repair_jobs", "part_photos", "parts_compared", "returns_watched"):
+        importlib.import_module(f"desktop_app.{folder}.stored")
+    record.followers.append(JobIndex(kinds).follow)
+
+
+def last_shop() -> str | None:
+    """Return the folder of the shop that the window opened last, if it is remembered."""
+    try:
+        said = json.loads(_memory().read_text("utf-8")).get("last_shop")
+    except (OSError, ValueError, AttributeError):
+        return None
+    return str(said) if said else None
+
+
+def remember(folder: Path) -> None:
+    """Remember the shop for the next start; a memory that can't be written is no trouble."""
+    memory = _memory()
+    try:
+        memory.parent.mkdir(parents=True, exist_ok=True)
+        beside = memory.with_suffix(".part")
+        beside.write_text(json.dumps({"last_shop": str(folder.resolve())}), "utf-8")
+        beside.replace(memory)
+    except OSError:
+        return
+
+
+def own_folder() -> Path:
+    """Return the program's folder below the user's data folder."""
+    from platformdirs import user_data_path
+
+    return user_data_path("benchwitness", appauthor=False)
+
+
+def _memory() -> Path:
+    return own_folder() / "last.json"

@@ -1,0 +1,79 @@
+"""`returns` and `watch`: who came back, and which windows are open."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from contextlib import contextmanager
+from datetime import date
+from typing import TYPE_CHECKING
+
+from desktop_app.commands.outcome import Asked, Outcome
+from desktop_app.commands.shop_place import chosen_place, open_place
+from desktop_app.shop_record.trouble import ShopTrouble
+
+if TYPE_CHECKING:
+    from desktop_app.shop_record.record import ShopRecord
+
+
+@contextmanager
+def shop_of(asked: Asked) -> Iterator[ShopRecord]:
+    """Open the shop that a command speaks of, and close it afterwards."""
+    record = open_place(chosen_place(asked.shop))
+    try:
+        yield record
+    finally:
+        record.close()
+
+
+def returns(asked: Asked) -> Outcome:
+    """List the returns, judged or not, by the day on which the later job was opened."""
+    from desktop_app.returns_watched.stored_returns import read_returns
+
+    since, until = day_said("--since", asked.since), day_said("--until", asked.until)
+    with shop_of(asked) as record, record.reading() as connection:
+        rows = read_returns(connection, since, until, symptom_names())
+    lines = tuple(
+        f"{row.later} after {row.earlier}: {row.candidate.days} days, {row.distance_words('mi')}; "
+        f"{', '.join(row.candidate.reasons) or 'judged by hand'}; "
+        f"{row.judgement.value if row.judgement else 'not judged'}"
+        f"{'' if row.in_window else ' (beyond the window)'}"
+        for row in rows
+    )
+    return Outcome([row.as_json() for row in rows], lines or ("Nobody came back in that time.",))
+
+
+def watch(asked: Asked) -> Outcome:
+    """List the jobs whose window is open."""
+    from desktop_app.returns_watched.stored_returns import read_watch
+
+    today = day_said("--today", asked.today)
+    with shop_of(asked) as record, record.reading() as connection:
+        jobs = read_watch(connection, today or record.clock().date())
+    lines = tuple(
+        f"{job.job}  {job.vehicle}: {job.days_left} days"
+        f"{'' if job.miles_left is None else f', {job.miles_left:,.0f} miles'} left; "
+        f"expected to end {job.expected_close.isoformat()} by {job.expected_close_by}"
+        for job in jobs
+    )
+    return Outcome([job.as_json() for job in jobs], lines or ("No window is open.",))
+
+
+def symptom_names() -> dict[str, str]:
+    """Return the plain name of each symptom group by its id."""
+    from desktop_app.symptom_search.vocabulary_file import shop_vocabulary
+
+    return {group.id: group.plain for group in shop_vocabulary().groups}
+
+
+def day_said(option: str, text: str | None) -> date | None:
+    """Return the day of an option; a ShopTrouble says what is accepted."""
+    if text is None:
+        return None
+    try:
+        if len(text) != 10:
+            raise ValueError(text)
+        return date.fromisoformat(text)
+    except ValueError as error:
+        raise ShopTrouble(
+            f"{option}: '{text}' is not a day.", do="Accepted: a date like 2026-11-16."
+        ) from error

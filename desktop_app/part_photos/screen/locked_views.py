@@ -1,0 +1,158 @@
+"""Old and new side by side: two stages that zoom and move together."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Slot
+from PySide6.QtGui import QColor
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+
+from desktop_app.part_photos.kept_photo import SAME_PICTURE, KeptPhoto, same_picture
+from desktop_app.part_photos.screen.photo_stage import PhotoStage
+from desktop_app.shop_window import look
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.signs import SIDE_SIGNS
+from desktop_app.shop_window.texts import plain_label, tooltip
+
+
+class LockedViews(QWidget):
+    """The removed part at left (◆), its replacement at right (●)."""
+
+    def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setMinimumHeight(400)
+        self.removed = PhotoStage(desk, "Removed part", "No photo of the removed part here yet")
+        self.replacement = PhotoStage(desk, "Replacement", "No photo of the replacement here yet")
+        self._captions = (plain_label("", "quiet", wrap=True), plain_label("", "quiet", wrap=True))
+        self._same = plain_label(f"=  {SAME_PICTURE}", wrap=True)
+        self._same.hide()
+        self._locked = QPushButton("Locked together")
+        self._locked.setCheckable(True)
+        self._locked.setChecked(True)
+        self._locked.toggled.connect(self._turn_lock)
+        self._lay_out()
+        self._turn_lock(True)
+        for stage, other in (
+            (self.removed, self.replacement),
+            (self.replacement, self.removed),
+        ):
+            self._tie(stage, other)
+
+    def show_pair(self, removed: KeptPhoto | None, replacement: KeptPhoto | None) -> None:
+        """Show one photo of each side; None leaves a side empty."""
+        self.removed.show_photo(removed)
+        self.replacement.show_photo(replacement)
+        for caption, photo in zip(self._captions, (removed, replacement), strict=True):
+            caption.setText(photo.caption() if photo is not None else "")
+        self._same.setVisible(
+            removed is not None
+            and replacement is not None
+            and same_picture(removed.sha256, replacement.sha256)
+        )
+
+    def is_locked(self) -> bool:
+        """Tell whether the two move together."""
+        return self._locked.isChecked()
+
+    def _lay_out(self) -> None:
+        sides = QHBoxLayout()
+        for side, words, stage, colour, caption in (
+            ("removed", "Removed part", self.removed, look.REMOVED, self._captions[0]),
+            ("replacement", "Replacement", self.replacement, look.REPLACEMENT, self._captions[1]),
+        ):
+            column = QVBoxLayout()
+            column.addLayout(_head(SIDE_SIGNS[side], words, colour))
+            column.addWidget(stage, 1)
+            column.addWidget(caption)
+            sides.addLayout(column, 1)
+        buttons = QHBoxLayout()
+        buttons.addWidget(self._locked)
+        buttons.addWidget(_button("＋", "Enlarge (+)", self._enlarge))
+        buttons.addWidget(_button("－", "Make smaller (−)", self._reduce))
+        buttons.addWidget(_button("Whole photo", "Show the whole photo (0)", self._make_whole))
+        buttons.addStretch(1)
+        whole = QVBoxLayout(self)
+        whole.setContentsMargins(0, 0, 0, 0)
+        whole.addLayout(sides, 1)
+        whole.addWidget(self._same)
+        whole.addLayout(buttons)
+
+    def _tie(self, stage: PhotoStage, other: PhotoStage) -> None:
+        stage.zoomed_by.connect(self._zoomed)
+        stage.moved_by.connect(self._moved)
+        stage.made_whole.connect(self._whole)
+        stage.setToolTip(
+            tooltip("Wheel or + and −: enlarge. Drag or arrows: move. 0 or double-click: whole.")
+        )
+
+    def _follower(self) -> PhotoStage | None:
+        if not self._locked.isChecked():
+            return None
+        return self.replacement if self.sender() is self.removed else self.removed
+
+    def _chosen(self) -> tuple[PhotoStage, ...]:
+        """Return the stages that the buttons speak to: one is enough where both are locked."""
+        first = self.removed if self.removed.photo() is not None else self.replacement
+        return (first,) if self._locked.isChecked() else (self.removed, self.replacement)
+
+    @Slot(bool)
+    def _turn_lock(self, locked: bool) -> None:
+        word = "●  Locked together" if locked else "○  Locked together"
+        self._locked.setText(word)
+        self._locked.setAccessibleName("Locked together" if locked else "Each moves on its own")
+        self._locked.setToolTip(
+            tooltip(
+                "Both photos zoom and move together. Unlock to line up a detail, then lock again."
+            )
+        )
+
+    @Slot(float, float, float)
+    def _zoomed(self, factor: float, across: float, down: float) -> None:
+        follower = self._follower()
+        if follower is not None:
+            follower.follow_zoom(factor, across, down)
+
+    @Slot(float, float)
+    def _moved(self, right: float, down: float) -> None:
+        follower = self._follower()
+        if follower is not None:
+            follower.follow_move(right, down)
+
+    @Slot()
+    def _whole(self) -> None:
+        follower = self._follower()
+        if follower is not None:
+            follower.follow_whole()
+
+    @Slot()
+    def _enlarge(self) -> None:
+        for stage in self._chosen():
+            stage.enlarge()
+
+    @Slot()
+    def _reduce(self) -> None:
+        for stage in self._chosen():
+            stage.reduce()
+
+    @Slot()
+    def _make_whole(self) -> None:
+        for stage in self._chosen():
+            stage.make_whole()
+
+
+def _head(sign: str, words: str, colour: QColor) -> QHBoxLayout:
+    mark: QLabel = plain_label(sign)
+    mark.setStyleSheet(f"color: {colour.name()}; font-size: 16pt;")
+    row = QHBoxLayout()
+    row.addWidget(mark)
+    row.addWidget(plain_label(words))
+    row.addStretch(1)
+    return row
+
+
+def _button(words: str, name: str, pressed: object) -> QPushButton:
+    button = QPushButton(words)
+    button.setAccessibleName(name)
+    button.setToolTip(tooltip(name))
+    button.setMinimumWidth(look.TOUCH + 12)
+    button.clicked.connect(pressed)
+    return button

@@ -1,0 +1,283 @@
+"""The stage: one photo, whole or enlarged, moved by wheel, mouse or keys."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from PySide6.QtCore import QPointF, QRectF, Qt, Signal, Slot
+from PySide6.QtGui import (
+    QImage,
+    QKeyEvent,
+    QMouseEvent,
+    QPainter,
+    QPaintEvent,
+    QResizeEvent,
+    QWheelEvent,
+)
+from PySide6.QtWidgets import QFrame, QGraphicsScene, QGraphicsView
+from shiboken6 import isValid
+
+from desktop_app.part_photos.kept_photo import KeptPhoto
+from desktop_app.part_photos.loupe import (
+    Fitting,
+    Loupe,
+    allowed_factor,
+    fitting,
+    kept_inside,
+    moved,
+    push_between,
+    zoomed,
+)
+from desktop_app.part_photos.screen.photo_item import PhotoItem
+from desktop_app.part_photos.screen.picture_image import full_picture
+from desktop_app.part_photos.screen.thumbnail_shelf import shelf_of
+from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.errands import Errand
+
+STEP = 1.25  # one turn of the wheel or one key
+PUSH = 60.0  # screen pixels for one arrow key
+_ARROWS = {
+    Qt.Key.Key_Left: (PUSH, 0.0),
+    Qt.Key.Key_Right: (-PUSH, 0.0),
+    Qt.Key.Key_Up: (0.0, PUSH),
+    Qt.Key.Key_Down: (0.0, -PUSH),
+}
+
+
+class PhotoStage(QGraphicsView):
+    """Shows one photo; says what a person did with it, so that another stage can follow."""
+
+    zoomed_by = Signal(float, float, float)  # factor; where, in pixels off the middle
+    moved_by = Signal(float, float)  # screen pixels right and down
+    made_whole = Signal()
+    shown = Signal(object)  # KeptPhoto: its full picture is on the stage
+
+    def __init__(self, desk: Desk, name: str = "Photo", empty: str = "No photo chosen") -> None:
+        super().__init__()
+        self._desk, self._name, self._empty = desk, name, empty
+        self._photo: KeptPhoto | None = None
+        self._loupe = Loupe()
+        self._errand: Errand | None = None
+        self._held: QPointF | None = None
+        self._words = empty
+        self._item = PhotoItem()
+        self._scene = QGraphicsScene(self)
+        self._scene.addItem(self._item)
+        self.setScene(self._scene)
+        self.setAccessibleName(f"{name}: {empty}")
+        self.setMinimumSize(260, 220)
+        self.setFrameShape(QFrame.Shape.NoFrame)
+        self.setStyleSheet(
+            "PhotoStage { border: 2px solid palette(mid); background: palette(alternate-base); }"
+            "PhotoStage:focus { border: 2px solid palette(highlight); }"
+        )
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setTransformationAnchor(QGraphicsView.ViewportAnchor.NoAnchor)
+        self.setResizeAnchor(QGraphicsView.ViewportAnchor.NoAnchor)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        shelf_of(desk).fetched.connect(self._thumbnail_came)
+
+    def photo(self) -> KeptPhoto | None:
+        """Return the photo that is on the stage."""
+        return self._photo
+
+    def loupe(self) -> Loupe:
+        """Return how far the photo is enlarged, and its point in the middle."""
+        return self._loupe
+
+    def show_photo(self, photo: KeptPhoto | None) -> None:
+        """Put a photo on the stage: its thumbnail at once, the whole picture when decoded."""
+        if photo is not None and self._photo is not None and photo.sha256 == self._photo.sha256:
+            self._photo = photo
+            return
+        if self._errand is not None:
+            self._errand.stop()
+            self._errand = None
+        self._photo = photo
+        self._loupe = Loupe()
+        self._lay([])
+        if photo is None:
+            self._say(self._empty)
+            return
+        self.setAccessibleName(f"{self._name}: {photo.caption()}")
+        self._words = "One moment …"
+        small = shelf_of(self._desk).at_hand(photo)
+        if small is None:
+            shelf_of(self._desk).fetch([photo])
+        else:
+            self._lay([small])
+        self._fetch(photo)
+
+    @Slot()
+    def enlarge(self) -> None:
+        """Enlarge around the middle."""
+        self._zoom(STEP, 0, 0)
+
+    @Slot()
+    def reduce(self) -> None:
+        """Make smaller around the middle."""
+        self._zoom(1 / STEP, 0, 0)
+
+    @Slot()
+    def make_whole(self) -> None:
+        """Show the whole photo."""
+        self.follow_whole()
+        self.made_whole.emit()
+
+    @Slot(float, float, float)
+    def follow_zoom(self, factor: float, across: float, down: float) -> None:
+        """Do as another stage did; nothing is said about it, so that the two never echo."""
+        fit = self._fit()
+        if fit is not None:
+            self._set(zoomed(self._loupe, factor, across, down, fit))
+
+    @Slot(float, float)
+    def follow_move(self, right: float, down: float) -> None:
+        """Do as another stage did."""
+        fit = self._fit()
+        if fit is not None:
+            self._set(moved(self._loupe, right, down, fit))
+
+    @Slot()
+    def follow_whole(self) -> None:
+        """Show the whole photo, because another stage does."""
+        self._set(Loupe())
+
+    def wheelEvent(self, event: QWheelEvent) -> None:
+        turns = event.angleDelta().y() / 120
+        if self._photo is None or turns == 0 or (turns < 0 and self._loupe.zoom <= 1):
+            event.ignore()  # the page scrolls
+            return
+        middle = self.viewport().rect().center()
+        spot = event.position()
+        self._zoom(STEP**turns, spot.x() - middle.x(), spot.y() - middle.y())
+        event.accept()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        key = Qt.Key(event.key())
+        if key in (Qt.Key.Key_Plus, Qt.Key.Key_Equal):
+            self.enlarge()
+        elif key == Qt.Key.Key_Minus:
+            self.reduce()
+        elif key == Qt.Key.Key_0:
+            self.make_whole()
+        elif key in _ARROWS and self._loupe.zoom > 1:
+            self._push(*_ARROWS[key])
+        else:
+            event.ignore()
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        if event.button() == Qt.MouseButton.LeftButton and self._photo is not None:
+            self._held = event.position()
+            self.viewport().setCursor(Qt.CursorShape.ClosedHandCursor)
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
+        if self._held is not None:
+            way = event.position() - self._held
+            self._held = event.position()
+            self._push(way.x(), way.y())
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        self._held = None
+        self.viewport().unsetCursor()
+
+    def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
+        self.make_whole()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._place()
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        super().paintEvent(event)
+        if self._words:
+            painter = QPainter(self.viewport())
+            painter.setPen(self.palette().text().color())
+            flags = Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap
+            painter.drawText(self.viewport().rect().adjusted(12, 12, -12, -12), flags, self._words)
+            painter.end()
+
+    def _fetch(self, photo: KeptPhoto) -> None:
+        record = self._desk.record
+
+        def decode() -> tuple[KeptPhoto, Any]:
+            try:
+                return photo, full_picture(record, photo)
+            except ShopTrouble as trouble:
+                return photo, trouble
+
+        self._errand = self._desk.errands.run(f"Opening {photo.name}", decode, self._arrived)
+
+    def _arrived(self, result: tuple[KeptPhoto, Any]) -> None:
+        photo, outcome = result
+        if not isValid(self) or self._photo is None or photo.sha256 != self._photo.sha256:
+            return
+        self._errand = None
+        if isinstance(outcome, ShopTrouble):
+            self._say(f"◌  {outcome.sentence()}")
+            return
+        self._lay(outcome)
+        self.shown.emit(photo)
+
+    @Slot(str, QImage)
+    def _thumbnail_came(self, sha256: str, image: QImage) -> None:
+        waiting = self._photo is not None and self._photo.sha256 == sha256
+        if waiting and self._errand is not None and not image.isNull():
+            self._lay([image])
+
+    def _lay(self, copies: list[Any]) -> None:
+        size = (self._photo.width, self._photo.height) if self._photo is not None else (0, 0)
+        self._item.lay(*size, copies)
+        if copies:
+            self._words = ""
+        self._place()
+        self.viewport().update()
+
+    def _say(self, words: str) -> None:
+        self._words = words
+        self.setAccessibleName(f"{self._name}: {words}")
+        self.viewport().update()
+
+    def _fit(self) -> Fitting | None:
+        stage = self.viewport()
+        if self._photo is None or stage.width() < 1 or stage.height() < 1:
+            return None
+        return fitting(self._photo.width, self._photo.height, stage.width(), stage.height())
+
+    def _zoom(self, factor: float, across: float, down: float) -> None:
+        fit = self._fit()
+        factor = allowed_factor(self._loupe, factor)
+        if fit is None or factor == 1:
+            return
+        self._set(zoomed(self._loupe, factor, across, down, fit))
+        self.zoomed_by.emit(factor, across, down)
+        self._push(0, 0)
+
+    def _push(self, right: float, down: float) -> None:
+        fit = self._fit()
+        if fit is None:
+            return
+        before = self._loupe
+        self._set(kept_inside(moved(before, right, down, fit), fit))
+        way = push_between(before, self._loupe, fit)
+        if way != (0, 0):
+            self.moved_by.emit(*way)
+
+    def _set(self, loupe: Loupe) -> None:
+        self._loupe = loupe
+        self._place()
+
+    def _place(self) -> None:
+        """Bring Qt's view to where the loupe stands."""
+        fit = self._fit()
+        if fit is None or self._photo is None:
+            return
+        width, height = self._photo.width, self._photo.height
+        scale = fit.width / width * self._loupe.zoom
+        room = 2 * max(width, height, fit.stage_width / scale, fit.stage_height / scale)
+        self._scene.setSceneRect(QRectF(-room, -room, width + 2 * room, height + 2 * room))
+        self.resetTransform()
+        self.scale(scale, scale)
+        self.centerOn(self._loupe.x * width, self._loupe.y * height)

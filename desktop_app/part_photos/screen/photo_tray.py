@@ -1,0 +1,255 @@
+"""The tray for photos: drop, choose or paste them, note what they show, take them off again."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from pathlib import Path
+
+from PySide6.QtCore import QMimeData, Qt, Signal, Slot
+from PySide6.QtGui import (
+    QDragEnterEvent,
+    QDropEvent,
+    QGuiApplication,
+    QImage,
+    QKeySequence,
+    QShortcut,
+    QShowEvent,
+)
+from PySide6.QtWidgets import QFileDialog, QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+from shiboken6 import isValid
+
+from desktop_app.part_photos.actions import add_photos, take_off_job, write_photo_note
+from desktop_app.part_photos.arrival import Arrival, arrived
+from desktop_app.part_photos.intake_news import intake_news
+from desktop_app.part_photos.kept_photo import KeptPhoto
+from desktop_app.part_photos.photo_trouble import PhotoTrouble
+from desktop_app.part_photos.screen.bringing_in import BroughtIn, bring_in
+from desktop_app.part_photos.screen.dropped import arrivals_in, may_hold_photos
+from desktop_app.part_photos.screen.photo_strip import PhotoStrip
+from desktop_app.part_photos.stored_reading import photo_ids_by_hash, photos_of_job
+from desktop_app.shop_record.deed import Done
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.fields import LineField
+from desktop_app.shop_window.texts import plain_label, tooltip
+
+_INVITATION = "Drop photos here, paste them (Ctrl+V), or choose files."
+_FILTER = "Photos (*.jpg *.jpeg *.png *.heic *.heif *.webp);;All files (*)"
+
+
+class PhotoTray(QFrame):
+    """Takes photos in for one job and shows thumbnails of them.
+
+    After `show_job` it shows all photos of the job and keeps itself up to date. After
+    `show_photos` it shows just those it was given (one side of a pair) and its owner keeps it so.
+    """
+
+    photos_added = Signal(object)  # list[int]: ids of what was dropped, also if there before
+    photo_chosen = Signal(object)  # KeptPhoto or None
+    photo_opened = Signal(object)  # KeptPhoto
+
+    def __init__(self, desk: Desk, name: str = "Photos", parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._desk, self._job_id, self._all, self._stale = desk, None, True, False
+        self._noted: int | None = None  # the photo that the note field speaks of
+        self._kept_note = ""
+        self.setAccessibleName(name)
+        self.setAcceptDrops(True)
+        self._strip = PhotoStrip(desk, name)
+        self._empty = plain_label(_INVITATION, "quiet")
+        self._note = LineField("Note on the chosen photo", self._save_note)
+        self._note.setPlaceholderText("What does the chosen photo show?")
+        self._add = _button("Add photos…", "Choose photo files", self.choose_files)
+        self._paste = _button("Paste", "Paste photos from the clipboard (Ctrl+V)", self.paste)
+        self._off = _button("Take off this job", "Take the chosen photo off (Delete)", self._drop)
+        self._lay_out()
+        self._strip.chosen.connect(self._chosen)
+        self._strip.opened.connect(self._opened)
+        self._strip.unwanted.connect(self._take_off)
+        keys = QShortcut(QKeySequence(QKeySequence.StandardKey.Paste), self)
+        keys.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+        keys.activated.connect(self.paste)
+        desk.changed.connect(self._heard)
+        self._show([])
+        self._note.setEnabled(False)
+        self._off.setEnabled(False)
+
+    def show_job(self, job_id: int | None) -> None:
+        """Show all photos of a job, now and whenever they change."""
+        self._note.save_now()
+        self._job_id, self._all = job_id, True
+        self._read()
+
+    def show_photos(self, job_id: int, photos: Sequence[KeptPhoto]) -> None:
+        """Show these photos of a job; what is dropped still goes to the job, then to the owner."""
+        self._note.save_now()
+        self._job_id, self._all = job_id, False
+        self._show(photos)
+
+    def photos(self) -> tuple[KeptPhoto, ...]:
+        """Return the photos that are shown."""
+        return self._strip.photos()
+
+    def chosen_photo(self) -> KeptPhoto | None:
+        """Return the photo that is chosen in the strip."""
+        return self._by_id(self._strip.chosen_id())
+
+    def choose(self, photo_id: int) -> None:
+        """Choose one of the photos that are shown."""
+        self._strip.choose(photo_id)
+
+    @Slot()
+    def choose_files(self) -> None:
+        """Ask for photo files and take them in."""
+        paths, _ = QFileDialog.getOpenFileNames(self, "Add photos", "", _FILTER)
+        self.add_paths(paths)
+
+    @Slot()
+    def paste(self) -> None:
+        """Take in what the clipboard holds: a picture, files, or a list of paths."""
+        mime = QGuiApplication.clipboard().mimeData()
+        if mime is None or not self._take(mime):
+            self._desk.told.emit("The clipboard holds no picture and no files.")
+
+    def add_paths(self, paths: Sequence[str]) -> None:
+        """Take in files and folders by their paths."""
+        self._bring([arrived(Path(path)) for path in paths], [])
+
+    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
+        if self._job_id is not None and may_hold_photos(event.mimeData()):
+            event.acceptProposedAction()
+
+    def dropEvent(self, event: QDropEvent) -> None:
+        if self._take(event.mimeData()):
+            event.setDropAction(Qt.DropAction.CopyAction)  # the originals stay where they are
+            event.accept()
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        if self._stale:
+            self._read()
+
+    def _lay_out(self) -> None:
+        row = QHBoxLayout()
+        row.addWidget(self._add)
+        row.addWidget(self._paste)
+        row.addWidget(self._note, 1)
+        row.addWidget(self._off)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(self._empty)
+        column.addWidget(self._strip)
+        column.addLayout(row)
+
+    def _take(self, mime: QMimeData) -> bool:
+        came, elsewhere = arrivals_in(mime, self._desk.now())
+        self._bring(came, elsewhere)
+        return bool(came or elsewhere)
+
+    def _bring(
+        self, came: Sequence[Arrival | tuple[str, QImage]], elsewhere: Sequence[PhotoTrouble]
+    ) -> None:
+        job_id, record = self._job_id, self._desk.record
+        if job_id is None or not (came or elsewhere):
+            return
+        self._desk.errands.run(
+            "Taking photos in", lambda: bring_in(record, job_id, came, elsewhere), self._brought
+        )
+
+    def _brought(self, brought: BroughtIn) -> None:
+        """Write the rows of what is on disk by now, and say what was refused."""
+        if not isValid(self):
+            return
+        before = self._desk.ask(photo_ids_by_hash, brought.job_id)
+        if brought.taken and self._desk.do(add_photos, brought.job_id, brought.taken) is None:
+            return
+        ids = self._desk.ask(photo_ids_by_hash, brought.job_id)
+        hashes = list(dict.fromkeys(photo.sha256 for photo in brought.taken))
+        if ids is None or before is None:
+            return
+        fresh = [sha256 for sha256 in hashes if sha256 not in before]
+        doubles = _doubles(brought, set(before))
+        news = intake_news(len(fresh), brought.refused, doubles)
+        if news:
+            self._desk.told.emit(news)
+        if hashes and brought.job_id == self._job_id:
+            self.photos_added.emit([ids[sha256] for sha256 in hashes])
+            self._strip.choose(ids[hashes[0]])
+
+    def _show(self, photos: Sequence[KeptPhoto]) -> None:
+        self._strip.show_photos(photos)
+        self._empty.setVisible(not photos)
+        self._strip.setVisible(bool(photos))
+        self._note.setVisible(bool(photos))
+        self._off.setVisible(bool(photos))
+
+    def _read(self) -> None:
+        self._stale = False
+        found = () if self._job_id is None else self._desk.ask(photos_of_job, self._job_id)
+        if found is not None:
+            self._show(found)
+
+    def _by_id(self, photo_id: int | None) -> KeptPhoto | None:
+        return next((photo for photo in self._strip.photos() if photo.id == photo_id), None)
+
+    def _save_note(self, text: str) -> Done | None:
+        if self._noted is None:
+            return None
+        done = self._desk.do(write_photo_note, self._noted, text)
+        if done is not None:
+            self._kept_note = text
+        return done
+
+    @Slot(object)
+    def _heard(self, done: Done) -> None:
+        if self._all and "photo" in done.touched:
+            self._stale = True
+            if self.isVisible():
+                self._read()
+
+    @Slot(object)
+    def _chosen(self, photo_id: int | None) -> None:
+        photo = self._by_id(photo_id)
+        if self._noted != photo_id:
+            self._note.save_now()
+            self._note.setText(self._kept_note)  # words for one photo never land on the next
+            self._noted = photo_id
+        self._note.setEnabled(photo is not None)
+        self._off.setEnabled(photo is not None)
+        note = photo.note if photo is not None else ""
+        self._note.show_value(note)
+        if self._note.text() == note:
+            self._kept_note = note
+        self.photo_chosen.emit(photo)
+
+    @Slot(object)
+    def _opened(self, photo_id: int) -> None:
+        self.photo_opened.emit(self._by_id(photo_id))
+
+    @Slot()
+    def _drop(self) -> None:
+        photo_id = self._strip.chosen_id()
+        if photo_id is not None:
+            self._take_off(photo_id)
+
+    @Slot(object)
+    def _take_off(self, photo_id: int) -> None:
+        self._note.save_now()
+        self._desk.do(take_off_job, photo_id)
+
+
+def _doubles(brought: BroughtIn, known: set[str]) -> list[str]:
+    """Name the photos that the job had already, or that came twice in one drop."""
+    names = []
+    for photo in brought.taken:
+        if photo.sha256 in known:
+            names.append(photo.name)
+        known.add(photo.sha256)
+    return names
+
+
+def _button(words: str, name: str, pressed: object) -> QPushButton:
+    button = QPushButton(words)
+    button.setAccessibleName(name)
+    button.setToolTip(tooltip(name))
+    button.clicked.connect(pressed)
+    return button

@@ -1,0 +1,105 @@
+"""Lengths in the unit that the shop speaks: kept in mm, shown and judged aloud in inches."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import replace
+
+from desktop_app.parts_compared.comparison import DimensionComparison, PairComparison
+from desktop_app.parts_compared.instrument import USUAL_INSTRUMENTS, Instrument, usual_instrument
+from desktop_app.parts_compared.pair_verdict import compare
+from desktop_app.parts_compared.pair_view import PairView, judge
+from desktop_app.parts_compared.part_kind import Dimension, PartKind, Span
+from desktop_app.parts_compared.reading import MakerLimit, Reading
+
+MM_PER_INCH = 25.4  # exactly (international yard and pound agreement, 1959)
+_SPOKEN = {"in": "inch", "deg": "°", "ohm": "Ω", "kohm": "kΩ", "C": "°C"}
+
+
+def shop_unit(unit: str, length_unit: str) -> tuple[str, float]:
+    """Return the unit to show and what a kept value is multiplied by for it."""
+    if unit == "mm" and length_unit == "inch":
+        return "in", 1 / MM_PER_INCH
+    return unit, 1.0
+
+
+def name_with_unit(dimension: Dimension, length_unit: str) -> str:
+    """Return the dimension's label with the unit that its field expects."""
+    said = dimension.label[:1].upper() + dimension.label[1:]
+    if dimension.role in ("word", "count"):
+        return said
+    unit, _ = shop_unit(dimension.unit, length_unit)
+    return f"{said}, {_SPOKEN.get(unit, unit)}"
+
+
+def judge_aloud(
+    pair: PairView, kind: PartKind, drawer: Mapping[str, Instrument], length_unit: str
+) -> PairComparison:
+    """Compare a pair as kept, in mm; the sentences speak the shop's `length_unit`."""
+    judged = judge(pair, kind, drawer)
+    if length_unit != "inch":
+        return judged
+    lengths = {one.name for one in kind.dimensions if one.unit == "mm"}
+    spoken = compare(
+        replace(kind, dimensions=tuple(map(_dimension, kind.dimensions))),
+        tuple(_reading(one) if one.dimension in lengths else one for one in pair.readings),
+        pair.conditions,
+        _tools(drawer),
+        pair.explained,
+        tuple(_limit(one) if one.dimension in lengths else one for one in pair.limits),
+    )
+    if [one.verdict for one in spoken.dimensions] != [one.verdict for one in judged.dimensions]:
+        return judged  # rounding at the very edge of a limit: what is kept in mm decides
+    return replace(
+        judged,
+        dimensions=tuple(map(_spoken, judged.dimensions, spoken.dimensions)),
+        reasons=(*judged.questions, *spoken.reasons),
+        next_steps=spoken.next_steps,
+    )
+
+
+def _spoken(kept: DimensionComparison, said: DimensionComparison) -> DimensionComparison:
+    return replace(kept, sentence=said.sentence)
+
+
+def _dimension(one: Dimension) -> Dimension:
+    if one.unit != "mm":
+        return one
+    return replace(one, unit="in", allowed=_span(one.allowed), typical=_span(one.typical))
+
+
+def _reading(one: Reading) -> Reading:
+    values = tuple(v if isinstance(v, str) else v / MM_PER_INCH for v in one.values)
+    return replace(one, values=values)
+
+
+def _limit(one: MakerLimit) -> MakerLimit:
+    low, high = _span((one.at_least, one.at_most)) or (None, None)
+    return replace(one, at_least=low, at_most=high)
+
+
+def _span(span: Span | None) -> Span | None:
+    if span is None:
+        return None
+    low, high = span
+    return (
+        None if low is None else low / MM_PER_INCH,
+        None if high is None else high / MM_PER_INCH,
+    )
+
+
+def _tools(drawer: Mapping[str, Instrument]) -> dict[str, Instrument]:
+    """Return every instrument that reads lengths with its figures in inches, and the others."""
+    usual = {name: usual_instrument(name, "mm") for name in USUAL_INSTRUMENTS}
+    lengths = {name: tool for name, tool in usual.items() if tool is not None}
+    found = {name: _tool(one) for name, one in lengths.items()}
+    return {**found, **{name: _tool(one) for name, one in drawer.items()}}
+
+
+def _tool(one: Instrument) -> Instrument:
+    if one.unit != "mm":
+        return one
+    spread = None if one.repeatability is None else one.repeatability / MM_PER_INCH
+    return Instrument(
+        one.name, "in", one.resolution / MM_PER_INCH, one.max_error / MM_PER_INCH, spread
+    )

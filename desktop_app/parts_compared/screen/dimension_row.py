@@ -1,0 +1,215 @@
+"""One dimension on the bench: readings of both parts, the drawing, the verdict and its sentence."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from PySide6.QtCore import QObject, Signal, Slot
+from PySide6.QtWidgets import QGridLayout, QLabel, QVBoxLayout, QWidget
+
+from desktop_app.parts_compared import actions
+from desktop_app.parts_compared.comparison import DimensionComparison
+from desktop_app.parts_compared.in_shop_unit import name_with_unit
+from desktop_app.parts_compared.instrument import Instrument
+from desktop_app.parts_compared.instrument_choice import instruments_for
+from desktop_app.parts_compared.pair_view import PairView
+from desktop_app.parts_compared.part_kind import Dimension
+from desktop_app.parts_compared.reading import SIDES, Side
+from desktop_app.parts_compared.readings_typed import as_field, read_readings
+from desktop_app.parts_compared.screen.against_box import ExplainBox, LimitBox
+from desktop_app.parts_compared.screen.dimension_drawing import DimensionDrawing
+from desktop_app.parts_compared.screen.drawn_values import drawn_values
+from desktop_app.parts_compared.screen.reading_field import ReadingField, WordField
+from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.fields import ChoiceField
+from desktop_app.shop_window.signs import DIMENSION_SIGNS, signed
+from desktop_app.shop_window.texts import plain_label, tooltip
+
+
+class DimensionRow(QObject):
+    """The widgets of one dimension in a grid's columns, and what happens in them."""
+
+    entered = Signal(object)  # the ReadingField that was left with Enter
+
+    def __init__(self, desk: Desk, pair_id: int, dimension: Dimension, parent: QWidget) -> None:
+        super().__init__(parent)
+        self._desk = desk
+        self._pair_id = pair_id
+        self.dimension = dimension
+        self._pair: PairView | None = None
+        self._explain: ExplainBox | None = None
+        self._limit: LimitBox | None = None
+        self.boxes: dict[Side, QWidget] = {}
+        self.fields: dict[Side, ReadingField] = {}
+        for side in SIDES:
+            self._add_field(side)
+        self._tool = ChoiceField(f"instrument, {dimension.label}", [], self._take_instrument)
+        self._tool.setToolTip(tooltip("For both parts: what one instrument gets wrong cancels."))
+        self._tool.setSizeAdjustPolicy(
+            ChoiceField.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
+        )
+        self._tool.setMinimumContentsLength(8)
+        self._choices: list[tuple[str | None, str]] = []
+        self._drawing = DimensionDrawing(dimension.label)
+        self._verdict = plain_label("", wrap=True)
+        self._how = plain_label(dimension.how, "quiet", wrap=True)
+        self._sentence = plain_label("", wrap=True)
+        self._refusal = plain_label("", wrap=True)
+        self._under = QWidget()
+        self._name = plain_label("", wrap=True)
+        self._widgets: list[QWidget] = []
+
+    def place(self, grid: QGridLayout, row: int) -> int:
+        """Put the widgets into the grid from a row on; return the next free row."""
+        one = self.dimension
+        self._name.setToolTip(tooltip(one.how))
+        self._name.setMinimumWidth(130)
+        looked_at = one.unit == "word" or one.role == "count"
+        tool: QWidget = plain_label(one.instrument, "quiet") if looked_at else self._tool
+        self._verdict.setMinimumWidth(120)
+        boxes = (self.boxes[side] for side in SIDES)
+        across = (self._name, *boxes, tool, self._drawing, self._verdict)
+        for column, widget in enumerate(across):
+            grid.addWidget(widget, row, column)
+        below = QVBoxLayout(self._under)
+        below.setContentsMargins(0, 0, 0, 8)
+        below.setSpacing(4)
+        for words in (self._refusal, self._how, self._sentence):
+            words.hide()
+            below.addWidget(words)
+        if one.role == "limit":
+            self._limit = LimitBox(self._desk, self._pair_id, one)
+            below.addWidget(self._limit)
+        grid.addWidget(self._under, row + 1, 1, 1, 5)
+        self._widgets = [*across, self._under]
+        return row + 2
+
+    def show_row(
+        self, pair: PairView, one: DimensionComparison, drawer: Mapping[str, Instrument]
+    ) -> None:
+        """Show the readings and what follows from them."""
+        self._pair = pair
+        name = self.dimension.name
+        self._name.setText(name_with_unit(self.dimension, self._desk.rules.length_unit))
+        for side in SIDES:
+            self.fields[side].show_value(as_field(pair.typed.get((name, side), ())))
+        self._show_tools(pair, drawer)
+        self._drawing.show_values(drawn_values(one, self._desk.rules.length_unit))
+        self._verdict.setText(signed(DIMENSION_SIGNS, one.verdict))
+        self._verdict.setAccessibleName(f"verdict on {one.label}: {one.verdict}")
+        bold = self._verdict.font()
+        bold.setBold(one.settled_against or one.verdict == "too close to tell")
+        self._verdict.setFont(bold)
+        nothing = one.removed is None and one.replacement is None
+        missing = one.verdict == "not measured" and self.dimension.role != "limit"
+        self._say(self._sentence, "" if nothing or missing else one.sentence)
+        if self._limit is not None:
+            self._limit.show_limit(next((m for m in pair.limits if m.dimension == name), None))
+        self._show_explanation(pair, one)
+
+    def set_shown(self, shown: bool) -> None:
+        """Show or fold away the whole row."""
+        for widget in self._widgets:
+            widget.setVisible(shown)
+
+    def is_empty(self, side: Side) -> bool:
+        """Whether nothing is written in the field of a side."""
+        return not self.fields[side].text().strip()
+
+    def _add_field(self, side: Side) -> None:
+        one = self.dimension
+        save = self._save_removed if side == "removed" else self._save_replacement
+        name = f"{one.label}, {side}"
+        if one.role == "word":
+            box = WordField(name, one.choices, save)
+            self.boxes[side], field = box, box.line
+        else:
+            field = ReadingField(name, save)
+            self.boxes[side] = field
+        self.fields[side] = field
+        field.setMinimumWidth(80)
+        field.entered.connect(self._enter)
+        field.came_in.connect(self._say_how)
+        field.editingFinished.connect(self._hide_how)
+
+    def _save_removed(self, text: str) -> object:
+        return self._save("removed", text)
+
+    def _save_replacement(self, text: str) -> object:
+        return self._save("replacement", text)
+
+    def _save(self, side: Side, text: str) -> object:
+        unit = self._desk.rules.length_unit
+        try:
+            read_readings(text, self.dimension, unit)
+        except ShopTrouble as trouble:
+            where = "removed part" if side == "removed" else "replacement"
+            self._say(self._refusal, f"✎ On the {where}: {trouble.sentence()}")
+            return None
+        self._say(self._refusal, "")
+        return self._write(side, text, self._chosen_tool(side))
+
+    def _write(self, side: Side, text: str, tool: str) -> object:
+        return self._desk.do(
+            actions.write_readings,
+            *(self._pair_id, self.dimension, side, text, tool, self._desk.rules.length_unit),
+        )
+
+    def _chosen_tool(self, side: Side) -> str:
+        chosen = self._tool.currentData()
+        if chosen is None and self._pair is not None:
+            chosen = self._pair.instruments_used.get((self.dimension.name, side))
+        return str(chosen or "")
+
+    def _take_instrument(self, tool: str | None) -> object:
+        """Let readings that are written already count for the instrument chosen now."""
+        pair = self._pair
+        for side in SIDES if pair is not None and tool is not None else ():
+            typed = pair.typed.get((self.dimension.name, side)) if pair else None
+            if typed and pair and pair.instruments_used[self.dimension.name, side] != tool:
+                self._write(side, as_field(typed), str(tool))
+        return tool
+
+    def _show_tools(self, pair: PairView, drawer: Mapping[str, Instrument]) -> None:
+        name = self.dimension.name
+        used = [pair.instruments_used[name, s] for s in SIDES if (name, s) in pair.instruments_used]
+        tools = instruments_for(self.dimension, drawer, tuple(used))
+        choices: list[tuple[str | None, str]] = [(tool, tool) for tool in tools]
+        if len(set(used)) > 1:
+            choices.insert(0, (None, " / ".join(used)))
+        written = used[0] if len(set(used)) == 1 else None
+        shown = written or (None if used else self._tool.currentData() or self.dimension.instrument)
+        if choices != self._choices:
+            self._choices = choices
+            self._tool.set_choices(choices)
+        self._tool.show_value(shown)
+
+    def _show_explanation(self, pair: PairView, one: DimensionComparison) -> None:
+        wanted = one.settled_against or one.verdict == "explained"
+        if wanted and self._explain is None:
+            self._explain = ExplainBox(self._desk, self._pair_id, self.dimension)
+            layout = self._under.layout()
+            assert layout is not None
+            layout.addWidget(self._explain)
+        if self._explain is not None:
+            kept = next((e for e in pair.explained if e.dimension == self.dimension.name), None)
+            self._explain.show_explanation(kept)
+            self._explain.setVisible(wanted or self._explain.in_use())
+
+    def _say(self, label: QLabel, words: str) -> None:
+        label.setText(words)
+        label.setVisible(bool(words))
+
+    @Slot()
+    def _enter(self) -> None:
+        self.entered.emit(self.sender())
+
+    @Slot()
+    def _say_how(self) -> None:
+        self._how.setVisible(bool(self.dimension.how))
+
+    @Slot()
+    def _hide_how(self) -> None:
+        if not any(field.hasFocus() for field in self.fields.values()):
+            self._how.hide()

@@ -1,0 +1,93 @@
+"""What a dimension's drawing shows: two values with their intervals and the allowed band."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from desktop_app.parts_compared.comparison import DimensionComparison, SideValue
+from desktop_app.parts_compared.in_shop_unit import shop_unit
+from desktop_app.parts_compared.part_kind import Span
+from desktop_app.parts_compared.shown_value import amount, doubt
+
+
+@dataclass(frozen=True, slots=True)
+class Drawn:
+    """A value with its expanded uncertainty, in the unit that is shown."""
+
+    value: float
+    expanded: float
+
+
+@dataclass(frozen=True, slots=True)
+class DrawnValues:
+    """Both sides, the doubt of their difference, and the band for the replacement's value."""
+
+    label: str
+    unit: str
+    role: str
+    removed: Drawn | None
+    replacement: Drawn | None
+    difference_doubt: float | None
+    band: Span | None
+
+    def edges(self) -> tuple[float, ...]:
+        """Return every value that the axis must hold."""
+        sides = [one for one in (self.removed, self.replacement) if one is not None]
+        ends = [end for end in self.band or () if end is not None]
+        low = [one.value - one.expanded for one in sides]
+        return (*low, *(one.value + one.expanded for one in sides), *ends)
+
+    def words(self) -> str:
+        """Say the drawing in words."""
+        if self.removed is None and self.replacement is None:
+            return f"{self.label}: nothing measured yet."
+        said = [
+            f"{name} {amount(one.value, self.unit, one.expanded)}{doubt(one.expanded)}"
+            for name, one in (("removed", self.removed), ("replacement", self.replacement))
+            if one is not None
+        ]
+        if self.band is not None:
+            low, high = self.band
+            start = "" if low is None else f" from {amount(low, self.unit)}"
+            said.append(f"allowed{start}" + ("" if high is None else f" to {amount(high, self.unit)}"))
+        return f"{self.label}: {'; '.join(said)}."
+
+
+def drawn_values(one: DimensionComparison, length_unit: str) -> DrawnValues | None:
+    """Return what is drawn of a compared dimension; None for words, which have no picture.
+
+    The band is where the replacement's value may lie: beside the removed value, or for the role
+    `limit` between the maker's limits.
+    """
+    if one.role == "word":
+        return None
+    unit, factor = shop_unit(one.unit, length_unit)
+    old, new = _drawn(one.removed, factor), _drawn(one.replacement, factor)
+    expanded = one.difference_expanded_uncertainty
+    return DrawnValues(
+        one.label,
+        unit,
+        one.role,
+        old,
+        new,
+        None if expanded is None else expanded * factor,
+        _band(one, old, factor),
+    )
+
+
+def _drawn(side: SideValue | None, factor: float) -> Drawn | None:
+    if side is None or isinstance(side.value, str):
+        return None
+    return Drawn(side.value * factor, (side.expanded_uncertainty or 0.0) * factor)
+
+
+def _band(one: DimensionComparison, old: Drawn | None, factor: float) -> Span | None:
+    if one.allowed is None or (one.role != "limit" and old is None):
+        return None
+    base = 0.0 if one.role == "limit" or old is None else old.value
+    low, high = one.allowed
+    return (
+        None if low is None else base + low * factor,
+        None if high is None else base + high * factor,
+    )
+

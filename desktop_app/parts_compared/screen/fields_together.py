@@ -1,0 +1,53 @@
+"""Fields that are kept together: what one of them lacks keeps the others from being saved."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtWidgets import QFrame, QGridLayout
+
+from desktop_app.shop_window.fields import Labelled, LineField
+from desktop_app.shop_window.texts import plain_label
+
+
+class FieldsTogether(QFrame):
+    """A row of named line fields with one save and one line beneath for what is still missing."""
+
+    def __init__(
+        self, names: list[tuple[str, str]], save: Callable[[list[str]], object]
+    ) -> None:
+        """Take (words above, accessible name) of each field, and the save of all their texts."""
+        super().__init__()
+        self._save_all = save
+        self._saving = False
+        self.fields = [LineField(name, self._save) for _, name in names]
+        self._said = plain_label("", "quiet", wrap=True)
+        self._said.hide()
+        grid = QGridLayout(self)
+        grid.setContentsMargins(0, 0, 0, 0)
+        for place, ((words, _), field) in enumerate(zip(names, self.fields, strict=True)):
+            grid.addWidget(Labelled(words, field), 0, place)
+        grid.addWidget(self._said, 1, 0, 1, len(names))
+
+    def show_texts(self, texts: list[str]) -> None:
+        """Show what is kept in each field."""
+        for field, text in zip(self.fields, texts, strict=True):
+            field.show_value(text)
+
+    def say(self, words: str) -> None:
+        """Say beneath the fields what is missing or accepted."""
+        self._said.setText(words)
+        self._said.setVisible(bool(words))
+
+    def in_use(self) -> bool:
+        """Whether somebody is writing here."""
+        return any(field.hasFocus() for field in self.fields)
+
+    def _save(self, _text: str) -> object:
+        kept = self._save_all([field.text() for field in self.fields])
+        if kept is not None and not self._saving:
+            self._saving = True
+            for field in self.fields:
+                field.save_now()  # the others were kept with it, and now know it
+            self._saving = False
+        return kept

@@ -1,0 +1,102 @@
+"""The facts about a pair: where the new part comes from, its numbers, what became of the old."""
+
+from __future__ import annotations
+
+from functools import partial
+from typing import Any
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QGridLayout, QWidget
+
+from desktop_app.parts_compared import actions
+from desktop_app.parts_compared.pair_view import ORIGINS, PairView
+from desktop_app.parts_compared.part_kind import PartKind
+from desktop_app.parts_compared.part_numbers import numbers_differ
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.fields import ChoiceField, Labelled, LineField
+
+FATES = (
+    "kept on the bench",
+    "kept for the customer",
+    "given to the customer",
+    "sent back as core",
+    "sent to the supplier",
+    "thrown away",
+)
+LINES = (
+    ("supplier", "Supplier", 0, 1),
+    ("lot", "Lot or date code", 0, 2),
+    ("number_removed", "Number on the removed part", 1, 0),
+    ("number_on_box", "Number on the box", 1, 1),
+    ("number_on_part", "Number on the new part", 1, 2),
+    ("position", "Position", 2, 2),
+)
+_TOP = Qt.AlignmentFlag.AlignTop
+
+
+class PairFacts(QWidget):
+    """Fields that save themselves; only the origin must be answered before the car leaves."""
+
+    def __init__(self, desk: Desk, pair_id: int, kind: PartKind) -> None:
+        super().__init__()
+        self._desk = desk
+        self._pair_id = pair_id
+        self._origin = ChoiceField(
+            f"origin of the new part, {kind.name}",
+            [(None, "not said yet"), *ORIGINS],
+            self._save_origin,
+        )
+        self._fate = ChoiceField(f"fate of the old part, {kind.name}", [], self._save_fate)
+        self._fates: tuple[str, ...] = ()
+        self._fitted = ChoiceField(
+            f"fitted or stopped, {kind.name}",
+            [(True, "fitted"), (False, "stopped before fitting")],
+            self._save_fitted,
+        )
+        self._origin_box = Labelled("Where is the new one from?", self._origin)
+        grid = QGridLayout(self)
+        grid.setContentsMargins(0, 0, 0, 0)
+        grid.addWidget(self._origin_box, 0, 0, _TOP)
+        self._lines: dict[str, LineField] = {}
+        self._boxes: dict[str, Labelled] = {}
+        for name, words, row, column in LINES:
+            line = LineField(f"{words.lower()}, {kind.name}", partial(self._save_line, name))
+            self._lines[name] = line
+            self._boxes[name] = Labelled(words, line)
+            grid.addWidget(self._boxes[name], row, column, _TOP)
+        grid.addWidget(Labelled("What became of the old one?", self._fate), 2, 0, _TOP)
+        grid.addWidget(Labelled("Did it go on?", self._fitted), 2, 1, _TOP)
+        for column in range(3):
+            grid.setColumnStretch(column, 1)
+
+    def show_facts(self, pair: PairView) -> None:
+        """Show what is written about the pair."""
+        self._origin.show_value(pair.origin)
+        asked = "" if pair.origin or not pair.fitted else "✎ To be said before the car leaves."
+        self._origin_box.hint(asked)
+        for name, line in self._lines.items():
+            line.show_value(getattr(pair, name))
+        differ = numbers_differ(pair.number_on_box, pair.number_on_part)
+        self._boxes["number_on_part"].hint(f"≠ {differ}" if differ else "")
+        fates = FATES if not pair.fate or pair.fate in FATES else (*FATES, pair.fate)
+        if fates != self._fates:
+            self._fates = fates
+            self._fate.set_choices([("", "not said"), *((one, one) for one in fates)])
+        self._fate.show_value(pair.fate)
+        self._fitted.show_value(pair.fitted)
+
+    def first_field(self) -> QWidget:
+        """Return the field that a new pair begins with."""
+        return self._origin
+
+    def _save_line(self, name: str, words: str) -> object:
+        return self._desk.do(actions.write_about_pair, self._pair_id, name, words.strip())
+
+    def _save_origin(self, origin: Any) -> object:
+        return self._desk.do(actions.say_origin, self._pair_id, origin)
+
+    def _save_fate(self, fate: Any) -> object:
+        return self._desk.do(actions.write_about_pair, self._pair_id, "fate", fate)
+
+    def _save_fitted(self, fitted: Any) -> object:
+        return self._desk.do(actions.say_fitted, self._pair_id, fitted=bool(fitted))

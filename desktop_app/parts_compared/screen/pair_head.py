@@ -1,0 +1,105 @@
+"""The head of a pair: does the replacement fit, why, and what to do next."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import Signal, Slot
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout
+
+from desktop_app.parts_compared.comparison import PairComparison
+from desktop_app.shop_window.flow_row import empty
+from desktop_app.shop_window.signs import PAIR_SIGNS
+from desktop_app.shop_window.texts import plain_label
+
+FIRST_REASONS = 3
+
+
+class PairHead(QFrame):
+    """Kind and position, the verdict in large letters, the first reasons, the next steps."""
+
+    step_wanted = Signal(str)  # the dimension to measure
+    away = Signal()
+
+    def __init__(self, name: str) -> None:
+        super().__init__()
+        self._name = name
+        self._title = plain_label(name, "heading", wrap=True)
+        self._verdict: QLabel = plain_label("", "title")
+        self._reasons = plain_label("", wrap=True)
+        self._all = QPushButton("All reasons")
+        self._all.setCheckable(True)
+        self._all.setAccessibleName(f"All reasons, {name}")
+        self._all.toggled.connect(self._show_reasons)
+        self._said: tuple[str, ...] = ()
+        self._steps = QVBoxLayout()
+        self._steps.setSpacing(4)
+        self._steps_shown: list[tuple[str, str]] = []
+        self._away = QPushButton("Take the pair away")
+        self._away.setAccessibleName(f"Take the pair away: {name}")
+        self._away.clicked.connect(self.away)
+        top = QHBoxLayout()
+        top.addWidget(self._title, 1)
+        top.addWidget(self._away)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addLayout(top)
+        column.addWidget(self._verdict)
+        column.addLayout(self._steps)
+        reasons = QHBoxLayout()
+        reasons.addWidget(self._reasons, 1)
+        reasons.addWidget(self._all)
+        column.addLayout(reasons)
+
+    def show_verdict(
+        self, position: str, judged: PairComparison, steps: Sequence[tuple[str, str]]
+    ) -> None:
+        """Show what came out; `steps` are (dimension, words) of what to do next."""
+        self._title.setText(f"{self._name}, {position}" if position else self._name)
+        self._verdict.setText(f"{PAIR_SIGNS[judged.verdict]}  {judged.verdict}")
+        self._verdict.setAccessibleName(f"verdict on the {self._name}: {judged.verdict}")
+        self._said = tuple(one for one in judged.reasons if one not in judged.questions)
+        self._all.setVisible(len(self._said) > FIRST_REASONS)
+        self._show_reasons(self._all.isChecked())
+        if list(steps) != self._steps_shown:
+            self._steps_shown = list(steps)
+            self._build_steps()
+
+    def say_unknown(self, position: str, words: str) -> None:
+        """Say why nothing is judged."""
+        self._title.setText(f"{self._name}, {position}" if position else self._name)
+        self._verdict.setText("◌  not judged")
+        self._said = (words,)
+        self._all.hide()
+        self._show_reasons(False)
+
+    def _build_steps(self) -> None:
+        focused = any(
+            widget.hasFocus()
+            for i in range(self._steps.count())
+            if (item := self._steps.itemAt(i)) and (widget := item.widget())
+        )
+        empty(self._steps)
+        for dimension, words in self._steps_shown[:FIRST_REASONS]:
+            button = QPushButton(f"→  {words}")
+            button.setStyleSheet("text-align: left;")
+            button.setAccessibleName(f"Next: {words}")
+            button.setProperty("dimension", dimension)
+            button.clicked.connect(self._press)
+            self._steps.addWidget(button)
+        more = len(self._steps_shown) - FIRST_REASONS
+        if more > 0:
+            things = "thing is" if more == 1 else "things are"
+            self._steps.addWidget(plain_label(f"Then {more} more {things} to do.", "quiet"))
+        if focused:
+            self.step_wanted.emit(self._steps_shown[0][0] if self._steps_shown else "")
+
+    @Slot(bool)
+    def _show_reasons(self, all_of_them: bool) -> None:
+        shown = self._said if all_of_them else self._said[:FIRST_REASONS]
+        self._reasons.setText("\n".join(f"–  {one}" for one in shown))
+        self._reasons.setVisible(bool(shown))
+
+    @Slot()
+    def _press(self) -> None:
+        self.step_wanted.emit(str(self.sender().property("dimension")))

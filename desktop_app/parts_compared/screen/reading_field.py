@@ -1,0 +1,88 @@
+"""The field for the readings of one side of one dimension; a keyboard calliper types into it."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from PySide6.QtCore import QSignalBlocker, Qt, Signal, Slot
+from PySide6.QtGui import QFocusEvent
+from PySide6.QtWidgets import QComboBox
+
+from desktop_app.parts_compared.readings_typed import split_readings
+from desktop_app.shop_window.fields import LineField, Save
+
+
+class ReadingField(LineField):
+    """Readings typed as "4.10; 4.12"; Enter saves and says so, so that the next field can follow.
+
+    A refused text stays where it is; `refused` tells of it.
+    """
+
+    entered = Signal()
+    came_in = Signal()
+
+    def __init__(self, name: str, save: Save) -> None:
+        super().__init__(name, self._save_reading)
+        self._save_outside = save
+        self.refused = False
+        self.returnPressed.connect(self._move_on)
+
+    def show_value(self, text: str) -> None:
+        """Show the kept readings; the field in use is left alone where they only look different."""
+        if self.hasFocus() and _alike(self.text(), text):
+            return
+        super().show_value(text)
+
+    def take_another(self) -> None:
+        """Go to the end of what is written, ready for one more reading."""
+        self.setFocus(Qt.FocusReason.OtherFocusReason)
+        self.deselect()
+        text = self.text().rstrip("; ")
+        if text:
+            self.setText(f"{text}; ")
+        self.setCursorPosition(len(self.text()))
+
+    def focusInEvent(self, event: QFocusEvent) -> None:
+        super().focusInEvent(event)
+        self.came_in.emit()
+
+    def _save_reading(self, text: str) -> object:
+        kept = self._save_outside(text)
+        self.refused = kept is None
+        return kept
+
+    @Slot()
+    def _move_on(self) -> None:
+        if not self.refused:
+            self.entered.emit()
+
+
+class WordField(QComboBox):
+    """A word out of the kind's choices, or another one typed; it holds a ReadingField."""
+
+    def __init__(self, name: str, choices: tuple[str, ...], save: Save) -> None:
+        super().__init__()
+        self.setEditable(True)
+        self.setInsertPolicy(QComboBox.InsertPolicy.NoInsert)
+        self.setAccessibleName(f"{name}, choices")
+        self.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        self.setMinimumContentsLength(6)
+        self.addItems(["", *choices])
+        self.line = ReadingField(name, save)
+        with QSignalBlocker(self):
+            self.setLineEdit(self.line)
+            self.line.setStyleSheet("border: none; padding: 0; min-height: 0;")
+            self.setCurrentIndex(0)
+        self.activated.connect(self.line.save_now)
+
+    def wheelEvent(self, event: Any) -> None:
+        event.ignore()  # scrolling the page must not change an answer
+
+
+def _alike(shown: str, kept: str) -> bool:
+    """Whether both say the same readings, the unit that the shop leaves out aside."""
+    return _bare(shown) == _bare(kept)
+
+
+def _bare(text: str) -> list[str]:
+    return [piece.removesuffix(" in") for piece in split_readings(text)]

@@ -1,0 +1,104 @@
+"""The pieces that a sheet is laid out from, in plain words and without any of the printing."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal, TypeAlias
+
+from desktop_app.parts_compared.sheet_facts import PhotoPrinted
+
+Look: TypeAlias = Literal["plain", "quiet", "strong"]
+
+
+@dataclass(frozen=True, slots=True)
+class Title:
+    """The head of the sheet: whose it is, and what it is."""
+
+    shop: str
+    says: str
+
+
+@dataclass(frozen=True, slots=True)
+class Named:
+    """Short facts, each under its name, side by side."""
+
+    facts: tuple[tuple[str, str], ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Heading:
+    """A heading; `first` where a new pair begins."""
+
+    words: str
+    first: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Words:
+    """A paragraph, with a bold word before it where `name` is given."""
+
+    words: str
+    name: str = ""
+    look: Look = "plain"
+
+
+@dataclass(frozen=True, slots=True)
+class VerdictBox:
+    """The verdict on a pair: its sign, its words, and what they mean."""
+
+    sign: str
+    word: str
+    means: str
+
+
+@dataclass(frozen=True, slots=True)
+class PhotoRow:
+    """Both parts in one view: the removed one left, the replacement right.
+
+    `height` is the most that a photo may take, in millimetres; `words` replace a missing one.
+    """
+
+    captions: tuple[str, str]
+    photos: tuple[PhotoPrinted | None, PhotoPrinted | None]
+    words: tuple[str, str]
+    height: float
+    below: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class TwoLists:
+    """Two short lists side by side."""
+
+    heads: tuple[str, str]
+    items: tuple[tuple[str, ...], tuple[str, ...]]
+    signs: tuple[str, str]
+
+
+@dataclass(frozen=True, slots=True)
+class Listed:
+    """A list under its name."""
+
+    name: str
+    items: tuple[str, ...]
+    sign: str = "•"
+
+
+@dataclass(frozen=True, slots=True)
+class Rows:
+    """A table; every row has one cell for each column, `widths` are shares of the page's width."""
+
+    head: tuple[str, ...]
+    rows: tuple[tuple[str, ...], ...]
+    widths: tuple[float, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Cautions:
+    """Boxed cautions; the last one says to whom they defer."""
+
+    items: tuple[str, ...]
+
+
+Block: TypeAlias = (
+    Title | Named | Heading | Words | VerdictBox | PhotoRow | TwoLists | Listed | Rows | Cautions
+)

@@ -1,0 +1,74 @@
+"""What a comparison sheet is made from: the job, its pairs as judged, and the photos to print."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from desktop_app.parts_compared.comparison import PairComparison
+from desktop_app.parts_compared.pair_view import PairView
+from desktop_app.parts_compared.part_kind import PartKind
+from desktop_app.repair_jobs.job_view import JobView
+
+
+@dataclass(frozen=True, slots=True)
+class PhotoPrinted:
+    """A photo as it is printed: an upright JPEG without the camera's notes.
+
+    `jpeg` is None where the original can't be read; `trouble` then says why.
+    """
+
+    sha256: str
+    note: str
+    jpeg: bytes | None
+    trouble: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class ViewPrinted:
+    """One view of a pair: what there is of the removed part and of the replacement."""
+
+    view: str
+    removed: PhotoPrinted | None
+    replacement: PhotoPrinted | None
+
+
+@dataclass(frozen=True, slots=True)
+class PairPrinted:
+    """A pair with its judgement; both are None where its part kind is not on the shelf.
+
+    `compared` is in the shop's unit of length; `instruments` describes those that were used.
+    """
+
+    pair: PairView
+    kind: PartKind | None
+    compared: PairComparison | None
+    views: tuple[ViewPrinted, ...]
+    instruments: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class SheetFacts:
+    """Everything that stands on one sheet; the same facts always give the same pages.
+
+    `made_at` is an ISO moment; `history_seq` and `history_hash` name the last entry of the
+    history at that moment, so that a printed sheet can be held against the record later.
+    """
+
+    shop_name: str
+    paper: str
+    job: JobView
+    pairs: tuple[PairPrinted, ...]
+    made_at: str
+    history_seq: int
+    history_hash: str
+
+    @property
+    def anchor(self) -> str:
+        """The place in the history, as it is printed: number and first 16 characters of its hash."""
+        return f"history {self.history_seq}, {self.history_hash[:16] or 'empty'}"
+
+    @property
+    def file_name(self) -> str:
+        """The name that is proposed for the file; signs that a file name can't hold are left out."""
+        kept = "".join(each if each.isalnum() or each in "-_." else "-" for each in self.job.number)
+        return f"sheet-{kept}.pdf"

@@ -1,0 +1,87 @@
+"""Figures as the cells of the sheet's table show them, each rounded to its uncertainty."""
+
+from __future__ import annotations
+
+from desktop_app.parts_compared.comparison import DimensionComparison, SideValue
+from desktop_app.parts_compared.part_kind import Span
+from desktop_app.parts_compared.shown_value import amount, number, span_text
+from desktop_app.parts_compared.sheet_signs import DIMENSION_SIGNS
+
+NOTHING = "–"
+LONGEST_CELL = 60  # characters; the whole text stands in the job
+
+
+def clipped(text: str, most: int = LONGEST_CELL) -> str:
+    """Return a text on one line with at most so many characters, with an ellipsis if cut."""
+    line = " ".join(text.split())
+    return line if len(line) <= most else line[: most - 1].rstrip() + "…"
+
+
+def unit_words(unit: str) -> str:
+    """Return a unit as it is printed; nothing for counts and words."""
+    return amount(0.0, unit).removeprefix("0").strip()
+
+
+def label_cell(one: DimensionComparison) -> str:
+    """Return the label with its unit."""
+    unit = unit_words(one.unit)
+    label = clipped(one.label[:1].upper() + one.label[1:])
+    return f"{label} ({unit})" if unit else label
+
+
+def side_cell(side: SideValue | None) -> str:
+    """Return one part's value with its expanded uncertainty."""
+    if side is None:
+        return NOTHING
+    if isinstance(side.value, str):
+        return clipped(side.value)
+    return _figure(side.value, side.expanded_uncertainty or 0.0)
+
+
+def difference_cell(one: DimensionComparison) -> str:
+    """Return replacement minus removed with its sign and its expanded uncertainty."""
+    if one.difference is None:
+        return NOTHING
+    return _figure(one.difference, one.difference_expanded_uncertainty or 0.0, signed=True)
+
+
+def allowed_cell(one: DimensionComparison) -> str:
+    """Return what the difference (for limits: the replacement's own value) may be."""
+    if one.role in ("word", "count"):
+        return "the same"
+    if one.allowed is None:
+        return "no limit entered" if one.role == "limit" else "anything"
+    low, high = one.allowed
+    if one.role == "limit":
+        return _minus(span_text(low, high, "n"))
+    return _span(one.allowed)
+
+
+def verdict_cell(one: DimensionComparison) -> str:
+    """Return the verdict's sign and its words."""
+    return f"{DIMENSION_SIGNS[one.verdict]} {one.verdict}"
+
+
+def _span(span: Span) -> str:
+    low, high = span
+    if low is None or high is None:
+        return _minus(span_text(low, high, "n"))
+    if low == -high:
+        return f"± {number(high)}"
+    return f"{_signed(number(low))} to {_signed(number(high))}"
+
+
+def _figure(value: float, expanded: float, signed: bool = False) -> str:
+    text = number(value, expanded)
+    shown = _signed(text) if signed else _minus(text)
+    return f"{shown} ± {number(expanded, expanded)}" if expanded > 0 else shown
+
+
+def _signed(text: str) -> str:
+    if float(text) == 0 or text.startswith("-"):
+        return _minus(text)
+    return f"+{text}"
+
+
+def _minus(text: str) -> str:
+    return text.replace("-", "−")

@@ -1,0 +1,25 @@
+"""What to look after when the parts of a job go back on, by the kinds of its pairs."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from sqlalchemy import Connection, select
+
+from desktop_app.parts_compared.part_kind import PartKind
+from desktop_app.parts_compared.stored import Pair
+
+
+def refit_checks_for(
+    connection: Connection, job_id: int, kinds: Mapping[str, PartKind]
+) -> tuple[tuple[str, bool], ...]:
+    """Return (words, hurts) of each refit check of the job's fitted parts, each said once."""
+    rows = connection.execute(
+        select(Pair.part_kind).where(Pair.job_id == job_id, Pair.fitted == 1).order_by(Pair.id)
+    )
+    found: dict[str, bool] = {}
+    for name in rows.scalars():
+        kind = kinds.get(name)
+        for check in kind.refit if kind else ():
+            found[check.say] = found.get(check.say, False) or check.hurt
+    return tuple(found.items())

@@ -1,0 +1,234 @@
+"""The places of the window: each page is made here, with what it needs handed in."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from PySide6.QtCore import QObject, Slot
+from PySide6.QtWidgets import QPushButton, QWidget
+
+from desktop_app.commands.shop_place import kinds_of
+from desktop_app.parts_compared.part_kind import PartKind
+from desktop_app.repair_jobs.job_view import JobView
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.drafts import Drafts
+from desktop_app.shop_window.main_window import MainWindow
+from desktop_app.symptom_search.vocabulary import Vocabulary
+from desktop_app.symptom_search.vocabulary_file import shop_vocabulary
+
+ASK, HEARD, JOB = "Ask the Old Jobs", "Heard", "Job"
+WATCH, BACK, MONDAY = "Under Watch", "It's Back", "Monday Book"
+DRAWER, RULES = "Tool Drawer", "House Rules"
+
+
+def furnish(window: MainWindow, record: ShopRecord) -> Desk:
+    """Put the places of a shop into the window and return its desk."""
+    return Places(window, record).desk
+
+
+class Places(QObject):
+    """Makes each place when it is first shown, and leads from one to another."""
+
+    def __init__(self, window: MainWindow, record: ShopRecord) -> None:
+        super().__init__(window)
+        self._window = window
+        self.desk = Desk(record, self)
+        self._kinds: Mapping[str, PartKind] = kinds_of(record.folder)
+        self._words: Vocabulary | None = None
+        window.attend(self.desk)
+        for name, make, on_rail in (
+            (ASK, self._ask_page, True),
+            (HEARD, self._write_up_page, True),
+            (WATCH, self._watch_page, True),
+            (BACK, self._back_page, True),
+            (MONDAY, self._monday_page, True),
+            (DRAWER, self._drawer_page, True),
+            (RULES, self._rules_page, True),
+            (JOB, self._job_page, False),
+        ):
+            window.add_place(name, make, on_rail=on_rail)
+        self._here = QPushButton("A car is here")
+        self._here.setObjectName("next")
+        self._here.setShortcut("Ctrl+N")
+        self._here.clicked.connect(self._car_is_here)
+        window.add_to_top(self._here)
+        find = QPushButton("Find")
+        find.setShortcut("Ctrl+F")
+        find.setAccessibleName("Find: to the search field")
+        find.clicked.connect(self._to_search)
+        window.add_to_top(find)
+
+    @property
+    def _vocabulary(self) -> Vocabulary:
+        if self._words is None:
+            self._words = shop_vocabulary()
+        return self._words
+
+    def _names(self) -> dict[str, str]:
+        return {group.id: group.plain for group in self._vocabulary.groups}
+
+    def _read_symptoms(self, words: str) -> tuple[str, ...]:
+        return tuple(group.id for group in self._vocabulary.groups_in(words))
+
+    def _ask_page(self) -> QWidget:
+        from desktop_app.symptom_search.find import find, open_page, without
+        from desktop_app.symptom_search.screen.ask_page import AskPage
+
+        record, kinds = self.desk.record, self._kinds
+        page = AskPage(
+            self.desk,
+            lambda text, limit: find(record, self._vocabulary, kinds, text, limit),
+            lambda: open_page(record),
+            without,
+        )
+        page.job_chosen.connect(self.open_job)
+        return page
+
+    def _write_up_page(self) -> QWidget:
+        from desktop_app.repair_jobs.screen.write_up_page import WriteUpPage
+
+        page = WriteUpPage(self.desk, Drafts(self.desk.record.folder), self._read_symptoms)
+        page.taken_in.connect(self.open_job)
+        page.job_wanted.connect(self.open_job)
+        return page
+
+    def _watch_page(self) -> QWidget:
+        from desktop_app.returns_watched.screen.under_watch_page import UnderWatchPage
+
+        page = UnderWatchPage(self.desk)
+        page.job_chosen.connect(self.open_job)
+        return page
+
+    def _back_page(self) -> QWidget:
+        from desktop_app.returns_watched.screen.its_back_page import ItsBackPage
+
+        page = ItsBackPage(self.desk, self._names())
+        page.job_chosen.connect(self.open_job)
+        return page
+
+    def _monday_page(self) -> QWidget:
+        from desktop_app.weekly_report.screen.monday_book_page import MondayBookPage
+
+        return MondayBookPage(self.desk, self._names())
+
+    def _drawer_page(self) -> QWidget:
+        from desktop_app.parts_compared.screen.tool_drawer_page import ToolDrawerPage
+
+        return ToolDrawerPage(self.desk)
+
+    def _rules_page(self) -> QWidget:
+        from desktop_app.repair_jobs.screen.people_box import PeopleBox
+        from desktop_app.shop_window.house_rules_page import HouseRulesPage
+
+        page = HouseRulesPage(self.desk)
+        page.extra.addWidget(PeopleBox(self.desk))
+        return page
+
+    def _job_page(self) -> QWidget:
+        from desktop_app.parts_compared.screen.old_and_new_section import OldAndNewSection
+        from desktop_app.parts_compared.stored_pairs import pairs_without_origin
+        from desktop_app.parts_compared.stored_refit import refit_checks_for
+        from desktop_app.repair_jobs.screen.back_on_section import BackOnSection
+        from desktop_app.repair_jobs.screen.found_section import FoundSection
+        from desktop_app.repair_jobs.screen.gone_section import GoneSection
+        from desktop_app.repair_jobs.screen.heard_section import HeardSection
+        from desktop_app.repair_jobs.screen.job_page import JobPage
+        from desktop_app.repair_jobs.screen.proof_section import ProofSection
+        from desktop_app.returns_watched.screen.watch_section import WatchSection
+
+        desk, kinds, names = self.desk, self._kinds, self._names()
+        watch = WatchSection(desk, names)
+        watch.judge_wanted.connect(self._judge)
+        old_and_new = OldAndNewSection(desk, kinds)
+        page = JobPage(
+            desk,
+            [
+                ("Heard", HeardSection(desk, self._read_symptoms, lambda s: names.get(s, s))),
+                ("Found", FoundSection(desk)),
+                ("Old & New", old_and_new),
+                (
+                    "Back On",
+                    BackOnSection(desk, lambda job: desk.ask(refit_checks_for, job, kinds) or ()),
+                ),
+                ("Proof", ProofSection(desk)),
+                (
+                    "Gone",
+                    GoneSection(
+                        desk,
+                        lambda job: [
+                            kinds[k].name if k in kinds else k
+                            for k in desk.ask(pairs_without_origin, job) or ()
+                        ],
+                    ),
+                ),
+                ("Under watch", watch),
+            ],
+            self._head_line,
+        )
+        page.job_wanted.connect(self.open_job)
+        page.another_concern.connect(self._another_concern)
+        page.sheet_wanted.connect(self._show_sheet)
+        return page
+
+    def _head_line(self, job: JobView) -> str:
+        left = f", left {job.left_on}" if job.left_on else ", in the shop"
+        return f"came {job.came_on}{left}"
+
+    @Slot(int)
+    def open_job(self, job_id: int) -> None:
+        """Show a job's page."""
+        from desktop_app.repair_jobs.screen.job_page import JobPage
+
+        page = self._window.page(JOB)
+        assert isinstance(page, JobPage)
+        page.open_job(job_id)
+        self._window.name_place(JOB, page.number() or JOB)
+        self._window.go_to(JOB)
+
+    @Slot(int, int)
+    def _judge(self, earlier: int, later: int) -> None:
+        from desktop_app.returns_watched.screen.its_back_page import ItsBackPage
+
+        self._window.go_to(BACK)
+        page = self._window.page(BACK)
+        assert isinstance(page, ItsBackPage)
+        page.show_pair(earlier, later)
+
+    @Slot(int)
+    def _another_concern(self, job_id: int) -> None:
+        from desktop_app.repair_jobs.actions import add_job
+        from desktop_app.repair_jobs.stored_reading import read_job
+
+        job = self.desk.ask(read_job, job_id)
+        if job is not None:
+            done = self.desk.do(add_job, job.visit_id)
+            if done is not None and done.made is not None:
+                self.open_job(done.made)
+
+    @Slot(int)
+    def _show_sheet(self, job_id: int) -> None:
+        from desktop_app.parts_compared.screen.sheet_preview import SheetPreview
+
+        self._sheet = SheetPreview(self.desk, self._kinds, job_id)
+        self._sheet.show()
+
+    @Slot()
+    def _car_is_here(self) -> None:
+        self._window.go_to(HEARD)
+
+    @Slot()
+    def _to_search(self) -> None:
+        self._window.go_to(ASK)
+
+
+def show_for_a_picture(window: MainWindow, desk: Desk | None) -> None:
+    """Open the newest finished job with photos, so that a picture of the window shows the work."""
+    if desk is None:
+        return
+    from desktop_app.parts_compared.stored_pairs import job_to_show
+
+    found = desk.ask(job_to_show)
+    places = desk.parent()
+    if found is not None and isinstance(places, Places):
+        places.open_job(found[0])

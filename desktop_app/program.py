@@ -1,0 +1,173 @@
+"""The one place where the pieces are put together: the window, the record, the places."""
+
+from __future__ import annotations
+
+import os
+import sys
+from collections.abc import Callable
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject, QSettings, QTimer, Slot
+from PySide6.QtWidgets import QApplication
+
+from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_window.last_resort import LastResort, keep_log
+from desktop_app.shop_window.look import dress
+from desktop_app.shop_window.main_window import MainWindow
+
+if TYPE_CHECKING:
+    from desktop_app.shop_record.record import Clock
+    from desktop_app.shop_window.desk import Desk
+
+WELCOME = "Which shop?"
+
+
+class Program(QObject):
+    """The window, and the shop that is open in it; the frame is painted before the record is read.
+
+    `clock` is handed on to the record; tests hand in their own.
+    """
+
+    def __init__(self, folder: Path | None, clock: Clock | None = None) -> None:
+        super().__init__()
+        self.window = MainWindow(_memory_of_the_window())
+        self.desk: Desk | None = None
+        self._folder = folder
+        self._clock = clock
+        self._close_log: Callable[[], None] = lambda: None
+        self.last_resort = LastResort(self)
+        self.last_resort.happened.connect(self.window.strip.tell)
+
+    def start(self) -> None:
+        """Show the frame, then open the shop as soon as it is painted."""
+        self.window.show()
+        QTimer.singleShot(0, self.open_shop)
+
+    @Slot()
+    def open_shop(self) -> None:
+        """Open the shop that was named, or the last one; else show how to begin."""
+        from desktop_app.commands.shop_place import last_shop
+
+        folder = self._folder or (Path(last) if (last := last_shop()) else None)
+        if folder is None:
+            self._welcome()
+            return
+        self._open(folder)
+
+    @Slot(object)
+    def _open(self, folder: Path) -> None:
+        from desktop_app.commands import shop_place
+
+        try:
+            record = shop_place.open_place(folder, self._clock or shop_place.now)
+        except ShopTrouble as trouble:
+            self._welcome()
+            self.window.strip.tell(trouble)
+            return
+        self._close_log = keep_log(folder)
+        shop_place.remember(folder)
+        from desktop_app.places import furnish
+
+        self.desk = furnish(self.window, record)
+        self.desk.changed.connect(self._dress_again)
+        self._dress()
+        self.window.take_place_away(WELCOME)
+        self.window.go_to("Ask the Old Jobs")
+
+    @Slot(object)
+    def _make(self, folder: Path) -> None:
+        from desktop_app.commands import shop_place
+
+        try:
+            shop_place.new_place(folder, self._clock or shop_place.now).close()
+        except ShopTrouble as trouble:
+            self.window.strip.tell(trouble)
+            return
+        self._open(folder)
+
+    @Slot()
+    def _make_demo(self) -> None:
+        from desktop_app.commands.demo import fill_steps
+        from desktop_app.commands.shop_place import own_folder
+        from desktop_app.shop_window.errands import Errands
+
+        folder = own_folder() / "demo-shop"
+        self._errands = Errands(self)
+        self._errands.started.connect(self.window.strip.watch)
+        self._errands.told.connect(self.window.strip.tell)
+        self._errands.run("Making the demo shop", lambda: fill_steps(folder), self._open)
+
+    def _welcome(self) -> None:
+        from desktop_app.shop_window.welcome_page import WelcomePage
+
+        if self.window.has_place(WELCOME):
+            return
+        page = WelcomePage()
+        page.new_wanted.connect(self._make)
+        page.open_wanted.connect(self._open)
+        page.demo_wanted.connect(self._make_demo)
+        self.window.add_place(WELCOME, lambda: page)
+        self.window.go_to(WELCOME)
+
+    @Slot(object)
+    def _dress_again(self, done: object) -> None:
+        if "setting" in getattr(done, "touched", ()):
+            self._dress()
+
+    def _dress(self) -> None:
+        if self.desk is not None:
+            rules = self.desk.rules
+            app = QApplication.instance()
+            assert isinstance(app, QApplication)
+            dress(app, rules.look, rules.text_size)
+            self.window.setWindowTitle(f"{rules.shop_name} - Benchwitness")
+
+    def close(self) -> None:
+        """Close the window, the record and the log."""
+        self.window.close()
+        if self.desk is not None:
+            self.desk.record.close()
+        self._close_log()
+
+
+def open_window(folder: Path | None) -> int:
+    """Open the window and stay until it is closed."""
+    app = _application()
+    program = Program(folder)
+    program.last_resort.install()
+    program.start()
+    status = app.exec()
+    program.close()
+    return status
+
+
+def draw_window(folder: Path, picture: Path) -> None:
+    """Draw the window with a job of the shop off screen into a PNG."""
+    os.environ["QT_QPA_PLATFORM"] = "offscreen"
+    _keep = _application()
+    program = Program(folder)
+    program.window.resize(1366, 900)
+    program.window.show()
+    program.open_shop()
+    from desktop_app.places import show_for_a_picture
+
+    show_for_a_picture(program.window, program.desk)
+    if not program.window.grab().save(str(picture)):
+        raise ShopTrouble(f"{picture} cannot be written.")
+    program.close()
+
+
+def _application() -> QApplication:
+    app = QApplication.instance() or QApplication(sys.argv[:1])
+    assert isinstance(app, QApplication)
+    app.setApplicationName("Benchwitness")
+    app.setDesktopFileName("benchwitness")
+    dress(app)
+    return app
+
+
+def _memory_of_the_window() -> QSettings:
+    return QSettings(
+        QSettings.Format.IniFormat, QSettings.Scope.UserScope, "benchwitness", "window"
+    )

@@ -1,0 +1,65 @@
+"""The people of the shop: who is on the list, and adding or taking off a name."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Slot
+from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QPushButton, QWidget
+
+from desktop_app.repair_jobs import actions
+from desktop_app.repair_jobs.stored_reading import people_here
+from desktop_app.shop_record.deed import Done
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.flow_row import FlowRow
+from desktop_app.shop_window.page import Section
+from desktop_app.shop_window.texts import plain_label, tooltip
+
+
+class PeopleBox(Section):
+    """A chip for each person; no roles and no log-ins."""
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__("People of the shop")
+        self._desk = desk
+        self._chips = QWidget()
+        self._row = FlowRow(self._chips)
+        self._name = QLineEdit()
+        self._name.setAccessibleName("Name of a new person")
+        self._name.setPlaceholderText("Name")
+        self._name.returnPressed.connect(self._add)
+        add = QPushButton("Add")
+        add.setAccessibleName("Add this person")
+        add.clicked.connect(self._add)
+        line = QHBoxLayout()
+        line.addWidget(self._name, 1)
+        line.addWidget(add)
+        self.column.addWidget(self._chips)
+        self.column.addLayout(line)
+        desk.changed.connect(self._reread)
+        self._show()
+
+    @Slot(object)
+    def _reread(self, done: Done) -> None:
+        if "person" in done.touched:
+            self._show()
+
+    def _show(self) -> None:
+        self._row.clear()
+        people = self._desk.ask(people_here) or ()
+        for person, name in people:
+            chip = QPushButton(f"{name}  ✕")
+            chip.setProperty("person", person)
+            chip.setAccessibleName(f"Take {name} off the list")
+            chip.setToolTip(tooltip("Press to take off the list; their jobs keep the name"))
+            chip.clicked.connect(self._take_off)
+            self._row.addWidget(chip)
+        if not people:
+            self._row.addWidget(plain_label("Nobody yet: type a name and press Add.", "quiet"))
+
+    @Slot()
+    def _add(self) -> None:
+        if self._desk.do(actions.add_person, self._name.text()) is not None:
+            self._name.clear()
+
+    @Slot()
+    def _take_off(self) -> None:
+        self._desk.do(actions.person_left, int(self.sender().property("person")))

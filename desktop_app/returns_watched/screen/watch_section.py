@@ -1,0 +1,140 @@
+"""Under watch, for one job: its window, where it stands, and the returns that it is or had."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from datetime import date
+
+from PySide6.QtCore import Signal, Slot
+from PySide6.QtWidgets import QGridLayout, QPushButton, QVBoxLayout, QWidget
+
+from desktop_app.repair_jobs.distance import DistanceUnit, from_miles, to_miles
+from desktop_app.repair_jobs.job_view import JobView
+from desktop_app.repair_jobs.typed_entry import read_odometer
+from desktop_app.returns_watched import actions
+from desktop_app.returns_watched.returns_list import ReturnRow
+from desktop_app.returns_watched.stored_standing import JobStanding, read_standing
+from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.fields import ChoiceField, Labelled, LineField
+from desktop_app.shop_window.flow_row import empty
+from desktop_app.shop_window.page import Section
+from desktop_app.shop_window.signs import STANDING_SIGNS, signed
+from desktop_app.shop_window.texts import plain_label
+
+RULES = [("first", "whichever ends first"), ("both", "when both have ended")]
+
+
+class WatchSection(Section):
+    """The shop's promise for this job, and what came of it."""
+
+    judge_wanted = Signal(int, int)  # earlier job, later job
+
+    def __init__(self, desk: Desk, names: Mapping[str, str]) -> None:
+        super().__init__("Under watch")
+        self._desk = desk
+        self._names = names
+        self._job: JobView | None = None
+        self._stands = plain_label("", wrap=True)
+        self._days = LineField("Window in days", self._save_days)
+        self._far = LineField("Window by distance", self._save_distance)
+        self._rule = ChoiceField("The window ends", list(RULES), self._save_rule)
+        self._days_box = Labelled("Window in days", self._days)
+        self._far_box = Labelled("Window by distance", self._far)
+        self._fixed = plain_label("", "quiet", wrap=True)
+        self._fields = QWidget()
+        grid = QGridLayout(self._fields)
+        grid.setContentsMargins(0, 0, 0, 0)
+        grid.addWidget(self._days_box, 0, 0)
+        grid.addWidget(self._far_box, 0, 1)
+        grid.addWidget(Labelled("The window ends", self._rule), 0, 2)
+        self._returns = QVBoxLayout()
+        self.column.addWidget(self._stands)
+        self.column.addWidget(self._fields)
+        self.column.addWidget(self._fixed)
+        self.column.addLayout(self._returns)
+
+    def show_job(self, job: JobView) -> None:
+        """Show the window and the returns of a job."""
+        if self._job is not None and self._job.id != job.id:
+            self._days.save_now()
+            self._far.save_now()
+        self._job = job
+        found = self._desk.ask(read_standing, job.id, self._desk.today(), self._names)
+        if found is None:
+            return
+        self._stands.setText(signed(STANDING_SIGNS, found.standing.value))
+        self._days.show_value(str(job.window_days))
+        unit = self._unit()
+        self._far.show_value(f"{from_miles(job.window_miles, unit):.0f}")
+        self._far_box.hint("km" if unit == "km" else "miles")
+        self._rule.show_value(job.window_rule)
+        self._fields.setVisible(job.left_at is None)
+        self._fixed.setText(self._promise(job))
+        self._show_returns(found)
+
+    def _unit(self) -> DistanceUnit:
+        return "km" if self._desk.rules.distance_unit == "km" else "mi"
+
+    def _promise(self, job: JobView) -> str:
+        if job.left_at is None:
+            return "The window starts when the car is handed over, and stays as it was given."
+        unit = self._unit()
+        far = f"{from_miles(job.window_miles, unit):,.0f} {'km' if unit == 'km' else 'miles'}"
+        how = dict(RULES)[job.window_rule]
+        days = (self._desk.today() - date.fromisoformat(str(job.left_on))).days
+        return f"{job.window_days} days or {far}, {how}. It left {days} days ago."
+
+    def _show_returns(self, found: JobStanding) -> None:
+        empty(self._returns)
+        for row in found.of:
+            self._add_return(row, f"This may be {row.earlier} come back", "Then and now")
+        for row in found.came_of_it:
+            self._add_return(row, f"Came back as {row.later}", "Then and now")
+
+    def _add_return(self, row: ReturnRow, head: str, press: str) -> None:
+        decided = row.judgement.value if row.judgement else "waiting for a judgement"
+        beyond = "" if row.in_window else ", beyond the window"
+        unit = self._unit()
+        words = (
+            f"↩  {head}: {row.candidate.days} days, {row.distance_words(unit)}{beyond}. "
+            f"{'; '.join(row.candidate.reasons)}. {decided[0].upper()}{decided[1:]}."
+        )
+        self._returns.addWidget(plain_label(words, wrap=True))
+        button = QPushButton(f"{press}: {row.earlier} and {row.later}")
+        button.setProperty("jobs", [row.earlier_id, row.later_id])
+        button.clicked.connect(self._judge)
+        self._returns.addWidget(button)
+
+    def _save_days(self, text: str) -> object:
+        return self._save(self._days_box, days=text)
+
+    def _save_distance(self, text: str) -> object:
+        try:
+            number = read_odometer(text)
+        except ShopTrouble:
+            self._far_box.hint("Accepted: a whole number, such as 3,000.")
+            return None
+        return self._save(self._far_box, miles=round(to_miles(number, self._unit())))
+
+    def _save_rule(self, rule: str) -> object:
+        return self._save(self._days_box, rule=rule)
+
+    def _save(self, box: Labelled, **changed: object) -> object:
+        if self._job is None:
+            return None
+        job = self._job
+        wanted = {
+            "days": job.window_days,
+            "miles": job.window_miles,
+            "rule": job.window_rule,
+            **changed,
+        }
+        return self._desk.do(
+            actions.change_window, job.id, wanted["days"], wanted["miles"], wanted["rule"]
+        )
+
+    @Slot()
+    def _judge(self) -> None:
+        earlier, later = self.sender().property("jobs")
+        self.judge_wanted.emit(int(earlier), int(later))

@@ -1,0 +1,80 @@
+"""Where one job stands, worked out from what the record knows of its vehicle."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date
+
+from sqlalchemy import Connection, exists, select
+
+from desktop_app.parts_compared.stored import Pair
+from desktop_app.repair_jobs.odometer import miles_per_day
+from desktop_app.repair_jobs.stored import Job, JobCheck, TroubleCode, VehicleEvent, Visit
+from desktop_app.returns_watched.returns_list import ReturnRow
+from desktop_app.returns_watched.standing import JobCourse, Standing, stands
+from desktop_app.returns_watched.stored_facts import NO_NAMES, SymptomNames, read_facts
+from desktop_app.returns_watched.stored_returns import read_returns_of_vehicle
+from desktop_app.returns_watched.watching import sightings_since
+from desktop_app.returns_watched.window import MAIN_WINDOW
+
+
+@dataclass(frozen=True, slots=True)
+class JobStanding:
+    """Where a job stands; the returns it may be (`of`) and those that came of it (`came_of_it`)."""
+
+    standing: Standing
+    of: tuple[ReturnRow, ...]
+    came_of_it: tuple[ReturnRow, ...]
+
+
+def read_standing(
+    connection: Connection, job_id: int, today: date, names: SymptomNames = NO_NAMES
+) -> JobStanding:
+    """Read one job's standing; the cost is that of one vehicle's jobs."""
+    row = connection.execute(
+        select(Job.number, Job.correction, Visit.vehicle_id, *_touched())
+        .join(Visit, Visit.id == Job.visit_id)
+        .where(Job.id == job_id)
+    ).one()
+    facts = read_facts(connection, [row.vehicle_id], until=today, names=names)
+    rows = read_returns_of_vehicle(connection, facts)
+    own = [r for r in rows if r.earlier_id == job_id]
+    job = next((j for j in facts.jobs if j.number == row.number), None)
+    if job is None:
+        return JobStanding(Standing.HEARD, (), ())
+    placed = facts.odometers.readings.get(job.vehicle, ())
+    readings = [(p.reading.on, p.place) for p in placed]
+    out = job.handed_over_on
+    course = JobCourse(
+        window=job.window or MAIN_WINDOW,
+        on_bench=bool(row.on_bench),
+        back_on=bool(row.refitted) or bool(row.correction.strip()),
+        handed_over_on=out,
+        sightings=tuple(sightings_since(job, out, readings)) if out else (),
+        came_back=any(r.is_comeback for r in own),
+        waits=any(r.waits for r in own),
+        lost_on=_sold_on(connection, row.vehicle_id),
+        rate=miles_per_day([p.reading for p in placed], ()),
+    )
+    of = tuple(r for r in rows if r.later_id == job_id)
+    return JobStanding(stands(course, today), of, tuple(own))
+
+
+def _touched() -> tuple[object, ...]:
+    checks = select(JobCheck.id).where(JobCheck.job_id == Job.id)
+    return (
+        exists(select(Pair.id).where(Pair.job_id == Job.id))
+        .__or__(exists(checks.where(JobCheck.kind == "inspection")))
+        .__or__(exists(select(TroubleCode.id).where(TroubleCode.job_id == Job.id)))
+        .label("on_bench"),
+        exists(checks.where(JobCheck.kind == "refit")).label("refitted"),
+    )
+
+
+def _sold_on(connection: Connection, vehicle_id: int) -> date | None:
+    day = connection.execute(
+        select(VehicleEvent.happened_on)
+        .where(VehicleEvent.vehicle_id == vehicle_id, VehicleEvent.kind == "sold")
+        .order_by(VehicleEvent.happened_on.desc())
+    ).scalar()
+    return None if day is None else date.fromisoformat(day)

@@ -1,0 +1,78 @@
+"""The last resort: what was not foreseen goes into the log file and a calm notice."""
+
+from __future__ import annotations
+
+import contextlib
+import faulthandler
+import logging
+import sys
+import threading
+from collections.abc import Callable
+from logging.handlers import RotatingFileHandler
+from pathlib import Path
+from types import TracebackType
+
+from PySide6.QtCore import QMessageLogContext, QObject, QtMsgType, Signal, qInstallMessageHandler
+
+LOG = logging.getLogger("benchwitness")
+SAID = (
+    "Something went wrong that the program did not foresee. What is saved is safe; "
+    "the details are in the file benchwitness.log in the shop's folder."
+)
+
+
+class LastResort(QObject):
+    """Catches mistakes of the main thread, of slots and of threads; `happened` is for the strip."""
+
+    happened = Signal(str)
+
+    def install(self) -> None:
+        """Take over from Python's and Qt's own ways of saying what went wrong."""
+        self._busy = False
+        sys.excepthook = self._from_python
+        threading.excepthook = self._from_thread
+        qInstallMessageHandler(_from_qt)
+
+    def _from_python(
+        self, kind: type[BaseException], error: BaseException, trace: TracebackType | None
+    ) -> None:
+        if issubclass(kind, KeyboardInterrupt):
+            sys.__excepthook__(kind, error, trace)
+            return
+        LOG.error("not foreseen", exc_info=(kind, error, trace))
+        if not self._busy:  # a raising paint would come here again and again
+            self._busy = True
+            self.happened.emit(SAID)
+            self._busy = False
+
+    def _from_thread(self, args: threading.ExceptHookArgs) -> None:
+        LOG.error("not foreseen in a thread", exc_info=args.exc_value)
+
+
+def keep_log(folder: Path) -> Callable[[], None]:
+    """Write the log into the shop's folder; returns what closes it. A full disk only goes quiet."""
+    LOG.setLevel(logging.INFO)
+    try:
+        handler = RotatingFileHandler(
+            folder / "benchwitness.log", maxBytes=1_000_000, backupCount=2, encoding="utf-8"
+        )
+    except OSError:
+        return lambda: None
+    handler.setFormatter(logging.Formatter("%(asctime)s %(levelname)s %(message)s"))
+    LOG.addHandler(handler)
+    with contextlib.suppress(OSError, ValueError):
+        faulthandler.enable(handler.stream)
+
+    def close() -> None:
+        faulthandler.disable()
+        LOG.removeHandler(handler)
+        handler.close()
+
+    return close
+
+
+def _from_qt(kind: QtMsgType, _context: QMessageLogContext, words: str) -> None:
+    if kind in (QtMsgType.QtDebugMsg, QtMsgType.QtInfoMsg):
+        return
+    if "propagateSizeHints" not in words:
+        LOG.warning("Qt: %s", words)

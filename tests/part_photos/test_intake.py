@@ -1,0 +1,171 @@
+"""The gate for photos: what comes in upright and dated, and what is refused by name."""
+
+from __future__ import annotations
+
+import hashlib
+import struct
+import zlib
+
+import pytest
+from bench_pictures import ENDINGS, encoded, exif, picture
+from hypothesis import given
+from hypothesis import strategies as st
+
+from desktop_app.part_photos.capture_time import iso_moment
+from desktop_app.part_photos.intake import LONGEST_SIDE, MOST_BYTES, look_at
+from desktop_app.part_photos.photo_trouble import PhotoTrouble, shown_name
+from desktop_app.part_photos.picture_kind import picture_kind
+
+
+@pytest.mark.parametrize("kind", ENDINGS)
+def test_each_accepted_kind_is_told_by_its_bytes(kind: str) -> None:
+    content = encoded(picture(), kind)
+    taken = look_at("phone/rotor.dat", content)
+    assert (taken.media_type, taken.width, taken.height) == (ENDINGS[kind], 64, 48)
+    assert (taken.name, taken.size_bytes) == ("rotor.dat", len(content))
+    assert taken.sha256 == hashlib.sha256(content).hexdigest()
+    assert taken.taken_at is None
+
+
+@pytest.mark.parametrize("kind", ["JPEG", "PNG", "WEBP"])
+@pytest.mark.parametrize("orientation", range(1, 9))
+def test_a_photo_held_sideways_is_measured_upright(kind: str, orientation: int) -> None:
+    taken = look_at("cap.jpg", encoded(picture(), kind, exif(orientation)))
+    assert (taken.width, taken.height) == ((48, 64) if orientation >= 5 else (64, 48))
+
+
+@pytest.mark.parametrize("kind", ENDINGS)
+def test_the_camera_s_time_is_kept(kind: str) -> None:
+    notes = exif(1, "2026:11:13 16:40:05", "+01:00")
+    assert look_at("cap", encoded(picture(), kind, notes)).taken_at == "2026-11-13T16:40:05+01:00"
+
+
+@pytest.mark.parametrize(
+    ("moment", "offset", "iso"),
+    [
+        ("2026:11:13 16:40:05", None, "2026-11-13T16:40:05"),
+        ("2026:11:13 16:40:05\x00", "-05:30", "2026-11-13T16:40:05-05:30"),
+        ("2026:11:13 16:40:05", "   :  ", "2026-11-13T16:40:05"),
+        ("2026:11:13 16:40:05", "+99:00", "2026-11-13T16:40:05"),
+        ("0000:00:00 00:00:00", None, None),
+        ("2026:02:30 10:00:00", None, None),
+        ("    :  :     :  :  ", None, None),
+        (None, None, None),
+        ("yesterday", "+01:00", None),
+    ],
+)
+def test_a_camera_without_a_clock_gives_no_time(
+    moment: object, offset: object, iso: str | None
+) -> None:
+    assert iso_moment(moment, offset) == iso
+
+
+@pytest.mark.parametrize(
+    ("content", "reason"),
+    [
+        (b"", "empty"),
+        (b"<svg xmlns='http://www.w3.org/2000/svg'/>", "an SVG drawing"),
+        (b"\xef\xbb\xbf<?xml version='1.0'?><svg/>", "an SVG drawing"),
+        (b"%!PS-Adobe-3.0 EPSF-3.0", "a PostScript drawing"),
+        (b"%PDF-1.7", "a PDF document"),
+        (b"GIF89a\xff\xff\xff\xff", "a GIF"),
+        (b"II*\x00\x08\x00\x00\x00", "a TIFF"),
+        (b"\x00\x00\x00\x1cftypavif\x00\x00\x00\x00avifmif1miaf", "of another kind"),
+        (b"\x00\x00\x00\x18ftypmp42\x00\x00\x00\x00mp42isom", "of another kind"),
+        (b"gap 0.8 mm", "not a photo"),
+        (b"\xff\xd8\xff\xe0 and then nothing", "damaged"),
+        (b"\x00\x00\x00\x1cftypheic\x00\x00\x00\x00mif1heicmiaf", "damaged"),
+        (b"RIFF\x20\x00\x00\x00WEBPVP8 ", "damaged"),
+    ],
+)
+def test_what_is_no_photo_is_refused_by_name(content: bytes, reason: str) -> None:
+    with pytest.raises(PhotoTrouble, match=r"^old cap\.jpg: ") as refused:
+        look_at("old cap.jpg", content)
+    assert reason in refused.value.sentence()
+
+
+@pytest.mark.parametrize("kind", ENDINGS)
+@pytest.mark.parametrize("part", [0.3, 0.5, 0.9, 0.99])
+def test_a_photo_whose_end_is_missing_is_refused(kind: str, part: float) -> None:
+    content = encoded(picture(200, 150), kind)
+    with pytest.raises(PhotoTrouble, match="damaged or only part"):
+        look_at("half.jpg", content[: int(len(content) * part)])
+
+
+def test_a_file_that_is_too_big_is_refused_before_it_is_decoded() -> None:
+    with pytest.raises(PhotoTrouble, match="more than 40 MB"):
+        look_at("big.jpg", encoded(picture()) + bytes(MOST_BYTES))
+
+
+def claimed_png(width: int, height: int) -> bytes:
+    """A PNG whose header promises so many pixels."""
+
+    def chunk(name: bytes, body: bytes) -> bytes:
+        return (
+            struct.pack(">I", len(body)) + name + body + struct.pack(">I", zlib.crc32(name + body))
+        )
+
+    head = struct.pack(">IIBBBBB", width, height, 1, 0, 0, 0, 0)
+    rows = zlib.compress(bytes(1000))
+    return b"\x89PNG\r\n\x1a\n" + chunk(b"IHDR", head) + chunk(b"IDAT", rows) + chunk(b"IEND", b"")
+
+
+@pytest.mark.parametrize(
+    ("width", "height", "reason"),
+    [
+        (LONGEST_SIDE + 1, 10, "a side may have at most 20,000"),
+        (10_001, 10_000, "more than 100 million pixels"),
+        (19_000, 19_000, "more than 100 million pixels"),
+        (65_000, 65_000, "more than 100 million pixels"),
+    ],
+)
+def test_a_picture_that_would_fill_the_memory_is_refused(
+    width: int, height: int, reason: str
+) -> None:
+    with pytest.raises(PhotoTrouble, match=reason):
+        look_at("bomb.png", claimed_png(width, height))
+
+
+def test_a_damaged_note_of_the_camera_spoils_no_photo() -> None:
+    content = encoded(picture(), "JPEG", exif(6, "2026:11:13 16:40:05"))
+    start = content.index(b"Exif\x00\x00") + 6
+    spoiled = content[:start] + b"\xff" * 12 + content[start + 12 :]
+    taken = look_at("cap.jpg", spoiled)
+    assert (taken.width, taken.height, taken.taken_at) == (64, 48, None)
+
+
+@given(data=st.data(), kind=st.sampled_from(sorted(ENDINGS)))
+def test_damaged_bytes_are_taken_or_refused_but_never_a_mistake(
+    data: st.DataObject, kind: str
+) -> None:
+    content = bytearray(encoded(picture(24, 16), kind, exif(6, "2026:11:13 16:40:05")))
+    places = st.tuples(st.integers(0, len(content) - 1), st.integers(0, 255))
+    for at, value in data.draw(st.lists(places, min_size=1, max_size=12)):
+        content[at] = value
+    try:
+        taken = look_at("cap", bytes(content))
+    except PhotoTrouble as refused:
+        assert refused.sentence().startswith("cap: ")
+    else:
+        assert taken.width >= 1
+        assert taken.height >= 1
+
+
+@given(st.binary(max_size=64))
+def test_the_kind_is_told_for_any_bytes(content: bytes) -> None:
+    kind = picture_kind(content)
+    assert kind is None or kind in ENDINGS.values()
+
+
+@pytest.mark.parametrize(
+    ("given_name", "shown"),
+    [
+        ("C:\\phone\\IMG 1.jpg", "IMG 1.jpg"),
+        ("../../etc/cap.png", "cap.png"),
+        ("line\nbreak\x1b[2J.jpg", "line\ufffdbreak\ufffd[2J.jpg"),
+        ("", "photo"),
+        ("x" * 500, "x" * 200),
+    ],
+)
+def test_a_name_is_one_plain_line(given_name: str, shown: str) -> None:
+    assert shown_name(given_name) == shown

@@ -1,0 +1,69 @@
+"""What is asked about an odd odometer reading; none is ever refused."""
+
+from __future__ import annotations
+
+from datetime import date
+
+from hypothesis import given
+from hypothesis import strategies as st
+
+from desktop_app.repair_jobs.odometer import OdometerReading, OdometerReplaced
+from desktop_app.repair_jobs.odometer_questions import odometer_questions
+
+TODAY = date(2026, 9, 28)
+BEFORE = OdometerReading(date(2026, 3, 2), 118_420)
+
+
+def asked(value: float | None, on: date = TODAY, unit: str = "mi") -> str:
+    reading = OdometerReading(on, value, "km" if unit == "km" else "mi")
+    return " ".join(odometer_questions(reading, [BEFORE], TODAY))
+
+
+def test_a_plain_reading_is_not_asked_about() -> None:
+    assert asked(121_600) == ""
+    assert asked(None) == ""
+
+
+def test_a_lower_reading_names_the_earlier_one_and_its_day() -> None:
+    assert asked(118_000) == (
+        "The odometer says 118,000 mi, but on 2 March 2026 it said 118,420 mi. "
+        "Was it replaced, or is a digit wrong?"
+    )
+
+
+def test_too_many_miles_a_day_are_counted_out() -> None:
+    said = asked(125_000, date(2026, 3, 5))
+    assert said.startswith("That is 6,580 mi in 3 days, more than 400 mi a day.")
+
+
+def test_a_digit_too_many_is_guessed() -> None:
+    assert "With one digit less, 121,600 mi, it would fit." in asked(1_216_600)
+
+
+def test_the_other_unit_is_guessed() -> None:
+    km = asked(196_000, date(2026, 4, 1))
+    assert "Read in kilometres it would fit." in km
+
+
+def test_a_day_to_come_is_asked_about() -> None:
+    assert (
+        asked(121_600, date(2026, 9, 29))
+        == "29 September 2026 is still to come. Is the date right?"
+    )
+
+
+def test_a_known_replacement_leaves_nothing_to_ask() -> None:
+    change = OdometerReplaced(date(2026, 6, 10), None, None)
+    reading = OdometerReading(TODAY, 41_000)
+    assert odometer_questions(reading, [BEFORE], TODAY, [change]) == ()
+
+
+def test_seven_digits_are_asked_about_even_on_the_first_visit() -> None:
+    questions = odometer_questions(OdometerReading(TODAY, 1_184_200), [], TODAY)
+    assert len(questions) == 1
+    assert "One too many?" in questions[0]
+
+
+@given(st.one_of(st.none(), st.floats(0, 1e9)), st.dates(), st.sampled_from(["mi", "km"]))
+def test_no_reading_is_ever_refused(value: float | None, on: date, unit: str) -> None:
+    assert all(q.endswith(("?", ".")) for q in [asked(value, on, unit)] if q)

@@ -1,0 +1,76 @@
+"""What is typed is read into symptoms, conditions, codes, part kinds, names and free words."""
+
+from __future__ import annotations
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from desktop_app.parts_compared.part_kind import PartKind
+from desktop_app.symptom_search.question import Question, read_question, without
+from desktop_app.symptom_search.vocabulary import Vocabulary
+
+
+@pytest.fixture
+def read(words: Vocabulary, kinds: dict[str, PartKind]):  # type: ignore[no-untyped-def]
+    def reading(text: str) -> Question:
+        return read_question(text, words, kinds)
+
+    return reading
+
+
+def test_a_sentence_falls_into_its_kinds(read) -> None:  # type: ignore[no-untyped-def]
+    question = read("misfire when damp P0300 spark plug Tuesday ")
+    kinds = {piece.kind: piece.id for piece in question.pieces}
+    assert kinds["code"] == "P0300"
+    assert kinds["condition"] == "damp"
+    assert kinds["part"] == "spark-plug"
+    assert kinds["word"] == "tuesday"
+    assert any(piece.shown == "misfire" for piece in question.pieces)
+
+
+def test_only_the_last_word_is_unfinished_and_only_until_a_space(read) -> None:  # type: ignore[no-untyped-def]
+    assert [word.unfinished for word in read("brake squ").words] == [False, True]
+    assert not any(word.unfinished for word in read("brake squ ").words)
+
+
+def test_words_that_say_nothing_are_left_out(read) -> None:  # type: ignore[no-untyped-def]
+    assert [word.word for word in read("it is the wiper of my car ").words] == ["wiper"]
+
+
+def test_what_is_denied_is_not_looked_for(read) -> None:  # type: ignore[no-untyped-def]
+    question = read("no misfire, brakes squeal ")
+    assert "misfire" not in [word.word for word in question.words]
+    assert "misfire" not in [group.plain for group in question.groups]
+
+
+def test_a_code_is_no_free_word_nor_a_name(read) -> None:  # type: ignore[no-untyped-def]
+    question = read("p0300")
+    assert question.codes == ("P0300",)
+    assert question.words == ()
+    assert question.names == ()
+
+
+def test_what_may_name_a_car_is_a_few_neighbouring_words_with_a_digit(read) -> None:  # type: ignore[no-untyped-def]
+    assert "AB12CDE" in [name.compact for name in read("ab-12 cde misses").names]
+
+
+@pytest.mark.parametrize("piece", ["symptom", "condition", "code", "part", "word"])
+def test_each_piece_can_be_taken_out(
+    piece: str,
+    words: Vocabulary,
+    kinds: dict[str, PartKind],
+) -> None:
+    text = "misfire when damp P0300 spark plug Tuesday"
+    out = next(p for p in read_question(text, words, kinds).pieces if p.kind == piece)
+    left = read_question(without(text, out, words, kinds), words, kinds)
+    assert out not in left.pieces
+    assert {p.kind for p in left.pieces} >= {"symptom", "condition", "code", "part"} - {piece}
+
+
+@given(st.text(max_size=400))
+def test_anything_can_be_read(words: Vocabulary, kinds: dict[str, PartKind], text: str) -> None:
+    question = read_question(text, words, kinds)
+    assert len(question.words) <= 12
+    for piece in question.pieces:
+        assert piece.shown

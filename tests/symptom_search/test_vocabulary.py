@@ -1,0 +1,166 @@
+"""What the program hears in what people say."""
+
+from __future__ import annotations
+
+import string
+import time
+from pathlib import Path
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from desktop_app.symptom_search.vocabulary_file import (
+    VocabularyTrouble,
+    read_vocabulary,
+    shop_vocabulary,
+)
+
+VOCABULARY = shop_vocabulary()
+
+
+def heard(text: str) -> list[str]:
+    return [group.plain for group in VOCABULARY.groups_in(text)]
+
+
+@pytest.mark.parametrize(
+    ("text", "plain"),
+    [
+        ("misses damp and uphill; P0300", ["misfire"]),
+        ("MISSFIRES in the rain", ["misfire"]),
+        ("It hesatates on light throttle when cold", ["hesitation"]),
+        ("rough idel", ["rough idle"]),
+        ("the idle is rough when the engine is warm", ["rough idle"]),
+        ("Car won't crank, it just clicks", ["no crank"]),
+        ("My check engine light is on", ["engine lamp on"]),
+        ("EML on", ["engine lamp on"]),
+        ("check engine light flashing when I floor it", ["engine lamp flashing"]),
+        ("no power going up hills", ["low power"]),
+        ("stearing wheel shakes when breaking", ["shakes when braking"]),
+        ("pulls to the left when braking", ["pulls when braking"]),
+        ("pulls to the left", ["wanders or pulls"]),
+        ("the A/C is not cold at idle", ["air conditioning warm"]),
+        ("misses and a sweet smell", ["misfire", "loses coolant"]),
+        ("transmission slips between gears", ["automatic shifts badly"]),
+        ("battery is dead in the morning", ["flat battery"]),
+        ("smells of petrol", ["fuel smell outside"]),
+        ("smells of gas", ["fuel smell outside"]),
+        ("customer wants new tyres", []),
+        ("service lamp on, oil change", []),
+        ("", []),
+    ],
+)
+def test_everyday_sentences_are_understood(text: str, plain: list[str]) -> None:
+    assert heard(text) == plain
+
+
+@pytest.mark.parametrize(
+    ("text", "plain"),
+    [
+        ("no misfire now", []),
+        ("doesn't stall", []),
+        ("it does not stall or misfire any more", []),
+        ("misfire gone", []),
+        ("No longer misfires, but idles rough", ["rough idle"]),
+        ("not overheating but loses coolant", ["loses coolant"]),
+        ("engine light on, no misfire", ["engine lamp on"]),
+        ("don't know why it misfires", ["misfire"]),
+        ("not sure if it misfires", ["misfire"]),
+        ("No. 3 cylinder misfire", ["dead cylinder"]),
+        ("no heat", ["poor heater"]),
+        ("will not pull", ["low power"]),
+    ],
+)
+def test_what_is_denied_does_not_count(text: str, plain: list[str]) -> None:
+    assert heard(text) == plain
+
+
+def test_the_longest_phrase_wins() -> None:
+    assert heard("backfires") == ["exhaust backfire"]
+    assert heard("backfires through the intake") == ["intake backfire"]
+
+
+def test_conditions_are_heard_beside_the_symptom() -> None:
+    assert VOCABULARY.conditions_in("misses cold, in the rain and uphill") == (
+        *("cold", "rain", "pulling"),
+    )
+    assert VOCABULARY.conditions_in("shakes at lights, never when hot") == ("idle",)
+    assert VOCABULARY.conditions_in("heater blows cold air") == ()
+
+
+def test_words_with_two_meanings_are_asked_about_unless_settled() -> None:
+    assert [two.word for two in VOCABULARY.to_ask("the rotor is worn")] == ["rotor"]
+    assert VOCABULARY.to_ask("the distributor rotor is worn") == ()
+
+
+def test_all_groups_are_there_and_every_phrase_finds_its_own() -> None:
+    assert len(VOCABULARY.groups) == 78
+    lost = [
+        (group.id, phrase)
+        for group in VOCABULARY.groups
+        for phrase in group.phrases
+        if group not in VOCABULARY.groups_in(phrase)
+    ]
+    assert lost == []
+
+
+def test_neighbours_are_offered_and_names_are_shown() -> None:
+    assert VOCABULARY.plain("misfire-random") == "misfire"
+    assert VOCABULARY.plain("gone") == "gone"
+    assert "misfire-one" in [group.id for group in VOCABULARY.near("misfire-random")]
+    assert VOCABULARY.near("gone") == ()
+    assert VOCABULARY.group("gone") is None
+
+
+@given(st.text(string.printable + "’äß½", max_size=300))
+def test_any_text_can_be_read(text: str) -> None:
+    assert len(set(heard(text))) == len(heard(text))
+    assert heard(text) == heard(text.upper().lower())
+
+
+def test_a_long_concern_is_read_while_typing() -> None:
+    text = "It misses cold and in the rain, shakes at lights, and the heater blows cold. " * 4
+    best = min(timed(text) for _ in range(20))
+    assert best < 0.02
+
+
+def timed(text: str) -> float:
+    start = time.perf_counter()
+    VOCABULARY.groups_in(text)
+    return time.perf_counter() - start
+
+
+GOOD = '[[groups]]\nid = "a"\nplain = "thump"\nmeans = "it thumps"\nheard = ["thumps"]\n'
+
+
+@pytest.mark.parametrize(
+    ("text", "says"),
+    [
+        ("[[groups]\n", "own.toml cannot be read"),
+        (GOOD.replace("plain", "plane"), "plane"),
+        (GOOD.replace('heard = ["thumps"]', ""), "group a has nothing in “heard”"),
+        (GOOD.replace('["thumps"]', '"thumps"'), "a.heard is not a list"),
+        (GOOD + 'when = ["sunday"]\n', "“sunday” in “when” is not known"),
+        (GOOD + 'systems = ["flux"]\n', "“flux” in “systems” is not known"),
+        (GOOD + 'codes = ["P03"]\n', "“P03” is not a trouble code"),
+        (GOOD + 'near = ["b"]\n', "there is no such group"),
+        (GOOD + GOOD, "Two symptom groups are called “a”"),
+        (GOOD + '[conditions]\nsunday = ["on sundays"]\n', "there is no condition “sunday”"),
+        (GOOD + "[mended]\nx = 3\n", "“x” in “mended” has no meaning"),
+        ('groups = "none"\n', "“groups” is not a list of tables"),
+        (GOOD + "[colours]\n", "“colours” is not a part of a vocabulary"),
+        (GOOD + '[[two_meanings]]\nword = "cap"\n', "“cap” has no “ask”"),
+        ("", "No symptom groups were found"),
+    ],
+)
+def test_a_mistake_in_a_file_is_named_in_plain_words(tmp_path: Path, text: str, says: str) -> None:
+    (tmp_path / "own.toml").write_text(text, encoding="utf-8")
+    with pytest.raises(VocabularyTrouble) as caught:
+        read_vocabulary(tmp_path)
+    assert says in caught.value.sentence()
+
+
+def test_a_shops_own_file_is_read_like_ours(tmp_path: Path) -> None:
+    (tmp_path / "own.toml").write_text(GOOD, encoding="utf-8")
+    own = read_vocabulary(tmp_path)
+    assert [group.plain for group in own.groups_in("It thumped twice")] == ["thump"]

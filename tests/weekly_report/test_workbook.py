@@ -1,0 +1,269 @@
+"""The week's workbook: what any program that opens it finds in it."""
+
+from __future__ import annotations
+
+import csv
+import subprocess
+import zipfile
+from pathlib import Path
+
+import pytest
+
+from desktop_app.returns_watched.actions import judge_return
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.weekly_report.actions import write_week
+from desktop_app.weekly_report.sheet_form import LONGEST_TEXT, fitting_text
+from desktop_app.weekly_report.week import read_week
+from tests.watched_shop import a_week_of_returns, job, vehicle
+from tests.weekly_report.week_written import opened, table_rows, written
+
+SHEETS = ["Read first", "Left this week", "Came back", "Under watch", "Totals", "26 weeks"]
+# Tells the office program to work every formula out again, whatever result the file holds.
+_ALWAYS_RECALCULATE = """<?xml version="1.0" encoding="UTF-8"?>
+<oor:items xmlns:oor="http://openoffice.org/2001/registry">
+<item oor:path="/org.openoffice.Office.Calc/Formula/Load">
+<prop oor:name="OOXMLRecalcMode" oor:op="fuse"><value>0</value></prop></item></oor:items>
+"""
+
+
+@pytest.fixture
+def week(shop: ShopRecord, tmp_path: Path) -> Path:
+    ids = a_week_of_returns(shop)
+    judge_return(
+        shop,
+        ids["J-131"],
+        ids["J-160"],
+        "same part",
+        why="the new tip was loose",
+        cause_class="part-died-early",
+        cost_cents=8_750,
+    )
+    path = tmp_path / "week.xlsx"
+    written(shop, "2026-W46", path)
+    return path
+
+
+def test_the_sheets_stand_in_their_order_as_real_tables(week: Path) -> None:
+    book = opened(week)
+    assert book.sheetnames == SHEETS
+    tables = {name for page in book for name in page.tables}
+    assert tables == {"LeftThisWeek", "CameBack", "UnderWatch", "WeekTotals", "WeeksBehind"}
+
+
+def test_rows_carry_what_the_record_says(week: Path) -> None:
+    book = opened(week)
+    left = table_rows(book, "Left this week")
+    assert [row["Job"] for row in left] == ["J-160", "J-161", "J-162"]
+    assert (left[1]["Price"], left[1]["Hours"], left[1]["Proof"]) == (184.5, 1.5, "2 road")
+    back = {(row["Earlier job"], row["Later job"]): row for row in table_rows(book, "Came back")}
+    comeback = back["J-131", "J-160"]
+    assert comeback["Days"] == 27
+    assert comeback["Miles"] == 600
+    assert comeback["Judgement"] == "same part"
+    assert comeback["Counts as"] == "comeback"
+    assert (comeback["Cause"], comeback["Cost"]) == ("part died early", 87.5)
+    assert back["J-140", "J-162"]["Miles"] == "days only"
+    assert back["J-140", "J-162"]["Judgement"] == "waiting"
+
+
+def test_each_formula_carries_its_result(week: Path) -> None:
+    results = {row["What"]: row["Figure"] for row in table_rows(opened(week), "Totals")}
+    formulas = [row["Figure"] for row in table_rows(opened(week, results=False), "Totals")]
+    assert all(isinstance(formula, str) and formula.startswith("=") for formula in formulas)
+    assert results["Jobs handed over"] == 3
+    assert results["of these with a cause and a correction"] == 2
+    assert results["Hours worked"] == 1.5
+    assert results["Price of the jobs"] == 184.5
+    assert results["Comebacks"] == 1
+    assert results["Visits that wait for judgement"] == 1
+    assert results["Cost of the returns"] == 87.5
+    assert results["Jobs under watch"] == 6
+
+
+def test_nothing_typed_becomes_a_formula_or_a_link(week: Path) -> None:
+    book = opened(week, results=False)
+    for page in book:
+        for cells in page.iter_rows():
+            for cell in cells:
+                assert cell.hyperlink is None
+                if page.title != "Totals":
+                    assert cell.data_type != "f", cell.coordinate
+    concerns = [row["Concern"] for row in table_rows(book, "Left this week")]
+    assert '=HYPERLINK("x") brake pedal is soft' in concerns
+
+
+@pytest.mark.parametrize(
+    "typed", ["=1+1", "+1", "-1", "@SUM(1)", "\t=1", "#REF!", "http://x", "_x0041_"]
+)
+def test_odd_words_read_back_as_they_were_typed(
+    shop: ShopRecord, tmp_path: Path, typed: str
+) -> None:
+    job(shop, vehicle(shop), "J-1", "2026-11-10", "2026-11-10", concern=typed)
+    written(shop, "2026-W46", tmp_path / "week.xlsx")
+    [row] = table_rows(opened(tmp_path / "week.xlsx", results=False), "Left this week")
+    assert row["Concern"] == typed
+
+
+def test_text_longer_than_a_cell_is_cut_with_a_note(shop: ShopRecord, tmp_path: Path) -> None:
+    job(shop, vehicle(shop), "J-1", "2026-11-10", "2026-11-10", concern="ab" * 20_000)
+    written(shop, "2026-W46", tmp_path / "week.xlsx")
+    [row] = table_rows(opened(tmp_path / "week.xlsx"), "Left this week")
+    assert len(row["Concern"]) == LONGEST_TEXT
+    assert row["Concern"].endswith("(cut here; the whole text of 40,000 characters is in the job)")
+
+
+@pytest.mark.parametrize(
+    ("typed", "kept"),
+    [
+        ("a\x00b\x07c", "a b c"),
+        ("a\r\nb\tc", "a\nb\tc"),
+        ("half \ud800 sign", "half   sign"),
+        ("x\ufffey", "x y"),
+        ("🔧 plug", "🔧 plug"),
+    ],
+)
+def test_characters_that_a_file_cannot_hold_become_blanks(typed: str, kept: str) -> None:
+    assert fitting_text(typed) == kept
+
+
+def test_a_cut_never_splits_a_sign_of_two_units() -> None:
+    cut = fitting_text("🔧" * 20_000)
+    assert len(cut.encode("utf-16-le")) // 2 <= LONGEST_TEXT
+    assert cut.startswith("🔧🔧")
+
+
+def test_headers_are_frozen_and_repeat_on_paper(week: Path) -> None:
+    for page in opened(week):
+        # One page wide is the format's own default and need not be written.
+        assert page.page_setup.fitToWidth in (None, 1)
+        assert page.page_setup.fitToHeight == 0
+        assert page.sheet_properties.pageSetUpPr.fitToPage
+        if page.title != "Read first":
+            assert page.freeze_panes == "B5"
+            assert page.print_title_rows == "$1:$4"
+
+
+def test_columns_fit_what_stands_in_them(week: Path) -> None:
+    page = opened(week)["Left this week"]
+    [table] = page.tables.values()
+    for column in page[table.ref]:
+        for cell in column:
+            shown = str(cell.value or "").split("\n")
+            width = page.column_dimensions[cell.column_letter].width
+            wraps = cell.alignment.wrap_text
+            assert wraps or width >= min(max(map(len, shown)), 12), cell.coordinate
+
+
+def test_the_chart_draws_the_26_weeks(week: Path) -> None:
+    with zipfile.ZipFile(week) as file:
+        [name] = [n for n in file.namelist() if n.startswith("xl/charts/chart")]
+        drawn = file.read(name).decode()
+    for column in "BCD":
+        assert f"'26 weeks'!${column}$5:${column}$30" in drawn
+    assert len(table_rows(opened(week), "26 weeks")) == 26
+
+
+def test_no_technician_is_named(shop: ShopRecord, tmp_path: Path) -> None:
+    from desktop_app.repair_jobs.stored import Person
+
+    with shop.deed("Add a person") as deed:
+        person = deed.add(Person, name="Tuuli")
+    job(shop, vehicle(shop), "J-1", "2026-11-10", "2026-11-10", technician_id=person)
+    written(shop, "2026-W46", tmp_path / "week.xlsx")
+    with zipfile.ZipFile(tmp_path / "week.xlsx") as file:
+        assert not any(b"Tuuli" in file.read(name) for name in file.namelist())
+
+
+@pytest.mark.parametrize("name", ["2026-W46", "2026-W20", "2026-W48"])
+@pytest.mark.needs_tool("soffice")
+def test_an_office_program_works_out_the_same_figures(
+    shop: ShopRecord, tmp_path: Path, name: str
+) -> None:
+    ids = a_week_of_returns(shop)
+    judge_return(shop, ids["J-131"], ids["J-160"], "same part", cost_cents=8_750)
+    written(shop, name, tmp_path / "week.xlsx")
+    settings = tmp_path / "office" / "user"
+    settings.mkdir(parents=True)
+    (settings / "registrymodifications.xcu").write_text(_ALWAYS_RECALCULATE)
+    # Sheet -1 asks for a file of each sheet: comma, double quotes, UTF-8, cells as shown.
+    form = "csv:Text - txt - csv (StarCalc):44,34,76,1,,0,false,false,false,false,false,-1"
+    subprocess.run(
+        [
+            "soffice",
+            f"-env:UserInstallation={(tmp_path / 'office').as_uri()}",
+            "--headless",
+            "--convert-to",
+            form,
+            "--outdir",
+            str(tmp_path),
+            str(tmp_path / "week.xlsx"),
+        ],
+        check=True,
+        capture_output=True,
+        timeout=120,
+    )
+    with (tmp_path / "week-Totals.csv").open(encoding="utf-8", newline="") as file:
+        shown = {row[0]: float(row[1]) for row in list(csv.reader(file))[4:]}
+    kept = {
+        row["What"]: row["Figure"] for row in table_rows(opened(tmp_path / "week.xlsx"), "Totals")
+    }
+    assert shown == pytest.approx(kept)
+    assert len(kept) >= 20
+    with (tmp_path / "week-Left this week.csv").open(encoding="utf-8", newline="") as file:
+        jobs = [row[0] for row in list(csv.reader(file))[4:] if row[0]]
+    assert jobs == [
+        row["Job"] for row in table_rows(opened(tmp_path / "week.xlsx"), "Left this week")
+    ]
+
+
+def test_stopping_in_the_middle_leaves_nothing_behind(shop: ShopRecord, tmp_path: Path) -> None:
+    a_week_of_returns(shop)
+    of = 0
+    for stop_after in range(1, 10):
+        steps = write_week(shop, read_week("2026-W46"), tmp_path / "week.xlsx")
+        for _ in range(stop_after):
+            of = next(steps).of
+        steps.close()
+        assert [path.name for path in tmp_path.iterdir()] == ["shop"]
+    assert of == 8
+
+
+def test_a_stopped_report_leaves_the_older_file_whole(week: Path, shop: ShopRecord) -> None:
+    before = week.read_bytes()
+    steps = write_week(shop, read_week("2026-W47"), week)
+    for _ in range(9):
+        next(steps)
+    steps.close()
+    assert week.read_bytes() == before
+    written(shop, "2026-W47", week)
+    assert week.read_bytes() != before
+
+
+@pytest.mark.parametrize(
+    ("place", "says"),
+    [
+        ("nowhere/week.xlsx", "no folder"),
+        ("week.pdf", r"does not end in \.xlsx"),
+        ("folder.xlsx", "is a folder"),
+    ],
+)
+def test_a_place_that_cannot_be_is_refused_before_the_work(
+    shop: ShopRecord, tmp_path: Path, place: str, says: str
+) -> None:
+    (tmp_path / "folder.xlsx").mkdir()
+    with pytest.raises(ShopTrouble, match=says):
+        next(write_week(shop, read_week("2026-W46"), tmp_path / place))
+
+
+def test_a_file_that_cannot_be_written_is_told_in_words(
+    shop: ShopRecord, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def refuse(self: Path, target: Path) -> Path:
+        raise PermissionError(13, "Permission denied")
+
+    monkeypatch.setattr(Path, "replace", refuse)
+    with pytest.raises(ShopTrouble, match=r"Permission denied.*Close it where it is open"):
+        written(shop, "2026-W46", tmp_path / "week.xlsx")
+    assert not list(tmp_path.glob("*week*"))
+    assert not list(tmp_path.glob(".*"))
