@@ -71,6 +71,9 @@ class Places(QObject):
     def _read_symptoms(self, words: str) -> tuple[str, ...]:
         return tuple(group.id for group in self._vocabulary.groups_in(words))
 
+    def _read_conditions(self, words: str) -> tuple[str, ...]:
+        return self._vocabulary.conditions_in(words)
+
     def _ask_page(self) -> QWidget:
         from desktop_app.symptom_search.find import find, open_page, without
         from desktop_app.symptom_search.screen.ask_page import AskPage
@@ -88,7 +91,8 @@ class Places(QObject):
     def _write_up_page(self) -> QWidget:
         from desktop_app.repair_jobs.screen.write_up_page import WriteUpPage
 
-        page = WriteUpPage(self.desk, Drafts(self.desk.record.folder), self._read_symptoms)
+        drafts = Drafts(self.desk.record.folder)
+        page = WriteUpPage(self.desk, drafts, self._read_symptoms, self._read_conditions)
         page.taken_in.connect(self.open_job)
         page.job_wanted.connect(self.open_job)
         return page

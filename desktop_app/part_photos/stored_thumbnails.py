@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import os
 import threading
+from contextlib import suppress
 from pathlib import Path
 
 from desktop_app.part_photos.thumbnail import THUMBNAIL, make_thumbnail
@@ -56,4 +57,5 @@ def _keep(path: Path, made: bytes) -> None:
         beside.write_bytes(made)
         beside.replace(path)
     except OSError:
-        beside.unlink(missing_ok=True)
+        with suppress(OSError):
+            beside.unlink()

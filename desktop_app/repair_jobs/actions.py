@@ -45,7 +45,10 @@ def write_up(record: ShopRecord, said: WriteUp) -> Done:
             odometer_unread=said.odometer_unread.strip() or None,
             brought_by=said.brought_by.strip(),
         )
-        made.append(_add_job(deed, visit, said.concern, said.says_same, said.symptoms))
+        job = _add_job(deed, visit, said.concern, said.says_same, said.symptoms)
+        for condition in dict.fromkeys(said.conditions):
+            deed.add(JobCondition, job_id=job, condition=condition, happens=1)
+        made.append(job)
 
     done = record.do("Take a car in", work)
     return Done(done.words, done.touched, done.seq, made[0])
@@ -55,10 +58,6 @@ def add_job(
     record: ShopRecord, visit_id: int, concern: str, symptoms: tuple[str, ...] = ()
 ) -> Done:
     """Add another concern to a visit as a job of its own; `made` is the job's id."""
-    if not concern.strip():
-        raise ShopTrouble(
-            "What else does the customer say?", do="Write it down in their own words."
-        )
     made: list[int] = []
     done = record.do(
         "Add a concern",

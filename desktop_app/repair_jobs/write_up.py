@@ -12,7 +12,8 @@ class WriteUp:
     """The answers of the write-up; `vehicle_id` where the vehicle was here before.
 
     Of `vin`, `plate` and `tag` one is needed; either `odometer` (a whole number in
-    `odometer_unit`) or `odometer_unread` (why it cannot be read); and the concern.
+    `odometer_unit`) or `odometer_unread` (why it cannot be read); and the concern. `symptoms` and
+    `conditions` are those that the customer's words name.
     """
 
     concern: str
@@ -30,6 +31,7 @@ class WriteUp:
     says_same: bool = False
     came_at: str = ""
     symptoms: tuple[str, ...] = ()
+    conditions: tuple[str, ...] = ()
 
     def check(self) -> None:
         """Raise a ShopTrouble that names the first answer that is missing."""

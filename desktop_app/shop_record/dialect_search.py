@@ -52,6 +52,18 @@ def write_texts(connection: Connection, texts: Mapping[int, JobText]) -> None:
         )
 
 
+def read_texts(connection: Connection, jobs: Sequence[int]) -> dict[int, JobText]:
+    """Return what the index has of these jobs."""
+    rows = connection.execute(
+        text(
+            "SELECT rowid, concern, cause, correction, conditions, codes, parts, vehicle, people "
+            "FROM job_text WHERE rowid IN (SELECT value FROM json_each(:ids))"
+        ),
+        {"ids": json.dumps(list(jobs))},
+    )
+    return {row[0]: JobText(*row[1:]) for row in rows}
+
+
 def remove_texts(connection: Connection, jobs: Sequence[int]) -> None:
     """Take jobs out of the index."""
     for job in jobs:

@@ -159,6 +159,22 @@ class ThreeWay(QPushButton):
         self.turned.emit(following)
 
 
+class Tick(QPushButton):
+    """A big yes-or-no button: an empty or a full circle before its words."""
+
+    def __init__(self, words: str, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._words = words
+        self.setCheckable(True)
+        self.toggled.connect(self._show)
+        self._show(False)
+
+    @Slot(bool)
+    def _show(self, yes: bool) -> None:
+        self.setText(f"{'●' if yes else '○'}  {self._words}")
+        self.setAccessibleName(f"{self._words}: {'yes' if yes else 'not said'}")
+
+
 class QuestionLine(QFrame):
     """A question about an odd entry, beneath its field; the entry itself is already kept."""
 
@@ -211,6 +227,7 @@ class Labelled(QWidget):
         column.addWidget(field)
         column.addWidget(self._hint)
         column.addWidget(self.question)
+        column.addStretch(1)
 
     def hint(self, words: str) -> None:
         """Say something beneath the field, such as what it accepts."""

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import Any
 
 from PySide6.QtCore import Slot
@@ -45,7 +46,7 @@ class HouseRulesPage(ReadingPage):
             field = ChoiceField(name, [(value, str(value)) for value in rule.allowed], _nothing)
             field.activated.connect(self._chosen)
         else:
-            field = LineField(name, lambda text, rule=rule.name: self._save(rule, text))
+            field = LineField(name, partial(self._save, rule.name))
         field.setProperty("rule", rule.name)
         field.setMaximumWidth(420)
         box = Labelled(name, field, _hint(rule))

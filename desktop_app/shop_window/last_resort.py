@@ -61,7 +61,8 @@ def keep_log(folder: Path) -> Callable[[], None]:
     handler.setFormatter(logging.Formatter("%(asctime)s %(levelname)s %(message)s"))
     LOG.addHandler(handler)
     with contextlib.suppress(OSError, ValueError):
-        faulthandler.enable(handler.stream)
+        if handler.stream is not None:
+            faulthandler.enable(handler.stream)
 
     def close() -> None:
         faulthandler.disable()

@@ -58,11 +58,12 @@ QPushButton:checked, QToolButton:checked {{ background: palette(highlight);
 QPushButton:disabled, QToolButton:disabled {{ color: palette(mid); }}
 QPushButton#next {{ background: palette(highlight); color: palette(highlighted-text);
   font-weight: bold; }}
-QLineEdit, QPlainTextEdit, QComboBox, QSpinBox, QDateEdit {{ min-height: {TOUCH - 14}px;
+QLineEdit, QPlainTextEdit {{ min-height: {TOUCH - 14}px;
   padding: 3px 8px; border: 1px solid palette(mid); border-radius: 4px;
   background: palette(base); }}
-QLineEdit:focus, QPlainTextEdit:focus, QComboBox:focus, QSpinBox:focus {{
+QLineEdit:focus, QPlainTextEdit:focus {{
   border: 2px solid palette(highlight); }}
+QComboBox {{ min-height: {TOUCH - 10}px; }}
 QToolTip {{ padding: 4px; }}
 QFrame#card {{ background: palette(base); border: 1px solid palette(mid); border-radius: 6px; }}
 QLabel#title {{ font-size: 20pt; font-weight: bold; }}

@@ -200,7 +200,7 @@ def _names_in(text: str, said: list[Token], codes: Iterable[str]) -> Iterable[Na
             compact = matching_plate(written)
             if len(compact) > _NAME or compact in seen or compact in known:
                 continue
-            if len(compact) >= 2 and re.search(r"\d", compact):
+            if (len(compact) >= 2 or len(said) == 1) and re.search(r"\d", compact):
                 seen.add(compact)
                 yield Name(written.upper(), compact, tuple(range(first, last + 1)))
             elif len(compact) >= 3 and first == 0 and last == len(said) - 1:

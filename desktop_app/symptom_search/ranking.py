@@ -30,7 +30,7 @@ _FIELD_WEIGHT = {
     "correction": 0.8,
     "conditions": 0.7,
     "vehicle": 0.7,
-    "person": 0.6,
+    "people": 0.6,
 }
 _NEAR = 0.6
 

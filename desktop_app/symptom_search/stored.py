@@ -7,13 +7,11 @@ from dataclasses import dataclass
 from datetime import date
 from typing import Any
 
-from sqlalchemy import ColumnElement, Connection, Text, column, select, table
-from sqlalchemy.orm import InstrumentedAttribute
+from sqlalchemy import Connection, Text, column, select, table
 
-from desktop_app.parts_compared.stored import Pair, PartCondition
-from desktop_app.repair_jobs.concern_conditions import condition_words
-from desktop_app.repair_jobs.stored import Job, JobCondition, Person, TroubleCode, Vehicle, Visit
-from desktop_app.shop_record.dialect_search import among
+from desktop_app.parts_compared.stored import Pair
+from desktop_app.repair_jobs.stored import Job, Vehicle, Visit
+from desktop_app.shop_record.dialect_search import JobText, among, read_texts
 from desktop_app.symptom_search.fixes import MendedJob
 
 # The judgements that make a return a comeback, and the table that keeps them; it belongs to a
@@ -24,7 +22,10 @@ _RETURNS = table("return_link", column("earlier_job_id"), column("judgement", Te
 
 @dataclass(frozen=True, slots=True)
 class JobSeen:
-    """One past job as it is shown and weighed; days are ISO dates."""
+    """One past job as it is shown and weighed; days are ISO dates.
+
+    Concern, cause and correction are as they were written; the other texts are the index's words.
+    """
 
     id: int
     number: str
@@ -32,37 +33,25 @@ class JobSeen:
     left: str
     vehicle: str
     plate: str
-    person: str
     texts: Mapping[str, str]
 
 
 def jobs_seen(connection: Connection, ids: Iterable[int]) -> dict[int, JobSeen]:
     """Read jobs as they are shown, by id."""
     wanted = list(ids)
-    codes = _listed(connection, TroubleCode.job_id, TroubleCode.code, wanted)
-    parts = _listed(connection, Pair.job_id, Pair.part_kind, wanted)
-    happens = _listed(
-        connection, JobCondition.job_id, JobCondition.condition, wanted, JobCondition.happens == 1
-    )
-    terms: dict[int, list[str]] = {}
-    for job, term in connection.execute(
-        select(Pair.job_id, PartCondition.term)
-        .join(PartCondition, PartCondition.pair_id == Pair.id)
-        .where(Pair.job_id.in_(among(wanted)))
-    ):
-        terms.setdefault(job, []).append(term)
+    indexed = read_texts(connection, wanted)
     seen = {}
     for row in connection.execute(_job_lines().where(Job.id.in_(among(wanted)))):
-        conditions = [condition_words(one) for one in happens.get(row.id, ())]
+        words = indexed.get(row.id, JobText())
         texts = {
             "concern": row.concern,
             "cause": row.cause,
             "correction": row.correction,
-            "conditions": ", ".join(dict.fromkeys(conditions + terms.get(row.id, []))),
-            "codes": ", ".join(dict.fromkeys(codes.get(row.id, ()))),
-            "parts": ", ".join(dict.fromkeys(parts.get(row.id, ()))),
-            "vehicle": row.description,
-            "person": row.person or "",
+            "conditions": words.conditions,
+            "codes": words.codes,
+            "parts": words.parts,
+            "vehicle": words.vehicle,
+            "people": words.people,
         }
         seen[row.id] = JobSeen(
             row.id,
@@ -71,7 +60,6 @@ def jobs_seen(connection: Connection, ids: Iterable[int]) -> dict[int, JobSeen]:
             (row.left_at or "")[:10],
             row.description,
             row.plate or row.tag or "",
-            row.person or "",
             texts,
         )
     return seen
@@ -135,23 +123,7 @@ def _job_lines() -> Any:
             Vehicle.description,
             Vehicle.plate,
             Vehicle.tag,
-            Person.name.label("person"),
         )
         .join(Visit, Visit.id == Job.visit_id)
         .join(Vehicle, Vehicle.id == Visit.vehicle_id)
-        .outerjoin(Person, Person.id == Job.technician_id)
     )
-
-
-def _listed(
-    connection: Connection,
-    job: InstrumentedAttribute[int],
-    what: InstrumentedAttribute[str],
-    ids: list[int],
-    *where: ColumnElement[bool],
-) -> dict[int, list[str]]:
-    found: dict[int, list[str]] = {}
-    query = select(job, what).where(job.in_(among(ids)), *where)
-    for job_id, word in connection.execute(query):
-        found.setdefault(job_id, []).append(word)
-    return found

@@ -92,7 +92,7 @@ def column_width(column: Column, cells: Sequence[str]) -> int:
 
 
 def lines_needed(text: str, width: int) -> int:
-    """Return how many lines a text takes in a column; letters are on average less wide than digits."""
+    """Return about how many lines a text takes in a column of that width."""
     fits = max(1, width)
     return sum(max(1, -(-len(line) // fits)) for line in text.split("\n"))
 

@@ -6,9 +6,9 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from bench_pictures import job_with_no_photos, monday
 
 from desktop_app.shop_record.record import ShopRecord, create_shop
+from tests.part_photos.bench_pictures import job_with_no_photos, monday
 
 
 @pytest.fixture

@@ -6,7 +6,6 @@ import os
 from pathlib import Path
 
 import pytest
-from bench_pictures import encoded, exif, noisy, picture
 
 from desktop_app.part_photos.actions import (
     add_photos,
@@ -26,8 +25,10 @@ from desktop_app.part_photos.stored_thumbnails import thumbnails_of
 from desktop_app.parts_compared.stored import Pair, PairPhoto
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
+from tests.part_photos.bench_pictures import encoded, exif, noisy, picture
 
 CAP = encoded(picture(), "JPEG", exif(6, "2026:11:13 16:40:05"))
+REFUSED = PhotoTrouble("a.txt", "not a photo.")
 ROTOR = encoded(picture(shade=90), "PNG")
 
 

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import numpy as np
 import pytest
-from bench_pictures import ENDINGS, encoded, exif, noisy, picture
 from PIL import Image
 
 from desktop_app.part_photos.picture_kind import JPEG, PNG
 from desktop_app.part_photos.thumbnail import make_thumbnail
 from desktop_app.part_photos.upright_picture import open_picture, upright_rgb
+from tests.part_photos.bench_pictures import ENDINGS, encoded, exif, noisy, picture
 
 # Where the white quarter of the stored picture must be seen once it is upright.
 # Source: Exif 2.32, tag 0x0112: which side row 0 and column 0 of the stored picture are.

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
-from pathlib import Path
 from typing import Any
 
 import pytest
@@ -61,7 +59,9 @@ class OldJobs:
         return _made(self.record.do("Add a car", work).made)
 
     def person(self, name: str) -> int:
-        work: Callable[[Deed], None] = lambda deed: _drop(deed.add(Person, name=name))  # noqa: E731
+        def work(deed: Deed) -> None:
+            deed.add(Person, name=name)
+
         return _made(self.record.do("Add a person", work).made)
 
     def job(
@@ -125,10 +125,6 @@ def _made(made: int | None) -> int:
     return made
 
 
-def _drop(_value: object) -> None:
-    return None
-
-
 @pytest.fixture(scope="session")
 def words() -> Vocabulary:
     return shop_vocabulary()
@@ -140,9 +136,7 @@ def kinds() -> dict[str, PartKind]:
 
 
 @pytest.fixture
-def old_jobs(
-    shop: ShopRecord, words: Vocabulary, kinds: dict[str, PartKind], tmp_path: Path
-) -> Iterator[OldJobs]:
+def old_jobs(shop: ShopRecord, words: Vocabulary, kinds: dict[str, PartKind]) -> OldJobs:
     """An empty shop whose index follows every deed."""
     shop.followers.append(JobIndex(kinds).follow)
-    yield OldJobs(shop, words, kinds)
+    return OldJobs(shop, words, kinds)

@@ -30,9 +30,10 @@ class FieldsTogether(QFrame):
         grid.addWidget(self._said, 1, 0, 1, len(names))
 
     def show_texts(self, texts: list[str]) -> None:
-        """Show what is kept in each field."""
+        """Show what is kept in each field; the space before the next word is left standing."""
         for field, text in zip(self.fields, texts, strict=True):
-            field.show_value(text)
+            if not (field.hasFocus() and field.text().strip() == text):
+                field.show_value(text)
 
     def say(self, words: str) -> None:
         """Say beneath the fields what is missing or accepted."""

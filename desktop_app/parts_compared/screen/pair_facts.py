@@ -90,7 +90,7 @@ class PairFacts(QWidget):
         return self._origin
 
     def _save_line(self, name: str, words: str) -> object:
-        return self._desk.do(actions.write_about_pair, self._pair_id, name, words.strip())
+        return self._desk.do(actions.write_about_pair, self._pair_id, name, words)
 
     def _save_origin(self, origin: Any) -> object:
         return self._desk.do(actions.say_origin, self._pair_id, origin)

@@ -74,11 +74,6 @@ class PairHead(QFrame):
         self._show_reasons(False)
 
     def _build_steps(self) -> None:
-        focused = any(
-            widget.hasFocus()
-            for i in range(self._steps.count())
-            if (item := self._steps.itemAt(i)) and (widget := item.widget())
-        )
         empty(self._steps)
         for dimension, words in self._steps_shown[:FIRST_REASONS]:
             button = QPushButton(f"→  {words}")
@@ -91,8 +86,6 @@ class PairHead(QFrame):
         if more > 0:
             things = "thing is" if more == 1 else "things are"
             self._steps.addWidget(plain_label(f"Then {more} more {things} to do.", "quiet"))
-        if focused:
-            self.step_wanted.emit(self._steps_shown[0][0] if self._steps_shown else "")
 
     @Slot(bool)
     def _show_reasons(self, all_of_them: bool) -> None:

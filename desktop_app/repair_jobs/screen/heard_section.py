@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from PySide6.QtCore import Slot
-from PySide6.QtWidgets import QCheckBox, QGridLayout, QPushButton, QWidget
+from PySide6.QtWidgets import QGridLayout, QPushButton, QWidget
 
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.concern_conditions import CONDITIONS
@@ -14,8 +14,9 @@ from desktop_app.repair_jobs.stored_questions import odometer_still_asked, vin_s
 from desktop_app.repair_jobs.typed_entry import read_odometer
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.fields import Labelled, LineField, ThreeWay, WordsField
+from desktop_app.shop_window.fields import Labelled, LineField, ThreeWay, Tick, WordsField
 from desktop_app.shop_window.flow_row import FlowRow
+from desktop_app.shop_window.look import TOUCH
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.texts import plain_label, tooltip
 
@@ -34,7 +35,7 @@ class HeardSection(Section):
         self._symptom_name = symptom_name
         self._job: JobView | None = None
         self._concern = WordsField("Concern, in the customer's own words", self._save_concern)
-        self._same = QCheckBox("The customer says it is the same trouble as before")
+        self._same = Tick("The customer says it is the same trouble as before")
         self._same.clicked.connect(self._say_same)
         self._groups = QWidget()
         self._groups_row = FlowRow(self._groups)
@@ -108,7 +109,9 @@ class HeardSection(Section):
         for heading, ids in headings.items():
             box = QWidget()
             row = FlowRow(box)
-            row.addWidget(plain_label(heading + ":", "quiet"))
+            label = plain_label(heading + ":", "quiet")
+            label.setMinimumHeight(TOUCH)
+            row.addWidget(label)
             for identity in ids:
                 row.addWidget(self._ticks[identity])
             self.column.addWidget(box)

@@ -13,7 +13,7 @@ from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.stored_reading import jobs_of_visit, read_job
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.flow_row import FlowRow
+from desktop_app.shop_window.flow_row import empty
 from desktop_app.shop_window.page import ReadingPage
 from desktop_app.shop_window.texts import plain_label, tooltip
 
@@ -42,17 +42,20 @@ class JobPage(QWidget):
         self.job_id: int | None = None
         self._number = ""
         self._title = plain_label("", "title", wrap=True)
-        self._line = plain_label("", "quiet", wrap=True)
+        self._line = plain_label("", "quiet")
         self._others = QWidget()
-        self._others_row = FlowRow(self._others)
+        self._extra = QHBoxLayout()
+        self._add_jumps()
         self._page = ReadingPage()
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         head = QVBoxLayout()
         head.setContentsMargins(18, 4, 18, 0)
-        for widget in (self._title, self._line, self._others):
-            head.addWidget(widget)
-        head.addLayout(self._jump_row())
+        first = QHBoxLayout()
+        first.addWidget(self._title, 1)
+        first.addWidget(self._line)
+        head.addLayout(first)
+        head.addWidget(self._others)
         column.addLayout(head)
         column.addWidget(self._page, 1)
         for _, section in sections:
@@ -92,28 +95,28 @@ class JobPage(QWidget):
             section.show_job(job)  # type: ignore[attr-defined]
 
     def _show_others(self, job: JobView) -> None:
-        self._others_row.clear()
+        empty(self._extra)
         others = self._desk.ask(jobs_of_visit, job.visit_id) or ()
         for job_id, number, concern in others:
             if job_id != job.id:
-                button = QPushButton(f"{number}: {concern[:40]}")
+                button = QPushButton(number)
                 button.setProperty("job", job_id)
-                button.setToolTip(tooltip("Another concern of the same visit"))
+                button.setToolTip(tooltip(f"Another concern of the same visit: {concern[:80]}"))
                 button.clicked.connect(self._other_pressed)
-                self._others_row.addWidget(button)
+                self._extra.addWidget(button)
         sheet = QPushButton("Comparison sheet…")
         sheet.setToolTip(tooltip("The sheet for the counter: look, print, save (Ctrl+P)"))
         sheet.setShortcut(QKeySequence.StandardKey.Print)
         sheet.clicked.connect(self._sheet_pressed)
-        self._others_row.addWidget(sheet)
+        self._extra.addWidget(sheet)
         if job.left_at is None:
             more = QPushButton("Another concern…")
             more.clicked.connect(self._more_pressed)
-            self._others_row.addWidget(more)
-        self._others.updateGeometry()
+            self._extra.addWidget(more)
 
-    def _jump_row(self) -> QHBoxLayout:
-        row = QHBoxLayout()
+    def _add_jumps(self) -> None:
+        row = QHBoxLayout(self._others)
+        row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(4)
         for number, (name, section) in enumerate(self._sections, start=1):
             button = QPushButton(name)
@@ -123,7 +126,7 @@ class JobPage(QWidget):
             button.clicked.connect(self._jump)
             row.addWidget(button)
         row.addStretch(1)
-        return row
+        row.addLayout(self._extra)
 
     @Slot()
     def _jump(self) -> None:

@@ -6,7 +6,6 @@ from collections.abc import Callable
 
 from PySide6.QtCore import Qt, QTimer, Signal, Slot
 from PySide6.QtWidgets import (
-    QCheckBox,
     QComboBox,
     QGridLayout,
     QHBoxLayout,
@@ -26,14 +25,15 @@ from desktop_app.repair_jobs.write_up import UNREAD_REASONS, WriteUp
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.drafts import Drafts
-from desktop_app.shop_window.fields import Labelled
+from desktop_app.shop_window.fields import Labelled, Tick
 from desktop_app.shop_window.flow_row import empty
 from desktop_app.shop_window.page import ReadingPage, Section
 from desktop_app.shop_window.texts import plain_label
 
 FORM = "write-up"
 PAUSE_MS = 400
-ReadSymptoms = Callable[[str], tuple[str, ...]]
+# The ids that words name: symptom groups, or conditions.
+ReadWords = Callable[[str], tuple[str, ...]]
 
 
 class WriteUpPage(ReadingPage):
@@ -42,11 +42,14 @@ class WriteUpPage(ReadingPage):
     taken_in = Signal(int)
     job_wanted = Signal(int)
 
-    def __init__(self, desk: Desk, drafts: Drafts, read_symptoms: ReadSymptoms) -> None:
+    def __init__(
+        self, desk: Desk, drafts: Drafts, read_symptoms: ReadWords, read_conditions: ReadWords
+    ) -> None:
         super().__init__()
         self._desk = desk
         self._drafts = drafts
         self._read_symptoms = read_symptoms
+        self._read_conditions = read_conditions
         self._vehicle: VehicleSeen | None = None
         self._plate = _line("Plate, or the shop's own tag")
         self._vin = _line("VIN, if it is at hand")
@@ -68,7 +71,7 @@ class WriteUpPage(ReadingPage):
         self._concern.setAccessibleName("What the customer says")
         self._concern.setTabChangesFocus(True)
         self._concern.setFixedHeight(96)
-        self._same = QCheckBox("It is the same trouble as before, says the customer")
+        self._same = Tick("It is the same trouble as before, says the customer")
         self._take_in = QPushButton("Take the car in")
         self._take_in.setObjectName("next")
         self._take_in.clicked.connect(self.take_in)
@@ -127,6 +130,7 @@ class WriteUpPage(ReadingPage):
             brought_by=self._brought.text(),
             says_same=self._same.isChecked(),
             symptoms=self._read_symptoms(concern),
+            conditions=self._read_conditions(concern),
         )
 
     def _lay_out(self) -> None:

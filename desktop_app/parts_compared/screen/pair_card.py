@@ -1,0 +1,127 @@
+"""The card of a pair: the removed part and its replacement, from the box label to the verdict."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from PySide6.QtCore import QTimer, Slot
+from PySide6.QtWidgets import QFrame, QVBoxLayout, QWidget
+
+from desktop_app.parts_compared import actions
+from desktop_app.parts_compared.in_shop_unit import judge_aloud
+from desktop_app.parts_compared.instrument import Instrument
+from desktop_app.parts_compared.open_steps import open_steps
+from desktop_app.parts_compared.pair_view import PairView
+from desktop_app.parts_compared.part_kind import PartKind
+from desktop_app.parts_compared.screen.conditions_seen import ConditionsSeen
+from desktop_app.parts_compared.screen.pair_facts import PairFacts
+from desktop_app.parts_compared.screen.pair_head import PairHead
+from desktop_app.parts_compared.screen.pair_photos import PairPhotos
+from desktop_app.parts_compared.screen.readings_table import ReadingsTable
+from desktop_app.repair_jobs.actions import keep_as_typed
+from desktop_app.repair_jobs.stored_reading import was_answered
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.fields import QuestionLine, save_everything
+from desktop_app.shop_window.texts import CautionBox, plain_label
+
+
+class PairCard(QFrame):
+    """Everything about one pair; shown again after each change, and only where it changed."""
+
+    def __init__(self, desk: Desk, pair_id: int, kind: PartKind) -> None:
+        super().__init__()
+        self.setObjectName("card")
+        self._desk = desk
+        self._pair_id = pair_id
+        self._kind = kind
+        self._shown: object = None
+        self.setAccessibleName(f"pair: {kind.name}")
+        self._head = PairHead(kind.name)
+        self._head.step_wanted.connect(self._go_to)
+        self._head.away.connect(self._take_away)
+        self._questions: dict[str, QuestionLine] = {}
+        self._question_place = QVBoxLayout()
+        self._facts = PairFacts(desk, pair_id, kind)
+        self._photos = PairPhotos(desk, pair_id, kind)
+        self._conditions = ConditionsSeen(desk, pair_id, kind)
+        self._readings = ReadingsTable(desk, pair_id, kind)
+        self._lay_out()
+
+    def show_pair(self, pair: PairView, drawer: Mapping[str, Instrument]) -> None:
+        """Show the pair as it is kept now, judged with these instruments."""
+        rules = self._desk.rules
+        if self._shown == (pair, drawer, rules.length_unit):
+            return
+        self._shown = (pair, dict(drawer), rules.length_unit)
+        self._facts.show_facts(pair)
+        self._photos.show_photos(pair)
+        self._conditions.show_conditions(pair)
+        if not self._kind.dimensions:
+            self._head.say_unknown(pair.position, NOT_ON_SHELF)
+            return
+        judged = judge_aloud(pair, self._kind, drawer, rules.length_unit)
+        self._head.show_verdict(pair.position, judged, open_steps(judged))
+        self._readings.show_readings(pair, judged, drawer)
+        self._ask(judged.questions)
+
+    def begin(self) -> None:
+        """Put the cursor where a new pair begins."""
+        self._facts.first_field().setFocus()
+
+    def _lay_out(self) -> None:
+        column = QVBoxLayout(self)
+        column.setContentsMargins(16, 12, 16, 14)
+        column.setSpacing(10)
+        column.addWidget(self._head)
+        column.addLayout(self._question_place)
+        if self._kind.cautions:
+            column.addWidget(CautionBox(self._kind.cautions))
+        parts: list[tuple[str, QWidget]] = [
+            ("", self._facts),
+            ("Photos, by what they show", self._photos),
+            ("Seen", self._conditions),
+        ]
+        if self._kind.dimensions:
+            parts.append(("Measured", self._readings))
+        for words, widget in parts:
+            if words:
+                column.addWidget(plain_label(words, "heading"))
+            column.addWidget(widget)
+
+    def _ask(self, questions: tuple[str, ...]) -> None:
+        """Ask about readings that look mistyped, until somebody says they are right."""
+        about = f"pair:{self._pair_id}"
+        for question, line in self._questions.items():
+            if question not in questions:
+                line.ask(None)
+        for question in questions:
+            if question not in self._questions:
+                line = QuestionLine()
+                line.kept.connect(self._keep)
+                self._questions[question] = line
+                self._question_place.addWidget(line)
+            answered = self._desk.ask(was_answered, about, question)
+            self._questions[question].ask(None if answered else question)
+
+    @Slot(str)
+    def _keep(self, question: str) -> None:
+        self._desk.do(keep_as_typed, f"pair:{self._pair_id}", question)
+
+    @Slot(str)
+    def _go_to(self, dimension: str) -> None:
+        self._readings.go_to(dimension)
+
+    @Slot()
+    def _take_away(self) -> None:
+        save_everything(self)
+        # The card goes with the deed: not while its own button is still being pressed.
+        QTimer.singleShot(0, self, self._away_now)
+
+    @Slot()
+    def _away_now(self) -> None:
+        self._desk.do(actions.take_pair_away, self._pair_id)
+
+
+NOT_ON_SHELF = (
+    "This part kind is not on the shelf any more, so nothing is judged. What was read is kept."
+)

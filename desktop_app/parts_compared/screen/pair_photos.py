@@ -1,0 +1,152 @@
+"""The photos of a pair: by view, old beside new, with a tray for each side."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Slot
+from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+
+from desktop_app.part_photos.kept_photo import KeptPhoto
+from desktop_app.part_photos.screen.locked_views import LockedViews
+from desktop_app.part_photos.screen.photo_tray import PhotoTray
+from desktop_app.part_photos.stored_reading import photos_by_id
+from desktop_app.parts_compared import actions
+from desktop_app.parts_compared.pair_view import PairView
+from desktop_app.parts_compared.part_kind import PartKind
+from desktop_app.parts_compared.reading import SIDES, Side
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.flow_row import FlowRow
+from desktop_app.shop_window.signs import SIDE_SIGNS
+from desktop_app.shop_window.texts import plain_label
+
+ANY_VIEW = "whole part"
+
+
+class PairPhotos(QWidget):
+    """A button for each view, both photos side by side once there is one, a tray for each side."""
+
+    def __init__(self, desk: Desk, pair_id: int, kind: PartKind) -> None:
+        super().__init__()
+        self._desk = desk
+        self._pair_id = pair_id
+        self._name = kind.name
+        self._pair: PairView | None = None
+        self._kept: dict[int, KeptPhoto] = {}
+        self._views: list[str] = []
+        self._known = kind.views or (ANY_VIEW,)
+        self._view = self._known[0]
+        self._group = QButtonGroup(self)
+        self._row_box = QWidget()
+        self._row = FlowRow(self._row_box)
+        self._stage: LockedViews | None = None
+        self._outs: dict[Side, QPushButton] = {}
+        self._trays = {side: self._tray(side) for side in SIDES}
+        self._column = QVBoxLayout(self)
+        self._column.setContentsMargins(0, 0, 0, 0)
+        self._column.addWidget(self._row_box)
+        trays = QHBoxLayout()
+        for side, tray in self._trays.items():
+            half = QVBoxLayout()
+            half.addWidget(plain_label(f"{SIDE_SIGNS[side]} {_SAID[side]}"))
+            half.addWidget(tray)
+            out = QPushButton("Take out of this view")
+            out.setAccessibleName(f"Take the chosen photo out of this view, {side}, {kind.name}")
+            out.setProperty("side", side)
+            out.clicked.connect(self._take_out)
+            out.hide()
+            self._outs[side] = out
+            half.addWidget(out)
+            half.addStretch(1)
+            trays.addLayout(half, 1)
+        self._column.addLayout(trays)
+
+    def show_photos(self, pair: PairView) -> None:
+        """Show the photos of the pair."""
+        before = self._pair
+        self._pair = pair
+        if before is not None and before.photos == pair.photos:
+            return
+        self._kept = self._desk.ask(photos_by_id, [p.photo_id for p in pair.photos]) or {}
+        self._show_views()
+        self._show_trays()
+
+    def _show_views(self) -> None:
+        assert self._pair is not None
+        views = list(dict.fromkeys((*self._known, *(p.view for p in self._pair.photos))))
+        if views != self._views:
+            self._views = views
+            self._row.clear()
+            for view in views:
+                button = QPushButton()
+                button.setCheckable(True)
+                button.setProperty("view", view)
+                button.setAccessibleName(f"view {view}, {self._name}")
+                button.clicked.connect(self._choose_view)
+                self._group.addButton(button)
+                self._row.addWidget(button)
+        for button in self._group.buttons():
+            view = str(button.property("view"))
+            there = "".join(SIDE_SIGNS[s] for s in SIDES if self._pair.photo(s, view))
+            button.setText(f"{view}  {there}".rstrip())
+            button.setChecked(view == self._view)
+        self._row_box.updateGeometry()
+
+    def _show_trays(self) -> None:
+        assert self._pair is not None
+        for side, tray in self._trays.items():
+            here = [
+                self._kept[one.photo_id]
+                for one in self._pair.photos
+                if one.side == side and one.view == self._view and one.photo_id in self._kept
+            ]
+            tray.show_photos(self._pair.job_id, here)
+            self._outs[side].setVisible(bool(here))
+        self._show_stage()
+
+    @Slot()
+    def _show_stage(self) -> None:
+        """Show the chosen photo of each side, or the newest one."""
+        shown: dict[Side, KeptPhoto | None] = {}
+        for side, tray in self._trays.items():
+            photos = tray.photos()
+            shown[side] = tray.chosen_photo() or (photos[-1] if photos else None)
+        if self._stage is None and any(shown.values()):
+            self._stage = LockedViews(self._desk)
+            self._column.insertWidget(1, self._stage)
+        if self._stage is not None:
+            self._stage.setVisible(any(shown.values()))
+            self._stage.show_pair(shown["removed"], shown["replacement"])
+
+    def _tray(self, side: Side) -> PhotoTray:
+        tray = PhotoTray(self._desk, f"photos of the {_SAID[side]}, {self._name}")
+        tray.setProperty("side", side)
+        tray.photos_added.connect(self._put)
+        tray.photo_chosen.connect(self._show_stage)
+        return tray
+
+    @Slot(object)
+    def _put(self, photo_ids: list[int]) -> None:
+        if self._pair is None:
+            return
+        side: Side = self.sender().property("side")
+        here = {p.photo_id for p in self._pair.photos if p.side == side and p.view == self._view}
+        new = [one for one in photo_ids if one not in here]
+        if new:
+            self._desk.do(actions.show_in_pair, self._pair_id, new, side, self._view)
+
+    @Slot()
+    def _take_out(self) -> None:
+        side: Side = self.sender().property("side")
+        tray = self._trays[side]
+        chosen = tray.chosen_photo() or (tray.photos()[-1] if tray.photos() else None)
+        for one in self._pair.photos if self._pair and chosen else ():
+            if (one.side, one.view, one.photo_id) == (side, self._view, chosen and chosen.id):
+                self._desk.do(actions.take_from_pair, one.link_id)
+
+    @Slot()
+    def _choose_view(self) -> None:
+        self._view = str(self.sender().property("view"))
+        self._show_views()
+        self._show_trays()
+
+
+_SAID: dict[Side, str] = {"removed": "removed part", "replacement": "replacement"}

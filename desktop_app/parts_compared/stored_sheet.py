@@ -1,0 +1,120 @@
+"""Gathering what a comparison sheet needs from the record and the photo folder."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from sqlalchemy import Connection, select
+
+from desktop_app.part_photos.kept_photo import KeptPhoto
+from desktop_app.part_photos.stored_reading import photos_by_id
+from desktop_app.part_photos.thumbnail import make_thumbnail
+from desktop_app.parts_compared.instrument import Instrument
+from desktop_app.parts_compared.pair_view import PairView, PhotoShown
+from desktop_app.parts_compared.part_kind import PartKind
+from desktop_app.parts_compared.sheet_facts import (
+    PairPrinted,
+    PhotoPrinted,
+    SheetFacts,
+    ViewPrinted,
+)
+from desktop_app.parts_compared.sheet_units import instrument_words, judge_in
+from desktop_app.parts_compared.sheet_views import ViewChosen, views_to_print
+from desktop_app.parts_compared.stored_pairs import drawer, pairs_of_job, read_pair
+from desktop_app.repair_jobs.stored_reading import read_job
+from desktop_app.shop_record.house_rules import read_rules
+from desktop_app.shop_record.photo_files import PhotoFiles
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.tables import HistoryEntry
+from desktop_app.shop_record.trouble import ShopTrouble
+
+# Pixels of the longer side: at the widest a photo is printed (88 mm) that is 245 dots an inch.
+PRINTED_PIXELS = 850
+
+
+def read_sheet(record: ShopRecord, job_id: int, kinds: Mapping[str, PartKind]) -> SheetFacts:
+    """Return the facts of a job's sheet; a ShopTrouble where there is no such job.
+
+    Photos are decoded here, which takes its time: call it beside the window.
+    """
+    with record.reading() as connection:
+        rules = read_rules(connection)
+        job = read_job(connection, job_id)
+        tools = drawer(connection)
+        pairs = [read_pair(connection, pair_id) for pair_id in pairs_of_job(connection, job_id)]
+        photos = photos_by_id(connection, {shown.photo_id for one in pairs for shown in one.photos})
+        seq, last_hash = _history_end(connection)
+    return SheetFacts(
+        shop_name=rules.shop_name,
+        paper=rules.paper,
+        job=job,
+        pairs=tuple(
+            _printed(pair, kinds.get(pair.part_kind), tools, rules.length_unit, record, photos)
+            for pair in pairs
+        ),
+        made_at=record.clock().isoformat(timespec="seconds"),
+        history_seq=seq,
+        history_hash=last_hash,
+    )
+
+
+def _history_end(connection: Connection) -> tuple[int, str]:
+    last = connection.execute(
+        select(HistoryEntry.seq, HistoryEntry.hash).order_by(HistoryEntry.seq.desc()).limit(1)
+    ).first()
+    return (0, "") if last is None else (last.seq, last.hash)
+
+
+def _printed(
+    pair: PairView,
+    kind: PartKind | None,
+    tools: Mapping[str, Instrument],
+    length_unit: str,
+    record: ShopRecord,
+    photos: Mapping[int, KeptPhoto],
+) -> PairPrinted:
+    return PairPrinted(
+        pair=pair,
+        kind=kind,
+        compared=None if kind is None else judge_in(length_unit, pair, kind, tools),
+        views=tuple(
+            _view(chosen, record.photos, photos) for chosen in views_to_print(pair, kind)
+        ),
+        instruments=() if kind is None else _instruments(pair, kind, tools, length_unit),
+    )
+
+
+def _instruments(
+    pair: PairView, kind: PartKind, tools: Mapping[str, Instrument], length_unit: str
+) -> tuple[str, ...]:
+    """Describe the instruments that the readings were made with, each once."""
+    described: dict[str, None] = {}
+    for reading in pair.readings:
+        dimension = kind.dimension(reading.dimension)
+        if dimension is None or dimension.role in ("word", "count"):
+            continue
+        name = reading.instrument or dimension.instrument
+        words = instrument_words(name, dimension.unit, length_unit, tools.get(name))
+        described.setdefault(words)
+    return tuple(described)
+
+
+def _view(chosen: ViewChosen, files: PhotoFiles, photos: Mapping[int, KeptPhoto]) -> ViewPrinted:
+    return ViewPrinted(
+        view=chosen.view,
+        removed=_photo(chosen.removed, files, photos),
+        replacement=_photo(chosen.replacement, files, photos),
+    )
+
+
+def _photo(
+    shown: PhotoShown | None, files: PhotoFiles, photos: Mapping[int, KeptPhoto]
+) -> PhotoPrinted | None:
+    kept = None if shown is None else photos.get(shown.photo_id)
+    if shown is None or kept is None:
+        return None
+    try:
+        jpeg = make_thumbnail(files.read(shown.sha256), kept.media_type, PRINTED_PIXELS)
+    except ShopTrouble as trouble:
+        return PhotoPrinted(shown.sha256, shown.note, None, trouble.what)
+    return PhotoPrinted(shown.sha256, shown.note, jpeg)

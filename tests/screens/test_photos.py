@@ -1,0 +1,462 @@
+"""Photos in the window: dropped, chosen and pasted into the tray; old beside new, locked."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QUrl
+from PySide6.QtGui import QDragEnterEvent, QDropEvent, QGuiApplication, QImage, QWheelEvent
+from PySide6.QtWidgets import (
+    QApplication,
+    QFileDialog,
+    QLabel,
+    QLineEdit,
+    QListWidget,
+    QPushButton,
+    QWidget,
+)
+from pytestqt.qtbot import QtBot
+
+from desktop_app.part_photos.actions import add_photos, take_in
+from desktop_app.part_photos.arrival import Arrival
+from desktop_app.part_photos.kept_photo import KeptPhoto
+from desktop_app.part_photos.screen.locked_views import LockedViews
+from desktop_app.part_photos.screen.photo_stage import PhotoStage
+from desktop_app.part_photos.screen.photo_tray import PhotoTray
+from desktop_app.part_photos.stored_reading import photos_of_job
+from desktop_app.shop_record.record import create_shop
+from desktop_app.shop_window.desk import Desk
+from tests.part_photos.bench_pictures import (
+    encoded,
+    exif,
+    job_with_no_photos,
+    monday,
+    noisy,
+    picture,
+)
+
+CAP = encoded(noisy(400, 300, 1), "JPEG", exif(6, "2026:11:13 16:40:05"))
+ROTOR = encoded(noisy(300, 300, 2), "WEBP")
+
+
+@pytest.fixture
+def desk(qapp: QApplication, tmp_path: Path) -> Iterator[Desk]:
+    """A desk with an open shop."""
+    record = create_shop(tmp_path / "shop", monday)
+    desk = Desk(record)
+    yield desk
+    desk.errands.finish()
+    record.close()
+
+
+@pytest.fixture
+def job_id(desk: Desk) -> int:
+    """A job without photos."""
+    return job_with_no_photos(desk.record)
+
+
+@pytest.fixture
+def tray(qtbot: QtBot, desk: Desk, job_id: int) -> PhotoTray:
+    """The tray of that job, on the screen."""
+    tray = PhotoTray(desk)
+    qtbot.addWidget(tray)
+    tray.resize(1000, 260)
+    tray.show_job(job_id)
+    tray.show()
+    return tray
+
+
+@pytest.fixture
+def files(tmp_path: Path) -> Path:
+    """A folder with two photos, a text, an empty file and a drawing that calls itself a photo."""
+    folder = tmp_path / "phone"
+    folder.mkdir()
+    (folder / "cap.jpg").write_bytes(CAP)
+    (folder / "rotor.webp").write_bytes(ROTOR)
+    (folder / "gap.txt").write_text("gap 0.8 mm", encoding="utf-8")
+    (folder / "empty.jpg").write_bytes(b"")
+    (folder / "drawing.jpg").write_text("<svg/>", encoding="utf-8")
+    return folder
+
+
+class Told:
+    """Keeps what the desk said."""
+
+    def __init__(self, desk: Desk) -> None:
+        self.words: list[str] = []
+        desk.told.connect(self.hear)
+
+    def hear(self, news: object) -> None:
+        """Keep one piece of news."""
+        self.words.append(str(news))
+
+
+def named(page: QWidget, kind: type[QWidget], name: str) -> QWidget:
+    """Find a widget by what a screen reader would call it."""
+    found = [each for each in page.findChildren(kind) if each.accessibleName() == name]
+    assert len(found) == 1, name
+    return found[0]
+
+
+def names(tray: PhotoTray) -> list[str]:
+    """Return the names of the photos in the tray."""
+    return [photo.name for photo in tray.photos()]
+
+
+def drop(tray: PhotoTray, mime: QMimeData) -> None:
+    """Drag something over the tray and let it go."""
+    where = QPoint(20, 20)
+    copy, left, none = (
+        Qt.DropAction.CopyAction,
+        Qt.MouseButton.LeftButton,
+        Qt.KeyboardModifier.NoModifier,
+    )
+    enter = QDragEnterEvent(where, copy, mime, left, none)
+    QApplication.sendEvent(tray, enter)
+    assert enter.isAccepted()
+    let_go = QDropEvent(QPointF(where), copy, mime, left, none)
+    QApplication.sendEvent(tray, let_go)
+    assert let_go.isAccepted()
+    assert let_go.dropAction() == copy
+
+
+def urls(*paths: Path | str) -> QMimeData:
+    """What a file manager hands over."""
+    mime = QMimeData()
+    mime.setUrls(
+        [QUrl.fromLocalFile(str(each)) if isinstance(each, Path) else QUrl(each) for each in paths]
+    )
+    return mime
+
+
+def kept(desk: Desk, job_id: int, *contents: bytes) -> list[KeptPhoto]:
+    """Put photos on a job without the window."""
+    taken = [
+        take_in(desk.record, Arrival(f"photo {n}.jpg", content=content))
+        for n, content in enumerate(contents)
+    ]
+    assert desk.do(add_photos, job_id, taken)
+    return list(desk.ask(photos_of_job, job_id))
+
+
+def test_a_drop_takes_the_good_files_and_names_the_others(
+    qtbot: QtBot, desk: Desk, tray: PhotoTray, files: Path
+) -> None:
+    told = Told(desk)
+    every = sorted(files.iterdir())
+    with qtbot.waitSignal(tray.photos_added) as added:
+        drop(tray, urls(*every, "https://example.org/cap.jpg"))
+    assert names(tray) == ["cap.jpg", "rotor.webp"]
+    assert added.args == [[photo.id for photo in tray.photos()]]
+    assert told.words == [
+        "2 photos were added. Not taken: "
+        "cap.jpg: it lies on the web, not on this computer. Save it as a file first. "
+        "drawing.jpg: this is an SVG drawing; photos are JPEG, PNG, HEIC and WebP. "
+        "empty.jpg: the file is empty. "
+        "gap.txt: this is not a photo; photos are JPEG, PNG, HEIC and WebP."
+    ]
+    assert desk.record.can_undo() == "Add 2 photos"
+
+
+def test_a_dropped_folder_is_searched(qtbot: QtBot, tray: PhotoTray, files: Path) -> None:
+    with qtbot.waitSignal(tray.photos_added):
+        drop(tray, urls(files))
+    assert names(tray) == ["cap.jpg", "rotor.webp"]
+
+
+def test_the_same_photo_again_is_said_and_handed_on_but_not_added(
+    qtbot: QtBot, desk: Desk, tray: PhotoTray, files: Path
+) -> None:
+    with qtbot.waitSignal(tray.photos_added) as first:
+        drop(tray, urls(files / "cap.jpg"))
+    told = Told(desk)
+    with qtbot.waitSignal(tray.photos_added) as second:
+        drop(tray, urls(files / "cap.jpg"))
+    assert first.args == second.args
+    assert names(tray) == ["cap.jpg"]
+    assert told.words == ["No photo was added. It is on this job already: cap.jpg."]
+
+
+def test_files_are_chosen_in_the_dialog(
+    qtbot: QtBot, tray: PhotoTray, files: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    chosen = [str(files / "cap.jpg")]
+    monkeypatch.setattr(QFileDialog, "getOpenFileNames", lambda *_: (chosen, ""))
+    button = named(tray, QPushButton, "Choose photo files")
+    with qtbot.waitSignal(tray.photos_added):
+        qtbot.mouseClick(button, Qt.MouseButton.LeftButton)
+    assert names(tray) == ["cap.jpg"]
+
+
+def test_a_picture_is_pasted(qtbot: QtBot, tray: PhotoTray) -> None:
+    image = QImage(40, 30, QImage.Format.Format_RGB32)
+    image.fill(Qt.GlobalColor.gray)
+    QGuiApplication.clipboard().setImage(image)
+    with qtbot.waitSignal(tray.photos_added):
+        qtbot.mouseClick(
+            named(tray, QPushButton, "Paste photos from the clipboard (Ctrl+V)"),
+            Qt.MouseButton.LeftButton,
+        )
+    (photo,) = tray.photos()
+    assert (photo.name, photo.media_type) == ("pasted 2026-11-16 08.00.00.png", "image/png")
+    assert (photo.width, photo.height) == (40, 30)
+
+
+def test_bytes_on_the_clipboard_are_kept_as_they_came(
+    qtbot: QtBot, desk: Desk, tray: PhotoTray
+) -> None:
+    mime = QMimeData()
+    mime.setData("image/jpeg", CAP)
+    QGuiApplication.clipboard().setMimeData(mime)
+    with qtbot.waitSignal(tray.photos_added):
+        tray.paste()
+    assert desk.record.photos.read(tray.photos()[0].sha256) == CAP
+
+
+def test_paths_are_pasted_with_the_keys(
+    qtbot: QtBot, desk: Desk, tray: PhotoTray, files: Path
+) -> None:
+    text = f'"{files / "cap.jpg"}"\n{(files / "rotor.webp").as_uri()}\n'
+    QGuiApplication.clipboard().setText(text)
+    tray.activateWindow()
+    button = named(tray, QPushButton, "Choose photo files")
+    button.setFocus()
+    qtbot.waitUntil(button.hasFocus)
+    with qtbot.waitSignal(tray.photos_added):
+        qtbot.keyClick(button, Qt.Key.Key_V, Qt.KeyboardModifier.ControlModifier)
+    assert names(tray) == ["cap.jpg", "rotor.webp"]
+
+
+def test_words_on_the_clipboard_are_no_photo(desk: Desk, tray: PhotoTray) -> None:
+    told = Told(desk)
+    QGuiApplication.clipboard().setText("gap 0.8 mm")
+    tray.paste()
+    assert told.words == ["The clipboard holds no picture and no files."]
+
+
+def test_a_note_stays_with_its_photo(
+    qtbot: QtBot, desk: Desk, tray: PhotoTray, job_id: int
+) -> None:
+    kept(desk, job_id, CAP, ROTOR)
+    strip = named(tray, QListWidget, "Photos")
+    note = named(tray, QLineEdit, "Note on the chosen photo")
+    qtbot.keyClicks(note, "carbon track")
+    strip.setFocus()
+    qtbot.keyClick(strip, Qt.Key.Key_Right)
+    assert note.text() == ""
+    assert [photo.note for photo in tray.photos()] == ["carbon track", ""]
+    qtbot.keyClick(strip, Qt.Key.Key_Left)
+    assert note.text() == "carbon track"
+
+
+def test_a_photo_is_taken_off_and_brought_back(
+    qtbot: QtBot, desk: Desk, tray: PhotoTray, job_id: int
+) -> None:
+    kept(desk, job_id, CAP, ROTOR)
+    strip = named(tray, QListWidget, "Photos")
+    qtbot.keyClick(strip, Qt.Key.Key_Delete)
+    assert names(tray) == ["photo 1.jpg"]
+    qtbot.mouseClick(
+        named(tray, QPushButton, "Take the chosen photo off (Delete)"), Qt.MouseButton.LeftButton
+    )
+    assert names(tray) == []
+    desk.undo()
+    desk.undo()
+    assert names(tray) == ["photo 0.jpg", "photo 1.jpg"]
+
+
+def test_words_for_a_photo_that_is_gone_do_not_land_on_another(
+    qtbot: QtBot, desk: Desk, tray: PhotoTray, job_id: int
+) -> None:
+    kept(desk, job_id, CAP)
+    kept(desk, job_id, ROTOR)
+    tray.choose(tray.photos()[1].id)
+    qtbot.keyClicks(named(tray, QLineEdit, "Note on the chosen photo"), "burned tip")
+    desk.undo()  # the photo goes while the note is only typed
+    assert [(photo.name, photo.note) for photo in tray.photos()] == [("photo 0.jpg", "")]
+    assert named(tray, QLineEdit, "Note on the chosen photo").text() == ""
+
+
+def test_thumbnails_come_and_a_lost_original_is_said(
+    qtbot: QtBot, desk: Desk, tray: PhotoTray, job_id: int
+) -> None:
+    first, second = kept(desk, job_id, CAP, ROTOR)
+    desk.errands.finish()
+    strip = named(tray, QListWidget, "Photos")
+    assert isinstance(strip, QListWidget)
+    assert strip.count() == 2
+    folder = desk.record.folder / "thumbnails"
+    qtbot.waitUntil(lambda: not desk.errands.busy())
+    desk.record.photos.path(second.sha256).unlink()
+    for path in folder.rglob("*.jpg"):
+        path.unlink()
+    other = Desk(desk.record)
+    fresh = PhotoTray(other)
+    qtbot.addWidget(fresh)
+    fresh.show_job(job_id)
+    lost = named(fresh, QListWidget, "Photos")
+    assert isinstance(lost, QListWidget)
+    qtbot.waitUntil(lambda: "missing" in lost.item(1).text())
+    assert "missing" not in lost.item(0).text()
+    assert [path.name for path in folder.rglob("*.jpg")] == [f"{first.sha256}-256.jpg"]
+    other.errands.finish()
+
+
+def test_a_tray_of_one_side_shows_what_it_is_given(qtbot: QtBot, desk: Desk, job_id: int) -> None:
+    first, second = kept(desk, job_id, CAP, ROTOR)
+    side = PhotoTray(desk, "Photos of the removed part")
+    qtbot.addWidget(side)
+    side.show_photos(job_id, [second])
+    side.show()
+    with qtbot.waitSignal(side.photos_added) as added:
+        drop(side, urls_of(desk, first))
+    assert added.args == [[first.id]]
+    assert [photo.id for photo in side.photos()] == [second.id]
+
+
+def urls_of(desk: Desk, photo: KeptPhoto) -> QMimeData:
+    """Drop the kept original itself."""
+    return urls(desk.record.photos.path(photo.sha256))
+
+
+def turn_wheel(stage: PhotoStage, turns: int, spot: QPoint) -> None:
+    """Turn the mouse's wheel over a spot of the stage."""
+    event = QWheelEvent(
+        QPointF(spot),
+        QPointF(stage.viewport().mapToGlobal(spot)),
+        QPoint(),
+        QPoint(0, 120 * turns),
+        Qt.MouseButton.NoButton,
+        Qt.KeyboardModifier.NoModifier,
+        Qt.ScrollPhase.NoScrollPhase,
+        False,
+    )
+    QApplication.sendEvent(stage.viewport(), event)
+
+
+@pytest.fixture
+def views(qtbot: QtBot, desk: Desk, job_id: int) -> LockedViews:
+    """Two photos side by side, fully decoded."""
+    removed, replacement = kept(desk, job_id, CAP, ROTOR)
+    views = LockedViews(desk)
+    qtbot.addWidget(views)
+    views.resize(1000, 560)
+    views.show()
+    with qtbot.waitSignals([views.removed.shown, views.replacement.shown]):
+        views.show_pair(removed, replacement)
+    return views
+
+
+def centre(stage: PhotoStage) -> tuple[float, float]:
+    """Which point of the photo Qt really shows in the middle, in fractions."""
+    photo = stage.photo()
+    assert photo is not None
+    middle = stage.mapToScene(stage.viewport().rect().center())
+    return middle.x() / photo.width, middle.y() / photo.height
+
+
+def test_the_photo_is_shown_upright_and_whole(views: LockedViews) -> None:
+    stage = views.removed
+    assert stage.photo() is not None
+    assert (stage.photo().width, stage.photo().height) == (300, 400)
+    seen = stage.mapToScene(stage.viewport().rect()).boundingRect()
+    assert seen.contains(5, 5)
+    assert seen.contains(295, 395)
+    assert centre(stage) == pytest.approx((0.5, 0.5), abs=0.01)
+
+
+def test_both_zoom_and_move_together(qtbot: QtBot, views: LockedViews) -> None:
+    old, new = views.removed, views.replacement
+    turn_wheel(old, 4, QPoint(60, 60))
+    assert old.loupe().zoom == new.loupe().zoom > 2
+    for stage in (old, new):
+        assert centre(stage) == pytest.approx((stage.loupe().x, stage.loupe().y), abs=0.01)
+    before = centre(old), centre(new)
+    qtbot.mousePress(new.viewport(), Qt.MouseButton.LeftButton, pos=QPoint(150, 150))
+    qtbot.mouseMove(new.viewport(), QPoint(120, 130))
+    qtbot.mouseRelease(new.viewport(), Qt.MouseButton.LeftButton, pos=QPoint(120, 130))
+    for stage, (x, y) in zip((old, new), before, strict=True):
+        scale = stage.transform().m11()
+        photo = stage.photo()
+        assert photo is not None
+        moved = (x + 30 / (photo.width * scale), y + 20 / (photo.height * scale))
+        assert centre(stage) == pytest.approx(moved, abs=0.01)
+
+
+def test_everything_goes_by_keys(qtbot: QtBot, views: LockedViews) -> None:
+    old, new = views.removed, views.replacement
+    for key in (Qt.Key.Key_Plus, Qt.Key.Key_Plus, Qt.Key.Key_Plus, Qt.Key.Key_Plus):
+        qtbot.keyClick(old, key)
+    assert new.loupe().zoom == pytest.approx(1.25**4)
+    qtbot.keyClick(old, Qt.Key.Key_Right)
+    assert old.loupe().x > 0.5
+    assert new.loupe().x > 0.5
+    qtbot.keyClick(old, Qt.Key.Key_Minus)
+    assert old.loupe().zoom == pytest.approx(1.25**3)
+    qtbot.keyClick(old, Qt.Key.Key_0)
+    assert (old.loupe().zoom, old.loupe().x, new.loupe().zoom) == (1, 0.5, 1)
+
+
+def test_double_click_shows_the_whole_photo_again(qtbot: QtBot, views: LockedViews) -> None:
+    turn_wheel(views.removed, 3, QPoint(10, 10))
+    qtbot.mouseDClick(views.replacement.viewport(), Qt.MouseButton.LeftButton)
+    assert views.removed.loupe().zoom == views.replacement.loupe().zoom == 1
+
+
+def test_unlocked_each_moves_on_its_own_and_the_shift_is_kept(
+    qtbot: QtBot, views: LockedViews
+) -> None:
+    lock = named(views, QPushButton, "Locked together")
+    turn_wheel(views.removed, 6, QPoint(100, 100))
+    qtbot.mouseClick(lock, Qt.MouseButton.LeftButton)
+    assert not views.is_locked()
+    qtbot.keyClick(views.replacement, Qt.Key.Key_Right)
+    assert views.replacement.loupe().x != pytest.approx(views.removed.loupe().x, abs=0.01)
+    qtbot.mouseClick(lock, Qt.MouseButton.LeftButton)
+    apart = views.replacement.loupe().y - views.removed.loupe().y
+    qtbot.mouseClick(named(views, QPushButton, "Enlarge (+)"), Qt.MouseButton.LeftButton)
+    assert views.removed.loupe().zoom == pytest.approx(views.replacement.loupe().zoom)
+    assert views.replacement.loupe().y - views.removed.loupe().y == pytest.approx(apart)
+
+
+def test_the_wheel_scrolls_the_page_when_the_photo_is_whole(views: LockedViews) -> None:
+    turn_wheel(views.removed, -2, QPoint(100, 100))
+    assert views.removed.loupe().zoom == 1
+
+
+def test_one_file_on_both_sides_is_said(qtbot: QtBot, views: LockedViews) -> None:
+    same = [label for label in views.findChildren(QLabel) if "same picture" in label.text()]
+    assert [label.isVisible() for label in same] == [False]
+    views.show_pair(views.removed.photo(), views.removed.photo())
+    assert [label.isVisible() for label in same] == [True]
+
+
+def test_a_side_without_a_photo_says_so(desk: Desk, views: LockedViews) -> None:
+    views.show_pair(views.removed.photo(), None)
+    assert views.replacement.accessibleName() == "Replacement: No photo of the replacement here yet"
+
+
+def test_a_lost_original_is_said_on_the_stage(qtbot: QtBot, desk: Desk, job_id: int) -> None:
+    (photo,) = kept(desk, job_id, encoded(picture()))
+    desk.record.photos.path(photo.sha256).unlink()
+    stage = PhotoStage(desk, "Removed part")
+    qtbot.addWidget(stage)
+    stage.show_photo(photo)
+    qtbot.waitUntil(lambda: "not in the shop's folder any more" in stage.accessibleName())
+
+
+def test_a_stage_that_is_gone_is_not_drawn_on(qtbot: QtBot, desk: Desk, job_id: int) -> None:
+    (photo,) = kept(desk, job_id, CAP)
+    stage = PhotoStage(desk)
+    stage.show_photo(photo)
+    stage.deleteLater()
+    qtbot.waitUntil(lambda: not desk.errands.busy())
+
+
+def test_everything_that_takes_the_focus_has_a_name(tray: PhotoTray, views: LockedViews) -> None:
+    for page in (tray, views):
+        for widget in page.findChildren(QWidget):
+            if widget.focusPolicy() & Qt.FocusPolicy.TabFocus:
+                assert widget.accessibleName(), widget

@@ -1,0 +1,198 @@
+"""What a person would say finds the past jobs that were about it, the best first."""
+
+from __future__ import annotations
+
+import json
+
+import pytest
+from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
+
+from tests.symptom_search.conftest import OPEN, OldJobs
+
+# The check digit holds; the number itself is the usual sample of a VIN.
+VIN = "1M8GDM9AXKP042788"
+
+
+@pytest.fixture
+def some_jobs(old_jobs: OldJobs) -> OldJobs:
+    """J-001 to J-006, each about something else."""
+    compact = old_jobs.car("AB12 CDE", VIN, "1.8-litre compact hatchback, 1990s")
+    marek = old_jobs.person("Marek")
+    old_jobs.job(
+        "misses in the rain and uphill",
+        car=compact,
+        codes=("P0300",),
+        happens=("damp", "pulling"),
+        parts=("distributor-cap", "distributor-rotor"),
+        seen=("carbon tracking",),
+        cause="cap tracked from damp",
+        correction="cap and rotor replaced",
+        technician_id=marek,
+    )
+    old_jobs.job("misses when hot", codes=("P0301",), happens=("hot",), never=("damp",))
+    old_jobs.job("engine overheats in traffic", cause="fan relay burned")
+    old_jobs.job("brakes squeal in the morning", parts=("brake-pads",))
+    old_jobs.job("wipers stop in rain", correction="wiper motor replaced")
+    old_jobs.job("coolant on the floor", cause="hose split", correction="hose replaced")
+    return old_jobs
+
+
+@pytest.mark.parametrize(
+    ("text", "number"),
+    [
+        ("misfire P0300 damp", "J-001"),
+        ("it misses when it is hot", "J-002"),
+        ("carbon tracking", "J-001"),
+        ("marek", "J-001"),
+        ("compact hatchback", "J-001"),
+        ("overheating", "J-003"),
+        ("overheated", "J-003"),
+        ("relay", "J-003"),
+        ("squealing brakes", "J-004"),
+        ("brake pads", "J-004"),
+        ("wiper", "J-005"),
+        ("hose", "J-006"),
+    ],
+)
+def test_the_right_job_comes_first(some_jobs: OldJobs, text: str, number: str) -> None:
+    assert some_jobs.numbers(text)[0] == number
+
+
+@pytest.mark.parametrize("word", ["overheating", "squealing", "replaced", "coolant", "tracking"])
+def test_no_letter_typed_loses_what_the_word_finds(some_jobs: OldJobs, word: str) -> None:
+    whole = set(some_jobs.numbers(word))
+    assert whole
+    for end in range(4, len(word)):
+        assert whole <= set(some_jobs.numbers(word[:end])), word[:end]
+
+
+@pytest.mark.parametrize(
+    ("text", "shown"),
+    [
+        ("AB12 CDE", "plate"),
+        ("ab12cde", "plate"),
+        ("ab-12-cde", "plate"),
+        (VIN, "VIN"),
+        (VIN.lower(), "VIN"),
+        ("42788", "VIN ends in"),
+        ("kp042788", "VIN ends in"),
+        ("J-001", "job"),
+        ("j-001", "job"),
+        ("001", "job"),
+        ("1", "job"),
+    ],
+)
+def test_a_name_finds_its_jobs_alone(some_jobs: OldJobs, text: str, shown: str) -> None:
+    found = some_jobs.find(text)
+    assert [hit.number for hit in found.hits] == ["J-001"]
+    assert [piece.kind for piece in found.read_as] == [shown]
+
+
+def test_o_i_and_q_of_a_vin_are_read_as_digits(some_jobs: OldJobs) -> None:
+    assert some_jobs.numbers("KPO42788") == ["J-001"]
+
+
+def test_a_plate_and_a_symptom_put_that_cars_jobs_first(some_jobs: OldJobs) -> None:
+    car = some_jobs.car("ZZ99 XYZ")
+    some_jobs.job("oil change", car=car)
+    some_jobs.job("misses at idle", car=car)
+    assert some_jobs.numbers("zz99xyz misses")[:2] == ["J-008", "J-007"]
+
+
+def test_a_related_code_is_named_as_such(some_jobs: OldJobs) -> None:
+    why = {hit.number: hit.why for hit in some_jobs.find("P0300").hits}
+    assert "same code: P0300" in why["J-001"]
+    assert any(reason.startswith("related code") for reason in why["J-002"])
+
+
+def test_a_condition_that_never_brings_it_on_speaks_against_a_job(some_jobs: OldJobs) -> None:
+    assert some_jobs.numbers("misses when damp")[:2] == ["J-001", "J-002"]
+    why = next(hit.why for hit in some_jobs.find("misses damp").hits if hit.number == "J-002")
+    assert "but never: damp" in why
+
+
+def test_matched_words_are_marked_where_they_stand(some_jobs: OldJobs) -> None:
+    hit = some_jobs.find("overheating traffic").hits[0]
+    marked = [hit.concern[a:b] for a, b in hit.marks["concern"]]
+    assert marked == ["overheats", "traffic"]
+
+
+@pytest.mark.parametrize(
+    ("slip", "number"),
+    [("colant", "J-006"), ("coolnat", "J-006"), ("hsoe", "J-006"), ("wipper", "J-005")],
+)
+def test_a_typing_mistake_still_finds(some_jobs: OldJobs, slip: str, number: str) -> None:
+    found = some_jobs.find(slip + " ")
+    assert found.hits[0].number == number
+    assert any("near word" in why for why in found.hits[0].why)
+
+
+def test_one_word_too_many_does_not_hide_the_job(some_jobs: OldJobs) -> None:
+    assert some_jobs.numbers("hose replaced zebra stripes")[0] == "J-006"
+
+
+def test_every_hit_says_why_and_none_comes_without_a_reason(some_jobs: OldJobs) -> None:
+    for text in ("misses", "P0300", "rain", "AB12CDE", "hose replaced"):
+        hits = some_jobs.find(text).hits
+        assert hits
+        assert all(hit.why for hit in hits)
+        assert [hit.score for hit in hits] == sorted((h.score for h in hits), reverse=True)
+
+
+@pytest.mark.parametrize("text", ["", "   ", "the ", "?!", "zzzzqqq", "\x00", '"', "a"])
+def test_what_means_nothing_finds_nothing(some_jobs: OldJobs, text: str) -> None:
+    assert some_jobs.numbers(text) == []
+
+
+HOSTILE = st.one_of(
+    st.text(max_size=80),
+    st.lists(
+        st.sampled_from(
+            """won't A/C NOT OR NEAR( " * ^ : concern: - ( ) 50% 5w-30 O'Brien { } + \\ ;-- misses
+            % _ \x00""".split()
+        ),
+        max_size=12,
+    ).map(" ".join),
+)
+
+
+@settings(max_examples=150, suppress_health_check=[HealthCheck.function_scoped_fixture])
+@given(HOSTILE)
+def test_nothing_that_is_typed_is_an_error(some_jobs: OldJobs, text: str) -> None:
+    found = some_jobs.find(text, 5)
+    assert len(found.hits) <= 5
+    for hit in found.hits:
+        for name, spans in hit.marks.items():
+            if name in ("concern", "cause", "correction"):
+                line = getattr(hit, name)
+                assert all(0 <= a < b <= len(line) for a, b in spans)
+
+
+def test_the_answer_has_the_shape_of_the_contract(some_jobs: OldJobs) -> None:
+    answer = json.loads(json.dumps(some_jobs.find("misfire P0300").as_json()))
+    assert set(answer) == {"read_as", "jobs", "fixes"}
+    assert answer["read_as"] == ["misfire", "P0300"]
+    assert set(answer["jobs"][0]) == {"number", "score", "concern", "why"}
+    assert set(answer["fixes"][0]) >= {"fix", "jobs", "came_back", "rate", "low", "high"}
+
+
+def test_what_fixed_it_counts_parts_fitted_and_what_came_back(some_jobs: OldJobs) -> None:
+    later = some_jobs.job("misses again", parts=("distributor-cap",), left=OPEN)
+    some_jobs.came_back(1, later, "same symptom")
+    some_jobs.came_back(2, later, "unrelated")
+    fixes = {fix.fix: fix for fix in some_jobs.find("misfire").fixes}
+    cap = fixes["distributor-cap"]
+    assert (len(cap.jobs), cap.settled, cap.came_back) == (2, 1, 1)
+    assert cap.rate == 1.0
+    assert fixes["distributor-rotor"].came_back == 1
+
+
+def test_where_no_part_was_fitted_the_correction_is_the_fix(some_jobs: OldJobs) -> None:
+    fixes = some_jobs.find("hose").fixes
+    assert [(fix.name, len(fix.jobs)) for fix in fixes] == [("hose replaced", 1)]
+
+
+def test_a_job_still_in_the_shop_has_fixed_nothing_yet(some_jobs: OldJobs) -> None:
+    some_jobs.job("gearbox howls", correction="oil filled up", left=None, here=True)
+    assert some_jobs.find("howls").fixes == ()
