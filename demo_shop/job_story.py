@@ -53,7 +53,6 @@ class PairStory:
     number_on_box: str = ""
     number_removed: str = ""
     number_on_part: str = ""
-    cents: int | None = None
     seen_old: tuple[str, ...] = ()
     seen_new: tuple[str, ...] = ()
     explained: tuple[tuple[str, str, str], ...] = ()
@@ -125,11 +124,12 @@ class ReturnStory:
 
 @dataclass(frozen=True, slots=True)
 class CarEvent:
-    """Something that happened to a car: its odometer replaced, its owner changed."""
+    """Something that happened to a car, and the moment at which the shop was told of it."""
 
     car: str
     kind: str
     on: str
+    told: str
     note: str
     before: int | None = None
     after: int | None = None

@@ -17,7 +17,7 @@ def _sensor(length: str, **values: object) -> PairStory:
         M("connector-key", "left", "left"),
     )
     return PairStory("crank-cam-sensor", measured=measured, supplier=HARBOUR,
-                     number_on_box="HB-8802", cents=4_600, seen_old=("weak when hot",),
+                     number_on_box="HB-8802", seen_old=("weak when hot",),
                      **values)  # type: ignore[arg-type]  # fmt: skip
 
 
@@ -39,8 +39,7 @@ def _alternator(angle: str, **values: object) -> PairStory:
         M("plug-angle", "60; 61; 60", angle),
         M("rated-current", "120", "120"),
     )
-    return PairStory("alternator", measured=measured, origin=REMAN, supplier=MILL,
-                     cents=24_000, seen_old=("open diode",), **values)  # type: ignore[arg-type]  # fmt: skip
+    return PairStory("alternator", measured=measured, origin=REMAN, supplier=MILL, seen_old=("open diode",), **values)  # type: ignore[arg-type]  # fmt: skip
 
 
 REMAN_ALTERNATORS = (
@@ -63,7 +62,7 @@ THERMOSTAT = (
             M("stamped-temperature", "88", "88"),
             M("jiggle-pin", "none", "12"),
         ),
-        supplier=HARBOUR, number_removed="HB-4470", number_on_box="HB-4470-2", cents=3_100,
+        supplier=HARBOUR, number_removed="HB-4470", number_on_box="HB-4470-2",
         seen_old=("stuck open",),
         explained=(("jiggle-pin", "the number that follows it has a jiggle pin and another seal",
                     "Harbour's letter"),),
@@ -82,7 +81,7 @@ PUMP_MODULE = (
             M("pins", "4", "4"),
             M("float-arm", "left", "left"),
         ),
-        origin=NEW_MAKER, supplier=NORTH, number_on_box="N-70-020", cents=28_500,
+        origin=NEW_MAKER, supplier=NORTH, number_on_box="N-70-020",
         seen_old=("check valve leaks",),
     ),
 )  # fmt: skip
@@ -97,7 +96,7 @@ SWEET_HOSE = (
             M("bends", "as drawn", "as drawn"),
             M("branches", "0", "0"),
         ),
-        position="upper", supplier=MILL, number_on_box="ML-5580", cents=2_300,
+        position="upper", supplier=MILL, number_on_box="ML-5580",
         seen_old=("pinhole",),
     ),
 )  # fmt: skip
@@ -114,8 +113,8 @@ def _meter(**values: object) -> PairStory:
                      **values)  # type: ignore[arg-type]  # fmt: skip
 
 
-AIR_METER = (_meter(origin=USED, supplier=NORTH, cents=4_500),)
-SECOND_AIR_METER = (_meter(origin=NEW_MAKER, supplier=HARBOUR, cents=11_900),)
+AIR_METER = (_meter(origin=USED, supplier=NORTH),)
+SECOND_AIR_METER = (_meter(origin=NEW_MAKER, supplier=HARBOUR),)
 
 PUMP_RELAY = (
     PairStory(
@@ -128,7 +127,7 @@ PUMP_RELAY = (
             M("contact", "normally open", "normally open"),
             M("contact-drop", "0.90; 0.92; 0.89", "0.03; 0.03; 0.03"),
         ),
-        supplier=MILL, number_on_box="ML-0115", cents=1_200,
+        supplier=MILL, number_on_box="ML-0115",
         seen_old=("burned contacts", "works when tapped"), views=("pins",),
     ),
 )  # fmt: skip
@@ -141,7 +140,7 @@ FILLER_SEAL = (
             M("cord", "3.10; 3.11; 3.10", "3.50; 3.51; 3.50"),
             M("holes", "0", "0"),
         ),
-        position="filler cap", supplier=MILL, cents=1_900, seen_old=("flattened",),
+        position="filler cap", supplier=MILL, seen_old=("flattened",),
     ),
 )  # fmt: skip
 VENT_VALVE = (
@@ -151,7 +150,7 @@ VENT_VALVE = (
             M("inner-diameter", "14.0; 14.0; 14.1", "14.0; 14.1; 14.0"),
             M("holes", "0", "0"),
         ),
-        position="vent valve", origin=NEW_MAKER, supplier=HARBOUR, cents=5_600,
+        position="vent valve", origin=NEW_MAKER, supplier=HARBOUR,
     ),
 )  # fmt: skip
 
@@ -166,7 +165,6 @@ INJECTOR = (
             M("connector", "two pins, flat", "two pins, flat"),
             M("code", "entered", "entered"),
         ),
-        position="cylinder 2", origin=REMAN, supplier=NORTH, number_on_box="N-64-077",
-        cents=16_800, seen_old=("clogged",),
+        position="cylinder 2", origin=REMAN, supplier=NORTH, number_on_box="N-64-077", seen_old=("clogged",),
     ),
 )  # fmt: skip

@@ -19,7 +19,7 @@ FIRST_CAP_AND_ROTOR = (
             M("tip-angle", "90; 90; 90", "90; 90; 90"),
             M("fixing-holes", "0", "0"),
         ),
-        supplier=HARBOUR, number_on_box="HB-2041", number_on_part="HB-2041", cents=2_450,
+        supplier=HARBOUR, number_on_box="HB-2041", number_on_part="HB-2041",
         seen_old=("burned tip", "corroded terminal", "heat-browned"),
         note_old="The tip is burned back at its trailing edge.",
         views=("top", "side"),
@@ -38,7 +38,7 @@ FIRST_CAP_AND_ROTOR = (
             M("vents", "1", "1"),
             M("tower-form", "female", "female"),
         ),
-        supplier=HARBOUR, number_on_box="HB-1187", number_on_part="HB-1187", cents=3_900,
+        supplier=HARBOUR, number_on_box="HB-1187", number_on_part="HB-1187",
         seen_old=("corroded terminal", "burned terminal"), views=("inside",),
         old={"terminal-inner-radius": 28.25, "spigot-diameter": 65.0,
              "centre-button-length": 7.21},
@@ -57,7 +57,7 @@ TRACKED_CAP_AND_ROTOR = (
             M("rim-diameter", "68.02; 68.00; 68.01", "68.01; 68.02; 68.00"),
             M("tower-one-angle", "45; 45; 45", "45; 45; 45"),
         ),
-        supplier=MILL, number_on_box="ML-733", cents=3_650, seen_old=("carbon tracking",),
+        supplier=MILL, number_on_box="ML-733", seen_old=("carbon tracking",),
         note_old="The track runs from tower 2 to tower 3.", views=("inside",),
         old={"terminal-inner-radius": 29.50, "spigot-diameter": 68.0},
         new={"terminal-inner-radius": 29.50, "spigot-diameter": 68.0},
@@ -70,7 +70,7 @@ TRACKED_CAP_AND_ROTOR = (
             M("tip-height", "21.10; 21.12; 21.11", "21.12; 21.13; 21.10"),
             M("tip-angle", "120; 120; 120", "120; 120; 120"),
         ),
-        supplier=MILL, number_on_box="ML-734", cents=2_150, seen_old=("burned tip",),
+        supplier=MILL, number_on_box="ML-734", seen_old=("burned tip",),
     ),
 )  # fmt: skip
 
@@ -85,7 +85,7 @@ TRACKED_CAP = (
             M("rim-diameter", "65.00; 64.99; 65.01", "65.01; 65.00; 64.99"),
             M("tower-one-angle", "30; 30; 30", "30; 30; 30"),
         ),
-        supplier=NORTH, number_on_box="N-50-118", cents=3_700,
+        supplier=NORTH, number_on_box="N-50-118",
         seen_old=("carbon tracking", "cracked"), views=("inside",),
         old={"terminal-inner-radius": 28.25, "spigot-diameter": 65.0,
              "centre-button-length": 7.81},
@@ -104,7 +104,7 @@ COLD_MORNING_CAP_AND_ROTOR = (
             M("tip-height", "24.30; 24.32; 24.31", "24.31; 24.30; 24.33"),
             M("tip-angle", "90; 90; 90", "90; 90; 90"),
         ),
-        supplier=HARBOUR, number_on_box="HB-2041", cents=2_450,
+        supplier=HARBOUR, number_on_box="HB-2041",
         seen_old=("burned tip", "heat-browned"), views=("top",),
         old={"tip-radius": 26.63, "tip-protrusion": 3.85, "bore-diameter": 12.70},
         new={"tip-radius": 27.45, "tip-protrusion": 4.65, "bore-diameter": 12.70},
@@ -120,7 +120,7 @@ COLD_MORNING_CAP_AND_ROTOR = (
             M("tower-one-angle", "30.5; 30.5; 30.0", "31.0; 30.5; 31.0", "photo",
               ("30; 31", "32; 33", "protractor")),
         ),
-        supplier=HARBOUR, number_on_box="HB-1187", cents=3_900,
+        supplier=HARBOUR, number_on_box="HB-1187",
         seen_old=("worn button", "corroded terminal"),
         note_new="The mark of tower 1 is moulded beside it; the photo from above settled it.",
         views=("inside",),
@@ -148,12 +148,11 @@ COIL_CUSTOMERS_OWN = (
           old={"stem-length": 112.0}, new={"stem-length": 112.0}),
 )  # fmt: skip
 COIL_OURS = (
-    _coil(position="cylinder 3", supplier=HARBOUR, number_on_box="HB-3310", cents=6_800,
+    _coil(position="cylinder 3", supplier=HARBOUR, number_on_box="HB-3310",
           seen_old=("breaks down hot",)),
 )  # fmt: skip
 CITY_COIL = (
-    _coil(position="cylinder 2", supplier=NORTH, lot="L-2417", number_on_box="N-31-402",
-          cents=5_900, seen_old=("breaks down hot",)),
+    _coil(position="cylinder 2", supplier=NORTH, lot="L-2417", number_on_box="N-31-402", seen_old=("breaks down hot",)),
 )  # fmt: skip
 
 LEFT_IN_PLUGS = (
@@ -168,7 +167,7 @@ LEFT_IN_PLUGS = (
             M("centre-electrode", "1.05; 1.06; 1.04", "1.60; 1.61; 1.60"),
             M("plugs", "4", "4"),
         ),
-        position="all four", supplier=MILL, number_on_box="ML-9014", cents=4_400,
+        position="all four", supplier=MILL, number_on_box="ML-9014",
         seen_old=("worn electrode",), views=("tip",),
         old={"gap": 1.5, "centre-electrode-length": 1.05},
         new={"gap": 1.0, "centre-electrode-length": 1.6},
@@ -184,7 +183,6 @@ SET_OF_LEADS = (
             M("plug-boot", "straight", "straight"),
             M("cap-boot", "elbow", "elbow"),
         ),
-        position="set", origin=NEW_MAKER, supplier=HARBOUR, number_on_box="HB-6120",
-        cents=5_200, seen_old=("chafed", "open circuit"), views=("jacket",),
+        position="set", origin=NEW_MAKER, supplier=HARBOUR, number_on_box="HB-6120", seen_old=("chafed", "open circuit"), views=("jacket",),
     ),
 )  # fmt: skip

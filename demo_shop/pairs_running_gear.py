@@ -17,7 +17,7 @@ FRONT_BEARING = (
             M("encoder", "inboard", "inboard", first=("inboard", "outboard", "")),
             M("rim-play", "0.92; 0.90; 0.91", "0.04; 0.05; 0.04"),
         ),
-        position="front right", supplier=NORTH, number_on_box="N-22-310", cents=7_800,
+        position="front right", supplier=NORTH, number_on_box="N-22-310",
         seen_old=("growls", "pitted race"),
         note_new="Pressed in the wrong way round first; the bay proof showed it.",
         views=("encoder",),
@@ -36,7 +36,7 @@ def _disc(old_thickness: str, spread: str, **values: object) -> PairStory:
         M("vanes", "straight", "straight"),
     )
     return PairStory("brake-disc", "fits", measured, position="front left", supplier=MILL,
-                     number_on_box="ML-4028", cents=6_200, **values)  # type: ignore[arg-type]  # fmt: skip
+                     number_on_box="ML-4028", **values)  # type: ignore[arg-type]  # fmt: skip
 
 
 DISC_AND_PADS = (
@@ -54,7 +54,7 @@ DISC_AND_PADS = (
             M("pads", "4", "4"),
             M("wear-sensor", "none", "none"),
         ),
-        position="front", supplier=MILL, number_on_box="ML-4029", cents=4_400,
+        position="front", supplier=MILL, number_on_box="ML-4029",
         seen_old=("glazed",), views=("edge",),
         old={"lining-thickness": 4.0, "pad-length": 104.0},
         new={"lining-thickness": 11.0, "pad-length": 104.0},
@@ -75,7 +75,7 @@ def _arm(shape: str, **values: object) -> PairStory:
         M("play", "1.80; 1.82; 1.79", "0.02; 0.01; 0.02"),
     )
     return PairStory("control-arm-ball-joint", measured=measured, position="front left",
-                     supplier=NORTH, number_on_box="N-18-551-L", cents=9_900,
+                     supplier=NORTH, number_on_box="N-18-551-L",
                      seen_old=("loose joint", "torn boot"), **values)  # type: ignore[arg-type]  # fmt: skip
 
 
@@ -95,7 +95,7 @@ TIE_ROD_END = (
             M("play", "1.20; 1.22; 1.21", "0.02; 0.01; 0.01"),
             M("pin-hole", "yes", "yes"),
         ),
-        position="outer right", supplier=HARBOUR, number_on_box="HB-5507", cents=3_300,
+        position="outer right", supplier=HARBOUR, number_on_box="HB-5507",
         seen_old=("loose", "torn boot"), views=("side",),
     ),
 )  # fmt: skip

@@ -34,9 +34,16 @@ class ShopCalendar:
         return date(WRITTEN_MONDAY.year, month, day) + (self.monday - WRITTEN_MONDAY)
 
     def at(self, written: str) -> datetime:
-        """Return the real moment of a written "month-day hour:minute"."""
+        """Return the real moment of a written "month-day hour:minute".
+
+        "back2 15:40" is two working days before today, whatever day today is.
+        """
         day, clock = written.split(" ")
-        return self.moment(self.day(day), time.fromisoformat(clock))
+        if day.startswith("back"):
+            real = self.workday_before_today(int(day.removeprefix("back")))
+        else:
+            real = self.day(day)
+        return self.moment(real, time.fromisoformat(clock))
 
     def moment(self, day: date, clock: time) -> datetime:
         """Return a moment on a real day, in the time zone of `now`."""

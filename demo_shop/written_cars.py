@@ -31,11 +31,14 @@ CARS = (
 )
 
 EVENTS = (
-    CarEvent("city-car", "sold", "06-15", "Sold on; the promise goes with the car."),
+    CarEvent(
+        "city-car", "sold", "06-15", "07-20 11:10", "Sold on; the promise goes with the car."
+    ),
     CarEvent(
         "diesel",
         "odometer replaced",
         "06-10",
+        "07-13 14:10",
         "Instrument cluster replaced by another shop; nobody wrote down the old reading.",
     ),
 )

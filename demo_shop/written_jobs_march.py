@@ -28,7 +28,7 @@ JOBS = (
     ),
     JobStory(
         "2", "estate", "03-04 09:05", "03-05 15:40", 164_036, 164_050,
-        "Misses in the rain, worst on the first mile. I put a bag over the engine and it helped.",
+        "Misses in the rain, worst on the first mile. I put a bag over it and that helped.",
         "ignition",
         "Carbon track inside the cap from tower 2 to tower 3; lead 3 is chafed at the bracket and "
         "will do the same next.",

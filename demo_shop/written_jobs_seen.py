@@ -13,7 +13,7 @@ def _seen(key: str, car: str, day: str, odometer: int, words: str, done: str) ->
 
 
 JOBS = (
-    _seen("1-seen", "compact-1", "06-20", 121_600, "Here for the oil. It pulls well in any weather.",
+    _seen("1-seen", "compact-1", "06-20", 121_600, "Here for the oil. It goes well in any weather.",
           "Oil and filter changed."),
     _seen("4-seen", "van-14", "06-30", 144_950, "Yearly look-over for the fleet; no trouble since.",
           "Looked over, washers filled."),

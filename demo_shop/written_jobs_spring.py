@@ -86,7 +86,7 @@ JOBS = (
     ),
     JobStory(
         "14", "diesel", "05-11 13:00", "05-12 17:20", 197_574, 197_600,
-        "Gutless up hills, no poke at all since spring.",
+        "Gutless up hills, no poke at all any more.",
         "intake", "Air meter under-reads at load: 18 g/s where 31 were reckoned.",
         "Air meter replaced by a used one as agreed.",
         "Tuuli", 1.0, 9_900, 3, "Hill with full load; the reading follows what was reckoned.", 26.0,

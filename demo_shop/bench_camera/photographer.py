@@ -67,6 +67,7 @@ def photograph(
     seed: int,
     taken_at: datetime,
     grime: float | None = None,
+    width: int = WIDTH,
 ) -> BenchPhoto:
     """A photo of a part whose sizes (mm) are known; the same arguments give the same bytes.
 
@@ -74,14 +75,14 @@ def photograph(
     those that can't be seen (resistances) are passed over.
 
     `grime` from 0 (clean) to 1 (filthy); removed parts are dirty when it isn't said. ValueError for
-    an unknown kind or view.
+    an unknown kind or view. `width` in pixels makes a smaller photo (4:3) of the same scene.
     """
     dirt = (0.75 if side == "removed" else 0.0) if grime is None else grime
     rng = np.random.default_rng([seed, crc32(f"{kind}/{side}/{view}".encode())])
     order = Order(side, dirt, sizes, rng)
     subject = _subject(kind, order)
     chosen = _view(kind, subject, view)
-    pose, camera = _set_up(subject, chosen, rng)
+    pose, camera = _set_up(subject, chosen, rng, width)
     seen = Exposure(camera)
     seen.take(subject.pieces, pose)
     picture = _take(subject, chosen, pose, seen, rng)
@@ -104,7 +105,9 @@ def _view(kind: str, subject: Subject, wanted: str) -> View:
     return subject.views[max(fitting, key=len)]
 
 
-def _set_up(subject: Subject, view: View, rng: np.random.Generator) -> tuple[Pose, Camera]:
+def _set_up(
+    subject: Subject, view: View, rng: np.random.Generator, width: int
+) -> tuple[Pose, Camera]:
     """Lays the part down and steps back until it fills the frame as the view wants it."""
     pose = subject.standing(view, turn_about("z", rng.uniform(-9, 9)))
     elevation = float(np.clip(view.elevation + rng.uniform(-4, 4), 12, 88))
@@ -117,17 +120,16 @@ def _set_up(subject: Subject, view: View, rng: np.random.Generator) -> tuple[Pos
         target = pose.out(np.array(view.close_up[0]))[0]
         signs = np.array([[i, j, k] for i in (-1, 1) for j in (-1, 1) for k in (-1, 1)])
         corners = target + signs * view.close_up[1] * 0.7
+    size, focal = (width, width * 3 // 4), FOCAL_PX * width / WIDTH
     fill = view.fill * rng.uniform(0.95, 1.05)
     distance = 6 * float(np.ptp(corners, axis=0).max())
     for _ in range(6):
-        camera = look_at(target, distance, elevation, azimuth, roll, FOCAL_PX, (WIDTH, HEIGHT))
-        spread = np.ptp(camera.project(corners), axis=0) / np.array([WIDTH, HEIGHT])
+        camera = look_at(target, distance, elevation, azimuth, roll, focal, size)
+        spread = np.ptp(camera.project(corners), axis=0) / np.array(size)
         distance *= float(spread.max()) / fill
     drift = rng.uniform(-0.02, 0.02, 2) * distance
     aside = camera.turn[0] * drift[0] + camera.turn[1] * drift[1]
-    return pose, look_at(
-        target + aside, distance, elevation, azimuth, roll, FOCAL_PX, (WIDTH, HEIGHT)
-    )
+    return pose, look_at(target + aside, distance, elevation, azimuth, roll, focal, size)
 
 
 def _take(
@@ -179,7 +181,7 @@ def _truth(
     clear: set[str] = set()
     for label, (px, py), depth in zip(names, pixels, depths, strict=True):
         column, row = round(float(px)), round(float(py))
-        if 0 <= column < WIDTH and 0 <= row < HEIGHT:
+        if 0 <= column < seen.camera.width and 0 <= row < seen.camera.height:
             around = seen.depth[max(row - 1, 0) : row + 2, max(column - 1, 0) : column + 2]
             if depth <= float(around.max()) + 1.5:
                 clear.add(label)

@@ -63,6 +63,11 @@ def turned(
     return Piece(tuple(patches), finish)
 
 
+def profile(radii: Sequence[float], heights: Sequence[float]) -> list[tuple[float, float]]:
+    """Points of a turned body from its radii and its heights, in order."""
+    return list(zip(radii, heights, strict=True))
+
+
 def slab(
     outline: Iterable[tuple[float, float]],
     z0: float,
@@ -179,6 +184,12 @@ def ring_piece(inner: float, outer: float, low: float, high: float) -> list[tupl
     return [(outer * float(np.cos(a)), outer * float(np.sin(a))) for a in out] + [
         (inner * float(np.cos(a)), inner * float(np.sin(a))) for a in out[::-1]
     ]
+
+
+def around(radius: float, degrees: float, z: float = 0.0) -> tuple[float, float, float]:
+    """A point at a radius and an angle about z."""
+    a = np.radians(degrees)
+    return radius * float(np.cos(a)), radius * float(np.sin(a)), z
 
 
 def hexagon(across_flats: float) -> list[tuple[float, float]]:

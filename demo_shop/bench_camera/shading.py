@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import Any
 
 import numpy as np
+from numpy.typing import NDArray
 
 from demo_shop.bench_camera.bench_top import ground_colour
 from demo_shop.bench_camera.exposure import Exposure
@@ -110,8 +112,8 @@ def _lit_material(
 ) -> Pixels:
     albedo, gloss, metal, rough = _material(finish, place, scene.grain)
     turn = scene.standing.turn.astype(np.float32)
-    lean = np.stack(scene.grain.slopes(*place.T, finish.rough_mm), 1) * rough[:, None]
-    normal = _unit(normal + lean @ turn.T)
+    lean = np.stack(scene.grain.slopes(place[:, 0], place[:, 1], place[:, 2], finish.rough_mm), 1)
+    normal = _unit(normal + (lean @ turn.T) * rough[:, None])
     world = place @ turn.T + scene.standing.shift.astype(np.float32)
     sight = _unit(scene.seen.camera.place.astype(np.float32) - world)
     lamp = scene.lamp.direction.astype(np.float32)
@@ -132,7 +134,7 @@ def _lit_material(
     return np.asarray(plain * (1 - metal)[:, None] + bright * metal[:, None], np.float32)
 
 
-def _unit(vectors: Pixels) -> Pixels:
+def _unit(vectors: NDArray[Any]) -> Pixels:
     length = np.linalg.norm(vectors, axis=1, keepdims=True) + np.float32(1e-6)
     return np.asarray(vectors / length, np.float32)
 

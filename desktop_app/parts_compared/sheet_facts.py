@@ -64,11 +64,11 @@ class SheetFacts:
 
     @property
     def anchor(self) -> str:
-        """The place in the history, as it is printed: number and first 16 characters of its hash."""
+        """The place in the history as it is printed: the number and 16 characters of the hash."""
         return f"history {self.history_seq}, {self.history_hash[:16] or 'empty'}"
 
     @property
     def file_name(self) -> str:
-        """The name that is proposed for the file; signs that a file name can't hold are left out."""
+        """The name proposed for the file, without signs that a file name can't hold."""
         kept = "".join(each if each.isalnum() or each in "-_." else "-" for each in self.job.number)
         return f"sheet-{kept}.pdf"

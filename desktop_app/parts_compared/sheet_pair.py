@@ -9,6 +9,7 @@ from desktop_app.parts_compared.comparison import DimensionComparison, PairCompa
 from desktop_app.parts_compared.condition_check import check_conditions
 from desktop_app.parts_compared.pair_view import ORIGINS, PairView
 from desktop_app.parts_compared.part_kind import PartKind
+from desktop_app.parts_compared.reading import SIDES
 from desktop_app.parts_compared.sheet_blocks import (
     Block,
     Heading,
@@ -48,7 +49,7 @@ _MEANS = {
 
 
 def pair_blocks(printed: PairPrinted, job: JobView, crowded: bool = False) -> Iterator[Block]:
-    """Give the blocks of one pair; `crowded` where several pairs share the sheet."""
+    """Give the blocks of one pair; `crowded` where many pairs share the sheet: one view each."""
     pair, kind, compared = printed.pair, printed.kind, printed.compared
     yield Heading(_name(pair, kind), first=True)
     if kind is not None and compared is not None:
@@ -87,8 +88,9 @@ def _verdict(compared: PairComparison, against: tuple[str, ...]) -> VerdictBox:
 
 
 def _photos(printed: PairPrinted, crowded: bool) -> Iterator[Block]:
-    height = 42.0 if crowded or len(printed.views) > 1 else 62.0
-    for view in printed.views:
+    views = printed.views[:1] if crowded else printed.views
+    height = 62.0 if len(views) == 1 and not crowded else 48.0
+    for view in views:
         yield PhotoRow(
             captions=(_caption("removed", view), _caption("replacement", view)),
             photos=(view.removed, view.replacement),
@@ -122,11 +124,11 @@ def _replacement(pair: PairView, job: JobView) -> str:
     origin = dict(ORIGINS).get(pair.origin or "", pair.origin or "")
     parts = [origin or "where it comes from was not said yet"]
     if pair.supplier.strip():
-        parts.append(f"from {clipped(pair.supplier)}")
+        parts.append(f"supplied by {clipped(pair.supplier)}")
     numbers = (
         ("number on the removed part", pair.number_removed),
-        ("on the box", pair.number_on_box),
-        ("on the replacement itself", pair.number_on_part),
+        ("number on the box", pair.number_on_box),
+        ("number on the part", pair.number_on_part),
     )
     parts += [f"{where} {clipped(number, 40)}" for where, number in numbers if number.strip()]
     said = "; ".join(parts)
@@ -180,7 +182,7 @@ def _table(compared: PairComparison, instruments: tuple[str, ...]) -> Iterator[B
         for one in shown
     )
     if rows:
-        yield Rows(head, rows, (0.27, 0.14, 0.14, 0.14, 0.14, 0.17))
+        yield Rows(head, rows, (0.225, 0.15, 0.16, 0.155, 0.14, 0.17))
         yield Words(UNCERTAINTY, look="quiet")
     if instruments:
         yield Words("; ".join(instruments) + ".", "Measured with", "quiet")
@@ -222,7 +224,7 @@ def _unjudged(pair: PairView) -> Iterator[Block]:
     if rows:
         head = ("What was read", f"{SIDE_SIGNS['removed']} removed")
         yield Rows((*head, f"{SIDE_SIGNS['replacement']} replacement"), rows, (0.4, 0.3, 0.3))
-    seen = [f"{side}: {', '.join(pair.terms(side))}" for side in ("removed", "replacement") if pair.terms(side)]
+    seen = [f"{side}: {', '.join(pair.terms(side))}" for side in SIDES if pair.terms(side)]
     if seen:
         yield Listed("Seen", tuple(clipped(each, LONGEST_SENTENCE) for each in seen))
 

@@ -1,4 +1,4 @@
-"""The sign beside each verdict on paper: those of the window, as far as the printed font has them."""
+"""The sign beside each verdict on paper: the window's, as far as the printed font has it."""
 
 from __future__ import annotations
 

@@ -77,9 +77,7 @@ def _printed(
         pair=pair,
         kind=kind,
         compared=None if kind is None else judge_in(length_unit, pair, kind, tools),
-        views=tuple(
-            _view(chosen, record.photos, photos) for chosen in views_to_print(pair, kind)
-        ),
+        views=tuple(_view(chosen, record.photos, photos) for chosen in views_to_print(pair, kind)),
         instruments=() if kind is None else _instruments(pair, kind, tools, length_unit),
     )
 

@@ -49,17 +49,37 @@ class Facts:
     odometers: Odometers
 
 
+@dataclass(frozen=True, slots=True)
+class Near:
+    """Which jobs can matter to later ones opened from a day on: `reach` is the longest window."""
+
+    day: date
+    reach: int
+
+    def holds(self, job: Row[Any]) -> bool:
+        """Tell whether a job can be the earlier one, or a later one itself.
+
+        Where days and miles must both end, the miles may keep a window open for ever.
+        """
+        if job.left_at is None or job.window_rule == "both":
+            return True
+        days: int = max(self.reach, job.window_days)
+        return (self.day - day_of(job.left_at)).days <= days
+
+
 def read_facts(
     connection: Connection,
     vehicle_ids: Collection[int] | None = None,
     *,
     until: date | None = None,
+    near: Near | None = None,
     names: SymptomNames = NO_NAMES,
 ) -> Facts:
-    """Read all jobs of some vehicles (and of rows that mean the same ones), or of all.
+    """Read the jobs of some vehicles (and of rows that mean the same ones), or of all.
 
     Look-ups go by index, so that one vehicle costs the same in a small and a large record. What
-    came after the day `until` is left out. `names` gives symptom groups their plain names.
+    came after the day `until` is left out, and so are jobs that lie too far back to be `near`.
+    `names` gives symptom groups their plain names.
     """
     ids = None if vehicle_ids is None else rows_of_one(connection, vehicle_ids)
     visits = _visits(connection, ids, until)
@@ -67,7 +87,12 @@ def read_facts(
     jobs = [row for row in _jobs(connection, ids) if row.visit_id in visits]
     replaced = read_replaced(connection, vehicles, until)
     odometers = on_running_scale(visits, jobs, vehicles, replaced, until)
-    job_ids = None if ids is None else [row.id for row in jobs]
+    all_ids = None if ids is None else [row.id for row in jobs]
+    judged, links = read_links(connection, {row.id: row.number for row in jobs}, all_ids)
+    if near is not None:
+        tied = {number for pair in links for number in pair}
+        jobs = [row for row in jobs if row.number in tied or near.holds(row)]
+    job_ids = None if all_ids is None else [row.id for row in jobs]
     details = _Details(connection, job_ids, names)
     facts, said = [], {}
     for row in jobs:
@@ -75,7 +100,6 @@ def read_facts(
         vehicle = vehicles[visit.vehicle_id]
         facts.append(_facts(row, visit, vehicle, odometers, details, until))
         said[row.number] = JobSaid(row.id, vehicle.words, row.concern)
-    judged, links = read_links(connection, {row.id: row.number for row in jobs}, job_ids)
     return Facts(tuple(facts), said, judged, links, odometers)
 
 

@@ -12,8 +12,15 @@ from desktop_app.repair_jobs.odometer import miles_per_day
 from desktop_app.repair_jobs.stored import Job, Visit
 from desktop_app.returns_watched.candidate import Candidate, all_candidates, candidates
 from desktop_app.returns_watched.returns_list import ReturnRow
-from desktop_app.returns_watched.stored_facts import NO_NAMES, Facts, SymptomNames, read_facts
+from desktop_app.returns_watched.stored_facts import (
+    NO_NAMES,
+    Facts,
+    Near,
+    SymptomNames,
+    read_facts,
+)
 from desktop_app.returns_watched.stored_links import LinkKept
+from desktop_app.returns_watched.stored_vehicles import day_of
 from desktop_app.returns_watched.watching import WatchedJob, WatchSaid, watched, what_ends_first
 from desktop_app.returns_watched.window import Window
 from desktop_app.shop_record.house_rules import HouseRules, read_rules
@@ -25,6 +32,10 @@ class Promise:
 
     main: Window
     long: Window
+
+    def near(self, day: date) -> Near:
+        """Return which jobs can have a return that was opened on a day or later."""
+        return Near(day, max(self.main.days, self.long.days))
 
 
 def read_promise(connection: Connection) -> Promise:
@@ -44,8 +55,10 @@ def read_returns(
     Without `since` and `until` the whole record is read; with them only the vehicles that came.
     """
     vehicles = None if since is None and until is None else _came(connection, since, until)
-    facts = read_facts(connection, vehicles, names=names)
-    rows = _rows(facts, _all(connection, facts))
+    promise = read_promise(connection)
+    near = None if since is None else promise.near(since)
+    facts = read_facts(connection, vehicles, near=near, names=names)
+    rows = _rows(facts, _all(promise, facts))
     return tuple(
         row
         for row in rows
@@ -61,16 +74,17 @@ def read_returns_of_job(
     It costs the same in a small and in a large record: look-ups by index, one vehicle's jobs.
     """
     wanted = (
-        select(Job.number, Visit.vehicle_id)
+        select(Job.number, Visit.vehicle_id, Visit.came_at)
         .join(Visit, Visit.id == Job.visit_id)
         .where(Job.id == job_id)
     )
     row = connection.execute(wanted).first()
     if row is None:
         return ()
-    facts = read_facts(connection, [row.vehicle_id], names=names)
-    later = next(job for job in facts.jobs if job.number == row.number)
     promise = read_promise(connection)
+    near = promise.near(day_of(row.came_at))
+    facts = read_facts(connection, [row.vehicle_id], near=near, names=names)
+    later = next(job for job in facts.jobs if job.number == row.number)
     others = [job for job in facts.jobs if job.number != later.number]
     found = candidates(others, later, promise.main, promise.long, facts.judged)
     return _rows(facts, found)
@@ -78,7 +92,7 @@ def read_returns_of_job(
 
 def read_returns_of_vehicle(connection: Connection, facts: Facts) -> tuple[ReturnRow, ...]:
     """Return every candidate or judged pair among the facts of one vehicle that were read."""
-    return _rows(facts, _all(connection, facts))
+    return _rows(facts, _all(read_promise(connection), facts))
 
 
 def read_watch(connection: Connection, today: date) -> tuple[WatchedJob, ...]:
@@ -89,8 +103,10 @@ def read_watch(connection: Connection, today: date) -> tuple[WatchedJob, ...]:
     wanted = _perhaps_open(connection, today)
     if not wanted:
         return ()
-    facts = read_facts(connection, set(wanted.values()), until=today)
-    met = _all(connection, facts)
+    promise = read_promise(connection)
+    start = date.fromisoformat(_start(connection, today))
+    facts = read_facts(connection, set(wanted.values()), until=today, near=Near(start, 0))
+    met = _all(promise, facts)
     back = {c.earlier for c in met if c.in_window and c.judgement and c.judgement.is_comeback}
     waits = {c.earlier for c in met if c.in_window and c.judgement is None}
     rates: dict[str, float | None] = {}
@@ -130,8 +146,7 @@ def _came(connection: Connection, since: date | None, until: date | None) -> Col
 
 def _perhaps_open(connection: Connection, today: date) -> dict[int, int]:
     """Return, by job, the vehicles of jobs handed over late enough to be on watch by time."""
-    longest = connection.execute(select(func.max(Job.window_days))).scalar() or 0
-    start = (today - timedelta(days=longest)).isoformat()
+    start = _start(connection, today)
     wanted = (
         select(Job.id, Visit.vehicle_id)
         .join(Visit, Visit.id == Job.visit_id)
@@ -141,8 +156,13 @@ def _perhaps_open(connection: Connection, today: date) -> dict[int, int]:
     return {row.id: row.vehicle_id for row in connection.execute(wanted)}
 
 
-def _all(connection: Connection, facts: Facts) -> list[Candidate]:
-    promise = read_promise(connection)
+def _start(connection: Connection, today: date) -> str:
+    """Return the first hand-over day of a window that can be open today by time."""
+    longest = connection.execute(select(func.max(Job.window_days))).scalar() or 0
+    return (today - timedelta(days=longest)).isoformat()
+
+
+def _all(promise: Promise, facts: Facts) -> list[Candidate]:
     found = all_candidates(facts.jobs, promise.main, promise.long, facts.judged)
     return [c for c in found if _one_vehicle(facts, c)]
 

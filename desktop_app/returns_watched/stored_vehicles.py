@@ -7,8 +7,8 @@ from dataclasses import dataclass
 from datetime import date
 from typing import Any, cast
 
-from sqlalchemy import Connection, Row, Select, or_, select
-from sqlalchemy.orm import InstrumentedAttribute, aliased
+from sqlalchemy import Connection, Row, Select, select
+from sqlalchemy.orm import InstrumentedAttribute
 
 from desktop_app.repair_jobs.distance import DistanceUnit
 from desktop_app.repair_jobs.stored import Job, Vehicle, Visit
@@ -80,7 +80,8 @@ def read_vehicles(
     rows = list(each_row(connection, wanted, Vehicle.id, vehicle_ids))
     rows.sort(key=lambda row: (seen.get(row.id, len(seen)), row.id))
     names = [VehicleNames(row.vin or "", row.plate or "") for row in rows]
-    keys = vehicle_keys(names, _refused(connection))
+    refused = _refused(connection) if len(rows) > 1 else frozenset()
+    keys = vehicle_keys(names, refused)
     return {
         row.id: VehicleKept(
             row.id,
@@ -94,30 +95,24 @@ def read_vehicles(
 
 def _refused(connection: Connection) -> frozenset[tuple[str, str]]:
     """Read which plates somebody said do not go with which VIN."""
-    then, now = aliased(Job), aliased(Job)
-    came, again = aliased(Visit), aliased(Visit)
-    one, other = aliased(Vehicle), aliased(Vehicle)
-    wanted = (
-        select(one.vin, one.plate, other.vin, other.plate)
-        .select_from(ReturnLink)
-        .join(then, then.id == ReturnLink.earlier_job_id)
-        .join(came, came.id == then.visit_id)
-        .join(one, one.id == came.vehicle_id)
-        .join(now, now.id == ReturnLink.later_job_id)
-        .join(again, again.id == now.visit_id)
-        .join(other, other.id == again.vehicle_id)
-        .where(ReturnLink.same_vehicle == 0, or_(one.vin != other.vin, one.vin.is_(None)))
+    wanted = select(ReturnLink.earlier_job_id, ReturnLink.later_job_id)
+    pairs = connection.execute(wanted.where(ReturnLink.same_vehicle == 0)).all()
+    if not pairs:
+        return frozenset()
+    named = (
+        select(Job.id, Vehicle.vin, Vehicle.plate)
+        .join(Visit, Visit.id == Job.visit_id)
+        .join(Vehicle, Vehicle.id == Visit.vehicle_id)
     )
+    rows = each_row(connection, named, Job.id, {job for pair in pairs for job in pair})
+    names = {row.id: VehicleNames(row.vin or "", row.plate or "") for row in rows}
     refused = set()
-    for vin, plate, other_vin, other_plate in connection.execute(wanted):
-        first, second = (
-            VehicleNames(vin or "", plate or ""),
-            VehicleNames(other_vin or "", other_plate or ""),
-        )
-        for known in (first.known_vin, second.known_vin):
-            for seen in (first.known_plate, second.known_plate):
-                if known and seen and not (first.known_vin and second.known_vin):
-                    refused.add((seen, known))
+    for pair in pairs:
+        one, other = (names[job] for job in pair)
+        if one.known_vin and other.known_vin:
+            continue
+        for vin in (one.known_vin, other.known_vin):
+            refused |= {(plate, vin) for plate in (one.known_plate, other.known_plate) if vin}
     return frozenset(refused)
 
 

@@ -17,12 +17,12 @@ from desktop_app.symptom_search.ranking import (
     ALL_WORDS,
     Evidence,
     Judge,
-    Sought,
     Span,
     Standing,
+    sought_word,
 )
 from desktop_app.symptom_search.stored_evidence import Named, gather, jobs_named
-from desktop_app.symptom_search.stored_words import SoughtWord, WordHits, jobs_with_words
+from desktop_app.symptom_search.stored_words import WordHits, jobs_with_words
 from desktop_app.symptom_search.vocabulary import Vocabulary
 
 WEIGHED = 50  # jobs that are read and weighed word by word; those before them by the indexes
@@ -115,7 +115,9 @@ def find(
         )
         seen = stored.jobs_seen(connection, first)
         mended = stored.mended_jobs(connection, _about_the_same(question, evidence, hits))
-    judge = Judge(question, [_sought(one) for one in hits.sought], plain)
+    judge = Judge(
+        question, [sought_word(one.word, one.weight, one.near) for one in hits.sought], plain
+    )
     standings = [(job, judge.weigh(evidence[job.id], job.texts)) for job in seen.values()]
     standings.sort(key=lambda pair: (-pair[1].score, -pair[0].id))
     best = tuple(_hit(job, standing) for job, standing in standings if standing.why)[:limit]
@@ -161,10 +163,6 @@ def _plain(question: Question, vocabulary: Vocabulary) -> dict[str, str]:
         for other in vocabulary.near(group.id):
             plain.setdefault(other.id, other.plain)
     return plain
-
-
-def _sought(one: SoughtWord) -> Sought:
-    return Sought(one.word.word, one.weight, one.word.unfinished, one.near)
 
 
 def _pieces(question: Question, named: Named) -> tuple[Piece, ...]:

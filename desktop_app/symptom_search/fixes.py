@@ -63,14 +63,14 @@ class Fix:
         """Return the counts as a shop would say them; small numbers are said to be small."""
         times = "once" if len(self.jobs) == 1 else f"{len(self.jobs)} times"
         early = self.came_back - self.settled_back
-        more = f"; {early} came back already" if early else ""
+        more = f"; {early} of the rest came back already" if early else ""
         if self.rate is None or self.low is None or self.high is None:
             return f"{times}; no window is over yet{more}"
         back = self.settled_back or "none"
-        counted = f"{times}; of {self.settled} settled {back} came back{more}"
+        counted = f"{times}; of {self.settled} settled {back} came back"
         if self.settled < SMALL:
-            return f"{counted}. Few: the true share may be {self.low:.0%} to {self.high:.0%}."
-        return f"{counted}: {self.rate:.0%} ({self.low:.0%} to {self.high:.0%})"
+            return f"{counted}{more}. Few: the true share may be {self.low:.0%} to {self.high:.0%}."
+        return f"{counted}: {self.rate:.0%} ({self.low:.0%} to {self.high:.0%}){more}"
 
     def as_json(self) -> FixJson:
         """Return the fields of the command contract, and how many of the jobs are settled."""

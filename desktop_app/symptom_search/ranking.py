@@ -6,8 +6,8 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from desktop_app.repair_jobs.concern_conditions import condition_words
-from desktop_app.symptom_search.question import Question
-from desktop_app.symptom_search.word_forms import alike, tokens
+from desktop_app.symptom_search.question import Question, Word
+from desktop_app.symptom_search.word_forms import alike, bases, tokens
 
 # Points; our own, set so that a named job or car comes first, then the fault, then the words.
 JOB_NUMBER = 1000.0
@@ -68,20 +68,32 @@ class Evidence:
 
 @dataclass(frozen=True, slots=True)
 class Sought:
-    """One word as it is sought in a text: how telling it is, and what it may be a slip for."""
+    """One word as it is sought in a text: how telling it is, and what it may be a slip for.
+
+    `beginning` is what a word may begin with while the sought one is still being typed.
+    """
 
     word: str
     weight: float
-    unfinished: bool = False
+    forms: tuple[str, ...]
+    beginning: str = ""
     near: tuple[str, ...] = ()
 
     def fit(self, other: str) -> float:
         """Return how well a word of a text fits, 0 to 1."""
-        if alike(self.word, other) or (self.unfinished and other.startswith(self.word)):
+        if self.beginning and other.startswith(self.beginning):
+            return 1.0
+        if any(alike(form, other) for form in self.forms):
             return 1.0
         if any(other.startswith(stem) or alike(stem, other) for stem in self.near):
             return _NEAR
         return 0.0
+
+
+def sought_word(word: Word, weight: float, near: tuple[str, ...]) -> Sought:
+    """Return a word of a question as it is sought in texts."""
+    forms = bases(word.word, unfinished=True) if word.unfinished else (word.word,)
+    return Sought(word.word, weight, forms, word.word if word.unfinished else "", near)
 
 
 @dataclass(frozen=True, slots=True)
@@ -117,7 +129,8 @@ class Judge:
                         best[place] = value
                         spellings[place] = token.word
                     spans.append((token.start, token.end))
-            marks[name] = tuple(dict.fromkeys(spans))
+            if spans:
+                marks[name] = tuple(dict.fromkeys(spans))
         share = sum(self._sought[place].weight * value for place, value in best.items())
         words = ALL_WORDS * share / self._whole if self._whole else 0.0
         why = (*self._why(evidence), *self._why_words(spellings))

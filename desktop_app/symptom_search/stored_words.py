@@ -92,9 +92,12 @@ def _seek(connection: Connection, word: Word, total: int) -> SoughtWord:
     if word.unfinished:
         begun = stems_beginning(connection, word.word, _STEMS_LOOKED_AT)
         jobs = max(jobs, sum(count for _, count in begun))
+    forms = forms_to_find(word.word, word.unfinished)
+    wanted = Wanted(forms.whole, forms.beginnings)
+    # Our list of endings is shorter than Porter's; the index itself has the last word.
+    jobs = jobs or len(newest(connection, [wanted], MOST_SCORED))
     if jobs:
-        forms = forms_to_find(word.word, word.unfinished)
-        return _sought(word, Wanted(forms.whole, forms.beginnings), jobs, total)
+        return _sought(word, wanted, jobs, total)
     near, counted = _near(connection, word.word)
     return _sought(word, Wanted(beginnings=near), counted, total, near)
 

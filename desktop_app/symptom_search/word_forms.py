@@ -5,19 +5,19 @@ from __future__ import annotations
 import re
 import unicodedata
 from dataclasses import dataclass
+from typing import NamedTuple
 
 # An apostrophe inside a word belongs to it, and so does the stroke of "a/c".
 _L = r"[^\W_][\u0300-\u036f]*"  # one letter or digit with its accents, composed or not
 _WORD = re.compile(rf"(?:{_L})(?:/{_L})+(?!{_L})|(?:{_L})+(?:['’](?:{_L})+)*")
 _JOINTS = str.maketrans("", "", "'’/")
 _ENDINGS = """s es e d ed ing ings er ers y ies ied ly n en ion ions ation ations ate ates ated
-    ating ator ators or ment ments ness i"""
+    ating ator ators or ment ments ness i al ical able ement ements ional ive"""
 ENDINGS = frozenset(["", *_ENDINGS.split()])
 _INFLECTIONS = ("s", "es", "ed", "ing", "d")
 
 
-@dataclass(frozen=True, slots=True)
-class Token:
+class Token(NamedTuple):
     """One word of a text: its folded form and where it stands (start, end)."""
 
     word: str
@@ -47,9 +47,11 @@ def tokens(text: str) -> list[Token]:
     "won't" is "wont" and "A/C" is "ac", so that they are found however they are written. The
     places are those of the text as it was handed in.
     """
-    return [
-        Token(fold(m.group()).translate(_JOINTS), m.start(), m.end()) for m in _WORD.finditer(text)
-    ]
+    if text.isascii():  # most texts are, and a search reads many
+        return [
+            Token(m.group().lower().translate(_JOINTS), *m.span()) for m in _WORD.finditer(text)
+        ]
+    return [Token(fold(m.group()).translate(_JOINTS), *m.span()) for m in _WORD.finditer(text)]
 
 
 def plain_words(text: str) -> str:
@@ -107,7 +109,7 @@ def bases(word: str, unfinished: bool = False) -> tuple[str, ...]:
 def possible_stems(word: str) -> tuple[str, ...]:
     """Return the stems under which the index may keep a folded word, the longest first."""
     found = {word: None}
-    for cut in range(len(word) - 1, max(2, len(word) - 6), -1):
+    for cut in range(len(word) - 1, max(2, len(word) - 7), -1):
         if _is_ending(word[cut:], word[cut - 1]):
             found[word[:cut]] = None
     if word.endswith("y"):
@@ -115,6 +117,7 @@ def possible_stems(word: str) -> tuple[str, ...]:
     if word.endswith("s") and len(word) > 2:
         found[word[:-2] if word.endswith("ies") else word[:-1]] = None
     for base in bases(word):
+        found[base + "e"] = None
         if base.endswith("at") and len(base) > 5:
             found[base[:-2]] = None
             found[base[:-3]] = None

@@ -9,10 +9,10 @@ from typing import Literal
 
 from desktop_app.returns_watched.returns_list import ReturnRow
 from desktop_app.returns_watched.watching import WatchedJob
+from desktop_app.weekly_report.read_first import DAYS_TO_JUDGE, read_first
 from desktop_app.weekly_report.week import Week, week_of
 
 WEEKS_SHOWN = 26
-DAYS_TO_JUDGE = 14  # common practice, no source
 
 CountsAs = Literal["comeback", "waiting", "not counted"]
 
@@ -96,6 +96,33 @@ class WeekFigures:
     on_watch: tuple[WatchedJob, ...]
     weeks: tuple[WeekCount, ...]
     waiting_long: int = 0
+
+    def as_json(self) -> dict[str, object]:
+        """Return the counts as the `week` command prints them."""
+        return {
+            "week": str(self.week),
+            "from": self.week.monday.isoformat(),
+            "to": self.week.sunday.isoformat(),
+            "as_of": self.as_of.isoformat(),
+            "left": len(self.left),
+            "counted": sum(job.counted for job in self.left),
+            "comebacks": self.counted_as("comeback"),
+            "waiting": self.counted_as("waiting"),
+            "under_watch": len(self.on_watch),
+            "weeks": [
+                {
+                    "week": str(each.week),
+                    "left": each.left,
+                    "comebacks": each.comebacks,
+                    "waiting": each.waiting,
+                }
+                for each in self.weeks
+            ],
+        }
+
+    def sentences(self) -> tuple[str, ...]:
+        """Return what the week comes to, in words; the first sheet of the workbook says the same."""
+        return read_first(self)
 
     def counted_as(self, what: CountsAs) -> int:
         """Return how many later jobs of the week count as that."""

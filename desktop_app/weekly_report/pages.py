@@ -5,7 +5,6 @@ from __future__ import annotations
 from desktop_app.repair_jobs.distance import from_miles
 from desktop_app.repair_jobs.proof import ProofLevel
 from desktop_app.weekly_report.figures import JobLeft, WeekFigures
-from desktop_app.weekly_report.read_first import read_first
 from desktop_app.weekly_report.sheet_form import Cell, Chart, Column, Kind, Sheet, Table
 from desktop_app.weekly_report.totals import week_totals
 
@@ -19,7 +18,7 @@ def week_sheets(figures: WeekFigures) -> tuple[Sheet, ...]:
         f"{len(figures.weeks)} weeks to {figures.week}", ("Handed over", "Comebacks", "Waiting")
     )
     return (
-        Sheet("Read first", _about(figures, None), sentences=read_first(figures)),
+        Sheet("Read first", _about(figures, None), sentences=figures.sentences()),
         Sheet("Left this week", _about(figures, len(left.rows)), table=left),
         Sheet("Came back", _about(figures, len(came_back.rows)), table=came_back),
         Sheet("Under watch", _about(figures, len(on_watch.rows)), table=on_watch),

@@ -3,11 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from typing import TYPE_CHECKING
 
 from desktop_app.repair_jobs.distance import from_miles
 from desktop_app.repair_jobs.odometer_questions import day_in_words
-from desktop_app.weekly_report.figures import DAYS_TO_JUDGE, WeekFigures
 
+if TYPE_CHECKING:
+    from desktop_app.weekly_report.figures import WeekFigures
+
+DAYS_TO_JUDGE = 14  # after so many days a visit has waited too long; common practice, no source
 FEW_JOBS = 20  # below this no share is worth printing; common practice, no source
 
 

@@ -26,9 +26,12 @@ TAKEN = datetime(2026, 3, 2, 9, 30, 15)  # noqa: DTZ001 - a camera writes its ow
 SIDES: tuple[Side, Side] = ("removed", "replacement")
 
 
-def shot(kind: str, side: Side, view: str, seed: int = 5, **sizes: float) -> BenchPhoto:
+def shot(
+    kind: str, side: Side, view: str, seed: int = 5, width: int = 480, **sizes: float
+) -> BenchPhoto:
+    """A small photo, to be quick."""
     named = {name.replace("_", "-"): value for name, value in sizes.items()}
-    return photograph(kind, side, view, named, seed=seed, taken_at=TAKEN)
+    return photograph(kind, side, view, named, seed=seed, taken_at=TAKEN, width=width)
 
 
 def upright(photo: BenchPhoto) -> NDArray[np.int16]:
@@ -55,17 +58,30 @@ def test_every_kind_gives_a_sound_photo_of_each_side(kind: str) -> None:
     view = views(kind)[0]
     for side in SIDES:
         photo = shot(kind, side, view)
-        assert len(photo.jpeg) < 250_000
         with Image.open(io.BytesIO(photo.jpeg)) as picture:
             picture.load()
             assert picture.format == "JPEG"
             turned = photo.truth.orientation in (6, 8)
-            assert picture.size == ((HEIGHT, WIDTH) if turned else (WIDTH, HEIGHT))
+            assert picture.size == ((360, 480) if turned else (480, 360))
             exif = picture.getexif()
             assert exif[0x0112] == photo.truth.orientation
             assert exif.get_ifd(0x8769)[0x9003] == "2026:03:02 09:30:15"
         assert photo.truth.visible
         assert upright(photo).std() > 12, "a photo without contrast shows nothing"
+
+
+def test_a_full_photo_has_a_phones_pixels_and_stays_small() -> None:
+    photo = shot("distributor-cap", "removed", "inside", width=WIDTH)
+    assert upright(photo).shape == (HEIGHT, WIDTH, 3)
+    assert len(photo.jpeg) < 250_000
+
+
+def test_a_small_photo_is_the_same_scene_to_scale() -> None:
+    whole = shot("relay", "removed", "pins", width=800).truth
+    small = shot("relay", "removed", "pins", width=400).truth
+    for name, (x, y) in whole.points_px.items():
+        # pixel centres are whole numbers: the picture's corner lies at -0.5
+        assert small.points_px[name] == pytest.approx(((x + 0.5) / 2 - 0.5, (y + 0.5) / 2 - 0.5))
 
 
 def test_at_least_ten_kinds_and_two_views_of_each() -> None:
@@ -95,7 +111,7 @@ def test_some_photos_are_stored_turned() -> None:
 def test_a_size_asked_for_is_the_distance_between_its_points(
     kind: str, view: str, size: str, value: float, a: str, b: str
 ) -> None:
-    photo = photograph(kind, "removed", view, {size: value}, seed=2, taken_at=TAKEN)
+    photo = photograph(kind, "removed", view, {size: value}, seed=2, taken_at=TAKEN, width=320)
     assert photo.truth.sizes[size] == value
     assert apart(photo, a, b) == pytest.approx(value, abs=1e-9)
 
@@ -107,7 +123,7 @@ def test_opposite_terminals_lie_twice_the_terminal_radius_apart() -> None:
 
 def test_the_truth_in_pixels_is_the_pinhole_projection_of_the_truth_in_millimetres() -> None:
     """Worked here by hand: similar triangles in the camera's own frame."""
-    truth = shot("distributor-rotor", "replacement", "top").truth
+    truth = shot("distributor-rotor", "replacement", "top", width=WIDTH).truth
     camera = truth.camera
     for name, place in truth.points_mm.items():
         seen = camera.turn @ (np.array(place) - camera.place)
@@ -127,7 +143,7 @@ def test_a_known_length_square_to_the_camera_has_its_known_length_in_pixels() ->
 
 def test_the_picture_agrees_with_its_truth_at_the_tip_of_the_blade() -> None:
     """Along the blade the brass ends where the truth says, within two pixels."""
-    photo = shot("distributor-rotor", "replacement", "tip", seed=3)
+    photo = shot("distributor-rotor", "replacement", "tip", seed=3, width=WIDTH)
     end = np.array(photo.truth.points_px["tip end"])
     along = end - np.array(photo.truth.points_px["tip root"])
     along /= np.linalg.norm(along)
@@ -157,11 +173,18 @@ def test_grime_darkens_the_brass_of_a_rotor() -> None:
     bright = []
     for grime in (0.0, 1.0):
         photo = photograph(
-            "distributor-rotor", "removed", "tip", {}, seed=4, taken_at=TAKEN, grime=grime
+            "distributor-rotor",
+            "removed",
+            "tip",
+            {},
+            seed=4,
+            taken_at=TAKEN,
+            grime=grime,
+            width=640,
         )
         points = photo.truth.points_px
         x, y = (np.array(points["tip end"]) * 0.7 + np.array(points["tip root"]) * 0.3).round()
-        spot = upright(photo)[int(y) - 25 : int(y) + 26, int(x) - 25 : int(x) + 26]
+        spot = upright(photo)[int(y) - 10 : int(y) + 11, int(x) - 10 : int(x) + 11]
         bright.append(float(spot.mean()))
     assert bright[1] < bright[0] - 15
 

@@ -1,4 +1,4 @@
-"""Photos in the window: dropped, chosen and pasted into the tray; old beside new, locked."""
+"""Photos in the window: dropped, chosen and pasted into the tray, noted, taken off."""
 
 from __future__ import annotations
 
@@ -7,11 +7,10 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QUrl
-from PySide6.QtGui import QDragEnterEvent, QDropEvent, QGuiApplication, QImage, QWheelEvent
+from PySide6.QtGui import QDragEnterEvent, QDropEvent, QGuiApplication, QImage
 from PySide6.QtWidgets import (
     QApplication,
     QFileDialog,
-    QLabel,
     QLineEdit,
     QListWidget,
     QPushButton,
@@ -19,26 +18,16 @@ from PySide6.QtWidgets import (
 )
 from pytestqt.qtbot import QtBot
 
-from desktop_app.part_photos.actions import add_photos, take_in
-from desktop_app.part_photos.arrival import Arrival
 from desktop_app.part_photos.kept_photo import KeptPhoto
-from desktop_app.part_photos.screen.locked_views import LockedViews
-from desktop_app.part_photos.screen.photo_stage import PhotoStage
 from desktop_app.part_photos.screen.photo_tray import PhotoTray
-from desktop_app.part_photos.stored_reading import photos_of_job
 from desktop_app.shop_record.record import create_shop
 from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.errands import Errand
 from tests.part_photos.bench_pictures import (
-    encoded,
-    exif,
     job_with_no_photos,
     monday,
-    noisy,
-    picture,
 )
-
-CAP = encoded(noisy(400, 300, 1), "JPEG", exif(6, "2026:11:13 16:40:05"))
-ROTOR = encoded(noisy(300, 300, 2), "WEBP")
+from tests.screens.photo_desk import CAP, ROTOR, kept, named
 
 
 @pytest.fixture
@@ -93,13 +82,6 @@ class Told:
         self.words.append(str(news))
 
 
-def named(page: QWidget, kind: type[QWidget], name: str) -> QWidget:
-    """Find a widget by what a screen reader would call it."""
-    found = [each for each in page.findChildren(kind) if each.accessibleName() == name]
-    assert len(found) == 1, name
-    return found[0]
-
-
 def names(tray: PhotoTray) -> list[str]:
     """Return the names of the photos in the tray."""
     return [photo.name for photo in tray.photos()]
@@ -129,16 +111,6 @@ def urls(*paths: Path | str) -> QMimeData:
         [QUrl.fromLocalFile(str(each)) if isinstance(each, Path) else QUrl(each) for each in paths]
     )
     return mime
-
-
-def kept(desk: Desk, job_id: int, *contents: bytes) -> list[KeptPhoto]:
-    """Put photos on a job without the window."""
-    taken = [
-        take_in(desk.record, Arrival(f"photo {n}.jpg", content=content))
-        for n, content in enumerate(contents)
-    ]
-    assert desk.do(add_photos, job_id, taken)
-    return list(desk.ask(photos_of_job, job_id))
 
 
 def test_a_drop_takes_the_good_files_and_names_the_others(
@@ -249,6 +221,8 @@ def test_a_note_stays_with_its_photo(
     assert [photo.note for photo in tray.photos()] == ["carbon track", ""]
     qtbot.keyClick(strip, Qt.Key.Key_Left)
     assert note.text() == "carbon track"
+    desk.undo()
+    assert note.text() == ""
 
 
 def test_a_photo_is_taken_off_and_brought_back(
@@ -285,7 +259,6 @@ def test_thumbnails_come_and_a_lost_original_is_said(
     first, second = kept(desk, job_id, CAP, ROTOR)
     desk.errands.finish()
     strip = named(tray, QListWidget, "Photos")
-    assert isinstance(strip, QListWidget)
     assert strip.count() == 2
     folder = desk.record.folder / "thumbnails"
     qtbot.waitUntil(lambda: not desk.errands.busy())
@@ -297,7 +270,6 @@ def test_thumbnails_come_and_a_lost_original_is_said(
     qtbot.addWidget(fresh)
     fresh.show_job(job_id)
     lost = named(fresh, QListWidget, "Photos")
-    assert isinstance(lost, QListWidget)
     qtbot.waitUntil(lambda: "missing" in lost.item(1).text())
     assert "missing" not in lost.item(0).text()
     assert [path.name for path in folder.rglob("*.jpg")] == [f"{first.sha256}-256.jpg"]
@@ -321,142 +293,19 @@ def urls_of(desk: Desk, photo: KeptPhoto) -> QMimeData:
     return urls(desk.record.photos.path(photo.sha256))
 
 
-def turn_wheel(stage: PhotoStage, turns: int, spot: QPoint) -> None:
-    """Turn the mouse's wheel over a spot of the stage."""
-    event = QWheelEvent(
-        QPointF(spot),
-        QPointF(stage.viewport().mapToGlobal(spot)),
-        QPoint(),
-        QPoint(0, 120 * turns),
-        Qt.MouseButton.NoButton,
-        Qt.KeyboardModifier.NoModifier,
-        Qt.ScrollPhase.NoScrollPhase,
-        False,
-    )
-    QApplication.sendEvent(stage.viewport(), event)
+def test_everything_that_takes_the_focus_has_a_name(tray: PhotoTray) -> None:
+    for widget in tray.findChildren(QWidget):
+        if widget.focusPolicy() & Qt.FocusPolicy.TabFocus and widget.focusProxy() is None:
+            assert widget.accessibleName(), widget
 
 
-@pytest.fixture
-def views(qtbot: QtBot, desk: Desk, job_id: int) -> LockedViews:
-    """Two photos side by side, fully decoded."""
-    removed, replacement = kept(desk, job_id, CAP, ROTOR)
-    views = LockedViews(desk)
-    qtbot.addWidget(views)
-    views.resize(1000, 560)
-    views.show()
-    with qtbot.waitSignals([views.removed.shown, views.replacement.shown]):
-        views.show_pair(removed, replacement)
-    return views
-
-
-def centre(stage: PhotoStage) -> tuple[float, float]:
-    """Which point of the photo Qt really shows in the middle, in fractions."""
-    photo = stage.photo()
-    assert photo is not None
-    middle = stage.mapToScene(stage.viewport().rect().center())
-    return middle.x() / photo.width, middle.y() / photo.height
-
-
-def test_the_photo_is_shown_upright_and_whole(views: LockedViews) -> None:
-    stage = views.removed
-    assert stage.photo() is not None
-    assert (stage.photo().width, stage.photo().height) == (300, 400)
-    seen = stage.mapToScene(stage.viewport().rect()).boundingRect()
-    assert seen.contains(5, 5)
-    assert seen.contains(295, 395)
-    assert centre(stage) == pytest.approx((0.5, 0.5), abs=0.01)
-
-
-def test_both_zoom_and_move_together(qtbot: QtBot, views: LockedViews) -> None:
-    old, new = views.removed, views.replacement
-    turn_wheel(old, 4, QPoint(60, 60))
-    assert old.loupe().zoom == new.loupe().zoom > 2
-    for stage in (old, new):
-        assert centre(stage) == pytest.approx((stage.loupe().x, stage.loupe().y), abs=0.01)
-    before = centre(old), centre(new)
-    qtbot.mousePress(new.viewport(), Qt.MouseButton.LeftButton, pos=QPoint(150, 150))
-    qtbot.mouseMove(new.viewport(), QPoint(120, 130))
-    qtbot.mouseRelease(new.viewport(), Qt.MouseButton.LeftButton, pos=QPoint(120, 130))
-    for stage, (x, y) in zip((old, new), before, strict=True):
-        scale = stage.transform().m11()
-        photo = stage.photo()
-        assert photo is not None
-        moved = (x + 30 / (photo.width * scale), y + 20 / (photo.height * scale))
-        assert centre(stage) == pytest.approx(moved, abs=0.01)
-
-
-def test_everything_goes_by_keys(qtbot: QtBot, views: LockedViews) -> None:
-    old, new = views.removed, views.replacement
-    for key in (Qt.Key.Key_Plus, Qt.Key.Key_Plus, Qt.Key.Key_Plus, Qt.Key.Key_Plus):
-        qtbot.keyClick(old, key)
-    assert new.loupe().zoom == pytest.approx(1.25**4)
-    qtbot.keyClick(old, Qt.Key.Key_Right)
-    assert old.loupe().x > 0.5
-    assert new.loupe().x > 0.5
-    qtbot.keyClick(old, Qt.Key.Key_Minus)
-    assert old.loupe().zoom == pytest.approx(1.25**3)
-    qtbot.keyClick(old, Qt.Key.Key_0)
-    assert (old.loupe().zoom, old.loupe().x, new.loupe().zoom) == (1, 0.5, 1)
-
-
-def test_double_click_shows_the_whole_photo_again(qtbot: QtBot, views: LockedViews) -> None:
-    turn_wheel(views.removed, 3, QPoint(10, 10))
-    qtbot.mouseDClick(views.replacement.viewport(), Qt.MouseButton.LeftButton)
-    assert views.removed.loupe().zoom == views.replacement.loupe().zoom == 1
-
-
-def test_unlocked_each_moves_on_its_own_and_the_shift_is_kept(
-    qtbot: QtBot, views: LockedViews
+def test_a_drop_that_is_stopped_adds_nothing(
+    qtbot: QtBot, desk: Desk, tray: PhotoTray, files: Path
 ) -> None:
-    lock = named(views, QPushButton, "Locked together")
-    turn_wheel(views.removed, 6, QPoint(100, 100))
-    qtbot.mouseClick(lock, Qt.MouseButton.LeftButton)
-    assert not views.is_locked()
-    qtbot.keyClick(views.replacement, Qt.Key.Key_Right)
-    assert views.replacement.loupe().x != pytest.approx(views.removed.loupe().x, abs=0.01)
-    qtbot.mouseClick(lock, Qt.MouseButton.LeftButton)
-    apart = views.replacement.loupe().y - views.removed.loupe().y
-    qtbot.mouseClick(named(views, QPushButton, "Enlarge (+)"), Qt.MouseButton.LeftButton)
-    assert views.removed.loupe().zoom == pytest.approx(views.replacement.loupe().zoom)
-    assert views.replacement.loupe().y - views.removed.loupe().y == pytest.approx(apart)
-
-
-def test_the_wheel_scrolls_the_page_when_the_photo_is_whole(views: LockedViews) -> None:
-    turn_wheel(views.removed, -2, QPoint(100, 100))
-    assert views.removed.loupe().zoom == 1
-
-
-def test_one_file_on_both_sides_is_said(qtbot: QtBot, views: LockedViews) -> None:
-    same = [label for label in views.findChildren(QLabel) if "same picture" in label.text()]
-    assert [label.isVisible() for label in same] == [False]
-    views.show_pair(views.removed.photo(), views.removed.photo())
-    assert [label.isVisible() for label in same] == [True]
-
-
-def test_a_side_without_a_photo_says_so(desk: Desk, views: LockedViews) -> None:
-    views.show_pair(views.removed.photo(), None)
-    assert views.replacement.accessibleName() == "Replacement: No photo of the replacement here yet"
-
-
-def test_a_lost_original_is_said_on_the_stage(qtbot: QtBot, desk: Desk, job_id: int) -> None:
-    (photo,) = kept(desk, job_id, encoded(picture()))
-    desk.record.photos.path(photo.sha256).unlink()
-    stage = PhotoStage(desk, "Removed part")
-    qtbot.addWidget(stage)
-    stage.show_photo(photo)
-    qtbot.waitUntil(lambda: "not in the shop's folder any more" in stage.accessibleName())
-
-
-def test_a_stage_that_is_gone_is_not_drawn_on(qtbot: QtBot, desk: Desk, job_id: int) -> None:
-    (photo,) = kept(desk, job_id, CAP)
-    stage = PhotoStage(desk)
-    stage.show_photo(photo)
-    stage.deleteLater()
+    running: list[Errand] = []
+    desk.errands.started.connect(running.append)
+    drop(tray, urls(files))
+    running[0].stop()
     qtbot.waitUntil(lambda: not desk.errands.busy())
-
-
-def test_everything_that_takes_the_focus_has_a_name(tray: PhotoTray, views: LockedViews) -> None:
-    for page in (tray, views):
-        for widget in page.findChildren(QWidget):
-            if widget.focusPolicy() & Qt.FocusPolicy.TabFocus:
-                assert widget.accessibleName(), widget
+    assert names(tray) == []
+    assert desk.record.can_undo() == "Take a car in"

@@ -145,15 +145,11 @@ def test_what_means_nothing_finds_nothing(some_jobs: OldJobs, text: str) -> None
     assert some_jobs.numbers(text) == []
 
 
+SIGNS = (
+    """won't A/C NOT OR NEAR( " * ^ : concern: - ( ) 50% 5w-30 O'Brien { } + \\ ;-- misses % _"""
+)
 HOSTILE = st.one_of(
-    st.text(max_size=80),
-    st.lists(
-        st.sampled_from(
-            """won't A/C NOT OR NEAR( " * ^ : concern: - ( ) 50% 5w-30 O'Brien { } + \\ ;-- misses
-            % _ \x00""".split()
-        ),
-        max_size=12,
-    ).map(" ".join),
+    st.text(max_size=80), st.lists(st.sampled_from(SIGNS.split()), max_size=12).map(" ".join)
 )
 
 

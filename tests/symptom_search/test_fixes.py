@@ -28,7 +28,7 @@ def test_open_windows_are_counted_but_not_in_the_share() -> None:
     assert (len(fix.jobs), fix.settled, fix.settled_back, fix.came_back) == (3, 1, 0, 1)
     assert fix.rate == 0.0
     assert fix.high == pytest.approx(0.7934, abs=1e-4)  # Wilson for 0 of 1: z²/(1 + z²)
-    assert "1 came back already" in fix.sentence()
+    assert "1 of the rest came back already" in fix.sentence()
 
 
 def test_without_a_settled_job_there_is_no_share() -> None:

@@ -12,38 +12,22 @@ from demo_shop.bench_camera.subject import Order, Point, Subject, View
 
 _BACK = 2.1
 _BEND = 13.0
-_RUN = 118.0
+_HALF_RUN = 59.0
 _ALONG = np.array([[0, 0, 1], [1, 0, 0], [0, 1, 0.0]])  # outline across and up, drawn out along x
 _ACROSS = np.array([[1, 0, 0], [0, 0, 1], [0, -1, 0.0]])  # turned about the belt's width
 
 
 def build(order: Order) -> Subject:
     """A loop pressed flat: the upper run along x with its ribs up, its width along y."""
-    ribs = max(2, round(order.size("ribs", 6)))
+    ribs = max(3, round(order.size("ribs", 6)))
     pitch = order.size("rib-pitch", 3.56)
     depth = order.size("rib-depth", 1.7, 2.3)
     width = ribs * pitch
     rubber = _rubber(order)
     whole = _section(ribs, pitch, depth, None)
-    half = _RUN / 2
-    pieces: list[Piece] = []
-    if order.worn:
-        lost = int(order.rng.integers(1, ribs - 1))
-        start = float(order.rng.uniform(-20, 12))
-        stops = [
-            (-half, start, whole),
-            (start, start + 9.0 + 8 * order.grime, _section(ribs, pitch, depth, lost)),
-        ]
-        stops.append((stops[1][1], half, whole))
-    else:
-        stops = [(-half, half, whole)]
-    for a, b, section in stops:
-        pieces.append(_run(section, a, b, rubber).moved(0, 0, _BEND))
-    pieces.append(_run(whole, -half, half, rubber).moved(0, width, -_BEND, turn_about("x", 180)))
-    rim = [(_BEND + z, y) for y, z in whole] + [(_BEND, whole[0][0])]
-    for x, arc in ((half, (-90.0, 90.0)), (-half, (90.0, 270.0))):
-        bend = turned(rim, rubber, arc)
-        pieces.append(Piece(bend.patches, rubber, Pose(_ACROSS, np.array([x, 0.0, 0.0]))))
+    pieces = [*_upper_run(order, ribs, pitch, depth, rubber), *_bends(whole, rubber)]
+    lower = _run(whole, -_HALF_RUN, _HALF_RUN, rubber)
+    pieces.append(lower.moved(0, width, -_BEND, turn_about("x", 180)))
     top = _BEND + _BACK + depth
     features: dict[str, Point] = {
         "near edge": (0.0, 0.0, _BEND + _BACK),
@@ -53,15 +37,32 @@ def build(order: Order) -> Subject:
     }
     middle = (0.0, width / 2, _BEND + 4)
     grounds = ("paper", "steel", "wood")
-    return Subject(
-        pieces,
-        features,
-        {
-            "rib face": View(52, -78, fill=0.80, grounds=grounds),
-            "cracks": View(48, -72, close_up=(middle, 21.0), fill=0.9, grounds=grounds),
-            "edge": View(18, -84, fill=0.74, grounds=grounds),
-        },
-    )
+    views = {
+        "rib face": View(52, -78, fill=0.80, grounds=grounds),
+        "cracks": View(48, -72, close_up=(middle, 21.0), fill=0.9, grounds=grounds),
+        "edge": View(18, -84, fill=0.74, grounds=grounds),
+    }
+    return Subject(pieces, features, views)
+
+
+def _upper_run(order: Order, ribs: int, pitch: float, depth: float, rubber: Finish) -> list[Piece]:
+    """The run that is seen; a worn one has lost a piece of one rib."""
+    whole = _section(ribs, pitch, depth, None)
+    stops = [(-_HALF_RUN, _HALF_RUN, whole)]
+    if order.worn and order.grime > 0:
+        torn = _section(ribs, pitch, depth, int(order.rng.integers(1, ribs - 1)))
+        start = float(order.rng.uniform(-20, 12))
+        end = start + 9.0 + 8 * order.grime
+        stops = [(-_HALF_RUN, start, whole), (start, end, torn), (end, _HALF_RUN, whole)]
+    return [_run(section, a, b, rubber).moved(0, 0, _BEND) for a, b, section in stops]
+
+
+def _bends(whole: list[tuple[float, float]], rubber: Finish) -> list[Piece]:
+    rim = [(_BEND + z, y) for y, z in whole] + [(_BEND, whole[0][0])]
+    return [
+        Piece(turned(rim, rubber, arc).patches, rubber, Pose(_ACROSS, np.array([x, 0.0, 0.0])))
+        for x, arc in ((_HALF_RUN, (-90.0, 90.0)), (-_HALF_RUN, (90.0, 270.0)))
+    ]
 
 
 def _section(ribs: int, pitch: float, depth: float, lost: int | None) -> list[tuple[float, float]]:

@@ -12,7 +12,7 @@ from demo_shop.bench_camera.finishes import (
     STEEL,
     Finish,
 )
-from demo_shop.bench_camera.pieces import Piece, bar, slab, turned
+from demo_shop.bench_camera.pieces import Piece, bar, profile, slab, turned
 from demo_shop.bench_camera.pinhole import turn_about
 from demo_shop.bench_camera.subject import Order, Point, Subject, View
 
@@ -23,77 +23,49 @@ def build(order: Order) -> Subject:
     ear = order.size("hole-centres", 28.0)
     pins = max(2, round(order.size("pins", 3)))
     case, rubber, metal = _coil_materials(order, stem)
-    head = [
-        bar((-18, 20), (-14, 14), (0, 22), case, 4),
-        bar((-15, 17), (-11, 11), (22, 24), case, 3),
-        *[bar((-14, 16), (y - 0.8, y + 0.8), (24, 25.2), case) for y in (-7.0, 0.0, 7.0)],
-        slab(
-            [(-16, -9), (-ear, -8), (-ear - 6, -4), (-ear - 6, 4), (-ear, 8), (-16, 9)],
-            2,
-            8,
-            case,
-            ((-ear, 0.0, 3.4),),
-        ),
-        Piece(turned([(3.4, 2), (5.0, 1.6), (5.0, 8.6), (3.4, 8.6)], metal).patches, metal).moved(
-            -ear
-        ),
-    ]
-    socket = _socket(pins, case, metal)
-    tube = [
-        turned([(0, 0), (12, 0), (11.6, -12), (9.5, -14), (9.2, -stem * 0.45)], case),
-        turned(
-            [
-                (10.6, -stem * 0.42),
-                (10.6, -stem * 0.47),
-                (10.2, -stem * 0.48),
-                (9.7, -stem * 0.8),
-                (11.2, -stem * 0.82),
-                (11.2, -stem + 2),
-                (10.4, -stem),
-                (7.4, -stem),
-                (6.8, -stem + 14),
-                (0, -stem + 14),
-            ],
-            rubber,
-        ),
-        *[
-            turned(
-                [
-                    (9.6, -stem * 0.5 - 6 * i),
-                    (10.8, -stem * 0.5 - 6 * i - 0.6),
-                    (10.8, -stem * 0.5 - 6 * i - 1.8),
-                    (9.6, -stem * 0.5 - 6 * i - 2.4),
-                ],
-                rubber,
-            )
-            for i in range(4)
-        ],
-    ]
+    pieces = [*_head(ear, case, metal), *_socket(pins, case, metal), *_stem(stem, case, rubber)]
     features: dict[str, Point] = {
         "boot end": (10.4, 0.0, -stem),
         "stem root": (12.0, 0.0, 0.0),
         "bolt hole": (-ear, 0.0, 8.6),
         "head top": (0.0, 0.0, 25.2),
     }
-    lying = turn_about("y", 83) @ turn_about("z", 205)
+    leaning = turn_about("y", 83)  # on its head and the end of its boot
+    lying, facing = leaning @ turn_about("z", 205), leaning @ turn_about("z", 222)
+    low, socket = (0.0, 0.0, -stem * 0.62), (16.0, 0.0, 6.0)
     grounds = ("paper", "steel", "wood")
-    return Subject(
-        [*head, *socket, *tube],
-        features,
-        {
-            "side": View(44, -90, lying, fill=0.76, grounds=grounds),
-            "stem": View(
-                34, -90, lying, close_up=((0.0, 0.0, -stem * 0.62), 40.0), grounds=grounds
-            ),
-            "connector face": View(
-                36,
-                -60,
-                turn_about("y", 83) @ turn_about("z", 222),
-                close_up=((16.0, 0.0, 6.0), 24.0),
-                grounds=grounds,
-            ),
-        },
-    )
+    views = {
+        "side": View(44, -90, lying, fill=0.76, grounds=grounds),
+        "stem": View(34, -90, lying, close_up=(low, 40.0), grounds=grounds),
+        "connector face": View(36, -60, facing, close_up=(socket, 24.0), grounds=grounds),
+    }
+    return Subject(pieces, features, views)
+
+
+def _head(ear: float, case: Finish, metal: Finish) -> list[Piece]:
+    lug = profile((-16, -ear, -ear - 6, -ear - 6, -ear, -16), (-9, -8, -4, 4, 8, 9))
+    bush = profile((3.4, 5.0, 5.0, 3.4), (2, 1.6, 8.6, 8.6))
+    return [
+        bar((-18, 20), (-14, 14), (0, 22), case, 4),
+        bar((-15, 17), (-11, 11), (22, 24), case, 3),
+        *[bar((-14, 16), (y - 0.8, y + 0.8), (24, 25.2), case) for y in (-7.0, 0.0, 7.0)],
+        slab(lug, 2, 8, case, ((-ear, 0.0, 3.4),)),
+        turned(bush, metal).moved(-ear),
+    ]
+
+
+def _stem(stem: float, case: Finish, rubber: Finish) -> list[Piece]:
+    """The stiff neck and the rubber boot with its rings."""
+    neck = profile((0, 12, 11.6, 9.5, 9.2), (0, 0, -12, -14, -stem * 0.45))
+    radii = (10.6, 10.6, 10.2, 9.7, 11.2, 11.2, 10.4, 7.4, 6.8, 0)
+    shares = (-0.42, -0.47, -0.48, -0.8, -0.82)
+    heights = [share * stem for share in shares]
+    heights += [-stem + 2, -stem, -stem, -stem + 14, -stem + 14]
+    rings = [
+        turned(profile((9.6, 10.8, 10.8, 9.6), (z, z - 0.6, z - 1.8, z - 2.4)), rubber)
+        for z in (-stem * 0.5 - 6 * i for i in range(4))
+    ]
+    return [turned(neck, case), turned(profile(radii, heights), rubber), *rings]
 
 
 def _socket(pins: int, case: Finish, metal: Finish) -> list[Piece]:

@@ -2,15 +2,14 @@
 
 from __future__ import annotations
 
-import numpy as np
-
 from demo_shop.bench_camera import wear
 from demo_shop.bench_camera.finishes import CAST_IRON, STEEL, Finish
-from demo_shop.bench_camera.pieces import ring_piece, slab, turned
+from demo_shop.bench_camera.pieces import Hole, Piece, around, profile, ring_piece, slab, turned
 from demo_shop.bench_camera.pinhole import turn_about
 from demo_shop.bench_camera.subject import Order, Point, Subject, View
 
 _IN_VENT = Finish((0.02, 0.018, 0.017), gloss=0.1)  # little light gets in
+_HALF_VENT = 3.6
 
 
 def build(order: Order) -> Subject:
@@ -22,39 +21,12 @@ def build(order: Order) -> Subject:
     bolts = order.size("bolt-circle", 108.0) / 2
     count = round(order.size("bolt-holes", 5))
     face, lip, iron = _disc_materials(order, outer)
-    gap = (thick / 2 - 3.6, thick / 2 + 3.6)
-    circle_at = [2 * np.pi * i / count + 0.3 for i in range(count)]
-    holes = tuple((bolts * float(np.cos(a)), bolts * float(np.sin(a)), 6.6) for a in circle_at)
+    holes = tuple((*around(bolts, 360 * i / count + 17)[:2], 6.6) for i in range(count))
     pieces = [
-        turned([(84, 0), (outer - 2.5, 0)], face),
-        turned(
-            [
-                (outer - 2.5, 0),
-                (outer - 2.5, -0.8 if order.worn else 0),
-                (outer, 0),
-                (outer, gap[0]),
-            ],
-            lip,
-        ),
-        turned([(outer, gap[0]), (86, gap[0]), (86, gap[1]), (outer, gap[1])], _IN_VENT),
-        turned(
-            [
-                (outer, gap[1]),
-                (outer, thick),
-                (outer - 2.5, thick + (0.9 if order.worn else 0)),
-                (outer - 2.5, thick),
-            ],
-            lip,
-        ),
-        turned([(outer - 2.5, thick), (84, thick)], face),
-        turned([(84, thick), (80, thick - 1.5), (77, thick + 2), (75, hat - 4), (72, hat)], iron),
-        turned([(72, hat), (bore, hat)], iron, holes=holes),
-        turned([(bore, hat), (bore, hat - 7), (70, hat - 7)], iron),
-        turned([(79, thick - 2), (79, 0)], iron),
+        *_friction_ring(outer, thick, face, lip, ridge=0.9 if order.worn else 0.0),
+        *_vent(outer, thick, iron),
+        *_hat(thick, hat, bore, iron, holes),
     ]
-    for i in range(36):
-        vane = ring_piece(90, outer - 1.5, 0, 1.7)
-        pieces.append(slab(vane, *gap, iron).moved(turn=turn_about("z", i * 10.0)))
     features: dict[str, Point] = {
         "edge upper": (0.0, -outer, thick),
         "edge lower": (0.0, -outer, 0.0),
@@ -63,19 +35,48 @@ def build(order: Order) -> Subject:
         "bore left": (-bore, 0.0, hat),
         "bore right": (bore, 0.0, hat),
     }
-    return Subject(
-        pieces,
-        features,
-        {
-            "outer face": View(55, -90, fill=0.80, grounds=("steel", "mat", "wood")),
-            "edge": View(
-                13,
-                -90,
-                close_up=((0.0, -outer + 8, thick / 2), 62.0),
-                grounds=("steel", "mat", "wood"),
-            ),
-        },
-    )
+    grounds = ("steel", "mat", "wood")
+    rim = (0.0, -outer + 8, thick / 2)
+    views = {
+        "outer face": View(55, -90, fill=0.80, grounds=grounds),
+        "edge": View(13, -90, close_up=(rim, 62.0), grounds=grounds),
+    }
+    return Subject(pieces, features, views)
+
+
+def _friction_ring(
+    outer: float, thick: float, face: Finish, lip: Finish, *, ridge: float
+) -> list[Piece]:
+    """Both faces, and the rust ridge that pads leave at the rim of an old disc."""
+    swept = outer - 2.5
+    low, high = thick / 2 - _HALF_VENT, thick / 2 + _HALF_VENT
+    under = profile((swept, swept, outer, outer), (0, -ridge, 0, low))
+    upper = profile((outer, outer, swept, swept), (high, thick, thick + ridge, thick))
+    return [
+        turned([(84, 0), (swept, 0)], face),
+        turned([(swept, thick), (84, thick)], face),
+        turned(under, lip),
+        turned(upper, lip),
+    ]
+
+
+def _vent(outer: float, thick: float, iron: Finish) -> list[Piece]:
+    low, high = thick / 2 - _HALF_VENT, thick / 2 + _HALF_VENT
+    slot = turned(profile((outer, 86, 86, outer), (low, low, high, high)), _IN_VENT)
+    vane = slab(ring_piece(90, outer - 1.5, 0, 1.7), low, high, iron)
+    return [slot, *[vane.moved(turn=turn_about("z", i * 10.0)) for i in range(36)]]
+
+
+def _hat(
+    thick: float, hat: float, bore: float, iron: Finish, holes: tuple[Hole, ...]
+) -> list[Piece]:
+    wall = profile((84, 80, 77, 75, 72), (thick, thick - 1.5, thick + 2, hat - 4, hat))
+    return [
+        turned(wall, iron),
+        turned([(72, hat), (bore, hat)], iron, holes=holes),
+        turned(profile((bore, bore, 70), (hat, hat - 7, hat - 7)), iron),
+        turned([(79, thick - 2), (79, 0)], iron),
+    ]
 
 
 def _disc_materials(order: Order, outer: float) -> tuple[Finish, Finish, Finish]:

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import numpy as np
-
 from demo_shop.bench_camera import wear
 from demo_shop.bench_camera.finishes import (
     PAINTED,
@@ -12,7 +10,7 @@ from demo_shop.bench_camera.finishes import (
     STEEL,
     Finish,
 )
-from demo_shop.bench_camera.pieces import slab, turned
+from demo_shop.bench_camera.pieces import Piece, around, profile, slab, turned
 from demo_shop.bench_camera.subject import Order, Point, Subject, View
 
 
@@ -23,75 +21,51 @@ def build(order: Order) -> Subject:
     inner = order.size("gasket-inner", 62.0) / 2
     bore = order.size("thread-diameter", 20.0) / 2
     can, plate, rubber = _filter_materials(order)
-    proud = 0.7 if order.worn else 2.4
-    r = outer + 2.6
-    ring = [
-        ((bore + 6.8) * float(np.cos(a)), (bore + 6.8) * float(np.sin(a)), 3.0)
-        for a in np.arange(8) * np.pi / 4
-    ]
-    flutes = np.linspace(0, 2 * np.pi, 57)[:-1]
-    grip = [
-        ((r - 1.2 * (i % 4 < 2)) * float(np.cos(a)), (r - 1.2 * (i % 4 < 2)) * float(np.sin(a)))
-        for i, a in enumerate(flutes)
-    ]
+    face = height + (0.7 if order.worn else 2.4)  # a used gasket is pressed flat
     pieces = [
-        turned([(0, 0), (r - 9, 0.6), (r - 4, 3), (r - 1, 8)], can),
-        slab(grip, 8, 24, can),
-        turned(
-            [
-                (r - 0.6, 24),
-                (r, 26),
-                (r, height - 4),
-                (r + 0.9, height - 3),
-                (r + 0.9, height - 1),
-                (r, height),
-                (outer + 0.6, height),
-                (outer + 0.4, height - 2),
-            ],
-            can,
-        ),
-        turned(
-            [
-                (outer, height - 2),
-                (outer, height + proud - 0.5),
-                (outer - 0.6, height + proud),
-                (inner + 0.6, height + proud),
-                (inner, height + proud - 0.5),
-                (inner, height - 2),
-            ],
-            rubber,
-        ),
-        turned([(inner, height - 2), (inner - 2, height - 3.4), (bore + 12, height - 3.4)], plate),
-        turned([(bore + 12, height - 3.4), (bore + 2, height - 3.4)], plate, holes=tuple(ring)),
-        turned([(bore + 2, height - 3.4), (bore + 1.4, height - 1.2), (bore, height - 1.2)], plate),
-        turned(
-            [
-                (p, z)
-                for i in range(9)
-                for p, z in ((bore, height - 1.2 - 1.5 * i), (bore - 0.8, height - 1.95 - 1.5 * i))
-            ],
-            plate,
-        ),
-        turned([(0, height - 16), (r - 2, height - 16)], RUBBER),
+        *_can(outer + 2.6, outer, height, can),
+        _gasket(outer, inner, height - 2, face, rubber),
+        *_base_plate(inner, bore, height - 3.4, plate),
+        turned([(0, height - 16), (outer + 0.6, height - 16)], RUBBER),
     ]
     features: dict[str, Point] = {
-        "gasket left": (-outer, 0.0, height + proud),
-        "gasket right": (outer, 0.0, height + proud),
-        "gasket inner left": (-inner, 0.0, height + proud),
-        "gasket inner right": (inner, 0.0, height + proud),
+        "gasket left": (-outer, 0.0, face),
+        "gasket right": (outer, 0.0, face),
+        "gasket inner left": (-inner, 0.0, face),
+        "gasket inner right": (inner, 0.0, face),
         "thread left": (-bore, 0.0, height - 1.2),
         "thread right": (bore, 0.0, height - 1.2),
-        "can foot": (0.0, -r, 26.0),
-        "can rim": (0.0, -r - 0.9, height - 2),
+        "can foot": (0.0, -outer - 2.6, 26.0),
+        "can rim": (0.0, -outer - 3.5, height - 2),
     }
-    return Subject(
-        pieces,
-        features,
-        {
-            "gasket face": View(58, -90, fill=0.70),
-            "side": View(22, -90, fill=0.74),
-        },
-    )
+    views = {"gasket face": View(58, -90, fill=0.70), "side": View(22, -90, fill=0.74)}
+    return Subject(pieces, features, views)
+
+
+def _can(r: float, lip: float, height: float, can: Finish) -> list[Piece]:
+    """Dome, fluted grip and rolled rim."""
+    grip = [around(r - 1.2 * (i % 4 < 2), 360 * i / 56)[:2] for i in range(56)]
+    radii = (r - 0.6, r, r, r + 0.9, r + 0.9, r, lip + 0.6, lip + 0.4)
+    heights = (24, 26, height - 4, height - 3, height - 1, height, height, height - 2)
+    dome = profile((0, r - 9, r - 4, r - 1), (0, 0.6, 3, 8))
+    return [turned(dome, can), slab(grip, 8, 24, can), turned(profile(radii, heights), can)]
+
+
+def _gasket(outer: float, inner: float, seat: float, face: float, rubber: Finish) -> Piece:
+    radii = (outer, outer, outer - 0.6, inner + 0.6, inner, inner)
+    return turned(profile(radii, (seat, face - 0.5, face, face, face - 0.5, seat)), rubber)
+
+
+def _base_plate(inner: float, bore: float, z: float, plate: Finish) -> list[Piece]:
+    """Plate with its ring of oil holes and the threaded neck."""
+    holes = tuple((*around(bore + 6.8, 45.0 * i)[:2], 3.0) for i in range(8))
+    ridges = [(bore - 0.8 * (i % 2), z + 2.2 - 0.75 * i) for i in range(18)]
+    return [
+        turned(profile((inner, inner - 2, bore + 12), (z + 1.4, z, z)), plate),
+        turned([(bore + 12, z), (bore + 2, z)], plate, holes=holes),
+        turned(profile((bore + 2, bore + 1.4, bore), (z, z + 2.2, z + 2.2)), plate),
+        turned(ridges, plate),
+    ]
 
 
 def _filter_materials(order: Order) -> tuple[Finish, Finish, Finish]:

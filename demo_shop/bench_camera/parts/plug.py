@@ -6,77 +6,66 @@ import numpy as np
 
 from demo_shop.bench_camera import wear
 from demo_shop.bench_camera.finishes import PLATED, PORCELAIN, STEEL, Finish
-from demo_shop.bench_camera.pieces import Piece, bar, hexagon, slab, thread, turned
+from demo_shop.bench_camera.pieces import Piece, bar, hexagon, profile, slab, thread, turned
 from demo_shop.bench_camera.pinhole import turn_about
 from demo_shop.bench_camera.subject import Order, Subject, View
 
 _NOSE = 1.6  # insulator beyond the shell's end
 _STRAP = 1.5
+_END = 59.2  # terminal above the seat
 
 
 def build(order: Order) -> Subject:
     """Plug along z with its seat at z = 0, firing end below, terminal above."""
     reach = order.size("reach", 19.0)
-    diameter = order.size("thread-diameter", 14.0)
-    hexa = order.size("hex", 16.0)
+    radius = order.size("thread-diameter", 14.0) / 2
+    flats = order.size("hex", 16.0)
     gap = order.size("gap", 1.45, 1.0)
-    electrode = order.size("centre-electrode", 1.05, 1.6)
-    tip = -reach - _NOSE - electrode
-    strap = tip - gap
+    tip = -reach - _NOSE - order.size("centre-electrode", 1.05, 1.6)
     shell, porcelain, nose, points = _materials(order, reach, tip)
+    cone = profile((3.4, 2.6, 2.2, 1.25), (-reach + 6, -reach, -reach - _NOSE, -reach - _NOSE))
     pieces = [
-        _shell(diameter / 2, reach, shell),
-        turned([(10.2, 0.2), (10.4, 1.0), (10.2, 1.9)], shell),
-        turned([(0, 0.2), (10.2, 0.2)], shell),
-        turned([(9.2, 1.9), (9.2, 4.0), (hexa / 2 + 0.2, 4.0)], shell),
-        slab(hexagon(hexa), 4.0, 14.5, shell),
-        turned([(hexa / 2 - 0.3, 14.5), (hexa / 2 - 0.8, 16.2), (6.2, 17.6), (5.4, 17.8)], shell),
+        _shell(radius, reach, shell),
+        *_seat_and_hexagon(flats, shell),
         _insulator(porcelain),
-        turned(
-            [
-                (2.6, 48),
-                (3.2, 48.6),
-                (3.2, 53),
-                (2.2, 54),
-                (2.2, 55.4),
-                (3.1, 56.2),
-                (3.1, 58.4),
-                (2.4, 59.2),
-                (0, 59.2),
-            ],
-            PLATED if not order.worn else shell,
-        ),
-        turned(
-            [(3.4, -reach + 6), (2.6, -reach), (2.2, -reach - _NOSE), (1.25, -reach - _NOSE)], nose
-        ),
+        _terminal(shell if order.worn else PLATED),
+        turned(cone, nose),
         _electrode(order, tip, -reach - _NOSE + 0.5, points),
-        *_ground_strap(diameter / 2, reach, strap, points),
+        *_ground_strap(radius, reach, tip - gap, points),
     ]
     features = {
         "electrode end": (0.0, 0.0, tip),
-        "strap face": (0.0, 0.0, strap),
+        "strap face": (0.0, 0.0, tip - gap),
         "electrode left": (1.25, 0.0, tip + 0.3),
         "electrode root": (0.0, 0.0, -reach - _NOSE),
-        "shell end": (diameter / 2 - 0.8, 0.0, -reach),
-        "seat": (diameter / 2, 0.0, 0.0),
-        "terminal end": (0.0, 0.0, 59.2),
-        "hex near": (-hexa / 2, 0.0, 9.0),
+        "shell end": (radius - 0.8, 0.0, -reach),
+        "seat": (radius, 0.0, 0.0),
+        "terminal end": (0.0, 0.0, _END),
     }
+    return Subject(pieces, features, _views(reach, tip))
+
+
+def _views(reach: float, tip: float) -> dict[str, View]:
     lying = turn_about("y", 94)  # on its hexagon and its terminal
-    return Subject(
-        pieces,
-        features,
-        {
-            "side": View(38, -90, lying @ turn_about("z", -65), fill=0.74),
-            "terminal end": View(36, -78, lying, close_up=((0.0, 0.0, 46.0), 15.0)),
-            "tip": View(
-                24, -80, lying, close_up=((0.0, 0.0, -reach - 1.5), 8.5), grounds=("paper", "steel")
-            ),
-            "electrodes": View(
-                20, -90, lying, close_up=((0.0, 0.0, tip - 0.3), 4.6), grounds=("paper", "steel")
-            ),
-        },
-    )
+    light = ("paper", "steel")
+    return {
+        "side": View(38, -90, lying @ turn_about("z", -65), fill=0.74),
+        "terminal end": View(36, -78, lying, close_up=((0.0, 0.0, 46.0), 15.0)),
+        "tip": View(24, -80, lying, close_up=((0.0, 0.0, -reach - 1.5), 8.5), grounds=light),
+        "electrodes": View(20, -90, lying, close_up=((0.0, 0.0, tip - 0.3), 4.6), grounds=light),
+    }
+
+
+def _seat_and_hexagon(flats: float, shell: Finish) -> list[Piece]:
+    washer = profile((0, 10.2, 10.4, 10.2, 9.2, 9.2, flats / 2), (0.2, 0.2, 1.0, 1.9, 1.9, 4, 4))
+    crimp = profile((flats / 2 - 0.3, flats / 2 - 0.8, 6.2, 5.4), (14.5, 16.2, 17.6, 17.8))
+    return [turned(washer, shell), slab(hexagon(flats), 4.0, 14.5, shell), turned(crimp, shell)]
+
+
+def _terminal(finish: Finish) -> Piece:
+    radii = (2.6, 3.2, 3.2, 2.2, 2.2, 3.1, 3.1, 2.4, 0)
+    heights = (48, 48.6, 53, 54, 55.4, 56.2, 58.4, _END, _END)
+    return turned(profile(radii, heights), finish)
 
 
 def _shell(radius: float, reach: float, finish: Finish) -> Piece:

@@ -96,7 +96,7 @@ class LockedViews(QWidget):
 
     @Slot(bool)
     def _turn_lock(self, locked: bool) -> None:
-        word = "●  Locked together" if locked else "○  Locked together"
+        word = "☑  Locked together" if locked else "☐  Locked together"
         self._locked.setText(word)
         self._locked.setAccessibleName("Locked together" if locked else "Each moves on its own")
         self._locked.setToolTip(

@@ -39,7 +39,7 @@ class PhotoStrip(QListWidget):
         self.setIconSize(QSize(TILE, TILE))
         self.setGridSize(QSize(TILE + 24, TILE + self.fontMetrics().height() + 18))
         self.setTextElideMode(Qt.TextElideMode.ElideMiddle)
-        self.setFixedHeight(TILE + self.fontMetrics().height() + 44)
+        self.setFixedHeight(TILE + self.fontMetrics().height() + 36)
         self.setHorizontalScrollMode(QListView.ScrollMode.ScrollPerPixel)
         self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setAcceptDrops(False)  # what is dropped here falls through to the tray
@@ -49,15 +49,17 @@ class PhotoStrip(QListWidget):
 
     def show_photos(self, photos: Sequence[KeptPhoto]) -> None:
         """Show these photos, keeping the chosen one chosen where it is still there."""
-        if tuple(photos) == self._photos:
-            return
-        before = self.chosen_id()
+        before, shown = self.chosen_id(), [photo.id for photo in self._photos]
         self._photos = tuple(photos)
+        ids = [photo.id for photo in photos]
+        if ids == shown:
+            for row, photo in enumerate(photos):
+                self._caption(self.item(row), photo)
+            return
         self.blockSignals(True)
         self.clear()
         for photo in photos:
             self.addItem(self._tile(photo))
-        ids = [photo.id for photo in photos]
         self.setCurrentRow(ids.index(before) if before in ids else (0 if ids else -1))
         self.blockSignals(False)
         self._shelf.fetch(photos)
@@ -88,11 +90,14 @@ class PhotoStrip(QListWidget):
     def _tile(self, photo: KeptPhoto) -> QListWidgetItem:
         image = self._shelf.at_hand(photo)
         item = QListWidgetItem(self._icon(image), photo.name)
-        item.setToolTip(tooltip(photo.caption()))
-        item.setData(Qt.ItemDataRole.AccessibleTextRole, photo.caption())
+        self._caption(item, photo)
         item.setData(_ID, photo.id)
         item.setData(_SHA, photo.sha256)
         return item
+
+    def _caption(self, item: QListWidgetItem, photo: KeptPhoto) -> None:
+        item.setToolTip(tooltip(photo.caption()))
+        item.setData(Qt.ItemDataRole.AccessibleTextRole, photo.caption())
 
     def _icon(self, image: QImage | None) -> QIcon:
         """Return a square tile, so that upright and lying photos stand in line."""

@@ -132,12 +132,13 @@ class PhotoTray(QFrame):
         row = QHBoxLayout()
         row.addWidget(self._add)
         row.addWidget(self._paste)
-        row.addWidget(self._note, 1)
+        row.addStretch(1)
         row.addWidget(self._off)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(self._empty)
         column.addWidget(self._strip)
+        column.addWidget(self._note)
         column.addLayout(row)
 
     def _take(self, mime: QMimeData) -> bool:
@@ -181,6 +182,8 @@ class PhotoTray(QFrame):
         self._strip.setVisible(bool(photos))
         self._note.setVisible(bool(photos))
         self._off.setVisible(bool(photos))
+        if self._noted == self._strip.chosen_id():
+            self._show_note(self.chosen_photo())
 
     def _read(self) -> None:
         self._stale = False
@@ -215,11 +218,14 @@ class PhotoTray(QFrame):
             self._noted = photo_id
         self._note.setEnabled(photo is not None)
         self._off.setEnabled(photo is not None)
+        self._show_note(photo)
+        self.photo_chosen.emit(photo)
+
+    def _show_note(self, photo: KeptPhoto | None) -> None:
         note = photo.note if photo is not None else ""
         self._note.show_value(note)
         if self._note.text() == note:
             self._kept_note = note
-        self.photo_chosen.emit(photo)
 
     @Slot(object)
     def _opened(self, photo_id: int) -> None:

@@ -23,10 +23,10 @@ class DimensionDrawing(QWidget):
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
 
     def sizeHint(self) -> QSize:
-        return QSize(240, self.fontMetrics().height() + 52)
+        return QSize(240, self._height())
 
     def minimumSizeHint(self) -> QSize:
-        return QSize(170, self.fontMetrics().height() + 52)
+        return QSize(170, self._height())
 
     def show_values(self, values: DrawnValues | None) -> None:
         """Draw these values; None draws nothing."""
@@ -34,11 +34,12 @@ class DimensionDrawing(QWidget):
             return
         self._values = values
         self.setAccessibleDescription("" if values is None else values.words())
+        self.updateGeometry()
         self.update()
 
     def paintEvent(self, event: QPaintEvent) -> None:
         values = self._values
-        if values is None or (values.removed is None and values.replacement is None):
+        if values is None or not self._is_something():
             return
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
@@ -51,3 +52,9 @@ class DimensionDrawing(QWidget):
         PICTURES.get(values.role, draw_scale)(painter, area, values, palette)
         painter.end()
 
+    def _is_something(self) -> bool:
+        values = self._values
+        return values is not None and (values.removed or values.replacement) is not None
+
+    def _height(self) -> int:
+        return self.fontMetrics().height() + 52 if self._is_something() else 1

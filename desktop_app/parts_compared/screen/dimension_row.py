@@ -111,7 +111,8 @@ class DimensionRow(QObject):
     def set_shown(self, shown: bool) -> None:
         """Show or fold away the whole row."""
         for widget in self._widgets:
-            widget.setVisible(shown)
+            if widget.isHidden() == shown:
+                widget.setVisible(shown)
 
     def is_empty(self, side: Side) -> bool:
         """Whether nothing is written in the field of a side."""

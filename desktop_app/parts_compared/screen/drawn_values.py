@@ -49,7 +49,9 @@ class DrawnValues:
         if self.band is not None:
             low, high = self.band
             start = "" if low is None else f" from {amount(low, self.unit)}"
-            said.append(f"allowed{start}" + ("" if high is None else f" to {amount(high, self.unit)}"))
+            said.append(
+                f"allowed{start}" + ("" if high is None else f" to {amount(high, self.unit)}")
+            )
         return f"{self.label}: {'; '.join(said)}."
 
 
@@ -90,4 +92,3 @@ def _band(one: DimensionComparison, old: Drawn | None, factor: float) -> Span | 
         None if low is None else base + low * factor,
         None if high is None else base + high * factor,
     )
-

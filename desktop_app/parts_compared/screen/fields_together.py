@@ -13,9 +13,7 @@ from desktop_app.shop_window.texts import plain_label
 class FieldsTogether(QFrame):
     """A row of named line fields with one save and one line beneath for what is still missing."""
 
-    def __init__(
-        self, names: list[tuple[str, str]], save: Callable[[list[str]], object]
-    ) -> None:
+    def __init__(self, names: list[tuple[str, str]], save: Callable[[list[str]], object]) -> None:
         """Take (words above, accessible name) of each field, and the save of all their texts."""
         super().__init__()
         self._save_all = save

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from PySide6.QtCore import Slot
+from PySide6.QtCore import QTimer, Slot
 from PySide6.QtWidgets import QVBoxLayout
 
 from desktop_app.parts_compared import actions
+from desktop_app.parts_compared.instrument import Instrument
 from desktop_app.parts_compared.part_kind import PartKind
 from desktop_app.parts_compared.screen.kind_choice import KindChoice
 from desktop_app.parts_compared.screen.pair_card import PairCard
@@ -28,6 +29,10 @@ class OldAndNewSection(Section):
         self._kinds = kinds
         self._job_id: int | None = None
         self._cards: dict[int, PairCard] = {}
+        self._missing: list[int] = []
+        self._later = QTimer(self)
+        self._later.setSingleShot(True)
+        self._later.timeout.connect(self._build_next)
         self._place = QVBoxLayout()
         self._place.setSpacing(14)
         self._none = plain_label(
@@ -45,35 +50,52 @@ class OldAndNewSection(Section):
     def show_job(self, job: JobView) -> None:
         """Show the pairs of a job; cards that are there already are brought up to date."""
         if self._job_id != job.id:
-            self._let_go(set(self._cards))
+            self._job_id = job.id
+            leaving, self._cards = self._cards, {}
+            for card in leaving.values():
+                save_everything(card)
+                self._let_go(card)
             self._choice.clear()
-        self._job_id = job.id
         pairs = self._desk.ask(pairs_of_job, job.id) or ()
-        self._let_go(set(self._cards) - set(pairs))
+        for gone in set(self._cards) - set(pairs):
+            self._let_go(self._cards.pop(gone))
         tools = self._desk.ask(drawer) or {}
-        for place, pair_id in enumerate(pairs):
-            pair = self._desk.ask(read_pair, pair_id)
-            if pair is None:
-                continue
-            if pair_id not in self._cards:
-                self._cards[pair_id] = PairCard(self._desk, pair_id, self._kind(pair.part_kind))
-                self._place.insertWidget(place, self._cards[pair_id])
-            self._cards[pair_id].show_pair(pair, tools)
+        for pair_id in pairs:
+            if pair_id in self._cards:
+                self._show_pair(pair_id, tools)
+        self._missing = [one for one in pairs if one not in self._cards]
         self._none.setVisible(not pairs)
+        self._build_next()
+
+    @Slot()
+    def _build_next(self) -> None:
+        """Build the card of one pair; the next one once the window had its turn."""
+        if not self._missing:
+            return
+        pair_id = self._missing.pop(0)
+        self._show_pair(pair_id, self._desk.ask(drawer) or {})
+        if self._missing:
+            self._later.start(0)
+
+    def _show_pair(self, pair_id: int, tools: Mapping[str, Instrument]) -> None:
+        pair = self._desk.ask(read_pair, pair_id)
+        if pair is None:
+            return
+        if pair_id not in self._cards:
+            card = PairCard(self._desk, pair_id, self._kind(pair.part_kind))
+            self._cards[pair_id] = card
+            self._place.insertWidget(sum(one < pair_id for one in self._cards), card)
+        self._cards[pair_id].show_pair(pair, tools)
 
     def _kind(self, name: str) -> PartKind:
         """Return a kind; one that left the shelf has a name and nothing to measure."""
         bare = PartKind(name, name, (), "", (), "", (), (), (), (), (), (), ())
         return self._kinds.get(name, bare)
 
-    def _let_go(self, pairs: set[int]) -> None:
-        for pair_id in pairs:
-            card = self._cards.pop(pair_id)
-            if self._desk.ask(_is_there, pair_id):
-                save_everything(card)
-            self._place.removeWidget(card)
-            card.hide()
-            card.deleteLater()
+    def _let_go(self, card: PairCard) -> None:
+        self._place.removeWidget(card)
+        card.hide()
+        card.deleteLater()
 
     @Slot(str, str)
     def _lay(self, kind: str, position: str) -> None:

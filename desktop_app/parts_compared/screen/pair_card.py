@@ -60,7 +60,7 @@ class PairCard(QFrame):
             self._head.say_unknown(pair.position, NOT_ON_SHELF)
             return
         judged = judge_aloud(pair, self._kind, drawer, rules.length_unit)
-        self._head.show_verdict(pair.position, judged, open_steps(judged))
+        self._head.show_verdict(pair, judged, open_steps(judged))
         self._readings.show_readings(pair, judged, drawer)
         self._ask(judged.questions)
 
@@ -78,13 +78,14 @@ class PairCard(QFrame):
             column.addWidget(CautionBox(self._kind.cautions))
         parts: list[tuple[str, QWidget]] = [
             ("", self._facts),
+            ("Measured", self._readings),
             ("Photos, by what they show", self._photos),
             ("Seen", self._conditions),
         ]
-        if self._kind.dimensions:
-            parts.append(("Measured", self._readings))
+        if not self._kind.dimensions:
+            self._readings.hide()
         for words, widget in parts:
-            if words:
+            if words and (widget is not self._readings or self._kind.dimensions):
                 column.addWidget(plain_label(words, "heading"))
             column.addWidget(widget)
 

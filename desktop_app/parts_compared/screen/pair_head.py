@@ -8,6 +8,8 @@ from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout
 
 from desktop_app.parts_compared.comparison import PairComparison
+from desktop_app.parts_compared.pair_view import PairView
+from desktop_app.parts_compared.part_numbers import numbers_differ
 from desktop_app.shop_window.flow_row import empty
 from desktop_app.shop_window.signs import PAIR_SIGNS
 from desktop_app.shop_window.texts import plain_label
@@ -52,13 +54,18 @@ class PairHead(QFrame):
         column.addLayout(reasons)
 
     def show_verdict(
-        self, position: str, judged: PairComparison, steps: Sequence[tuple[str, str]]
+        self,
+        pair: PairView,
+        judged: PairComparison,
+        steps: Sequence[tuple[str, str]],
     ) -> None:
         """Show what came out; `steps` are (dimension, words) of what to do next."""
-        self._title.setText(f"{self._name}, {position}" if position else self._name)
+        self._say_title(pair.position)
         self._verdict.setText(f"{PAIR_SIGNS[judged.verdict]}  {judged.verdict}")
         self._verdict.setAccessibleName(f"verdict on the {self._name}: {judged.verdict}")
-        self._said = tuple(one for one in judged.reasons if one not in judged.questions)
+        differ = numbers_differ(pair.number_on_box, pair.number_on_part)
+        reasons = [f"–  {one}" for one in judged.reasons if one not in judged.questions]
+        self._said = (*([f"≠  {differ}"] if differ else []), *reasons)
         self._all.setVisible(len(self._said) > FIRST_REASONS)
         self._show_reasons(self._all.isChecked())
         if list(steps) != self._steps_shown:
@@ -67,11 +74,15 @@ class PairHead(QFrame):
 
     def say_unknown(self, position: str, words: str) -> None:
         """Say why nothing is judged."""
-        self._title.setText(f"{self._name}, {position}" if position else self._name)
+        self._say_title(position)
         self._verdict.setText("◌  not judged")
         self._said = (words,)
         self._all.hide()
         self._show_reasons(False)
+
+    def _say_title(self, position: str) -> None:
+        words = f"{self._name}, {position}" if position else self._name
+        self._title.setText(words[:1].upper() + words[1:])
 
     def _build_steps(self) -> None:
         empty(self._steps)
@@ -90,7 +101,7 @@ class PairHead(QFrame):
     @Slot(bool)
     def _show_reasons(self, all_of_them: bool) -> None:
         shown = self._said if all_of_them else self._said[:FIRST_REASONS]
-        self._reasons.setText("\n".join(f"–  {one}" for one in shown))
+        self._reasons.setText("\n".join(shown))
         self._reasons.setVisible(bool(shown))
 
     @Slot()

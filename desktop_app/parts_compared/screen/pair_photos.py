@@ -83,11 +83,11 @@ class PairPhotos(QWidget):
                 button.clicked.connect(self._choose_view)
                 self._group.addButton(button)
                 self._row.addWidget(button)
-        for button in self._group.buttons():
-            view = str(button.property("view"))
+        for choice in self._group.buttons():
+            view = str(choice.property("view"))
             there = "".join(SIDE_SIGNS[s] for s in SIDES if self._pair.photo(s, view))
-            button.setText(f"{view}  {there}".rstrip())
-            button.setChecked(view == self._view)
+            choice.setText(f"{view}  {there}".rstrip())
+            choice.setChecked(view == self._view)
         self._row_box.updateGeometry()
 
     def _show_trays(self) -> None:

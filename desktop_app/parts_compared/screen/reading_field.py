@@ -6,7 +6,7 @@ from typing import Any
 
 from PySide6.QtCore import QSignalBlocker, Qt, Signal, Slot
 from PySide6.QtGui import QFocusEvent
-from PySide6.QtWidgets import QComboBox
+from PySide6.QtWidgets import QComboBox, QScrollArea, QWidget
 
 from desktop_app.parts_compared.readings_typed import split_readings
 from desktop_app.shop_window.fields import LineField, Save
@@ -32,6 +32,8 @@ class ReadingField(LineField):
         if self.hasFocus() and _alike(self.text(), text):
             return
         super().show_value(text)
+        if not self.hasFocus():
+            self.setCursorPosition(0)
 
     def take_another(self) -> None:
         """Go to the end of what is written, ready for one more reading."""
@@ -77,6 +79,21 @@ class WordField(QComboBox):
 
     def wheelEvent(self, event: Any) -> None:
         event.ignore()  # scrolling the page must not change an answer
+
+
+def bring_cursor(field: ReadingField) -> None:
+    """Put the cursor into a field, what it holds marked, and scroll to it."""
+    field.setFocus(Qt.FocusReason.TabFocusReason)
+    bring_up(field)
+
+
+def bring_up(widget: QWidget) -> None:
+    """Scroll the page until a widget is seen with some room around it."""
+    above = widget.parentWidget()
+    while above is not None and not isinstance(above, QScrollArea):
+        above = above.parentWidget()
+    if above is not None:
+        above.ensureWidgetVisible(widget, 50, 150)
 
 
 def _alike(shown: str, kept: str) -> bool:

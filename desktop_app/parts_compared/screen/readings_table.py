@@ -4,16 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from PySide6.QtCore import Qt, Slot
+from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QGridLayout, QPushButton, QWidget
 
 from desktop_app.parts_compared.comparison import PairComparison
 from desktop_app.parts_compared.instrument import Instrument
 from desktop_app.parts_compared.pair_view import PairView
-from desktop_app.parts_compared.part_kind import PartKind
+from desktop_app.parts_compared.part_kind import Dimension, PartKind
 from desktop_app.parts_compared.reading import SIDES
 from desktop_app.parts_compared.screen.dimension_row import DimensionRow
-from desktop_app.parts_compared.screen.reading_field import ReadingField
+from desktop_app.parts_compared.screen.reading_field import ReadingField, bring_cursor, bring_up
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.texts import plain_label
 
@@ -30,59 +30,75 @@ class ReadingsTable(QWidget):
         self._grid.setVerticalSpacing(4)
         for column, words in enumerate(HEADS):
             self._grid.addWidget(plain_label(words, "quiet"), 0, column)
-        for column, stretch in enumerate((2, 2, 2, 2, 5, 3)):
+        for column, stretch in enumerate((2, 3, 3, 2, 4, 2)):
             self._grid.setColumnStretch(column, stretch)
-        essential = [one for one in kind.dimensions if one.essential]
-        others = [one for one in kind.dimensions if not one.essential]
+        self._desk = desk
+        self._pair_id = pair_id
+        self._essential = [one for one in kind.dimensions if one.essential]
+        self._others = [one for one in kind.dimensions if not one.essential]
         self._more = QPushButton()
-        self._more.setCheckable(True)
-        self._more.toggled.connect(self._fold)
-        self._fresh = True
+        self._more.clicked.connect(self._turn)
+        if not (self._others and self._essential):
+            self._more.hide()
+        self._unfolded = False
+        self._shown: tuple[PairView, PairComparison, Mapping[str, Instrument]] | None = None
         self._rows: dict[str, DimensionRow] = {}
-        self._folded: list[DimensionRow] = []
-        place = 1
-        for one in (*essential, *others):
-            if others and one is others[0]:
-                self._grid.addWidget(self._more, place, 0, 1, 3)
-                place += 1
-            row = DimensionRow(desk, pair_id, one, self)
-            row.entered.connect(self._move_on)
-            place = row.place(self._grid, place)
-            self._rows[one.name] = row
-            if not one.essential:
-                self._folded.append(row)
-        self._more.setVisible(bool(others))
-        self._fold(not essential)
+        self._next_place = self._add_rows(self._essential, 1)
+        self._grid.addWidget(self._more, self._next_place, 0, 1, 3)
 
     def show_readings(
         self, pair: PairView, judged: PairComparison, drawer: Mapping[str, Instrument]
     ) -> None:
         """Show the readings and verdicts of the pair."""
-        for one in judged.dimensions:
-            self._rows[one.name].show_row(pair, one, drawer)
+        first, self._shown = self._shown is None, (pair, judged, drawer)
+        self._show_rows()
         measured = {name for name, _ in pair.typed}
-        hidden = [row.dimension.name for row in self._folded]
-        if self._fresh and measured & set(hidden):
-            self._more.setChecked(True)
-        self._fresh = False
-        count = len(measured & set(hidden))
-        self._more.setText(f"More dimensions: {len(hidden)}, of which {count} measured")
+        count = sum(one.name in measured for one in self._others)
+        if first and (count or not self._essential):
+            self._turn()
+        self._say_more(count)
 
     def go_to(self, dimension: str) -> None:
         """Put the cursor where the next reading of a dimension belongs."""
         row = self._rows[dimension]
-        if row in self._folded:
-            self._more.setChecked(True)
         for side in SIDES:
             if row.is_empty(side):
-                row.fields[side].setFocus(Qt.FocusReason.TabFocusReason)
+                bring_cursor(row.fields[side])
                 return
         row.fields["removed"].take_another()
+        bring_up(row.fields["removed"])
 
-    @Slot(bool)
-    def _fold(self, shown: bool) -> None:
-        for row in self._folded:
-            row.set_shown(shown)
+    def _add_rows(self, dimensions: list[Dimension], place: int) -> int:
+        for one in dimensions:
+            row = DimensionRow(self._desk, self._pair_id, one, self)
+            row.entered.connect(self._move_on)
+            place = row.place(self._grid, place)
+            self._rows[one.name] = row
+        return place
+
+    def _show_rows(self) -> None:
+        if self._shown is None:
+            return
+        pair, judged, drawer = self._shown
+        for one in judged.dimensions:
+            if one.name in self._rows:
+                self._rows[one.name].show_row(pair, one, drawer)
+
+    def _say_more(self, measured: int) -> None:
+        sign = "▾" if self._unfolded else "▸"
+        others = len(self._others)
+        self._more.setText(f"{sign}  More dimensions: {others}, of which {measured} measured")
+
+    @Slot()
+    def _turn(self) -> None:
+        """Unfold the dimensions that are not essential, or fold them away."""
+        self._unfolded = not self._unfolded
+        if self._others and self._others[0].name not in self._rows:
+            self._add_rows(self._others, self._next_place + 1)
+            self._show_rows()
+        for one in self._others:
+            self._rows[one.name].set_shown(self._unfolded)
+        self._more.setText(f"{'▾' if self._unfolded else '▸'}{self._more.text()[1:]}")
 
     @Slot(object)
     def _move_on(self, left: ReadingField) -> None:
@@ -99,4 +115,4 @@ class ReadingsTable(QWidget):
         by_word = fields[here][0].dimension.role == "word"
         alike = [f for f in empty if by_word or f[0].dimension.role != "word"]
         for row, side in (alike or empty)[:1]:
-            row.fields[side].setFocus(Qt.FocusReason.TabFocusReason)
+            bring_cursor(row.fields[side])

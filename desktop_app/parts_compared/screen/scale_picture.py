@@ -9,6 +9,7 @@ from desktop_app.parts_compared.reading import Side
 from desktop_app.parts_compared.screen.drawn_values import Drawn, DrawnValues
 from desktop_app.parts_compared.screen.scale_axis import Axis, axis_for
 from desktop_app.parts_compared.screen.side_marks import draw_interval, draw_mark
+from desktop_app.parts_compared.shown_value import amount
 
 MARK = 13.0  # pixels across
 
@@ -23,11 +24,14 @@ def draw_scale(painter: QPainter, area: QRectF, values: DrawnValues, palette: QP
     plot = QRectF(area.left() + MARK, area.top() + 2, area.width() - 2 * MARK, foot - area.top())
     _draw_band(painter, plot, axis, values, palette)
     _draw_axis(painter, plot, axis, values.unit, palette)
-    lanes = {"removed": plot.top() + plot.height() * 0.30, "replacement": plot.top() + plot.height() * 0.72}
-    for side, one in (("removed", values.removed), ("replacement", values.replacement)):
+    sides: list[tuple[Side, float, Drawn | None, float | None]] = [
+        ("removed", 0.30, values.removed, None),
+        ("replacement", 0.72, values.replacement, values.difference_doubt),
+    ]
+    for side, lane, one, difference in sides:
         if one is not None:
-            difference = values.difference_doubt if side == "replacement" else None
-            _draw_value(painter, plot, axis, side, lanes[side], one, difference, palette)
+            y = plot.top() + plot.height() * lane
+            _draw_value(painter, plot, axis, side, y, one, difference, palette)
 
 
 def _draw_band(
@@ -48,9 +52,7 @@ def _draw_band(
             painter.drawLine(QPointF(x, box.top()), QPointF(x, plot.bottom()))
 
 
-def _draw_axis(
-    painter: QPainter, plot: QRectF, axis: Axis, unit: str, palette: QPalette
-) -> None:
+def _draw_axis(painter: QPainter, plot: QRectF, axis: Axis, unit: str, palette: QPalette) -> None:
     ink = palette.color(QPalette.ColorRole.Text)
     painter.setPen(QPen(ink, 1.0))
     painter.drawLine(plot.bottomLeft(), plot.bottomRight())
@@ -60,7 +62,8 @@ def _draw_axis(
     for number, tick in enumerate(axis.ticks):
         x = _x(plot, axis, tick)
         painter.drawLine(QPointF(x, plot.bottom()), QPointF(x, plot.bottom() + 4))
-        words = f"{tick:.{axis.decimals}f}" + (f" {unit}" if number == 0 else "")
+        ending = amount(0.0, unit).removeprefix("0") if number == 0 else ""
+        words = f"{tick:.{axis.decimals}f}{ending}"
         wide = metrics.horizontalAdvance(words)
         left = min(max(x - wide / 2, plot.left() - MARK), plot.right() + MARK - wide)
         if left >= free_from:

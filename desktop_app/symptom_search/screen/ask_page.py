@@ -78,7 +78,6 @@ class AskPage(QWidget):
         self.field.setAccessibleName("Ask the old jobs")
         self.field.setPlaceholderText(HINT)
         self.field.setStyleSheet("QLineEdit { min-height: 42px; }")
-        self.field.setClearButtonEnabled(True)
         self.field.setMaxLength(300)
         font = self.field.font()
         font.setPointSizeF(font.pointSizeF() * 1.3)
@@ -221,10 +220,13 @@ class AskPage(QWidget):
             self.job_chosen.emit(hit.job_id)
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        """Let Down go from the field into the list, and Up from its first row back."""
+        """Let Down go from the field into the list, Up from its first row back; Escape clears."""
         if event.type() == QEvent.Type.KeyPress and isinstance(event, QKeyEvent):
             if watched is self.field and event.key() == Qt.Key.Key_Down:
                 return self._go_down()
+            if watched is self.field and event.key() == Qt.Key.Key_Escape:
+                self.field.clear()
+                return True
             at_top = self._list.currentIndex() == self._rows.first_hit()
             if watched is self._list and event.key() == Qt.Key.Key_Up and at_top:
                 self._list.clearSelection()

@@ -1,0 +1,81 @@
+"""The table of the tool drawer: the shop's instruments, one a row."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date
+from typing import Any
+
+from PySide6.QtCore import QAbstractTableModel, QModelIndex, QPersistentModelIndex, Qt
+
+from desktop_app.parts_compared.in_shop_unit import shop_unit
+from desktop_app.parts_compared.instrument_check import check_words
+from desktop_app.parts_compared.shown_value import amount
+
+HEADS = ("Instrument", "Unit", "Reads in steps of", "Permitted error", "Last checked")
+_Index = QModelIndex | QPersistentModelIndex
+
+
+@dataclass(frozen=True, slots=True)
+class ToolShown:
+    """One instrument; resolution and permitted error in its unit, the last check as an ISO day."""
+
+    id: int
+    name: str
+    unit: str
+    resolution: float
+    max_error: float
+    checked_on: str | None
+
+
+class InstrumentTable(QAbstractTableModel):
+    """An immutable tuple of instruments as a table to read."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._tools: tuple[ToolShown, ...] = ()
+        self._words: tuple[tuple[str, ...], ...] = ()
+
+    def show_tools(self, tools: tuple[ToolShown, ...], length_unit: str, today: date) -> None:
+        """Show these instruments in the shop's unit of length."""
+        self.beginResetModel()
+        self._tools = tools
+        self._words = tuple(_words(one, length_unit, today) for one in tools)
+        self.endResetModel()
+
+    def tool(self, row: int) -> ToolShown | None:
+        """Return the instrument of a row."""
+        return self._tools[row] if 0 <= row < len(self._tools) else None
+
+    def row_of(self, name: str) -> int | None:
+        """Return the row of an instrument by its name."""
+        return next((i for i, one in enumerate(self._tools) if one.name == name), None)
+
+    def rowCount(self, parent: _Index = QModelIndex()) -> int:
+        return 0 if parent.isValid() else len(self._tools)
+
+    def columnCount(self, parent: _Index = QModelIndex()) -> int:
+        return 0 if parent.isValid() else len(HEADS)
+
+    def data(self, index: _Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
+        if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.AccessibleTextRole):
+            return self._words[index.row()][index.column()]
+        return None
+
+    def headerData(
+        self, section: int, way: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
+    ) -> Any:
+        if role == Qt.ItemDataRole.DisplayRole and way == Qt.Orientation.Horizontal:
+            return HEADS[section]
+        return None
+
+
+def _words(one: ToolShown, length_unit: str, today: date) -> tuple[str, ...]:
+    unit, factor = shop_unit(one.unit, length_unit)
+    return (
+        one.name,
+        unit,
+        amount(round(one.resolution * factor, 6), unit),
+        f"± {amount(round(one.max_error * factor, 6), unit)}",
+        check_words(one.checked_on, today),
+    )

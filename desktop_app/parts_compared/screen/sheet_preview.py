@@ -1,0 +1,245 @@
+"""The preview of a job's sheet: its pages as they will be printed, to look at, print or save."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from functools import partial
+from pathlib import Path
+from typing import Any
+
+from PySide6.QtCore import Qt, Slot
+from PySide6.QtGui import QCloseEvent, QImage, QKeySequence, QPixmap, QShortcut
+from PySide6.QtWidgets import (
+    QFileDialog,
+    QHBoxLayout,
+    QLabel,
+    QPushButton,
+    QScrollArea,
+    QVBoxLayout,
+    QWidget,
+)
+from shiboken6 import isValid
+
+from desktop_app.parts_compared.part_kind import PartKind
+from desktop_app.parts_compared.screen.sheet_pages import draw_pages
+from desktop_app.parts_compared.screen.sheet_printing import ask_printer, no_printer, print_pages
+from desktop_app.parts_compared.sheet import check_place, put_sheet, sheet_bytes
+from desktop_app.parts_compared.stored_sheet import read_sheet
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.errands import Errand
+from desktop_app.shop_window.texts import plain_label, tooltip
+
+SCREEN_DPI = 96
+ZOOMS = (0.5, 0.75, 1.0, 1.25, 1.5, 2.0, 3.0)
+
+
+class SheetPreview(QWidget):
+    """A window of its own beside the main one; it shows the sheet as of when it was made."""
+
+    def __init__(
+        self,
+        desk: Desk,
+        job_id: int,
+        kinds: Mapping[str, PartKind],
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__(parent, Qt.WindowType.Window)
+        self.setWindowTitle("Comparison sheet")
+        self.resize(960, 820)
+        self._desk = desk
+        self._job_id = job_id
+        self._kinds = kinds
+        self._pdf = b""
+        self._name = "sheet.pdf"
+        self._zoom = ZOOMS.index(1.0)
+        self._errands: set[Errand] = set()
+        self._pages: list[QLabel] = []
+        self._says = plain_label("", "quiet", wrap=True)
+        self._again = self._button("Make it again", "Make the sheet again", self.make)
+        self._print = self._button("Print…", "Print the sheet", self._ask_to_print)
+        self._save = self._button("Save as PDF…", "Save the sheet as PDF", self._ask_to_save)
+        self._save.setObjectName("next")
+        self._smaller = self._button("−", "Show the pages smaller", self._zoom_out)
+        self._larger = self._button("+", "Show the pages larger", self._zoom_in)
+        self._percent = plain_label("100 %")
+        self._scroll = QScrollArea()
+        self._lay_out()
+        self._add_keys()
+        desk.changed.connect(self._grow_old)
+        self.make()
+
+    def page_count(self) -> int:
+        """Return how many pages are shown."""
+        return len(self._pages)
+
+    def pdf(self) -> bytes:
+        """Return the sheet as it is shown; nothing while it is being made."""
+        return self._pdf
+
+    @Slot()
+    def make(self) -> None:
+        """Make the sheet from what the record says now, and show it."""
+        self._again.hide()
+        self._pdf = b""
+        self._allow(False)
+        self._says.setText("The sheet is being made …")
+        work = partial(_make, self._desk.record, self._job_id, self._kinds, self._dpi())
+        self._run("Making the sheet", work, self._show_made)
+
+    def closeEvent(self, event: QCloseEvent) -> None:
+        for errand in self._errands:
+            if isValid(errand):
+                errand.stop()
+        self.deleteLater()
+        super().closeEvent(event)
+
+    def _lay_out(self) -> None:
+        row = QHBoxLayout()
+        for widget in (self._smaller, self._percent, self._larger):
+            row.addWidget(widget)
+        row.addWidget(self._says, 1)
+        for widget in (self._again, self._print, self._save):
+            row.addWidget(widget)
+        inside = QWidget()
+        self._column = QVBoxLayout(inside)
+        self._column.setSpacing(14)
+        self._column.setAlignment(Qt.AlignmentFlag.AlignHCenter)
+        self._scroll.setWidgetResizable(True)
+        self._scroll.setAccessibleName("Pages of the sheet")
+        self._scroll.setWidget(inside)
+        column = QVBoxLayout(self)
+        column.addLayout(row)
+        column.addWidget(self._scroll, 1)
+
+    def _add_keys(self) -> None:
+        keys: tuple[tuple[Any, Any], ...] = (
+            (QKeySequence.StandardKey.ZoomIn, self._zoom_in),
+            ("Ctrl+=", self._zoom_in),
+            (QKeySequence.StandardKey.ZoomOut, self._zoom_out),
+            (QKeySequence.StandardKey.Save, self._save.click),
+            (QKeySequence.StandardKey.Print, self._print.click),
+            (Qt.Key.Key_Escape, self.close),
+        )
+        for key, slot in keys:
+            QShortcut(QKeySequence(key), self).activated.connect(slot)
+
+    def _button(self, words: str, name: str, slot: Any) -> QPushButton:
+        button = QPushButton(words)
+        button.setAccessibleName(name)
+        button.clicked.connect(slot)
+        return button
+
+    def _dpi(self) -> float:
+        return SCREEN_DPI * ZOOMS[self._zoom] * self.devicePixelRatioF()
+
+    def _run(self, words: str, work: Any, then: Any) -> None:
+        def arrived(result: Any) -> None:
+            # The preview may have been closed while the errand was on its way.
+            if isValid(self):
+                then(result)
+
+        self._errands = {errand for errand in self._errands if isValid(errand)}
+        errand = self._desk.errands.run(words, work, arrived)
+        errand.failed.connect(self._say_failed)
+        self._errands.add(errand)
+
+    @Slot(object)
+    def _say_failed(self, trouble: Any) -> None:
+        if isinstance(trouble, ShopTrouble):
+            self._says.setText(trouble.sentence())
+        self._again.show()
+
+    def _show_made(self, made: tuple[bytes, str, list[QImage]]) -> None:
+        self._pdf, self._name, pictures = made
+        self.setWindowTitle(self._name.removesuffix(".pdf").replace("sheet-", "Sheet of job "))
+        self._says.setText("")
+        self._show_pages(pictures)
+        self._allow(True)
+
+    def _show_pages(self, pictures: list[QImage]) -> None:
+        for page in self._pages:
+            self._column.removeWidget(page)
+            page.deleteLater()
+        self._pages = []
+        for number, picture in enumerate(pictures, 1):
+            pixmap = QPixmap.fromImage(picture)
+            pixmap.setDevicePixelRatio(self.devicePixelRatioF())
+            page = plain_label("")
+            page.setPixmap(pixmap)
+            page.setAccessibleName(f"Page {number} of {len(pictures)}")
+            self._column.addWidget(page)
+            self._pages.append(page)
+        self._percent.setText(f"{ZOOMS[self._zoom]:.0%}".replace("%", " %"))
+
+    def _allow(self, ready: bool) -> None:
+        self._save.setEnabled(ready)
+        missing = no_printer()
+        self._print.setEnabled(ready and not missing)
+        self._print.setToolTip(tooltip(missing) if missing else "")
+        self._print.setAccessibleDescription(missing)
+        self._smaller.setEnabled(ready and self._zoom > 0)
+        self._larger.setEnabled(ready and self._zoom < len(ZOOMS) - 1)
+
+    @Slot()
+    def _zoom_in(self) -> None:
+        self._zoom_to(self._zoom + 1)
+
+    @Slot()
+    def _zoom_out(self) -> None:
+        self._zoom_to(self._zoom - 1)
+
+    def _zoom_to(self, zoom: int) -> None:
+        if self._pdf and 0 <= zoom < len(ZOOMS):
+            self._zoom = zoom
+            self._allow(True)
+            work = partial(_draw, self._pdf, self._dpi())
+            self._run("Drawing the pages", work, self._show_pages)
+
+    @Slot(object)
+    def _grow_old(self, _done: Any) -> None:
+        if self._pdf:
+            self._says.setText("Something was written down since this sheet was made.")
+            self._again.show()
+
+    @Slot()
+    def _ask_to_save(self) -> None:
+        chosen, _ = QFileDialog.getSaveFileName(
+            self, "Save the sheet", str(Path.home() / self._name), "PDF (*.pdf)"
+        )
+        if chosen:
+            to = Path(chosen)
+            to = to if to.suffix.lower() == ".pdf" else to.with_name(f"{to.name}.pdf")
+            self._run("Saving the sheet", partial(_put, self._pdf, to), self._say_saved)
+
+    def _say_saved(self, to: Path) -> None:
+        self._says.setText(f"Saved as {to}.")
+
+    @Slot()
+    def _ask_to_print(self) -> None:
+        printer = ask_printer(self, self._name, len(self._pages))
+        if printer is not None:
+            work = partial(print_pages, self._pdf, printer)
+            self._run("Printing the sheet", work, self._say_printed)
+
+    def _say_printed(self, pages: int) -> None:
+        self._says.setText(f"Sent to the printer: {pages} {'page' if pages == 1 else 'pages'}.")
+
+
+def _make(
+    record: ShopRecord, job_id: int, kinds: Mapping[str, PartKind], dpi: float
+) -> tuple[bytes, str, list[QImage]]:
+    facts = read_sheet(record, job_id, kinds)
+    pdf = sheet_bytes(facts)
+    return pdf, facts.file_name, list(draw_pages(pdf, dpi))
+
+
+def _draw(pdf: bytes, dpi: float) -> list[QImage]:
+    return list(draw_pages(pdf, dpi))
+
+
+def _put(pdf: bytes, to: Path) -> Path:
+    check_place(to)
+    put_sheet(pdf, to)
+    return to

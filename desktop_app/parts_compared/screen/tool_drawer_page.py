@@ -1,0 +1,108 @@
+"""Tool Drawer: the shop's instruments, how finely each is read and how far off it may be."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, Slot
+from PySide6.QtGui import QKeySequence, QShortcut
+from PySide6.QtWidgets import QAbstractItemView, QHBoxLayout, QHeaderView, QPushButton, QTableView
+
+from desktop_app.parts_compared import actions
+from desktop_app.parts_compared.screen.instrument_form import InstrumentForm
+from desktop_app.parts_compared.screen.instrument_table import InstrumentTable, ToolShown
+from desktop_app.parts_compared.stored_pairs import instrument_rows
+from desktop_app.shop_record.deed import Done
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.page import ReadingPage, Section
+from desktop_app.shop_window.texts import plain_label
+
+
+class ToolDrawerPage(ReadingPage):
+    """A table of the instruments and a form to add one or to change what is known of it."""
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__()
+        self._desk = desk
+        self._model = InstrumentTable()
+        self._table = QTableView()
+        self._none = plain_label(
+            "The drawer is empty: every instrument counts with the figures that are usual for its "
+            "sort. Put your own in, and its own figures count.",
+            "quiet",
+            wrap=True,
+        )
+        self._form = InstrumentForm(desk)
+        self._put_away = QPushButton("Put the chosen one away")
+        self._lay_out()
+        desk.changed.connect(self._heard)
+
+    def came_here(self) -> None:
+        """Read the drawer again when its place is shown."""
+        self._read()
+
+    def _lay_out(self) -> None:
+        self.column.addWidget(plain_label("Tool Drawer", "title"))
+        drawer = Section("In the drawer")
+        self._table.setModel(self._model)
+        self._table.setAccessibleName("Instruments")
+        self._table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+        self._table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+        self._table.setTabKeyNavigation(False)
+        self._table.verticalHeader().hide()
+        self._table.verticalHeader().setDefaultSectionSize(40)
+        self._table.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Stretch)
+        self._table.activated.connect(self._open)
+        for key in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            enter = QShortcut(QKeySequence(key), self._table)
+            enter.setContext(Qt.ShortcutContext.WidgetShortcut)
+            enter.activated.connect(self._open)
+        self._put_away.clicked.connect(self._away)
+        drawer.column.addWidget(self._none)
+        drawer.column.addWidget(self._table)
+        row = QHBoxLayout()
+        change = QPushButton("Change the chosen one")
+        change.clicked.connect(self._open)
+        row.addWidget(change)
+        row.addWidget(self._put_away)
+        row.addStretch(1)
+        drawer.column.addLayout(row)
+        self._buttons = (change, self._put_away)
+        self.column.addWidget(drawer)
+        self.column.addWidget(self._form)
+
+    def _read(self) -> None:
+        rows = self._desk.ask(instrument_rows) or ()
+        chosen = self._chosen()
+        tools = tuple(ToolShown(*row) for row in rows)
+        self._model.show_tools(tools, self._desk.rules.length_unit, self._desk.today())
+        self._none.setVisible(not tools)
+        for widget in (self._table, *self._buttons):
+            widget.setVisible(bool(tools))
+        head = self._table.horizontalHeader().sizeHint().height()
+        self._table.setFixedHeight(min(12, len(tools)) * 40 + head + 4)
+        row = self._model.row_of(chosen.name) if chosen else None
+        if tools:
+            self._table.selectRow(row or 0)
+        self._form.show_unit()
+
+    def _chosen(self) -> ToolShown | None:
+        index = self._table.currentIndex()
+        return self._model.tool(index.row()) if index.isValid() else None
+
+    @Slot()
+    def _open(self) -> None:
+        tool = self._chosen()
+        if tool is not None:
+            self._form.fill(tool)
+
+    @Slot()
+    def _away(self) -> None:
+        tool = self._chosen()
+        if tool is not None:
+            self._desk.do(actions.put_instrument_away, tool.id)
+
+    @Slot(object)
+    def _heard(self, done: Done) -> None:
+        if not {"instrument", "setting"} & done.touched:
+            return
+        if self.isVisible():
+            self._read()

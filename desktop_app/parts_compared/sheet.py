@@ -1,0 +1,327 @@
+"""The comparison sheet as PDF: its blocks laid out on A4 or Letter, in black, with our own font."""
+
+from __future__ import annotations
+
+import os
+import threading
+from collections.abc import Mapping, Sequence
+from functools import singledispatch
+from io import BytesIO
+from pathlib import Path
+from typing import Any
+from xml.sax.saxutils import escape
+
+from desktop_app.parts_compared import sheet_blocks as blocks
+from desktop_app.parts_compared.part_kind import PartKind
+from desktop_app.parts_compared.sheet_facts import PhotoPrinted, SheetFacts
+from desktop_app.parts_compared.sheet_job import foot_words, sheet_blocks
+from desktop_app.parts_compared.stored_sheet import read_sheet
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.resource_folder import resource_path
+from desktop_app.shop_record.trouble import ShopTrouble
+
+MM = 72 / 25.4
+MARGIN = 15 * MM
+FOOT = 17 * MM
+SHORT_LIST = 1500  # characters; a longer list is laid out in rows, which can go on overleaf
+LEAST_DPI = 150  # a small photo is printed smaller rather than coarser
+PLAIN, BOLD = "BenchPlain", "BenchBold"
+GREY = "#4A4A4A"
+
+# The printing library keeps its fonts in one place for the whole program.
+_one_at_a_time = threading.Lock()
+
+
+def write_sheet(record: ShopRecord, job_id: int, kinds: Mapping[str, PartKind], to: Path) -> None:
+    """Write a job's sheet to a PDF file; one that was there is replaced only by a whole one.
+
+    Raises ShopTrouble where there is no such job or the file can't be written. Takes its time:
+    call it beside the window.
+    """
+    check_place(to)
+    put_sheet(sheet_bytes(read_sheet(record, job_id, kinds)), to)
+
+
+def sheet_bytes(sheet: SheetFacts) -> bytes:
+    """Return the sheet as PDF; the same facts give the same bytes."""
+    with _one_at_a_time:
+        _load_fonts()
+        pages = _laid_out(sheet, 0)[1]
+        return _laid_out(sheet, pages)[0]
+
+
+def check_place(to: Path) -> None:
+    """Raise a ShopTrouble where no sheet can be put."""
+    if to.is_dir() or not to.name:
+        raise ShopTrouble(f"{to} is a folder.", do="Name a file, such as sheet-J-104.pdf.")
+    if to.suffix.lower() != ".pdf":
+        raise ShopTrouble(f"“{to.name}” does not end in .pdf.", do="Let the name end in .pdf.")
+    if not to.parent.is_dir():
+        raise ShopTrouble(f"There is no folder {to.parent}.", do="Make it, or choose another one.")
+
+
+def put_sheet(content: bytes, to: Path) -> None:
+    """Put a finished sheet in its place: written beside it first, then renamed."""
+    beside = to.with_name(f".{to.name}.{os.getpid()}.part")
+    try:
+        try:
+            with beside.open("wb") as file:
+                file.write(content)
+                file.flush()
+                os.fsync(file.fileno())
+            beside.replace(to)
+        finally:
+            beside.unlink(missing_ok=True)
+    except OSError as error:
+        raise ShopTrouble(
+            f"{to} was not written: {error.strerror or error}.",
+            kept="A file that was there is as it was.",
+            do="Close it where it is open, or choose another place.",
+        ) from error
+
+
+def _laid_out(sheet: SheetFacts, pages: int) -> tuple[bytes, int]:
+    """Lay the sheet out and count its pages; the foot says "of `pages`"."""
+    from reportlab.lib.pagesizes import A4, LETTER
+    from reportlab.platypus import SimpleDocTemplate
+
+    made = BytesIO()
+    document = SimpleDocTemplate(
+        made,
+        pagesize=LETTER if sheet.paper == "Letter" else A4,
+        leftMargin=MARGIN,
+        rightMargin=MARGIN,
+        topMargin=MARGIN,
+        bottomMargin=FOOT,
+        title=f"Job {sheet.job.number}: old part and new part",
+        author=printable(sheet.shop_name),
+        lang="en",
+        invariant=1,
+        initialFontName=PLAIN,
+    )
+    # Frames keep 6 points of padding on each side.
+    width = document.width - 12
+
+    def foot(canvas: Any, laid: Any) -> None:
+        _draw_foot(canvas, laid, sheet, pages)
+
+    story = [flowable for block in sheet_blocks(sheet) for flowable in flowables(block, width)]
+    document.build(story, onFirstPage=foot, onLaterPages=foot)
+    return made.getvalue(), document.page
+
+
+def _draw_foot(canvas: Any, document: Any, sheet: SheetFacts, pages: int) -> None:
+    left, right = MARGIN + 6, document.pagesize[0] - MARGIN - 6
+    canvas.saveState()
+    canvas.setLineWidth(0.5)
+    canvas.line(left, 13 * MM, right, 13 * MM)
+    canvas.setFont(PLAIN, 7.5)
+    canvas.drawString(left, 9 * MM, printable(foot_words(sheet)))
+    canvas.drawRightString(right, 9 * MM, f"page {document.page} of {pages}")
+    canvas.restoreState()
+
+
+def _load_fonts() -> None:
+    from reportlab.pdfbase import pdfmetrics
+    from reportlab.pdfbase.ttfonts import TTFont
+
+    known = pdfmetrics.getRegisteredFontNames()
+    for name, file in ((PLAIN, "DejaVuSans.ttf"), (BOLD, "DejaVuSans-Bold.ttf")):
+        if name not in known:
+            pdfmetrics.registerFont(TTFont(name, str(resource_path("fonts", file))))
+
+
+def printable(text: str) -> str:
+    """Return a text without what no page can show: control signs and torn halves of a sign."""
+    text = text.replace("\r\n", "\n").replace("\t", "  ")
+    return "".join(c if c == "\n" or (c >= " " and not _unprintable(c)) else " " for c in text)
+
+
+def _unprintable(char: str) -> bool:
+    return "\x7f" <= char <= "\x9f" or "\ud800" <= char <= "\udfff" or char in "\ufffe\uffff"
+
+
+def _safe(text: str) -> str:
+    """Return a text as the paragraph's markup takes it literally, line breaks kept."""
+    together = printable(text).replace("± ", "±\xa0").replace(" ±", "\xa0±")
+    return escape(together).replace("\n", "<br/>")
+
+
+def _paragraph(text: str, *, name: str = "", sign: str = "", **look: Any) -> Any:
+    from reportlab.lib.styles import ParagraphStyle
+    from reportlab.platypus import Paragraph
+
+    facts: dict[str, Any] = {
+        "fontName": PLAIN,
+        "fontSize": 9,
+        "leading": 12,
+        "spaceAfter": 3,
+    } | look
+    before = f'<font name="{BOLD}">{_safe(name)}:</font> ' if name else ""
+    if sign:
+        facts |= {"leftIndent": facts.get("leftIndent", 0) + 14}
+        before = f'<bullet bulletIndent="{facts["leftIndent"] - 14}">{_safe(sign)}</bullet>{before}'
+    style = ParagraphStyle("sheet", bulletFontName=PLAIN, bulletFontSize=9, **facts)
+    return Paragraph(before + _safe(text), style)
+
+
+def _bold(text: str, **look: Any) -> Any:
+    return _paragraph(text, **({"fontName": BOLD} | look))
+
+
+def _table(cells: list[list[Any]], widths: Sequence[float], *style: Any, **more: Any) -> Any:
+    from reportlab.platypus import Table
+
+    plain = [
+        ("FONTNAME", (0, 0), (-1, -1), PLAIN),
+        ("VALIGN", (0, 0), (-1, -1), "TOP"),
+        ("LEFTPADDING", (0, 0), (-1, -1), 0),
+        ("RIGHTPADDING", (0, 0), (-1, -1), 6),
+        ("TOPPADDING", (0, 0), (-1, -1), 1),
+        ("BOTTOMPADDING", (0, 0), (-1, -1), 1),
+    ]
+    return Table(cells, colWidths=list(widths), style=[*plain, *style], hAlign="LEFT", **more)
+
+
+def _gap(points: float) -> Any:
+    from reportlab.platypus import Spacer
+
+    return Spacer(1, points)
+
+
+@singledispatch
+def flowables(block: Any, width: float) -> list[Any]:
+    """Return what a block becomes on a page that is `width` points wide."""
+    raise TypeError(f"no way to print a {type(block).__name__}")
+
+
+@flowables.register
+def _title(block: blocks.Title, width: float) -> list[Any]:
+    left = _bold(block.shop, fontSize=15, leading=18)
+    right = _paragraph(block.says, fontSize=10, leading=18, alignment=2)
+    line = ("LINEBELOW", (0, 0), (-1, 0), 1.2, "black")
+    row = _table([[left, right]], (width * 0.55, width * 0.45), line)
+    return [row, _gap(5)]
+
+
+@flowables.register
+def _named(block: blocks.Named, width: float) -> list[Any]:
+    names = [_paragraph(name, fontSize=7.5, leading=9, textColor=GREY) for name, _ in block.facts]
+    values = [_paragraph(value) for _, value in block.facts]
+    # Each column as wide as its words ask for, within reason.
+    asked = [min(44, max(9, len(name), len(value))) for name, value in block.facts]
+    widths = [width * each / sum(asked) for each in asked]
+    return [_table([names, values], widths), _gap(4)]
+
+
+@flowables.register
+def _heading(block: blocks.Heading, width: float) -> list[Any]:
+    from reportlab.platypus import CondPageBreak, HRFlowable
+
+    words = _bold(block.words, fontSize=12, leading=15, spaceBefore=5, keepWithNext=1)
+    if not block.first:
+        return [CondPageBreak(28 * MM), words]
+    line = HRFlowable(width, thickness=0.5, color="black", spaceBefore=4, spaceAfter=1)
+    return [CondPageBreak(70 * MM), line, words]
+
+
+@flowables.register
+def _words(block: blocks.Words, width: float) -> list[Any]:
+    looks: dict[str, dict[str, Any]] = {
+        "plain": {},
+        "quiet": {"fontSize": 7.5, "leading": 9.5, "textColor": GREY},
+        "strong": {"fontName": BOLD},
+    }
+    return [_paragraph(block.words, name=block.name, **looks[block.look])]
+
+
+@flowables.register
+def _verdict_box(block: blocks.VerdictBox, width: float) -> list[Any]:
+    sign = _paragraph(block.sign, fontSize=20, leading=24, alignment=1)
+    said = [_bold(block.word, fontSize=14, leading=17, spaceAfter=1), _paragraph(block.means)]
+    style = (
+        ("BOX", (0, 0), (-1, -1), 1.5, "black"),
+        ("VALIGN", (0, 0), (-1, -1), "MIDDLE"),
+        ("TOPPADDING", (0, 0), (-1, -1), 4),
+    )
+    return [_table([[sign, said]], (14 * MM, width - 14 * MM), *style), _gap(6)]
+
+
+@flowables.register
+def _photo_row(block: blocks.PhotoRow, width: float) -> list[Any]:
+    from reportlab.platypus import KeepTogether
+
+    half = width / 2
+    pictures = [
+        _photo(photo, words, half - 6, block.height * MM)
+        for photo, words in zip(block.photos, block.words, strict=True)
+    ]
+    captions = [_bold(words, fontSize=8.5, leading=11) for words in block.captions]
+    rows = [_table([captions, pictures], (half, half))]
+    if block.below:
+        rows.append(_paragraph(block.below, fontName=BOLD))
+    return [KeepTogether([*rows, _gap(5)])]
+
+
+def _photo(photo: PhotoPrinted | None, words: str, width: float, height: float) -> Any:
+    from reportlab.lib.utils import ImageReader
+    from reportlab.platypus import Image
+
+    if photo is None or photo.jpeg is None:
+        box = ("BOX", (0, 0), (-1, -1), 0.5, GREY)
+        empty = _paragraph(words, alignment=1, textColor=GREY)
+        middle = (("VALIGN", (0, 0), (-1, -1), "MIDDLE"), ("LEFTPADDING", (0, 0), (-1, -1), 6))
+        return _table([[empty]], (width,), box, *middle, rowHeights=[min(height, 24 * MM)])
+    across, down = ImageReader(BytesIO(photo.jpeg)).getSize()
+    scale = min(width / across, height / down, 72 / LEAST_DPI)
+    return Image(BytesIO(photo.jpeg), across * scale, down * scale, hAlign="LEFT")
+
+
+@flowables.register
+def _two_lists(block: blocks.TwoLists, width: float) -> list[Any]:
+    rows: list[list[Any]] = [[_bold(head) for head in block.heads]]
+    if max(sum(map(len, items)) for items in block.items) < SHORT_LIST:
+        lists = zip(block.items, block.signs, strict=True)
+        rows.append([[_paragraph(one, sign=sign) for one in items] for items, sign in lists])
+        return [_table(rows, (width / 2, width / 2)), _gap(3)]
+    for index in range(max(len(items) for items in block.items)):
+        cells: list[Any] = []
+        for items, sign in zip(block.items, block.signs, strict=True):
+            cells.append(_paragraph(items[index], sign=sign) if index < len(items) else "")
+        rows.append(cells)
+    return [_table(rows, (width / 2, width / 2)), _gap(3)]
+
+
+@flowables.register
+def _listed(block: blocks.Listed, width: float) -> list[Any]:
+    name = _bold(block.name, keepWithNext=1, spaceBefore=2, spaceAfter=2)
+    items = [_paragraph(words, sign=block.sign, spaceAfter=2) for words in block.items]
+    return [name, *items, _gap(2)]
+
+
+@flowables.register
+def _rows(block: blocks.Rows, width: float) -> list[Any]:
+    small: dict[str, Any] = {"fontSize": 8, "leading": 10, "spaceAfter": 0}
+    cells = [[_bold(words, **small) for words in block.head]]
+    cells += [[_paragraph(words, **small) for words in row] for row in block.rows]
+    style = (
+        ("LINEBELOW", (0, 0), (-1, 0), 1, "black"),
+        ("LINEBELOW", (0, 1), (-1, -1), 0.25, GREY),
+        ("TOPPADDING", (0, 0), (-1, -1), 2),
+        ("BOTTOMPADDING", (0, 0), (-1, -1), 2.5),
+    )
+    table = _table(cells, [width * share for share in block.widths], *style, repeatRows=1)
+    return [_gap(2), table, _gap(3)]
+
+
+@flowables.register
+def _cautions(block: blocks.Cautions, width: float) -> list[Any]:
+    from reportlab.platypus import KeepTogether
+
+    small: dict[str, Any] = {"fontSize": 8, "leading": 10.5, "spaceAfter": 1}
+    cells = [[_paragraph(words, sign="⚠", **small)] for words in block.items]
+    style = (
+        ("BOX", (0, 0), (-1, -1), 1, "black"),
+        ("LEFTPADDING", (0, 0), (-1, -1), 6),
+    )
+    return [_gap(5), KeepTogether([_table(cells, (width,), *style)])]

@@ -1,0 +1,156 @@
+"""Search against published values: BM25 as SQLite scores it, edit distances, stems, intervals."""
+
+from __future__ import annotations
+
+import sqlite3
+from collections.abc import Iterator
+from math import log
+
+import pytest
+
+from desktop_app.symptom_search.interval import wilson
+from desktop_app.symptom_search.typing_mistake import distance
+from desktop_app.symptom_search.word_forms import alike, possible_stems
+
+ROWS = (
+    "rotor tip burnt misfire under load",
+    "misfire cold start",
+    "cold start stall stall stall",
+    "brake noise",
+    "misfire misfire rotor air gap",
+    "coolant leak",
+)
+
+
+@pytest.fixture
+def rows() -> Iterator[sqlite3.Connection]:
+    """The six rows in the kind of full-text index that the record uses, without stemming."""
+    connection = sqlite3.connect(":memory:")
+    connection.execute("CREATE VIRTUAL TABLE words USING fts5(line, tokenize = 'unicode61')")
+    connection.executemany("INSERT INTO words VALUES (?)", [(row,) for row in ROWS])
+    yield connection
+    connection.close()
+
+
+def bm25(connection: sqlite3.Connection, words: str) -> dict[int, float]:
+    """Return the score that SQLite gives each row, the lower the better."""
+    query = "SELECT rowid, bm25(words) FROM words WHERE words MATCH ?"
+    return dict(connection.execute(query, (words,)))
+
+
+def bm25_by_formula(words: str, row: int, k1: float = 1.2, b: float = 0.75) -> float:
+    """Return the score by the formula of the SQLite FTS5 documentation (section 5.1.1)."""
+    lines = [line.split() for line in ROWS]
+    mean = sum(map(len, lines)) / len(lines)
+    score = 0.0
+    for word in words.split():
+        having = sum(word in line for line in lines)
+        rarity = max(log((len(lines) - having + 0.5) / (having + 0.5)), 1e-6)
+        line = lines[row - 1]
+        often = line.count(word)
+        score += rarity * often * (k1 + 1) / (often + k1 * (1 - b + b * len(line) / mean))
+    return -score
+
+
+@pytest.mark.parametrize(
+    ("words", "row", "score"),
+    [
+        # Worked with SQLite 3.40's own bm25(); the formula of its documentation gives the same.
+        ("rotor", 1, -0.4773997631468255),
+        ("rotor", 5, -0.5227065947987211),
+        ("stall", 3, -1.9167265013700063),
+        ("rotor gap", 5, -1.6781322362221167),
+        ("cold stall", 3, -2.4394330961687274),
+    ],
+)
+def test_bm25_is_the_documented_one(
+    rows: sqlite3.Connection, words: str, row: int, score: float
+) -> None:
+    assert bm25(rows, words)[row] == pytest.approx(score, abs=1e-12)
+    assert bm25_by_formula(words, row) == pytest.approx(score, abs=1e-12)
+
+
+def test_a_word_in_half_of_the_rows_says_almost_nothing(rows: sqlite3.Connection) -> None:
+    # SQLite FTS5: the rarity of a word is never taken below 1e-6.
+    scores = bm25(rows, "misfire")
+    assert set(scores) == {1, 2, 5}
+    assert all(abs(score) < 1e-5 for score in scores.values())
+
+
+@pytest.mark.parametrize(
+    ("one", "other", "steps"),
+    [
+        # The usual example that parts the restricted distance (3) from the unrestricted (2).
+        ("ca", "abc", 3),
+        # Teaching examples of Wagner and Fischer's algorithm (Journal of the ACM 21, 1974).
+        ("kitten", "sitting", 3),
+        ("saturday", "sunday", 3),
+        ("", "abc", 3),
+        ("a cat", "an abct", 4),
+        ("mifsire", "misfire", 1),
+        ("stal", "stall", 1),
+    ],
+)
+def test_edit_distances(one: str, other: str, steps: int) -> None:
+    assert distance(one, other) == steps
+
+
+@pytest.mark.parametrize(
+    ("k", "n", "low", "high"),
+    [
+        # R. G. Newcombe, Statistics in Medicine 17 (1998) 857-872, Table I (printed to 4 places).
+        (81, 263, 0.2553, 0.3662),
+        (15, 148, 0.0624, 0.1605),
+        (0, 20, 0.0, 0.1611),
+        (1, 29, 0.0061, 0.1718),
+    ],
+)
+def test_wilson_intervals(k: int, n: int, low: float, high: float) -> None:
+    assert wilson(k, n) == pytest.approx((low, high), abs=5e-5)
+
+
+@pytest.mark.parametrize(
+    ("k", "n", "low", "high"),
+    [
+        # The same formula worked to ten places by hand.
+        (81, 263, 0.2552885199, 0.3662095770),
+        (0, 10, 0.0, 0.2775327999),
+        (7, 50, 0.0695083343, 0.2618619371),
+        (50, 100, 0.4038315304, 0.5961684696),
+    ],
+)
+def test_wilson_intervals_to_ten_places(k: int, n: int, low: float, high: float) -> None:
+    assert wilson(k, n) == pytest.approx((low, high), abs=1e-10)
+
+
+# M. F. Porter, Program 14 (1980) 130-137, and the algorithm applied to words of the trade.
+PORTER = """caresses caress; ponies poni; agreed agre; plastered plaster; motoring motor;
+conflated conflat; sized size; hopping hop; hissing hiss; failing fail; happy happi;
+conditional condit; electrical electr; adjustable adjust; replacement replac; activate activ;
+misfires misfir; misfiring misfir; stalling stall; stalled stall; stalls stall; idling idl;
+sparks spark; hesitation hesit"""
+
+
+def index_stem(word: str) -> str:
+    """Return the stem under which the record's index keeps a word."""
+    connection = sqlite3.connect(":memory:")
+    connection.execute("CREATE VIRTUAL TABLE t USING fts5(x, tokenize = 'porter unicode61')")
+    connection.execute("CREATE VIRTUAL TABLE v USING fts5vocab(t, 'row')")
+    connection.execute("INSERT INTO t VALUES (?)", (word,))
+    (stem,) = connection.execute("SELECT term FROM v").fetchone()
+    connection.close()
+    return str(stem)
+
+
+@pytest.mark.parametrize("pair", [pair.split() for pair in PORTER.split(";")])
+def test_stems_are_porters_and_are_among_those_looked_up(pair: list[str]) -> None:
+    word, stem = pair
+    assert index_stem(word) == stem
+    assert stem in possible_stems(word)
+
+
+@pytest.mark.parametrize("word", ["overheats", "overheating", "overheated", "overheat"])
+def test_forms_that_porter_parts_are_looked_up_together(word: str) -> None:
+    assert {index_stem(form) for form in ("overheats", "overheating")} == {"overheat", "overh"}
+    assert {"overheat", "overh"} <= set(possible_stems(word))
+    assert alike(word, "overheating")

@@ -1,0 +1,54 @@
+"""House rules: each has its default, refuses what it can't be, and is changed by a deed."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import pytest
+
+from desktop_app.shop_record.house_rules import HouseRules, all_rules, change_rule, read_rules
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.trouble import ShopTrouble
+
+
+def rules(shop: ShopRecord) -> HouseRules:
+    with shop.reading() as connection:
+        return read_rules(connection)
+
+
+def test_a_new_shop_has_the_defaults(shop: ShopRecord) -> None:
+    assert rules(shop) == HouseRules()
+    assert rules(shop).window_days == 90
+    assert rules(shop).window_miles == 3000
+
+
+def test_a_changed_rule_is_kept_and_undone(shop: ShopRecord) -> None:
+    change_rule(shop, "window_days", "60")
+    assert rules(shop).window_days == 60
+    change_rule(shop, "window_days", 45)
+    shop.undo()
+    assert rules(shop).window_days == 60
+
+
+@pytest.mark.parametrize(
+    ("name", "value", "says"),
+    [
+        ("window_days", "0", "1 to 3650"),
+        ("window_days", "soon", "whole number"),
+        ("window_rule", "either", "first or both"),
+        ("shop_name", "   ", "1 to 200 characters"),
+        ("colour", "blue", "no house rule"),
+    ],
+)
+def test_a_refusal_says_what_is_accepted(
+    shop: ShopRecord, name: str, value: Any, says: str
+) -> None:
+    with pytest.raises(ShopTrouble, match=says):
+        change_rule(shop, name, value)
+    assert rules(shop) == HouseRules()
+
+
+def test_every_rule_says_what_it_does() -> None:
+    for rule in all_rules():
+        assert rule.says.endswith(".")
+        assert rule.allowed or rule.bounds or isinstance(rule.default, str)

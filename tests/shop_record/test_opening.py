@@ -1,0 +1,139 @@
+"""Opening a shop: the pragmas took, foreign and newer files are refused, older ones upgraded."""
+
+from __future__ import annotations
+
+import shutil
+import sqlite3
+from datetime import UTC, datetime
+from pathlib import Path
+
+import pytest
+from alembic.autogenerate import compare_metadata
+from alembic.migration import MigrationContext
+from sqlalchemy import text
+
+import desktop_app.part_photos.stored
+import desktop_app.parts_compared.stored
+import desktop_app.returns_watched.stored  # noqa: F401 - all tables must be known
+from desktop_app.shop_record import dialect, upgrade
+from desktop_app.shop_record.record import FILE_NAME, ShopRecord, create_shop, open_shop
+from desktop_app.shop_record.tables import Base
+from desktop_app.shop_record.trouble import ShopTrouble
+
+OLD_RECORDS = Path(__file__).parent.parent / "old_records"
+
+
+def clock() -> datetime:
+    return datetime(2026, 11, 16, 12, tzinfo=UTC)
+
+
+def test_every_connection_has_the_pragmas(shop: ShopRecord) -> None:
+    with shop.reading() as connection:
+        for name, _, reads in dialect.PRAGMAS:
+            assert connection.execute(text(f"PRAGMA {name}")).scalar() == reads
+
+
+def test_all_tables_are_strict(shop: ShopRecord) -> None:
+    with shop.reading() as connection:
+        rows = connection.execute(text("PRAGMA table_list")).all()
+    ours = [r for r in rows if r[1] in Base.metadata.tables]
+    assert len(ours) == len(Base.metadata.tables)
+    assert all(row[5] == 1 for row in ours)
+
+
+def test_the_steps_make_exactly_the_tables_of_the_program(shop: ShopRecord) -> None:
+    def ours(_object: object, name: str | None, kind: str, *_: object) -> bool:
+        return not (kind == "table" and str(name).startswith(("job_text", "job_words")))
+
+    with shop.reading() as connection:
+        context = MigrationContext.configure(connection, opts={"include_object": ours})
+        assert compare_metadata(context, Base.metadata) == []
+
+
+def test_a_folder_with_something_in_it_is_left_alone(tmp_path: Path) -> None:
+    (tmp_path / "note.txt").write_text("mine")
+    with pytest.raises(ShopTrouble, match="not empty"):
+        create_shop(tmp_path, clock)
+    assert [p.name for p in tmp_path.iterdir()] == ["note.txt"]
+
+
+def test_no_shop_there_says_how_to_make_one(tmp_path: Path) -> None:
+    with pytest.raises(ShopTrouble, match="new-shop"):
+        open_shop(tmp_path, clock)
+    assert list(tmp_path.iterdir()) == []
+
+
+@pytest.mark.parametrize("content", [b"", b"%PDF-1.7 not a record", b"SQLite format 3\x00" * 9])
+def test_another_programs_file_is_refused_and_kept(tmp_path: Path, content: bytes) -> None:
+    (tmp_path / FILE_NAME).write_bytes(content)
+    with pytest.raises(ShopTrouble, match="not a shop's record"):
+        open_shop(tmp_path, clock)
+    assert (tmp_path / FILE_NAME).read_bytes() == content
+
+
+def test_an_empty_database_with_our_mark_is_refused(tmp_path: Path) -> None:
+    dialect.create_file(tmp_path / FILE_NAME)
+    with pytest.raises(ShopTrouble, match="empty or cut short"):
+        open_shop(tmp_path, clock)
+
+
+def test_a_newer_record_is_refused_and_not_touched(tmp_path: Path) -> None:
+    create_shop(tmp_path / "shop", clock).close()
+    path = tmp_path / "shop" / FILE_NAME
+    with sqlite3.connect(path) as raw:
+        raw.execute("UPDATE alembic_version SET version_num = '9999'")
+    raw.close()
+    before = path.read_bytes()
+    with pytest.raises(ShopTrouble, match="newer program"):
+        open_shop(tmp_path / "shop", clock)
+    assert path.read_bytes() == before
+
+
+def test_an_older_record_is_upgraded_after_a_copy_was_set_aside(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    create_shop(tmp_path / "shop", clock).close()
+    path = tmp_path / "shop" / FILE_NAME
+    with sqlite3.connect(path) as raw:
+        raw.execute("DROP TABLE alembic_version")
+        raw.execute("CREATE TABLE alembic_version (version_num TEXT NOT NULL)")
+        raw.execute("INSERT INTO alembic_version VALUES ('0000')")
+    raw.close()
+    ran: list[str] = []
+    monkeypatch.setattr(upgrade, "STEPS", ("0000", "0001"))
+    monkeypatch.setattr(upgrade, "_run_steps", lambda _engine: ran.append("steps"))
+    open_shop(tmp_path / "shop", clock).close()
+    assert ran == ["steps"]
+    assert [p.name for p in (tmp_path / "shop").glob("shop-before-*")] == [
+        "shop-before-0001-20261116-120000.sqlite"
+    ]
+
+
+@pytest.mark.parametrize("saved", sorted(OLD_RECORDS.glob("*.sqlite")), ids=lambda p: p.stem)
+def test_every_saved_record_of_an_older_form_opens(tmp_path: Path, saved: Path) -> None:
+    shutil.copy(saved, tmp_path / FILE_NAME)
+    record = open_shop(tmp_path, clock)
+    with record.reading() as connection:
+        assert connection.execute(text("SELECT number FROM job")).scalars().all() == ["J-101"]
+    record.close()
+
+
+def test_there_is_a_saved_record_of_every_form() -> None:
+    assert {path.stem for path in OLD_RECORDS.glob("*.sqlite")} == set(upgrade.STEPS)
+
+
+def test_a_busy_record_is_told_in_words(shop: ShopRecord, monkeypatch: pytest.MonkeyPatch) -> None:
+    other = sqlite3.connect(shop.folder / FILE_NAME, isolation_level=None)
+    other.execute("BEGIN IMMEDIATE")
+    with shop.reading() as connection:
+        connection.exec_driver_sql("PRAGMA busy_timeout = 50")
+    with pytest.raises(ShopTrouble, match="busy in another program"):
+        shop.do("Anything", lambda _deed: None)
+    other.rollback()
+    other.close()
+
+
+def test_a_folder_that_cannot_be_written_is_told_in_words(tmp_path: Path) -> None:
+    (tmp_path / "file").write_text("")
+    with pytest.raises(ShopTrouble, match="cannot be used"):
+        create_shop(tmp_path / "file" / "shop", clock)
