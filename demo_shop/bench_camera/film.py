@@ -42,7 +42,7 @@ def develop(light: Pixels, exposure: float, rng: np.random.Generator) -> Image.I
 def blur_behind(picture: Image.Image, behind: Pixels) -> Image.Image:
     """Softens what lies far behind the part; `behind` is 0 in focus, 1 well out of it."""
     mask = Image.fromarray((np.clip(behind, 0, 1) * 255).astype(np.uint8))
-    soft = picture.filter(ImageFilter.BoxBlur(3)).filter(ImageFilter.BoxBlur(3))
+    soft = picture.filter(ImageFilter.BoxBlur(4)).filter(ImageFilter.BoxBlur(4))
     return Image.composite(soft, picture, mask.resize(picture.size, Image.Resampling.BILINEAR))
 
 

@@ -65,6 +65,7 @@ class Grain:
         self._soft = _sheet(1, 3, 0.5)
         self._sharp = _sheet(2, 6, 0.72)
         self._shift = rng.uniform(0, 500, 3).astype(np.float32)
+        self._jitter = rng.uniform(-0.7, 0.7, (3, 1 << 17)).astype(np.float32)
 
     def soft(self, u: Pixels, v: Pixels, blotch_mm: float) -> Pixels:
         """Smooth blotches about `blotch_mm` across, standard deviation 1."""
@@ -80,11 +81,10 @@ class Grain:
         scale = np.float32(_CUBE_LARGEST / blotch_mm)
         large = _trilinear(_volume(), x * scale, y * scale, z * scale)
         fine = scale * np.float32(5.3)
-        i, j, k = (
-            ((a * fine) % _CUBE).astype(np.int32)
-            for a in (0.8 * x + 0.6 * y, 0.8 * y - 0.6 * x, z + np.float32(0.3) * x)
+        i, j, k = self._cells(
+            (0.8 * x + 0.6 * y) * fine, (0.8 * y - 0.6 * x) * fine, (z + np.float32(0.3) * x) * fine
         )
-        result: Pixels = (large + np.float32(0.42) * _volume()[k & 127, j & 127, i & 127]) / 1.08
+        result: Pixels = (large + np.float32(0.42) * _volume()[k, j, i]) / 1.08
         return result
 
     def slopes(
@@ -93,13 +93,20 @@ class Grain:
         """How a rough surface leans at points in space, along x, y and z."""
         scale = np.float32(_CUBE_LARGEST / blotch_mm)
         volume = _volume()
-        i, j, k = (((a * scale) % _CUBE).astype(np.int32) & 127 for a in (x, y, z))
+        i, j, k = self._cells(x * scale, y * scale, z * scale)
         here = volume[k, j, i]
         return (
-            volume[k, j, (i + 1) & 127] - here,
-            volume[k, (j + 1) & 127, i] - here,
-            volume[(k + 1) & 127, j, i] - here,
+            volume[k, j, (i + 1) & (_CUBE - 1)] - here,
+            volume[k, (j + 1) & (_CUBE - 1), i] - here,
+            volume[(k + 1) & (_CUBE - 1), j, i] - here,
         )
+
+    def _cells(self, x: Pixels, y: Pixels, z: Pixels) -> list[NDArray[np.int32]]:
+        """Cells of the volume, each point strayed a little so that no cell's edge is seen."""
+        return [
+            np.floor(a + np.resize(stray, a.shape)).astype(np.int32) & (_CUBE - 1)
+            for a, stray in zip((x, y, z), self._jitter, strict=True)
+        ]
 
 
 def _lookup(texture: Pixels, u: Pixels, v: Pixels, blotch_mm: float) -> Pixels:

@@ -55,6 +55,9 @@ def shade_scene(scene: Scene) -> Pixels:
     colour = ground_colour(scene.ground, x, y, scene.grain)
     mean = tuple(float(c) for c in colour[::16, ::16].mean((0, 1)))
     coarse = bench_points(seen, _COARSE)
+    fading = enlarge(_fading(coarse), width, height)[..., None]
+    even = np.array(mean, np.float32)
+    colour = even + (colour - even) * fading
     flat = np.concatenate([coarse.reshape(-1, 2), np.zeros((coarse[..., 0].size, 1))], 1)
     lit = scene.shade.lit(flat.astype(np.float32)).reshape(coarse.shape[:2])
     open_ = _openness(scene)
@@ -67,6 +70,13 @@ def shade_scene(scene: Scene) -> Pixels:
     picture: Pixels = light.astype(np.float32)
     _shade_part(scene, picture, open_full, (mean[0], mean[1], mean[2]))
     return picture
+
+
+def _fading(coarse: Pixels) -> Pixels:
+    """How much of the bench's pattern is left: far away a pixel covers more than the pattern."""
+    stride = np.linalg.norm(np.gradient(coarse, axis=0), axis=2)
+    middle = float(np.median(stride))
+    return np.asarray(1 / (1 + (stride / (2.2 * middle)) ** 3), np.float32)
 
 
 def _openness(scene: Scene) -> Pixels:

@@ -182,7 +182,7 @@ def _table(compared: PairComparison, instruments: tuple[str, ...]) -> Iterator[B
         for one in shown
     )
     if rows:
-        yield Rows(head, rows, (0.225, 0.15, 0.16, 0.155, 0.14, 0.17))
+        yield Rows(head, rows, (0.205, 0.15, 0.16, 0.175, 0.14, 0.17))
         yield Words(UNCERTAINTY, look="quiet")
     if instruments:
         yield Words("; ".join(instruments) + ".", "Measured with", "quiet")

@@ -10,7 +10,7 @@ from desktop_app.parts_compared.instrument import USUAL_INSTRUMENTS, Instrument,
 from desktop_app.parts_compared.pair_view import PairView, judge
 from desktop_app.parts_compared.part_kind import Dimension, PartKind, Span
 from desktop_app.parts_compared.reading import MakerLimit, Reading
-from desktop_app.parts_compared.sheet_values import unit_words
+from desktop_app.parts_compared.shown_value import amount
 from desktop_app.repair_jobs.distance import mm_to_inch
 
 
@@ -42,10 +42,11 @@ def instrument_words(name: str, unit: str, length_unit: str, own: Instrument | N
         return name
     if length_unit == "inch" and unit == "mm":
         tool = _in_inches(tool)
-    step, error = (f"{figure:.3g}" for figure in (tool.resolution, tool.max_error))
+    step, error = (
+        amount(float(f"{figure:.3g}"), tool.unit) for figure in (tool.resolution, tool.max_error)
+    )
     usual = "" if own is not None and own.unit == unit else ", usual figures"
-    sign = unit_words(tool.unit)
-    return f"{name} (reads to {step} {sign}, permitted error ± {error} {sign}{usual})"
+    return f"{name} (reads to {step}, permitted error ± {error}{usual})"
 
 
 def _pair(pair: PairView, lengths: set[str]) -> PairView:

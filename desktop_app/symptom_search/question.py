@@ -15,6 +15,7 @@ from desktop_app.symptom_search.word_forms import Token, alike, tokens
 
 MOST_CHARACTERS = 300
 MOST_WORDS = 12
+SHORTEST_BEGINNING = 3  # with fewer letters half of all jobs would match
 _NAME = 17  # characters of the longest name of a vehicle, its VIN
 
 # Words that say nothing of the fault. "No" and "not" are looked at before they are left out.
@@ -161,7 +162,8 @@ def _free_words(
     denied = _denied_places(text, said, vocabulary)
     words: dict[str, Word] = {}
     for place, token in enumerate(said):
-        unfinished = token is said[-1] and token.end == len(text)
+        being_typed = token is said[-1] and token.end == len(text)
+        unfinished = being_typed and len(token.word) >= SHORTEST_BEGINNING
         filling = token.word in _FILLING and not (unfinished and len(said) == 1)
         if filling or place in denied or len(token.word) < 2:
             continue

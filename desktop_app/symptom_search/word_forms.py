@@ -47,16 +47,17 @@ def tokens(text: str) -> list[Token]:
     "won't" is "wont" and "A/C" is "ac", so that they are found however they are written. The
     places are those of the text as it was handed in.
     """
-    if text.isascii():  # most texts are, and a search reads many
-        return [
-            Token(m.group().lower().translate(_JOINTS), *m.span()) for m in _WORD.finditer(text)
-        ]
-    return [Token(fold(m.group()).translate(_JOINTS), *m.span()) for m in _WORD.finditer(text)]
+    return [Token(_plain(m.group()), *m.span()) for m in _WORD.finditer(text)]
 
 
 def plain_words(text: str) -> str:
     """Return the folded words of a text with one space between them, as the index keeps them."""
-    return " ".join(fold(word).translate(_JOINTS) for word in _WORD.findall(text))
+    return " ".join(map(_plain, _WORD.findall(text)))
+
+
+def _plain(word: str) -> str:
+    folded = fold(word)
+    return folded if folded.isalnum() else folded.translate(_JOINTS)
 
 
 def alike(one: str, other: str) -> bool:

@@ -286,6 +286,12 @@ def test_a_tray_of_one_side_shows_what_it_is_given(qtbot: QtBot, desk: Desk, job
         drop(side, urls_of(desk, first))
     assert added.args == [[first.id]]
     assert [photo.id for photo in side.photos()] == [second.id]
+    note = named(side, QLineEdit, "Note on the chosen photo")
+    qtbot.keyClicks(note, "tip burned")
+    qtbot.keyClick(note, Qt.Key.Key_Return)
+    assert side.photos()[0].note == "tip burned"
+    desk.undo()
+    assert (note.text(), side.photos()[0].note) == ("", "")
 
 
 def urls_of(desk: Desk, photo: KeptPhoto) -> QMimeData:

@@ -87,9 +87,9 @@ def _coil_materials(order: Order, stem: float) -> tuple[Finish, Finish, Finish]:
         return BLACK_PLASTIC, GREY_PLASTIC, BRASS
     dirt = order.grime
     case = BLACK_PLASTIC.under(
-        wear.film_of(wear.DUST, 0.22 * dirt, gloss=0.2),
+        wear.film_of(wear.DUST, 0.10 * dirt, gloss=0.2),
         wear.spread(wear.OIL, 0.5 * dirt, 16, edge=1.2, gloss=0.6),
-        wear.spread((0.16, 0.145, 0.12), 0.36 * dirt, 10, edge=1.6),
+        wear.spread((0.16, 0.145, 0.12), 0.26 * dirt, 10, edge=2.0),
         wear.cracks([-6.0, 9.0], 0, 0.35, wear.beyond(2, 2, 2)),
     )
     low = -stem + 6
@@ -100,7 +100,7 @@ def _coil_materials(order: Order, stem: float) -> tuple[Finish, Finish, Finish]:
         (9.9, 5.0, low),
     ]
     rubber = GREY_PLASTIC.under(
-        wear.film_of((0.10, 0.075, 0.05), 0.7 * dirt, gloss=0.15),
+        wear.film_of((0.10, 0.08, 0.055), 0.4 * dirt, gloss=0.2),
         wear.spread(wear.OIL, 0.6 * dirt, 14, edge=1.2, gloss=0.5),
         wear.track(spine, 0.7 * dirt),
         wear.track([(a, -b, c) for a, b, c in spine], 0.55 * dirt, (0.45, 0.43, 0.38)),

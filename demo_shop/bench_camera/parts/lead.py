@@ -101,14 +101,14 @@ def _lead_materials(order: Order, path: Floats) -> tuple[Finish, Finish, Finish]
     x, y, z = _point(path[len(path) // 2])
     x2, y2, z2 = _point(path[len(path) // 4])
     jacket = _JACKET.under(
-        wear.film_of(wear.DUST, 0.5 * dirt, gloss=0.12),
+        wear.film_of(wear.DUST, 0.22 * dirt, gloss=0.2),
         wear.spread(wear.OIL, 0.5 * dirt, 18, edge=1.4, gloss=0.5),
         wear.spread((0.30, 0.27, 0.22), 1.3 * dirt, 5, wear.near(x, y, z + 2, 15), edge=1.2),
         wear.spread(wear.SOOT, 1.1 * dirt, 4, wear.near(x, y, z + 2, 8), edge=1.0),
         wear.spread((0.19, 0.10, 0.05), 1.2 * dirt, 5, wear.near(x2, y2, z2, 18), edge=1.2),
     )
     rubber = RUBBER.under(
-        wear.film_of(wear.DUST, 0.55 * dirt, gloss=0.08),
+        wear.film_of(wear.DUST, 0.2 * dirt, gloss=0.12),
         wear.spread((0.20, 0.19, 0.17), 0.5 * dirt, 7, edge=1.2),
         wear.cracks(order.rng.uniform(-120, 120, 26).tolist(), 0, 0.3),
     )

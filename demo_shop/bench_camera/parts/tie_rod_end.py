@@ -51,7 +51,7 @@ def _materials(order: Order) -> tuple[Finish, Finish, Finish]:
         return _FORGED, PLATED, RUBBER
     rust = wear.rusted(order.grime)
     boot = RUBBER.under(
-        wear.film_of(wear.DUST, 0.6 * order.grime, gloss=0.1),
+        wear.film_of(wear.DUST, 0.3 * order.grime, gloss=0.1),
         wear.spread(wear.OIL, 0.7 * order.grime, 8, edge=1.0, gloss=0.8),
         wear.cracks(order.rng.uniform(-20, 20, 9).tolist(), 0, 0.55),
     )

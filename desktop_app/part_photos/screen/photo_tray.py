@@ -26,7 +26,11 @@ from desktop_app.part_photos.photo_trouble import PhotoTrouble
 from desktop_app.part_photos.screen.bringing_in import BroughtIn, bring_in
 from desktop_app.part_photos.screen.dropped import arrivals_in, may_hold_photos
 from desktop_app.part_photos.screen.photo_strip import PhotoStrip
-from desktop_app.part_photos.stored_reading import photo_ids_by_hash, photos_of_job
+from desktop_app.part_photos.stored_reading import (
+    photo_ids_by_hash,
+    photos_by_id,
+    photos_of_job,
+)
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import LineField
@@ -40,7 +44,7 @@ class PhotoTray(QFrame):
     """Takes photos in for one job and shows thumbnails of them.
 
     After `show_job` it shows all photos of the job and keeps itself up to date. After
-    `show_photos` it shows just those it was given (one side of a pair) and its owner keeps it so.
+    `show_photos` it shows just those it was given (one side of a pair); which, its owner decides.
     """
 
     photos_added = Signal(object)  # list[int]: ids of what was dropped, also if there before
@@ -181,13 +185,20 @@ class PhotoTray(QFrame):
         self._empty.setVisible(not photos)
         self._strip.setVisible(bool(photos))
         self._note.setVisible(bool(photos))
-        self._off.setVisible(bool(photos))
+        self._off.setVisible(self._all and bool(photos))
         if self._noted == self._strip.chosen_id():
             self._show_note(self.chosen_photo())
 
     def _read(self) -> None:
         self._stale = False
-        found = () if self._job_id is None else self._desk.ask(photos_of_job, self._job_id)
+        if self._job_id is None:
+            found: Sequence[KeptPhoto] | None = ()
+        elif self._all:
+            found = self._desk.ask(photos_of_job, self._job_id)
+        else:
+            shown = [photo.id for photo in self._strip.photos()]
+            now = self._desk.ask(photos_by_id, shown)
+            found = None if now is None else [now[each] for each in shown if each in now]
         if found is not None:
             self._show(found)
 
@@ -204,7 +215,7 @@ class PhotoTray(QFrame):
 
     @Slot(object)
     def _heard(self, done: Done) -> None:
-        if self._all and "photo" in done.touched:
+        if "photo" in done.touched:
             self._stale = True
             if self.isVisible():
                 self._read()

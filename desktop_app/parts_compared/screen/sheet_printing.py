@@ -10,8 +10,8 @@ from PySide6.QtGui import QPainter
 from PySide6.QtWidgets import QWidget
 
 from desktop_app.parts_compared.screen.sheet_pages import draw_pages
+from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
-from desktop_app.shop_window.errands import Step
 
 if TYPE_CHECKING:
     from PySide6.QtPrintSupport import QPrinter

@@ -1,0 +1,228 @@
+"""The command line keeps its contract: one document or one line, and the right exit status."""
+
+from __future__ import annotations
+
+import json
+from datetime import UTC, datetime
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from desktop_app.commands.command_line import run
+from desktop_app.commands.shop_place import new_place
+from desktop_app.repair_jobs import actions
+from desktop_app.repair_jobs.write_up import WriteUp
+
+
+class Shell:
+    """Runs command lines and keeps what they print."""
+
+    def __init__(self, capsys: pytest.CaptureFixture[str]) -> None:
+        self._capsys = capsys
+        self.opened: list[Path | None] = []
+        self.status = 0
+        self.out = ""
+        self.err = ""
+
+    def __call__(self, *words: str) -> Any:
+        def open_window(folder: Path | None) -> int:
+            self.opened.append(folder)
+            return 0
+
+        self.status = run(words, open_window, lambda _folder, picture: picture.write_bytes(b""))
+        captured = self._capsys.readouterr()
+        self.out, self.err = captured.out, captured.err
+        return json.loads(self.out) if "--json" in words and self.status < 2 else None
+
+    def refused(self, *words: str) -> str:
+        """Run what must be refused: status 2, nothing printed, exactly one line of reason."""
+        self(*words)
+        assert self.status == 2
+        assert self.out == ""
+        assert self.err.count("\n") == 1
+        return self.err
+
+
+@pytest.fixture
+def shell(capsys: pytest.CaptureFixture[str]) -> Shell:
+    return Shell(capsys)
+
+
+def take_in(record: Any, words: str, odometer: int, day: str) -> int:
+    said = WriteUp(
+        concern=words,
+        plate="TH 1042",
+        vehicle_id=None if day < "2026-04" else 1,
+        odometer=odometer,
+        came_at=f"{day}T08:00:00+00:00",
+        symptoms=("misfire",),
+    )
+    made = actions.write_up(record, said).made
+    assert made is not None
+    return made
+
+
+@pytest.fixture
+def place(tmp_path: Path) -> str:
+    """A shop with a car that came back after 41 days and 880 miles."""
+    record = new_place(tmp_path / "shop", lambda: datetime(2026, 5, 1, 12, tzinfo=UTC))
+    first = take_in(record, "misses when damp", 100_000, "2026-03-02")
+    actions.choose_system(record, first, "ignition")
+    actions.write_code(record, first, "P0300", "stored", "found")
+    actions.name_cause(record, first, "cap crusted")
+    actions.write_correction(record, first, "cap replaced")
+    actions.say_proof(record, first, 2)
+    actions.say_declined(record, first, "nothing")
+    actions.hand_over(record, first, 100_010, left_at="2026-03-02T17:00:00+00:00")
+    second = take_in(record, "misses again", 100_890, "2026-04-12")
+    actions.choose_system(record, second, "ignition")
+    actions.write_code(record, second, "P0300", "stored", "found")
+    record.close()
+    return str(tmp_path / "shop")
+
+
+def test_returns_lists_the_pair_with_its_reasons(shell: Shell, place: str) -> None:
+    (row,) = shell("returns", "--shop", place, "--json")
+    assert (row["earlier"], row["later"]) == ("J-101", "J-102")
+    assert row["days"] == 41
+    assert row["distance_miles"] == pytest.approx(880)
+    assert row["in_window"] is True
+    assert row["decided_by"] == "time"
+    assert row["window_used"] == pytest.approx(41 / 90)
+    assert row["reasons"] == ["same symptom: misfire", "same system: ignition", "same code: P0300"]
+    assert row["judgement"] is None
+    assert row["root"] == "J-101"
+    assert shell("returns", "--shop", place, "--until", "2026-04-11", "--json") == []
+
+
+def test_watch_hides_what_came_later(shell: Shell, place: str) -> None:
+    (job,) = shell("watch", "--shop", place, "--today", "2026-03-12", "--json")
+    assert job["job"] == "J-101"
+    assert job["days_left"] == 80
+    assert shell("watch", "--shop", place, "--today", "2026-03-01", "--json") == []
+
+
+def test_find_says_how_it_read_the_words(shell: Shell, place: str) -> None:
+    found = shell("find", "missfire P0300", "--shop", place, "--json")
+    assert {job["number"] for job in found["jobs"]} == {"J-101", "J-102"}
+    assert "P0300" in found["read_as"]
+    assert shell("find", "J-102", "--shop", place, "--json")["jobs"][0]["number"] == "J-102"
+
+
+def test_find_never_fails_on_what_is_typed(shell: Shell, place: str) -> None:
+    for text in ('"', "AND OR NOT", "a/c - not cold", "won't (start", "50%", "*", "\x00", ""):
+        assert isinstance(shell("find", text, "--shop", place, "--json"), dict)
+
+
+def test_week_writes_a_workbook_and_says_its_figures(
+    shell: Shell, place: str, tmp_path: Path
+) -> None:
+    out = tmp_path / "week.xlsx"
+    shell("week", "2026-W10", "--shop", place, "--out", str(out), "--json")
+    assert shell.status == 0
+    assert out.read_bytes()[:2] == b"PK"
+    assert "2025-W53" in shell.refused("week", "2025-W53", "--shop", place, "--out", str(out))
+
+
+def test_sheet_writes_a_pdf(shell: Shell, place: str, tmp_path: Path) -> None:
+    out = tmp_path / "sheet.pdf"
+    shell("sheet", "j-101", "--shop", place, "--out", str(out))
+    assert shell.status == 0
+    assert out.read_bytes()[:5] == b"%PDF-"
+    assert "J-999" in shell.refused("sheet", "J-999", "--shop", place, "--out", str(out))
+
+
+def test_check_is_quiet_about_a_whole_shop_and_finds_damage(shell: Shell, place: str) -> None:
+    said = shell("check", "--shop", place, "--json")
+    assert said["ok"] is True
+    assert shell.status == 0
+    import sqlite3
+
+    with sqlite3.connect(Path(place) / "shop.sqlite") as raw:
+        raw.execute("UPDATE history SET who = 'x', body = body || ' ' WHERE seq = 1")
+    raw.close()
+    said = shell("check", "--shop", place, "--json")
+    assert shell.status == 1
+    assert said["problems"][0]["where"] == "the history"
+
+
+def test_new_shop_makes_one_and_never_in_a_full_folder(shell: Shell, tmp_path: Path) -> None:
+    shell("new-shop", str(tmp_path / "mine"))
+    assert shell.status == 0
+    assert "not empty" in shell.refused("new-shop", str(tmp_path / "mine"))
+
+
+def test_compare_judges_files_in_their_order(shell: Shell, tmp_path: Path) -> None:
+    names = []
+    for name, new in (("a", "27.45, 27.44, 27.46"), ("b", "26.90, 26.91, 26.89")):
+        file = tmp_path / f"{name}.toml"
+        file.write_text(
+            'kind = "distributor-rotor"\n'
+            '[[readings]]\nside = "removed"\ndimension = "tip-radius"\n'
+            'instrument = "calliper"\nvalues = [26.90, 26.91, 26.89]\n'
+            '[[readings]]\nside = "replacement"\ndimension = "tip-radius"\n'
+            f'instrument = "calliper"\nvalues = [{new}]\n',
+            "utf-8",
+        )
+        names.append(str(file))
+    first, second = shell("compare", *names, "--json")
+    by_name = {d["name"]: d for d in first["dimensions"]}
+    assert by_name["tip-radius"]["verdict"] == "restored"
+    assert by_name["tip-radius"]["difference"] == pytest.approx(0.55)
+    assert by_name["bore"]["verdict"] == "not measured"
+    assert first["verdict"] == "not enough measured"
+    assert {d["name"]: d["verdict"] for d in second["dimensions"]}["tip-radius"] == "not restored"
+
+
+def test_kinds_and_codes_and_vins(shell: Shell) -> None:
+    assert "distributor-rotor" in [k["kind"] for k in shell("kinds", "--json")]
+    kind = shell("kinds", "distributor-rotor", "--json")
+    assert {
+        "name",
+        "unit",
+        "role",
+        "allowed",
+        "direction",
+        "instrument",
+        "essential",
+        "basis",
+    } <= set(kind["dimensions"][0])
+    assert shell("code", "P0300", "--json")["area"] == "powertrain"
+    assert [c["code"] for c in shell("code", "P0300", "C0035", "--json")] == ["P0300", "C0035"]
+    assert shell("vin", "1M8GDM9AXKP042788", "--json")["check_digit_ok"] is True
+    wrong = shell("vin", "1M8GDM9A1KP042788", "--json")
+    assert wrong["check_digit_ok"] is False
+    assert shell.status == 0
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        ("vin", "123"),
+        ("code", "P03000"),
+        ("kinds", "flux-capacitor"),
+        ("compare", "missing.toml"),
+        ("returns", "--shop", "nowhere"),
+        ("watch",),
+        ("find",),
+        ("rates",),
+        ("returns", "--since", "yesterday"),
+        ("check", "--shop", "postgresql+psycopg://there/shop"),
+    ],
+)
+def test_bad_input_is_one_line_and_status_two(shell: Shell, words: tuple[str, ...]) -> None:
+    assert shell.refused(*words)
+
+
+def test_a_shop_is_taken_from_the_environment(
+    shell: Shell, place: str, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setenv("BENCHWITNESS_SHOP", place)
+    assert len(shell("returns", "--json")) == 1
+
+
+def test_no_command_opens_the_window(shell: Shell, place: str) -> None:
+    shell()
+    shell("--shop", place)
+    assert shell.opened == [None, Path(place)]
