@@ -1,4 +1,4 @@
-"""Pairs of engine parts in the written jobs: sensors, alternators, thermostat, pump, meter, relay."""
+"""Pairs of engine parts in the written jobs: sensors, alternators, pump, meter, relay."""
 
 from __future__ import annotations
 
@@ -39,7 +39,8 @@ def _alternator(angle: str, **values: object) -> PairStory:
         M("plug-angle", "60; 61; 60", angle),
         M("rated-current", "120", "120"),
     )
-    return PairStory("alternator", measured=measured, origin=REMAN, supplier=MILL, seen_old=("open diode",), **values)  # type: ignore[arg-type]  # fmt: skip
+    return PairStory("alternator", measured=measured, origin=REMAN, supplier=MILL,
+                     seen_old=("open diode",), **values)  # type: ignore[arg-type]  # fmt: skip
 
 
 REMAN_ALTERNATORS = (
@@ -128,7 +129,7 @@ PUMP_RELAY = (
             M("contact-drop", "0.90; 0.92; 0.89", "0.03; 0.03; 0.03"),
         ),
         supplier=MILL, number_on_box="ML-0115",
-        seen_old=("burned contacts", "works when tapped"), views=("pins",),
+        seen_old=("burned contacts", "works when tapped"),
     ),
 )  # fmt: skip
 
@@ -165,6 +166,7 @@ INJECTOR = (
             M("connector", "two pins, flat", "two pins, flat"),
             M("code", "entered", "entered"),
         ),
-        position="cylinder 2", origin=REMAN, supplier=NORTH, number_on_box="N-64-077", seen_old=("clogged",),
+        position="cylinder 2", origin=REMAN, supplier=NORTH, number_on_box="N-64-077",
+        seen_old=("clogged",),
     ),
 )  # fmt: skip

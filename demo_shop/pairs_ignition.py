@@ -86,11 +86,7 @@ TRACKED_CAP = (
             M("tower-one-angle", "30; 30; 30", "30; 30; 30"),
         ),
         supplier=NORTH, number_on_box="N-50-118",
-        seen_old=("carbon tracking", "cracked"), views=("inside",),
-        old={"terminal-inner-radius": 28.25, "spigot-diameter": 65.0,
-             "centre-button-length": 7.81},
-        new={"terminal-inner-radius": 28.25, "spigot-diameter": 65.0,
-             "centre-button-length": 8.61},
+        seen_old=("carbon tracking", "cracked"),
     ),
 )  # fmt: skip
 
@@ -152,7 +148,8 @@ COIL_OURS = (
           seen_old=("breaks down hot",)),
 )  # fmt: skip
 CITY_COIL = (
-    _coil(position="cylinder 2", supplier=NORTH, lot="L-2417", number_on_box="N-31-402", seen_old=("breaks down hot",)),
+    _coil(position="cylinder 2", supplier=NORTH, lot="L-2417", number_on_box="N-31-402",
+          seen_old=("breaks down hot",)),
 )  # fmt: skip
 
 LEFT_IN_PLUGS = (
@@ -183,6 +180,7 @@ SET_OF_LEADS = (
             M("plug-boot", "straight", "straight"),
             M("cap-boot", "elbow", "elbow"),
         ),
-        position="set", origin=NEW_MAKER, supplier=HARBOUR, number_on_box="HB-6120", seen_old=("chafed", "open circuit"), views=("jacket",),
+        position="set", origin=NEW_MAKER, supplier=HARBOUR, number_on_box="HB-6120",
+        seen_old=("chafed", "open circuit"), views=("jacket",),
     ),
 )  # fmt: skip

@@ -20,7 +20,6 @@ FRONT_BEARING = (
         position="front right", supplier=NORTH, number_on_box="N-22-310",
         seen_old=("growls", "pitted race"),
         note_new="Pressed in the wrong way round first; the bay proof showed it.",
-        views=("encoder",),
     ),
 )  # fmt: skip
 

@@ -14,8 +14,14 @@ _BODIES = (
     *("pickup", "crossover", "city car", "diesel estate", "minivan"),
 )
 _DECADES = ((1990, 1), (2000, 4), (2010, 5))
-_FIRST = "Adler Birch Cobb Dray Eddow Fairlight Garrow Hartle Ingle Jessop Kestle Lorne".split()
-_LAST = "brook croft dale field gate ham ley moor ridge stead wick worth".split()
+_FIRST = (
+    *("Adler", "Birch", "Cobb", "Dray", "Eddow", "Fairlight"),
+    *("Garrow", "Hartle", "Ingle", "Jessop", "Kestle", "Lorne"),
+)
+_LAST = (
+    *("brook", "croft", "dale", "field", "gate", "ham"),
+    *("ley", "moor", "ridge", "stead", "wick", "worth"),
+)
 
 
 @dataclass(slots=True)

@@ -11,7 +11,7 @@ _SINCE = (
     "Since last week.", "For about a month.", "Since the frost.", "It started on holiday.",
     "Once or twice a week.", "Every single day.", "My daughter noticed it first.",
     "Worse than it was in spring.", "My neighbour says it is nothing.", "Only when I am late.",
-    "I turned the radio off to hear it.", "It did it twice on the way here.",
+    "It did it twice on the way here.",
     "My brother had it for a week.", "It has always done it a little.", "Three times this month.",
     "The last place could not find it.", "I need it on Friday.", "It comes and goes.",
     "Not every time.", "Getting worse.",

@@ -173,10 +173,12 @@ class Storyteller:
             return read_job(connection, job)
 
     def _write_up(self, story: JobStory, car: CarStory, chance: random.Random) -> WriteUp:
+        known = self.cars.get(car.key)
+        new_vin = invented_vin(chance, car.decade) if car.has_vin and known is None else ""
         return WriteUp(
             story.concern,
-            vehicle_id=self.cars.get(car.key),
-            vin=invented_vin(chance, car.decade) if car.has_vin and car.key not in self.cars else "",
+            vehicle_id=known,
+            vin=new_vin,
             plate=car.plate,
             description=car.description,
             odometer_unit=car.unit,

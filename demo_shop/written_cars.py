@@ -31,9 +31,7 @@ CARS = (
 )
 
 EVENTS = (
-    CarEvent(
-        "city-car", "sold", "06-15", "07-20 11:10", "Sold on; the promise goes with the car."
-    ),
+    CarEvent("city-car", "sold", "06-15", "07-20 11:10", "Sold on; the promise goes with the car."),
     CarEvent(
         "diesel",
         "odometer replaced",

@@ -42,7 +42,7 @@ JOBS = (
         "9b-back", "compact-9", "04-13 08:10", "04-13 13:30", 126_710, 126_711,
         "Sweet smell again and a puddle under the front.",
         "cooling", "The clamp of the new hose sits beside its bead.",
-        "Clamp set behind the bead; the whole circuit looked at and pressed again, then driven hot.",
+        "Clamp set behind the bead; the whole circuit looked at, pressed, then driven hot.",
         "Tuuli", 0.5, 0, 3, "Pressure held for 15 minutes, driven hot, looked at next day.", 16.0,
         happens=("hot",), unbilled=0.5,
     ),
@@ -65,8 +65,8 @@ JOBS = (
     JobStory(
         "12-back", "pickup-12", "07-08 09:00", "07-17 16:20", 154_800, 154_822,
         "Revs flare between second and third, hangs in gear; had it towed.",
-        "transmission", "A seal of the rebuilt clutch pack was cut in assembly at the specialist's.",
-        "Sent back to the gearbox specialist, who repaired it at their cost; tow and loan car ours.",
+        "transmission", "A seal of the rebuilt clutch pack was cut in assembly by the specialist.",
+        "Sent back to the gearbox specialist, who paid; tow and loan car ours.",
         "Odile", 1.5, 0, 3, "22 miles hot, all shifts clean.", 22.0, codes=("P0731",),
         happens=("hot", "shifting"), unbilled=1.5, brought_by="towed",
     ),
@@ -114,7 +114,7 @@ JOBS = (
     JobStory(
         "19-back", "direct-19", "08-03 09:15", "08-04 16:55", 76_630, 76_636,
         "Smells of petrol under the bonnet; I left it and had it towed.",
-        "fuel", "The lower ring of injector 2 was nicked in fitting and leaks. Dangerous: not driven.",
+        "fuel", "The lower ring of injector 2 was nicked in fitting and leaks. Not driven.",
         "All lower rings renewed with the fitting sleeve, pressed and looked at for an hour.",
         "Tuuli", 2.4, 0, 3, "No trace of fuel after 30 miles and the next morning.", 30.0,
         happens=("hot",), unbilled=2.4, brought_by="towed",

@@ -81,7 +81,7 @@ JOBS = (
         "wheels",
         "Right front wheel bearing growls under load; it gets louder when it carries the car.",
         "Bearing pressed in twice: the first time its magnetic face stood outboard, because that "
-        "line of the comparison was skipped. The lamp in the bay showed it; refitted, face inboard.",
+        "line of the comparison was skipped. The lamp in the bay showed it; face inboard.",
         "Marek", 3.4, 32_600, 3, "Quiet to 70, both bends; four wheel speeds alike.", 23.0,
         happens=("high-speed", "turning"), never=("braking",),
         findings=("Hub growls by hand, 0.05 mm play", "ABS lamp on in the bay after the first fit"),

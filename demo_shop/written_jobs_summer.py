@@ -14,7 +14,7 @@ JOBS = (
         "evaporative", "The seal of the filler cap is pressed flat.",
         "Filler cap renewed.",
         "Sanne", 0.3, 4_900, 1, "Cap seals by hand pump; the car's own leak test could not run.",
-        None, "Left unproven, said in writing: the leak test needs a cold soak and a part-full tank.",
+        None, "Left unproven, said in writing: the leak test needs a cold soak and half a tank.",
         happens=("just-filled",), codes=("P0442",), pairs=FILLER_SEAL,
     ),
     JobStory(

@@ -27,13 +27,13 @@ JOB_FOLDERS = (
 # What stands above the rules and what is kept: deeds, questions to the record, printed pages.
 ABOVE_STORED = frozenset({"actions", "find", "sheet", "workbook"})
 
-SCREENS = ("desktop_app/*/screen/*", "desktop_app/program.py")
+SCREENS = ("desktop_app/*/screen/*", "desktop_app/program.py", "desktop_app/places.py")
 WINDOW = (*SCREENS, "desktop_app/shop_window/*", "desktop_app/__main__.py")
 RECORD = ("desktop_app/shop_record/*",)
 FIGURES = (*(f"desktop_app/{folder}/*" for folder in JOB_FOLDERS[1:]), "demo_shop/*")
 # Where each thing from outside may be imported; what is not named here may be imported nowhere.
 HOMES: dict[str, tuple[str, ...]] = {
-    "PySide6": WINDOW,
+    "PySide6": (*WINDOW, "demo_shop/pictures.py"),
     "shiboken6": WINDOW,
     "sqlite3": RECORD,
     "sqlalchemy": (*RECORD, "desktop_app/*/stored*.py"),
@@ -45,12 +45,12 @@ HOMES: dict[str, tuple[str, ...]] = {
     "scipy": FIGURES,
     "PIL": ("desktop_app/part_photos/*", "demo_shop/*"),
     "pillow_heif": ("desktop_app/part_photos/*", "demo_shop/*"),
-    "reportlab": ("desktop_app/*/sheet.py",),
-    "pypdfium2": WINDOW,
+    "reportlab": ("desktop_app/*/sheet*.py",),
+    "pypdfium2": (*WINDOW, "demo_shop/pictures.py"),
     "platformdirs": (*RECORD, "desktop_app/commands/*", *WINDOW),
     "tomli_w": (*RECORD, "desktop_app/parts_compared/*", "demo_shop/*"),
     "demo_shop": ("desktop_app/commands/*", "desktop_app/program.py", "demo_shop/*"),
-    "desktop_app.shop_window": WINDOW,
+    "desktop_app.shop_window": (*WINDOW, "demo_shop/pictures.py"),
 }
 HEAVY = frozenset(
     {"pandas", "openpyxl", "xlsxwriter", "scipy", "numpy", "PIL", "pillow_heif", "reportlab"}

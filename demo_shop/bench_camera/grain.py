@@ -84,8 +84,8 @@ class Grain:
         i, j, k = self._cells(
             (0.8 * x + 0.6 * y) * fine, (0.8 * y - 0.6 * x) * fine, (z + np.float32(0.3) * x) * fine
         )
-        result: Pixels = (large + np.float32(0.42) * _volume()[k, j, i]) / 1.08
-        return result
+        mixed = (large + np.float32(0.42) * _volume()[k, j, i]) / 1.08
+        return np.asarray(mixed, np.float32)
 
     def slopes(
         self, x: Pixels, y: Pixels, z: Pixels, blotch_mm: float

@@ -45,19 +45,23 @@ class Shade:
         reach: float,
         rng: np.random.Generator,
     ) -> None:
-        distance = 8 * reach
+        distance = 8 * max(reach, float(np.linalg.norm(middle)))
         focal = _MAP * distance / (3.0 * reach)
         self._reach = reach
         camera = look_at(middle, distance, lamp.elevation, lamp.azimuth, 0, focal, (_MAP, _MAP))
         seen = Exposure(camera)
         seen.take(pieces, standing, depth_only=True)
+        for edge in (0, -1):  # whatever lies outside the map is lit
+            seen.depth[edge, :] = seen.depth[:, edge] = np.inf
         self._seen = seen
         angle = rng.uniform(0, 2 * np.pi, _TAPS)
         radius = np.sqrt((np.arange(_TAPS) + 0.5) / _TAPS) * _MAP * 0.014
         self._taps = np.stack([radius * np.cos(angle), radius * np.sin(angle)], 1)
 
-    def lit(self, world: Pixels) -> Pixels:
-        """Share of the lamp seen at bench points (n, 3)."""
+    def lit(self, world: Pixels, normal: Pixels | None = None) -> Pixels:
+        """Share of the lamp seen at bench points (n, 3); normals keep a face off its own shadow."""
+        if normal is not None:
+            world = world + normal * np.float32(0.02 * self._reach)
         camera = self._seen.camera
         local = (world - camera.place.astype(np.float32)) @ camera.turn.T.astype(np.float32)
         scale = camera.focal_px / local[:, 2]
@@ -67,7 +71,7 @@ class Shade:
         for sx, sy in self._taps:
             column = np.clip(px + np.float32(sx), 0, _MAP - 1).astype(np.int32)
             row = np.clip(py + np.float32(sy), 0, _MAP - 1).astype(np.int32)
-            total += self._seen.depth[row, column] > local[:, 2] - 0.012 * self._reach
+            total += self._seen.depth[row, column] > local[:, 2] - 0.028 * self._reach
         return np.asarray(total / _TAPS, np.float32)
 
 

@@ -138,6 +138,9 @@ def _take(
     corners = subject.corners(pose)
     middle = (corners.min(0) + corners.max(0)) / 2
     reach = float(np.linalg.norm(np.ptp(corners, axis=0))) / 2
+    if view.close_up is not None:  # a finer shadow over the little that is shown
+        middle = pose.out(np.array(view.close_up[0]))[0]
+        reach = min(reach, 3.0 * view.close_up[1])
     warm = rng.uniform(-0.05, 0.05)
     lamp = Lamp(
         rng.uniform(48, 62),

@@ -127,7 +127,7 @@ def _lit_material(
     world = place @ turn.T + scene.standing.shift.astype(np.float32)
     sight = _unit(scene.seen.camera.place.astype(np.float32) - world)
     lamp = scene.lamp.direction.astype(np.float32)
-    shadow = scene.shade.lit(world + normal * np.float32(0.3))
+    shadow = scene.shade.lit(world, normal)
     facing = np.clip(normal @ lamp, 0, 1) * shadow
     colour = np.array(scene.lamp.colour, np.float32) * np.float32(scene.lamp.strength)
     hemi = 0.5 + 0.5 * normal[:, 2]

@@ -3,14 +3,13 @@
 from __future__ import annotations
 
 import argparse
-import importlib
 import json
 import sys
 from collections.abc import Callable, Sequence
 from pathlib import Path
 from typing import NoReturn
 
-from desktop_app.commands.outcome import Outcome
+from desktop_app.commands.outcome import Command, Outcome
 from desktop_app.shop_record.trouble import ShopTrouble
 
 # Opens the window on a shop (None: the last one) and returns the exit status when it is closed.
@@ -38,8 +37,7 @@ def run(argv: Sequence[str], open_window: OpenWindow, draw_window: DrawWindow) -
             from desktop_app.commands.demo import demo
 
             return demo(asked, open_window, draw_window)
-        module, name = asked.carried_out_by
-        outcome: Outcome = getattr(importlib.import_module(module), name)(asked)
+        outcome = _command(asked.command)(asked)
     except ShopTrouble as trouble:
         print(" ".join(trouble.sentence().split()), file=sys.stderr)
         return 2
@@ -69,44 +67,69 @@ def _parser() -> argparse.ArgumentParser:
     parser.set_defaults(json=False)
     commands = parser.add_subparsers(dest="command", metavar="COMMAND", parser_class=_Parser)
 
-    def add(name: str, says: str, module: str = "", *, shop: bool = False) -> _Parser:
+    def add(name: str, says: str, *, shop: bool = False) -> _Parser:
         one: _Parser = commands.add_parser(name, help=says, description=says)
         one.add_argument("--json", action="store_true", help="print one JSON document")
         if shop:
             # The main parser has --shop too; a default here would wipe out what it read.
             one.add_argument("--shop", metavar="FOLDER", default=argparse.SUPPRESS)
-        function = name.replace("-", "_")
-        one.set_defaults(carried_out_by=(f"desktop_app.commands.{module}", function))
         return one
 
-    one = add("new-shop", "make a new shop in an empty folder", "shops")
+    one = add("new-shop", "make a new shop in an empty folder")
     one.add_argument("folder", metavar="FOLDER")
     one = add("demo", "fill a folder with the demo shop and open it")
     one.add_argument("folder", metavar="FOLDER", nargs="?")
-    one = add("compare", "judge a removed part against its replacement", "parts")
+    one = add("compare", "judge a removed part against its replacement")
     one.add_argument("files", metavar="PAIR.toml", nargs="+")
-    one = add("kinds", "show the part kinds, or one of them", "parts")
+    one = add("kinds", "show the part kinds, or one of them")
     one.add_argument("kind", metavar="KIND", nargs="?")
-    one = add("returns", "list who came back, judged or not", "watching", shop=True)
+    one = add("returns", "list who came back, judged or not", shop=True)
     one.add_argument("--since", metavar="DATE")
     one.add_argument("--until", metavar="DATE")
-    one = add("watch", "list the jobs whose window is open", "watching", shop=True)
+    one = add("watch", "list the jobs whose window is open", shop=True)
     one.add_argument("--today", metavar="DATE")
-    one = add("week", "write the week's workbook", "reports", shop=True)
+    one = add("week", "write the week's workbook", shop=True)
     one.add_argument("week", metavar="2026-W47")
     one.add_argument("--out", metavar="WEEK.xlsx", required=True)
-    one = add("sheet", "write the comparison sheet of a job", "reports", shop=True)
+    one = add("sheet", "write the comparison sheet of a job", shop=True)
     one.add_argument("job", metavar="JOB")
     one.add_argument("--out", metavar="SHEET.pdf", required=True)
-    one = add("find", "find past jobs by symptom, code, plate, VIN or number", "finding", shop=True)
+    one = add("find", "find past jobs by symptom, code, plate, VIN or number", shop=True)
     one.add_argument("text", metavar="TEXT")
     one.add_argument("--limit", type=int, default=20, metavar="N")
-    one = add("vin", "say what a VIN tells by itself", "vehicle_codes")
+    one = add("vin", "say what a VIN tells by itself")
     one.add_argument("vins", metavar="VIN", nargs="+")
-    one = add("code", "say what a trouble code tells by itself", "vehicle_codes")
+    one = add("code", "say what a trouble code tells by itself")
     one.add_argument("codes", metavar="CODE", nargs="+")
-    add("check", "check the shop's record and its photos", "checking", shop=True)
+    add("check", "check the shop's record and its photos", shop=True)
     return parser
+
+
+def _command(name: str) -> Command:
+    """Return what carries a command out; each is loaded only when it is asked for."""
+    if name == "new-shop":
+        from desktop_app.commands.shops import new_shop as command
+    elif name in ("compare", "kinds"):
+        from desktop_app.commands import parts
+
+        command = parts.compare if name == "compare" else parts.kinds
+    elif name in ("returns", "watch"):
+        from desktop_app.commands import watching
+
+        command = watching.returns if name == "returns" else watching.watch
+    elif name in ("week", "sheet"):
+        from desktop_app.commands import reports
+
+        command = reports.week if name == "week" else reports.sheet
+    elif name in ("vin", "code"):
+        from desktop_app.commands import vehicle_codes
+
+        command = vehicle_codes.vin if name == "vin" else vehicle_codes.code
+    elif name == "find":
+        from desktop_app.commands.finding import find as command
+    else:
+        from desktop_app.commands.checking import check as command
+    return command
 
 
 def _version() -> str:

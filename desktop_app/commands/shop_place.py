@@ -72,8 +72,9 @@ def follow(record: ShopRecord, kinds: Mapping[str, PartKind]) -> None:
     """Let what is derived follow the record's deeds; undo needs every table to be known."""
     from desktop_app.symptom_search.stored_index import JobIndex
 
-    for folder in ("repair_jobs", "part_photos", "parts_compared", "returns_watched"):
-        importlib.import_module(f"desktop_app.{folder}.stored")
+    importlib.import_module("desktop_app.part_photos.stored")
+    importlib.import_module("desktop_app.parts_compared.stored")
+    importlib.import_module("desktop_app.returns_watched.stored")
     record.followers.append(JobIndex(kinds).follow)
 
 

@@ -32,6 +32,15 @@ def name_with_unit(dimension: Dimension, length_unit: str) -> str:
     return f"{said}, {_SPOKEN.get(unit, unit)}"
 
 
+def typed_shown(typed: str, dimension: Dimension, length_unit: str) -> str:
+    """Return a kept reading as its field shows it, so that it means the same when read again.
+
+    A length that was typed without a unit is in mm.
+    """
+    bare = dimension.unit == "mm" and not typed[-1:].isalpha() and typed[-1:] not in ('"', "″", "'")
+    return f"{typed} mm" if bare and length_unit == "inch" else typed
+
+
 def judge_aloud(
     pair: PairView, kind: PartKind, drawer: Mapping[str, Instrument], length_unit: str
 ) -> PairComparison:
@@ -65,7 +74,11 @@ def _spoken(kept: DimensionComparison, said: DimensionComparison) -> DimensionCo
 def _dimension(one: Dimension) -> Dimension:
     if one.unit != "mm":
         return one
-    return replace(one, unit="in", allowed=_span(one.allowed), typical=_span(one.typical))
+    allowed = _span(one.allowed)
+    if allowed is not None and one.role != "limit":
+        low, high = allowed
+        allowed = (_three_digits(low), _three_digits(high))
+    return replace(one, unit="in", allowed=allowed, typical=_span(one.typical))
 
 
 def _reading(one: Reading) -> Reading:
@@ -86,6 +99,11 @@ def _span(span: Span | None) -> Span | None:
         None if low is None else low / MM_PER_INCH,
         None if high is None else high / MM_PER_INCH,
     )
+
+
+def _three_digits(value: float | None) -> float | None:
+    """Return an allowed difference as one says it; whoever decides has the kept one."""
+    return None if value is None else float(f"{value:.3g}")
 
 
 def _tools(drawer: Mapping[str, Instrument]) -> dict[str, Instrument]:

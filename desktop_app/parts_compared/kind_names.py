@@ -28,3 +28,10 @@ def kind_called(text: str, kinds: Mapping[str, PartKind]) -> PartKind | None:
             return kind
     meant = {i for name, i in kind_names(kinds).items() if wanted in name.casefold()}
     return kinds[meant.pop()] if len(meant) == 1 else None
+
+
+def kinds_meant(text: str, kinds: Mapping[str, PartKind]) -> tuple[PartKind, ...]:
+    """Return the kinds that the text may be the beginning of, by name; all where it is empty."""
+    wanted = " ".join(text.casefold().split())
+    found = dict.fromkeys(i for name, i in kind_names(kinds).items() if wanted in name.casefold())
+    return tuple(sorted((kinds[one] for one in found), key=lambda kind: kind.name))

@@ -93,7 +93,7 @@ def _laid_out(sheet: SheetFacts, pages: int) -> tuple[bytes, int]:
         rightMargin=MARGIN,
         topMargin=MARGIN,
         bottomMargin=FOOT,
-        title=f"Job {sheet.job.number}: old part and new part",
+        title=printable(f"Job {sheet.job.number}: old part and new part"),
         author=printable(sheet.shop_name),
         lang="en",
         invariant=1,

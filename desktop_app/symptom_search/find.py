@@ -21,12 +21,12 @@ from desktop_app.symptom_search.ranking import (
     Standing,
     sought_word,
 )
-from desktop_app.symptom_search.stored_evidence import Named, gather, jobs_named
+from desktop_app.symptom_search.stored_evidence import MOST_OF_ONE, Named, gather, jobs_named
 from desktop_app.symptom_search.stored_words import WordHits, jobs_with_words
 from desktop_app.symptom_search.vocabulary import Vocabulary
 
-WEIGHED = 50  # jobs that are read and weighed word by word; those before them by the indexes
-COUNTED = 1000  # jobs that "what fixed it" is counted over, at most
+WEIGHED = 45  # jobs that are read and weighed word by word; those before them by the indexes
+COUNTED = MOST_OF_ONE  # jobs that "what fixed it" is counted over, at most: the newest
 
 
 class HitJson(TypedDict):
@@ -74,6 +74,13 @@ class Found:
     fixes: tuple[Fix, ...]
     counted: int
 
+    def counted_over(self) -> str:
+        """Return over which jobs the fixes were counted, as one sentence."""
+        if self.counted == 1:
+            return "Counted over one job handed over."
+        newest = "the newest " if self.counted >= COUNTED else ""
+        return f"Counted over {newest}{self.counted} jobs handed over."
+
     def as_json(self) -> FoundJson:
         """Return the fields of the command contract."""
         return {
@@ -114,7 +121,7 @@ def find(
             max(WEIGHED, limit), evidence, key=lambda job: (_first_points(evidence[job]), job)
         )
         seen = stored.jobs_seen(connection, first)
-        mended = stored.mended_jobs(connection, _about_the_same(question, evidence, hits))
+        mended = stored.mended_jobs(connection, _about_the_same(evidence, hits))
     judge = Judge(
         question, [sought_word(one.word, one.weight, one.near) for one in hits.sought], plain
     )
@@ -143,16 +150,13 @@ def _first_points(evidence: Evidence) -> float:
     return evidence.points() + ALL_WORDS * evidence.share_of_words
 
 
-def _about_the_same(
-    question: Question, evidence: Mapping[int, Evidence], hits: WordHits
-) -> list[int]:
+def _about_the_same(evidence: Mapping[int, Evidence], hits: WordHits) -> list[int]:
     """Return the jobs to count fixes over: those of the fault that was asked for."""
-    if question.groups or question.codes:
-        jobs = [job for job, one in evidence.items() if one.groups or one.codes]
-    else:
+    jobs = [job for job, one in evidence.items() if one.groups or one.codes]
+    if not jobs:
         jobs = list(hits.with_all) or [job for job, one in evidence.items() if one.named]
     if not jobs:
-        jobs = [job for job, one in evidence.items() if one.parts or one.share_of_words > 0.5]
+        jobs = [job for job, one in evidence.items() if one.parts]
     return sorted(jobs, reverse=True)[:COUNTED]
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from desktop_app.parts_compared.part_kind import PartKind
 from desktop_app.repair_jobs.concern_conditions import condition_words
@@ -40,11 +40,16 @@ class Piece:
 
 @dataclass(frozen=True, slots=True)
 class Word:
-    """A free word to find, and its place in the text; `unfinished` while it is being typed."""
+    """A word to find in texts, and its place in the question.
+
+    `unfinished` while it is still being typed; `understood` where it belongs to a symptom or a
+    condition that was read, so that it can't be a slip for another word.
+    """
 
     word: str
     unfinished: bool = False
     place: int = 0
+    understood: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,14 +83,17 @@ def read_question(text: str, vocabulary: Vocabulary, kinds: Mapping[str, PartKin
     conditions = vocabulary.conditions_in(text)
     codes = codes_in(text)
     parts, part_places = _part_kinds_in(said, kinds)
-    words = _free_words(text, said, codes, vocabulary)
+    words = tuple(
+        replace(word, understood=_is_read(word.word, groups, vocabulary))
+        for word in _free_words(text, said, codes, vocabulary)
+    )
     pieces = [Piece("symptom", group.id, group.plain) for group in groups]
     pieces += [Piece("code", code, code) for code in codes]
     pieces += [Piece("condition", one, condition_words(one)) for one in conditions]
     pieces += [Piece("part", kind, kinds[kind].name) for kind in parts]
     used = {said[place].word for place in part_places}
     for word in words:
-        if word.word not in used and not _is_read(word.word, groups, vocabulary):
+        if word.word not in used and not word.understood:
             pieces.append(Piece("word", word.word, word.word))
     names = tuple(_names_in(text, said, codes))
     return Question(text, groups, conditions, codes, parts, words, names, tuple(pieces))

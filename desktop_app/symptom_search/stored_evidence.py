@@ -28,7 +28,7 @@ from desktop_app.symptom_search.question import Name, Piece, Question
 from desktop_app.symptom_search.ranking import Evidence
 from desktop_app.symptom_search.stored_words import WordHits
 
-MOST_OF_ONE = 1000  # jobs taken for one symptom, code or car: the newest
+MOST_OF_ONE = 600  # jobs taken for one symptom, code or car: the newest
 MOST_OF_NEAR = 50
 VIN_END = 4  # characters of a VIN that are enough to look for it
 

@@ -96,7 +96,7 @@ def _seek(connection: Connection, word: Word, total: int) -> SoughtWord:
     wanted = Wanted(forms.whole, forms.beginnings)
     # Our list of endings is shorter than Porter's; the index itself has the last word.
     jobs = jobs or len(newest(connection, [wanted], MOST_SCORED))
-    if jobs:
+    if jobs or word.understood:
         return _sought(word, wanted, jobs, total)
     near, counted = _near(connection, word.word)
     return _sought(word, Wanted(beginnings=near), counted, total, near)

@@ -17,16 +17,16 @@ def distance(one: str, other: str) -> int:
     return _last_column(one, other)[-1]
 
 
-def distance_to_stem(typed: str, stem: str) -> float:
+def distance_to_stem(typed: str, stem: str) -> int:
     """Return the distance from the stem to that beginning of the typed word which fits it best.
 
-    What is left of the typed word should be an ending of the language; else it counts half a
-    mistake more.
+    What is left of the typed word must be an ending of the language; one that is nearly an ending
+    counts as one mistake more.
     """
     by_length = _last_column(typed, stem)
     shortest = max(0, len(typed) - ENDING)
     return min(
-        by_length[length] + (0.0 if typed[length:] in ENDINGS else 0.5)
+        by_length[length] + _from_an_ending(typed[length:])
         for length in range(shortest, len(typed) + 1)
     )
 
@@ -44,18 +44,24 @@ def nearest(typed: str, known: Iterable[tuple[str, int]], most: int = 3) -> tupl
     """
     allowed = mistakes_allowed(typed)
     pieces = _pieces(typed)
-    found: list[tuple[float, int, int, str]] = []
+    found: list[tuple[int, int, int, str]] = []
     for stem, jobs in known:
         if allowed == 0 or len(stem) < 4 or not -ENDING - 1 <= len(stem) - len(typed) <= allowed:
             continue
         if len(pieces & _pieces(stem)) * 3 < len(stem) - 1:
             continue
         off = distance_to_stem(typed, stem)
-        if off < allowed + 1:
+        if off <= min(allowed, mistakes_allowed(stem + "__")):  # a stem lost some two letters
             found.append((off, -len(stem), -jobs, stem))
     found.sort()
     best = [stem for off, _, _, stem in found if off == found[0][0]]
     return tuple(best[:most])
+
+
+def _from_an_ending(rest: str) -> int:
+    if rest in ENDINGS:
+        return 0
+    return 1 if any(distance(rest, ending) == 1 for ending in ENDINGS) else len(rest)
 
 
 def _pieces(word: str) -> frozenset[str]:

@@ -5,26 +5,17 @@ from __future__ import annotations
 import os
 from collections.abc import Generator, Iterator
 from contextlib import contextmanager
-from dataclasses import dataclass
 from pathlib import Path
 
 from desktop_app.returns_watched.stored_facts import NO_NAMES, SymptomNames
 from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.weekly_report.figures import WeekFigures
 from desktop_app.weekly_report.pages import week_sheets
 from desktop_app.weekly_report.stored import read_week_figures
 from desktop_app.weekly_report.week import Week
 from desktop_app.weekly_report.workbook import workbook_bytes
-
-
-@dataclass(frozen=True, slots=True)
-class Step:
-    """How far the writing has come: `done` of `of` pieces, and a word about it."""
-
-    done: int
-    of: int
-    words: str
 
 
 def file_name(week: Week) -> str:

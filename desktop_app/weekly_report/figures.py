@@ -121,7 +121,7 @@ class WeekFigures:
         }
 
     def sentences(self) -> tuple[str, ...]:
-        """Return what the week comes to, in words; the first sheet of the workbook says the same."""
+        """Return what the week comes to, in the words of the workbook's first sheet."""
         return read_first(self)
 
     def counted_as(self, what: CountsAs) -> int:

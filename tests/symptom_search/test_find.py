@@ -192,3 +192,14 @@ def test_where_no_part_was_fitted_the_correction_is_the_fix(some_jobs: OldJobs) 
 def test_a_job_still_in_the_shop_has_fixed_nothing_yet(some_jobs: OldJobs) -> None:
     some_jobs.job("gearbox howls", correction="oil filled up", left=None, here=True)
     assert some_jobs.find("howls").fixes == ()
+
+
+def test_a_word_that_is_understood_is_not_taken_for_a_slip(old_jobs: OldJobs) -> None:
+    old_jobs.job("steams from the heater")
+    assert old_jobs.numbers("steering heavy") == []
+
+
+def test_a_symptom_never_mended_here_has_no_fixes_made_up_for_it(some_jobs: OldJobs) -> None:
+    found = some_jobs.find("clutch slips in the rain")
+    assert found.hits
+    assert found.fixes == ()

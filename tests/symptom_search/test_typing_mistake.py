@@ -9,7 +9,17 @@ from hypothesis import strategies as st
 from desktop_app.symptom_search.typing_mistake import distance, mistakes_allowed, nearest
 
 # Stems as the index keeps them, with the number of jobs that have each.
-STEMS = {"coolant": 9, "cold": 30, "altern": 4, "misfir": 20, "steer": 7, "brak": 40, "rotor": 8}
+STEMS = {
+    "over": 50,
+    "steam": 5,
+    "coolant": 9,
+    "cold": 30,
+    "altern": 4,
+    "misfir": 20,
+    "steer": 7,
+    "brak": 40,
+    "rotor": 8,
+}
 LETTERS = st.text(alphabet="abcde", max_size=8)
 
 
@@ -21,6 +31,7 @@ LETTERS = st.text(alphabet="abcde", max_size=8)
         ("alternater", "altern"),
         ("missfire", "misfir"),
         ("stering", "steer"),
+        ("steerring", "steer"),
         ("brkae", "brak"),
         ("roter", "rotor"),
     ],
@@ -29,7 +40,7 @@ def test_the_nearest_known_word_is_found(typed: str, meant: str) -> None:
     assert nearest(typed, STEMS.items())[0] == meant
 
 
-@pytest.mark.parametrize("typed", ["xyzzy", "col", "abs", "carburettor"])
+@pytest.mark.parametrize("typed", ["xyzzy", "col", "abs", "carburettor", "overheat"])
 def test_nothing_is_guessed_where_nothing_is_near(typed: str) -> None:
     assert nearest(typed, STEMS.items()) == ()
 

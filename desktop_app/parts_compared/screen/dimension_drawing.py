@@ -26,7 +26,7 @@ class DimensionDrawing(QWidget):
         return QSize(240, self._height())
 
     def minimumSizeHint(self) -> QSize:
-        return QSize(170, self._height())
+        return QSize(150, self._height())
 
     def show_values(self, values: DrawnValues | None) -> None:
         """Draw these values; None draws nothing."""

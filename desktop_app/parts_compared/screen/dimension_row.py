@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QGridLayout, QLabel, QVBoxLayout, QWidget
 
 from desktop_app.parts_compared import actions
 from desktop_app.parts_compared.comparison import DimensionComparison
-from desktop_app.parts_compared.in_shop_unit import name_with_unit
+from desktop_app.parts_compared.in_shop_unit import name_with_unit, typed_shown
 from desktop_app.parts_compared.instrument import Instrument
 from desktop_app.parts_compared.instrument_choice import instruments_for
 from desktop_app.parts_compared.pair_view import PairView
@@ -67,7 +67,8 @@ class DimensionRow(QObject):
         self._name.setMinimumWidth(130)
         looked_at = one.unit == "word" or one.role == "count"
         tool: QWidget = plain_label(one.instrument, "quiet") if looked_at else self._tool
-        self._verdict.setMinimumWidth(120)
+        widest = self._verdict.fontMetrics().horizontalAdvance("◌  not measured")
+        self._verdict.setMinimumWidth(widest + 8)
         boxes = (self.boxes[side] for side in SIDES)
         across = (self._name, *boxes, tool, self._drawing, self._verdict)
         for column, widget in enumerate(across):
@@ -93,7 +94,7 @@ class DimensionRow(QObject):
         name = self.dimension.name
         self._name.setText(name_with_unit(self.dimension, self._desk.rules.length_unit))
         for side in SIDES:
-            self.fields[side].show_value(as_field(pair.typed.get((name, side), ())))
+            self.fields[side].show_value(as_field(self._typed(pair, side)))
         self._show_tools(pair, drawer)
         self._drawing.show_values(drawn_values(one, self._desk.rules.length_unit))
         self._verdict.setText(signed(DIMENSION_SIGNS, one.verdict))
@@ -107,6 +108,11 @@ class DimensionRow(QObject):
         if self._limit is not None:
             self._limit.show_limit(next((m for m in pair.limits if m.dimension == name), None))
         self._show_explanation(pair, one)
+
+    def _typed(self, pair: PairView, side: Side) -> list[str]:
+        unit = self._desk.rules.length_unit
+        kept = pair.typed.get((self.dimension.name, side), ())
+        return [typed_shown(one, self.dimension, unit) for one in kept]
 
     def set_shown(self, shown: bool) -> None:
         """Show or fold away the whole row."""
@@ -129,7 +135,7 @@ class DimensionRow(QObject):
             field = ReadingField(name, save)
             self.boxes[side] = field
         self.fields[side] = field
-        field.setMinimumWidth(80)
+        self.boxes[side].setMinimumWidth(178 if one.role not in ("word", "count") else 80)
         field.entered.connect(self._enter)
         field.came_in.connect(self._say_how)
         field.editingFinished.connect(self._hide_how)
@@ -169,7 +175,7 @@ class DimensionRow(QObject):
         for side in SIDES if pair is not None and tool is not None else ():
             typed = pair.typed.get((self.dimension.name, side)) if pair else None
             if typed and pair and pair.instruments_used[self.dimension.name, side] != tool:
-                self._write(side, as_field(typed), str(tool))
+                self._write(side, as_field(self._typed(pair, side)), str(tool))
         return tool
 
     def _show_tools(self, pair: PairView, drawer: Mapping[str, Instrument]) -> None:

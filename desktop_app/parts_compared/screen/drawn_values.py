@@ -48,9 +48,9 @@ class DrawnValues:
         ]
         if self.band is not None:
             low, high = self.band
-            start = "" if low is None else f" from {amount(low, self.unit)}"
+            start = "" if low is None else f" from {_end(low, self.unit)}"
             said.append(
-                f"allowed{start}" + ("" if high is None else f" to {amount(high, self.unit)}")
+                f"allowed{start}" + ("" if high is None else f" to {_end(high, self.unit)}")
             )
         return f"{self.label}: {'; '.join(said)}."
 
@@ -92,3 +92,7 @@ def _band(one: DimensionComparison, old: Drawn | None, factor: float) -> Span | 
         None if low is None else base + low * factor,
         None if high is None else base + high * factor,
     )
+
+
+def _end(value: float, unit: str) -> str:
+    return amount(float(f"{value:.5g}"), unit)

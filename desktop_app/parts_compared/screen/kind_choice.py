@@ -1,44 +1,17 @@
-"""Choosing a part kind by typing: its name, or what else the trade calls it."""
+"""Choosing a part kind by typing a piece of its name, or by pressing it."""
 
 from __future__ import annotations
 
 from collections.abc import Mapping
-from typing import Any
 
-from PySide6.QtCore import QStringListModel, Qt, Signal, Slot
-from PySide6.QtWidgets import QComboBox, QCompleter, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtCore import Qt, Signal, Slot
+from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
-from desktop_app.parts_compared.kind_names import kind_called, kind_names
+from desktop_app.parts_compared.kind_names import kind_called, kinds_meant
 from desktop_app.parts_compared.part_kind import PartKind
 from desktop_app.shop_window.fields import Labelled
-from desktop_app.shop_window.texts import plain_label
-
-
-class TypeAhead(QComboBox):
-    """An editable choice whose list narrows while one types."""
-
-    def __init__(self, name: str, hint: str) -> None:
-        super().__init__()
-        self.setEditable(True)
-        self.setInsertPolicy(QComboBox.InsertPolicy.NoInsert)
-        self.setAccessibleName(name)
-        line = self.lineEdit()
-        assert line is not None
-        line.setAccessibleName(name)
-        line.setPlaceholderText(hint)
-
-    def offer(self, names: list[str], typed: list[str]) -> None:
-        """Offer `names` in the list, and all of `typed` while somebody types."""
-        self.clear()
-        self.addItems(names)
-        self.setCurrentIndex(-1)
-        finder = QCompleter(QStringListModel(typed, self), self)
-        finder.setFilterMode(Qt.MatchFlag.MatchContains)
-        finder.setCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)
-        self.setCompleter(finder)
-
-    def wheelEvent(self, event: Any) -> None:
-        event.ignore()  # scrolling the page must not change an answer
+from desktop_app.shop_window.flow_row import FlowRow
+from desktop_app.shop_window.texts import plain_label, tooltip
 
 
 class KindChoice(QWidget):
@@ -49,50 +22,106 @@ class KindChoice(QWidget):
     def __init__(self, kinds: Mapping[str, PartKind]) -> None:
         super().__init__()
         self._kinds = kinds
-        self._kind = TypeAhead("Part kind", "rotor, pads, plug …")
-        names = kind_names(kinds)
-        self._kind.offer(sorted(one.name for one in kinds.values()), list(names))
-        self._kind.currentTextChanged.connect(self._offer_positions)
-        self._position = TypeAhead("Position of the part", "front left, cylinder 3 …")
+        self._kind = _line("Part kind", "rotor, pads, plug …")
+        self._position = _line("Position of the part", "front left, cylinder 3 …")
+        self._kind.textChanged.connect(self._offer)
+        self._all = QPushButton("All kinds")
+        self._all.clicked.connect(self._offer_all)
         button = QPushButton("Lay old and new side by side")
-        button.clicked.connect(self._lay)
-        for line in (self._kind.lineEdit(), self._position.lineEdit()):
-            assert line is not None
-            line.returnPressed.connect(self._lay)
+        for pressed in (button.clicked, self._kind.returnPressed, self._position.returnPressed):
+            pressed.connect(self._lay)
         self._refusal = plain_label("", wrap=True)
         self._refusal.hide()
+        self._kinds_box, self._kinds_row = _row()
+        self._sides_box, self._sides_row = _row()
         row = QHBoxLayout()
         row.addWidget(Labelled("Part kind", self._kind), 3)
+        row.addWidget(self._all, 0, Qt.AlignmentFlag.AlignBottom)
         row.addWidget(Labelled("Position", self._position), 2)
         row.addWidget(button, 0, Qt.AlignmentFlag.AlignBottom)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.addLayout(row)
-        column.addWidget(self._refusal)
+        for below in (self._kinds_box, self._sides_box, self._refusal):
+            column.addWidget(below)
 
     def clear(self) -> None:
         """Empty the fields for the next pair."""
-        self._kind.setCurrentIndex(-1)
-        self._kind.clearEditText()
-        self._position.clearEditText()
+        self._kind.clear()
+        self._position.clear()
+        self._say("")
 
     @Slot()
     def _lay(self) -> None:
-        text = self._kind.currentText()
+        text = self._kind.text()
         kind = kind_called(text, self._kinds)
-        words = ""
         if kind is None:
             said = f"“{text.strip()}” is no one kind on the shelf. " if text.strip() else ""
-            words = f"✎ {said}Type part of a name such as rotor, pads or belt, and choose a kind."
-        self._refusal.setText(words)
-        self._refusal.setVisible(bool(words))
-        if kind is not None:
-            self.wanted.emit(kind.id, self._position.currentText().strip())
+            self._say(f"✎ {said}Type a piece of a name such as rotor, pads or belt, or press one.")
+            return
+        self._say("")
+        self.wanted.emit(kind.id, self._position.text().strip())
 
     @Slot(str)
-    def _offer_positions(self, text: str) -> None:
+    def _offer(self, text: str) -> None:
+        """Offer the kinds that the text may mean, and the positions of the one it does mean."""
         kind = kind_called(text, self._kinds)
-        typed = self._position.currentText()
-        sides = list(kind.sides) if kind else []
-        self._position.offer(sides, sides)
-        self._position.setEditText(typed)
+        exact = kind is not None and text == kind.name
+        meant = () if exact or not text.strip() else kinds_meant(text, self._kinds)
+        self._show_kinds(meant)
+        self._sides_row.clear()
+        for side in kind.sides if kind else ():
+            chip = QPushButton(side)
+            chip.setAccessibleName(f"position {side}")
+            chip.clicked.connect(self._take_side)
+            self._sides_row.addWidget(chip)
+        _fit(self._sides_box, self._sides_row)
+
+    @Slot()
+    def _offer_all(self) -> None:
+        self._show_kinds(kinds_meant("", self._kinds))
+
+    def _show_kinds(self, kinds: tuple[PartKind, ...]) -> None:
+        self._kinds_row.clear()
+        for kind in kinds:
+            chip = QPushButton(kind.name)
+            chip.setToolTip(tooltip(", ".join(kind.also)))
+            chip.clicked.connect(self._take_kind)
+            self._kinds_row.addWidget(chip)
+        _fit(self._kinds_box, self._kinds_row)
+
+    def _say(self, words: str) -> None:
+        self._refusal.setText(words)
+        self._refusal.setVisible(bool(words))
+
+    @Slot()
+    def _take_kind(self) -> None:
+        chip = self.sender()
+        assert isinstance(chip, QPushButton)
+        self._kind.setText(chip.text())
+        self._position.setFocus()
+
+    @Slot()
+    def _take_side(self) -> None:
+        chip = self.sender()
+        assert isinstance(chip, QPushButton)
+        before = self._position.text().strip()
+        self._position.setText(f"{before} {chip.text()}".strip())
+
+
+def _line(name: str, hint: str) -> QLineEdit:
+    line = QLineEdit()
+    line.setAccessibleName(name)
+    line.setPlaceholderText(hint)
+    return line
+
+
+def _row() -> tuple[QWidget, FlowRow]:
+    box = QWidget()
+    box.hide()
+    return box, FlowRow(box)
+
+
+def _fit(box: QWidget, row: FlowRow) -> None:
+    box.setVisible(row.count() > 0)
+    box.updateGeometry()

@@ -85,6 +85,7 @@ class OldAndNewSection(Section):
             card = PairCard(self._desk, pair_id, self._kind(pair.part_kind))
             self._cards[pair_id] = card
             self._place.insertWidget(sum(one < pair_id for one in self._cards), card)
+            card.show()
         self._cards[pair_id].show_pair(pair, tools)
 
     def _kind(self, name: str) -> PartKind:
@@ -95,6 +96,7 @@ class OldAndNewSection(Section):
     def _let_go(self, card: PairCard) -> None:
         self._place.removeWidget(card)
         card.hide()
+        card.setParent(None)
         card.deleteLater()
 
     @Slot(str, str)

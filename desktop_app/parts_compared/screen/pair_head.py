@@ -34,6 +34,7 @@ class PairHead(QFrame):
         self._all.setAccessibleName(f"All reasons, {name}")
         self._all.toggled.connect(self._show_reasons)
         self._said: tuple[str, ...] = ()
+        self._first: tuple[str, ...] = ()
         self._steps = QVBoxLayout()
         self._steps.setSpacing(4)
         self._steps_shown: list[tuple[str, str]] = []
@@ -66,7 +67,10 @@ class PairHead(QFrame):
         differ = numbers_differ(pair.number_on_box, pair.number_on_part)
         reasons = [f"–  {one}" for one in judged.reasons if one not in judged.questions]
         self._said = (*([f"≠  {differ}"] if differ else []), *reasons)
-        self._all.setVisible(len(self._said) > FIRST_REASONS)
+        # What is not measured yet stands above already, as what to do next.
+        missing = {f"–  {d.sentence}" for d in judged.dimensions if d.verdict == "not measured"}
+        self._first = tuple(one for one in self._said if one not in missing)[:FIRST_REASONS]
+        self._all.setVisible(len(self._said) > len(self._first))
         self._show_reasons(self._all.isChecked())
         if list(steps) != self._steps_shown:
             self._steps_shown = list(steps)
@@ -76,7 +80,7 @@ class PairHead(QFrame):
         """Say why nothing is judged."""
         self._say_title(position)
         self._verdict.setText("◌  not judged")
-        self._said = (words,)
+        self._said = self._first = (words,)
         self._all.hide()
         self._show_reasons(False)
 
@@ -100,7 +104,7 @@ class PairHead(QFrame):
 
     @Slot(bool)
     def _show_reasons(self, all_of_them: bool) -> None:
-        shown = self._said if all_of_them else self._said[:FIRST_REASONS]
+        shown = self._said if all_of_them else self._first
         self._reasons.setText("\n".join(shown))
         self._reasons.setVisible(bool(shown))
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Slot
+from PySide6.QtCore import Qt, Slot
 from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from desktop_app.part_photos.kept_photo import KeptPhoto
@@ -54,7 +54,7 @@ class PairPhotos(QWidget):
             out.clicked.connect(self._take_out)
             out.hide()
             self._outs[side] = out
-            half.addWidget(out)
+            half.addWidget(out, 0, Qt.AlignmentFlag.AlignLeft)
             half.addStretch(1)
             trays.addLayout(half, 1)
         self._column.addLayout(trays)

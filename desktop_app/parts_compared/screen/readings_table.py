@@ -30,7 +30,7 @@ class ReadingsTable(QWidget):
         self._grid.setVerticalSpacing(4)
         for column, words in enumerate(HEADS):
             self._grid.addWidget(plain_label(words, "quiet"), 0, column)
-        for column, stretch in enumerate((2, 3, 3, 2, 4, 2)):
+        for column, stretch in enumerate((1, 4, 4, 1, 4, 1)):
             self._grid.setColumnStretch(column, stretch)
         self._desk = desk
         self._pair_id = pair_id

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QBrush, QColor, QPainter, QPalette, QPen
 
@@ -58,17 +60,19 @@ def _draw_axis(painter: QPainter, plot: QRectF, axis: Axis, unit: str, palette: 
     painter.drawLine(plot.bottomLeft(), plot.bottomRight())
     metrics = painter.fontMetrics()
     base = plot.bottom() + 4 + metrics.ascent()
-    free_from = -1e9
-    for number, tick in enumerate(axis.ticks):
+    words = [f"{tick:.{axis.decimals}f}" for tick in axis.ticks]
+    words[0] += amount(0.0, unit).removeprefix("0")
+    widest = max(metrics.horizontalAdvance(one) for one in words)
+    apart = _x(plot, axis, axis.ticks[-1]) - _x(plot, axis, axis.ticks[0])
+    room = apart / max(1, len(words) - 1)
+    every = max(1, math.ceil((widest + 6) / room)) if room > 0 else 1
+    for number, (tick, said) in enumerate(zip(axis.ticks, words, strict=True)):
         x = _x(plot, axis, tick)
         painter.drawLine(QPointF(x, plot.bottom()), QPointF(x, plot.bottom() + 4))
-        ending = amount(0.0, unit).removeprefix("0") if number == 0 else ""
-        words = f"{tick:.{axis.decimals}f}{ending}"
-        wide = metrics.horizontalAdvance(words)
+        wide = metrics.horizontalAdvance(said)
         left = min(max(x - wide / 2, plot.left() - MARK), plot.right() + MARK - wide)
-        if left >= free_from:
-            painter.drawText(QPointF(left, base), words)
-            free_from = left + wide + 8
+        if number % every == 0:
+            painter.drawText(QPointF(left, base), said)
 
 
 def _draw_value(

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Generator, Mapping
 from functools import partial
 from pathlib import Path
 from typing import Any
@@ -26,6 +26,7 @@ from desktop_app.parts_compared.screen.sheet_printing import ask_printer, no_pri
 from desktop_app.parts_compared.sheet import check_place, put_sheet, sheet_bytes
 from desktop_app.parts_compared.stored_sheet import read_sheet
 from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.errands import Errand
@@ -138,10 +139,10 @@ class SheetPreview(QWidget):
         def arrived(result: Any) -> None:
             # The preview may have been closed while the errand was on its way.
             if isValid(self):
-                then(result)
+                (self._say_failed if isinstance(result, ShopTrouble) else then)(result)
 
         self._errands = {errand for errand in self._errands if isValid(errand)}
-        errand = self._desk.errands.run(words, work, arrived)
+        errand = self._desk.errands.run(words, partial(_carried_out, work), arrived)
         errand.failed.connect(self._say_failed)
         self._errands.add(errand)
 
@@ -149,7 +150,9 @@ class SheetPreview(QWidget):
     def _say_failed(self, trouble: Any) -> None:
         if isinstance(trouble, ShopTrouble):
             self._says.setText(trouble.sentence())
-        self._again.show()
+        elif trouble is not None:
+            self._says.setText("That did not work; it is a mistake of the program.")
+        self._again.setVisible(not self._pdf)
 
     def _show_made(self, made: tuple[bytes, str, list[QImage]]) -> None:
         self._pdf, self._name, pictures = made
@@ -225,6 +228,17 @@ class SheetPreview(QWidget):
 
     def _say_printed(self, pages: int) -> None:
         self._says.setText(f"Sent to the printer: {pages} {'page' if pages == 1 else 'pages'}.")
+
+
+def _carried_out(work: Callable[[], Any]) -> Generator[Step, None, Any]:
+    """Do the work; a ShopTrouble becomes its result, so that the preview itself can say it."""
+    try:
+        result = work()
+        if isinstance(result, Generator):
+            result = yield from result
+    except ShopTrouble as trouble:
+        return trouble
+    return result
 
 
 def _make(

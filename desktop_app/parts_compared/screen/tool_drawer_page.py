@@ -49,7 +49,10 @@ class ToolDrawerPage(ReadingPage):
         self._table.setTabKeyNavigation(False)
         self._table.verticalHeader().hide()
         self._table.verticalHeader().setDefaultSectionSize(40)
-        self._table.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Stretch)
+        head = self._table.horizontalHeader()
+        head.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        head.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
+        head.setMinimumSectionSize(130)
         self._table.activated.connect(self._open)
         for key in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
             enter = QShortcut(QKeySequence(key), self._table)

@@ -163,7 +163,7 @@ class AskPage(QWidget):
         self._shown = found.text
         self._read_as.show_pieces(found.read_as)
         self._rows.show_rows(found.hits)
-        self._fixes.show_fixes(found.fixes, found.counted)
+        self._fixes.show_fixes(found.fixes, found.counted_over())
         self._fixes.setVisible(bool(found.fixes))
         count = len(found.hits)
         self._told.setText(

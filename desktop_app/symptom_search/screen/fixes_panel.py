@@ -33,14 +33,13 @@ class FixesPanel(QScrollArea):
         self._section.column.addStretch(1)
         self.setWidget(self._section)
 
-    def show_fixes(self, fixes: Sequence[Fix], counted: int) -> None:
-        """Show the fixes and over how many jobs handed over they were counted."""
+    def show_fixes(self, fixes: Sequence[Fix], counted_over: str) -> None:
+        """Show the fixes, under a sentence on the jobs that they were counted over."""
         rows = QWidget()
         column = QVBoxLayout(rows)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(2)
-        jobs = "one job" if counted == 1 else f"{counted} jobs"
-        column.addWidget(plain_label(f"Counted over {jobs} handed over.", "quiet", wrap=True))
+        column.addWidget(plain_label(counted_over, "quiet", wrap=True))
         for fix in fixes:
             name = plain_label(fix.name, wrap=True)
             font = name.font()

@@ -1,0 +1,168 @@
+"""Draws the README's pictures from the demo shop: `python -m demo_shop.pictures [SHOP]`."""
+
+from __future__ import annotations
+
+import os
+import sys
+import tempfile
+from collections.abc import Callable
+from datetime import UTC, datetime
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from PySide6.QtWidgets import QApplication, QWidget
+
+    from desktop_app.program import Program
+
+OUT = Path(__file__).resolve().parent.parent / "resources" / "pictures"
+# A Wednesday; the pictures show the same day whenever they are drawn.
+NOW = datetime(2026, 11, 18, 10, 30, tzinfo=UTC)
+SIZE = (1366, 900)
+
+
+def draw_all(shop: Path, out: Path = OUT) -> list[Path]:
+    """Draw every picture from a demo shop that was made at NOW; returns the files."""
+    os.environ["QT_QPA_PLATFORM"] = "offscreen"
+    os.environ["QT_SCALE_FACTOR"] = "1"
+    from PySide6.QtWidgets import QApplication
+
+    from desktop_app.program import Program
+    from desktop_app.shop_window.look import dress
+
+    app = QApplication.instance() or QApplication(sys.argv[:1])
+    assert isinstance(app, QApplication)
+    dress(app, "light")
+    out.mkdir(parents=True, exist_ok=True)
+    program = Program(shop, lambda: NOW)
+    program.window.resize(*SIZE)
+    program.window.show()
+    program.open_shop()
+    files = [
+        _grab(app, program, out / f"{name}.png", prepare) for name, prepare in _PICTURES.items()
+    ]
+    files.append(_sheet(program, shop, out / "sheet.png"))
+    program.close()
+    return files
+
+
+def _grab(
+    app: QApplication, program: Program, file: Path, prepare: Callable[[Program], None]
+) -> Path:
+    prepare(program)
+    _settle(app, program)
+    program.window.grab().save(str(file))
+    return file
+
+
+def _settle(app: QApplication, program: Program) -> None:
+    """Let errands end and pages be laid out, as a person would wait."""
+    from PySide6.QtCore import QEventLoop, QTimer
+
+    quiet = 0
+    while quiet < 8:
+        loop = QEventLoop()
+        QTimer.singleShot(40, loop.quit)
+        loop.exec()
+        busy = program.desk is not None and program.desk.errands.busy()
+        quiet = 0 if busy else quiet + 1
+
+
+def _heard(program: Program) -> None:
+    from PySide6.QtWidgets import QLineEdit, QPlainTextEdit
+
+    program.window.go_to("Heard")
+    page = program.window.page("Heard")
+    typed = {
+        "Plate, or the shop's own tag": _a_plate(program),
+        "Odometer": "123,900",
+    }
+    for line in page.findChildren(QLineEdit):
+        if line.accessibleName() in typed:
+            line.setText(typed[line.accessibleName()])
+            line.textEdited.emit(line.text())
+    words = next(iter(page.findChildren(QPlainTextEdit)))
+    words.setPlainText("It misses again when it's wet, and it feels weak up the hill")
+
+
+def _a_plate(program: Program) -> str:
+    from desktop_app.parts_compared.stored_pairs import job_to_show
+    from desktop_app.repair_jobs.stored_reading import read_job
+
+    assert program.desk is not None
+    job = program.desk.ask(job_to_show)[0]
+    return str(program.desk.ask(read_job, job).vehicle.plate)
+
+
+def _ask(program: Program) -> None:
+    from PySide6.QtWidgets import QLineEdit
+
+    program.window.go_to("Ask the Old Jobs")
+    page = program.window.page("Ask the Old Jobs")
+    field = next(
+        f for f in page.findChildren(QLineEdit) if f.accessibleName() == "Ask the old jobs"
+    )
+    field.setText("missfire when its wet and pulling")
+
+
+def _old_and_new(program: Program) -> None:
+    from desktop_app.places import show_for_a_picture
+
+    show_for_a_picture(program.window, program.desk)
+    _press_jump(program.window.page("Job"), "Old & New")
+
+
+def _press_jump(page: QWidget, name: str) -> None:
+    from PySide6.QtWidgets import QPushButton
+
+    next(b for b in page.findChildren(QPushButton) if b.text() == name).click()
+
+
+def _go(place: str) -> Callable[[Program], None]:
+    return lambda program: program.window.go_to(place)
+
+
+def _sheet(program: Program, shop: Path, file: Path) -> Path:
+    import pypdfium2
+
+    from desktop_app.commands.shop_place import kinds_of
+    from desktop_app.parts_compared.sheet import write_sheet
+    from desktop_app.parts_compared.stored_pairs import job_to_show
+
+    assert program.desk is not None
+    with tempfile.TemporaryDirectory() as folder:
+        pdf = Path(folder) / "sheet.pdf"
+        job = program.desk.ask(job_to_show)[0]
+        write_sheet(program.desk.record, job, kinds_of(shop), pdf)
+        document = pypdfium2.PdfDocument(pdf)
+        document[0].render(scale=1.3).to_pil().convert("RGB").save(file, optimize=True)
+        document.close()
+    return file
+
+
+_PICTURES: dict[str, Callable[[Program], None]] = {
+    "ask": _ask,
+    "heard": _heard,
+    "old-and-new": _old_and_new,
+    "under-watch": _go("Under Watch"),
+    "its-back": _go("It's Back"),
+    "monday-book": _go("Monday Book"),
+}
+
+
+def main() -> None:
+    """Make a demo shop in a folder of its own, or use the one that was named, and draw."""
+    if len(sys.argv) > 1:
+        shop = Path(sys.argv[1])
+    else:
+        from demo_shop.build import build_demo
+
+        shop = Path(tempfile.mkdtemp()) / "demo-shop"
+        for _ in build_demo(shop, NOW):
+            pass
+    for file in draw_all(shop):
+        sys.stdout.write(f"{file}\n")
+
+
+if __name__ == "__main__":
+    main()

@@ -1,0 +1,228 @@
+"""It's Back: the returns to judge, each with then and now side by side."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from datetime import timedelta
+
+from PySide6.QtCore import QModelIndex, Signal, Slot
+from PySide6.QtWidgets import QHBoxLayout, QListView, QPushButton, QVBoxLayout, QWidget
+
+from desktop_app.repair_jobs.distance import DistanceUnit
+from desktop_app.returns_watched.returns_list import ReturnRow, in_order_of_work
+from desktop_app.returns_watched.screen.judgement_box import JudgementBox
+from desktop_app.returns_watched.screen.return_rows import ReturnRows
+from desktop_app.returns_watched.screen.then_and_now import ThenAndNow
+from desktop_app.returns_watched.stored_returns import read_returns, read_returns_of_job
+from desktop_app.returns_watched.stored_then_now import read_then_and_now
+from desktop_app.returns_watched.watch_words import days_in_words
+from desktop_app.shop_record.deed import Done
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.page import ReadingPage, Section
+from desktop_app.shop_window.texts import plain_label
+
+DAYS_SHOWN = 365  # older returns are reached from their jobs
+MATTERS = frozenset(
+    (
+        "job",
+        "visit",
+        "vehicle",
+        "vehicle_event",
+        "return_link",
+        "setting",
+        "job_symptom",
+        "pair",
+        "trouble_code",
+    )
+)
+
+
+class ItsBackPage(QWidget):
+    """The page; `job_chosen` carries the id of a job to open, `waiting` how many wait."""
+
+    job_chosen = Signal(int)
+    waiting = Signal(int)
+
+    def __init__(self, desk: Desk, names: Mapping[str, str], parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._desk, self._names = desk, names
+        self._stale, self._reading = True, False
+        self._shown: ReturnRow | None = None
+        self._wanted: tuple[int, int] | None = None
+        self._told = plain_label("", wrap=True)
+        self._rows = ReturnRows()
+        self._list = QListView()
+        self._next = QPushButton("Next one to judge")
+        self._right = ReadingPage()
+        self._head = plain_label("", wrap=True)
+        self._both = ThenAndNow()
+        self._answer = Section("What is it?")
+        self._box: JudgementBox | None = None
+        self._lay_out()
+        self._both.job_chosen.connect(self.job_chosen)
+        self._next.clicked.connect(self._show_next)
+        desk.changed.connect(self._hear)
+
+    def came_here(self) -> None:
+        """Read the list again where something has changed."""
+        if self._stale:
+            self._read()
+
+    def show_pair(self, earlier: int, later: int) -> None:
+        """Show one return by the ids of its jobs, however old it is."""
+        self._wanted = (earlier, later)
+        found = self._pair_now(earlier, later)
+        if found is not None:
+            self._show(found)
+        self._mark()
+
+    def _lay_out(self) -> None:
+        self._list.setAccessibleName("Returns, what waits for a judgement first")
+        self._list.setModel(self._rows)
+        self._list.setAlternatingRowColors(True)
+        self._list.setSpacing(3)
+        self._list.setMinimumWidth(300)
+        self._list.selectionModel().currentChanged.connect(self._row_changed)
+        left = QVBoxLayout()
+        left.addWidget(self._list, 1)
+        left.addWidget(self._next)
+        met = Section("Then and now")
+        met.column.addWidget(self._head)
+        met.column.addWidget(self._both)
+        self._right.column.addWidget(met)
+        self._right.column.addWidget(self._answer)
+        self._right.hide()
+        both = QHBoxLayout()
+        both.addLayout(left, 3)
+        both.addWidget(self._right, 8)
+        self._nothing = plain_label("", "quiet", wrap=True)
+        both.addWidget(self._nothing, 8)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(16, 12, 16, 16)
+        column.addWidget(plain_label("It's Back", "title"))
+        column.addWidget(self._told)
+        column.addLayout(both, 1)
+
+    @Slot(object)
+    def _hear(self, done: Done) -> None:
+        if not done.touched & MATTERS:
+            return
+        self._stale = True
+        if self.isVisible():
+            self._show_again()
+            self._read()
+
+    def _read(self) -> None:
+        if self._reading:
+            return
+        self._reading, self._stale = True, False
+        record, names = self._desk.record, self._names
+        since = self._desk.today() - timedelta(days=DAYS_SHOWN)
+
+        def work() -> tuple[ReturnRow, ...]:
+            with record.reading() as connection:
+                return in_order_of_work(read_returns(connection, since, names=names))
+
+        errand = self._desk.errands.run("Looking for returns", work, self._take)
+        errand.failed.connect(self._gave_up)
+
+    def _take(self, rows: tuple[ReturnRow, ...]) -> None:
+        self._reading = False
+        self._rows.show_rows(rows, self._unit())
+        waits = sum(row.waits for row in rows)
+        self.waiting.emit(waits)
+        self._told.setText(_summary(len(rows), waits))
+        self._next.setEnabled(waits > 0)
+        self._nothing.setText("Choose a return on the left." if rows else "")
+        self._mark()
+        if self._stale:
+            self._read()
+
+    @Slot(object)
+    def _gave_up(self, _trouble: object) -> None:
+        self._reading, self._stale = False, True
+
+    def _mark(self) -> None:
+        """Mark in the list the return that is shown, or show the first one."""
+        if self._wanted is None and self._rows.rowCount():
+            self._list.setCurrentIndex(self._rows.index(0))
+        elif self._wanted is not None:
+            place = self._rows.place_of(*self._wanted)
+            if place >= 0:
+                self._list.setCurrentIndex(self._rows.index(place))
+
+    @Slot()
+    def _show_next(self) -> None:
+        place = self._rows.next_waiting()
+        if place >= 0:
+            self._list.setCurrentIndex(self._rows.index(place))
+            self._list.setFocus()
+
+    @Slot(QModelIndex, QModelIndex)
+    def _row_changed(self, now: QModelIndex, _before: QModelIndex) -> None:
+        row = self._rows.row(now.row()) if now.isValid() else None
+        if row is not None:
+            self._wanted = (row.earlier_id, row.later_id)
+            self._show(row)
+
+    def _show_again(self) -> None:
+        """Show the return that is on the page as it is now; a deed may have changed it."""
+        if self._wanted is not None and self._shown is not None:
+            found = self._pair_now(*self._wanted)
+            if found is not None:
+                self._show(found)
+
+    def _pair_now(self, earlier: int, later: int) -> ReturnRow | None:
+        rows = self._desk.ask(read_returns_of_job, later, self._names) or ()
+        return next((row for row in rows if row.earlier_id == earlier), None)
+
+    def _show(self, row: ReturnRow) -> None:
+        sides = self._desk.ask(read_then_and_now, row.earlier_id, row.later_id)
+        if sides is None:
+            return
+        self._nothing.hide()
+        self._right.show()
+        self._head.setText(_head(row, self._unit()))
+        self._both.show_jobs(*sides)
+        if self._box is None or not self._box.is_about(row):
+            self._change_box(row)
+        else:
+            self._box.show_return(row)
+        self._shown = row
+
+    def _change_box(self, row: ReturnRow) -> None:
+        old, self._box = self._box, JudgementBox(self._desk, row)
+        if old is not None:
+            old.save_typed()
+            self._answer.column.removeWidget(old)
+            old.hide()
+            old.deleteLater()
+        self._answer.column.addWidget(self._box)
+
+    def _unit(self) -> DistanceUnit:
+        return "km" if self._desk.rules.distance_unit == "km" else "mi"
+
+
+def _summary(rows: int, waits: int) -> str:
+    if not rows:
+        return "No car has come back within a year. A later visit that may be a return is put here."
+    if not waits:
+        return "Nothing waits for a judgement."
+    number = "1 return waits" if waits == 1 else f"{waits} returns wait"
+    return f"{number} for a judgement. The rules only propose; a person decides."
+
+
+def _head(row: ReturnRow, unit: DistanceUnit) -> str:
+    one = row.candidate
+    where = "inside the window" if row.in_window else "beyond the window"
+    lines = [
+        f"{row.vehicle}: {days_in_words(one.days)} and {row.distance_words(unit)} after hand-over, "
+        f"{where} ({one.window_used:.0%} of it used, by {one.decided_by})."
+        if one.distance_miles is not None
+        else f"{row.vehicle}: {days_in_words(one.days)} after hand-over, {where} "
+        f"({one.window_used:.0%} of it used; {one.decided_by}).",
+        f"Why it is here: {'; '.join(one.reasons) or 'a person judged it'}.",
+    ]
+    if one.root != row.earlier:
+        lines.append(f"{row.earlier} was a comeback itself; the first of the chain is {one.root}.")
+    return "\n".join(lines)

@@ -1,0 +1,201 @@
+"""Monday Book: a week's figures as they stand in the workbook, and the button that writes it."""
+
+from __future__ import annotations
+
+from collections.abc import Generator, Mapping
+from functools import partial
+from pathlib import Path
+
+from PySide6.QtCore import Slot
+from PySide6.QtWidgets import (
+    QFileDialog,
+    QHBoxLayout,
+    QLineEdit,
+    QProgressBar,
+    QPushButton,
+    QVBoxLayout,
+    QWidget,
+)
+
+from desktop_app.repair_jobs.odometer_questions import day_in_words
+from desktop_app.shop_record.deed import Done
+from desktop_app.shop_record.step import Step
+from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.errands import Errand
+from desktop_app.shop_window.page import ReadingPage
+from desktop_app.shop_window.texts import plain_label
+from desktop_app.weekly_report.actions import file_name, look_at_week, write_week
+from desktop_app.weekly_report.figures import WeekFigures
+from desktop_app.weekly_report.screen.figures_view import FiguresView
+from desktop_app.weekly_report.week import Week, read_week, week_of
+
+
+class MondayBookPage(QWidget):
+    """The page; it opens on the week that ended last."""
+
+    def __init__(self, desk: Desk, names: Mapping[str, str], parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._desk, self._names = desk, names
+        self._week = week_of(desk.today()).moved(-1)
+        self._stale = True
+        self._asked: Errand | None = None
+        self._writing: Errand | None = None
+        self._folder = Path.home()
+        self._field = QLineEdit()
+        self._days = plain_label("")
+        self._told = plain_label("", "quiet", wrap=True)
+        self._bar = QProgressBar()
+        self._stop = QPushButton("Stop writing")
+        self._write = QPushButton("Write the week")
+        self._figures = FiguresView()
+        self._page = ReadingPage()
+        self._lay_out()
+        desk.changed.connect(self._hear)
+
+    def came_here(self) -> None:
+        """Read the week again where something has changed."""
+        if self._stale:
+            self._read()
+
+    def _lay_out(self) -> None:
+        before, after = QPushButton("◀  Week before"), QPushButton("Week after  ▶")
+        before.clicked.connect(self._go_back)
+        after.clicked.connect(self._go_on)
+        self._field.setAccessibleName("Week, such as 2026-W47")
+        self._field.setMaximumWidth(130)
+        self._field.returnPressed.connect(self._typed)
+        self._write.setObjectName("next")
+        self._write.clicked.connect(self._write_now)
+        self._stop.clicked.connect(self._stop_now)
+        self._bar.setAccessibleName("How far the writing is")
+        row = QHBoxLayout()
+        for widget in (before, self._field, after, self._days):
+            row.addWidget(widget)
+        row.addStretch(1)
+        row.addWidget(self._write)
+        foot = QHBoxLayout()
+        foot.addWidget(self._told, 1)
+        foot.addWidget(self._bar)
+        foot.addWidget(self._stop)
+        self._page.column.addWidget(self._figures)
+        self._figures.hide()
+        self._bar.hide()
+        self._stop.hide()
+        column = QVBoxLayout(self)
+        column.setContentsMargins(16, 12, 16, 8)
+        column.addWidget(plain_label("Monday Book", "title"))
+        column.addLayout(row)
+        column.addLayout(foot)
+        column.addWidget(self._page, 1)
+        self._show_week()
+
+    @Slot()
+    def _go_back(self) -> None:
+        self._turn_to(self._week.moved(-1))
+
+    @Slot()
+    def _go_on(self) -> None:
+        self._turn_to(self._week.moved(1))
+
+    @Slot()
+    def _typed(self) -> None:
+        try:
+            self._turn_to(read_week(self._field.text()))
+        except ShopTrouble as trouble:
+            self._told.setText(trouble.sentence())
+
+    def _turn_to(self, week: Week) -> None:
+        self._week = week
+        self._show_week()
+        self._read()
+
+    def _show_week(self) -> None:
+        week = self._week
+        self._field.setText(str(week))
+        self._days.setText(f"{day_in_words(week.monday)} to {day_in_words(week.sunday)}")
+
+    @Slot(object)
+    def _hear(self, _done: Done) -> None:
+        self._stale = True
+        if self.isVisible():
+            self._read()
+
+    def _read(self) -> None:
+        """Read the week beside the window; only the answer to the last asking is shown."""
+        self._stale = False
+        if self._asked is not None:
+            self._asked.stop()
+        work = partial(look_at_week, self._desk.record, self._week, self._names)
+        self._asked = self._desk.errands.run("Reading the week", work, self._show)
+        self._asked.failed.connect(self._gave_up)
+
+    def _show(self, figures: WeekFigures) -> None:
+        if figures.week != self._week:
+            return
+        self._asked = None
+        self._figures.show_figures(figures)
+        self._figures.show()
+        if self._writing is None and not self._told.text().startswith("Wrote"):
+            self._told.setText("")
+
+    @Slot(object)
+    def _gave_up(self, trouble: object) -> None:
+        if trouble is not None:
+            self._asked, self._stale = None, True
+
+    @Slot()
+    def _write_now(self) -> None:
+        proposed = str(self._folder / file_name(self._week))
+        form = "Workbook (*.xlsx)"
+        chosen, _ = QFileDialog.getSaveFileName(self, "Write the week", proposed, form)
+        if not chosen:
+            return
+        to = Path(chosen)
+        to = to if to.suffix else to.with_suffix(".xlsx")
+        self._folder = to.parent
+        week, record = self._week, self._desk.record
+
+        def work() -> Generator[Step, None, WeekFigures]:
+            return write_week(record, week, to, self._names)
+
+        self._write.setEnabled(False)
+        self._told.setText(f"Writing {to.name} …")
+        self._bar.setRange(0, 0)
+        self._bar.show()
+        self._stop.show()
+        errand = self._desk.errands.run(f"Write {week}", work, partial(self._wrote, to))
+        self._writing = errand
+        errand.stepped.connect(self._step)
+        errand.failed.connect(self._not_written)
+
+    @Slot()
+    def _stop_now(self) -> None:
+        if self._writing is not None:
+            self._writing.stop()
+
+    @Slot(object)
+    def _step(self, step: Step) -> None:
+        self._bar.setRange(0, step.of)
+        self._bar.setValue(step.done)
+        self._told.setText(f"{step.words} …")
+
+    def _wrote(self, to: Path, figures: WeekFigures) -> None:
+        self._over()
+        self._told.setText(f"Wrote {figures.week} to {to}.")
+
+    @Slot(object)
+    def _not_written(self, trouble: object) -> None:
+        self._over()
+        if isinstance(trouble, ShopTrouble):
+            self._told.setText(trouble.sentence())
+        else:
+            self._told.setText(
+                "Stopped; nothing was written." if trouble is None else "It was not written."
+            )
+
+    def _over(self) -> None:
+        self._writing = None
+        self._write.setEnabled(True)
+        self._bar.hide()
+        self._stop.hide()

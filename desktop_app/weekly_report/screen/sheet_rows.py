@@ -1,0 +1,68 @@
+"""A table of the workbook as rows on the screen, with the same columns and words."""
+
+from __future__ import annotations
+
+from datetime import date
+from typing import Any
+
+from PySide6.QtCore import QAbstractTableModel, QModelIndex, QPersistentModelIndex, Qt
+
+from desktop_app.weekly_report.sheet_form import Cell, Kind, Table
+
+Index = QModelIndex | QPersistentModelIndex
+_NUMBERS = ("count", "number", "hours", "share", "money")
+
+
+class SheetRows(QAbstractTableModel):
+    """The rows of one table of the workbook, as they are written there."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._table: Table | None = None
+        self._currency = ""
+
+    def show_table(self, table: Table, currency: str) -> None:
+        """Put another table in place of the one that is shown."""
+        self.beginResetModel()
+        self._table, self._currency = table, currency
+        self.endResetModel()
+
+    def rowCount(self, parent: Index | None = None) -> int:
+        inside = parent is not None and parent.isValid()
+        return 0 if inside or self._table is None else len(self._table.rows)
+
+    def columnCount(self, parent: Index | None = None) -> int:
+        inside = parent is not None and parent.isValid()
+        return 0 if inside or self._table is None else len(self._table.columns)
+
+    def headerData(
+        self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
+    ) -> Any:
+        if self._table is None or orientation != Qt.Orientation.Horizontal:
+            return None
+        if role == Qt.ItemDataRole.DisplayRole:
+            return self._table.columns[section].header
+        return None
+
+    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
+        if self._table is None:
+            return None
+        kind = self._table.columns[index.column()].kind
+        if role == Qt.ItemDataRole.TextAlignmentRole and kind in _NUMBERS:
+            return Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
+        if role == Qt.ItemDataRole.DisplayRole:
+            cell = self._table.rows[index.row()][index.column()]
+            return as_read(cell, kind, self._currency)
+        return None
+
+
+def as_read(cell: Cell, kind: Kind, currency: str) -> str:
+    """Return a cell as the workbook's number format shows it."""
+    if cell is None:
+        return ""
+    if isinstance(cell, date):
+        return cell.isoformat()
+    if isinstance(cell, str):
+        return " ".join(cell.split())
+    forms = {"money": f"{currency}{cell:,.2f}", "hours": f"{cell:.2f}", "share": f"{cell:.0%}"}
+    return forms.get(kind, f"{cell:,.0f}")

@@ -1,0 +1,65 @@
+"""A bench for the tests of Old & New and the Tool Drawer: a shop, a job, and its page."""
+
+from __future__ import annotations
+
+from typing import TypeVar
+
+from PySide6.QtCore import Slot
+from PySide6.QtWidgets import QWidget
+
+from desktop_app.parts_compared.kind_shelf import load_kinds
+from desktop_app.parts_compared.part_kind import PartKind
+from desktop_app.parts_compared.screen.old_and_new_section import OldAndNewSection
+from desktop_app.repair_jobs.actions import write_up
+from desktop_app.repair_jobs.stored_reading import read_job
+from desktop_app.repair_jobs.write_up import WriteUp
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.resource_folder import resource_path
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.page import ReadingPage
+
+W = TypeVar("W", bound=QWidget)
+
+
+def all_kinds() -> dict[str, PartKind]:
+    """Return the kinds that come with the program."""
+    return load_kinds([resource_path("part_kinds")]).kinds
+
+
+def new_job(record: ShopRecord, plate: str = "TH 1") -> int:
+    """Write up an invented car and return its job."""
+    said = WriteUp(
+        concern="misses when damp",
+        plate=plate,
+        description="1.8-litre compact hatchback",
+        odometer=118_420,
+    )
+    made = write_up(record, said).made
+    assert made is not None
+    return made
+
+
+def named(page: QWidget, sort: type[W], name: str) -> W:
+    """Return the widget of this accessible name, or say which ones there are."""
+    found = [one for one in page.findChildren(sort) if one.accessibleName() == name]
+    there = sorted({one.accessibleName() for one in page.findChildren(sort)})
+    assert len(found) == 1, f"{len(found)} called “{name}”; there are {there}"
+    return found[0]
+
+
+class Bench(ReadingPage):
+    """A page with the Old & New section of one job, shown again after every deed."""
+
+    def __init__(self, desk: Desk, job_id: int) -> None:
+        super().__init__()
+        self.desk = desk
+        self.job_id = job_id
+        self.section = OldAndNewSection(desk, all_kinds())
+        self.column.addWidget(self.section)
+        desk.changed.connect(self.reread)
+        self.reread()
+
+    @Slot(object)
+    def reread(self, _done: object = None) -> None:
+        """Show the job as it is kept now."""
+        self.section.show_job(self.desk.ask(read_job, self.job_id))
