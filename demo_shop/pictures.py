@@ -115,7 +115,7 @@ def _old_and_new(program: Program) -> None:
 def _press_jump(page: QWidget, name: str) -> None:
     from PySide6.QtWidgets import QPushButton
 
-    next(b for b in page.findChildren(QPushButton) if b.text() == name).click()
+    next(b for b in page.findChildren(QPushButton) if b.accessibleName() == f"Go to {name}").click()
 
 
 def _go(place: str) -> Callable[[Program], None]:

@@ -75,7 +75,8 @@ class Places(QObject):
         return self._vocabulary.conditions_in(words)
 
     def _ask_page(self) -> QWidget:
-        from desktop_app.symptom_search.find import find, open_page, without
+        from desktop_app.symptom_search.find import find, open_page
+        from desktop_app.symptom_search.question import without
         from desktop_app.symptom_search.screen.ask_page import AskPage
 
         record, kinds = self.desk.record, self._kinds
@@ -83,7 +84,7 @@ class Places(QObject):
             self.desk,
             lambda text, limit: find(record, self._vocabulary, kinds, text, limit),
             lambda: open_page(record),
-            without,
+            lambda text, piece: without(text, piece, self._vocabulary, kinds),
         )
         page.job_chosen.connect(self.open_job)
         return page

@@ -73,6 +73,13 @@ class ReturnRow:
         """Return the fields of the command contract."""
         return self.candidate.as_json()
 
+    def apart(self, unit: DistanceUnit) -> str:
+        """Return how far apart the two are: "41 days, 880 mi", or "41 days only"."""
+        days = "1 day" if self.candidate.days == 1 else f"{self.candidate.days} days"
+        if self.candidate.distance_miles is None:
+            return f"{days} only"
+        return f"{days}, {self.distance_words(unit)}"
+
     def distance_words(self, unit: DistanceUnit) -> str:
         """Return the distance for people, or "days only" where the odometer cannot say."""
         miles = self.candidate.distance_miles

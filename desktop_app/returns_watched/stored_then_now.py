@@ -28,9 +28,7 @@ class JobThen:
     def lines(self) -> tuple[tuple[str, str], ...]:
         """Return name and words, in the order of the work; what nobody wrote says so."""
         return (
-            ("Came", self.came_on),
-            ("Left", self.left_on or "still here"),
-            ("Odometer", self.odometer),
+            ("In the shop", f"{self.came_on} to {self.left_on or 'now'}, {self.odometer}"),
             ("Concern", self.concern or "not written"),
             ("Codes", ", ".join(self.codes) or "none"),
             ("Cause", self.cause or "not named"),
@@ -78,7 +76,7 @@ def _read(connection: Connection, job_id: int) -> JobThen | None:
         number=row.number,
         came_on=row.came_at[:10],
         left_on="" if row.left_at is None else row.left_at[:10],
-        odometer="not read" if read is None else f"{read:,} {row.odometer_unit}",
+        odometer="odometer not read" if read is None else f"{read:,} {row.odometer_unit}",
         concern=row.concern,
         cause="not caught" if row.cause_found == 0 else row.cause,
         correction=row.correction,

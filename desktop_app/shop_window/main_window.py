@@ -40,6 +40,7 @@ class MainWindow(QMainWindow):
         self._makers: dict[str, Callable[[], QWidget]] = {}
         self._places: dict[str, QWidget] = {}
         self._buttons: dict[str, QPushButton] = {}
+        self._numbered = 0
         self._stack = QStackedWidget()
         self.strip = NoticeStrip()
         self._rail = QWidget()
@@ -69,13 +70,14 @@ class MainWindow(QMainWindow):
         button.setAutoExclusive(True)
         button.clicked.connect(self._rail_pressed)
         button.setProperty("place", name)
+        self._rail_column.insertWidget(self._rail_column.count() - 1, button)
         button.setVisible(on_rail)
         if on_rail:
-            number = 1 + sum(1 for b in self._buttons.values() if not b.isHidden())
+            self._numbered += 1
+            number = self._numbered
             button.setShortcut(QKeySequence(f"Alt+{number}"))
             button.setToolTip(tooltip(f"{name} (Alt+{number})"))
         self._buttons[name] = button
-        self._rail_column.insertWidget(self._rail_column.count() - 1, button)
 
     def has_place(self, name: str) -> bool:
         """Tell whether a place was added."""

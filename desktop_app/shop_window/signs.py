@@ -5,9 +5,9 @@ from __future__ import annotations
 # One sign for each verdict on a dimension; the words always stand beside it.
 DIMENSION_SIGNS = {
     "same": "=",
-    "restored": "⤒",
+    "restored": "↥",
     "differs": "≠",
-    "not restored": "⤓",
+    "not restored": "↧",
     "worse than the old one": "⇓",
     "more than wear explains": "⇈",
     "within limits": "⊢⊣",
@@ -19,7 +19,7 @@ DIMENSION_SIGNS = {
     "explained": "✎",
 }
 
-PAIR_SIGNS = {"fits": "▣", "stop and look": "✋", "not enough measured": "◌"}
+PAIR_SIGNS = {"fits": "▣", "stop and look": "☞", "not enough measured": "◌"}
 
 STANDING_SIGNS = {
     "heard": "…",

@@ -8,6 +8,9 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFrame, QLabel, QSizePolicy, QVBoxLayout, QWidget
 
 
+DEFERS = "The vehicle maker's procedure, local rules and licensed people come first."
+
+
 def plain_label(words: str, name: str = "", *, wrap: bool = False) -> QLabel:
     """Return a label of plain text; `name` picks a look (title, heading, quiet)."""
     label = QLabel(words)
@@ -34,10 +37,5 @@ class CautionBox(QFrame):
         column = QVBoxLayout(self)
         for words in cautions:
             column.addWidget(plain_label(f"⚠  {words}", wrap=True))
-        column.addWidget(
-            plain_label(
-                "The vehicle maker's procedure, local rules and licensed people come first.",
-                "quiet",
-                wrap=True,
-            )
-        )
+        if not any("maker's procedure" in words for words in cautions):
+            column.addWidget(plain_label(DEFERS, "quiet", wrap=True))

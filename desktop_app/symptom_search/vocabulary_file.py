@@ -102,7 +102,7 @@ def _check_together(groups: Iterable[Group]) -> None:
     ids = {group.id for group in listed}
     seen: set[str] = set()
     for group in listed:
-        for name in {group.id, group.plain}:
+        for name in dict.fromkeys((group.id, group.plain)):
             if name in seen:
                 raise VocabularyTrouble(f"Two symptom groups are called “{name}”.")
         seen |= {group.id, group.plain}

@@ -98,7 +98,7 @@ def test_another_name_of_a_kind_finds_it(bench: Bench, qtbot: Any) -> None:
     assert (kept.part_kind, kept.position) == ("distributor-rotor", "cylinder bank 1")
     assert "Distributor rotor, cylinder bank 1" in words_of(bench)
     assert "Ignition voltage" in words_of(bench)
-    assert named(bench, QComboBox, "origin of the new part, distributor rotor").hasFocus()
+    assert named(bench, QLineEdit, "tip radius from the shaft axis, removed").hasFocus()
 
 
 def test_a_calliper_types_row_by_row_and_the_verdict_follows(bench: Bench, qtbot: Any) -> None:

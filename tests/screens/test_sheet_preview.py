@@ -48,7 +48,7 @@ def story(desk: Desk) -> RotorStory:
 @pytest.fixture
 def preview(qtbot: QtBot, desk: Desk, story: RotorStory) -> SheetPreview:
     """The preview with its pages shown."""
-    preview = SheetPreview(desk, story.job, kinds())
+    preview = SheetPreview(desk, kinds(), story.job)
     qtbot.addWidget(preview)
     preview.show()
     assert not preview.isModal()
@@ -143,7 +143,7 @@ def test_with_a_printer_the_sheet_is_printed(
 
     monkeypatch.setattr(QPrinterInfo, "availablePrinterNames", lambda: ["office"])
     monkeypatch.setattr(QPrintDialog, "exec", accept)
-    preview = SheetPreview(desk, story.job, kinds())
+    preview = SheetPreview(desk, kinds(), story.job)
     qtbot.addWidget(preview)
     preview.show()
     qtbot.waitUntil(lambda: preview.page_count() > 0, timeout=20_000)
@@ -178,7 +178,7 @@ def test_a_later_change_is_told_and_the_sheet_made_again(
 def test_closing_while_the_sheet_is_made_leaves_nothing_behind(
     qtbot: QtBot, desk: Desk, story: RotorStory
 ) -> None:
-    preview = SheetPreview(desk, story.job, kinds())
+    preview = SheetPreview(desk, kinds(), story.job)
     with qtbot.waitActive(preview):
         preview.show()
     with qtbot.waitSignal(preview.destroyed):
@@ -187,7 +187,7 @@ def test_closing_while_the_sheet_is_made_leaves_nothing_behind(
 
 
 def test_a_job_that_is_gone_is_said(qtbot: QtBot, desk: Desk) -> None:
-    preview = SheetPreview(desk, 404, kinds())
+    preview = SheetPreview(desk, kinds(), 404)
     qtbot.addWidget(preview)
     qtbot.waitUntil(lambda: said(preview, "not in the record any more"), timeout=20_000)
     assert not named(preview, QPushButton, "Save the sheet as PDF").isEnabled()

@@ -134,9 +134,7 @@ def test_the_first_sheet_says_which_warnings_apply(shop: ShopRecord) -> None:
     assert "still to come" not in words
     assert "Small numbers" in words
     assert "An open window never counts as a success" in words
-    assert (
-        "3 visits of the last 26 weeks have waited for a judgement" in words
-    )
+    assert "3 visits of the last 26 weeks have waited for a judgement" in words
 
 
 def test_kilometres_where_the_house_rule_says_so(shop: ShopRecord) -> None:

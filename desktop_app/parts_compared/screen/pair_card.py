@@ -66,7 +66,10 @@ class PairCard(QFrame):
 
     def begin(self) -> None:
         """Put the cursor where a new pair begins."""
-        self._facts.first_field().setFocus()
+        if self._kind.dimensions:
+            self._readings.go_to(self._kind.dimensions[0].name)
+        else:
+            self._facts.first_field().setFocus()
 
     def _lay_out(self) -> None:
         column = QVBoxLayout(self)
@@ -77,10 +80,10 @@ class PairCard(QFrame):
         if self._kind.cautions:
             column.addWidget(CautionBox(self._kind.cautions))
         parts: list[tuple[str, QWidget]] = [
-            ("", self._facts),
-            ("Measured", self._readings),
             ("Photos, by what they show", self._photos),
             ("Seen", self._conditions),
+            ("Measured", self._readings),
+            ("Where it comes from", self._facts),
         ]
         if not self._kind.dimensions:
             self._readings.hide()

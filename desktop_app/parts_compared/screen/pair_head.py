@@ -70,7 +70,7 @@ class PairHead(QFrame):
         # What is not measured yet stands above already, as what to do next.
         missing = {f"–  {d.sentence}" for d in judged.dimensions if d.verdict == "not measured"}
         self._first = tuple(one for one in self._said if one not in missing)[:FIRST_REASONS]
-        self._all.setVisible(len(self._said) > len(self._first))
+        self._all.setVisible(0 < len(self._first) < len(self._said))
         self._show_reasons(self._all.isChecked())
         if list(steps) != self._steps_shown:
             self._steps_shown = list(steps)

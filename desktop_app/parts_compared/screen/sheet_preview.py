@@ -42,8 +42,8 @@ class SheetPreview(QWidget):
     def __init__(
         self,
         desk: Desk,
-        job_id: int,
         kinds: Mapping[str, PartKind],
+        job_id: int,
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent, Qt.WindowType.Window)

@@ -119,8 +119,9 @@ class JobPage(QWidget):
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(4)
         for number, (name, section) in enumerate(self._sections, start=1):
-            button = QPushButton(name)
+            button = QPushButton(name.replace("&", "&&"))
             button.setShortcut(QKeySequence(f"Ctrl+{number}"))
+            button.setAccessibleName(f"Go to {name}")
             button.setToolTip(tooltip(f"Go to {name} (Ctrl+{number})"))
             button.setProperty("section", section)
             button.clicked.connect(self._jump)

@@ -15,7 +15,6 @@ from desktop_app.returns_watched.screen.return_rows import ReturnRows
 from desktop_app.returns_watched.screen.then_and_now import ThenAndNow
 from desktop_app.returns_watched.stored_returns import read_returns, read_returns_of_job
 from desktop_app.returns_watched.stored_then_now import read_then_and_now
-from desktop_app.returns_watched.watch_words import days_in_words
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.page import ReadingPage, Section
@@ -198,6 +197,7 @@ class ItsBackPage(QWidget):
             old.hide()
             old.deleteLater()
         self._answer.column.addWidget(self._box)
+        self._box.show()
 
     def _unit(self) -> DistanceUnit:
         return "km" if self._desk.rules.distance_unit == "km" else "mi"
@@ -216,11 +216,8 @@ def _head(row: ReturnRow, unit: DistanceUnit) -> str:
     one = row.candidate
     where = "inside the window" if row.in_window else "beyond the window"
     lines = [
-        f"{row.vehicle}: {days_in_words(one.days)} and {row.distance_words(unit)} after hand-over, "
-        f"{where} ({one.window_used:.0%} of it used, by {one.decided_by})."
-        if one.distance_miles is not None
-        else f"{row.vehicle}: {days_in_words(one.days)} after hand-over, {where} "
-        f"({one.window_used:.0%} of it used; {one.decided_by}).",
+        f"{row.vehicle}: {row.apart(unit)} after hand-over, {where}, {one.window_used:.0%} of it "
+        f"used; decided by {one.decided_by}.",
         f"Why it is here: {'; '.join(one.reasons) or 'a person judged it'}.",
     ]
     if one.root != row.earlier:

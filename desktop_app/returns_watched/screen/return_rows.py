@@ -9,7 +9,6 @@ from PySide6.QtCore import QAbstractListModel, QModelIndex, QPersistentModelInde
 
 from desktop_app.repair_jobs.distance import DistanceUnit
 from desktop_app.returns_watched.returns_list import ReturnRow
-from desktop_app.returns_watched.watch_words import days_in_words
 
 Index = QModelIndex | QPersistentModelIndex
 
@@ -50,8 +49,7 @@ class ReturnRows(QAbstractListModel):
             return None
         row = self._rows[index.row()]
         head = f"{row.later} after {row.earlier}, {row.came_on.isoformat()}"
-        far = f"{days_in_words(row.candidate.days)}, {row.distance_words(self._unit)}"
-        return f"{head}\n{far}: {state(row)}"
+        return f"{head}\n{row.apart(self._unit)}: {state(row)}"
 
 
 def state(row: ReturnRow) -> str:

@@ -77,7 +77,7 @@ class UnderWatchPage(QWidget):
 
     def _lay_out(self) -> None:
         legend = plain_label(
-            "●  quiet     ◇  to be judged     □  came back     ―  not read since",
+            "●  quiet   ◇  to be judged   □  came back   ―  not read since",
             "quiet",
             wrap=True,
         )
@@ -86,8 +86,8 @@ class UnderWatchPage(QWidget):
         left.addWidget(legend)
         both = QHBoxLayout()
         both.setSpacing(12)
-        both.addLayout(left, 4)
-        both.addWidget(self._table, 6)
+        both.addLayout(left, 3)
+        both.addWidget(self._table, 5)
         foot = QHBoxLayout()
         foot.addWidget(self._said, 1)
         foot.addWidget(self._open_button, 0, Qt.AlignmentFlag.AlignTop)

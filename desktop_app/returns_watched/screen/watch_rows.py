@@ -12,8 +12,8 @@ from desktop_app.returns_watched.watch_words import miles_in_words, state_of
 from desktop_app.returns_watched.watching import WatchedJob
 
 Index = QModelIndex | QPersistentModelIndex
-HEADERS = ("Job", "Vehicle", "Days left", "Distance left", "Expected end", "State")
-WIDTHS = (76, 220, 84, 110, 150, 120)
+HEADERS = ("Job", "Vehicle", "Days", "Left", "Expected end", "State")
+WIDTHS = (72, 160, 62, 104, 118, 134)
 STATE_SIGNS = {"quiet": "●", "to be judged": "◇", "came back": "□"}
 
 
@@ -57,6 +57,6 @@ class WatchRows(QAbstractTableModel):
             job.vehicle,
             str(max(job.days_left, 0)),
             miles_in_words(job.miles_left, self._unit),
-            f"{job.expected_close.isoformat()}, {job.expected_close_by}",
+            job.expected_close.isoformat(),
             f"{STATE_SIGNS[state]}  {state}",
         )[index.column()]

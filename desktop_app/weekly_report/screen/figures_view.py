@@ -4,7 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtWidgets import QAbstractItemView, QGridLayout, QTableView, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QGridLayout,
+    QLabel,
+    QSizePolicy,
+    QTableView,
+    QVBoxLayout,
+    QWidget,
+)
 
 from desktop_app.shop_window.flow_row import empty
 from desktop_app.shop_window.page import Section
@@ -54,7 +62,7 @@ class FiguresView(QWidget):
         sheets = {sheet.name: sheet for sheet in week_sheets(figures)}
         empty(self._sentences)
         for words in sheets["Read first"].sentences:
-            self._sentences.addWidget(plain_label(words, wrap=True))
+            self._sentences.addWidget(_wrapping(words))
         self._show_totals(sheets["Totals"].totals, figures.shop.currency)
         self._chart.show_weeks(figures.weeks)
         for name in _NOTHING:
@@ -75,7 +83,7 @@ class FiguresView(QWidget):
         table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         table.verticalHeader().hide()
         table.verticalHeader().setDefaultSectionSize(ROW_HEIGHT)
-        nothing = plain_label(_NOTHING[name], "quiet", wrap=True)
+        nothing = _wrapping(_NOTHING[name], "quiet")
         section.column.addWidget(nothing)
         section.column.addWidget(table)
         column.addWidget(section)
@@ -88,7 +96,7 @@ class FiguresView(QWidget):
             figure.setAccessibleName(f"{total.words}: {figure.text()}")
             self._totals.addWidget(plain_label(total.words), row, 0)
             self._totals.addWidget(figure, row, 1)
-            self._totals.addWidget(plain_label(total.note, "quiet", wrap=True), row, 2)
+            self._totals.addWidget(_wrapping(total.note, "quiet"), row, 2)
 
     def _show_table(self, sheet: Sheet, currency: str) -> None:
         view, rows, nothing = self._tables[sheet.name]
@@ -109,3 +117,10 @@ class FiguresView(QWidget):
         head = view.horizontalHeader().sizeHint().height()
         bar = view.horizontalScrollBar().sizeHint().height()
         view.setFixedHeight(head + lines * ROW_HEIGHT + bar + 6)
+
+
+def _wrapping(words: str, look: str = "") -> QLabel:
+    """Return a label that is as high as its words need in the width it gets, and no higher."""
+    label = plain_label(words, look, wrap=True)
+    label.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Preferred)
+    return label

@@ -1,0 +1,185 @@
+"""The frame: places by keys, undo with its name, notices, errands that can be stopped."""
+
+from __future__ import annotations
+
+import threading
+from collections.abc import Generator
+
+import pytest
+from PySide6.QtCore import QEvent, Qt
+from PySide6.QtWidgets import QPushButton, QToolButton, QWidget
+from pytestqt.qtbot import QtBot
+
+from desktop_app.repair_jobs import actions
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.step import Step
+from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.fields import LineField, ThreeWay, WordsField, save_everything
+from desktop_app.shop_window.house_rules_page import HouseRulesPage
+from desktop_app.shop_window.main_window import MainWindow
+
+
+@pytest.fixture
+def window(qtbot: QtBot, shop: ShopRecord) -> MainWindow:
+    window = MainWindow()
+    qtbot.addWidget(window)
+    desk = Desk(shop, window)
+    window.attend(desk)
+    window.add_place("Bench", QWidget)
+    window.add_place("House Rules", lambda: HouseRulesPage(desk))
+    window.show()
+    window.activateWindow()
+    qtbot.waitUntil(window.isActiveWindow)
+    window.go_to("Bench")
+    window.desk = desk  # type: ignore[attr-defined]
+    return window
+
+
+def tool(window: MainWindow, begins: str) -> QToolButton:
+    return next(b for b in window.findChildren(QToolButton) if begins in b.text())
+
+
+def test_places_are_made_when_they_are_first_shown_and_reached_by_keys(
+    qtbot: QtBot, window: MainWindow
+) -> None:
+    assert window.here() == "Bench"
+    assert not window.findChildren(HouseRulesPage)
+    qtbot.keyClick(window, Qt.Key.Key_2, Qt.KeyboardModifier.AltModifier)
+    qtbot.waitUntil(lambda: window.here() == "House Rules")
+    assert len(window.findChildren(HouseRulesPage)) == 1
+
+
+def test_undo_names_the_deed_and_takes_it_back(
+    qtbot: QtBot, shop: ShopRecord, window: MainWindow
+) -> None:
+    undo = tool(window, "Undo")
+    assert not undo.isEnabled()
+    window.desk.do(actions.add_person, "Tuuli")  # type: ignore[attr-defined]
+    assert undo.accessibleName() == "Undo: Add Tuuli"
+    qtbot.keyClick(window, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+    assert shop.can_undo() is None
+    assert tool(window, "Redo").accessibleName() == "Redo: Add Tuuli"
+    assert window.strip.words() == "Undone: Add Tuuli."
+
+
+def test_a_refusal_is_a_notice_and_steals_no_focus(qtbot: QtBot, window: MainWindow) -> None:
+    field = LineField("A field", lambda _text: None)
+    qtbot.addWidget(field)
+    window.desk.do(actions.add_person, "  ")  # type: ignore[attr-defined]
+    assert "Who is it?" in window.strip.words()
+    away = next(b for b in window.strip.findChildren(QPushButton))
+    qtbot.mouseClick(away, Qt.MouseButton.LeftButton)
+    assert window.strip.words() == ""
+
+
+def test_an_errand_brings_its_result_and_can_be_stopped(qtbot: QtBot, window: MainWindow) -> None:
+    errands = window.desk.errands  # type: ignore[attr-defined]
+    results: list[object] = []
+    errands.run("Counting", lambda: 42, results.append)
+    qtbot.waitUntil(lambda: results == [42])
+    cleaned: list[bool] = []
+    pause = threading.Event()
+
+    def endless() -> Generator[Step, None, None]:
+        try:
+            while True:
+                pause.wait(0.01)
+                yield Step(0, 1, "Going on")
+        finally:
+            cleaned.append(True)
+
+    errand = errands.run("Going on for ever", endless, results.append)
+    with qtbot.waitSignal(errand.stepped):
+        pass
+    errand.stop()
+    qtbot.waitUntil(lambda: not errands.busy())
+    assert results == [42]
+    assert cleaned == [True]
+
+
+def test_trouble_in_an_errand_is_told(qtbot: QtBot, window: MainWindow) -> None:
+    def refuse() -> None:
+        raise ShopTrouble("The disk is full.")
+
+    errands = window.desk.errands  # type: ignore[attr-defined]
+    errands.run("Writing", refuse)
+    qtbot.waitUntil(lambda: "The disk is full." in window.strip.words())
+
+
+@pytest.mark.expects_trouble_log
+def test_a_mistake_in_an_errand_is_told_calmly(qtbot: QtBot, window: MainWindow) -> None:
+    errands = window.desk.errands  # type: ignore[attr-defined]
+    errands.run("Dividing", lambda: 1 / 0)
+    qtbot.waitUntil(lambda: "mistake of the program" in window.strip.words())
+    assert "Traceback" not in window.strip.words()
+
+
+def test_fields_save_themselves_and_keep_what_was_refused(qtbot: QtBot) -> None:
+    saved: list[str] = []
+
+    def save(text: str) -> object:
+        if text == "no":
+            return None
+        saved.append(text)
+        return text
+
+    field, words = LineField("Line", save), WordsField("Words", save)
+    for one in (field, words):
+        qtbot.addWidget(one)
+        one.show_value("as kept")
+    qtbot.keyClicks(field, "!")
+    field.focusOutEvent(_focus_out())
+    assert saved == ["as kept!"]
+    field.selectAll()
+    qtbot.keyClicks(field, "no")
+    qtbot.keyClick(field, Qt.Key.Key_Return)
+    field.show_value("newer in the record")
+    assert field.text() == "no"
+    words.selectAll()
+    qtbot.keyClicks(words, "two")
+    qtbot.waitUntil(lambda: saved[-1] == "two", timeout=3000)
+
+
+def test_leaving_a_page_saves_what_was_only_typed(qtbot: QtBot) -> None:
+    saved: list[str] = []
+    page = QWidget()
+    qtbot.addWidget(page)
+    field = LineField("Line", lambda text: saved.append(text) or True, page)
+    qtbot.keyClicks(field, "typed")
+    save_everything(page)
+    assert saved == ["typed"]
+
+
+def test_three_answers_follow_each_other(qtbot: QtBot) -> None:
+    button = ThreeWay("damp")
+    qtbot.addWidget(button)
+    heard: list[object] = []
+    button.turned.connect(heard.append)
+    for _ in range(3):
+        qtbot.mouseClick(button, Qt.MouseButton.LeftButton)
+    assert heard == [True, False, None]
+    assert button.accessibleName() == "damp: not asked"
+
+
+def test_a_house_rule_says_what_it_accepts(
+    qtbot: QtBot, shop: ShopRecord, window: MainWindow
+) -> None:
+    window.go_to("House Rules")
+    page = window.page("House Rules")
+    days = next(f for f in page.findChildren(LineField) if f.accessibleName() == "Window days")
+    days.selectAll()
+    qtbot.keyClicks(days, "soon")
+    qtbot.keyClick(days, Qt.Key.Key_Return)
+    assert days.text() == "soon"
+    assert shop.can_undo() is None
+    days.selectAll()
+    qtbot.keyClicks(days, "60")
+    qtbot.keyClick(days, Qt.Key.Key_Return)
+    assert window.desk.rules.window_days == 60  # type: ignore[attr-defined]
+
+
+def _focus_out():  # type: ignore[no-untyped-def]
+    from PySide6.QtGui import QFocusEvent
+
+    return QFocusEvent(QEvent.Type.FocusOut)

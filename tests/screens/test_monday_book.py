@@ -1,0 +1,173 @@
+"""Monday Book: a week is looked at, turned, and written to a workbook."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QFileDialog, QLabel, QLineEdit, QPushButton, QTableView
+from pytestqt.qtbot import QtBot
+
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_window.desk import Desk
+from desktop_app.weekly_report.screen.monday_book_page import MondayBookPage
+from tests.watched_shop import a_week_of_returns, job, vehicle
+from tests.weekly_report.week_written import opened, table_rows
+
+WAIT = 20_000  # ms; the library for many rows is read from disk the first time
+
+
+@pytest.fixture
+def desk(shop: ShopRecord) -> Iterator[Desk]:
+    desk = Desk(shop)
+    yield desk
+    desk.errands.finish()
+
+
+@pytest.fixture
+def page(shop: ShopRecord, desk: Desk, qtbot: QtBot) -> MondayBookPage:
+    a_week_of_returns(shop)
+    page = MondayBookPage(desk, {})
+    qtbot.addWidget(page)
+    page.resize(1100, 760)
+    page.show()
+    page.came_here()
+    _settle(desk, qtbot)
+    return page
+
+
+def _settle(desk: Desk, qtbot: QtBot) -> None:
+    qtbot.waitUntil(lambda: not desk.errands.busy(), timeout=WAIT)
+
+
+def _press(page: MondayBookPage, qtbot: QtBot, words: str) -> None:
+    [button] = [b for b in page.findChildren(QPushButton) if words in b.text()]
+    qtbot.mouseClick(button, Qt.MouseButton.LeftButton)
+
+
+def _says(page: MondayBookPage, words: str) -> bool:
+    return any(words in x.text() for x in page.findChildren(QLabel) if x.isVisibleTo(page))
+
+
+def _table(page: MondayBookPage, name: str) -> QTableView:
+    return next(t for t in page.findChildren(QTableView) if t.accessibleName() == name)
+
+
+def _field(page: MondayBookPage) -> QLineEdit:
+    return page.findChild(QLineEdit)
+
+
+def _choose(monkeypatch: pytest.MonkeyPatch, path: Path | None) -> list[str]:
+    proposed: list[str] = []
+
+    def answer(_parent: object, _title: str, name: str, _form: str) -> tuple[str, str]:
+        proposed.append(Path(name).name)
+        return ("" if path is None else str(path), "")
+
+    monkeypatch.setattr(QFileDialog, "getSaveFileName", answer)
+    return proposed
+
+
+def test_it_opens_on_the_week_that_ended_last(page: MondayBookPage) -> None:
+    assert _field(page).text() == "2026-W46"
+    assert _says(page, "9 November 2026 to 15 November 2026")
+    assert _says(page, "3 jobs left in the week, 2 with a cause and a correction")
+    model = _table(page, "Left this week").model()
+    assert [model.index(row, 0).data() for row in range(3)] == ["J-160", "J-161", "J-162"]
+    assert model.index(1, 11).data() == "$184.50"
+    assert _table(page, "Under watch").model().rowCount() == 6
+
+
+def test_weeks_are_turned_and_typed(page: MondayBookPage, desk: Desk, qtbot: QtBot) -> None:
+    _press(page, qtbot, "Week before")
+    _settle(desk, qtbot)
+    assert _field(page).text() == "2026-W45"
+    assert _says(page, "No job was handed over in this week.")
+    _press(page, qtbot, "Week after")
+    _settle(desk, qtbot)
+    assert _says(page, "3 jobs left in the week")
+    _field(page).clear()
+    qtbot.keyClicks(_field(page), "2026-W36")
+    qtbot.keyClick(_field(page), Qt.Key.Key_Return)
+    _settle(desk, qtbot)
+    assert _says(page, "1 job left in the week")
+
+
+def test_a_week_that_is_none_is_refused_in_words(page: MondayBookPage, qtbot: QtBot) -> None:
+    _field(page).clear()
+    qtbot.keyClicks(_field(page), "2025-W53")
+    qtbot.keyClick(_field(page), Qt.Key.Key_Return)
+    assert _says(page, "There is no week 2025-W53.")
+    assert _says(page, "3 jobs left in the week")
+
+
+def test_a_new_hand_over_is_seen_at_once(
+    page: MondayBookPage, shop: ShopRecord, desk: Desk, qtbot: QtBot
+) -> None:
+    job(shop, vehicle(shop, plate="NEW"), "J-170", "2026-11-10", "2026-11-10")
+    from desktop_app.returns_watched.actions import judge_return
+
+    desk.do(judge_return, 1, 2, "same part")
+    _settle(desk, qtbot)
+    assert _says(page, "4 jobs left in the week")
+
+
+def test_the_week_is_written_where_the_person_says(
+    page: MondayBookPage,
+    desk: Desk,
+    qtbot: QtBot,
+    tmp_path: Path,
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    proposed = _choose(monkeypatch, tmp_path / "mine.xlsx")
+    _press(page, qtbot, "Write the week")
+    qtbot.waitUntil(lambda: _says(page, "Wrote 2026-W46 to"), timeout=WAIT)
+    assert proposed == ["week-2026-W46.xlsx"]
+    rows = table_rows(opened(tmp_path / "mine.xlsx"), "Left this week")
+    assert [row["Job"] for row in rows] == ["J-160", "J-161", "J-162"]
+
+
+def test_choosing_no_file_writes_nothing(
+    page: MondayBookPage, desk: Desk, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    _choose(monkeypatch, None)
+    _press(page, qtbot, "Write the week")
+    assert not desk.errands.busy()
+
+
+def test_a_writing_that_is_stopped_leaves_nothing(
+    page: MondayBookPage,
+    desk: Desk,
+    qtbot: QtBot,
+    tmp_path: Path,
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    _choose(monkeypatch, tmp_path / "mine.xlsx")
+    _press(page, qtbot, "Write the week")
+    _press(page, qtbot, "Stop writing")
+    qtbot.waitUntil(lambda: _says(page, "Stopped; nothing was written."), timeout=WAIT)
+    _settle(desk, qtbot)
+    assert not list(tmp_path.glob("*mine*"))
+
+
+def test_a_place_that_cannot_be_written_is_told(
+    page: MondayBookPage,
+    desk: Desk,
+    qtbot: QtBot,
+    tmp_path: Path,
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    _choose(monkeypatch, tmp_path / "gone" / "mine.xlsx")
+    with qtbot.waitSignal(desk.told, timeout=WAIT):
+        _press(page, qtbot, "Write the week")
+    _settle(desk, qtbot)
+    assert _says(page, "There is no folder")
+
+
+def test_every_control_has_a_name(page: MondayBookPage) -> None:
+    for kind in (QPushButton, QLineEdit, QTableView):
+        for control in page.findChildren(kind):
+            text = control.text() if hasattr(control, "text") else ""
+            assert control.accessibleName() or text
