@@ -6,7 +6,6 @@ import random
 import shutil
 from collections.abc import Callable, Generator, Iterable, Iterator
 from contextlib import nullcontext
-from dataclasses import dataclass
 from datetime import datetime, time, timedelta
 from functools import partial
 from pathlib import Path
@@ -30,19 +29,11 @@ from desktop_app.repair_jobs.stored_reading import people_here
 from desktop_app.shop_record.house_rules import change_rule
 from desktop_app.shop_record.record import FILE_NAME, create_shop
 from desktop_app.shop_record.resource_folder import resource_path
+from desktop_app.shop_record.step import Step
 from desktop_app.symptom_search.stored_index import JobIndex
 from desktop_app.symptom_search.vocabulary_file import shop_vocabulary
 
 SEED = 1042
-
-
-@dataclass(frozen=True, slots=True)
-class BuildStep:
-    """How far the demo has come: `done` of `of` pieces, and a word about it."""
-
-    done: int
-    of: int
-    words: str
 
 
 # One thing that happens: when, and what; it may yield in between, so that it can be stopped.
@@ -51,10 +42,10 @@ Happening = tuple[datetime, Callable[[], Iterable[None] | None]]
 
 def build_demo(
     folder: Path, now: datetime, *, photos: bool = True, seed: int = SEED, helpers: int = HELPERS
-) -> Generator[BuildStep, None, None]:
+) -> Generator[Step, None, None]:
     """Fill an empty or new folder with the demo shop as of the aware moment `now`.
 
-    Yields a BuildStep after each piece. Photos are drawn by `helpers` processes (0: in this one).
+    Yields a Step after each piece. Photos are drawn by `helpers` processes (0: in this one).
     The same seed and day give the same shop. Raises ShopTrouble where the folder isn't empty; when
     it is stopped or fails, what it had made is taken away again.
     """
@@ -146,15 +137,15 @@ def _plain(teller: Storyteller, seed: int) -> Iterator[Happening]:
 
 def _tell(
     clock: ShopClock, happenings: list[Happening], photos: int
-) -> Generator[BuildStep, None, None]:
+) -> Generator[Step, None, None]:
     of, done = len(happenings) + photos, 0
     for moment, happen in happenings:
         clock.moment = max(moment, clock.moment)
         for _ in happen() or ():
             done += 1
-            yield BuildStep(done, of, "Drawing photos")
+            yield Step(done, of, "Drawing photos")
         done += 1
-        yield BuildStep(done, of, f"Writing {moment:%B %Y}")
+        yield Step(done, of, f"Writing {moment:%B %Y}")
 
 
 def _take_away(folder: Path) -> None:

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import multiprocessing
 from collections.abc import Mapping
-from concurrent.futures import Future, ProcessPoolExecutor
+from concurrent.futures import BrokenExecutor, Future, ProcessPoolExecutor
+from contextlib import suppress
 from dataclasses import dataclass, field
 from datetime import datetime
 from types import TracebackType
@@ -67,9 +68,18 @@ class Darkroom:
     def take(self, order: PhotoOrder) -> None:
         """Begin to draw; orders are known by their seed."""
         if self._pool is not None:
-            self._drawing[order.seed] = self._pool.submit(draw, order)
+            with suppress(BrokenExecutor):
+                self._drawing[order.seed] = self._pool.submit(draw, order)
 
     def photo(self, order: PhotoOrder) -> bytes:
-        """Return a photo, waiting for it where it isn't done yet."""
+        """Return a photo, waiting for it where it isn't done yet.
+
+        Where helper processes can't run (no such right, no main file), it is drawn here.
+        """
         waiting = self._drawing.pop(order.seed, None)
-        return draw(order) if waiting is None else waiting.result()
+        if waiting is None:
+            return draw(order)
+        try:
+            return waiting.result()
+        except BrokenExecutor:
+            return draw(order)

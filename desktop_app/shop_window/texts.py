@@ -7,7 +7,6 @@ from html import escape
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFrame, QLabel, QSizePolicy, QVBoxLayout, QWidget
 
-
 DEFERS = "The vehicle maker's procedure, local rules and licensed people come first."
 
 

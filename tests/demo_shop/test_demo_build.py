@@ -12,7 +12,7 @@ import pytest
 from PIL import Image
 
 from demo_shop import darkroom
-from demo_shop.build import SEED, BuildStep, build_demo
+from demo_shop.build import SEED, build_demo
 from demo_shop.darkroom import PhotoOrder
 from demo_shop.demo_marker import DemoMarker, read_marker
 from demo_shop.people import DRAWER, PEOPLE, SUPPLIERS
@@ -33,6 +33,7 @@ from desktop_app.shop_record.history import chain_problems
 from desktop_app.shop_record.house_rules import read_rules
 from desktop_app.shop_record.record import ShopRecord, open_shop
 from desktop_app.shop_record.resource_folder import resource_path
+from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
 
 NOW = datetime(2026, 11, 18, 15, 0, tzinfo=UTC)
@@ -44,7 +45,7 @@ class Built:
     """The built shop, opened, with what the tests ask of it again and again."""
 
     record: ShopRecord
-    steps: list[BuildStep]
+    steps: list[Step]
     facts: Facts
     returns: tuple[ReturnRow, ...]
     jobs: dict[str, JobView]
