@@ -95,6 +95,7 @@ class Program(QObject):
         folder = own_folder() / "demo-shop"
         self._errands = Errands(self)
         self._errands.started.connect(self.window.strip.watch)
+        self._errands.over.connect(self.window.strip.leave)
         self._errands.told.connect(self.window.strip.tell)
         self._errands.run("Making the demo shop", lambda: fill_steps(folder), self._open)
 

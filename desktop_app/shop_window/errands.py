@@ -67,6 +67,7 @@ class Errands(QObject):
     """Starts errands and keeps them until they are done; the window waits for them at its end."""
 
     started = Signal(object)  # Errand
+    over = Signal(object)  # Errand, when it has ended, failed or was stopped
     told = Signal(object)  # ShopTrouble or a plain sentence
 
     def __init__(self, parent: QObject | None = None) -> None:
@@ -105,15 +106,17 @@ class Errands(QObject):
         errand = self.sender()
         assert isinstance(errand, Errand)
         then = self._running.pop(errand, None)
-        errand.deleteLater()
+        self.over.emit(errand)
         if then is not None:
             then(result)
+        errand.deleteLater()
 
     @Slot(object)
     def _fail(self, trouble: Any) -> None:
         errand = self.sender()
         assert isinstance(errand, Errand)
         self._running.pop(errand, None)
+        self.over.emit(errand)
         errand.deleteLater()
         if isinstance(trouble, ShopTrouble):
             self.told.emit(trouble)

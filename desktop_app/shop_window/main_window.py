@@ -58,6 +58,7 @@ class MainWindow(QMainWindow):
         desk.told.connect(self.strip.tell)
         desk.changed.connect(self.show_undo)
         desk.errands.started.connect(self.strip.watch)
+        desk.errands.over.connect(self.strip.leave)
         self._undo.clicked.connect(self._undo_now)
         self._redo.clicked.connect(self._redo_now)
         self.show_undo()

@@ -56,8 +56,6 @@ class NoticeStrip(QFrame):
         """Follow an errand; it is shown when it takes longer than half a second."""
         self._errand = errand
         errand.stepped.connect(self._step)
-        errand.ended.connect(self._over)
-        errand.failed.connect(self._over)
         self._later.start(QUIET_FOR_MS)
 
     @Slot()
@@ -77,8 +75,9 @@ class NoticeStrip(QFrame):
             self._words.setText(step.words)
 
     @Slot(object)
-    def _over(self, _result: Any) -> None:
-        if self.sender() is not self._errand:
+    def leave(self, errand: Errand) -> None:
+        """Stop following an errand that is over."""
+        if errand is not self._errand:
             return
         self._errand = None
         self._later.stop()

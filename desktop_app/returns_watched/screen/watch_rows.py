@@ -12,7 +12,7 @@ from desktop_app.returns_watched.watch_words import miles_in_words, state_of
 from desktop_app.returns_watched.watching import WatchedJob
 
 Index = QModelIndex | QPersistentModelIndex
-HEADERS = ("Job", "Vehicle", "Days", "Left", "Expected end", "State")
+HEADERS = ("Job", "Vehicle", "Days", "Left", "Ends about", "State")
 WIDTHS = (72, 160, 62, 104, 118, 134)
 STATE_SIGNS = {"quiet": "●", "to be judged": "◇", "came back": "□"}
 
