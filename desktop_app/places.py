@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from PySide6.QtCore import QObject, Slot
+from PySide6.QtCore import QObject, QTimer, Slot
 from PySide6.QtWidgets import QPushButton, QWidget
 
 from desktop_app.commands.shop_place import kinds_of
 from desktop_app.parts_compared.part_kind import PartKind
 from desktop_app.repair_jobs.job_view import JobView
+from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.drafts import Drafts
@@ -20,6 +21,7 @@ from desktop_app.symptom_search.vocabulary_file import shop_vocabulary
 ASK, HEARD, JOB = "Ask the Old Jobs", "Heard", "Job"
 WATCH, BACK, MONDAY = "Under Watch", "It's Back", "Monday Book"
 DRAWER, RULES = "Tool Drawer", "House Rules"
+QUIET_MS = 700  # after the window is there, before what waits is counted
 
 
 def furnish(window: MainWindow, record: ShopRecord) -> Desk:
@@ -37,6 +39,8 @@ class Places(QObject):
         self._kinds: Mapping[str, PartKind] = kinds_of(record.folder)
         self._words: Vocabulary | None = None
         window.attend(self.desk)
+        self.desk.changed.connect(self._hear)
+        QTimer.singleShot(QUIET_MS, self, self._count_waiting)
         for name, make, on_rail in (
             (ASK, self._ask_page, True),
             (HEARD, self._write_up_page, True),
@@ -110,6 +114,7 @@ class Places(QObject):
 
         page = ItsBackPage(self.desk, self._names())
         page.job_chosen.connect(self.open_job)
+        page.waiting.connect(self._show_waiting)
         return page
 
     def _monday_page(self) -> QWidget:
@@ -170,11 +175,19 @@ class Places(QObject):
                 ("Under watch", watch),
             ],
             self._head_line,
+            self._maybe_back,
         )
+        page.back_wanted.connect(self._judge)
         page.job_wanted.connect(self.open_job)
         page.another_concern.connect(self._another_concern)
         page.sheet_wanted.connect(self._show_sheet)
         return page
+
+    def _maybe_back(self, job_id: int) -> list[tuple[int, str]]:
+        from desktop_app.returns_watched.stored_returns import read_returns_of_job
+
+        rows = self.desk.ask(read_returns_of_job, job_id, self._names()) or ()
+        return [(row.earlier_id, row.earlier) for row in rows if row.waits]
 
     def _head_line(self, job: JobView) -> str:
         left = f", left {job.left_on}" if job.left_on else ", in the shop"
@@ -215,8 +228,30 @@ class Places(QObject):
     def _show_sheet(self, job_id: int) -> None:
         from desktop_app.parts_compared.screen.sheet_preview import SheetPreview
 
-        self._sheet = SheetPreview(self.desk, self._kinds, job_id)
+        self._sheet = SheetPreview(self.desk, self._kinds, job_id, self._window)
         self._sheet.show()
+
+    @Slot(object)
+    def _hear(self, done: Done) -> None:
+        if done.touched & {"visit", "return_link"}:
+            self._count_waiting()
+
+    @Slot()
+    def _count_waiting(self) -> None:
+        from desktop_app.returns_watched.stored_returns import count_waiting
+
+        record, names = self.desk.record, self._names()
+        today = self.desk.today()
+
+        def count() -> int:
+            with record.reading() as connection:
+                return count_waiting(connection, today, names)
+
+        self.desk.errands.run("Looking who is back", count, self._show_waiting)
+
+    @Slot(int)
+    def _show_waiting(self, number: int) -> None:
+        self._window.name_place(BACK, f"{BACK} ({number})" if number else BACK)
 
     @Slot()
     def _car_is_here(self) -> None:

@@ -25,6 +25,8 @@ from desktop_app.returns_watched.watching import WatchedJob, WatchSaid, watched,
 from desktop_app.returns_watched.window import Window
 from desktop_app.shop_record.house_rules import HouseRules, read_rules
 
+WAITING_DAYS = 92  # an older visit that nobody judged is found on It's Back, not counted
+
 
 @dataclass(frozen=True, slots=True)
 class Promise:
@@ -88,6 +90,12 @@ def read_returns_of_job(
     others = [job for job in facts.jobs if job.number != later.number]
     found = candidates(others, later, promise.main, promise.long, facts.judged)
     return _rows(facts, found)
+
+
+def count_waiting(connection: Connection, today: date, names: SymptomNames = NO_NAMES) -> int:
+    """Count the returns of the last three months that nobody has judged."""
+    since = today - timedelta(days=WAITING_DAYS)
+    return sum(1 for row in read_returns(connection, since, today, names) if row.waits)
 
 
 def read_returns_of_vehicle(connection: Connection, facts: Facts) -> tuple[ReturnRow, ...]:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from typing import Protocol
 
 from PySide6.QtCore import Signal, Slot
@@ -18,6 +18,8 @@ from desktop_app.shop_window.page import ReadingPage
 from desktop_app.shop_window.texts import plain_label, tooltip
 
 HeadLine = Callable[[JobView], str]
+# The earlier jobs (id, number) that a job may be a return of and that nobody has judged.
+MaybeBack = Callable[[int], Sequence[tuple[int, str]]]
 
 
 class JobSection(Protocol):
@@ -33,11 +35,19 @@ class JobPage(QWidget):
     job_wanted = Signal(int)
     another_concern = Signal(int)
     sheet_wanted = Signal(int)
+    back_wanted = Signal(int, int)  # the earlier job and this one
 
-    def __init__(self, desk: Desk, sections: list[tuple[str, QWidget]], standing: HeadLine) -> None:
+    def __init__(
+        self,
+        desk: Desk,
+        sections: list[tuple[str, QWidget]],
+        standing: HeadLine,
+        maybe_back: MaybeBack,
+    ) -> None:
         super().__init__()
         self._desk = desk
         self._standing = standing
+        self._maybe_back = maybe_back
         self._sections = sections
         self.job_id: int | None = None
         self._number = ""
@@ -104,6 +114,13 @@ class JobPage(QWidget):
                 button.setToolTip(tooltip(f"Another concern of the same visit: {concern[:80]}"))
                 button.clicked.connect(self._other_pressed)
                 self._extra.addWidget(button)
+        for earlier, number in self._maybe_back(job.id):
+            back = QPushButton(f"↩  Is it {number} again?")
+            back.setObjectName("next")
+            back.setProperty("job", earlier)
+            back.setToolTip(tooltip("This may be a return: then and now side by side"))
+            back.clicked.connect(self._back_pressed)
+            self._extra.addWidget(back)
         sheet = QPushButton("Comparison sheet…")
         sheet.setToolTip(tooltip("The sheet for the counter: look, print, save (Ctrl+P)"))
         sheet.setShortcut(QKeySequence.StandardKey.Print)
@@ -140,6 +157,11 @@ class JobPage(QWidget):
     @Slot()
     def _other_pressed(self) -> None:
         self.job_wanted.emit(int(self.sender().property("job")))
+
+    @Slot()
+    def _back_pressed(self) -> None:
+        if self.job_id is not None:
+            self.back_wanted.emit(int(self.sender().property("job")), self.job_id)
 
     @Slot()
     def _sheet_pressed(self) -> None:
