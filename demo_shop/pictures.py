@@ -49,8 +49,9 @@ def draw_all(shop: Path, out: Path = OUT) -> list[Path]:
 def _grab(
     app: QApplication, program: Program, file: Path, prepare: Callable[[Program], None]
 ) -> Path:
-    prepare(program)
-    _settle(app, program)
+    for _ in range(2):  # the second time the page has its whole height
+        prepare(program)
+        _settle(app, program)
     program.window.grab().save(str(file))
     return file
 
@@ -75,7 +76,7 @@ def _heard(program: Program) -> None:
     page = program.window.page("Heard")
     typed = {
         "Plate, or the shop's own tag": _a_plate(program),
-        "Odometer": "123,900",
+        "Odometer": "131,900",
     }
     for line in page.findChildren(QLineEdit):
         if line.accessibleName() in typed:

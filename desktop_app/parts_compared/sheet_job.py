@@ -38,7 +38,7 @@ SHEET_LIMITS = (
 def sheet_blocks(sheet: SheetFacts) -> tuple[Block, ...]:
     """Return the whole sheet from top to bottom, as plain words and photos."""
     job = sheet.job
-    crowded = len(sheet.pairs) > 2  # then one view of each pair has to do
+    crowded = len(sheet.pairs) > 1  # then one smaller view of each pair has to do
     return (
         Title(sheet.shop_name, f"{SHEET_IS} · job {job.number}"),
         Named(_who(job)),

@@ -186,9 +186,12 @@ class QuestionLine(QFrame):
         self._label = plain_label("", wrap=True)
         self._keep = QPushButton("Right as typed")
         self._keep.clicked.connect(self._press)
-        row = QHBoxLayout(self)
-        row.addWidget(self._label, 1)
+        column = QVBoxLayout(self)
+        column.addWidget(self._label)
+        row = QHBoxLayout()
         row.addWidget(self._keep)
+        row.addStretch(1)
+        column.addLayout(row)
         self.hide()
 
     def ask(self, question: str | None) -> None:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from PySide6.QtCore import Slot
-from PySide6.QtWidgets import QGridLayout, QPushButton, QWidget
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QPushButton, QWidget
 
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.concern_conditions import CONDITIONS
@@ -50,7 +50,10 @@ class HeardSection(Section):
         self._who = plain_label("", "quiet", wrap=True)
         self._ticks: dict[str, ThreeWay] = {}
         self.column.addWidget(Labelled("Concern, in the customer's own words", self._concern))
-        self.column.addWidget(self._same)
+        same = QHBoxLayout()
+        same.addWidget(self._same)
+        same.addStretch(1)
+        self.column.addLayout(same)
         self.column.addWidget(self._groups)
         self.column.addWidget(plain_label("When does it happen?  ○ not asked  ● happens  ⊘ never"))
         self._add_conditions()
@@ -120,7 +123,10 @@ class HeardSection(Section):
         self._more_button = QPushButton("More conditions")
         self._more_button.setCheckable(True)
         self._more_button.toggled.connect(self._toggle_more)
-        self.column.addWidget(self._more_button)
+        more = QHBoxLayout()
+        more.addWidget(self._more_button)
+        more.addStretch(1)
+        self.column.addLayout(more)
         self._toggle_more(False)
 
     def _add_vehicle(self) -> None:

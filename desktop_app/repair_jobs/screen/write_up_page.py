@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtCore import Qt, QTimer, Signal, Slot
+from PySide6.QtCore import QTimer, Signal, Slot
 from PySide6.QtWidgets import (
     QComboBox,
     QGridLayout,
@@ -13,6 +13,7 @@ from PySide6.QtWidgets import (
     QPlainTextEdit,
     QPushButton,
     QVBoxLayout,
+    QWidget,
 )
 
 from desktop_app.repair_jobs import actions
@@ -25,7 +26,7 @@ from desktop_app.repair_jobs.write_up import UNREAD_REASONS, WriteUp
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.drafts import Drafts
-from desktop_app.shop_window.fields import Labelled, Tick
+from desktop_app.shop_window.fields import Labelled, QuestionLine, Tick
 from desktop_app.shop_window.flow_row import empty
 from desktop_app.shop_window.page import ReadingPage, Section
 from desktop_app.shop_window.texts import plain_label
@@ -81,6 +82,7 @@ class WriteUpPage(ReadingPage):
         self._hint.hide()
         self._vin_box = Labelled("VIN, if it is at hand", self._vin)
         self._odometer_box = Labelled("Odometer", self._odometer)
+        self._odd = QuestionLine()
         self._before = Section("This car was here before")
         self._before_rows = QVBoxLayout()
         self._lay_out()
@@ -145,10 +147,16 @@ class WriteUpPage(ReadingPage):
         odometer.addWidget(Labelled("in", self._unit))
         odometer.addWidget(Labelled("Can it be read?", self._unread), 1)
         grid.addLayout(odometer, 1, 1)
+        grid.setColumnStretch(0, 2)
+        grid.setColumnStretch(1, 3)
         car.column.addLayout(grid)
+        car.column.addWidget(self._odd)
         self.column.addWidget(car)
         self._before.column.addLayout(self._before_rows)
-        self._before.column.addWidget(self._same)
+        same = QHBoxLayout()
+        same.addWidget(self._same)
+        same.addStretch(1)
+        self._before.column.addLayout(same)
         self._before.hide()
         self.column.addWidget(self._before)
         words = Section("What the customer says")
@@ -216,7 +224,7 @@ class WriteUpPage(ReadingPage):
                         odometer_asked, self._vehicle.id, reading, today, today
                     )
         self._odometer_box.hint(hint)
-        self._odometer_box.question.ask(question)
+        self._odd.ask(question)
 
     def _look_up(self) -> None:
         found = self._desk.ask(find_vehicle, self._plate.text(), self._vin.text())
@@ -230,19 +238,24 @@ class WriteUpPage(ReadingPage):
         if self._vehicle is None:
             return
         self._about.setText(self._about.text() or self._vehicle.description)
+        self._about.setCursorPosition(0)
         self._unit.setCurrentIndex(1 if self._vehicle.odometer_unit == "km" else 0)
         self._show_before(self._desk.ask(earlier_jobs, found) or ())
 
     def _show_before(self, jobs: tuple[EarlierJob, ...]) -> None:
         empty(self._before_rows)
         for job in jobs:
-            words = f"{job.number}   {_ago(job, self._desk)}   {job.concern}"
-            done = f"   →   {job.correction}" if job.correction else ""
-            button = QPushButton((words + done)[:150])
+            line = QWidget()
+            row = QHBoxLayout(line)
+            row.setContentsMargins(0, 0, 0, 0)
+            button = QPushButton(f"{job.number}, {_ago(job, self._desk)}")
             button.setProperty("job", job.id)
             button.setAccessibleName(f"Open the earlier job {job.number}")
             button.clicked.connect(self._open_earlier)
-            self._before_rows.addWidget(button, alignment=Qt.AlignmentFlag.AlignLeft)
+            row.addWidget(button)
+            done = f"  →  {job.correction}" if job.correction else ""
+            row.addWidget(plain_label(f"{job.concern}{done}"[:300], wrap=True), 1)
+            self._before_rows.addWidget(line)
         self._before.setVisible(bool(jobs))
 
     @Slot()
