@@ -34,6 +34,7 @@ def draw_all(shop: Path, out: Path = OUT) -> list[Path]:
     assert isinstance(app, QApplication)
     dress(app, "light")
     out.mkdir(parents=True, exist_ok=True)
+    (shop / "drafts.json").unlink(missing_ok=True)
     program = Program(shop, lambda: NOW)
     program.window.resize(*SIZE)
     program.window.show()
@@ -61,7 +62,7 @@ def _settle(app: QApplication, program: Program) -> None:
     from PySide6.QtCore import QEventLoop, QTimer
 
     quiet = 0
-    while quiet < 8:
+    while quiet < 16:
         loop = QEventLoop()
         QTimer.singleShot(40, loop.quit)
         loop.exec()

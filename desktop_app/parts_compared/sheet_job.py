@@ -38,13 +38,15 @@ SHEET_LIMITS = (
 def sheet_blocks(sheet: SheetFacts) -> tuple[Block, ...]:
     """Return the whole sheet from top to bottom, as plain words and photos."""
     job = sheet.job
-    crowded = len(sheet.pairs) > 1  # then one smaller view of each pair has to do
+    # With several pairs one smaller view of each has to do, and the proof fills the first page.
+    crowded = len(sheet.pairs) > 1
     return (
         Title(sheet.shop_name, f"{SHEET_IS} · job {job.number}"),
         Named(_who(job)),
         *_told(job),
+        *(_proof(job) if crowded else ()),
         *(block for pair in sheet.pairs for block in pair_blocks(pair, job, crowded)),
-        *_proof(job),
+        *(() if crowded else _proof(job)),
         Cautions(_cautions(sheet)),
     )
 

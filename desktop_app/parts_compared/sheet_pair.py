@@ -89,7 +89,7 @@ def _verdict(compared: PairComparison, against: tuple[str, ...]) -> VerdictBox:
 
 def _photos(printed: PairPrinted, crowded: bool) -> Iterator[Block]:
     views = printed.views[:1] if crowded else printed.views
-    height = 40.0 if crowded else 62.0 if len(views) == 1 else 48.0
+    height = 36.0 if crowded else 62.0 if len(views) == 1 else 48.0
     for view in views:
         yield PhotoRow(
             captions=(_caption("removed", view), _caption("replacement", view)),
