@@ -57,11 +57,14 @@ class Places(QObject):
         self._here.setShortcut("Ctrl+N")
         self._here.clicked.connect(self._car_is_here)
         window.add_to_top(self._here)
+        from desktop_app.repair_jobs.screen.who_is_here import WhoIsHere
+
         find = QPushButton("Find")
         find.setShortcut("Ctrl+F")
         find.setAccessibleName("Find: to the search field")
         find.clicked.connect(self._to_search)
         window.add_to_top(find)
+        window.add_to_top(WhoIsHere(self.desk))
 
     @property
     def _vocabulary(self) -> Vocabulary:

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QPushButton, QWidget
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.concern_conditions import CONDITIONS
 from desktop_app.repair_jobs.job_view import JobView
+from desktop_app.repair_jobs.screen.car_events import CarEvents
 from desktop_app.repair_jobs.stored_questions import odometer_still_asked, vin_still_asked
 from desktop_app.repair_jobs.typed_entry import read_odometer
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -48,6 +49,7 @@ class HeardSection(Section):
         self._vin_box.question.kept.connect(self._keep_vin)
         self._odometer_box.question.kept.connect(self._keep_odometer)
         self._who = plain_label("", "quiet", wrap=True)
+        self._events = CarEvents(desk)
         self._ticks: dict[str, ThreeWay] = {}
         self.column.addWidget(Labelled("Concern, in the customer's own words", self._concern))
         same = QHBoxLayout()
@@ -80,6 +82,7 @@ class HeardSection(Section):
         for condition, button in self._ticks.items():
             button.show_value(job.conditions.get(condition))
         self._show_more(any(c in job.conditions for c in self._hidden_ids()))
+        self._events.show_job(job)
         self._show_groups(job)
         self._show_questions(job)
 
@@ -136,6 +139,7 @@ class HeardSection(Section):
         grid.addWidget(Labelled("What kind of car", self._about), 1, 0)
         grid.addWidget(self._odometer_box, 1, 1)
         self.column.addLayout(grid)
+        self.column.addWidget(self._events)
         self.column.addWidget(self._who)
 
     def _hidden_ids(self) -> list[str]:
