@@ -81,12 +81,14 @@ class OldAndNewSection(Section):
         pair = self._desk.ask(read_pair, pair_id)
         if pair is None:
             return
-        if pair_id not in self._cards:
-            card = PairCard(self._desk, pair_id, self._kind(pair.part_kind))
-            self._cards[pair_id] = card
-            self._place.insertWidget(sum(one < pair_id for one in self._cards), card)
-            card.show()
-        self._cards[pair_id].show_pair(pair, tools)
+        if pair_id in self._cards:
+            self._cards[pair_id].show_pair(pair, tools)
+            return
+        card = PairCard(self._desk, pair_id, self._kind(pair.part_kind))
+        card.show_pair(pair, tools)  # before it is on the page: each part is laid out only once
+        self._cards[pair_id] = card
+        self._place.insertWidget(sum(one < pair_id for one in self._cards), card)
+        card.show()
 
     def _kind(self, name: str) -> PartKind:
         """Return a kind; one that left the shelf has a name and nothing to measure."""

@@ -51,6 +51,7 @@ class JobPage(QWidget):
         self._sections = sections
         self.job_id: int | None = None
         self._number = ""
+        self._just_shown = False
         self._title = plain_label("", "title", wrap=True)
         self._line = plain_label("", "quiet")
         self._others = QWidget()
@@ -76,6 +77,7 @@ class JobPage(QWidget):
         """Show a job from its top."""
         self.job_id = job_id
         self._show()
+        self._just_shown = True
         self._page.verticalScrollBar().setValue(0)
 
     def number(self) -> str:
@@ -83,8 +85,10 @@ class JobPage(QWidget):
         return self._number
 
     def came_here(self) -> None:
-        """Read the job again when its place is shown."""
-        self._show()
+        """Read the job again when its place is shown, unless it was read for that just now."""
+        if not self._just_shown:
+            self._show()
+        self._just_shown = False
 
     @Slot(object)
     def _reread(self, done: Done) -> None:
