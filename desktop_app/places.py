@@ -14,6 +14,7 @@ from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.drafts import Drafts
+from desktop_app.shop_window.keys import press_by
 from desktop_app.shop_window.main_window import MainWindow
 from desktop_app.symptom_search.vocabulary import Vocabulary
 from desktop_app.symptom_search.vocabulary_file import shop_vocabulary
@@ -54,13 +55,13 @@ class Places(QObject):
             window.add_place(name, make, on_rail=on_rail)
         self._here = QPushButton("A car is here")
         self._here.setObjectName("next")
-        self._here.setShortcut("Ctrl+N")
+        press_by(self._here, "Ctrl+N")
         self._here.clicked.connect(self._car_is_here)
         window.add_to_top(self._here)
         from desktop_app.repair_jobs.screen.who_is_here import WhoIsHere
 
         find = QPushButton("Find")
-        find.setShortcut("Ctrl+F")
+        press_by(find, "Ctrl+F")
         find.setAccessibleName("Find: to the search field")
         find.clicked.connect(self._to_search)
         window.add_to_top(find)

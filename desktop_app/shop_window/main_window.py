@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
 )
 
 from desktop_app.shop_window.fields import save_everything
+from desktop_app.shop_window.keys import press_by
 from desktop_app.shop_window.notice_strip import NoticeStrip
 from desktop_app.shop_window.texts import plain_label, tooltip
 
@@ -76,7 +77,7 @@ class MainWindow(QMainWindow):
         if on_rail:
             self._numbered += 1
             number = self._numbered
-            button.setShortcut(QKeySequence(f"Alt+{number}"))
+            press_by(button, f"Alt+{number}")
             button.setToolTip(tooltip(f"{name} (Alt+{number})"))
         self._buttons[name] = button
 

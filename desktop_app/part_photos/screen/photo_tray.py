@@ -65,6 +65,9 @@ class PhotoTray(QFrame):
         self._add = _button("Add photos…", "Choose photo files", self.choose_files)
         self._paste = _button("Paste", "Paste photos from the clipboard (Ctrl+V)", self.paste)
         self._off = _button("Take off this job", "Take the chosen photo off (Delete)", self._drop)
+        if name != "Photos":  # two trays on one page: each control says whose it is
+            for control in (self._add, self._paste, self._off, self._note):
+                control.setAccessibleName(f"{control.accessibleName()}: {name}")
         self._lay_out()
         self._strip.chosen.connect(self._chosen)
         self._strip.opened.connect(self._opened)

@@ -14,6 +14,7 @@ from desktop_app.repair_jobs.stored_reading import jobs_of_visit, read_job
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.flow_row import empty
+from desktop_app.shop_window.keys import press_by
 from desktop_app.shop_window.page import ReadingPage
 from desktop_app.shop_window.texts import plain_label, tooltip
 
@@ -65,6 +66,7 @@ class JobPage(QWidget):
         first = QHBoxLayout()
         first.addWidget(self._title, 1)
         first.addWidget(self._line)
+        first.addLayout(self._extra)
         head.addLayout(first)
         head.addWidget(self._others)
         column.addLayout(head)
@@ -127,7 +129,7 @@ class JobPage(QWidget):
             self._extra.addWidget(back)
         sheet = QPushButton("Comparison sheet…")
         sheet.setToolTip(tooltip("The sheet for the counter: look, print, save (Ctrl+P)"))
-        sheet.setShortcut(QKeySequence.StandardKey.Print)
+        press_by(sheet, QKeySequence.StandardKey.Print)
         sheet.clicked.connect(self._sheet_pressed)
         self._extra.addWidget(sheet)
         if job.left_at is None:
@@ -141,14 +143,13 @@ class JobPage(QWidget):
         row.setSpacing(4)
         for number, (name, section) in enumerate(self._sections, start=1):
             button = QPushButton(name.replace("&", "&&"))
-            button.setShortcut(QKeySequence(f"Ctrl+{number}"))
+            press_by(button, f"Ctrl+{number}")
             button.setAccessibleName(f"Go to {name}")
             button.setToolTip(tooltip(f"Go to {name} (Ctrl+{number})"))
             button.setProperty("section", section)
             button.clicked.connect(self._jump)
             row.addWidget(button)
         row.addStretch(1)
-        row.addLayout(self._extra)
 
     @Slot()
     def _jump(self) -> None:
