@@ -21,6 +21,7 @@ if TYPE_CHECKING:
     from desktop_app.shop_window.desk import Desk
 
 WELCOME = "Which shop?"
+NEVER_SEEN_MS = 3000
 
 
 class Program(QObject):
@@ -41,8 +42,15 @@ class Program(QObject):
 
     def start(self) -> None:
         """Show the frame, then open the shop as soon as it is painted."""
+        self.window.painted.connect(self.open_shop)
+        QTimer.singleShot(NEVER_SEEN_MS, self, self._open_unseen)
         self.window.show()
-        QTimer.singleShot(0, self.open_shop)
+
+    @Slot()
+    def _open_unseen(self) -> None:
+        """Open the shop in a window that was started out of sight and is not painted."""
+        if self.desk is None and not self.window.has_place(WELCOME):
+            self.open_shop()
 
     @Slot()
     def open_shop(self) -> None:

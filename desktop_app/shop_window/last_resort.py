@@ -3,18 +3,18 @@
 from __future__ import annotations
 
 import contextlib
-import faulthandler
-import logging
 import sys
 import threading
 from collections.abc import Callable
-from logging.handlers import RotatingFileHandler
 from pathlib import Path
 from types import TracebackType
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QMessageLogContext, QObject, QtMsgType, Signal, qInstallMessageHandler
 
-LOG = logging.getLogger("benchwitness")
+if TYPE_CHECKING:
+    from logging import Logger
+
 SAID = (
     "Something went wrong that the program did not foresee. What is saved is safe; "
     "the details are in the file benchwitness.log in the shop's folder."
@@ -39,19 +39,24 @@ class LastResort(QObject):
         if issubclass(kind, KeyboardInterrupt):
             sys.__excepthook__(kind, error, trace)
             return
-        LOG.error("not foreseen", exc_info=(kind, error, trace))
+        _log().error("not foreseen", exc_info=(kind, error, trace))
         if not self._busy:  # a raising paint would come here again and again
             self._busy = True
             self.happened.emit(SAID)
             self._busy = False
 
     def _from_thread(self, args: threading.ExceptHookArgs) -> None:
-        LOG.error("not foreseen in a thread", exc_info=args.exc_value)
+        _log().error("not foreseen in a thread", exc_info=args.exc_value)
 
 
 def keep_log(folder: Path) -> Callable[[], None]:
     """Write the log into the shop's folder; returns what closes it. A full disk only goes quiet."""
-    LOG.setLevel(logging.INFO)
+    # Logging is loaded here and not above: the frame has to be painted before that.
+    import faulthandler
+    import logging
+    from logging.handlers import RotatingFileHandler
+
+    _log().setLevel(logging.INFO)
     try:
         handler = RotatingFileHandler(
             folder / "benchwitness.log", maxBytes=1_000_000, backupCount=2, encoding="utf-8"
@@ -59,21 +64,27 @@ def keep_log(folder: Path) -> Callable[[], None]:
     except OSError:
         return lambda: None
     handler.setFormatter(logging.Formatter("%(asctime)s %(levelname)s %(message)s"))
-    LOG.addHandler(handler)
+    _log().addHandler(handler)
     with contextlib.suppress(OSError, ValueError):
         if handler.stream is not None:
             faulthandler.enable(handler.stream)
 
     def close() -> None:
         faulthandler.disable()
-        LOG.removeHandler(handler)
+        _log().removeHandler(handler)
         handler.close()
 
     return close
+
+
+def _log() -> Logger:
+    import logging
+
+    return logging.getLogger("benchwitness")
 
 
 def _from_qt(kind: QtMsgType, _context: QMessageLogContext, words: str) -> None:
     if kind in (QtMsgType.QtDebugMsg, QtMsgType.QtInfoMsg):
         return
     if "propagateSizeHints" not in words:
-        LOG.warning("Qt: %s", words)
+        _log().warning("Qt: %s", words)

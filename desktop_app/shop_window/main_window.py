@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QByteArray, QSettings, Qt, Slot
-from PySide6.QtGui import QAction, QCloseEvent, QKeySequence
+from PySide6.QtCore import QByteArray, QSettings, Qt, QTimer, Signal, Slot
+from PySide6.QtGui import QAction, QCloseEvent, QKeySequence, QPaintEvent
 from PySide6.QtWidgets import (
     QHBoxLayout,
     QMainWindow,
@@ -17,7 +17,6 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from desktop_app.shop_window.fields import save_everything
 from desktop_app.shop_window.keys import press_by
 from desktop_app.shop_window.notice_strip import NoticeStrip
 from desktop_app.shop_window.texts import plain_label, tooltip
@@ -32,6 +31,8 @@ class MainWindow(QMainWindow):
     A place's page is made when it is first shown, so that the window is there at once.
     """
 
+    painted = Signal()  # once, when the frame was seen for the first time
+
     def __init__(self, settings: QSettings | None = None) -> None:
         super().__init__()
         self.setWindowTitle("Benchwitness")
@@ -42,6 +43,7 @@ class MainWindow(QMainWindow):
         self._places: dict[str, QWidget] = {}
         self._buttons: dict[str, QPushButton] = {}
         self._numbered = 0
+        self._seen = False
         self._stack = QStackedWidget()
         self.strip = NoticeStrip()
         self._rail = QWidget()
@@ -105,7 +107,7 @@ class MainWindow(QMainWindow):
         """Show a place, saving first what was only typed on the one that is left."""
         leaving = self._stack.currentWidget()
         if leaving is not None:
-            save_everything(leaving)
+            _save(leaving)
         page = self.page(name)
         self._stack.setCurrentWidget(page)
         button = self._buttons[name]
@@ -138,10 +140,17 @@ class MainWindow(QMainWindow):
             button.setToolTip(tooltip(said))
             button.setAccessibleName(said)
 
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Paint, and say so once: what takes longer begins only then."""
+        super().paintEvent(event)
+        if not self._seen:
+            self._seen = True
+            QTimer.singleShot(0, self.painted.emit)
+
     def closeEvent(self, event: QCloseEvent) -> None:
         """Save what is still only typed, let errands end, remember the window's place."""
         for page in self._places.values():
-            save_everything(page)
+            _save(page)
         if self._desk is not None:
             self._desk.errands.finish()
         if self._settings is not None:
@@ -207,7 +216,14 @@ class MainWindow(QMainWindow):
     def _reverse(self, word: str, *, undo: bool) -> None:
         if self._desk is None:
             return
-        save_everything(self._stack)
+        _save(self._stack)
         done = self._desk.undo() if undo else self._desk.redo()
         if done is not None:
             self.strip.tell(f"{word}: {done.words}.")
+
+
+def _save(page: QWidget) -> None:
+    # Loaded when the first page is left, long after the frame was painted.
+    from desktop_app.shop_window.fields import save_everything
+
+    save_everything(page)

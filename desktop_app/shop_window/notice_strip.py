@@ -2,15 +2,17 @@
 
 from __future__ import annotations
 
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import Qt, QTimer, Slot
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QProgressBar, QPushButton, QWidget
 
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
-from desktop_app.shop_window.errands import Errand
 from desktop_app.shop_window.texts import plain_label
+
+if TYPE_CHECKING:
+    from desktop_app.shop_window.errands import Errand
 
 QUIET_FOR_MS = 500  # an errand shorter than this is never shown
 
