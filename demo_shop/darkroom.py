@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import multiprocessing
+import os
 from collections.abc import Mapping
 from concurrent.futures import BrokenExecutor, Future, ProcessPoolExecutor
 from contextlib import suppress
@@ -50,7 +51,7 @@ class Darkroom:
 
     def __init__(self, helpers: int = HELPERS) -> None:
         spawn = multiprocessing.get_context("spawn")
-        self._pool = ProcessPoolExecutor(helpers, mp_context=spawn) if helpers else None
+        self._pool = ProcessPoolExecutor(helpers, spawn, _one_thread_each) if helpers else None
         self._drawing: dict[int, Future[bytes]] = {}
 
     def __enter__(self) -> Darkroom:
@@ -83,3 +84,9 @@ class Darkroom:
             return waiting.result()
         except BrokenExecutor:
             return draw(order)
+
+
+def _one_thread_each() -> None:
+    """Keep two helpers on two cores from fighting; it must be said before NumPy is loaded."""
+    for name in ("OPENBLAS_NUM_THREADS", "OMP_NUM_THREADS", "MKL_NUM_THREADS"):
+        os.environ[name] = "1"

@@ -66,6 +66,8 @@ class Places(QObject):
         find.clicked.connect(self._to_search)
         window.add_to_top(find)
         window.add_to_top(WhoIsHere(self.desk))
+        for button in (self._here, find):
+            button.show()  # not with the next layout: keys typed meanwhile would find it hidden
 
     @property
     def _vocabulary(self) -> Vocabulary:
@@ -224,7 +226,7 @@ class Places(QObject):
 
         job = self.desk.ask(read_job, job_id)
         if job is not None:
-            done = self.desk.do(add_job, job.visit_id)
+            done = self.desk.do(add_job, job.visit_id, "")
             if done is not None and done.made is not None:
                 self.open_job(done.made)
 

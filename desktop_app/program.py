@@ -156,6 +156,7 @@ def draw_window(folder: Path, picture: Path) -> None:
     os.environ["QT_QPA_PLATFORM"] = "offscreen"
     _keep = _application()
     program = Program(folder)
+    program.last_resort.install()
     program.window.resize(1366, 900)
     program.window.show()
     program.open_shop()

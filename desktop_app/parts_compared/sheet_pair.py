@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from desktop_app.part_photos.kept_photo import SAME_PICTURE, same_picture
+from desktop_app.part_photos.signs import SIDE_SIGNS
 from desktop_app.parts_compared.comparison import DimensionComparison, PairComparison
 from desktop_app.parts_compared.condition_check import check_conditions
 from desktop_app.parts_compared.pair_view import ORIGINS, PairView
@@ -21,7 +22,6 @@ from desktop_app.parts_compared.sheet_blocks import (
     Words,
 )
 from desktop_app.parts_compared.sheet_facts import PairPrinted, PhotoPrinted, ViewPrinted
-from desktop_app.parts_compared.sheet_signs import PAIR_SIGNS, SIDE_SIGNS
 from desktop_app.parts_compared.sheet_values import (
     allowed_cell,
     clipped,
@@ -30,6 +30,7 @@ from desktop_app.parts_compared.sheet_values import (
     side_cell,
     verdict_cell,
 )
+from desktop_app.parts_compared.signs import PAIR_SIGNS
 from desktop_app.repair_jobs.job_view import JobView
 
 SAME_HEAD = "The same where it must be the same"

@@ -2,25 +2,6 @@
 
 from __future__ import annotations
 
-# One sign for each verdict on a dimension; the words always stand beside it.
-DIMENSION_SIGNS = {
-    "same": "=",
-    "restored": "↥",
-    "differs": "≠",
-    "not restored": "↧",
-    "worse than the old one": "⇓",
-    "more than wear explains": "⇈",
-    "within limits": "⊢⊣",
-    "outside limits": "⊣⊢",
-    "count off": "#≠",
-    "turned": "↷",
-    "too close to tell": "≈",
-    "not measured": "◌",
-    "explained": "✎",
-}
-
-PAIR_SIGNS = {"fits": "▣", "stop and look": "☞", "not enough measured": "◌"}
-
 STANDING_SIGNS = {
     "heard": "…",
     "on the bench": "▤",
@@ -31,8 +12,6 @@ STANDING_SIGNS = {
     "lost sight": "◌",
     "came back": "↩",
 }
-
-SIDE_SIGNS = {"removed": "◆", "replacement": "●"}
 
 
 def signed(signs: dict[str, str], word: str) -> str:

@@ -308,18 +308,3 @@ def test_the_file_is_named_after_the_job(plain_sheet: SheetFacts) -> None:
     assert plain_sheet.file_name == "sheet-J-104.pdf"
     odd = replace(plain_sheet, job=replace(plain_sheet.job, number="../J 1:4"))
     assert odd.file_name == "sheet-..-J-1-4.pdf"
-
-
-def test_signs_are_the_windows_where_the_font_has_them() -> None:
-    from desktop_app.parts_compared import sheet_signs
-    from desktop_app.shop_window import signs
-
-    # The font that comes along has neither of these three; the sheet may not borrow another font.
-    lacking = {"restored", "not restored", "stop and look"}
-    for ours, theirs in (
-        (sheet_signs.DIMENSION_SIGNS, signs.DIMENSION_SIGNS),
-        (sheet_signs.PAIR_SIGNS, signs.PAIR_SIGNS),
-        (sheet_signs.SIDE_SIGNS, signs.SIDE_SIGNS),
-    ):
-        assert ours.keys() == theirs.keys()
-        assert {key for key in ours if ours[key] != theirs[key]} <= lacking

@@ -286,7 +286,7 @@ def test_a_tray_of_one_side_shows_what_it_is_given(qtbot: QtBot, desk: Desk, job
         drop(side, urls_of(desk, first))
     assert added.args == [[first.id]]
     assert [photo.id for photo in side.photos()] == [second.id]
-    note = named(side, QLineEdit, "Note on the chosen photo")
+    note = named(side, QLineEdit, "Note on the chosen photo: Photos of the removed part")
     qtbot.keyClicks(note, "tip burned")
     qtbot.keyClick(note, Qt.Key.Key_Return)
     assert side.photos()[0].note == "tip burned"

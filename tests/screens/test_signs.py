@@ -5,15 +5,17 @@ from __future__ import annotations
 import pytest
 from PySide6.QtGui import QFont, QRawFont
 
+from desktop_app.part_photos.signs import SIDE_SIGNS
+from desktop_app.parts_compared.signs import DIMENSION_SIGNS, PAIR_SIGNS
 from desktop_app.shop_record.resource_folder import resource_path
-from desktop_app.shop_window import signs
 from desktop_app.shop_window.fields import ThreeWay
+from desktop_app.shop_window.signs import STANDING_SIGNS
 
 ALL = {
-    *signs.DIMENSION_SIGNS.values(),
-    *signs.PAIR_SIGNS.values(),
-    *signs.STANDING_SIGNS.values(),
-    *signs.SIDE_SIGNS.values(),
+    *DIMENSION_SIGNS.values(),
+    *PAIR_SIGNS.values(),
+    *STANDING_SIGNS.values(),
+    *SIDE_SIGNS.values(),
     *ThreeWay.SIGNS.values(),
     "⚠✓✕↶↷→…±°Ω",
 }
@@ -28,5 +30,5 @@ def test_no_sign_is_an_empty_box(qapp: object, file: str) -> None:
 
 
 def test_signs_of_one_table_differ() -> None:
-    for table in (signs.DIMENSION_SIGNS, signs.PAIR_SIGNS, signs.STANDING_SIGNS):
+    for table in (DIMENSION_SIGNS, PAIR_SIGNS, STANDING_SIGNS):
         assert len(set(table.values())) == len(table)

@@ -42,14 +42,20 @@ class Counter:
         raise AssertionError(f"nothing is called “{name}”; there are {names}")
 
     def press(self, name: str) -> None:
-        """Click the button with this name or text."""
-        buttons = [b for b in self.window.findChildren(QAbstractButton) if b.isVisible()]
-        found = [b for b in buttons if name in (b.accessibleName(), b.text())] or [
-            b for b in buttons if name in b.accessibleName() or name in b.text()
-        ]
-        assert found, f"no button “{name}”; there are {sorted(b.text() for b in buttons)}"
+        """Click the button with this name or text, once it is there."""
+
+        def there() -> None:
+            assert self._buttons(name), f"no button “{name}”; there are {self._buttons('')}"
+
+        self.bot.waitUntil(there)
+        found = self._buttons(name)
         assert found[0].isEnabled(), f"“{name}” is off"
         self.bot.mouseClick(found[0], Qt.MouseButton.LeftButton)
+
+    def _buttons(self, name: str) -> list[QAbstractButton]:
+        shown = [b for b in self.window.findChildren(QAbstractButton) if b.isVisible()]
+        exact = [b for b in shown if name in (b.accessibleName(), b.text())]
+        return exact or [b for b in shown if name in b.accessibleName() or name in b.text()]
 
     def type_into(self, sort: type[W], name: str, text: str, *, enter: bool = False) -> None:
         """Put the cursor into a field, replace what is there, and perhaps press Enter."""

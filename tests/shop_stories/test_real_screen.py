@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import os
 import select
+import shutil
 import signal
 import subprocess
 import sys
@@ -63,6 +64,14 @@ def xdo(display: str, *words: str) -> str:
     return said.stdout.strip()
 
 
+def picture(display: str, file: Path) -> None:
+    """Keep a picture of the screen where a program is there that takes one."""
+    if tool := shutil.which("import"):
+        command = [tool, "-display", display, "-window", "root", str(file)]
+        subprocess.run(command, check=True, timeout=PATIENCE)
+        assert file.stat().st_size > 1000
+
+
 def jobs(shop: Path) -> int:
     from sqlalchemy import text
 
@@ -102,12 +111,13 @@ def test_a_car_is_taken_in_on_a_real_screen(display: str, tmp_path: Path) -> Non
         xdo(display, "type", "misses when damp")
         xdo(display, "key", "Tab", "Tab", "Tab", "Tab", "space")
         until(lambda: jobs(shop) > 0, "the job in the record")
+        picture(display, tmp_path / "real-screen.png")
         program.send_signal(signal.SIGTERM)
         _, said = program.communicate(timeout=PATIENCE)
         assert b"Traceback" not in said
     finally:
         program.kill()
-        program.wait()
+        program.communicate()
     record = open_place(shop)
     with record.reading() as connection:
         job = read_job(connection, 1)

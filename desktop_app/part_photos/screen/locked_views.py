@@ -8,9 +8,9 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWi
 
 from desktop_app.part_photos.kept_photo import SAME_PICTURE, KeptPhoto, same_picture
 from desktop_app.part_photos.screen.photo_stage import PhotoStage
+from desktop_app.part_photos.signs import SIDE_SIGNS
 from desktop_app.shop_window import look
 from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.signs import SIDE_SIGNS
 from desktop_app.shop_window.texts import plain_label, tooltip
 
 

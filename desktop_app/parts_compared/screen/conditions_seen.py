@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
+from desktop_app.part_photos.signs import SIDE_SIGNS
 from desktop_app.parts_compared import actions
 from desktop_app.parts_compared.pair_view import PairView
 from desktop_app.parts_compared.part_kind import PartKind
@@ -12,7 +13,6 @@ from desktop_app.parts_compared.reading import SIDES, Side
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import WordsField
 from desktop_app.shop_window.flow_row import FlowRow
-from desktop_app.shop_window.signs import SIDE_SIGNS
 from desktop_app.shop_window.texts import plain_label, tooltip
 
 

@@ -20,10 +20,11 @@ from desktop_app.parts_compared.screen.against_box import ExplainBox, LimitBox
 from desktop_app.parts_compared.screen.dimension_drawing import DimensionDrawing
 from desktop_app.parts_compared.screen.drawn_values import drawn_values
 from desktop_app.parts_compared.screen.reading_field import ReadingField, WordField
+from desktop_app.parts_compared.signs import DIMENSION_SIGNS
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import ChoiceField
-from desktop_app.shop_window.signs import DIMENSION_SIGNS, signed
+from desktop_app.shop_window.signs import signed
 from desktop_app.shop_window.texts import plain_label, tooltip
 
 

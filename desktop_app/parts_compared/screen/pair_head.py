@@ -10,8 +10,8 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLay
 from desktop_app.parts_compared.comparison import PairComparison
 from desktop_app.parts_compared.pair_view import PairView
 from desktop_app.parts_compared.part_numbers import numbers_differ
+from desktop_app.parts_compared.signs import PAIR_SIGNS
 from desktop_app.shop_window.flow_row import empty
-from desktop_app.shop_window.signs import PAIR_SIGNS
 from desktop_app.shop_window.texts import plain_label
 
 FIRST_REASONS = 3

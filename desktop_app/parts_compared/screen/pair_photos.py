@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QPushButton, QVBoxLayou
 from desktop_app.part_photos.kept_photo import KeptPhoto
 from desktop_app.part_photos.screen.locked_views import LockedViews
 from desktop_app.part_photos.screen.photo_tray import PhotoTray
+from desktop_app.part_photos.signs import SIDE_SIGNS
 from desktop_app.part_photos.stored_reading import photos_by_id
 from desktop_app.parts_compared import actions
 from desktop_app.parts_compared.pair_view import PairView
@@ -15,7 +16,6 @@ from desktop_app.parts_compared.part_kind import PartKind
 from desktop_app.parts_compared.reading import SIDES, Side
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.flow_row import FlowRow
-from desktop_app.shop_window.signs import SIDE_SIGNS
 from desktop_app.shop_window.texts import plain_label
 
 ANY_VIEW = "whole part"

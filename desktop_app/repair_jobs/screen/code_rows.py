@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Signal, Slot
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.job_view import JobView
+from desktop_app.repair_jobs.screen.row_field import RowField
 from desktop_app.repair_jobs.trouble_code import CodeTrouble, code_book, codes_in
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.flow_row import FlowRow
@@ -27,10 +28,8 @@ class CodeRows(QWidget):
         self._job: JobView | None = None
         self._rows = QVBoxLayout()
         self._rows.setSpacing(2)
-        self._field = QLineEdit()
+        self._field = RowField(f"Trouble codes, {stage}", self._add)
         self._field.setPlaceholderText("P0300, P0301 …")
-        self._field.setAccessibleName(f"Trouble codes, {stage}")
-        self._field.returnPressed.connect(self._write)
         self._kind = QComboBox()
         self._kind.addItems(KINDS)
         self._kind.setAccessibleName(f"What kind of code, {stage}")
@@ -54,6 +53,7 @@ class CodeRows(QWidget):
     def show_job(self, job: JobView) -> None:
         """Show the codes of this stage."""
         if self._job is not None and self._job.id != job.id:
+            self._field.save_now()
             self._field.clear()
             self._hint.hide()
         self._job = job
@@ -72,23 +72,24 @@ class CodeRows(QWidget):
 
     @Slot()
     def _write(self) -> None:
-        text = self._field.text().strip()
-        if self._job is None or not text:
-            return
+        self._field.save_now()
+
+    def _add(self, text: str) -> object:
+        if self._job is None:
+            return None
         found = codes_in(text)
         if not found:
             trouble = CodeTrouble(
-                f"“{text}” is not a trouble code.",
+                f"“{text.strip()}” is not a trouble code.",
                 do="A code is a letter P, C, B or U and four digits, such as P0300.",
             )
-            self._say(trouble.sentence())
-            return
+            self._say(trouble.sentence() if text.strip() else "")
+            return None
+        job, kind = self._job.id, self._kind.currentText()
         for code in found:
-            self._desk.do(
-                actions.write_code, self._job.id, code, self._kind.currentText(), self._stage
-            )
-        self._field.clear()
+            self._desk.do(actions.write_code, job, code, kind, self._stage)
         self._say("")
+        return found
 
     def _say(self, words: str) -> None:
         self._hint.setText(words)

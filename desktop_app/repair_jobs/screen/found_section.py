@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Slot
-from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.screen.code_rows import CodeRows
+from desktop_app.repair_jobs.screen.row_field import RowField
 from desktop_app.repair_jobs.stored_reading import people_here
 from desktop_app.repair_jobs.systems import SYSTEMS
 from desktop_app.shop_window.desk import Desk
@@ -47,10 +48,8 @@ class FoundSection(Section):
         self._person = ChoiceField("Technician", [(None, "not said")], self._save_person)
         self._codes = CodeRows(desk, "found")
         self._findings = QVBoxLayout()
-        self._new_finding = QLineEdit()
-        self._new_finding.setAccessibleName("What was seen or tried")
+        self._new_finding = RowField("What was seen or tried", self._add_finding)
         self._new_finding.setPlaceholderText("What was seen or tried: one finding, then Enter")
-        self._new_finding.returnPressed.connect(self._add_finding)
         self._cause = WordsField("Cause: X because Y, shown by Z", self._save_cause, 2)
         self._not_caught = QPushButton("⊘  Not caught")
         self._not_caught.setCheckable(True)
@@ -62,6 +61,8 @@ class FoundSection(Section):
         """Show what was found on a job."""
         if self._job is not None and self._job.id != job.id:
             self._cause.save_now()
+            self._new_finding.save_now()
+            self._new_finding.clear()
         self._job = job
         people = self._desk.ask(people_here) or ()
         names = [(None, "not said"), *people]
@@ -139,13 +140,8 @@ class FoundSection(Section):
         else:
             self._desk.do(actions.name_cause, self._job.id, self._cause.toPlainText())
 
-    @Slot()
-    def _add_finding(self) -> None:
-        if self._job is None:
-            return
-        words = self._new_finding.text()
-        if self._desk.do(actions.write_finding, self._job.id, words) is not None:
-            self._new_finding.clear()
+    def _add_finding(self, words: str) -> object:
+        return self._job and self._desk.do(actions.write_finding, self._job.id, words)
 
     @Slot()
     def _strike(self) -> None:

@@ -1,7 +1,8 @@
-"""The sign beside each verdict on paper: the window's, as far as the printed font has it."""
+"""The signs of the verdicts: shapes that read in black and white, each beside its words."""
 
 from __future__ import annotations
 
+# One sign for each verdict on a dimension; the words always stand beside it.
 DIMENSION_SIGNS = {
     "same": "=",
     "restored": "↥",
@@ -17,5 +18,5 @@ DIMENSION_SIGNS = {
     "not measured": "◌",
     "explained": "✎",
 }
+
 PAIR_SIGNS = {"fits": "▣", "stop and look": "☞", "not enough measured": "◌"}
-SIDE_SIGNS = {"removed": "◆", "replacement": "●"}

@@ -1,0 +1,30 @@
+"""A line that becomes a row of a list: with Enter, and when its job or its page is left."""
+
+from __future__ import annotations
+
+from PySide6.QtGui import QFocusEvent
+from PySide6.QtWidgets import QLineEdit
+
+from desktop_app.shop_window.fields import LineField, Save
+
+
+class RowField(LineField):
+    """Hands what was typed to `save` and is empty again; a refusal brings the words back.
+
+    A rest in typing does not save it: half a sentence would become a row.
+    """
+
+    def __init__(self, name: str, save: Save) -> None:
+        super().__init__(name, self._add)
+        self._add_row = save
+        self.textEdited.disconnect(self._pause.start)
+
+    def _add(self, text: str) -> object:
+        self.clear()  # first: what is saved lets the page show itself again
+        added = self._add_row(text)
+        if added is None:
+            self.setText(text)
+        return added
+
+    def focusOutEvent(self, event: QFocusEvent) -> None:
+        QLineEdit.focusOutEvent(self, event)

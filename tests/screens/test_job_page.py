@@ -1,0 +1,167 @@
+"""The page of one job: its head, its jumps, its neighbours, and words that were only typed."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import TypeVar
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QAbstractButton, QLabel, QLineEdit, QPlainTextEdit, QWidget
+from pytestqt.qtbot import QtBot
+
+from desktop_app.repair_jobs import actions
+from desktop_app.repair_jobs.job_view import JobView
+from desktop_app.repair_jobs.screen.found_section import FoundSection
+from desktop_app.repair_jobs.screen.gone_section import GoneSection
+from desktop_app.repair_jobs.screen.heard_section import HeardSection
+from desktop_app.repair_jobs.screen.job_page import JobPage
+from desktop_app.repair_jobs.stored_reading import read_job
+from desktop_app.repair_jobs.write_up import WriteUp
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_window.desk import Desk
+
+W = TypeVar("W", bound=QWidget)
+CONTROL = Qt.KeyboardModifier.ControlModifier
+CONCERN = "Concern, in the customer's own words"
+FINDING = "What was seen or tried"
+CODE = "Trouble codes, found"
+
+
+@pytest.fixture
+def page(qtbot: QtBot, shop: ShopRecord) -> Iterator[JobPage]:
+    """Two jobs of one visit; the first is shown, and may be a return of a job numbered J-7."""
+    car = WriteUp("misses when damp", plate="TH 1", description="hatchback", odometer=1000)
+    actions.write_up(shop, car)
+    with shop.reading() as connection:
+        visit = read_job(connection, 1).visit_id
+    actions.add_job(shop, visit, "also squeals")
+    desk = Desk(shop)
+    page = JobPage(
+        desk,
+        [
+            ("Heard", HeardSection(desk, lambda _words: (), lambda symptom: symptom)),
+            ("Found", FoundSection(desk)),
+            ("Gone", GoneSection(desk, lambda _job: ())),
+        ],
+        lambda job: f"came {job.came_on}",
+        lambda job_id: [(7, "J-7")] if job_id == 1 else [],
+    )
+    qtbot.addWidget(page)
+    page.resize(1100, 500)
+    page.show()
+    qtbot.waitUntil(page.isVisible)
+    page.activateWindow()
+    page.open_job(1)
+    yield page
+    desk.errands.finish()
+
+
+def named(page: JobPage, sort: type[W], name: str) -> W:
+    return next(w for w in page.findChildren(sort) if w.accessibleName() == name)
+
+
+def button(page: JobPage, words: str) -> QAbstractButton:
+    buttons = [b for b in page.findChildren(QAbstractButton) if b.isVisible()]
+    return next(b for b in buttons if words in b.text())
+
+
+def job(shop: ShopRecord, job_id: int) -> JobView:
+    with shop.reading() as connection:
+        return read_job(connection, job_id)
+
+
+def findings(shop: ShopRecord, job_id: int) -> list[str]:
+    return [check.words for check in job(shop, job_id).checks]
+
+
+def test_the_head_says_which_job_and_car_this_is(page: JobPage) -> None:
+    said = [label.text() for label in page.findChildren(QLabel) if label.isVisible()]
+    assert page.number() == "J-101"
+    assert any(text.startswith("J-101") and "hatchback" in text for text in said)
+    assert "came 2026-11-16" in said
+
+
+def test_control_and_a_number_go_to_the_first_field_of_a_section(
+    qtbot: QtBot, page: JobPage
+) -> None:
+    qtbot.keyClick(page, Qt.Key.Key_2, CONTROL)
+    assert page.focusWidget().accessibleName() == "System"
+    qtbot.keyClick(page, Qt.Key.Key_1, CONTROL)
+    assert page.focusWidget().accessibleName() == CONCERN
+    qtbot.mouseClick(button(page, "Gone"), Qt.MouseButton.LeftButton)
+    assert page.focusWidget().accessibleName() == "Declined or left undone"
+    assert not page.focusWidget().visibleRegion().isEmpty()
+
+
+def test_the_head_leads_to_the_other_job_the_earlier_one_and_the_sheet(
+    qtbot: QtBot, page: JobPage
+) -> None:
+    with qtbot.waitSignal(page.job_wanted) as other:
+        qtbot.mouseClick(button(page, "J-102"), Qt.MouseButton.LeftButton)
+    assert other.args == [2]
+    with qtbot.waitSignal(page.back_wanted) as back:
+        qtbot.mouseClick(button(page, "Is it J-7 again?"), Qt.MouseButton.LeftButton)
+    assert back.args == [7, 1]
+    with qtbot.waitSignal(page.sheet_wanted) as sheet:
+        qtbot.keyClick(page, Qt.Key.Key_P, CONTROL)
+    assert sheet.args == [1]
+    with qtbot.waitSignal(page.another_concern) as more:
+        qtbot.mouseClick(button(page, "Another concern"), Qt.MouseButton.LeftButton)
+    assert more.args == [1]
+
+
+def test_a_car_that_has_left_takes_no_other_concern(page: JobPage, shop: ShopRecord) -> None:
+    assert button(page, "Another concern")
+    actions.hand_over(shop, 1, 1000, ())
+    page.came_here()
+    page.came_here()
+    with pytest.raises(StopIteration):
+        button(page, "Another concern")
+    with pytest.raises(StopIteration):
+        button(page, "Hand the car over")
+
+
+def test_words_only_typed_outlive_a_deed_somewhere_else(
+    qtbot: QtBot, page: JobPage, shop: ShopRecord
+) -> None:
+    concern = named(page, QPlainTextEdit, CONCERN)
+    qtbot.keyClicks(concern, "only ")
+    typed = concern.toPlainText()
+    qtbot.mouseClick(button(page, "Not caught"), Qt.MouseButton.LeftButton)
+    assert job(shop, 1).cause_found is False
+    assert concern.toPlainText() == typed
+
+
+def test_words_only_typed_go_to_the_job_they_were_typed_on(
+    qtbot: QtBot, page: JobPage, shop: ShopRecord
+) -> None:
+    concern = named(page, QPlainTextEdit, CONCERN)
+    concern.selectAll()
+    qtbot.keyClicks(concern, "stalls when hot")
+    qtbot.keyClicks(named(page, QLineEdit, "Plate"), "2")
+    qtbot.keyClicks(named(page, QPlainTextEdit, "Cause: X because Y, shown by Z"), "cap cracked")
+    qtbot.keyClicks(named(page, QPlainTextEdit, "Declined or left undone"), "plug wires")
+    page.open_job(2)
+    first, second = job(shop, 1), job(shop, 2)
+    assert (first.concern, first.cause, first.declined) == (
+        "stalls when hot",
+        "cap cracked",
+        "plug wires",
+    )
+    assert (second.concern, second.cause, second.declined) == ("also squeals", "", None)
+    assert first.vehicle.plate == "TH 12"
+    assert concern.toPlainText() == "also squeals"
+
+
+def test_a_finding_and_a_code_without_enter_go_to_their_own_job(
+    qtbot: QtBot, page: JobPage, shop: ShopRecord
+) -> None:
+    finding, code = named(page, QLineEdit, FINDING), named(page, QLineEdit, CODE)
+    qtbot.keyClicks(finding, "cap crusted")
+    qtbot.keyClicks(code, "P0300")
+    page.open_job(2)
+    assert (finding.text(), code.text()) == ("", "")
+    assert findings(shop, 1) == ["cap crusted"]
+    assert [c.code for c in job(shop, 1).codes] == ["P0300"]
+    assert findings(shop, 2) == []
