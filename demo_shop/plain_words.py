@@ -36,6 +36,8 @@ class BackReason:
 
 
 BACK_REASONS = (
+    BackReason("same part", "wrong-part", "The part was for the sister engine and did not belong.",
+               "The part fitted was the wrong one for this car.", "The right part fitted."),
     BackReason("same part", "part-died-early", "The part we fitted failed too soon.",
                "The new part has failed.", "Part renewed again under the supplier's promise."),
     BackReason("same symptom", "not-the-whole", "The part was bad, but it was not all of it.",

@@ -7,13 +7,14 @@ from collections.abc import Mapping
 from PySide6.QtCore import QObject, QTimer, Slot
 from PySide6.QtWidgets import QPushButton, QWidget
 
-from desktop_app.commands.shop_place import kinds_of
+from desktop_app.commands.shop_place import kind_troubles, kinds_of
 from desktop_app.parts_compared.part_kind import PartKind
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.drafts import Drafts
+from desktop_app.shop_window.fields import refused_fields, save_everything
 from desktop_app.shop_window.keys import press_by
 from desktop_app.shop_window.main_window import MainWindow
 from desktop_app.symptom_search.vocabulary import Vocabulary
@@ -42,6 +43,8 @@ class Places(QObject):
         window.attend(self.desk)
         self.desk.changed.connect(self._hear)
         QTimer.singleShot(QUIET_MS, self, self._count_waiting)
+        for trouble in kind_troubles(record.folder):
+            window.strip.tell(trouble)
         for name, make, on_rail in (
             (ASK, self._ask_page, True),
             (HEARD, self._write_up_page, True),
@@ -206,6 +209,16 @@ class Places(QObject):
 
         page = self._window.page(JOB)
         assert isinstance(page, JobPage)
+        if page.job_id not in (None, job_id):
+            save_everything(page)
+            refused = refused_fields(page)
+            if refused:
+                self._window.strip.tell(
+                    f"“{refused[0]}” of {page.number()} is not accepted. Mend or empty it first; "
+                    "it would be lost with another job."
+                )
+                self._window.go_to(JOB)
+                return
         page.open_job(job_id)
         self._window.name_place(JOB, page.number() or JOB)
         self._window.go_to(JOB)

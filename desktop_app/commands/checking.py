@@ -2,22 +2,45 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+from typing import TYPE_CHECKING
+
 from desktop_app.commands.outcome import Asked, Outcome
 from desktop_app.commands.watching import shop_of
 
+if TYPE_CHECKING:
+    from desktop_app.shop_record.check import Checked
+
 
 def check(asked: Asked) -> Outcome:
-    """Check database, history and photos; status 1 where something was found."""
-    from desktop_app.part_photos.stored_names import photos_named
-    from desktop_app.shop_record.check import check_shop
+    """Check database, history, photos and own part kinds; status 1 where something was found."""
+    from desktop_app.shop_record.check import Checked, Problem
+    from desktop_app.shop_record.trouble import ShopDamaged
 
-    with shop_of(asked) as record:
-        with record.reading() as connection:
-            photos = photos_named(connection)
-        checked = check_shop(record, photos)
+    try:
+        checked = _checked(asked)
+    except ShopDamaged as damage:
+        problem = Problem("the database", damage.what, True, damage.do)
+        checked = Checked((problem,), 0, 0)
     lines = [
         f"{checked.photos_checked} photos and {checked.history_entries_checked} history entries "
         f"checked: {'all is whole' if checked.ok else f'{len(checked.problems)} problems'}."
     ]
     lines.extend(f"{p.where}: {p.what} {p.do}" for p in checked.problems)
     return Outcome(checked.as_json(), tuple(lines), 0 if checked.ok else 1)
+
+
+def _checked(asked: Asked) -> Checked:
+    from desktop_app.commands.shop_place import kind_troubles
+    from desktop_app.part_photos.stored_names import photos_named
+    from desktop_app.shop_record.check import Problem, check_shop
+
+    with shop_of(asked) as record:
+        with record.reading() as connection:
+            photos = photos_named(connection)
+        checked = check_shop(record, photos)
+        kinds = tuple(
+            Problem("the shop's own part kinds", trouble.what, False, trouble.do)
+            for trouble in kind_troubles(record.folder)
+        )
+    return replace(checked, problems=(*checked.problems, *kinds))

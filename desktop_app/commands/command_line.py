@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import argparse
 import json
+import os
 import sys
 from collections.abc import Callable, Sequence
 from pathlib import Path
@@ -28,7 +29,10 @@ class _Parser(argparse.ArgumentParser):
 def run(argv: Sequence[str], open_window: OpenWindow, draw_window: DrawWindow) -> int:
     """Carry out a command line and return the exit status: 0 done, 1 damage found, 2 refused."""
     try:
+        _check_words(argv)
         asked = _parser().parse_args(argv)
+        if asked.shop is not None and not str(asked.shop).strip():
+            raise ShopTrouble("--shop is empty.", do="Say the folder of a shop.")
         if asked.command is None:
             from desktop_app.commands.shop_place import chosen_place
 
@@ -38,13 +42,29 @@ def run(argv: Sequence[str], open_window: OpenWindow, draw_window: DrawWindow) -
 
             return demo(asked, open_window, draw_window)
         outcome = _command(asked.command)(asked)
+        say(outcome, as_json=asked.json)
+        sys.stdout.flush()
     except ShopTrouble as trouble:
         print(" ".join(trouble.sentence().split()), file=sys.stderr)
         return 2
     except BrokenPipeError:
+        # Who read from us went away; Python would say so once more at its end.
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
         return 0
-    say(outcome, as_json=asked.json)
+    except OSError as error:
+        print(f"{error.filename or 'The output'}: {error.strerror}.", file=sys.stderr)
+        return 2
+    except KeyboardInterrupt:
+        return 130
     return outcome.status
+
+
+def _check_words(argv: Sequence[str]) -> None:
+    """Refuse words that are no text: bytes that aren't UTF-8, or a NUL."""
+    for word in argv:
+        if "\0" in word or any("\udc80" <= letter <= "\udcff" for letter in word):
+            shown = word.encode("ascii", "backslashreplace").decode()[:60]
+            raise ShopTrouble(f"“{shown}” is not text.", do="Accepted: words in UTF-8.")
 
 
 def say(outcome: Outcome, *, as_json: bool) -> None:

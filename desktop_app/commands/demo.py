@@ -45,6 +45,7 @@ def fill(folder: Path) -> None:
 
 def fill_steps(folder: Path) -> Generator[Step, None, Path]:
     """Make the demo shop step by step and return its folder; it is there when it is whole."""
+    folder = folder.resolve()
     if (folder / MARKER).is_file() and (folder / FILE_NAME).is_file():
         return folder
     if folder.exists() and (not folder.is_dir() or any(folder.iterdir())):

@@ -18,10 +18,21 @@ def compare(asked: Asked) -> Outcome:
     kinds = kinds_of()
     documents, lines = [], []
     for name in asked.files:
-        pair = read_pair(read_text(Path(name)), name, kinds)
-        judged = compare_pair(
-            pair.kind, pair.readings, pair.conditions, pair.instruments, pair.explained, pair.limits
-        )
+        text = read_text(Path(name))
+        try:
+            pair = read_pair(text, name, kinds)
+            judged = compare_pair(
+                pair.kind,
+                pair.readings,
+                pair.conditions,
+                pair.instruments,
+                pair.explained,
+                pair.limits,
+            )
+        except OverflowError as error:
+            raise ShopTrouble(
+                f"{name}: a number in it is too large.", do="Accepted: numbers up to 1,000,000."
+            ) from error
         documents.append(judged.as_json())
         lines.append(f"{pair.kind.name}: {judged.verdict}")
         lines.extend(f"  {reason}" for reason in judged.reasons)

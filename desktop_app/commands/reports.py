@@ -21,7 +21,9 @@ def week(asked: Asked) -> Outcome:
         steps = write_week(record, wanted, to, symptom_names())
         while True:
             try:
-                print(next(steps).words, file=sys.stderr)
+                step = next(steps)
+                if sys.stderr.isatty():
+                    print(step.words, file=sys.stderr)
             except StopIteration as end:
                 figures = end.value
                 break

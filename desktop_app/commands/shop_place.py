@@ -14,6 +14,8 @@ from desktop_app.shop_record.resource_folder import resource_path
 from desktop_app.shop_record.trouble import ShopTrouble
 
 if TYPE_CHECKING:
+    from desktop_app.parts_compared.kind_shelf import KindShelf
+    from desktop_app.parts_compared.kind_trouble import KindTrouble
     from desktop_app.parts_compared.part_kind import PartKind
     from desktop_app.shop_record.record import Clock, ShopRecord
 
@@ -27,12 +29,21 @@ def now() -> datetime:
 
 def kinds_of(shop: Path | None = None) -> dict[str, PartKind]:
     """Return the built-in part kinds and those of a shop's own folder."""
+    return _shelf(shop).kinds
+
+
+def kind_troubles(shop: Path) -> tuple[KindTrouble, ...]:
+    """Return what is wrong with part kind files that had to be left out."""
+    return _shelf(shop).troubles
+
+
+def _shelf(shop: Path | None) -> KindShelf:
     from desktop_app.parts_compared.kind_shelf import load_kinds
 
     folders = [resource_path("part_kinds")]
     if shop is not None:
         folders.append(shop / "part_kinds")
-    return load_kinds(folders).kinds
+    return load_kinds(folders)
 
 
 def chosen_place(said: str | None) -> Path:

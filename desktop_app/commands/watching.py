@@ -72,7 +72,10 @@ def day_said(option: str, text: str | None) -> date | None:
     try:
         if len(text) != 10:
             raise ValueError(text)
-        return date.fromisoformat(text)
+        day = date.fromisoformat(text)
+        if not 1900 <= day.year <= 2200:
+            raise ValueError(text)
+        return day
     except ValueError as error:
         raise ShopTrouble(
             f"{option}: '{text}' is not a day.", do="Accepted: a date like 2026-11-16."

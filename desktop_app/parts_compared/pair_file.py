@@ -46,7 +46,7 @@ def read_pair(text: str, file: str, kinds: Mapping[str, PartKind]) -> PairInput:
     """Read the text of a pair file; `file` is only named in messages. Raises PairTrouble."""
     try:
         values = tomllib.loads(text)
-    except tomllib.TOMLDecodeError as error:
+    except (ValueError, RecursionError) as error:
         raise PairTrouble(
             f"{file}: this can't be read as TOML ({error}).", do="Accepted: a pair in TOML."
         ) from error
@@ -164,6 +164,10 @@ def _instrument(name: str, table: PairTable) -> Instrument:
             raise table.trouble(
                 f"{field}_{unit}", "it is missing", f"a number in {unit}, 0 or more"
             )
+    if resolution == 0.0 and usual is not None and usual.resolution > 0.0:
+        raise table.trouble(
+            f"resolution_{unit}", "no instrument is read without end", f"a number in {unit} above 0"
+        )
     return Instrument(name, unit, resolution or 0.0, max_error or 0.0)
 
 

@@ -32,7 +32,7 @@ def read_kind(text: str, file: str) -> PartKind:
     """
     try:
         values = tomllib.loads(text)
-    except tomllib.TOMLDecodeError as error:
+    except (ValueError, RecursionError) as error:
         line = re.search(r"at line (\d+)", str(error))
         raise KindTrouble(
             file,

@@ -165,9 +165,27 @@ def tick_check(record: ShopRecord, job_id: int, kind: str, words: str, outcome: 
 
 
 def name_cause(record: ShopRecord, job_id: int, words: str) -> Done:
-    """Name the cause in a sentence; an empty one takes the cause back."""
-    found = 1 if words.strip() else None
-    return _change(record, "Name the cause", job_id, cause=words, cause_found=found)
+    """Name the cause in a sentence; an empty one takes the cause back.
+
+    A job that was said to be not caught stays so; its words say what was tried.
+    """
+
+    def work(deed: Deed) -> None:
+        caught = look.cause_found(deed, job_id) != 0
+        found = (1 if words.strip() else None) if caught else 0
+        deed.change(Job, job_id, cause=words, cause_found=found)
+
+    return record.do("Name the cause", work)
+
+
+def take_not_caught_back(record: ShopRecord, job_id: int) -> Done:
+    """Take "not caught" back: the words of the cause, if there are any, name it."""
+
+    def work(deed: Deed) -> None:
+        found = 1 if look.cause_words(deed, job_id).strip() else None
+        deed.change(Job, job_id, cause_found=found)
+
+    return record.do("Take “not caught” back", work)
 
 
 def say_not_caught(record: ShopRecord, job_id: int) -> Done:
@@ -237,6 +255,10 @@ def hand_over(
     def work(deed: Deed) -> None:
         moment = left_at or record.clock().isoformat(timespec="seconds")
         visit = look.visit_of(deed, job_id)
+        if look.left_at(deed, job_id) is not None:
+            raise ShopTrouble(
+                "The car was handed over already.", kept="Its window stays as it was given."
+            )
         if moment[:10] < visit.came_at[:10]:
             raise ShopTrouble(
                 f"The car came on {visit.came_at[:10]}; it cannot leave on {moment[:10]}.",
@@ -271,20 +293,13 @@ def note_vehicle_event(
     note: str = "",
 ) -> Done:
     """Note that the odometer was replaced or the vehicle was sold, on an ISO day."""
-    return record.do(
-        f"Note: {kind}",
-        lambda deed: _ignore(
-            deed.add(
-                VehicleEvent,
-                vehicle_id=vehicle_id,
-                kind=kind,
-                happened_on=on,
-                reading_before=before,
-                reading_after=after,
-                note=note,
-            )
-        ),
-    )
+    facts = {"kind": kind, "happened_on": on, "note": note}
+    readings = {"reading_before": before, "reading_after": after}
+
+    def work(deed: Deed) -> None:
+        deed.add(VehicleEvent, vehicle_id=vehicle_id, **facts, **readings)
+
+    return record.do(f"Note: {kind}", work)
 
 
 def change_odometer(
@@ -378,7 +393,3 @@ def _listed(missing: tuple[str, ...]) -> str:
     if len(missing) == 1:
         return missing[0]
     return f"{', '.join(missing[:-1])} and {missing[-1]}"
-
-
-def _ignore(_row: int) -> None:
-    return None

@@ -103,6 +103,21 @@ def answer_row(deed: Deed, about: str, question: str) -> int | None:
     ).scalar()
 
 
+def cause_found(deed: Deed, job_id: int) -> int | None:
+    """Return whether the cause was named (1), not caught (0) or not said yet (None)."""
+    return deed.connection.execute(select(Job.cause_found).where(Job.id == job_id)).scalar()
+
+
+def cause_words(deed: Deed, job_id: int) -> str:
+    """Return the words of the cause."""
+    return deed.connection.execute(select(Job.cause).where(Job.id == job_id)).scalar() or ""
+
+
+def left_at(deed: Deed, job_id: int) -> str | None:
+    """Return when the job was handed over."""
+    return deed.connection.execute(select(Job.left_at).where(Job.id == job_id)).scalar()
+
+
 class VisitFound(NamedTuple):
     """The visit of a job."""
 

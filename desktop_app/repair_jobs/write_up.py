@@ -11,6 +11,8 @@ from desktop_app.shop_record.trouble import ShopTrouble
 class WriteUp:
     """The answers of the write-up; `vehicle_id` where the vehicle was here before.
 
+    Then `odometer` counts in that vehicle's own unit and `odometer_unit` is not looked at.
+
     Of `vin`, `plate` and `tag` one is needed; either `odometer` (a whole number in
     `odometer_unit`) or `odometer_unread` (why it cannot be read); and the concern. `symptoms` and
     `conditions` are those that the customer's words name.

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date
 
-from sqlalchemy import Connection, exists, select
+from sqlalchemy import Connection, exists, func, select
 
 from desktop_app.parts_compared.stored import Pair
 from desktop_app.repair_jobs.odometer import miles_per_day
@@ -44,6 +44,7 @@ def read_standing(
         return JobStanding(Standing.HEARD, (), ())
     placed = facts.odometers.readings.get(job.vehicle, ())
     readings = [(p.reading.on, p.place) for p in placed]
+    replaced = facts.odometers.replaced.get(job.vehicle, ())
     out = job.handed_over_on
     course = JobCourse(
         window=job.window or MAIN_WINDOW,
@@ -53,8 +54,8 @@ def read_standing(
         sightings=tuple(sightings_since(job, out, readings)) if out else (),
         came_back=any(r.is_comeback for r in own),
         waits=any(r.waits for r in own),
-        lost_on=_sold_on(connection, row.vehicle_id),
-        rate=miles_per_day([p.reading for p in placed], ()),
+        lost_on=_sold_on(connection, row.vehicle_id, out, today),
+        rate=miles_per_day([p.reading for p in placed], replaced),
     )
     of = tuple(r for r in rows if r.later_id == job_id)
     return JobStanding(stands(course, today), of, tuple(own))
@@ -71,10 +72,16 @@ def _touched() -> tuple[object, ...]:
     )
 
 
-def _sold_on(connection: Connection, vehicle_id: int) -> date | None:
+def _sold_on(connection: Connection, vehicle_id: int, out: date | None, today: date) -> date | None:
+    """Return the first day after the hand-over on which the car was sold, until today."""
+    if out is None:
+        return None
     day = connection.execute(
-        select(VehicleEvent.happened_on)
-        .where(VehicleEvent.vehicle_id == vehicle_id, VehicleEvent.kind == "sold")
-        .order_by(VehicleEvent.happened_on.desc())
+        select(func.min(VehicleEvent.happened_on)).where(
+            VehicleEvent.vehicle_id == vehicle_id,
+            VehicleEvent.kind == "sold",
+            VehicleEvent.happened_on >= out.isoformat(),
+            VehicleEvent.happened_on <= today.isoformat(),
+        )
     ).scalar()
     return None if day is None else date.fromisoformat(day)

@@ -10,10 +10,23 @@ from sqlalchemy import Connection, Engine, create_engine, event, text
 from sqlalchemy.exc import DBAPIError
 from sqlalchemy.pool import QueuePool
 
-from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 
 APPLICATION_ID = 0x42575431  # "BWT1": marks a file as a shop's record
-WAIT_SECONDS = 5.0
+WAIT_SECONDS = 2.0
+
+# How SQLite speaks of a file that is not as it was written.
+_DAMAGED = (
+    "malformed",
+    "not a database",
+    "disk i/o",
+    "could not decode",
+    "unsupported file format",
+    "no such table",
+    "no such column",
+    "vtable constructor",
+    "sql logic error",
+)
 
 # Rollback journal with EXTRA lost no acknowledged commit in simulated power cuts; the rest guards
 # against mistakes (foreign keys), against triggers being walked around, and against odd files.
@@ -33,10 +46,15 @@ def create_file(path: Path) -> None:
         raise ShopTrouble(
             f"{path} is already there.", do="Choose another folder or open this shop."
         )
-    with sqlite3.connect(path) as fresh:
-        fresh.execute(f"PRAGMA application_id = {APPLICATION_ID}")
-        fresh.execute("PRAGMA user_version = 1")
-    fresh.close()
+    try:
+        with sqlite3.connect(path) as fresh:
+            fresh.execute(f"PRAGMA application_id = {APPLICATION_ID}")
+            fresh.execute("PRAGMA user_version = 1")
+        fresh.close()
+    except sqlite3.OperationalError as error:
+        raise ShopTrouble(
+            f"{path} cannot be written: {error}.", do="Choose a folder where you may write."
+        ) from error
 
 
 def open_engine(path: Path) -> Engine:
@@ -97,11 +115,17 @@ def as_trouble(error: DBAPIError) -> ShopTrouble | None:
         return ShopTrouble(
             "The shop's folder can be read but not written.", kept, "Ask for the right to write."
         )
-    if "malformed" in said or "not a database" in said or "disk i/o" in said:
+    if "foreign key constraint" in said:
         return ShopTrouble(
+            "What this belongs to is no longer there.",
+            "Nothing was changed.",
+            "It was taken out or undone; look at the page again.",
+        )
+    if any(words in said for words in _DAMAGED):
+        return ShopDamaged(
             "The shop's record is damaged or its disk fails.",
             "The file was left as it is.",
-            "Run “benchwitness check”, then go back to your last good copy.",
+            "Put your last good copy of shop.sqlite in its place.",
         )
     if "unable to open" in said:
         return ShopTrouble(

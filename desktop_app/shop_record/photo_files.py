@@ -28,7 +28,7 @@ class PhotoFiles:
         """
         name = hashlib.sha256(content).hexdigest()
         final = self.path(name)
-        if final.exists() and final.stat().st_size == len(content):
+        if self.is_whole(name):
             return name
         beside = final.with_suffix(".tmp")
         try:
@@ -37,8 +37,10 @@ class PhotoFiles:
                 file.write(content)
                 file.flush()
                 os.fsync(file.fileno())
-            beside.chmod(0o444)
+            if final.exists():
+                final.chmod(0o644)  # a damaged one gives way
             beside.replace(final)
+            final.chmod(0o444)
             _sync_folder(final.parent)
         except OSError as error:
             beside.unlink(missing_ok=True)
@@ -60,12 +62,12 @@ class PhotoFiles:
             ) from error
 
     def is_whole(self, sha256: str) -> bool | None:
-        """Tell whether the file still has its hash: None where it is missing."""
-        path = self.path(sha256)
-        if not path.is_file():
+        """Tell whether the file still has its hash: None where it is missing or can't be read."""
+        try:
+            with self.path(sha256).open("rb") as file:
+                return hashlib.file_digest(file, "sha256").hexdigest() == sha256
+        except OSError:
             return None
-        with path.open("rb") as file:
-            return hashlib.file_digest(file, "sha256").hexdigest() == sha256
 
     def all_names(self) -> Iterator[str]:
         """Yield the names of all kept files."""

@@ -14,7 +14,7 @@ from sqlalchemy.exc import DBAPIError, IntegrityError
 from desktop_app.shop_record import dialect, history, upgrade
 from desktop_app.shop_record.deed import Deed, Done, RowChange
 from desktop_app.shop_record.photo_files import PhotoFiles
-from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 
 FILE_NAME = "shop.sqlite"
 
@@ -150,7 +150,7 @@ def open_shop(folder: Path, clock: Clock) -> ShopRecord:
                 do=f"Make one with “benchwitness new-shop {folder}”, or choose another folder.",
             )
         if not dialect.carries_our_mark(path):
-            raise ShopTrouble(
+            raise ShopDamaged(
                 f"{path} is not a shop's record, or its beginning is damaged.",
                 kept="The file was left as it is.",
                 do="Put your last good copy in its place, under the same name.",

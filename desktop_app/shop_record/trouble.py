@@ -21,3 +21,7 @@ class ShopTrouble(Exception):
 
     def __str__(self) -> str:
         return self.sentence()
+
+
+class ShopDamaged(ShopTrouble):
+    """The record itself is damaged, or is no record at all."""

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 from sqlalchemy import Engine, inspect, text
 
 from desktop_app.shop_record import dialect
-from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 
 if TYPE_CHECKING:
     from alembic.config import Config
@@ -52,7 +52,7 @@ def bring_up_to_date(engine: Engine, path: Path, now: datetime) -> None:
 def _version(engine: Engine) -> str:
     with engine.connect() as connection:
         if not inspect(connection).has_table("alembic_version"):
-            raise ShopTrouble(
+            raise ShopDamaged(
                 "The shop's record has no version in it; it is empty or cut short.",
                 kept="The file was left as it is.",
                 do="Put your last good copy in its place, under the same name.",

@@ -6,7 +6,7 @@ import logging
 from collections.abc import Callable, Generator
 from typing import Any
 
-from PySide6.QtCore import QObject, QRunnable, QThreadPool, Signal, Slot
+from PySide6.QtCore import QObject, QRunnable, QThreadPool, QTimer, Signal, Slot
 
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -75,6 +75,7 @@ class Errands(QObject):
         self._pool = QThreadPool(self)
         self._pool.setMaxThreadCount(2)
         self._running: dict[Errand, Callable[[Any], None] | None] = {}
+        self._ready: list[_Runner] = []
 
     def run(
         self, words: str, work: Callable[[], Any], then: Callable[[Any], None] | None = None
@@ -88,8 +89,15 @@ class Errands(QObject):
         errand.ended.connect(self._end)
         errand.failed.connect(self._fail)
         self.started.emit(errand)
-        self._pool.start(_Runner(errand, work))
+        # It starts in the next turn, so that who asked can listen to `failed` before it fails.
+        self._ready.append(_Runner(errand, work))
+        QTimer.singleShot(0, self, self._start_next)
         return errand
+
+    @Slot()
+    def _start_next(self) -> None:
+        if self._ready:
+            self._pool.start(self._ready.pop(0))
 
     def busy(self) -> bool:
         """Tell whether an errand is on its way."""
@@ -97,6 +105,7 @@ class Errands(QObject):
 
     def finish(self) -> None:
         """Stop all errands and wait for them: call it before the window goes."""
+        self._ready.clear()
         for errand in self._running:
             errand.stop()
         self._pool.waitForDone()

@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
 
 from desktop_app.shop_window.texts import plain_label
 
+LONGEST_LINE = 1000  # letters; what is longer belongs into a field of several lines
 PAUSE_MS = 900  # typing that rests this long is saved
 
 Save = Callable[[str], object]
@@ -31,6 +32,7 @@ class LineField(QLineEdit):
     def __init__(self, name: str, save: Save, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setAccessibleName(name)
+        self.setMaxLength(LONGEST_LINE)
         self._save = save
         self._kept = ""
         self._pause = _pause(self)
@@ -44,6 +46,10 @@ class LineField(QLineEdit):
         elif self.text() != self._kept:
             return
         self._kept = text
+
+    def unsaved(self) -> bool:
+        """Tell whether something typed here is not kept yet."""
+        return self.text() != self._kept
 
     @Slot()
     def save_now(self) -> None:
@@ -77,6 +83,10 @@ class WordsField(QPlainTextEdit):
         self._kept = text
         if self.toPlainText() != text:
             self.setPlainText(text)
+
+    def unsaved(self) -> bool:
+        """Tell whether something typed here is not kept yet."""
+        return self.toPlainText() != self._kept
 
     @Slot()
     def save_now(self) -> None:
@@ -240,10 +250,21 @@ class Labelled(QWidget):
 
 def save_everything(page: QWidget) -> None:
     """Save what is still only typed, in every field of a page."""
-    for line in page.findChildren(LineField):
-        line.save_now()
-    for words in page.findChildren(WordsField):
-        words.save_now()
+    keep = getattr(page, "keep_draft", None)
+    if keep is not None:
+        keep()
+    for field in _fields(page):
+        field.save_now()
+
+
+def refused_fields(page: QWidget) -> list[str]:
+    """Return the names of fields that hold something that was not accepted."""
+    return [field.accessibleName() for field in _fields(page) if field.unsaved()]
+
+
+def _fields(page: QWidget) -> list[LineField | WordsField]:
+    lines: list[LineField | WordsField] = list(page.findChildren(LineField))
+    return [*lines, *page.findChildren(WordsField)]
 
 
 def _pause(owner: QWidget) -> QTimer:

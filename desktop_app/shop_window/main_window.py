@@ -44,6 +44,7 @@ class MainWindow(QMainWindow):
         self._buttons: dict[str, QPushButton] = {}
         self._numbered = 0
         self._seen = False
+        self._warned = False
         self._stack = QStackedWidget()
         self.strip = NoticeStrip()
         self._rail = QWidget()
@@ -148,9 +149,19 @@ class MainWindow(QMainWindow):
             QTimer.singleShot(0, self.painted.emit)
 
     def closeEvent(self, event: QCloseEvent) -> None:
-        """Save what is still only typed, let errands end, remember the window's place."""
-        for page in self._places.values():
-            _save(page)
+        """Save what is still only typed, let errands end, remember the window's place.
+
+        Something that was not accepted is said first; closing once more leaves it behind.
+        """
+        refused = [name for page in self._places.values() for name in _save(page)]
+        if refused and not self._warned:
+            self._warned = True
+            self.strip.tell(
+                f"“{refused[0]}” is not accepted and would be lost. Mend or empty it, or close "
+                "the window once more."
+            )
+            event.ignore()
+            return
         if self._desk is not None:
             self._desk.errands.finish()
         if self._settings is not None:
@@ -222,8 +233,10 @@ class MainWindow(QMainWindow):
             self.strip.tell(f"{word}: {done.words}.")
 
 
-def _save(page: QWidget) -> None:
+def _save(page: QWidget) -> list[str]:
+    """Save what is only typed on a page, and return the names of fields that refused."""
     # Loaded when the first page is left, long after the frame was painted.
-    from desktop_app.shop_window.fields import save_everything
+    from desktop_app.shop_window.fields import refused_fields, save_everything
 
     save_everything(page)
+    return refused_fields(page)

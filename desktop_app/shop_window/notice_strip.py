@@ -7,13 +7,14 @@ from typing import TYPE_CHECKING, Any
 from PySide6.QtCore import Qt, QTimer, Slot
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QProgressBar, QPushButton, QWidget
 
-from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.texts import plain_label
 
 if TYPE_CHECKING:
+    from desktop_app.shop_record.step import Step
     from desktop_app.shop_window.errands import Errand
 
+LONGEST = 600  # letters of a notice; it may quote what somebody typed
 QUIET_FOR_MS = 500  # an errand shorter than this is never shown
 
 
@@ -48,7 +49,8 @@ class NoticeStrip(QFrame):
     @Slot(object)
     def tell(self, news: Any) -> None:
         """Show a ShopTrouble or a plain sentence."""
-        self._words.setText(news.sentence() if isinstance(news, ShopTrouble) else str(news))
+        words = news.sentence() if isinstance(news, ShopTrouble) else str(news)
+        self._words.setText(words if len(words) <= LONGEST else f"{words[:LONGEST]}…")
         self._bar.hide()
         self._button.setText("Put away")
         self.show()

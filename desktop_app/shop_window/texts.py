@@ -2,18 +2,41 @@
 
 from __future__ import annotations
 
+import re
 from html import escape
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QSize, Qt
 from PySide6.QtWidgets import QFrame, QLabel, QSizePolicy, QVBoxLayout, QWidget
 
 DEFERS = "The vehicle maker's procedure, local rules and licensed people come first."
 
 
+NARROW = 240  # pixels; no label asks a page or the window for more than this
+_UNBROKEN = re.compile(r"\S{50}")
+
+
+class PlainLabel(QLabel):
+    """A label that shows words as they are, and never makes the window wider than the screen.
+
+    A run of letters without a space gets places where the line may break.
+    """
+
+    def __init__(self, words: str) -> None:
+        super().__init__()
+        self.setTextFormat(Qt.TextFormat.PlainText)
+        self.setText(words)
+
+    def setText(self, words: str) -> None:
+        super().setText(_UNBROKEN.sub("\\g<0>\u200b", words))
+
+    def minimumSizeHint(self) -> QSize:
+        hint = super().minimumSizeHint()
+        return QSize(min(hint.width(), NARROW), hint.height())
+
+
 def plain_label(words: str, name: str = "", *, wrap: bool = False) -> QLabel:
     """Return a label of plain text; `name` picks a look (title, heading, quiet)."""
-    label = QLabel(words)
-    label.setTextFormat(Qt.TextFormat.PlainText)
+    label = PlainLabel(words)
     label.setWordWrap(wrap)
     if wrap:
         label.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Minimum)

@@ -153,18 +153,20 @@ def week_figures(
 
 
 def count_later_jobs(returns: Sequence[ReturnRow]) -> tuple[CountsAs, ...]:
-    """Say of each row as what it counts, so that every later job counts once at most.
+    """Say of each row as what it counts, so that every later visit counts once at most.
 
     A comeback is a judged row inside the window; a job that has none is waiting as long as a row
     inside the window is not judged. One visit is one return, however many earlier jobs it meets.
     """
-    comebacks: dict[str, int] = {}
-    waiting: dict[str, int] = {}
+    # Jobs of one vehicle opened on one day are one visit.
+    comebacks: dict[tuple[str, date], int] = {}
+    waiting: dict[tuple[str, date], int] = {}
     for i, row in enumerate(returns):
+        visit = (row.vehicle, row.came_on)
         if row.is_comeback:
-            comebacks.setdefault(row.later, i)
+            comebacks.setdefault(visit, i)
         elif row.waits:
-            waiting.setdefault(row.later, i)
+            waiting.setdefault(visit, i)
     counts: list[CountsAs] = ["not counted"] * len(returns)
     for later, i in waiting.items():
         counts[i] = "not counted" if later in comebacks else "waiting"

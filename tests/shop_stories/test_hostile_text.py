@@ -92,6 +92,9 @@ def test_hostile_words_in_every_field(qtbot: QtBot, tmp_path: Path, words: str) 
             at.go(place)
             pasted += len(paste_everywhere(at, words))
         assert pasted > 20
+        size = at.window.size()
+        assert size.width() <= 1366, "long words made the window wider than the screen"
+        assert size.height() <= 900, "long words made the window taller than the screen"
         labels = at.window.findChildren(QLabel)
         assert all(label.textFormat() == Qt.TextFormat.PlainText for label in labels)
         write_sheet(desk.record, 1, kinds_of(), tmp_path / "sheet.pdf")

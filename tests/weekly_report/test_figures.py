@@ -67,14 +67,14 @@ def test_what_lies_beyond_the_window_is_listed_and_not_counted() -> None:
 
 
 @given(ROWS)
-def test_every_later_job_counts_once_at_most(rows: list[ReturnRow]) -> None:
+def test_every_visit_counts_once_at_most(rows: list[ReturnRow]) -> None:
     counts = count_later_jobs(rows)
-    counted = [r.later for r, c in zip(rows, counts, strict=True) if c != "not counted"]
+    counted = [r.came_on for r, c in zip(rows, counts, strict=True) if c != "not counted"]
     assert len(counted) == len(set(counted))
-    back = {r.later for r in rows if r.is_comeback}
-    assert {r.later for r, c in zip(rows, counts, strict=True) if c == "comeback"} == back
-    waits = {r.later for r in rows if r.waits} - back
-    assert {r.later for r, c in zip(rows, counts, strict=True) if c == "waiting"} == waits
+    back = {r.came_on for r in rows if r.is_comeback}
+    assert {r.came_on for r, c in zip(rows, counts, strict=True) if c == "comeback"} == back
+    waits = {r.came_on for r in rows if r.waits} - back
+    assert {r.came_on for r, c in zip(rows, counts, strict=True) if c == "waiting"} == waits
 
 
 @given(ROWS, st.lists(st.dates(date(2026, 6, 1), date(2026, 11, 15)), max_size=20))

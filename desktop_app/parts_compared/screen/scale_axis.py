@@ -32,7 +32,8 @@ def axis_for(values: Iterable[float], most_ticks: int = 5) -> Axis | None:
     step = _round_step((high - low) / most_ticks)
     first = math.ceil(low / step)
     count = math.floor(high / step) - first + 1
-    ticks = tuple((first + i) * step for i in range(count))
+    marks = ((first + i) * step for i in range(count))
+    ticks = tuple(mark for mark in marks if low <= mark <= high)
     return Axis(low, high, ticks, max(0, -math.floor(math.log10(step) + 1e-9)))
 
 

@@ -64,6 +64,10 @@ class CarEvents(QWidget):
 
     def show_job(self, job: JobView) -> None:
         """Show what is known of the job's car."""
+        if self._job is not None and self._job.vehicle.id != job.vehicle.id:
+            self._open.setChecked(False)
+            for field in (self._day, self._before, self._after, self._note):
+                field.clear()
         self._job = job
         empty(self._known)
         for day, kind, note in self._desk.ask(events_of, job.vehicle.id) or ():

@@ -138,7 +138,7 @@ class FoundSection(Section):
         if self._not_caught.isChecked():
             self._desk.do(actions.say_not_caught, self._job.id)
         else:
-            self._desk.do(actions.name_cause, self._job.id, self._cause.toPlainText())
+            self._desk.do(actions.take_not_caught_back, self._job.id)
 
     def _add_finding(self, words: str) -> object:
         return self._job and self._desk.do(actions.write_finding, self._job.id, words)

@@ -102,8 +102,8 @@ class GoneSection(Section):
             self._declined.setPlainText("nothing")
             self._declined.save_now()
 
-    def _ignore(self, _text: str) -> object:
-        return None  # typed here, saved with the hand-over
+    def _ignore(self, text: str) -> object:
+        return text or True  # typed here, saved with the hand-over
 
     @Slot()
     def _hand_over(self) -> None:

@@ -18,6 +18,7 @@ from desktop_app.shop_window.keys import press_by
 from desktop_app.shop_window.page import ReadingPage
 from desktop_app.shop_window.texts import plain_label, tooltip
 
+LONGEST = 120  # letters of a car's name in the head
 HeadLine = Callable[[JobView], str]
 # The earlier jobs (id, number) that a job may be a return of and that nobody has judged.
 MaybeBack = Callable[[int], Sequence[tuple[int, str]]]
@@ -101,10 +102,15 @@ class JobPage(QWidget):
         if self.job_id is None:
             return
         job = self._desk.ask(read_job, self.job_id)
+        self._page.setEnabled(job is not None)
         if job is None:
+            self._title.setText(f"{self._number}   was undone or taken out")
             return
         self._number = job.number
-        self._title.setText(f"{job.number}   {job.vehicle.name}")
+        car = job.vehicle.name
+        if len(car) > LONGEST:
+            car = f"{car[:LONGEST]}…"  # all of it stands in Heard
+        self._title.setText(f"{job.number}   {car}")
         self._line.setText(self._standing(job))
         self._show_others(job)
         for _, section in self._sections:

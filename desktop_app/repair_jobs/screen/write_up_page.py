@@ -19,7 +19,12 @@ from PySide6.QtWidgets import (
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.job_view import EarlierJob, VehicleSeen
 from desktop_app.repair_jobs.stored_questions import odometer_asked
-from desktop_app.repair_jobs.stored_reading import earlier_jobs, find_vehicle, read_vehicle
+from desktop_app.repair_jobs.stored_reading import (
+    earlier_jobs,
+    find_vehicle,
+    read_job,
+    read_vehicle,
+)
 from desktop_app.repair_jobs.typed_entry import read_odometer
 from desktop_app.repair_jobs.vin import is_well_formed, vin_question
 from desktop_app.repair_jobs.write_up import UNREAD_REASONS, WriteUp
@@ -52,6 +57,8 @@ class WriteUpPage(ReadingPage):
         self._read_symptoms = read_symptoms
         self._read_conditions = read_conditions
         self._vehicle: VehicleSeen | None = None
+        self._filled_in = ""  # what the program wrote into "What kind of car" by itself
+        self._answered: set[str] = set()
         self._plate = _line("Plate, or the shop's own tag")
         self._vin = _line("VIN, if it is at hand")
         self._about = _line("What kind of car", "1.8-litre compact hatchback, 1990s")
@@ -91,6 +98,11 @@ class WriteUpPage(ReadingPage):
         self._pause.setInterval(PAUSE_MS)
         self._pause.timeout.connect(self._rested)
         self._listen()
+        self._odd.kept.connect(self._right_as_typed)
+        self._vin_box.question.kept.connect(self._right_as_typed)
+        for choice in (self._unit, self._unread):
+            choice.activated.connect(self.keep_draft)
+        self._same.clicked.connect(self.keep_draft)
         self._bring_draft_back()
 
     def came_here(self) -> None:
@@ -109,8 +121,18 @@ class WriteUpPage(ReadingPage):
             return
         done = self._desk.do(actions.write_up, said)
         if done is not None and done.made is not None:
+            self._keep_answers(done.made)
             self._empty()
             self.taken_in.emit(done.made)
+
+    def _keep_answers(self, job_id: int) -> None:
+        """Write down what was said to be right as typed, so that nobody is asked again."""
+        job = self._desk.ask(read_job, job_id) if self._answered else None
+        if job is None:
+            return
+        for question in sorted(self._answered):
+            for about in (f"vehicle:{job.vehicle.id}:vin", f"visit:{job.visit_id}:odometer"):
+                self._desk.do(actions.keep_as_typed, about, question)
 
     def _said(self) -> WriteUp:
         odometer = None
@@ -196,14 +218,24 @@ class WriteUpPage(ReadingPage):
         self.focusNextChild()
 
     @Slot()
-    def _rested(self) -> None:
-        """Keep the draft, look the car up, and ask about odd entries."""
+    def keep_draft(self) -> None:
+        """Keep the whole form as it is now, over closing the program and over a crash."""
         self._pause.stop()
         fields = {name: line.text() for name, line in self._lines().items()}
-        self._drafts.keep(FORM, {**fields, "concern": self._concern.toPlainText()})
+        fields["concern"] = self._concern.toPlainText()
+        if any(fields.values()):
+            fields["unit"] = str(self._unit.currentData())
+            fields["unread"] = str(self._unread.currentData())
+            fields["same"] = "yes" if self._same.isChecked() else ""
+        self._drafts.keep(FORM, fields)
+
+    @Slot()
+    def _rested(self) -> None:
+        """Keep the draft, look the car up, and ask about odd entries."""
+        self.keep_draft()
         self._look_up()
         vin = self._vin.text().strip()
-        self._vin_box.question.ask(vin_question(vin) if is_well_formed(vin) else None)
+        self._ask(self._vin_box.question, vin_question(vin) if is_well_formed(vin) else None)
         self._vin_box.hint(
             "" if not vin or is_well_formed(vin) else "a VIN has 17 letters and digits"
         )
@@ -224,23 +256,42 @@ class WriteUpPage(ReadingPage):
                         odometer_asked, self._vehicle.id, reading, today, today
                     )
         self._odometer_box.hint(hint)
-        self._odd.ask(question)
+        self._ask(self._odd, question)
+
+    def _ask(self, line: QuestionLine, question: str | None) -> None:
+        """Ask, unless it was answered with "right as typed" on this form."""
+        line.ask(None if question in self._answered else question)
+
+    @Slot(str)
+    def _right_as_typed(self, question: str) -> None:
+        self._answered.add(question)
 
     def _look_up(self) -> None:
         found = self._desk.ask(find_vehicle, self._plate.text(), self._vin.text())
         if found is None:
-            self._vehicle = None
-            self._before.hide()
+            self._forget_vehicle()
             return
         if self._vehicle is not None and self._vehicle.id == found:
             return
         self._vehicle = self._desk.ask(read_vehicle, found)
         if self._vehicle is None:
             return
-        self._about.setText(self._about.text() or self._vehicle.description)
-        self._about.setCursorPosition(0)
+        if self._about.text() in ("", self._filled_in):
+            self._filled_in = self._vehicle.description
+            self._about.setText(self._filled_in)
+            self._about.setCursorPosition(0)
         self._unit.setCurrentIndex(1 if self._vehicle.odometer_unit == "km" else 0)
+        self._unit.setEnabled(False)  # the car's odometer counts in what it counted in before
         self._show_before(self._desk.ask(earlier_jobs, found) or ())
+
+    def _forget_vehicle(self) -> None:
+        """The car is not known after all: take back what was filled in for it."""
+        self._vehicle = None
+        self._before.hide()
+        self._unit.setEnabled(True)
+        if self._filled_in and self._about.text() == self._filled_in:
+            self._about.clear()
+        self._filled_in = ""
 
     def _show_before(self, jobs: tuple[EarlierJob, ...]) -> None:
         empty(self._before_rows)
@@ -269,6 +320,8 @@ class WriteUpPage(ReadingPage):
         self._concern.clear()
         self._same.setChecked(False)
         self._unread.setCurrentIndex(0)
+        self._answered.clear()
+        self._filled_in = ""
         self._say("")
         self._rested()
 
@@ -281,6 +334,9 @@ class WriteUpPage(ReadingPage):
         for name, line in self._lines().items():
             line.setText(draft.get(name, ""))
         self._concern.setPlainText(draft.get("concern", ""))
+        self._unit.setCurrentIndex(max(0, self._unit.findData(draft.get("unit", "mi"))))
+        self._unread.setCurrentIndex(max(0, self._unread.findData(draft.get("unread", ""))))
+        self._same.setChecked(draft.get("same") == "yes")
         if draft:
             self._say("This was typed before the program was closed. Nothing of it was lost.")
             self._rested()

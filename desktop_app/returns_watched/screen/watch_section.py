@@ -14,6 +14,7 @@ from desktop_app.repair_jobs.typed_entry import read_odometer
 from desktop_app.returns_watched import actions
 from desktop_app.returns_watched.returns_list import ReturnRow
 from desktop_app.returns_watched.stored_standing import JobStanding, read_standing
+from desktop_app.returns_watched.window import Window
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import ChoiceField, Labelled, LineField
@@ -94,7 +95,7 @@ class WatchSection(Section):
 
     def _add_return(self, row: ReturnRow, head: str, press: str) -> None:
         decided = row.judgement.value if row.judgement else "waiting for a judgement"
-        beyond = "" if row.in_window else ", beyond the window"
+        beyond = self._which_window(row)
         unit = self._unit()
         words = (
             f"↩  {head}: {row.candidate.days} days, {row.distance_words(unit)}{beyond}. "
@@ -105,6 +106,13 @@ class WatchSection(Section):
         button.setProperty("jobs", [row.earlier_id, row.later_id])
         button.clicked.connect(self._judge)
         self._returns.addWidget(button)
+
+    def _which_window(self, row: ReturnRow) -> str:
+        if not row.in_window:
+            return ", beyond the window"
+        early = Window(self._desk.rules.early_days, self._desk.rules.early_miles)
+        soon = early.in_window(row.candidate.days, row.candidate.distance_miles)
+        return ", inside the early window" if soon else ""
 
     def _save_days(self, text: str) -> object:
         return self._save(self._days_box, days=text)

@@ -1,0 +1,118 @@
+"""A bare Qt window and our own, each started as a process of its own that prints its figures."""
+
+from __future__ import annotations
+
+import os
+import subprocess
+import sys
+from dataclasses import dataclass
+from pathlib import Path
+
+# Prints: seconds to the first paint, seconds to the end, kilobytes in memory at the end.
+_DONE = """
+def done():
+    # What the kernel's record says; getrusage would inherit the peak of the test itself.
+    kept = next(line for line in open("/proc/self/status") if line.startswith("VmRSS"))
+    print(time.perf_counter() - start, kept.split()[1], flush=True)
+    os._exit(0)
+"""
+
+BARE = (
+    "import os, sys, time; start = time.perf_counter()"
+    + _DONE
+    + """
+from PySide6.QtCore import QTimer
+from PySide6.QtWidgets import QApplication, QWidget
+os.environ["QT_QPA_PLATFORM"] = "offscreen"
+class Window(QWidget):
+    def paintEvent(self, event):
+        print(time.perf_counter() - start, end=" ")
+        for name in sys.argv[1:]: __import__(name)
+        done()
+app = QApplication(sys.argv[:1]); window = Window(); window.resize(1280, 820); window.show()
+app.exec()
+"""
+)
+
+# The window as a person starts it, by the command line. That asks whether there is a screen, so
+# one is named; what draws is put off screen only when the application is made.
+OURS = (
+    "import os, sys, time; start = time.perf_counter()"
+    + _DONE
+    + """
+from desktop_app.__main__ import main
+folder, goal = sys.argv[1:]
+class Watched:
+    def __init__(self, program):
+        from PySide6.QtCore import QEvent, QObject, QTimer
+        class Eye(QObject):
+            seen = False
+            def eventFilter(eye, what, event):
+                if event.type() == QEvent.Type.Paint and not eye.seen:
+                    eye.seen = True; print(time.perf_counter() - start, end=" ")
+                    if goal == "frame": done()
+                return False
+        self.program, self.eye, self.timer = program, Eye(), QTimer()
+        program.window.installEventFilter(self.eye)
+        self.timer.timeout.connect(self.look); self.timer.start(1)
+    def look(self):
+        if self.program.desk is None: return
+        self.timer.stop()
+        page = self.program.window.page("Ask the Old Jobs")
+        page.ask("misses when damp"); page._search()
+        if goal == "memory":
+            for place in ("Heard", "Under Watch", "It's Back"): self.program.window.go_to(place)
+        done()
+class Hook:
+    # Takes hold of the program's module when it is first imported, and not before.
+    def find_spec(self, name, path=None, target=None):
+        if name != "desktop_app.program": return None
+        sys.meta_path.remove(self)
+        import importlib.util
+        spec = importlib.util.find_spec(name)
+        load = spec.loader.exec_module
+        def exec_module(module):
+            load(module)
+            begin, own = module.Program.start, module._application
+            def application():
+                os.environ["QT_QPA_PLATFORM"] = "offscreen"
+                return own()
+            def started(program):
+                program.watched = Watched(program); begin(program)
+            module._application, module.Program.start = application, started
+        spec.loader.exec_module = exec_module
+        return spec
+sys.meta_path.insert(0, Hook())
+main(["--shop", folder])
+"""
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Figures:
+    """Seconds to the first paint and to the end, kilobytes in memory at the end."""
+
+    painted: float
+    over: float
+    kept: float
+
+
+def started(code: str, *words: str, own: Path) -> Figures:
+    """Run BARE or OURS in a process; `own` holds its compiled modules and what it remembers.
+
+    Python keeps compiled modules as an installed program has them: without them every module
+    of ours would be compiled anew at each start, and none of the peer's.
+    """
+    places = {f"XDG_{kind}_HOME": str(own / kind.lower()) for kind in ("DATA", "CONFIG", "CACHE")}
+    environ = {**os.environ, **places, "PYTHONPYCACHEPREFIX": str(own / "compiled")}
+    environ["DISPLAY"] = ":none"
+    for name in ("PYTHONDONTWRITEBYTECODE", "QT_QPA_PLATFORM"):
+        environ.pop(name, None)
+    said = subprocess.run(
+        [sys.executable, "-c", code, *words],
+        env=environ,
+        capture_output=True,
+        text=True,
+        check=True,
+    )
+    return Figures(*(float(word) for word in said.stdout.split()))
