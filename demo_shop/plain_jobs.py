@@ -14,7 +14,7 @@ from demo_shop.shop_calendar import ShopCalendar
 
 DAYS_BACK = 728
 FIRST_VISITS = 205
-COMES_BACK = 0.058
+COMES_BACK = 0.07
 COMES_FOR_ELSE = 0.1
 COMES_LATELY = 0.4  # the same for cars whose window is open, so that the watch knows their miles
 NOT_CAUGHT = 0.03

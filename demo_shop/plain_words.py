@@ -59,6 +59,7 @@ class PlainWords:
     def __init__(self, chance: random.Random) -> None:
         self._chance = chance
         self._said: set[str] = set()
+        self._back = -1
 
     def concern(self, fault: PlainFault, *, again: bool) -> tuple[str, tuple[str, ...]]:
         """Return what the customer says, and the ids of the conditions named in it."""
@@ -81,5 +82,6 @@ class PlainWords:
         return f"{cause}.", f"{correction}."
 
     def back_reason(self) -> BackReason:
-        """Return why a car came back."""
-        return self._chance.choice(BACK_REASONS)
+        """Return why a car came back: the reasons in turn, so that every one is there."""
+        self._back += 1
+        return BACK_REASONS[self._back % len(BACK_REASONS)]

@@ -111,8 +111,14 @@ def test_find_says_how_it_read_the_words(shell: Shell, place: str) -> None:
 
 
 def test_find_never_fails_on_what_is_typed(shell: Shell, place: str) -> None:
-    for text in ('"', "AND OR NOT", "a/c - not cold", "won't (start", "50%", "*", "\x00", ""):
+    for text in ('"', "AND OR NOT", "a/c - not cold", "won't (start", "50%", "*", ""):
         assert isinstance(shell("find", text, "--shop", place, "--json"), dict)
+
+
+def test_what_is_no_text_is_refused(shell: Shell, place: str) -> None:
+    for text in ("misfire \x00", "misfire \udcff"):
+        assert "is not text" in shell.refused("find", text, "--shop", place)
+    assert "--shop is empty" in shell.refused("check", "--shop", "")
 
 
 def test_week_writes_a_workbook_and_says_its_figures(

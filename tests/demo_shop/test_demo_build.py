@@ -299,3 +299,9 @@ def test_a_demo_that_was_stopped_leaves_nothing(tmp_path: Path) -> None:
     building.close()
     assert list(tmp_path.iterdir()) == []
     assert read_marker(tmp_path) is None
+
+
+def test_a_car_came_back_for_each_of_the_usual_reasons(built: Built) -> None:
+    classes = {row.cause_class for row in built.returns if row.is_comeback}
+    usual = {"wrong-part", "part-died-early", "fitted-badly", "wrong-place", "not-the-whole"}
+    assert usual <= classes
