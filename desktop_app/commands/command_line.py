@@ -59,6 +59,13 @@ def run(argv: Sequence[str], open_window: OpenWindow, draw_window: DrawWindow) -
     return outcome.status
 
 
+class _SayVersion(argparse.Action):
+    """Says the version; looked up only when it is asked for, because that takes a while."""
+
+    def __call__(self, parser: argparse.ArgumentParser, *_asked: object) -> None:
+        parser.exit(message=f"{_version()}\n")
+
+
 def _check_words(argv: Sequence[str]) -> None:
     """Refuse words that are no text: bytes that aren't UTF-8, or a NUL."""
     for word in argv:
@@ -82,7 +89,7 @@ def _parser() -> argparse.ArgumentParser:
         description="Keeps the evidence that a replaced part was the right one, and watches "
         "whether the car comes back. Without a command the window opens on the last shop.",
     )
-    parser.add_argument("--version", action="version", version=_version())
+    parser.add_argument("--version", action=_SayVersion, nargs=0, help="say the version")
     parser.add_argument("--shop", metavar="FOLDER", help="the shop to open")
     parser.set_defaults(json=False)
     commands = parser.add_subparsers(dest="command", metavar="COMMAND", parser_class=_Parser)

@@ -12,7 +12,6 @@ from pathlib import Path
 
 from desktop_app.commands.outcome import Asked, Outcome
 from desktop_app.commands.shop_place import kinds_of, now, open_place, own_folder
-from desktop_app.shop_record.record import FILE_NAME
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
 
@@ -45,6 +44,8 @@ def fill(folder: Path) -> None:
 
 def fill_steps(folder: Path) -> Generator[Step, None, Path]:
     """Make the demo shop step by step and return its folder; it is there when it is whole."""
+    from desktop_app.shop_record.record import FILE_NAME
+
     folder = folder.resolve()
     if (folder / MARKER).is_file() and (folder / FILE_NAME).is_file():
         return folder

@@ -109,6 +109,7 @@ class Errands(QObject):
         for errand in self._running:
             errand.stop()
         self._pool.waitForDone()
+        self._running.clear()
 
     @Slot(object)
     def _end(self, result: Any) -> None:

@@ -26,7 +26,11 @@ class PlainLabel(QLabel):
         self.setTextFormat(Qt.TextFormat.PlainText)
         self.setText(words)
 
+    def text(self) -> str:
+        return self._words
+
     def setText(self, words: str) -> None:
+        self._words = words
         super().setText(_UNBROKEN.sub("\\g<0>\u200b", words))
 
     def minimumSizeHint(self) -> QSize:

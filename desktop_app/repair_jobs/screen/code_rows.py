@@ -88,7 +88,14 @@ class CodeRows(QWidget):
         job, kind = self._job.id, self._kind.currentText()
         for code in found:
             self._desk.do(actions.write_code, job, code, kind, self._stage)
-        self._say("")
+        unread = [
+            piece
+            for piece in text.replace(",", " ").replace(";", " ").split()
+            if not codes_in(piece)
+        ]
+        # What is no code stays in the field with its complaint; the others are written down.
+        self._field.setText(" ".join(unread))
+        self._say(f"“{' '.join(unread)}” is not a trouble code; the others are." if unread else "")
         return found
 
     def _say(self, words: str) -> None:
