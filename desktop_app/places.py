@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from PySide6.QtCore import QObject, QTimer, Slot
 from PySide6.QtWidgets import QPushButton, QWidget
 
-from desktop_app.commands.shop_place import kind_troubles, kinds_of
+from desktop_app.commands.shop_place import shelf_of
 from desktop_app.parts_compared.part_kind import PartKind
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.shop_record.deed import Done
@@ -38,12 +38,13 @@ class Places(QObject):
         super().__init__(window)
         self._window = window
         self.desk = Desk(record, self)
-        self._kinds: Mapping[str, PartKind] = kinds_of(record.folder)
+        shelf = shelf_of(record.folder)
+        self._kinds: Mapping[str, PartKind] = shelf.kinds
         self._words: Vocabulary | None = None
         window.attend(self.desk)
         self.desk.changed.connect(self._hear)
         QTimer.singleShot(QUIET_MS, self, self._count_waiting)
-        for trouble in kind_troubles(record.folder):
+        for trouble in shelf.troubles:
             window.strip.tell(trouble)
         for name, make, on_rail in (
             (ASK, self._ask_page, True),

@@ -29,15 +29,16 @@ def now() -> datetime:
 
 def kinds_of(shop: Path | None = None) -> dict[str, PartKind]:
     """Return the built-in part kinds and those of a shop's own folder."""
-    return _shelf(shop).kinds
+    return shelf_of(shop).kinds
 
 
 def kind_troubles(shop: Path) -> tuple[KindTrouble, ...]:
     """Return what is wrong with part kind files that had to be left out."""
-    return _shelf(shop).troubles
+    return shelf_of(shop).troubles
 
 
-def _shelf(shop: Path | None) -> KindShelf:
+def shelf_of(shop: Path | None) -> KindShelf:
+    """Return the kinds of a shop, and what was wrong with files that had to be left out."""
     from desktop_app.parts_compared.kind_shelf import load_kinds
 
     folders = [resource_path("part_kinds")]

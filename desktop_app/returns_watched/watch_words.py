@@ -47,5 +47,7 @@ def _left(job: WatchedJob, unit: DistanceUnit, today: date) -> str:
     if job.miles_left is not None:
         left += f", {miles_in_words(job.miles_left, unit)} by that reading"
     by = "time" if job.expected_close_by == "time" else "distance"
-    verb = "Expected to end" if job.expected_close >= today else "By its usual use it ended"
+    verb = (
+        "Expected to end" if job.expected_close >= today else "By its usual use it would have ended"
+    )
     return f"{left}. {verb} {day_in_words(job.expected_close)}, by {by}."
