@@ -42,6 +42,9 @@ class PairInput:
     limits: tuple[MakerLimit, ...]
 
 
+PARTS_OF_A_PAIR = ("kind", "instruments", "readings", "conditions", "explained", "limits")
+
+
 def read_pair(text: str, file: str, kinds: Mapping[str, PartKind]) -> PairInput:
     """Read the text of a pair file; `file` is only named in messages. Raises PairTrouble."""
     try:
@@ -53,6 +56,9 @@ def read_pair(text: str, file: str, kinds: Mapping[str, PartKind]) -> PairInput:
     table = PairTable(file, values)
     kind = kinds[table.one_of("kind", kinds)]
     instruments = {name: _instrument(name, one) for name, one in table.named("instruments").items()}
+    for name in values:
+        if name not in PARTS_OF_A_PAIR:
+            raise table.trouble(name, "a pair has no such part", ", ".join(PARTS_OF_A_PAIR))
     return PairInput(
         kind=kind,
         readings=tuple(_reading(one, kind, instruments) for one in table.rows("readings")),

@@ -181,6 +181,14 @@ def test_compare_judges_files_in_their_order(shell: Shell, tmp_path: Path) -> No
     assert {d["name"]: d["verdict"] for d in second["dimensions"]}["tip-radius"] == "not restored"
 
 
+def test_compare_refuses_a_part_that_no_pair_has(shell: Shell, tmp_path: Path) -> None:
+    file = tmp_path / "pair.toml"
+    file.write_text('kind = "distributor-cap"\n[old]\ntowers = 4\n', "utf-8")
+    said = shell.refused("compare", str(file))
+    assert "field 'old'" in said
+    assert "readings" in said
+
+
 def test_kinds_and_codes_and_vins(shell: Shell) -> None:
     assert "distributor-rotor" in [k["kind"] for k in shell("kinds", "--json")]
     kind = shell("kinds", "distributor-rotor", "--json")
