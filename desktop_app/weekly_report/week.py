@@ -50,8 +50,8 @@ def read_week(text: str) -> Week:
             f"“{text.strip()[:40]}” is not a week.", do="Write year and week, like 2026-W47."
         )
     year, number = int(match[1]), int(match[2])
-    if not 1900 <= year <= 2200:
-        raise ShopTrouble(f"There are no weeks of {year:04d} here.", do="Accepted: 1900 to 2200.")
+    if not 1000 <= year <= 9000:
+        raise ShopTrouble(f"There are no weeks of {year:04d} here.", do="Accepted: 1000 to 9000.")
     try:
         monday = date.fromisocalendar(year, number, 1)
         monday + timedelta(days=6)
