@@ -31,7 +31,7 @@ def check(asked: Asked) -> Outcome:
 
 
 def _checked(asked: Asked) -> Checked:
-    from desktop_app.commands.shop_place import kind_troubles
+    from desktop_app.commands.shop_place import shelf_of
     from desktop_app.part_photos.stored_names import photos_named
     from desktop_app.shop_record.check import Problem, check_shop
 
@@ -41,6 +41,6 @@ def _checked(asked: Asked) -> Checked:
         checked = check_shop(record, photos)
         kinds = tuple(
             Problem("the shop's own part kinds", trouble.what, False, trouble.do)
-            for trouble in kind_troubles(record.folder)
+            for trouble in shelf_of(record.folder).troubles
         )
     return replace(checked, problems=(*checked.problems, *kinds))

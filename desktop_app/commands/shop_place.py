@@ -15,7 +15,6 @@ from desktop_app.shop_record.trouble import ShopTrouble
 
 if TYPE_CHECKING:
     from desktop_app.parts_compared.kind_shelf import KindShelf
-    from desktop_app.parts_compared.kind_trouble import KindTrouble
     from desktop_app.parts_compared.part_kind import PartKind
     from desktop_app.shop_record.record import Clock, ShopRecord
 
@@ -30,11 +29,6 @@ def now() -> datetime:
 def kinds_of(shop: Path | None = None) -> dict[str, PartKind]:
     """Return the built-in part kinds and those of a shop's own folder."""
     return shelf_of(shop).kinds
-
-
-def kind_troubles(shop: Path) -> tuple[KindTrouble, ...]:
-    """Return what is wrong with part kind files that had to be left out."""
-    return shelf_of(shop).troubles
 
 
 def shelf_of(shop: Path | None) -> KindShelf:

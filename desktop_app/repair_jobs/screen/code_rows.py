@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Signal, Slot
+from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from desktop_app.repair_jobs import actions
@@ -19,15 +19,11 @@ KINDS = ("stored", "pending", "permanent")
 class CodeRows(QWidget):
     """Codes as chips with what they mean; several can be typed at once."""
 
-    written = Signal()
-
     def __init__(self, desk: Desk, stage: str) -> None:
         super().__init__()
         self._desk = desk
         self._stage = stage
         self._job: JobView | None = None
-        self._rows = QVBoxLayout()
-        self._rows.setSpacing(2)
         self._field = RowField(f"Trouble codes, {stage}", self._add)
         self._field.setPlaceholderText("P0300, P0301 …")
         self._kind = QComboBox()
