@@ -2,8 +2,12 @@
 
 from __future__ import annotations
 
+import gc
 import sys
-from pathlib import Path
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from pathlib import Path
 
 
 def main(argv: list[str] | None = None) -> int:
@@ -19,6 +23,8 @@ def _open_window(folder: Path | None) -> int:
     if not has_screen():
         sys.stderr.write("There is no screen here: the window cannot be opened.\n")
         return 3
+    # Nothing made while starting is garbage; the program switches this on with its first page.
+    gc.disable()
     from desktop_app.program import open_window
 
     return open_window(folder)

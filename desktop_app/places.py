@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from functools import cached_property
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QTimer, Slot
 from PySide6.QtWidgets import QPushButton, QWidget
 
 from desktop_app.commands.shop_place import shelf_of
-from desktop_app.parts_compared.part_kind import PartKind
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.record import ShopRecord
@@ -19,6 +20,10 @@ from desktop_app.shop_window.keys import press_by
 from desktop_app.shop_window.main_window import MainWindow
 from desktop_app.symptom_search.vocabulary import Vocabulary
 from desktop_app.symptom_search.vocabulary_file import shop_vocabulary
+
+if TYPE_CHECKING:
+    from desktop_app.parts_compared.kind_shelf import KindShelf
+    from desktop_app.parts_compared.part_kind import PartKind
 
 ASK, HEARD, JOB = "Ask the Old Jobs", "Heard", "Job"
 WATCH, BACK, MONDAY = "Under Watch", "It's Back", "Monday Book"
@@ -38,14 +43,10 @@ class Places(QObject):
         super().__init__(window)
         self._window = window
         self.desk = Desk(record, self)
-        shelf = shelf_of(record.folder)
-        self._kinds: Mapping[str, PartKind] = shelf.kinds
         self._words: Vocabulary | None = None
         window.attend(self.desk)
         self.desk.changed.connect(self._hear)
-        QTimer.singleShot(QUIET_MS, self, self._count_waiting)
-        for trouble in shelf.troubles:
-            window.strip.tell(trouble)
+        QTimer.singleShot(QUIET_MS, self, self._look_around)
         for name, make, on_rail in (
             (ASK, self._ask_page, True),
             (HEARD, self._write_up_page, True),
@@ -73,6 +74,14 @@ class Places(QObject):
         for button in (self._here, find):
             button.show()  # not with the next layout: keys typed meanwhile would find it hidden
 
+    @cached_property
+    def _shelf(self) -> KindShelf:
+        return shelf_of(self.desk.record.folder)
+
+    @property
+    def _kinds(self) -> Mapping[str, PartKind]:
+        return self._shelf.kinds
+
     @property
     def _vocabulary(self) -> Vocabulary:
         if self._words is None:
@@ -93,12 +102,12 @@ class Places(QObject):
         from desktop_app.symptom_search.question import without
         from desktop_app.symptom_search.screen.ask_page import AskPage
 
-        record, kinds = self.desk.record, self._kinds
+        record = self.desk.record
         page = AskPage(
             self.desk,
-            lambda text, limit: find(record, self._vocabulary, kinds, text, limit),
+            lambda text, limit: find(record, self._vocabulary, self._kinds, text, limit),
             lambda: open_page(record),
-            lambda text, piece: without(text, piece, self._vocabulary, kinds),
+            lambda text, piece: without(text, piece, self._vocabulary, self._kinds),
         )
         page.job_chosen.connect(self.open_job)
         return page
@@ -255,6 +264,13 @@ class Places(QObject):
     def _hear(self, done: Done) -> None:
         if done.touched & {"visit", "return_link"}:
             self._count_waiting()
+
+    @Slot()
+    def _look_around(self) -> None:
+        """Say what was wrong with the shop's own part kinds, and count who is back."""
+        for trouble in self._shelf.troubles:
+            self._window.strip.tell(trouble)
+        self._count_waiting()
 
     @Slot()
     def _count_waiting(self) -> None:

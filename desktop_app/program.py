@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 import os
 import sys
 from collections.abc import Callable
@@ -82,6 +83,7 @@ class Program(QObject):
         self._dress()
         self.window.take_place_away(WELCOME)
         self.window.go_to("Ask the Old Jobs")
+        _watch_garbage()
 
     @Slot(object)
     def _make(self, folder: Path) -> None:
@@ -118,6 +120,7 @@ class Program(QObject):
         page.demo_wanted.connect(self._make_demo)
         self.window.add_place(WELCOME, lambda: page)
         self.window.go_to(WELCOME)
+        _watch_garbage()
 
     @Slot(object)
     def _dress_again(self, done: object) -> None:
@@ -175,6 +178,13 @@ def _application() -> QApplication:
     app.setDesktopFileName("benchwitness")
     dress(app)
     return app
+
+
+def _watch_garbage() -> None:
+    """Begin to look for garbage, past what starting has made, where that was put off till now."""
+    if not gc.isenabled():
+        gc.freeze()
+        gc.enable()
 
 
 def _memory_of_the_window() -> QSettings:

@@ -3,15 +3,16 @@
 from __future__ import annotations
 
 import argparse
-import json
 import os
 import sys
 from collections.abc import Callable, Sequence
 from pathlib import Path
-from typing import NoReturn
+from typing import TYPE_CHECKING, NoReturn
 
-from desktop_app.commands.outcome import Command, Outcome
 from desktop_app.shop_record.trouble import ShopTrouble
+
+if TYPE_CHECKING:
+    from desktop_app.commands.outcome import Command, Outcome
 
 # Opens the window on a shop (None: the last one) and returns the exit status when it is closed.
 OpenWindow = Callable[[Path | None], int]
@@ -77,6 +78,8 @@ def _check_words(argv: Sequence[str]) -> None:
 def say(outcome: Outcome, *, as_json: bool) -> None:
     """Print the outcome: one JSON document and nothing else, or lines for a person."""
     if as_json:
+        import json
+
         print(json.dumps(outcome.json, ensure_ascii=False, indent=1, allow_nan=False))
     else:
         for line in outcome.lines:

@@ -3,17 +3,18 @@
 from __future__ import annotations
 
 import os
-import platform
-import shutil
 import sys
-from collections.abc import Callable, Generator
-from datetime import date
 from pathlib import Path
+from typing import TYPE_CHECKING
 
-from desktop_app.commands.outcome import Asked, Outcome
 from desktop_app.commands.shop_place import kinds_of, now, open_place, own_folder
-from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
+
+if TYPE_CHECKING:
+    from collections.abc import Callable, Generator
+
+    from desktop_app.commands.outcome import Asked
+    from desktop_app.shop_record.step import Step
 
 MARKER = "demo-shop.toml"
 
@@ -25,6 +26,7 @@ def demo(
 ) -> int:
     """Fill the folder once, then show it; without a screen write what the window would show."""
     from desktop_app.commands.command_line import say
+    from desktop_app.commands.outcome import Outcome
 
     folder = Path(asked.folder).expanduser() if asked.folder else own_folder() / "demo-shop"
     fill(folder)
@@ -55,6 +57,8 @@ def fill_steps(folder: Path) -> Generator[Step, None, Path]:
             kept="It was left as it is.",
             do="Name a new or an empty folder.",
         )
+    import shutil
+
     from demo_shop.build import build_demo
 
     beside = folder.with_name(f".{folder.name}.being-made-{os.getpid()}")
@@ -70,7 +74,8 @@ def fill_steps(folder: Path) -> Generator[Step, None, Path]:
 
 def has_screen() -> bool:
     """Tell whether a window can be shown here."""
-    if platform.system() == "Linux":
+    on_linux = sys.platform == "linux"
+    if on_linux:
         drawn_by = os.environ.get("QT_QPA_PLATFORM", "")
         shown = os.environ.get("DISPLAY") or os.environ.get("WAYLAND_DISPLAY")
         return bool(shown) and drawn_by not in ("offscreen", "minimal")
@@ -79,6 +84,8 @@ def has_screen() -> bool:
 
 def write_files(folder: Path, draw_window: Callable[[Path, Path], None]) -> tuple[Path, ...]:
     """Write the comparison sheet, the week and a picture of the window into the folder."""
+    from datetime import date
+
     from desktop_app.commands.watching import symptom_names
     from desktop_app.parts_compared.sheet import write_sheet
     from desktop_app.parts_compared.stored_pairs import job_to_show

@@ -3,20 +3,21 @@
 from __future__ import annotations
 
 import importlib
-import json
 import os
-from collections.abc import Mapping
 from datetime import datetime
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from desktop_app.shop_record.resource_folder import resource_path
 from desktop_app.shop_record.trouble import ShopTrouble
 
 if TYPE_CHECKING:
+    from collections.abc import Sequence
+
     from desktop_app.parts_compared.kind_shelf import KindShelf
     from desktop_app.parts_compared.part_kind import PartKind
-    from desktop_app.shop_record.record import Clock, ShopRecord
+    from desktop_app.shop_record.deed import RowChange
+    from desktop_app.shop_record.record import Clock, Follower, ShopRecord
 
 VARIABLE = "BENCHWITNESS_SHOP"
 
@@ -61,7 +62,7 @@ def open_place(folder: Path, clock: Clock = now) -> ShopRecord:
     from desktop_app.shop_record.record import open_shop
 
     record = open_shop(folder, clock)
-    follow(record, kinds_of(folder))
+    follow(record)
     return record
 
 
@@ -70,22 +71,40 @@ def new_place(folder: Path, clock: Clock = now) -> ShopRecord:
     from desktop_app.shop_record.record import create_shop
 
     record = create_shop(folder, clock)
-    follow(record, kinds_of(folder))
+    follow(record)
     return record
 
 
-def follow(record: ShopRecord, kinds: Mapping[str, PartKind]) -> None:
-    """Let what is derived follow the record's deeds; undo needs every table to be known."""
-    from desktop_app.symptom_search.stored_index import JobIndex
+def follow(record: ShopRecord) -> None:
+    """Let what is derived follow the record's deeds.
 
+    What that takes is loaded with the first deed: reading needs none of it.
+    """
+    index: list[Follower] = []
+
+    def keep_index(connection: Any, changes: Sequence[RowChange]) -> None:
+        if not index:
+            from desktop_app.symptom_search.stored_index import JobIndex
+
+            index.append(JobIndex(kinds_of(record.folder)).follow)
+        index[0](connection, changes)
+
+    record.followers.append(keep_index)
+    record.know_tables = _know_tables
+
+
+def _know_tables() -> None:
+    """Load every table there is: undo meets any of them."""
     importlib.import_module("desktop_app.part_photos.stored")
     importlib.import_module("desktop_app.parts_compared.stored")
+    importlib.import_module("desktop_app.repair_jobs.stored")
     importlib.import_module("desktop_app.returns_watched.stored")
-    record.followers.append(JobIndex(kinds).follow)
 
 
 def last_shop() -> str | None:
     """Return the folder of the shop that the window opened last, if it is remembered."""
+    import json
+
     try:
         said = json.loads(_memory().read_text("utf-8")).get("last_shop")
     except (OSError, ValueError, AttributeError):
@@ -95,6 +114,8 @@ def last_shop() -> str | None:
 
 def remember(folder: Path) -> None:
     """Remember the shop for the next start; a memory that can't be written is no trouble."""
+    import json
+
     memory = _memory()
     try:
         memory.parent.mkdir(parents=True, exist_ok=True)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 import sqlite3
 from pathlib import Path
 from typing import Any
@@ -144,7 +145,7 @@ def integrity_problems(connection: Connection) -> list[str]:
 
 
 def copy_whole(connection: Connection, to: Path) -> None:
-    """Write a consistent copy of the record to a new file."""
+    """Write a consistent copy of the record to a new file; it is on the disk when this returns."""
     raw = connection.connection.driver_connection
     assert isinstance(raw, sqlite3.Connection)
     copy = sqlite3.connect(to)
@@ -152,3 +153,5 @@ def copy_whole(connection: Connection, to: Path) -> None:
         raw.backup(copy)
     finally:
         copy.close()
+    with to.open("rb+") as file:
+        os.fsync(file.fileno())

@@ -26,7 +26,8 @@ class ShopRecord:
     """The open record of one shop.
 
     `followers` are called inside each deed's transaction with the rows it changed; they keep what
-    is derived (the search index) in step. `who` is the person at the desk now, for the history.
+    is derived (the search index) in step. `know_tables` is called before an undo, which meets
+    tables that nothing else may have loaded yet. `who` is the person at the desk now.
     """
 
     def __init__(self, folder: Path, engine: Engine, clock: Clock) -> None:
@@ -35,6 +36,7 @@ class ShopRecord:
         self.who = ""
         self.photos = PhotoFiles(folder / "photos")
         self.followers: list[Follower] = []
+        self.know_tables: Callable[[], None] = lambda: None
         self._engine = engine
 
     @contextmanager
@@ -59,17 +61,19 @@ class ShopRecord:
             seq = self._finish(deed, None)
         return _done(deed, seq)
 
+    def undo_and_redo(self) -> tuple[str | None, str | None]:
+        """Return the words of the deeds that undo would take back and redo bring back, or None."""
+        with self.reading() as connection:
+            undo, redo = history.stacks(connection)
+        return (undo[-1].words if undo else None, redo[-1].words if redo else None)
+
     def can_undo(self) -> str | None:
         """Return the words of the deed that undo would take back, or None."""
-        with self.reading() as connection:
-            undo, _ = history.stacks(connection)
-        return undo[-1].words if undo else None
+        return self.undo_and_redo()[0]
 
     def can_redo(self) -> str | None:
         """Return the words of the deed that redo would bring back, or None."""
-        with self.reading() as connection:
-            _, redo = history.stacks(connection)
-        return redo[-1].words if redo else None
+        return self.undo_and_redo()[1]
 
     def undo(self) -> Done:
         """Take back the last deed; refused where its values were changed since."""
@@ -84,6 +88,7 @@ class ShopRecord:
         self._engine.dispose()
 
     def _reverse(self, which: int, nothing: str) -> Done:
+        self.know_tables()
         with self._writing() as connection:
             stack = history.stacks(connection)[which]
             if not stack:

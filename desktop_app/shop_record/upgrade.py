@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+from contextlib import contextmanager
 from datetime import datetime
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from sqlalchemy import Engine, inspect, text
+from sqlalchemy import Connection, Engine, inspect, text
 
 from desktop_app.shop_record import dialect
 from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
@@ -22,7 +24,8 @@ def build(path: Path) -> None:
     """Run all steps on a record file that was just made."""
     engine = dialect.open_engine(path)
     try:
-        _run_steps(engine)
+        with _alone(engine) as connection:
+            _run_steps(connection)
     finally:
         engine.dispose()
 
@@ -33,7 +36,8 @@ def bring_up_to_date(engine: Engine, path: Path, now: datetime) -> None:
     The check of the version is one small query; the migration library is loaded only when it is
     needed.
     """
-    found = _version(engine)
+    with engine.connect() as connection:
+        found = _version(connection)
     if found == NEWEST:
         return
     if found not in STEPS:
@@ -44,29 +48,38 @@ def bring_up_to_date(engine: Engine, path: Path, now: datetime) -> None:
             do="Install the newer program on this computer too.",
         )
     aside = path.with_name(f"shop-before-{NEWEST}-{now:%Y%m%d-%H%M%S}.sqlite")
-    with engine.connect() as connection:
-        dialect.copy_whole(connection, aside)
-    _run_steps(engine)
+    with _alone(engine) as connection:
+        if _version(connection) == found:  # nobody else was quicker
+            with engine.connect() as reader:  # a connection that writes can't be copied from
+                dialect.copy_whole(reader, aside)
+            _run_steps(connection)
 
 
-def _version(engine: Engine) -> str:
-    with engine.connect() as connection:
-        if not inspect(connection).has_table("alembic_version"):
-            raise ShopDamaged(
-                "The shop's record has no version in it; it is empty or cut short.",
-                kept="The file was left as it is.",
-                do="Put your last good copy in its place, under the same name.",
-            )
-        return str(connection.execute(text("SELECT version_num FROM alembic_version")).scalar())
+@contextmanager
+def _alone(engine: Engine) -> Iterator[Connection]:
+    """Give a connection that keeps every other writer out; all of its work is done, or nothing."""
+    with engine.connect() as plain:
+        connection = plain.execution_options(writing=True)
+        with connection.begin():
+            yield connection
 
 
-def _run_steps(engine: Engine) -> None:
+def _version(connection: Connection) -> str:
+    if not inspect(connection).has_table("alembic_version"):
+        raise ShopDamaged(
+            "The shop's record has no version in it; it is empty or cut short.",
+            kept="The file was left as it is.",
+            do="Put your last good copy in its place, under the same name.",
+        )
+    return str(connection.execute(text("SELECT version_num FROM alembic_version")).scalar())
+
+
+def _run_steps(connection: Connection) -> None:
     from alembic import command
 
-    with engine.connect() as connection:
-        config = _configuration()
-        config.attributes["connection"] = connection.execution_options(writing=True)
-        command.upgrade(config, "head")
+    config = _configuration()
+    config.attributes["connection"] = connection
+    command.upgrade(config, "head")
 
 
 def _configuration() -> Config:

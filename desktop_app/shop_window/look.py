@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import cache
+
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QColor, QFont, QFontDatabase, QPalette
 from PySide6.QtWidgets import QApplication, QStyleFactory
@@ -82,6 +84,7 @@ QWidget#rail QPushButton:focus {{ border: 2px solid palette(highlight); }}
 """
 
 
+@cache
 def load_fonts() -> str:
     """Load the font that comes with the program and return its family name."""
     for name in ("DejaVuSans.ttf", "DejaVuSans-Bold.ttf"):

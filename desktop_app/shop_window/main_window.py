@@ -131,11 +131,8 @@ class MainWindow(QMainWindow):
         """Let the two buttons name what they would do."""
         if self._desk is None:
             return
-        record = self._desk.record
-        for button, word, words in (
-            (self._undo, "Undo", record.can_undo()),
-            (self._redo, "Redo", record.can_redo()),
-        ):
+        undo, redo = self._desk.record.undo_and_redo()
+        for button, word, words in ((self._undo, "Undo", undo), (self._redo, "Redo", redo)):
             button.setEnabled(words is not None)
             said = f"{word}: {words}" if words else f"Nothing to {word.lower()}"
             button.setToolTip(tooltip(said))

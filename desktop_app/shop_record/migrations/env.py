@@ -1,4 +1,4 @@
-"""Runs the numbered steps on the connection that was handed in, each in its own transaction."""
+"""Runs the numbered steps on the connection that was handed in, inside its transaction."""
 
 from __future__ import annotations
 
@@ -7,8 +7,6 @@ from alembic import context
 from desktop_app.shop_record.tables import Base
 
 connection = context.config.attributes["connection"]
-context.configure(
-    connection=connection, target_metadata=Base.metadata, transaction_per_migration=True
-)
+context.configure(connection=connection, target_metadata=Base.metadata)
 with context.begin_transaction():
     context.run_migrations()
