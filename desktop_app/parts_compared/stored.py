@@ -11,7 +11,10 @@ _SIDE = CheckConstraint("side IN ('removed', 'replacement')", name="side")
 
 
 class Instrument(Kept):
-    """A measuring instrument of the shop; resolution and permitted error in its unit."""
+    """A measuring instrument of the shop; resolution and permitted error in its unit.
+
+    `repeatability` is the shop's own, a standard deviation; None until a gauge study gave one.
+    """
 
     __tablename__ = "instrument"
 
@@ -21,6 +24,7 @@ class Instrument(Kept):
     max_error: Mapped[float]
     checked_on: Mapped[str | None]
     in_use: Mapped[int] = mapped_column(default=1)
+    repeatability: Mapped[float | None]
 
 
 class Pair(Kept):
@@ -113,3 +117,57 @@ class PairPhoto(Kept):
     photo_id: Mapped[int] = mapped_column(ForeignKey("photo.id"), index=True)
     side: Mapped[str]
     view: Mapped[str]
+
+
+class GaugeStudy(Kept):
+    """Repeated readings with one instrument, to learn how well the shop repeats itself.
+
+    `taken_over` is 1 where the instrument's repeatability comes from this study.
+    """
+
+    __tablename__ = "gauge_study"
+
+    instrument_id: Mapped[int] = mapped_column(ForeignKey("instrument.id"), index=True)
+    about: Mapped[str] = mapped_column(default="")
+    begun_at: Mapped[str]
+    taken_over: Mapped[int] = mapped_column(default=0)
+
+
+class GaugeReading(Kept):
+    """One reading of a gauge study: whose, of which part, the how manieth; in the study's unit."""
+
+    __tablename__ = "gauge_reading"
+    __table_args__ = (
+        Index("uq_gauge_reading", "study_id", "person", "part", "trial", unique=True),
+        KEPT,
+    )
+
+    study_id: Mapped[int] = mapped_column(ForeignKey("gauge_study.id"))
+    person: Mapped[str]
+    part: Mapped[int]
+    trial: Mapped[int]
+    value: Mapped[float]
+
+
+class KeptSum(Kept):
+    """A bench sum of a job: which, what was put in (JSON), what it said, and whether to print it.
+
+    The sentence is kept as it was said then; a later program may word it otherwise.
+    """
+
+    __tablename__ = "kept_sum"
+
+    job_id: Mapped[int] = mapped_column(ForeignKey("job.id"), index=True)
+    sum: Mapped[str]
+    inputs: Mapped[str]
+    sentence: Mapped[str]
+    on_sheet: Mapped[int] = mapped_column(default=1)
+
+
+class OwnKind(Kept):
+    """A part kind of the shop's own making, or its own form of a built-in one; `body` is TOML."""
+
+    __tablename__ = "own_kind"
+
+    kind: Mapped[str] = mapped_column(unique=True)
+    body: Mapped[str]

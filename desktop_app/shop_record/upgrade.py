@@ -16,8 +16,8 @@ from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 if TYPE_CHECKING:
     from alembic.config import Config
 
-NEWEST = "0001"
-STEPS = ("0001",)
+NEWEST = "0002"
+STEPS = ("0001", "0002")
 
 
 def build(path: Path) -> None:

@@ -100,12 +100,12 @@ def test_an_older_record_is_upgraded_after_a_copy_was_set_aside(
         raw.execute("INSERT INTO alembic_version VALUES ('0000')")
     raw.close()
     ran: list[str] = []
-    monkeypatch.setattr(upgrade, "STEPS", ("0000", "0001"))
+    monkeypatch.setattr(upgrade, "STEPS", ("0000", *upgrade.STEPS))
     monkeypatch.setattr(upgrade, "_run_steps", lambda _engine: ran.append("steps"))
     open_shop(tmp_path / "shop", clock).close()
     assert ran == ["steps"]
     assert [p.name for p in (tmp_path / "shop").glob("shop-before-*")] == [
-        "shop-before-0001-20261116-120000.sqlite"
+        f"shop-before-{upgrade.NEWEST}-20261116-120000.sqlite"
     ]
 
 
