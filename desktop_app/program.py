@@ -20,6 +20,7 @@ from desktop_app.shop_window.main_window import MainWindow
 if TYPE_CHECKING:
     from desktop_app.shop_record.record import Clock
     from desktop_app.shop_window.desk import Desk
+    from desktop_app.shop_window.errands import Errands
 
 WELCOME = "Which shop?"
 NEVER_SEEN_MS = 3000
@@ -37,6 +38,7 @@ class Program(QObject):
         self.desk: Desk | None = None
         self._folder = folder
         self._clock = clock
+        self._making: Errands | None = None
         self._close_log: Callable[[], None] = lambda: None
         self.last_resort = LastResort(self)
         self.last_resort.happened.connect(self.window.strip.tell)
@@ -103,11 +105,11 @@ class Program(QObject):
         from desktop_app.shop_window.errands import Errands
 
         folder = own_folder() / "demo-shop"
-        self._errands = Errands(self)
-        self._errands.started.connect(self.window.strip.watch)
-        self._errands.over.connect(self.window.strip.leave)
-        self._errands.told.connect(self.window.strip.tell)
-        self._errands.run("Making the demo shop", lambda: fill_steps(folder), self._open)
+        self._making = making = Errands(self)
+        making.started.connect(self.window.strip.watch)
+        making.over.connect(self.window.strip.leave)
+        making.told.connect(self.window.strip.tell)
+        making.run("Making the demo shop", lambda: fill_steps(folder), self._open)
 
     def _welcome(self) -> None:
         from desktop_app.shop_window.welcome_page import WelcomePage
@@ -138,6 +140,8 @@ class Program(QObject):
     def close(self) -> None:
         """Close the window, the record and the log."""
         self.window.close()
+        if self._making is not None:
+            self._making.finish()
         if self.desk is not None:
             self.desk.record.close()
         self._close_log()

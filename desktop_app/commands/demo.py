@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import os
 import sys
+import time
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -17,6 +18,8 @@ if TYPE_CHECKING:
     from desktop_app.shop_record.step import Step
 
 MARKER = "demo-shop.toml"
+SAID_EACH = 50  # steps
+GIVEN_UP = 3600  # seconds without a sign of life of a demo that was being made
 
 
 def demo(
@@ -41,7 +44,8 @@ def demo(
 def fill(folder: Path) -> None:
     """Make the demo shop where the folder is new or empty; leave one that is there as it is."""
     for step in fill_steps(folder):
-        print(f"{step.done}/{step.of} {step.words}", file=sys.stderr)
+        if step.done % SAID_EACH == 0 or step.done == step.of:
+            print(f"{step.done}/{step.of} {step.words}", file=sys.stderr)
 
 
 def fill_steps(folder: Path) -> Generator[Step, None, Path]:
@@ -61,6 +65,9 @@ def fill_steps(folder: Path) -> Generator[Step, None, Path]:
 
     from demo_shop.build import build_demo
 
+    for left in folder.parent.glob(f".{folder.name}.being-made-*"):
+        if time.time() - left.stat().st_mtime > GIVEN_UP:  # its maker was killed
+            shutil.rmtree(left, ignore_errors=True)
     beside = folder.with_name(f".{folder.name}.being-made-{os.getpid()}")
     try:
         yield from build_demo(beside, now())

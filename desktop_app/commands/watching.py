@@ -34,7 +34,7 @@ def returns(asked: Asked) -> Outcome:
         rows = read_returns(connection, since, until, symptom_names())
     lines = tuple(
         f"{row.later} after {row.earlier}: {row.candidate.days} days, {row.distance_words('mi')}; "
-        f"{', '.join(row.candidate.reasons) or 'judged by hand'}; "
+        f"{row.candidate.why() or 'judged by hand'}; "
         f"{row.judgement.value if row.judgement else 'not judged'}"
         f"{'' if row.in_window else ' (beyond the window)'}"
         for row in rows

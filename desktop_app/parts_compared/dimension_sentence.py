@@ -152,6 +152,8 @@ def _moved(judged: Judged) -> str:
     if value == 0 and expanded <= 0:
         return "no difference found"
     size = amount(abs(value), judged.dimension.unit, expanded)
+    if float(number(abs(value), expanded)) == 0:
+        return f"no difference found{doubt(expanded)}"
     if judged.dimension.role == "orientation":
         return f"the new one is turned by {size}{doubt(expanded)}"
     return f"the new one measures {size} {'more' if value > 0 else 'less'}{doubt(expanded)}"

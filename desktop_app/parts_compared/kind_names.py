@@ -7,6 +7,11 @@ from collections.abc import Mapping
 from desktop_app.parts_compared.part_kind import PartKind
 
 
+def kind_words(kind_id: str) -> str:
+    """Return the id of a kind as words, for where the shelf with its name isn't at hand."""
+    return kind_id.replace("-", " ")
+
+
 def kind_names(kinds: Mapping[str, PartKind]) -> dict[str, str]:
     """Return every name to type, with the kind's id; other names say which kind they mean."""
     names = {kind.name: kind.id for kind in sorted(kinds.values(), key=lambda one: one.name)}

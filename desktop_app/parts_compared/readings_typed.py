@@ -14,12 +14,12 @@ MOST_READINGS = 60
 
 
 def split_readings(text: str) -> tuple[str, ...]:
-    """Split a field into readings: by semicolons or new lines, or by spaces between numbers."""
-    pieces = [piece.strip() for piece in re.split(r"[;\n]", text) if piece.strip()]
-    if len(pieces) == 1:
-        words = pieces[0].split()
-        if len(words) > 1 and all(_DECIMAL.fullmatch(word) for word in words):
-            return tuple(words)
+    """Split a field into readings: by semicolons or new lines, and by spaces between numbers."""
+    pieces: list[str] = []
+    for piece in re.split(r"[;\n]", text):
+        words = piece.split()
+        numbers = len(words) > 1 and all(_DECIMAL.fullmatch(word) for word in words)
+        pieces += words if numbers else [" ".join(words)] if words else []
     return tuple(pieces)
 
 

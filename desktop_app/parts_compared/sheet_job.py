@@ -110,7 +110,8 @@ def _reached(job: JobView, level: ProofLevel) -> Iterator[Block]:
     told_of = [name for name, yes in job.conditions.items() if yes]
     met = level is ProofLevel.SAME_CONDITIONS
     yield Words(f"{level.word} ({int(level)} of 4). {level.means}", "Reached")
-    said = " ".join(worth_saying(ProofReached(level, told_of if met else ())))
+    reached = ProofReached(level, told_of if met else (), codes_were_read=job.codes_were_read)
+    said = " ".join(worth_saying(reached))
     if said:
         yield Words(said)
     if job.proof_words.strip() or job.proof_distance is not None:

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
+from desktop_app.repair_jobs.proof import CODES_READ
+
 
 @dataclass(frozen=True, slots=True)
 class VehicleSeen:
@@ -82,6 +84,12 @@ class JobView:
     conditions: Mapping[str, bool]
     codes: tuple[CodeRead, ...]
     checks: tuple[CheckMade, ...]
+
+    @property
+    def codes_were_read(self) -> bool:
+        """Whether it is written down that the codes were read after the repair."""
+        read = any(code.stage == "after repair" for code in self.codes)
+        return read or any(one.words == CODES_READ and one.outcome == "done" for one in self.checks)
 
     @property
     def came_on(self) -> str:

@@ -51,6 +51,10 @@ _LADDER = {
 RECORDED_LEVELS = tuple(level for level in ProofLevel if level is not ProofLevel.TIME)
 
 
+# The check without which "no pending code" is nobody's word.
+CODES_READ = "the codes read again afterwards, the pending ones too: none is left"
+
+
 @dataclass(frozen=True, slots=True)
 class ProofChecks:
     """What proves a repair of one system. The maker's procedure comes first."""
@@ -69,6 +73,7 @@ class ProofReached:
     recreated: Sequence[str] = ()
     not_recreated: Sequence[str] = ()
     unticked: Sequence[str] = ()
+    codes_were_read: bool = False
 
 
 def worth_saying(proof: ProofReached) -> tuple[str, ...]:
@@ -82,6 +87,8 @@ def worth_saying(proof: ProofReached) -> tuple[str, ...]:
         said.append("Driven, but the car's own test for this system was not seen to pass.")
     elif proof.level is ProofLevel.FULL_TRIP:
         said.append("The car's own test passed; the conditions you told us of were not all tried.")
+    if proof.level is ProofLevel.FULL_TRIP and not proof.codes_were_read:
+        said.append("That no code was pending afterwards is not written down.")
     if proof.recreated:
         said.append(f"Tried: {_listed(proof.recreated)}.")
     if proof.not_recreated:

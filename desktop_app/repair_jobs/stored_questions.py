@@ -11,6 +11,7 @@ from desktop_app.repair_jobs.odometer import OdometerReading
 from desktop_app.repair_jobs.odometer_questions import odometer_questions
 from desktop_app.repair_jobs.stored_reading import odometer_readings, was_answered
 from desktop_app.repair_jobs.vin import vin_question
+from desktop_app.shop_record.kept_value import kept_day
 
 
 def vin_still_asked(connection: Connection, job: JobView) -> str | None:
@@ -29,7 +30,7 @@ def odometer_still_asked(connection: Connection, job: JobView, today: date) -> s
         connection,
         job.vehicle.id,
         job.odometer_in,
-        date.fromisoformat(job.came_on),
+        kept_day(job.came_on),
         today,
         but_visit=job.visit_id,
     )

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from datetime import date
-
 from sqlalchemy import Connection, func, select
 
 from desktop_app.repair_jobs.distance import DistanceUnit
@@ -30,6 +28,7 @@ from desktop_app.repair_jobs.stored import (
 )
 from desktop_app.repair_jobs.vehicle_identity import matching_plate
 from desktop_app.repair_jobs.vin import matching_vin
+from desktop_app.shop_record.kept_value import kept_day
 from desktop_app.shop_record.trouble import ShopTrouble
 
 _OWN = (
@@ -191,17 +190,16 @@ def odometer_readings(
         if visit_id == but_visit:
             continue
         if value_in is not None:
-            readings.append(OdometerReading(date.fromisoformat(came[:10]), value_in, unit))
+            readings.append(OdometerReading(kept_day(came), value_in, unit))
         if value_out is not None and left:
-            readings.append(OdometerReading(date.fromisoformat(left[:10]), value_out, unit))
+            readings.append(OdometerReading(kept_day(left), value_out, unit))
     events = connection.execute(
         select(
             VehicleEvent.happened_on, VehicleEvent.reading_before, VehicleEvent.reading_after
         ).where(VehicleEvent.vehicle_id == vehicle_id, VehicleEvent.kind == "odometer replaced")
     )
     replaced = tuple(
-        OdometerReplaced(date.fromisoformat(on), before, after, unit)
-        for on, before, after in events
+        OdometerReplaced(kept_day(on), before, after, unit) for on, before, after in events
     )
     return tuple(sorted(readings, key=lambda r: r.on)), replaced
 

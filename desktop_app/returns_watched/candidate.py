@@ -14,6 +14,7 @@ from desktop_app.returns_watched.job_facts import (
     may_return,
     reasons,
     shares_anything,
+    spoken,
 )
 from desktop_app.returns_watched.judgement import Chains, Judgement, ReturnJudged
 from desktop_app.returns_watched.window import LONG_WINDOW, MAIN_WINDOW, DecidedBy, Window
@@ -56,6 +57,10 @@ class Candidate:
     def waits(self) -> bool:
         """True where nobody has judged it yet."""
         return self.judgement is None
+
+    def why(self) -> str:
+        """Return the reasons as a person reads them, one after the other."""
+        return "; ".join(map(spoken, self.reasons))
 
     def as_json(self) -> CandidateJson:
         """Return the fields of the command contract."""

@@ -6,6 +6,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from datetime import date
 
+from desktop_app.parts_compared.kind_names import kind_words
 from desktop_app.repair_jobs.odometer import RunningMiles
 from desktop_app.returns_watched.window import Window
 
@@ -57,6 +58,9 @@ def may_return(earlier: JobFacts, later: JobFacts) -> bool:
     )
 
 
+_SAME_KIND = "same part kind: "
+
+
 def reasons(earlier: JobFacts, later: JobFacts) -> tuple[str, ...]:
     """Return what the two jobs share, in the words that are shown."""
     said = [f"same symptom: {name}" for name in sorted(earlier.symptoms & later.symptoms)]
@@ -65,10 +69,17 @@ def reasons(earlier: JobFacts, later: JobFacts) -> tuple[str, ...]:
     same_codes = earlier.codes & later.codes
     said.extend(f"same code: {code}" for code in sorted(same_codes))
     said.extend(_related(earlier, later, same_codes))
-    said.extend(f"same part kind: {kind}" for kind in sorted(earlier.part_kinds & later.part_kinds))
+    said.extend(_SAME_KIND + kind for kind in sorted(earlier.part_kinds & later.part_kinds))
     if _says_same(earlier, later):
         said.append("customer says it's the same")
     return tuple(said)
+
+
+def spoken(reason: str) -> str:
+    """Return a reason as a person reads it: part kinds in words, not by their id."""
+    if reason.startswith(_SAME_KIND):
+        return _SAME_KIND + kind_words(reason.removeprefix(_SAME_KIND))
+    return reason
 
 
 def _related(earlier: JobFacts, later: JobFacts, same: frozenset[str]) -> Iterator[str]:

@@ -18,12 +18,12 @@ from desktop_app.returns_watched.stored_links import LinkKept, read_links
 from desktop_app.returns_watched.stored_readings import Odometers, on_running_scale, read_replaced
 from desktop_app.returns_watched.stored_vehicles import (
     VehicleKept,
-    day_of,
     each_row,
     read_vehicles,
     rows_of_one,
 )
 from desktop_app.returns_watched.window import EndsBy, Window
+from desktop_app.shop_record.kept_value import kept_day
 
 SymptomNames = Mapping[str, str]
 NO_NAMES: SymptomNames = {}
@@ -64,7 +64,7 @@ class Near:
         if job.left_at is None or job.window_rule == "both":
             return True
         days: int = max(self.reach, job.window_days)
-        return (self.day - day_of(job.left_at)).days <= days
+        return (self.day - kept_day(job.left_at)).days <= days
 
 
 def read_facts(
@@ -139,7 +139,7 @@ def _visits(
         Visit.odometer_out,
     )
     rows = each_row(connection, wanted, Visit.vehicle_id, vehicle_ids)
-    kept = [row for row in rows if until is None or day_of(row.came_at) <= until]
+    kept = [row for row in rows if until is None or kept_day(row.came_at) <= until]
     return {row.id: row for row in sorted(kept, key=lambda row: (row.came_at, row.id))}
 
 
@@ -169,13 +169,13 @@ def _facts(
     details: _Details,
     until: date | None,
 ) -> JobFacts:
-    left = None if job.left_at is None else day_of(job.left_at)
+    left = None if job.left_at is None else kept_day(job.left_at)
     codes = frozenset(details.codes.get(job.id, ()))
     families = details.families
     return JobFacts(
         number=job.number,
         vehicle=vehicle.key,
-        opened_on=day_of(visit.came_at),
+        opened_on=kept_day(visit.came_at),
         handed_over_on=None if left is None or (until is not None and left > until) else left,
         odometer_in=odometers.on_coming(visit),
         odometer_out=odometers.on_leaving(job, visit),

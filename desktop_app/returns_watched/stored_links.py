@@ -12,6 +12,7 @@ from desktop_app.repair_jobs.stored import Job, Visit
 from desktop_app.returns_watched.judgement import Judgement
 from desktop_app.returns_watched.stored import ReturnLink
 from desktop_app.returns_watched.stored_vehicles import each_row
+from desktop_app.shop_record.kept_value import damaged
 
 Pair = tuple[str, str]
 
@@ -58,8 +59,15 @@ def read_links(
             bool(row.same_vehicle),
         )
         if row.judgement is not None:
-            judged[pair] = Judgement(row.judgement)
+            judged[pair] = _judgement(row.judgement)
     return judged, links
+
+
+def _judgement(kept: str) -> Judgement:
+    try:
+        return Judgement(kept)
+    except ValueError as error:
+        raise damaged(kept, "a judgement") from error
 
 
 def link_between(connection: Connection, earlier_job: int, later_job: int) -> Any:

@@ -16,7 +16,8 @@ from desktop_app.repair_jobs.odometer import (
     running_miles,
 )
 from desktop_app.repair_jobs.stored import VehicleEvent
-from desktop_app.returns_watched.stored_vehicles import VehicleKept, day_of, each_row
+from desktop_app.returns_watched.stored_vehicles import VehicleKept, each_row
+from desktop_app.shop_record.kept_value import kept_day
 
 # Of several readings at one moment the one at the door is the first.
 _CAME, _JOB_LEFT, _VISIT_LEFT = range(3)
@@ -68,7 +69,7 @@ def read_replaced(
     ).where(VehicleEvent.kind == "odometer replaced")
     found: dict[str, list[OdometerReplaced]] = {}
     for row in each_row(connection, wanted, VehicleEvent.vehicle_id, vehicles):
-        on = day_of(row.happened_on)
+        on = kept_day(row.happened_on)
         if until is None or on <= until:
             vehicle = vehicles[row.vehicle_id]
             event = OdometerReplaced(on, row.reading_before, row.reading_after, vehicle.unit)
@@ -87,10 +88,10 @@ def on_running_scale(
     taken: dict[str, list[tuple[str, _Source, OdometerReading]]] = {}
 
     def take(source: _Source, vehicle_id: int, at: str | None, value: int | None) -> None:
-        if at is None or value is None or (until is not None and day_of(at) > until):
+        if at is None or value is None or (until is not None and kept_day(at) > until):
             return
         vehicle = vehicles[vehicle_id]
-        reading = OdometerReading(day_of(at), value, vehicle.unit)
+        reading = OdometerReading(kept_day(at), value, vehicle.unit)
         taken.setdefault(vehicle.key, []).append((at, source, reading))
 
     for visit in visits.values():

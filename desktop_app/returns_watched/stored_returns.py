@@ -20,10 +20,10 @@ from desktop_app.returns_watched.stored_facts import (
     read_facts,
 )
 from desktop_app.returns_watched.stored_links import LinkKept
-from desktop_app.returns_watched.stored_vehicles import day_of
 from desktop_app.returns_watched.watching import WatchedJob, WatchSaid, watched, what_ends_first
 from desktop_app.returns_watched.window import Window
 from desktop_app.shop_record.house_rules import HouseRules, read_rules
+from desktop_app.shop_record.kept_value import kept_day
 
 WAITING_DAYS = 92  # an older visit that nobody judged is found on It's Back, not counted
 
@@ -84,7 +84,7 @@ def read_returns_of_job(
     if row is None:
         return ()
     promise = read_promise(connection)
-    near = promise.near(day_of(row.came_at))
+    near = promise.near(kept_day(row.came_at))
     facts = read_facts(connection, [row.vehicle_id], near=near, names=names)
     later = next(job for job in facts.jobs if job.number == row.number)
     others = [job for job in facts.jobs if job.number != later.number]
@@ -112,7 +112,7 @@ def read_watch(connection: Connection, today: date) -> tuple[WatchedJob, ...]:
     if not wanted:
         return ()
     promise = read_promise(connection)
-    start = date.fromisoformat(_start(connection, today))
+    start = kept_day(_start(connection, today))
     facts = read_facts(connection, set(wanted.values()), until=today, near=Near(start, 0))
     met = _all(promise, facts)
     back = {c.earlier for c in met if c.in_window and c.judgement and c.judgement.is_comeback}

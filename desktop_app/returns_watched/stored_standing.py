@@ -16,6 +16,7 @@ from desktop_app.returns_watched.stored_facts import NO_NAMES, SymptomNames, rea
 from desktop_app.returns_watched.stored_returns import read_returns_of_vehicle
 from desktop_app.returns_watched.watching import sightings_since
 from desktop_app.returns_watched.window import MAIN_WINDOW
+from desktop_app.shop_record.kept_value import kept_day
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,4 +85,4 @@ def _sold_on(connection: Connection, vehicle_id: int, out: date | None, today: d
             VehicleEvent.happened_on <= today.isoformat(),
         )
     ).scalar()
-    return None if day is None else date.fromisoformat(day)
+    return None if day is None else kept_day(day)

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from sqlalchemy import Connection, select
 
+from desktop_app.parts_compared.kind_names import kind_words
 from desktop_app.parts_compared.stored import Pair
 from desktop_app.repair_jobs.stored import Job, TroubleCode, Vehicle, Visit
 
@@ -80,6 +81,6 @@ def _read(connection: Connection, job_id: int) -> JobThen | None:
         concern=row.concern,
         cause="not caught" if row.cause_found == 0 else row.cause,
         correction=row.correction,
-        parts=tuple(dict.fromkeys(connection.execute(kinds).scalars())),
+        parts=tuple(dict.fromkeys(map(kind_words, connection.execute(kinds).scalars()))),
         codes=tuple(sorted(set(connection.execute(codes).scalars()))),
     )

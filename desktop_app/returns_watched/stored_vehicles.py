@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Collection, Iterable, Iterator
 from dataclasses import dataclass
-from datetime import date
 from typing import Any, cast
 
 from sqlalchemy import Connection, Row, Select, select
@@ -119,8 +118,3 @@ def _refused(connection: Connection) -> frozenset[tuple[str, str]]:
 def _words(row: Row[Any]) -> str:
     name = row.plate or row.tag or (row.vin or "")[-6:]
     return ", ".join(part for part in (row.description, name) if part) or f"vehicle {row.id}"
-
-
-def day_of(at: str) -> date:
-    """Return the day of a kept moment."""
-    return date.fromisoformat(at[:10])

@@ -10,6 +10,7 @@ from typing import Any
 from sqlalchemy import Connection, select
 
 from desktop_app.shop_record.deed import Deed, Done
+from desktop_app.shop_record.kept_value import damaged
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.tables import Setting
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -76,13 +77,23 @@ def all_rules() -> tuple[RuleSaid, ...]:
 
 def read_rules(connection: Connection) -> HouseRules:
     """Read the shop's rules; what was never changed has its default."""
-    known = {f.name for f in fields(HouseRules)}
+    known = {f.name: type(f.default) for f in fields(HouseRules)}
     kept = {
-        name: json.loads(value)
+        name: _kept(value, known[name])
         for name, value in connection.execute(select(Setting.name, Setting.value))
         if name in known
     }
     return replace(HouseRules(), **kept)
+
+
+def _kept(text: str, wanted: type) -> Any:
+    try:
+        value = json.loads(text)
+    except ValueError as error:
+        raise damaged(text, "a house rule") from error
+    if type(value) is not wanted:
+        raise damaged(text, "a house rule")
+    return value
 
 
 def change_rule(record: ShopRecord, name: str, value: Any) -> Done:

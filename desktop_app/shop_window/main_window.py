@@ -6,7 +6,7 @@ from collections.abc import Callable
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QByteArray, QSettings, Qt, QTimer, Signal, Slot
-from PySide6.QtGui import QAction, QCloseEvent, QKeySequence, QPaintEvent
+from PySide6.QtGui import QAction, QCloseEvent, QKeySequence, QPaintEvent, QShortcut
 from PySide6.QtWidgets import (
     QHBoxLayout,
     QMainWindow,
@@ -54,6 +54,7 @@ class MainWindow(QMainWindow):
         self._undo = self._tool("↶ Undo", QKeySequence.StandardKey.Undo)
         self._redo = self._tool("↷ Redo", QKeySequence.StandardKey.Redo)
         self._lay_out()
+        QShortcut(QKeySequence(QKeySequence.StandardKey.Quit), self, self.close)
         self._restore_place()
 
     def attend(self, desk: Desk) -> None:

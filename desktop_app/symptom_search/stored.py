@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
-from datetime import date
 from typing import Any
 
 from sqlalchemy import Connection, Text, column, select, table
@@ -12,6 +11,7 @@ from sqlalchemy import Connection, Text, column, select, table
 from desktop_app.parts_compared.stored import Pair
 from desktop_app.repair_jobs.stored import Job, Vehicle, Visit
 from desktop_app.shop_record.dialect_search import JobText, among, read_texts
+from desktop_app.shop_record.kept_value import kept_day
 from desktop_app.symptom_search.fixes import MendedJob
 
 # The judgements that make a return a comeback, and the table that keeps them; it belongs to a
@@ -102,7 +102,7 @@ def mended_jobs(connection: Connection, ids: Sequence[int]) -> list[MendedJob]:
             job,
             frozenset(replaced.get(job, ())),
             correction,
-            date.fromisoformat(str(left_at)[:10]),
+            kept_day(str(left_at)),
             window,
             job in back,
         )

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from desktop_app.parts_compared.kind_names import kind_words
 from desktop_app.repair_jobs.distance import from_miles
 from desktop_app.repair_jobs.proof import ProofLevel
 from desktop_app.weekly_report.figures import JobLeft, WeekFigures
@@ -73,7 +74,7 @@ def _left_row(figures: WeekFigures, job: JobLeft) -> tuple[Cell, ...]:
         "not caught" if job.cause_found is False else job.cause,
         job.correction,
         job.system,
-        ", ".join(job.part_kinds),
+        ", ".join(map(kind_words, job.part_kinds)),
         "not said" if level is None else f"{level} {ProofLevel(level).word}",
         job.hours,
         job.unbilled_hours,
@@ -122,7 +123,7 @@ def _came_back(figures: WeekFigures) -> Table:
             unknown if miles is None else from_miles(miles, figures.shop.distance_unit),
             row.candidate.window_used,
             row.candidate.decided_by,
-            "; ".join(row.candidate.reasons),
+            row.candidate.why(),
             row.concern_then,
             row.concern_now,
             row.candidate.root,

@@ -13,6 +13,7 @@ from desktop_app.repair_jobs.stored import Job, Vehicle, Visit
 from desktop_app.returns_watched.stored_facts import NO_NAMES, SymptomNames
 from desktop_app.returns_watched.stored_returns import read_returns, read_watch
 from desktop_app.shop_record.house_rules import HouseRules, read_rules
+from desktop_app.shop_record.kept_value import kept_day
 from desktop_app.weekly_report.figures import (
     WEEKS_SHOWN,
     JobLeft,
@@ -63,7 +64,7 @@ def _shop_words(rules: HouseRules) -> ShopWords:
 
 def _days_left(connection: Connection, since: date, until: date) -> tuple[date, ...]:
     rows = connection.execute(_within(select(Job.left_at), since, until))
-    return tuple(date.fromisoformat(row.left_at[:10]) for row in rows)
+    return tuple(kept_day(row.left_at) for row in rows)
 
 
 def _jobs_left(connection: Connection, since: date, until: date) -> tuple[JobLeft, ...]:
@@ -94,7 +95,7 @@ def _part_kinds(connection: Connection, job_ids: Collection[int]) -> dict[int, t
 
 
 def _job_left(row: Row[Any], kinds: tuple[str, ...]) -> JobLeft:
-    left_on = date.fromisoformat(row.left_at[:10])
+    left_on = kept_day(row.left_at)
     return JobLeft(
         number=row.number,
         left_on=left_on,

@@ -83,3 +83,10 @@ def test_what_was_not_tried_is_said_and_nothing_is_called_safe() -> None:
         said = " ".join(worth_saying(ProofReached(level)))
         assert "safe" not in said
     assert worth_saying(ProofReached(ProofLevel.SAME_CONDITIONS)) == ()
+
+
+def test_a_full_trip_without_a_reading_of_the_codes_says_so() -> None:
+    said = worth_saying(ProofReached(ProofLevel.FULL_TRIP))
+    assert said[-1] == "That no code was pending afterwards is not written down."
+    read = worth_saying(ProofReached(ProofLevel.FULL_TRIP, codes_were_read=True))
+    assert read == said[:-1]

@@ -351,3 +351,13 @@ def test_an_axis_holds_every_value_and_has_marks_in_order(values: list[float]) -
     assert all(axis.low <= one <= axis.high for one in (*values, *axis.ticks))
     assert list(axis.ticks) == sorted(set(axis.ticks))
     assert 1 <= len(axis.ticks) <= 7
+
+
+def test_the_head_says_that_something_typed_is_not_in_the_verdict(bench: Bench, qtbot: Any) -> None:
+    lay(bench, qtbot, "distributor rotor")
+    field = measure(bench, qtbot, "tip radius from the shaft axis, removed", "33.10; thirty")
+    said = "One entry below can't be read and is not in this verdict"
+    assert said in words_of(bench)
+    assert field.text() == "33.10; thirty"
+    measure(bench, qtbot, "tip radius from the shaft axis, removed", "33.10; 33.12")
+    assert said not in words_of(bench)

@@ -32,6 +32,7 @@ class DimensionRow(QObject):
     """The widgets of one dimension in a grid's columns, and what happens in them."""
 
     entered = Signal(object)  # the ReadingField that was left with Enter
+    read_or_not = Signal()  # something typed was refused, or is mended
 
     def __init__(self, desk: Desk, pair_id: int, dimension: Dimension, parent: QWidget) -> None:
         super().__init__(parent)
@@ -39,6 +40,7 @@ class DimensionRow(QObject):
         self._pair_id = pair_id
         self.dimension = dimension
         self._pair: PairView | None = None
+        self._refused: dict[Side, str] = {}
         self._explain: ExplainBox | None = None
         self._limit: LimitBox | None = None
         self.boxes: dict[Side, QWidget] = {}
@@ -153,10 +155,19 @@ class DimensionRow(QObject):
             read_readings(text, self.dimension, unit)
         except ShopTrouble as trouble:
             where = "removed part" if side == "removed" else "replacement"
-            self._say(self._refusal, f"✎ On the {where}: {trouble.sentence()}")
+            self._refuse(side, f"✎ On the {where}: {trouble.sentence()}")
             return None
-        self._say(self._refusal, "")
+        self._refuse(side, "")
         return self._write(side, text, self._chosen_tool(side))
+
+    def refused(self) -> int:
+        """Return how many sides hold something that can't be read."""
+        return sum(bool(words) for words in self._refused.values())
+
+    def _refuse(self, side: Side, words: str) -> None:
+        self._refused[side] = words
+        self._say(self._refusal, "\n".join(one for one in self._refused.values() if one))
+        self.read_or_not.emit()
 
     def _write(self, side: Side, text: str, tool: str) -> object:
         return self._desk.do(

@@ -45,6 +45,7 @@ class PairCard(QFrame):
         self._photos = PairPhotos(desk, pair_id, kind)
         self._conditions = ConditionsSeen(desk, pair_id, kind)
         self._readings = ReadingsTable(desk, pair_id, kind)
+        self._readings.unread.connect(self._head.say_unread)
         self._lay_out()
 
     def show_pair(self, pair: PairView, drawer: Mapping[str, Instrument]) -> None:

@@ -28,6 +28,8 @@ class PairHead(QFrame):
         self._name = name
         self._title = plain_label(name, "heading", wrap=True)
         self._verdict: QLabel = plain_label("", "title")
+        self._unread = plain_label("", wrap=True)
+        self._unread.hide()
         self._reasons = plain_label("", wrap=True)
         self._all = QPushButton("All reasons")
         self._all.setCheckable(True)
@@ -48,6 +50,7 @@ class PairHead(QFrame):
         column.setContentsMargins(0, 0, 0, 0)
         column.addLayout(top)
         column.addWidget(self._verdict)
+        column.addWidget(self._unread)
         column.addLayout(self._steps)
         reasons = QHBoxLayout()
         reasons.addWidget(self._reasons, 1)
@@ -75,6 +78,15 @@ class PairHead(QFrame):
         if list(steps) != self._steps_shown:
             self._steps_shown = list(steps)
             self._build_steps()
+
+    @Slot(int)
+    def say_unread(self, fields: int) -> None:
+        """Say beside the verdict that something typed is not part of it."""
+        what = "One entry" if fields == 1 else f"{fields} entries"
+        is_not = "is" if fields == 1 else "are"
+        words = f"✎  {what} below can't be read and {is_not} not in this verdict. Mend it first."
+        self._unread.setText(words if fields else "")
+        self._unread.setVisible(bool(fields))
 
     def say_unknown(self, position: str, words: str) -> None:
         """Say why nothing is judged."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from PySide6.QtCore import Slot
+from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QGridLayout, QPushButton, QWidget
 
 from desktop_app.parts_compared.comparison import PairComparison
@@ -22,6 +22,8 @@ HEADS = ("", "◆ Removed", "● Replacement", "Instrument", "To scale", "Verdic
 
 class ReadingsTable(QWidget):
     """Fields that follow each other with Enter: removed, replacement, then the next row."""
+
+    unread = Signal(int)  # how many fields hold something that can't be read
 
     def __init__(self, desk: Desk, pair_id: int, kind: PartKind) -> None:
         super().__init__()
@@ -72,6 +74,7 @@ class ReadingsTable(QWidget):
         for one in dimensions:
             row = DimensionRow(self._desk, self._pair_id, one, self)
             row.entered.connect(self._move_on)
+            row.read_or_not.connect(self._count_unread)
             place = row.place(self._grid, place)
             self._rows[one.name] = row
         return place
@@ -88,6 +91,10 @@ class ReadingsTable(QWidget):
         sign = "▾" if self._unfolded else "▸"
         others = len(self._others)
         self._more.setText(f"{sign}  More dimensions: {others}, of which {measured} measured")
+
+    @Slot()
+    def _count_unread(self) -> None:
+        self.unread.emit(sum(row.refused() for row in self._rows.values()))
 
     @Slot()
     def _turn(self) -> None:

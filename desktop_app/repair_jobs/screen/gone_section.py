@@ -72,7 +72,9 @@ class GoneSection(Section):
         if job.proof_level is not None:
             happens = [c for c, yes in job.conditions.items() if yes]
             tried = happens if job.proof_level == ProofLevel.SAME_CONDITIONS else []
-            reached = ProofReached(ProofLevel(job.proof_level), tried)
+            reached = ProofReached(
+                ProofLevel(job.proof_level), tried, codes_were_read=job.codes_were_read
+            )
             self._said.setText("To say at hand-over: " + " ".join(worth_saying(reached)))
         else:
             self._said.setText("")

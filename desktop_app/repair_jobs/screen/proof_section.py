@@ -7,7 +7,7 @@ from PySide6.QtWidgets import QButtonGroup, QGridLayout, QPushButton, QWidget
 
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.job_view import JobView
-from desktop_app.repair_jobs.proof import RECORDED_LEVELS, ProofLevel
+from desktop_app.repair_jobs.proof import CODES_READ, RECORDED_LEVELS, ProofLevel
 from desktop_app.repair_jobs.proof_checks import maker_first, proof_checks
 from desktop_app.repair_jobs.screen.check_list import CheckList
 from desktop_app.repair_jobs.screen.code_rows import CodeRows
@@ -58,7 +58,9 @@ class ProofSection(Section):
             self._words.save_now()
         self._job = job
         checks = proof_checks(job.system)
-        self._list.show_checks(job, [(words, False) for words in (*checks.bay, *checks.road)])
+        self._list.show_checks(
+            job, [(words, False) for words in (*checks.bay, CODES_READ, *checks.road)]
+        )
         self._enough.setText(f"Enough when: {checks.enough}")
         self._codes.show_job(job)
         for button in self._levels.buttons():

@@ -219,7 +219,7 @@ def _head(row: ReturnRow, unit: DistanceUnit) -> str:
     lines = [
         f"{row.vehicle}: {row.apart(unit)} after hand-over, {where}, {one.window_used:.0%} of it "
         f"used; decided by {one.decided_by}.",
-        f"Why it is here: {'; '.join(one.reasons) or 'a person judged it'}.",
+        f"Why it is here: {one.why() or 'a person judged it'}.",
     ]
     if one.root != row.earlier:
         lines.append(f"{row.earlier} was a comeback itself; the first of the chain is {one.root}.")

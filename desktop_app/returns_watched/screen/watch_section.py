@@ -99,7 +99,7 @@ class WatchSection(Section):
         unit = self._unit()
         words = (
             f"↩  {head}: {row.candidate.days} days, {row.distance_words(unit)}{beyond}. "
-            f"{'; '.join(row.candidate.reasons)}. {decided[0].upper()}{decided[1:]}."
+            f"{row.candidate.why()}. {decided[0].upper()}{decided[1:]}."
         )
         self._returns.addWidget(plain_label(words, wrap=True))
         button = QPushButton(f"{press}: {row.earlier} and {row.later}")
