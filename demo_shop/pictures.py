@@ -135,7 +135,7 @@ def _sheet(program: Program, shop: Path, file: Path) -> Path:
     with tempfile.TemporaryDirectory() as folder:
         pdf = Path(folder) / "sheet.pdf"
         job = program.desk.ask(job_to_show)[0]
-        write_sheet(program.desk.record, job, kinds_of(shop), pdf)
+        write_sheet(program.desk.record, job, kinds_of(program.desk.record), pdf)
         document = pypdfium2.PdfDocument(pdf)
         document[0].render(scale=1.3).to_pil().convert("RGB").save(file, optimize=True)
         document.close()

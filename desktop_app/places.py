@@ -27,7 +27,7 @@ if TYPE_CHECKING:
 
 ASK, HEARD, JOB = "Ask the Old Jobs", "Heard", "Job"
 WATCH, BACK, MONDAY = "Under Watch", "It's Back", "Monday Book"
-DRAWER, RULES = "Tool Drawer", "House Rules"
+KINDS, DRAWER, RULES = "Part Kinds", "Tool Drawer", "House Rules"
 QUIET_MS = 700  # after the window is there, before what waits is counted
 
 
@@ -44,6 +44,7 @@ class Places(QObject):
         self._window = window
         self.desk = Desk(record, self)
         self._words: Vocabulary | None = None
+        self._kinds_changed = False
         window.attend(self.desk)
         self.desk.changed.connect(self._hear)
         QTimer.singleShot(QUIET_MS, self, self._look_around)
@@ -53,6 +54,7 @@ class Places(QObject):
             (WATCH, self._watch_page, True),
             (BACK, self._back_page, True),
             (MONDAY, self._monday_page, True),
+            (KINDS, self._kinds_page, True),
             (DRAWER, self._drawer_page, True),
             (RULES, self._rules_page, True),
             (JOB, self._job_page, False),
@@ -76,7 +78,7 @@ class Places(QObject):
 
     @cached_property
     def _shelf(self) -> KindShelf:
-        return shelf_of(self.desk.record.folder)
+        return shelf_of(self.desk.record)
 
     @property
     def _kinds(self) -> Mapping[str, PartKind]:
@@ -140,6 +142,11 @@ class Places(QObject):
         from desktop_app.weekly_report.screen.monday_book_page import MondayBookPage
 
         return MondayBookPage(self.desk, self._names())
+
+    def _kinds_page(self) -> QWidget:
+        from desktop_app.parts_compared.screen.part_kinds_page import PartKindsPage
+
+        return PartKindsPage(self.desk, lambda: self._shelf)
 
     def _drawer_page(self) -> QWidget:
         from desktop_app.parts_compared.screen.tool_drawer_page import ToolDrawerPage
@@ -217,6 +224,8 @@ class Places(QObject):
         """Show a job's page."""
         from desktop_app.repair_jobs.screen.job_page import JobPage
 
+        if self._kinds_changed and self._window.renew(JOB):
+            self._kinds_changed = False
         page = self._window.page(JOB)
         assert isinstance(page, JobPage)
         if page.job_id not in (None, job_id):
@@ -262,6 +271,9 @@ class Places(QObject):
 
     @Slot(object)
     def _hear(self, done: Done) -> None:
+        if "own_kind" in done.touched:
+            self.__dict__.pop("_shelf", None)  # read again when it is asked for
+            self._kinds_changed = True
         if done.touched & {"visit", "return_link"}:
             self._count_waiting()
 

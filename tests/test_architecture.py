@@ -78,7 +78,7 @@ def level(module: str) -> int | None:
     first, folder, name = (*module.split("."), "", "")[:3]
     if first != "desktop_app" or folder not in JOB_FOLDERS:
         return None
-    if name == "screen" or name in ABOVE_STORED:
+    if name == "screen" or name in ABOVE_STORED or name.endswith("_actions"):
         return 3 if name == "screen" else 2
     return 1 if name.startswith("stored") else 0
 

@@ -41,6 +41,6 @@ def _checked(asked: Asked) -> Checked:
         checked = check_shop(record, photos)
         kinds = tuple(
             Problem("the shop's own part kinds", trouble.what, False, trouble.do)
-            for trouble in shelf_of(record.folder).troubles
+            for trouble in shelf_of(record).troubles
         )
     return replace(checked, problems=(*checked.problems, *kinds))

@@ -106,7 +106,7 @@ def write_files(folder: Path, draw_window: Callable[[Path, Path], None]) -> tupl
     try:
         with record.reading() as connection:
             job, left_on = job_to_show(connection)
-        write_sheet(record, job, kinds_of(folder), sheet)
+        write_sheet(record, job, kinds_of(record), sheet)
         for _ in write_week(record, week_of(date.fromisoformat(left_on)), week, symptom_names()):
             pass
     finally:

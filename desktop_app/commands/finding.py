@@ -18,7 +18,7 @@ def find(asked: Asked) -> Outcome:
             f"--limit: {asked.limit} is too few or too many.", do="Accepted: 1 to 1000."
         )
     with shop_of(asked) as record:
-        kinds = kinds_of(record.folder)
+        kinds = kinds_of(record)
         found = find_jobs(record, shop_vocabulary(), kinds, asked.text, asked.limit)
     said = found.as_json()
     lines = [f"Read as: {', '.join(said['read_as']) or 'nothing'}"]

@@ -40,5 +40,5 @@ def sheet(asked: Asked) -> Outcome:
     with shop_of(asked) as record:
         with record.reading() as connection:
             job = job_by_number(connection, asked.job)
-        write_sheet(record, job, kinds_of(record.folder), to)
+        write_sheet(record, job, kinds_of(record), to)
     return Outcome({"out": str(to)}, (f"Wrote {to}.",))

@@ -27,19 +27,30 @@ def now() -> datetime:
     return datetime.now().astimezone()
 
 
-def kinds_of(shop: Path | None = None) -> dict[str, PartKind]:
-    """Return the built-in part kinds and those of a shop's own folder."""
-    return shelf_of(shop).kinds
+def kinds_of(shop: ShopRecord | None = None, connection: Any = None) -> dict[str, PartKind]:
+    """Return the built-in part kinds and those of a shop."""
+    return shelf_of(shop, connection).kinds
 
 
-def shelf_of(shop: Path | None) -> KindShelf:
-    """Return the kinds of a shop, and what was wrong with files that had to be left out."""
+def shelf_of(shop: ShopRecord | None, connection: Any = None) -> KindShelf:
+    """Return the kinds of a shop, and what was wrong with those that had to be left out.
+
+    They come from the program, from the folder `part_kinds` of the shop, and from its record,
+    read through `connection` where a deed is open.
+    """
     from desktop_app.parts_compared.kind_shelf import load_kinds
 
-    folders = [resource_path("part_kinds")]
-    if shop is not None:
-        folders.append(shop / "part_kinds")
-    return load_kinds(folders)
+    built_in = resource_path("part_kinds")
+    if shop is None:
+        return load_kinds([built_in])
+    from desktop_app.parts_compared.stored_kinds import own_bodies
+
+    if connection is not None:
+        own = own_bodies(connection)
+    else:
+        with shop.reading() as reader:
+            own = own_bodies(reader)
+    return load_kinds([built_in, shop.folder / "part_kinds"], own)
 
 
 def chosen_place(said: str | None) -> Path:
@@ -83,10 +94,10 @@ def follow(record: ShopRecord) -> None:
     index: list[Follower] = []
 
     def keep_index(connection: Any, changes: Sequence[RowChange]) -> None:
-        if not index:
+        if not index or any(change.table == "own_kind" for change in changes):
             from desktop_app.symptom_search.stored_index import JobIndex
 
-            index.append(JobIndex(kinds_of(record.folder)).follow)
+            index[:] = [JobIndex(kinds_of(record, connection)).follow]
         index[0](connection, changes)
 
     record.followers.append(keep_index)

@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Protocol
 
 from desktop_app.parts_compared.kind_trouble import KindTrouble
 from desktop_app.parts_compared.part_kind import PartKind
 from desktop_app.parts_compared.part_kind_file import read_kind
+
+NOTHING: Mapping[str, str] = {}
 
 
 class Folder(Protocol):
@@ -30,16 +32,18 @@ class Folder(Protocol):
 
 @dataclass(frozen=True, slots=True)
 class KindShelf:
-    """The kinds by id, and what was wrong with files that had to be left out."""
+    """The kinds by id, what was wrong with those left out, and which are kept in the record."""
 
     kinds: dict[str, PartKind]
     troubles: tuple[KindTrouble, ...]
+    own: frozenset[str] = frozenset()
 
 
-def load_kinds(folders: Sequence[Folder]) -> KindShelf:
+def load_kinds(folders: Sequence[Folder], own: Mapping[str, str] = NOTHING) -> KindShelf:
     """Read every *.toml of the folders, later folders replacing kinds of the same id.
 
-    A folder that isn't there counts as empty; a file that can't be used is left out and told of.
+    `own` holds the texts that the record keeps, by id; they come last. A folder that isn't there
+    counts as empty; what can't be used is left out and told of.
     """
     kinds: dict[str, PartKind] = {}
     troubles: list[KindTrouble] = []
@@ -54,7 +58,12 @@ def load_kinds(folders: Sequence[Folder]) -> KindShelf:
                 troubles.append(trouble)
             else:
                 kinds[kind.id] = kind
-    return KindShelf(dict(sorted(kinds.items())), tuple(troubles))
+    for name, text in own.items():
+        try:
+            kinds[name] = read_kind(text, f"the shop's own {name}")
+        except KindTrouble as trouble:
+            troubles.append(trouble)
+    return KindShelf(dict(sorted(kinds.items())), tuple(troubles), frozenset(own) & kinds.keys())
 
 
 def _text(file: Folder) -> str:

@@ -101,6 +101,18 @@ class MainWindow(QMainWindow):
             self._stack.addWidget(self._places[name])
         return self._places[name]
 
+    def renew(self, name: str) -> bool:
+        """Let the page of a place go, so that it is made anew; False while it is shown."""
+        page = self._places.get(name)
+        if page is not None and page is self._stack.currentWidget():
+            return False
+        if page is not None:
+            _save(page)
+            del self._places[name]
+            self._stack.removeWidget(page)
+            page.deleteLater()
+        return True
+
     def add_to_top(self, widget: QWidget) -> None:
         """Put something into the strip above the page, left of undo and redo."""
         self._top.insertWidget(self._top.count() - 3, widget)

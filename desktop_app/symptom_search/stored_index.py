@@ -189,6 +189,9 @@ def _jobs_touched(connection: Connection, change: RowChange) -> Iterator[int]:
     elif change.table == "vehicle":
         visits = select(Visit.id).where(Visit.vehicle_id == change.row_id)
         yield from _ids(connection, select(Job.id).where(Job.visit_id.in_(visits)))
+    elif change.table == "own_kind":
+        for kind in _owner(connection, change, "kind"):
+            yield from _ids(connection, select(Pair.job_id).where(Pair.part_kind == kind))
     elif change.table == "person":
         yield from _ids(connection, select(Job.id).where(Job.technician_id == change.row_id))
 

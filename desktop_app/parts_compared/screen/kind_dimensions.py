@@ -1,0 +1,145 @@
+"""The dimensions of a part kind in a grid; the shop's own have fields to change them."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+from functools import partial
+
+from PySide6.QtCore import Slot
+from PySide6.QtWidgets import QGridLayout, QPushButton, QWidget
+
+from desktop_app.parts_compared import kind_actions
+from desktop_app.parts_compared.instrument_choice import instruments_for
+from desktop_app.parts_compared.own_kind import (
+    SHOPS_FIGURE,
+    read_allowed,
+    with_dimension,
+    without_dimension,
+)
+from desktop_app.parts_compared.part_kind import Dimension, PartKind
+from desktop_app.parts_compared.said_of_dimension import ROLE_WORDS, allowed_typed, allowed_words
+from desktop_app.parts_compared.stored_pairs import drawer
+from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.fields import ChoiceField, LineField, Tick
+from desktop_app.shop_window.texts import plain_label, tooltip
+
+HEADS = ("", "What it asks", "Allowed", "Instrument", "Must be settled", "")
+ESSENTIAL = "essential"
+
+
+class KindDimensions(QWidget):
+    """One row a dimension: its name, what it asks, how much is allowed, with what it is read."""
+
+    def __init__(self, desk: Desk, kind: PartKind, *, own: bool) -> None:
+        super().__init__()
+        self._desk = desk
+        self._kind = kind
+        self._shows: list[Callable[[Dimension], None]] = []
+        self._grid = QGridLayout(self)
+        self._grid.setContentsMargins(0, 0, 0, 0)
+        self._grid.setVerticalSpacing(6)
+        for column, words in enumerate(HEADS):
+            self._grid.addWidget(plain_label(words, "quiet"), 0, column)
+        for column, stretch in enumerate((3, 3, 2, 2, 1, 0)):
+            self._grid.setColumnStretch(column, stretch)
+        self._tools = (desk.ask(drawer) or {}) if own else {}
+        for number, one in enumerate(kind.dimensions):
+            row = 2 * number + 1
+            self._add_words(one, row)
+            (self._add_fields if own else self._add_values)(one, row)
+        self._refusals: dict[str, str] = {}
+        self._refusal = plain_label("", wrap=True)
+        self._refusal.hide()
+        self._grid.addWidget(self._refusal, 2 * len(kind.dimensions) + 1, 0, 1, len(HEADS))
+        self.show_kind(kind)
+
+    def show_kind(self, kind: PartKind) -> None:
+        """Show the values of a kind with the same dimensions."""
+        self._kind = kind
+        for show, one in zip(self._shows, kind.dimensions, strict=True):
+            show(one)
+
+    def _add_words(self, one: Dimension, row: int) -> None:
+        self._grid.addWidget(plain_label(one.label[:1].upper() + one.label[1:], wrap=True), row, 0)
+        self._grid.addWidget(plain_label(ROLE_WORDS[one.role], "quiet", wrap=True), row, 1)
+        below = "  ".join(words for words in (one.how, f"Basis: {one.basis}.") if words)
+        self._grid.addWidget(plain_label(below, "quiet", wrap=True), row + 1, 1, 1, 5)
+
+    def _add_values(self, one: Dimension, row: int) -> None:
+        allowed = plain_label("", wrap=True)
+        self._grid.addWidget(allowed, row, 2)
+        self._grid.addWidget(plain_label(one.instrument), row, 3)
+        self._grid.addWidget(plain_label("◆  yes" if one.essential else "no"), row, 4)
+
+        def show(now: Dimension) -> None:
+            allowed.setText(allowed_words(now, self._desk.rules.length_unit))
+
+        self._shows.append(show)
+
+    def _add_fields(self, one: Dimension, row: int) -> None:
+        field = LineField(f"allowed, {one.label}", partial(self._save_allowed, one.name))
+        field.setToolTip(tooltip(allowed_words(one, self._desk.rules.length_unit)))
+        field.setEnabled(one.role not in ("count", "word"))
+        tools = instruments_for(one, self._tools)
+        tool = ChoiceField(
+            f"instrument, {one.label}",
+            [(name, name) for name in tools],
+            partial(self._save_tool, one.name),
+        )
+        needed = Tick(ESSENTIAL)
+        needed.setToolTip(tooltip(f"Must “{one.label}” be settled before a pair fits?"))
+        needed.clicked.connect(partial(self._save_need, one.name))
+        away = QPushButton("✕")
+        away.setAccessibleName(f"Take out {one.label}")
+        away.setToolTip(tooltip(f"Take “{one.label}” out; readings that are kept stay kept"))
+        away.setProperty("dimension", one.name)
+        away.clicked.connect(self._take_out)
+        for column, widget in enumerate((field, tool, needed, away), start=2):
+            self._grid.addWidget(widget, row, column)
+
+        def show(now: Dimension) -> None:
+            field.show_value(allowed_typed(now, self._desk.rules.length_unit))
+            tool.show_value(now.instrument)
+            needed.setChecked(now.essential)
+
+        self._shows.append(show)
+
+    def _save_allowed(self, name: str, text: str) -> object:
+        one = self._kind.dimension(name)
+        if one is None:
+            return None
+        try:
+            span = read_allowed(text, one, self._desk.rules.length_unit)
+        except ShopTrouble as trouble:
+            self._say(name, f"✎ {one.label}: {trouble.sentence()}")
+            return None
+        self._say(name, "")
+        return self._keep(replace(one, allowed=span, basis=SHOPS_FIGURE))
+
+    def _save_tool(self, name: str, tool: str) -> object:
+        one = self._kind.dimension(name)
+        return None if one is None else self._keep(replace(one, instrument=tool))
+
+    def _save_need(self, name: str, needed: bool) -> object:
+        one = self._kind.dimension(name)
+        return None if one is None else self._keep(replace(one, essential=needed))
+
+    def _keep(self, changed: Dimension) -> object:
+        return self._desk.do(kind_actions.keep_own_kind, with_dimension(self._kind, changed))
+
+    def _say(self, name: str, words: str) -> None:
+        self._refusals[name] = words
+        self._refusal.setText("\n".join(one for one in self._refusals.values() if one))
+        self._refusal.setVisible(bool(self._refusal.text()))
+
+    @Slot()
+    def _take_out(self) -> None:
+        name = str(self.sender().property("dimension"))
+        try:
+            left = without_dimension(self._kind, name)
+        except ShopTrouble as trouble:
+            self._say("", f"✎ {trouble.sentence()}")
+            return
+        self._desk.do(kind_actions.keep_own_kind, left)

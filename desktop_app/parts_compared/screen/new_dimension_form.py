@@ -1,0 +1,129 @@
+"""The form that adds a dimension of the shop's own to a part kind."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Slot
+from PySide6.QtWidgets import (
+    QComboBox,
+    QGridLayout,
+    QHBoxLayout,
+    QLineEdit,
+    QPushButton,
+    QVBoxLayout,
+    QWidget,
+)
+
+from desktop_app.parts_compared import kind_actions
+from desktop_app.parts_compared.instrument import USUAL_INSTRUMENTS, usual_instrument
+from desktop_app.parts_compared.own_kind import new_dimension, with_dimension
+from desktop_app.parts_compared.part_kind import DIRECTIONS, ROLES, PartKind
+from desktop_app.parts_compared.said_of_dimension import ROLE_WORDS
+from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.fields import Labelled
+from desktop_app.shop_window.texts import plain_label
+
+UNITS = ("mm", "deg", "ohm", "kohm", "V", "A", "kPa", "ml", "C", "g/s")
+HINTS = {
+    "same": "either way, such as 0.2",
+    "orientation": "degrees either way, such as 2",
+    "restored": "from and to, such as 0.1 to 1.5",
+    "limit": "10 to 20, at least 10, at most 20, or nothing",
+    "count": "nothing to say: it must be equal",
+    "word": "nothing to say: it must be alike",
+}
+
+
+class NewDimensionForm(QWidget):
+    """Name, role, unit, how much is allowed, instrument; kept with one button."""
+
+    def __init__(self, desk: Desk, kind: PartKind) -> None:
+        super().__init__()
+        self._desk = desk
+        self._kind = kind
+        self._label, self._allowed = QLineEdit(), QLineEdit()
+        self._role, self._unit, self._tool, self._way = (QComboBox() for _ in range(4))
+        for role in ROLES:
+            self._role.addItem(ROLE_WORDS[role], role)
+        self._unit.addItems(UNITS)
+        self._way.addItems(DIRECTIONS)
+        self._allowed_box = Labelled("Allowed", self._allowed)
+        self._way_box = Labelled("Comes back", self._way)
+        self._refusal = plain_label("", wrap=True)
+        self._refusal.hide()
+        grid = QGridLayout()
+        boxes = (
+            Labelled("Another dimension", self._label),
+            Labelled("What it asks", self._role),
+            Labelled("In", self._unit),
+            self._allowed_box,
+            self._way_box,
+            Labelled("Read with", self._tool),
+        )
+        for place, box in enumerate(boxes):
+            grid.addWidget(box, place // 3, place % 3)
+        add = QPushButton("Add it")
+        add.setAccessibleName("Add the dimension")
+        add.clicked.connect(self._add)
+        self._label.returnPressed.connect(self._add)
+        self._allowed.returnPressed.connect(self._add)
+        row = QHBoxLayout()
+        row.addWidget(add)
+        row.addStretch(1)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 10, 0, 0)
+        column.addLayout(grid)
+        column.addWidget(self._refusal)
+        column.addLayout(row)
+        self._role.currentIndexChanged.connect(self._fit)
+        self._unit.currentIndexChanged.connect(self._fit)
+        self._fit()
+
+    def show_kind(self, kind: PartKind) -> None:
+        """Take the kind as it is now: the dimension is added to that."""
+        self._kind = kind
+
+    @Slot()
+    def _fit(self) -> None:
+        """Offer what goes with the role and the unit that are chosen."""
+        role = self._role.currentData()
+        unit = {"count": "n", "word": "word", "orientation": "deg"}.get(role)
+        self._unit.setEnabled(unit is None)
+        self._way_box.setVisible(role == "restored")
+        self._allowed.setEnabled(role not in ("count", "word"))
+        self._allowed_box.hint(HINTS[role])
+        chosen = self._tool.currentText()
+        self._tool.clear()
+        wanted = unit or self._unit.currentText()
+        looked_at = wanted in ("n", "word")
+        self._tool.addItems(
+            ["eye"]
+            if looked_at
+            else [
+                name
+                for name in USUAL_INSTRUMENTS
+                if (tool := usual_instrument(name, wanted)) is not None and tool.resolution > 0
+            ]
+        )
+        self._tool.setCurrentText(chosen)
+
+    @Slot()
+    def _add(self) -> None:
+        try:
+            one = new_dimension(
+                self._kind,
+                self._label.text(),
+                self._role.currentData(),
+                self._unit.currentText(),
+                self._tool.currentText(),
+                self._allowed.text(),
+                "smaller" if self._way.currentText() == "smaller" else "bigger",
+                self._desk.rules.length_unit,
+            )
+            changed = with_dimension(self._kind, one)
+        except ShopTrouble as trouble:
+            self._refusal.setText(f"✎ {trouble.sentence()}")
+            self._refusal.show()
+            return
+        self._refusal.hide()
+        self._desk.do(kind_actions.keep_own_kind, changed)

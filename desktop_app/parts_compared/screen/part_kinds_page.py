@@ -1,0 +1,150 @@
+"""Part Kinds: the shelf of everything the shop can compare, and what it says about each kind."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtCore import QEvent, QObject, QSize, Qt, QTimer, Slot
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import (
+    QHBoxLayout,
+    QLineEdit,
+    QListWidget,
+    QListWidgetItem,
+    QVBoxLayout,
+    QWidget,
+)
+
+from desktop_app.parts_compared import kind_actions
+from desktop_app.parts_compared.kind_names import kinds_meant
+from desktop_app.parts_compared.kind_shelf import KindShelf
+from desktop_app.parts_compared.own_kind import own_id
+from desktop_app.parts_compared.screen.kind_sheet import KindSheet
+from desktop_app.shop_record.deed import Done
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.fields import save_everything
+from desktop_app.shop_window.look import TOUCH
+from desktop_app.shop_window.page import ReadingPage
+from desktop_app.shop_window.texts import plain_label, tooltip
+
+KIND = Qt.ItemDataRole.UserRole
+
+
+class PartKindsPage(QWidget):
+    """A list of the kinds with a field to find one, and the kind that is chosen.
+
+    `shelf` gives the kinds as they are now; it is asked again after each change of one.
+    """
+
+    def __init__(self, desk: Desk, shelf: Callable[[], KindShelf]) -> None:
+        super().__init__()
+        self._desk = desk
+        self._shelf = shelf
+        self._field = QLineEdit()
+        self._list = QListWidget()
+        self._page = ReadingPage()
+        self._sheet: KindSheet | None = None
+        self._lay_out()
+        self._fill()
+        desk.changed.connect(self._hear)
+
+    def came_here(self) -> None:
+        """Make the field ready to type in."""
+        self._field.setFocus()
+        self._field.selectAll()
+
+    def show_kind(self, kind: str) -> None:
+        """Choose a kind by its id."""
+        for row in range(self._list.count()):
+            if self._list.item(row).data(KIND) == kind:
+                self._list.setCurrentRow(row)
+
+    def _lay_out(self) -> None:
+        self._field.setAccessibleName("Find a part kind")
+        self._field.setPlaceholderText("rotor, pads, plug …")
+        self._field.setClearButtonEnabled(True)
+        self._field.textChanged.connect(self._fill)
+        self._field.installEventFilter(self)
+        self._list.setAccessibleName("Part kinds")
+        self._list.setMinimumWidth(250)
+        self._list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self._list.currentItemChanged.connect(self._choose)
+        left = QVBoxLayout()
+        left.addWidget(plain_label("Part Kinds", "title"))
+        left.addWidget(self._field)
+        left.addWidget(self._list, 1)
+        row = QHBoxLayout(self)
+        row.setContentsMargins(16, 12, 0, 12)
+        row.addLayout(left, 1)
+        row.addWidget(self._page, 4)
+
+    @Slot()
+    def _fill(self) -> None:
+        """List the kinds that the field may mean; the chosen one stays chosen where it can."""
+        shelf, chosen = self._shelf(), self._chosen()
+        self._list.blockSignals(True)
+        self._list.clear()
+        for kind in kinds_meant(self._field.text(), shelf.kinds):
+            own = kind.id in shelf.own
+            item = QListWidgetItem(f"✎  {kind.name}" if own else kind.name)
+            item.setData(KIND, kind.id)
+            item.setSizeHint(QSize(0, TOUCH - 4))
+            item.setToolTip(tooltip(f"{kind.name}, the shop's own" if own else kind.name))
+            self._list.addItem(item)
+        self._list.setCurrentRow(0)
+        self._list.blockSignals(False)
+        if chosen is not None:
+            self.show_kind(chosen)
+        self._choose()
+
+    def _chosen(self) -> str | None:
+        item = self._list.currentItem()
+        return None if item is None else str(item.data(KIND))
+
+    @Slot()
+    def _choose(self) -> None:
+        chosen, shelf = self._chosen(), self._shelf()
+        kind = shelf.kinds.get(chosen) if chosen else None
+        if self._sheet is not None:
+            if kind is not None and self._sheet.can_show(kind, own=kind.id in shelf.own):
+                self._sheet.show_kind(kind)
+                return
+            save_everything(self._sheet)
+            self._sheet.hide()
+            self._sheet.setParent(None)
+            self._sheet.deleteLater()
+            self._sheet = None
+        if kind is None:
+            return
+        self._sheet = KindSheet(self._desk, kind, own=kind.id in shelf.own)
+        self._sheet.copy_wanted.connect(self._copy)
+        self._page.column.addWidget(self._sheet)
+        self._sheet.show()
+
+    @Slot(str)
+    def _copy(self, name: str) -> None:
+        shelf, chosen = self._shelf(), self._chosen()
+        if chosen is None:
+            return
+        kind = shelf.kinds[chosen]
+        done = self._desk.do(kind_actions.copy_kind, kind, name, shelf.kinds.keys())
+        if done is not None:
+            self._field.clear()
+            self.show_kind(own_id(name, shelf.kinds.keys()))
+
+    @Slot(object)
+    def _hear(self, done: Done) -> None:
+        if {"own_kind", "setting"} & done.touched:
+            # A button of the sheet may still be being pressed: the sheet changes in the next turn.
+            QTimer.singleShot(0, self, self._fill)
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """Let Down go from the field into the list; Escape empties the field."""
+        if watched is self._field and isinstance(event, QKeyEvent):
+            if event.type() == QEvent.Type.KeyPress and event.key() == Qt.Key.Key_Down:
+                self._list.setFocus()
+                return True
+            if event.type() == QEvent.Type.KeyPress and event.key() == Qt.Key.Key_Escape:
+                self._field.clear()
+                return True
+        return super().eventFilter(watched, event)

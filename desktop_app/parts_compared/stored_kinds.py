@@ -1,0 +1,28 @@
+"""Reading the shop's own part kinds, and which jobs and pairs a kind has."""
+
+from __future__ import annotations
+
+from sqlalchemy import Connection, func, select
+
+from desktop_app.parts_compared.stored import OwnKind, Pair
+from desktop_app.shop_record.deed import Deed
+
+
+def own_bodies(connection: Connection) -> dict[str, str]:
+    """Return the TOML text of each own kind, by the kind's id."""
+    rows = connection.execute(select(OwnKind.kind, OwnKind.body).order_by(OwnKind.kind))
+    return {row.kind: row.body for row in rows}
+
+
+def own_kind_row(deed: Deed, kind: str) -> tuple[int, str] | None:
+    """Return the row and the text of an own kind, or None where the shop has none by that id."""
+    row = deed.connection.execute(
+        select(OwnKind.id, OwnKind.body).where(OwnKind.kind == kind)
+    ).first()
+    return None if row is None else (row.id, row.body)
+
+
+def pairs_of_kind(connection: Connection, kind: str) -> int:
+    """Return how many pairs of a kind the record has."""
+    wanted = select(func.count()).select_from(Pair).where(Pair.part_kind == kind)
+    return int(connection.execute(wanted).scalar_one())

@@ -1,0 +1,139 @@
+"""Part Kinds as a shop owner meets it: find a kind, read it, make it ours, change, give back."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import Any
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QComboBox, QLabel, QLineEdit, QListWidget, QPushButton, QWidget
+
+from desktop_app.commands.shop_place import kinds_of, shelf_of
+from desktop_app.parts_compared.screen.part_kinds_page import PartKindsPage
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_window.desk import Desk
+from tests.screens.bench_desk import named
+
+
+@pytest.fixture
+def desk(shop: ShopRecord, qapp: Any) -> Iterator[Desk]:
+    """A desk on a new shop."""
+    desk = Desk(shop)
+    yield desk
+    desk.errands.finish()
+
+
+@pytest.fixture
+def page(desk: Desk, qtbot: Any) -> PartKindsPage:
+    """The page, shown."""
+    page = PartKindsPage(desk, lambda: shelf_of(desk.record))
+    qtbot.addWidget(page)
+    page.resize(1200, 800)
+    page.show()
+    qtbot.waitExposed(page)
+    return page
+
+
+def press(page: QWidget, qtbot: Any, words: str) -> None:
+    """Press the button that says this and let the page follow."""
+    buttons = [b for b in page.findChildren(QPushButton) if b.isVisibleTo(page)]
+    button = next(b for b in buttons if words in (b.text(), b.accessibleName()))
+    qtbot.mouseClick(button, Qt.MouseButton.LeftButton)
+
+
+def words_of(page: QWidget) -> str:
+    """Return everything that is written on the page now."""
+    return "\n".join(one.text() for one in page.findChildren(QLabel) if one.isVisibleTo(page))
+
+
+def choose(page: PartKindsPage, qtbot: Any, text: str) -> None:
+    """Find a kind by typing a piece of its name."""
+    field = named(page, QLineEdit, "Find a part kind")
+    field.clear()
+    qtbot.keyClicks(field, text)
+
+
+def test_typing_finds_a_kind_and_its_page_says_what_is_measured(
+    page: PartKindsPage, qtbot: Any
+) -> None:
+    choose(page, qtbot, "rotor arm")
+    assert named(page, QListWidget, "Part kinds").count() == 1
+    said = words_of(page)
+    for words in (
+        "Distributor rotor",
+        "Ignition voltage",
+        "0.1 to 1.5 mm bigger",
+        "± 0.05 mm",
+        "common practice, no source",
+        "burned tip",
+        "Turn the engine over by hand once",
+        "sister engine",
+    ):
+        assert words in said, words
+    assert not page.findChildren(QLineEdit, "allowed, bore diameter")
+
+
+def test_a_limit_is_changed_without_touching_files_and_undone(
+    page: PartKindsPage, desk: Desk, qtbot: Any
+) -> None:
+    choose(page, qtbot, "distributor rotor")
+    press(page, qtbot, "Change it for our shop")
+    qtbot.waitUntil(lambda: "allowed, bore diameter" in _fields(page))
+    field = named(page, QLineEdit, "allowed, bore diameter")
+    field.setFocus()
+    field.selectAll()
+    qtbot.keyClicks(field, "0.12")
+    qtbot.keyClick(field, Qt.Key.Key_Return)
+    bore = kinds_of(desk.record)["distributor-rotor"].dimension("bore")
+    assert bore is not None
+    assert bore.allowed == (-0.12, 0.12)
+    desk.undo()
+    qtbot.waitUntil(lambda: named(page, QLineEdit, "allowed, bore diameter").text() == "0.05")
+    press(page, qtbot, "Take ours off the shelf")
+    qtbot.waitUntil(lambda: "allowed, bore diameter" not in _fields(page))
+    assert shelf_of(desk.record).own == frozenset()
+
+
+def test_a_refused_figure_stays_in_its_field_with_what_is_accepted(
+    page: PartKindsPage, desk: Desk, qtbot: Any
+) -> None:
+    choose(page, qtbot, "distributor rotor")
+    press(page, qtbot, "Change it for our shop")
+    qtbot.waitUntil(lambda: "allowed, bore diameter" in _fields(page))
+    field = named(page, QLineEdit, "allowed, bore diameter")
+    field.setFocus()
+    field.selectAll()
+    qtbot.keyClicks(field, "snug")
+    qtbot.keyClick(field, Qt.Key.Key_Return)
+    assert field.text() == "snug"
+    assert "bore diameter: 'snug' can't be understood" in words_of(page)
+
+
+def test_a_dimension_is_added_and_taken_out(page: PartKindsPage, desk: Desk, qtbot: Any) -> None:
+    choose(page, qtbot, "distributor rotor")
+    press(page, qtbot, "Change it for our shop")
+    qtbot.waitUntil(lambda: "Another dimension" in _fields(page))
+    press(page, qtbot, "Add the dimension")
+    assert "It needs a name" in words_of(page)
+    qtbot.keyClicks(named(page, QLineEdit, "Another dimension"), "Collar width")
+    qtbot.keyClicks(named(page, QLineEdit, "Allowed"), "0.2")
+    assert named(page, QComboBox, "Read with").findText("calliper") >= 0
+    press(page, qtbot, "Add the dimension")
+    qtbot.waitUntil(lambda: "allowed, Collar width" in _fields(page))
+    press(page, qtbot, "Take out Collar width")
+    qtbot.waitUntil(lambda: "allowed, Collar width" not in _fields(page))
+
+
+def test_a_copy_is_made_under_a_new_name(page: PartKindsPage, desk: Desk, qtbot: Any) -> None:
+    choose(page, qtbot, "relay")
+    press(page, qtbot, "Copy it under this name")
+    assert "Type a name for the new kind first" in words_of(page)
+    qtbot.keyClicks(named(page, QLineEdit, "Name of the new kind"), "Glow plug relay")
+    press(page, qtbot, "Copy it under this name")
+    qtbot.waitUntil(lambda: "Glow plug relay" in words_of(page))
+    assert "glow-plug-relay" in kinds_of(desk.record)
+
+
+def _fields(page: QWidget) -> set[str]:
+    return {one.accessibleName() for one in page.findChildren(QLineEdit) if one.isVisibleTo(page)}
