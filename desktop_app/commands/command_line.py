@@ -113,6 +113,13 @@ def _parser() -> argparse.ArgumentParser:
     one.add_argument("files", metavar="PAIR.toml", nargs="+")
     one = add("kinds", "show the part kinds, or one of them")
     one.add_argument("kind", metavar="KIND", nargs="?")
+    one = add("spark", "say what rotor gap and plug gap ask of the coil", shop=True)
+    one.add_argument("--rotor-gap-mm", metavar="G")
+    one.add_argument("--plug-gap-mm", metavar="P")
+    one.add_argument("--compression-ratio", metavar="R")
+    one.add_argument("--pressure-kpa", metavar="KPA")
+    one.add_argument("--temperature-c", metavar="C")
+    one.add_argument("--pair", nargs=2, metavar=("JOB", "PAIRNUMBER"))
     one = add("returns", "list who came back, judged or not", shop=True)
     one.add_argument("--since", metavar="DATE")
     one.add_argument("--until", metavar="DATE")
@@ -143,6 +150,8 @@ def _command(name: str) -> Command:
         from desktop_app.commands import parts
 
         command = parts.compare if name == "compare" else parts.kinds
+    elif name == "spark":
+        from desktop_app.commands.spark import spark as command
     elif name in ("returns", "watch"):
         from desktop_app.commands import watching
 

@@ -17,6 +17,7 @@ from desktop_app.parts_compared.stored import (
     PartCondition,
     Reading,
 )
+from desktop_app.parts_compared.stored_gauge import studied_in_another_unit
 from desktop_app.shop_record.deed import Deed, Done
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -233,6 +234,12 @@ def keep_instrument(
         row = look.instrument_row(deed, name)
         if row is None:
             deed.add(Instrument, name=name, **facts)
+        elif studied_in_another_unit(deed.connection, row, unit):
+            raise ShopTrouble(
+                f"The gauge studies of the {name} were read in another unit.",
+                kept="Nothing was changed.",
+                do="Give the instrument in the other unit a name of its own.",
+            )
         else:
             deed.change(Instrument, row, **facts)
 

@@ -11,7 +11,10 @@ from desktop_app.parts_compared.shown_value import amount, doubt, number, span_t
 
 @dataclass(frozen=True, slots=True)
 class Judged:
-    """A difference (or, for limits, a value) with what was decided about it."""
+    """A difference (or, for limits, a value) with what was decided about it.
+
+    `entered` is the largest size that went in, where that is how the value was read.
+    """
 
     dimension: Dimension
     value: float
@@ -20,6 +23,7 @@ class Judged:
     verdict: DimensionVerdict
     readings_needed: int | None = None
     same_instrument: bool = True
+    entered: float | None = None
 
 
 def judged_sentence(judged: Judged) -> str:
@@ -105,8 +109,7 @@ def _limit(judged: Judged) -> str:
     unit = judged.dimension.unit
     where = "inside" if judged.verdict == "within limits" else "outside"
     return (
-        f"{label_of(judged.dimension)}: the new one reads "
-        f"{amount(judged.value, unit, judged.expanded)}{doubt(judged.expanded)}, "
+        f"{label_of(judged.dimension)}: {_read(judged)}, "
         f"{where} the limits ({span_text(*judged.allowed, unit)})."
     )
 
@@ -121,8 +124,7 @@ def _orientation(judged: Judged) -> str:
 def _too_close(judged: Judged) -> str:
     unit = judged.dimension.unit
     if judged.dimension.role == "limit":
-        found = f"the new one reads {amount(judged.value, unit, judged.expanded)}"
-        found += doubt(judged.expanded)
+        found = _read(judged)
         beside = f"the limits ({span_text(*judged.allowed, unit)})"
     else:
         found = _moved(judged)
@@ -136,6 +138,14 @@ def _too_close(judged: Judged) -> str:
     if not judged.same_instrument:
         return f"{start} Measure both parts with one instrument: what it gets wrong then cancels."
     return f"{start} More readings won't settle it; a finer instrument may."
+
+
+def _read(judged: Judged) -> str:
+    unit = judged.dimension.unit
+    value = f"{amount(judged.value, unit, judged.expanded)}{doubt(judged.expanded)}"
+    if judged.entered is None:
+        return f"the new one reads {value}"
+    return f"{amount(judged.entered, unit)} still enters the new one, so it measures {value}"
 
 
 def _ascending(judged: Judged) -> Span:

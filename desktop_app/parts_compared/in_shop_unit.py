@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import replace
 
 from desktop_app.parts_compared.comparison import DimensionComparison, PairComparison
+from desktop_app.parts_compared.decision import CONFIDENCE
 from desktop_app.parts_compared.instrument import USUAL_INSTRUMENTS, Instrument, usual_instrument
 from desktop_app.parts_compared.pair_verdict import compare
 from desktop_app.parts_compared.pair_view import PairView, judge
@@ -42,10 +43,14 @@ def typed_shown(typed: str, dimension: Dimension, length_unit: str) -> str:
 
 
 def judge_aloud(
-    pair: PairView, kind: PartKind, drawer: Mapping[str, Instrument], length_unit: str
+    pair: PairView,
+    kind: PartKind,
+    drawer: Mapping[str, Instrument],
+    length_unit: str,
+    confidence: float = CONFIDENCE,
 ) -> PairComparison:
     """Compare a pair as kept, in mm; the sentences speak the shop's `length_unit`."""
-    judged = judge(pair, kind, drawer)
+    judged = judge(pair, kind, drawer, confidence)
     if length_unit != "inch":
         return judged
     lengths = {one.name for one in kind.dimensions if one.unit == "mm"}
@@ -56,6 +61,7 @@ def judge_aloud(
         _tools(drawer),
         pair.explained,
         tuple(_limit(one) if one.dimension in lengths else one for one in pair.limits),
+        confidence,
     )
     if [one.verdict for one in spoken.dimensions] != [one.verdict for one in judged.dimensions]:
         return judged  # rounding at the very edge of a limit: what is kept in mm decides
@@ -118,6 +124,10 @@ def _tool(one: Instrument) -> Instrument:
     if one.unit != "mm":
         return one
     spread = None if one.repeatability is None else one.repeatability / MM_PER_INCH
-    return Instrument(
-        one.name, "in", one.resolution / MM_PER_INCH, one.max_error / MM_PER_INCH, spread
+    return replace(
+        one,
+        unit="in",
+        resolution=one.resolution / MM_PER_INCH,
+        max_error=one.max_error / MM_PER_INCH,
+        repeatability=spread,
     )

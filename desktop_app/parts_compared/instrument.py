@@ -7,13 +7,18 @@ from dataclasses import dataclass
 
 from desktop_app.parts_compared.part_kind import Dimension
 
+#: A usual spread is trusted to a quarter of itself: half of 0.25**-2 (JCGM 100, G.4.2, eq. G.3).
+PRIOR_DOF = 8.0
+
 
 @dataclass(frozen=True, slots=True)
 class Instrument:
     """What is known of one instrument; all figures in `unit`.
 
-    `repeatability` is the standard deviation that a practised hand gets with it; None takes the
-    larger of half a step and a third of the permitted error (common practice, no source).
+    `repeatability` is the standard deviation that the shop gets with it, known with
+    `repeatability_dof` degrees of freedom; None takes the larger of half a step and a third of
+    the permitted error (common practice, no source), trusted to a quarter of itself.
+    `checked_on` is the ISO day of its last check, where that was noted.
     """
 
     name: str
@@ -21,13 +26,30 @@ class Instrument:
     resolution: float
     max_error: float
     repeatability: float | None = None
+    repeatability_dof: float | None = None
+    checked_on: str | None = None
 
     @property
     def usual_spread(self) -> float:
         """The spread of single readings to expect before anything was repeated."""
         if self.repeatability is not None:
             return self.repeatability
-        return max(self.resolution / 2, self.max_error / 3)
+        steps = 0.0 if self.goes_in else self.resolution / 2
+        return max(steps, self.max_error / 3)
+
+    @property
+    def usual_dof(self) -> float:
+        """The degrees of freedom with which that spread is known."""
+        known = self.repeatability is not None and self.repeatability_dof is not None
+        return self.repeatability_dof or PRIOR_DOF if known else PRIOR_DOF
+
+    @property
+    def goes_in(self) -> bool:
+        """Whether it is read as the largest size that enters: the true size is up to a step more.
+
+        So are leaves and pins. The same leaf enters again and again, whatever lies above it.
+        """
+        return any(sort in self.name for sort in ("feeler", "pin gauge"))
 
 
 #: name -> unit -> (resolution, permitted error). Common practice, no source.
@@ -49,6 +71,8 @@ _USUAL: dict[str, dict[str, tuple[float, float]]] = {
     "ammeter": {"A": (0.1, 0.3)},
     "oscilloscope": {"V": (0.02, 0.05)},
     "pressure gauge": {"kPa": (5.0, 10.0)},
+    "spring balance": {"N": (0.1, 0.1)},
+    "battery tester": {"A": (5.0, 25.0)},
     "measuring cylinder": {"ml": (1.0, 2.0)},
     "thermometer": {"C": (0.5, 1.0)},
     "scan reading": {"g/s": (0.1, 0.2), "V": (0.02, 0.05), "C": (1.0, 2.0)},

@@ -57,7 +57,7 @@ def judge_word(dimension: Dimension, readings: Sequence[Reading]) -> DimensionCo
 
 def same_word(one: str, other: str) -> bool:
     """Whether two words say the same; case, spaces and the multiplication sign don't matter."""
-    return _plain(one) == _plain(other)
+    return plain_word(one) == plain_word(other)
 
 
 def _seen(dimension: Dimension, readings: Sequence[Reading], side: Side) -> SideValue | None:
@@ -76,10 +76,11 @@ def _disagree(readings: Sequence[Reading]) -> bool:
     found: dict[Side, set[float | str]] = {"removed": set(), "replacement": set()}
     for one in readings:
         found[one.side].update(
-            _plain(value) if isinstance(value, str) else float(value) for value in one.values
+            plain_word(value) if isinstance(value, str) else float(value) for value in one.values
         )
     return any(len(values) > 1 for values in found.values())
 
 
-def _plain(word: str) -> str:
+def plain_word(word: str) -> str:
+    """Return a word without what makes no difference: case, spaces, the kind of times sign."""
     return "".join(word.casefold().replace("×", "x").split())

@@ -13,9 +13,9 @@ from desktop_app.parts_compared.comparison import (
 from desktop_app.parts_compared.condition_check import ConditionSentences, check_conditions
 from desktop_app.parts_compared.decision import CONFIDENCE
 from desktop_app.parts_compared.instrument import Instrument
+from desktop_app.parts_compared.pair_questions import questions_about
 from desktop_app.parts_compared.part_kind import Dimension, PartKind
 from desktop_app.parts_compared.reading import ConditionSeen, Explanation, MakerLimit, Reading
-from desktop_app.parts_compared.typed_value import unit_question
 from desktop_app.parts_compared.verdict import judge_dimension
 
 
@@ -44,7 +44,7 @@ def compare(
         for one in kind.dimensions
     )
     sentences = check_conditions(kind, conditions)
-    questions = _questions(kind, judged)
+    questions = questions_about(kind, judged, readings, conditions, drawer)
     steps = _next_steps(kind, judged)
     return PairComparison(
         kind=kind.id,
@@ -116,22 +116,6 @@ def _measure(dimension: Dimension, one: DimensionComparison) -> str:
     verb = {"count": "Count", "word": "Look at"}.get(dimension.role, "Measure")
     tool = "" if dimension.instrument in ("eye", "label") else f" ({dimension.instrument})"
     return f"{verb} {one.label} on {where}{tool}."
-
-
-def _questions(kind: PartKind, judged: Sequence[DimensionComparison]) -> tuple[str, ...]:
-    """Ask about lengths that look as if inches and millimetres had been mixed up."""
-    questions = []
-    for dimension, one in zip(kind.dimensions, judged, strict=True):
-        if dimension.unit != "mm" or dimension.role not in ("same", "restored"):
-            continue
-        old = one.removed.value if one.removed else None
-        new = one.replacement.value if one.replacement else None
-        if isinstance(new, float):
-            other = old if isinstance(old, float) else None
-            question = unit_question(new, other, dimension.typical)
-            if question:
-                questions.append(f"{one.label[:1].upper()}{one.label[1:]}: {question}")
-    return tuple(questions)
 
 
 def _orphans(kind: PartKind, readings: Sequence[Reading]) -> tuple[str, ...]:

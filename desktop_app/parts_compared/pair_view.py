@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from desktop_app.parts_compared.comparison import PairComparison
+from desktop_app.parts_compared.decision import CONFIDENCE
 from desktop_app.parts_compared.instrument import Instrument
 from desktop_app.parts_compared.pair_verdict import compare
 from desktop_app.parts_compared.part_kind import PartKind
@@ -78,6 +79,13 @@ class PairView:
         return fitting[-1] if fitting else None
 
 
-def judge(pair: PairView, kind: PartKind, drawer: Mapping[str, Instrument]) -> PairComparison:
+def judge(
+    pair: PairView,
+    kind: PartKind,
+    drawer: Mapping[str, Instrument],
+    confidence: float = CONFIDENCE,
+) -> PairComparison:
     """Compare the two parts of a pair with the shop's own instruments."""
-    return compare(kind, pair.readings, pair.conditions, drawer, pair.explained, pair.limits)
+    return compare(
+        kind, pair.readings, pair.conditions, drawer, pair.explained, pair.limits, confidence
+    )

@@ -15,6 +15,7 @@ from desktop_app.parts_compared import sheet_blocks as blocks
 from desktop_app.parts_compared.part_kind import PartKind
 from desktop_app.parts_compared.sheet_facts import PhotoPrinted, SheetFacts
 from desktop_app.parts_compared.sheet_job import foot_words, sheet_blocks
+from desktop_app.parts_compared.sheet_spark import spark_drawing
 from desktop_app.parts_compared.stored_sheet import read_sheet
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.resource_folder import resource_path
@@ -312,6 +313,11 @@ def _rows(block: blocks.Rows, width: float) -> list[Any]:
     )
     table = _table(cells, [width * share for share in block.widths], *style, repeatRows=1)
     return [_gap(2), table, _gap(3)]
+
+
+@flowables.register
+def _spark_picture(block: blocks.SparkPicture, width: float) -> list[Any]:
+    return [spark_drawing(block, width, PLAIN, BOLD), _gap(3)]
 
 
 @flowables.register

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Literal, TypeAlias
 
+from desktop_app.parts_compared.reading import Side
 from desktop_app.parts_compared.sheet_facts import PhotoPrinted
 
 Look: TypeAlias = Literal["plain", "quiet", "strong"]
@@ -93,6 +94,30 @@ class Rows:
 
 
 @dataclass(frozen=True, slots=True)
+class SparkBar:
+    """What one side asks of the coil, in kV: a bar from low to high, or a point where they agree.
+
+    `least` and `most` are the ends that the measured uncertainty leaves open.
+    """
+
+    side: Side
+    name: str
+    low: float
+    high: float
+    least: float
+    most: float
+    words: str
+
+
+@dataclass(frozen=True, slots=True)
+class SparkPicture:
+    """Old and new parts on one axis of kilovolts."""
+
+    axis: str
+    bars: tuple[SparkBar, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class Cautions:
     """Boxed cautions; the last one says to whom they defer."""
 
@@ -100,5 +125,15 @@ class Cautions:
 
 
 Block: TypeAlias = (
-    Title | Named | Heading | Words | VerdictBox | PhotoRow | TwoLists | Listed | Rows | Cautions
+    Title
+    | Named
+    | Heading
+    | Words
+    | VerdictBox
+    | PhotoRow
+    | TwoLists
+    | Listed
+    | Rows
+    | SparkPicture
+    | Cautions
 )

@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from desktop_app.parts_compared.bench_sums.bench_sum import SumKept
 from desktop_app.parts_compared.comparison import PairComparison
 from desktop_app.parts_compared.pair_view import PairView
 from desktop_app.parts_compared.part_kind import PartKind
+from desktop_app.parts_compared.set_verdict import SetComparison
 from desktop_app.repair_jobs.job_view import JobView
 
 
@@ -50,8 +52,10 @@ class PairPrinted:
 class SheetFacts:
     """Everything that stands on one sheet; the same facts always give the same pages.
 
-    `made_at` is an ISO moment; `history_seq` and `history_hash` name the last entry of the
-    history at that moment, so that a printed sheet can be held against the record later.
+    `sets` are the parts that meet, each with its position; their lengths are in mm and told in
+    `length_unit`. `made_at` is an ISO moment; `history_seq` and `history_hash` name the last
+    entry of the history at that moment, so that a printed sheet can be held against the record
+    later.
     """
 
     shop_name: str
@@ -61,6 +65,9 @@ class SheetFacts:
     made_at: str
     history_seq: int
     history_hash: str
+    sums: tuple[SumKept, ...] = ()
+    sets: tuple[tuple[str, SetComparison], ...] = ()
+    length_unit: str = "mm"
 
     @property
     def anchor(self) -> str:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from datetime import date
 
+from desktop_app.parts_compared.bench_sums.spark_voltage import ratio_kept
 from desktop_app.parts_compared.sheet_blocks import (
     Block,
     Cautions,
@@ -16,6 +17,8 @@ from desktop_app.parts_compared.sheet_blocks import (
 )
 from desktop_app.parts_compared.sheet_facts import SheetFacts
 from desktop_app.parts_compared.sheet_pair import pair_blocks
+from desktop_app.parts_compared.sheet_set import set_blocks
+from desktop_app.parts_compared.sheet_spark import spark_blocks
 from desktop_app.parts_compared.sheet_values import clipped
 from desktop_app.repair_jobs.concern_conditions import Tick, condition_words, conditions_in_words
 from desktop_app.repair_jobs.job_view import JobView
@@ -46,6 +49,9 @@ def sheet_blocks(sheet: SheetFacts) -> tuple[Block, ...]:
         *_told(job),
         *(_proof(job) if crowded else ()),
         *(block for pair in sheet.pairs for block in pair_blocks(pair, job, crowded)),
+        *set_blocks(sheet),
+        *spark_blocks(sheet, ratio_kept(sheet.sums)),
+        *_sums(sheet),
         *(() if crowded else _proof(job)),
         Cautions(_cautions(sheet)),
     )
@@ -133,9 +139,19 @@ def _not_proved(job: JobView, level: ProofLevel, told_of: list[str]) -> Iterator
         yield Listed("Not proved", tuple(items), "◌")
 
 
+def _sums(sheet: SheetFacts) -> Iterator[Block]:
+    """Print each bench sum that was kept for the sheet: what it says, its limit, its inputs."""
+    if sheet.sums:
+        yield Heading("Bench sums")
+    for one in sheet.sums:
+        yield Words(f"{one.sentence} {one.limit}", one.name)
+        yield Words("; ".join(f"{label} {text}" for label, text in one.inputs), look="quiet")
+
+
 def _cautions(sheet: SheetFacts) -> tuple[str, ...]:
     kinds = [one.kind for one in sheet.pairs if one.kind is not None]
     said = dict.fromkeys(caution for kind in kinds for caution in kind.cautions)
+    said |= dict.fromkeys(caution for _, one in sheet.sets for caution in one.part_set.cautions)
     return (*said, DEFERS, SHEET_LIMITS)
 
 

@@ -39,6 +39,7 @@ UNCERTAINTY = (
     "± is the expanded uncertainty at 95 % coverage: what instrument and scatter leave open. "
     "A difference is replacement minus removed; what an instrument gets wrong on both cancels."
 )
+SINGLE = "What was read once rests on what such an instrument usually scatters."
 LONGEST_SENTENCE = 400  # characters; a sentence in a list can hold a word somebody typed
 LONGEST_NOTE = 6000
 
@@ -83,6 +84,8 @@ def _verdict(compared: PairComparison, against: tuple[str, ...]) -> VerdictBox:
     means = _MEANS[compared.verdict]
     if against:
         means = f"{means} {clipped(against[0], LONGEST_SENTENCE)}"
+    elif compared.verdict == "stop and look" and compared.reasons:
+        means = f"{means} {clipped(compared.reasons[0], LONGEST_SENTENCE)}"
     elif compared.next_steps and compared.verdict == "not enough measured":
         means = f"{means} Next: {compared.next_steps[0]}"
     return VerdictBox(PAIR_SIGNS[compared.verdict], compared.verdict, means)
@@ -186,10 +189,16 @@ def _table(compared: PairComparison, instruments: tuple[str, ...]) -> Iterator[B
         yield Rows(head, rows, (0.205, 0.15, 0.16, 0.175, 0.14, 0.17))
         yield Words(UNCERTAINTY, look="quiet")
     if instruments:
-        yield Words("; ".join(instruments) + ".", "Measured with", "quiet")
+        once = SINGLE if any(_read_once(one) for one in shown) else ""
+        yield Words(f"{'; '.join(instruments)}. {once}".rstrip(), "Measured with", "quiet")
     left_out = [one.label for one in compared.dimensions if one not in shown]
     if left_out:
         yield Words(", ".join(left_out) + ".", "Not needed and not measured", "quiet")
+
+
+def _read_once(one: DimensionComparison) -> bool:
+    sides = (one.removed, one.replacement)
+    return any(side and side.expanded_uncertainty and side.readings == 1 for side in sides)
 
 
 def _seen(pair: PairView, kind: PartKind) -> Iterator[Block]:

@@ -4,9 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import replace
+from datetime import date
 
 from desktop_app.parts_compared.comparison import PairComparison
+from desktop_app.parts_compared.decision import CONFIDENCE
 from desktop_app.parts_compared.instrument import USUAL_INSTRUMENTS, Instrument, usual_instrument
+from desktop_app.parts_compared.instrument_check import is_overdue
 from desktop_app.parts_compared.pair_view import PairView, judge
 from desktop_app.parts_compared.part_kind import Dimension, PartKind, Span
 from desktop_app.parts_compared.reading import MakerLimit, Reading
@@ -15,18 +18,22 @@ from desktop_app.repair_jobs.distance import mm_to_inch
 
 
 def judge_in(
-    length_unit: str, pair: PairView, kind: PartKind, drawer: Mapping[str, Instrument]
+    length_unit: str,
+    pair: PairView,
+    kind: PartKind,
+    drawer: Mapping[str, Instrument],
+    confidence: float = CONFIDENCE,
 ) -> PairComparison:
     """Compare the two parts and tell lengths in the shop's unit ("mm" or "inch").
 
     What was decided in millimetres stands. A dimension whose inches would come out otherwise,
     by rounding or for want of an instrument, is told in millimetres.
     """
-    compared = judge(pair, kind, drawer)
+    compared = judge(pair, kind, drawer, confidence)
     if length_unit != "inch":
         return compared
     lengths = {one.name for one in kind.dimensions if one.unit == "mm"}
-    told = judge(_pair(pair, lengths), _kind(kind), _drawer(drawer))
+    told = judge(_pair(pair, lengths), _kind(kind), _drawer(drawer), confidence)
     both = zip(compared.dimensions, told.dimensions, strict=True)
     dimensions = tuple(
         inches if inches.verdict == millimetres.verdict else millimetres
@@ -35,8 +42,13 @@ def judge_in(
     return replace(compared, dimensions=dimensions)
 
 
-def instrument_words(name: str, unit: str, length_unit: str, own: Instrument | None) -> str:
-    """Describe an instrument by what it can see; `own` is the shop's, else the usual figures."""
+def instrument_words(
+    name: str, unit: str, length_unit: str, own: Instrument | None, today: date
+) -> str:
+    """Describe an instrument by what it can see; `own` is the shop's, else the usual figures.
+
+    What the shop's own repeats to is said, and that its check is overdue.
+    """
     tool = own if own is not None and own.unit == unit else usual_instrument(name, unit)
     if tool is None or (tool.resolution == 0 and tool.max_error == 0):
         return name
@@ -45,8 +57,15 @@ def instrument_words(name: str, unit: str, length_unit: str, own: Instrument | N
     step, error = (
         amount(float(f"{figure:.3g}"), tool.unit) for figure in (tool.resolution, tool.max_error)
     )
-    usual = "" if own is not None and own.unit == unit else ", usual figures"
-    return f"{name} (reads to {step}, permitted error ± {error}{usual})"
+    said = [f"reads to {step}", f"permitted error ± {error}"]
+    if own is None or own.unit != unit:
+        said.append("usual figures")
+    if tool.repeatability is not None:
+        spread = amount(float(f"{tool.repeatability:.2g}"), tool.unit)
+        said.append(f"repeats to {spread} by our own study")
+    if is_overdue(tool.checked_on, today):
+        said.append(f"last checked {tool.checked_on}, so its check is overdue")
+    return f"{name} ({', '.join(said)})"
 
 
 def _pair(pair: PairView, lengths: set[str]) -> PairView:

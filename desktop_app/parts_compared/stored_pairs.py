@@ -20,6 +20,7 @@ from desktop_app.parts_compared.stored import (
     PartCondition,
     Reading,
 )
+from desktop_app.parts_compared.stored_gauge import studied_dofs
 from desktop_app.repair_jobs.stored import Job
 from desktop_app.shop_record.deed import Deed
 from desktop_app.shop_record.tables import Kept
@@ -59,19 +60,27 @@ def read_pair(connection: Connection, pair_id: int) -> PairView:
 
 
 def drawer(connection: Connection) -> dict[str, Tool]:
-    """Return the shop's own instruments by name."""
-    rows = connection.execute(
-        select(Instrument.name, Instrument.unit, Instrument.resolution, Instrument.max_error).where(
-            Instrument.in_use == 1
+    """Return the shop's own instruments by name, each with what a gauge study said of it."""
+    rows = connection.execute(select(Instrument.__table__).where(Instrument.in_use == 1)).all()
+    dofs = studied_dofs(connection)
+    return {
+        row.name: Tool(
+            row.name,
+            row.unit,
+            row.resolution,
+            row.max_error,
+            row.repeatability,
+            dofs.get(row.id) if row.repeatability is not None else None,
+            row.checked_on,
         )
-    )
-    return {name: Tool(name, unit, step, error) for name, unit, step, error in rows}
+        for row in rows
+    }
 
 
 def instrument_rows(
     connection: Connection,
-) -> tuple[tuple[int, str, str, float, float, str | None], ...]:
-    """Return (id, name, unit, resolution, permitted error, last check) of each instrument."""
+) -> tuple[tuple[int, str, str, float, float, str | None, float | None], ...]:
+    """Return (id, name, unit, step, permitted error, last check, own repeatability) of each."""
     rows = connection.execute(
         select(
             Instrument.id,
@@ -80,11 +89,12 @@ def instrument_rows(
             Instrument.resolution,
             Instrument.max_error,
             Instrument.checked_on,
+            Instrument.repeatability,
         )
         .where(Instrument.in_use == 1)
         .order_by(Instrument.name)
     )
-    return tuple((r[0], r[1], r[2], r[3], r[4], r[5]) for r in rows)
+    return tuple((r[0], r[1], r[2], r[3], r[4], r[5], r[6]) for r in rows)
 
 
 def _readings(

@@ -3,15 +3,19 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import replace
+from datetime import date
 
 from sqlalchemy import Connection, select
 
 from desktop_app.part_photos.kept_photo import KeptPhoto
 from desktop_app.part_photos.stored_reading import photos_by_id
 from desktop_app.part_photos.thumbnail import make_thumbnail
+from desktop_app.parts_compared.comparison import PairComparison
 from desktop_app.parts_compared.instrument import Instrument
 from desktop_app.parts_compared.pair_view import PairView, PhotoShown
 from desktop_app.parts_compared.part_kind import PartKind
+from desktop_app.parts_compared.set_reasons import with_set_reasons
 from desktop_app.parts_compared.sheet_facts import (
     PairPrinted,
     PhotoPrinted,
@@ -21,8 +25,10 @@ from desktop_app.parts_compared.sheet_facts import (
 from desktop_app.parts_compared.sheet_units import instrument_words, judge_in
 from desktop_app.parts_compared.sheet_views import ViewChosen, views_to_print
 from desktop_app.parts_compared.stored_pairs import drawer, pairs_of_job, read_pair
+from desktop_app.parts_compared.stored_sets import JobSet, sets_of_pairs
+from desktop_app.parts_compared.stored_sums import sums_of_job
 from desktop_app.repair_jobs.stored_reading import read_job
-from desktop_app.shop_record.house_rules import read_rules
+from desktop_app.shop_record.house_rules import HouseRules, read_rules
 from desktop_app.shop_record.photo_files import PhotoFiles
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.tables import HistoryEntry
@@ -43,19 +49,35 @@ def read_sheet(record: ShopRecord, job_id: int, kinds: Mapping[str, PartKind]) -
         tools = drawer(connection)
         pairs = [read_pair(connection, pair_id) for pair_id in pairs_of_job(connection, job_id)]
         photos = photos_by_id(connection, {shown.photo_id for one in pairs for shown in one.photos})
+        sets = sets_of_pairs(connection, job_id, pairs, kinds, tools)
+        sums = sums_of_job(connection, job_id)
         seq, last_hash = _history_end(connection)
     return SheetFacts(
         shop_name=rules.shop_name,
         paper=rules.paper,
         job=job,
         pairs=tuple(
-            _printed(pair, kinds.get(pair.part_kind), tools, rules.length_unit, record, photos)
+            _with_sets(
+                _printed(pair, kinds.get(pair.part_kind), tools, rules, record, photos),
+                sets,
+                rules.length_unit,
+            )
             for pair in pairs
         ),
         made_at=record.clock().isoformat(timespec="seconds"),
         history_seq=seq,
         history_hash=last_hash,
+        sums=tuple(one for one in sums if one.on_sheet),
+        sets=tuple((one.position, one.judged) for one in sets),
+        length_unit=rules.length_unit,
     )
+
+
+def _with_sets(printed: PairPrinted, sets: tuple[JobSet, ...], length_unit: str) -> PairPrinted:
+    if printed.compared is None:
+        return printed
+    mine = [one.judged for one in sets if printed.pair.id in one.pair_ids]
+    return replace(printed, compared=with_set_reasons(printed.compared, mine, length_unit))
 
 
 def _history_end(connection: Connection) -> tuple[int, str]:
@@ -69,21 +91,32 @@ def _printed(
     pair: PairView,
     kind: PartKind | None,
     tools: Mapping[str, Instrument],
-    length_unit: str,
+    rules: HouseRules,
     record: ShopRecord,
     photos: Mapping[int, KeptPhoto],
 ) -> PairPrinted:
+    today = record.clock().date()
     return PairPrinted(
         pair=pair,
         kind=kind,
-        compared=None if kind is None else judge_in(length_unit, pair, kind, tools),
+        compared=None if kind is None else _judged(pair, kind, tools, rules),
         views=tuple(_view(chosen, record.photos, photos) for chosen in views_to_print(pair, kind)),
-        instruments=() if kind is None else _instruments(pair, kind, tools, length_unit),
+        instruments=() if kind is None else _instruments(pair, kind, tools, rules, today),
     )
 
 
+def _judged(
+    pair: PairView, kind: PartKind, tools: Mapping[str, Instrument], rules: HouseRules
+) -> PairComparison:
+    return judge_in(rules.length_unit, pair, kind, tools, rules.confidence)
+
+
 def _instruments(
-    pair: PairView, kind: PartKind, tools: Mapping[str, Instrument], length_unit: str
+    pair: PairView,
+    kind: PartKind,
+    tools: Mapping[str, Instrument],
+    rules: HouseRules,
+    today: date,
 ) -> tuple[str, ...]:
     """Describe the instruments that the readings were made with, each once."""
     described: dict[str, None] = {}
@@ -92,7 +125,7 @@ def _instruments(
         if dimension is None or dimension.role in ("word", "count"):
             continue
         name = reading.instrument or dimension.instrument
-        words = instrument_words(name, dimension.unit, length_unit, tools.get(name))
+        words = instrument_words(name, dimension.unit, rules.length_unit, tools.get(name), today)
         described.setdefault(words)
     return tuple(described)
 

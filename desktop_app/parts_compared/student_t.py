@@ -16,7 +16,7 @@ def t_below(t: float, dof: float) -> float:
     """Return the probability that a t variable with `dof` degrees of freedom is below `t`."""
     if dof >= _LIKE_NORMAL or math.isinf(t):
         return _NORMAL.cdf(t) if math.isfinite(t) else float(t > 0)
-    tail = 0.5 * _incomplete_beta(dof / 2, 0.5, dof / (dof + t * t))
+    tail = 0.5 * incomplete_beta(dof / 2, 0.5, dof / (dof + t * t))
     return tail if t < 0 else 1.0 - tail
 
 
@@ -44,7 +44,9 @@ def _density(t: float, dof: float) -> float:
     return math.exp(front - (dof + 1) / 2 * math.log1p(t * t / dof))
 
 
-def _incomplete_beta(a: float, b: float, x: float) -> float:
+# A decision asks for the same tail up to four times, from either side.
+@lru_cache(maxsize=1024)
+def incomplete_beta(a: float, b: float, x: float) -> float:
     """Return the regularised incomplete beta function (NIST DLMF 8.17.22, continued fraction)."""
     if x <= 0.0 or x >= 1.0:
         return float(x >= 1.0)
@@ -62,13 +64,17 @@ def _fraction(a: float, b: float, x: float) -> float:
     d = 1.0 / (d or _TINY)
     result = d
     for m in range(1, 500):
-        for step in (
-            m * (b - m) * x / ((a + 2 * m - 1) * (a + 2 * m)),
-            -(a + m) * (a + b + m) * x / ((a + 2 * m) * (a + 2 * m + 1)),
-        ):
-            d = 1.0 / ((1.0 + step * d) or _TINY)
-            c = (1.0 + step / c) or _TINY
-            result *= c * d
-        if abs(c * d - 1.0) < 1e-15:
+        # Both steps are written out: a verdict spends most of its time here.
+        top = a + 2 * m
+        step = m * (b - m) * x / ((top - 1) * top)
+        d = 1.0 / ((1.0 + step * d) or _TINY)
+        c = (1.0 + step / c) or _TINY
+        result *= c * d
+        step = -(a + m) * (a + b + m) * x / (top * (top + 1))
+        d = 1.0 / ((1.0 + step * d) or _TINY)
+        c = (1.0 + step / c) or _TINY
+        change = c * d
+        result *= change
+        if -1e-15 < change - 1.0 < 1e-15:
             break
     return result

@@ -7,14 +7,10 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from desktop_app.parts_compared.instrument import Instrument
+from desktop_app.parts_compared.scatter_test import refuting_factor
 from desktop_app.parts_compared.student_t import t_below, t_factor
 
 COVERAGE = 0.95
-#: A usual spread is trusted to a quarter of itself: half of 0.25**-2 (JCGM 100, G.4.2, eq. G.3).
-PRIOR_DOF = 8.0
-#: Repeats that scatter this many times more than usual set the usual spread aside
-#: (common practice, no source; near the 1 % point of the F distribution).
-PRIOR_REFUTED = 3.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,17 +52,24 @@ class Estimate:
 
 @dataclass(frozen=True, slots=True)
 class SideReading:
-    """What the repeats on one side say: mean, spread of single values, number, instrument."""
+    """What the repeats on one side say: mean, spread of single values, number, instrument.
+
+    `prior_share` of the spread's variance comes from what the instrument usually scatters, and
+    `spread_dof` counts the degrees of freedom of that as well. None of it does (0) where the
+    repeats have set the usual spread aside.
+    """
 
     mean: float
     spread: float
     spread_dof: float
     count: int
     instrument: Instrument
+    prior_share: float = 0.0
 
-    def spread_doubt(self, more: int = 0) -> Doubt:
-        """Return the doubt of the mean from the spread, as if `more` readings had been added."""
-        return Doubt(self.spread / math.sqrt(self.count + more), self.spread_dof + more)
+    @property
+    def stands_alone(self) -> bool:
+        """Whether the repeats were believed instead of the usual spread."""
+        return self.count > 1 and self.prior_share == 0
 
 
 def mean_and_spread(values: Sequence[float]) -> tuple[float, float]:
@@ -104,38 +107,81 @@ def combined(value: float, doubts: Iterable[Doubt]) -> Estimate:
 def side_reading(values: Sequence[float], instrument: Instrument) -> SideReading:
     """Pool the scatter of the repeats with the instrument's usual one (JCGM 100, 4.2.4, note).
 
-    One reading stands on the usual spread alone. Repeats that scatter far more than usual
-    are believed instead of it.
+    One reading stands on the usual spread alone. Repeats that scatter more than it can explain
+    (an F test at 5 %) are believed instead of it.
     """
     mean, spread = mean_and_spread(values)
-    usual, extra = instrument.usual_spread, len(values) - 1
-    if spread > PRIOR_REFUTED * usual:
+    usual, known, extra = instrument.usual_spread, instrument.usual_dof, len(values) - 1
+    if extra and spread > refuting_factor(extra, known) * usual:
         return SideReading(mean, spread, float(extra), len(values), instrument)
-    dof = PRIOR_DOF + extra
-    pooled = math.sqrt((PRIOR_DOF * usual**2 + extra * spread**2) / dof)
-    return SideReading(mean, pooled, dof, len(values), instrument)
+    dof = known + extra
+    squares = known * usual**2 + extra * spread**2
+    share = known * usual**2 / squares if squares > 0 else 1.0
+    return SideReading(mean, math.sqrt(squares / dof), dof, len(values), instrument, share)
+
+
+def spread_doubts(sides: Sequence[SideReading], more: int = 0) -> list[Doubt]:
+    """Return the doubts of means taken with one instrument, as if `more` readings were added.
+
+    What the instrument usually scatters is one figure, however many sides it serves: its part of
+    all sides is one doubt, known with its own degrees of freedom; each side's own scatter is
+    another (Welch-Satterthwaite over the parts of a pooled variance, JCGM 100, G.4.1).
+    """
+    doubts, from_usual = [], 0.0
+    for side in sides:
+        variance = side.spread**2 / (side.count + more)
+        dof = side.spread_dof + more
+        share = side.prior_share * side.spread_dof / dof
+        own_dof = dof - (side.instrument.usual_dof if share > 0 else 0.0)
+        from_usual += variance * share
+        if own_dof > 0 and share < 1:
+            doubts.append(Doubt(math.sqrt(variance * (1 - share)), own_dof))
+    if from_usual > 0:
+        doubts.append(Doubt(math.sqrt(from_usual), sides[0].instrument.usual_dof))
+    return doubts
 
 
 def side_estimate(side: SideReading, more: int = 0) -> Estimate:
-    """Return the value of one side with everything that the instrument may get wrong."""
+    """Return the value of one side with everything that the instrument may get wrong.
+
+    What is read as the largest size that enters lies between that size and the next.
+    """
     tool = side.instrument
+    doubts = spread_doubts([side], more)
     return combined(
-        side.mean,
-        (side.spread_doubt(more), resolution_doubt(tool.resolution), rectangular(tool.max_error)),
+        _middle(side), (*doubts, resolution_doubt(tool.resolution), rectangular(tool.max_error))
     )
 
 
 def difference_estimate(removed: SideReading, replacement: SideReading, more: int = 0) -> Estimate:
     """Return replacement minus removed.
 
-    With one instrument on both sides its permitted error is common to both and cancels
+    With one instrument on both sides its permitted error is taken as common to both and cancels
     (fully correlated inputs, JCGM 100, 5.2.2); spread and resolution stay.
     """
-    doubts = [removed.spread_doubt(more), replacement.spread_doubt(more)]
-    doubts += [resolution_doubt(one.instrument.resolution) for one in (removed, replacement)]
-    if removed.instrument.name != replacement.instrument.name:
-        doubts += [rectangular(one.instrument.max_error) for one in (removed, replacement)]
-    return combined(replacement.mean - removed.mean, doubts)
+    sides = (removed, replacement)
+    doubts = [resolution_doubt(one.instrument.resolution) for one in sides]
+    if removed.instrument.name == replacement.instrument.name:
+        doubts += _spread_of_both(removed, replacement, more)
+    else:
+        doubts += [*spread_doubts([removed], more), *spread_doubts([replacement], more)]
+        doubts += [rectangular(one.instrument.max_error) for one in sides]
+    return combined(_middle(replacement) - _middle(removed), doubts)
+
+
+def _middle(side: SideReading) -> float:
+    """Return the value of a side, in the middle of what its instrument leaves open."""
+    return side.mean + side.instrument.resolution / 2 if side.instrument.goes_in else side.mean
+
+
+def _spread_of_both(one: SideReading, other: SideReading, more: int) -> list[Doubt]:
+    """Return the doubts of two means; a single reading follows where the other side's scatter
+    has shown that the instrument's usual one doesn't hold."""
+    for single, repeated in ((one, other), (other, one)):
+        if single.count == 1 and repeated.stands_alone:
+            shares = 1 / (single.count + more) + 1 / (repeated.count + more)
+            return [Doubt(repeated.spread * math.sqrt(shares), repeated.spread_dof + more)]
+    return spread_doubts((one, other), more)
 
 
 def wrapped(angle: float) -> float:

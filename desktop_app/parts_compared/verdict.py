@@ -23,7 +23,8 @@ from desktop_app.parts_compared.dimension_result import bare_result, missing
 from desktop_app.parts_compared.instrument import Instrument, instrument_for
 from desktop_app.parts_compared.looked_at import judge_count, judge_word
 from desktop_app.parts_compared.part_kind import Dimension, Span
-from desktop_app.parts_compared.reading import Reading, Side
+from desktop_app.parts_compared.reading import SIDES, Reading, Side
+from desktop_app.parts_compared.tool_choice import finest, finest_together
 from desktop_app.parts_compared.uncertainty import (
     Estimate,
     SideReading,
@@ -50,13 +51,14 @@ def judge_dimension(
         return judge_word(dimension, mine)
     if dimension.role == "count":
         return judge_count(dimension, mine)
-    for one in mine:
-        if instrument_for(one.instrument, dimension, instruments) is None:
-            name = one.instrument or dimension.instrument
-            said = sentence.unknown_instrument_sentence(dimension, name)
+    tools: dict[str | None, Instrument] = {}
+    for name in {one.instrument: None for one in mine}:
+        tool = instrument_for(name, dimension, instruments)
+        if tool is None:
+            said = sentence.unknown_instrument_sentence(dimension, name or dimension.instrument)
             return bare_result(dimension, None, None, "not measured", said)
-    old = _side(dimension, mine, "removed", instruments)
-    new = _side(dimension, mine, "replacement", instruments)
+        tools[name] = tool
+    old, new = _sides(dimension, mine, tools)
     if dimension.role == "limit":
         return _judge_limit(dimension, old, new, confidence)
     if old is None or new is None:
@@ -133,7 +135,10 @@ def _judge_limit(
     )
     verdict = decide(estimate)
     needed = readings_needed(with_more, decide) if verdict == "too close to tell" else None
-    judged = sentence.Judged(dimension, estimate.value, estimate.expanded(), span, verdict, needed)
+    entered = new.mean if new.instrument.goes_in else None
+    judged = sentence.Judged(
+        dimension, estimate.value, estimate.expanded(), span, verdict, needed, entered=entered
+    )
     return replace(
         result,
         verdict=verdict,
@@ -143,23 +148,32 @@ def _judge_limit(
     )
 
 
-def _side(
-    dimension: Dimension,
-    readings: Sequence[Reading],
-    side: Side,
-    instruments: Mapping[str, Instrument],
-) -> SideReading | None:
-    """Pool one side's readings; of several instruments the finest counts."""
+def _sides(
+    dimension: Dimension, readings: Sequence[Reading], tools: Mapping[str | None, Instrument]
+) -> tuple[SideReading | None, SideReading | None]:
+    """Pool the readings of both sides; of several instruments those with the least doubt count."""
+    old, new = (_by_tool(readings, side, tools) for side in SIDES)
+    if old and new and dimension.role != "limit":
+        chosen: tuple[Instrument | None, Instrument | None] = finest_together(old, new)
+    else:
+        chosen = (finest(old) if old else None, finest(new) if new else None)
+    turns = dimension.unit == "deg"
+    one, other = (
+        None if tool is None else side_reading(unwound(read[tool]) if turns else read[tool], tool)
+        for tool, read in zip(chosen, (old, new), strict=True)
+    )
+    return one, other
+
+
+def _by_tool(
+    readings: Sequence[Reading], side: Side, tools: Mapping[str | None, Instrument]
+) -> dict[Instrument, list[float]]:
     by_tool: dict[Instrument, list[float]] = {}
     for one in readings:
-        tool = instrument_for(one.instrument, dimension, instruments)
-        if one.side == side and tool is not None:
-            by_tool.setdefault(tool, []).extend(float(value) for value in one.values)
-    if not by_tool:
-        return None
-    finest = min(by_tool, key=lambda tool: (tool.max_error, tool.resolution, tool.name))
-    values = by_tool[finest]
-    return side_reading(unwound(values) if dimension.unit == "deg" else values, finest)
+        if one.side == side:
+            values = by_tool.setdefault(tools[one.instrument], [])
+            values.extend(float(value) for value in one.values)
+    return by_tool
 
 
 def _difference(dimension: Dimension, old: SideReading, new: SideReading, more: int) -> Estimate:
@@ -172,4 +186,7 @@ def _difference(dimension: Dimension, old: SideReading, new: SideReading, more: 
 def _shown(side: SideReading | None) -> SideValue | None:
     if side is None:
         return None
-    return SideValue(side.mean, side_estimate(side).expanded(), side.count, side.instrument.name)
+    estimate = side_estimate(side)
+    # What is read as the largest size that enters is shown as read; the doubt reaches further.
+    beyond = abs(estimate.value - side.mean)
+    return SideValue(side.mean, estimate.expanded() + beyond, side.count, side.instrument.name)

@@ -45,6 +45,12 @@ class HouseRules:
     early_miles: int = _rule(1000, "The early window in miles.", bounds=(1, 200_000))
     long_days: int = _rule(365, "The long window in days.", bounds=(1, 3650))
     long_miles: int = _rule(12_000, "The long window in miles.", bounds=(1, 200_000))
+    sure_percent: int = _rule(
+        95,
+        "How sure a verdict on a measured dimension must be, in percent; less sure is “too close "
+        "to tell”.",
+        bounds=(80, 99),
+    )
     hour_cost_cents: int = _rule(
         6000, "What an hour of work costs the shop, for the cost of a return.", bounds=(0, 100_000)
     )
@@ -54,6 +60,11 @@ class HouseRules:
         "as the system", "Light or dark window.", allowed=("as the system", "light", "dark")
     )
     text_size: int = _rule(12, "The size of the window's text in points.", bounds=(9, 24))
+
+    @property
+    def confidence(self) -> float:
+        """How sure a verdict must be, as a probability."""
+        return self.sure_percent / 100
 
 
 @dataclass(frozen=True, slots=True)

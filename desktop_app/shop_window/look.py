@@ -58,7 +58,7 @@ QPushButton:focus, QToolButton:focus {{ border: 2px solid palette(highlight); }}
 QPushButton:checked, QToolButton:checked {{ background: palette(highlight);
   color: palette(highlighted-text); }}
 QPushButton:disabled, QToolButton:disabled {{ color: palette(mid); }}
-QPushButton#next {{ background: palette(highlight); color: palette(highlighted-text);
+QPushButton#next:enabled {{ background: palette(highlight); color: palette(highlighted-text);
   font-weight: bold; }}
 QLineEdit, QPlainTextEdit {{ min-height: {TOUCH - 14}px;
   padding: 3px 8px; border: 1px solid palette(mid); border-radius: 4px;

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 import subprocess
 from dataclasses import replace
+from datetime import date
 from pathlib import Path
 
 import pytest
@@ -12,8 +13,10 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from desktop_app.parts_compared import actions
+from desktop_app.parts_compared.instrument import Instrument
 from desktop_app.parts_compared.sheet import sheet_bytes, write_sheet
 from desktop_app.parts_compared.sheet_facts import SheetFacts
+from desktop_app.parts_compared.sheet_units import instrument_words
 from desktop_app.parts_compared.stored_sheet import read_sheet
 from desktop_app.repair_jobs.actions import write_concern
 from desktop_app.shop_record.house_rules import change_rule
@@ -119,7 +122,7 @@ def test_inches_are_told_in_inches_and_decided_alike(rotor: RotorStory) -> None:
     assert told is not None
     assert [one.verdict for one in told.dimensions] == [one.verdict for one in before.dimensions]
     words = words_in(sheet_bytes(sheet))
-    assert "1.3157 ± 0.0014 1.3374 ± 0.0014 +0.0217 ± 0.0007" in words
+    assert "1.3157 ± 0.0014 1.3374 ± 0.0014 +0.0217 ± 0.0008" in words
     assert " mm" not in words
 
 
@@ -308,3 +311,15 @@ def test_the_file_is_named_after_the_job(plain_sheet: SheetFacts) -> None:
     assert plain_sheet.file_name == "sheet-J-104.pdf"
     odd = replace(plain_sheet, job=replace(plain_sheet.job, number="../J 1:4"))
     assert odd.file_name == "sheet-..-J-1-4.pdf"
+
+
+def test_an_instrument_whose_check_is_overdue_is_said_with_its_own_repeatability() -> None:
+    own = Instrument("calliper", "mm", 0.01, 0.02, 0.0123, 9.0, "2025-06-01")
+    said = instrument_words("calliper", "mm", "mm", own, date(2026, 11, 16))
+    assert said == (
+        "calliper (reads to 0.01 mm, permitted error ± 0.02 mm, repeats to 0.012 mm by our own "
+        "study, last checked 2025-06-01, so its check is overdue)"
+    )
+    fresh = instrument_words("calliper", "mm", "mm", own, date(2026, 5, 1))
+    assert "overdue" not in fresh
+    assert "usual figures" in instrument_words("calliper", "mm", "mm", None, date(2026, 5, 1))

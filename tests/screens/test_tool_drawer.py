@@ -75,7 +75,8 @@ def words_of(page: QWidget) -> str:
 def test_an_instrument_is_put_into_the_drawer(page: ToolDrawerPage, qtbot: Any) -> None:
     assert "The drawer is empty" in words_of(page)
     fill(page, qtbot, name="calliper 2", step="0.02", error="0,04", day="2026-05-04")
-    assert rows(page) == [["calliper 2", "mm", "0.02 mm", "± 0.04 mm", "2026-05-04"]]
+    figures = ["0.02 mm", "± 0.04 mm", "2026-05-04", "0.013 mm, usual"]
+    assert rows(page) == [["calliper 2", "mm", *figures]]
     kept = desk_of(page).ask(drawer)["calliper 2"]
     assert (kept.resolution, kept.max_error) == (0.02, 0.04)
     assert named(page, QLineEdit, "Instrument").text() == ""
@@ -112,7 +113,8 @@ def test_enter_on_a_row_fills_the_form_and_the_figures_change(
     qtbot.keyClick(table, Qt.Key.Key_Return)
     assert named(page, QLineEdit, "Reads in steps of").text() == "0.01"
     fill(page, qtbot, day="2026-11-02")
-    assert rows(page) == [["calliper", "mm", "0.01 mm", "± 0.02 mm", "2026-11-02"]]
+    figures = ["0.01 mm", "± 0.02 mm", "2026-11-02", "0.0067 mm, usual"]
+    assert rows(page) == [["calliper", "mm", *figures]]
 
 
 def test_inches_by_the_house_rule(page: ToolDrawerPage, qtbot: Any) -> None:

@@ -9,16 +9,20 @@ from typing import Any
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QPersistentModelIndex, Qt
 
 from desktop_app.parts_compared.in_shop_unit import shop_unit
+from desktop_app.parts_compared.instrument import Instrument
 from desktop_app.parts_compared.instrument_check import check_words
 from desktop_app.parts_compared.shown_value import amount
 
-HEADS = ("Instrument", "Unit", "Reads in steps of", "Permitted error", "Last checked")
+HEADS = ("Instrument", "Unit", "Reads in steps of", "Permitted error", "Last checked", "Repeats to")
 _Index = QModelIndex | QPersistentModelIndex
 
 
 @dataclass(frozen=True, slots=True)
 class ToolShown:
-    """One instrument; resolution and permitted error in its unit, the last check as an ISO day."""
+    """One instrument; its figures in its unit, the last check as an ISO day.
+
+    `repeatability` is the shop's own, from a gauge study; None: the usual one counts.
+    """
 
     id: int
     name: str
@@ -26,6 +30,11 @@ class ToolShown:
     resolution: float
     max_error: float
     checked_on: str | None
+    repeatability: float | None = None
+
+    def instrument(self) -> Instrument:
+        """Return it with the figures that are usual before any gauge study."""
+        return Instrument(self.name, self.unit, self.resolution, self.max_error)
 
 
 class InstrumentTable(QAbstractTableModel):
@@ -78,4 +87,12 @@ def _words(one: ToolShown, length_unit: str, today: date) -> tuple[str, ...]:
         amount(round(one.resolution * factor, 6), unit),
         f"± {amount(round(one.max_error * factor, 6), unit)}",
         check_words(one.checked_on, today),
+        _repeats(one, unit, factor),
     )
+
+
+def _repeats(one: ToolShown, unit: str, factor: float) -> str:
+    own = one.repeatability
+    spread = one.instrument().usual_spread if own is None else own
+    whose = "usual" if own is None else "our own"
+    return f"{amount(float(f'{spread * factor:.2g}'), unit)}, {whose}"

@@ -5,14 +5,18 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from PySide6.QtCore import QTimer, Slot
-from PySide6.QtWidgets import QVBoxLayout
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from desktop_app.parts_compared import actions
 from desktop_app.parts_compared.instrument import Instrument
+from desktop_app.parts_compared.pair_view import PairView
 from desktop_app.parts_compared.part_kind import PartKind
 from desktop_app.parts_compared.screen.kind_choice import KindChoice
 from desktop_app.parts_compared.screen.pair_card import PairCard
+from desktop_app.parts_compared.screen.set_card import SetCard
+from desktop_app.parts_compared.screen.sum_bench import SumBench
 from desktop_app.parts_compared.stored_pairs import drawer, pairs_of_job, read_pair
+from desktop_app.parts_compared.stored_sets import sets_of_job
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import save_everything
@@ -41,11 +45,18 @@ class OldAndNewSection(Section):
             "quiet",
             wrap=True,
         )
+        self._sums = SumBench(desk)
+        self._sets: dict[str, SetCard] = {}
+        self._together = QVBoxLayout()
+        self._together.setSpacing(14)
+        self._pairs: dict[int, PairView] = {}
         self._choice = KindChoice(kinds)
         self._choice.wanted.connect(self._lay)
         self.column.addLayout(self._place)
+        self.column.addLayout(self._together)
         self.column.addWidget(self._none)
         self.column.addWidget(self._choice)
+        self.column.addWidget(self._sums)
 
     def show_job(self, job: JobView) -> None:
         """Show the pairs of a job; cards that are there already are brought up to date."""
@@ -56,7 +67,13 @@ class OldAndNewSection(Section):
                 save_everything(card)
                 self._let_go(card)
             self._choice.clear()
+            self._pairs = {}
+            for together in self._sets.values():
+                save_everything(together)
+                self._let_go(together)
+            self._sets = {}
         pairs = self._desk.ask(pairs_of_job, job.id) or ()
+        self._pairs = {one: self._pairs[one] for one in pairs if one in self._pairs}
         for gone in set(self._cards) - set(pairs):
             self._let_go(self._cards.pop(gone))
         tools = self._desk.ask(drawer) or {}
@@ -70,17 +87,45 @@ class OldAndNewSection(Section):
     @Slot()
     def _build_next(self) -> None:
         """Build the card of one pair; the next one once the window had its turn."""
-        if not self._missing:
-            return
-        pair_id = self._missing.pop(0)
-        self._show_pair(pair_id, self._desk.ask(drawer) or {})
+        if self._missing:
+            pair_id = self._missing.pop(0)
+            self._show_pair(pair_id, self._desk.ask(drawer) or {})
         if self._missing:
             self._later.start(0)
+        else:
+            self._show_together()
+
+    def _show_together(self) -> None:
+        """Show what follows from the pairs together, once all of them are there."""
+        if self._job_id is not None:
+            self._show_sets(self._job_id)
+            read = [(self._kind(one.part_kind), one.readings) for one in self._pairs.values()]
+            self._sums.show_sums(self._job_id, read)
+
+    def _show_sets(self, job_id: int) -> None:
+        """Show the sets that the pairs make, and let each pair's verdict hear of its own."""
+        sets = self._desk.ask(sets_of_job, job_id, self._kinds) or () if self._pairs else ()
+        for gone in set(self._sets) - {one.key for one in sets}:
+            self._let_go(self._sets.pop(gone))
+        for one in sets:
+            if one.key not in self._sets:
+                card = SetCard(self._desk, one.judged.part_set, one.position)
+                self._sets[one.key] = card
+                self._together.addWidget(card)
+                card.show()
+            self._sets[one.key].show_set(one)
+        for pair_id, pair_card in self._cards.items():
+            pair_card.show_sets([one.judged for one in sets if pair_id in one.pair_ids])
+
+    def keep_draft(self) -> None:
+        """Keep what is only typed into a form."""
+        self._sums.keep_draft()
 
     def _show_pair(self, pair_id: int, tools: Mapping[str, Instrument]) -> None:
         pair = self._desk.ask(read_pair, pair_id)
         if pair is None:
             return
+        self._pairs[pair_id] = pair
         if pair_id in self._cards:
             self._cards[pair_id].show_pair(pair, tools)
             return
@@ -95,8 +140,9 @@ class OldAndNewSection(Section):
         bare = PartKind(name, name, (), "", (), "", (), (), (), (), (), (), ())
         return self._kinds.get(name, bare)
 
-    def _let_go(self, card: PairCard) -> None:
+    def _let_go(self, card: QWidget) -> None:
         self._place.removeWidget(card)
+        self._together.removeWidget(card)
         card.hide()
         card.setParent(None)
         card.deleteLater()

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 
 from PySide6.QtCore import QTimer, Slot
 from PySide6.QtWidgets import QFrame, QVBoxLayout, QWidget
 
 from desktop_app.parts_compared import actions
+from desktop_app.parts_compared.comparison import PairComparison
 from desktop_app.parts_compared.in_shop_unit import judge_aloud
 from desktop_app.parts_compared.instrument import Instrument
 from desktop_app.parts_compared.open_steps import open_steps
@@ -18,6 +19,8 @@ from desktop_app.parts_compared.screen.pair_facts import PairFacts
 from desktop_app.parts_compared.screen.pair_head import PairHead
 from desktop_app.parts_compared.screen.pair_photos import PairPhotos
 from desktop_app.parts_compared.screen.readings_table import ReadingsTable
+from desktop_app.parts_compared.set_reasons import with_set_reasons
+from desktop_app.parts_compared.set_verdict import SetComparison
 from desktop_app.repair_jobs.actions import keep_as_typed
 from desktop_app.repair_jobs.stored_reading import was_answered
 from desktop_app.shop_window.desk import Desk
@@ -35,6 +38,8 @@ class PairCard(QFrame):
         self._pair_id = pair_id
         self._kind = kind
         self._shown: object = None
+        self._alone: tuple[PairView, PairComparison] | None = None
+        self._sets: tuple[SetComparison, ...] = ()
         self.setAccessibleName(f"pair: {kind.name}")
         self._head = PairHead(kind.name)
         self._head.step_wanted.connect(self._go_to)
@@ -51,19 +56,33 @@ class PairCard(QFrame):
     def show_pair(self, pair: PairView, drawer: Mapping[str, Instrument]) -> None:
         """Show the pair as it is kept now, judged with these instruments."""
         rules = self._desk.rules
-        if self._shown == (pair, drawer, rules.length_unit):
+        shown = (pair, dict(drawer), rules.length_unit, rules.confidence)
+        if self._shown == shown:
             return
-        self._shown = (pair, dict(drawer), rules.length_unit)
+        self._shown = shown
         self._facts.show_facts(pair)
         self._photos.show_photos(pair)
         self._conditions.show_conditions(pair)
         if not self._kind.dimensions:
             self._head.say_unknown(pair.position, NOT_ON_SHELF)
             return
-        judged = judge_aloud(pair, self._kind, drawer, rules.length_unit)
-        self._head.show_verdict(pair, judged, open_steps(judged))
+        judged = judge_aloud(pair, self._kind, drawer, rules.length_unit, rules.confidence)
+        self._alone = (pair, judged)
+        self._show_verdict()
         self._readings.show_readings(pair, judged, drawer)
         self._ask(judged.questions)
+
+    def show_sets(self, sets: Sequence[SetComparison]) -> None:
+        """Let the sets that the pair belongs to have their say in its verdict."""
+        if tuple(sets) != self._sets:
+            self._sets = tuple(sets)
+            self._show_verdict()
+
+    def _show_verdict(self) -> None:
+        if self._alone is not None:
+            pair, judged = self._alone
+            with_sets = with_set_reasons(judged, self._sets, self._desk.rules.length_unit)
+            self._head.show_verdict(pair, with_sets, open_steps(judged))
 
     def begin(self) -> None:
         """Put the cursor where a new pair begins."""

@@ -2,16 +2,18 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt, Slot
+from PySide6.QtCore import Qt, QTimer, Slot
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QAbstractItemView, QHBoxLayout, QHeaderView, QPushButton, QTableView
 
 from desktop_app.parts_compared import actions
+from desktop_app.parts_compared.screen.gauge_study_page import GaugeStudyPage
 from desktop_app.parts_compared.screen.instrument_form import InstrumentForm
 from desktop_app.parts_compared.screen.instrument_table import InstrumentTable, ToolShown
 from desktop_app.parts_compared.stored_pairs import instrument_rows
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.fields import save_everything
 from desktop_app.shop_window.page import ReadingPage, Section
 from desktop_app.shop_window.texts import plain_label
 
@@ -31,6 +33,7 @@ class ToolDrawerPage(ReadingPage):
             wrap=True,
         )
         self._form = InstrumentForm(desk)
+        self._study: GaugeStudyPage | None = None
         self._put_away = QPushButton("Put the chosen one away")
         self._lay_out()
         desk.changed.connect(self._heard)
@@ -38,6 +41,11 @@ class ToolDrawerPage(ReadingPage):
     def came_here(self) -> None:
         """Read the drawer again when its place is shown."""
         self._read()
+
+    def keep_draft(self) -> None:
+        """Keep what is typed into a gauge study."""
+        if self._study is not None:
+            self._study.keep_draft()
 
     def _lay_out(self) -> None:
         self.column.addWidget(plain_label("Tool Drawer", "title"))
@@ -66,9 +74,12 @@ class ToolDrawerPage(ReadingPage):
         change.clicked.connect(self._open)
         row.addWidget(change)
         row.addWidget(self._put_away)
+        try_out = QPushButton("Try the chosen one out: gauge study")
+        try_out.clicked.connect(self._try_out)
+        row.addWidget(try_out)
         row.addStretch(1)
         drawer.column.addLayout(row)
-        self._buttons = (change, self._put_away)
+        self._buttons = (change, self._put_away, try_out)
         self.column.addWidget(drawer)
         self.column.addWidget(self._form)
 
@@ -86,6 +97,12 @@ class ToolDrawerPage(ReadingPage):
         if tools:
             self._table.selectRow(row or 0)
         self._form.show_unit()
+        if self._study is not None:
+            studied = next((one for one in tools if one.id == self._study.tool.id), None)
+            if studied is None:
+                self._leave_study()
+            else:
+                self._study.show_tool(studied)
 
     def _chosen(self) -> ToolShown | None:
         index = self._table.currentIndex()
@@ -96,6 +113,34 @@ class ToolDrawerPage(ReadingPage):
         tool = self._chosen()
         if tool is not None:
             self._form.fill(tool)
+
+    @Slot()
+    def _try_out(self) -> None:
+        tool = self._chosen()
+        if tool is None:
+            return
+        if self._study is None or self._study.tool.id != tool.id:
+            self._close_study()
+            self._study = GaugeStudyPage(self._desk, tool)
+            self._study.closed.connect(self._leave_study)
+            self.column.insertWidget(self.column.indexOf(self._form), self._study)
+            self._study.show()
+        self._study.begin_typing()
+
+    @Slot()
+    def _leave_study(self) -> None:
+        # Its own button is still being pressed: it goes in the next turn.
+        QTimer.singleShot(0, self, self._close_study)
+
+    @Slot()
+    def _close_study(self) -> None:
+        if self._study is not None:
+            save_everything(self._study)
+            self._study.hide()
+            self._study.setParent(None)
+            self._study.deleteLater()
+            self._study = None
+            self._table.setFocus()
 
     @Slot()
     def _away(self) -> None:

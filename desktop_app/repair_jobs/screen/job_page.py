@@ -83,6 +83,13 @@ class JobPage(QWidget):
         self._just_shown = True
         self._page.verticalScrollBar().setValue(0)
 
+    def keep_draft(self) -> None:
+        """Keep what is only typed into the forms of the sections."""
+        for _, section in self._sections:
+            keep = getattr(section, "keep_draft", None)
+            if keep is not None:
+                keep()
+
     def number(self) -> str:
         """Return the number of the job that is shown."""
         return self._number

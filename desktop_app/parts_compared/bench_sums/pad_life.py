@@ -1,0 +1,121 @@
+"""How far a pad, shoe or disc still goes, from what it lost over the distance so far."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from desktop_app.parts_compared.bench_sums.bench_sum import BenchSum
+from desktop_app.parts_compared.bench_sums.sum_field import (
+    SumField,
+    distance_unit_field,
+    doubt_field,
+)
+from desktop_app.parts_compared.bench_sums.sum_filled import Filled
+from desktop_app.parts_compared.bench_sums.sum_offered import BRAKE_CAUTION, SumOffered
+from desktop_app.parts_compared.shown_value import amount
+
+NAME = "Remaining life of pads and discs"
+LIMIT = (
+    "Holds while the car is driven and braked as before. The thinnest place decides; the vehicle "
+    "maker's limit and the law come first, and a brake with a fault isn't judged by distance."
+)
+#: Pads of one axle this far apart are asked about, mm (common practice, no source).
+UNEVEN = 1.0
+
+
+@dataclass(frozen=True, slots=True)
+class Wear:
+    """Thickness when fitted, now and at the limit in mm, and the distance between."""
+
+    first: float
+    now: float
+    limit: float
+    distance: float
+
+    @property
+    def rate(self) -> float:
+        """Loss in mm for each unit of distance."""
+        return (self.first - self.now) / self.distance
+
+    def left(self) -> float:
+        """Return the distance to the limit; below zero where it is passed."""
+        return (self.now - self.limit) / self.rate
+
+    def left_doubt(self, off: float) -> float:
+        """Return the expanded uncertainty of the distance left, each reading +- off mm.
+
+        First-order propagation (JCGM 100:2008, 5.1.2). Today's thickness enters twice: what is
+        left and what was lost. The limit is exact.
+        """
+        lost = self.first - self.now
+        by_now = self.distance * (self.first - self.limit) / lost**2
+        by_first = self.distance * (self.now - self.limit) / lost**2
+        return off * math.hypot(by_now, by_first)
+
+
+def _worked(filled: Filled) -> BenchSum:
+    all_now, unit = filled.numbers("now"), filled.choice("distance_unit")
+    wear = Wear(
+        filled.number("first"), min(all_now), filled.number("limit"), filled.number("distance")
+    )
+    off = filled.doubt("reading_doubt")
+    if wear.limit >= wear.first:
+        raise filled.trouble(
+            "limit",
+            "it is no less than the thickness when fitted.",
+            "Accepted: the maker's least thickness.",
+        )
+    if wear.first - wear.now <= math.sqrt(2) * off:
+        raise filled.trouble(
+            "now",
+            "the wear so far is no more than the readings may miss.",
+            "Accepted: less than when fitted. Measure again after more distance.",
+        )
+    left, expanded = max(0.0, wear.left()), wear.left_doubt(off)
+    sentence = (
+        f"{amount(wear.first - wear.now, 'mm', off)} in {wear.distance:g} {unit} is "
+        f"{1000 * wear.rate:.2g} mm in 1000 {unit}. {_left_words(wear, off, unit)}"
+    )
+    if max(all_now) - min(all_now) > UNEVEN:
+        sentence += (
+            f" The thickest is {amount(max(all_now) - min(all_now), 'mm', off)} above the "
+            "thinnest: look at slides, pins and pistons."
+        )
+    return BenchSum(NAME, left, unit, expanded, sentence, LIMIT, filled.inputs())
+
+
+def _left_words(wear: Wear, off: float, unit: str) -> str:
+    limit = amount(wear.limit, "mm")
+    if wear.now + off <= wear.limit:
+        return f"The thinnest is below the limit of {limit}: it has to be replaced."
+    if wear.now - off <= wear.limit:
+        return f"The thinnest may already be at the limit of {limit}: treat it as worn out."
+    left, expanded = wear.left(), wear.left_doubt(off)
+    step = 10 if expanded < 1000 else 100
+    return (
+        f"At that rate {limit} is reached after about {round(left / step) * step} {unit} more "
+        f"(± {math.ceil(expanded / step) * step})."
+    )
+
+
+OFFERED = SumOffered(
+    id="pad-life",
+    name=NAME,
+    about="From the wear so far to the distance at which the maker's limit is reached.",
+    kinds=("brake-pads", "brake-disc", "brake-shoes-drum"),
+    fields=(
+        SumField("first", "thickness when fitted", "mm", above=0.0,
+                 help="Measured then, or a new one of the same part number."),
+        SumField("now", "thickness now", "mm", "list", least=0.0,
+                 help="All pads of the axle, inner and outer, parted by a semicolon: the thinnest "
+                 "decides."),
+        SumField("limit", "least thickness by the maker", "mm", least=0.0,
+                 help="Stamped on the disc or in the vehicle maker's data."),
+        SumField("distance", "driven in between", "", above=0.0, help="From the odometer."),
+        distance_unit_field(),
+        doubt_field("reading_doubt", "one reading may be off by, ±", "mm", "calliper"),
+    ),
+    work=_worked,
+    caution=BRAKE_CAUTION,
+)  # fmt: skip

@@ -1,0 +1,73 @@
+"""One thing that a bench sum asks for: its label, unit and help, and what may be left empty."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal, TypeAlias
+
+#: number: one value; whole: a whole number; list, wholes: several of them; groups: several
+#: lists of whole numbers, parted by "/"; choice: one of `choices`; text: as printed on the part.
+FieldKind: TypeAlias = Literal["number", "whole", "list", "wholes", "groups", "choice", "text"]
+
+#: Fields of these kinds are read as numbers in the field's unit.
+MEASURED: tuple[FieldKind, ...] = ("number", "list")
+
+
+@dataclass(frozen=True, slots=True)
+class SumField:
+    """One field. `default` is a typed text; `help` says where the figure comes from.
+
+    `above`, `least` and `most` bound every number of the field, in `unit`. A field with an
+    `instrument` asks how far a reading may be off: left empty, that is the instrument's own
+    expanded uncertainty.
+    """
+
+    name: str
+    label: str
+    unit: str
+    kind: FieldKind = "number"
+    optional: bool = False
+    default: str = ""
+    help: str = ""
+    choices: tuple[str, ...] = ()
+    above: float | None = None
+    least: float | None = None
+    most: float | None = None
+    instrument: str = ""
+
+    @property
+    def may_be_empty(self) -> bool:
+        """Whether the sum can be worked out with nothing typed here."""
+        return self.optional or bool(self.default) or bool(self.instrument)
+
+    def bounds(self) -> str:
+        """Return the bounds in words, like "more than 0, at most 90", or nothing."""
+        said = (
+            f"more than {self.above:g}" if self.above is not None else "",
+            f"at least {self.least:g}" if self.least is not None else "",
+            f"at most {self.most:g}" if self.most is not None else "",
+        )
+        return ", ".join(one for one in said if one)
+
+    def holds(self, value: float) -> bool:
+        """Whether the value lies within the bounds."""
+        return (
+            (self.above is None or value > self.above)
+            and (self.least is None or value >= self.least)
+            and (self.most is None or value <= self.most)
+        )
+
+
+def doubt_field(name: str, label: str, unit: str, instrument: str) -> SumField:
+    """Return the field for how far a reading with that instrument may be off."""
+    help_text = f"Left empty: what a {instrument} may be off in one reading."
+    return SumField(
+        name, label, unit, optional=True, help=help_text, least=0.0, instrument=instrument
+    )
+
+
+def distance_unit_field() -> SumField:
+    """Return the field that says whether distances are miles or kilometres."""
+    return SumField(
+        "distance_unit", "distances are in", "", "choice", default="miles", choices=("miles", "km")
+    )

@@ -1,0 +1,101 @@
+"""Questions about readings that look mistyped, exchanged or copied: asked, never decided."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+
+from desktop_app.parts_compared.comparison import DimensionComparison
+from desktop_app.parts_compared.instrument import Instrument, instrument_for
+from desktop_app.parts_compared.part_kind import Dimension, PartKind
+from desktop_app.parts_compared.reading import ConditionSeen, Reading
+from desktop_app.parts_compared.typed_value import unit_question
+
+#: Dimensions with one equal reading each on both sides before that is odd. A reading in steps
+#: repeats itself by chance now and then (common practice, no source).
+MOST_ALIKE = 4
+
+
+def questions_about(
+    kind: PartKind,
+    judged: Sequence[DimensionComparison],
+    readings: Sequence[Reading],
+    conditions: Sequence[ConditionSeen],
+    instruments: Mapping[str, Instrument],
+) -> tuple[str, ...]:
+    """Return what to ask: inches for millimetres, the sides exchanged, one side copied."""
+    return (
+        *_units(kind, judged),
+        *_exchanged(judged, conditions),
+        *_copied(kind, readings, instruments),
+    )
+
+
+def _units(kind: PartKind, judged: Sequence[DimensionComparison]) -> list[str]:
+    questions = []
+    for dimension, one in zip(kind.dimensions, judged, strict=True):
+        if dimension.unit != "mm" or dimension.role not in ("same", "restored"):
+            continue
+        old = one.removed.value if one.removed else None
+        new = one.replacement.value if one.replacement else None
+        if isinstance(new, float):
+            other = old if isinstance(old, float) else None
+            question = unit_question(new, other, dimension.typical)
+            if question:
+                questions.append(f"{one.label[:1].upper()}{one.label[1:]}: {question}")
+    return questions
+
+
+def _exchanged(
+    judged: Sequence[DimensionComparison], conditions: Sequence[ConditionSeen]
+) -> list[str]:
+    """Ask where everything that wear moves says that the old part is the fresh one."""
+    worn = [one for one in judged if one.verdict == "worse than the old one"]
+    fresh = [one for one in judged if one.verdict == "restored"]
+    seen = {one.side for one in conditions if one.terms}
+    if not fresh and worn:
+        labels = " and ".join(one.label for one in worn[:3])
+        return [f"By {labels} the old part is the fresh one. Were the two sides exchanged?"]
+    if not fresh and seen == {"replacement"} and any(_equal(one) for one in judged):
+        return ["Only the new part is noted as worn. Were the two sides exchanged?"]
+    return []
+
+
+def _equal(one: DimensionComparison) -> bool:
+    return one.removed is not None and one.replacement is not None
+
+
+def _copied(
+    kind: PartKind, readings: Sequence[Reading], instruments: Mapping[str, Instrument]
+) -> list[str]:
+    """Ask where the two sides were read exactly alike more often than readings repeat."""
+    repeated, single = [], []
+    for dimension in kind.dimensions:
+        old, new = (_values(dimension, readings, side) for side in ("removed", "replacement"))
+        if not old or old != new or not _scatters(dimension, readings, instruments):
+            continue
+        if (len(old) > 1 and len(set(old)) > 1) or (dimension.role == "restored" and len(old) > 1):
+            repeated.append(dimension.label)
+        else:
+            single.append(dimension.label)
+    if repeated:
+        what = " and ".join(repeated[:3])
+        return [f"{what[:1].upper()}{what[1:]}: the same readings on both parts. Was one copied?"]
+    if len(single) >= MOST_ALIKE:
+        return [f"{len(single)} dimensions read exactly alike on both parts. Was one side copied?"]
+    return []
+
+
+def _values(dimension: Dimension, readings: Sequence[Reading], side: str) -> tuple[object, ...]:
+    mine = [one for one in readings if one.dimension == dimension.name and one.side == side]
+    return tuple(value for one in mine for value in one.values)
+
+
+def _scatters(
+    dimension: Dimension, readings: Sequence[Reading], instruments: Mapping[str, Instrument]
+) -> bool:
+    """Whether repeated readings of it scatter at all: what is counted or read off does not."""
+    if dimension.role in ("count", "word"):
+        return False
+    names = {one.instrument for one in readings if one.dimension == dimension.name}
+    tools = [instrument_for(name, dimension, instruments) for name in names]
+    return all(tool is not None and 0 < tool.resolution <= tool.usual_spread * 4 for tool in tools)

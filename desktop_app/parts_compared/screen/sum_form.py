@@ -1,0 +1,101 @@
+"""The form of one bench sum: its fields, and what comes of them as they are typed."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from PySide6.QtCore import Signal, Slot
+from PySide6.QtWidgets import QComboBox, QGridLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
+
+from desktop_app.parts_compared.bench_sums.bench_sum import BenchSum
+from desktop_app.parts_compared.bench_sums.sum_offered import SumOffered
+from desktop_app.parts_compared.bench_sums.sums_offered import work_out
+from desktop_app.parts_compared.instrument import Instrument
+from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_window.fields import Labelled
+from desktop_app.shop_window.texts import CautionBox, plain_label
+
+ACROSS = 3
+
+
+class SumForm(QWidget):
+    """One field for each thing the sum asks for; `kept` carries the result to keep."""
+
+    kept = Signal(object)  # BenchSum
+    typed = Signal()
+
+    def __init__(
+        self, offered: SumOffered, filled: Mapping[str, str], drawer: Mapping[str, Instrument]
+    ) -> None:
+        super().__init__()
+        self.offered = offered
+        self._drawer = drawer
+        self._fields: dict[str, QLineEdit | QComboBox] = {}
+        self._result: BenchSum | None = None
+        self._sentence = plain_label("", wrap=True)
+        self._limit = plain_label("", "quiet", wrap=True)
+        self._keep = QPushButton("Keep it with the job")
+        self._keep.setObjectName("next")
+        self._keep.clicked.connect(self._pressed)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(plain_label(offered.about, "quiet", wrap=True))
+        if offered.caution:
+            column.addWidget(CautionBox((offered.caution,)))
+        grid = QGridLayout()
+        for place, field in enumerate(offered.fields):
+            unit = f", {field.unit}" if field.unit else ""
+            box = self._field(field.name, field.choices, filled.get(field.name, field.default))
+            label = f"{field.label[:1].upper()}{field.label[1:]}{unit}"
+            grid.addWidget(Labelled(label, box, field.help), place // ACROSS, place % ACROSS)
+        column.addLayout(grid)
+        for widget in (self._sentence, self._limit, self._keep):
+            column.addWidget(widget)
+        self._began = self.texts()
+        self._work_out()
+
+    def changed(self) -> bool:
+        """Tell whether something was typed since the form was opened."""
+        return self.texts() != self._began
+
+    def texts(self) -> dict[str, str]:
+        """Return what is typed, by field."""
+        return {
+            name: box.currentText() if isinstance(box, QComboBox) else box.text()
+            for name, box in self._fields.items()
+        }
+
+    def _field(self, name: str, choices: tuple[str, ...], text: str) -> QLineEdit | QComboBox:
+        box: QLineEdit | QComboBox
+        if choices:
+            box = QComboBox()
+            box.addItems(choices)
+            box.setCurrentText(text)
+            box.currentTextChanged.connect(self._work_out)
+        else:
+            box = QLineEdit(text)
+            box.setMaxLength(200)
+            box.textChanged.connect(self._work_out)
+            box.returnPressed.connect(self._pressed)
+        self._fields[name] = box
+        return box
+
+    @Slot()
+    def _work_out(self) -> None:
+        try:
+            self._result = work_out(self.offered.id, self.texts(), self._drawer)
+        except ShopTrouble as trouble:
+            self._result = None
+            self._sentence.setText(f"✎ {trouble.sentence()}")
+            self._limit.setText("")
+        else:
+            self._sentence.setText(self._result.sentence)
+            self._limit.setText(self._result.limit_sentence)
+        self._keep.setEnabled(self._result is not None)
+        self._keep.setToolTip("" if self._result else "Something is still missing, as said above")
+        self.typed.emit()
+
+    @Slot()
+    def _pressed(self) -> None:
+        if self._result is not None:
+            self.kept.emit(self._result)

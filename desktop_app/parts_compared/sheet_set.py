@@ -1,0 +1,67 @@
+"""Parts that meet on the sheet: the verdict on their room, the sum it comes from, what is said."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from desktop_app.parts_compared.in_shop_unit import shop_unit
+from desktop_app.parts_compared.set_room import SetRoom, Share
+from desktop_app.parts_compared.set_sentence import SET_SIGNS, main_sentence, set_sentences
+from desktop_app.parts_compared.set_verdict import SetComparison
+from desktop_app.parts_compared.sheet_blocks import Block, Heading, Listed, Rows, VerdictBox, Words
+from desktop_app.parts_compared.sheet_facts import SheetFacts
+from desktop_app.parts_compared.shown_value import amount, number
+
+STACKED = (
+    "At the worst everything adds up; usually part of it cancels (root of the sum of squares). "
+    "± of a reading is its expanded uncertainty at 95 % coverage."
+)
+
+
+def set_blocks(sheet: SheetFacts) -> Iterator[Block]:
+    """Give the blocks of each set of the sheet whose room is known with the new parts."""
+    for position, judged in sheet.sets:
+        if judged.after is not None:
+            yield from _blocks(position, judged, sheet.length_unit)
+
+
+def _blocks(position: str, judged: SetComparison, length_unit: str) -> Iterator[Block]:
+    heading = _capital(judged.part_set.name)
+    yield Heading(f"{heading}, {position}" if position.strip() else heading)
+    yield VerdictBox(SET_SIGNS[judged.verdict], judged.verdict, main_sentence(judged, length_unit))
+    said = set_sentences(judged, length_unit)[1:]
+    if said:
+        yield Listed("What that stands on", said)
+    if judged.after is not None:
+        yield from _table(judged, judged.after, length_unit)
+    if judged.next_steps:
+        yield Listed("To measure next", judged.next_steps, "→")
+
+
+def _table(judged: SetComparison, room: SetRoom, length_unit: str) -> Iterator[Block]:
+    unit, factor = shop_unit(judged.part_set.unit, length_unit)
+    rows = [(_capital(one.label), *_figures(one, unit, factor), one.source) for one in room.shares]
+    total = (
+        _capital(judged.part_set.result),
+        "",
+        amount(room.value * factor, unit, room.usual * factor),
+        f"± {number(room.worst * factor, room.usual * factor)} worst, "
+        f"± {number(room.usual * factor, room.usual * factor)} usual",
+        "",
+    )
+    head = ("With the new parts", "counts", "value", "known within", "where from")
+    yield Rows(head, (*rows, total), (0.36, 0.09, 0.15, 0.24, 0.16))
+    yield Words(STACKED, look="quiet")
+
+
+def _capital(words: str) -> str:
+    return words[:1].upper() + words[1:]
+
+
+def _figures(one: Share, unit: str, factor: float) -> tuple[str, str, str]:
+    value, half_width = one.value * factor, one.half_width * factor
+    return (
+        f"{one.times:+g} ×".replace("-", "\N{MINUS SIGN}"),
+        amount(value, unit, half_width) if value else amount(0.0, unit),
+        f"± {number(half_width, half_width)}",
+    )

@@ -1,0 +1,111 @@
+"""Bench sums on the job's page: chosen, filled from the pairs, worked out while typing, kept."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import Any
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QComboBox, QLabel, QLineEdit, QPushButton, QWidget
+
+from desktop_app.parts_compared import actions
+from desktop_app.parts_compared.screen.sum_bench import SumBench
+from desktop_app.parts_compared.stored_sums import sums_of_job
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_window.desk import Desk
+from tests.screens.bench_desk import Bench, all_kinds, named, new_job
+
+
+@pytest.fixture
+def desk(shop: ShopRecord, qapp: Any) -> Iterator[Desk]:
+    """A desk on a new shop."""
+    desk = Desk(shop)
+    yield desk
+    desk.errands.finish()
+
+
+@pytest.fixture
+def bench(desk: Desk, qtbot: Any) -> Bench:
+    """The bench of a job with a measured rotor, shown."""
+    job = new_job(desk.record)
+    pair = actions.lay_side_by_side(desk.record, job, "distributor-rotor").made
+    assert pair is not None
+    radius = all_kinds()["distributor-rotor"].dimension("tip-radius")
+    assert radius is not None
+    actions.write_readings(desk.record, pair, radius, "removed", "26.90")
+    actions.write_readings(desk.record, pair, radius, "replacement", "27.45")
+    page = Bench(desk, job)
+    qtbot.addWidget(page)
+    page.resize(1100, 760)
+    page.show()
+    qtbot.waitExposed(page)
+    return page
+
+
+def choose(bench: Bench, qtbot: Any, words: str) -> None:
+    """Choose a sum with the keyboard."""
+    choice = named(bench, QComboBox, "Work one out")
+    choice.setFocus()
+    while choice.currentText() != words:
+        before = choice.currentIndex()
+        qtbot.keyClick(choice, Qt.Key.Key_Down)
+        assert choice.currentIndex() != before
+
+
+def words_of(page: QWidget) -> str:
+    """Return everything that is written on the page now."""
+    return "\n".join(one.text() for one in page.findChildren(QLabel) if one.isVisibleTo(page))
+
+
+def button(page: QWidget, words: str) -> QPushButton:
+    """Return the button that says this."""
+    found = [b for b in page.findChildren(QPushButton) if words in (b.text(), b.accessibleName())]
+    assert len(found) == 1, [b.text() for b in page.findChildren(QPushButton)]
+    return found[0]
+
+
+def test_a_sum_takes_what_was_read_and_says_what_is_missing(bench: Bench, qtbot: Any) -> None:
+    choose(bench, qtbot, "Rotor gap and its change")
+    assert named(bench, QLineEdit, "Tip radius, old rotor, mm").text() == "26.9"
+    assert "terminal radius in the cap" in words_of(bench)
+    keep = button(bench, "Keep it with the job")
+    assert not keep.isEnabled()
+    qtbot.keyClicks(named(bench, QLineEdit, "Terminal radius in the cap, mm"), "28.40")
+    assert "0.55 mm smaller" in words_of(bench)
+    qtbot.mouseClick(keep, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(lambda: not bench.findChildren(QLineEdit, "Terminal radius in the cap, mm"))
+    (kept,) = bench.desk.ask(sums_of_job, bench.job_id)
+    assert kept.on_sheet
+    qtbot.waitUntil(lambda: "Rotor gap and its change: The gap was 1.50 mm" in words_of(bench))
+
+
+def test_a_kept_sum_is_left_off_the_sheet_and_taken_out(bench: Bench, qtbot: Any) -> None:
+    choose(bench, qtbot, "Worth of a road test")
+    qtbot.keyClicks(named(bench, QLineEdit, "It came about once in"), "40")
+    qtbot.keyClicks(named(bench, QLineEdit, "Driven without it"), "120")
+    qtbot.keyClick(named(bench, QLineEdit, "Driven without it"), Qt.Key.Key_Return)
+    qtbot.waitUntil(lambda: "Worth of a road test:" in words_of(bench))
+    qtbot.mouseClick(button(bench, "on the sheet: yes"), Qt.MouseButton.LeftButton)
+    (kept,) = bench.desk.ask(sums_of_job, bench.job_id)
+    assert not kept.on_sheet
+    qtbot.waitUntil(lambda: bool(bench.findChildren(SumBench)))
+    away = next(
+        b
+        for b in bench.findChildren(QPushButton)
+        if b.accessibleName().startswith("Take the sum out") and b.isVisibleTo(bench)
+    )
+    qtbot.mouseClick(away, Qt.MouseButton.LeftButton)
+    assert bench.desk.ask(sums_of_job, bench.job_id) == ()
+    qtbot.waitUntil(lambda: "Worth of a road test:" not in words_of(bench))
+
+
+def test_what_is_typed_into_a_sum_is_there_again_when_the_job_is(bench: Bench, qtbot: Any) -> None:
+    choose(bench, qtbot, "Worth of a road test")
+    qtbot.keyClicks(named(bench, QLineEdit, "It came about once in"), "40")
+    bench.section.keep_draft()
+    again = Bench(bench.desk, bench.job_id)
+    qtbot.addWidget(again)
+    again.show()
+    choose(again, qtbot, "Worth of a road test")
+    assert named(again, QLineEdit, "It came about once in").text() == "40"
