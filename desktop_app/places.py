@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject, QTimer, Slot
 from PySide6.QtWidgets import QPushButton, QWidget
 
-from desktop_app.commands.shop_place import shelf_of
+from desktop_app.commands.shop_place import kinds_of, shelf_of
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.record import ShopRecord
@@ -146,7 +146,7 @@ class Places(QObject):
     def _kinds_page(self) -> QWidget:
         from desktop_app.parts_compared.screen.part_kinds_page import PartKindsPage
 
-        return PartKindsPage(self.desk, lambda: self._shelf)
+        return PartKindsPage(self.desk, lambda: self._shelf, kinds_of())
 
     def _drawer_page(self) -> QWidget:
         from desktop_app.parts_compared.screen.tool_drawer_page import ToolDrawerPage

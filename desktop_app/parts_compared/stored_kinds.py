@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from sqlalchemy import Connection, func, select
 
 from desktop_app.parts_compared.stored import OwnKind, Pair
+from desktop_app.repair_jobs.stored import Job
 from desktop_app.shop_record.deed import Deed
 
 
@@ -20,6 +23,14 @@ def own_kind_row(deed: Deed, kind: str) -> tuple[int, str] | None:
         select(OwnKind.id, OwnKind.body).where(OwnKind.kind == kind)
     ).first()
     return None if row is None else (row.id, row.body)
+
+
+def jobs_of_pairs(connection: Connection, pair_ids: Sequence[int]) -> tuple[str, ...]:
+    """Return the numbers of the jobs that these pairs belong to, each once, newest first."""
+    rows = connection.execute(select(Pair.id, Job.number).join(Job, Job.id == Pair.job_id))
+    wanted = frozenset(pair_ids)
+    numbers = [number for pair, number in rows if pair in wanted]
+    return tuple(dict.fromkeys(reversed(numbers)))
 
 
 def pairs_of_kind(connection: Connection, kind: str) -> int:

@@ -43,8 +43,12 @@ def judge_dimension(
     limits: Span | None = None,
     confidence: float = CONFIDENCE,
 ) -> DimensionComparison:
-    """Judge the readings of one dimension; `limits` are the maker's, for the role `limit`."""
-    mine = [one for one in readings if one.dimension == dimension.name and one.values]
+    """Judge the readings of one dimension; `limits` are the maker's, for the role `limit`.
+
+    Words kept for what is measured now (its kind was changed), and numbers for what is looked at,
+    have no say.
+    """
+    mine = _fitting(dimension, readings)
     if limits is not None and dimension.role == "limit":
         dimension = replace(dimension, allowed=limits)
     if dimension.role == "word":
@@ -64,6 +68,16 @@ def judge_dimension(
     if old is None or new is None:
         return missing(dimension, _shown(old), _shown(new))
     return _judge_difference(dimension, old, new, confidence)
+
+
+def _fitting(dimension: Dimension, readings: Sequence[Reading]) -> list[Reading]:
+    worded, mine = dimension.role == "word", []
+    for one in readings:
+        if one.dimension == dimension.name:
+            values = tuple(v for v in one.values if isinstance(v, str) == worded)
+            if values:
+                mine.append(one if len(values) == len(one.values) else replace(one, values=values))
+    return mine
 
 
 def looks_mirrored(dimension: Dimension, removed: float, replacement: float) -> bool:

@@ -10,10 +10,11 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QComboBox, QLabel, QLineEdit, QListWidget, QPushButton, QWidget
 
 from desktop_app.commands.shop_place import kinds_of, shelf_of
+from desktop_app.parts_compared.actions import lay_side_by_side, write_readings
 from desktop_app.parts_compared.screen.part_kinds_page import PartKindsPage
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_window.desk import Desk
-from tests.screens.bench_desk import named
+from tests.screens.bench_desk import named, new_job
 
 
 @pytest.fixture
@@ -27,7 +28,7 @@ def desk(shop: ShopRecord, qapp: Any) -> Iterator[Desk]:
 @pytest.fixture
 def page(desk: Desk, qtbot: Any) -> PartKindsPage:
     """The page, shown."""
-    page = PartKindsPage(desk, lambda: shelf_of(desk.record))
+    page = PartKindsPage(desk, lambda: shelf_of(desk.record), kinds_of())
     qtbot.addWidget(page)
     page.resize(1200, 800)
     page.show()
@@ -137,3 +138,28 @@ def test_a_copy_is_made_under_a_new_name(page: PartKindsPage, desk: Desk, qtbot:
 
 def _fields(page: QWidget) -> set[str]:
     return {one.accessibleName() for one in page.findChildren(QLineEdit) if one.isVisibleTo(page)}
+
+
+def test_ours_says_which_kept_pairs_it_judges_otherwise(
+    page: PartKindsPage, desk: Desk, qtbot: Any
+) -> None:
+    job = new_job(desk.record)
+    pair = lay_side_by_side(desk.record, job, "distributor-rotor").made
+    bore = kinds_of()["distributor-rotor"].dimension("bore")
+    assert pair is not None
+    assert bore is not None
+    write_readings(desk.record, pair, bore, "removed", "12.70; 12.70")
+    write_readings(desk.record, pair, bore, "replacement", "12.90; 12.90")
+    choose(page, qtbot, "distributor rotor")
+    press(page, qtbot, "Change it for our shop")
+    qtbot.waitUntil(lambda: "allowed, bore diameter" in _fields(page))
+    press(page, qtbot, "What does ours change?")
+    qtbot.waitUntil(lambda: "come out as with the built-in kind" in words_of(page))
+    field = named(page, QLineEdit, "allowed, bore diameter")
+    field.setFocus()
+    field.selectAll()
+    qtbot.keyClicks(field, "0.5")
+    qtbot.keyClick(field, Qt.Key.Key_Return)
+    press(page, qtbot, "What does ours change?")
+    said = "1 × “stop and look” becomes “not enough measured”. Jobs: J-101."
+    qtbot.waitUntil(lambda: said in words_of(page))

@@ -30,9 +30,13 @@ class KindSheet(QWidget):
     """Head, cautions, what is measured, and the lists; rebuilt only for another kind."""
 
     copy_wanted = Signal(str)
+    effect_wanted = Signal()
 
-    def __init__(self, desk: Desk, kind: PartKind, *, own: bool) -> None:
+    def __init__(self, desk: Desk, kind: PartKind, *, own: bool, built_in: bool = True) -> None:
         super().__init__()
+        self._built_in = built_in
+        self._effect = plain_label("", wrap=True)
+        self._effect.hide()
         self._desk = desk
         self._kind = kind
         self._own = own
@@ -77,6 +81,11 @@ class KindSheet(QWidget):
         for part, field in self._lines.items():
             field.show_value(_lines_of(kind, part))
 
+    def say_effect(self, words: str) -> None:
+        """Say what the shop's own form changes."""
+        self._effect.setText(words)
+        self._effect.show()
+
     def _head(self) -> QWidget:
         kind = self._kind
         head = Section("")
@@ -111,6 +120,14 @@ class KindSheet(QWidget):
         row.addWidget(copy)
         head.column.addLayout(row)
         head.column.addWidget(self._refusal)
+        if self._own and self._built_in:
+            weigh = QPushButton("What does ours change?")
+            weigh.setToolTip(tooltip("Judges every pair of this kind both ways"))
+            weigh.clicked.connect(self.effect_wanted)
+            line = QHBoxLayout()
+            line.addWidget(weigh)
+            line.addWidget(self._effect, 1)
+            head.column.addLayout(line)
         return head
 
     def _part(self, part: str, heading: str) -> QWidget:

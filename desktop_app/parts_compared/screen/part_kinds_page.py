@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 
 from PySide6.QtCore import QEvent, QObject, QSize, Qt, QTimer, Slot
 from PySide6.QtGui import QKeyEvent
@@ -16,10 +16,15 @@ from PySide6.QtWidgets import (
 )
 
 from desktop_app.parts_compared import kind_actions
+from desktop_app.parts_compared.kind_effect import effect_words, pairs_judged_otherwise
 from desktop_app.parts_compared.kind_names import kinds_meant
 from desktop_app.parts_compared.kind_shelf import KindShelf
 from desktop_app.parts_compared.own_kind import own_id
+from desktop_app.parts_compared.part_kind import PartKind
 from desktop_app.parts_compared.screen.kind_sheet import KindSheet
+from desktop_app.parts_compared.stored_kinds import jobs_of_pairs
+from desktop_app.parts_compared.stored_many import verdicts_of_record
+from desktop_app.parts_compared.stored_pairs import drawer
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import save_everything
@@ -34,10 +39,14 @@ class PartKindsPage(QWidget):
     """A list of the kinds with a field to find one, and the kind that is chosen.
 
     `shelf` gives the kinds as they are now; it is asked again after each change of one.
+    `built_in` are those that come with the program.
     """
 
-    def __init__(self, desk: Desk, shelf: Callable[[], KindShelf]) -> None:
+    def __init__(
+        self, desk: Desk, shelf: Callable[[], KindShelf], built_in: Mapping[str, PartKind]
+    ) -> None:
         super().__init__()
+        self._built_in = built_in
         self._desk = desk
         self._shelf = shelf
         self._field = QLineEdit()
@@ -116,7 +125,10 @@ class PartKindsPage(QWidget):
             self._sheet = None
         if kind is None:
             return
-        self._sheet = KindSheet(self._desk, kind, own=kind.id in shelf.own)
+        self._sheet = KindSheet(
+            self._desk, kind, own=kind.id in shelf.own, built_in=kind.id in self._built_in
+        )
+        self._sheet.effect_wanted.connect(self._weigh)
         self._sheet.copy_wanted.connect(self._copy)
         self._page.column.addWidget(self._sheet)
         self._sheet.show()
@@ -131,6 +143,31 @@ class PartKindsPage(QWidget):
         if done is not None:
             self._field.clear()
             self.show_kind(own_id(name, shelf.kinds.keys()))
+
+    @Slot()
+    def _weigh(self) -> None:
+        """Judge the pairs of the kind by its built-in form and by ours, beside the window."""
+        sheet, chosen = self._sheet, self._chosen()
+        if sheet is None or chosen is None:
+            return
+        record, confidence = self._desk.record, self._desk.rules.confidence
+        ours, built_in = self._shelf().kinds[chosen], self._built_in[chosen]
+
+        def work() -> str:
+            with record.reading() as connection:
+                tools = drawer(connection)
+                before, after = (
+                    verdicts_of_record(connection, {chosen: one}, tools, confidence, chosen)
+                    for one in (built_in, ours)
+                )
+                changed = pairs_judged_otherwise(before, after)
+                return effect_words(before, after, jobs_of_pairs(connection, changed))
+
+        def say(words: str) -> None:
+            if self._sheet is sheet:
+                sheet.say_effect(words)
+
+        self._desk.errands.run("Judging the pairs both ways", work, say)
 
     @Slot(object)
     def _hear(self, done: Done) -> None:
