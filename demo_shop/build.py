@@ -23,7 +23,7 @@ from demo_shop.written_cars import CARS, EVENTS
 from demo_shop.written_jobs import JOBS
 from demo_shop.written_returns import RETURNS
 from desktop_app.parts_compared.actions import keep_instrument
-from desktop_app.parts_compared.kind_shelf import load_kinds
+from desktop_app.parts_compared.part_kinds.kind_shelf import load_kinds
 from desktop_app.repair_jobs.actions import add_person
 from desktop_app.repair_jobs.stored_reading import people_here
 from desktop_app.shop_record.house_rules import change_rule

@@ -11,7 +11,7 @@ from dataclasses import dataclass, field
 from datetime import datetime
 from types import TracebackType
 
-from desktop_app.parts_compared.part_kind import PartKind
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.reading import Side
 
 HELPERS = 2

@@ -11,7 +11,7 @@ from demo_shop.car_papers import invented_vin
 from demo_shop.job_story import CarEvent, CarStory, JobStory, ReturnStory
 from demo_shop.people import COUNTER, OWNER
 from demo_shop.shop_calendar import ShopCalendar
-from desktop_app.parts_compared.part_kind import PartKind
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.stored_pairs import pairs_without_origin
 from desktop_app.repair_jobs import actions as jobs
 from desktop_app.repair_jobs.hand_over import missing_answers

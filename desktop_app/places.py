@@ -22,8 +22,8 @@ from desktop_app.symptom_search.vocabulary import Vocabulary
 from desktop_app.symptom_search.vocabulary_file import shop_vocabulary
 
 if TYPE_CHECKING:
-    from desktop_app.parts_compared.kind_shelf import KindShelf
-    from desktop_app.parts_compared.part_kind import PartKind
+    from desktop_app.parts_compared.part_kinds.kind_shelf import KindShelf
+    from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 
 ASK, HEARD, JOB = "Ask the Old Jobs", "Heard", "Job"
 WATCH, BACK, MONDAY = "Under Watch", "It's Back", "Monday Book"

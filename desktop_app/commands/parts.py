@@ -7,9 +7,9 @@ from pathlib import Path
 
 from desktop_app.commands.outcome import Asked, Outcome, one_or_list
 from desktop_app.commands.shop_place import kinds_of
-from desktop_app.parts_compared.kind_page import kind_as_json
 from desktop_app.parts_compared.pair_file import read_pair
 from desktop_app.parts_compared.pair_verdict import compare as compare_pair
+from desktop_app.parts_compared.part_kinds.kind_page import kind_as_json
 from desktop_app.shop_record.trouble import ShopTrouble
 
 

@@ -14,8 +14,8 @@ from desktop_app.shop_record.trouble import ShopTrouble
 if TYPE_CHECKING:
     from collections.abc import Sequence
 
-    from desktop_app.parts_compared.kind_shelf import KindShelf
-    from desktop_app.parts_compared.part_kind import PartKind
+    from desktop_app.parts_compared.part_kinds.kind_shelf import KindShelf
+    from desktop_app.parts_compared.part_kinds.part_kind import PartKind
     from desktop_app.shop_record.deed import RowChange
     from desktop_app.shop_record.record import Clock, Follower, ShopRecord
 
@@ -38,7 +38,7 @@ def shelf_of(shop: ShopRecord | None, connection: Any = None) -> KindShelf:
     They come from the program, from the folder `part_kinds` of the shop, and from its record,
     read through `connection` where a deed is open.
     """
-    from desktop_app.parts_compared.kind_shelf import load_kinds
+    from desktop_app.parts_compared.part_kinds.kind_shelf import load_kinds
 
     built_in = resource_path("part_kinds")
     if shop is None:

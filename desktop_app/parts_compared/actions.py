@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from desktop_app.parts_compared import stored_pairs as look
-from desktop_app.parts_compared.part_kind import Dimension
+from desktop_app.parts_compared.part_kinds.part_kind import Dimension
 from desktop_app.parts_compared.reading import Side
 from desktop_app.parts_compared.readings_typed import read_readings
 from desktop_app.parts_compared.stored import (

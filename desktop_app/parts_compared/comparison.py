@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Any, Literal, TypeAlias
 
-from desktop_app.parts_compared.part_kind import Role, Span
+from desktop_app.parts_compared.part_kinds.part_kind import Role, Span
 from desktop_app.parts_compared.uncertainty import COVERAGE
 
 DimensionVerdict: TypeAlias = Literal[

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from desktop_app.parts_compared.part_kind import PartKind
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.reading import ConditionSeen
 
 #: Beginnings of words that no new part deserves, whatever its kind (common practice, no source).

@@ -10,7 +10,7 @@ from collections.abc import Callable
 from typing import TypeAlias
 
 from desktop_app.parts_compared.comparison import DimensionVerdict
-from desktop_app.parts_compared.part_kind import Direction, Span
+from desktop_app.parts_compared.part_kinds.part_kind import Direction, Span
 from desktop_app.parts_compared.uncertainty import Estimate
 
 CONFIDENCE = 0.95

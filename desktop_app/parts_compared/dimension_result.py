@@ -8,7 +8,7 @@ from desktop_app.parts_compared.comparison import (
     SideValue,
 )
 from desktop_app.parts_compared.dimension_sentence import missing_sentence
-from desktop_app.parts_compared.part_kind import Dimension
+from desktop_app.parts_compared.part_kinds.part_kind import Dimension
 
 
 def bare_result(

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from desktop_app.parts_compared.comparison import DimensionVerdict
-from desktop_app.parts_compared.part_kind import Dimension, Span
+from desktop_app.parts_compared.part_kinds.part_kind import Dimension, Span
 from desktop_app.parts_compared.shown_value import amount, doubt, number, span_text
 
 

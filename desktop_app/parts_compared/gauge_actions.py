@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from desktop_app.parts_compared.gauge_plan import Place
-from desktop_app.parts_compared.gauge_sentence import too_few_sentence
-from desktop_app.parts_compared.gauge_study import study
+from desktop_app.parts_compared.instruments.gauge_plan import Place
+from desktop_app.parts_compared.instruments.gauge_sentence import too_few_sentence
+from desktop_app.parts_compared.instruments.gauge_study import study
 from desktop_app.parts_compared.stored import GaugeReading, GaugeStudy, Instrument
 from desktop_app.parts_compared.stored_gauge import StudyKept, read_study, studies_in_use
 from desktop_app.shop_record.deed import Deed, Done

@@ -7,10 +7,14 @@ from dataclasses import replace
 
 from desktop_app.parts_compared.comparison import DimensionComparison, PairComparison
 from desktop_app.parts_compared.decision import CONFIDENCE
-from desktop_app.parts_compared.instrument import USUAL_INSTRUMENTS, Instrument, usual_instrument
+from desktop_app.parts_compared.instruments.instrument import (
+    USUAL_INSTRUMENTS,
+    Instrument,
+    usual_instrument,
+)
 from desktop_app.parts_compared.pair_verdict import compare
 from desktop_app.parts_compared.pair_view import PairView, judge
-from desktop_app.parts_compared.part_kind import Dimension, PartKind, Span
+from desktop_app.parts_compared.part_kinds.part_kind import Dimension, PartKind, Span
 from desktop_app.parts_compared.reading import MakerLimit, Reading
 
 MM_PER_INCH = 25.4  # exactly (international yard and pound agreement, 1959)

@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Collection
 from dataclasses import replace
 
-from desktop_app.parts_compared.kind_writing import kind_as_toml
-from desktop_app.parts_compared.own_kind import own_id
-from desktop_app.parts_compared.part_kind import PartKind
-from desktop_app.parts_compared.part_kind_file import read_kind
+from desktop_app.parts_compared.part_kinds.kind_writing import kind_as_toml
+from desktop_app.parts_compared.part_kinds.own_kind import own_id
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
+from desktop_app.parts_compared.part_kinds.part_kind_file import read_kind
 from desktop_app.parts_compared.stored import OwnKind
 from desktop_app.parts_compared.stored_kinds import own_kind_row
 from desktop_app.shop_record.deed import Deed, Done

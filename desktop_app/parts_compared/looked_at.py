@@ -16,7 +16,7 @@ from desktop_app.parts_compared.dimension_sentence import (
     label_of,
     word_sentence,
 )
-from desktop_app.parts_compared.part_kind import Dimension
+from desktop_app.parts_compared.part_kinds.part_kind import Dimension
 from desktop_app.parts_compared.reading import SIDES, Reading, Side
 
 

@@ -6,14 +6,14 @@ import tomllib
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from desktop_app.parts_compared.instrument import (
+from desktop_app.parts_compared.instruments.instrument import (
     USUAL_INSTRUMENTS,
     Instrument,
     instrument_for,
     usual_instrument,
 )
 from desktop_app.parts_compared.pair_table import PairTable, PairTrouble, shown
-from desktop_app.parts_compared.part_kind import Dimension, PartKind
+from desktop_app.parts_compared.part_kinds.part_kind import Dimension, PartKind
 from desktop_app.parts_compared.reading import (
     SIDES,
     ConditionSeen,

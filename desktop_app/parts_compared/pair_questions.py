@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 
 from desktop_app.parts_compared.comparison import DimensionComparison
-from desktop_app.parts_compared.instrument import Instrument, instrument_for
-from desktop_app.parts_compared.part_kind import Dimension, PartKind
+from desktop_app.parts_compared.instruments.instrument import Instrument, instrument_for
+from desktop_app.parts_compared.part_kinds.part_kind import Dimension, PartKind
 from desktop_app.parts_compared.reading import ConditionSeen, Reading
 from desktop_app.parts_compared.typed_value import unit_question
 

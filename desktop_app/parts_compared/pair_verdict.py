@@ -12,9 +12,9 @@ from desktop_app.parts_compared.comparison import (
 )
 from desktop_app.parts_compared.condition_check import ConditionSentences, check_conditions
 from desktop_app.parts_compared.decision import CONFIDENCE
-from desktop_app.parts_compared.instrument import Instrument
+from desktop_app.parts_compared.instruments.instrument import Instrument
 from desktop_app.parts_compared.pair_questions import questions_about
-from desktop_app.parts_compared.part_kind import Dimension, PartKind
+from desktop_app.parts_compared.part_kinds.part_kind import Dimension, PartKind
 from desktop_app.parts_compared.reading import ConditionSeen, Explanation, MakerLimit, Reading
 from desktop_app.parts_compared.verdict import judge_dimension
 

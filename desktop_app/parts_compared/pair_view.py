@@ -7,9 +7,9 @@ from dataclasses import dataclass
 
 from desktop_app.parts_compared.comparison import PairComparison
 from desktop_app.parts_compared.decision import CONFIDENCE
-from desktop_app.parts_compared.instrument import Instrument
+from desktop_app.parts_compared.instruments.instrument import Instrument
 from desktop_app.parts_compared.pair_verdict import compare
-from desktop_app.parts_compared.part_kind import PartKind
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.reading import (
     ConditionSeen,
     Explanation,

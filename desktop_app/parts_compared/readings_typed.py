@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
-from desktop_app.parts_compared.part_kind import Dimension
+from desktop_app.parts_compared.part_kinds.part_kind import Dimension
 from desktop_app.parts_compared.typed_value import typed_value
 from desktop_app.shop_record.trouble import ShopTrouble
 

@@ -5,8 +5,8 @@ from __future__ import annotations
 import json
 
 from desktop_app.parts_compared.in_shop_unit import shop_unit
-from desktop_app.parts_compared.part_kind import Dimension
-from desktop_app.parts_compared.part_set import GivenTerm, PartSet
+from desktop_app.parts_compared.part_kinds.part_kind import Dimension
+from desktop_app.parts_compared.part_sets.part_set import GivenTerm, PartSet
 from desktop_app.parts_compared.shown_value import amount
 from desktop_app.parts_compared.stored import KeptSum
 from desktop_app.parts_compared.stored_sets import kept_figures, set_key

@@ -12,7 +12,7 @@ from typing import Any
 from xml.sax.saxutils import escape
 
 from desktop_app.parts_compared import sheet_blocks as blocks
-from desktop_app.parts_compared.part_kind import PartKind
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.sheet_facts import PhotoPrinted, SheetFacts
 from desktop_app.parts_compared.sheet_job import foot_words, sheet_blocks
 from desktop_app.parts_compared.sheet_spark import spark_drawing

@@ -7,8 +7,8 @@ from dataclasses import dataclass
 from desktop_app.parts_compared.bench_sums.bench_sum import SumKept
 from desktop_app.parts_compared.comparison import PairComparison
 from desktop_app.parts_compared.pair_view import PairView
-from desktop_app.parts_compared.part_kind import PartKind
-from desktop_app.parts_compared.set_verdict import SetComparison
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
+from desktop_app.parts_compared.part_sets.set_verdict import SetComparison
 from desktop_app.repair_jobs.job_view import JobView
 
 

@@ -9,7 +9,7 @@ from desktop_app.part_photos.signs import SIDE_SIGNS
 from desktop_app.parts_compared.comparison import DimensionComparison, PairComparison
 from desktop_app.parts_compared.condition_check import check_conditions
 from desktop_app.parts_compared.pair_view import ORIGINS, PairView
-from desktop_app.parts_compared.part_kind import PartKind
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.reading import SIDES
 from desktop_app.parts_compared.sheet_blocks import (
     Block,

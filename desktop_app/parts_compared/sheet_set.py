@@ -5,9 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from desktop_app.parts_compared.in_shop_unit import shop_unit
-from desktop_app.parts_compared.set_room import SetRoom, Share
-from desktop_app.parts_compared.set_sentence import SET_SIGNS, main_sentence, set_sentences
-from desktop_app.parts_compared.set_verdict import SetComparison
+from desktop_app.parts_compared.part_sets.set_room import SetRoom, Share
+from desktop_app.parts_compared.part_sets.set_sentence import (
+    SET_SIGNS,
+    main_sentence,
+    set_sentences,
+)
+from desktop_app.parts_compared.part_sets.set_verdict import SetComparison
 from desktop_app.parts_compared.sheet_blocks import Block, Heading, Listed, Rows, VerdictBox, Words
 from desktop_app.parts_compared.sheet_facts import SheetFacts
 from desktop_app.parts_compared.shown_value import amount, number

@@ -8,10 +8,14 @@ from datetime import date
 
 from desktop_app.parts_compared.comparison import PairComparison
 from desktop_app.parts_compared.decision import CONFIDENCE
-from desktop_app.parts_compared.instrument import USUAL_INSTRUMENTS, Instrument, usual_instrument
-from desktop_app.parts_compared.instrument_check import is_overdue
+from desktop_app.parts_compared.instruments.instrument import (
+    USUAL_INSTRUMENTS,
+    Instrument,
+    usual_instrument,
+)
+from desktop_app.parts_compared.instruments.instrument_check import is_overdue
 from desktop_app.parts_compared.pair_view import PairView, judge
-from desktop_app.parts_compared.part_kind import Dimension, PartKind, Span
+from desktop_app.parts_compared.part_kinds.part_kind import Dimension, PartKind, Span
 from desktop_app.parts_compared.reading import MakerLimit, Reading
 from desktop_app.parts_compared.shown_value import amount
 from desktop_app.repair_jobs.distance import mm_to_inch

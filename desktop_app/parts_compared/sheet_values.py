@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from desktop_app.parts_compared.comparison import DimensionComparison, SideValue
-from desktop_app.parts_compared.part_kind import Span
+from desktop_app.parts_compared.part_kinds.part_kind import Span
 from desktop_app.parts_compared.shown_value import amount, number, span_text
 from desktop_app.parts_compared.signs import DIMENSION_SIGNS
 

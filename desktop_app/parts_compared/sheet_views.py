@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from desktop_app.parts_compared.pair_view import PairView, PhotoShown
-from desktop_app.parts_compared.part_kind import PartKind
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 
 MOST_VIEWS = 2
 

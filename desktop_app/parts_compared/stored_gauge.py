@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from sqlalchemy import Connection, Row, select
 
-from desktop_app.parts_compared.gauge_study import GaugeReading, study
+from desktop_app.parts_compared.instruments.gauge_study import GaugeReading, study
 from desktop_app.parts_compared.stored import GaugeReading as ReadingRow
 from desktop_app.parts_compared.stored import GaugeStudy, Instrument
 from desktop_app.shop_record.trouble import ShopTrouble

@@ -11,10 +11,15 @@ from sqlalchemy import Connection, case, select
 
 from desktop_app.parts_compared.comparison import PairVerdict
 from desktop_app.parts_compared.decision import CONFIDENCE
-from desktop_app.parts_compared.instrument import Instrument
-from desktop_app.parts_compared.many_pairs import judge_many
-from desktop_app.parts_compared.pair_columns import NO_WORD, STRANGE, PairColumns, ReadingColumns
-from desktop_app.parts_compared.part_kind import PartKind
+from desktop_app.parts_compared.instruments.instrument import Instrument
+from desktop_app.parts_compared.many_pairs.judge_many import judge_many
+from desktop_app.parts_compared.many_pairs.pair_columns import (
+    NO_WORD,
+    STRANGE,
+    PairColumns,
+    ReadingColumns,
+)
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.reading import SIDES
 from desktop_app.parts_compared.stored import Explanation, MakerLimit, Pair, PartCondition, Reading
 

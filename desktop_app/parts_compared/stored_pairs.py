@@ -8,7 +8,7 @@ from sqlalchemy import Connection, func, select
 
 from desktop_app.part_photos.stored import Photo
 from desktop_app.parts_compared import reading as values
-from desktop_app.parts_compared.instrument import Instrument as Tool
+from desktop_app.parts_compared.instruments.instrument import Instrument as Tool
 from desktop_app.parts_compared.pair_view import PairView, PhotoShown
 from desktop_app.parts_compared.reading import SIDES, Side
 from desktop_app.parts_compared.stored import (

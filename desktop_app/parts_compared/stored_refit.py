@@ -6,7 +6,7 @@ from collections.abc import Mapping
 
 from sqlalchemy import Connection, select
 
-from desktop_app.parts_compared.part_kind import PartKind
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.stored import Pair
 
 

@@ -10,13 +10,13 @@ from itertools import product
 
 from sqlalchemy import Connection, select
 
-from desktop_app.parts_compared.instrument import Instrument
+from desktop_app.parts_compared.instruments.instrument import Instrument
 from desktop_app.parts_compared.pair_view import PairView
-from desktop_app.parts_compared.part_kind import PartKind
-from desktop_app.parts_compared.part_set import PartSet
-from desktop_app.parts_compared.part_set_file import load_sets
-from desktop_app.parts_compared.set_shares import PartRead, SetRead
-from desktop_app.parts_compared.set_verdict import SetComparison, judge_set
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
+from desktop_app.parts_compared.part_sets.part_set import PartSet
+from desktop_app.parts_compared.part_sets.part_set_file import load_sets
+from desktop_app.parts_compared.part_sets.set_shares import PartRead, SetRead
+from desktop_app.parts_compared.part_sets.set_verdict import SetComparison, judge_set
 from desktop_app.parts_compared.stored import KeptSum
 from desktop_app.parts_compared.stored_pairs import drawer, pairs_of_job, read_pair
 from desktop_app.shop_record.deed import Deed

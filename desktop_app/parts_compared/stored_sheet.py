@@ -12,10 +12,10 @@ from desktop_app.part_photos.kept_photo import KeptPhoto
 from desktop_app.part_photos.stored_reading import photos_by_id
 from desktop_app.part_photos.thumbnail import make_thumbnail
 from desktop_app.parts_compared.comparison import PairComparison
-from desktop_app.parts_compared.instrument import Instrument
+from desktop_app.parts_compared.instruments.instrument import Instrument
 from desktop_app.parts_compared.pair_view import PairView, PhotoShown
-from desktop_app.parts_compared.part_kind import PartKind
-from desktop_app.parts_compared.set_reasons import with_set_reasons
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
+from desktop_app.parts_compared.part_sets.set_reasons import with_set_reasons
 from desktop_app.parts_compared.sheet_facts import (
     PairPrinted,
     PhotoPrinted,

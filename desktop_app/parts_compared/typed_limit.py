@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from desktop_app.parts_compared.in_shop_unit import shop_unit
-from desktop_app.parts_compared.part_kind import Dimension
+from desktop_app.parts_compared.part_kinds.part_kind import Dimension
 from desktop_app.parts_compared.readings_typed import read_readings
 from desktop_app.parts_compared.shown_value import number
 from desktop_app.shop_record.trouble import ShopTrouble

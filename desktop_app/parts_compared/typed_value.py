@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 import re
 
-from desktop_app.parts_compared.part_kind import Span
+from desktop_app.parts_compared.part_kinds.part_kind import Span
 from desktop_app.shop_record.trouble import ShopTrouble
 
 #: How many of the dimension's unit one of the typed unit is. The inch is 25.4 mm exactly

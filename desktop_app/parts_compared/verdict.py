@@ -20,11 +20,11 @@ from desktop_app.parts_compared.decision import (
     readings_needed,
 )
 from desktop_app.parts_compared.dimension_result import bare_result, missing
-from desktop_app.parts_compared.instrument import Instrument, instrument_for
+from desktop_app.parts_compared.instruments.instrument import Instrument, instrument_for
+from desktop_app.parts_compared.instruments.tool_choice import finest, finest_together
 from desktop_app.parts_compared.looked_at import judge_count, judge_word
-from desktop_app.parts_compared.part_kind import Dimension, Span
+from desktop_app.parts_compared.part_kinds.part_kind import Dimension, Span
 from desktop_app.parts_compared.reading import SIDES, Reading, Side
-from desktop_app.parts_compared.tool_choice import finest, finest_together
 from desktop_app.parts_compared.uncertainty import (
     Estimate,
     SideReading,

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from datetime import date
 
-from desktop_app.parts_compared.kind_names import kind_words
+from desktop_app.parts_compared.part_kinds.kind_names import kind_words
 from desktop_app.repair_jobs.odometer import RunningMiles
 from desktop_app.returns_watched.window import Window
 

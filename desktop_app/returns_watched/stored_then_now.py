@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from sqlalchemy import Connection, select
 
-from desktop_app.parts_compared.kind_names import kind_words
+from desktop_app.parts_compared.part_kinds.kind_names import kind_words
 from desktop_app.parts_compared.stored import Pair
 from desktop_app.repair_jobs.stored import Job, TroubleCode, Vehicle, Visit
 

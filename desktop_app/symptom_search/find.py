@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from heapq import nlargest
 from typing import TypedDict
 
-from desktop_app.parts_compared.part_kind import PartKind
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.repair_jobs.trouble_code import code_book
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.symptom_search import stored

@@ -6,7 +6,7 @@ import re
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 
-from desktop_app.parts_compared.part_kind import PartKind
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.repair_jobs.concern_conditions import condition_words
 from desktop_app.repair_jobs.trouble_code import codes_in
 from desktop_app.repair_jobs.vehicle_identity import matching_plate

@@ -7,7 +7,7 @@ from typing import Any
 
 from sqlalchemy import Connection, select
 
-from desktop_app.parts_compared.part_kind import PartKind
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.stored import Pair, PartCondition
 from desktop_app.repair_jobs.concern_conditions import condition_words
 from desktop_app.repair_jobs.stored import (

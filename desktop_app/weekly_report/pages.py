@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from desktop_app.parts_compared.kind_names import kind_words
+from desktop_app.parts_compared.part_kinds.kind_names import kind_words
 from desktop_app.repair_jobs.distance import from_miles
 from desktop_app.repair_jobs.proof import ProofLevel
 from desktop_app.weekly_report.figures import JobLeft, WeekFigures

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import numpy as np
 
-from desktop_app.parts_compared.pair_columns import (
+from desktop_app.parts_compared.many_pairs.pair_columns import (
     NO_WORD,
     PairColumns,
     ReadingColumns,
 )
-from desktop_app.parts_compared.part_kind import Dimension, PartKind
+from desktop_app.parts_compared.part_kinds.part_kind import Dimension, PartKind
 from desktop_app.parts_compared.reading import SIDES, Reading
 from tests.parts_compared.invented_kinds import dimension, kind, worn
 

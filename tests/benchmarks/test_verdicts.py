@@ -8,10 +8,10 @@ from time import perf_counter
 import numpy as np
 from scipy.stats import ttest_ind_from_stats
 
-from desktop_app.parts_compared.many_pairs import judge_many
-from desktop_app.parts_compared.pair_columns import PairColumns
+from desktop_app.parts_compared.many_pairs.judge_many import judge_many
+from desktop_app.parts_compared.many_pairs.pair_columns import PairColumns
 from desktop_app.parts_compared.pair_verdict import compare
-from desktop_app.parts_compared.part_kind import PartKind
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from tests.benchmarks.many_measured_pairs import measured_pairs, mixed_kind, readings_of
 
 ROUNDS = 9

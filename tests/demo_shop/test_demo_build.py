@@ -18,8 +18,8 @@ from demo_shop.demo_marker import DemoMarker, read_marker
 from demo_shop.people import DRAWER, PEOPLE, SUPPLIERS
 from demo_shop.written_jobs import JOBS
 from demo_shop.written_returns import ROOTS
-from desktop_app.parts_compared.kind_shelf import load_kinds
 from desktop_app.parts_compared.pair_view import PairView, judge
+from desktop_app.parts_compared.part_kinds.kind_shelf import load_kinds
 from desktop_app.parts_compared.stored_pairs import drawer, pairs_of_job, read_pair
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.stored_reading import job_by_number, people_here, read_job

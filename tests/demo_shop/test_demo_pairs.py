@@ -9,9 +9,9 @@ from demo_shop.job_story import JobStory, PairStory
 from demo_shop.people import DRAWER
 from demo_shop.written_jobs import JOBS
 from desktop_app.parts_compared.comparison import PairComparison
-from desktop_app.parts_compared.instrument import Instrument
-from desktop_app.parts_compared.kind_shelf import load_kinds
+from desktop_app.parts_compared.instruments.instrument import Instrument
 from desktop_app.parts_compared.pair_verdict import compare
+from desktop_app.parts_compared.part_kinds.kind_shelf import load_kinds
 from desktop_app.parts_compared.reading import SIDES, ConditionSeen, Explanation, Reading
 from desktop_app.parts_compared.readings_typed import read_readings
 from desktop_app.shop_record.resource_folder import resource_path

@@ -12,7 +12,7 @@ import math
 import numpy as np
 import pytest
 
-from desktop_app.parts_compared.instrument import Instrument
+from desktop_app.parts_compared.instruments.instrument import Instrument
 from desktop_app.parts_compared.uncertainty import (
     Doubt,
     SideReading,

@@ -10,7 +10,7 @@ import numpy as np
 import pytest
 from scipy import stats
 
-from desktop_app.parts_compared.gauge_study import (
+from desktop_app.parts_compared.instruments.gauge_study import (
     Anova,
     GaugeReading,
     GaugeRR,

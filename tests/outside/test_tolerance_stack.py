@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from desktop_app.parts_compared.set_room import Share, room_of
+from desktop_app.parts_compared.part_sets.set_room import Share, room_of
 
 
 def test_three_blocks_in_a_housing() -> None:

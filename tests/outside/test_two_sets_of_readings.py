@@ -13,7 +13,7 @@ import pytest
 from scipy import stats
 
 from desktop_app.parts_compared.decision import decide_span
-from desktop_app.parts_compared.instrument import Instrument
+from desktop_app.parts_compared.instruments.instrument import Instrument
 from desktop_app.parts_compared.student_t import t_below
 from desktop_app.parts_compared.uncertainty import (
     Estimate,

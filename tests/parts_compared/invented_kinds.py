@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
-from desktop_app.parts_compared.part_kind import ConditionTerm, Dimension, PartKind
+from desktop_app.parts_compared.part_kinds.part_kind import ConditionTerm, Dimension, PartKind
 from desktop_app.parts_compared.reading import Reading, Side
 
 

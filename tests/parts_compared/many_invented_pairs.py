@@ -7,9 +7,9 @@ from typing import Any
 
 from hypothesis import strategies as st
 
-from desktop_app.parts_compared.instrument import Instrument
-from desktop_app.parts_compared.many_sides import LOOKED_AT
-from desktop_app.parts_compared.part_kind import Dimension, PartKind
+from desktop_app.parts_compared.instruments.instrument import Instrument
+from desktop_app.parts_compared.many_pairs.many_sides import LOOKED_AT
+from desktop_app.parts_compared.part_kinds.part_kind import Dimension, PartKind
 from desktop_app.parts_compared.reading import (
     SIDES,
     ConditionSeen,

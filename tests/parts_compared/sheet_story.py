@@ -12,8 +12,8 @@ from PIL import Image
 from desktop_app.part_photos.actions import add_photos, take_in
 from desktop_app.part_photos.arrival import Arrival
 from desktop_app.parts_compared import actions
-from desktop_app.parts_compared.kind_shelf import load_kinds
-from desktop_app.parts_compared.part_kind import PartKind
+from desktop_app.parts_compared.part_kinds.kind_shelf import load_kinds
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.sheet import sheet_bytes
 from desktop_app.parts_compared.stored_sheet import read_sheet
 from desktop_app.repair_jobs.stored import Job, JobCheck, JobCondition, Vehicle, Visit

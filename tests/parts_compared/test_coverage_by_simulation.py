@@ -17,7 +17,7 @@ import pytest
 
 from desktop_app.parts_compared.comparison import DimensionVerdict
 from desktop_app.parts_compared.decision import Decide, decide_restored, decide_span
-from desktop_app.parts_compared.instrument import PRIOR_DOF, usual_instrument
+from desktop_app.parts_compared.instruments.instrument import PRIOR_DOF, usual_instrument
 from desktop_app.parts_compared.pair_verdict import compare
 from desktop_app.parts_compared.uncertainty import Estimate, side_estimate, side_reading
 from tests.parts_compared.invented_kinds import both, dimension, kind

@@ -10,9 +10,9 @@ from hypothesis import assume, example, given
 from hypothesis import strategies as st
 
 from desktop_app.parts_compared.comparison import DimensionComparison, DimensionVerdict
-from desktop_app.parts_compared.instrument import Instrument
+from desktop_app.parts_compared.instruments.instrument import Instrument
 from desktop_app.parts_compared.pair_verdict import compare
-from desktop_app.parts_compared.part_kind import Dimension, Span
+from desktop_app.parts_compared.part_kinds.part_kind import Dimension, Span
 from desktop_app.parts_compared.reading import Reading
 from desktop_app.parts_compared.uncertainty import mean_and_spread, side_reading
 from desktop_app.parts_compared.verdict import judge_dimension

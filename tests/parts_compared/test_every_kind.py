@@ -7,12 +7,12 @@ from pathlib import Path
 
 import pytest
 
-from desktop_app.parts_compared.instrument import usual_instrument
-from desktop_app.parts_compared.kind_shelf import load_kinds
-from desktop_app.parts_compared.kind_writing import kind_as_toml
+from desktop_app.parts_compared.instruments.instrument import usual_instrument
 from desktop_app.parts_compared.pair_verdict import compare
-from desktop_app.parts_compared.part_kind import Dimension, PartKind
-from desktop_app.parts_compared.part_kind_file import read_kind
+from desktop_app.parts_compared.part_kinds.kind_shelf import load_kinds
+from desktop_app.parts_compared.part_kinds.kind_writing import kind_as_toml
+from desktop_app.parts_compared.part_kinds.part_kind import Dimension, PartKind
+from desktop_app.parts_compared.part_kinds.part_kind_file import read_kind
 from desktop_app.parts_compared.reading import SIDES, Reading
 from desktop_app.repair_jobs.proof import ProofLevel
 

@@ -8,10 +8,10 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from desktop_app.parts_compared.gauge_plan import GaugePlan
-from desktop_app.parts_compared.gauge_sentence import missing_sentence, study_sentences
-from desktop_app.parts_compared.gauge_study import GaugeReading, gauge_rr, study
-from desktop_app.parts_compared.instrument import Instrument
+from desktop_app.parts_compared.instruments.gauge_plan import GaugePlan
+from desktop_app.parts_compared.instruments.gauge_sentence import missing_sentence, study_sentences
+from desktop_app.parts_compared.instruments.gauge_study import GaugeReading, gauge_rr, study
+from desktop_app.parts_compared.instruments.instrument import Instrument
 
 TOOL = Instrument("calliper", "mm", 0.01, 0.03)
 ALONE = [12.01, 12.02, 12.00, 12.01, 12.03, 12.01, 12.02, 12.00, 12.01, 12.01]

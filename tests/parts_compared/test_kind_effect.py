@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from desktop_app.parts_compared.kind_effect import effect_words, pairs_judged_otherwise
+from desktop_app.parts_compared.part_kinds.kind_effect import effect_words, pairs_judged_otherwise
 
 
 def test_the_effect_of_a_change_is_counted_and_the_jobs_are_named() -> None:

@@ -9,11 +9,11 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from desktop_app.parts_compared.many_decisions import DIMENSION_VERDICTS
-from desktop_app.parts_compared.many_pairs import ManyVerdicts, judge_many
-from desktop_app.parts_compared.pair_columns import columns_of
+from desktop_app.parts_compared.many_pairs.judge_many import ManyVerdicts, judge_many
+from desktop_app.parts_compared.many_pairs.many_decisions import DIMENSION_VERDICTS
+from desktop_app.parts_compared.many_pairs.pair_columns import columns_of
 from desktop_app.parts_compared.pair_verdict import compare
-from desktop_app.parts_compared.part_kind import PartKind
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.reading import ConditionSeen, Explanation, MakerLimit, Reading
 from tests.parts_compared.invented_kinds import both, kind, read
 from tests.parts_compared.many_invented_pairs import (

@@ -8,8 +8,8 @@ import pytest
 
 from desktop_app.commands.shop_place import kinds_of, shelf_of
 from desktop_app.parts_compared.kind_actions import copy_kind, give_back, keep_own_kind
-from desktop_app.parts_compared.kind_writing import kind_as_toml
-from desktop_app.parts_compared.own_kind import (
+from desktop_app.parts_compared.part_kinds.kind_writing import kind_as_toml
+from desktop_app.parts_compared.part_kinds.own_kind import (
     SHOPS_FIGURE,
     new_dimension,
     own_id,
@@ -18,8 +18,8 @@ from desktop_app.parts_compared.own_kind import (
     with_lines,
     without_dimension,
 )
-from desktop_app.parts_compared.part_kind_file import read_kind
-from desktop_app.parts_compared.said_of_dimension import allowed_typed, allowed_words
+from desktop_app.parts_compared.part_kinds.part_kind_file import read_kind
+from desktop_app.parts_compared.part_kinds.said_of_dimension import allowed_typed, allowed_words
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
 

@@ -6,10 +6,10 @@ from pathlib import Path
 
 import pytest
 
-from desktop_app.parts_compared.kind_shelf import load_kinds
 from desktop_app.parts_compared.pair_file import read_pair
 from desktop_app.parts_compared.pair_table import PairTrouble
 from desktop_app.parts_compared.pair_verdict import compare
+from desktop_app.parts_compared.part_kinds.kind_shelf import load_kinds
 
 KINDS = load_kinds([Path(__file__).parents[2] / "resources" / "part_kinds"]).kinds
 PAIR = """\

@@ -6,7 +6,7 @@ import json
 
 import pytest
 
-from desktop_app.parts_compared.instrument import Instrument
+from desktop_app.parts_compared.instruments.instrument import Instrument
 from desktop_app.parts_compared.pair_verdict import compare
 from desktop_app.parts_compared.reading import ConditionSeen, Explanation, MakerLimit
 from tests.parts_compared.invented_kinds import both, dimension, kind, read, worn

@@ -6,13 +6,13 @@ from pathlib import Path
 
 import pytest
 
-from desktop_app.parts_compared.instrument import usual_instrument
-from desktop_app.parts_compared.kind_page import kind_as_json
-from desktop_app.parts_compared.kind_shelf import load_kinds
-from desktop_app.parts_compared.kind_trouble import KindTrouble
+from desktop_app.parts_compared.instruments.instrument import usual_instrument
 from desktop_app.parts_compared.pair_verdict import compare
-from desktop_app.parts_compared.part_kind import PartKind
-from desktop_app.parts_compared.part_kind_file import read_kind
+from desktop_app.parts_compared.part_kinds.kind_page import kind_as_json
+from desktop_app.parts_compared.part_kinds.kind_shelf import load_kinds
+from desktop_app.parts_compared.part_kinds.kind_trouble import KindTrouble
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
+from desktop_app.parts_compared.part_kinds.part_kind_file import read_kind
 from desktop_app.parts_compared.reading import Reading
 
 BUILT_IN = Path(__file__).parents[2] / "resources" / "part_kinds"

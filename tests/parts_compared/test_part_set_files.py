@@ -6,8 +6,8 @@ from pathlib import Path
 
 import pytest
 
-from desktop_app.parts_compared.kind_trouble import KindTrouble
-from desktop_app.parts_compared.part_set_file import load_sets, read_set
+from desktop_app.parts_compared.part_kinds.kind_trouble import KindTrouble
+from desktop_app.parts_compared.part_sets.part_set_file import load_sets, read_set
 from desktop_app.shop_record.resource_folder import resource_path
 from tests.parts_compared.sheet_story import kinds
 
@@ -45,7 +45,7 @@ def test_a_good_file_is_read() -> None:
 
 @pytest.mark.parametrize("part_set", load_sets(resource_path("part_sets")), ids=lambda one: one.id)
 def test_the_sets_that_come_along_name_dimensions_that_there_are(part_set: object) -> None:
-    from desktop_app.parts_compared.part_set import PartSet
+    from desktop_app.parts_compared.part_sets.part_set import PartSet
 
     assert isinstance(part_set, PartSet)
     for term in part_set.parts:

@@ -6,16 +6,16 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from desktop_app.parts_compared.instrument import Instrument
+from desktop_app.parts_compared.instruments.instrument import Instrument
 from desktop_app.parts_compared.pair_verdict import compare
-from desktop_app.parts_compared.part_set import GivenTerm, PartSet, PartTerm
-from desktop_app.parts_compared.part_set_file import load_sets
+from desktop_app.parts_compared.part_sets.part_set import GivenTerm, PartSet, PartTerm
+from desktop_app.parts_compared.part_sets.part_set_file import load_sets
+from desktop_app.parts_compared.part_sets.set_reasons import with_set_reasons
+from desktop_app.parts_compared.part_sets.set_room import Share, room_of
+from desktop_app.parts_compared.part_sets.set_sentence import main_sentence, set_sentences
+from desktop_app.parts_compared.part_sets.set_shares import PartRead, SetRead
+from desktop_app.parts_compared.part_sets.set_verdict import SetComparison, judge_set
 from desktop_app.parts_compared.reading import Reading
-from desktop_app.parts_compared.set_reasons import with_set_reasons
-from desktop_app.parts_compared.set_room import Share, room_of
-from desktop_app.parts_compared.set_sentence import main_sentence, set_sentences
-from desktop_app.parts_compared.set_shares import PartRead, SetRead
-from desktop_app.parts_compared.set_verdict import SetComparison, judge_set
 from desktop_app.shop_record.resource_folder import resource_path
 from tests.parts_compared.invented_kinds import both, read
 from tests.parts_compared.sheet_story import kinds

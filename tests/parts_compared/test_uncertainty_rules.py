@@ -6,7 +6,7 @@ import random
 
 import pytest
 
-from desktop_app.parts_compared.instrument import Instrument, usual_instrument
+from desktop_app.parts_compared.instruments.instrument import Instrument, usual_instrument
 from desktop_app.parts_compared.shown_value import amount, doubt
 from desktop_app.parts_compared.uncertainty import (
     Estimate,

@@ -8,7 +8,7 @@ import pytest
 
 from desktop_app.parts_compared import actions, stored_many
 from desktop_app.parts_compared.pair_view import judge
-from desktop_app.parts_compared.part_kind import PartKind
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.stored_many import pairs_by_kind, verdicts_of_record
 from desktop_app.parts_compared.stored_pairs import drawer, pairs_of_job, read_pair
 from desktop_app.shop_record.record import ShopRecord

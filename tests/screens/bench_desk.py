@@ -7,8 +7,8 @@ from typing import TypeVar
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QWidget
 
-from desktop_app.parts_compared.kind_shelf import load_kinds
-from desktop_app.parts_compared.part_kind import PartKind
+from desktop_app.parts_compared.part_kinds.kind_shelf import load_kinds
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.screen.old_and_new_section import OldAndNewSection
 from desktop_app.repair_jobs.actions import write_up
 from desktop_app.repair_jobs.stored_reading import read_job

@@ -10,7 +10,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QComboBox, QLabel, QLineEdit, QPushButton, QTableWidget, QWidget
 
 from desktop_app.parts_compared import actions, gauge_actions
-from desktop_app.parts_compared.gauge_study import GaugeReading
+from desktop_app.parts_compared.instruments.gauge_study import GaugeReading
 from desktop_app.parts_compared.screen.gauge_study_page import GaugeStudyPage
 from desktop_app.parts_compared.screen.tool_drawer_page import ToolDrawerPage
 from desktop_app.parts_compared.stored_gauge import latest_study, read_study

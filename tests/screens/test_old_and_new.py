@@ -15,7 +15,7 @@ from PySide6.QtWidgets import QComboBox, QLabel, QLineEdit, QPushButton, QWidget
 from desktop_app.part_photos.screen.locked_views import LockedViews
 from desktop_app.part_photos.screen.photo_tray import PhotoTray
 from desktop_app.parts_compared import actions
-from desktop_app.parts_compared.kind_names import kind_called
+from desktop_app.parts_compared.part_kinds.kind_names import kind_called
 from desktop_app.parts_compared.part_numbers import numbers_differ
 from desktop_app.parts_compared.screen.dimension_drawing import DimensionDrawing
 from desktop_app.parts_compared.screen.scale_axis import axis_for

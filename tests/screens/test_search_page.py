@@ -10,7 +10,7 @@ from PySide6.QtGui import QAccessible
 from PySide6.QtWidgets import QLabel, QLineEdit, QListView, QPushButton, QWidget
 from pytestqt.qtbot import QtBot
 
-from desktop_app.parts_compared.kind_shelf import load_kinds
+from desktop_app.parts_compared.part_kinds.kind_shelf import load_kinds
 from desktop_app.parts_compared.stored import Pair
 from desktop_app.repair_jobs.stored import Job, JobSymptom, Vehicle, Visit
 from desktop_app.shop_record.deed import Deed

@@ -11,7 +11,11 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QLabel, QLineEdit, QPushButton, QTableView, QWidget
 
 from desktop_app.parts_compared import actions
-from desktop_app.parts_compared.instrument_check import check_words, is_overdue, read_check_day
+from desktop_app.parts_compared.instruments.instrument_check import (
+    check_words,
+    is_overdue,
+    read_check_day,
+)
 from desktop_app.parts_compared.screen.tool_drawer_page import ToolDrawerPage
 from desktop_app.parts_compared.stored_pairs import drawer
 from desktop_app.shop_record.house_rules import change_rule

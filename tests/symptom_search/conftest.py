@@ -6,8 +6,8 @@ from typing import Any
 
 import pytest
 
-from desktop_app.parts_compared.kind_shelf import load_kinds
-from desktop_app.parts_compared.part_kind import PartKind
+from desktop_app.parts_compared.part_kinds.kind_shelf import load_kinds
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.stored import Pair, PartCondition
 from desktop_app.repair_jobs.stored import (
     Job,

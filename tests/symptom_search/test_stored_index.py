@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from sqlalchemy import text
 
-from desktop_app.parts_compared.part_kind import PartKind
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.stored import Pair, PartCondition
 from desktop_app.repair_jobs.stored import Job, JobCondition, Person, TroubleCode, Vehicle
 from desktop_app.shop_record.deed import Deed

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from desktop_app.parts_compared.instrument import Instrument
+from desktop_app.parts_compared.instruments.instrument import Instrument
 from desktop_app.parts_compared.uncertainty import (
     difference_estimate,
     side_estimate,

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from desktop_app.parts_compared.part_kind import PartKind
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.reading import Reading, Side
 from desktop_app.parts_compared.shown_value import number
 

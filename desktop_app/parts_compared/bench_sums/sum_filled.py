@@ -13,7 +13,7 @@ from desktop_app.parts_compared.bench_sums.typed_list import (
     typed_groups,
     typed_wholes,
 )
-from desktop_app.parts_compared.instrument import Instrument, usual_instrument
+from desktop_app.parts_compared.instruments.instrument import Instrument, usual_instrument
 from desktop_app.parts_compared.shown_value import amount, number
 from desktop_app.parts_compared.typed_value import ValueRefused, typed_value, what_is_accepted
 from desktop_app.parts_compared.uncertainty import side_estimate, side_reading

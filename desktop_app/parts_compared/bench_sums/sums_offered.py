@@ -21,7 +21,7 @@ from desktop_app.parts_compared.bench_sums import (
 from desktop_app.parts_compared.bench_sums.bench_sum import BenchSum
 from desktop_app.parts_compared.bench_sums.sum_filled import Filled
 from desktop_app.parts_compared.bench_sums.sum_offered import SumOffered
-from desktop_app.parts_compared.instrument import Instrument
+from desktop_app.parts_compared.instruments.instrument import Instrument
 from desktop_app.shop_record.trouble import ShopTrouble
 
 SUMS: dict[str, SumOffered] = {

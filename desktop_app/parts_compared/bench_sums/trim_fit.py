@@ -6,7 +6,7 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from desktop_app.parts_compared.instrument import PRIOR_DOF
+from desktop_app.parts_compared.instruments.instrument import PRIOR_DOF
 from desktop_app.parts_compared.student_t import t_factor
 from desktop_app.parts_compared.uncertainty import COVERAGE
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from desktop_app.parts_compared import actions
-from desktop_app.parts_compared.part_kind import Dimension
+from desktop_app.parts_compared.part_kinds.part_kind import Dimension
 from desktop_app.parts_compared.reading import Explanation, MakerLimit
 from desktop_app.parts_compared.screen.fields_together import FieldsTogether
 from desktop_app.parts_compared.typed_limit import limit_text, read_limit

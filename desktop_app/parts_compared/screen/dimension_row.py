@@ -10,10 +10,10 @@ from PySide6.QtWidgets import QGridLayout, QLabel, QVBoxLayout, QWidget
 from desktop_app.parts_compared import actions
 from desktop_app.parts_compared.comparison import DimensionComparison
 from desktop_app.parts_compared.in_shop_unit import name_with_unit, typed_shown
-from desktop_app.parts_compared.instrument import Instrument
-from desktop_app.parts_compared.instrument_choice import instruments_for
+from desktop_app.parts_compared.instruments.instrument import Instrument
+from desktop_app.parts_compared.instruments.instrument_choice import instruments_for
 from desktop_app.parts_compared.pair_view import PairView
-from desktop_app.parts_compared.part_kind import Dimension
+from desktop_app.parts_compared.part_kinds.part_kind import Dimension
 from desktop_app.parts_compared.reading import SIDES, Side
 from desktop_app.parts_compared.readings_typed import as_field, read_readings
 from desktop_app.parts_compared.screen.against_box import ExplainBox, LimitBox

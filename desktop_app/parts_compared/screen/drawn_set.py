@@ -5,10 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from desktop_app.parts_compared.in_shop_unit import shop_unit
+from desktop_app.parts_compared.part_sets.set_room import SetRoom
+from desktop_app.parts_compared.part_sets.set_sentence import room_words
+from desktop_app.parts_compared.part_sets.set_verdict import SetComparison
 from desktop_app.parts_compared.reading import Side
-from desktop_app.parts_compared.set_room import SetRoom
-from desktop_app.parts_compared.set_sentence import room_words
-from desktop_app.parts_compared.set_verdict import SetComparison
 from desktop_app.parts_compared.shown_value import amount
 
 

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from desktop_app.parts_compared.comparison import DimensionComparison, SideValue
 from desktop_app.parts_compared.in_shop_unit import shop_unit
-from desktop_app.parts_compared.part_kind import Span
+from desktop_app.parts_compared.part_kinds.part_kind import Span
 from desktop_app.parts_compared.shown_value import amount, doubt
 
 

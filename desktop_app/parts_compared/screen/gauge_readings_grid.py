@@ -9,8 +9,8 @@ from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableWidget, QTableWidgetItem
 
-from desktop_app.parts_compared.gauge_plan import GaugePlan, Place
-from desktop_app.parts_compared.gauge_study import GaugeReading
+from desktop_app.parts_compared.instruments.gauge_plan import GaugePlan, Place
+from desktop_app.parts_compared.instruments.gauge_study import GaugeReading
 from desktop_app.parts_compared.shown_value import number
 from desktop_app.shop_window.look import TOUCH
 

@@ -8,10 +8,10 @@ from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QGridLayout, QLineEdit, QPushButton
 
 from desktop_app.parts_compared import gauge_actions as deeds
-from desktop_app.parts_compared.gauge_plan import MOST_PARTS, MOST_TRIALS, GaugePlan
-from desktop_app.parts_compared.gauge_sentence import missing_sentence, study_sentences
-from desktop_app.parts_compared.gauge_study import GaugeReading, study
 from desktop_app.parts_compared.in_shop_unit import shop_unit
+from desktop_app.parts_compared.instruments.gauge_plan import MOST_PARTS, MOST_TRIALS, GaugePlan
+from desktop_app.parts_compared.instruments.gauge_sentence import missing_sentence, study_sentences
+from desktop_app.parts_compared.instruments.gauge_study import GaugeReading, study
 from desktop_app.parts_compared.screen.gauge_readings_grid import GaugeReadingsGrid
 from desktop_app.parts_compared.screen.instrument_table import ToolShown
 from desktop_app.parts_compared.screen.reading_field import bring_up

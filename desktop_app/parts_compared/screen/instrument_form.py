@@ -7,7 +7,7 @@ from PySide6.QtWidgets import QComboBox, QGridLayout, QHBoxLayout, QLineEdit, QP
 
 from desktop_app.parts_compared import actions
 from desktop_app.parts_compared.in_shop_unit import shop_unit
-from desktop_app.parts_compared.instrument_check import read_check_day
+from desktop_app.parts_compared.instruments.instrument_check import read_check_day
 from desktop_app.parts_compared.screen.instrument_table import ToolShown
 from desktop_app.parts_compared.shown_value import number
 from desktop_app.parts_compared.typed_value import typed_value

@@ -9,8 +9,8 @@ from typing import Any
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QPersistentModelIndex, Qt
 
 from desktop_app.parts_compared.in_shop_unit import shop_unit
-from desktop_app.parts_compared.instrument import Instrument
-from desktop_app.parts_compared.instrument_check import check_words
+from desktop_app.parts_compared.instruments.instrument import Instrument
+from desktop_app.parts_compared.instruments.instrument_check import check_words
 from desktop_app.parts_compared.shown_value import amount
 
 HEADS = ("Instrument", "Unit", "Reads in steps of", "Permitted error", "Last checked", "Repeats to")

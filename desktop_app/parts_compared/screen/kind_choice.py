@@ -7,8 +7,8 @@ from collections.abc import Mapping
 from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
-from desktop_app.parts_compared.kind_names import kind_called, kinds_meant
-from desktop_app.parts_compared.part_kind import PartKind
+from desktop_app.parts_compared.part_kinds.kind_names import kind_called, kinds_meant
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.shop_window.fields import Labelled
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.texts import plain_label, tooltip

@@ -10,15 +10,19 @@ from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QGridLayout, QPushButton, QWidget
 
 from desktop_app.parts_compared import kind_actions
-from desktop_app.parts_compared.instrument_choice import instruments_for
-from desktop_app.parts_compared.own_kind import (
+from desktop_app.parts_compared.instruments.instrument_choice import instruments_for
+from desktop_app.parts_compared.part_kinds.own_kind import (
     SHOPS_FIGURE,
     read_allowed,
     with_dimension,
     without_dimension,
 )
-from desktop_app.parts_compared.part_kind import Dimension, PartKind
-from desktop_app.parts_compared.said_of_dimension import ROLE_WORDS, allowed_typed, allowed_words
+from desktop_app.parts_compared.part_kinds.part_kind import Dimension, PartKind
+from desktop_app.parts_compared.part_kinds.said_of_dimension import (
+    ROLE_WORDS,
+    allowed_typed,
+    allowed_words,
+)
 from desktop_app.parts_compared.stored_pairs import drawer
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk

@@ -8,8 +8,8 @@ from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from desktop_app.parts_compared import kind_actions
-from desktop_app.parts_compared.own_kind import with_lines
-from desktop_app.parts_compared.part_kind import PartKind
+from desktop_app.parts_compared.part_kinds.own_kind import with_lines
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.screen.kind_dimensions import KindDimensions
 from desktop_app.parts_compared.screen.new_dimension_form import NewDimensionForm
 from desktop_app.parts_compared.stored_kinds import pairs_of_kind

@@ -14,10 +14,10 @@ from PySide6.QtWidgets import (
 )
 
 from desktop_app.parts_compared import kind_actions
-from desktop_app.parts_compared.instrument import USUAL_INSTRUMENTS, usual_instrument
-from desktop_app.parts_compared.own_kind import new_dimension, with_dimension
-from desktop_app.parts_compared.part_kind import DIRECTIONS, ROLES, PartKind
-from desktop_app.parts_compared.said_of_dimension import ROLE_WORDS
+from desktop_app.parts_compared.instruments.instrument import USUAL_INSTRUMENTS, usual_instrument
+from desktop_app.parts_compared.part_kinds.own_kind import new_dimension, with_dimension
+from desktop_app.parts_compared.part_kinds.part_kind import DIRECTIONS, ROLES, PartKind
+from desktop_app.parts_compared.part_kinds.said_of_dimension import ROLE_WORDS
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import Labelled

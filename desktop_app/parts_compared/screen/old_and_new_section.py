@@ -8,9 +8,9 @@ from PySide6.QtCore import QTimer, Slot
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from desktop_app.parts_compared import actions
-from desktop_app.parts_compared.instrument import Instrument
+from desktop_app.parts_compared.instruments.instrument import Instrument
 from desktop_app.parts_compared.pair_view import PairView
-from desktop_app.parts_compared.part_kind import PartKind
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.screen.kind_choice import KindChoice
 from desktop_app.parts_compared.screen.pair_card import PairCard
 from desktop_app.parts_compared.screen.set_card import SetCard

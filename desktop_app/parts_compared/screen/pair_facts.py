@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QGridLayout, QWidget
 
 from desktop_app.parts_compared import actions
 from desktop_app.parts_compared.pair_view import ORIGINS, PairView
-from desktop_app.parts_compared.part_kind import PartKind
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.part_numbers import numbers_differ
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import ChoiceField, Labelled, LineField

@@ -12,7 +12,7 @@ from desktop_app.part_photos.signs import SIDE_SIGNS
 from desktop_app.part_photos.stored_reading import photos_by_id
 from desktop_app.parts_compared import actions
 from desktop_app.parts_compared.pair_view import PairView
-from desktop_app.parts_compared.part_kind import PartKind
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.reading import SIDES, Side
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.flow_row import FlowRow

@@ -16,11 +16,11 @@ from PySide6.QtWidgets import (
 )
 
 from desktop_app.parts_compared import kind_actions
-from desktop_app.parts_compared.kind_effect import effect_words, pairs_judged_otherwise
-from desktop_app.parts_compared.kind_names import kinds_meant
-from desktop_app.parts_compared.kind_shelf import KindShelf
-from desktop_app.parts_compared.own_kind import own_id
-from desktop_app.parts_compared.part_kind import PartKind
+from desktop_app.parts_compared.part_kinds.kind_effect import effect_words, pairs_judged_otherwise
+from desktop_app.parts_compared.part_kinds.kind_names import kinds_meant
+from desktop_app.parts_compared.part_kinds.kind_shelf import KindShelf
+from desktop_app.parts_compared.part_kinds.own_kind import own_id
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.screen.kind_sheet import KindSheet
 from desktop_app.parts_compared.stored_kinds import jobs_of_pairs
 from desktop_app.parts_compared.stored_many import verdicts_of_record

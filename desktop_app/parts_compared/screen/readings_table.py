@@ -8,9 +8,9 @@ from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QGridLayout, QPushButton, QWidget
 
 from desktop_app.parts_compared.comparison import PairComparison
-from desktop_app.parts_compared.instrument import Instrument
+from desktop_app.parts_compared.instruments.instrument import Instrument
 from desktop_app.parts_compared.pair_view import PairView
-from desktop_app.parts_compared.part_kind import Dimension, PartKind
+from desktop_app.parts_compared.part_kinds.part_kind import Dimension, PartKind
 from desktop_app.parts_compared.reading import SIDES
 from desktop_app.parts_compared.screen.dimension_row import DimensionRow
 from desktop_app.parts_compared.screen.reading_field import ReadingField, bring_cursor, bring_up

@@ -7,11 +7,15 @@ from functools import partial
 from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QVBoxLayout
 
 from desktop_app.parts_compared.in_shop_unit import shop_unit
-from desktop_app.parts_compared.part_set import GivenTerm, PartSet
+from desktop_app.parts_compared.part_sets.part_set import GivenTerm, PartSet
+from desktop_app.parts_compared.part_sets.set_sentence import (
+    SET_SIGNS,
+    main_sentence,
+    set_sentences,
+)
 from desktop_app.parts_compared.screen.drawn_set import drawn_set
 from desktop_app.parts_compared.screen.set_drawing import SetDrawing
 from desktop_app.parts_compared.set_actions import enter_for_set, figure_text
-from desktop_app.parts_compared.set_sentence import SET_SIGNS, main_sentence, set_sentences
 from desktop_app.parts_compared.shown_value import amount
 from desktop_app.parts_compared.stored_sets import JobSet
 from desktop_app.shop_window.desk import Desk

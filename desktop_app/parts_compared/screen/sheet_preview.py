@@ -20,7 +20,7 @@ from PySide6.QtWidgets import (
 )
 from shiboken6 import isValid
 
-from desktop_app.parts_compared.part_kind import PartKind
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.screen.sheet_pages import draw_pages
 from desktop_app.parts_compared.screen.sheet_printing import ask_printer, no_printer, print_pages
 from desktop_app.parts_compared.sheet import check_place, put_sheet, sheet_bytes

@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QComboBox, QGridLayout, QLineEdit, QPushButton, QV
 from desktop_app.parts_compared.bench_sums.bench_sum import BenchSum
 from desktop_app.parts_compared.bench_sums.sum_offered import SumOffered
 from desktop_app.parts_compared.bench_sums.sums_offered import work_out
-from desktop_app.parts_compared.instrument import Instrument
+from desktop_app.parts_compared.instruments.instrument import Instrument
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.fields import Labelled
 from desktop_app.shop_window.texts import CautionBox, plain_label

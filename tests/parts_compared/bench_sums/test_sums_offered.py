@@ -13,7 +13,7 @@ from hypothesis import strategies as st
 from desktop_app.parts_compared.bench_sums.bench_sum import BenchSum
 from desktop_app.parts_compared.bench_sums.sums_offered import SUMS, sums_for, work_out
 from desktop_app.parts_compared.bench_sums.typed_list import list_parts, typed_groups, typed_wholes
-from desktop_app.parts_compared.instrument import Instrument
+from desktop_app.parts_compared.instruments.instrument import Instrument
 from desktop_app.shop_record.trouble import ShopTrouble
 
 KINDS = Path(__file__).resolve().parents[3] / "resources" / "part_kinds"

@@ -1,0 +1,105 @@
+"""Instruments: how finely each is read, and how far off its maker lets it be."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from desktop_app.parts_compared.part_kinds.part_kind import Dimension
+
+#: A usual spread is trusted to a quarter of itself: half of 0.25**-2 (JCGM 100, G.4.2, eq. G.3).
+PRIOR_DOF = 8.0
+
+
+@dataclass(frozen=True, slots=True)
+class Instrument:
+    """What is known of one instrument; all figures in `unit`.
+
+    `repeatability` is the standard deviation that the shop gets with it, known with
+    `repeatability_dof` degrees of freedom; None takes the larger of half a step and a third of
+    the permitted error (common practice, no source), trusted to a quarter of itself.
+    `checked_on` is the ISO day of its last check, where that was noted.
+    """
+
+    name: str
+    unit: str
+    resolution: float
+    max_error: float
+    repeatability: float | None = None
+    repeatability_dof: float | None = None
+    checked_on: str | None = None
+
+    @property
+    def usual_spread(self) -> float:
+        """The spread of single readings to expect before anything was repeated."""
+        if self.repeatability is not None:
+            return self.repeatability
+        steps = 0.0 if self.goes_in else self.resolution / 2
+        return max(steps, self.max_error / 3)
+
+    @property
+    def usual_dof(self) -> float:
+        """The degrees of freedom with which that spread is known."""
+        known = self.repeatability is not None and self.repeatability_dof is not None
+        return self.repeatability_dof or PRIOR_DOF if known else PRIOR_DOF
+
+    @property
+    def goes_in(self) -> bool:
+        """Whether it is read as the largest size that enters: the true size is up to a step more.
+
+        So are leaves and pins. The same leaf enters again and again, whatever lies above it.
+        """
+        return any(sort in self.name for sort in ("feeler", "pin gauge"))
+
+
+#: name -> unit -> (resolution, permitted error). Common practice, no source.
+_USUAL: dict[str, dict[str, tuple[float, float]]] = {
+    "calliper": {"mm": (0.01, 0.03)},
+    "depth rod": {"mm": (0.01, 0.04)},
+    "micrometer": {"mm": (0.01, 0.004)},
+    "feeler gauge": {"mm": (0.05, 0.005)},
+    "pin gauge": {"mm": (0.02, 0.005)},
+    "bore gauge": {"mm": (0.01, 0.02)},
+    "dial indicator": {"mm": (0.01, 0.015)},
+    "rib gauge": {"mm": (0.1, 0.1)},
+    "steel rule": {"mm": (0.5, 0.3)},
+    "tape": {"mm": (1.0, 1.0)},
+    "photo": {"mm": (0.05, 0.15), "deg": (0.5, 0.5)},
+    "protractor": {"deg": (1.0, 0.5)},
+    "ohmmeter": {"ohm": (0.1, 0.3), "kohm": (0.01, 0.05)},
+    "voltmeter": {"V": (0.01, 0.02)},
+    "ammeter": {"A": (0.1, 0.3)},
+    "oscilloscope": {"V": (0.02, 0.05)},
+    "pressure gauge": {"kPa": (5.0, 10.0)},
+    "spring balance": {"N": (0.1, 0.1)},
+    "battery tester": {"A": (5.0, 25.0)},
+    "measuring cylinder": {"ml": (1.0, 2.0)},
+    "thermometer": {"C": (0.5, 1.0)},
+    "scan reading": {"g/s": (0.1, 0.2), "V": (0.02, 0.05), "C": (1.0, 2.0)},
+}
+#: What is read off or looked at has no doubt of its own.
+_EXACT = ("label", "eye", "magnet card", "thread gauge")
+
+USUAL_INSTRUMENTS: tuple[str, ...] = tuple(sorted((*_USUAL, *_EXACT)))
+
+
+def usual_instrument(name: str, unit: str) -> Instrument | None:
+    """Return the usual figures of an instrument in that unit, or None where it has none."""
+    if name in _EXACT:
+        return Instrument(name, unit, 0.0, 0.0, 0.0)
+    figures = _USUAL.get(name, {}).get(unit)
+    return Instrument(name, unit, *figures) if figures else None
+
+
+def instrument_for(
+    name: str | None, dimension: Dimension, drawer: Mapping[str, Instrument]
+) -> Instrument | None:
+    """Return the instrument of a reading: the shop's own, else the usual one, else None.
+
+    `name` None takes what the kind suggests. An instrument in another unit doesn't serve.
+    """
+    wanted = name or dimension.instrument
+    own = drawer.get(wanted)
+    if own is not None and own.unit == dimension.unit:
+        return own
+    return usual_instrument(wanted, dimension.unit)

@@ -1,0 +1,49 @@
+"""Which instruments count where a dimension was read with several: chosen before any value."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Mapping, Sequence
+from itertools import product
+from typing import TypeAlias
+
+from desktop_app.parts_compared.instruments.instrument import Instrument
+
+#: The readings of one side, by the instrument they were taken with.
+ByTool: TypeAlias = Mapping[Instrument, Sequence[float]]
+
+
+def finest(read: ByTool) -> Instrument:
+    """Return the instrument that leaves the least doubt of one side, by its usual figures."""
+    return min(read, key=lambda tool: (_alone(tool, len(read[tool])), tool.name))
+
+
+def finest_together(old: ByTool, new: ByTool) -> tuple[Instrument, Instrument]:
+    """Return the instruments of both sides that leave the least doubt of the difference.
+
+    One instrument for both often beats a finer one on one side: its own error cancels. Only
+    usual figures and counts are looked at, so that no reading can choose who judges it.
+    """
+
+    def doubt(tools: tuple[Instrument, Instrument]) -> tuple[float, str, str]:
+        one, other = tools
+        counts = len(old[one]), len(new[other])
+        if one.name == other.name:
+            spreads = (
+                tool.usual_spread / math.sqrt(count)
+                for tool, count in zip(tools, counts, strict=True)
+            )
+            steps = (tool.resolution / math.sqrt(12) for tool in tools)
+            return math.hypot(*spreads, *steps), one.name, other.name
+        each = (_alone(tool, count) for tool, count in zip(tools, counts, strict=True))
+        return math.hypot(*each), one.name, other.name
+
+    return min(product(old, new), key=doubt)
+
+
+def _alone(tool: Instrument, count: int) -> float:
+    return math.hypot(
+        tool.usual_spread / math.sqrt(count),
+        tool.resolution / math.sqrt(12),
+        tool.max_error / math.sqrt(3),
+    )

@@ -1,0 +1,1 @@
+"""Many pairs judged at once, in columns."""

@@ -1,0 +1,42 @@
+"""The names by which a part kind is asked for at the bench: its own, and what else it is called."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
+
+
+def kind_words(kind_id: str) -> str:
+    """Return the id of a kind as words, for where the shelf with its name isn't at hand."""
+    return kind_id.replace("-", " ")
+
+
+def kind_names(kinds: Mapping[str, PartKind]) -> dict[str, str]:
+    """Return every name to type, with the kind's id; other names say which kind they mean."""
+    names = {kind.name: kind.id for kind in sorted(kinds.values(), key=lambda one: one.name)}
+    for kind in kinds.values():
+        for other in kind.also:
+            if other not in names:
+                names[f"{other} ({kind.name})"] = kind.id
+    return names
+
+
+def kind_called(text: str, kinds: Mapping[str, PartKind]) -> PartKind | None:
+    """Return the one kind that the text names or can only mean; None where there is none."""
+    wanted = " ".join(text.casefold().split())
+    if not wanted:
+        return None
+    for kind in kinds.values():
+        spoken = (kind.id, kind.name, *kind.also, *(f"{a} ({kind.name})" for a in kind.also))
+        if wanted in (one.casefold() for one in spoken):
+            return kind
+    meant = {i for name, i in kind_names(kinds).items() if wanted in name.casefold()}
+    return kinds[meant.pop()] if len(meant) == 1 else None
+
+
+def kinds_meant(text: str, kinds: Mapping[str, PartKind]) -> tuple[PartKind, ...]:
+    """Return the kinds that the text may be the beginning of, by name; all where it is empty."""
+    wanted = " ".join(text.casefold().split())
+    found = dict.fromkeys(i for name, i in kind_names(kinds).items() if wanted in name.casefold())
+    return tuple(sorted((kinds[one] for one in found), key=lambda kind: kind.name))

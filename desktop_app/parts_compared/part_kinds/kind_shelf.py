@@ -1,0 +1,79 @@
+"""The shelf of part kinds: the built-in ones and the shop's own, read from their folders."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from typing import Protocol
+
+from desktop_app.parts_compared.part_kinds.kind_trouble import KindTrouble
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
+from desktop_app.parts_compared.part_kinds.part_kind_file import read_kind
+
+NOTHING: Mapping[str, str] = {}
+
+
+class Folder(Protocol):
+    """A folder or a file in it: a pathlib path, or a resource inside a package."""
+
+    @property
+    def name(self) -> str:
+        """The last part of the path."""
+
+    def is_dir(self) -> bool:
+        """Whether this is a folder."""
+
+    def iterdir(self) -> Iterator[Folder]:
+        """What is in the folder."""
+
+    def read_bytes(self) -> bytes:
+        """What is in the file."""
+
+
+@dataclass(frozen=True, slots=True)
+class KindShelf:
+    """The kinds by id, what was wrong with those left out, and which are kept in the record."""
+
+    kinds: dict[str, PartKind]
+    troubles: tuple[KindTrouble, ...]
+    own: frozenset[str] = frozenset()
+
+
+def load_kinds(folders: Sequence[Folder], own: Mapping[str, str] = NOTHING) -> KindShelf:
+    """Read every *.toml of the folders, later folders replacing kinds of the same id.
+
+    `own` holds the texts that the record keeps, by id; they come last. A folder that isn't there
+    counts as empty; what can't be used is left out and told of.
+    """
+    kinds: dict[str, PartKind] = {}
+    troubles: list[KindTrouble] = []
+    for folder in folders:
+        if not folder.is_dir():
+            continue
+        files = (one for one in folder.iterdir() if one.name.endswith(".toml"))
+        for file in sorted(files, key=lambda one: one.name):
+            try:
+                kind = read_kind(_text(file), file.name)
+            except KindTrouble as trouble:
+                troubles.append(trouble)
+            else:
+                kinds[kind.id] = kind
+    for name, text in own.items():
+        try:
+            kinds[name] = read_kind(text, f"the shop's own {name}")
+        except KindTrouble as trouble:
+            troubles.append(trouble)
+    return KindShelf(dict(sorted(kinds.items())), tuple(troubles), frozenset(own) & kinds.keys())
+
+
+def _text(file: Folder) -> str:
+    try:
+        return file.read_bytes().decode("utf-8-sig")
+    except UnicodeDecodeError as error:
+        raise KindTrouble(
+            file.name, None, "this isn't UTF-8 text", "Save the file again as UTF-8."
+        ) from error
+    except OSError as error:
+        raise KindTrouble(
+            file.name, None, f"the file can't be read ({error.strerror})", "Check its permissions."
+        ) from error

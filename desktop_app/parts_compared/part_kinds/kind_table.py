@@ -1,0 +1,116 @@
+"""One table of a part-kind file, read field by field with exact complaints."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Mapping, Sequence
+from typing import Any, TypeVar
+
+from desktop_app.parts_compared.part_kinds.kind_trouble import KindTrouble
+
+_Word = TypeVar("_Word", bound=str)
+
+
+class KindTable:
+    """A TOML table together with the place in the file that it came from."""
+
+    def __init__(
+        self, file: str, text: str, values: Mapping[str, Any], section: str = "", index: int = 0
+    ) -> None:
+        self.file = file
+        self.text = text
+        self.values = values
+        self.section = section
+        self.index = index
+
+    def trouble(self, key: str, wrong: str, do: str) -> KindTrouble:
+        """Return the trouble with one key of this table, with its line."""
+        where = f"{self.section} {self.index + 1}, " if self.section else ""
+        return KindTrouble(self.file, self._line(key), f"{where}'{key}' {wrong}", do)
+
+    def word(self, key: str, default: str | None = None) -> str:
+        """Return a non-empty text; without a default it must be there."""
+        value = self.values.get(key, default)
+        if value is None:
+            raise self.trouble(key, "is missing", f'Write {key} = "..." there.')
+        if not isinstance(value, str) or (default is None and not value.strip()):
+            raise self.trouble(key, "must be a text in quotes", f'Write {key} = "..." there.')
+        return value.strip()
+
+    def choice(self, key: str, allowed: Sequence[_Word]) -> _Word:
+        """Return one of the allowed words."""
+        value = self.word(key)
+        for one in allowed:
+            if one == value:
+                return one
+        raise self.trouble(key, f"is '{value}'", f"Write one of: {', '.join(allowed)}.")
+
+    def words(self, key: str) -> tuple[str, ...]:
+        """Return a list of texts, empty where the key is absent."""
+        value = self.values.get(key, [])
+        if not isinstance(value, list) or not all(isinstance(one, str) for one in value):
+            raise self.trouble(key, "must be a list of texts", f'Write {key} = ["...", "..."].')
+        return tuple(value)
+
+    def flag(self, key: str) -> bool:
+        """Return true or false; absent is false."""
+        value = self.values.get(key, False)
+        if not isinstance(value, bool):
+            raise self.trouble(key, "must be true or false", f"Write {key} = true or false.")
+        return value
+
+    def number(self, key: str) -> float | None:
+        """Return a finite number, or None where the key is absent."""
+        value = self.values.get(key)
+        if value is None:
+            return None
+        if not _is_number(value):
+            raise self.trouble(key, "must be a number", f"Write {key} = 0.20, for example.")
+        return float(value)
+
+    def span(self, key: str) -> tuple[float, float] | None:
+        """Return [low, high] with low at most high, or None where the key is absent."""
+        value = self.values.get(key)
+        if value is None:
+            return None
+        if (
+            not isinstance(value, list)
+            or len(value) != 2
+            or not all(_is_number(one) for one in value)
+            or value[0] > value[1]
+        ):
+            raise self.trouble(
+                key,
+                "must be two numbers, the smaller first",
+                f"Write {key} = [0.10, 1.50], for example.",
+            )
+        return float(value[0]), float(value[1])
+
+    def tables(self, key: str) -> tuple[KindTable, ...]:
+        """Return the repeated tables [[key]]."""
+        value = self.values.get(key, [])
+        if not isinstance(value, list) or not all(isinstance(one, dict) for one in value):
+            raise self.trouble(key, "must be tables", f"Begin each one with a line [[{key}]].")
+        return tuple(
+            KindTable(self.file, self.text, one, key, index) for index, one in enumerate(value)
+        )
+
+    def _line(self, key: str) -> int | None:
+        """Return the line of the key, else of the table's heading, else None."""
+        heading, seen, start = f"[[{self.section}]]", -1, None
+        for number, line in enumerate(self.text.splitlines(), start=1):
+            bare = line.strip()
+            if bare.startswith("["):
+                seen += bare.startswith(heading) if self.section else 0
+                start = number if self.section and seen == self.index else None
+                if not self.section or seen > self.index:
+                    return None
+                continue
+            inside = start is not None if self.section else True
+            if inside and bare.partition("=")[0].strip().strip('"') == key:
+                return number
+        return start
+
+
+def _is_number(value: object) -> bool:
+    return isinstance(value, int | float) and not isinstance(value, bool) and math.isfinite(value)

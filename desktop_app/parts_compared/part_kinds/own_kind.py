@@ -1,0 +1,158 @@
+"""Changes a shop makes to a part kind of its own: each gives a new kind, or says what is wrong."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Collection
+from dataclasses import replace
+
+from desktop_app.parts_compared.in_shop_unit import MM_PER_INCH
+from desktop_app.parts_compared.part_kinds.part_kind import (
+    ConditionTerm,
+    Dimension,
+    Direction,
+    PartKind,
+    ProofCheck,
+    RefitCheck,
+    Role,
+    Span,
+)
+from desktop_app.parts_compared.typed_value import typed_value
+from desktop_app.shop_record.trouble import ShopTrouble
+
+SHOPS_FIGURE = "the shop's own figure"
+_LONGEST = 120
+
+
+def own_id(name: str, taken: Collection[str]) -> str:
+    """Return an id for a new kind or dimension of that name; refused where nothing is left of it.
+
+    An id that is taken already gets a number.
+    """
+    bare = re.sub(r"[^a-z0-9]+", "-", name.casefold()).strip("-")[:60].strip("-")
+    if not bare:
+        raise ShopTrouble("It needs a name.", do="Accepted: a few words, such as “wiper motor”.")
+    if bare not in taken:
+        return bare
+    return next(f"{bare}-{n}" for n in range(2, len(taken) + 3) if f"{bare}-{n}" not in taken)
+
+
+def read_allowed(text: str, dimension: Dimension, length_unit: str = "mm") -> Span | None:
+    """Return the allowed span that a person typed for a dimension.
+
+    Same and orientation take one figure (either way), restored takes two (from and to), a limit
+    takes "10 to 20", "at least 10", "at most 20" or nothing. Raises a ShopTrouble.
+    """
+    if dimension.role in ("count", "word"):
+        return dimension.allowed
+    words = text.strip()
+    if dimension.role == "limit":
+        return _limits(words, dimension, length_unit)
+    if dimension.role == "restored":
+        low, high = _two(words, dimension, length_unit)
+        return (low, high) if dimension.direction == "bigger" else (0.0 - high, 0.0 - low)
+    allowed = abs(_figure(words, dimension, length_unit))
+    return (-allowed, allowed)
+
+
+def with_dimension(kind: PartKind, changed: Dimension) -> PartKind:
+    """Return the kind with the dimension of that name changed, or added at the end."""
+    if not changed.label.strip() or len(changed.label) > _LONGEST:
+        raise ShopTrouble(f"A dimension needs a name of 1 to {_LONGEST} letters.")
+    if kind.dimension(changed.name) is None:
+        return replace(kind, dimensions=(*kind.dimensions, changed))
+    return replace(
+        kind,
+        dimensions=tuple(changed if d.name == changed.name else d for d in kind.dimensions),
+    )
+
+
+def without_dimension(kind: PartKind, name: str) -> PartKind:
+    """Return the kind without a dimension; the last one stays, and so does what needs it."""
+    left = tuple(one for one in kind.dimensions if one.name != name)
+    if not left:
+        raise ShopTrouble("A part kind needs one dimension at least.", kept="It was left.")
+    conditions = tuple(
+        replace(one, moves={d: way for d, way in one.moves.items() if d != name})
+        for one in kind.conditions
+    )
+    wrongs = tuple(
+        replace(one, shows_on=tuple(d for d in one.shows_on if d != name)) for one in kind.wrongs
+    )
+    return replace(kind, dimensions=left, conditions=conditions, wrongs=wrongs)
+
+
+def new_dimension(
+    kind: PartKind,
+    label: str,
+    role: Role,
+    unit: str,
+    instrument: str,
+    allowed: str,
+    direction: Direction = "bigger",
+    length_unit: str = "mm",
+) -> Dimension:
+    """Return a dimension of the shop's own for a kind, with the allowed figure as typed."""
+    name = own_id(label, [one.name for one in kind.dimensions])
+    bare = Dimension(
+        name=name,
+        label=label.strip(),
+        unit={"count": "n", "word": "word", "orientation": "deg"}.get(role, unit),
+        role=role,
+        allowed=(0.0, 0.0) if role == "count" else None,
+        direction=direction if role == "restored" else None,
+        instrument=instrument,
+        essential=True,
+        basis=SHOPS_FIGURE,
+    )
+    return replace(bare, allowed=read_allowed(allowed, bare, length_unit))
+
+
+def with_lines(kind: PartKind, part: str, text: str) -> PartKind:
+    """Return the kind with its conditions, cautions, refit or proof lines as typed, one a line.
+
+    A line that was there keeps what goes with it (what wear moves, where it can hurt).
+    """
+    lines = tuple(dict.fromkeys(line.strip() for line in text.splitlines() if line.strip()))
+    if any(len(line) > 4 * _LONGEST for line in lines):
+        raise ShopTrouble(f"A line is too long: {4 * _LONGEST} letters at most.")
+    if part == "conditions":
+        terms = {one.term: one for one in kind.conditions}
+        return replace(
+            kind, conditions=tuple(terms.get(line, ConditionTerm(line)) for line in lines)
+        )
+    if part == "refit":
+        checks = {one.say: one for one in kind.refit}
+        return replace(kind, refit=tuple(checks.get(line, RefitCheck(line)) for line in lines))
+    if part == "proof":
+        proofs = {one.say: one for one in kind.proof}
+        return replace(kind, proof=tuple(proofs.get(line, ProofCheck(line)) for line in lines))
+    return replace(kind, cautions=lines)
+
+
+def _limits(words: str, dimension: Dimension, length_unit: str) -> Span | None:
+    if not words:
+        return None
+    for start, low in (("at least", True), ("at most", False)):
+        if words.casefold().startswith(start):
+            figure = _figure(words[len(start) :], dimension, length_unit)
+            return (figure, None) if low else (None, figure)
+    return _two(words, dimension, length_unit)
+
+
+def _two(words: str, dimension: Dimension, length_unit: str) -> tuple[float, float]:
+    parts = re.split(r"\s+to\s+|\.\.|\s+-\s+|;", words.casefold().removeprefix("from "))
+    if len(parts) != 2:
+        raise ShopTrouble(
+            f"“{words}” is not two figures.", do="Accepted: the smaller and the larger: 0.1 to 1.5."
+        )
+    low, high = (_figure(part, dimension, length_unit) for part in parts)
+    if low > high:
+        raise ShopTrouble(f"“{words}”: the first is above the second.", do="Exchange the two.")
+    return low, high
+
+
+def _figure(words: str, dimension: Dimension, length_unit: str) -> float:
+    bare = not any(letter.isalpha() or letter in "\"″'" for letter in words)
+    factor = MM_PER_INCH if bare and dimension.unit == "mm" and length_unit == "inch" else 1.0
+    return typed_value(words, dimension.unit) * factor

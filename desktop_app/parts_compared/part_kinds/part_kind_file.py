@@ -1,0 +1,164 @@
+"""A part-kind file: its TOML text read into a PartKind, or refused with the line to mend."""
+
+from __future__ import annotations
+
+import re
+import tomllib
+
+from desktop_app.parts_compared.part_kinds.kind_table import KindTable
+from desktop_app.parts_compared.part_kinds.kind_trouble import KindTrouble
+from desktop_app.parts_compared.part_kinds.part_kind import (
+    COMMON_PRACTICE,
+    DIRECTIONS,
+    ROLES,
+    ConditionTerm,
+    Dimension,
+    Direction,
+    PartKind,
+    ProofCheck,
+    RefitCheck,
+    Role,
+    Span,
+    TypicalWrong,
+)
+
+_NAME = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*\Z")
+
+
+def read_kind(text: str, file: str) -> PartKind:
+    """Return the kind written in `text`; `file` is only named in messages.
+
+    Keys that are not known are left alone. Raises KindTrouble.
+    """
+    try:
+        values = tomllib.loads(text)
+    except (ValueError, RecursionError) as error:
+        line = re.search(r"at line (\d+)", str(error))
+        raise KindTrouble(
+            file,
+            int(line[1]) if line else len(text.splitlines()),
+            "this can't be read as TOML",
+            'Look for a missing quote, bracket or equals sign (a line reads: name = "value").',
+        ) from error
+    table = KindTable(file, text, values)
+    return PartKind(
+        id=_name(table, "id"),
+        name=table.word("name"),
+        also=table.words("also"),
+        system=table.word("system"),
+        sides=table.words("sides"),
+        pieces=table.word("pieces", "1"),
+        views=table.words("views"),
+        cautions=table.words("cautions"),
+        dimensions=_dimensions(table),
+        conditions=tuple(_condition(one) for one in table.tables("conditions")),
+        wrongs=tuple(
+            TypicalWrong(one.word("say"), one.words("shows_on")) for one in table.tables("wrongs")
+        ),
+        refit=tuple(RefitCheck(one.word("say"), one.flag("hurt")) for one in table.tables("refit")),
+        proof=tuple(
+            ProofCheck(one.word("say"), one.word("level", "bay")) for one in table.tables("proof")
+        ),
+    )
+
+
+def _name(table: KindTable, key: str) -> str:
+    name = table.word(key)
+    if not _NAME.match(name):
+        raise table.trouble(
+            key, f"is '{name}'", "Use small letters, digits and hyphens, like tip-radius."
+        )
+    return name
+
+
+def _dimensions(table: KindTable) -> tuple[Dimension, ...]:
+    dimensions: dict[str, Dimension] = {}
+    for one in table.tables("dimensions"):
+        dimension = _dimension(one)
+        if dimension.name in dimensions:
+            raise one.trouble(
+                "name", f"'{dimension.name}' is used twice", "Give each dimension its own name."
+            )
+        dimensions[dimension.name] = dimension
+    if not dimensions:
+        raise table.trouble("dimensions", "is missing", "Add at least one [[dimensions]] table.")
+    return tuple(dimensions.values())
+
+
+def _dimension(table: KindTable) -> Dimension:
+    name = _name(table, "name")
+    role = table.choice("role", ROLES)
+    direction = table.choice("direction", DIRECTIONS) if role == "restored" else None
+    unit = {"count": "n", "word": "word", "orientation": "deg"}.get(role) or table.word("unit")
+    return Dimension(
+        name=name,
+        label=table.word("label", name.replace("-", " ")),
+        unit=unit,
+        role=role,
+        allowed=_allowed(table, role, direction),
+        direction=direction,
+        instrument=table.word("instrument", "eye" if role in ("count", "word") else None),
+        essential=table.flag("essential"),
+        basis=table.word("basis", COMMON_PRACTICE),
+        how=table.word("how", ""),
+        wear=table.word("wear", ""),
+        choices=table.words("choices"),
+        typical=table.span("typical"),
+    )
+
+
+def _allowed(table: KindTable, role: Role, direction: Direction | None) -> Span | None:
+    if role == "count":
+        return (0.0, 0.0)
+    if role == "word":
+        return None
+    if role == "limit":
+        return _limits(table)
+    if role == "restored":
+        return _restoration(table, direction)
+    allowed = table.number("allowed")
+    if allowed is None or allowed < 0:
+        raise table.trouble(
+            "allowed",
+            "must say how far the new part may differ either way",
+            "Write allowed = 0.20, for example.",
+        )
+    return (-allowed, allowed)
+
+
+def _restoration(table: KindTable, direction: Direction | None) -> Span:
+    span = table.span("restored_by")
+    if span is None or span[0] < 0:
+        raise table.trouble(
+            "restored_by",
+            "must say how much a fresh part brings back, from and to",
+            "Write restored_by = [0.10, 1.50], for example; the direction is a key of its own.",
+        )
+    low, high = span
+    return (low, high) if direction == "bigger" else (0.0 - high, 0.0 - low)
+
+
+def _limits(table: KindTable) -> Span | None:
+    low, high = table.number("at_least"), table.number("at_most")
+    if low is None and high is None:
+        return None
+    if low is not None and high is not None and low > high:
+        raise table.trouble("at_least", "is above at_most", "Exchange the two.")
+    return (low, high)
+
+
+def _condition(table: KindTable) -> ConditionTerm:
+    moves = table.values.get("moves", {})
+    if not isinstance(moves, dict) or not all(one in DIRECTIONS for one in moves.values()):
+        raise table.trouble(
+            "moves",
+            "must say which dimension becomes bigger or smaller",
+            'Write moves = { tip-radius = "smaller" }, for example.',
+        )
+    return ConditionTerm(
+        term=table.word("term"),
+        also=table.words("also"),
+        means=table.word("means", ""),
+        moves=moves,
+        allowed_when_new=table.flag("allowed_when_new"),
+    )

@@ -1,0 +1,1 @@
+"""Parts that meet: the room that a set of pairs leaves."""

@@ -1,0 +1,161 @@
+"""A part-set file: its TOML text read into a PartSet, or refused with the line to mend."""
+
+from __future__ import annotations
+
+import re
+import tomllib
+
+from desktop_app.parts_compared.part_kinds.kind_shelf import Folder
+from desktop_app.parts_compared.part_kinds.kind_table import KindTable
+from desktop_app.parts_compared.part_kinds.kind_trouble import KindTrouble
+from desktop_app.parts_compared.part_kinds.part_kind import COMMON_PRACTICE
+from desktop_app.parts_compared.part_sets.part_set import (
+    ENTERS,
+    TERM_SIDES,
+    GivenTerm,
+    PartSet,
+    PartTerm,
+)
+
+UNITS = ("mm",)
+_NAME = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*\Z")
+
+
+def load_sets(folder: Folder) -> tuple[PartSet, ...]:
+    """Read every *.toml of a folder, in the order of the file names. Raises KindTrouble."""
+    files = [one for one in folder.iterdir() if one.name.endswith(".toml")]
+    files.sort(key=lambda one: one.name)
+    return tuple(read_set(one.read_bytes().decode("utf-8-sig"), one.name) for one in files)
+
+
+def read_set(text: str, file: str) -> PartSet:
+    """Return the set written in `text`; `file` is only named in messages.
+
+    Keys that are not known are left alone. Raises KindTrouble.
+    """
+    try:
+        values = tomllib.loads(text)
+    except (ValueError, RecursionError) as error:
+        line = re.search(r"at line (\d+)", str(error))
+        raise KindTrouble(
+            file,
+            int(line[1]) if line else len(text.splitlines()),
+            "this can't be read as TOML",
+            'Look for a missing quote, bracket or equals sign (a line reads: name = "value").',
+        ) from error
+    table = KindTable(file, text, values)
+    given = _given_terms(table)
+    return PartSet(
+        id=_name(table, "id"),
+        name=table.word("name"),
+        result=table.word("result"),
+        unit=table.choice("unit", UNITS),
+        parts=_part_terms(table),
+        given=given,
+        at_least=table.number("at_least") or 0.0,
+        say_room=table.word("say_room"),
+        say_touch=table.word("say_touch"),
+        say_run_out=_run_out(table),
+        at_most_given=_at_most(table, given),
+        honest=table.word("honest", ""),
+        cautions=table.words("cautions"),
+    )
+
+
+def _name(table: KindTable, key: str) -> str:
+    name = table.word(key)
+    if not _NAME.match(name):
+        raise table.trouble(
+            key, f"is '{name}'", "Use small letters, digits and hyphens, like rotor-and-cap."
+        )
+    return name
+
+
+def _at_most(table: KindTable, given: tuple[GivenTerm, ...]) -> str:
+    name = table.word("at_most_given", "")
+    names = [one.name for one in given]
+    if name and name not in names:
+        accepted = f"Write one of: {', '.join(names)}." if names else "Add a [[given]] table first."
+        raise table.trouble("at_most_given", f"is '{name}', which is not given here", accepted)
+    return name
+
+
+def _run_out(table: KindTable) -> str:
+    needed = bool(table.word("at_most_given", ""))
+    return table.word("say_run_out", None if needed else "")
+
+
+def _part_terms(table: KindTable) -> tuple[PartTerm, ...]:
+    terms = tuple(_part_term(one) for one in table.tables("parts"))
+    if not terms:
+        raise table.trouble("parts", "is missing", "Add at least one [[parts]] table.")
+    return terms
+
+
+def _part_term(table: KindTable) -> PartTerm:
+    value = table.number("value")
+    half_width = _half_width(table, needed=value is not None)
+    return PartTerm(
+        kind=_name(table, "kind"),
+        dimension=_name(table, "dimension"),
+        times=_times(table, may_be_nothing=False),
+        side=table.choice("side", TERM_SIDES) if "side" in table.values else "own",
+        value=value,
+        half_width=half_width,
+        each_of=table.word("each_of", ""),
+        place=table.word("place", "place"),
+    )
+
+
+def _given_terms(table: KindTable) -> tuple[GivenTerm, ...]:
+    terms: dict[str, GivenTerm] = {}
+    for one in table.tables("given"):
+        term = _given_term(one)
+        if term.name in terms:
+            raise one.trouble("name", f"'{term.name}' is used twice", "Give each its own name.")
+        terms[term.name] = term
+    return tuple(terms.values())
+
+
+def _given_term(table: KindTable) -> GivenTerm:
+    enters = table.choice("enters", ENTERS)
+    value = table.number("value")
+    if enters == "play" and value is None:
+        raise table.trouble(
+            "value", "is missing", "Play needs a middle: write value = 0, for example."
+        )
+    return GivenTerm(
+        name=_name(table, "name"),
+        label=table.word("label"),
+        times=_times(table, may_be_nothing=True),
+        half_width=_half_width(table, needed=True),
+        enters=enters,
+        value=value,
+        cancels=table.flag("cancels"),
+        basis=table.word("basis", COMMON_PRACTICE),
+        how=table.word("how", ""),
+    )
+
+
+def _times(table: KindTable, *, may_be_nothing: bool) -> float:
+    times = table.number("times")
+    if times is None or (times == 0 and not may_be_nothing):
+        raise table.trouble(
+            "times",
+            "must say how often it counts, with its sign",
+            "Write times = 1 for what gives room, times = -1 for what takes it.",
+        )
+    return times
+
+
+def _half_width(table: KindTable, *, needed: bool) -> float:
+    half_width = table.number("half_width")
+    if half_width is None and not needed:
+        return 0.0
+    if half_width is None or half_width < 0:
+        raise table.trouble(
+            "half_width",
+            "must say how far it may be off either way",
+            "Write half_width = 0.10, for example.",
+        )
+    return half_width

@@ -1,0 +1,194 @@
+"""The shares of a set's sum: from readings of the parts, from what was entered, from the set."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
+
+from desktop_app.parts_compared.instruments.instrument import Instrument, instrument_for
+from desktop_app.parts_compared.part_kinds.part_kind import Dimension, PartKind
+from desktop_app.parts_compared.part_sets.part_set import GivenTerm, PartSet, PartTerm
+from desktop_app.parts_compared.part_sets.set_room import SetRoom, Share, room_of
+from desktop_app.parts_compared.reading import Reading, Side
+from desktop_app.parts_compared.uncertainty import (
+    SideReading,
+    side_estimate,
+    side_reading,
+    unwound,
+)
+
+
+@dataclass(frozen=True, slots=True)
+class PartRead:
+    """A pair as a set needs it: its kind and the readings of both sides."""
+
+    kind: PartKind
+    readings: tuple[Reading, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class SetRead:
+    """Everything that a set is judged from; `entered` are figures of given terms by name, in mm."""
+
+    part_set: PartSet
+    parts: Mapping[str, PartRead]
+    instruments: Mapping[str, Instrument] = field(default_factory=dict)
+    entered: Mapping[str, float] = field(default_factory=dict)
+
+    def side_of(self, term: PartTerm, side: Side) -> SideReading | None:
+        """Return what was read of a term's dimension on one side; the finest instrument counts."""
+        by_tool = self._by_tool(term, side)
+        if not by_tool:
+            return None
+        finest = min(by_tool, key=lambda tool: (tool.max_error, tool.resolution, tool.name))
+        values = by_tool[finest]
+        return side_reading(unwound(values) if finest.unit == "deg" else values, finest)
+
+    def each_of(self, term: PartTerm, side: Side) -> tuple[SideReading, ...]:
+        """Return one reading for each place, where as many were read as places were counted."""
+        if not term.each_of:
+            return ()
+        by_tool = self._by_tool(term, side)
+        counted = self._numbers(term.kind, term.each_of, side)
+        if len(by_tool) != 1 or not counted or len(set(counted)) != 1:
+            return ()
+        ((tool, values),) = by_tool.items()
+        if len(values) < 2 or len(values) != counted[0]:
+            return ()
+        return tuple(side_reading((value,), tool) for value in values)
+
+    def dimension(self, term: PartTerm) -> Dimension | None:
+        """Return the dimension of a term, or None where the kind has none by that name."""
+        part = self.parts.get(term.kind)
+        return None if part is None else part.kind.dimension(term.dimension)
+
+    def label(self, term: PartTerm) -> str:
+        """Return what a term measures, in words."""
+        dimension = self.dimension(term)
+        return term.dimension.replace("-", " ") if dimension is None else dimension.label
+
+    def measure(self, term: PartTerm, side: Side) -> str:
+        """Say what to measure so that a term is known on one side."""
+        dimension, part = self.dimension(term), self.parts.get(term.kind)
+        name = term.kind.replace("-", " ") if part is None else part.kind.name
+        tool = f" ({dimension.instrument})" if dimension is not None else ""
+        which = "removed" if side == "removed" else "new"
+        return f"Measure {self.label(term)} on the {which} {name}{tool}."
+
+    def _by_tool(self, term: PartTerm, side: Side) -> dict[Instrument, list[float]]:
+        dimension, part = self.dimension(term), self.parts.get(term.kind)
+        found: dict[Instrument, list[float]] = {}
+        if dimension is None or part is None or dimension.unit != self.part_set.unit:
+            return found
+        for one in part.readings:
+            if one.dimension != term.dimension or one.side != side or not one.values:
+                continue
+            tool = instrument_for(one.instrument, dimension, self.instruments)
+            if tool is not None:
+                found.setdefault(tool, []).extend(float(value) for value in one.values)
+        return found
+
+    def _numbers(self, kind: str, name: str, side: Side) -> Sequence[float]:
+        part = self.parts.get(kind)
+        readings = () if part is None else part.readings
+        mine = [one for one in readings if one.dimension == name and one.side == side]
+        return [float(value) for one in mine for value in one.values]
+
+
+@dataclass(frozen=True, slots=True)
+class Gathered:
+    """The rooms of one side, one for each place, or what is missing for them."""
+
+    rooms: tuple[SetRoom, ...]
+    missing: tuple[str, ...]
+
+
+def rooms_of_side(read: SetRead, side: Side) -> Gathered:
+    """Return the sum with the parts of one side, at each place that was read."""
+    shares: list[Share] = []
+    missing: list[str] = []
+    places: tuple[PartTerm, tuple[SideReading, ...]] | None = None
+    for term, which, times in _net(read.part_set, side):
+        each = read.each_of(term, which)
+        if each and places is None:
+            places = (PartTerm(term.kind, term.dimension, times, place=term.place), each)
+            continue
+        share = _part_share(read, term, which, times)
+        if share is None:
+            missing.append(read.measure(term, which))
+        else:
+            shares.append(share)
+    for given in read.part_set.given:
+        share = given_share(given, read.entered) if given.times else None
+        if share is not None:
+            shares.append(share)
+        elif given.times:
+            missing.append(given_step(given))
+    if missing:
+        return Gathered((), tuple(missing))
+    if places is None:
+        return Gathered((room_of(shares),), ())
+    term, each = places
+    at_each = (_measured(read, term, side, one, term.times) for one in each)
+    rooms = (room_of((*shares, one), f"{term.place} {n}") for n, one in enumerate(at_each, 1))
+    return Gathered(tuple(rooms), ())
+
+
+def given_share(term: GivenTerm, entered: Mapping[str, float]) -> Share | None:
+    """Return what a given term gives; None where its value must be entered and was not."""
+    figure = entered.get(term.name)
+    plays = term.enters == "play"
+    value = term.value if figure is None or plays else figure
+    if value is None:
+        return None
+    half_width = abs(figure) if figure is not None and plays else term.half_width
+    return Share(
+        label=term.label,
+        value=value,
+        half_width=half_width,
+        times=term.times,
+        source="from the set" if figure is None else "entered",
+        moves=plays,
+        do=given_step(term),
+    )
+
+
+def given_step(term: GivenTerm) -> str:
+    """Say how a given term is measured and entered."""
+    how = f" {term.how}" if term.how else ""
+    return f"Enter the {term.label}.{how}"
+
+
+def _net(part_set: PartSet, side: Side) -> list[tuple[PartTerm, Side, float]]:
+    """Return each dimension once with what it counts in all; what counts nothing is left out."""
+    total: dict[tuple[str, str, Side], float] = {}
+    terms: dict[tuple[str, str, Side], PartTerm] = {}
+    for term in part_set.parts:
+        key = (term.kind, term.dimension, side if term.side == "own" else term.side)
+        total[key] = total.get(key, 0.0) + term.times
+        terms.setdefault(key, term)
+    return [(terms[key], key[2], times) for key, times in total.items() if times]
+
+
+def _part_share(read: SetRead, term: PartTerm, side: Side, times: float) -> Share | None:
+    found = read.side_of(term, side)
+    if found is not None:
+        return _measured(read, term, side, found, times)
+    if term.value is None:
+        return None
+    return Share(
+        label=read.label(term),
+        value=term.value,
+        half_width=term.half_width,
+        times=times,
+        source="from the set",
+        do=read.measure(term, side),
+    )
+
+
+def _measured(read: SetRead, term: PartTerm, side: Side, found: SideReading, times: float) -> Share:
+    estimate = side_estimate(found)
+    name = read.label(term)
+    which = "removed" if side == "removed" else "new"
+    do = f"Measure {name} of the {which} part again, several times or with a finer instrument."
+    return Share(name, estimate.value, estimate.expanded(), times, do=do)
