@@ -203,6 +203,7 @@ class Places(QObject):
             self._head_line,
             self._maybe_back,
         )
+        old_and_new.said.connect(page.say_above)
         page.back_wanted.connect(self._judge)
         page.job_wanted.connect(self.open_job)
         page.another_concern.connect(self._another_concern)

@@ -50,7 +50,10 @@ class SideValue:
 
 @dataclass(frozen=True, slots=True)
 class DimensionComparison:
-    """One dimension judged: both sides, their difference, the verdict and its sentence."""
+    """One dimension judged: both sides, their difference, the verdict and its sentence.
+
+    `finer` names the instrument that could settle what more readings can't.
+    """
 
     name: str
     label: str
@@ -66,6 +69,7 @@ class DimensionComparison:
     verdict: DimensionVerdict
     readings_needed: int | None
     sentence: str
+    finer: str | None = None
 
     @property
     def settled_for(self) -> bool:

@@ -13,7 +13,8 @@ from desktop_app.parts_compared.shown_value import amount, doubt, number, span_t
 class Judged:
     """A difference (or, for limits, a value) with what was decided about it.
 
-    `entered` is the largest size that went in, where that is how the value was read.
+    `entered` is the largest size that went in, where that is how the value was read; `finer`
+    names the instrument that could settle what more readings can't.
     """
 
     dimension: Dimension
@@ -24,6 +25,7 @@ class Judged:
     readings_needed: int | None = None
     same_instrument: bool = True
     entered: float | None = None
+    finer: str | None = None
 
 
 def judged_sentence(judged: Judged) -> str:
@@ -137,6 +139,8 @@ def _too_close(judged: Judged) -> str:
         return f"{start} About {more} more {noun}{where} would probably settle it."
     if not judged.same_instrument:
         return f"{start} Measure both parts with one instrument: what it gets wrong then cancels."
+    if judged.finer is not None:
+        return f"{start} More readings won't settle it; the {judged.finer} could."
     return f"{start} More readings won't settle it; a finer instrument may."
 
 

@@ -101,7 +101,8 @@ def _next_steps(kind: PartKind, judged: Sequence[DimensionComparison]) -> tuple[
             noun = "reading" if more == 1 else "readings"
             steps.append(f"Take {more} more {noun} of {one.label} on each side.")
         else:
-            steps.append(f"Measure {one.label} again with a finer instrument, both parts alike.")
+            tool = f"the {one.finer}" if one.finer else "a finer instrument"
+            steps.append(f"Measure {one.label} again with {tool}, both parts alike.")
     return tuple(steps)
 
 

@@ -21,7 +21,7 @@ from desktop_app.parts_compared.decision import (
 )
 from desktop_app.parts_compared.dimension_result import bare_result, missing
 from desktop_app.parts_compared.instruments.instrument import Instrument, instrument_for
-from desktop_app.parts_compared.instruments.tool_choice import finest, finest_together
+from desktop_app.parts_compared.instruments.tool_choice import finer_ones, finest, finest_together
 from desktop_app.parts_compared.looked_at import judge_count, judge_word
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension, Span
 from desktop_app.parts_compared.reading import SIDES, Reading, Side
@@ -67,7 +67,7 @@ def judge_dimension(
         return _judge_limit(dimension, old, new, confidence)
     if old is None or new is None:
         return missing(dimension, _shown(old), _shown(new))
-    return _judge_difference(dimension, old, new, confidence)
+    return _judge_difference(dimension, old, new, confidence, instruments)
 
 
 def _fitting(dimension: Dimension, readings: Sequence[Reading]) -> list[Reading]:
@@ -87,7 +87,11 @@ def looks_mirrored(dimension: Dimension, removed: float, replacement: float) -> 
 
 
 def _judge_difference(
-    dimension: Dimension, old: SideReading, new: SideReading, confidence: float
+    dimension: Dimension,
+    old: SideReading,
+    new: SideReading,
+    confidence: float,
+    drawer: Mapping[str, Instrument],
 ) -> DimensionComparison:
     span = dimension.allowed or (None, None)
     with_more = partial(_difference, dimension, old, new)
@@ -101,11 +105,20 @@ def _judge_difference(
         off: DimensionVerdict = "turned" if dimension.role == "orientation" else "differs"
         decide = partial(decide_span, span=span, inside="same", outside=off, confidence=confidence)
     verdict = decide(estimate)
-    needed = readings_needed(with_more, decide) if verdict == "too close to tell" else None
+    close = verdict == "too close to tell"
+    needed = readings_needed(with_more, decide) if close else None
+    finer = _settling(dimension, old, new, decide, drawer) if close and needed is None else None
     same_tool = old.instrument.name == new.instrument.name
     said = sentence.judged_sentence(
         sentence.Judged(
-            dimension, estimate.value, estimate.expanded(), span, verdict, needed, same_tool
+            dimension,
+            estimate.value,
+            estimate.expanded(),
+            span,
+            verdict,
+            needed,
+            same_tool,
+            finer=finer,
         )
     )
     if verdict == "turned" and looks_mirrored(dimension, old.mean, new.mean):
@@ -117,7 +130,26 @@ def _judge_difference(
         difference_expanded_uncertainty=estimate.expanded(),
         probability_within=estimate.within(*span),
         readings_needed=needed,
+        finer=finer,
     )
+
+
+def _settling(
+    dimension: Dimension,
+    old: SideReading,
+    new: SideReading,
+    decide: Decide,
+    drawer: Mapping[str, Instrument],
+) -> str | None:
+    """Name the instrument that would settle it with three readings a side, the coarsest such."""
+    for tool in finer_ones(old.instrument, drawer):
+        before, after = (
+            SideReading(one.mean, tool.usual_spread, tool.usual_dof, 3, tool, 1.0)
+            for one in (old, new)
+        )
+        if decide(_difference(dimension, before, after, 0)) != "too close to tell":
+            return tool.name
+    return None
 
 
 def _judge_limit(

@@ -103,7 +103,16 @@ def test_a_yes_needs_an_instrument_that_can_see_it() -> None:
     )
     assert coarse.verdict == "too close to tell"
     assert coarse.readings_needed is None
-    assert "a finer instrument may" in coarse.sentence
+    assert coarse.finer == "calliper"
+    assert "More readings won't settle it; the calliper could." in coarse.sentence
+
+
+def test_the_shops_own_instrument_is_named_where_it_could_settle_it() -> None:
+    narrow = dimension(allowed=(-0.004, 0.004), instrument="micrometer")
+    readings = both("width", 10, 10)
+    assert "a finer instrument may" in judge_dimension(narrow, readings, {}).sentence
+    own = Instrument("comparator", "mm", 0.0005, 0.0005)
+    assert judge_dimension(narrow, readings, {"comparator": own}).finer == "comparator"
 
 
 def test_readings_needed_is_kept_as_a_promise() -> None:

@@ -361,3 +361,18 @@ def test_the_head_says_that_something_typed_is_not_in_the_verdict(bench: Bench, 
     assert field.text() == "33.10; thirty"
     measure(bench, qtbot, "tip radius from the shaft axis, removed", "33.10; 33.12")
     assert said not in words_of(bench)
+
+
+def test_the_verdict_on_the_pair_in_hand_is_said_for_where_it_stays_in_view(
+    bench: Bench, qtbot: Any
+) -> None:
+    said: list[str] = []
+    bench.section.said.connect(said.append)
+    lay(bench, qtbot, "distributor rotor")
+    named(bench, QLineEdit, "tip radius from the shaft axis, removed").setFocus()
+    qtbot.waitUntil(lambda: bool(said))
+    assert said[-1].startswith("◌  Distributor rotor: not enough measured.  → Measure tip radius")
+    measure(bench, qtbot, "tip radius from the shaft axis, removed", "33.10; 33.12")
+    measure(bench, qtbot, "tip radius from the shaft axis, replacement", "30.10; 30.12")
+    assert "stop and look" in said[-1]
+    assert "measures 3.00 mm less" in said[-1]

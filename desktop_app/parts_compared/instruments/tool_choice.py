@@ -7,7 +7,7 @@ from collections.abc import Mapping, Sequence
 from itertools import product
 from typing import TypeAlias
 
-from desktop_app.parts_compared.instruments.instrument import Instrument
+from desktop_app.parts_compared.instruments.instrument import Instrument, usual_instrument
 
 #: The readings of one side, by the instrument they were taken with.
 ByTool: TypeAlias = Mapping[Instrument, Sequence[float]]
@@ -39,6 +39,31 @@ def finest_together(old: ByTool, new: ByTool) -> tuple[Instrument, Instrument]:
         return math.hypot(*each), one.name, other.name
 
     return min(product(old, new), key=doubt)
+
+
+#: What a shop takes when an instrument is too coarse, the next one first (common practice).
+_FINER: dict[str, tuple[str, ...]] = {
+    "tape": ("steel rule", "calliper", "micrometer"),
+    "steel rule": ("calliper", "micrometer"),
+    "rib gauge": ("depth rod",),
+    "photo": ("calliper", "micrometer"),
+    "calliper": ("micrometer",),
+    "depth rod": ("dial indicator",),
+    "pin gauge": ("bore gauge",),
+}
+
+
+def finer_ones(tool: Instrument, drawer: Mapping[str, Instrument]) -> tuple[Instrument, ...]:
+    """Return the instruments that see more than this one, the coarsest first.
+
+    The shop's own of the same unit count, and what is usually taken next.
+    """
+    chain = next((names for sort, names in _FINER.items() if sort in tool.name), ())
+    usual = [drawer.get(name) or usual_instrument(name, tool.unit) for name in chain]
+    own = [one for one in drawer.values() if one.unit == tool.unit and one.resolution > 0]
+    found = {one.name: one for one in (*usual, *own) if one is not None}
+    better = [one for one in found.values() if _alone(one, 1) < _alone(tool, 1)]
+    return tuple(sorted(better, key=lambda one: (-_alone(one, 1), one.name)))
 
 
 def _alone(tool: Instrument, count: int) -> float:

@@ -32,6 +32,7 @@ class DimensionRow(QObject):
     """The widgets of one dimension in a grid's columns, and what happens in them."""
 
     entered = Signal(object)  # the ReadingField that was left with Enter
+    in_hand = Signal()  # one of its fields is being used
     read_or_not = Signal()  # something typed was refused, or is mended
 
     def __init__(self, desk: Desk, pair_id: int, dimension: Dimension, parent: QWidget) -> None:
@@ -141,6 +142,7 @@ class DimensionRow(QObject):
         self.boxes[side].setMinimumWidth(178 if one.role not in ("word", "count") else 80)
         field.entered.connect(self._enter)
         field.came_in.connect(self._say_how)
+        field.came_in.connect(self.in_hand)
         field.editingFinished.connect(self._hide_how)
 
     def _save_removed(self, text: str) -> object:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from PySide6.QtCore import QTimer, Slot
+from PySide6.QtCore import QTimer, Signal, Slot
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from desktop_app.parts_compared import actions
@@ -25,7 +25,12 @@ from desktop_app.shop_window.texts import plain_label
 
 
 class OldAndNewSection(Section):
-    """Cards of the pairs, oldest first, and the line that begins another one."""
+    """Cards of the pairs, oldest first, and the line that begins another one.
+
+    `said` carries the verdict on the pair in hand, for where it stays in view.
+    """
+
+    said = Signal(str)
 
     def __init__(self, desk: Desk, kinds: Mapping[str, PartKind]) -> None:
         super().__init__("Old & New")
@@ -130,6 +135,7 @@ class OldAndNewSection(Section):
             self._cards[pair_id].show_pair(pair, tools)
             return
         card = PairCard(self._desk, pair_id, self._kind(pair.part_kind))
+        card.said.connect(self.said)
         card.show_pair(pair, tools)  # before it is on the page: each part is laid out only once
         self._cards[pair_id] = card
         self._place.insertWidget(sum(one < pair_id for one in self._cards), card)

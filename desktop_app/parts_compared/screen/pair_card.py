@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
-from PySide6.QtCore import QTimer, Slot
-from PySide6.QtWidgets import QFrame, QVBoxLayout, QWidget
+from PySide6.QtCore import QTimer, Signal, Slot
+from PySide6.QtWidgets import QApplication, QFrame, QVBoxLayout, QWidget
 
 from desktop_app.parts_compared import actions
 from desktop_app.parts_compared.comparison import PairComparison
@@ -29,7 +29,12 @@ from desktop_app.shop_window.texts import CautionBox, plain_label
 
 
 class PairCard(QFrame):
-    """Everything about one pair; shown again after each change, and only where it changed."""
+    """Everything about one pair; shown again after each change, and only where it changed.
+
+    `said` carries the verdict in one line while its readings are being typed.
+    """
+
+    said = Signal(str)
 
     def __init__(self, desk: Desk, pair_id: int, kind: PartKind) -> None:
         super().__init__()
@@ -38,6 +43,7 @@ class PairCard(QFrame):
         self._pair_id = pair_id
         self._kind = kind
         self._shown: object = None
+        self._line = ""
         self._alone: tuple[PairView, PairComparison] | None = None
         self._sets: tuple[SetComparison, ...] = ()
         self.setAccessibleName(f"pair: {kind.name}")
@@ -51,6 +57,7 @@ class PairCard(QFrame):
         self._conditions = ConditionsSeen(desk, pair_id, kind)
         self._readings = ReadingsTable(desk, pair_id, kind)
         self._readings.unread.connect(self._head.say_unread)
+        self._readings.in_hand.connect(self._say)
         self._lay_out()
 
     def show_pair(self, pair: PairView, drawer: Mapping[str, Instrument]) -> None:
@@ -82,12 +89,24 @@ class PairCard(QFrame):
         if self._alone is not None:
             pair, judged = self._alone
             with_sets = with_set_reasons(judged, self._sets, self._desk.rules.length_unit)
-            self._head.show_verdict(pair, with_sets, open_steps(judged))
+            steps = open_steps(judged)
+            self._head.show_verdict(pair, with_sets, steps)
+            self._line = self._head.in_a_line(with_sets, steps)
+            focus = QApplication.focusWidget()
+            if focus is not None and self._readings.isAncestorOf(focus):
+                self._say()
+
+    @Slot()
+    def _say(self) -> None:
+        self.said.emit(self._line)
 
     def begin(self) -> None:
         """Put the cursor where a new pair begins."""
         if self._kind.dimensions:
-            self._readings.go_to(self._kind.dimensions[0].name)
+            first = next(
+                (d for d in self._kind.dimensions if d.essential), self._kind.dimensions[0]
+            )
+            self._readings.go_to(first.name)
         else:
             self._facts.first_field().setFocus()
 

@@ -15,6 +15,7 @@ from desktop_app.shop_window.flow_row import empty
 from desktop_app.shop_window.texts import plain_label
 
 FIRST_REASONS = 3
+LONGEST_LINE = 160  # letters: two lines in a window of the usual width
 
 
 class PairHead(QFrame):
@@ -78,6 +79,17 @@ class PairHead(QFrame):
         if list(steps) != self._steps_shown:
             self._steps_shown = list(steps)
             self._build_steps()
+
+    def in_a_line(self, judged: PairComparison, steps: Sequence[tuple[str, str]]) -> str:
+        """Return the verdict in one line: its sign and words, and the first thing to know."""
+        why = ""
+        if judged.verdict == "not enough measured" and steps:
+            why = f"→ {steps[0][1]}"
+        elif judged.verdict == "stop and look":
+            why = next((one for one in judged.reasons if one not in judged.questions), "")
+        sign = PAIR_SIGNS[judged.verdict]
+        line = f"{sign}  {self._title.text()}: {judged.verdict}.  {why}".rstrip()
+        return line if len(line) <= LONGEST_LINE else f"{line[: LONGEST_LINE - 1]}…"
 
     @Slot(int)
     def say_unread(self, fields: int) -> None:

@@ -23,6 +23,7 @@ HEADS = ("", "◆ Removed", "● Replacement", "Instrument", "To scale", "Verdic
 class ReadingsTable(QWidget):
     """Fields that follow each other with Enter: removed, replacement, then the next row."""
 
+    in_hand = Signal()  # a reading is being typed
     unread = Signal(int)  # how many fields hold something that can't be read
 
     def __init__(self, desk: Desk, pair_id: int, kind: PartKind) -> None:
@@ -62,6 +63,8 @@ class ReadingsTable(QWidget):
 
     def go_to(self, dimension: str) -> None:
         """Put the cursor where the next reading of a dimension belongs."""
+        if dimension not in self._rows:
+            self._turn()
         row = self._rows[dimension]
         for side in SIDES:
             if row.is_empty(side):
@@ -74,6 +77,7 @@ class ReadingsTable(QWidget):
         for one in dimensions:
             row = DimensionRow(self._desk, self._pair_id, one, self)
             row.entered.connect(self._move_on)
+            row.in_hand.connect(self.in_hand)
             row.read_or_not.connect(self._count_unread)
             place = row.place(self._grid, place)
             self._rows[one.name] = row

@@ -126,6 +126,12 @@ class ToolDrawerPage(ReadingPage):
             self.column.insertWidget(self.column.indexOf(self._form), self._study)
             self._study.show()
         self._study.begin_typing()
+        QTimer.singleShot(0, self, self._bring_study_up)  # once it has its height
+
+    @Slot()
+    def _bring_study_up(self) -> None:
+        if self._study is not None:
+            self.bring_up(self._study)
 
     @Slot()
     def _leave_study(self) -> None:

@@ -57,6 +57,8 @@ class JobPage(QWidget):
         self._title = plain_label("", "title", wrap=True)
         self._line = plain_label("", "quiet")
         self._others = QWidget()
+        self._above = plain_label("", "heading", wrap=True)
+        self._above.hide()
         self._extra = QHBoxLayout()
         self._add_jumps()
         self._page = ReadingPage()
@@ -70,6 +72,7 @@ class JobPage(QWidget):
         first.addLayout(self._extra)
         head.addLayout(first)
         head.addWidget(self._others)
+        head.addWidget(self._above)
         column.addLayout(head)
         column.addWidget(self._page, 1)
         for _, section in sections:
@@ -78,10 +81,19 @@ class JobPage(QWidget):
 
     def open_job(self, job_id: int) -> None:
         """Show a job from its top."""
+        if job_id != self.job_id:
+            self.say_above("")
         self.job_id = job_id
         self._show()
         self._just_shown = True
         self._page.verticalScrollBar().setValue(0)
+
+    @Slot(str)
+    def say_above(self, words: str) -> None:
+        """Keep a line in view above the page; empty takes it away."""
+        self._above.setText(words)
+        self._above.setToolTip(tooltip(words))
+        self._above.setVisible(bool(words))
 
     def keep_draft(self) -> None:
         """Keep what is only typed into the forms of the sections."""
