@@ -10,6 +10,7 @@ from zlib import crc32
 from demo_shop.darkroom import Darkroom, PhotoOrder, pair_view
 from demo_shop.job_story import JobStory, Measured, PairStory
 from demo_shop.storyteller import Storyteller
+from demo_shop.tried_out import keep_sums
 from desktop_app.part_photos.actions import add_photos, take_in
 from desktop_app.part_photos.arrival import Arrival
 from desktop_app.part_photos.stored_reading import photo_ids_by_hash
@@ -49,6 +50,7 @@ class BenchStory:
             self._written(who, laid, pair)
             for measured in pair.measured:
                 self._measured(who, laid, pair.kind, measured)
+        keep_sums(self._teller, story.key, who)
 
     def _photograph(self, job: int, pair: int, order: PhotoOrder, name: str, who: str) -> None:
         assert self._darkroom is not None

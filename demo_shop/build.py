@@ -19,6 +19,7 @@ from demo_shop.plain_jobs import DAYS_BACK, PlainYears
 from demo_shop.plain_record import PlainRecord
 from demo_shop.shop_calendar import ShopCalendar
 from demo_shop.storyteller import ShopClock, Storyteller
+from demo_shop.tried_out import STUDY_OF, try_calliper_out
 from demo_shop.written_cars import CARS, EVENTS
 from demo_shop.written_jobs import JOBS
 from demo_shop.written_returns import RETURNS
@@ -84,7 +85,9 @@ def _furnish(teller: Storyteller) -> None:
     for tool in DRAWER:
         checked = (today - timedelta(days=tool.checked_days_ago)).isoformat()
         figures = (tool.unit, tool.resolution, tool.max_error, checked)
-        teller.do(OWNER, keep_instrument, tool.name, *figures)
+        kept = teller.do(OWNER, keep_instrument, tool.name, *figures)
+        if tool.name == STUDY_OF and kept.made is not None:
+            try_calliper_out(teller, kept.made)
 
 
 def _order_photos(teller: Storyteller, darkroom: Darkroom | None, seed: int) -> int:
