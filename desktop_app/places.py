@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import importlib
 from collections.abc import Mapping
 from functools import cached_property
 from typing import TYPE_CHECKING
@@ -23,6 +24,7 @@ from desktop_app.symptom_search.vocabulary_file import shop_vocabulary
 
 if TYPE_CHECKING:
     from desktop_app.parts_compared.part_kinds.kind_shelf import KindShelf
+    from desktop_app.parts_compared.part_kinds.kind_trouble import KindTrouble
     from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 
 ASK, HEARD, JOB = "Ask the Old Jobs", "Heard", "Job"
@@ -280,8 +282,19 @@ class Places(QObject):
 
     @Slot()
     def _look_around(self) -> None:
-        """Say what was wrong with the shop's own part kinds, and count who is back."""
-        for trouble in self._shelf.troubles:
+        """Load beside the window what the first job needs, and count who is back."""
+
+        def load() -> tuple[KindTrouble, ...]:
+            importlib.import_module("desktop_app.parts_compared.screen.old_and_new_section")
+            importlib.import_module("desktop_app.repair_jobs.screen.job_page")
+            self._names()
+            return self._shelf.troubles
+
+        self.desk.errands.run("Laying the tools out", load, self._laid_out)
+
+    @Slot(object)
+    def _laid_out(self, troubles: tuple[KindTrouble, ...]) -> None:
+        for trouble in troubles:
             self._window.strip.tell(trouble)
         self._count_waiting()
 
