@@ -123,4 +123,6 @@ class GoneSection(Section):
                 self._odometer_box.hint(trouble.sentence())
                 return
         missing = missing_answers(job, tuple(self._open_origins(job.id)))
-        self._desk.do(actions.hand_over, job.id, reading, missing)
+        self._declined.setFocus()  # the button goes: the page stays where it is
+        if self._desk.do(actions.hand_over, job.id, reading, missing) is not None:
+            self._desk.told.emit(f"{job.number} is handed over. It is under watch from now on.")
