@@ -2,19 +2,24 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.reading import ConditionSeen
 
-#: Beginnings of words that no new part deserves, whatever its kind (common practice, no source).
+#: Words that no new part deserves, whatever its kind, and what they grow into (common practice,
+#: no source). A word that only begins alike ("pitch", "burnished") is none of them.
 _DAMAGE = (
-    "bent", "blister", "brok", "burn", "chip", "corro", "crack", "crush", "cut", "dent",
-    "leak", "melt", "miss", "pit", "rust", "scor", "seiz", "split", "stripp", "swollen", "torn",
-    "track", "warp", "wet", "worn",
+    "bent", "blister(ed|s)?", "brok(e|en)", "burn(s|t|ed)?", "chip(s|ped)?", "corro(ded|sion)",
+    "crack(s|ed)?", "crush(ed)?", "dent(s|ed)?", "leak(s|ing|ed)?", "melt(ed)?", "missing",
+    "pit(s|ted|ting)?", "rust(y|ed|s)?", "scor(e|es|ed|ing)", "seiz(e|es|ed)", "stripped",
+    "swollen", "torn", "track(s|ed|ing)?", "warp(ed)?", "wet", "worn",
 )  # fmt: skip
-_DENIED = ("no ", "not ", "without ", "none")
+_DAMAGED = re.compile(rf"\b({'|'.join(_DAMAGE)})\b")
+#: Words that turn it around, or leave it to a person, wherever they stand in the term.
+_DENIED = re.compile(r"\b(no|not|never|none|free|without|tested|checked|ok|passed)\b")
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,7 +55,5 @@ def _terms(seen: Sequence[ConditionSeen], side: str) -> list[str]:
 
 
 def _is_damage(term: str) -> bool:
-    plain = term.casefold()
-    if plain.startswith(_DENIED):
-        return False
-    return any(word.startswith(_DAMAGE) for word in plain.replace("-", " ").split())
+    plain = term.casefold().replace("-", " ")
+    return _DENIED.search(plain) is None and _DAMAGED.search(plain) is not None

@@ -125,6 +125,11 @@ def _orientation(judged: Judged) -> str:
 
 def _too_close(judged: Judged) -> str:
     unit = judged.dimension.unit
+    if shows_no_wear(judged.dimension, judged.value, judged.expanded):
+        return (
+            f"{label_of(judged.dimension)}: no difference found{doubt(judged.expanded)}, so "
+            "nothing shows that wear was made good here. Was the old one worn there at all?"
+        )
     if judged.dimension.role == "limit":
         found = _read(judged)
         beside = f"the limits ({span_text(*judged.allowed, unit)})"
@@ -171,6 +176,14 @@ def _moved(judged: Judged) -> str:
     if judged.dimension.role == "orientation":
         return f"the new one is turned by {size}{doubt(expanded)}"
     return f"the new one measures {size} {'more' if value > 0 else 'less'}{doubt(expanded)}"
+
+
+def shows_no_wear(dimension: Dimension, difference: float, expanded: float) -> bool:
+    """Whether old and new are alike where any restoration at all is asked for: nothing settles
+    a difference of nought against a limit of nought."""
+    if dimension.role != "restored" or dimension.allowed is None:
+        return False
+    return 0.0 in dimension.allowed and abs(difference) <= expanded
 
 
 def label_of(dimension: Dimension) -> str:

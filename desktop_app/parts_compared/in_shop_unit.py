@@ -46,6 +46,24 @@ def typed_shown(typed: str, dimension: Dimension, length_unit: str) -> str:
     return f"{typed} mm" if bare and length_unit == "inch" else typed
 
 
+def said_in_inches(text: str) -> str:
+    """Return typed lengths, parted by semicolons, with "in" after each that has no unit."""
+    return _with_unit(text, "in")
+
+
+def said_in_mm(text: str) -> str:
+    """Return lengths that are meant in mm, so that a shop that reads inches sees the unit."""
+    return _with_unit(text, "mm")
+
+
+def _with_unit(text: str, unit: str) -> str:
+    pieces = [piece.strip() for piece in text.split(";")]
+    bare = [bool(piece) and all(c in "0123456789.,/+- " for c in piece) for piece in pieces]
+    return "; ".join(
+        f"{piece} {unit}" if alone else piece for piece, alone in zip(pieces, bare, strict=True)
+    )
+
+
 def judge_aloud(
     pair: PairView,
     kind: PartKind,

@@ -25,39 +25,46 @@ def questions_about(
     """Return what to ask: inches for millimetres, the sides exchanged, one side copied."""
     return (
         *_units(kind, judged),
-        *_exchanged(judged, conditions),
+        *_exchanged(kind, judged, conditions),
         *_copied(kind, readings, instruments),
     )
 
 
 def _units(kind: PartKind, judged: Sequence[DimensionComparison]) -> list[str]:
+    """Ask where one side, or both, were probably read in the other unit; once a dimension."""
     questions = []
     for dimension, one in zip(kind.dimensions, judged, strict=True):
         if dimension.unit != "mm" or dimension.role not in ("same", "restored"):
             continue
-        old = one.removed.value if one.removed else None
-        new = one.replacement.value if one.replacement else None
-        if isinstance(new, float):
-            other = old if isinstance(old, float) else None
-            question = unit_question(new, other, dimension.typical)
-            if question:
-                questions.append(f"{one.label[:1].upper()}{one.label[1:]}: {question}")
+        sizes = [side.value for side in (one.replacement, one.removed) if side is not None]
+        lengths = [size for size in sizes if isinstance(size, float)]
+        other = lengths[1] if len(lengths) == 2 else None
+        asked = [unit_question(lengths[0], other, dimension.typical)] if lengths else []
+        asked += [unit_question(size, None, dimension.typical) for size in lengths]
+        question = next((words for words in asked if words), None)
+        if question:
+            questions.append(f"{one.label[:1].upper()}{one.label[1:]}: {question}")
     return questions
 
 
 def _exchanged(
-    judged: Sequence[DimensionComparison], conditions: Sequence[ConditionSeen]
+    kind: PartKind, judged: Sequence[DimensionComparison], conditions: Sequence[ConditionSeen]
 ) -> list[str]:
     """Ask where everything that wear moves says that the old part is the fresh one."""
     worn = [one for one in judged if one.verdict == "worse than the old one"]
     fresh = [one for one in judged if one.verdict == "restored"]
-    seen = {one.side for one in conditions if one.terms}
+    seen = {one.side for one in conditions for term in one.terms if not _may_be_new(kind, term)}
     if not fresh and worn:
         labels = " and ".join(one.label for one in worn[:3])
         return [f"By {labels} the old part is the fresh one. Were the two sides exchanged?"]
     if not fresh and seen == {"replacement"} and any(_equal(one) for one in judged):
         return ["Only the new part is noted as worn. Were the two sides exchanged?"]
     return []
+
+
+def _may_be_new(kind: PartKind, term: str) -> bool:
+    known = kind.condition(term)
+    return known is not None and known.allowed_when_new
 
 
 def _equal(one: DimensionComparison) -> bool:

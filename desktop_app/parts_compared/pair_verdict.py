@@ -12,6 +12,7 @@ from desktop_app.parts_compared.comparison import (
 )
 from desktop_app.parts_compared.condition_check import ConditionSentences, check_conditions
 from desktop_app.parts_compared.decision import CONFIDENCE
+from desktop_app.parts_compared.dimension_sentence import shows_no_wear
 from desktop_app.parts_compared.instruments.instrument import Instrument
 from desktop_app.parts_compared.pair_questions import questions_about
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension, PartKind
@@ -96,14 +97,34 @@ def _next_steps(kind: PartKind, judged: Sequence[DimensionComparison]) -> tuple[
             continue
         if one.verdict == "not measured":
             steps.append(_measure(dimension, one))
-        elif one.readings_needed is not None:
-            more = one.readings_needed
-            noun = "reading" if more == 1 else "readings"
-            steps.append(f"Take {more} more {noun} of {one.label} on each side.")
         else:
-            tool = f"the {one.finer}" if one.finer else "a finer instrument"
-            steps.append(f"Measure {one.label} again with {tool}, both parts alike.")
+            steps.append(_settle(dimension, one))
     return tuple(steps)
+
+
+def _settle(dimension: Dimension, one: DimensionComparison) -> str:
+    """Say what would probably settle a dimension that is too close to tell."""
+    if dimension.role in ("count", "word"):
+        verb = "Count" if dimension.role == "count" else "Look at"
+        return f"{verb} {one.label} again on both parts."
+    on_one = dimension.role == "limit"
+    if one.readings_needed is not None:
+        more = one.readings_needed
+        noun = "reading" if more == 1 else "readings"
+        where = "the replacement" if on_one else "each side"
+        return f"Take {more} more {noun} of {one.label} on {where}."
+    if shows_no_wear(dimension, one.difference or 0.0, one.difference_expanded_uncertainty or 0.0):
+        return f"Look whether the old part is worn at all: {one.label}."
+    if not on_one and _two_instruments(one):
+        return f"Measure {one.label} on both parts with one instrument."
+    tool = f"the {one.finer}" if one.finer else "a finer instrument"
+    where = "on the replacement" if on_one else "both parts alike"
+    return f"Measure {one.label} again with {tool}, {where}."
+
+
+def _two_instruments(one: DimensionComparison) -> bool:
+    sides = [side.instrument for side in (one.removed, one.replacement) if side is not None]
+    return len(set(sides)) > 1
 
 
 def _measure(dimension: Dimension, one: DimensionComparison) -> str:

@@ -142,7 +142,7 @@ def _not_proved(job: JobView, level: ProofLevel, told_of: list[str]) -> Iterator
 def _sums(sheet: SheetFacts) -> Iterator[Block]:
     """Print each bench sum that was kept for the sheet: what it says, its limit, its inputs."""
     if sheet.sums:
-        yield Heading("Bench sums")
+        yield Heading("Bench sums, as they were worked out and kept")
     for one in sheet.sums:
         yield Words(f"{one.sentence} {one.limit}", one.name)
         yield Words("; ".join(f"{label} {text}" for label, text in one.inputs), look="quiet")

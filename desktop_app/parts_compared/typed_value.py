@@ -20,7 +20,7 @@ _FACTORS: dict[str, dict[str, float]] = {
     "kohm": {"kohm": 1.0, "kω": 1.0, "k": 1.0, "ohm": 1e-3, "ohms": 1e-3, "ω": 1e-3},
     "V": {"v": 1.0, "mv": 1e-3},
     "A": {"a": 1.0, "ma": 1e-3},
-    "kPa": {"kpa": 1.0, "bar": 100.0},
+    "kPa": {"kpa": 1.0, "bar": 100.0, "psi": 6.894757},
     "C": {"c": 1.0, "°c": 1.0},
     "ml": {"ml": 1.0, "cc": 1.0},
 }  # fmt: skip

@@ -64,7 +64,7 @@ def judge_dimension(
         tools[name] = tool
     old, new = _sides(dimension, mine, tools)
     if dimension.role == "limit":
-        return _judge_limit(dimension, old, new, confidence)
+        return _judge_limit(dimension, old, new, confidence, instruments)
     if old is None or new is None:
         return missing(dimension, _shown(old), _shown(new))
     return _judge_difference(dimension, old, new, confidence, instruments)
@@ -143,17 +143,18 @@ def _settling(
 ) -> str | None:
     """Name the instrument that would settle it with three readings a side, the coarsest such."""
     for tool in finer_ones(old.instrument, drawer):
-        before, after = (
-            SideReading(one.mean, tool.usual_spread, tool.usual_dof, 3, tool, 1.0)
-            for one in (old, new)
-        )
+        before, after = (_as_read_with(tool, one) for one in (old, new))
         if decide(_difference(dimension, before, after, 0)) != "too close to tell":
             return tool.name
     return None
 
 
 def _judge_limit(
-    dimension: Dimension, old: SideReading | None, new: SideReading | None, confidence: float
+    dimension: Dimension,
+    old: SideReading | None,
+    new: SideReading | None,
+    confidence: float,
+    drawer: Mapping[str, Instrument],
 ) -> DimensionComparison:
     between = difference_estimate(old, new) if old and new else None
     result = bare_result(dimension, _shown(old), _shown(new), "not measured", "")
@@ -166,12 +167,23 @@ def _judge_limit(
     if new is None:
         said = sentence.missing_sentence(dimension, old is not None, False)
         return replace(result, sentence=said)
-    with_more = partial(side_estimate, new)
-    estimate = with_more(0)
-    span = dimension.allowed
-    if span is None:
+    if dimension.allowed is None:
+        estimate = side_estimate(new)
         said = sentence.no_limit_sentence(dimension, estimate.value, estimate.expanded())
         return replace(result, sentence=said)
+    return _within_limits(dimension, new, result, confidence, drawer)
+
+
+def _within_limits(
+    dimension: Dimension,
+    new: SideReading,
+    result: DimensionComparison,
+    confidence: float,
+    drawer: Mapping[str, Instrument],
+) -> DimensionComparison:
+    span = dimension.allowed or (None, None)
+    with_more = partial(side_estimate, new)
+    estimate = with_more(0)
     decide: Decide = partial(
         decide_span,
         span=span,
@@ -180,10 +192,22 @@ def _judge_limit(
         confidence=confidence,
     )
     verdict = decide(estimate)
-    needed = readings_needed(with_more, decide) if verdict == "too close to tell" else None
-    entered = new.mean if new.instrument.goes_in else None
+    close = verdict == "too close to tell"
+    needed = readings_needed(with_more, decide) if close else None
+    finer = None
+    if close and needed is None:
+        better = finer_ones(new.instrument, drawer)
+        settling = (t for t in better if decide(side_estimate(_as_read_with(t, new))) != verdict)
+        finer = next((tool.name for tool in settling), None)
     judged = sentence.Judged(
-        dimension, estimate.value, estimate.expanded(), span, verdict, needed, entered=entered
+        dimension,
+        estimate.value,
+        estimate.expanded(),
+        span,
+        verdict,
+        needed,
+        entered=new.mean if new.instrument.goes_in else None,
+        finer=finer,
     )
     return replace(
         result,
@@ -191,7 +215,13 @@ def _judge_limit(
         sentence=sentence.judged_sentence(judged),
         probability_within=estimate.within(*span),
         readings_needed=needed,
+        finer=finer,
     )
+
+
+def _as_read_with(tool: Instrument, side: SideReading) -> SideReading:
+    """Return what three readings with another instrument would probably say."""
+    return SideReading(side.mean, tool.usual_spread, tool.usual_dof, 3, tool, 1.0)
 
 
 def _sides(

@@ -49,7 +49,7 @@ class HouseRules:
         95,
         "How sure a verdict on a measured dimension must be, in percent; less sure is “too close "
         "to tell”.",
-        bounds=(80, 99),
+        bounds=(95, 99),
     )
     hour_cost_cents: int = _rule(
         6000, "What an hour of work costs the shop, for the cost of a return.", bounds=(0, 100_000)

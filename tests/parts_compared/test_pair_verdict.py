@@ -8,7 +8,8 @@ import pytest
 
 from desktop_app.parts_compared.instruments.instrument import Instrument
 from desktop_app.parts_compared.pair_verdict import compare
-from desktop_app.parts_compared.reading import ConditionSeen, Explanation, MakerLimit
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
+from desktop_app.parts_compared.reading import ConditionSeen, Explanation, MakerLimit, Reading
 from tests.parts_compared.invented_kinds import both, dimension, kind, read, worn
 
 WIDTH = dimension()
@@ -138,3 +139,73 @@ def test_json_has_the_shape_of_the_contract() -> None:
     assert one["removed"]["coverage"] == 0.95
     assert one["allowed"] == [0.1, 1.5]
     assert one["difference"] == pytest.approx(0.55)
+
+
+def asked(readings: list[Reading], *seen: ConditionSeen, part: PartKind = PART) -> str:
+    """Return what is asked about a pair."""
+    return " ".join(compare(part, readings, seen).questions)
+
+
+def test_sides_that_seem_exchanged_are_asked_about() -> None:
+    readings = [*both("width", 10.0, 10.0), *both("tip", [27.45, 27.46], [26.90, 26.91])]
+    assert "Were the two sides exchanged?" in asked(readings)
+    assert asked(GOOD) == ""
+    worn_new = ConditionSeen("replacement", ("scuffed",))
+    assert "Only the new part is noted as worn" in asked(both("width", 10.0, 10.0), worn_new)
+
+
+def test_readings_that_seem_copied_are_asked_about() -> None:
+    same = [10.02, 10.00, 10.01]
+    assert "the same readings on both parts. Was one copied?" in asked(both("width", same, same))
+    assert asked(both("width", [10.02, 10.0], [10.0, 10.02])) == ""
+
+
+def test_both_sides_read_in_inches_are_asked_about() -> None:
+    part = kind(dimension(typical=(8.0, 12.0)))
+    assert "in" in asked(both("width", 0.394, 0.395), part=part)
+    assert "Were those inches?" in asked([read("removed", "width", 0.394)], part=part)
+
+
+@pytest.mark.parametrize(
+    ("term", "counts"),
+    [
+        ("hairline crack", True),
+        ("rusty", True),
+        ("pitted seat", True),
+        ("leaks at the seam", True),
+        ("rust-free", False),
+        ("free of cracks", False),
+        ("checked, no rust", False),
+        ("seal not torn", False),
+        ("leak-tested", False),
+        ("pitch marked", False),
+        ("cut to length", False),
+        ("burnished", False),
+    ],
+)
+def test_what_no_new_part_deserves_is_read_as_a_person_means_it(term: str, counts: bool) -> None:
+    pair = compare(PART, GOOD, [ConditionSeen("replacement", (term,))])
+    assert (pair.verdict == "stop and look") == counts
+
+
+def test_next_steps_fit_what_is_open() -> None:
+    towers = kind(dimension(name="towers", label="towers", role="count", instrument="eye"))
+    assert compare(towers, both("towers", [4.0, 5.0], 4.0)).next_steps == (
+        "Count towers again on both parts.",
+    )
+    two = [
+        read("removed", "width", 10.0, instrument="calliper"),
+        read("replacement", "width", 10.0, instrument="depth rod"),
+    ]
+    narrow = kind(dimension(allowed=(-0.02, 0.02)))
+    assert compare(narrow, two).next_steps == ("Measure width on both parts with one instrument.",)
+    limit = kind(dimension(role="limit", allowed=(9.99, 10.01), instrument="steel rule"))
+    (step,) = compare(limit, [read("replacement", "width", 10.0)]).next_steps
+    assert step.endswith("again with the micrometer, on the replacement.")
+
+
+def test_nothing_worn_is_said_where_any_restoration_will_do() -> None:
+    lift = kind(worn(low=0.0, high=3.0, name="lift", label="lift"))
+    pair = compare(lift, both("lift", [8.00, 8.01], [8.01, 8.01]))
+    assert "Was the old one worn there at all?" in pair.reasons[0]
+    assert pair.next_steps == ("Look whether the old part is worn at all: lift.",)

@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QComboBox, QLabel, QLineEdit, QPushButton, QWidget
 from desktop_app.parts_compared import actions
 from desktop_app.parts_compared.screen.sum_bench import SumBench
 from desktop_app.parts_compared.stored_sums import sums_of_job
+from desktop_app.shop_record.house_rules import change_rule
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_window.desk import Desk
 from tests.screens.bench_desk import Bench, all_kinds, named, new_job
@@ -109,3 +110,13 @@ def test_what_is_typed_into_a_sum_is_there_again_when_the_job_is(bench: Bench, q
     again.show()
     choose(again, qtbot, "Worth of a road test")
     assert named(again, QLineEdit, "It came about once in").text() == "40"
+
+
+def test_a_shop_that_reads_inches_types_inches(bench: Bench, qtbot: Any) -> None:
+    change_rule(bench.desk.record, "length_unit", "inch")
+    bench.desk.undo()
+    bench.desk.redo()  # the desk reads its rules again
+    choose(bench, qtbot, "Rotor gap and its change")
+    assert named(bench, QLineEdit, "Tip radius, old rotor, in").text() == "26.9 mm"
+    qtbot.keyClicks(named(bench, QLineEdit, "Terminal radius in the cap, in"), "1.1181")
+    assert "The gap was 1.50 mm" in words_of(bench)

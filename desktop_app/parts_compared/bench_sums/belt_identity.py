@@ -110,7 +110,8 @@ OFFERED = SumOffered(
         SumField("width", "width of the old belt", "mm", optional=True, above=0.0,
                  help="Over all ribs. Only without the old marking."),
         SumField("length", "length of the old belt", "mm", optional=True, above=0.0,
-                 help="With a tape around it. Only without the old marking."),
+                 help="As its marking counts: a tape around the outside reads some millimetres "
+                 "more. Only without the old marking."),
         doubt_field("width_doubt", "the width may be off by, ±", "mm", "calliper"),
         doubt_field("length_doubt", "the length may be off by, ±", "mm", "tape"),
     ),

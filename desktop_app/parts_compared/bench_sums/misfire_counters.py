@@ -61,8 +61,8 @@ def _sentence(pattern: MisfirePattern, count: int, engine: EngineMap) -> str:
     if not pattern.above and not pattern.below:
         if pattern.probability > 0.05:
             return (
-                f"The cylinders misfire alike {said}: look for what all share, like rotor, coil, "
-                "coil lead, supply or mixture."
+                f"No difference between the cylinders shows {said}. If it stays so on counting "
+                "on, look for what all share, like rotor, coil, coil lead, supply or mixture."
             )
         return f"Uneven {said}, but no cylinder stands out: count on."
     if not pattern.above:

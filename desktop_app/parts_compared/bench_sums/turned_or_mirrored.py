@@ -50,7 +50,7 @@ def compare_angles(
     reach = allowed + off
     # Features on the key's line look the same in a mirror.
     mirror_seen = any(abs(wrapped(2 * a)) > 2 * reach for a in old)
-    turn_fits = max(turns) - min(turns) <= 2 * reach
+    turn_fits = max(turns) - min(turns) <= 2 * off
     finding: Finding = "neither"
     if farthest + off <= allowed:
         finding = "same"

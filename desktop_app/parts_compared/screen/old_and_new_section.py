@@ -104,7 +104,8 @@ class OldAndNewSection(Section):
         """Show what follows from the pairs together, once all of them are there."""
         if self._job_id is not None:
             self._show_sets(self._job_id)
-            read = [(self._kind(one.part_kind), one.readings) for one in self._pairs.values()]
+            on = [one for one in self._pairs.values() if one.fitted]
+            read = [(self._kind(one.part_kind), one.readings) for one in on]
             self._sums.show_sums(self._job_id, read)
 
     def _show_sets(self, job_id: int) -> None:

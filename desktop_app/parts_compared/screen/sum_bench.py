@@ -91,7 +91,12 @@ class SumBench(QWidget):
         if chosen:
             self._choice.setCurrentIndex(self._choice.findData(chosen))
             filled = self._drafts.read(self._draft(chosen)) or read_already(chosen, self._pairs)
-            self._form = SumForm(SUMS[chosen], filled, self._desk.ask(drawer) or {})
+            self._form = SumForm(
+                SUMS[chosen],
+                filled,
+                self._desk.ask(drawer) or {},
+                self._desk.rules.length_unit,
+            )
             self._form.kept.connect(self._keep)
             self._place.addWidget(self._form)
             self._form.show()

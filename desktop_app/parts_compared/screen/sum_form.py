@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QComboBox, QGridLayout, QLineEdit, QPushButton, QV
 from desktop_app.parts_compared.bench_sums.bench_sum import BenchSum
 from desktop_app.parts_compared.bench_sums.sum_offered import SumOffered
 from desktop_app.parts_compared.bench_sums.sums_offered import work_out
+from desktop_app.parts_compared.in_shop_unit import said_in_inches, said_in_mm, shop_unit
 from desktop_app.parts_compared.instruments.instrument import Instrument
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.fields import Labelled
@@ -25,9 +26,14 @@ class SumForm(QWidget):
     typed = Signal()
 
     def __init__(
-        self, offered: SumOffered, filled: Mapping[str, str], drawer: Mapping[str, Instrument]
+        self,
+        offered: SumOffered,
+        filled: Mapping[str, str],
+        drawer: Mapping[str, Instrument],
+        length_unit: str = "mm",
     ) -> None:
         super().__init__()
+        self._inches = length_unit == "inch"
         self.offered = offered
         self._drawer = drawer
         self._fields: dict[str, QLineEdit | QComboBox] = {}
@@ -44,8 +50,12 @@ class SumForm(QWidget):
             column.addWidget(CautionBox((offered.caution,)))
         grid = QGridLayout()
         for place, field in enumerate(offered.fields):
-            unit = f", {field.unit}" if field.unit else ""
-            box = self._field(field.name, field.choices, filled.get(field.name, field.default))
+            shown, _ = shop_unit(field.unit, length_unit)
+            unit = f", {shown}" if shown else ""
+            text = filled.get(field.name, field.default)
+            if self._inches and field.unit == "mm":
+                text = said_in_mm(text)
+            box = self._field(field.name, field.choices, text)
             label = f"{field.label[:1].upper()}{field.label[1:]}{unit}"
             grid.addWidget(Labelled(label, box, field.help), place // ACROSS, place % ACROSS)
         column.addLayout(grid)
@@ -65,6 +75,14 @@ class SumForm(QWidget):
             for name, box in self._fields.items()
         }
 
+    def _texts_with_units(self) -> dict[str, str]:
+        """Return what is typed; where the shop reads inches, a bare length says so."""
+        texts = self.texts()
+        for field in self.offered.fields if self._inches else ():
+            if field.unit == "mm":
+                texts[field.name] = said_in_inches(texts[field.name])
+        return texts
+
     def _field(self, name: str, choices: tuple[str, ...], text: str) -> QLineEdit | QComboBox:
         box: QLineEdit | QComboBox
         if choices:
@@ -83,7 +101,7 @@ class SumForm(QWidget):
     @Slot()
     def _work_out(self) -> None:
         try:
-            self._result = work_out(self.offered.id, self.texts(), self._drawer)
+            self._result = work_out(self.offered.id, self._texts_with_units(), self._drawer)
         except ShopTrouble as trouble:
             self._result = None
             self._sentence.setText(f"✎ {trouble.sentence()}")

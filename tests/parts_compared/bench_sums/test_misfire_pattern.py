@@ -26,7 +26,7 @@ def test_all_alike_points_to_what_all_share() -> None:
     found = misfire_pattern([14, 11, 9, 16])
     assert found.statistic == pytest.approx(2.32, abs=1e-12)
     assert found.probability == pytest.approx(0.51, abs=0.005)
-    assert "alike (chi-square 2.3, p 0.51)" in said("14/11/9/16")
+    assert "shows (chi-square 2.3, p 0.51)" in said("14/11/9/16")
 
 
 def test_one_cylinder_stands_out() -> None:
