@@ -8,14 +8,11 @@ from dataclasses import replace
 from desktop_app.parts_compared.comparison import DimensionComparison, PairComparison
 from desktop_app.parts_compared.decision import CONFIDENCE
 from desktop_app.parts_compared.instruments.instrument import (
-    USUAL_INSTRUMENTS,
     Instrument,
-    usual_instrument,
 )
-from desktop_app.parts_compared.pair_verdict import compare
+from desktop_app.parts_compared.judged_in_inches import judge_in_inches
 from desktop_app.parts_compared.pair_view import PairView, judge
-from desktop_app.parts_compared.part_kinds.part_kind import Dimension, PartKind, Span
-from desktop_app.parts_compared.reading import MakerLimit, Reading
+from desktop_app.parts_compared.part_kinds.part_kind import Dimension, PartKind
 
 MM_PER_INCH = 25.4  # exactly (international yard and pound agreement, 1959)
 _SPOKEN = {"in": "inch", "deg": "°", "ohm": "Ω", "kohm": "kΩ", "C": "°C"}
@@ -75,16 +72,7 @@ def judge_aloud(
     judged = judge(pair, kind, drawer, confidence)
     if length_unit != "inch":
         return judged
-    lengths = {one.name for one in kind.dimensions if one.unit == "mm"}
-    spoken = compare(
-        replace(kind, dimensions=tuple(map(_dimension, kind.dimensions))),
-        tuple(_reading(one) if one.dimension in lengths else one for one in pair.readings),
-        pair.conditions,
-        _tools(drawer),
-        pair.explained,
-        tuple(_limit(one) if one.dimension in lengths else one for one in pair.limits),
-        confidence,
-    )
+    spoken = judge_in_inches(pair, kind, drawer, confidence)
     if [one.verdict for one in spoken.dimensions] != [one.verdict for one in judged.dimensions]:
         return judged  # rounding at the very edge of a limit: what is kept in mm decides
     return replace(
@@ -97,59 +85,3 @@ def judge_aloud(
 
 def _spoken(kept: DimensionComparison, said: DimensionComparison) -> DimensionComparison:
     return replace(kept, sentence=said.sentence)
-
-
-def _dimension(one: Dimension) -> Dimension:
-    if one.unit != "mm":
-        return one
-    allowed = _span(one.allowed)
-    if allowed is not None and one.role != "limit":
-        low, high = allowed
-        allowed = (_three_digits(low), _three_digits(high))
-    return replace(one, unit="in", allowed=allowed, typical=_span(one.typical))
-
-
-def _reading(one: Reading) -> Reading:
-    values = tuple(v if isinstance(v, str) else v / MM_PER_INCH for v in one.values)
-    return replace(one, values=values)
-
-
-def _limit(one: MakerLimit) -> MakerLimit:
-    low, high = _span((one.at_least, one.at_most)) or (None, None)
-    return replace(one, at_least=low, at_most=high)
-
-
-def _span(span: Span | None) -> Span | None:
-    if span is None:
-        return None
-    low, high = span
-    return (
-        None if low is None else low / MM_PER_INCH,
-        None if high is None else high / MM_PER_INCH,
-    )
-
-
-def _three_digits(value: float | None) -> float | None:
-    """Return an allowed difference as one says it; whoever decides has the kept one."""
-    return None if value is None else float(f"{value:.3g}")
-
-
-def _tools(drawer: Mapping[str, Instrument]) -> dict[str, Instrument]:
-    """Return every instrument that reads lengths with its figures in inches, and the others."""
-    usual = {name: usual_instrument(name, "mm") for name in USUAL_INSTRUMENTS}
-    lengths = {name: tool for name, tool in usual.items() if tool is not None}
-    found = {name: _tool(one) for name, one in lengths.items()}
-    return {**found, **{name: _tool(one) for name, one in drawer.items()}}
-
-
-def _tool(one: Instrument) -> Instrument:
-    if one.unit != "mm":
-        return one
-    spread = None if one.repeatability is None else one.repeatability / MM_PER_INCH
-    return replace(
-        one,
-        unit="in",
-        resolution=one.resolution / MM_PER_INCH,
-        max_error=one.max_error / MM_PER_INCH,
-        repeatability=spread,
-    )

@@ -9,16 +9,14 @@ from datetime import date
 from desktop_app.parts_compared.comparison import PairComparison
 from desktop_app.parts_compared.decision import CONFIDENCE
 from desktop_app.parts_compared.instruments.instrument import (
-    USUAL_INSTRUMENTS,
     Instrument,
     usual_instrument,
 )
 from desktop_app.parts_compared.instruments.instrument_check import is_overdue
+from desktop_app.parts_compared.judged_in_inches import judge_in_inches, tool_in_inches
 from desktop_app.parts_compared.pair_view import PairView, judge
-from desktop_app.parts_compared.part_kinds.part_kind import Dimension, PartKind, Span
-from desktop_app.parts_compared.reading import MakerLimit, Reading
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.shown_value import amount
-from desktop_app.repair_jobs.distance import mm_to_inch
 
 
 def judge_in(
@@ -36,8 +34,7 @@ def judge_in(
     compared = judge(pair, kind, drawer, confidence)
     if length_unit != "inch":
         return compared
-    lengths = {one.name for one in kind.dimensions if one.unit == "mm"}
-    told = judge(_pair(pair, lengths), _kind(kind), _drawer(drawer), confidence)
+    told = judge_in_inches(pair, kind, drawer, confidence)
     both = zip(compared.dimensions, told.dimensions, strict=True)
     dimensions = tuple(
         inches if inches.verdict == millimetres.verdict else millimetres
@@ -57,7 +54,7 @@ def instrument_words(
     if tool is None or (tool.resolution == 0 and tool.max_error == 0):
         return name
     if length_unit == "inch" and unit == "mm":
-        tool = _in_inches(tool)
+        tool = tool_in_inches(tool)
     step, error = (
         amount(float(f"{figure:.3g}"), tool.unit) for figure in (tool.resolution, tool.max_error)
     )
@@ -70,61 +67,3 @@ def instrument_words(
     if is_overdue(tool.checked_on, today):
         said.append(f"last checked {tool.checked_on}, so its check is overdue")
     return f"{name} ({', '.join(said)})"
-
-
-def _pair(pair: PairView, lengths: set[str]) -> PairView:
-    def reading(one: Reading) -> Reading:
-        if one.dimension not in lengths:
-            return one
-        values = (each if isinstance(each, str) else mm_to_inch(each) for each in one.values)
-        return replace(one, values=tuple(values))
-
-    def limit(one: MakerLimit) -> MakerLimit:
-        if one.dimension not in lengths:
-            return one
-        low, high = _span((one.at_least, one.at_most))
-        return replace(one, at_least=low, at_most=high)
-
-    readings = tuple(reading(one) for one in pair.readings)
-    return replace(pair, readings=readings, limits=tuple(limit(one) for one in pair.limits))
-
-
-def _kind(kind: PartKind) -> PartKind:
-    return replace(kind, dimensions=tuple(_dimension(one) for one in kind.dimensions))
-
-
-def _dimension(one: Dimension) -> Dimension:
-    if one.unit != "mm":
-        return one
-    allowed = None if one.allowed is None else _span(one.allowed)
-    return replace(one, unit="in", allowed=allowed, typical=None)
-
-
-def _span(span: Span) -> Span:
-    low, high = span
-    return (None if low is None else _short(low), None if high is None else _short(high))
-
-
-def _short(millimetres: float) -> float:
-    """Return inches with three digits: nobody reads 0.00787402."""
-    return float(f"{mm_to_inch(millimetres):.3g}")
-
-
-def _drawer(drawer: Mapping[str, Instrument]) -> dict[str, Instrument]:
-    tools = {name: usual_instrument(name, "mm") for name in USUAL_INSTRUMENTS} | dict(drawer)
-    return {
-        name: _in_inches(tool) if tool.unit == "mm" else tool
-        for name, tool in tools.items()
-        if tool is not None
-    }
-
-
-def _in_inches(tool: Instrument) -> Instrument:
-    spread = None if tool.repeatability is None else mm_to_inch(tool.repeatability)
-    return replace(
-        tool,
-        unit="in",
-        resolution=mm_to_inch(tool.resolution),
-        max_error=mm_to_inch(tool.max_error),
-        repeatability=spread,
-    )
