@@ -2,25 +2,28 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from difflib import get_close_matches
 from pathlib import Path
 
 from desktop_app.commands.outcome import Asked, Outcome, one_or_list
 from desktop_app.commands.shop_place import kinds_of
+from desktop_app.parts_compared.instruments.instrument import Instrument
 from desktop_app.parts_compared.pair_file import read_pair
 from desktop_app.parts_compared.pair_verdict import compare as compare_pair
 from desktop_app.parts_compared.part_kinds.kind_page import kind_as_json
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.shop_record.trouble import ShopTrouble
 
 
 def compare(asked: Asked) -> Outcome:
     """Judge the pair of each file."""
-    kinds = kinds_of()
+    kinds, tools = _known(asked)
     documents, lines = [], []
     for name in asked.files:
         text = read_text(Path(name))
         try:
-            pair = read_pair(text, name, kinds)
+            pair = read_pair(text, name, kinds, tools)
             judged = compare_pair(
                 pair.kind,
                 pair.readings,
@@ -42,7 +45,7 @@ def compare(asked: Asked) -> Outcome:
 
 def kinds(asked: Asked) -> Outcome:
     """Show the list of part kinds, or one kind whole."""
-    known = kinds_of()
+    known, _ = _known(asked)
     if asked.kind is None:
         listed = [{"kind": k.id, "name": k.name, "system": k.system} for k in known.values()]
         return Outcome(listed, tuple(f"{k.id:28} {k.name}" for k in known.values()))
@@ -58,6 +61,19 @@ def kinds(asked: Asked) -> Outcome:
         lines.append(f"  {one.label:42} {one.role:12} {one.unit:5} {one.instrument:16} {need}")
     lines.extend(f"  caution: {caution}" for caution in kind.cautions)
     return Outcome(kind_as_json(kind), tuple(lines))
+
+
+def _known(asked: Asked) -> tuple[dict[str, PartKind], Mapping[str, Instrument]]:
+    """Return the kinds and the instruments: the program's, and those of a shop that was named."""
+    if not asked.shop:
+        return kinds_of(), {}
+    from desktop_app.commands.watching import shop_of
+    from desktop_app.parts_compared.stored_pairs import drawer
+
+    with shop_of(asked) as record:
+        with record.reading() as connection:
+            tools = drawer(connection)
+        return kinds_of(record), tools
 
 
 def read_text(path: Path) -> str:

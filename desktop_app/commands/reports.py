@@ -6,7 +6,7 @@ import sys
 from pathlib import Path
 
 from desktop_app.commands.outcome import Asked, Outcome
-from desktop_app.commands.shop_place import kinds_of
+from desktop_app.commands.shop_place import shelf_of
 from desktop_app.commands.watching import shop_of, symptom_names
 
 
@@ -40,5 +40,7 @@ def sheet(asked: Asked) -> Outcome:
     with shop_of(asked) as record:
         with record.reading() as connection:
             job = job_by_number(connection, asked.job)
-        write_sheet(record, job, kinds_of(record), to)
-    return Outcome({"out": str(to)}, (f"Wrote {to}.",))
+        shelf = shelf_of(record)
+        write_sheet(record, job, shelf.kinds, to)
+    left_out = tuple(trouble.sentence() for trouble in shelf.troubles)
+    return Outcome({"out": str(to)}, (f"Wrote {to}.", *left_out))

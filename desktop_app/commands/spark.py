@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, Any
 
 from desktop_app.commands.outcome import Asked, Outcome
@@ -35,6 +35,11 @@ if TYPE_CHECKING:
     from desktop_app.shop_record.record import ShopRecord
 
 _MEASURED_IN = {"rotor": "its rotor pair and its cap pair", "plug": "its spark-plug pair"}
+MOST_OPEN_AIR_KPA = 110.0  # the open air's own pressure never reaches that
+CAP_IN_OPEN_AIR = (
+    f"More than {MOST_OPEN_AIR_KPA:g} kPa is a charged intake: that pressure counts for the plug "
+    f"gap alone; the cap is taken to stand in open air at {Air().pressure_kpa:g} kPa."
+)
 AFTERWORDS = (SERIES, ESTIMATE, EVEN_FIELD, FULL_CYLINDER, *HIGH_VOLTAGE)
 
 
@@ -46,6 +51,13 @@ class _Given:
     plug_gap: float | None
     ratio: float
     air: Air
+    intake: Air
+    notes: tuple[str, ...] = ()
+
+    def path(self, rotor: Gap, plug: Gap) -> SparkPath:
+        """Return the spark path of two gaps in this air."""
+        found = spark_path(rotor, plug, self.ratio, self.air, self.intake)
+        return replace(found, notes=self.notes)
 
 
 def spark(asked: Asked) -> Outcome:
@@ -54,8 +66,8 @@ def spark(asked: Asked) -> Outcome:
     if asked.pair is not None:
         return _of_pair(asked, given)
     rotor, plug = _needed(given.rotor_gap, "rotor"), _needed(given.plug_gap, "plug")
-    path = spark_path(Gap(rotor), Gap(plug), given.ratio, given.air)
-    return Outcome(path.as_json(), (*path.sentences(), *AFTERWORDS))
+    path = given.path(Gap(rotor), Gap(plug))
+    return Outcome(path.as_json(), (*path.sentences(), *given.notes, *AFTERWORDS))
 
 
 def _given(asked: Asked) -> _Given:
@@ -65,14 +77,18 @@ def _given(asked: Asked) -> _Given:
     pressure = _figure("--pressure-kpa", asked.pressure_kpa, 1, 1000)
     warmth = _figure("--temperature-c", asked.temperature_c, -90, 500)
     usual = Air()
+    intake = Air(
+        usual.pressure_kpa if pressure is None else pressure,
+        usual.temperature_c if warmth is None else warmth,
+    )
+    charged = intake.pressure_kpa > MOST_OPEN_AIR_KPA
     return _Given(
         _figure("--rotor-gap-mm", asked.rotor_gap_mm, 0, 1000),
         _figure("--plug-gap-mm", asked.plug_gap_mm, 0, 1000),
         ratio,
-        Air(
-            usual.pressure_kpa if pressure is None else pressure,
-            usual.temperature_c if warmth is None else warmth,
-        ),
+        replace(intake, pressure_kpa=usual.pressure_kpa) if charged else intake,
+        intake,
+        (CAP_IN_OPEN_AIR,) if charged else (),
     )
 
 
@@ -104,13 +120,13 @@ def _of_pair(asked: Asked, given: _Given) -> Outcome:
         pairs, kind = _pairs(record, job, wanted)
     own = [pair for pair in pairs if pair.number == int(wanted)]
     # The pair asked for stands for its kind; the others give what it has not.
-    pairs = own + [pair for pair in pairs if pair.compared.kind != kind]
+    pairs = own + [pair for pair in pairs if pair.sort != kind]
     rotor = rotor_gaps(pairs, given.rotor_gap)
     plug = _filled(plug_gaps(pairs), given.plug_gap)
     if kind in SPARK_KINDS[:2]:
         _check_own(own[0], kind)
     before, after = (
-        spark_path(_side(rotor, side, "rotor"), _side(plug, side, "plug"), given.ratio, given.air)
+        given.path(_side(rotor, side, "rotor"), _side(plug, side, "plug"))
         for side in ("before", "after")
     )
     taken = tuple(each.words for each in (rotor, plug) if each is not None)
@@ -122,11 +138,14 @@ def _of_pair(asked: Asked, given: _Given) -> Outcome:
     }
     lines = (*taken, *_lines("Before", before), *_lines("After", after))
     change = change_sentence(before, after)
-    return Outcome(said, (*lines, *((change,) if change else ()), *AFTERWORDS))
+    return Outcome(said, (*lines, *((change,) if change else ()), *given.notes, *AFTERWORDS))
 
 
 def _pairs(record: ShopRecord, job: str, wanted: str) -> tuple[list[NumberedPair], str]:
-    """Return the judged pairs of a job, numbered as its page shows them, and the asked kind."""
+    """Return the judged pairs of a job, numbered as its page shows them, and the asked sort.
+
+    A part that was not fitted is left out, unless it is the pair asked for.
+    """
     from desktop_app.parts_compared.pair_view import judge
     from desktop_app.parts_compared.stored_pairs import drawer, pairs_of_job, read_pair
     from desktop_app.repair_jobs.stored_reading import job_by_number
@@ -140,18 +159,19 @@ def _pairs(record: ShopRecord, job: str, wanted: str) -> tuple[list[NumberedPair
     if wanted not in numbers:
         accepted = f"1 to {len(views)}" if views else "none, the job has no pairs"
         raise ShopTrouble(f"Job {job} has no pair “{wanted[:20]}”.", do=f"Accepted: {accepted}.")
-    kind = views[int(wanted) - 1].part_kind
-    if kind not in SPARK_KINDS:
+    sorts = [kinds[view.part_kind].sort if view.part_kind in kinds else "" for view in views]
+    kind = views[numbers[wanted] - 1].part_kind
+    if sorts[numbers[wanted] - 1] not in SPARK_KINDS:
         raise ShopTrouble(
             f"Pair {wanted} of job {job} is no part of the spark path, but: {kind}.",
             do=f"Accepted: a pair of the kind {', '.join(SPARK_KINDS)}.",
         )
     judged = [
-        NumberedPair(number, judge(view, kinds[view.part_kind], tools))
-        for number, view in enumerate(views, 1)
-        if view.part_kind in SPARK_KINDS
+        NumberedPair(number, judge(view, kinds[view.part_kind], tools), sort)
+        for number, (view, sort) in enumerate(zip(views, sorts, strict=True), 1)
+        if sort in SPARK_KINDS and (view.fitted or number == numbers[wanted])
     ]
-    return judged, kind
+    return judged, sorts[numbers[wanted] - 1]
 
 
 def _check_own(pair: NumberedPair, kind: str) -> None:

@@ -37,6 +37,9 @@ PAIR_TEXTS = frozenset(
 )
 
 
+LARGEST = 1e9  # of any unit; not so for a NaN
+
+
 def lay_side_by_side(record: ShopRecord, job_id: int, part_kind: str, position: str = "") -> Done:
     """Begin a comparison: a removed part and its replacement of one kind in one position."""
     return record.do(
@@ -148,6 +151,8 @@ def enter_limits(
     source: str,
 ) -> Done:
     """Enter the maker's limits for a dimension, in its unit; both ends open take them back."""
+    if any(end is not None and not abs(end) <= LARGEST for end in (low, high)):
+        raise ShopTrouble("A limit is a number.", do="Accepted: a number, or nothing.")
     if low is not None and high is not None and low > high:
         raise ShopTrouble(
             f"The lower limit {low:g} is above the upper one {high:g}.", do="Swap them."
@@ -220,8 +225,8 @@ def keep_instrument(
     name = name.strip()
     if not name:
         raise ShopTrouble("Which instrument is it?", do="Give it a name, such as “calliper 2”.")
-    if resolution < 0 or max_error < 0:
-        raise ShopTrouble("Resolution and permitted error cannot be below zero.")
+    if not (0 <= resolution <= LARGEST and 0 <= max_error <= LARGEST):
+        raise ShopTrouble("Resolution and permitted error are numbers, zero or more.")
     facts = {
         "unit": unit,
         "resolution": resolution,

@@ -21,7 +21,8 @@ class Air:
         """Return the air after compression by volume `ratio`, 1 or more.
 
         p2/p1 = r**n and T2/T1 = r**(n - 1), temperatures in kelvin: the definition of a
-        polytropic change of an ideal gas.
+        polytropic change of an ideal gas. The density p/T becomes r times as much whatever the
+        exponent, so a voltage that goes by density does not depend on it.
         """
         kelvin = (self.temperature_c + ZERO_CELSIUS_K) * ratio ** (exponent - 1)
         return Air(self.pressure_kpa * ratio**exponent, kelvin - ZERO_CELSIUS_K)

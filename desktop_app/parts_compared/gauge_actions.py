@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+
 from desktop_app.parts_compared.instruments.gauge_plan import Place
 from desktop_app.parts_compared.instruments.gauge_sentence import too_few_sentence
 from desktop_app.parts_compared.instruments.gauge_study import study
@@ -134,5 +136,7 @@ def _open_study(deed: Deed, study_id: int) -> StudyKept:
 
 
 def _add(deed: Deed, study_id: int, place: Place, value: float) -> None:
+    if not math.isfinite(value):
+        raise ShopTrouble("A reading is a number.", do="Accepted: a number like 12.01.")
     person, part, trial = place
     deed.add(GaugeReading, study_id=study_id, person=person, part=part, trial=trial, value=value)

@@ -2,35 +2,68 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection
+from collections.abc import Callable, Collection
 from dataclasses import replace
+from typing import TypeAlias
 
+from desktop_app.parts_compared.part_kinds.kind_shelf import load_kinds
+from desktop_app.parts_compared.part_kinds.kind_trouble import KindTrouble
 from desktop_app.parts_compared.part_kinds.kind_writing import kind_as_toml
 from desktop_app.parts_compared.part_kinds.own_kind import own_id
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.part_kinds.part_kind_file import read_kind
 from desktop_app.parts_compared.stored import OwnKind
-from desktop_app.parts_compared.stored_kinds import own_kind_row
+from desktop_app.parts_compared.stored_kinds import own_kind_row, pairs_of_kind
 from desktop_app.shop_record.deed import Deed, Done
 from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.resource_folder import resource_path
 from desktop_app.shop_record.trouble import ShopTrouble
 
+KindChange: TypeAlias = Callable[[PartKind], PartKind]
 _LONGEST = 80
 
 
 def keep_own_kind(record: ShopRecord, kind: PartKind, words: str = "") -> Done:
-    """Keep a kind as the shop's own; it takes the place of a built-in one with the same id."""
-    body = kind_as_toml(kind)
-    read_kind(body, kind.name)  # what can't be read again is refused now
+    """Make a kind the shop's own; it takes the place of a built-in one with the same id.
+
+    Refused where the shop has one by that id already, unless that can't be read.
+    """
+    body = _body(kind)
 
     def work(deed: Deed) -> None:
         kept = own_kind_row(deed, kind.id)
         if kept is None:
             deed.add(OwnKind, kind=kind.id, body=body)
+        elif _is_read(kept[1], kind.id):
+            raise ShopTrouble(
+                f"{kind.name} was made the shop's own already.",
+                kept="That form was kept.",
+                do="Look at the kind again.",
+            )
         else:
             deed.change(OwnKind, kept[0], body=body)
 
-    return record.do(words or f"Change the part kind {kind.name}", work)
+    return record.do(words or f"Make {kind.name} our own", work)
+
+
+def change_own_kind(record: ShopRecord, kind: PartKind, change: KindChange) -> Done:
+    """Change the shop's own form of a kind as it is kept now, whatever it was when shown.
+
+    `change` gives the changed kind or raises a ShopTrouble; nothing is kept then.
+    """
+
+    def work(deed: Deed) -> None:
+        kept = own_kind_row(deed, kind.id)
+        if kept is None:
+            raise ShopTrouble(
+                f"{kind.name} is not the shop's own any more.",
+                kept="Nothing was changed.",
+                do="Make it our own again first.",
+            )
+        body = _body(change(read_kind(kept[1], f"the shop's own {kind.id}")))
+        deed.change(OwnKind, kept[0], body=body)
+
+    return record.do(f"Change the part kind {kind.name}", work)
 
 
 def copy_kind(record: ShopRecord, kind: PartKind, name: str, taken: Collection[str]) -> Done:
@@ -38,17 +71,44 @@ def copy_kind(record: ShopRecord, kind: PartKind, name: str, taken: Collection[s
     said = name.strip()
     if len(said) > _LONGEST:
         raise ShopTrouble(f"The name has more than {_LONGEST} letters.")
-    copy = replace(kind, id=own_id(said, taken), name=said, also=())
+    copy = replace(kind, id=own_id(said, taken), name=said, also=(), like=kind.like or kind.id)
     return keep_own_kind(record, copy, f"Copy {kind.name} as {said}")
 
 
 def give_back(record: ShopRecord, kind: PartKind) -> Done:
-    """Take the shop's own form of a kind off the shelf; a built-in one comes back in its place."""
+    """Take the shop's own form of a kind off the shelf; a built-in one comes back in its place.
+
+    Refused where none comes back and pairs of the kind are in the record.
+    """
+    folders = [resource_path("part_kinds"), record.folder / "part_kinds"]
 
     def work(deed: Deed) -> None:
         kept = own_kind_row(deed, kind.id)
         if kept is None:
             raise ShopTrouble(f"{kind.name} is not the shop's own.", kept="Nothing was changed.")
+        pairs = pairs_of_kind(deed.connection, kind.id)
+        if pairs and kind.id not in load_kinds(folders).kinds:
+            said = "pairs in the record are" if pairs > 1 else "pair in the record is"
+            would = "they" if pairs > 1 else "it"
+            raise ShopTrouble(
+                f"{pairs} {said} of this kind; {would} would not be judged any more.",
+                kept="The kind stays on the shelf.",
+            )
         deed.remove(OwnKind, kept[0])
 
     return record.do(f"Take our own {kind.name} off the shelf", work)
+
+
+def _body(kind: PartKind) -> str:
+    """Return the kind's text; what can't be read again is refused now."""
+    body = kind_as_toml(kind)
+    read_kind(body, kind.name)
+    return body
+
+
+def _is_read(body: str, kind: str) -> bool:
+    """Tell whether the shelf takes the text as the kind of that id."""
+    try:
+        return read_kind(body, "the shop's own kind").id == kind
+    except KindTrouble:
+        return False

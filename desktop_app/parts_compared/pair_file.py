@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import tomllib
 from collections.abc import Mapping
 from dataclasses import dataclass
 
@@ -28,6 +27,7 @@ from desktop_app.parts_compared.typed_value import (
     typed_value,
     what_is_accepted,
 )
+from desktop_app.shop_record.toml_text import toml_values
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,20 +42,30 @@ class PairInput:
     limits: tuple[MakerLimit, ...]
 
 
+NO_DRAWER: Mapping[str, Instrument] = {}
 PARTS_OF_A_PAIR = ("kind", "instruments", "readings", "conditions", "explained", "limits")
 
 
-def read_pair(text: str, file: str, kinds: Mapping[str, PartKind]) -> PairInput:
-    """Read the text of a pair file; `file` is only named in messages. Raises PairTrouble."""
+def read_pair(
+    text: str,
+    file: str,
+    kinds: Mapping[str, PartKind],
+    drawer: Mapping[str, Instrument] = NO_DRAWER,
+) -> PairInput:
+    """Read the text of a pair file; `file` is only named in messages. Raises PairTrouble.
+
+    `drawer` holds the instruments of a shop; one that the file tells of goes before its namesake.
+    """
     try:
-        values = tomllib.loads(text)
+        values = toml_values(text)
     except (ValueError, RecursionError) as error:
         raise PairTrouble(
             f"{file}: this can't be read as TOML ({error}).", do="Accepted: a pair in TOML."
         ) from error
     table = PairTable(file, values)
     kind = kinds[table.one_of("kind", kinds)]
-    instruments = {name: _instrument(name, one) for name, one in table.named("instruments").items()}
+    told = {name: _instrument(name, one, kind) for name, one in table.named("instruments").items()}
+    instruments = {**drawer, **told}
     for name in values:
         if name not in PARTS_OF_A_PAIR:
             raise table.trouble(name, "a pair has no such part", ", ".join(PARTS_OF_A_PAIR))
@@ -64,15 +74,17 @@ def read_pair(text: str, file: str, kinds: Mapping[str, PartKind]) -> PairInput:
         readings=tuple(_reading(one, kind, instruments) for one in table.rows("readings")),
         conditions=tuple(_condition(one) for one in table.rows("conditions")),
         instruments=instruments,
-        explained=tuple(
-            Explanation(
-                _dimension(one, kind).name,
-                one.word("by", "who explains it"),
-                one.word("why", "why it is in order", ""),
-            )
-            for one in table.rows("explained")
-        ),
+        explained=tuple(_explanation(one, kind) for one in table.rows("explained")),
         limits=tuple(_limit(one, kind) for one in table.rows("limits")),
+    )
+
+
+def _explanation(table: PairTable, kind: PartKind) -> Explanation:
+    table.only("dimension", "by", "why")
+    return Explanation(
+        _dimension(table, kind).name,
+        table.word("by", "who explains it"),
+        table.word("why", "why it is in order", ""),
     )
 
 
@@ -87,6 +99,7 @@ def _dimension(table: PairTable, kind: PartKind) -> Dimension:
 
 
 def _reading(table: PairTable, kind: PartKind, instruments: Mapping[str, Instrument]) -> Reading:
+    table.only("side", "dimension", "instrument", "values")
     side, dimension = _side(table), _dimension(table, kind)
     name = table.word("instrument", "the name of an instrument", dimension.instrument)
     if dimension.role not in ("count", "word"):
@@ -142,6 +155,7 @@ def _example(dimension: Dimension) -> str:
 
 
 def _condition(table: PairTable) -> ConditionSeen:
+    table.only("side", "terms")
     terms = table.values.get("terms")
     if not isinstance(terms, list) or not all(
         isinstance(one, str) and one.strip() for one in terms
@@ -150,7 +164,7 @@ def _condition(table: PairTable) -> ConditionSeen:
     return ConditionSeen(_side(table), tuple(terms))
 
 
-def _instrument(name: str, table: PairTable) -> Instrument:
+def _instrument(name: str, table: PairTable, kind: PartKind) -> Instrument:
     unit = next(
         (key.partition("_")[2] for key in table.values if key.startswith("resolution_")),
         None,
@@ -158,6 +172,10 @@ def _instrument(name: str, table: PairTable) -> Instrument:
         (key.removeprefix("max_error_") for key in table.values if key.startswith("max_error_")),
         "mm",
     )
+    units = dict.fromkeys(one.unit for one in kind.dimensions if one.unit not in ("n", "word"))
+    if unit not in units:
+        raise table.trouble(f"resolution_{unit}", f"no dimension is in {unit}", ", ".join(units))
+    table.only(f"resolution_{unit}", f"max_error_{unit}", f"repeatability_{unit}")
     usual = usual_instrument(name, unit)
     resolution = table.number(f"resolution_{unit}", 0.0)
     max_error = table.number(f"max_error_{unit}", 0.0)
@@ -174,10 +192,12 @@ def _instrument(name: str, table: PairTable) -> Instrument:
         raise table.trouble(
             f"resolution_{unit}", "no instrument is read without end", f"a number in {unit} above 0"
         )
-    return Instrument(name, unit, resolution or 0.0, max_error or 0.0)
+    spread = table.number(f"repeatability_{unit}", 0.0)
+    return Instrument(name, unit, resolution or 0.0, max_error or 0.0, spread)
 
 
 def _limit(table: PairTable, kind: PartKind) -> MakerLimit:
+    table.only("dimension", "at_least", "at_most", "source")
     dimension = _dimension(table, kind)
     low, high = table.number("at_least"), table.number("at_most")
     if dimension.role != "limit":

@@ -25,6 +25,7 @@ def questions_about(
     """Return what to ask: inches for millimetres, the sides exchanged, one side copied."""
     return (
         *_units(kind, judged),
+        *_units_inside(kind, readings),
         *_exchanged(kind, judged, conditions),
         *_copied(kind, readings, instruments),
     )
@@ -44,6 +45,24 @@ def _units(kind: PartKind, judged: Sequence[DimensionComparison]) -> list[str]:
         question = next((words for words in asked if words), None)
         if question:
             questions.append(f"{one.label[:1].upper()}{one.label[1:]}: {question}")
+    return questions
+
+
+def _units_inside(kind: PartKind, readings: Sequence[Reading]) -> list[str]:
+    """Ask where readings of one part lie about 25.4 times apart."""
+    questions = []
+    for dimension in kind.dimensions:
+        for side in ("removed", "replacement") if dimension.unit == "mm" else ():
+            values = [v for v in _values(dimension, readings, side) if isinstance(v, float | int)]
+            if len(values) < 2 or min(values) <= 0:
+                continue
+            question = unit_question(float(min(values)), float(max(values)))
+            if question:
+                which = "removed part" if side == "removed" else "replacement"
+                questions.append(
+                    f"{dimension.label[:1].upper()}{dimension.label[1:]}, {which}: readings of one "
+                    "part are about 25.4 times apart. Was one of them read in inches?"
+                )
     return questions
 
 

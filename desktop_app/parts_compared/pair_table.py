@@ -27,6 +27,14 @@ class PairTable:
         where = ", ".join(one for one in (self.file, self.place, f"field '{field}'") if one)
         return PairTrouble(f"{where}: {wrong}.", do=f"Accepted: {accepted}.")
 
+    def only(self, *fields: str) -> None:
+        """Refuse a field that such a table doesn't have: misspelt, it would be passed over."""
+        for field in self.values:
+            if field not in fields:
+                near = difflib.get_close_matches(field, fields, n=1)
+                hint = f" (did you mean {near[0]}?)" if near else ""
+                raise self.trouble(field, f"there is no such field{hint}", ", ".join(fields))
+
     def word(self, field: str, accepted: str, default: str | None = None) -> str:
         """Return a non-empty text; without a default it must be there."""
         value = self.values.get(field, default)

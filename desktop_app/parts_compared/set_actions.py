@@ -24,16 +24,19 @@ def enter_for_set(
     name: str,
     text: str,
     length_unit: str = "mm",
+    kept_as: str = "",
 ) -> Done:
     """Enter a given term of a set as it was measured on this car; an empty text takes it back.
 
-    Raises a ShopTrouble that says what is accepted; nothing is changed then.
+    `kept_as` is the name under which a JobSet keeps its figures; without it the set's only
+    meeting in the position is meant. Raises a ShopTrouble that says what is accepted; nothing is
+    changed then.
     """
     term = part_set.given_term(name)
     if term is None:
         raise ShopTrouble(f"{part_set.name} has no figure called {name}.")
     value = read_limit(text, _dimension(term, part_set.unit), length_unit)
-    key = set_key(part_set.id, position)
+    key = kept_as or set_key(part_set.id, position)
 
     def work(deed: Deed) -> None:
         kept = kept_figures(deed, job_id, key)

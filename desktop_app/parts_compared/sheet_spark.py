@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from typing import Any
 
 from desktop_app.part_photos.signs import SIDE_SIGNS
-from desktop_app.parts_compared.compressed_air import USUAL_EXPONENT, Air
+from desktop_app.parts_compared.compressed_air import Air
 from desktop_app.parts_compared.reading import SIDES, Side
 from desktop_app.parts_compared.sheet_blocks import (
     Block,
@@ -45,9 +45,9 @@ def spark_blocks(sheet: SheetFacts, ratio: float | None = None) -> Iterator[Bloc
     `ratio` is the engine's compression ratio; without it a usual one is taken, and said.
     """
     pairs = [
-        NumberedPair(number, printed.compared)
+        NumberedPair(number, printed.compared, "" if printed.kind is None else printed.kind.sort)
         for number, printed in enumerate(sheet.pairs, 1)
-        if printed.compared is not None
+        if printed.compared is not None and printed.pair.fitted
     ]
     rotor, plug = rotor_gaps(pairs), plug_gaps(pairs)
     if rotor is None and plug is None:
@@ -127,7 +127,8 @@ def _taken(rotor: GapsTaken | None, plug: GapsTaken | None, ratio: float | None)
     if plug is not None:
         said = "" if ratio else ", a usual figure, for the engine's own was not written"
         words.append(
-            f"Compression {ratio or ASSUMED_RATIO:g} to 1{said}; exponent {USUAL_EXPONENT:g}."
+            f"Compression {ratio or ASSUMED_RATIO:g} to 1{said}; the squeezed air is taken as "
+            "denser by that ratio alone."
         )
     return " ".join((*words, EVEN_FIELD))
 

@@ -10,16 +10,17 @@ from desktop_app.parts_compared.air_breakdown import (
     air_breakdown_kv,
     gap_times_pressure,
 )
-from desktop_app.parts_compared.compressed_air import USUAL_EXPONENT, Air
+from desktop_app.parts_compared.compressed_air import Air
 
 METHOD = (
     "uniform field in air, V = 24.36 pd + 6.72 sqrt(pd) kV (p in bar at 20 C by density, d in cm); "
-    f"plug gap after polytropic compression, exponent {USUAL_EXPONENT:g}"
+    "the plug's air is that of the intake, denser by the compression ratio; how warm the "
+    "squeezing makes it does not change its density"
 )
 ESTIMATE = "This is an estimate that explains, not a specification."
 SERIES = (
-    "Gaps in a row may break one after the other: the coil must reach at least the larger of the "
-    "two and at most their sum."
+    "Gaps in a row may break one after the other: with a full cylinder the coil must reach "
+    "something from the larger of the two alone to their sum."
 )
 EVEN_FIELD = (
     "The formula is for an even field in clean air. Sharp or crusted edges, ozone, damp and the "
@@ -61,11 +62,15 @@ class Volts:
 
 @dataclass(frozen=True, slots=True)
 class SparkPath:
-    """Both gaps in volts; a gap outside the formula's validity is None and `outside` says why."""
+    """Both gaps in volts; a gap outside the formula's validity is None and `outside` says why.
+
+    `notes` are what else must be said, for example of the air.
+    """
 
     rotor: Volts | None
     plug: Volts | None
     outside: tuple[str, ...] = ()
+    notes: tuple[str, ...] = ()
 
     @property
     def valid(self) -> bool:
@@ -74,7 +79,7 @@ class SparkPath:
 
     @property
     def larger(self) -> Volts | None:
-        """The larger of the two: the least that the coil must reach."""
+        """The larger of the two: enough with a full cylinder if the gaps break one by one."""
         if self.rotor is None or self.plug is None:
             return None
         one, other = self.rotor, self.plug
@@ -86,7 +91,7 @@ class SparkPath:
 
     @property
     def sum(self) -> Volts | None:
-        """Both together: the most that the coil must reach. Its range is the worst case."""
+        """Both together: needed if the gaps break at once. Its range is the worst case."""
         if self.rotor is None or self.plug is None:
             return None
         one, other = self.rotor, self.plug
@@ -95,7 +100,7 @@ class SparkPath:
     @property
     def warnings(self) -> tuple[str, ...]:
         """What must be said with the numbers."""
-        return (*self.outside, ESTIMATE, EVEN_FIELD, FULL_CYLINDER, *HIGH_VOLTAGE)
+        return (*self.outside, *self.notes, ESTIMATE, EVEN_FIELD, FULL_CYLINDER, *HIGH_VOLTAGE)
 
     def as_json(self) -> dict[str, Any]:
         """Return the JSON object, in full precision; a number that can't be given is null."""
@@ -119,20 +124,28 @@ class SparkPath:
             said.append(f"The plug gap asks for about {self.plug.words()}.")
         if self.larger is not None and self.sum is not None:
             low, high = self.larger.words(), self.sum.words()
-            said.append(f"The coil must reach at least {low} and at most {high}.")
+            said.append(
+                f"With a full cylinder the coil must reach about {low}, the larger alone, "
+                f"to {high}, the sum; less load asks for less."
+            )
         return (*said, *self.outside)
 
 
 def spark_path(
-    rotor_gap: Gap, plug_gap: Gap, compression_ratio: float, air: Air | None = None
+    rotor_gap: Gap,
+    plug_gap: Gap,
+    compression_ratio: float,
+    air: Air | None = None,
+    intake: Air | None = None,
 ) -> SparkPath:
     """Return what a rotor gap and a plug gap ask of the coil.
 
-    `air` stands under the cap and, before it is compressed, in the cylinder.
+    `air` stands under the cap; `intake` is what the cylinder draws and squeezes, the same air
+    where it is not given.
     """
     under_cap = air or Air()
     rotor, rotor_outside = gap_volts("rotor gap", rotor_gap, under_cap)
-    squeezed = under_cap.compressed(compression_ratio)
+    squeezed = (intake or under_cap).compressed(compression_ratio)
     plug, plug_outside = gap_volts("plug gap", plug_gap, squeezed)
     return SparkPath(rotor, plug, (*rotor_outside, *plug_outside))
 

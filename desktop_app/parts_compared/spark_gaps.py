@@ -27,10 +27,19 @@ class GapsTaken:
 
 @dataclass(frozen=True, slots=True)
 class NumberedPair:
-    """A pair as judged, with its number in its job, counted from 1."""
+    """A pair as judged, with its number in its job, counted from 1.
+
+    `like` is the `sort` of its kind: what a shop's own kind was copied from.
+    """
 
     number: int
     compared: PairComparison
+    like: str = ""
+
+    @property
+    def sort(self) -> str:
+        """Return which part of the spark path it is, by the id of the built-in kind."""
+        return self.like or self.compared.kind
 
 
 def plug_gaps(pairs: Sequence[NumberedPair]) -> GapsTaken | None:
@@ -72,7 +81,7 @@ def in_millimetres(side: SideValue | None, unit: str) -> Gap | None:
 
 
 def _plug_gaps(pair: NumberedPair) -> GapsTaken | None:
-    one = pair.compared.dimension("gap") if pair.compared.kind == PLUG else None
+    one = pair.compared.dimension("gap") if pair.sort == PLUG else None
     if one is None or (one.removed is None and one.replacement is None):
         return None
     before, after = in_millimetres(one.removed, one.unit), in_millimetres(one.replacement, one.unit)
@@ -84,7 +93,7 @@ def _measured(
 ) -> tuple[int, DimensionComparison] | None:
     """Return the first pair of a kind with this dimension read, and that dimension."""
     for pair in pairs:
-        one = pair.compared.dimension(dimension) if pair.compared.kind == kind else None
+        one = pair.compared.dimension(dimension) if pair.sort == kind else None
         if one is not None and (one.removed is not None or one.replacement is not None):
             return pair.number, one
     return None

@@ -29,18 +29,39 @@ SET_SUM = "set:"
 
 @dataclass(frozen=True, slots=True)
 class JobSet:
-    """Pairs of one job that meet, in one position, with what was entered (mm) and the verdict."""
+    """Pairs of one job that meet, with what was entered (mm) and the verdict.
+
+    `position` names the pairs too where the same set meets twice in one position. `kept_as` is
+    the name under which figures of this set are kept in the job.
+    """
 
     job_id: int
     position: str
     pair_ids: tuple[int, ...]
     entered: Mapping[str, float]
     judged: SetComparison
+    kept_as: str
 
     @property
     def key(self) -> str:
-        """The name under which figures of this set are kept in the job."""
-        return set_key(self.judged.part_set.id, self.position)
+        """What tells this set from every other one of its job."""
+        return set_key(self.judged.part_set.id, self.position, self.pair_ids)
+
+
+@dataclass(frozen=True, slots=True)
+class _Meeting:
+    """Pairs that meet in a set; `place` is the most exact of their positions."""
+
+    part_set: PartSet
+    pairs: tuple[PairView, ...]
+
+    @property
+    def place(self) -> str:
+        return max((one.position for one in self.pairs), key=lambda said: len(said.split()))
+
+    @property
+    def ids(self) -> tuple[int, ...]:
+        return tuple(one.id for one in self.pairs)
 
 
 @cache
@@ -64,26 +85,39 @@ def sets_of_pairs(
     kinds: Mapping[str, PartKind],
     tools: Mapping[str, Instrument],
 ) -> tuple[JobSet, ...]:
-    """Return the sets of a job whose pairs were read already."""
+    """Return the sets of a job whose pairs were read already.
+
+    A part that was not fitted meets nothing on the car, so it judges nothing.
+    """
     laid = tuple(pairs)
-    found = [(part_set, met) for part_set in part_sets() for met in _meeting(part_set, laid, kinds)]
+    numbers = {one.id: number for number, one in enumerate(laid, 1)}
+    on = tuple(one for one in laid if one.fitted)
+    found = [met for part_set in part_sets() for met in _meetings(part_set, on, kinds)]
     if not found:
         return ()
     entered = _entered(connection, job_id)
+    met_at: dict[str, list[_Meeting]] = {}
+    for met in found:
+        met_at.setdefault(set_key(met.part_set.id, met.place), []).append(met)
     sets = []
-    for part_set, met in found:
-        position = max((one.position for one in met), key=lambda said: len(said.split()))
-        figures = entered.get(set_key(part_set.id, position), {})
-        parts = {one.part_kind: PartRead(kinds[one.part_kind], one.readings) for one in met}
-        judged = judge_set(SetRead(part_set, parts, tools, figures))
-        ids = tuple(one.id for one in met)
-        sets.append(JobSet(job_id, position, ids, figures, judged))
+    for met in found:
+        plain = set_key(met.part_set.id, met.place)
+        alike = met_at[plain]
+        own = set_key(met.part_set.id, met.place, met.ids)
+        kept_as = plain if met is alike[0] and own not in entered else own
+        figures = entered.get(kept_as, {})
+        reads = ((kinds[one.part_kind], one.readings) for one in met.pairs)
+        parts = {kind.sort: PartRead(kind, readings) for kind, readings in reads}
+        judged = judge_set(SetRead(met.part_set, parts, tools, figures))
+        position = met.place if len(alike) == 1 else _with_numbers(met, numbers)
+        sets.append(JobSet(job_id, position, met.ids, figures, judged, kept_as))
     return tuple(sets)
 
 
-def set_key(set_id: str, position: str) -> str:
-    """Return the name under which a set's figures are kept in its job."""
-    return f"{SET_SUM}{set_id}:{' '.join(position.casefold().split())}"
+def set_key(set_id: str, position: str, pair_ids: tuple[int, ...] = ()) -> str:
+    """Return a name for a set in a position, or for the meeting of certain pairs in it."""
+    name = f"{SET_SUM}{set_id}:{' '.join(position.casefold().split())}"
+    return f"{name}:{'+'.join(map(str, pair_ids))}" if pair_ids else name
 
 
 def kept_figures(deed: Deed, job_id: int, key: str) -> tuple[int, dict[str, float]] | None:
@@ -110,14 +144,21 @@ def _figures(text: str) -> dict[str, float]:
         raise damaged(text, "the figures entered for parts that meet") from error
 
 
-def _meeting(
+def _with_numbers(met: _Meeting, numbers: Mapping[int, int]) -> str:
+    """Say the position with the pairs' numbers in their job, as "front left, pairs 1 and 3"."""
+    counted = [str(number) for number in sorted(numbers[one] for one in met.ids)]
+    first, last = counted[:-1], counted[-1]
+    said = f"pairs {', '.join(first)} and {last}" if first else f"pair {last}"
+    return f"{met.place}, {said}" if met.place.strip() else said
+
+
+def _meetings(
     part_set: PartSet, pairs: tuple[PairView, ...], kinds: Mapping[str, PartKind]
-) -> list[tuple[PairView, ...]]:
+) -> list[_Meeting]:
     """Return the pairs that meet: one of each kind of the set, in positions that agree."""
-    if not all(kind in kinds for kind in part_set.kinds):
-        return []
-    of_kind = [[one for one in pairs if one.part_kind == kind] for kind in part_set.kinds]
-    return [met for met in product(*of_kind) if _together(met)]
+    known = [(kinds[one.part_kind].sort, one) for one in pairs if one.part_kind in kinds]
+    of_kind = [[one for sort, one in known if sort == kind] for kind in part_set.kinds]
+    return [_Meeting(part_set, met) for met in product(*of_kind) if _together(met)]
 
 
 def _together(met: tuple[PairView, ...]) -> bool:

@@ -15,7 +15,7 @@ from desktop_app.shop_record.tables import Base, HistoryEntry
 from desktop_app.shop_record.trouble import ShopTrouble
 
 GENESIS = "0" * 64
-UNDO_REACH = 200  # entries looked back on for undo
+UNDO_REACH = 2000  # entries looked back on for undo: at least a thousand deeds
 
 
 @dataclass(frozen=True, slots=True)

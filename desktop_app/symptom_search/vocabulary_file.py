@@ -12,6 +12,7 @@ from desktop_app.repair_jobs.concern_conditions import CONDITION_IDS
 from desktop_app.repair_jobs.systems import SYSTEMS
 from desktop_app.repair_jobs.trouble_code import codes_in
 from desktop_app.shop_record.resource_folder import resource_path
+from desktop_app.shop_record.toml_text import toml_values
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.symptom_search.told_words import WordReader
 from desktop_app.symptom_search.vocabulary import Group, TwoMeanings, Vocabulary
@@ -62,7 +63,7 @@ def read_vocabulary(folder: Path) -> Vocabulary:
 
 def _loaded(path: Path) -> dict[str, Any]:
     try:
-        data = tomllib.loads(path.read_text(encoding="utf-8"))
+        data = toml_values(path.read_text(encoding="utf-8"))
     except (tomllib.TOMLDecodeError, UnicodeDecodeError) as error:
         raise VocabularyTrouble(
             f"{path.name} cannot be read: {error}.", do="Mend that line, or take the file away."

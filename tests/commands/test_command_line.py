@@ -10,7 +10,9 @@ from typing import Any
 import pytest
 
 from desktop_app.commands.command_line import run
-from desktop_app.commands.shop_place import new_place
+from desktop_app.commands.shop_place import kinds_of, new_place, open_place
+from desktop_app.parts_compared.actions import keep_instrument
+from desktop_app.parts_compared.kind_actions import copy_kind
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.write_up import WriteUp
 
@@ -179,6 +181,32 @@ def test_compare_judges_files_in_their_order(shell: Shell, tmp_path: Path) -> No
     assert by_name["bore"]["verdict"] == "not measured"
     assert first["verdict"] == "not enough measured"
     assert {d["name"]: d["verdict"] for d in second["dimensions"]}["tip-radius"] == "not restored"
+
+
+def test_a_named_shop_adds_its_own_kinds_and_instruments(
+    shell: Shell, place: str, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    record = open_place(Path(place))
+    copy_kind(record, kinds_of()["distributor-rotor"], "Boat rotor", ())
+    keep_instrument(record, "blue calliper", "mm", 0.02, 0.05)
+    record.close()
+    file = tmp_path / "pair.toml"
+    file.write_text(
+        'kind = "boat-rotor"\n'
+        '[[readings]]\nside = "removed"\ndimension = "tip-radius"\n'
+        'instrument = "blue calliper"\nvalues = [26.90]\n',
+        "utf-8",
+    )
+    assert shell("kinds", "boat-rotor", "--shop", place, "--json")["name"] == "Boat rotor"
+    read = shell("compare", str(file), "--shop", place, "--json")
+    assert read["kind"] == "boat-rotor"
+    by_name = {one["name"]: one for one in read["dimensions"]}
+    assert by_name["tip-radius"]["removed"]["value"] == pytest.approx(26.90)
+    # A shop that was not named is not asked.
+    monkeypatch.setenv("BENCHWITNESS_SHOP", place)
+    assert "boat-rotor" in shell.refused("kinds", "boat-rotor")
+    assert "boat-rotor" in shell.refused("compare", str(file))
+    assert shell.refused("kinds", "--shop", str(tmp_path / "nowhere"))
 
 
 def test_compare_refuses_a_part_that_no_pair_has(shell: Shell, tmp_path: Path) -> None:

@@ -8,6 +8,7 @@ import pytest
 
 from desktop_app.commands.shop_place import new_place
 from desktop_app.parts_compared import actions
+from desktop_app.parts_compared.stored_pairs import pairs_of_job
 from desktop_app.shop_record.record import ShopRecord
 from tests.commands.test_command_line import Shell
 from tests.parts_compared.sheet_story import a_rotor, kinds
@@ -71,10 +72,26 @@ def test_the_air_can_be_said(shell: Shell) -> None:
     assert shell(*GIVEN, "--temperature-c", "-10", "--json")["sum_kv"] > usual["sum_kv"]
 
 
+def test_a_charged_intake_leaves_the_cap_in_open_air(shell: Shell) -> None:
+    usual = shell(*GIVEN, "--json")
+    charged = shell(*GIVEN, "--pressure-kpa", "180", "--json")
+    assert set(charged) == set(usual)
+    assert charged["rotor_gap_kv"] == usual["rotor_gap_kv"]
+    assert charged["plug_gap_kv"] > usual["plug_gap_kv"]
+    assert any("the cap is taken to stand in open air" in said for said in charged["warnings"])
+    assert not any("open air at" in said for said in usual["warnings"])
+    shell(*GIVEN, "--pressure-kpa", "180")
+    assert "the cap is taken to stand in open air" in shell.out
+
+
 def test_a_person_gets_sentences_with_the_cautions(shell: Shell) -> None:
     shell(*GIVEN)
     assert shell.status == 0
-    for said in ("The coil must reach at least", "not a specification", "injure or kill"):
+    for said in (
+        "With a full cylinder the coil must reach",
+        "not a specification",
+        "injure or kill",
+    ):
         assert said in shell.out
 
 
@@ -120,6 +137,25 @@ def test_cap_and_plug_tell_the_same_story(shell: Shell, place: str, number: str)
     words = ("--shop", place, "--compression-ratio", "9", "--json")
     one = shell("spark", "--pair", "J-104", "1", *words)
     assert shell("spark", "--pair", "J-104", number, *words) == one
+
+
+def test_a_part_that_was_not_fitted_counts_only_where_it_is_asked_for(
+    shell: Shell, tmp_path: Path
+) -> None:
+    record = new_place(tmp_path / "stopped")
+    job = a_rotor(record).job
+    read(record, job, "distributor-cap", "terminal-radius", "34.90", "34.88")
+    read(record, job, "spark-plug", "gap", "1.60", "1.20")
+    read(record, job, "spark-plug", "gap", "1.30", "1.05")
+    with record.reading() as connection:
+        stopped = pairs_of_job(connection, job)[2]
+    actions.say_fitted(record, stopped, fitted=False)
+    record.close()
+    more = ("--shop", str(tmp_path / "stopped"), "--compression-ratio", "9", "--json")
+    of_rotor = shell("spark", "--pair", "J-104", "1", *more)
+    assert any("gap readings of pair 4" in words for words in of_rotor["taken"])
+    of_stopped = shell("spark", "--pair", "J-104", "3", *more)
+    assert any("gap readings of pair 3" in words for words in of_stopped["taken"])
 
 
 def test_flags_stand_in_for_what_was_not_read(shell: Shell, rotor_place: str) -> None:

@@ -197,3 +197,18 @@ def test_reading_what_is_asked_for_makes_the_study_enough(
         assert not study(readings + rest).enough
     else:
         assert study(readings + rest[:more]).enough
+
+
+def test_repeats_without_scatter_make_no_interaction_out_of_rounding() -> None:
+    """A coarse instrument reads each part alike every time; one person reads 0.01 higher."""
+    readings = [
+        GaugeReading(person, part, trial, 10.0 + part * 0.37 + above)
+        for person, above in (("A", 0.0), ("B", 0.01))
+        for part in (1, 2, 3)
+        for trial in (1, 2, 3)
+    ]
+    found = gauge_rr(readings)
+    assert found is not None
+    assert found.anova.interaction.total == 0
+    assert found.repeatability == pytest.approx(0, abs=1e-9)
+    assert found.between_people == pytest.approx(0.01 / math.sqrt(2), rel=1e-6)

@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 from sqlalchemy import text
 
 from desktop_app.parts_compared.bench_sums.bench_sum import SumKept
 from desktop_app.parts_compared.bench_sums.read_already import read_already
 from desktop_app.parts_compared.bench_sums.spark_voltage import ratio_kept
-from desktop_app.parts_compared.bench_sums.sums_offered import work_out
-from desktop_app.parts_compared.reading import Reading
+from desktop_app.parts_compared.bench_sums.sums_offered import sums_for, work_out
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
+from desktop_app.parts_compared.reading import SIDES, Reading
 from desktop_app.parts_compared.sheet_blocks import Words
 from desktop_app.parts_compared.sheet_job import sheet_blocks
 from desktop_app.parts_compared.stored_sheet import read_sheet
@@ -84,6 +87,53 @@ def test_what_the_pairs_hold_is_not_asked_again() -> None:
     assert read_already("pad-life", pairs) == {"now": "4.1; 4"}
     assert read_already("turned-or-mirrored", pairs) == {"old": "35", "new": "35"}
     assert read_already("rotor-gap", []) == {}
+
+
+def pads(old: tuple[float, ...], new: tuple[float, ...]) -> tuple[PartKind, list[Reading]]:
+    """A pair of brake pads as it was read."""
+    sides = zip(SIDES, (old, new), strict=True)
+    readings = [Reading(side, "lining-thickness", values) for side, values in sides if values]
+    return kinds()["brake-pads"], readings
+
+
+def test_of_several_pairs_one_fills_a_sum() -> None:
+    def rotor(old: float, *new: float) -> tuple[PartKind, list[Reading]]:
+        readings = [Reading("removed", "tip-radius", (old,))]
+        readings += [Reading("replacement", "tip-radius", new)] if new else []
+        return kinds()["distributor-rotor"], readings
+
+    two = [rotor(26.9, 27.45), rotor(26.5, 27.4)]
+    assert read_already("rotor-gap", two) == {"old_tip_radius": "26.5", "new_tip_radius": "27.4"}
+    begun = [rotor(26.9, 27.45), rotor(26.5)]
+    assert read_already("rotor-gap", begun) == {
+        "old_tip_radius": "26.9",
+        "new_tip_radius": "27.45",
+    }
+
+
+def test_the_pads_that_wore_the_most_decide_how_long_they_last() -> None:
+    pairs = [pads((4.0,), (11.0,)), pads((2.5, 2.6), (10.5,)), pads((3.0,), (11.2,))]
+    pairs.append(pads((), (9.0,)))
+    assert read_already("pad-life", pairs) == {"first": "10.5", "now": "2.5; 2.6"}
+
+
+def test_a_copied_kind_fills_the_sums_of_what_it_was_copied_from() -> None:
+    kind, readings = pads((4.0,), (11.0,))
+    copy = replace(kind, id="our-pads", like="brake-pads")
+    assert read_already("pad-life", [(copy, readings)]) == {"first": "11", "now": "4"}
+    assert "pad-life" in [one.id for one in sums_for(copy.sort)]
+
+
+def test_a_charged_intake_asks_more_of_the_plug_gap_alone() -> None:
+    typed = {"rotor_old": "1.5", "rotor_new": "0.95", "plug_old": "1.1", "plug_new": "0.8"}
+    plain = work_out("spark-voltage", typed)
+    charged = work_out("spark-voltage", {**typed, "pressure": "200"})
+    warm_cap = work_out("spark-voltage", {**typed, "cap_temperature": "70"})
+    rotor = "The rotor gap asks for about 6.3 kV"
+    assert rotor in plain.sentence
+    assert rotor in charged.sentence
+    assert rotor not in warm_cap.sentence
+    assert warm_cap.value < plain.value < charged.value
 
 
 def test_the_ratio_of_a_kept_sum_serves_the_spark_path() -> None:

@@ -3,23 +3,33 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from typing import Any
 
 import pytest
 
 from desktop_app.commands.shop_place import kinds_of, shelf_of
-from desktop_app.parts_compared.kind_actions import copy_kind, give_back, keep_own_kind
+from desktop_app.parts_compared.actions import lay_side_by_side
+from desktop_app.parts_compared.kind_actions import (
+    change_own_kind,
+    copy_kind,
+    give_back,
+    keep_own_kind,
+)
+from desktop_app.parts_compared.part_kinds.kind_lines import both_changes, lines_of, with_lines
 from desktop_app.parts_compared.part_kinds.kind_writing import kind_as_toml
 from desktop_app.parts_compared.part_kinds.own_kind import (
     SHOPS_FIGURE,
     new_dimension,
     own_id,
     read_allowed,
+    with_change,
     with_dimension,
-    with_lines,
     without_dimension,
 )
 from desktop_app.parts_compared.part_kinds.part_kind_file import read_kind
 from desktop_app.parts_compared.part_kinds.said_of_dimension import allowed_typed, allowed_words
+from desktop_app.repair_jobs.actions import write_up
+from desktop_app.repair_jobs.write_up import WriteUp
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
 
@@ -92,14 +102,74 @@ def test_a_dimension_can_be_added_and_taken_out_but_not_the_last() -> None:
         without_dimension(bare, bare.dimensions[0].name)
 
 
+@pytest.mark.parametrize("part", ["cautions", "conditions", "refit", "proof", "wrongs"])
+@pytest.mark.parametrize("kind", KINDS.values(), ids=KINDS.keys())
+def test_lines_that_are_shown_and_kept_again_change_nothing(kind: object, part: Any) -> None:
+    assert isinstance(kind, type(ROTOR))
+    assert with_lines(kind, part, "\n".join(lines_of(kind, part))) == kind
+
+
 def test_lines_keep_what_went_with_them() -> None:
-    said = "\n".join([*(one.say for one in ROTOR.refit), "", "A dab of grease on the shaft."])
+    said = "\n".join([*lines_of(ROTOR, "refit"), "", "A dab of grease on the shaft."])
     changed = with_lines(ROTOR, "refit", said)
     assert changed.refit[:-1] == ROTOR.refit
     assert changed.refit[-1].say == "A dab of grease on the shaft."
     terms = with_lines(ROTOR, "conditions", "burned tip\nchalky")
     assert [one.term for one in terms.conditions] == ["burned tip", "chalky"]
     assert terms.conditions[0] == ROTOR.condition("burned tip")
+
+
+@pytest.mark.parametrize("words", ["burned tips", "charred end"])
+def test_a_reworded_line_keeps_what_went_with_the_old_one(words: str) -> None:
+    lines = [words if one.term == "burned tip" else one.term for one in ROTOR.conditions]
+    changed = with_lines(ROTOR, "conditions", "\n".join(lines)).condition(words)
+    old = ROTOR.condition("burned tip")
+    assert old is not None
+    assert changed == replace(old, term=words, allowed_when_new=False)
+    proof = next(one for one in ROTOR.proof if one.level != "bay")
+    said = [f"{one.say} Twice." if one == proof else one.say for one in ROTOR.proof]
+    assert proof.level in [
+        one.level
+        for one in with_lines(ROTOR, "proof", "\n".join(said)).proof
+        if one.say == f"{proof.say} Twice."
+    ]
+
+
+def test_a_reworded_wrong_still_shows_on_its_dimensions_and_a_new_one_on_none() -> None:
+    first = ROTOR.wrongs[0]
+    assert first.shows_on
+    lines = [f"Often {first.say}", *(one.say for one in ROTOR.wrongs[1:]), "Smells of fish"]
+    wrongs = with_lines(ROTOR, "wrongs", "\n".join(lines)).wrongs
+    assert wrongs[0].shows_on == first.shows_on
+    assert wrongs[-1].shows_on == ()
+
+
+def test_marks_say_what_can_injure_and_what_a_new_one_may_show() -> None:
+    kind = with_lines(ROTOR, "refit", "! Hands off the belt\n⚠  Coil off\nSeat it")
+    assert [(one.say, one.hurt) for one in kind.refit] == [
+        ("Hands off the belt", True),
+        ("Coil off", True),
+        ("Seat it", False),
+    ]
+    assert lines_of(kind, "refit") == ("⚠ Hands off the belt", "⚠ Coil off", "Seat it")
+    kind = with_lines(kind, "conditions", "dusty (New one may)\nburned tip")
+    assert [one.allowed_when_new for one in kind.conditions] == [True, False]
+    assert lines_of(kind, "conditions")[0] == "dusty (new one may)"
+    assert read_kind(kind_as_toml(kind), "own") == kind
+
+
+@pytest.mark.parametrize(
+    ("shown", "typed", "kept", "both"),
+    [
+        ("a b", "a b c", "a b", "a b c"),
+        ("a b", "a b2", "a1 b", "a1 b2"),
+        ("a b", "a", "a b z", "a z"),
+        ("a b", "a b c", "b", "b c"),
+        ("", "a", "b", "b a"),
+    ],
+)
+def test_lines_of_two_desks_come_together(shown: str, typed: str, kept: str, both: str) -> None:
+    assert both_changes(shown.split(), typed.split(), kept.split()) == both.split()
 
 
 def test_a_name_gives_an_id_that_is_free() -> None:
@@ -114,7 +184,7 @@ def test_the_shops_own_form_takes_the_place_of_the_built_in_one_until_it_is_give
 ) -> None:
     bore = ROTOR.dimension("bore")
     assert bore is not None
-    keep_own_kind(shop, with_dimension(ROTOR, replace(bore, allowed=(-0.1, 0.1))))
+    keep_own_kind(shop, with_change(ROTOR, bore, allowed=(-0.1, 0.1)))
     shelf = shelf_of(shop)
     assert shelf.own == {"distributor-rotor"}
     own = shelf.kinds["distributor-rotor"].dimension("bore")
@@ -134,6 +204,52 @@ def test_a_copy_has_a_name_of_its_own(shop: ShopRecord) -> None:
     copy = shelf_of(shop).kinds["rotor-marine-engine"]
     assert copy.name == "Rotor, marine engine"
     assert copy.dimensions == ROTOR.dimensions
+    assert copy.like == "distributor-rotor"
+    copy_kind(shop, copy, "Rotor of a boat", kinds_of(shop))
+    assert kinds_of(shop)["rotor-of-a-boat"].like == "distributor-rotor"
+
+
+def test_two_desks_change_one_kind_and_neither_change_is_lost(shop: ShopRecord) -> None:
+    bore, height = ROTOR.dimensions[0], ROTOR.dimensions[1]
+    keep_own_kind(shop, ROTOR)
+    with pytest.raises(ShopTrouble, match="the shop's own already"):
+        keep_own_kind(shop, ROTOR)
+    change_own_kind(shop, ROTOR, lambda kept: with_change(kept, bore, essential=False))
+    change_own_kind(shop, ROTOR, lambda kept: with_change(kept, height, essential=False))
+    kept = kinds_of(shop)["distributor-rotor"]
+    assert [one.essential for one in kept.dimensions[:2]] == [False, False]
+    change_own_kind(shop, ROTOR, lambda kept: without_dimension(kept, bore.name))
+    for change in (
+        lambda kept: with_change(kept, bore, essential=True),
+        lambda kept: without_dimension(kept, bore.name),
+    ):
+        with pytest.raises(ShopTrouble, match="more"):
+            change_own_kind(shop, ROTOR, change)
+    give_back(shop, ROTOR)
+    with pytest.raises(ShopTrouble, match="not the shop's own any more"):
+        change_own_kind(shop, ROTOR, lambda kept: kept)
+
+
+def test_a_kind_that_pairs_are_judged_by_stays_on_the_shelf(shop: ShopRecord) -> None:
+    copy_kind(shop, ROTOR, "Boat rotor", KINDS)
+    job = write_up(
+        shop,
+        WriteUp(
+            concern="misses", plate="TH 1", description="1.8-litre hatchback", odometer=118_420
+        ),
+    ).made
+    assert job is not None
+    lay_side_by_side(shop, job, "boat-rotor")
+    copy = kinds_of(shop)["boat-rotor"]
+    with pytest.raises(ShopTrouble, match="1 pair in the record is of this kind"):
+        give_back(shop, copy)
+    lay_side_by_side(shop, job, "boat-rotor")
+    with pytest.raises(ShopTrouble, match="2 pairs in the record are of this kind"):
+        give_back(shop, copy)
+    lay_side_by_side(shop, job, "distributor-rotor")
+    keep_own_kind(shop, ROTOR)
+    give_back(shop, ROTOR)
+    assert kinds_of(shop)["distributor-rotor"] == ROTOR
 
 
 def test_a_kind_damaged_from_outside_is_told_and_left_out(shop: ShopRecord) -> None:
@@ -144,3 +260,5 @@ def test_a_kind_damaged_from_outside_is_told_and_left_out(shop: ShopRecord) -> N
     shelf = shelf_of(shop)
     assert shelf.kinds["distributor-rotor"] == ROTOR
     assert "the shop's own distributor-rotor" in shelf.troubles[0].sentence()
+    keep_own_kind(shop, ROTOR)  # what can't be read may be written over
+    assert shelf_of(shop).own == {"distributor-rotor"}

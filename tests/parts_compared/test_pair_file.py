@@ -96,3 +96,21 @@ def test_a_count_is_whole_and_a_word_is_a_word() -> None:
         with pytest.raises(PairTrouble):
             read_pair(cap.format(name, value), "pair.toml", KINDS)
     assert read_pair(cap.format("tower-form", '"male"'), "p", KINDS).readings[0].values == ("male",)
+
+
+@pytest.mark.parametrize(
+    ("line", "says"),
+    [
+        ("[instruments.calliper]\nmax_eror_mm = 5", "did you mean max_error_mm"),
+        ("[instruments.calliper]\nresolution_inch = 5", "no dimension is in inch"),
+        (
+            '[[readings]]\nside = "removed"\ndimension = "bore"\ninstrumnt = "x"\nvalues = [1]',
+            "did you",
+        ),
+        ('[[conditions]]\nside = "removed"\nterm = ["x"]', "did you mean terms"),
+        ("a" + ".a" * 90_000 + " = 1", "too many dots"),
+    ],
+)
+def test_a_field_that_no_table_has_is_refused(line: str, says: str) -> None:
+    with pytest.raises(PairTrouble, match=says):
+        read_pair(f'kind = "distributor-rotor"\n{line}\n', "pair.toml", KINDS)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -11,6 +13,7 @@ from desktop_app.parts_compared.pair_verdict import compare
 from desktop_app.parts_compared.part_kinds.kind_page import kind_as_json
 from desktop_app.parts_compared.part_kinds.kind_shelf import load_kinds
 from desktop_app.parts_compared.part_kinds.kind_trouble import KindTrouble
+from desktop_app.parts_compared.part_kinds.kind_writing import kind_as_toml
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.part_kinds.part_kind_file import read_kind
 from desktop_app.parts_compared.reading import Reading
@@ -151,3 +154,22 @@ def test_one_essential_thing_off_is_never_a_fit(kind: PartKind) -> None:
             pair = compare(kind, [*others, Reading("replacement", one.name, (wrong,))])
             assert pair.verdict == "stop and look", one.name
             assert compare(kind, others).verdict == "not enough measured", one.name
+
+
+def test_a_figure_beyond_all_measure_is_told_and_not_a_mistake(tmp_path: Path) -> None:
+    text = (BUILT_IN / "relay.toml").read_text("utf-8")
+    wrong = re.sub(r"allowed = [0-9.]+", f"allowed = {'9' * 400}", text, count=1)
+    (tmp_path / "relay.toml").write_text(wrong, "utf-8")
+    shelf = load_kinds([BUILT_IN, tmp_path])
+    assert "must be a number" in shelf.troubles[0].sentence()
+
+
+def test_a_copied_kind_remembers_what_it_is_like() -> None:
+    kind = next(iter(SHELF.kinds.values()))
+    copy = replace(kind, id="our-own", like=kind.id)
+    again = read_kind(kind_as_toml(copy), "our-own.toml")
+    assert again == copy
+    assert (kind.sort, again.sort) == (kind.id, kind.id)
+    assert "like" not in kind_as_toml(kind).split("[[")[0].split()
+    with pytest.raises(KindTrouble, match="Our Rotor"):
+        read_kind(kind_as_toml(replace(kind, like="Our Rotor")), "our-own.toml")

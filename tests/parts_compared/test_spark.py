@@ -17,10 +17,12 @@ from desktop_app.parts_compared.sheet_spark import spark_blocks
 from desktop_app.parts_compared.spark import (
     ESTIMATE,
     HIGH_VOLTAGE,
+    METHOD,
     Gap,
     SparkPath,
     Volts,
     change_sentence,
+    gap_volts,
     spark_path,
 )
 from desktop_app.parts_compared.spark_gaps import NumberedPair, plug_gaps, rotor_gaps
@@ -135,6 +137,38 @@ def test_without_compression_the_two_gaps_can_change_places(one: float, other: f
     assert volts(path.rotor).kv == pytest.approx(volts(swapped.plug).kv)
     assert volts(path.larger).kv == pytest.approx(volts(swapped.larger).kv)
     assert volts(path.sum).kv == pytest.approx(volts(swapped.sum).kv)
+
+
+def test_the_intake_squeezed_is_not_the_air_under_the_cap() -> None:
+    plain = spark_path(Gap(1.5), Gap(1.1), 9.5)
+    charged = spark_path(Gap(1.5), Gap(1.1), 9.5, Air(), Air(200))
+    warm = spark_path(Gap(1.5), Gap(1.1), 9.5, Air(temperature_c=70), Air())
+    assert charged.rotor == plain.rotor
+    assert volts(charged.plug).kv > volts(plain.plug).kv
+    assert warm.plug == plain.plug
+    assert volts(warm.rotor).kv < volts(plain.rotor).kv
+
+
+@given(RATIOS, st.floats(1.0, 1.4))
+def test_the_exponent_of_the_squeezing_leaves_the_voltage_alone(ratio: float, n: float) -> None:
+    one, usual = Air().compressed(ratio, n), Air().compressed(ratio)
+    assert volts(gap_volts("plug gap", Gap(1.1), one)[0]).kv == pytest.approx(
+        volts(gap_volts("plug gap", Gap(1.1), usual)[0]).kv
+    )
+    assert "exponent" not in METHOD
+
+
+def test_the_coil_is_asked_for_a_span_with_a_full_cylinder() -> None:
+    said = " ".join(spark_path(Gap(1.5), Gap(1.1), 9.5).sentences())
+    assert "With a full cylinder the coil must reach about" in said
+    assert "less load asks for less" in said
+    assert "at least" not in said
+
+
+def test_a_copied_kind_stays_in_the_spark_path() -> None:
+    copied = replace(rotor(33.4, 33.95), like="distributor-rotor")
+    copied = replace(copied, compared=replace(copied.compared, kind="our-rotor"))
+    assert rotor_gaps([copied, cap((34.9,), (34.88,))]) is not None
 
 
 def test_a_gap_that_may_be_closed_has_no_lower_end() -> None:
@@ -263,6 +297,14 @@ def test_rotor_and_cap_alone_say_that_the_plug_is_not_in_it(story: RotorStory) -
     words = " ".join(block.words for block in shown if isinstance(block, Words))
     assert "The plug gap was not measured" in words
     assert "Compression" not in words
+
+
+def test_a_plug_that_was_not_fitted_is_not_in_the_picture(story: RotorStory) -> None:
+    add(story, "spark-plug", "gap", "1.30", "1.05")
+    facts = read_sheet(story.record, story.job, kinds())
+    assert list(spark_blocks(facts))
+    actions.say_fitted(story.record, facts.pairs[-1].pair.id, fitted=False)
+    assert list(spark_blocks(read_sheet(story.record, story.job, kinds()))) == []
 
 
 def test_the_engines_own_compression_is_taken_where_it_is_known(story: RotorStory) -> None:

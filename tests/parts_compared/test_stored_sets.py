@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from desktop_app.parts_compared import actions
 from desktop_app.parts_compared.set_actions import enter_for_set, figure_text
 from desktop_app.parts_compared.sheet import sheet_bytes
+from desktop_app.parts_compared.stored import Pair
 from desktop_app.parts_compared.stored_sets import JobSet, part_sets, sets_of_job
 from desktop_app.parts_compared.stored_sheet import read_sheet
 from desktop_app.parts_compared.stored_sums import sums_of_job
@@ -133,7 +136,7 @@ def test_the_sheet_says_what_the_two_leave_each_other(ignition: tuple[ShopRecord
 
 def test_the_sheet_stops_both_parts_where_they_may_touch(shop: ShopRecord) -> None:
     job = a_job(shop)
-    lay(shop, job, "distributor-rotor", tip_radius="27.60, 28.30")
+    lay(shop, job, "distributor-rotor", tip_radius="27.60, 28.38")
     lay(shop, job, "distributor-cap", terminal_radius="28.40, 28.40")
     sheet = read_sheet(shop, job, kinds())
     for printed in sheet.pairs:
@@ -141,4 +144,48 @@ def test_the_sheet_stops_both_parts_where_they_may_touch(shop: ShopRecord) -> No
         assert printed.compared.verdict == "stop and look"
     words = words_in(sheet_bytes(sheet))
     assert "may touch" in words
-    assert "one of the two parts is the wrong one" in words
+    assert "Measure the play first" in words
+    assert "one of the two parts is the wrong one" not in words
+
+
+def test_a_part_that_was_not_fitted_meets_nothing(shop: ShopRecord) -> None:
+    job = a_job(shop)
+    stopped = lay(shop, job, "distributor-rotor", tip_radius="26.90, 28.60")
+    lay(shop, job, "distributor-rotor", tip_radius="26.90, 27.45")
+    lay(shop, job, "distributor-cap", terminal_radius="28.40, 28.40")
+    actions.say_fitted(shop, stopped, fitted=False)
+    (one,) = sets(shop, job)
+    assert stopped not in one.pair_ids
+    assert one.judged.verdict == "room enough"
+    assert one.position == ""
+
+
+def test_two_meetings_in_one_position_keep_their_figures_apart(
+    ignition: tuple[ShopRecord, int],
+) -> None:
+    record, job = ignition
+    enter_for_set(record, job, ROTOR_AND_CAP, "", "wobble", "0.05")
+    lay(record, job, "distributor-rotor", tip_radius="26.90, 27.40")
+    first, second = sets(record, job)
+    assert first.key != second.key
+    assert (first.position, second.position) == ("pairs 1 and 2", "pairs 2 and 3")
+    assert (first.entered, second.entered) == ({"wobble": 0.05}, {})
+    enter_for_set(record, job, ROTOR_AND_CAP, "", "wobble", "0.3", "mm", second.kept_as)
+    first, second = sets(record, job)
+    assert (first.entered, second.entered) == ({"wobble": 0.05}, {"wobble": 0.3})
+    actions.say_fitted(record, first.pair_ids[1], fitted=False)
+    (left,) = sets(record, job)
+    assert left.entered == {"wobble": 0.3}
+
+
+def test_a_copied_kind_meets_as_what_it_was_copied_from(shop: ShopRecord) -> None:
+    job = a_job(shop)
+    pair = lay(shop, job, "distributor-rotor", tip_radius="26.90, 27.45")
+    lay(shop, job, "distributor-cap", terminal_radius="28.40, 28.40")
+    copy = replace(kinds()["distributor-rotor"], id="our-rotor", like="distributor-rotor")
+    with shop.deed("Call it ours") as deed:
+        deed.change(Pair, pair, part_kind="our-rotor")
+    with shop.reading() as connection:
+        (one,) = sets_of_job(connection, job, {**kinds(), "our-rotor": copy})
+    assert pair in one.pair_ids
+    assert one.judged.verdict == "room enough"

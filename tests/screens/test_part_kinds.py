@@ -7,13 +7,26 @@ from typing import Any
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QComboBox, QLabel, QLineEdit, QListWidget, QPushButton, QWidget
+from PySide6.QtWidgets import (
+    QComboBox,
+    QLabel,
+    QLineEdit,
+    QListWidget,
+    QPlainTextEdit,
+    QPushButton,
+    QWidget,
+)
 
 from desktop_app.commands.shop_place import kinds_of, shelf_of
+from desktop_app.parts_compared import kind_actions
 from desktop_app.parts_compared.actions import lay_side_by_side, write_readings
+from desktop_app.parts_compared.part_kinds.kind_lines import with_lines
+from desktop_app.parts_compared.part_kinds.own_kind import with_change
 from desktop_app.parts_compared.screen.part_kinds_page import PartKindsPage
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.drafts import Drafts
+from desktop_app.shop_window.fields import save_everything
 from tests.screens.bench_desk import named, new_job
 
 
@@ -134,6 +147,10 @@ def test_a_copy_is_made_under_a_new_name(page: PartKindsPage, desk: Desk, qtbot:
     press(page, qtbot, "Copy it under this name")
     qtbot.waitUntil(lambda: "Glow plug relay" in words_of(page))
     assert "glow-plug-relay" in kinds_of(desk.record)
+    assert f"A copy of {kinds_of()['relay'].name}." in words_of(page)
+    assert named(page, QLineEdit, "Name of the new kind").text() == ""
+    choose(page, qtbot, "relay")
+    assert named(page, QLineEdit, "Name of the new kind").text() == ""
 
 
 def _fields(page: QWidget) -> set[str]:
@@ -163,3 +180,144 @@ def test_ours_says_which_kept_pairs_it_judges_otherwise(
     press(page, qtbot, "What does ours change?")
     said = "1 × “stop and look” becomes “not enough measured”. Jobs: J-101."
     qtbot.waitUntil(lambda: said in words_of(page))
+
+
+def make_ours(page: PartKindsPage, qtbot: Any) -> None:
+    """Make the distributor rotor the shop's own."""
+    choose(page, qtbot, "distributor rotor")
+    press(page, qtbot, "Change it for our shop")
+    qtbot.waitUntil(lambda: "allowed, bore diameter" in _fields(page))
+
+
+def retype(page: PartKindsPage, qtbot: Any, name: str, text: str) -> None:
+    """Type over what a line holds, and leave it."""
+    field = named(page, QLineEdit, name)
+    field.setFocus()
+    field.selectAll()
+    qtbot.keyClicks(field, text)
+    qtbot.keyClick(field, Qt.Key.Key_Return)
+
+
+def type_half(page: PartKindsPage, qtbot: Any) -> None:
+    """Type half a dimension, a name, and a figure that is refused."""
+    qtbot.keyClicks(named(page, QLineEdit, "Another dimension"), "Collar wid")
+    role = named(page, QComboBox, "What it asks")
+    role.setCurrentIndex(role.findData("limit"))
+    qtbot.keyClicks(named(page, QLineEdit, "Name of the new kind"), "Rotor, boat")
+    retype(page, qtbot, "allowed, bore diameter", "snug")
+
+
+def assert_half_typed(page: PartKindsPage) -> None:
+    assert named(page, QLineEdit, "Another dimension").text() == "Collar wid"
+    assert named(page, QComboBox, "What it asks").currentData() == "limit"
+    assert named(page, QLineEdit, "Name of the new kind").text() == "Rotor, boat"
+    assert named(page, QLineEdit, "allowed, bore diameter").text() == "snug"
+    assert "bore diameter: 'snug' can't be understood" in words_of(page)
+
+
+def test_what_is_half_typed_stays_when_another_row_goes(
+    page: PartKindsPage, desk: Desk, qtbot: Any
+) -> None:
+    make_ours(page, qtbot)
+    type_half(page, qtbot)
+    tip = kinds_of()["distributor-rotor"].dimension("tip-radius")
+    assert tip is not None
+    press(page, qtbot, f"Take out {tip.label}")
+    qtbot.waitUntil(lambda: f"allowed, {tip.label}" not in _fields(page))
+    assert_half_typed(page)
+
+
+def test_what_is_half_typed_stays_with_its_kind_and_over_a_restart(
+    page: PartKindsPage, desk: Desk, qtbot: Any
+) -> None:
+    make_ours(page, qtbot)
+    type_half(page, qtbot)
+    choose(page, qtbot, "relay")
+    assert named(page, QLineEdit, "Name of the new kind").text() == ""
+    choose(page, qtbot, "distributor rotor")
+    assert_half_typed(page)
+    save_everything(page)
+    again = PartKindsPage(desk, lambda: shelf_of(desk.record), kinds_of())
+    qtbot.addWidget(again)
+    again.show()
+    qtbot.waitExposed(again)
+    choose(again, qtbot, "distributor rotor")
+    assert_half_typed(again)
+    retype(again, qtbot, "allowed, bore diameter", "0.11")
+    named(again, QLineEdit, "Another dimension").clear()
+    named(again, QLineEdit, "Name of the new kind").clear()
+    save_everything(again)
+    assert Drafts(desk.record.folder).read("part kind distributor-rotor") == {}
+
+
+def test_a_dimension_that_was_added_is_not_typed_any_more(
+    page: PartKindsPage, desk: Desk, qtbot: Any
+) -> None:
+    make_ours(page, qtbot)
+    qtbot.keyClicks(named(page, QLineEdit, "Another dimension"), "Collar width")
+    qtbot.keyClicks(named(page, QLineEdit, "Allowed"), "0.2")
+    press(page, qtbot, "Add the dimension")
+    qtbot.waitUntil(lambda: "allowed, Collar width" in _fields(page))
+    assert named(page, QLineEdit, "Another dimension").text() == ""
+
+
+def test_cautions_and_wrongs_of_our_own_are_typed_too(
+    page: PartKindsPage, desk: Desk, qtbot: Any
+) -> None:
+    make_ours(page, qtbot)
+    for heading, words in (
+        ("Cautions", "Take the key out first."),
+        ("How a wrong part gives itself away", "The clip faces the other way."),
+        ("When it goes back on", "! Keep clear of the fan."),
+    ):
+        field = named(page, QPlainTextEdit, heading)
+        field.setFocus()
+        field.appendPlainText(words)
+    save_everything(page)
+    qtbot.waitUntil(lambda: "⚠  Take the key out first." in words_of(page))
+    kind = kinds_of(desk.record)["distributor-rotor"]
+    assert kind.wrongs[-1].say == "The clip faces the other way."
+    assert kind.refit[-1].hurt
+    assert "⚠ Keep clear" in named(page, QPlainTextEdit, "When it goes back on").toPlainText()
+
+
+def test_a_change_here_leaves_what_another_desk_changed_meanwhile(
+    page: PartKindsPage, desk: Desk, qtbot: Any
+) -> None:
+    make_ours(page, qtbot)
+    rotor = kinds_of()["distributor-rotor"]
+    tip = rotor.dimension("tip-radius")
+    assert tip is not None
+    # Another program on the same shop: this window hears nothing of it.
+    kind_actions.change_own_kind(
+        desk.record, rotor, lambda kept: with_change(kept, tip, essential=not tip.essential)
+    )
+    kind_actions.change_own_kind(
+        desk.record,
+        rotor,
+        lambda kept: with_lines(kept, "proof", "Idle it wet.\nDrive it."),
+    )
+    retype(page, qtbot, "allowed, bore diameter", "0.12")
+    field = named(page, QPlainTextEdit, "What proves the repair")
+    field.appendPlainText("Spray it.")
+    save_everything(page)
+    kind = kinds_of(desk.record)["distributor-rotor"]
+    kept = kind.dimension("tip-radius")
+    assert kept is not None
+    assert kept.essential is not tip.essential
+    changed = kind.dimension("bore")
+    assert changed is not None
+    assert changed.allowed == (-0.12, 0.12)
+    assert {one.say for one in kind.proof} >= {"Idle it wet.", "Drive it.", "Spray it."}
+    qtbot.waitUntil(lambda: "Idle it wet." in field.toPlainText())
+
+
+def test_a_change_of_what_another_desk_took_out_is_refused(
+    page: PartKindsPage, desk: Desk, qtbot: Any
+) -> None:
+    make_ours(page, qtbot)
+    kind_actions.give_back(desk.record, kinds_of()["distributor-rotor"])
+    with qtbot.waitSignal(desk.told) as told:
+        retype(page, qtbot, "allowed, bore diameter", "0.12")
+    assert "not the shop's own any more" in told.args[0].sentence()
+    assert named(page, QLineEdit, "allowed, bore diameter").text() == "0.12"

@@ -159,3 +159,25 @@ def test_a_belt_asks_where_the_tensioner_stands(desk: Desk, qtbot: Any) -> None:
         qtbot.keyClick(field, ENTER)
     assert "▣  room enough" in shown.words()
     assert "became 7.5 mm larger" in shown.words()
+
+
+def test_two_meetings_in_one_position_write_their_own_figures(desk: Desk, qtbot: Any) -> None:
+    job = new_job(desk.record)
+    lay(desk, job, "distributor-rotor", "tip-radius", "26.90", "27.45")
+    lay(desk, job, "distributor-rotor", "tip-radius", "26.90", "27.40")
+    lay(desk, job, "distributor-cap", "terminal-radius", "28.40", "28.40")
+    cards = []
+    for one in desk.ask(sets_of_job, job, all_kinds()):
+        card = SetCard(desk, one.judged.part_set, one.position)
+        qtbot.addWidget(card)
+        card.show_set(one)
+        card.show()
+        cards.append(card)
+    first, second = cards
+    assert first.accessibleName() != second.accessibleName()
+    field = named(second, QLineEdit, f"{WOBBLE}, pairs 2 and 3")
+    field.setFocus()
+    qtbot.keyClicks(field, "0.3")
+    qtbot.keyClick(field, ENTER)
+    entered = [one.entered for one in desk.ask(sets_of_job, job, all_kinds())]
+    assert entered == [{}, {"wobble": 0.3}]

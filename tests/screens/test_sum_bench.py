@@ -120,3 +120,37 @@ def test_a_shop_that_reads_inches_types_inches(bench: Bench, qtbot: Any) -> None
     assert named(bench, QLineEdit, "Tip radius, old rotor, in").text() == "26.9 mm"
     qtbot.keyClicks(named(bench, QLineEdit, "Terminal radius in the cap, in"), "1.1181")
     assert "The gap was 1.50 mm" in words_of(bench)
+
+
+def test_a_draft_in_inches_comes_back_in_inches(bench: Bench, qtbot: Any) -> None:
+    change_rule(bench.desk.record, "length_unit", "inch")
+    bench.desk.undo()
+    bench.desk.redo()  # the desk reads its rules again
+    choose(bench, qtbot, "Rotor gap and its change")
+    qtbot.keyClicks(named(bench, QLineEdit, "Terminal radius in the cap, in"), "1.1181")
+    bench.section.keep_draft()
+    again = Bench(bench.desk, bench.job_id)
+    qtbot.addWidget(again)
+    again.show()
+    choose(again, qtbot, "Rotor gap and its change")
+    assert named(again, QLineEdit, "Terminal radius in the cap, in").text() == "1.1181"
+    assert "The gap was 1.50 mm" in words_of(again)
+
+
+def test_typing_that_rests_is_kept_by_itself(bench: Bench, qtbot: Any) -> None:
+    choose(bench, qtbot, "Worth of a road test")
+    qtbot.keyClicks(named(bench, QLineEdit, "Driven without it"), "31")
+    kept = bench.desk.record.folder / "drafts.json"
+    qtbot.waitUntil(lambda: kept.exists() and '"31"' in kept.read_text(), timeout=4000)
+
+
+def test_a_result_that_no_longer_holds_is_not_kept(bench: Bench, qtbot: Any) -> None:
+    choose(bench, qtbot, "Worth of a road test")
+    qtbot.keyClicks(named(bench, QLineEdit, "It came about once in"), "40")
+    driven = named(bench, QLineEdit, "Driven without it")
+    qtbot.keyClicks(driven, "31")
+    assert button(bench, "Keep it with the job").isEnabled()
+    qtbot.keyClicks(driven, "x")
+    qtbot.keyClick(driven, Qt.Key.Key_Return)
+    assert not button(bench, "Keep it with the job").isEnabled()
+    assert bench.desk.ask(sums_of_job, bench.job_id) == ()

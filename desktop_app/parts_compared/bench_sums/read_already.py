@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
-from desktop_app.parts_compared.reading import Reading, Side
+from desktop_app.parts_compared.reading import SIDES, Reading, Side
 from desktop_app.parts_compared.shown_value import number
 
 # (sum, field) -> (part kind, dimension, side)
@@ -33,10 +34,16 @@ PairRead = tuple[PartKind, Sequence[Reading]]
 
 
 def read_already(sum_id: str, pairs: Sequence[PairRead]) -> dict[str, str]:
-    """Return the fields that the readings of the job's pairs fill, as they would be typed."""
+    """Return the fields that the readings of the job's pairs fill, as they would be typed.
+
+    Of several pairs of one kind only one fills the sum, so that nothing is averaged or set side
+    by side that is not of the same pair.
+    """
+    wanted = {field: asked for (named, field), asked in _READ.items() if named == sum_id}
     filled = {}
-    for (sum_named, field), (kind, dimension, side) in _READ.items():
-        values = _values(pairs, kind, dimension, side) if sum_named == sum_id else []
+    for field, (kind, dimension, side) in wanted.items():
+        of_kind = [asked for asked in wanted.values() if asked[0] == kind]
+        values = _values(_chosen(sum_id, kind, of_kind, pairs), dimension, side)
         if values:
             filled[field] = _typed(values, each=(sum_id, field) in _EACH)
     if sum_id == "turned-or-mirrored":
@@ -44,25 +51,41 @@ def read_already(sum_id: str, pairs: Sequence[PairRead]) -> dict[str, str]:
     return filled
 
 
+def _chosen(
+    sum_id: str, kind: str, asked: Sequence[tuple[str, str, Side]], pairs: Sequence[PairRead]
+) -> Sequence[Reading]:
+    """Return the readings of the last pair that holds most of what is asked.
+
+    For the life of pads it is the pair that wore the most: the thinnest lining taken off.
+    """
+    best: Sequence[Reading] = ()
+    rank: tuple[float, int] = (0.0, 0)
+    for one, readings in pairs:
+        if one.sort != kind:
+            continue
+        held = sum(bool(_values(readings, dimension, side)) for _, dimension, side in asked)
+        worn = _values(readings, "lining-thickness", "removed") if sum_id == "pad-life" else []
+        thinnest = min((float(value) for value in worn), default=math.inf)
+        mine = (-thinnest if sum_id == "pad-life" else 0.0, held)
+        if held and (not best or mine >= rank):
+            best, rank = readings, mine
+    return best
+
+
 def _angles(pairs: Sequence[PairRead]) -> dict[str, str]:
-    for kind, readings in pairs:
+    for kind, readings in reversed(pairs):
         for one in kind.dimensions:
             if one.role != "orientation":
                 continue
-            old, new = (
-                _values([(kind, readings)], kind.id, one.name, side)
-                for side in ("removed", "replacement")
-            )
+            old, new = (_values(readings, one.name, side) for side in SIDES)
             if old and new:
                 return {"old": _typed(old), "new": _typed(new)}
     return {}
 
 
-def _values(pairs: Sequence[PairRead], kind: str, dimension: str, side: str) -> list[float | str]:
+def _values(readings: Sequence[Reading], dimension: str, side: Side) -> list[float | str]:
     return [
         value
-        for one, readings in pairs
-        if one.id == kind
         for reading in readings
         if (reading.dimension, reading.side) == (dimension, side)
         for value in reading.values

@@ -38,8 +38,8 @@ def phase_gap_doubt(
     """
     here = phase_gap(terminal, tip, beyond)
     moved = [
-        [phase_gap(terminal + sign * off_mm, tip, beyond) for sign in (-1, 1)],
-        [phase_gap(terminal, tip + sign * off_mm, beyond) for sign in (-1, 1)],
+        [phase_gap(max(0.0, terminal + sign * off_mm), tip, beyond) for sign in (-1, 1)],
+        [phase_gap(terminal, max(0.0, tip + sign * off_mm), beyond) for sign in (-1, 1)],
         [phase_gap(terminal, tip, max(0.0, beyond + sign * off_deg)) for sign in (-1, 1)],
     ]
     return math.hypot(*(max(abs(one - here) for one in ends) for ends in moved))

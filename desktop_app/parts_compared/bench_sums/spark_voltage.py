@@ -36,13 +36,15 @@ def ratio_kept(sums: Iterable[SumKept]) -> float | None:
 
 def _worked(filled: Filled) -> BenchSum:
     ratio, off = filled.number("ratio"), filled.number("gap_doubt")
-    air = Air(filled.number("pressure"), filled.number("temperature"))
+    under_cap = Air(temperature_c=filled.number("cap_temperature"))
+    intake = Air(filled.number("pressure"), filled.number("temperature"))
     before, after = (
         spark_path(
             Gap(filled.number(f"rotor_{side}"), off),
             Gap(filled.number(f"plug_{side}"), off),
             ratio,
-            air,
+            under_cap,
+            intake,
         )
         for side in ("old", "new")
     )
@@ -74,10 +76,12 @@ OFFERED = SumOffered(
                  help="From the vehicle maker's data; 10 is common practice, no source."),
         SumField("gap_doubt", "one gap may be off by, ±", "mm", default="0.10", least=0.0,
                  help="A rotor gap is vague: shaft play and the cap's seat are in it."),
-        SumField("pressure", "air pressure", "kPa", default="101.325", least=50.0, most=110.0,
-                 help="Where the engine draws its air."),
-        SumField("temperature", "air temperature", "C", default="20", least=-40.0, most=150.0,
-                 help="Under the cap it is warmer than outside."),
+        SumField("pressure", "pressure in the intake", "kPa", default="101.325", least=50.0,
+                 most=300.0, help="Absolute: open air is about 101, a charged engine has more."),
+        SumField("temperature", "temperature in the intake", "C", default="20", least=-40.0,
+                 most=150.0, help="Of the air that the cylinder draws."),
+        SumField("cap_temperature", "temperature under the cap", "C", default="20", least=-40.0,
+                 most=150.0, help="Warm when the engine is. The cap stands in open air: 101 kPa."),
     ),
     work=_worked,
     caution=IGNITION_CAUTION,

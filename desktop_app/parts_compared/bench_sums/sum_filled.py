@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from desktop_app.parts_compared.bench_sums.instrument_doubt import one_reading, two_readings
 from desktop_app.parts_compared.bench_sums.sum_field import MEASURED, SumField
 from desktop_app.parts_compared.bench_sums.typed_list import (
+    MOST_PARTS,
     list_parts,
     typed_groups,
     typed_wholes,
@@ -56,6 +57,10 @@ class Filled:
         field = self._field(name)
         text = self._text(field)
         parts = list_parts(text) if field.kind == "list" else [text]
+        if not parts:
+            raise self.trouble(name, "nothing is entered.", self._accepted(field))
+        if len(parts) > MOST_PARTS:
+            raise self.trouble(name, f"{len(parts)} values.", f"Accepted: {MOST_PARTS} at most.")
         return tuple(self._measured(field, part) for part in parts)
 
     def whole(self, name: str) -> int:

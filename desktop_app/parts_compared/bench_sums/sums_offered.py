@@ -34,7 +34,10 @@ SUMS: dict[str, SumOffered] = {
 
 
 def sums_for(kind: str) -> tuple[SumOffered, ...]:
-    """Return the sums offered with a part kind: those of the kind first, then the general ones."""
+    """Return the sums offered with a part kind: those of the kind first, then the general ones.
+
+    `kind` is the kind's `sort`, so that a copied kind gets the sums of what it was copied from.
+    """
     own = [one for one in SUMS.values() if kind in one.kinds]
     return tuple(own + [one for one in SUMS.values() if not one.kinds])
 

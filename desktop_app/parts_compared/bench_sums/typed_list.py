@@ -7,13 +7,13 @@ import re
 _WHOLE = re.compile(r"\d{1,7}")
 _WHOLES_PARTED = re.compile(r"[\s,;/+\-–]+")
 _GROUPS_PARTED = re.compile(r"[/;|]")
-_MOST = 64
+MOST_PARTS = 64
 
 
 def typed_wholes(text: str) -> tuple[int, ...] | None:
     """Return the whole numbers, parted by space, comma, slash or dash; None if not such a list."""
     parts = [part for part in _WHOLES_PARTED.split(text.strip()) if part]
-    if not 0 < len(parts) <= _MOST or not all(_WHOLE.fullmatch(part) for part in parts):
+    if not 0 < len(parts) <= MOST_PARTS or not all(_WHOLE.fullmatch(part) for part in parts):
         return None
     return tuple(int(part) for part in parts)
 
@@ -40,4 +40,4 @@ def list_parts(text: str) -> list[str]:
         parts = re.split(r"(?<=[^\d\s.,+\-−/])\s+(?=[\d+\-−.,])", bare)
     else:
         parts = bare.split()
-    return [part.strip() for part in parts if part.strip()][: _MOST + 1]
+    return [part.strip() for part in parts if part.strip()]

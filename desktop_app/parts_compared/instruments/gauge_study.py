@@ -202,9 +202,11 @@ def _anova(cells: Cells, people: tuple[str, ...], parts: tuple[int, ...], trials
     of_part = {b: mean_and_spread([mean[a, b] for a in people])[0] for b in parts}
     k, n = len(people), len(parts)
     both = (mean[a, b] - of_person[a] - of_part[b] + whole for a in people for b in parts)
+    noise = _noise(cells)
     by_part = Squares(k * trials * _squared(m - whole for m in of_part.values()), n - 1)
     by_person = Squares(n * trials * _squared(m - whole for m in of_person.values()), k - 1)
-    interaction = Squares(trials * _squared(both), (k - 1) * (n - 1))
+    crossed = trials * _squared(both)
+    interaction = Squares(crossed if crossed > noise else 0.0, (k - 1) * (n - 1))
     repeats = _repeats(cells)
     total = Squares(
         _squared(value - whole for values in cells.values() for value in values),
@@ -212,6 +214,13 @@ def _anova(cells: Cells, people: tuple[str, ...], parts: tuple[int, ...], trials
     )
     f, p = _interaction_test(interaction, repeats)
     return Anova(by_part, by_person, interaction, repeats, total, f, p)
+
+
+def _noise(cells: Cells) -> float:
+    """Return the sum of squares that rounding in the sums alone may leave."""
+    values = [value for listed in cells.values() for value in listed]
+    largest = max(abs(value) for value in values)
+    return float(len(values) * (1e-9 * largest) ** 2)
 
 
 def _interaction_test(interaction: Squares, repeats: Squares) -> tuple[float | None, float | None]:

@@ -60,7 +60,12 @@ def load_kinds(folders: Sequence[Folder], own: Mapping[str, str] = NOTHING) -> K
                 kinds[kind.id] = kind
     for name, text in own.items():
         try:
-            kinds[name] = read_kind(text, f"the shop's own {name}")
+            kind = read_kind(text, f"the shop's own {name}")
+            if kind.id != name:
+                raise KindTrouble(
+                    f"the shop's own {name}", None, f"it calls itself {kind.id}", "Take it off."
+                )
+            kinds[name] = kind
         except KindTrouble as trouble:
             troubles.append(trouble)
     return KindShelf(dict(sorted(kinds.items())), tuple(troubles), frozenset(own) & kinds.keys())

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Mapping, Sequence
 from typing import Any, TypeVar
 
 from desktop_app.parts_compared.part_kinds.kind_trouble import KindTrouble
 
+_LARGEST = 1e9  # of any unit; no part has more
 _Word = TypeVar("_Word", bound=str)
 
 
@@ -113,4 +113,6 @@ class KindTable:
 
 
 def _is_number(value: object) -> bool:
-    return isinstance(value, int | float) and not isinstance(value, bool) and math.isfinite(value)
+    if not isinstance(value, int | float) or isinstance(value, bool):
+        return False
+    return abs(value) <= _LARGEST  # not so for a NaN

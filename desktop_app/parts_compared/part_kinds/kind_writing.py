@@ -16,6 +16,7 @@ def kind_as_toml(kind: PartKind) -> str:
             "schema": 1,
             **_filled(
                 id=kind.id,
+                like=kind.like,
                 name=kind.name,
                 also=kind.also,
                 system=kind.system,

@@ -5,15 +5,13 @@ from __future__ import annotations
 import re
 from collections.abc import Collection
 from dataclasses import replace
+from typing import Any
 
 from desktop_app.parts_compared.in_shop_unit import MM_PER_INCH
 from desktop_app.parts_compared.part_kinds.part_kind import (
-    ConditionTerm,
     Dimension,
     Direction,
     PartKind,
-    ProofCheck,
-    RefitCheck,
     Role,
     Span,
 )
@@ -67,8 +65,25 @@ def with_dimension(kind: PartKind, changed: Dimension) -> PartKind:
     )
 
 
+def with_change(kind: PartKind, shown: Dimension, **change: Any) -> PartKind:
+    """Return the kind with only these values of one dimension changed.
+
+    Refused where the kind has the dimension that was shown no more, or asks something else of it.
+    """
+    kept = kind.dimension(shown.name)
+    if kept is None or _asked(kept) != _asked(shown):
+        raise ShopTrouble(
+            f"“{shown.label}” is not measured in this way on {kind.name} any more.",
+            kept="Nothing was changed.",
+            do="Look at what the kind measures now.",
+        )
+    return with_dimension(kind, replace(kept, **change))
+
+
 def without_dimension(kind: PartKind, name: str) -> PartKind:
     """Return the kind without a dimension; the last one stays, and so does what needs it."""
+    if kind.dimension(name) is None:
+        raise ShopTrouble(f"{kind.name} has this dimension no more.", kept="Nothing changed.")
     left = tuple(one for one in kind.dimensions if one.name != name)
     if not left:
         raise ShopTrouble("A part kind needs one dimension at least.", kept="It was left.")
@@ -108,26 +123,8 @@ def new_dimension(
     return replace(bare, allowed=read_allowed(allowed, bare, length_unit))
 
 
-def with_lines(kind: PartKind, part: str, text: str) -> PartKind:
-    """Return the kind with its conditions, cautions, refit or proof lines as typed, one a line.
-
-    A line that was there keeps what goes with it (what wear moves, where it can hurt).
-    """
-    lines = tuple(dict.fromkeys(line.strip() for line in text.splitlines() if line.strip()))
-    if any(len(line) > 4 * _LONGEST for line in lines):
-        raise ShopTrouble(f"A line is too long: {4 * _LONGEST} letters at most.")
-    if part == "conditions":
-        terms = {one.term: one for one in kind.conditions}
-        return replace(
-            kind, conditions=tuple(terms.get(line, ConditionTerm(line)) for line in lines)
-        )
-    if part == "refit":
-        checks = {one.say: one for one in kind.refit}
-        return replace(kind, refit=tuple(checks.get(line, RefitCheck(line)) for line in lines))
-    if part == "proof":
-        proofs = {one.say: one for one in kind.proof}
-        return replace(kind, proof=tuple(proofs.get(line, ProofCheck(line)) for line in lines))
-    return replace(kind, cautions=lines)
+def _asked(one: Dimension) -> tuple[Role, str, Direction | None]:
+    return one.role, one.unit, one.direction
 
 
 def _limits(words: str, dimension: Dimension, length_unit: str) -> Span | None:

@@ -76,7 +76,10 @@ class ProofCheck:
 
 @dataclass(frozen=True, slots=True)
 class PartKind:
-    """Everything the shop knows about comparing one kind of part."""
+    """Everything the shop knows about comparing one kind of part.
+
+    `like` is the id of the built-in kind that a shop's own kind was copied from.
+    """
 
     id: str
     name: str
@@ -91,6 +94,12 @@ class PartKind:
     wrongs: tuple[TypicalWrong, ...]
     refit: tuple[RefitCheck, ...]
     proof: tuple[ProofCheck, ...]
+    like: str = ""
+
+    @property
+    def sort(self) -> str:
+        """Return the id that sets, sums and the spark path know such a part by."""
+        return self.like or self.id
 
     def dimension(self, name: str) -> Dimension | None:
         """Return the dimension of that name, or None."""

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-import tomllib
 
 from desktop_app.parts_compared.part_kinds.kind_table import KindTable
 from desktop_app.parts_compared.part_kinds.kind_trouble import KindTrouble
@@ -21,6 +20,7 @@ from desktop_app.parts_compared.part_kinds.part_kind import (
     Span,
     TypicalWrong,
 )
+from desktop_app.shop_record.toml_text import toml_values
 
 _NAME = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*\Z")
 
@@ -31,7 +31,7 @@ def read_kind(text: str, file: str) -> PartKind:
     Keys that are not known are left alone. Raises KindTrouble.
     """
     try:
-        values = tomllib.loads(text)
+        values = toml_values(text)
     except (ValueError, RecursionError) as error:
         line = re.search(r"at line (\d+)", str(error))
         raise KindTrouble(
@@ -59,6 +59,7 @@ def read_kind(text: str, file: str) -> PartKind:
         proof=tuple(
             ProofCheck(one.word("say"), one.word("level", "bay")) for one in table.tables("proof")
         ),
+        like=_name(table, "like") if table.word("like", "") else "",
     )
 
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-import tomllib
 
 from desktop_app.parts_compared.part_kinds.kind_shelf import Folder
 from desktop_app.parts_compared.part_kinds.kind_table import KindTable
@@ -16,6 +15,7 @@ from desktop_app.parts_compared.part_sets.part_set import (
     PartSet,
     PartTerm,
 )
+from desktop_app.shop_record.toml_text import toml_values
 
 UNITS = ("mm",)
 _NAME = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*\Z")
@@ -34,7 +34,7 @@ def read_set(text: str, file: str) -> PartSet:
     Keys that are not known are left alone. Raises KindTrouble.
     """
     try:
-        values = tomllib.loads(text)
+        values = toml_values(text)
     except (ValueError, RecursionError) as error:
         line = re.search(r"at line (\d+)", str(error))
         raise KindTrouble(

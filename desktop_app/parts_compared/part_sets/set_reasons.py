@@ -1,4 +1,4 @@
-"""What a set says about each of its pairs: parts that may touch are the wrong parts."""
+"""What a set says about each of its pairs: parts that may touch stop both."""
 
 from __future__ import annotations
 

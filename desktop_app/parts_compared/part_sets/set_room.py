@@ -36,7 +36,8 @@ class Share:
 class SetRoom:
     """A sum: its value, ± `worst` if everything adds up, ± `usual` as the root of the squares.
 
-    `play` is the part of the worst case that the car goes through by itself.
+    `play` is the part of the worst case that the car goes through by itself, `doubt` the rest:
+    what readings and figures leave open if everything adds up.
     """
 
     value: float
@@ -45,6 +46,16 @@ class SetRoom:
     play: float
     shares: tuple[Share, ...]
     place: str = ""
+
+    @property
+    def doubt(self) -> float:
+        """Return what is known loosely, without the play."""
+        return math.fsum(one.reach for one in self.shares if not one.moves)
+
+    @property
+    def taken(self) -> tuple[Share, ...]:
+        """Return the shares that were not measured but taken as usual."""
+        return tuple(one for one in self.shares if one.source == "from the set")
 
     @property
     def lowest(self) -> float:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from desktop_app.parts_compared.in_shop_unit import shop_unit
+from desktop_app.parts_compared.part_sets.part_set import PartSet
 from desktop_app.parts_compared.part_sets.set_room import SetRoom, Share
 from desktop_app.parts_compared.part_sets.set_verdict import SetComparison
 from desktop_app.parts_compared.shown_value import amount, doubt, number
@@ -30,9 +31,13 @@ def main_sentence(judged: SetComparison, length_unit: str = "mm") -> str:
         left = amount(least, unit, min(least, room.usual * factor))
         return f"At the worst {left} is left. {part_set.say_room}"
     if judged.verdict == "may touch":
-        return f"{_room(judged, room, length_unit)} It can reach nothing. {part_set.say_touch}"
+        return f"{_room(judged, room, length_unit)} {_touching(part_set, room)}"
     if judged.verdict == "may run out":
         return f"{_room(judged, room, length_unit)} {part_set.say_run_out}"
+    if judged.verdict == "not measured":
+        left = amount((room.lowest - part_set.at_least) * factor, unit, room.usual * factor)
+        missing = f"the {_limit_label(part_set)} is not entered"
+        return f"At the worst {left} is left, but the other end can't be judged: {missing}."
     return (
         f"{_room(judged, room, length_unit)} Whether that is room enough, "
         "these readings can't tell."
@@ -66,12 +71,27 @@ def _sentences(judged: SetComparison, length_unit: str) -> Iterator[str]:
     if judged.taken:
         listed = "; ".join(_share(one, unit, factor) for one in judged.taken)
         yield f"Not measured, but taken as usual: {listed}."
-    if part_set.at_most_given and judged.at_most is None and judged.after is not None:
-        term = part_set.given_term(part_set.at_most_given)
-        label = part_set.at_most_given if term is None else term.label
-        yield f"The other end was not looked at: the {label} is not entered."
+    unseen = part_set.at_most_given and judged.at_most is None and judged.after is not None
+    if unseen and judged.verdict != "not measured":
+        yield f"The other end was not looked at: the {_limit_label(part_set)} is not entered."
     if part_set.honest:
         yield part_set.honest
+
+
+def _touching(part_set: PartSet, room: SetRoom) -> str:
+    """Say what a room means that can reach nothing: proof only where nothing was just taken."""
+    if not room.taken:
+        return f"It can reach nothing. {part_set.say_touch}"
+    if room.value - part_set.at_least + room.doubt <= 0:
+        return "Nothing is left even without play: check that each of these parts is right."
+    usual = [one for one in room.taken if one.moves]
+    first = "Measure the play first" if usual else "Measure first what was taken as usual"
+    return f"Play may use that up. {first}, and check that each of these parts is right."
+
+
+def _limit_label(part_set: PartSet) -> str:
+    term = part_set.given_term(part_set.at_most_given)
+    return part_set.at_most_given if term is None else term.label
 
 
 def _room(judged: SetComparison, room: SetRoom, length_unit: str) -> str:

@@ -6,6 +6,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 
 from desktop_app.parts_compared.instruments.instrument import Instrument, instrument_for
+from desktop_app.parts_compared.instruments.tool_choice import finest, finest_together
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension, PartKind
 from desktop_app.parts_compared.part_sets.part_set import GivenTerm, PartSet, PartTerm
 from desktop_app.parts_compared.part_sets.set_room import SetRoom, Share, room_of
@@ -20,7 +21,10 @@ from desktop_app.parts_compared.uncertainty import (
 
 @dataclass(frozen=True, slots=True)
 class PartRead:
-    """A pair as a set needs it: its kind and the readings of both sides."""
+    """A pair as a set needs it: its kind and the readings of both sides.
+
+    Sets find it by the kind's `sort`: a copied kind stands in for what it was copied from.
+    """
 
     kind: PartKind
     readings: tuple[Reading, ...]
@@ -36,13 +40,30 @@ class SetRead:
     entered: Mapping[str, float] = field(default_factory=dict)
 
     def side_of(self, term: PartTerm, side: Side) -> SideReading | None:
-        """Return what was read of a term's dimension on one side; the finest instrument counts."""
+        """Return what was read of a term's dimension on one side.
+
+        Of several instruments the same count as in the verdict on the pair, so that both give
+        the same difference.
+        """
         by_tool = self._by_tool(term, side)
         if not by_tool:
             return None
-        finest = min(by_tool, key=lambda tool: (tool.max_error, tool.resolution, tool.name))
-        values = by_tool[finest]
-        return side_reading(unwound(values) if finest.unit == "deg" else values, finest)
+        tool = self._tool(term, side, by_tool)
+        values = by_tool[tool]
+        return side_reading(unwound(values) if tool.unit == "deg" else values, tool)
+
+    def _tool(
+        self, term: PartTerm, side: Side, mine: Mapping[Instrument, list[float]]
+    ) -> Instrument:
+        dimension = self.dimension(term)
+        if dimension is not None and dimension.role == "limit":
+            return finest(mine)
+        removed = side == "removed"
+        other = self._by_tool(term, "replacement" if removed else "removed")
+        if not other:
+            return finest(mine)
+        old, new = finest_together(mine, other) if removed else finest_together(other, mine)
+        return old if removed else new
 
     def each_of(self, term: PartTerm, side: Side) -> tuple[SideReading, ...]:
         """Return one reading for each place, where as many were read as places were counted."""

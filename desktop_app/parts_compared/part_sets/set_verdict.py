@@ -61,8 +61,9 @@ class SetComparison:
 def judge_set(read: SetRead) -> SetComparison:
     """Judge the parts of a set together. The same input always gives the same answer.
 
-    A room that play alone can use up counts against the parts. One that only the doubt of the
-    readings could use up is too close to tell. One that is left at the worst is enough.
+    A room that play can use up even where the doubt of the readings is in the parts' favour
+    counts against them. One that only doubt decides about is too close to tell. One that is left
+    at the worst is enough, once both ends could be looked at.
     """
     before, after = rooms_of_side(read, "removed"), rooms_of_side(read, "replacement")
     at_most = _at_most(read)
@@ -81,7 +82,7 @@ def judge_set(read: SetRead) -> SetComparison:
         change=_change(read),
         at_most=at_most,
         next_steps=steps,
-        taken=tuple(_taken(decisive)),
+        taken=() if decisive is None else decisive.taken,
     )
 
 
@@ -106,15 +107,17 @@ def _gravest(judged: tuple[SetVerdict, SetRoom]) -> tuple[int, float]:
 
 def _judge_room(part_set: PartSet, room: SetRoom, at_most: Share | None) -> SetVerdict:
     left = room.value - part_set.at_least
-    if left <= room.play:
+    if left + room.doubt <= room.play:
         return "may touch"
-    if at_most is not None and at_most.value - room.value <= room.play:
-        return "may run out"
+    if at_most is not None:
+        further, off = at_most.value - room.value, at_most.half_width
+        if further + room.doubt + off <= room.play:
+            return "may run out"
+        if further <= room.worst + off:
+            return "too close to tell"
     if left <= room.worst:
         return "too close to tell"
-    if at_most is not None and at_most.value - room.value <= room.worst + at_most.half_width:
-        return "too close to tell"
-    return "room enough"
+    return "not measured" if part_set.at_most_given and at_most is None else "room enough"
 
 
 def _change(read: SetRead) -> Estimate | None:
@@ -165,8 +168,8 @@ def _steps(
     if room is None:
         return missing
     steps: list[str] = []
-    if verdict in ("may touch", "may run out"):
-        steps += [one.do for one in _taken(room) if one.moves]
+    if verdict in ("may touch", "may run out", "too close to tell"):
+        steps += [one.do for one in room.taken if one.moves]
     if verdict == "too close to tell":
         doubtful = [one for one in room.shares if not one.moves and one.reach > 0]
         steps += [max(doubtful, key=lambda one: one.reach).do] if doubtful else []
@@ -174,8 +177,3 @@ def _steps(
     if limit is not None and given_share(limit, read.entered) is None:
         steps.append(given_step(limit))
     return tuple(steps)
-
-
-def _taken(room: SetRoom | None) -> list[Share]:
-    shares = () if room is None else room.shares
-    return [one for one in shares if one.source == "from the set"]

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from dataclasses import replace
+from collections.abc import Callable, Mapping
 from functools import partial
+from typing import Any
 
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QGridLayout, QPushButton, QWidget
@@ -14,10 +14,10 @@ from desktop_app.parts_compared.instruments.instrument_choice import instruments
 from desktop_app.parts_compared.part_kinds.own_kind import (
     SHOPS_FIGURE,
     read_allowed,
-    with_dimension,
+    with_change,
     without_dimension,
 )
-from desktop_app.parts_compared.part_kinds.part_kind import Dimension, PartKind
+from desktop_app.parts_compared.part_kinds.part_kind import Dimension, PartKind, Span
 from desktop_app.parts_compared.part_kinds.said_of_dimension import (
     ROLE_WORDS,
     allowed_typed,
@@ -41,6 +41,8 @@ class KindDimensions(QWidget):
         self._desk = desk
         self._kind = kind
         self._shows: list[Callable[[Dimension], None]] = []
+        self._fields: dict[str, LineField] = {}
+        self._taken_out: set[str] = set()
         self._grid = QGridLayout(self)
         self._grid.setContentsMargins(0, 0, 0, 0)
         self._grid.setVerticalSpacing(6)
@@ -65,6 +67,18 @@ class KindDimensions(QWidget):
         for show, one in zip(self._shows, kind.dimensions, strict=True):
             show(one)
 
+    def unsaved(self) -> dict[str, str]:
+        """Return the allowed figures that are typed and not kept, by dimension."""
+        return {name: field.text() for name, field in self._fields.items() if field.unsaved()}
+
+    def fill_in(self, typed: Mapping[str, str]) -> None:
+        """Put in figures that were typed before and not kept, and say why they were refused."""
+        for name, text in typed.items():
+            one, field = self._kind.dimension(name), self._fields.get(name)
+            if one is not None and field is not None:
+                field.setText(text)
+                self._read(one, text)
+
     def _add_words(self, one: Dimension, row: int) -> None:
         self._grid.addWidget(plain_label(one.label[:1].upper() + one.label[1:], wrap=True), row, 0)
         self._grid.addWidget(plain_label(ROLE_WORDS[one.role], "quiet", wrap=True), row, 1)
@@ -86,6 +100,7 @@ class KindDimensions(QWidget):
         field = LineField(f"allowed, {one.label}", partial(self._save_allowed, one.name))
         field.setToolTip(tooltip(allowed_words(one, self._desk.rules.length_unit)))
         field.setEnabled(one.role not in ("count", "word"))
+        self._fields[one.name] = field
         tools = instruments_for(one, self._tools)
         tool = ChoiceField(
             f"instrument, {one.label}",
@@ -112,26 +127,36 @@ class KindDimensions(QWidget):
 
     def _save_allowed(self, name: str, text: str) -> object:
         one = self._kind.dimension(name)
-        if one is None:
+        if one is None or name in self._taken_out:
             return None
+        read = self._read(one, text)
+        return None if read is None else self._keep(name, allowed=read[0], basis=SHOPS_FIGURE)
+
+    def _read(self, one: Dimension, text: str) -> tuple[Span | None] | None:
+        """Return the span that was typed, or None where it is refused; the page says why."""
         try:
             span = read_allowed(text, one, self._desk.rules.length_unit)
         except ShopTrouble as trouble:
-            self._say(name, f"✎ {one.label}: {trouble.sentence()}")
+            self._say(one.name, f"✎ {one.label}: {trouble.sentence()}")
             return None
-        self._say(name, "")
-        return self._keep(replace(one, allowed=span, basis=SHOPS_FIGURE))
+        self._say(one.name, "")
+        return (span,)
 
     def _save_tool(self, name: str, tool: str) -> object:
-        one = self._kind.dimension(name)
-        return None if one is None else self._keep(replace(one, instrument=tool))
+        return self._keep(name, instrument=tool)
 
     def _save_need(self, name: str, needed: bool) -> object:
-        one = self._kind.dimension(name)
-        return None if one is None else self._keep(replace(one, essential=needed))
+        return self._keep(name, essential=needed)
 
-    def _keep(self, changed: Dimension) -> object:
-        return self._desk.do(kind_actions.keep_own_kind, with_dimension(self._kind, changed))
+    def _keep(self, name: str, **change: Any) -> object:
+        one = self._kind.dimension(name)
+        if one is None:
+            return None
+        return self._desk.do(
+            kind_actions.change_own_kind,
+            self._kind,
+            lambda kept: with_change(kept, one, **change),
+        )
 
     def _say(self, name: str, words: str) -> None:
         self._refusals[name] = words
@@ -142,8 +167,12 @@ class KindDimensions(QWidget):
     def _take_out(self) -> None:
         name = str(self.sender().property("dimension"))
         try:
-            left = without_dimension(self._kind, name)
+            without_dimension(self._kind, name)
         except ShopTrouble as trouble:
             self._say("", f"✎ {trouble.sentence()}")
             return
-        self._desk.do(kind_actions.keep_own_kind, left)
+        done = self._desk.do(
+            kind_actions.change_own_kind, self._kind, lambda kept: without_dimension(kept, name)
+        )
+        if done is not None:
+            self._taken_out.add(name)

@@ -2,28 +2,31 @@
 
 from __future__ import annotations
 
-from functools import partial
-
 from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from desktop_app.parts_compared import kind_actions
-from desktop_app.parts_compared.part_kinds.own_kind import with_lines
+from desktop_app.parts_compared.part_kinds.kind_lines import Part
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.screen.kind_dimensions import KindDimensions
+from desktop_app.parts_compared.screen.kind_lines_field import KindLinesField
 from desktop_app.parts_compared.screen.new_dimension_form import NewDimensionForm
 from desktop_app.parts_compared.stored_kinds import pairs_of_kind
-from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.fields import Labelled, WordsField
+from desktop_app.shop_window.drafts import Drafts
+from desktop_app.shop_window.fields import LineField, WordsField
+from desktop_app.shop_window.flow_row import empty
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.texts import CautionBox, plain_label, tooltip
 
-PARTS = (
+PARTS: tuple[tuple[Part, str], ...] = (
+    ("cautions", "Cautions"),
     ("conditions", "Words for what is seen"),
     ("refit", "When it goes back on"),
     ("proof", "What proves the repair"),
+    ("wrongs", "How a wrong part gives itself away"),
 )
+NAME, NEW, ALLOWED, LINES = "name", "new ", "allowed ", "lines "  # places of a draft
 
 
 class KindSheet(QWidget):
@@ -32,39 +35,47 @@ class KindSheet(QWidget):
     copy_wanted = Signal(str)
     effect_wanted = Signal()
 
-    def __init__(self, desk: Desk, kind: PartKind, *, own: bool, built_in: bool = True) -> None:
+    def __init__(
+        self, desk: Desk, kind: PartKind, *, own: bool, built_in: bool = True, copy_of: str = ""
+    ) -> None:
         super().__init__()
         self._built_in = built_in
+        self._copy_of = copy_of
         self._effect = plain_label("", wrap=True)
         self._effect.hide()
         self._desk = desk
         self._kind = kind
         self._own = own
-        self._lines: dict[str, WordsField] = {}
+        self._drafts = Drafts(desk.record.folder)
+        self._lists = {
+            part: KindLinesField(desk, kind, part, heading, own=own) for part, heading in PARTS
+        }
         self._name = QLineEdit()
         self._refusal = plain_label("", wrap=True)
         self._refusal.hide()
-        self._form: NewDimensionForm | None = None
+        self._form = NewDimensionForm(desk, kind) if own else None
         self._dimensions = KindDimensions(desk, kind, own=own)
+        self._boxed: tuple[str, ...] = ()
+        self._box = QVBoxLayout()
+        self._lay_out()
+        self._show_cautions()
+        self._fill_in()
+
+    def _lay_out(self) -> None:
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(14)
         column.addWidget(self._head())
-        if kind.cautions:
-            column.addWidget(CautionBox(kind.cautions))
+        column.addLayout(self._box)
         measured = Section("What is measured")
         measured.column.addWidget(self._dimensions)
-        if own:
-            self._form = NewDimensionForm(desk, kind)
+        if self._form is not None:
             measured.column.addWidget(self._form)
         column.addWidget(measured)
-        for part, heading in PARTS:
-            column.addWidget(self._part(part, heading))
-        wrongs = Section("How a wrong part gives itself away")
-        for wrong in kind.wrongs:
-            wrongs.column.addWidget(plain_label(f"–  {wrong.say}", wrap=True))
-        wrongs.setVisible(bool(kind.wrongs))
-        column.addWidget(wrongs)
+        for part, section in self._lists.items():
+            column.addWidget(section)
+            boxed = part == "cautions" or (part == "wrongs" and not self._kind.wrongs)
+            section.setVisible(self._own or not boxed)
 
     def can_show(self, kind: PartKind, *, own: bool) -> bool:
         """Tell whether this kind has the same places, so that only their values may differ."""
@@ -78,8 +89,22 @@ class KindSheet(QWidget):
         self._dimensions.show_kind(kind)
         if self._form is not None:
             self._form.show_kind(kind)
-        for part, field in self._lines.items():
-            field.show_value(_lines_of(kind, part))
+        for section in self._lists.values():
+            section.show_kind(kind)
+        self._show_cautions()
+        self._write_draft()
+
+    def copied(self) -> None:
+        """Empty the name of the new kind: it has been made."""
+        self._name.clear()
+
+    def keep_draft(self) -> None:
+        """Save what can be saved, and keep what is only typed for when the kind is shown again."""
+        for line in self.findChildren(LineField):
+            line.save_now()
+        for words in self.findChildren(WordsField):
+            words.save_now()
+        self._write_draft()
 
     def say_effect(self, words: str) -> None:
         """Say what the shop's own form changes."""
@@ -91,11 +116,14 @@ class KindSheet(QWidget):
         head = Section("")
         head.column.addWidget(plain_label(kind.name[:1].upper() + kind.name[1:], "title"))
         also = f"Also: {', '.join(kind.also)}.  " if kind.also else ""
+        copy = f"A copy of {self._copy_of}.  " if self._copy_of else ""
         pairs = self._desk.ask(pairs_of_kind, kind.id) or 0
         noun = "pair" if pairs == 1 else "pairs"
         head.column.addWidget(
             plain_label(
-                f"{also}System: {kind.system}.  {pairs} {noun} in the record.", "quiet", wrap=True
+                f"{copy}{also}System: {kind.system}.  {pairs} {noun} in the record.",
+                "quiet",
+                wrap=True,
             )
         )
         row = QHBoxLayout()
@@ -111,13 +139,13 @@ class KindSheet(QWidget):
         self._name.setPlaceholderText("name of the new kind")
         self._name.setAccessibleName("Name of the new kind")
         self._name.setMaxLength(80)
-        copy = QPushButton("Copy it under this name")
-        copy.clicked.connect(self._copy)
+        make = QPushButton("Copy it under this name")
+        make.clicked.connect(self._copy)
         self._name.returnPressed.connect(self._copy)
         row.addWidget(change)
         row.addStretch(1)
         row.addWidget(self._name, 2)
-        row.addWidget(copy)
+        row.addWidget(make)
         head.column.addLayout(row)
         head.column.addWidget(self._refusal)
         if self._own and self._built_in:
@@ -130,25 +158,40 @@ class KindSheet(QWidget):
             head.column.addLayout(line)
         return head
 
-    def _part(self, part: str, heading: str) -> QWidget:
-        section = Section(heading)
-        if self._own:
-            field = WordsField(heading, partial(self._save_lines, part), 5)
-            field.show_value(_lines_of(self._kind, part))
-            self._lines[part] = field
-            section.column.addWidget(Labelled("One a line", field))
-            return section
-        for line in _shown_lines(self._kind, part):
-            section.column.addWidget(plain_label(line, wrap=True))
-        return section
+    def _show_cautions(self) -> None:
+        if self._kind.cautions != self._boxed:
+            self._boxed = self._kind.cautions
+            empty(self._box)
+            if self._boxed:
+                self._box.addWidget(CautionBox(self._boxed))
 
-    def _save_lines(self, part: str, text: str) -> object:
-        try:
-            changed = with_lines(self._kind, part, text)
-        except ShopTrouble as trouble:
-            self._desk.told.emit(trouble)
-            return None
-        return self._desk.do(kind_actions.keep_own_kind, changed)
+    def _draft(self) -> str:
+        return f"part kind {self._kind.id}"
+
+    def _fill_in(self) -> None:
+        """Fill in what was typed here before and is not kept."""
+        draft = self._drafts.read(self._draft())
+        self._name.setText(draft.get(NAME, ""))
+        self._dimensions.fill_in(_of(draft, ALLOWED))
+        if self._form is not None:
+            self._form.fill_in(_of(draft, NEW))
+        for part, section in self._lists.items():
+            section.fill_in(draft.get(LINES + part, ""))
+
+    def _write_draft(self) -> None:
+        """Keep what is only typed; places that are not shown now keep what they had."""
+        shown = {NAME}
+        fields = {NAME: self._name.text()}
+        if self._form is not None:
+            shown |= {LINES + part for part in self._lists}
+            shown |= {ALLOWED + one.name for one in self._kind.dimensions}
+            fields |= {NEW + key: text for key, text in self._form.unsaved().items()}
+            fields |= {ALLOWED + key: text for key, text in self._dimensions.unsaved().items()}
+            fields |= {LINES + part: one.unsaved() for part, one in self._lists.items()}
+        for key, text in self._drafts.read(self._draft()).items():
+            if key not in shown and not (self._own and key.startswith(NEW)):
+                fields.setdefault(key, text)
+        self._drafts.keep(self._draft(), {key: text for key, text in fields.items() if text})
 
     @Slot()
     def _make_ours(self) -> None:
@@ -168,15 +211,6 @@ class KindSheet(QWidget):
             self.copy_wanted.emit(self._name.text())
 
 
-def _lines_of(kind: PartKind, part: str) -> str:
-    if part == "conditions":
-        return "\n".join(one.term for one in kind.conditions)
-    return "\n".join(one.say for one in (kind.refit if part == "refit" else kind.proof))
-
-
-def _shown_lines(kind: PartKind, part: str) -> list[str]:
-    if part == "conditions":
-        return [f"{one.term}: {one.means}" if one.means else one.term for one in kind.conditions]
-    if part == "refit":
-        return [f"⚠  {one.say}" if one.hurt else f"–  {one.say}" for one in kind.refit]
-    return [f"–  {one.say} ({one.level.replace('-', ' ')})" for one in kind.proof]
+def _of(draft: dict[str, str], place: str) -> dict[str, str]:
+    """Return what a draft has for one place, by what follows its name."""
+    return {key.removeprefix(place): text for key, text in draft.items() if key.startswith(place)}

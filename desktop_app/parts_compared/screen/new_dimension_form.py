@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import (
     QComboBox,
@@ -16,7 +18,7 @@ from PySide6.QtWidgets import (
 from desktop_app.parts_compared import kind_actions
 from desktop_app.parts_compared.instruments.instrument import USUAL_INSTRUMENTS, usual_instrument
 from desktop_app.parts_compared.part_kinds.own_kind import new_dimension, with_dimension
-from desktop_app.parts_compared.part_kinds.part_kind import DIRECTIONS, ROLES, PartKind
+from desktop_app.parts_compared.part_kinds.part_kind import DIRECTIONS, ROLES, Direction, PartKind
 from desktop_app.parts_compared.part_kinds.said_of_dimension import ROLE_WORDS
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
@@ -79,6 +81,27 @@ class NewDimensionForm(QWidget):
         self._unit.currentIndexChanged.connect(self._fit)
         self._fit()
 
+    def unsaved(self) -> dict[str, str]:
+        """Return what is typed, with what is chosen for it; empty where nothing is typed."""
+        if not self._label.text().strip() and not self._allowed.text().strip():
+            return {}
+        return {
+            "label": self._label.text(),
+            "role": str(self._role.currentData()),
+            "unit": self._unit.currentText(),
+            "allowed": self._allowed.text(),
+            "way": self._way.currentText(),
+            "tool": self._tool.currentText(),
+        }
+
+    def fill_in(self, typed: Mapping[str, str]) -> None:
+        """Put in what was typed before."""
+        self._label.setText(typed.get("label", ""))
+        self._allowed.setText(typed.get("allowed", ""))
+        self._role.setCurrentIndex(max(0, self._role.findData(typed.get("role", ROLES[0]))))
+        for choice, key in ((self._unit, "unit"), (self._way, "way"), (self._tool, "tool")):
+            choice.setCurrentIndex(max(0, choice.findText(typed.get(key, ""))))
+
     def show_kind(self, kind: PartKind) -> None:
         """Take the kind as it is now: the dimension is added to that."""
         self._kind = kind
@@ -109,21 +132,22 @@ class NewDimensionForm(QWidget):
 
     @Slot()
     def _add(self) -> None:
+        role, unit = self._role.currentData(), self._unit.currentText()
+        tool, allowed = self._tool.currentText(), self._allowed.text()
+        way: Direction = "smaller" if self._way.currentText() == "smaller" else "bigger"
+        label, length_unit = self._label.text(), self._desk.rules.length_unit
+
+        def change(kept: PartKind) -> PartKind:
+            one = new_dimension(kept, label, role, unit, tool, allowed, way, length_unit)
+            return with_dimension(kept, one)
+
         try:
-            one = new_dimension(
-                self._kind,
-                self._label.text(),
-                self._role.currentData(),
-                self._unit.currentText(),
-                self._tool.currentText(),
-                self._allowed.text(),
-                "smaller" if self._way.currentText() == "smaller" else "bigger",
-                self._desk.rules.length_unit,
-            )
-            changed = with_dimension(self._kind, one)
+            change(self._kind)
         except ShopTrouble as trouble:
             self._refusal.setText(f"✎ {trouble.sentence()}")
             self._refusal.show()
             return
         self._refusal.hide()
-        self._desk.do(kind_actions.keep_own_kind, changed)
+        if self._desk.do(kind_actions.change_own_kind, self._kind, change) is not None:
+            self._label.clear()
+            self._allowed.clear()

@@ -62,6 +62,11 @@ class PartKindsPage(QWidget):
         self._field.setFocus()
         self._field.selectAll()
 
+    def keep_draft(self) -> None:
+        """Keep what is only typed about the kind that is shown."""
+        if self._sheet is not None:
+            self._sheet.keep_draft()
+
     def show_kind(self, kind: str) -> None:
         """Choose a kind by its id."""
         for row in range(self._list.count()):
@@ -126,7 +131,11 @@ class PartKindsPage(QWidget):
         if kind is None:
             return
         self._sheet = KindSheet(
-            self._desk, kind, own=kind.id in shelf.own, built_in=kind.id in self._built_in
+            self._desk,
+            kind,
+            own=kind.id in shelf.own,
+            built_in=kind.id in self._built_in,
+            copy_of=shelf.kinds[kind.like].name if kind.like in shelf.kinds else kind.like,
         )
         self._sheet.effect_wanted.connect(self._weigh)
         self._sheet.copy_wanted.connect(self._copy)
@@ -141,7 +150,10 @@ class PartKindsPage(QWidget):
         kind = shelf.kinds[chosen]
         done = self._desk.do(kind_actions.copy_kind, kind, name, shelf.kinds.keys())
         if done is not None:
+            if self._sheet is not None:
+                self._sheet.copied()
             self._field.clear()
+            self._fill()
             self.show_kind(own_id(name, shelf.kinds.keys()))
 
     @Slot()

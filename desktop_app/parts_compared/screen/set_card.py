@@ -106,6 +106,7 @@ class SetCard(QFrame):
             enter_for_set,
             *(self._shown.job_id, self._set, self._position, name, text),
             self._desk.rules.length_unit,
+            self._shown.kept_as,
         )
 
 

@@ -12,12 +12,13 @@ from desktop_app.parts_compared.bench_sums.bench_sum import BenchSum, SumKept
 from desktop_app.parts_compared.bench_sums.read_already import PairRead, read_already
 from desktop_app.parts_compared.bench_sums.sum_offered import SumOffered
 from desktop_app.parts_compared.bench_sums.sums_offered import SUMS, sums_for
+from desktop_app.parts_compared.in_shop_unit import said_in_mm
 from desktop_app.parts_compared.screen.sum_form import SumForm
 from desktop_app.parts_compared.stored_pairs import drawer
 from desktop_app.parts_compared.stored_sums import sums_of_job
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.drafts import Drafts
-from desktop_app.shop_window.fields import Labelled, Tick
+from desktop_app.shop_window.fields import PAUSE_MS, Labelled, Tick
 from desktop_app.shop_window.flow_row import empty
 from desktop_app.shop_window.texts import plain_label
 
@@ -35,6 +36,10 @@ class SumBench(QWidget):
         self._pairs: Sequence[PairRead] = ()
         self._form: SumForm | None = None
         self._rows: tuple[SumKept, ...] = ()
+        self._pause = QTimer(self)  # typing that rests is kept, whatever happens to the program
+        self._pause.setSingleShot(True)
+        self._pause.setInterval(PAUSE_MS)
+        self._pause.timeout.connect(self.keep_draft)
         self._choice = QComboBox()
         self._choice.activated.connect(self._choose)
         self._kept = QVBoxLayout()
@@ -60,10 +65,19 @@ class SumBench(QWidget):
             # The button that led here may still be being pressed.
             QTimer.singleShot(0, self, self._build_rows)
 
+    @Slot()
     def keep_draft(self) -> None:
         """Keep what is typed into a form, so that it is there when the job is opened again."""
         if self._form is not None and self._form.changed():
             self._drafts.keep(self._draft(self._form.offered.id), self._form.texts())
+
+    def _read_already(self, chosen: str) -> dict[str, str]:
+        """Return what the pairs hold already, with its unit where the shop reads inches."""
+        found = read_already(chosen, self._pairs)
+        if self._desk.rules.length_unit != "inch":
+            return found
+        lengths = {field.name for field in SUMS[chosen].fields if field.unit == "mm"}
+        return {name: said_in_mm(t) if name in lengths else t for name, t in found.items()}
 
     def _draft(self, sum_id: str) -> str:
         return f"sum {sum_id} of job {self._job_id}"
@@ -72,7 +86,7 @@ class SumBench(QWidget):
         """Offer the sums of the job's kinds first, then all others."""
         offered: dict[str, SumOffered] = {}
         for kind, _ in self._pairs:
-            offered |= {one.id: one for one in sums_for(kind.id)}
+            offered |= {one.id: one for one in sums_for(kind.sort)}
         ids = list(offered) + [one for one in SUMS if one not in offered]
         if ids == [self._choice.itemData(i) for i in range(1, self._choice.count())]:
             return
@@ -90,7 +104,7 @@ class SumBench(QWidget):
         self._close()
         if chosen:
             self._choice.setCurrentIndex(self._choice.findData(chosen))
-            filled = self._drafts.read(self._draft(chosen)) or read_already(chosen, self._pairs)
+            filled = self._drafts.read(self._draft(chosen)) or self._read_already(chosen)
             self._form = SumForm(
                 SUMS[chosen],
                 filled,
@@ -98,6 +112,7 @@ class SumBench(QWidget):
                 self._desk.rules.length_unit,
             )
             self._form.kept.connect(self._keep)
+            self._form.typed.connect(self._pause.start)
             self._place.addWidget(self._form)
             self._form.show()
 

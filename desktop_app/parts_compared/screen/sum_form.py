@@ -8,6 +8,7 @@ from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QComboBox, QGridLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from desktop_app.parts_compared.bench_sums.bench_sum import BenchSum
+from desktop_app.parts_compared.bench_sums.sum_field import MEASURED, SumField
 from desktop_app.parts_compared.bench_sums.sum_offered import SumOffered
 from desktop_app.parts_compared.bench_sums.sums_offered import work_out
 from desktop_app.parts_compared.in_shop_unit import said_in_inches, said_in_mm, shop_unit
@@ -17,6 +18,7 @@ from desktop_app.shop_window.fields import Labelled
 from desktop_app.shop_window.texts import CautionBox, plain_label
 
 ACROSS = 3
+LONGEST = 4000  # letters: more than the longest list that is accepted
 
 
 class SumForm(QWidget):
@@ -52,9 +54,9 @@ class SumForm(QWidget):
         for place, field in enumerate(offered.fields):
             shown, _ = shop_unit(field.unit, length_unit)
             unit = f", {shown}" if shown else ""
-            text = filled.get(field.name, field.default)
-            if self._inches and field.unit == "mm":
-                text = said_in_mm(text)
+            text = filled.get(field.name)
+            if text is None:
+                text = said_in_mm(field.default) if self._reads_inches(field) else field.default
             box = self._field(field.name, field.choices, text)
             label = f"{field.label[:1].upper()}{field.label[1:]}{unit}"
             grid.addWidget(Labelled(label, box, field.help), place // ACROSS, place % ACROSS)
@@ -78,10 +80,13 @@ class SumForm(QWidget):
     def _texts_with_units(self) -> dict[str, str]:
         """Return what is typed; where the shop reads inches, a bare length says so."""
         texts = self.texts()
-        for field in self.offered.fields if self._inches else ():
-            if field.unit == "mm":
+        for field in self.offered.fields:
+            if self._reads_inches(field):
                 texts[field.name] = said_in_inches(texts[field.name])
         return texts
+
+    def _reads_inches(self, field: SumField) -> bool:
+        return self._inches and field.unit == "mm" and field.kind in MEASURED
 
     def _field(self, name: str, choices: tuple[str, ...], text: str) -> QLineEdit | QComboBox:
         box: QLineEdit | QComboBox
@@ -92,7 +97,7 @@ class SumForm(QWidget):
             box.currentTextChanged.connect(self._work_out)
         else:
             box = QLineEdit(text)
-            box.setMaxLength(200)
+            box.setMaxLength(LONGEST)
             box.textChanged.connect(self._work_out)
             box.returnPressed.connect(self._pressed)
         self._fields[name] = box
@@ -100,10 +105,10 @@ class SumForm(QWidget):
 
     @Slot()
     def _work_out(self) -> None:
+        self._result = None
         try:
             self._result = work_out(self.offered.id, self._texts_with_units(), self._drawer)
         except ShopTrouble as trouble:
-            self._result = None
             self._sentence.setText(f"✎ {trouble.sentence()}")
             self._limit.setText("")
         else:

@@ -1,0 +1,25 @@
+"""What the check of a shop looks at on the bench: values that nothing of ours has written."""
+
+from __future__ import annotations
+
+import json
+import math
+from collections.abc import Iterator
+
+from sqlalchemy import Connection, select
+
+from desktop_app.parts_compared.stored import GaugeReading, KeptSum, Reading
+
+
+def bench_problems(connection: Connection) -> Iterator[str]:
+    """Give a sentence for each reading that is no number and each kept sum that can't be read."""
+    for table, what in ((Reading, "reading"), (GaugeReading, "gauge reading")):
+        rows = connection.execute(select(table.id, table.value).where(table.value.is_not(None)))
+        for row in rows:
+            if not math.isfinite(row.value):
+                yield f"The {what} {row.id} is no number."
+    for kept in connection.execute(select(KeptSum.id, KeptSum.inputs)):
+        try:
+            json.loads(kept.inputs)
+        except ValueError:
+            yield f"What was put into the bench sum {kept.id} can't be read."
