@@ -47,6 +47,7 @@ class Places(QObject):
         self.desk = Desk(record, self)
         self._words: Vocabulary | None = None
         self._kinds_changed = False
+        self._job_open: int | None = None
         window.attend(self.desk)
         self.desk.changed.connect(self._hear)
         QTimer.singleShot(QUIET_MS, self, self._look_around)
@@ -210,6 +211,8 @@ class Places(QObject):
         page.job_wanted.connect(self.open_job)
         page.another_concern.connect(self._another_concern)
         page.sheet_wanted.connect(self._show_sheet)
+        if self._job_open is not None:  # made anew, for the kinds have changed
+            page.open_job(self._job_open)
         return page
 
     def _maybe_back(self, job_id: int) -> list[tuple[int, str]]:
@@ -229,6 +232,7 @@ class Places(QObject):
 
         if self._kinds_changed and self._window.renew(JOB):
             self._kinds_changed = False
+        self._job_open = None  # the one that is named now is opened below
         page = self._window.page(JOB)
         assert isinstance(page, JobPage)
         if page.job_id not in (None, job_id):
@@ -242,6 +246,7 @@ class Places(QObject):
                 self._window.go_to(JOB)
                 return
         page.open_job(job_id)
+        self._job_open = job_id
         self._window.name_place(JOB, page.number() or JOB)
         self._window.go_to(JOB)
 
@@ -276,7 +281,7 @@ class Places(QObject):
     def _hear(self, done: Done) -> None:
         if "own_kind" in done.touched:
             self.__dict__.pop("_shelf", None)  # read again when it is asked for
-            self._kinds_changed = True
+            self._kinds_changed = not self._window.renew(JOB)
         if done.touched & {"visit", "return_link"}:
             self._count_waiting()
 

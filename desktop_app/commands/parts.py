@@ -58,7 +58,9 @@ def kinds(asked: Asked) -> Outcome:
     lines = [f"{kind.name} ({kind.id}), {kind.system}"]
     for one in kind.dimensions:
         need = "essential" if one.essential else ""
-        lines.append(f"  {one.label:42} {one.role:12} {one.unit:5} {one.instrument:16} {need}")
+        about = f"{one.label:42} {one.role:12} {one.unit:5} {one.instrument:16} {need}"
+        lines.append(f"  {one.name:22} {about}".rstrip())
+    lines.extend(f"  seen: {one.term}" for one in kind.conditions)
     lines.extend(f"  caution: {caution}" for caution in kind.cautions)
     return Outcome(kind_as_json(kind), tuple(lines))
 

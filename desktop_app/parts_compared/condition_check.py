@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 from dataclasses import dataclass
+from difflib import get_close_matches
 
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.reading import ConditionSeen
@@ -37,7 +38,7 @@ def check_conditions(kind: PartKind, seen: Sequence[ConditionSeen]) -> Condition
     for term in _terms(seen, "removed"):
         known = kind.condition(term)
         means = f": {known.means}" if known and known.means else ""
-        notes.append(f"The old part shows {term}{means}.")
+        notes.append(f"The old part shows {term}{means}.{_meant(kind, term)}")
     for term in _terms(seen, "replacement"):
         known = kind.condition(term)
         if known is not None and known.allowed_when_new:
@@ -45,8 +46,20 @@ def check_conditions(kind: PartKind, seen: Sequence[ConditionSeen]) -> Condition
         elif known is not None or _is_damage(term):
             against.append(f"The new part shows {term}. A new part must not have that.")
         else:
-            notes.append(f"The new part is noted as '{term}'. Whether that matters, a person says.")
+            notes.append(
+                f"The new part is noted as '{term}'. Whether that matters, a person says."
+                f"{_meant(kind, term)}"
+            )
     return ConditionSentences(tuple(against), tuple(notes))
+
+
+def _meant(kind: PartKind, term: str) -> str:
+    """Ask where a word is almost one that the kind knows."""
+    known = [name for one in kind.conditions for name in (one.term, *one.also)]
+    if kind.condition(term) is not None:
+        return ""
+    near = get_close_matches(term.casefold(), known, n=1, cutoff=0.8)
+    return f" Is “{near[0]}” meant?" if near else ""
 
 
 def _terms(seen: Sequence[ConditionSeen], side: str) -> list[str]:

@@ -36,7 +36,7 @@ class ProofLevel(IntEnum):
 _LADDER = {
     ProofLevel.UNPROVEN: ("unproven", "Nothing was tried after the repair."),
     ProofLevel.BAY: ("bay", "It works in the bay: no leak, no code, measured again and good."),
-    ProofLevel.ROAD: ("road", "It was driven; the distance and the time are noted."),
+    ProofLevel.ROAD: ("road", "It was driven on the road."),
     ProofLevel.FULL_TRIP: (
         "full trip",
         "The car's own test for this system ran and passed, with no pending code.",

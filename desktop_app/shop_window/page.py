@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout, QWidget
 
+from desktop_app.shop_window.tab_order import next_stop
 from desktop_app.shop_window.texts import plain_label
 
 WIDTH = 1180  # pixels; longer lines are hard to read
@@ -44,6 +45,16 @@ class ReadingPage(QScrollArea):
         outer.addWidget(self.body)
         outer.addStretch(1)
         self.setWidget(inside)
+
+    def focusNextPrevChild(self, onward: bool) -> bool:
+        """Let Tab follow the page as it is laid out; at its ends it leaves the page."""
+        there = next_stop(self._inside, onward)
+        if there is None:
+            return super().focusNextPrevChild(onward)
+        reason = Qt.FocusReason.TabFocusReason if onward else Qt.FocusReason.BacktabFocusReason
+        there.setFocus(reason)
+        self.ensureWidgetVisible(there, 50, 80)
+        return True
 
     def bring_up(self, widget: QWidget) -> None:
         """Scroll so that a widget inside is seen from its top."""

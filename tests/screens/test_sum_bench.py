@@ -15,6 +15,7 @@ from desktop_app.parts_compared.stored_sums import sums_of_job
 from desktop_app.shop_record.house_rules import change_rule
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.tab_order import stops
 from tests.screens.bench_desk import Bench, all_kinds, named, new_job
 
 
@@ -154,3 +155,29 @@ def test_a_result_that_no_longer_holds_is_not_kept(bench: Bench, qtbot: Any) -> 
     qtbot.keyClick(driven, Qt.Key.Key_Return)
     assert not button(bench, "Keep it with the job").isEnabled()
     assert bench.desk.ask(sums_of_job, bench.job_id) == ()
+
+
+def test_tab_goes_through_a_form_as_it_is_laid_out(bench: Bench, qtbot: Any) -> None:
+    """The form was made last, and stands in the middle of the page."""
+    choose(bench, qtbot, "Rotor gap and its change")
+    bench.activateWindow()
+    first = named(bench, QLineEdit, "Terminal radius in the cap, mm")
+    first.setFocus()
+    qtbot.waitUntil(first.hasFocus)
+    for name in ("Tip radius, old rotor, mm", "Tip radius, new rotor, mm"):
+        qtbot.keyClick(bench.focusWidget(), Qt.Key.Key_Tab)
+        assert named(bench, QLineEdit, name).hasFocus()
+    qtbot.keyClick(bench.focusWidget(), Qt.Key.Key_Backtab)
+    assert named(bench, QLineEdit, "Tip radius, old rotor, mm").hasFocus()
+
+
+def test_tab_stops_stand_in_reading_order(bench: Bench, qtbot: Any) -> None:
+    actions.lay_side_by_side(bench.desk.record, bench.job_id, "distributor-cap")
+    bench.reread()
+    choose(bench, qtbot, "Worth of a road test")
+    qtbot.waitUntil(lambda: bool(bench.findChildren(QLineEdit, "")))
+    names = [one.accessibleName() for one in stops(bench.body)]
+    rotor = names.index("tip radius from the shaft axis, removed")
+    cap = names.index("towers, removed")
+    kind, form = names.index("Part kind"), names.index("Driven without it")
+    assert rotor < cap < kind < form

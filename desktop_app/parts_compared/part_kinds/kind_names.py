@@ -39,4 +39,4 @@ def kinds_meant(text: str, kinds: Mapping[str, PartKind]) -> tuple[PartKind, ...
     """Return the kinds that the text may be the beginning of, by name; all where it is empty."""
     wanted = " ".join(text.casefold().split())
     found = dict.fromkeys(i for name, i in kind_names(kinds).items() if wanted in name.casefold())
-    return tuple(sorted((kinds[one] for one in found), key=lambda kind: kind.name))
+    return tuple(sorted((kinds[one] for one in found), key=lambda kind: kind.name.casefold()))

@@ -139,7 +139,7 @@ class DimensionRow(QObject):
             field = ReadingField(name, save)
             self.boxes[side] = field
         self.fields[side] = field
-        self.boxes[side].setMinimumWidth(178 if one.role not in ("word", "count") else 80)
+        self.boxes[side].setMinimumWidth(160 if one.role not in ("word", "count") else 80)
         field.entered.connect(self._enter)
         field.came_in.connect(self._say_how)
         field.came_in.connect(self.in_hand)

@@ -22,7 +22,7 @@ class KindChoice(QWidget):
     def __init__(self, kinds: Mapping[str, PartKind]) -> None:
         super().__init__()
         self._kinds = kinds
-        self._kind = _line("Part kind", "rotor, pads, plug …")
+        self._kind = _line("Part kind", "distributor rotor, pads, plug …")
         self._position = _line("Position of the part", "front left, cylinder 3 …")
         self._kind.textChanged.connect(self._offer)
         self._all = QPushButton("All kinds")
@@ -55,6 +55,10 @@ class KindChoice(QWidget):
     def _lay(self) -> None:
         text = self._kind.text()
         kind = kind_called(text, self._kinds)
+        several = kinds_meant(text, self._kinds) if kind is None and text.strip() else ()
+        if len(several) > 1:
+            self._say(f"✎ Several kinds go by “{text.strip()}”. Press the one that is meant.")
+            return
         if kind is None:
             said = f"“{text.strip()}” is no one kind on the shelf. " if text.strip() else ""
             self._say(f"✎ {said}Type a piece of a name such as rotor, pads or belt, or press one.")

@@ -100,6 +100,7 @@ class KindDimensions(QWidget):
         field = LineField(f"allowed, {one.label}", partial(self._save_allowed, one.name))
         field.setToolTip(tooltip(allowed_words(one, self._desk.rules.length_unit)))
         field.setEnabled(one.role not in ("count", "word"))
+        field.setMinimumWidth(130)
         self._fields[one.name] = field
         tools = instruments_for(one, self._tools)
         tool = ChoiceField(
@@ -120,6 +121,8 @@ class KindDimensions(QWidget):
 
         def show(now: Dimension) -> None:
             field.show_value(allowed_typed(now, self._desk.rules.length_unit))
+            if not field.hasFocus():
+                field.setCursorPosition(0)
             tool.show_value(now.instrument)
             needed.setChecked(now.essential)
 

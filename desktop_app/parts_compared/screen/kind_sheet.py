@@ -85,6 +85,8 @@ class KindSheet(QWidget):
 
     def show_kind(self, kind: PartKind) -> None:
         """Show the values of the kind as it is now; what is being typed is left alone."""
+        if kind != self._kind:
+            self._effect.hide()  # what was said of it may hold no longer
         self._kind = kind
         self._dimensions.show_kind(kind)
         if self._form is not None:

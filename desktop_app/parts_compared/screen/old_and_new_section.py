@@ -39,6 +39,7 @@ class OldAndNewSection(Section):
         self._job_id: int | None = None
         self._cards: dict[int, PairCard] = {}
         self._missing: list[int] = []
+        self._left = False
         self._later = QTimer(self)
         self._later.setSingleShot(True)
         self._later.timeout.connect(self._build_next)
@@ -77,6 +78,9 @@ class OldAndNewSection(Section):
                 save_everything(together)
                 self._let_go(together)
             self._sets = {}
+        self._left = job.left_at is not None
+        for card in self._cards.values():
+            card.keep(self._left)
         pairs = self._desk.ask(pairs_of_job, job.id) or ()
         self._pairs = {one: self._pairs[one] for one in pairs if one in self._pairs}
         for gone in set(self._cards) - set(pairs):
@@ -137,6 +141,7 @@ class OldAndNewSection(Section):
             return
         card = PairCard(self._desk, pair_id, self._kind(pair.part_kind))
         card.said.connect(self.said)
+        card.keep(self._left)
         card.show_pair(pair, tools)  # before it is on the page: each part is laid out only once
         self._cards[pair_id] = card
         self._place.insertWidget(sum(one < pair_id for one in self._cards), card)
@@ -165,3 +170,4 @@ class OldAndNewSection(Section):
         card = self._cards.get(done.made)
         if card is not None:
             card.begin()
+            QTimer.singleShot(0, card, card.begin)  # once more when the page has its height

@@ -79,6 +79,10 @@ class PairCard(QFrame):
         self._readings.show_readings(pair, judged, drawer)
         self._ask(judged.questions)
 
+    def keep(self, kept: bool) -> None:
+        """Say whether the pair stays as it is: its car has left."""
+        self._head.keep(kept)
+
     def show_sets(self, sets: Sequence[SetComparison]) -> None:
         """Let the sets that the pair belongs to have their say in its verdict."""
         if tuple(sets) != self._sets:

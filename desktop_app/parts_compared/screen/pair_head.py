@@ -100,6 +100,10 @@ class PairHead(QFrame):
         self._unread.setText(words if fields else "")
         self._unread.setVisible(bool(fields))
 
+    def keep(self, kept: bool) -> None:
+        """Let nobody take the pair away by a slip of the hand once the car has left."""
+        self._away.setVisible(not kept)
+
     def say_unknown(self, position: str, words: str) -> None:
         """Say why nothing is judged."""
         self._say_title(position)

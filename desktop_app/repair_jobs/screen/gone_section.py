@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from datetime import date
 
-from PySide6.QtCore import Signal, Slot
+from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QPushButton
 
 from desktop_app.repair_jobs import actions
@@ -41,6 +41,7 @@ class GoneSection(Section):
         self._odometer_box = Labelled("Odometer out", self._odometer, "empty: as it came in")
         self._said = plain_label("", wrap=True)
         self._missing = plain_label("", wrap=True)
+        self._missing.setFocusPolicy(Qt.FocusPolicy.ClickFocus)
         self._leave = QPushButton("Hand the car over")
         self._leave.setObjectName("next")
         self._leave.clicked.connect(self._hand_over)
@@ -123,6 +124,6 @@ class GoneSection(Section):
                 self._odometer_box.hint(trouble.sentence())
                 return
         missing = missing_answers(job, tuple(self._open_origins(job.id)))
-        self._declined.setFocus()  # the button goes: the page stays where it is
+        self._missing.setFocus()  # the button goes: the page stays, and no key does anything
         if self._desk.do(actions.hand_over, job.id, reading, missing) is not None:
             self._desk.told.emit(f"{job.number} is handed over. It is under watch from now on.")

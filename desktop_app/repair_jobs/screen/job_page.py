@@ -16,6 +16,7 @@ from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.flow_row import empty
 from desktop_app.shop_window.keys import press_by
 from desktop_app.shop_window.page import ReadingPage
+from desktop_app.shop_window.tab_order import stops
 from desktop_app.shop_window.texts import plain_label, tooltip
 
 LONGEST = 120  # letters of a car's name in the head
@@ -68,7 +69,6 @@ class JobPage(QWidget):
         head.setContentsMargins(18, 4, 18, 0)
         first = QHBoxLayout()
         first.addWidget(self._title, 1)
-        first.addWidget(self._line)
         first.addLayout(self._extra)
         head.addLayout(first)
         head.addWidget(self._others)
@@ -175,12 +175,13 @@ class JobPage(QWidget):
             button.clicked.connect(self._jump)
             row.addWidget(button)
         row.addStretch(1)
+        row.addWidget(self._line)
 
     @Slot()
     def _jump(self) -> None:
         section = self.sender().property("section")
         self._page.bring_up(section)
-        first = next((w for w in section.findChildren(QWidget) if _takes_keys(w)), None)
+        first = next(iter(stops(section)), None)
         if first is not None:
             first.setFocus()
 
@@ -202,13 +203,3 @@ class JobPage(QWidget):
     def _more_pressed(self) -> None:
         if self.job_id is not None:
             self.another_concern.emit(self.job_id)
-
-
-def _takes_keys(widget: QWidget) -> bool:
-    from PySide6.QtCore import Qt
-
-    return (
-        widget.isVisible()
-        and widget.isEnabled()
-        and bool(widget.focusPolicy() & Qt.FocusPolicy.TabFocus)
-    )

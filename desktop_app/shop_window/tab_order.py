@@ -1,0 +1,70 @@
+"""The order in which Tab goes through a page: as it is laid out, whenever its parts were made."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QComboBox, QGridLayout, QLayout, QScrollArea, QWidget
+
+
+def stops(page: QWidget) -> list[QWidget]:
+    """Return the widgets of a page that Tab stops at, in the order of its layouts."""
+    return list(_stops_in(page))
+
+
+def takes_tab(widget: QWidget) -> bool:
+    """Tell whether Tab can stop at a widget now."""
+    return (
+        widget.isVisible()
+        and widget.isEnabled()
+        and bool(widget.focusPolicy() & Qt.FocusPolicy.TabFocus)
+    )
+
+
+def next_stop(page: QWidget, onward: bool) -> QWidget | None:
+    """Return the widget that follows the one with the focus, or None at the page's end."""
+    order = stops(page)
+    here = next((i for i, one in enumerate(order) if _has_focus(one)), None)
+    if here is None:
+        return None
+    there = here + (1 if onward else -1)
+    return order[there] if 0 <= there < len(order) else None
+
+
+def _has_focus(widget: QWidget) -> bool:
+    proxy = widget.focusProxy()
+    return widget.hasFocus() or (proxy is not None and proxy.hasFocus())
+
+
+def _stops_in(widget: QWidget) -> Iterator[QWidget]:
+    if takes_tab(widget):
+        yield widget
+    if isinstance(widget, QComboBox):  # its line is part of it
+        return
+    if isinstance(widget, QScrollArea):
+        inside = widget.widget()
+        if inside is not None:
+            yield from _stops_in(inside)
+        return
+    layout = widget.layout()
+    if layout is not None:
+        yield from _stops_of(layout)
+
+
+def _stops_of(layout: QLayout) -> Iterator[QWidget]:
+    for place in _places(layout):
+        item = layout.itemAt(place)
+        widget, inner = (None, None) if item is None else (item.widget(), item.layout())
+        if widget is not None and not widget.isHidden():
+            yield from _stops_in(widget)
+        elif inner is not None:
+            yield from _stops_of(inner)
+
+
+def _places(layout: QLayout) -> list[int]:
+    """Return the places of a layout in reading order: a grid row by row."""
+    places = list(range(layout.count()))
+    if isinstance(layout, QGridLayout):
+        places.sort(key=lambda place: tuple(layout.getItemPosition(place))[:2])  # type: ignore[arg-type]
+    return places
