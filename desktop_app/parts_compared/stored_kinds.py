@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from sqlalchemy import Connection, func, select
 
-from desktop_app.parts_compared.stored import OwnKind, Pair
+from desktop_app.parts_compared.stored import OwnKind, Pair, Reading
 from desktop_app.repair_jobs.stored import Job
 from desktop_app.shop_record.deed import Deed
 
@@ -31,6 +31,17 @@ def jobs_of_pairs(connection: Connection, pair_ids: Sequence[int]) -> tuple[str,
     wanted = frozenset(pair_ids)
     numbers = [number for pair, number in rows if pair in wanted]
     return tuple(dict.fromkeys(reversed(numbers)))
+
+
+def dimensions_read(connection: Connection, kind: str) -> frozenset[str]:
+    """Return the dimensions that pairs of a kind have readings of, on its list or not."""
+    rows = connection.execute(
+        select(Reading.dimension)
+        .join(Pair, Pair.id == Reading.pair_id)
+        .where(Pair.part_kind == kind)
+        .distinct()
+    )
+    return frozenset(rows.scalars())
 
 
 def pairs_of_kind(connection: Connection, kind: str) -> int:

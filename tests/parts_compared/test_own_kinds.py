@@ -175,8 +175,34 @@ def test_lines_of_two_desks_come_together(shown: str, typed: str, kept: str, bot
 def test_a_name_gives_an_id_that_is_free() -> None:
     assert own_id("Wiper motor (rear)", ()) == "wiper-motor-rear"
     assert own_id("Relay", KINDS) == "relay-2"
-    with pytest.raises(ShopTrouble, match="needs a name"):
-        own_id("  !! ", ())
+    assert (
+        own_id("Bougie d'allumage à quatre électrodes", ())
+        == "bougie-d-allumage-a-quatre-electrodes"
+    )
+    assert own_id("Щётка", ("own",)) == "own-2"
+    for nothing in ("  !! ", "a\u202eb", "x\x00"):
+        with pytest.raises(ShopTrouble, match="needs a name"):
+            own_id(nothing, ())
+
+
+def test_a_freed_name_is_not_given_to_something_else() -> None:
+    bare = without_dimension(ROTOR, "resistance")
+    again = new_dimension(
+        bare, "resistance", "limit", "ohm", "ohmmeter", "at most 10", read=["resistance"]
+    )
+    assert again.name == "resistance-2"
+    with pytest.raises(ShopTrouble, match="is there already"):
+        new_dimension(ROTOR, "Bore diameter", "same", "mm", "calliper", "0.2")
+
+
+def test_the_unit_behind_the_last_figure_is_that_of_both() -> None:
+    tip = ROTOR.dimension("tip-radius")
+    assert tip is not None
+    low, high = read_allowed("0.1 to 0.5 in", tip) or (None, None)
+    assert (low, high) == (pytest.approx(2.54), pytest.approx(12.7))
+    assert read_allowed("0.5 to 1.5 mm", tip, "inch") == (0.5, 1.5)
+    with pytest.raises(ShopTrouble, match="allows nothing"):
+        read_allowed("0 to 0", tip)
 
 
 def test_the_shops_own_form_takes_the_place_of_the_built_in_one_until_it_is_given_back(

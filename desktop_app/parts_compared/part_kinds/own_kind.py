@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+import unicodedata
 from collections.abc import Collection
 from dataclasses import replace
 from typing import Any
@@ -23,12 +24,15 @@ _LONGEST = 120
 
 
 def own_id(name: str, taken: Collection[str]) -> str:
-    """Return an id for a new kind or dimension of that name; refused where nothing is left of it.
+    """Return an id for a new kind or dimension of that name, in whatever letters it is written.
 
-    An id that is taken already gets a number.
+    An id that is taken already gets a number. Refused where there is no name.
     """
-    bare = re.sub(r"[^a-z0-9]+", "-", name.casefold()).strip("-")[:60].strip("-")
-    if not bare:
+    latin = unicodedata.normalize("NFKD", name.casefold()).encode("ascii", "ignore").decode()
+    bare = re.sub(r"[^a-z0-9]+", "-", latin).strip("-")[:60].strip("-")
+    if not bare and any(letter.isalnum() for letter in name):
+        bare = "own"
+    if not bare or any(unicodedata.category(letter)[0] == "C" for letter in name.strip()):
         raise ShopTrouble("It needs a name.", do="Accepted: a few words, such as “wiper motor”.")
     if bare not in taken:
         return bare
@@ -106,9 +110,15 @@ def new_dimension(
     allowed: str,
     direction: Direction = "bigger",
     length_unit: str = "mm",
+    read: Collection[str] = (),
 ) -> Dimension:
-    """Return a dimension of the shop's own for a kind, with the allowed figure as typed."""
-    name = own_id(label, [one.name for one in kind.dimensions])
+    """Return a dimension of the shop's own for a kind, with the allowed figure as typed.
+
+    `read` names dimensions that have readings in the record: theirs mean something else.
+    """
+    if any(one.label.casefold() == label.strip().casefold() for one in kind.dimensions):
+        raise ShopTrouble(f"“{label.strip()}” is there already.", do="Give it another name.")
+    name = own_id(label, {*(one.name for one in kind.dimensions), *read})
     bare = Dimension(
         name=name,
         label=label.strip(),
@@ -143,7 +153,12 @@ def _two(words: str, dimension: Dimension, length_unit: str) -> tuple[float, flo
         raise ShopTrouble(
             f"“{words}” is not two figures.", do="Accepted: the smaller and the larger: 0.1 to 1.5."
         )
+    unit = re.search(r"[^\d\s.,/+-]+\s*$", parts[1])
+    if unit is not None and not re.search(r"[^\d\s.,/+-]", parts[0]):
+        parts[0] = f"{parts[0]} {unit[0]}"  # "0.1 to 0.5 in": the unit is that of both
     low, high = (_figure(part, dimension, length_unit) for part in parts)
+    if dimension.role == "restored" and high <= 0:
+        raise ShopTrouble(f"“{words}” allows nothing.", do="Accepted: 0.1 to 1.5, for example.")
     if low > high:
         raise ShopTrouble(f"“{words}”: the first is above the second.", do="Exchange the two.")
     return low, high

@@ -20,6 +20,7 @@ from desktop_app.parts_compared.instruments.instrument import USUAL_INSTRUMENTS,
 from desktop_app.parts_compared.part_kinds.own_kind import new_dimension, with_dimension
 from desktop_app.parts_compared.part_kinds.part_kind import DIRECTIONS, ROLES, Direction, PartKind
 from desktop_app.parts_compared.part_kinds.said_of_dimension import ROLE_WORDS
+from desktop_app.parts_compared.stored_kinds import dimensions_read
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import Labelled
@@ -137,8 +138,10 @@ class NewDimensionForm(QWidget):
         way: Direction = "smaller" if self._way.currentText() == "smaller" else "bigger"
         label, length_unit = self._label.text(), self._desk.rules.length_unit
 
+        read = self._desk.ask(dimensions_read, self._kind.id) or frozenset()
+
         def change(kept: PartKind) -> PartKind:
-            one = new_dimension(kept, label, role, unit, tool, allowed, way, length_unit)
+            one = new_dimension(kept, label, role, unit, tool, allowed, way, length_unit, read)
             return with_dimension(kept, one)
 
         try:
