@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import importlib
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from functools import cached_property
 from typing import TYPE_CHECKING
 
@@ -180,6 +180,10 @@ class Places(QObject):
         watch = WatchSection(desk, names)
         watch.judge_wanted.connect(self._judge)
         old_and_new = OldAndNewSection(desk, kinds)
+
+        def refit(job: int) -> Sequence[tuple[str, bool]]:
+            return desk.ask(refit_checks_for, job, kinds) or ()
+
         page = JobPage(
             desk,
             [
@@ -188,7 +192,7 @@ class Places(QObject):
                 ("Old & New", old_and_new),
                 (
                     "Back On",
-                    BackOnSection(desk, lambda job: desk.ask(refit_checks_for, job, kinds) or ()),
+                    BackOnSection(desk, refit),
                 ),
                 ("Proof", ProofSection(desk)),
                 (
@@ -199,6 +203,7 @@ class Places(QObject):
                             kinds[k].name if k in kinds else k
                             for k in desk.ask(pairs_without_origin, job) or ()
                         ],
+                        refit,
                     ),
                 ),
                 ("Under watch", watch),

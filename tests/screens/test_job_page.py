@@ -165,3 +165,26 @@ def test_a_finding_and_a_code_without_enter_go_to_their_own_job(
     assert findings(shop, 1) == ["cap crusted"]
     assert [c.code for c in job(shop, 1).codes] == ["P0300"]
     assert findings(shop, 2) == []
+
+
+def test_points_of_closing_up_without_an_answer_are_said_and_stop_nothing(
+    qtbot: QtBot, shop: ShopRecord
+) -> None:
+    actions.write_up(shop, WriteUp("misses", plate="TH 1", description="hatchback", odometer=1))
+    desk = Desk(shop)
+    checks = [("Nuts to the maker's torque.", True), ("Key fully home.", False)]
+    gone = GoneSection(desk, lambda _job: (), lambda _job: checks)
+    qtbot.addWidget(gone)
+    gone.show()
+    gone.show_job(job(shop, 1))
+
+    def said() -> str:
+        return " ".join(label.text() for label in gone.findChildren(QLabel))
+
+    assert "2 points have no answer" in said()
+    assert "1 of them where someone can get hurt" in said()
+    actions.tick_check(shop, 1, "refit", "Nuts to the maker's torque.", "done")
+    gone.show_job(job(shop, 1))
+    assert "1 point has no answer" in said()
+    assert "get hurt" not in said()
+    desk.errands.finish()

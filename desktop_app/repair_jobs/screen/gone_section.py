@@ -20,7 +20,12 @@ from desktop_app.shop_window.fields import Labelled, LineField, WordsField, save
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.texts import plain_label
 
+RefitChecks = Callable[[int], Sequence[tuple[str, bool]]]
 OpenOrigins = Callable[[int], Sequence[str]]
+
+
+def _no_checks(_job_id: int) -> Sequence[tuple[str, bool]]:
+    return ()
 
 
 class GoneSection(Section):
@@ -28,10 +33,13 @@ class GoneSection(Section):
 
     about_to_leave = Signal()
 
-    def __init__(self, desk: Desk, open_origins: OpenOrigins) -> None:
+    def __init__(
+        self, desk: Desk, open_origins: OpenOrigins, refit_checks: RefitChecks = _no_checks
+    ) -> None:
         super().__init__("Gone")
         self._desk = desk
         self._open_origins = open_origins
+        self._refit_checks = refit_checks
         self._job: JobView | None = None
         self._declined = WordsField("Declined or left undone", self._save_declined, 2)
         nothing = QPushButton("Nothing")
@@ -92,9 +100,19 @@ class GoneSection(Section):
             self._missing.setText(f"Left on {day}{out}. Under watch from then on.")
             return
         missing = missing_answers(job, tuple(self._open_origins(job.id)))
-        self._missing.setText(
-            "Still to say: " + "; ".join(missing) + "." if missing else "Everything is said."
-        )
+        said = "Still to say: " + "; ".join(missing) + "." if missing else "Everything is said."
+        self._missing.setText(f"{said} {self._unanswered(job)}".rstrip())
+
+    def _unanswered(self, job: JobView) -> str:
+        """Say how many points of closing up nobody has answered; they stop nothing."""
+        answered = {one.words for one in job.checks if one.kind == "refit" and one.outcome}
+        left = [hurts for words, hurts in self._refit_checks(job.id) if words not in answered]
+        if not left:
+            return ""
+        noun = "point has" if len(left) == 1 else "points have"
+        hurts = sum(left)
+        where = f", {hurts} of them where someone can get hurt" if hurts else ""
+        return f"⚠ {len(left)} {noun} no answer under “Before it is closed up”{where}."
 
     def _save_declined(self, words: str) -> object:
         return self._job and self._desk.do(actions.say_declined, self._job.id, words)
