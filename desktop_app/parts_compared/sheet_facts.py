@@ -38,7 +38,8 @@ class ViewPrinted:
 class PairPrinted:
     """A pair with its judgement; both are None where its part kind is not on the shelf.
 
-    `compared` is in the shop's unit of length; `instruments` describes those that were used.
+    `own_kind` says that the shop judges by its own form of the kind. `compared` is in the shop's
+    unit of length; `instruments` describes those that were used.
     """
 
     pair: PairView
@@ -46,6 +47,7 @@ class PairPrinted:
     compared: PairComparison | None
     views: tuple[ViewPrinted, ...]
     instruments: tuple[str, ...]
+    own_kind: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -39,6 +39,7 @@ UNCERTAINTY = (
     "± is the expanded uncertainty at 95 % coverage: what instrument and scatter leave open. "
     "A difference is replacement minus removed; what an instrument gets wrong on both cancels."
 )
+OWN_FIGURES = "Judged by the shop's own figures for this kind of part, as they are on this day."
 SINGLE = "What was read once rests on what such an instrument usually scatters."
 LONGEST_SENTENCE = 400  # characters; a sentence in a list can hold a word somebody typed
 LONGEST_NOTE = 6000
@@ -57,6 +58,8 @@ def pair_blocks(printed: PairPrinted, job: JobView, crowded: bool = False) -> It
     if kind is not None and compared is not None:
         against = _against(pair, kind, compared)
         yield _verdict(compared, against)
+        if printed.own_kind:
+            yield Words(OWN_FIGURES, look="quiet")
     yield from _photos(printed, crowded)
     yield Words(_replacement(pair, job), "Replacement")
     if kind is None or compared is None:

@@ -24,6 +24,7 @@ from desktop_app.parts_compared.sheet_facts import (
 )
 from desktop_app.parts_compared.sheet_units import instrument_words, judge_in
 from desktop_app.parts_compared.sheet_views import ViewChosen, views_to_print
+from desktop_app.parts_compared.stored_kinds import own_bodies
 from desktop_app.parts_compared.stored_pairs import drawer, pairs_of_job, read_pair
 from desktop_app.parts_compared.stored_sets import JobSet, sets_of_pairs
 from desktop_app.parts_compared.stored_sums import sums_of_job
@@ -49,6 +50,7 @@ def read_sheet(record: ShopRecord, job_id: int, kinds: Mapping[str, PartKind]) -
         tools = drawer(connection)
         pairs = [read_pair(connection, pair_id) for pair_id in pairs_of_job(connection, job_id)]
         photos = photos_by_id(connection, {shown.photo_id for one in pairs for shown in one.photos})
+        own = own_bodies(connection).keys()
         sets = sets_of_pairs(connection, job_id, pairs, kinds, tools)
         sums = sums_of_job(connection, job_id)
         seq, last_hash = _history_end(connection)
@@ -61,6 +63,7 @@ def read_sheet(record: ShopRecord, job_id: int, kinds: Mapping[str, PartKind]) -
                 _printed(pair, kinds.get(pair.part_kind), tools, rules, record, photos),
                 sets,
                 rules.length_unit,
+                pair.part_kind in own,
             )
             for pair in pairs
         ),
@@ -73,11 +76,15 @@ def read_sheet(record: ShopRecord, job_id: int, kinds: Mapping[str, PartKind]) -
     )
 
 
-def _with_sets(printed: PairPrinted, sets: tuple[JobSet, ...], length_unit: str) -> PairPrinted:
+def _with_sets(
+    printed: PairPrinted, sets: tuple[JobSet, ...], length_unit: str, own_kind: bool
+) -> PairPrinted:
     if printed.compared is None:
         return printed
     mine = [one.judged for one in sets if printed.pair.id in one.pair_ids]
-    return replace(printed, compared=with_set_reasons(printed.compared, mine, length_unit))
+    return replace(
+        printed, compared=with_set_reasons(printed.compared, mine, length_unit), own_kind=own_kind
+    )
 
 
 def _history_end(connection: Connection) -> tuple[int, str]:

@@ -14,6 +14,7 @@ from hypothesis import strategies as st
 
 from desktop_app.parts_compared import actions
 from desktop_app.parts_compared.instruments.instrument import Instrument
+from desktop_app.parts_compared.kind_actions import keep_own_kind
 from desktop_app.parts_compared.sheet import sheet_bytes, write_sheet
 from desktop_app.parts_compared.sheet_facts import SheetFacts
 from desktop_app.parts_compared.sheet_units import instrument_words
@@ -323,3 +324,10 @@ def test_an_instrument_whose_check_is_overdue_is_said_with_its_own_repeatability
     fresh = instrument_words("calliper", "mm", "mm", own, date(2026, 5, 1))
     assert "overdue" not in fresh
     assert "usual figures" in instrument_words("calliper", "mm", "mm", None, date(2026, 5, 1))
+
+
+def test_a_sheet_says_that_the_shops_own_figures_judge(rotor: RotorStory) -> None:
+    said = "Judged by the shop's own figures for this kind of part"
+    assert said not in words_in(rotor.pdf())
+    keep_own_kind(rotor.record, kinds()["distributor-rotor"])
+    assert said in words_in(rotor.pdf())
