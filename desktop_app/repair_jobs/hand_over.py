@@ -12,7 +12,7 @@ def missing_answers(job: JobView, pairs_without_origin: tuple[str, ...] = ()) ->
         missing.append("what the customer says")
     if job.cause_found is None:
         missing.append("the cause, or “not caught”")
-    if job.cause_found and not job.correction.strip():
+    if job.cause_found is not False and not job.correction.strip():
         missing.append("what was done about it")
     missing.extend(f"where the new {kind} comes from" for kind in pairs_without_origin)
     if job.proof_level is None:

@@ -7,6 +7,7 @@ from collections.abc import Callable, Mapping
 from PySide6.QtCore import QEvent, QObject, QSize, Qt, QTimer, Slot
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
+    QApplication,
     QHBoxLayout,
     QLineEdit,
     QListWidget,
@@ -30,6 +31,7 @@ from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import save_everything
 from desktop_app.shop_window.look import TOUCH
 from desktop_app.shop_window.page import ReadingPage
+from desktop_app.shop_window.tab_order import stops
 from desktop_app.shop_window.texts import plain_label, tooltip
 
 KIND = Qt.ItemDataRole.UserRole
@@ -119,10 +121,12 @@ class PartKindsPage(QWidget):
     def _choose(self) -> None:
         chosen, shelf = self._chosen(), self._shelf()
         kind = shelf.kinds.get(chosen) if chosen else None
+        focus, was_inside = QApplication.focusWidget(), False
         if self._sheet is not None:
             if kind is not None and self._sheet.can_show(kind, own=kind.id in shelf.own):
                 self._sheet.show_kind(kind)
                 return
+            was_inside = focus is not None and self._sheet.isAncestorOf(focus)
             save_everything(self._sheet)
             self._sheet.hide()
             self._sheet.setParent(None)
@@ -141,6 +145,8 @@ class PartKindsPage(QWidget):
         self._sheet.copy_wanted.connect(self._copy)
         self._page.column.addWidget(self._sheet)
         self._sheet.show()
+        if was_inside:  # a button of the sheet led here; the keys go on where it was
+            next(iter(stops(self._sheet)), self._list).setFocus()
 
     @Slot(str)
     def _copy(self, name: str) -> None:
