@@ -136,3 +136,20 @@ def test_with_one_limit_a_yes_is_the_one_sided_test() -> None:
         p = two_one_sided_tests(first, second, 0.2)[1]
         verdict = decide_span(difference(first, second), (None, 0.2), "same", "differs")
         assert (verdict == "same") == (p <= 0.05)
+
+
+@pytest.mark.parametrize("seed", range(6))
+def test_equivalence_is_decided_as_statsmodels_does(seed: int) -> None:
+    """statsmodels' ttost_ind with unequal variances: its p is the larger of the two tests."""
+    from statsmodels.stats.weightstats import ttost_ind
+
+    chance = np.random.default_rng(100 + seed)
+    first = [float(x) for x in chance.normal(10.0, 0.02, 4 + seed)]
+    second = [float(x) for x in chance.normal(10.01, 0.05, 11 - seed)]
+    bound = 0.04
+    p, lower, upper = ttost_ind(first, second, -bound, bound, usevar="unequal")
+    found = difference(first, second)
+    assert 1 - found.below(bound) == pytest.approx(float(upper[1]), rel=1e-7)
+    assert found.below(-bound) == pytest.approx(float(lower[1]), rel=1e-7)
+    if decide_span(found, (-bound, bound), "same", "differs") == "same":
+        assert float(p) <= 0.05

@@ -138,7 +138,7 @@ class KindSheet(QWidget):
             )
         )
         change.clicked.connect(self._give_back if self._own else self._make_ours)
-        self._name.setPlaceholderText("name of the new kind")
+        self._name.setPlaceholderText("a new name")
         self._name.setAccessibleName("Name of the new kind")
         self._name.setMaxLength(80)
         make = QPushButton("Copy it under this name")
