@@ -227,6 +227,13 @@ def _heading(block: blocks.Heading, width: float) -> list[Any]:
 
 
 @flowables.register
+def _room(block: blocks.Room, width: float) -> list[Any]:
+    from reportlab.platypus import CondPageBreak
+
+    return [CondPageBreak(block.height * MM)]
+
+
+@flowables.register
 def _words(block: blocks.Words, width: float) -> list[Any]:
     looks: dict[str, dict[str, Any]] = {
         "plain": {},
@@ -280,11 +287,13 @@ def _photo(photo: PhotoPrinted | None, words: str, width: float, height: float) 
 
 @flowables.register
 def _two_lists(block: blocks.TwoLists, width: float) -> list[Any]:
+    from reportlab.platypus import KeepTogether
+
     rows: list[list[Any]] = [[_bold(head) for head in block.heads]]
     if max(sum(map(len, items)) for items in block.items) < SHORT_LIST:
         lists = zip(block.items, block.signs, strict=True)
         rows.append([[_paragraph(one, sign=sign) for one in items] for items, sign in lists])
-        return [_table(rows, (width / 2, width / 2)), _gap(3)]
+        return [KeepTogether([_table(rows, (width / 2, width / 2)), _gap(3)])]
     for index in range(max(len(items) for items in block.items)):
         cells: list[Any] = []
         for items, sign in zip(block.items, block.signs, strict=True):

@@ -35,6 +35,13 @@ class Heading:
 
 
 @dataclass(frozen=True, slots=True)
+class Room:
+    """What follows needs so many millimetres of the page, or goes overleaf."""
+
+    height: float
+
+
+@dataclass(frozen=True, slots=True)
 class Words:
     """A paragraph, with a bold word before it where `name` is given."""
 
@@ -128,6 +135,7 @@ Block: TypeAlias = (
     Title
     | Named
     | Heading
+    | Room
     | Words
     | VerdictBox
     | PhotoRow

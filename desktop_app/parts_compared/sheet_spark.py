@@ -13,6 +13,7 @@ from desktop_app.parts_compared.sheet_blocks import (
     Block,
     Cautions,
     Heading,
+    Room,
     SparkBar,
     SparkPicture,
     Words,
@@ -55,6 +56,7 @@ def spark_blocks(sheet: SheetFacts, ratio: float | None = None) -> Iterator[Bloc
     paths = {side: _path(side, rotor, plug, ratio or ASSUMED_RATIO) for side in SIDES}
     bars = tuple(bar for side in SIDES if (bar := _bar(side, paths[side])) is not None)
     outside = dict.fromkeys(words for path in paths.values() for words in path.outside)
+    yield Room(60.0)  # the picture stays with its heading
     yield Heading("What the spark asks of the coil")
     change = change_sentence(paths["removed"], paths["replacement"])
     if change:
