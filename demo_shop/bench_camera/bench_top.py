@@ -9,8 +9,6 @@ from numpy.typing import NDArray
 
 from demo_shop.bench_camera.grain import Grain, Pixels
 
-GROUNDS = ("paper", "steel", "mat", "wood")
-
 
 def ground_colour(ground: str, x: Pixels, y: Pixels, grain: Grain) -> Pixels:
     """Linear colour, shape (..., 3), of the bench at positions in mm."""

@@ -21,17 +21,16 @@ from desktop_app.parts_compared.decision import (
 )
 from desktop_app.parts_compared.dimension_result import bare_result, missing
 from desktop_app.parts_compared.instruments.instrument import Instrument, instrument_for
-from desktop_app.parts_compared.instruments.tool_choice import finer_ones, finest, finest_together
+from desktop_app.parts_compared.instruments.tool_choice import finer_ones
 from desktop_app.parts_compared.looked_at import judge_count, judge_word
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension, Span
-from desktop_app.parts_compared.reading import SIDES, Reading, Side
+from desktop_app.parts_compared.reading import Reading
+from desktop_app.parts_compared.sides import both_sides, fitting
 from desktop_app.parts_compared.uncertainty import (
     Estimate,
     SideReading,
     difference_estimate,
     side_estimate,
-    side_reading,
-    unwound,
     wrapped,
 )
 
@@ -48,7 +47,7 @@ def judge_dimension(
     Words kept for what is measured now (its kind was changed), and numbers for what is looked at,
     have no say.
     """
-    mine = _fitting(dimension, readings)
+    mine = fitting(dimension, readings)
     if limits is not None and dimension.role == "limit":
         dimension = replace(dimension, allowed=limits)
     if dimension.role == "word":
@@ -62,22 +61,12 @@ def judge_dimension(
             said = sentence.unknown_instrument_sentence(dimension, name or dimension.instrument)
             return bare_result(dimension, None, None, "not measured", said)
         tools[name] = tool
-    old, new = _sides(dimension, mine, tools)
+    old, new = both_sides(dimension, mine, tools)
     if dimension.role == "limit":
         return _judge_limit(dimension, old, new, confidence, instruments)
     if old is None or new is None:
         return missing(dimension, _shown(old), _shown(new))
     return _judge_difference(dimension, old, new, confidence, instruments)
-
-
-def _fitting(dimension: Dimension, readings: Sequence[Reading]) -> list[Reading]:
-    worded, mine = dimension.role == "word", []
-    for one in readings:
-        if one.dimension == dimension.name:
-            values = tuple(v for v in one.values if isinstance(v, str) == worded)
-            if values:
-                mine.append(one if len(values) == len(one.values) else replace(one, values=values))
-    return mine
 
 
 def looks_mirrored(dimension: Dimension, removed: float, replacement: float) -> bool:
@@ -222,34 +211,6 @@ def _within_limits(
 def _as_read_with(tool: Instrument, side: SideReading) -> SideReading:
     """Return what three readings with another instrument would probably say."""
     return SideReading(side.mean, tool.usual_spread, tool.usual_dof, 3, tool, 1.0)
-
-
-def _sides(
-    dimension: Dimension, readings: Sequence[Reading], tools: Mapping[str | None, Instrument]
-) -> tuple[SideReading | None, SideReading | None]:
-    """Pool the readings of both sides; of several instruments those with the least doubt count."""
-    old, new = (_by_tool(readings, side, tools) for side in SIDES)
-    if old and new and dimension.role != "limit":
-        chosen: tuple[Instrument | None, Instrument | None] = finest_together(old, new)
-    else:
-        chosen = (finest(old) if old else None, finest(new) if new else None)
-    turns = dimension.unit == "deg"
-    one, other = (
-        None if tool is None else side_reading(unwound(read[tool]) if turns else read[tool], tool)
-        for tool, read in zip(chosen, (old, new), strict=True)
-    )
-    return one, other
-
-
-def _by_tool(
-    readings: Sequence[Reading], side: Side, tools: Mapping[str | None, Instrument]
-) -> dict[Instrument, list[float]]:
-    by_tool: dict[Instrument, list[float]] = {}
-    for one in readings:
-        if one.side == side:
-            values = by_tool.setdefault(tools[one.instrument], [])
-            values.extend(float(value) for value in one.values)
-    return by_tool
 
 
 def _difference(dimension: Dimension, old: SideReading, new: SideReading, more: int) -> Estimate:

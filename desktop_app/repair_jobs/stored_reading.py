@@ -155,24 +155,6 @@ def job_by_number(connection: Connection, number: str) -> int:
     return int(found)
 
 
-def jobs_in_the_shop(connection: Connection, limit: int = 50) -> tuple[EarlierJob, ...]:
-    """Return the jobs that were not handed over yet, newest first."""
-    rows = connection.execute(
-        select(Job.id, Job.number, Visit.came_at, Job.concern, Vehicle.plate, Vehicle.description)
-        .join(Visit, Visit.id == Job.visit_id)
-        .join(Vehicle, Vehicle.id == Visit.vehicle_id)
-        .where(Job.left_at.is_(None))
-        .order_by(Visit.came_at.desc(), Job.id.desc())
-        .limit(limit)
-    )
-    return tuple(
-        EarlierJob(
-            r.id, r.number, r.came_at[:10], None, r.concern, f"{r.plate or ''} {r.description}"
-        )
-        for r in rows
-    )
-
-
 def odometer_readings(
     connection: Connection, vehicle_id: int, *, but_visit: int | None = None
 ) -> tuple[tuple[OdometerReading, ...], tuple[OdometerReplaced, ...]]:

@@ -86,12 +86,6 @@ def say_not_same_vehicle(record: ShopRecord, earlier_job: int, later_job: int) -
     return _change(record, "Say these are two vehicles", earlier_job, later_job, values)
 
 
-def say_same_vehicle(record: ShopRecord, earlier_job: int, later_job: int) -> Done:
-    """Say that two jobs are of one vehicle after all."""
-    values = {"same_vehicle": 1}
-    return _change(record, "Say this is one vehicle", earlier_job, later_job, values)
-
-
 def change_window(record: ShopRecord, job: int, days: Any, miles: Any, rule: str) -> Done:
     """Change the promise of one job before it is handed over: days, miles, how they end.
 

@@ -73,7 +73,6 @@ class Window:
 
 
 MAIN_WINDOW = Window(90, 3000)
-EARLY_WINDOW = Window(30, 1000)
 LONG_WINDOW = Window(365, 12_000)
 
 

@@ -35,7 +35,7 @@ class LineField(QLineEdit):
         self.setMaxLength(LONGEST_LINE)
         self._save = save
         self._kept = ""
-        self._pause = _pause(self)
+        self._pause = typing_pause(self, self.save_now)
         self.textEdited.connect(self._pause.start)
         self.returnPressed.connect(self.save_now)
 
@@ -73,7 +73,7 @@ class WordsField(QPlainTextEdit):
         self.setFixedHeight(self.fontMetrics().lineSpacing() * lines + 22)
         self._save = save
         self._kept = ""
-        self._pause = _pause(self)
+        self._pause = typing_pause(self, self.save_now)
         self.textChanged.connect(self._typed)
 
     def show_value(self, text: str) -> None:
@@ -267,9 +267,10 @@ def _fields(page: QWidget) -> list[LineField | WordsField]:
     return [*lines, *page.findChildren(WordsField)]
 
 
-def _pause(owner: QWidget) -> QTimer:
+def typing_pause(owner: QWidget, then: Callable[[], object]) -> QTimer:
+    """Return a timer to start with each key: `then` is called once typing rests."""
     timer = QTimer(owner)
     timer.setSingleShot(True)
     timer.setInterval(PAUSE_MS)
-    timer.timeout.connect(owner.save_now)  # type: ignore[attr-defined]
+    timer.timeout.connect(then)
     return timer

@@ -13,7 +13,6 @@ from desktop_app.shop_record.resource_folder import resource_path
 # Two colours of the Okabe-Ito palette, always with a shape beside them: colour alone says nothing.
 REMOVED = QColor("#E69F00")
 REPLACEMENT = QColor("#0072B2")
-NEXT_STEP = QColor("#0072B2")
 
 TOUCH = 40  # height in pixels of what is pressed with a glove
 

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from typing import TypeVar
+from typing import Any, TypeVar
 
-from PySide6.QtCore import Slot
-from PySide6.QtWidgets import QWidget
+from PySide6.QtCore import Qt, Slot
+from PySide6.QtWidgets import QLabel, QLineEdit, QWidget
 
 from desktop_app.parts_compared.part_kinds.kind_shelf import load_kinds
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
@@ -45,6 +45,21 @@ def named(page: QWidget, sort: type[W], name: str) -> W:
     there = sorted({one.accessibleName() for one in page.findChildren(sort)})
     assert len(found) == 1, f"{len(found)} called “{name}”; there are {there}"
     return found[0]
+
+
+def words_of(page: QWidget) -> str:
+    """Return everything that is written on the page now."""
+    return "\n".join(one.text() for one in page.findChildren(QLabel) if one.isVisibleTo(page))
+
+
+def retype(page: QWidget, qtbot: Any, name: str, text: str) -> QLineEdit:
+    """Type over what stands in a field and press Enter."""
+    field = named(page, QLineEdit, name)
+    field.setFocus()
+    field.selectAll()
+    qtbot.keyClicks(field, text)
+    qtbot.keyClick(field, Qt.Key.Key_Return)
+    return field
 
 
 class Bench(ReadingPage):

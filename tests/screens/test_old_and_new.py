@@ -10,7 +10,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QComboBox, QLabel, QLineEdit, QPushButton, QWidget
+from PySide6.QtWidgets import QComboBox, QLabel, QLineEdit, QPushButton
 
 from desktop_app.part_photos.screen.locked_views import LockedViews
 from desktop_app.part_photos.screen.photo_tray import PhotoTray
@@ -24,7 +24,7 @@ from desktop_app.parts_compared.stored_refit import refit_checks_for
 from desktop_app.shop_record.house_rules import change_rule
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_window.desk import Desk
-from tests.screens.bench_desk import Bench, all_kinds, named, new_job
+from tests.screens.bench_desk import Bench, all_kinds, named, new_job, retype, words_of
 from tests.screens.photo_desk import CAP, ROTOR
 
 ENTER = Qt.Key.Key_Return
@@ -68,18 +68,7 @@ def press(bench: Bench, qtbot: Any, words: str) -> None:
 
 def measure(bench: Bench, qtbot: Any, name: str, text: str) -> QLineEdit:
     """Type readings into a field and press Enter."""
-    field = named(bench, QLineEdit, name)
-    field.setFocus()
-    field.selectAll()
-    qtbot.keyClicks(field, text)
-    qtbot.keyClick(field, ENTER)
-    return field
-
-
-def words_of(page: QWidget) -> str:
-    """Return everything that is written on the page now."""
-    labels = (one for one in page.findChildren(QLabel) if one.isVisibleTo(page))
-    return "\n".join(one.text() for one in labels)
+    return retype(bench, qtbot, name, text)
 
 
 def test_an_empty_bench_says_how_to_begin_and_refuses_what_is_no_kind(

@@ -9,7 +9,6 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
     QComboBox,
-    QLabel,
     QLineEdit,
     QListWidget,
     QPlainTextEdit,
@@ -27,7 +26,7 @@ from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.drafts import Drafts
 from desktop_app.shop_window.fields import save_everything
-from tests.screens.bench_desk import named, new_job
+from tests.screens.bench_desk import named, new_job, retype, words_of
 
 
 @pytest.fixture
@@ -54,11 +53,6 @@ def press(page: QWidget, qtbot: Any, words: str) -> None:
     buttons = [b for b in page.findChildren(QPushButton) if b.isVisibleTo(page)]
     button = next(b for b in buttons if words in (b.text(), b.accessibleName()))
     qtbot.mouseClick(button, Qt.MouseButton.LeftButton)
-
-
-def words_of(page: QWidget) -> str:
-    """Return everything that is written on the page now."""
-    return "\n".join(one.text() for one in page.findChildren(QLabel) if one.isVisibleTo(page))
 
 
 def choose(page: PartKindsPage, qtbot: Any, text: str) -> None:
@@ -94,11 +88,7 @@ def test_a_limit_is_changed_without_touching_files_and_undone(
     choose(page, qtbot, "distributor rotor")
     press(page, qtbot, "Change it for our shop")
     qtbot.waitUntil(lambda: "allowed, bore diameter" in _fields(page))
-    field = named(page, QLineEdit, "allowed, bore diameter")
-    field.setFocus()
-    field.selectAll()
-    qtbot.keyClicks(field, "0.12")
-    qtbot.keyClick(field, Qt.Key.Key_Return)
+    retype(page, qtbot, "allowed, bore diameter", "0.12")
     bore = kinds_of(desk.record)["distributor-rotor"].dimension("bore")
     assert bore is not None
     assert bore.allowed == (-0.12, 0.12)
@@ -115,11 +105,7 @@ def test_a_refused_figure_stays_in_its_field_with_what_is_accepted(
     choose(page, qtbot, "distributor rotor")
     press(page, qtbot, "Change it for our shop")
     qtbot.waitUntil(lambda: "allowed, bore diameter" in _fields(page))
-    field = named(page, QLineEdit, "allowed, bore diameter")
-    field.setFocus()
-    field.selectAll()
-    qtbot.keyClicks(field, "snug")
-    qtbot.keyClick(field, Qt.Key.Key_Return)
+    field = retype(page, qtbot, "allowed, bore diameter", "snug")
     assert field.text() == "snug"
     assert "bore diameter: 'snug' can't be understood" in words_of(page)
 
@@ -172,11 +158,7 @@ def test_ours_says_which_kept_pairs_it_judges_otherwise(
     qtbot.waitUntil(lambda: "allowed, bore diameter" in _fields(page))
     press(page, qtbot, "What does ours change?")
     qtbot.waitUntil(lambda: "come out as with the built-in kind" in words_of(page))
-    field = named(page, QLineEdit, "allowed, bore diameter")
-    field.setFocus()
-    field.selectAll()
-    qtbot.keyClicks(field, "0.5")
-    qtbot.keyClick(field, Qt.Key.Key_Return)
+    retype(page, qtbot, "allowed, bore diameter", "0.5")
     press(page, qtbot, "What does ours change?")
     said = "1 × “stop and look” becomes “not enough measured”. Jobs: J-101."
     qtbot.waitUntil(lambda: said in words_of(page))
@@ -187,15 +169,6 @@ def make_ours(page: PartKindsPage, qtbot: Any) -> None:
     choose(page, qtbot, "distributor rotor")
     press(page, qtbot, "Change it for our shop")
     qtbot.waitUntil(lambda: "allowed, bore diameter" in _fields(page))
-
-
-def retype(page: PartKindsPage, qtbot: Any, name: str, text: str) -> None:
-    """Type over what a line holds, and leave it."""
-    field = named(page, QLineEdit, name)
-    field.setFocus()
-    field.selectAll()
-    qtbot.keyClicks(field, text)
-    qtbot.keyClick(field, Qt.Key.Key_Return)
 
 
 def type_half(page: PartKindsPage, qtbot: Any) -> None:

@@ -7,7 +7,7 @@ from typing import Any
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QComboBox, QLabel, QLineEdit, QPushButton, QWidget
+from PySide6.QtWidgets import QComboBox, QLineEdit, QPushButton, QWidget
 
 from desktop_app.parts_compared import actions
 from desktop_app.parts_compared.screen.sum_bench import SumBench
@@ -16,7 +16,7 @@ from desktop_app.shop_record.house_rules import change_rule
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.tab_order import stops
-from tests.screens.bench_desk import Bench, all_kinds, named, new_job
+from tests.screens.bench_desk import Bench, all_kinds, named, new_job, words_of
 
 
 @pytest.fixture
@@ -53,11 +53,6 @@ def choose(bench: Bench, qtbot: Any, words: str) -> None:
         before = choice.currentIndex()
         qtbot.keyClick(choice, Qt.Key.Key_Down)
         assert choice.currentIndex() != before
-
-
-def words_of(page: QWidget) -> str:
-    """Return everything that is written on the page now."""
-    return "\n".join(one.text() for one in page.findChildren(QLabel) if one.isVisibleTo(page))
 
 
 def button(page: QWidget, words: str) -> QPushButton:

@@ -35,11 +35,6 @@ class SumField:
     most: float | None = None
     instrument: str = ""
 
-    @property
-    def may_be_empty(self) -> bool:
-        """Whether the sum can be worked out with nothing typed here."""
-        return self.optional or bool(self.default) or bool(self.instrument)
-
     def bounds(self) -> str:
         """Return the bounds in words, like "more than 0, at most 90", or nothing."""
         said = (

@@ -68,10 +68,6 @@ class Filled:
         field = self._field(name)
         return self._bounded_wholes(field, self._one_whole(field, self._text(field)))[0]
 
-    def maybe_whole(self, name: str) -> int | None:
-        """Return the whole number, or None where the field was left empty."""
-        return self.whole(name) if self.is_typed(name) else None
-
     def wholes(self, name: str) -> tuple[int, ...]:
         """Return the values of a field for whole numbers; none where it was left empty."""
         field = self._field(name)

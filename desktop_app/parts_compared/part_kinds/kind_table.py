@@ -2,13 +2,31 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping, Sequence
 from typing import Any, TypeVar
 
 from desktop_app.parts_compared.part_kinds.kind_trouble import KindTrouble
+from desktop_app.shop_record.toml_text import toml_values
 
 _LARGEST = 1e9  # of any unit; no part has more
+_IDENTIFIER = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*\Z")
 _Word = TypeVar("_Word", bound=str)
+
+
+def toml_table(text: str, file: str) -> KindTable:
+    """Return the whole text as a table; `file` is only named in messages. Raises KindTrouble."""
+    try:
+        values = toml_values(text)
+    except (ValueError, RecursionError) as error:
+        line = re.search(r"at line (\d+)", str(error))
+        raise KindTrouble(
+            file,
+            int(line[1]) if line else len(text.splitlines()),
+            "this can't be read as TOML",
+            'Look for a missing quote, bracket or equals sign (a line reads: name = "value").',
+        ) from error
+    return KindTable(file, text, values)
 
 
 class KindTable:
@@ -36,6 +54,14 @@ class KindTable:
         if not isinstance(value, str) or (default is None and not value.strip()):
             raise self.trouble(key, "must be a text in quotes", f'Write {key} = "..." there.')
         return value.strip()
+
+    def identifier(self, key: str, such_as: str) -> str:
+        """Return a text of small letters, digits and hyphens; the complaint shows one such."""
+        name = self.word(key)
+        if not _IDENTIFIER.match(name):
+            do = f"Use small letters, digits and hyphens, like {such_as}."
+            raise self.trouble(key, f"is '{name}'", do)
+        return name
 
     def choice(self, key: str, allowed: Sequence[_Word]) -> _Word:
         """Return one of the allowed words."""

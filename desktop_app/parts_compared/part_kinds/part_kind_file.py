@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-import re
+from functools import lru_cache
 
-from desktop_app.parts_compared.part_kinds.kind_table import KindTable
-from desktop_app.parts_compared.part_kinds.kind_trouble import KindTrouble
+from desktop_app.parts_compared.part_kinds.kind_table import KindTable, toml_table
 from desktop_app.parts_compared.part_kinds.part_kind import (
     COMMON_PRACTICE,
     DIRECTIONS,
@@ -20,29 +19,18 @@ from desktop_app.parts_compared.part_kinds.part_kind import (
     Span,
     TypicalWrong,
 )
-from desktop_app.shop_record.toml_text import toml_values
-
-_NAME = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*\Z")
 
 
+@lru_cache(maxsize=512)
 def read_kind(text: str, file: str) -> PartKind:
     """Return the kind written in `text`; `file` is only named in messages.
 
-    Keys that are not known are left alone. Raises KindTrouble.
+    Keys that are not known are left alone. Raises KindTrouble. The shelf is read again after each
+    change of one kind, so that an unchanged text is not taken apart twice.
     """
-    try:
-        values = toml_values(text)
-    except (ValueError, RecursionError) as error:
-        line = re.search(r"at line (\d+)", str(error))
-        raise KindTrouble(
-            file,
-            int(line[1]) if line else len(text.splitlines()),
-            "this can't be read as TOML",
-            'Look for a missing quote, bracket or equals sign (a line reads: name = "value").',
-        ) from error
-    table = KindTable(file, text, values)
+    table = toml_table(text, file)
     return PartKind(
-        id=_name(table, "id"),
+        id=table.identifier("id", "tip-radius"),
         name=table.word("name"),
         also=table.words("also"),
         system=table.word("system"),
@@ -59,17 +47,8 @@ def read_kind(text: str, file: str) -> PartKind:
         proof=tuple(
             ProofCheck(one.word("say"), one.word("level", "bay")) for one in table.tables("proof")
         ),
-        like=_name(table, "like") if table.word("like", "") else "",
+        like=table.identifier("like", "tip-radius") if table.word("like", "") else "",
     )
-
-
-def _name(table: KindTable, key: str) -> str:
-    name = table.word(key)
-    if not _NAME.match(name):
-        raise table.trouble(
-            key, f"is '{name}'", "Use small letters, digits and hyphens, like tip-radius."
-        )
-    return name
 
 
 def _dimensions(table: KindTable) -> tuple[Dimension, ...]:
@@ -87,7 +66,7 @@ def _dimensions(table: KindTable) -> tuple[Dimension, ...]:
 
 
 def _dimension(table: KindTable) -> Dimension:
-    name = _name(table, "name")
+    name = table.identifier("name", "tip-radius")
     role = table.choice("role", ROLES)
     direction = table.choice("direction", DIRECTIONS) if role == "restored" else None
     unit = {"count": "n", "word": "word", "orientation": "deg"}.get(role) or table.word("unit")

@@ -2,11 +2,8 @@
 
 from __future__ import annotations
 
-import re
-
 from desktop_app.parts_compared.part_kinds.kind_shelf import Folder
-from desktop_app.parts_compared.part_kinds.kind_table import KindTable
-from desktop_app.parts_compared.part_kinds.kind_trouble import KindTrouble
+from desktop_app.parts_compared.part_kinds.kind_table import KindTable, toml_table
 from desktop_app.parts_compared.part_kinds.part_kind import COMMON_PRACTICE
 from desktop_app.parts_compared.part_sets.part_set import (
     ENTERS,
@@ -15,10 +12,8 @@ from desktop_app.parts_compared.part_sets.part_set import (
     PartSet,
     PartTerm,
 )
-from desktop_app.shop_record.toml_text import toml_values
 
 UNITS = ("mm",)
-_NAME = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*\Z")
 
 
 def load_sets(folder: Folder) -> tuple[PartSet, ...]:
@@ -33,20 +28,10 @@ def read_set(text: str, file: str) -> PartSet:
 
     Keys that are not known are left alone. Raises KindTrouble.
     """
-    try:
-        values = toml_values(text)
-    except (ValueError, RecursionError) as error:
-        line = re.search(r"at line (\d+)", str(error))
-        raise KindTrouble(
-            file,
-            int(line[1]) if line else len(text.splitlines()),
-            "this can't be read as TOML",
-            'Look for a missing quote, bracket or equals sign (a line reads: name = "value").',
-        ) from error
-    table = KindTable(file, text, values)
+    table = toml_table(text, file)
     given = _given_terms(table)
     return PartSet(
-        id=_name(table, "id"),
+        id=table.identifier("id", "rotor-and-cap"),
         name=table.word("name"),
         result=table.word("result"),
         unit=table.choice("unit", UNITS),
@@ -60,15 +45,6 @@ def read_set(text: str, file: str) -> PartSet:
         honest=table.word("honest", ""),
         cautions=table.words("cautions"),
     )
-
-
-def _name(table: KindTable, key: str) -> str:
-    name = table.word(key)
-    if not _NAME.match(name):
-        raise table.trouble(
-            key, f"is '{name}'", "Use small letters, digits and hyphens, like rotor-and-cap."
-        )
-    return name
 
 
 def _at_most(table: KindTable, given: tuple[GivenTerm, ...]) -> str:
@@ -96,8 +72,8 @@ def _part_term(table: KindTable) -> PartTerm:
     value = table.number("value")
     half_width = _half_width(table, needed=value is not None)
     return PartTerm(
-        kind=_name(table, "kind"),
-        dimension=_name(table, "dimension"),
+        kind=table.identifier("kind", "rotor-and-cap"),
+        dimension=table.identifier("dimension", "rotor-and-cap"),
         times=_times(table, may_be_nothing=False),
         side=table.choice("side", TERM_SIDES) if "side" in table.values else "own",
         value=value,
@@ -125,7 +101,7 @@ def _given_term(table: KindTable) -> GivenTerm:
             "value", "is missing", "Play needs a middle: write value = 0, for example."
         )
     return GivenTerm(
-        name=_name(table, "name"),
+        name=table.identifier("name", "rotor-and-cap"),
         label=table.word("label"),
         times=_times(table, may_be_nothing=True),
         half_width=_half_width(table, needed=True),

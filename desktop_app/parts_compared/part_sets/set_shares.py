@@ -6,16 +6,15 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 
 from desktop_app.parts_compared.instruments.instrument import Instrument, instrument_for
-from desktop_app.parts_compared.instruments.tool_choice import finest, finest_together
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension, PartKind
 from desktop_app.parts_compared.part_sets.part_set import GivenTerm, PartSet, PartTerm
 from desktop_app.parts_compared.part_sets.set_room import SetRoom, Share, room_of
-from desktop_app.parts_compared.reading import Reading, Side
+from desktop_app.parts_compared.reading import SIDES, Reading, Side
+from desktop_app.parts_compared.sides import Named, both_sides, by_tool, fitting
 from desktop_app.parts_compared.uncertainty import (
     SideReading,
     side_estimate,
     side_reading,
-    unwound,
 )
 
 
@@ -42,38 +41,24 @@ class SetRead:
     def side_of(self, term: PartTerm, side: Side) -> SideReading | None:
         """Return what was read of a term's dimension on one side.
 
-        Of several instruments the same count as in the verdict on the pair, so that both give
-        the same difference.
+        Instruments are chosen for both sides together, as for the pair, so that both say the
+        same difference.
         """
-        by_tool = self._by_tool(term, side)
-        if not by_tool:
+        dimension = self._measured(term)
+        if dimension is None:
             return None
-        tool = self._tool(term, side, by_tool)
-        values = by_tool[tool]
-        return side_reading(unwound(values) if tool.unit == "deg" else values, tool)
-
-    def _tool(
-        self, term: PartTerm, side: Side, mine: Mapping[Instrument, list[float]]
-    ) -> Instrument:
-        dimension = self.dimension(term)
-        if dimension is not None and dimension.role == "limit":
-            return finest(mine)
-        removed = side == "removed"
-        other = self._by_tool(term, "replacement" if removed else "removed")
-        if not other:
-            return finest(mine)
-        old, new = finest_together(mine, other) if removed else finest_together(other, mine)
-        return old if removed else new
+        mine, tools = self._read(term, dimension)
+        return both_sides(dimension, mine, tools)[SIDES.index(side)]
 
     def each_of(self, term: PartTerm, side: Side) -> tuple[SideReading, ...]:
         """Return one reading for each place, where as many were read as places were counted."""
         if not term.each_of:
             return ()
-        by_tool = self._by_tool(term, side)
+        read = self._of_side(term, side)
         counted = self._numbers(term.kind, term.each_of, side)
-        if len(by_tool) != 1 or not counted or len(set(counted)) != 1:
+        if len(read) != 1 or not counted or len(set(counted)) != 1:
             return ()
-        ((tool, values),) = by_tool.items()
+        ((tool, values),) = read.items()
         if len(values) < 2 or len(values) != counted[0]:
             return ()
         return tuple(side_reading((value,), tool) for value in values)
@@ -96,23 +81,34 @@ class SetRead:
         which = "removed" if side == "removed" else "new"
         return f"Measure {self.label(term)} on the {which} {name}{tool}."
 
-    def _by_tool(self, term: PartTerm, side: Side) -> dict[Instrument, list[float]]:
-        dimension, part = self.dimension(term), self.parts.get(term.kind)
-        found: dict[Instrument, list[float]] = {}
-        if dimension is None or part is None or dimension.unit != self.part_set.unit:
-            return found
-        for one in part.readings:
-            if one.dimension != term.dimension or one.side != side or not one.values:
-                continue
-            tool = instrument_for(one.instrument, dimension, self.instruments)
-            if tool is not None:
-                found.setdefault(tool, []).extend(float(value) for value in one.values)
-        return found
+    def _measured(self, term: PartTerm) -> Dimension | None:
+        """Return the dimension of a term where it is in the unit of the set."""
+        dimension = self.dimension(term)
+        fits = dimension is not None and dimension.unit == self.part_set.unit
+        return dimension if fits else None
+
+    def _read(self, term: PartTerm, dimension: Dimension) -> tuple[list[Reading], Named]:
+        """Return the readings of a term that have a say, and their instruments."""
+        mine = fitting(dimension, self.parts[term.kind].readings)
+        found = {
+            one.instrument: instrument_for(one.instrument, dimension, self.instruments)
+            for one in mine
+        }
+        return mine, {name: tool for name, tool in found.items() if tool is not None}
+
+    def _of_side(self, term: PartTerm, side: Side) -> dict[Instrument, list[float]]:
+        dimension = self._measured(term)
+        if dimension is None:
+            return {}
+        mine, tools = self._read(term, dimension)
+        return by_tool(mine, side, tools)
 
     def _numbers(self, kind: str, name: str, side: Side) -> Sequence[float]:
         part = self.parts.get(kind)
-        readings = () if part is None else part.readings
-        mine = [one for one in readings if one.dimension == name and one.side == side]
+        dimension = None if part is None else part.kind.dimension(name)
+        if part is None or dimension is None:
+            return ()
+        mine = [one for one in fitting(dimension, part.readings) if one.side == side]
         return [float(value) for one in mine for value in one.values]
 
 

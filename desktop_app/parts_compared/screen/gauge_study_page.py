@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from functools import partial
 
-from PySide6.QtCore import QTimer, Signal, Slot
+from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QGridLayout, QLineEdit, QPushButton
 
 from desktop_app.parts_compared import gauge_actions as deeds
@@ -22,7 +22,7 @@ from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.drafts import Drafts
-from desktop_app.shop_window.fields import PAUSE_MS, ChoiceField, Labelled, LineField
+from desktop_app.shop_window.fields import ChoiceField, Labelled, LineField, typing_pause
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.texts import plain_label
@@ -66,10 +66,8 @@ class GaugeStudyPage(Section):
         self._field = QLineEdit(draft.get("typed", ""))
         self._field.setMaxLength(200)
         self._field.returnPressed.connect(self._enter)
-        self._pause = QTimer(self)  # typing that rests is kept, whatever happens to the program
-        self._pause.setSingleShot(True)
-        self._pause.setInterval(PAUSE_MS)
-        self._pause.timeout.connect(self.keep_draft)
+        # Typing that rests is kept, whatever happens to the program.
+        self._pause = typing_pause(self, self.keep_draft)
         self._field.textEdited.connect(self._pause.start)
         self._box = Labelled("Next reading", self._field)
         self._grid = GaugeReadingsGrid()

@@ -16,7 +16,7 @@ from desktop_app.parts_compared.screen.pair_card import PairCard
 from desktop_app.parts_compared.screen.set_card import SetCard
 from desktop_app.parts_compared.screen.sum_bench import SumBench
 from desktop_app.parts_compared.stored_pairs import drawer, pairs_of_job, read_pair
-from desktop_app.parts_compared.stored_sets import sets_of_job
+from desktop_app.parts_compared.stored_sets import sets_of_pairs
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import save_everything
@@ -40,6 +40,7 @@ class OldAndNewSection(Section):
         self._cards: dict[int, PairCard] = {}
         self._missing: list[int] = []
         self._left = False
+        self._tools: Mapping[str, Instrument] = {}
         self._later = QTimer(self)
         self._later.setSingleShot(True)
         self._later.timeout.connect(self._build_next)
@@ -85,10 +86,10 @@ class OldAndNewSection(Section):
         self._pairs = {one: self._pairs[one] for one in pairs if one in self._pairs}
         for gone in set(self._cards) - set(pairs):
             self._let_go(self._cards.pop(gone))
-        tools = self._desk.ask(drawer) or {}
+        self._tools = self._desk.ask(drawer) or {}
         for pair_id in pairs:
             if pair_id in self._cards:
-                self._show_pair(pair_id, tools)
+                self._show_pair(pair_id)
         self._missing = [one for one in pairs if one not in self._cards]
         self._none.setVisible(not pairs)
         self._build_next()
@@ -98,7 +99,7 @@ class OldAndNewSection(Section):
         """Build the card of one pair; the next one once the window had its turn."""
         if self._missing:
             pair_id = self._missing.pop(0)
-            self._show_pair(pair_id, self._desk.ask(drawer) or {})
+            self._show_pair(pair_id)
         if self._missing:
             self._later.start(0)
         else:
@@ -114,7 +115,8 @@ class OldAndNewSection(Section):
 
     def _show_sets(self, job_id: int) -> None:
         """Show the sets that the pairs make, and let each pair's verdict hear of its own."""
-        sets = self._desk.ask(sets_of_job, job_id, self._kinds) or () if self._pairs else ()
+        laid = tuple(self._pairs.values())
+        sets = self._desk.ask(sets_of_pairs, job_id, laid, self._kinds, self._tools) or ()
         for gone in set(self._sets) - {one.key for one in sets}:
             self._let_go(self._sets.pop(gone))
         for one in sets:
@@ -131,18 +133,20 @@ class OldAndNewSection(Section):
         """Keep what is only typed into a form."""
         self._sums.keep_draft()
 
-    def _show_pair(self, pair_id: int, tools: Mapping[str, Instrument]) -> None:
+    def _show_pair(self, pair_id: int) -> None:
         pair = self._desk.ask(read_pair, pair_id)
         if pair is None:
             return
         self._pairs[pair_id] = pair
         if pair_id in self._cards:
-            self._cards[pair_id].show_pair(pair, tools)
+            self._cards[pair_id].show_pair(pair, self._tools)
             return
         card = PairCard(self._desk, pair_id, self._kind(pair.part_kind))
         card.said.connect(self.said)
         card.keep(self._left)
-        card.show_pair(pair, tools)  # before it is on the page: each part is laid out only once
+        card.show_pair(
+            pair, self._tools
+        )  # before it is on the page: each part is laid out only once
         self._cards[pair_id] = card
         self._place.insertWidget(sum(one < pair_id for one in self._cards), card)
         card.show()

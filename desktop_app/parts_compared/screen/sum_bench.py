@@ -18,7 +18,7 @@ from desktop_app.parts_compared.stored_pairs import drawer
 from desktop_app.parts_compared.stored_sums import sums_of_job
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.drafts import Drafts
-from desktop_app.shop_window.fields import PAUSE_MS, Labelled, Tick
+from desktop_app.shop_window.fields import Labelled, Tick, typing_pause
 from desktop_app.shop_window.flow_row import empty
 from desktop_app.shop_window.texts import plain_label
 
@@ -36,10 +36,8 @@ class SumBench(QWidget):
         self._pairs: Sequence[PairRead] = ()
         self._form: SumForm | None = None
         self._rows: tuple[SumKept, ...] = ()
-        self._pause = QTimer(self)  # typing that rests is kept, whatever happens to the program
-        self._pause.setSingleShot(True)
-        self._pause.setInterval(PAUSE_MS)
-        self._pause.timeout.connect(self.keep_draft)
+        # Typing that rests is kept, whatever happens to the program.
+        self._pause = typing_pause(self, self.keep_draft)
         self._choice = QComboBox()
         self._choice.activated.connect(self._choose)
         self._kept = QVBoxLayout()
