@@ -392,18 +392,3 @@ def test_what_is_new_each_time_does_not_cancel() -> None:
     one = judge_set(SetRead(part_set, parts))
     assert one.change is not None
     assert one.change.u > 0.3 * (2 / 3) ** 0.5
-
-
-def test_words_kept_for_what_is_measured_now_have_no_say() -> None:
-    """A kind may have been changed after its readings were kept."""
-    plain = judged(
-        "rotor-and-cap",
-        ("distributor-rotor", both("tip-radius", 26.9, 27.45)),
-        ("distributor-cap", both("terminal-radius", 28.4, 28.4)),
-    )
-    with_words = judged(
-        "rotor-and-cap",
-        ("distributor-rotor", [*both("tip-radius", 26.9, 27.45), *both("tip-radius", "a", "b")]),
-        ("distributor-cap", [*both("terminal-radius", 28.4, 28.4), *both("towers", "x", "y")]),
-    )
-    assert with_words == plain
