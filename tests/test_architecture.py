@@ -45,6 +45,7 @@ HOMES: dict[str, tuple[str, ...]] = {
     "scipy": FIGURES,
     "PIL": ("desktop_app/part_photos/*", "demo_shop/*"),
     "pillow_heif": ("desktop_app/part_photos/*", "demo_shop/*"),
+    "cv2": ("desktop_app/part_photos/*",),
     "reportlab": ("desktop_app/*/sheet*.py",),
     "pypdfium2": (*WINDOW, "demo_shop/pictures.py"),
     "platformdirs": (*RECORD, "desktop_app/commands/*", *WINDOW),
@@ -53,7 +54,7 @@ HOMES: dict[str, tuple[str, ...]] = {
     "desktop_app.shop_window": (*WINDOW, "demo_shop/pictures.py"),
 }
 HEAVY = frozenset(
-    {"pandas", "openpyxl", "xlsxwriter", "scipy", "numpy", "PIL", "pillow_heif", "reportlab"}
+    {"pandas", "openpyxl", "xlsxwriter", "scipy", "numpy", "PIL", "pillow_heif", "reportlab", "cv2"}
     | {"pypdfium2", "demo_shop"}
 )
 CLOCKS = frozenset(

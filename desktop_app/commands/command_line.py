@@ -9,6 +9,7 @@ from collections.abc import Callable, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING, NoReturn
 
+from desktop_app.commands.command_words import add_commands
 from desktop_app.shop_record.trouble import ShopTrouble
 
 if TYPE_CHECKING:
@@ -105,40 +106,7 @@ def _parser() -> argparse.ArgumentParser:
             one.add_argument("--shop", metavar="FOLDER", default=argparse.SUPPRESS)
         return one
 
-    one = add("new-shop", "make a new shop in an empty folder")
-    one.add_argument("folder", metavar="FOLDER")
-    one = add("demo", "fill a folder with the demo shop and open it")
-    one.add_argument("folder", metavar="FOLDER", nargs="?")
-    one = add("compare", "judge a removed part against its replacement", shop=True)
-    one.add_argument("files", metavar="PAIR.toml", nargs="+")
-    one = add("kinds", "show the part kinds, or one of them", shop=True)
-    one.add_argument("kind", metavar="KIND", nargs="?")
-    one = add("spark", "say what rotor gap and plug gap ask of the coil", shop=True)
-    one.add_argument("--rotor-gap-mm", metavar="G")
-    one.add_argument("--plug-gap-mm", metavar="P")
-    one.add_argument("--compression-ratio", metavar="R")
-    one.add_argument("--pressure-kpa", metavar="KPA")
-    one.add_argument("--temperature-c", metavar="C")
-    one.add_argument("--pair", nargs=2, metavar=("JOB", "PAIRNUMBER"))
-    one = add("returns", "list who came back, judged or not", shop=True)
-    one.add_argument("--since", metavar="DATE")
-    one.add_argument("--until", metavar="DATE")
-    one = add("watch", "list the jobs whose window is open", shop=True)
-    one.add_argument("--today", metavar="DATE")
-    one = add("week", "write the week's workbook", shop=True)
-    one.add_argument("week", metavar="2026-W47")
-    one.add_argument("--out", metavar="WEEK.xlsx", required=True)
-    one = add("sheet", "write the comparison sheet of a job", shop=True)
-    one.add_argument("job", metavar="JOB")
-    one.add_argument("--out", metavar="SHEET.pdf", required=True)
-    one = add("find", "find past jobs by symptom, code, plate, VIN or number", shop=True)
-    one.add_argument("text", metavar="TEXT")
-    one.add_argument("--limit", type=int, default=20, metavar="N")
-    one = add("vin", "say what a VIN tells by itself")
-    one.add_argument("vins", metavar="VIN", nargs="+")
-    one = add("code", "say what a trouble code tells by itself")
-    one.add_argument("codes", metavar="CODE", nargs="+")
-    add("check", "check the shop's record and its photos", shop=True)
+    add_commands(add)
     return parser
 
 
@@ -152,10 +120,18 @@ def _command(name: str) -> Command:
         command = parts.compare if name == "compare" else parts.kinds
     elif name == "spark":
         from desktop_app.commands.spark import spark as command
+    elif name == "card":
+        from desktop_app.commands.bench_card import card as command
+    elif name == "measure":
+        from desktop_app.commands.photo_measures import measure as command
+    elif name == "align":
+        from desktop_app.commands.photo_overlay import align as command
     elif name in ("returns", "watch"):
         from desktop_app.commands import watching
 
         command = watching.returns if name == "returns" else watching.watch
+    elif name == "rates":
+        from desktop_app.commands.rates import rates as command
     elif name in ("week", "sheet"):
         from desktop_app.commands import reports
 

@@ -67,6 +67,20 @@ class Reading(Kept):
     taken_at: Mapped[str]
 
 
+class PhotoReading(Kept):
+    """A reading that was taken from a mark on a photo.
+
+    `doubt` (JSON) is what the mark's budget was when the reading was taken, and what it shares
+    with the same reading of the other part.
+    """
+
+    __tablename__ = "photo_reading"
+
+    reading_id: Mapped[int] = mapped_column(ForeignKey("reading.id"), unique=True)
+    mark_id: Mapped[int] = mapped_column(ForeignKey("mark.id"), index=True)
+    doubt: Mapped[str]
+
+
 class PartCondition(Kept):
     """A condition term that somebody saw on a part."""
 

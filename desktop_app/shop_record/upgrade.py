@@ -16,8 +16,8 @@ from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 if TYPE_CHECKING:
     from alembic.config import Config
 
-NEWEST = "0002"
-STEPS = ("0001", "0002")
+NEWEST = "0003"
+STEPS = ("0001", "0002", "0003")
 
 
 def build(path: Path) -> None:

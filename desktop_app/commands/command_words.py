@@ -1,0 +1,90 @@
+"""What each command takes from the command line."""
+
+from __future__ import annotations
+
+import argparse
+from typing import Protocol
+
+
+class Add(Protocol):
+    """Adds a command by its name; what it says stands in the list of commands."""
+
+    def __call__(self, name: str, says: str, *, shop: bool = False) -> argparse.ArgumentParser: ...
+
+
+def add_commands(add: Add) -> None:
+    """Add all commands, in the order in which they are listed."""
+    for words in (shop_words, part_words, photo_words, watch_words, look_up_words):
+        words(add)
+
+
+def shop_words(add: Add) -> None:
+    """Say what the commands take that are about a shop itself."""
+    one = add("new-shop", "make a new shop in an empty folder")
+    one.add_argument("folder", metavar="FOLDER")
+    one = add("demo", "fill a folder with the demo shop and open it")
+    one.add_argument("folder", metavar="FOLDER", nargs="?")
+
+
+def part_words(add: Add) -> None:
+    """Say what the commands take that are about parts, kinds of parts and gaps."""
+    one = add("compare", "judge a removed part against its replacement", shop=True)
+    one.add_argument("files", metavar="PAIR.toml", nargs="+")
+    one = add("kinds", "show the part kinds, or one of them", shop=True)
+    one.add_argument("kind", metavar="KIND", nargs="?")
+    one = add("spark", "say what rotor gap and plug gap ask of the coil", shop=True)
+    one.add_argument("--rotor-gap-mm", metavar="G")
+    one.add_argument("--plug-gap-mm", metavar="P")
+    one.add_argument("--compression-ratio", metavar="R")
+    one.add_argument("--pressure-kpa", metavar="KPA")
+    one.add_argument("--temperature-c", metavar="C")
+    one.add_argument("--pair", nargs=2, metavar=("JOB", "PAIRNUMBER"))
+
+
+def photo_words(add: Add) -> None:
+    """Say what the commands take that are about the photo bench."""
+    one = add("card", "write a bench card to print, and its layout")
+    one.add_argument("--paper", choices=("a4", "letter"), required=True)
+    one.add_argument("--out", metavar="CARD.pdf", required=True)
+    one.add_argument("--layout", metavar="CARD.json", required=True)
+    one = add("measure", "measure in a photo what a file of marks says")
+    one.add_argument("inputs", metavar="PHOTO MARKS.json", nargs="+")
+    one = add("align", "bring the new part's photo onto the old part's")
+    one.add_argument("old", metavar="OLD")
+    one.add_argument("new", metavar="NEW")
+    one.add_argument("--out", metavar="OVERLAY.png")
+    one.add_argument("--layout", metavar="CARD.json")
+    one.add_argument("--height-mm", metavar="MM")
+
+
+def watch_words(add: Add) -> None:
+    """Say what the commands take that are about returns, the week and the sheet."""
+    one = add("returns", "list who came back, judged or not", shop=True)
+    one.add_argument("--since", metavar="DATE")
+    one.add_argument("--until", metavar="DATE")
+    one = add("watch", "list the jobs whose window is open", shop=True)
+    one.add_argument("--today", metavar="DATE")
+    one = add("rates", "say how often jobs came back, by what they have in common", shop=True)
+    by = ("technician", "supplier", "part-kind", "system", "symptom")
+    one.add_argument("--by", choices=by, required=True)
+    one.add_argument("--since", metavar="DATE")
+    one.add_argument("--until", metavar="DATE")
+    one.add_argument("--today", metavar="DATE")
+    one = add("week", "write the week's workbook", shop=True)
+    one.add_argument("week", metavar="2026-W47")
+    one.add_argument("--out", metavar="WEEK.xlsx", required=True)
+    one = add("sheet", "write the comparison sheet of a job", shop=True)
+    one.add_argument("job", metavar="JOB")
+    one.add_argument("--out", metavar="SHEET.pdf", required=True)
+
+
+def look_up_words(add: Add) -> None:
+    """Say what the commands take that are about what is looked up, and the check of a shop."""
+    one = add("find", "find past jobs by symptom, code, plate, VIN or number", shop=True)
+    one.add_argument("text", metavar="TEXT")
+    one.add_argument("--limit", type=int, default=20, metavar="N")
+    one = add("vin", "say what a VIN tells by itself")
+    one.add_argument("vins", metavar="VIN", nargs="+")
+    one = add("code", "say what a trouble code tells by itself")
+    one.add_argument("codes", metavar="CODE", nargs="+")
+    add("check", "check the shop's record and its photos", shop=True)

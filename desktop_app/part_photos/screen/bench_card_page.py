@@ -1,0 +1,191 @@
+"""Bench Card: how a card is used, a card printed or saved, and the ruler of each printed one."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from functools import partial
+from pathlib import Path
+from typing import Any
+
+from PySide6.QtCore import QLocale, Qt, Slot
+from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QPushButton, QVBoxLayout
+from shiboken6 import isValid
+
+from desktop_app.part_photos.bench_card.card_layout import CardLayout
+from desktop_app.part_photos.bench_card.card_layouts import PAPER_WORDS, bench_card, usual_paper
+from desktop_app.part_photos.bench_card.how_to import how_to
+from desktop_app.part_photos.card_actions import note_printed_card, write_card
+from desktop_app.part_photos.screen.card_painting import CardPreview, HowToPicture
+from desktop_app.part_photos.screen.card_printing import ask_printer, no_printer, print_card
+from desktop_app.part_photos.screen.card_row import CardRow
+from desktop_app.part_photos.stored_cards import printed_cards
+from desktop_app.shop_record.deed import Done
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.fields import ChoiceField, Labelled
+from desktop_app.shop_window.flow_row import FlowRow
+from desktop_app.shop_window.page import ReadingPage, Section
+from desktop_app.shop_window.texts import plain_label, tooltip
+
+
+class BenchCardPage(ReadingPage):
+    """Three pictures, a card to print, and the cards that the shop has."""
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__()
+        self._desk = desk
+        self._rows: dict[int, CardRow] = {}
+        territory = QLocale.territoryToCode(QLocale.system().territory())
+        self._layout = bench_card(usual_paper(territory, desk.rules.paper))
+        self._preview = CardPreview(self._layout)
+        self._print = self._button("Print…", "Print the card", self._ask_to_print)
+        self._save = self._button("Save as PDF…", "Save the card as PDF", self._ask_to_save)
+        self._save.setObjectName("next")
+        self._printed = self._button(
+            "A card is printed", "Note that a card of this paper is printed", self._note
+        )
+        self._says = plain_label("", wrap=True)
+        self._none = plain_label(
+            "No card is noted yet. Print one, or note one that you printed from the PDF.",
+            "quiet",
+            wrap=True,
+        )
+        self.column.addWidget(plain_label("Bench Card", "title"))
+        self.column.addWidget(self._how_to())
+        self.column.addWidget(self._to_print())
+        self.column.addWidget(self._list())
+        desk.changed.connect(self._heard)
+
+    def came_here(self) -> None:
+        """Read the printed cards again, and look for printers, when the place is shown."""
+        missing = no_printer()
+        self._print.setEnabled(not missing)
+        self._print.setToolTip(tooltip(missing) if missing else "")
+        self._print.setAccessibleDescription(missing)
+        self._read()
+
+    def _how_to(self) -> Section:
+        section = Section("How it is used")
+        row = QHBoxLayout()
+        row.setSpacing(24)
+        for number, step in enumerate(how_to(), 1):
+            column = QVBoxLayout()
+            column.addWidget(HowToPicture(step))
+            column.addWidget(plain_label(f"{number}  {step.words}", wrap=True))
+            column.addStretch(1)
+            row.addLayout(column, 1)
+        section.column.addLayout(row)
+        section.column.addWidget(
+            plain_label(
+                "The markers tell the scale, and where the camera was. Use stiff card, or glue the "
+                "page to a board: paper that arches spoils lengths (common practice, no source).",
+                "quiet",
+                wrap=True,
+            )
+        )
+        return section
+
+    def _to_print(self) -> Section:
+        section = Section("Print a card")
+        papers = [(paper, words) for paper, words in PAPER_WORDS.items()]
+        choice = ChoiceField("Paper of the card", papers, self._choose)
+        choice.show_value(self._layout.paper)
+        buttons = FlowRow()
+        for button in (self._print, self._save, self._printed):
+            buttons.addWidget(button)
+        beside = QVBoxLayout()
+        beside.setSpacing(12)
+        beside.addWidget(Labelled("Paper", choice))
+        beside.addWidget(
+            plain_label(
+                "Print it at 100 %, not fitted to the page. Then measure its ruler with a calliper "
+                "and enter the length below, once for each printed card.",
+                wrap=True,
+            )
+        )
+        beside.addLayout(buttons)
+        beside.addWidget(self._says)
+        beside.addStretch(1)
+        row = QHBoxLayout()
+        row.setSpacing(24)
+        row.addWidget(self._preview, 0, Qt.AlignmentFlag.AlignTop)
+        row.addLayout(beside, 1)
+        section.column.addLayout(row)
+        return section
+
+    def _list(self) -> Section:
+        section = Section("Printed cards")
+        self._cards = QVBoxLayout()
+        self._cards.setSpacing(16)
+        section.column.addWidget(self._none)
+        section.column.addLayout(self._cards)
+        return section
+
+    def _button(self, words: str, name: str, slot: Callable[[], None]) -> QPushButton:
+        button = QPushButton(words)
+        button.setAccessibleName(name)
+        button.clicked.connect(slot)
+        return button
+
+    def _choose(self, paper: str) -> None:
+        self._layout = bench_card(paper)
+        self._preview.show_card(self._layout)
+        self._says.setText("")
+
+    def _read(self) -> None:
+        kept = self._desk.ask(printed_cards)
+        if kept is None:
+            return
+        cards = {card.id: card for card in kept}
+        for gone in [number for number in self._rows if number not in cards]:
+            row = self._rows.pop(gone)
+            self._cards.removeWidget(row)
+            row.setParent(None)
+            row.deleteLater()
+        for place, card in enumerate(cards.values()):
+            if card.id in self._rows:
+                self._rows[card.id].show_card(card)
+            else:
+                row = self._rows[card.id] = CardRow(self._desk, card)
+                self._cards.insertWidget(place, row)
+                row.show()  # not with the next layout: keys typed meanwhile would find it hidden
+        self._none.setVisible(not cards)
+
+    @Slot()
+    def _note(self) -> None:
+        if self._desk.do(note_printed_card, self._layout) is not None:
+            self._says.setText("Noted below. Now measure its ruler.")
+
+    @Slot()
+    def _ask_to_save(self) -> None:
+        proposed = Path.home() / f"bench-card-{self._layout.paper}.pdf"
+        chosen, _ = QFileDialog.getSaveFileName(self, "Save the card", str(proposed), "PDF (*.pdf)")
+        if chosen:
+            to = Path(chosen)
+            to = to if to.suffix.lower() == ".pdf" else to.with_name(f"{to.name}.pdf")
+            said = f"Saved as {to}. When it is printed, press “A card is printed”."
+            self._run("Saving the card", partial(write_card, self._layout, to), said)
+
+    @Slot()
+    def _ask_to_print(self) -> None:
+        layout = self._layout
+        printer = ask_printer(self, layout)
+        if printer is not None:
+            work = partial(print_card, layout, printer)
+            self._run("Printing the card", work, "Sent to the printer, and noted below.", layout)
+
+    def _run(
+        self, words: str, work: Callable[[], None], said: str, printed: CardLayout | None = None
+    ) -> None:
+        def done(_result: Any) -> None:
+            if printed is not None:
+                self._desk.do(note_printed_card, printed)
+            if isValid(self):
+                self._says.setText(said)
+
+        self._says.setText("")
+        self._desk.errands.run(words, work, done)
+
+    @Slot(object)
+    def _heard(self, done: Done) -> None:
+        if {"printed_card", "setting"} & done.touched and self.isVisible():
+            self._read()
