@@ -1,0 +1,1 @@
+"""Where the camera stood: markers found, the camera fitted, points brought onto a plane."""

@@ -1,0 +1,138 @@
+"""The scale that a bench card gives a photo: a camera, its doubt, and pixels in millimetres."""
+
+from __future__ import annotations
+
+import json
+from dataclasses import dataclass, field
+from math import acos, degrees, exp
+from typing import TYPE_CHECKING, Any, Literal
+
+from desktop_app.part_photos.camera.lens import project, rays_from, turned
+
+if TYPE_CHECKING:
+    import numpy as np
+    from numpy.typing import NDArray
+
+    Floats = NDArray[np.float64]
+
+FLAT_U_MM = 0.3  # how far paper on a bench lies off its mean plane; found by trials
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class CardScale:
+    """A photo's camera as its bench card tells it (a PlaneScale).
+
+    `theta` has shape (11,): see lens.py; `covariance` (11, 11). The paper's arch and the black's
+    growth were fitted beside them and are accounted for in the covariance; they describe the paper,
+    not the part. Heights count from the mean plane of the markers that were seen; by how much the
+    table under the part differs from it is `flat_u_mm`.
+
+    `blur_px` is the standard deviation of an edge's spread (the blurrier of upright and sideways),
+    `residual_px` how far the corners lie from the fit (root mean square along x and y), `mm_per_px`
+    the size of a pixel at `middle_mm`, the middle of the markers that were seen.
+    """
+
+    theta: Floats
+    covariance: Floats
+    print_u: float
+    tilt_deg: float
+    distance_mm: float
+    mm_per_px: float
+    middle_mm: tuple[float, float]
+    card: str
+    markers_seen: tuple[int, ...]
+    residual_px: float
+    blur_px: float
+    warnings: tuple[str, ...] = ()
+    flat_u_mm: float = FLAT_U_MM
+    source: Literal["card"] = field(default="card", init=False)
+
+    def rays(self, points_px: Floats, theta: Floats | None = None) -> tuple[Floats, Floats]:
+        """Return where the camera stands (3,) and directions (n, 3) of pixels (n, 2), mm, z up.
+
+        nan for pixels beyond what the lens model describes.
+        """
+        import numpy as np
+
+        place, directions = rays_from(self.theta if theta is None else theta, points_px)
+        up = np.array([1.0, 1.0, -1.0])
+        return place * up, directions * up
+
+    def on_plane(
+        self, points_px: Floats, height_mm: float | Floats = 0.0, theta: Floats | None = None
+    ) -> Floats:
+        """Return mm, shape (n, 2), of pixels (n, 2) that lie `height_mm` above the card.
+
+        nan where the pixel's ray doesn't meet that plane: past the horizon, or a plane at or above
+        the camera.
+        """
+        import numpy as np
+
+        place, directions = self.rays(points_px, theta)
+        falls = directions[:, 2]
+        steps = (height_mm - place[2]) / np.where(falls < 0, falls, np.nan)
+        steps = np.where(steps > 0, steps, np.nan)
+        return place[:2] + steps[:, None] * directions[:, :2]
+
+    def to_pixels(self, points_mm: Floats, height_mm: float | Floats = 0.0) -> Floats:
+        """Return pixels (n, 2) of points (n, 2) in mm on the plane `height_mm` above the card.
+
+        nan where the point lies behind the camera.
+        """
+        import numpy as np
+
+        points = np.asarray(points_mm, float)
+        heights = np.broadcast_to(height_mm, len(points))
+        return project(self.theta, np.column_stack([points, -heights]))
+
+    def as_json(self) -> str:
+        """Return the whole scale as JSON, to the last digit."""
+        names = [name for name in _KEPT if name not in ("theta", "covariance")]
+        facts: dict[str, Any] = {name: getattr(self, name) for name in names}
+        facts |= {"theta": self.theta.tolist(), "covariance": self.covariance.tolist()}
+        return json.dumps(facts, ensure_ascii=False)
+
+    @staticmethod
+    def from_json(text: str) -> CardScale:
+        """Return the scale that `as_json` wrote.
+
+        Raises ValueError, KeyError or TypeError for anything else.
+        """
+        import numpy as np
+
+        facts = json.loads(text)
+        values = {name: facts[name] for name in _KEPT}
+        for name in ("theta", "covariance"):
+            values[name] = np.array(values[name], float)
+        for name in ("middle_mm", "markers_seen", "warnings"):
+            values[name] = tuple(values[name])
+        if values["theta"].shape != (11,) or values["covariance"].shape != (11, 11):
+            raise ValueError("not the scale of a card")
+        return CardScale(**values)
+
+
+_KEPT = tuple(name for name in CardScale.__dataclass_fields__ if name != "source")
+
+
+@dataclass(frozen=True, slots=True)
+class View:
+    """How a camera looks at the card: tilt, distance along its axis, and a pixel's size there."""
+
+    tilt_deg: float
+    distance_mm: float
+    mm_per_px: float
+
+
+def view_of(theta: Floats, middle_mm: Floats) -> View:
+    """Return the view of a camera theta (11,); `mm_per_px` at `middle_mm` (2,) on the card."""
+    import numpy as np
+
+    down = turned(theta[5:8])
+    place = -down.T @ theta[8:11]
+    upright = float(np.clip(down[2, 2], -1.0, 1.0))
+    spread = middle_mm + 0.5 * np.array([[-1.0, 0], [1, 0], [0, -1], [0, 1]])
+    seen = project(theta, np.column_stack([spread, np.zeros(4)]))
+    area = abs(float(np.linalg.det(np.stack([seen[1] - seen[0], seen[3] - seen[2]]))))
+    distance = -float(place[2]) / upright if upright > 0.05 else float("inf")
+    size = area**-0.5 if area > 0 else float(-place[2] / exp(float(theta[0])))
+    return View(degrees(acos(upright)), distance, size)

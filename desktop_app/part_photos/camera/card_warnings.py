@@ -1,0 +1,55 @@
+"""What a card's fit can't promise, said in plain sentences, and when its doubt counts double."""
+
+from __future__ import annotations
+
+from math import log
+
+from desktop_app.part_photos.camera.camera_fit import CameraFit
+from desktop_app.part_photos.camera.focal_prior import LensPrior
+
+# By trials: gently arched paper leaves .1 px or less, a saddle of half a millimetre .4; a fold or
+# an edge lifted by 2 mm hides: a tenth of the corners is left out, or it shows as an arch of 1 mm.
+MOST_SPREAD_PX, MOST_LEFT_OUT, MOST_ARCH_MM = 0.25, 0.05, 1.0
+MOST_PULL = 3.0  # standard uncertainties between the fitted focal length and the expected one
+SURE_CHI2 = 9.0  # by how much the other pose must fit worse
+SHARP_PX = 2.0
+
+
+def doubt_factor(fit: CameraFit, prior: LensPrior) -> float:
+    """Return by how much the covariance grows: 4 (uncertainty doubled) where the fit is poor."""
+    return 4.0 if _poor(fit, prior) else 1.0
+
+
+def card_warnings(fit: CameraFit, prior: LensPrior, blur_px: float) -> tuple[str, ...]:
+    """Return what to say about a fit that counts all the same."""
+    said = list(_poor(fit, prior))
+    if not prior.sure:
+        said.append(
+            "The photo doesn't name its lens or was cropped: sizes high above the card are less "
+            "certain. Use the camera's own file."
+        )
+    if blur_px > SHARP_PX:
+        said.append("The photo is not quite sharp: mark edges with care.")
+    return tuple(said)
+
+
+def _poor(fit: CameraFit, prior: LensPrior) -> list[str]:
+    said = []
+    off, arch = fit.spread_px > MOST_SPREAD_PX, fit.arch_mm > MOST_ARCH_MM
+    if off or arch or fit.left_out > MOST_LEFT_OUT:
+        said.append(
+            f"The card doesn't lie quite flat: its markers are {fit.spread_px:.2f} pixels off, "
+            f"{fit.left_out:.0%} of their corners further. The scale's uncertainty counts double."
+        )
+    pull = abs(float(fit.values[0]) - log(prior.focal_px)) / prior.focal_rel_u
+    if pull > MOST_PULL:
+        said.append(
+            "The card looks as through another lens than the photo names, as if it was cropped or "
+            "zoomed. The scale's uncertainty counts double."
+        )
+    if fit.second_chi2 is not None and fit.second_chi2 < SURE_CHI2:
+        said.append(
+            "From so few markers the card's tilt could be read two ways. The scale's uncertainty "
+            "counts double."
+        )
+    return said
