@@ -1,0 +1,186 @@
+"""A file of marks: JSON that says what gives a photo its millimetres, and what to measure."""
+
+from __future__ import annotations
+
+import json
+import math
+from dataclasses import dataclass
+from typing import Any, NoReturn, cast, get_args
+
+from desktop_app.part_photos.camera.two_points import TwoPointScale
+from desktop_app.part_photos.marks.mark import OUTLINES, Mark, MarkType, Pixel
+from desktop_app.part_photos.marks.mark_shape import POINTS
+from desktop_app.shop_record.trouble import ShopTrouble
+
+MOST_LETTERS = 5_000_000
+MOST_MARKS = 10_000
+MOST_POINTS = 200  # of one circle
+MOST_PX = 1_000_000.0
+HIGHEST_MM = 500.0
+SCALES = '"scale": {"card": "CARD.json"} or {"points_px": [[x, y], [x, y]], "length_mm": 25.0}'
+_TOP, _CARD = ("scale", "marks", "snap"), ("card", "card_scale")
+_TWO = ("points_px", "length_mm", "length_u_mm")
+_MARK = ("name", "type", "points_px", "height_mm", "height_u_mm")
+
+
+@dataclass(frozen=True, slots=True)
+class CardAsked:
+    """A card's layout file, as it is written there; its measured ruler over the nominal length.
+
+    `card_scale` is None where the file doesn't say it: nobody measured the print.
+    """
+
+    file: str
+    card_scale: float | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class MarksAsked:
+    """What a file of marks asks for; `without_height` are the marks that say no height."""
+
+    scale: CardAsked | TwoPointScale
+    marks: tuple[Mark, ...]
+    snap: bool
+    without_height: frozenset[int]
+
+
+def called(number: int, mark: Mark) -> str:
+    """Return how a mark is spoken of: by its number from 1, and its name."""
+    return f"mark {number + 1} “{mark.name}”" if mark.name else f"mark {number + 1}"
+
+
+def read_marks(text: str, file: str) -> MarksAsked:
+    """Return what `text` asks for; `file` is only named in messages.
+
+    Raises ShopTrouble naming the file, the mark and its field, and what is accepted there.
+    """
+    marks = _Marks(file)
+    facts = _document(text, file)
+    marks.only("", facts, _TOP)
+    found = facts.get("marks")
+    if not isinstance(found, list):
+        marks.refuse("marks", "is missing or no list", '"marks": [{"type": "length", ...}]')
+    if len(found) > MOST_MARKS:
+        marks.refuse("marks", f"has {len(found)} marks", f"{MOST_MARKS} at most")
+    snap = facts.get("snap", False)
+    if not isinstance(snap, bool):
+        marks.refuse("snap", "is neither true nor false", "true or false")
+    return MarksAsked(
+        scale=marks.scale(facts.get("scale")),
+        marks=tuple(marks.mark(number, one) for number, one in enumerate(found)),
+        snap=snap,
+        without_height=frozenset(
+            number for number, one in enumerate(found) if "height_mm" not in one
+        ),
+    )
+
+
+class _Marks:
+    """The facts of one file, each read or refused under its own name."""
+
+    def __init__(self, file: str) -> None:
+        self.file = file
+
+    def refuse(self, where: str, what: str, accepted: str) -> NoReturn:
+        raise ShopTrouble(f"{self.file}: {where} {what}.", do=f"Accepted: {accepted}.")
+
+    def only(self, where: str, facts: dict[str, Any], accepted: tuple[str, ...]) -> None:
+        for name in facts:
+            if name not in accepted:
+                shown = json.dumps(name, ensure_ascii=True)[:60]
+                self.refuse(f"{where}{shown}", "is not known", ", ".join(accepted))
+
+    def scale(self, found: object) -> CardAsked | TwoPointScale:
+        if not isinstance(found, dict) or ("card" in found) == ("points_px" in found):
+            self.refuse("scale", "says neither a card nor two points, or both", SCALES)
+        if "card" in found:
+            return self._card(found)
+        self.only("scale: ", found, _TWO)
+        points = self._points("scale: points_px", found["points_px"], 2, 2)
+        length = self._number("scale: length_mm", found.get("length_mm"), "millimetres above 0")
+        within = self._number("scale: length_u_mm", found.get("length_u_mm", 0.0), "millimetres")
+        try:
+            return TwoPointScale((points[0], points[1]), length, within)
+        except ShopTrouble as trouble:
+            raise ShopTrouble(f"{self.file}: scale: {trouble.what}", do=trouble.do) from trouble
+
+    def _card(self, found: dict[str, Any]) -> CardAsked:
+        self.only("scale: ", found, _CARD)
+        card = found["card"]
+        if not isinstance(card, str) or not card.strip() or not card.isprintable():
+            self.refuse("scale: card", "is no file's name", "the path of a CARD.json")
+        said = found.get("card_scale")
+        if said is None:
+            return CardAsked(card)
+        accepted = "the ruler's measured length over its nominal one, 0.5 to 2"
+        scale = self._number("scale: card_scale", said, accepted)
+        if not 0.5 <= scale <= 2:
+            self.refuse("scale: card_scale", f"is {scale:g}", accepted)
+        return CardAsked(card, scale)
+
+    def mark(self, number: int, found: object) -> Mark:
+        where = f"mark {number + 1}"
+        if not isinstance(found, dict):
+            self.refuse(where, "is no mark", '{"type": "length", "points_px": [[x, y], [x, y]]}')
+        name = found.get("name", "")
+        if not isinstance(name, str) or len(name) > 200 or not name.isprintable():
+            self.refuse(f"{where}: name", "is no text in one line", "200 letters at most")
+        where += f" “{name}”: " if name else ": "
+        self.only(where, found, _MARK)
+        kinds = tuple(one for one in get_args(MarkType) if one not in OUTLINES)
+        kind = found.get("type")
+        if kind not in kinds:
+            self.refuse(f"{where}type", "is missing or not known", ", ".join(kinds))
+        least, most = (3, MOST_POINTS) if kind == "circle" else (POINTS.get(str(kind), 2),) * 2
+        return Mark(
+            type=cast("MarkType", kind),
+            points_px=self._points(f"{where}points_px", found.get("points_px"), least, most),
+            name=name,
+            height_mm=self._height(f"{where}height_mm", found.get("height_mm", 0.0)),
+            height_u_mm=self._height(f"{where}height_u_mm", found.get("height_u_mm", 0.0)),
+        )
+
+    def _height(self, where: str, found: object) -> float:
+        accepted = f"0 to {HIGHEST_MM:g} mm"
+        value = self._number(where, found, accepted)
+        if not 0 <= value <= HIGHEST_MM:
+            self.refuse(where, f"is {value:g}", accepted)
+        return value
+
+    def _points(self, where: str, found: object, least: int, most: int) -> tuple[Pixel, ...]:
+        many = f"{least} points" if least == most else f"{least} to {most} points"
+        accepted = f"{many} [[x, y], ...] in pixels"
+        if not isinstance(found, list) or not least <= len(found) <= most:
+            said = f"has {len(found)} points" if isinstance(found, list) else "is no list of points"
+            self.refuse(where, said, accepted)
+        if not all(isinstance(one, list) and len(one) == 2 for one in found):
+            self.refuse(where, "has a point that is no pair", accepted)
+        return tuple(
+            (self._number(where, x, accepted), self._number(where, y, accepted)) for x, y in found
+        )
+
+    def _number(self, where: str, value: object, accepted: str) -> float:
+        # A whole number in JSON may have any number of digits: compare before it is made a float.
+        if isinstance(value, bool) or not isinstance(value, int | float):
+            self.refuse(where, "is missing or no number", accepted)
+        if not abs(value) <= MOST_PX or not math.isfinite(value):
+            self.refuse(where, "is too large or no number", accepted)
+        return float(value)
+
+
+def _document(text: str, file: str) -> dict[str, Any]:
+    accepted = f'Accepted: {{{SCALES}, "marks": [...]}}.'
+    if len(text) > MOST_LETTERS:
+        raise ShopTrouble(f"{file}: too long for a file of marks.", do=accepted)
+    try:
+        found = json.loads(text)
+    except RecursionError as error:
+        raise ShopTrouble(f"{file}: too deeply nested for a file of marks.", do=accepted) from error
+    except json.JSONDecodeError as error:
+        said = f"{file}: line {error.lineno}: not JSON ({error.msg})."
+        raise ShopTrouble(said, do=accepted) from error
+    except ValueError as error:  # a number with thousands of digits
+        raise ShopTrouble(f"{file}: a number in it is too long.", do=accepted) from error
+    if not isinstance(found, dict):
+        raise ShopTrouble(f"{file}: not a file of marks.", do=accepted)
+    return found

@@ -1,0 +1,103 @@
+"""All marks of one photo, measured by what a file of marks asks for."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from desktop_app.part_photos.bench_card.card_layout import CardLayout
+from desktop_app.part_photos.bench_card.ruler_length import CALLIPER_U_MM
+from desktop_app.part_photos.camera.plane_scale import PlaneScale
+from desktop_app.part_photos.marks.mark import Mark, Measured
+from desktop_app.part_photos.marks.marks_file import CardAsked, MarksAsked, called
+from desktop_app.part_photos.photo_pixels import PhotoPixels
+from desktop_app.shop_record.trouble import ShopTrouble
+
+MARGIN_PX = 2.0  # by which a point may lie outside the picture
+_SIZED = ("length", "point-to-line", "circle", "parallel-distance", "round-bar")
+
+
+@dataclass(frozen=True, slots=True)
+class MeasuredPhoto:
+    """The marks, on the edges that were found where that was asked; what each one says."""
+
+    scale: PlaneScale
+    marks: tuple[Mark, ...]
+    measured: tuple[Measured, ...]
+    warnings: tuple[str, ...]
+
+
+def measured_photo(
+    asked: MarksAsked, pixels: PhotoPixels, layout: CardLayout | None, file: str
+) -> MeasuredPhoto:
+    """Measure all marks of a photo; `layout` is the card's, `file` is only named in messages.
+
+    Raises PhotoCannot where the photo gives no scale, ShopTrouble naming the mark that can't be
+    measured.
+    """
+    for number, mark in enumerate(asked.marks):
+        _refuse_outside(pixels, mark, f"{file}: {called(number, mark)}")
+    scale = _scale(asked, pixels, layout)
+    marks, measured = [], []
+    for number, mark in enumerate(asked.marks):
+        try:
+            placed, said = _one(mark, scale, pixels, asked.snap)
+        except ShopTrouble as trouble:
+            where = f"{file}: {called(number, mark)}"
+            raise ShopTrouble(f"{where}: {trouble.what}", do=trouble.do) from trouble
+        marks.append(placed)
+        measured.append(said)
+    warnings = [*scale.warnings, *_without_height(asked, scale)]
+    for number, said in enumerate(measured):
+        warnings += [f"{called(number, asked.marks[number])}: {one}" for one in said.warnings]
+    return MeasuredPhoto(scale, tuple(marks), tuple(measured), tuple(warnings))
+
+
+def _scale(asked: MarksAsked, pixels: PhotoPixels, layout: CardLayout | None) -> PlaneScale:
+    if not isinstance(asked.scale, CardAsked):
+        return asked.scale
+    from desktop_app.part_photos.camera.find_scale import card_scale
+
+    assert layout is not None
+    if asked.scale.card_scale is None:
+        return card_scale(pixels, [layout])
+    return card_scale(
+        pixels, [layout], asked.scale.card_scale, CALLIPER_U_MM / layout.check_length_mm
+    )
+
+
+def _one(mark: Mark, scale: PlaneScale, pixels: PhotoPixels, snap: bool) -> tuple[Mark, Measured]:
+    from desktop_app.part_photos.marks.count import count_along
+    from desktop_app.part_photos.marks.measure import measure
+    from desktop_app.part_photos.marks.snap import snapped
+
+    if mark.type == "count":
+        return mark, count_along(mark, pixels)
+    placed = snapped(mark, pixels, scale) if snap else mark
+    return placed, measure(placed, scale)
+
+
+def _refuse_outside(pixels: PhotoPixels, mark: Mark, where: str) -> None:
+    right, bottom = pixels.width - 1 + MARGIN_PX, pixels.height - 1 + MARGIN_PX
+    for x, y in mark.points_px:
+        if not (-MARGIN_PX <= x <= right and -MARGIN_PX <= y <= bottom):
+            raise ShopTrouble(
+                f"{where}: the point ({x:g}, {y:g}) lies outside the picture.",
+                do=f"Accepted: x up to {pixels.width - 1}, y up to {pixels.height - 1} pixels, as "
+                "the photo is seen upright.",
+            )
+
+
+def _without_height(asked: MarksAsked, scale: PlaneScale) -> tuple[str, ...]:
+    """A size at an unknown height is wrong by its height over the camera's distance."""
+    names = [
+        called(number, mark)
+        for number, mark in enumerate(asked.marks)
+        if number in asked.without_height and mark.type in _SIZED
+    ]
+    if not names or scale.distance_mm is None:
+        return ()
+    some = ", ".join(names[:5]) + (f" and {len(names) - 5} more" if len(names) > 5 else "")
+    return (
+        f"No height is given for {some}: taken to lie on the card. Each millimetre higher makes a "
+        f"size about {100 / scale.distance_mm:.2f} % too large.",
+    )

@@ -1,0 +1,121 @@
+"""A file of marks is read whole, or refused with the mark, the field and what is accepted."""
+
+from __future__ import annotations
+
+import json
+from typing import Any
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from desktop_app.part_photos.camera.two_points import TwoPointScale
+from desktop_app.part_photos.marks.mark import Mark
+from desktop_app.part_photos.marks.marks_file import CardAsked, read_marks
+from desktop_app.shop_record.trouble import ShopTrouble
+
+POINTS = {"points_px": [[0, 0], [100, 0]], "length_mm": 25.0, "length_u_mm": 0.05}
+LENGTH = {"name": "reach", "type": "length", "points_px": [[1, 2], [30, 4.5]]}
+
+
+def text(scale: Any = POINTS, *marks: Any, **more: Any) -> str:
+    return json.dumps({"scale": scale, "marks": list(marks), **more})
+
+
+def test_all_of_it_is_read() -> None:
+    bore = {"type": "circle", "points_px": [[0, 0], [9, 0], [9, 9]], "height_mm": 0}
+    high = {**LENGTH, "height_mm": 15.0, "height_u_mm": 1.0}
+    asked = read_marks(text({"card": "c.json", "card_scale": 1.002}, high, bore, snap=True), "m")
+    assert asked.scale == CardAsked("c.json", 1.002)
+    assert asked.marks == (
+        Mark("length", ((1.0, 2.0), (30.0, 4.5)), "reach", 15.0, 1.0),
+        Mark("circle", ((0.0, 0.0), (9.0, 0.0), (9.0, 9.0))),
+    )
+    assert asked.snap
+    assert asked.without_height == frozenset()
+
+
+def test_what_may_be_left_out_is_left_out() -> None:
+    asked = read_marks(text(POINTS, LENGTH), "m")
+    assert asked.scale == TwoPointScale(((0.0, 0.0), (100.0, 0.0)), 25.0, 0.05)
+    assert not asked.snap
+    assert asked.without_height == {0}
+    assert read_marks(text({"card": "c.json"}), "m").scale == CardAsked("c.json", None)
+
+
+def mark(**fields: Any) -> str:
+    return text(POINTS, LENGTH, {**LENGTH, **fields})
+
+
+NAN, HUGE = float("nan"), 10**400
+REFUSED = [
+    ("", "line 1: not JSON"),
+    ("[]", "not a file of marks"),
+    ("[" * 200_000, "deeply nested"),
+    ('{"a": ' + "9" * 5000 + "}", "too long"),
+    ('{"marks": []}', "neither a card nor two points"),
+    ('{"scale": {}}', "marks is missing"),
+    (text("card.json"), "neither a card nor two points"),
+    (text({**POINTS, "card": "c"}), "or both"),
+    (text({"card": ""}), "scale: card is no file's name"),
+    (text({"card": "c", "scale": 1}), "card, card_scale"),
+    (text({"card": "c", "card_scale": 150}), "scale: card_scale is 150"),
+    (text({**POINTS, "length_mm": 0}), "scale of 0 mm"),
+    (text({**POINTS, "length_mm": None}), "scale: length_mm is missing"),
+    (text({**POINTS, "points_px": [[0, 0], [1, 0]]}), "too close together"),
+    (text({**POINTS, "points_px": [[0, 0]]}), "scale: points_px has 1 points"),
+    (text({**POINTS, "height_mm": 3}), "points_px, length_mm, length_u_mm"),
+    (text(POINTS, snap="yes"), "snap is neither"),
+    (text(POINTS, extra=1), '"extra" is not known. Accepted: scale, marks, snap'),
+    (text(POINTS, 5), "mark 1 is no mark"),
+    (text(POINTS, *[LENGTH] * 10_001), "10001 marks"),
+    (mark(type="lenght"), "mark 2 “reach”: type is missing or not known. Accepted: length,"),
+    (mark(type=["length"]), "type is missing or not known"),
+    (mark(type=None), "type is missing"),
+    (mark(type="surface"), "type is missing or not known. Accepted: length,"),
+    (mark(type="bare-metal"), "round-bar, count, note."),
+    (mark(name=7), "mark 2: name is no text"),
+    (mark(name="two\nlines"), "mark 2: name is no text"),
+    (mark(points_px=[[1, 2]]), "points_px has 1 points. Accepted: 2 points"),
+    (mark(type="angle"), "has 2 points. Accepted: 3 points"),
+    (mark(type="circle"), "has 2 points. Accepted: 3 to 200 points"),
+    (mark(points_px="here"), "is no list of points"),
+    (mark(points_px=[[1, 2], [3]]), "a point that is no pair"),
+    (mark(points_px=[[1, 2], [3, NAN]]), "points_px is too large or no number"),
+    (mark(points_px=[[1, 2], [3, "4"]]), "points_px is missing or no number"),
+    (mark(points_px=[[1, 2], [3, HUGE]]), "points_px is too large"),
+    (mark(points_px=[[1, 2], [3, True]]), "points_px is missing or no number"),
+    (mark(height_mm=-1), "mark 2 “reach”: height_mm is -1. Accepted: 0 to 500 mm"),
+    (mark(height_u_mm=float("inf")), "height_u_mm is too large"),
+    (mark(colour="blue"), '"colour" is not known. Accepted: name, type, points_px'),
+]
+
+
+@pytest.mark.parametrize(("wrong", "said"), REFUSED, ids=range(len(REFUSED)))
+def test_what_is_wrong_is_named(wrong: str, said: str) -> None:
+    with pytest.raises(ShopTrouble) as refused:
+        read_marks(wrong, "MARKS.json")
+    sentence = refused.value.sentence()
+    assert sentence.startswith("MARKS.json: ")
+    assert said in sentence
+    assert "Accepted: " in sentence
+
+
+JSON = st.recursive(
+    st.none() | st.booleans() | st.floats() | st.integers() | st.text(max_size=5),
+    lambda inner: (
+        st.lists(inner, max_size=3)
+        | st.dictionaries(st.sampled_from([*LENGTH, *POINTS, "card", "x"]), inner, max_size=4)
+    ),
+    max_leaves=12,
+)
+
+
+@settings(max_examples=80, deadline=None)
+@given(JSON, st.lists(JSON, max_size=3) | JSON, JSON)
+def test_any_json_is_read_or_refused(scale: Any, marks: Any, snap: Any) -> None:
+    try:
+        asked = read_marks(json.dumps({"scale": scale, "marks": marks, "snap": snap}), "m")
+    except ShopTrouble:
+        return
+    assert len(asked.marks) == len(marks)
