@@ -1,0 +1,22 @@
+"""`rates`: how often jobs came back, by technician, supplier, part kind, system or symptom."""
+
+from __future__ import annotations
+
+from desktop_app.commands.outcome import Asked, Outcome
+from desktop_app.commands.watching import day_said, shop_of, symptom_names
+
+
+def rates(asked: Asked) -> Outcome:
+    """Say the comeback rate of each group with its interval, and how the returns came in time."""
+    from desktop_app.returns_watched.honest_numbers.rates import rates_of
+    from desktop_app.returns_watched.stored_rates import read_counted_jobs
+    from desktop_app.returns_watched.stored_returns import read_promise
+
+    since, until = day_said("--since", asked.since), day_said("--until", asked.until)
+    said = day_said("--today", asked.today)
+    with shop_of(asked) as record, record.reading() as connection:
+        today = said or record.clock().date()
+        jobs = read_counted_jobs(connection, asked.by, today, since, until, symptom_names())
+        window = read_promise(connection).main
+    found = rates_of(jobs, asked.by, window, today)
+    return Outcome(found.as_json(), found.lines())

@@ -1,0 +1,1 @@
+"""The arithmetic of comebacks: rates and their doubt, curves, comparisons, charts by week."""

@@ -1,0 +1,74 @@
+"""What became of each job that counts: settled, still open, or waiting for a judgement."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    import numpy as np
+    from numpy.typing import NDArray
+
+    Days = NDArray[np.int64]
+    Marks = NDArray[np.bool_]
+
+NEVER = -1
+Kinds = tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class CountedJobs:
+    """Jobs handed over with a cause and a correction, as columns of one length (n,).
+
+    `days_gone` are the days from the hand-over to the day that is looked from, `window_days` those
+    of the job's window, `back_after` the days to the first comeback inside the window and
+    `waits_after` those to the first visit inside it that nobody has judged (NEVER where there is
+    none). `part_kinds` and `systems` say what kind of work it was, `groups` the names under which
+    it counts.
+    """
+
+    days_gone: Days
+    window_days: Days
+    back_after: Days
+    waits_after: Days
+    part_kinds: tuple[Kinds, ...]
+    systems: tuple[str, ...]
+    groups: tuple[Kinds, ...]
+
+    @property
+    def came_back(self) -> Marks:
+        """Those of which a person said that they came back."""
+        marks: Marks = self.back_after != NEVER
+        return marks
+
+    @property
+    def waiting(self) -> Marks:
+        """Those with a visit that nobody has judged, and no comeback: neither good nor bad yet."""
+        marks: Marks = (self.waits_after != NEVER) & ~self.came_back
+        return marks
+
+    @property
+    def settled(self) -> Marks:
+        """Those whose window is over and whose visits are judged.
+
+        On its last day a window is still open. A job that came back early enters when its days
+        have passed too: sooner, quick returns would be counted before their quiet neighbours.
+        """
+        return (self.days_gone > self.window_days) & ~self.waiting
+
+    @property
+    def still_open(self) -> Marks:
+        """Those whose window is not over, whether they came back or not."""
+        return ~self.settled & ~self.waiting
+
+    def watched(self) -> tuple[Days, Marks]:
+        """Return how many days each was watched, and whether it came back then, for a curve.
+
+        Nobody knows what a visit means that waits for a judgement: the job was well until then.
+        """
+        import numpy as np
+
+        until = np.minimum(self.days_gone, self.window_days)
+        until = np.where(self.waiting, np.minimum(until, self.waits_after), until)
+        back = self.came_back & (self.back_after <= until)
+        return np.where(back, self.back_after, until), back

@@ -1,0 +1,140 @@
+"""What the shop asks of its comebacks: the rates of groups, and the curve of all jobs together."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from datetime import date
+from typing import TypedDict
+
+from desktop_app.returns_watched.honest_numbers.counted_jobs import CountedJobs
+from desktop_app.returns_watched.honest_numbers.group_rates import (
+    By,
+    GroupRate,
+    group_rates,
+)
+from desktop_app.returns_watched.honest_numbers.many_compared import caution
+from desktop_app.returns_watched.honest_numbers.survival import Curve, kaplan_meier
+from desktop_app.returns_watched.window import EndsBy, Window
+
+EARLY_DAY = 30  # common practice, no source
+
+
+class WindowJson(TypedDict):
+    """The shop's promise, and the day that was looked from."""
+
+    days: int
+    miles: float
+    rule: EndsBy
+    today: str
+
+
+class CurveJson(TypedDict):
+    """The share of jobs come back, at each day on which one did; columns of one length."""
+
+    days: list[int]
+    at_risk: list[int]
+    events: list[int]
+    came_back: list[float]
+    low: list[float]
+    high: list[float]
+
+
+class RatesJson(TypedDict):
+    """What the `rates` command prints."""
+
+    window: WindowJson
+    groups: list[dict[str, object]]
+    curve: CurveJson
+
+
+@dataclass(frozen=True, slots=True)
+class Rates:
+    """Comeback rates by one thing, as of a day; the curve is of all jobs, over days."""
+
+    by: By
+    window: Window
+    today: date
+    groups: tuple[GroupRate, ...]
+    curve: Curve
+
+    def as_json(self) -> RatesJson:
+        """Return the fields of the command contract."""
+        return {
+            "window": {
+                "days": self.window.days,
+                "miles": self.window.miles,
+                "rule": self.window.rule,
+                "today": self.today.isoformat(),
+            },
+            "groups": [group.as_json() for group in self.groups],
+            "curve": {
+                "days": [int(day) for day in self.curve.ages],
+                "at_risk": self.curve.at_risk.tolist(),
+                "events": self.curve.events.tolist(),
+                "came_back": (1 - self.curve.left).tolist(),
+                "low": (1 - self.curve.high).tolist(),
+                "high": (1 - self.curve.low).tolist(),
+            },
+        }
+
+    def lines(self) -> tuple[str, ...]:
+        """Return the same facts for a person, with the cautions that belong to them."""
+        if not self.groups:
+            return ("No job was handed over with a cause and a correction in that time.",)
+        return (*map(_group_line, self.groups), *self._beneath())
+
+    def _beneath(self) -> Iterator[str]:
+        joined = "or" if self.window.rule == "first" else "and"
+        yield (
+            f"As of {self.today.isoformat()}. The shop's window: {self.window.days} days {joined} "
+            f"{self.window.miles:,.0f} miles; a job can carry its own. A window still open is no "
+            "success, and a visit that nobody has judged counts as neither."
+        )
+        if self.by in ("supplier", "part-kind", "symptom"):
+            yield "A job counts under each name that it has, so the groups can share jobs."
+        compared = caution(sum(group.settled > 0 for group in self.groups))
+        if compared is not None:
+            yield f"{compared} What is said to stand out allows for that."
+        yield from self._in_time()
+
+    def _in_time(self) -> Iterator[str]:
+        curve = self.curve
+        early = sum(day <= EARLY_DAY for day in curve.ages.tolist())
+        for steps, when in ((early, f"by day {EARLY_DAY}"), (len(curve.ages), "in all")):
+            if steps:
+                share, low, high = (
+                    1 - float(column[steps - 1]) for column in (curve.left, curve.high, curve.low)
+                )
+                yield (
+                    f"Came back {when}, open windows watched as far as they go: {share:.1%} "
+                    f"({low:.1%} to {high:.1%})."
+                )
+
+
+def rates_of(jobs: CountedJobs, by: By, window: Window, today: date) -> Rates:
+    """Work out the rates by one thing, and the curve of all the jobs over days."""
+    return Rates(by, window, today, group_rates(jobs, by), kaplan_meier(*jobs.watched()))
+
+
+def _group_line(group: GroupRate) -> str:
+    jobs = "1 job" if group.jobs == 1 else f"{group.jobs} jobs"
+    said = [f"{group.name}: {jobs}, {group.still_open} open, {group.waiting} waiting"]
+    if group.rate is None or group.low is None or group.high is None:
+        return f"{said[0]}; no window is over yet."
+    said.append(
+        f"of {group.settled} settled {group.comebacks or 'none'} came back: {group.rate:.1%} "
+        f"({group.low:.1%} to {group.high:.1%})"
+    )
+    if group.drawn_in is not None:
+        said.append(f"{group.drawn_in.mean:.1%} once the other groups are heard")
+    if group.against is not None:
+        against = group.against
+        said.append(
+            f"{against.expected:.1f} expected of such work, so {against.ratio:.2f} times that "
+            f"({against.low:.2f} to {against.high:.2f})"
+        )
+    line = f"{'; '.join(said)}."
+    if group.stands_out and group.against is not None:
+        line += f" {'More' if group.against.ratio > 1 else 'Fewer'} than luck explains."
+    return line if group.note is None else f"{line} {group.note.capitalize()}."
