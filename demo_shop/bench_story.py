@@ -9,6 +9,7 @@ from zlib import crc32
 
 from demo_shop.darkroom import Darkroom, PhotoOrder, pair_view
 from demo_shop.job_story import JobStory, Measured, PairStory
+from demo_shop.marked_photos import mark_on_card
 from demo_shop.storyteller import Storyteller
 from demo_shop.tried_out import keep_sums
 from desktop_app.part_photos.actions import add_photos, take_in
@@ -28,7 +29,8 @@ def photo_orders(story: JobStory, bench: datetime, seed: int) -> Iterator[tuple[
                 name = f"{seed}/{story.key}/{place}/{view}/{side}"
                 sizes = pair.old if side == "removed" else pair.new
                 taken_at = bench + timedelta(minutes=minutes)
-                yield place, PhotoOrder(pair.kind, side, view, _number(name), taken_at, sizes)
+                seen = (pair.kind, side, view, _number(name), taken_at, sizes)
+                yield place, PhotoOrder(*seen, on_card=view in pair.on_card)
 
 
 class BenchStory:
@@ -55,13 +57,16 @@ class BenchStory:
     def _photograph(self, job: int, pair: int, order: PhotoOrder, name: str, who: str) -> None:
         assert self._darkroom is not None
         record = self._teller.record
-        arrival = Arrival(f"{name}-{order.side}.jpg", content=self._darkroom.photo(order))
+        content = self._darkroom.photo(order)
+        arrival = Arrival(f"{name}-{order.side}.jpg", content=content)
         taken = take_in(record, arrival)
         self._do(who, add_photos, job, [taken])
         with record.reading() as connection:
             photo = photo_ids_by_hash(connection, job)[taken.sha256]
         view = pair_view(self._teller.kinds[order.kind], order.view)
         self._do(who, parts.show_in_pair, pair, [photo], order.side, view)
+        if order.on_card:
+            mark_on_card(self._teller, who, photo, order, content)
 
     def _written(self, who: str, laid: int, pair: PairStory) -> None:
         texts = {

@@ -19,7 +19,10 @@ HELPERS = 2
 
 @dataclass(frozen=True, slots=True)
 class PhotoOrder:
-    """One photo to draw; `view` is a word of the camera's view, `sizes` are in mm."""
+    """One photo to draw; `view` is a word of the camera's view, `sizes` are in mm.
+
+    With `on_card` the part lies on a bench card.
+    """
 
     kind: str
     side: Side
@@ -27,12 +30,17 @@ class PhotoOrder:
     seed: int
     taken_at: datetime
     sizes: Mapping[str, float] = field(default_factory=dict)
+    on_card: bool = False
 
 
 def draw(order: PhotoOrder) -> bytes:
     """Return the photo as a JPEG file; the same order gives the same bytes."""
+    from demo_shop.bench_camera.card_photo import photograph_on_card
     from demo_shop.bench_camera.photographer import photograph, views
 
+    if order.on_card:
+        seen = (order.kind, order.side, order.view, order.sizes)
+        return photograph_on_card(*seen, seed=order.seed, taken_at=order.taken_at).jpeg
     fitting = [view for view in views(order.kind) if order.view in view]
     view = fitting[0] if fitting else views(order.kind)[0]
     return photograph(

@@ -40,7 +40,8 @@ class Measured:
 class PairStory:
     """A removed part and its replacement; `verdict` is what the comparison must say of them.
 
-    `views` are the camera's views; `old` and `new` the true sizes (mm) it draws.
+    `views` are the camera's views, those of `on_card` with a bench card under the part; `old` and
+    `new` are the true sizes (mm) it draws.
     """
 
     kind: str
@@ -62,6 +63,7 @@ class PairStory:
     note_old: str = ""
     note_new: str = ""
     views: tuple[str, ...] = ()
+    on_card: tuple[str, ...] = ()
     old: Mapping[str, float] = field(default_factory=dict)
     new: Mapping[str, float] = field(default_factory=dict)
 

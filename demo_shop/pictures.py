@@ -114,6 +114,24 @@ def _old_and_new(program: Program) -> None:
     _press_jump(program.window.page("Job"), "Old & New")
 
 
+def _photo_bench(program: Program) -> None:
+    from PySide6.QtWidgets import QPushButton
+
+    from desktop_app.parts_compared.stored_photo_readings import job_with_marks
+    from desktop_app.places import Places
+
+    assert program.desk is not None
+    places = program.desk.parent()
+    assert isinstance(places, Places)
+    places.open_job(program.desk.ask(job_with_marks))
+    page = program.window.page("Job")
+    bench = (b for b in page.findChildren(QPushButton) if b.text() == "Photo bench")
+    next(b for b in bench if b.isEnabled()).click()
+    larger = program.window.page("Photo Bench").findChildren(QPushButton)
+    for _ in range(6):
+        next(b for b in larger if b.accessibleName() == "Enlarge (+)").click()
+
+
 def _press_jump(page: QWidget, name: str) -> None:
     from PySide6.QtWidgets import QPushButton
 
@@ -146,6 +164,7 @@ _PICTURES: dict[str, Callable[[Program], None]] = {
     "ask": _ask,
     "heard": _heard,
     "old-and-new": _old_and_new,
+    "photo-bench": _photo_bench,
     "under-watch": _go("Under Watch"),
     "its-back": _go("It's Back"),
     "monday-book": _go("Monday Book"),

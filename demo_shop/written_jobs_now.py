@@ -15,7 +15,7 @@ HALF_MEASURED_ROTOR = PairStory(
         M("bore", "12.70; 12.70", ""),
     ),
     origin=None, supplier=HARBOUR, number_on_box="HB-2041", seen_old=("burned tip",), fate="",
-    views=("top",),
+    views=("top",), on_card=("top",),
     old={"tip-radius": 26.71, "tip-protrusion": 3.92, "bore-diameter": 12.70},
     new={"tip-radius": 27.45, "tip-protrusion": 4.65, "bore-diameter": 12.70},
 )  # fmt: skip

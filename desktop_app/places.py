@@ -30,6 +30,7 @@ if TYPE_CHECKING:
 ASK, HEARD, JOB = "Ask the Old Jobs", "Heard", "Job"
 WATCH, BACK, MONDAY = "Under Watch", "It's Back", "Monday Book"
 KINDS, DRAWER, RULES = "Part Kinds", "Tool Drawer", "House Rules"
+CARD, BENCH = "Bench Card", "Photo Bench"
 QUIET_MS = 700  # after the window is there, before what waits is counted
 
 
@@ -48,6 +49,7 @@ class Places(QObject):
         self._words: Vocabulary | None = None
         self._kinds_changed = False
         self._job_open: int | None = None
+        self._on_bench: tuple[int, int | None, int | None] | None = None
         window.attend(self.desk)
         self.desk.changed.connect(self._hear)
         QTimer.singleShot(QUIET_MS, self, self._look_around)
@@ -59,8 +61,10 @@ class Places(QObject):
             (MONDAY, self._monday_page, True),
             (KINDS, self._kinds_page, True),
             (DRAWER, self._drawer_page, True),
+            (CARD, self._card_page, True),
             (RULES, self._rules_page, True),
             (JOB, self._job_page, False),
+            (BENCH, self._bench_page, False),
         ):
             window.add_place(name, make, on_rail=on_rail)
         self._here = QPushButton("A car is here")
@@ -156,6 +160,29 @@ class Places(QObject):
 
         return ToolDrawerPage(self.desk)
 
+    def _card_page(self) -> QWidget:
+        from desktop_app.part_photos.screen.bench_card_page import BenchCardPage
+
+        return BenchCardPage(self.desk)
+
+    def _bench_page(self) -> QWidget:
+        """Lay the photos on the bench that were asked for last."""
+        from desktop_app.part_photos.screen.bench_page import PhotoBench
+        from desktop_app.part_photos.stored_reading import photos_by_id
+        from desktop_app.parts_compared.screen.bench_readings_of_pair import BenchReadingsOfPair
+        from desktop_app.parts_compared.stored_pairs import read_pair
+
+        assert self._on_bench is not None
+        pair_id, *sides = self._on_bench
+        pair = self.desk.ask(read_pair, pair_id)
+        kind = None if pair is None else self._kinds.get(pair.part_kind)
+        readings = None if kind is None else BenchReadingsOfPair(self.desk, pair_id, kind)
+        kept = self.desk.ask(photos_by_id, [one for one in sides if one is not None]) or {}
+        old, new = (None if one is None else kept.get(one) for one in sides)
+        bench = PhotoBench(self.desk, old, new, readings)
+        bench.done.connect(self._leave_bench)
+        return bench
+
     def _rules_page(self) -> QWidget:
         from desktop_app.repair_jobs.screen.people_box import PeopleBox
         from desktop_app.shop_window.house_rules_page import HouseRulesPage
@@ -212,6 +239,7 @@ class Places(QObject):
             self._maybe_back,
         )
         old_and_new.said.connect(page.say_above)
+        old_and_new.bench_wanted.connect(self._to_bench)
         page.back_wanted.connect(self._judge)
         page.job_wanted.connect(self.open_job)
         page.another_concern.connect(self._another_concern)
@@ -274,6 +302,16 @@ class Places(QObject):
             done = self.desk.do(add_job, job.visit_id, "")
             if done is not None and done.made is not None:
                 self.open_job(done.made)
+
+    @Slot(int, object, object)
+    def _to_bench(self, pair_id: int, old: int | None, new: int | None) -> None:
+        self._on_bench = (pair_id, old, new)
+        self._window.renew(BENCH)
+        self._window.go_to(BENCH)
+
+    @Slot()
+    def _leave_bench(self) -> None:
+        self._window.go_to(JOB)
 
     @Slot(int)
     def _show_sheet(self, job_id: int) -> None:

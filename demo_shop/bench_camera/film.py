@@ -11,6 +11,7 @@ from PIL import Image, ImageFilter
 from demo_shop.bench_camera.grain import Pixels
 
 LARGEST_BYTES = 245_000
+LARGEST_ON_CARD = 1_500_000  # edges are measured in it: less may be lost
 _TURNS = {
     1: None,
     6: Image.Transpose.ROTATE_90,
@@ -46,8 +47,17 @@ def blur_behind(picture: Image.Image, behind: Pixels) -> Image.Image:
     return Image.composite(soft, picture, mask.resize(picture.size, Image.Resampling.BILINEAR))
 
 
-def written(picture: Image.Image, taken_at: datetime, orientation: int) -> bytes:
-    """JPEG bytes with the capture time and the orientation tag (1, 3, 6 or 8) in EXIF."""
+def written(
+    picture: Image.Image,
+    taken_at: datetime,
+    orientation: int,
+    focal_35_mm: int | None = None,
+    largest: int = LARGEST_BYTES,
+) -> bytes:
+    """JPEG bytes with the capture time and the orientation tag (1, 3, 6 or 8) in EXIF.
+
+    Where it is said, the focal length for 35 mm film stands there too; `largest` is in bytes.
+    """
     turn = _TURNS[orientation]
     stored = picture if turn is None else picture.transpose(turn)
     exif = Image.Exif()
@@ -55,9 +65,11 @@ def written(picture: Image.Image, taken_at: datetime, orientation: int) -> bytes
     exif[0x0132] = taken_at.strftime("%Y:%m:%d %H:%M:%S")
     exif.get_ifd(0x8769)[0x9003] = taken_at.strftime("%Y:%m:%d %H:%M:%S")
     exif.get_ifd(0x8769)[0x9004] = taken_at.strftime("%Y:%m:%d %H:%M:%S")
+    if focal_35_mm is not None:
+        exif.get_ifd(0x8769)[0xA405] = focal_35_mm
     for quality in (88, 84, 80, 75, 68, 60):
         out = io.BytesIO()
         stored.save(out, "JPEG", quality=quality, subsampling="4:2:0", exif=exif)
-        if out.tell() <= LARGEST_BYTES:
+        if out.tell() <= largest:
             break
     return out.getvalue()

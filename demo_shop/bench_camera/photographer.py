@@ -55,7 +55,7 @@ def kinds() -> tuple[str, ...]:
 
 def views(kind: str) -> tuple[str, ...]:
     """The views of one kind; ValueError for a kind that isn't drawn."""
-    return tuple(_subject(kind, Order("replacement", 0.0, {}, np.random.default_rng(0))).views)
+    return tuple(subject_of(kind, Order("replacement", 0.0, {}, np.random.default_rng(0))).views)
 
 
 def photograph(
@@ -80,24 +80,24 @@ def photograph(
     dirt = (0.75 if side == "removed" else 0.0) if grime is None else grime
     rng = np.random.default_rng([seed, crc32(f"{kind}/{side}/{view}".encode())])
     order = Order(side, dirt, sizes, rng)
-    subject = _subject(kind, order)
-    chosen = _view(kind, subject, view)
+    subject = subject_of(kind, order)
+    chosen = view_of(kind, subject, view)
     pose, camera = _set_up(subject, chosen, rng, width)
     seen = Exposure(camera)
     seen.take(subject.pieces, pose)
     picture = _take(subject, chosen, pose, seen, rng)
     orientation = int(rng.choice(_ORIENTATIONS))
-    truth = _truth(subject, pose, seen, (kind, side, view), order.drawn, orientation)
+    truth = truth_of(subject, pose, seen, (kind, side, view), order.drawn, orientation)
     return BenchPhoto(written(picture, taken_at, orientation), truth)
 
 
-def _subject(kind: str, order: Order) -> Subject:
+def subject_of(kind: str, order: Order) -> Subject:
     if kind not in BUILDERS:
         raise ValueError(f"no photo of {kind!r} can be drawn; there are: {', '.join(BUILDERS)}")
     return BUILDERS[kind](order)
 
 
-def _view(kind: str, subject: Subject, wanted: str) -> View:
+def view_of(kind: str, subject: Subject, wanted: str) -> View:
     """The view of that name; words after it don't matter ("side, tip to the right" is "side")."""
     fitting = [name for name in subject.views if wanted.startswith(name)]
     if not fitting:
@@ -169,7 +169,7 @@ def _out_of_focus(seen: Exposure, corners: Floats) -> Pixels:
     return np.asarray(np.clip(outside, 0, 1), np.float32)
 
 
-def _truth(
+def truth_of(
     subject: Subject,
     pose: Pose,
     seen: Exposure,

@@ -10,6 +10,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from demo_shop.bench_camera.bench_top import ground_colour
+from demo_shop.bench_camera.card_under import CardUnder
 from demo_shop.bench_camera.exposure import Exposure
 from demo_shop.bench_camera.finishes import Finish
 from demo_shop.bench_camera.grain import Grain, Pixels
@@ -30,6 +31,7 @@ class Scene:
     lamp: Lamp
     shade: Shade
     grain: Grain
+    card: CardUnder | None = None
 
 
 def bench_points(seen: Exposure, step: int = 1) -> Pixels:
@@ -58,6 +60,8 @@ def shade_scene(scene: Scene) -> Pixels:
     fading = enlarge(_fading(coarse), width, height)[..., None]
     even = np.array(mean, np.float32)
     colour = even + (colour - even) * fading
+    if scene.card is not None:
+        colour = scene.card.over(colour, ground)
     flat = np.concatenate([coarse.reshape(-1, 2), np.zeros((coarse[..., 0].size, 1))], 1)
     lit = scene.shade.lit(flat.astype(np.float32)).reshape(coarse.shape[:2])
     open_ = _openness(scene)

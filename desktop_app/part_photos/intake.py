@@ -9,6 +9,7 @@ from desktop_app.part_photos.capture_time import capture_time
 from desktop_app.part_photos.photo_taken import PhotoTaken
 from desktop_app.part_photos.photo_trouble import PhotoTrouble, shown_name
 from desktop_app.part_photos.picture_kind import ACCEPTED, JPEG, other_kind, picture_kind
+from desktop_app.part_photos.picture_pieces import in_too_many_pieces
 from desktop_app.part_photos.upright_picture import (
     MOST_PIXELS,
     UNREADABLE,
@@ -27,7 +28,8 @@ def look_at(name: str, content: bytes) -> PhotoTaken:
     """Look a photo over, decode it once in full, and say what it is.
 
     Raises PhotoTrouble, naming the file and the reason, for anything but a whole JPEG, PNG, HEIC
-    or WebP of at most 40 MB, 100 million pixels and 20,000 pixels a side.
+    or WebP of at most 40 MB, 100 million pixels and 20,000 pixels a side. Of an animation the
+    first picture counts. Bytes behind the picture are kept with it and never looked at.
     """
     from PIL.Image import DecompressionBombError
 
@@ -38,9 +40,12 @@ def look_at(name: str, content: bytes) -> PhotoTaken:
     kind = picture_kind(content)
     if kind is None:
         raise PhotoTrouble(name, f"this is {other_kind(content)}; photos are {ACCEPTED}.")
+    if in_too_many_pieces(content, kind):
+        raise PhotoTrouble(name, "the file is cut into far more pieces than a camera writes.")
     try:
         picture = open_picture(content, kind)
-        width, height = _measured(name, picture)
+        _refuse_too_large(name, *picture.size)
+        width, height = upright_size(picture)
         taken_at = capture_time(picture)
         _decode(picture, kind)
     except DecompressionBombError as error:
@@ -64,16 +69,14 @@ def too_big(name: str) -> PhotoTrouble:
     return PhotoTrouble(name, f"the file has more than {MOST_BYTES // 1024**2} MB.")
 
 
-def _measured(name: str, picture: Image) -> tuple[int, int]:
-    """Return the upright size; refuse what would fill the computer's memory."""
-    width, height = upright_size(picture)
+def _refuse_too_large(name: str, width: int, height: int) -> None:
+    """Refuse what would fill the computer's memory, by what the header says alone."""
     if max(width, height) > LONGEST_SIDE:
         raise PhotoTrouble(
             name, f"{width} × {height} pixels; a side may have at most {LONGEST_SIDE:,}."
         )
     if width * height > MOST_PIXELS:
         raise _too_many_pixels(name)
-    return width, height
 
 
 def _too_many_pixels(name: str) -> PhotoTrouble:

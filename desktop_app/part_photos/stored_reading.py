@@ -8,7 +8,8 @@ from sqlalchemy import Connection, RowMapping, select
 from sqlalchemy.exc import IntegrityError
 
 from desktop_app.part_photos.kept_photo import KeptPhoto
-from desktop_app.part_photos.stored import Mark, Photo
+from desktop_app.part_photos.stored import Photo
+from desktop_app.part_photos.stored_marks import remove_drawn
 from desktop_app.repair_jobs.stored import Job
 from desktop_app.shop_record.deed import Deed
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -38,10 +39,8 @@ def job_is_there(connection: Connection, job_id: int) -> bool:
 
 
 def remove_photo(deed: Deed, photo_id: int) -> None:
-    """Take out a photo's row with its marks; a ShopTrouble where something else shows it."""
-    asked = select(Mark.id).where(Mark.photo_id == photo_id)
-    for mark_id in deed.connection.execute(asked).scalars().all():
-        deed.remove(Mark, mark_id)
+    """Take out a photo's row with all that is drawn on it; a ShopTrouble where it is in use."""
+    remove_drawn(deed, photo_id)
     try:
         deed.remove(Photo, photo_id)
     except IntegrityError as error:

@@ -23,6 +23,7 @@ def make_thumbnail(content: bytes, media_type: str, size: int = THUMBNAIL) -> by
     except (*UNREADABLE, DecompressionBombError) as error:
         raise damaged() from error
     jpeg = BytesIO()
+    small.info.clear()  # what somebody wrote into the original would be written again
     small.save(jpeg, "JPEG", quality=_QUALITY)
     return jpeg.getvalue()
 

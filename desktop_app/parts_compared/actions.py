@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from desktop_app.parts_compared import stored_pairs as look
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension
 from desktop_app.parts_compared.reading import Side
-from desktop_app.parts_compared.readings_typed import read_readings
+from desktop_app.parts_compared.readings_typed import Typed, read_readings
 from desktop_app.parts_compared.stored import (
     Explanation,
     Instrument,
@@ -18,6 +18,7 @@ from desktop_app.parts_compared.stored import (
     Reading,
 )
 from desktop_app.parts_compared.stored_gauge import studied_in_another_unit
+from desktop_app.parts_compared.stored_photo_readings import marked_among, remove_reading
 from desktop_app.shop_record.deed import Deed, Done
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -70,22 +71,25 @@ def write_readings(
 ) -> Done:
     """Write down the readings of one side; what the field holds replaces what was there.
 
-    Readings that stay as they were keep their rows. Raises a ShopTrouble that says what the
-    field accepts; nothing is changed then.
+    Readings that stay as they were keep their rows; one from a mark on a photo stays as long as
+    it stands in the field. Raises a ShopTrouble that says what the field accepts; nothing is
+    changed then.
     """
     tool = instrument or dimension.instrument
     wanted = read_readings(text, dimension, length_unit)
 
     def work(deed: Deed) -> None:
-        kept = list(look.reading_rows(deed, pair_id, dimension.name, side).items())
+        rows = look.reading_rows(deed, pair_id, dimension.name, side)
+        still = _keep_marked(deed, rows, wanted)
+        kept = list(rows.items())
         same = 0
-        for (_, (typed, used)), (_, _, new) in zip(kept, wanted, strict=False):
+        for (_, (typed, used)), (_, _, new) in zip(kept, still, strict=False):
             if typed != new or used != tool:
                 break
             same += 1
         for row, _ in kept[same:]:
             deed.remove(Reading, row)
-        for value, word, typed in wanted[same:]:
+        for value, word, typed in still[same:]:
             deed.add(
                 Reading,
                 pair_id=pair_id,
@@ -254,6 +258,25 @@ def keep_instrument(
 def put_instrument_away(record: ShopRecord, row: int) -> Done:
     """Take an instrument out of use; readings made with it keep its name."""
     return record.do("Put an instrument away", lambda deed: deed.change(Instrument, row, in_use=0))
+
+
+def _keep_marked(
+    deed: Deed, rows: dict[int, tuple[str, str]], wanted: Sequence[Typed]
+) -> list[Typed]:
+    """Keep readings from marks that are still wanted, and take out the others.
+
+    `rows` is left with those that were typed; what is wanted beside the kept ones is returned.
+    """
+    still = list(wanted)
+    for row in marked_among(deed, list(rows)):
+        text, _ = rows.pop(row)
+        # A shop that reads inches sees the millimetres of a mark with their unit.
+        here = next((one for one in still if one[2].removesuffix(" mm") == text), None)
+        if here is None:
+            remove_reading(deed, row)
+        else:
+            still.remove(here)
+    return still
 
 
 def _add(deed: Deed, **values: object) -> None:

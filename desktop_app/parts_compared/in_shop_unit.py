@@ -15,7 +15,7 @@ from desktop_app.parts_compared.pair_view import PairView, judge
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension, PartKind
 
 MM_PER_INCH = 25.4  # exactly (international yard and pound agreement, 1959)
-_SPOKEN = {"in": "inch", "deg": "°", "ohm": "Ω", "kohm": "kΩ", "C": "°C"}
+SPOKEN_UNITS = {"in": "inch", "deg": "°", "ohm": "Ω", "kohm": "kΩ", "C": "°C"}
 
 
 def shop_unit(unit: str, length_unit: str) -> tuple[str, float]:
@@ -31,7 +31,7 @@ def name_with_unit(dimension: Dimension, length_unit: str) -> str:
     if dimension.role in ("word", "count"):
         return said
     unit, _ = shop_unit(dimension.unit, length_unit)
-    return f"{said}, {_SPOKEN.get(unit, unit)}"
+    return f"{said}, {SPOKEN_UNITS.get(unit, unit)}"
 
 
 def typed_shown(typed: str, dimension: Dimension, length_unit: str) -> str:

@@ -46,7 +46,8 @@ def _pair(pair: PairView, lengths: set[str]) -> PairView:
         if one.dimension not in lengths:
             return one
         values = (each if isinstance(each, str) else mm_to_inch(each) for each in one.values)
-        return replace(one, values=tuple(values))
+        doubts = tuple(each.times(mm_to_inch(1.0)) for each in one.photo) if one.photo else None
+        return replace(one, values=tuple(values), photo=doubts)
 
     def limit(one: MakerLimit) -> MakerLimit:
         if one.dimension not in lengths:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from desktop_app.parts_compared.comparison import PairComparison
 from desktop_app.parts_compared.decision import CONFIDENCE
@@ -44,7 +44,10 @@ class PhotoShown:
 
 @dataclass(frozen=True, slots=True)
 class PairView:
-    """One pair; `typed` holds the readings as typed, by (dimension, side)."""
+    """One pair; `typed` holds the readings as typed, by (dimension, side).
+
+    `marks` holds the mark that each of them was taken from, where one of them was.
+    """
 
     id: int
     job_id: int
@@ -68,6 +71,7 @@ class PairView:
     explained: tuple[Explanation, ...]
     limits: tuple[MakerLimit, ...]
     photos: tuple[PhotoShown, ...]
+    marks: Mapping[tuple[str, Side], tuple[int | None, ...]] = field(default_factory=dict)
 
     def terms(self, side: Side) -> tuple[str, ...]:
         """Return the condition terms seen on one side."""

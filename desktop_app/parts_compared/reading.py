@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Literal, TypeAlias
 
+from desktop_app.parts_compared.photo_doubt import PhotoDoubt
+
 Side: TypeAlias = Literal["removed", "replacement"]
 SIDES: tuple[Side, ...] = ("removed", "replacement")
 
@@ -13,13 +15,15 @@ SIDES: tuple[Side, ...] = ("removed", "replacement")
 class Reading:
     """Values of one dimension on one side, in the dimension's unit (or words).
 
-    `instrument` None is the one the kind suggests.
+    `instrument` None is the one the kind suggests. `photo` holds the doubt of each value where
+    they were taken from marks on photos; the usual figures of "photo" don't count then.
     """
 
     side: Side
     dimension: str
     values: tuple[float | str, ...]
     instrument: str | None = None
+    photo: tuple[PhotoDoubt, ...] | None = None
 
 
 @dataclass(frozen=True, slots=True)

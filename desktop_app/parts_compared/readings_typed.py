@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
+from typing import TypeAlias
 
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension
 from desktop_app.parts_compared.typed_value import typed_value
@@ -11,6 +12,8 @@ from desktop_app.shop_record.trouble import ShopTrouble
 
 _DECIMAL = re.compile(r"[-+−]?[0-9]+(?:[.,][0-9]+)?")
 MOST_READINGS = 60
+#: (value in the dimension's unit, or None; word, or None; as typed)
+Typed: TypeAlias = tuple[float | None, str | None, str]
 
 
 def split_readings(text: str) -> tuple[str, ...]:
@@ -23,9 +26,7 @@ def split_readings(text: str) -> tuple[str, ...]:
     return tuple(pieces)
 
 
-def read_readings(
-    text: str, dimension: Dimension, length_unit: str
-) -> tuple[tuple[float | None, str | None, str], ...]:
+def read_readings(text: str, dimension: Dimension, length_unit: str) -> tuple[Typed, ...]:
     """Return (value in the dimension's unit, or None; word, or None; as typed) of each reading.
 
     A bare length is taken in the shop's `length_unit` (mm or inch). Raises a ShopTrouble that

@@ -15,6 +15,7 @@ from desktop_app.parts_compared import sheet_blocks as blocks
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.sheet_facts import PhotoPrinted, SheetFacts
 from desktop_app.parts_compared.sheet_job import foot_words, sheet_blocks
+from desktop_app.parts_compared.sheet_marks import marked
 from desktop_app.parts_compared.sheet_spark import spark_drawing
 from desktop_app.parts_compared.stored_sheet import read_sheet
 from desktop_app.shop_record.record import ShopRecord
@@ -282,7 +283,18 @@ def _photo(photo: PhotoPrinted | None, words: str, width: float, height: float) 
         return _table([[empty]], (width,), box, *middle, rowHeights=[min(height, 24 * MM)])
     across, down = ImageReader(BytesIO(photo.jpeg)).getSize()
     scale = min(width / across, height / down, 72 / LEAST_DPI)
-    return Image(BytesIO(photo.jpeg), across * scale, down * scale, hAlign="LEFT")
+    picture = Image(BytesIO(photo.jpeg), across * scale, down * scale, hAlign="LEFT")
+    return marked(picture, photo.marks, PLAIN) if photo.marks else picture
+
+
+@flowables.register
+def _laid_over(block: blocks.LaidOver, width: float) -> list[Any]:
+    from reportlab.platypus import KeepTogether
+
+    half = width / 2
+    picture = _photo(PhotoPrinted("", "", block.jpeg), "", half - 6, block.height * MM)
+    said = [_bold(block.caption, fontSize=8.5, leading=11), _paragraph(block.words)]
+    return [KeepTogether([_table([[picture, said]], (half, half)), _gap(5)])]
 
 
 @flowables.register

@@ -74,6 +74,16 @@ class PhotoRow:
 
 
 @dataclass(frozen=True, slots=True)
+class LaidOver:
+    """The picture of both parts laid over each other, `height` mm high, and words beside it."""
+
+    jpeg: bytes
+    caption: str
+    words: str
+    height: float
+
+
+@dataclass(frozen=True, slots=True)
 class TwoLists:
     """Two short lists side by side."""
 
@@ -139,6 +149,7 @@ Block: TypeAlias = (
     | Words
     | VerdictBox
     | PhotoRow
+    | LaidOver
     | TwoLists
     | Listed
     | Rows

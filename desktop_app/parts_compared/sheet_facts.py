@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import TypeAlias
 
 from desktop_app.parts_compared.bench_sums.bench_sum import SumKept
 from desktop_app.parts_compared.comparison import PairComparison
@@ -11,18 +12,55 @@ from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.part_sets.set_verdict import SetComparison
 from desktop_app.repair_jobs.job_view import JobView
 
+Spot: TypeAlias = tuple[float, float]
+
+
+@dataclass(frozen=True, slots=True)
+class MarkPrinted:
+    """A mark as it is printed over its photo; spots are shares of the photo's width and height.
+
+    `lines` are open polylines, `sizes` have a tick at both ends, `arrows` end in a head. `words`
+    stand at `label_at`.
+    """
+
+    lines: tuple[tuple[Spot, ...], ...]
+    sizes: tuple[tuple[Spot, Spot], ...]
+    arrows: tuple[tuple[Spot, Spot], ...]
+    label_at: Spot
+    words: str
+
+
+@dataclass(frozen=True, slots=True)
+class SurfacePrinted:
+    """What was counted of a surface, in words, with how it was counted; never a judgement."""
+
+    name: str
+    words: str
+
 
 @dataclass(frozen=True, slots=True)
 class PhotoPrinted:
     """A photo as it is printed: an upright JPEG without the camera's notes.
 
-    `jpeg` is None where the original can't be read; `trouble` then says why.
+    `jpeg` is None where the original can't be read; `trouble` then says why. `scaled_by` says
+    what gives the marks their millimetres, "" where nothing does. `surfaces` are those counted.
     """
 
     sha256: str
     note: str
     jpeg: bytes | None
     trouble: str = ""
+    marks: tuple[MarkPrinted, ...] = ()
+    scaled_by: str = ""
+    surfaces: tuple[SurfacePrinted, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class OverlayPrinted:
+    """The new part's photo laid over the old one's; `jpeg` is None where it can't be drawn."""
+
+    jpeg: bytes | None
+    words: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,6 +70,7 @@ class ViewPrinted:
     view: str
     removed: PhotoPrinted | None
     replacement: PhotoPrinted | None
+    overlay: OverlayPrinted | None = None
 
 
 @dataclass(frozen=True, slots=True)

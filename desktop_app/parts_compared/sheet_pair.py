@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator, Sequence
 
 from desktop_app.part_photos.kept_photo import SAME_PICTURE, same_picture
 from desktop_app.part_photos.signs import SIDE_SIGNS
@@ -10,10 +10,11 @@ from desktop_app.parts_compared.comparison import DimensionComparison, PairCompa
 from desktop_app.parts_compared.condition_check import check_conditions
 from desktop_app.parts_compared.pair_view import ORIGINS, PairView
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
-from desktop_app.parts_compared.reading import SIDES
+from desktop_app.parts_compared.reading import SIDES, Side
 from desktop_app.parts_compared.sheet_blocks import (
     Block,
     Heading,
+    LaidOver,
     Listed,
     PhotoRow,
     Rows,
@@ -21,7 +22,12 @@ from desktop_app.parts_compared.sheet_blocks import (
     VerdictBox,
     Words,
 )
-from desktop_app.parts_compared.sheet_facts import PairPrinted, PhotoPrinted, ViewPrinted
+from desktop_app.parts_compared.sheet_facts import (
+    OverlayPrinted,
+    PairPrinted,
+    PhotoPrinted,
+    ViewPrinted,
+)
 from desktop_app.parts_compared.sheet_values import (
     allowed_cell,
     clipped,
@@ -40,6 +46,7 @@ UNCERTAINTY = (
     "A difference is replacement minus removed; what an instrument gets wrong on both cancels."
 )
 OWN_FIGURES = "Judged by the shop's own figures for this kind of part, as they are on this day."
+MARKED = "± is what the photo leaves open at 95 % coverage: pointing, camera, height and print."
 SINGLE = "What was read once rests on what such an instrument usually scatters."
 LONGEST_SENTENCE = 400  # characters; a sentence in a list can hold a word somebody typed
 LONGEST_NOTE = 6000
@@ -66,7 +73,7 @@ def pair_blocks(printed: PairPrinted, job: JobView, crowded: bool = False) -> It
         yield from _unjudged(pair)
     else:
         yield from _what_follows(compared, against)
-        yield from _table(compared, printed.instruments)
+        yield from _table(compared, printed.instruments, pair.marks)
         yield from _seen(pair, kind)
     yield from _notes(pair)
 
@@ -96,7 +103,8 @@ def _verdict(compared: PairComparison, against: tuple[str, ...]) -> VerdictBox:
 
 def _photos(printed: PairPrinted, crowded: bool) -> Iterator[Block]:
     views = printed.views[:1] if crowded else printed.views
-    height = 36.0 if crowded else 62.0 if len(views) == 1 else 48.0
+    laid = any(view.overlay is not None for view in views)
+    height = 36.0 if crowded else 62.0 if len(views) == 1 and not laid else 48.0
     for view in views:
         yield PhotoRow(
             captions=(_caption("removed", view), _caption("replacement", view)),
@@ -105,8 +113,45 @@ def _photos(printed: PairPrinted, crowded: bool) -> Iterator[Block]:
             height=height,
             below=SAME_PICTURE if _is_same(view) else "",
         )
+        if view.overlay is not None:
+            yield _laid_over(view.overlay, height)
+    scaled = _scaled_by(views)
+    if scaled:
+        yield Words(f"{scaled} {MARKED}", "Marks on the photos", "quiet")
+    for words in _surfaces(views):
+        yield Words(words, "Surface on the photo", "quiet")
     if not printed.views:
         yield Words("No photos were put to these parts.", look="quiet")
+
+
+def _laid_over(overlay: OverlayPrinted, height: float) -> Block:
+    if overlay.jpeg is None:
+        return Words(overlay.words, "The new part laid over the old one")
+    return LaidOver(overlay.jpeg, "The new part laid over the old one", overlay.words, height)
+
+
+def _scaled_by(views: Sequence[ViewPrinted]) -> str:
+    said = {side: dict.fromkeys(_of_marked(views, side)) for side in SIDES}
+    parts = [f"{SIDE_SIGNS[side]} {' / '.join(words)}" for side, words in said.items() if words]
+    return f"{'; '.join(parts)}." if parts else ""
+
+
+def _surfaces(views: Sequence[ViewPrinted]) -> Iterator[str]:
+    """Give what was counted of surfaces; old and new of one name follow each other."""
+    for view in views:
+        sides = (("removed", view.removed), ("replacement", view.replacement))
+        both = [(side, one) for side, photo in sides if photo for one in photo.surfaces]
+        first = {one.name.casefold(): n for n, (_, one) in reversed([*enumerate(both)])}
+        for side, one in sorted(both, key=lambda each: first[each[1].name.casefold()]):
+            name = f"{one.name}: " if one.name else ""
+            yield f"{SIDE_SIGNS[side]} {name}{one.words}"
+
+
+def _of_marked(views: Sequence[ViewPrinted], side: Side) -> Iterator[str]:
+    for view in views:
+        photo = view.removed if side == "removed" else view.replacement
+        if photo is not None and photo.marks and photo.scaled_by:
+            yield photo.scaled_by
 
 
 def _caption(side: str, view: ViewPrinted) -> str:
@@ -167,7 +212,9 @@ def _what_follows(compared: PairComparison, against: tuple[str, ...]) -> Iterato
         yield Listed("To measure next", compared.next_steps, "→")
 
 
-def _table(compared: PairComparison, instruments: tuple[str, ...]) -> Iterator[Block]:
+def _table(
+    compared: PairComparison, instruments: tuple[str, ...], marks: Collection[tuple[str, Side]]
+) -> Iterator[Block]:
     shown = [one for one in compared.dimensions if one.essential or one.removed or one.replacement]
     head = (
         "What was measured",
@@ -192,16 +239,20 @@ def _table(compared: PairComparison, instruments: tuple[str, ...]) -> Iterator[B
         yield Rows(head, rows, (0.205, 0.15, 0.16, 0.175, 0.14, 0.17))
         yield Words(UNCERTAINTY, look="quiet")
     if instruments:
-        once = SINGLE if any(_read_once(one) for one in shown) else ""
+        once = SINGLE if any(_read_once(one, marks) for one in shown) else ""
         yield Words(f"{'; '.join(instruments)}. {once}".rstrip(), "Measured with", "quiet")
     left_out = [one.label for one in compared.dimensions if one not in shown]
     if left_out:
         yield Words(", ".join(left_out) + ".", "Not needed and not measured", "quiet")
 
 
-def _read_once(one: DimensionComparison) -> bool:
-    sides = (one.removed, one.replacement)
-    return any(side and side.expanded_uncertainty and side.readings == 1 for side in sides)
+def _read_once(one: DimensionComparison, marks: Collection[tuple[str, Side]]) -> bool:
+    """Whether a side was read once, and not from a mark, which has its own doubt."""
+    sides = zip(SIDES, (one.removed, one.replacement), strict=True)
+    return any(
+        seen and seen.expanded_uncertainty and seen.readings == 1 and (one.name, side) not in marks
+        for side, seen in sides
+    )
 
 
 def _seen(pair: PairView, kind: PartKind) -> Iterator[Block]:

@@ -7,6 +7,7 @@ from dataclasses import replace
 from typing import TypeAlias
 
 from desktop_app.parts_compared.instruments.instrument import Instrument
+from desktop_app.parts_compared.instruments.photo_marks import instrument_of_marks
 from desktop_app.parts_compared.instruments.tool_choice import finest, finest_together
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension
 from desktop_app.parts_compared.reading import SIDES, Reading, Side
@@ -31,12 +32,20 @@ def fitting(dimension: Dimension, readings: Sequence[Reading]) -> list[Reading]:
     return mine
 
 
-def by_tool(readings: Sequence[Reading], side: Side, tools: Named) -> dict[Instrument, list[float]]:
-    """Group the values of one side by instrument; what no instrument is known for is left out."""
+def by_tool(
+    dimension: Dimension, readings: Sequence[Reading], side: Side, tools: Named
+) -> dict[Instrument, list[float]]:
+    """Group the values of one side by instrument; what no instrument is known for is left out.
+
+    All marks on photos together are one instrument.
+    """
     found: dict[Instrument, list[float]] = {}
-    for one in readings:
-        tool = tools.get(one.instrument)
-        if one.side == side and tool is not None:
+    mine = [one for one in readings if one.side == side]
+    doubts = [doubt for one in mine for doubt in one.photo or ()]
+    marks = instrument_of_marks(doubts, dimension.unit) if doubts else None
+    for one in mine:
+        tool = marks if one.photo else tools.get(one.instrument)
+        if tool is not None:
             values = found.setdefault(tool, [])
             values.extend(float(value) for value in one.values)
     return found
@@ -46,7 +55,7 @@ def both_sides(
     dimension: Dimension, readings: Sequence[Reading], tools: Named
 ) -> tuple[SideReading | None, SideReading | None]:
     """Pool the readings of both sides; of several instruments those with the least doubt count."""
-    old, new = (by_tool(readings, side, tools) for side in SIDES)
+    old, new = (by_tool(dimension, readings, side, tools) for side in SIDES)
     if old and new and dimension.role != "limit":
         chosen: tuple[Instrument | None, Instrument | None] = finest_together(old, new)
     else:

@@ -8,11 +8,12 @@ from collections.abc import Iterator
 
 from sqlalchemy import Connection, select
 
-from desktop_app.parts_compared.stored import GaugeReading, KeptSum, Reading
+from desktop_app.parts_compared.stored import GaugeReading, KeptSum, PhotoReading, Reading
+from desktop_app.parts_compared.stored_photo_readings import kept_doubt
 
 
 def bench_problems(connection: Connection) -> Iterator[str]:
-    """Give a sentence for each reading that is no number and each kept sum that can't be read."""
+    """Give a sentence for each reading that is no number, each sum and doubt that is unreadable."""
     for table, what in ((Reading, "reading"), (GaugeReading, "gauge reading")):
         rows = connection.execute(select(table.id, table.value).where(table.value.is_not(None)))
         for row in rows:
@@ -23,3 +24,6 @@ def bench_problems(connection: Connection) -> Iterator[str]:
             json.loads(kept.inputs)
         except ValueError:
             yield f"What was put into the bench sum {kept.id} can't be read."
+    for marked in connection.execute(select(PhotoReading.reading_id, PhotoReading.doubt)):
+        if kept_doubt(marked.doubt) is None:
+            yield f"The uncertainty of the reading {marked.reading_id} from a photo can't be read."

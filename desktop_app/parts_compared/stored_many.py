@@ -14,14 +14,24 @@ from desktop_app.parts_compared.decision import CONFIDENCE
 from desktop_app.parts_compared.instruments.instrument import Instrument
 from desktop_app.parts_compared.many_pairs.judge_many import judge_many
 from desktop_app.parts_compared.many_pairs.pair_columns import (
+    NO_MARK,
     NO_WORD,
     STRANGE,
     PairColumns,
     ReadingColumns,
 )
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
+from desktop_app.parts_compared.photo_doubt import PhotoDoubt
 from desktop_app.parts_compared.reading import SIDES
-from desktop_app.parts_compared.stored import Explanation, MakerLimit, Pair, PartCondition, Reading
+from desktop_app.parts_compared.stored import (
+    Explanation,
+    MakerLimit,
+    Pair,
+    PartCondition,
+    PhotoReading,
+    Reading,
+)
+from desktop_app.parts_compared.stored_photo_readings import kept_doubt
 
 if TYPE_CHECKING:
     import numpy as np
@@ -64,7 +74,7 @@ def verdicts_of_record(
 def pairs_by_kind(
     connection: Connection, kinds: Mapping[str, PartKind], only: str | None = None
 ) -> Iterator[KindPairs]:
-    """Give the pairs of the record kind by kind, PAIRS_AT_ONCE in five statements.
+    """Give the pairs of the record kind by kind, PAIRS_AT_ONCE in six statements.
 
     One kind may come several times, each time with other pairs. `only` is the id of the one kind
     that is wanted.
@@ -93,9 +103,11 @@ class _Seen:
     value: NDArray[np.float64]
     word: Numbers
     tool: Numbers
+    mark: Numbers
     names: tuple[str, ...]
     words: tuple[str, ...]
     tools: tuple[str | None, ...]
+    doubts: tuple[PhotoDoubt, ...]
     terms: Mapping[int, Sequence[str]]
     explained: Mapping[int, Sequence[str]]
     limits: Mapping[int, Sequence[tuple[str, float | None, float | None]]]
@@ -112,16 +124,18 @@ class _Seen:
             Reading.instrument,
             Reading.value,
             Reading.word,
+            Reading.id,
         )
         rows = connection.execute(_within(asked, Reading, ids, only))
-        pair, name, side, tool, value, word = _in_columns(rows)
+        pair, name, side, tool, value, word, row = _in_columns(rows)
         name_places, names = _places(name)
         tool_places, tools = _places(tool)
         numbers = np.array(value, dtype=np.float64)  # not a number where there is a word
         spoken = np.flatnonzero(np.isnan(numbers))
-        word_places, words = _places(word[row] or "" for row in spoken.tolist())
+        word_places, words = _places(word[one] or "" for one in spoken.tolist())
         all_words = np.full(len(word), NO_WORD)
         all_words[spoken] = word_places
+        marks, doubts = _marks(connection, ids, only, row)
         return cls(
             np.array(pair, dtype=np.int64),
             name_places,
@@ -129,9 +143,11 @@ class _Seen:
             np.nan_to_num(numbers),
             all_words,
             tool_places,
+            marks,
             names,
             words,
             tuple(one or None for one in tools),
+            doubts,
             _terms(connection, ids, only),
             _explained(connection, ids, only),
             _limits(connection, ids, only),
@@ -148,7 +164,8 @@ class _Seen:
         rows = np.flatnonzero(known[at] == self.pair)
         readings = ReadingColumns(
             at[rows], places[self.name[rows]], self.side[rows], self.value[rows],
-            self.word[rows], self.tool[rows], self.words, self.tools,
+            self.word[rows], self.tool[rows], self.mark[rows], self.words, self.tools,
+            self.doubts,
         )  # fmt: skip
         numbered = list(enumerate(ids))
         return PairColumns(
@@ -168,6 +185,21 @@ class _Seen:
                 if name in place
             ],
         )
+
+
+def _marks(
+    connection: Connection, ids: tuple[int, int], only: str | None, rows: Sequence[int]
+) -> tuple[Numbers, tuple[PhotoDoubt, ...]]:
+    """Return the place of each reading's doubt where it came from a mark, and those doubts."""
+    import numpy as np
+
+    asked = select(Reading.id, PhotoReading.doubt).join(Reading)
+    found: Any = connection.execute(_within(asked, Reading, ids, only))
+    kept = {reading: doubt for reading, text in found if (doubt := kept_doubt(text))}
+    places = np.full(len(rows), NO_MARK)
+    at = np.flatnonzero(np.isin(rows, list(kept))) if kept else np.arange(0)
+    places[at] = np.arange(len(at))
+    return places, tuple(kept[rows[one]] for one in at.tolist())
 
 
 def _terms(connection: Connection, ids: tuple[int, int], only: str | None) -> dict[int, list[str]]:
@@ -211,8 +243,8 @@ def _within(asked: Any, table: Any, ids: tuple[int, int], only: str | None) -> A
 
 
 def _in_columns(rows: Any) -> list[list[Any]]:
-    """Return the six columns of many rows; rows are let go of as soon as they are read."""
-    columns: list[list[Any]] = [[] for _ in range(6)]
+    """Return the seven columns of many rows; rows are let go of as soon as they are read."""
+    columns: list[list[Any]] = [[] for _ in range(7)]
     for some in rows.partitions(ROWS_AT_ONCE):
         for column, values in zip(columns, zip(*some, strict=True), strict=True):
             column.extend(values)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections import defaultdict
+from typing import Any
 
 from sqlalchemy import Connection, func, select
 
@@ -10,6 +11,7 @@ from desktop_app.part_photos.stored import Photo
 from desktop_app.parts_compared import reading as values
 from desktop_app.parts_compared.instruments.instrument import Instrument as Tool
 from desktop_app.parts_compared.pair_view import PairView, PhotoShown
+from desktop_app.parts_compared.photo_doubt import PhotoDoubt
 from desktop_app.parts_compared.reading import SIDES, Side
 from desktop_app.parts_compared.stored import (
     Explanation,
@@ -18,9 +20,11 @@ from desktop_app.parts_compared.stored import (
     Pair,
     PairPhoto,
     PartCondition,
+    PhotoReading,
     Reading,
 )
 from desktop_app.parts_compared.stored_gauge import studied_dofs
+from desktop_app.parts_compared.stored_photo_readings import kept_doubt, marked_among
 from desktop_app.repair_jobs.stored import Job
 from desktop_app.shop_record.deed import Deed
 from desktop_app.shop_record.tables import Kept
@@ -46,12 +50,9 @@ def read_pair(connection: Connection, pair_id: int) -> PairView:
     row = connection.execute(select(Pair.__table__).where(Pair.id == pair_id)).mappings().first()
     if row is None:
         raise ShopTrouble("That pair is not in the record any more.", do="It may be undone.")
-    readings, typed, used = _readings(connection, pair_id)
     return PairView(
         **{**dict(row), "fitted": bool(row["fitted"])},
-        readings=readings,
-        typed=typed,
-        instruments_used=used,
+        **_readings(connection, pair_id),
         conditions=_conditions(connection, pair_id),
         explained=_explained(connection, pair_id),
         limits=_limits(connection, pair_id),
@@ -97,13 +98,8 @@ def instrument_rows(
     return tuple((r[0], r[1], r[2], r[3], r[4], r[5], r[6]) for r in rows)
 
 
-def _readings(
-    connection: Connection, pair_id: int
-) -> tuple[
-    tuple[values.Reading, ...],
-    dict[tuple[str, Side], tuple[str, ...]],
-    dict[tuple[str, Side], str],
-]:
+def _readings(connection: Connection, pair_id: int) -> dict[str, Any]:
+    """Return what a PairView holds of its readings."""
     rows = connection.execute(
         select(
             Reading.dimension,
@@ -112,23 +108,42 @@ def _readings(
             Reading.value,
             Reading.word,
             Reading.typed,
+            PhotoReading.mark_id,
+            PhotoReading.doubt,
         )
+        .outerjoin(PhotoReading, PhotoReading.reading_id == Reading.id)
         .where(Reading.pair_id == pair_id)
         .order_by(Reading.id)
     )
-    grouped: dict[tuple[str, Side, str], list[float | str]] = defaultdict(list)
+    grouped: dict[tuple[str, Side, str, bool], list[tuple[float | str, PhotoDoubt | None]]]
+    grouped = defaultdict(list)
     typed: dict[tuple[str, Side], list[str]] = defaultdict(list)
+    marks: dict[tuple[str, Side], list[int | None]] = defaultdict(list)
     used: dict[tuple[str, Side], str] = {}
-    for dimension, side_text, instrument, value, word, text in rows:
+    for dimension, side_text, instrument, value, word, text, mark, kept in rows:
         side: Side = SIDES[0] if side_text == SIDES[0] else SIDES[1]
-        grouped[dimension, side, instrument].append(value if value is not None else word or "")
+        doubt = kept_doubt(kept)
+        read = value if value is not None else word or ""
+        grouped[dimension, side, instrument, doubt is not None].append((read, doubt))
         typed[dimension, side].append(text)
-        used[dimension, side] = instrument
-    readings = tuple(
-        values.Reading(side, dimension, tuple(found), instrument or None)
-        for (dimension, side, instrument), found in grouped.items()
-    )
-    return readings, {key: tuple(texts) for key, texts in typed.items()}, used
+        marks[dimension, side].append(mark)
+        if mark is None or (dimension, side) not in used:
+            used[dimension, side] = instrument
+    return {
+        "readings": tuple(
+            values.Reading(
+                side,
+                dimension,
+                tuple(one for one, _ in found),
+                instrument or None,
+                tuple(doubt for _, doubt in found if doubt is not None) or None,
+            )
+            for (dimension, side, instrument, _), found in grouped.items()
+        ),
+        "typed": {key: tuple(texts) for key, texts in typed.items()},
+        "instruments_used": used,
+        "marks": {key: tuple(ids) for key, ids in marks.items() if any(ids)},
+    }
 
 
 def _conditions(connection: Connection, pair_id: int) -> tuple[values.ConditionSeen, ...]:
@@ -229,7 +244,9 @@ def instrument_row(deed: Deed, name: str) -> int | None:
 
 def rows_of_pair(deed: Deed, pair_id: int) -> list[tuple[type[Kept], int]]:
     """Return every row that hangs on a pair, so that the pair can be taken out."""
-    found: list[tuple[type[Kept], int]] = []
+    readings = deed.connection.execute(select(Reading.id).where(Reading.pair_id == pair_id))
+    marked = marked_among(deed, list(readings.scalars()))
+    found: list[tuple[type[Kept], int]] = [(PhotoReading, row) for row in marked.values()]
     for table in (Reading, PartCondition, Explanation, MakerLimit, PairPhoto):
         rows = deed.connection.execute(select(table.id).where(table.pair_id == pair_id))
         found.extend((table, row) for row in rows.scalars())

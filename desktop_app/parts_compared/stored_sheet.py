@@ -8,17 +8,13 @@ from datetime import date
 
 from sqlalchemy import Connection, select
 
-from desktop_app.part_photos.kept_photo import KeptPhoto
-from desktop_app.part_photos.stored_reading import photos_by_id
-from desktop_app.part_photos.thumbnail import make_thumbnail
 from desktop_app.parts_compared.comparison import PairComparison
 from desktop_app.parts_compared.instruments.instrument import Instrument
-from desktop_app.parts_compared.pair_view import PairView, PhotoShown
+from desktop_app.parts_compared.pair_view import PairView
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.part_sets.set_reasons import with_set_reasons
 from desktop_app.parts_compared.sheet_facts import (
     PairPrinted,
-    PhotoPrinted,
     SheetFacts,
     ViewPrinted,
 )
@@ -27,16 +23,20 @@ from desktop_app.parts_compared.sheet_views import ViewChosen, views_to_print
 from desktop_app.parts_compared.stored_kinds import own_bodies
 from desktop_app.parts_compared.stored_pairs import drawer, pairs_of_job, read_pair
 from desktop_app.parts_compared.stored_sets import JobSet, sets_of_pairs
+from desktop_app.parts_compared.stored_sheet_photos import (
+    DrawnPhotos,
+    drawn_photos,
+    overlay_printed,
+    photo_printed,
+)
 from desktop_app.parts_compared.stored_sums import sums_of_job
 from desktop_app.repair_jobs.stored_reading import read_job
 from desktop_app.shop_record.house_rules import HouseRules, read_rules
 from desktop_app.shop_record.photo_files import PhotoFiles
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.tables import HistoryEntry
-from desktop_app.shop_record.trouble import ShopTrouble
 
-# Pixels of the longer side: at the widest a photo is printed (88 mm) that is 245 dots an inch.
-PRINTED_PIXELS = 850
+MARKS = "marks on the photos (each with the uncertainty of its own budget)"
 
 
 def read_sheet(record: ShopRecord, job_id: int, kinds: Mapping[str, PartKind]) -> SheetFacts:
@@ -49,7 +49,7 @@ def read_sheet(record: ShopRecord, job_id: int, kinds: Mapping[str, PartKind]) -
         job = read_job(connection, job_id)
         tools = drawer(connection)
         pairs = [read_pair(connection, pair_id) for pair_id in pairs_of_job(connection, job_id)]
-        photos = photos_by_id(connection, {shown.photo_id for one in pairs for shown in one.photos})
+        photos = drawn_photos(connection, {shown.photo_id for one in pairs for shown in one.photos})
         own = own_bodies(connection).keys()
         sets = sets_of_pairs(connection, job_id, pairs, kinds, tools)
         sums = sums_of_job(connection, job_id)
@@ -100,14 +100,17 @@ def _printed(
     tools: Mapping[str, Instrument],
     rules: HouseRules,
     record: ShopRecord,
-    photos: Mapping[int, KeptPhoto],
+    photos: DrawnPhotos,
 ) -> PairPrinted:
     today = record.clock().date()
     return PairPrinted(
         pair=pair,
         kind=kind,
         compared=None if kind is None else _judged(pair, kind, tools, rules),
-        views=tuple(_view(chosen, record.photos, photos) for chosen in views_to_print(pair, kind)),
+        views=tuple(
+            _view(chosen, record.photos, photos, rules.length_unit)
+            for chosen in views_to_print(pair, kind)
+        ),
         instruments=() if kind is None else _instruments(pair, kind, tools, rules, today),
     )
 
@@ -131,28 +134,21 @@ def _instruments(
         dimension = kind.dimension(reading.dimension)
         if dimension is None or dimension.role in ("word", "count"):
             continue
+        if reading.photo:
+            described.setdefault(MARKS)
+            continue
         name = reading.instrument or dimension.instrument
         words = instrument_words(name, dimension.unit, rules.length_unit, tools.get(name), today)
         described.setdefault(words)
     return tuple(described)
 
 
-def _view(chosen: ViewChosen, files: PhotoFiles, photos: Mapping[int, KeptPhoto]) -> ViewPrinted:
-    return ViewPrinted(
-        view=chosen.view,
-        removed=_photo(chosen.removed, files, photos),
-        replacement=_photo(chosen.replacement, files, photos),
-    )
-
-
-def _photo(
-    shown: PhotoShown | None, files: PhotoFiles, photos: Mapping[int, KeptPhoto]
-) -> PhotoPrinted | None:
-    kept = None if shown is None else photos.get(shown.photo_id)
-    if shown is None or kept is None:
-        return None
-    try:
-        jpeg = make_thumbnail(files.read(shown.sha256), kept.media_type, PRINTED_PIXELS)
-    except ShopTrouble as trouble:
-        return PhotoPrinted(shown.sha256, shown.note, None, trouble.what)
-    return PhotoPrinted(shown.sha256, shown.note, jpeg)
+def _view(
+    chosen: ViewChosen, files: PhotoFiles, photos: DrawnPhotos, length_unit: str
+) -> ViewPrinted:
+    old = photo_printed(chosen.removed, photos, files, length_unit)
+    new = photo_printed(chosen.replacement, photos, files, length_unit)
+    overlay = None
+    if chosen.removed and chosen.replacement and old and new and old.jpeg and new.jpeg:
+        overlay = overlay_printed(chosen.removed, chosen.replacement, photos, files)
+    return ViewPrinted(chosen.view, old, new, overlay)

@@ -7,6 +7,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from desktop_app.parts_compared.instruments.instrument import Instrument
+from desktop_app.parts_compared.photo_doubt import left_between
 from desktop_app.parts_compared.scatter_test import refuting_factor
 from desktop_app.parts_compared.student_t import t_below, t_factor
 
@@ -148,25 +149,35 @@ def side_estimate(side: SideReading, more: int = 0) -> Estimate:
     """
     tool = side.instrument
     doubts = spread_doubts([side], more)
-    return combined(
-        _middle(side), (*doubts, resolution_doubt(tool.resolution), rectangular(tool.max_error))
-    )
+    doubts += [resolution_doubt(tool.resolution), rectangular(tool.max_error)]
+    doubts += _lasting(tool)
+    return combined(_middle(side), doubts)
 
 
 def difference_estimate(removed: SideReading, replacement: SideReading, more: int = 0) -> Estimate:
     """Return replacement minus removed.
 
     With one instrument on both sides its permitted error is taken as common to both and cancels
-    (fully correlated inputs, JCGM 100, 5.2.2); spread and resolution stay.
+    (fully correlated inputs, JCGM 100, 5.2.2); spread and resolution stay. Of marks on two photos
+    the cameras stay, and what both photos don't share.
     """
     sides = (removed, replacement)
-    doubts = [resolution_doubt(one.instrument.resolution) for one in sides]
-    if removed.instrument.name == replacement.instrument.name:
+    old, new = (one.instrument for one in sides)
+    doubts = [resolution_doubt(one.resolution) for one in (old, new)]
+    if old.is_one_with(new):
         doubts += _spread_of_both(removed, replacement, more)
+        if old.photo and new.photo:
+            doubts += map(Doubt, left_between(old.photo, new.photo))
     else:
         doubts += [*spread_doubts([removed], more), *spread_doubts([replacement], more)]
-        doubts += [rectangular(one.instrument.max_error) for one in sides]
+        for one in (old, new):
+            doubts += [rectangular(one.max_error), *_lasting(one)]
     return combined(_middle(replacement) - _middle(removed), doubts)
+
+
+def _lasting(tool: Instrument) -> list[Doubt]:
+    """Return what a photo leaves open of marks on it (type B, JCGM 100, G.4.3), if it is one."""
+    return [Doubt(one) for one in tool.photo.lasting] if tool.photo else []
 
 
 def _middle(side: SideReading) -> float:

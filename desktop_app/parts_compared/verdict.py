@@ -55,7 +55,7 @@ def judge_dimension(
     if dimension.role == "count":
         return judge_count(dimension, mine)
     tools: dict[str | None, Instrument] = {}
-    for name in {one.instrument: None for one in mine}:
+    for name in {one.instrument: None for one in mine if not one.photo}:
         tool = instrument_for(name, dimension, instruments)
         if tool is None:
             said = sentence.unknown_instrument_sentence(dimension, name or dimension.instrument)
@@ -97,7 +97,7 @@ def _judge_difference(
     close = verdict == "too close to tell"
     needed = readings_needed(with_more, decide) if close else None
     finer = _settling(dimension, old, new, decide, drawer) if close and needed is None else None
-    same_tool = old.instrument.name == new.instrument.name
+    same_tool = old.instrument.is_one_with(new.instrument)
     said = sentence.judged_sentence(
         sentence.Judged(
             dimension,

@@ -237,7 +237,9 @@ class MainWindow(QMainWindow):
     def _reverse(self, word: str, *, undo: bool) -> None:
         if self._desk is None:
             return
-        _save(self._stack)
+        page = self._stack.currentWidget()
+        if page is not None:
+            _save(page)
         done = self._desk.undo() if undo else self._desk.redo()
         if done is not None:
             self.strip.tell(f"{word}: {done.words}.")

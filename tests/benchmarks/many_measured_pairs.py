@@ -5,6 +5,7 @@ from __future__ import annotations
 import numpy as np
 
 from desktop_app.parts_compared.many_pairs.pair_columns import (
+    NO_MARK,
     NO_WORD,
     PairColumns,
     ReadingColumns,
@@ -54,7 +55,9 @@ def measured_pairs(part: PartKind, pairs: int, repeats: int, seed: int = 5) -> P
         elif one.role == "restored":
             value[mine] += 0.5 * side[mine]
     tool = np.zeros_like(word)
-    return PairColumns(pairs, ReadingColumns(pair, place, side, value, word, tool, ("black",)))
+    mark = np.full_like(word, NO_MARK)
+    readings = ReadingColumns(pair, place, side, value, word, tool, mark, ("black",))
+    return PairColumns(pairs, readings)
 
 
 def readings_of(part: PartKind, columns: PairColumns, pair: int) -> list[Reading]:

@@ -12,12 +12,15 @@ import pytest
 from PIL import Image
 
 from demo_shop import darkroom
+from demo_shop.bench_camera import card_photo
 from demo_shop.build import SEED, build_demo
 from demo_shop.darkroom import PhotoOrder
+from demo_shop.darkroom import draw as drawn
 from demo_shop.demo_marker import DemoMarker, read_marker
 from demo_shop.people import DRAWER, PEOPLE, SUPPLIERS
 from demo_shop.written_jobs import JOBS
 from demo_shop.written_returns import ROOTS
+from desktop_app.part_photos.stored_marks import marks_of_photos, scale_of_photo
 from desktop_app.parts_compared.pair_view import PairView, judge
 from desktop_app.parts_compared.part_kinds.kind_shelf import load_kinds
 from desktop_app.parts_compared.stored_pairs import drawer, pairs_of_job, read_pair
@@ -70,7 +73,12 @@ COMEBACKS = ("same symptom", "same system", "same part", "from our hands")
 
 
 def small_photo(order: PhotoOrder) -> bytes:
-    """A picture of the order's own in no time: what is drawn has tests of its own."""
+    """A picture of the order's own in no time: what is drawn has tests of its own.
+
+    A part on a card is drawn in earnest, if small: it is measured in.
+    """
+    if order.on_card:
+        return drawn(order)
     seed = order.seed
     file = BytesIO()
     Image.new("RGB", (16, 12), (seed % 256, seed // 256 % 256, seed // 65536 % 256)).save(
@@ -84,6 +92,7 @@ def built(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Built]:
     folder = tmp_path_factory.mktemp("demo") / "shop"
     with pytest.MonkeyPatch.context() as patch:
         patch.setattr(darkroom, "draw", small_photo)
+        patch.setattr(card_photo, "LONG_SIDE", 1600)
         steps = list(build_demo(folder, NOW, helpers=0))
     record = open_shop(folder, lambda: NOW)
     with record.reading() as connection:
@@ -236,6 +245,23 @@ def test_pairs_have_photos_of_both_sides(built: Built) -> None:
     for key, pairs in built.pairs.items():
         for pair, story in zip(pairs, stories[key].pairs if key in stories else (), strict=False):
             assert judge(pair, kinds[pair.part_kind], tools).verdict == story.verdict
+
+
+def test_the_rotors_in_the_shop_now_are_measured_by_photo(built: Built) -> None:
+    rotor = built.pairs["hatch-now"][0]
+    said = {}
+    with built.record.reading() as connection:
+        for shown in rotor.photos:
+            assert scale_of_photo(connection, shown.photo_id) is not None
+            for kept in marks_of_photos(connection, [shown.photo_id]):
+                said[shown.side, kept.mark.name] = kept.value
+    true = {
+        ("removed", "tip protrusion"): 3.92,
+        ("replacement", "tip protrusion"): 4.65,
+        ("removed", "tip radius"): 26.71,
+        ("replacement", "tip radius"): 27.45,
+    }
+    assert said == pytest.approx(true, abs=0.04)  # two thirds of the demo's pixels
 
 
 def test_the_shop_is_open_with_work_to_go_on_with(built: Built) -> None:

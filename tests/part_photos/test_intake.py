@@ -5,6 +5,8 @@ from __future__ import annotations
 import hashlib
 import struct
 import zlib
+from collections.abc import Callable
+from io import BytesIO
 
 import pytest
 from hypothesis import given
@@ -14,7 +16,10 @@ from desktop_app.part_photos.capture_time import iso_moment
 from desktop_app.part_photos.intake import LONGEST_SIDE, MOST_BYTES, look_at
 from desktop_app.part_photos.photo_trouble import PhotoTrouble, shown_name
 from desktop_app.part_photos.picture_kind import picture_kind
+from desktop_app.part_photos.upright_picture import open_picture, upright_rgb
 from tests.part_photos.bench_pictures import ENDINGS, encoded, exif, noisy, picture
+
+PNG_START = b"\x89PNG\r\n\x1a\n"
 
 
 @pytest.mark.parametrize("kind", ENDINGS)
@@ -27,7 +32,7 @@ def test_each_accepted_kind_is_told_by_its_bytes(kind: str) -> None:
     assert taken.taken_at is None
 
 
-@pytest.mark.parametrize("kind", ["JPEG", "PNG", "WEBP"])
+@pytest.mark.parametrize("kind", ENDINGS)
 @pytest.mark.parametrize("orientation", range(1, 9))
 def test_a_photo_held_sideways_is_measured_upright(kind: str, orientation: int) -> None:
     taken = look_at("cap.jpg", encoded(picture(), kind, exif(orientation)))
@@ -97,17 +102,21 @@ def test_a_file_that_is_too_big_is_refused_before_it_is_decoded() -> None:
         look_at("big.jpg", encoded(picture()) + bytes(MOST_BYTES))
 
 
+def chunk(name: bytes, body: bytes) -> bytes:
+    """One chunk of a PNG."""
+    return struct.pack(">I", len(body)) + name + body + struct.pack(">I", zlib.crc32(name + body))
+
+
+def segment(marker: int, body: bytes) -> bytes:
+    """One segment of a JPEG."""
+    return bytes([0xFF, marker]) + (len(body) + 2).to_bytes(2, "big") + body
+
+
 def claimed_png(width: int, height: int) -> bytes:
     """A PNG whose header promises so many pixels."""
-
-    def chunk(name: bytes, body: bytes) -> bytes:
-        return (
-            struct.pack(">I", len(body)) + name + body + struct.pack(">I", zlib.crc32(name + body))
-        )
-
     head = struct.pack(">IIBBBBB", width, height, 1, 0, 0, 0, 0)
     rows = zlib.compress(bytes(1000))
-    return b"\x89PNG\r\n\x1a\n" + chunk(b"IHDR", head) + chunk(b"IDAT", rows) + chunk(b"IEND", b"")
+    return PNG_START + chunk(b"IHDR", head) + chunk(b"IDAT", rows) + chunk(b"IEND", b"")
 
 
 @pytest.mark.parametrize(
@@ -124,6 +133,89 @@ def test_a_picture_that_would_fill_the_memory_is_refused(
 ) -> None:
     with pytest.raises(PhotoTrouble, match=reason):
         look_at("bomb.png", claimed_png(width, height))
+
+
+@pytest.mark.parametrize(("width", "height"), [(10_001, 10_000), (19_000, 10_000), (20_001, 1)])
+def test_what_is_too_large_is_refused_before_a_row_is_decoded(
+    width: int, height: int, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def decoded(self: object) -> None:
+        raise AssertionError("decoded")
+
+    monkeypatch.setattr("PIL.ImageFile.ImageFile.load", decoded)
+    with pytest.raises(PhotoTrouble, match="pixels"):
+        look_at("bomb.png", claimed_png(width, height))
+
+
+def many_segments() -> bytes:
+    """A JPEG of 5 MB in which the camera's notes come in 500,000 crumbs."""
+    whole = encoded(picture())
+    return whole[:2] + segment(0xE1, b"Exif\x00\x00X") * 500_000 + whole[2:]
+
+
+def many_scans() -> bytes:
+    """A progressive JPEG whose last scan comes three hundred times."""
+    file = BytesIO()
+    picture(600, 400).save(file, "JPEG", progressive=True)
+    whole = file.getvalue()
+    last = whole[whole.rindex(b"\xff\xc4") : -2]
+    return whole[:-2] + last * 300 + whole[-2:]
+
+
+def many_chunks() -> bytes:
+    """A PNG with a million empty chunks before its pixels."""
+    whole = encoded(picture(), "PNG")
+    return whole[:33] + chunk(b"abCd", b"") * 1_000_000 + whole[33:]
+
+
+@pytest.mark.parametrize("crumbs", [many_segments, many_scans, many_chunks])
+def test_a_file_cut_into_crumbs_is_refused_before_it_is_decoded(
+    crumbs: Callable[[], bytes], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    content = crumbs()
+    monkeypatch.setattr("PIL.Image.open", None)
+    with pytest.raises(PhotoTrouble, match="far more pieces than a camera writes"):
+        look_at("crumbs", content)
+
+
+def test_large_notes_and_a_progressive_photo_are_taken() -> None:
+    file = BytesIO()
+    noisy(300, 200).save(file, "JPEG", progressive=True, optimize=True)
+    whole = file.getvalue()
+    notes = segment(0xE1, b"http://ns.adobe.com/xmp/extension/\x00" + bytes(65_000)) * 250
+    taken = look_at("depth.jpg", whole[:2] + notes + whole[2:])
+    assert (taken.width, taken.height) == (300, 200)
+
+
+@pytest.mark.parametrize(
+    "packed", [b"zTXtk\x00\x00", b"iCCPk\x00\x00", b"iTXtk\x00\x01\x00\x00\x00"]
+)
+def test_words_that_unpack_to_gigabytes_are_refused(packed: bytes) -> None:
+    whole = encoded(picture(), "PNG")
+    body = packed[4:] + zlib.compress(bytes(80_000_000))
+    content = whole[:33] + chunk(packed[:4], body) + whole[33:]
+    with pytest.raises(PhotoTrouble, match="damaged"):
+        look_at("bomb.png", content)
+
+
+@pytest.mark.parametrize("behind", [b"PK\x03\x04" + bytes(500), b"<script>go()</script>"])
+def test_bytes_behind_the_picture_change_nothing(behind: bytes) -> None:
+    content = encoded(picture(), "JPEG") + behind
+    taken = look_at("two in one.jpg", content)
+    assert (taken.media_type, taken.size_bytes) == ("image/jpeg", len(content))
+
+
+@pytest.mark.parametrize("kind", ["PNG", "WEBP", "HEIF"])
+@pytest.mark.parametrize("frames", [2, 40])
+def test_of_an_animation_the_first_picture_counts(kind: str, frames: int) -> None:
+    encoded(picture(), kind)  # makes the HEIC writer known
+    first, *rest = [picture(shade=4 * n) for n in range(frames)]
+    file = BytesIO()
+    first.save(file, kind, save_all=True, append_images=rest)
+    taken = look_at("turning", file.getvalue())
+    upright = upright_rgb(open_picture(file.getvalue(), taken.media_type))
+    assert (taken.width, taken.height) == (64, 48)
+    assert max(upright.getpixel((60, 40))) < 3  # the first one is black there
 
 
 def test_a_damaged_note_of_the_camera_spoils_no_photo() -> None:

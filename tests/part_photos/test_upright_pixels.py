@@ -9,7 +9,7 @@ from PIL import Image
 from desktop_app.part_photos.picture_kind import JPEG, PNG
 from desktop_app.part_photos.thumbnail import make_thumbnail
 from desktop_app.part_photos.upright_picture import open_picture, upright_rgb
-from tests.part_photos.bench_pictures import ENDINGS, encoded, exif, noisy, picture
+from tests.part_photos.bench_pictures import ENDINGS, encoded, exif, lens_notes, noisy, picture
 
 # Where the white quarter of the stored picture must be seen once it is upright.
 # Source: Exif 2.32, tag 0x0112: which side row 0 and column 0 of the stored picture are.
@@ -30,7 +30,7 @@ def white_quarter(image: Image.Image) -> str:
 
 
 @pytest.mark.parametrize("longest", [None, 32])
-@pytest.mark.parametrize("kind", ["JPEG", "PNG", "WEBP"])
+@pytest.mark.parametrize("kind", ENDINGS)
 @pytest.mark.parametrize("orientation", range(1, 9))
 def test_the_picture_stands_upright(orientation: int, kind: str, longest: int | None) -> None:
     content = encoded(picture(), kind, exif(orientation))
@@ -64,6 +64,23 @@ def test_a_thumbnail_is_small_upright_and_says_nothing_of_the_camera() -> None:
     thumbnail = open_picture(make_thumbnail(content, JPEG, 120), JPEG)
     assert thumbnail.size == (80, 120)
     assert not thumbnail.getexif()
+
+
+@pytest.mark.parametrize("kind", ENDINGS)
+def test_where_a_photo_was_taken_stays_in_the_original(kind: str) -> None:
+    content = encoded(noisy(90, 60), kind, lens_notes(focal_35=26))
+    assert b"TINLANTERN" in content
+    small = make_thumbnail(content, ENDINGS[kind], 80)
+    assert not open_picture(small, JPEG).getexif()
+    for word in (b"TINLANTERN", b"Tin Lantern", b"Exif", b"http"):
+        assert word not in small
+
+
+def test_what_somebody_wrote_into_a_jpeg_stays_in_the_original() -> None:
+    content = encoded(picture())
+    words = b"taken at the customer's house"
+    content = content[:2] + b"\xff\xfe" + (len(words) + 2).to_bytes(2, "big") + words + content[2:]
+    assert words not in make_thumbnail(content, JPEG, 80)
 
 
 def test_a_thumbnail_of_a_heic_photo_is_made_too() -> None:

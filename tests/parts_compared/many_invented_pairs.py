@@ -10,6 +10,7 @@ from hypothesis import strategies as st
 from desktop_app.parts_compared.instruments.instrument import Instrument
 from desktop_app.parts_compared.many_pairs.many_sides import LOOKED_AT
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension, PartKind
+from desktop_app.parts_compared.photo_doubt import PhotoDoubt
 from desktop_app.parts_compared.reading import (
     SIDES,
     ConditionSeen,
@@ -72,6 +73,13 @@ NAMES = (
     *(None, None, None, None, "calliper", "calliper", "fine", "twin", "exact", "pin gauge"),
     *("dial", "micrometer", "unheard of"),
 )
+#: Of one card and height, of another, and one that shares nothing.
+MARKS = (
+    PhotoDoubt(0.05, 0.02, 0.03, 0.01, "card 1, 10 ± 1 mm up"),
+    PhotoDoubt(0.08, 0.02, 0.05, 0.01, "card 1, 10 ± 1 mm up"),
+    PhotoDoubt(0.05, 0.02, 0.03, 0.01, "card 2, 10 ± 1 mm up"),
+    PhotoDoubt(0.11, 0.04, 0.0, 0.0),
+)
 TERMS = ("burned tip", "Eroded  TIP", "storage film", "hairline crack", "no cracks", "printed", " ")
 WORDS = ("black", "Black", "M8 x 1", "m8×1", "grey", "")
 
@@ -116,7 +124,11 @@ def readings_of(draw: st.DrawFn, one: Dimension) -> list[Reading]:
                 # Such repeats scatter about as much as sets the usual spread aside.
                 off = draw(st.lists(st.integers(-4, 4), min_size=2, max_size=4))
                 values = tuple(round(values[0] + step / 100, 2) for step in off)
-            found.append(Reading(side, one.name, values, draw(st.sampled_from(NAMES))))
+            if values and one.role not in LOOKED_AT and draw(st.integers(0, 5)) == 0:
+                photo = tuple(draw(st.sampled_from(MARKS)) for _ in values)
+                found.append(Reading(side, one.name, values, "photo", photo))
+            else:
+                found.append(Reading(side, one.name, values, draw(st.sampled_from(NAMES))))
     return found
 
 

@@ -14,7 +14,13 @@ from desktop_app.parts_compared.many_pairs.many_decisions import DIMENSION_VERDI
 from desktop_app.parts_compared.many_pairs.pair_columns import columns_of
 from desktop_app.parts_compared.pair_verdict import compare
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
-from desktop_app.parts_compared.reading import ConditionSeen, Explanation, MakerLimit, Reading
+from desktop_app.parts_compared.reading import (
+    ConditionSeen,
+    Explanation,
+    MakerLimit,
+    Reading,
+    Side,
+)
 from tests.parts_compared.invented_kinds import both, kind, read
 from tests.parts_compared.many_invented_pairs import (
     ANGLE,
@@ -22,6 +28,7 @@ from tests.parts_compared.many_invented_pairs import (
     DRAWER,
     KINDS,
     LENGTH,
+    MARKS,
     OHMS,
     RATED,
     TEETH,
@@ -153,6 +160,27 @@ def test_words_where_a_number_belongs_have_no_say_here_as_there() -> None:
     many = check_alike(kind(TIP), pairs)
     assert many.dimension_verdicts(0) == ["not measured"]
     assert many.dimension_verdicts(1) == ["restored"]
+
+
+def test_marks_on_photos_are_judged_alone_and_alike() -> None:
+    def marks(side: Side, value: float, place: int) -> Reading:
+        return Reading(side, "length", (value,), "photo", (MARKS[place],))
+
+    pairs = [
+        InventedPair((marks("removed", 20.0, 0), marks("replacement", 20.03, place)))
+        for place in range(len(MARKS))
+    ]
+    pairs += [
+        InventedPair((*both("length", 20.0, 20.1),)),
+        InventedPair((read("removed", "length", 20.0), marks("replacement", 20.1, 1))),
+        InventedPair((*both("length", 20.0, 20.1, "photo"), marks("removed", 20.0, 0))),
+    ]
+    many = check_alike(kind(LENGTH), pairs)
+    assert many.one_by_one == len(pairs) - 1
+    assert [many.dimension_verdicts(number)[0] for number in (0, 3)] == [
+        "same",
+        "too close to tell",
+    ]
 
 
 def test_no_pairs_and_no_dimensions() -> None:

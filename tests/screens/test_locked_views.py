@@ -189,7 +189,7 @@ def test_everything_that_takes_the_focus_has_a_name(views: LockedViews) -> None:
 def test_a_very_large_photo_is_shown_in_its_own_measure(
     qtbot: QtBot, desk: Desk, job_id: int, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    monkeypatch.setattr(picture_image, "MOST_SHOWN", 50_000)  # the photo has 120,000 pixels
+    monkeypatch.setattr(picture_image, "MOST_IN_FOUR_BYTES", 50_000)  # the photo has 120,000 pixels
     (photo,) = kept(desk, job_id, CAP)
     stage = PhotoStage(desk)
     qtbot.addWidget(stage)

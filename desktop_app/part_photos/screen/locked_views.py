@@ -17,11 +17,17 @@ from desktop_app.shop_window.texts import plain_label, tooltip
 class LockedViews(QWidget):
     """The removed part at left (◆), its replacement at right (●)."""
 
-    def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
+    def __init__(
+        self,
+        desk: Desk,
+        parent: QWidget | None = None,
+        *,
+        stage_type: type[PhotoStage] = PhotoStage,
+    ) -> None:
         super().__init__(parent)
         self.setMinimumHeight(400)
-        self.removed = PhotoStage(desk, "Removed part", "No photo of the removed part here yet")
-        self.replacement = PhotoStage(desk, "Replacement", "No photo of the replacement here yet")
+        self.removed = stage_type(desk, "Removed part", "No photo of the removed part here yet")
+        self.replacement = stage_type(desk, "Replacement", "No photo of the replacement here yet")
         self._captions = (plain_label("", "quiet", wrap=True), plain_label("", "quiet", wrap=True))
         self._same = plain_label(f"=  {SAME_PICTURE}", wrap=True)
         self._same.hide()

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from typing import Any
 
 from PySide6.QtCore import QPointF, QRectF, Qt, Signal, Slot
@@ -29,7 +30,7 @@ from desktop_app.part_photos.loupe import (
     zoomed,
 )
 from desktop_app.part_photos.screen.photo_item import PhotoItem
-from desktop_app.part_photos.screen.picture_image import full_picture
+from desktop_app.part_photos.screen.picture_image import first_view, full_picture
 from desktop_app.part_photos.screen.thumbnail_shelf import shelf_of
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
@@ -61,6 +62,7 @@ class PhotoStage(QGraphicsView):
         self._errand: Errand | None = None
         self._held: QPointF | None = None
         self._words = empty
+        self._copies: list[QImage] = []
         self._item = PhotoItem()
         self._scene = QGraphicsScene(self)
         self._scene.addItem(self._item)
@@ -86,6 +88,10 @@ class PhotoStage(QGraphicsView):
     def loupe(self) -> Loupe:
         """Return how far the photo is enlarged, and its point in the middle."""
         return self._loupe
+
+    def copies(self) -> list[QImage]:
+        """Return what is drawn of the photo now, largest first; nothing before it is decoded."""
+        return self._copies
 
     def show_photo(self, photo: KeptPhoto | None) -> None:
         """Put a photo on the stage: its thumbnail at once, the whole picture when decoded."""
@@ -200,19 +206,40 @@ class PhotoStage(QGraphicsView):
             painter.end()
 
     def _fetch(self, photo: KeptPhoto) -> None:
+        """Decode the photo as large as the stage, then all of it."""
         record = self._desk.record
+        longest = max(self.viewport().width(), self.viewport().height())
+        self._decode(photo, lambda: first_view(record, photo, longest), self._first_came)
 
+    def _decode(
+        self,
+        photo: KeptPhoto,
+        work: Callable[[], Any],
+        then: Callable[[tuple[KeptPhoto, Any]], None],
+    ) -> None:
         def decode() -> tuple[KeptPhoto, Any]:
             try:
-                return photo, full_picture(record, photo)
+                return photo, work()
             except ShopTrouble as trouble:
                 return photo, trouble
 
-        self._errand = self._desk.errands.run(f"Opening {photo.name}", decode, self._arrived)
+        self._errand = self._desk.errands.run(f"Opening {photo.name}", decode, then)
+
+    def _first_came(self, result: tuple[KeptPhoto, Any]) -> None:
+        photo, outcome = result
+        if not self._is_here(photo):
+            return
+        if isinstance(outcome, ShopTrouble):
+            self._arrived(result)
+            return
+        if outcome is not None:
+            self._lay([outcome])
+        record = self._desk.record
+        self._decode(photo, lambda: full_picture(record, photo), self._arrived)
 
     def _arrived(self, result: tuple[KeptPhoto, Any]) -> None:
         photo, outcome = result
-        if not isValid(self) or self._photo is None or photo.sha256 != self._photo.sha256:
+        if not self._is_here(photo):
             return
         self._errand = None
         if isinstance(outcome, ShopTrouble):
@@ -221,14 +248,19 @@ class PhotoStage(QGraphicsView):
         self._lay(outcome)
         self.shown.emit(photo)
 
+    def _is_here(self, photo: KeptPhoto) -> bool:
+        """Tell whether the stage still waits for this photo."""
+        return isValid(self) and self._photo is not None and photo.sha256 == self._photo.sha256
+
     @Slot(str, QImage)
     def _thumbnail_came(self, sha256: str, image: QImage) -> None:
         waiting = self._photo is not None and self._photo.sha256 == sha256
-        if waiting and self._errand is not None and not image.isNull():
+        if waiting and not self._copies and not image.isNull():
             self._lay([image])
 
     def _lay(self, copies: list[Any]) -> None:
         size = (self._photo.width, self._photo.height) if self._photo is not None else (0, 0)
+        self._copies = copies
         self._item.lay(*size, copies)
         if copies:
             self._words = ""

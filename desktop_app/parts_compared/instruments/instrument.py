@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension
+from desktop_app.parts_compared.photo_doubt import PhotoDoubt
 
 #: A usual spread is trusted to a quarter of itself: half of 0.25**-2 (JCGM 100, G.4.2, eq. G.3).
 PRIOR_DOF = 8.0
@@ -18,7 +19,8 @@ class Instrument:
     `repeatability` is the standard deviation that the shop gets with it, known with
     `repeatability_dof` degrees of freedom; None takes the larger of half a step and a third of
     the permitted error (common practice, no source), trusted to a quarter of itself.
-    `checked_on` is the ISO day of its last check, where that was noted.
+    `checked_on` is the ISO day of its last check, where that was noted. `photo` is what a photo
+    leaves open of marks on it; only marks have it.
     """
 
     name: str
@@ -28,6 +30,7 @@ class Instrument:
     repeatability: float | None = None
     repeatability_dof: float | None = None
     checked_on: str | None = None
+    photo: PhotoDoubt | None = None
 
     @property
     def usual_spread(self) -> float:
@@ -51,9 +54,14 @@ class Instrument:
         """
         return any(sort in self.name for sort in ("feeler", "pin gauge"))
 
+    def is_one_with(self, other: Instrument) -> bool:
+        """Whether both are one instrument; marks are not what is read off a photo by eye."""
+        return self.name == other.name and (self.photo is None) == (other.photo is None)
 
-#: name -> unit -> (resolution, permitted error). Common practice, no source.
-_USUAL: dict[str, dict[str, tuple[float, float]]] = {
+
+#: name -> unit -> (resolution, permitted error), and where it is neither: what readings scatter.
+#: Common practice, no source; a photo's scatter is that of clicks on rendered photos.
+_USUAL: dict[str, dict[str, tuple[float, float] | tuple[float, float, float]]] = {
     "calliper": {"mm": (0.01, 0.03)},
     "depth rod": {"mm": (0.01, 0.04)},
     "micrometer": {"mm": (0.01, 0.004)},
@@ -64,7 +72,7 @@ _USUAL: dict[str, dict[str, tuple[float, float]]] = {
     "rib gauge": {"mm": (0.1, 0.1)},
     "steel rule": {"mm": (0.5, 0.3)},
     "tape": {"mm": (1.0, 1.0)},
-    "photo": {"mm": (0.05, 0.15), "deg": (0.5, 0.5)},
+    "photo": {"mm": (0.05, 0.15, 0.15), "deg": (0.5, 0.5, 0.5)},
     "protractor": {"deg": (1.0, 0.5)},
     "ohmmeter": {"ohm": (0.1, 0.3), "kohm": (0.01, 0.05)},
     "voltmeter": {"V": (0.01, 0.02)},

@@ -8,6 +8,7 @@ from itertools import product
 from typing import TypeAlias
 
 from desktop_app.parts_compared.instruments.instrument import Instrument, usual_instrument
+from desktop_app.parts_compared.photo_doubt import left_between
 
 #: The readings of one side, by the instrument they were taken with.
 ByTool: TypeAlias = Mapping[Instrument, Sequence[float]]
@@ -28,13 +29,14 @@ def finest_together(old: ByTool, new: ByTool) -> tuple[Instrument, Instrument]:
     def doubt(tools: tuple[Instrument, Instrument]) -> tuple[float, str, str]:
         one, other = tools
         counts = len(old[one]), len(new[other])
-        if one.name == other.name:
+        if one.is_one_with(other):
             spreads = (
                 tool.usual_spread / math.sqrt(count)
                 for tool, count in zip(tools, counts, strict=True)
             )
             steps = (tool.resolution / math.sqrt(12) for tool in tools)
-            return math.hypot(*spreads, *steps), one.name, other.name
+            photos = left_between(one.photo, other.photo) if one.photo and other.photo else ()
+            return math.hypot(*spreads, *steps, *photos), one.name, other.name
         each = (_alone(tool, count) for tool, count in zip(tools, counts, strict=True))
         return math.hypot(*each), one.name, other.name
 
@@ -71,4 +73,5 @@ def _alone(tool: Instrument, count: int) -> float:
         tool.usual_spread / math.sqrt(count),
         tool.resolution / math.sqrt(12),
         tool.max_error / math.sqrt(3),
+        *(tool.photo.lasting if tool.photo else ()),
     )

@@ -7,7 +7,12 @@ from typing import TYPE_CHECKING, TypeAlias
 
 from desktop_app.parts_compared.looked_at import plain_word
 from desktop_app.parts_compared.many_pairs.many_tools import UNKNOWN, Tools
-from desktop_app.parts_compared.many_pairs.pair_columns import NO_WORD, PairColumns, ReadingColumns
+from desktop_app.parts_compared.many_pairs.pair_columns import (
+    NO_MARK,
+    NO_WORD,
+    PairColumns,
+    ReadingColumns,
+)
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.scatter_test import refuting_factor
 from desktop_app.parts_compared.uncertainty import side_reading
@@ -69,7 +74,8 @@ def sides_of(kind: PartKind, pairs: PairColumns, tools: Tools) -> ManySides:
     lost = rows.rank == UNKNOWN
     unknown[seen.dimension[lost], seen.pair[lost]] = True
     unsure = np.zeros_like(unknown)
-    strange = _of_another_sort(kind, seen)
+    # Marks on photos carry each its own doubt, shared or not: they are judged alone.
+    strange = _of_another_sort(kind, seen) | (seen.mark != NO_MARK)
     unsure[seen.dimension[strange], seen.pair[strange]] = True
 
     tool = np.full(np.prod(shape), len(tools.instruments))

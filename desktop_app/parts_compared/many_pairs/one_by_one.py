@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 from desktop_app.parts_compared.comparison import DimensionComparison
 from desktop_app.parts_compared.instruments.instrument import Instrument
-from desktop_app.parts_compared.many_pairs.pair_columns import NO_WORD, PairColumns
+from desktop_app.parts_compared.many_pairs.pair_columns import NO_MARK, NO_WORD, PairColumns
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.reading import SIDES, Reading
 from desktop_app.parts_compared.verdict import judge_dimension
@@ -62,4 +62,6 @@ def _readings(
         value = float(seen.value[row]) if word == NO_WORD else seen.words[word]
         name = kind.dimensions[int(seen.dimension[row])].name
         tool = seen.instruments[int(seen.instrument[row])]
-        yield int(seen.pair[row]), Reading(SIDES[int(seen.side[row])], name, (value,), tool)
+        side, mark = SIDES[int(seen.side[row])], int(seen.mark[row])
+        photo = None if mark == NO_MARK else (seen.doubts[mark],)
+        yield int(seen.pair[row]), Reading(side, name, (value,), tool, photo)

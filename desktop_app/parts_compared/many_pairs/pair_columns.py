@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import repeat
 from typing import TYPE_CHECKING, Protocol
 
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
+from desktop_app.parts_compared.photo_doubt import PhotoDoubt
 from desktop_app.parts_compared.reading import (
     SIDES,
     ConditionSeen,
@@ -20,6 +22,7 @@ if TYPE_CHECKING:
     from numpy.typing import NDArray
 
 NO_WORD = -1
+NO_MARK = -1
 STRANGE = -1  # the dimension of a reading that the kind doesn't have
 
 
@@ -49,7 +52,8 @@ class ReadingColumns:
 
     `pair` counts the pairs from 0, `dimension` the kind's dimensions from 0 (STRANGE: none of
     them), `side` is a place in SIDES. A word is a place in `words` (NO_WORD: the row holds a
-    number), an instrument one in `instruments`, where None is what the kind suggests.
+    number), an instrument one in `instruments`, where None is what the kind suggests. `mark` is a
+    place in `doubts` for what was taken from a mark on a photo (NO_MARK: it wasn't).
     """
 
     pair: NDArray[np.int64]
@@ -58,14 +62,17 @@ class ReadingColumns:
     value: NDArray[np.float64]
     word: NDArray[np.int64]
     instrument: NDArray[np.int64]
+    mark: NDArray[np.int64]
     words: tuple[str, ...] = ()
     instruments: tuple[str | None, ...] = (None,)
+    doubts: tuple[PhotoDoubt, ...] = ()
 
     def only(self, rows: NDArray[np.bool_]) -> ReadingColumns:
         """Return the rows that are marked."""
         return ReadingColumns(
             self.pair[rows], self.dimension[rows], self.side[rows], self.value[rows],
-            self.word[rows], self.instrument[rows], self.words, self.instruments,
+            self.word[rows], self.instrument[rows], self.mark[rows], self.words,
+            self.instruments, self.doubts,
         )  # fmt: skip
 
 
@@ -103,6 +110,7 @@ def columns_of(kind: PartKind, pairs: Sequence[PairSeen]) -> PairColumns:
 
     place = {one.name: number for number, one in enumerate(kind.dimensions)}
     words, tools = Places(), Places()
+    doubts: list[PhotoDoubt] = []
     rows = [
         (
             number,
@@ -110,17 +118,18 @@ def columns_of(kind: PartKind, pairs: Sequence[PairSeen]) -> PairColumns:
             SIDES.index(one.side),
             NO_WORD if not isinstance(value, str) else words(value),
             tools(one.instrument or None),
+            NO_MARK if doubt is None else _placed(doubt, doubts),
             0.0 if isinstance(value, str) else value,
         )
         for number, pair in enumerate(pairs)
         for one in pair.readings
-        for value in one.values
+        for value, doubt in zip(one.values, one.photo or repeat(None), strict=False)
     ]
-    table = np.array([row[:5] for row in rows], dtype=np.int64).reshape(-1, 5).T
-    values = np.array([row[5] for row in rows], dtype=np.float64)
+    table = np.array([row[:6] for row in rows], dtype=np.int64).reshape(-1, 6).T
+    values = np.array([row[6] for row in rows], dtype=np.float64)
     readings = ReadingColumns(
-        table[0], table[1], table[2], values, table[3], table[4],
-        tuple(word or "" for word in words.found), tuple(tools.found),
+        table[0], table[1], table[2], values, table[3], table[4], table[5],
+        tuple(word or "" for word in words.found), tuple(tools.found), tuple(doubts),
     )  # fmt: skip
     return PairColumns(
         len(pairs),
@@ -145,3 +154,8 @@ def columns_of(kind: PartKind, pairs: Sequence[PairSeen]) -> PairColumns:
             if one.dimension in place
         ],
     )
+
+
+def _placed(doubt: PhotoDoubt, doubts: list[PhotoDoubt]) -> int:
+    doubts.append(doubt)
+    return len(doubts) - 1

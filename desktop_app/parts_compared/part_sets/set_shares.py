@@ -93,6 +93,7 @@ class SetRead:
         found = {
             one.instrument: instrument_for(one.instrument, dimension, self.instruments)
             for one in mine
+            if not one.photo
         }
         return mine, {name: tool for name, tool in found.items() if tool is not None}
 
@@ -101,7 +102,7 @@ class SetRead:
         if dimension is None:
             return {}
         mine, tools = self._read(term, dimension)
-        return by_tool(mine, side, tools)
+        return by_tool(dimension, mine, side, tools)
 
     def _numbers(self, kind: str, name: str, side: Side) -> Sequence[float]:
         part = self.parts.get(kind)

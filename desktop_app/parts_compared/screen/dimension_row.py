@@ -19,7 +19,11 @@ from desktop_app.parts_compared.readings_typed import as_field, read_readings
 from desktop_app.parts_compared.screen.against_box import ExplainBox, LimitBox
 from desktop_app.parts_compared.screen.dimension_drawing import DimensionDrawing
 from desktop_app.parts_compared.screen.drawn_values import drawn_values
-from desktop_app.parts_compared.screen.reading_field import ReadingField, WordField
+from desktop_app.parts_compared.screen.reading_field import (
+    ReadingBox,
+    ReadingField,
+    WordField,
+)
 from desktop_app.parts_compared.signs import DIMENSION_SIGNS
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
@@ -99,6 +103,9 @@ class DimensionRow(QObject):
         self._name.setText(name_with_unit(self.dimension, self._desk.rules.length_unit))
         for side in SIDES:
             self.fields[side].show_value(as_field(self._typed(pair, side)))
+            box = self.boxes[side]
+            if isinstance(box, ReadingBox):
+                box.show_marks(pair.marks.get((name, side), ()))
         self._show_tools(pair, drawer)
         self._drawing.show_values(drawn_values(one, self._desk.rules.length_unit))
         self._verdict.setText(signed(DIMENSION_SIGNS, one.verdict))
@@ -137,7 +144,7 @@ class DimensionRow(QObject):
             self.boxes[side], field = box, box.line
         else:
             field = ReadingField(name, save)
-            self.boxes[side] = field
+            self.boxes[side] = ReadingBox(field)
         self.fields[side] = field
         self.boxes[side].setMinimumWidth(160 if one.role not in ("word", "count") else 80)
         field.entered.connect(self._enter)

@@ -27,10 +27,12 @@ from desktop_app.shop_window.texts import plain_label
 class OldAndNewSection(Section):
     """Cards of the pairs, oldest first, and the line that begins another one.
 
-    `said` carries the verdict on the pair in hand, for where it stays in view.
+    `said` carries the verdict on the pair in hand, for where it stays in view; `bench_wanted` a
+    pair with the photos of its removed part and its replacement (ids, or None) to measure in.
     """
 
     said = Signal(str)
+    bench_wanted = Signal(int, object, object)
 
     def __init__(self, desk: Desk, kinds: Mapping[str, PartKind]) -> None:
         super().__init__("Old & New")
@@ -143,6 +145,7 @@ class OldAndNewSection(Section):
             return
         card = PairCard(self._desk, pair_id, self._kind(pair.part_kind))
         card.said.connect(self.said)
+        card.bench_wanted.connect(self.bench_wanted)
         card.keep(self._left)
         card.show_pair(
             pair, self._tools

@@ -35,6 +35,7 @@ class PairCard(QFrame):
     """
 
     said = Signal(str)
+    bench_wanted = Signal(int, object, object)  # as PairPhotos says it
 
     def __init__(self, desk: Desk, pair_id: int, kind: PartKind) -> None:
         super().__init__()
@@ -54,6 +55,7 @@ class PairCard(QFrame):
         self._question_place = QVBoxLayout()
         self._facts = PairFacts(desk, pair_id, kind)
         self._photos = PairPhotos(desk, pair_id, kind)
+        self._photos.bench_wanted.connect(self.bench_wanted)
         self._conditions = ConditionsSeen(desk, pair_id, kind)
         self._readings = ReadingsTable(desk, pair_id, kind)
         self._readings.unread.connect(self._head.say_unread)

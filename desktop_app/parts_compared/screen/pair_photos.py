@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt, Slot
+from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from desktop_app.part_photos.kept_photo import KeptPhoto
@@ -16,13 +16,21 @@ from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.reading import SIDES, Side
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.flow_row import FlowRow
-from desktop_app.shop_window.texts import plain_label
+from desktop_app.shop_window.texts import plain_label, tooltip
 
 ANY_VIEW = "whole part"
+WHAT_FOR = "Measure in these photos, and lay the new part's photo over the old one's."
+NO_PHOTO = "Put a photo to one of the parts first."
 
 
 class PairPhotos(QWidget):
-    """A button for each view, both photos side by side once there is one, a tray for each side."""
+    """A button for each view, both photos side by side once there is one, a tray for each side.
+
+    `bench_wanted` carries the pair and the photo of the removed part and of the replacement that
+    are shown (None where there is none), to measure in.
+    """
+
+    bench_wanted = Signal(int, object, object)
 
     def __init__(self, desk: Desk, pair_id: int, kind: PartKind) -> None:
         super().__init__()
@@ -38,11 +46,16 @@ class PairPhotos(QWidget):
         self._row_box = QWidget()
         self._row = FlowRow(self._row_box)
         self._stage: LockedViews | None = None
+        self._on_stage: dict[Side, KeptPhoto | None] = {}
+        self._bench = QPushButton("Photo bench")
+        self._bench.setAccessibleName(f"Photo bench: measure in these photos, {kind.name}")
+        self._bench.clicked.connect(self._want_bench)
         self._outs: dict[Side, QPushButton] = {}
         self._trays = {side: self._tray(side) for side in SIDES}
         self._column = QVBoxLayout(self)
         self._column.setContentsMargins(0, 0, 0, 0)
         self._column.addWidget(self._row_box)
+        self._column.addWidget(self._bench, 0, Qt.AlignmentFlag.AlignLeft)
         trays = QHBoxLayout()
         for side, tray in self._trays.items():
             half = QVBoxLayout()
@@ -105,13 +118,16 @@ class PairPhotos(QWidget):
     @Slot()
     def _show_stage(self) -> None:
         """Show the chosen photo of each side, or the newest one."""
-        shown: dict[Side, KeptPhoto | None] = {}
+        shown = self._on_stage
         for side, tray in self._trays.items():
             photos = tray.photos()
             shown[side] = tray.chosen_photo() or (photos[-1] if photos else None)
+        there = any(shown.values())
+        self._bench.setEnabled(there)
+        self._bench.setToolTip(tooltip(WHAT_FOR if there else NO_PHOTO))
         if self._stage is None and any(shown.values()):
             self._stage = LockedViews(self._desk)
-            self._column.insertWidget(1, self._stage)
+            self._column.insertWidget(2, self._stage)
         if self._stage is not None:
             self._stage.setVisible(any(shown.values()))
             self._stage.show_pair(shown["removed"], shown["replacement"])
@@ -141,6 +157,11 @@ class PairPhotos(QWidget):
         for one in self._pair.photos if self._pair and chosen else ():
             if (one.side, one.view, one.photo_id) == (side, self._view, chosen and chosen.id):
                 self._desk.do(actions.take_from_pair, one.link_id)
+
+    @Slot()
+    def _want_bench(self) -> None:
+        old, new = (shown.id if shown else None for shown in map(self._on_stage.get, SIDES))
+        self.bench_wanted.emit(self._pair_id, old, new)
 
     @Slot()
     def _choose_view(self) -> None:

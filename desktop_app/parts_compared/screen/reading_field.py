@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import Any
 
 from PySide6.QtCore import QSignalBlocker, Qt, Signal, Slot
 from PySide6.QtGui import QFocusEvent
-from PySide6.QtWidgets import QComboBox, QScrollArea, QWidget
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QScrollArea, QWidget
 
 from desktop_app.parts_compared.readings_typed import split_readings
 from desktop_app.shop_window.fields import LineField, Save
+from desktop_app.shop_window.texts import plain_label, tooltip
 
 
 class ReadingField(LineField):
@@ -57,6 +59,27 @@ class ReadingField(LineField):
     def _move_on(self) -> None:
         if not self.refused:
             self.entered.emit()
+
+
+class ReadingBox(QWidget):
+    """A ReadingField, and beside it a sign where readings were taken from marks on photos."""
+
+    def __init__(self, field: ReadingField) -> None:
+        super().__init__()
+        self._from_photo = plain_label("◎ photo", "quiet")
+        self._from_photo.hide()
+        row = QHBoxLayout(self)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.addWidget(field, 1)
+        row.addWidget(self._from_photo)
+
+    def show_marks(self, marks: Sequence[int | None]) -> None:
+        """Say how many of the readings came from marks; `marks` has one for each reading."""
+        taken = sum(one is not None for one in marks)
+        self._from_photo.setVisible(taken > 0)
+        words = f"{taken} of {len(marks)} readings taken from marks on the photo"
+        self._from_photo.setToolTip(tooltip(f"{words}, each with the mark's own uncertainty."))
+        self._from_photo.setAccessibleName(words)
 
 
 class WordField(QComboBox):

@@ -1,0 +1,219 @@
+"""`align`: the new part's photo laid on the old part's, and a picture of where they differ."""
+
+from __future__ import annotations
+
+import os
+from collections.abc import Sequence
+from dataclasses import dataclass
+from io import BytesIO
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+from desktop_app.commands.outcome import Asked, Outcome
+from desktop_app.part_photos.bench_card.card_layout import CardLayout
+from desktop_app.part_photos.photo_cannot import PhotoCannot
+from desktop_app.shop_record.trouble import ShopTrouble
+
+if TYPE_CHECKING:
+    from desktop_app.part_photos.camera.card_scale import CardScale
+    from desktop_app.part_photos.overlay.alignment import Alignment
+    from desktop_app.part_photos.overlay.difference import Difference
+    from desktop_app.part_photos.photo_pixels import PhotoPixels
+
+MOST_LETTERS = 1_000_000
+MOST_HEIGHT_MM = 500.0
+_WANTED = "Accepted: a layout that the card command wrote."
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class _OnCard:
+    """One photo, and its scale and card where there is one; else why not."""
+
+    pixels: PhotoPixels
+    scale: CardScale | None = None
+    card: CardLayout | None = None
+    why_not: str = ""
+
+
+def align(asked: Asked) -> Outcome:
+    """Lay one photo on the other; with --out, write the picture of both."""
+    from desktop_app.part_photos.overlay.align import align as lay
+    from desktop_app.part_photos.overlay.difference import differences
+
+    old_file, new_file = Path(asked.old), Path(asked.new)
+    out = None if asked.out is None else Path(asked.out)
+    if out is not None:
+        _check_place(out, (old_file, new_file))
+    height = _height(asked.height_mm)
+    layouts = _layouts(asked.layout)
+    old, new = (_on_card(file, layouts) for file in (old_file, new_file))
+    laid = lay(
+        *(old.pixels, new.pixels, old.scale, new.scale, height),
+        old_card=old.card,
+        new_card=new.card,
+    )
+    found = differences(laid)
+    lines = [*_lines(laid, found), *_notes(old, new, asked.height_mm, laid)]
+    if out is not None and not laid.aligned:
+        lines.append(f"{out} was not written: there is nothing to show.")
+    elif out is not None:
+        _write(out, _picture(old.pixels, new.pixels, laid, found))
+        lines.append(f"Wrote {out}.")
+    return Outcome(_as_json(laid, found, _notes(old, new, asked.height_mm, laid)), tuple(lines))
+
+
+def _as_json(laid: Alignment, found: Sequence[Difference], notes: Sequence[str]) -> dict[str, Any]:
+    return {
+        "aligned": laid.aligned,
+        "why": laid.why,
+        "method": laid.method,
+        "transform": None if laid.transform is None else laid.transform.tolist(),
+        "residual_px": laid.residual_px,
+        "residual_mm": laid.residual_mm,
+        "height_mm": laid.height_mm,
+        "differences": [
+            {
+                "kind": one.side,
+                "size_mm": one.size_mm,
+                "expanded_uncertainty_mm": one.expanded_u_mm,
+                "coverage": 0.95,
+                "where": one.where,
+                "polygon_px": [list(point) for point in one.polygon_px],
+            }
+            for one in found
+        ],
+        "notes": list(notes),
+    }
+
+
+def _lines(laid: Alignment, found: Sequence[Difference]) -> tuple[str, ...]:
+    if not laid.aligned:
+        return ("Not aligned.", laid.why)
+    said = ["Aligned.", laid.why]
+    if laid.residual_mm is not None:
+        said.append(f"Residual: {laid.residual_mm:.2f} mm, {laid.residual_px:.2f} px.")
+    elif laid.residual_px is not None:
+        said.append(f"Residual: {laid.residual_px:.2f} px.")
+    said += [one.words() for one in found]
+    if laid.outlines is not None and not found:
+        said.append("Nothing in the outline differs by more than the uncertainty.")
+    return tuple(said)
+
+
+def _notes(old: _OnCard, new: _OnCard, height: str | None, laid: Alignment) -> tuple[str, ...]:
+    """Say what the answer leans on."""
+    notes = []
+    for which, one in (("old", old), ("new", new)):
+        if one.scale is not None:
+            notes += [f"The {which} photo: {words}" for words in one.scale.warnings]
+        else:
+            notes.append(f"The {which} photo has no scale: {one.why_not}")
+    if laid.residual_mm is not None and height is None:
+        notes.append(
+            "The outline was taken to lie on the card. Say --height-mm where it lies higher."
+        )
+    return tuple(notes)
+
+
+def _height(said: str | None) -> float:
+    if said is None:
+        return 0.0
+    try:
+        height = float(said.replace(",", ".")) if "_" not in said else -1.0
+    except ValueError:
+        height = -1.0
+    if not 0.0 <= height <= MOST_HEIGHT_MM:
+        raise ShopTrouble(
+            f"--height-mm “{said[:40]}” is not understood.",
+            do=f"Accepted: millimetres above the card, 0 to {MOST_HEIGHT_MM:g}.",
+        )
+    return height
+
+
+def _layouts(said: str | None) -> tuple[CardLayout, ...]:
+    from desktop_app.part_photos.bench_card.card_file import read_card
+    from desktop_app.part_photos.bench_card.card_layouts import PAGES_MM, bench_card
+
+    if said is None:
+        return tuple(bench_card(paper) for paper in PAGES_MM)
+    file = Path(said)
+    try:
+        if not file.is_file():
+            raise ShopTrouble(f"{file}: no such file.", do=_WANTED)
+        with file.open("rb") as opened:
+            content = opened.read(4 * MOST_LETTERS + 1)
+        return (read_card(content.decode("utf-8-sig"), file.name),)
+    except UnicodeDecodeError as error:
+        raise ShopTrouble(f"{file.name}: not text.", do=_WANTED) from error
+    except (OSError, ValueError) as error:
+        reason = getattr(error, "strerror", None) or "no such file"
+        raise ShopTrouble(f"{said[:200]}: {reason}.", do=_WANTED) from error
+
+
+def _on_card(file: Path, layouts: Sequence[CardLayout]) -> _OnCard:
+    from desktop_app.part_photos.actions import read_photo_file
+    from desktop_app.part_photos.camera.find_scale import card_scale
+    from desktop_app.part_photos.intake import look_at
+    from desktop_app.part_photos.photo_pixels import photo_pixels
+
+    content = read_photo_file(file)
+    taken = look_at(file.name, content)
+    pixels = photo_pixels(content, taken.media_type)
+    try:
+        scale = card_scale(pixels, layouts)
+    except PhotoCannot as trouble:
+        return _OnCard(pixels, why_not=trouble.sentence())
+    named = [layout for layout in layouts if layout.name == scale.card]
+    return _OnCard(pixels, scale, named[0] if named else layouts[0])
+
+
+def _picture(
+    old: PhotoPixels, new: PhotoPixels, laid: Alignment, found: Sequence[Difference]
+) -> bytes:
+    """Return the differences as PNG where outlines were laid, else both photos blended."""
+    from desktop_app.part_photos.overlay.picture import blend, difference_picture
+
+    if laid.outlines is not None:
+        picture = difference_picture(old, laid, found)
+    else:
+        assert laid.transform is not None
+        picture = blend(old, new, laid.transform)
+    file = BytesIO()
+    picture.save(file, "PNG")
+    return file.getvalue()
+
+
+def _check_place(out: Path, inputs: Sequence[Path]) -> None:
+    """Refuse a place that can't be written before any work is done."""
+    if not out.name or out.is_dir():
+        raise ShopTrouble(f"--out {out} is a folder.", do="Name a file, such as overlay.png.")
+    if out.suffix.lower() != ".png":
+        raise ShopTrouble(f"--out “{out.name}” does not end in .png.", do="Name a .png file.")
+    if not out.parent.is_dir():
+        raise ShopTrouble(f"There is no folder {out.parent}.", do="Make it, or choose another one.")
+    if out.exists() and not out.is_file():
+        raise ShopTrouble(f"--out {out} is a device or a pipe.", do="Name a file.")
+    for file in inputs:
+        if out.exists() and file.exists() and os.path.samefile(out, file):
+            raise ShopTrouble(
+                f"--out {out} is one of the two photos; a photo is never changed.",
+                do="Name another file.",
+            )
+
+
+def _write(out: Path, content: bytes) -> None:
+    """Write beside its place, then put it there: nothing half-written stays."""
+    beside = out.with_name(f".{out.name}.{os.getpid()}.part")
+    try:
+        with beside.open("wb") as file:
+            file.write(content)
+            file.flush()
+            os.fsync(file.fileno())
+        beside.replace(out)
+    except OSError as error:
+        raise ShopTrouble(
+            f"{out} was not written: {error.strerror or error}.",
+            do="Close it where it is open, or choose another place.",
+        ) from error
+    finally:
+        beside.unlink(missing_ok=True)

@@ -1,0 +1,40 @@
+"""What the photo bench asks of the pair it works for: which dimensions a mark can be read as."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import TYPE_CHECKING, NamedTuple, Protocol
+
+from desktop_app.part_photos.marks.mark import MarkType
+
+if TYPE_CHECKING:
+    from desktop_app.shop_record.deed import Deed
+
+
+class BenchDimension(NamedTuple):
+    """One dimension of the part: its name in the record, its label, unit, and the mark for it."""
+
+    name: str
+    label: str
+    unit: str
+    mark_type: MarkType
+
+
+class BenchReadings(Protocol):
+    """The readings of one pair; a side is "removed" or "replacement"."""
+
+    def dimensions(self, side: str) -> Sequence[BenchDimension]:
+        """Return the dimensions that a mark on a photo of this side can be the reading of."""
+        ...
+
+    def take(self, mark_id: int, side: str, dimension: str) -> None:
+        """Make a mark the reading of a dimension, as a deed; a refusal is told at the desk."""
+        ...
+
+    def taken(self, mark_id: int) -> str | None:
+        """Return in words which reading a mark is, or None."""
+        ...
+
+    def follow(self, deed: Deed, mark_id: int) -> None:
+        """Let the readings from a mark say what it says now, within the deed that moved it."""
+        ...

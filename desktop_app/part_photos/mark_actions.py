@@ -1,0 +1,281 @@
+"""What is done on the photo bench: marks drawn, moved, named and taken out; scales and overlays."""
+
+from __future__ import annotations
+
+import json
+import math
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import replace
+from importlib import metadata
+from typing import Any
+
+from desktop_app.part_photos import stored_marks
+from desktop_app.part_photos.camera.card_scale import CardScale
+from desktop_app.part_photos.camera.plane_scale import PlaneScale
+from desktop_app.part_photos.camera.two_points import TwoPointScale
+from desktop_app.part_photos.mark_words import tool_of
+from desktop_app.part_photos.marks.mark import SIZED, Mark, Measured, Pixel
+from desktop_app.part_photos.marks.measure import measure
+from desktop_app.part_photos.stored import Mark as MarkRow
+from desktop_app.part_photos.stored import PhotoScale
+from desktop_app.shop_record.deed import Deed, Done
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.trouble import ShopTrouble
+
+# Called within a deed with the id of each mark that says something else now.
+Follow = Callable[[Deed, int], None]
+
+
+def draw_mark(record: ShopRecord, photo_id: int, mark: Mark, *, height_known: bool = False) -> Done:
+    """Put a mark on a photo; it says its value at once where the photo has a scale.
+
+    A photo has one place of bare metal: drawing another one moves it.
+    """
+
+    def work(deed: Deed) -> None:
+        if mark.type == "bare-metal":
+            there = stored_marks.bare_metal_of(deed.connection, photo_id)
+            stored_marks.uncount_surfaces(deed, photo_id)
+            if there is not None:
+                deed.change(MarkRow, there.id, **_drawn(mark, ()))
+                return
+        deed.add(
+            MarkRow,
+            photo_id=photo_id,
+            kind=mark.type,
+            words=mark.name.strip(),
+            height_mm=mark.height_mm if height_known else None,
+            height_u_mm=mark.height_u_mm if height_known else None,
+            **_drawn(mark, ()),
+            **_said(_read(mark, _scale(deed, photo_id))),
+        )
+
+    return record.do(f"Draw a mark: {tool_of(mark.type).label.lower()}", work)
+
+
+def move_mark(
+    record: ShopRecord,
+    mark_id: int,
+    points_px: Sequence[Pixel],
+    follow: Follow | None = None,
+) -> Done:
+    """Move the points of a mark by hand; none of those that moved lies on a found edge any more.
+
+    What was counted in the picture is counted no more, until somebody looks again.
+    """
+
+    def work(deed: Deed) -> None:
+        kept = stored_marks.mark_by_id(deed.connection, mark_id)
+        before = kept.mark
+        held = before.snapped or (False,) * len(before.points_px)
+        snapped = tuple(
+            was and old == new
+            for was, old, new in zip(held, before.points_px, points_px, strict=True)
+        )
+        moved = replace(before, points_px=tuple(points_px), snapped=snapped)
+        deed.change(MarkRow, mark_id, **_drawn(moved, kept.clicks if any(snapped) else ()))
+        if before.type == "bare-metal":
+            stored_marks.uncount_surfaces(deed, kept.photo_id)
+        _say(deed, mark_id, _read(moved, _scale(deed, kept.photo_id)), follow)
+
+    return record.do("Move a mark", work)
+
+
+def snap_mark(
+    record: ShopRecord, mark_id: int, snapped: Mark, follow: Follow | None = None
+) -> Done:
+    """Keep the edges that were found for a mark beside the points as they were clicked."""
+
+    def work(deed: Deed) -> None:
+        kept = stored_marks.mark_by_id(deed.connection, mark_id)
+        clicks = kept.clicks or kept.mark.points_px
+        moved = replace(kept.mark, points_px=snapped.points_px, snapped=snapped.snapped)
+        deed.change(MarkRow, mark_id, **_drawn(moved, clicks))
+        _say(deed, mark_id, _read(moved, _scale(deed, kept.photo_id)), follow)
+
+    return record.do("Snap a mark to the edge", work)
+
+
+def keep_count(
+    record: ShopRecord, mark_id: int, counted: Measured, follow: Follow | None = None
+) -> Done:
+    """Keep what was counted along a mark."""
+    return record.do("Count along a mark", lambda deed: _say(deed, mark_id, counted, follow))
+
+
+def keep_shares(record: ShopRecord, shares: Mapping[int, Measured]) -> Done:
+    """Keep what was counted of surfaces, by mark, with how it was counted and what to beware of."""
+
+    def work(deed: Deed) -> None:
+        for mark_id, share in shares.items():
+            how = {"method": share.method, "warnings": list(share.warnings)}
+            said = {**_said(share), "budget": None, "settings": json.dumps(how)}
+            deed.change(MarkRow, mark_id, **said)
+
+    return record.do("Count the colours of a surface", work)
+
+
+def rename_mark(record: ShopRecord, mark_id: int, name: str) -> Done:
+    """Name a mark, or write the words of a note."""
+    return record.do("Name a mark", lambda deed: deed.change(MarkRow, mark_id, words=name.strip()))
+
+
+def set_height(
+    record: ShopRecord,
+    mark_id: int,
+    height_mm: float | None,
+    height_u_mm: float | None,
+    follow: Follow | None = None,
+) -> Done:
+    """Say how high above the card a feature lies, and half the range that it certainly lies in.
+
+    None and None: it lies on the card.
+    """
+    for value in (height_mm, height_u_mm):
+        if value is not None and not (math.isfinite(value) and value >= 0):
+            raise ShopTrouble(
+                f"A height of {value:g} mm can't be.", do="Accepted: zero or more millimetres."
+            )
+
+    def work(deed: Deed) -> None:
+        kept = stored_marks.mark_by_id(deed.connection, mark_id)
+        deed.change(MarkRow, mark_id, height_mm=height_mm, height_u_mm=height_u_mm)
+        now = replace(kept.mark, height_mm=height_mm or 0.0, height_u_mm=height_u_mm or 0.0)
+        if now.type in SIZED:
+            _say(deed, mark_id, _read(now, _scale(deed, kept.photo_id)), follow)
+
+    return record.do("Set a mark's height", work)
+
+
+def remove_mark(record: ShopRecord, mark_id: int) -> Done:
+    """Take a mark off its photo; refused where it is the reading of a pair."""
+
+    def work(deed: Deed) -> None:
+        kept = stored_marks.mark_by_id(deed.connection, mark_id)
+        stored_marks.remove_mark_row(deed, mark_id)
+        if kept.mark.type == "bare-metal":
+            stored_marks.uncount_surfaces(deed, kept.photo_id)
+
+    return record.do("Take a mark out", work)
+
+
+def keep_scale(
+    record: ShopRecord,
+    photo_id: int,
+    scale: CardScale,
+    card_id: int | None = None,
+    card_scale: float = 1.0,
+    follow: Follow | None = None,
+) -> Done:
+    """Keep where the camera stood over the card; all marks of the photo are worked out anew."""
+    fit = {"source": "card", "card_id": card_id, "card_scale": card_scale, "fit": scale.as_json()}
+    points = {"points": None, "length_mm": None, "length_u_mm": None}
+    return record.do(
+        "Keep a photo's scale from its card",
+        lambda deed: _keep_scale(deed, photo_id, scale, {**fit, **points}, follow),
+    )
+
+
+def keep_two_points(
+    record: ShopRecord,
+    photo_id: int,
+    points_px: tuple[Pixel, Pixel],
+    length_mm: float,
+    length_u_mm: float = 0.0,
+    follow: Follow | None = None,
+) -> Done:
+    """Give a photo its millimetres by two points; a ShopTrouble where they can't be told apart."""
+    scale = TwoPointScale(points_px, length_mm, length_u_mm)
+    kept = {
+        "source": "points",
+        "card_id": None,
+        "card_scale": None,
+        "points": _points(points_px),
+        "length_mm": length_mm,
+        "length_u_mm": length_u_mm,
+        "fit": "{}",
+    }
+    return record.do(
+        "Give a photo its scale by two points",
+        lambda deed: _keep_scale(deed, photo_id, scale, kept, follow),
+    )
+
+
+def forget_scale(record: ShopRecord, photo_id: int) -> Done:
+    """Take a photo's scale out; its marks say no size any more."""
+
+    def work(deed: Deed) -> None:
+        kept = stored_marks.scale_of_photo(deed.connection, photo_id)
+        if kept is not None:
+            deed.remove(PhotoScale, kept.id)
+            _say_all(deed, photo_id, None, None)
+
+    return record.do("Take a photo's scale out", work)
+
+
+def _keep_scale(
+    deed: Deed, photo_id: int, scale: PlaneScale, kept: dict[str, Any], follow: Follow | None
+) -> None:
+    there = stored_marks.scale_of_photo(deed.connection, photo_id)
+    if there is None:
+        deed.add(PhotoScale, photo_id=photo_id, made_by=_made_by(), **kept)
+    else:
+        deed.change(PhotoScale, there.id, made_by=_made_by(), **kept)
+    _say_all(deed, photo_id, scale, follow)
+
+
+def _say_all(deed: Deed, photo_id: int, scale: PlaneScale | None, follow: Follow | None) -> None:
+    for kept in stored_marks.marks_of_photos(deed.connection, [photo_id]):
+        if kept.mark.type in SIZED:
+            _say(deed, kept.id, _read(kept.mark, scale), follow)
+
+
+def _say(deed: Deed, mark_id: int, measured: Measured | None, follow: Follow | None) -> None:
+    deed.change(MarkRow, mark_id, **_said(measured))
+    if follow is not None:
+        follow(deed, mark_id)
+
+
+def _scale(deed: Deed, photo_id: int) -> PlaneScale | None:
+    kept = stored_marks.scale_of_photo(deed.connection, photo_id)
+    return None if kept is None else kept.scale
+
+
+def _read(mark: Mark, scale: PlaneScale | None) -> Measured | None:
+    """Return what a mark says; None without a scale, and while its points make no such shape."""
+    if scale is None or mark.type not in SIZED:
+        return None
+    try:
+        return measure(mark, scale)
+    except ShopTrouble:
+        return None
+
+
+def _drawn(mark: Mark, clicks: Sequence[Pixel]) -> dict[str, Any]:
+    return {
+        "points": _points(mark.points_px),
+        "snapped": json.dumps(list(mark.snapped)) if any(mark.snapped) else None,
+        "settings": json.dumps({"clicks": [list(point) for point in clicks]}) if clicks else None,
+    }
+
+
+def _said(measured: Measured | None) -> dict[str, Any]:
+    if measured is None or measured.value is None:
+        return dict.fromkeys(("value", "unit", "expanded_u", "budget"))
+    return {
+        "value": measured.value,
+        "unit": measured.unit,
+        "expanded_u": measured.expanded_uncertainty,
+        "budget": json.dumps(dict(measured.budget)),
+    }
+
+
+def _points(points_px: Sequence[Pixel]) -> str:
+    return json.dumps([[float(x), float(y)] for x, y in points_px])
+
+
+def _made_by() -> str:
+    try:
+        return f"benchwitness {metadata.version('benchwitness')}"
+    except metadata.PackageNotFoundError:
+        return "benchwitness"

@@ -1,0 +1,193 @@
+"""How marks are said: the tools, a value with its doubt, what a mark still needs."""
+
+from __future__ import annotations
+
+import math
+import re
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from desktop_app.part_photos.marks.mark import MarkType
+from desktop_app.shop_record.trouble import ShopTrouble
+
+MM_PER_INCH = 25.4  # exactly (international yard and pound agreement, 1959)
+HIGHEST_MM = 500.0  # no part on a bench card stands higher
+MOST_POINTS = 60
+
+
+@dataclass(frozen=True, slots=True)
+class MarkTool:
+    """One kind of mark: what its button says, and what each click is for.
+
+    With `open_ended` there may be more points than `clicks` names; `more` says so, Enter ends it.
+    """
+
+    type: MarkType
+    label: str
+    clicks: tuple[str, ...]
+    open_ended: bool = False
+    more: str = "more points of it, then Enter"
+
+    def is_whole(self, points: int) -> bool:
+        """Tell whether so many points make the mark, without a word from the user."""
+        return not self.open_ended and points >= len(self.clicks)
+
+    def next_click(self, points: int) -> str:
+        """Return what to do after so many points."""
+        if points < len(self.clicks):
+            return f"{self.label}: {self.clicks[points]}."
+        return f"{self.label}: {self.more}."
+
+
+_ROUND_IT = ("one corner", "the next corner", "a third corner")
+_CLOSES = "more corners, then Enter closes it"
+
+TOOLS: tuple[MarkTool, ...] = (
+    MarkTool("length", "Length", ("one end", "the other end")),
+    MarkTool(
+        "point-to-line",
+        "Point to line",
+        ("the point", "a point of the line", "another point of the line, far away"),
+    ),
+    MarkTool(
+        "circle",
+        "Circle",
+        ("a point of the rim", "another point of the rim", "a third point of the rim"),
+        open_ended=True,
+    ),
+    MarkTool("angle", "Angle", ("a point of one leg", "the corner", "a point of the other leg")),
+    MarkTool(
+        "parallel-distance",
+        "Parallel",
+        ("one line", "the same line, far away", "the other line", "the other line, far away"),
+    ),
+    MarkTool(
+        "round-bar",
+        "Round bar",
+        ("one side of it", "the same side, far away", "the other side", "the other side, far away"),
+    ),
+    MarkTool(
+        "count",
+        "Count",
+        ("click the gap before the first", "then the gap after the last"),
+    ),
+    MarkTool("note", "Note", ("what it points at", "where the words stand")),
+    MarkTool("surface", "Surface", _ROUND_IT, open_ended=True, more=_CLOSES),
+    MarkTool("bare-metal", "Bare metal", _ROUND_IT, open_ended=True, more=_CLOSES),
+)
+
+
+# No marks: two points that give a photo its scale, two that both photos of a pair show.
+KNOWN_LENGTH = MarkTool("length", "Known length", ("one end of it", "its other end"))
+
+COMMON_POINTS = MarkTool(
+    "length", "Common points", ("a point that both photos show", "a second one, far away")
+)
+
+
+def tool_of(kind: MarkType) -> MarkTool:
+    """Return the tool that draws this type of mark."""
+    return next(tool for tool in TOOLS if tool.type == kind)
+
+
+def unit_of(kind: MarkType) -> str:
+    """Return the unit of what this type of mark says: "mm", "deg", "%" or "" for none."""
+    no_unit = {"count": "", "note": "", "bare-metal": ""}
+    return {"angle": "deg", "surface": "%", **no_unit}.get(kind, "mm")
+
+
+def value_words(
+    value: float | None, unit: str | None, expanded_u: float | None, length_unit: str = "mm"
+) -> str:
+    """Return "4.81 ± 0.21 mm", in the shop's unit; two figures of doubt at most (JCGM 100 7.2.6).
+
+    A mark without a value gives "".
+    """
+    if value is None:
+        return ""
+    if unit == "%":
+        return _share_words(value, expanded_u or 0.0)
+    sign = {"deg": "°", "": ""}.get(unit or "", f" {unit}")
+    if unit == "mm" and length_unit == "inch":
+        value, sign = value / MM_PER_INCH, " in"
+        expanded_u = None if expanded_u is None else expanded_u / MM_PER_INCH
+    if not expanded_u or not math.isfinite(expanded_u):
+        return f"{value:.6g}{sign}"
+    places = max(0, 1 - math.floor(math.log10(expanded_u)))
+    return f"{value:.{places}f} ± {expanded_u:.{places}f}{sign}"
+
+
+def _share_words(value: float, expanded_u: float) -> str:
+    """Return "12 ± 4 %": whole per cent, or tenths of a small doubt, which is rounded up."""
+    places = 0 if expanded_u > 0.9 else 1
+    doubt = max(1, math.ceil(round(expanded_u * 10**places, 1))) / 10**places
+    return f"{value:.{places}f} ± {doubt:.{places}f} %"
+
+
+def share_sentence(value: float | None, expanded_u: float | None) -> str:
+    """Return what the share of a surface says, and no more than that; "" without a value."""
+    if value is None:
+        return ""
+    share = value_words(value, "%", expanded_u)
+    return f"{share} of this surface has another colour than bare metal."
+
+
+def largest_part(budget: Mapping[str, float]) -> str:
+    """Return which part of a budget is the largest, and what makes it smaller.
+
+    The parts are standard uncertainties, so their squares add up (JCGM 100 5.1.2).
+    """
+    whole = math.fsum(u * u for u in budget.values())
+    if whole <= 0:
+        return ""
+    name = max(budget, key=lambda part: budget[part])
+    share = round(100 * budget[name] ** 2 / whole)
+    word, advice = _PARTS.get(name, (name, ""))
+    start = "Nearly all" if share > 85 else "Mostly" if share > 50 else "The largest part is"
+    return f"{start} {word} ({share} % of the variance){': ' + advice if advice else ''}."
+
+
+_PARTS = {
+    "pointing": ("the pointing", "enlarge the photo and place the points anew, or go nearer"),
+    "scale": ("the scale", "show more of the card, or take the two points farther apart"),
+    "height": ("the height", "measure it with a calliper"),
+    "lens": ("the lens", "show the whole card, with the part in the middle of the photo"),
+    "print": ("the print", "measure the card's ruler with a calliper and enter it once"),
+}
+
+
+def height_mm(text: str, length_unit: str = "mm") -> float | None:
+    """Return a typed height in mm, None where nothing is typed; "12.5", "12,5 mm", "0.5 in".
+
+    Raises ShopTrouble, which says what is accepted.
+    """
+    bare = text.strip()
+    if not bare:
+        return None
+    found = _HEIGHT.fullmatch(bare)
+    if found is None:
+        raise _refused(text)
+    unit = found["unit"].lower() or ("in" if length_unit == "inch" else "mm")
+    value = float(found["number"].replace(",", ".")) * (1.0 if unit == "mm" else MM_PER_INCH)
+    if value > HIGHEST_MM * (1 + 1e-6):  # an inch that was rounded when it was shown
+        raise _refused(text)
+    return value
+
+
+def shown_height(value: float | None, length_unit: str = "mm") -> str:
+    """Return a kept height as its field shows it, "" for none."""
+    if value is None:
+        return ""
+    shown = value / MM_PER_INCH if length_unit == "inch" else value
+    return f"{shown:.6f}".rstrip("0").rstrip(".")
+
+
+_HEIGHT = re.compile(r"(?P<number>\d{1,6}(?:[.,]\d{0,6})?)\s*(?P<unit>mm|in|\"|″|)", re.IGNORECASE)
+
+
+def _refused(text: str) -> ShopTrouble:
+    return ShopTrouble(
+        f"“{text.strip()[:40]}” can't be understood as a length.",
+        kept="The mark stays as it is.",
+        do=f"Accepted: millimetres like 12.5, or inches like 0.5 in, from 0 to {HIGHEST_MM:g} mm.",
+    )

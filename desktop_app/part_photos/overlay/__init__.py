@@ -1,0 +1,1 @@
+"""Old and new in one picture: aligned, and outlined where they differ."""

@@ -1,0 +1,65 @@
+"""How two photos lie on each other: data, never a changed photo."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, Literal
+
+if TYPE_CHECKING:
+    import numpy as np
+    from numpy.typing import NDArray
+
+Method = Literal[
+    "same picture",
+    "card and outline",
+    "card and two clicks",
+    "card, two clicks and outline",
+    "outline",
+    "features",
+    "clicks",
+    "none",
+]
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class LaidOutlines:
+    """Both outlines on the old photo, each (n, 2) and once round the part.
+
+    `*_px` are old pixels; `*_mm` lie in the old card's plane at the part's height, None without
+    cards. `old_u` and `new_u` are, for each point of the one outline, the expanded uncertainty
+    (95 %) of its distance from the other, in mm, or in px without cards.
+    """
+
+    old_px: NDArray[np.float64]
+    new_px: NDArray[np.float64]
+    old_mm: NDArray[np.float64] | None
+    new_mm: NDArray[np.float64] | None
+    old_u: NDArray[np.float64]
+    new_u: NDArray[np.float64]
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Alignment:
+    """What came of aligning a new photo with an old one.
+
+    `why` is one sentence or two for the user: how it was done, or why it can't be and what to do.
+    `transform` is a 3 x 3 homography, new pixels to old pixels (centres at whole numbers); None
+    where the photos can't be aligned. The residuals are root mean squares over the part, lens
+    distortion that no homography holds included; None where there is nothing to tell them from.
+    `px_per_mm` is the old photo's scale at the part, None without a card.
+    """
+
+    aligned: bool
+    why: str
+    method: Method
+    transform: NDArray[np.float64] | None = None
+    residual_px: float | None = None
+    residual_mm: float | None = None
+    height_mm: float | None = None
+    px_per_mm: float | None = None
+    outlines: LaidOutlines | None = None
+
+
+def cannot(why: str) -> Alignment:
+    """Return the answer for photos that can't be aligned."""
+    return Alignment(False, why, "none")

@@ -1,0 +1,154 @@
+"""The lines on a difference picture: solid or dashed, with signs, frames and words."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, Literal, TypeAlias
+
+if TYPE_CHECKING:
+    import numpy as np
+    from numpy.typing import NDArray
+    from PIL.Image import Image
+
+Rgb: TypeAlias = tuple[int, int, int]
+
+WHITE, BLACK = (255, 255, 255), (0, 0, 0)
+LINE, HALO, SIGN = 3, 7, 6  # px
+SIGNS_APART, DASH = 90, 12  # px along the line
+WORDS = 24  # px high
+GAP = 10
+
+
+@dataclass(frozen=True, slots=True)
+class Ink:
+    """How a line is drawn, so that it is known without its colour."""
+
+    rgb: Rgb
+    dashed: bool
+    sign: Literal["diamond", "disc"]
+
+
+class Pen:
+    """Draws on a picture what is given in pixels of the photo that it was cut from."""
+
+    def __init__(self, picture: Image, low: NDArray[np.intp], enlarged: float) -> None:
+        from PIL import ImageDraw, ImageFont
+
+        self.picture = picture
+        self._draw = ImageDraw.Draw(picture)
+        self._font = ImageFont.load_default(WORDS)
+        self._low, self._enlarged = low, enlarged
+        self._taken: list[tuple[float, float, float, float]] = []
+
+    def closed(self, lines: Sequence[tuple[NDArray[np.float64], Ink]]) -> None:
+        """Draw closed lines with their signs, all on one pale ground."""
+        import numpy as np
+
+        for points_px, _ in lines:
+            points = self._here(points_px)
+            self._line(np.vstack([points, points[:2]]), WHITE, HALO)
+        for points_px, ink in lines:
+            self._closed(points_px, ink)
+
+    def _closed(self, points_px: NDArray[np.float64], ink: Ink) -> None:
+        import numpy as np
+
+        points = self._here(points_px)
+        points = np.vstack([points, points[:2]])
+        along = np.concatenate([[0.0], np.cumsum(np.hypot(*np.diff(points, axis=0).T))])
+        if not ink.dashed:
+            self._line(points, ink.rgb, LINE)
+        for start in np.arange(0.0, along[-1], 2 * DASH) if ink.dashed else ():
+            at = np.linspace(start, min(start + DASH, along[-1]), 5)
+            self._line(np.column_stack([np.interp(at, along, v) for v in points.T]), ink.rgb, LINE)
+        for at in np.arange(SIGNS_APART / 3, along[-1], SIGNS_APART):
+            x, y = (float(np.interp(at, along, v)) for v in points.T)
+            self._sign(x, y, ink)
+
+    def framed(self, polygon_px: Sequence[tuple[float, float]], words: str, number: int) -> None:
+        """Frame a region and say its size beside it, where nothing was said before."""
+        import numpy as np
+
+        points = self._here(np.array(polygon_px))
+        closed = np.vstack([points, points[:1]])
+        self._line(closed, WHITE, HALO)
+        self._line(closed, BLACK, LINE)
+        wide, high = self._size(words)
+        (left, top), (right, bottom) = points.min(axis=0), points.max(axis=0)
+        places = [
+            (right + GAP, (top + bottom - high) / 2),
+            (left - wide - GAP, (top + bottom - high) / 2),
+            ((left + right - wide) / 2, top - high - GAP),
+            ((left + right - wide) / 2, bottom + GAP),
+            *((right + GAP, bottom + GAP + n * (high + GAP)) for n in range(number + 1)),
+        ]
+        free = [place for place in places if self._is_free(*place, wide, high)]
+        self._words(*(free or places)[0], words)
+
+    def legend(self, entries: Sequence[tuple[str, Ink]]) -> None:
+        """Say at the top left which line is which."""
+        import numpy as np
+
+        y = GAP + WORDS / 2
+        for words, ink in entries:
+            ends = np.array([[GAP, y], [GAP + 5 * DASH, y]])
+            pieces = [ends]
+            if ink.dashed:
+                starts = [GAP + 2 * n * DASH for n in range(3)]
+                pieces = [np.array([[x, y], [x + DASH, y]]) for x in starts]
+            for piece in pieces:
+                self._line(piece, WHITE, HALO)
+            for piece in pieces:
+                self._line(piece, ink.rgb, LINE)
+            self._sign(GAP + 2.5 * DASH, y, ink)
+            self._words(2 * GAP + 5 * DASH, y - WORDS / 2, words)
+            y += WORDS + GAP
+
+    def bar(self, length_px: float, words: str) -> None:
+        """Draw a bar of a known length at the bottom left."""
+        import numpy as np
+
+        length, y = length_px * self._enlarged, self.picture.height - 2 * GAP
+        ends = np.array([[GAP, y], [GAP + length, y]])
+        for width, rgb in ((HALO + 2, WHITE), (LINE + 2, BLACK)):
+            self._line(ends, rgb, width)
+        self._words(GAP, y - WORDS - GAP, words)
+
+    def _here(self, points_px: NDArray[np.float64]) -> NDArray[np.float64]:
+        import numpy as np
+
+        return np.asarray((points_px - self._low + 0.5) * self._enlarged - 0.5)
+
+    def _line(self, points: NDArray[np.float64], rgb: Rgb, width: int) -> None:
+        self._draw.line([(float(x), float(y)) for x, y in points], rgb, width, joint="curve")
+
+    def _sign(self, x: float, y: float, ink: Ink) -> None:
+        for reach, rgb in ((SIGN + 2, WHITE), (SIGN, ink.rgb)):
+            if ink.sign == "disc":
+                self._draw.ellipse((x - reach, y - reach, x + reach, y + reach), rgb)
+            else:
+                up = reach * 1.25
+                self._draw.polygon([(x, y - up), (x + up, y), (x, y + up), (x - up, y)], rgb)
+
+    def _size(self, words: str) -> tuple[float, float]:
+        left, top, right, bottom = self._draw.textbbox((0, 0), words, self._font)
+        return float(right - left), float(bottom - top)
+
+    def _is_free(self, x: float, y: float, wide: float, high: float) -> bool:
+        inside = min(x, y) >= 0 and x + wide < self.picture.width
+        return (
+            inside
+            and y + high < self.picture.height
+            and all(
+                x + wide < left or right < x or y + high < top or bottom < y
+                for left, top, right, bottom in self._taken
+            )
+        )
+
+    def _words(self, x: float, y: float, words: str) -> None:
+        wide, high = self._size(words)
+        x = min(max(x, 2.0), max(2.0, self.picture.width - wide - 2))
+        y = min(max(y, 2.0), max(2.0, self.picture.height - high - 8))
+        self._taken.append((x, y, x + wide, y + high))
+        self._draw.text((x, y), words, BLACK, self._font, stroke_width=3, stroke_fill=WHITE)

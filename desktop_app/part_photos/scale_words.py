@@ -1,0 +1,27 @@
+"""What gives a photo its millimetres, said in a sentence."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from desktop_app.part_photos.mark_words import MM_PER_INCH
+
+if TYPE_CHECKING:
+    from desktop_app.part_photos.camera.plane_scale import PlaneScale
+
+
+def said_of_scale(scale: PlaneScale, length_unit: str = "mm") -> str:
+    """Return "Card seen: 22 markers, tilt 12°, 310 mm away." and what a card's fit warns of."""
+    if scale.source == "points":
+        return "Two points of known length: it holds only in their plane, seen from above."
+    seen = len(getattr(scale, "markers_seen", ()))
+    parts = [f"Card seen: {seen} markers" if seen else "Card seen"]
+    if scale.tilt_deg is not None:
+        parts.append(f"tilt {scale.tilt_deg:.0f}°")
+    if scale.distance_mm is not None:
+        inch = length_unit == "inch"
+        away = (
+            f"{scale.distance_mm / MM_PER_INCH:.1f} in" if inch else f"{scale.distance_mm:.0f} mm"
+        )
+        parts.append(f"{away} away")
+    return " ".join([", ".join(parts) + ".", *scale.warnings])

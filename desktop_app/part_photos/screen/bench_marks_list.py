@@ -1,0 +1,77 @@
+"""The list of marks on both photos; the one chosen here is chosen on its photo."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import Qt, Signal, Slot
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import QListWidget, QListWidgetItem
+
+_ID = Qt.ItemDataRole.UserRole
+
+
+class MarksList(QListWidget):
+    """One line a mark; Delete takes the chosen one out, Enter goes to it on the photo."""
+
+    chosen = Signal(object)  # id of a mark, or None
+    opened = Signal(int)
+    unwanted = Signal(int)
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setAccessibleName("Marks on both photos")
+        self.setWordWrap(True)
+        self.setMinimumHeight(90)
+        self.setMaximumHeight(140)
+        self.setTextElideMode(Qt.TextElideMode.ElideRight)
+        self.currentItemChanged.connect(self._turned)
+        self.itemActivated.connect(self._activated)
+
+    def show_marks(self, lines: Sequence[tuple[int, str]], chosen: int | None) -> None:
+        """Show these marks; nothing is said about the one that is chosen."""
+        self.blockSignals(True)
+        if [self.item(row).data(_ID) for row in range(self.count())] != [one for one, _ in lines]:
+            self.clear()
+            for mark_id, _words in lines:
+                item = QListWidgetItem()
+                item.setData(_ID, mark_id)
+                self.addItem(item)
+        row_of = -1
+        for row, (mark_id, words) in enumerate(lines):
+            self.item(row).setText(words)
+            if mark_id == chosen:
+                row_of = row
+        self.setCurrentRow(row_of)
+        self.blockSignals(False)
+
+    def say(self, mark_id: int, words: str) -> None:
+        """Change the words of one mark."""
+        for row in range(self.count()):
+            if self.item(row).data(_ID) == mark_id:
+                self.item(row).setText(words)
+
+    def choose(self, mark_id: int | None) -> None:
+        """Choose a mark from outside; nothing is said about it."""
+        ids = [self.item(row).data(_ID) for row in range(self.count())]
+        self.blockSignals(True)
+        self.setCurrentRow(ids.index(mark_id) if mark_id in ids else -1)
+        self.blockSignals(False)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        item = self.currentItem()
+        key = event.key()
+        if item is not None and key in (Qt.Key.Key_Delete, Qt.Key.Key_Backspace):
+            self.unwanted.emit(item.data(_ID))
+        elif Qt.Key.Key_0 <= key <= Qt.Key.Key_9:
+            event.ignore()  # the tools' keys, not the beginning of a name
+        else:
+            super().keyPressEvent(event)
+
+    @Slot(QListWidgetItem, QListWidgetItem)
+    def _turned(self, now: QListWidgetItem | None, _before: QListWidgetItem | None) -> None:
+        self.chosen.emit(now.data(_ID) if now is not None else None)
+
+    @Slot(QListWidgetItem)
+    def _activated(self, item: QListWidgetItem) -> None:
+        self.opened.emit(item.data(_ID))

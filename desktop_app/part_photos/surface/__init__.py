@@ -1,0 +1,1 @@
+"""How much of a surface has another colour than bare metal."""

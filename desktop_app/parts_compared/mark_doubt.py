@@ -1,0 +1,82 @@
+"""The doubt of a reading, from the budget of the mark that it is taken from."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+
+from desktop_app.part_photos.camera.card_scale import FLAT_U_MM
+from desktop_app.parts_compared.part_kinds.part_kind import Dimension
+from desktop_app.parts_compared.photo_doubt import PhotoDoubt
+from desktop_app.parts_compared.typed_value import accepted_value
+from desktop_app.shop_record.trouble import ShopTrouble
+
+
+@dataclass(frozen=True, slots=True)
+class MarkRead:
+    """What a mark says of a part: value, expanded and standard uncertainties (`budget`) in `unit`.
+
+    The unit of a count is "". `card_id` is the printed card that gave the scale, if one did.
+    """
+
+    photo_id: int
+    value: float | None
+    unit: str
+    expanded_u: float | None = None
+    budget: Mapping[str, float] = field(default_factory=dict)
+    height_mm: float = 0.0
+    height_u_mm: float = 0.0
+    card_id: int | None = None
+
+    def typed(self) -> str:
+        """Return the value as a person would type it, without a unit.
+
+        It has the decimals of an uncertainty with two digits (JCGM 100, 7.2.6).
+        """
+        value, u = self.value or 0.0, self.expanded_u or 0.0
+        if not (0 < u < math.inf):
+            return f"{value:.6g}"
+        decimals = min(6, max(0, 1 - math.floor(math.log10(u))))
+        return f"{value:.{decimals}f}"
+
+
+def doubt_of_mark(mark: MarkRead) -> PhotoDoubt:
+    """Return what a reading from the mark leaves open.
+
+    What the budget has beside pointing, height and print belongs to the photo; so does the part
+    of the height that comes from paper off its plane, which is another in every photo.
+    """
+    pointing, height, printed = (
+        mark.budget.get(name, 0.0) for name in ("pointing", "height", "print")
+    )
+    entered = mark.height_u_mm / math.sqrt(3)  # lies anywhere in its range (JCGM 100, 4.3.7)
+    per_mm = height / math.hypot(entered, FLAT_U_MM)
+    rest = (u for name, u in mark.budget.items() if name not in ("pointing", "height", "print"))
+    camera = math.hypot(*rest, per_mm * FLAT_U_MM)
+    shared = ""
+    if mark.card_id is not None:
+        shared = f"card {mark.card_id}, {mark.height_mm:g} ± {mark.height_u_mm:g} mm up"
+    return PhotoDoubt(pointing, camera, per_mm * entered, printed, shared)
+
+
+def check_fits(mark: MarkRead, dimension: Dimension) -> None:
+    """Raise a ShopTrouble where the mark can't be a reading of the dimension."""
+    if mark.value is None:
+        raise ShopTrouble(
+            "This mark says no size yet, so it can't be a reading.",
+            kept="The mark stays as it is.",
+            do="Give the photo its scale, or choose another mark.",
+        )
+    wanted = "" if dimension.role == "count" else dimension.unit
+    if dimension.role == "word" or mark.unit != wanted:
+        raise ShopTrouble(
+            f"The {dimension.label} is {_SAID.get(wanted, f'a value in {wanted}')}, "
+            f"and this mark gives {_SAID.get(mark.unit, f'a value in {mark.unit}')}.",
+            kept="The mark stays as it is.",
+            do="Choose another mark, or another dimension.",
+        )
+    accepted_value(mark.value, dimension.unit)
+
+
+_SAID = {"": "a count", "mm": "a length", "deg": "an angle", "word": "a word"}

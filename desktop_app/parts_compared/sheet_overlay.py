@@ -1,0 +1,87 @@
+"""The new part laid over the old one, as a sheet shows it: where both differ, or both in one."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from io import BytesIO
+from typing import TYPE_CHECKING, Any
+
+from desktop_app.part_photos.marks.mark import Pixel
+from desktop_app.parts_compared.sheet_facts import OverlayPrinted
+
+if TYPE_CHECKING:
+    from desktop_app.part_photos.bench_card.card_layout import CardLayout
+    from desktop_app.part_photos.camera.plane_scale import PlaneScale
+    from desktop_app.part_photos.photo_pixels import PhotoPixels
+
+LONGEST_PX = 1000
+MOST_NAMED = 3  # differences told in words
+AS_KEPT_PX = 3.0  # corners that lie no further from where they were kept are the same alignment
+BLENDED = "Both photos lie over each other, half and half."
+NO_DIFFERENCE = "No difference of the outlines is larger than its uncertainty."
+AT_THE_CARD = (
+    "They were compared at the height of the card itself; a thick part then shows differences that "
+    "aren't there."
+)
+OUTLINES = "Framed is where the outlines differ by more than their uncertainty (95 %)."
+
+
+@dataclass(frozen=True, slots=True)
+class Laid:
+    """How the new photo was laid on the old one: new pixels to old pixels, and how it was found."""
+
+    transform: tuple[tuple[float, ...], ...]
+    height_mm: float
+    clicks: Sequence[tuple[Pixel, Pixel]] = ()
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Opened:
+    """A decoded photo, what gives it its millimetres, and the layout of the card that does."""
+
+    pixels: PhotoPixels
+    scale: PlaneScale | None
+    card: CardLayout | None = None
+
+
+def overlay_picture(laid: Laid, old: Opened, new: Opened) -> OverlayPrinted:
+    """Return the picture of an alignment that was kept, and what it shows.
+
+    Outlines are looked for once more; where they aren't found as they were, both photos are shown
+    in one, by the kept transform. Takes its time: call it beside the window.
+    """
+    import numpy as np
+
+    from desktop_app.part_photos.overlay.align import align
+    from desktop_app.part_photos.overlay.difference import differences
+    from desktop_app.part_photos.overlay.picture import blend, difference_picture
+
+    kept = np.array(laid.transform, float)
+    both = (old.pixels, new.pixels, old.scale, new.scale)
+    found = align(*both, laid.height_mm, list(laid.clicks) or None, old.card, new.card)
+    moved = found.transform
+    if found.outlines is None or moved is None or _apart(kept, moved, new.pixels) > AS_KEPT_PX:
+        picture = blend(old.pixels, new.pixels, kept, longest=LONGEST_PX)
+        return OverlayPrinted(_jpeg(picture), BLENDED)
+    all_of_them = differences(found)
+    picture = difference_picture(old.pixels, found, all_of_them, longest=LONGEST_PX)
+    said = [one.words() for one in all_of_them[:MOST_NAMED]] or [NO_DIFFERENCE]
+    flat = [AT_THE_CARD] if found.px_per_mm is not None and not laid.height_mm else []
+    return OverlayPrinted(_jpeg(picture), " ".join((OUTLINES, *said, *flat)))
+
+
+def _apart(one: Any, other: Any, new: PhotoPixels) -> float:
+    """Return how far two transforms put the corners of the new photo from each other, in pixels."""
+    import numpy as np
+
+    x, y = new.width - 1.0, new.height - 1.0
+    corners = np.array([[0.0, x, x, 0.0], [0.0, 0.0, y, y], [1.0, 1.0, 1.0, 1.0]])
+    first, second = one @ corners, other @ corners
+    return float(np.abs(first[:2] / first[2] - second[:2] / second[2]).max())
+
+
+def _jpeg(picture: Any) -> bytes:
+    made = BytesIO()
+    picture.convert("RGB").save(made, "JPEG", quality=85)
+    return made.getvalue()

@@ -1,0 +1,170 @@
+"""The photos of a pair as a sheet prints them: small copies, their marks, how they were scaled."""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Mapping, Sequence
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from sqlalchemy import Connection, select
+
+from desktop_app.part_photos.kept_photo import KeptPhoto
+from desktop_app.part_photos.mark_lines import mark_lines
+from desktop_app.part_photos.mark_words import share_sentence, value_words
+from desktop_app.part_photos.marks.mark import SIZED
+from desktop_app.part_photos.photo_pixels import photo_pixels
+from desktop_app.part_photos.stored import Overlay
+from desktop_app.part_photos.stored_marks import (
+    KeptMark,
+    KeptOverlay,
+    card_of_scale,
+    marks_of_photos,
+    overlay_of,
+    scale_of_photo,
+)
+from desktop_app.part_photos.stored_reading import photos_by_id
+from desktop_app.part_photos.thumbnail import damaged, make_thumbnail
+from desktop_app.part_photos.upright_picture import UNREADABLE
+from desktop_app.parts_compared.in_shop_unit import shop_unit
+from desktop_app.parts_compared.pair_view import PhotoShown
+from desktop_app.parts_compared.sheet_facts import (
+    MarkPrinted,
+    OverlayPrinted,
+    PhotoPrinted,
+    Spot,
+    SurfacePrinted,
+)
+from desktop_app.parts_compared.sheet_overlay import Laid, Opened, overlay_picture
+from desktop_app.parts_compared.sheet_values import clipped
+from desktop_app.shop_record.photo_files import PhotoFiles
+from desktop_app.shop_record.trouble import ShopTrouble
+
+if TYPE_CHECKING:
+    from desktop_app.part_photos.bench_card.card_layout import CardLayout
+    from desktop_app.part_photos.camera.plane_scale import PlaneScale
+
+# Pixels of the longer side: at the widest a photo is printed (88 mm) that is 245 dots an inch.
+PRINTED_PIXELS = 850
+LONGEST_LABEL = 44  # characters beside a mark
+
+
+@dataclass(frozen=True, slots=True)
+class DrawnPhoto:
+    """A kept photo with what was drawn on it; `scale` is None where it has no millimetres."""
+
+    kept: KeptPhoto
+    marks: tuple[KeptMark, ...]
+    scale: PlaneScale | None
+    card: CardLayout | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class DrawnPhotos:
+    """Photos by id, and what was laid over what, by (old photo, new photo), for the sheet only."""
+
+    photos: Mapping[int, DrawnPhoto]
+    overlays: Mapping[tuple[int, int], KeptOverlay]
+
+
+def drawn_photos(connection: Connection, ids: Collection[int]) -> DrawnPhotos:
+    """Return the photos with these ids and their marks; those that are gone are left out."""
+    marks, photos = marks_of_photos(connection, ids), {}
+    for photo, kept in photos_by_id(connection, ids).items():
+        mine = tuple(one for one in marks if one.photo_id == photo)
+        scale = scale_of_photo(connection, photo)
+        card = card_of_scale(connection, scale)
+        photos[photo] = DrawnPhoto(kept, mine, None if scale is None else scale.scale, card)
+    asked = select(Overlay.old_photo_id, Overlay.new_photo_id).where(
+        Overlay.old_photo_id.in_(photos), Overlay.new_photo_id.in_(photos), Overlay.on_sheet == 1
+    )
+    laid = [overlay_of(connection, old, new) for old, new in connection.execute(asked).all()]
+    return DrawnPhotos(
+        photos, {(one.old_photo_id, one.new_photo_id): one for one in laid if one is not None}
+    )
+
+
+def photo_printed(
+    shown: PhotoShown | None, photos: DrawnPhotos, files: PhotoFiles, length_unit: str
+) -> PhotoPrinted | None:
+    """Return a photo as it is printed, without the camera's notes. Decoding takes its time."""
+    photo = None if shown is None else photos.photos.get(shown.photo_id)
+    if shown is None or photo is None:
+        return None
+    try:
+        content = files.read(shown.sha256)
+        jpeg = make_thumbnail(content, photo.kept.media_type, PRINTED_PIXELS)
+    except ShopTrouble as trouble:
+        return PhotoPrinted(shown.sha256, shown.note, None, trouble.what)
+    marks = tuple(mark_printed(one, photo, length_unit) for one in photo.marks)
+    sized = photo.scale is not None and any(one.mark.type in SIZED for one in photo.marks)
+    said = scaled_by(photo.scale, length_unit) if sized and photo.scale is not None else ""
+    counted = tuple(surface_printed(one) for one in photo.marks if one.unit == "%")
+    return PhotoPrinted(shown.sha256, shown.note, jpeg, "", marks, said, counted)
+
+
+def surface_printed(mark: KeptMark) -> SurfacePrinted:
+    """Return a surface's share as a sentence, with its method and what to beware of."""
+    how = f"How: {mark.method}" if mark.method else ""
+    said = (share_sentence(mark.value, mark.expanded_u), how, *mark.warnings)
+    return SurfacePrinted(
+        clipped(mark.mark.name.strip(), LONGEST_LABEL), " ".join(part for part in said if part)
+    )
+
+
+def overlay_printed(
+    old: PhotoShown, new: PhotoShown, photos: DrawnPhotos, files: PhotoFiles
+) -> OverlayPrinted | None:
+    """Return the new photo laid over the old one where the sheet shows that.
+
+    Both are ones that could be printed. Takes a second or two.
+    """
+    kept = photos.overlays.get((old.photo_id, new.photo_id))
+    if kept is None:
+        return None
+    laid = Laid(kept.transform, kept.height_mm or 0.0, kept.clicks)
+    try:
+        before, after = (_opened(photos.photos[one.photo_id], files) for one in (old, new))
+        return overlay_picture(laid, before, after)
+    except ShopTrouble as trouble:
+        return OverlayPrinted(None, trouble.what)
+
+
+def _opened(photo: DrawnPhoto, files: PhotoFiles) -> Opened:
+    content = files.read(photo.kept.sha256)
+    try:
+        pixels = photo_pixels(content, photo.kept.media_type)
+        return Opened(pixels, photo.scale, photo.card)
+    except UNREADABLE as error:
+        raise damaged() from error
+
+
+def mark_printed(mark: KeptMark, photo: DrawnPhoto, length_unit: str) -> MarkPrinted:
+    """Return a mark as it is printed: in shares of the photo, with its name and its value."""
+    width, height = photo.kept.width, photo.kept.height
+    lines = mark_lines(mark.mark, photo.scale)
+
+    def shares(points: Sequence[Spot]) -> tuple[Spot, ...]:
+        # Pixel centres stand at whole numbers, half a pixel in.
+        return tuple(((x + 0.5) / width, (y + 0.5) / height) for x, y in points)
+
+    value = value_words(mark.value, mark.unit, mark.expanded_u, length_unit)
+    unnamed = "bare metal" if mark.mark.type == "bare-metal" else ""
+    words = clipped(mark.mark.name or unnamed, LONGEST_LABEL)
+    return MarkPrinted(
+        tuple(map(shares, lines.lines)),
+        tuple((one, other) for one, other in map(shares, lines.sizes)),
+        tuple((one, other) for one, other in map(shares, lines.arrows)),
+        shares([lines.label_at])[0],
+        f"{words} {value}".strip(),
+    )
+
+
+def scaled_by(scale: PlaneScale, length_unit: str) -> str:
+    """Say what gives a photo its millimetres, how the camera stood, and what to beware of."""
+    parts = ["bench card" if scale.source == "card" else "two points of a known length"]
+    if scale.tilt_deg is not None:
+        parts.append(f"camera {scale.tilt_deg:.0f}° off straight down")
+    if scale.distance_mm is not None:
+        unit, factor = shop_unit("mm", length_unit)
+        parts.append(f"{scale.distance_mm * factor:.3g} {unit} away")
+    return ". ".join((", ".join(parts), *(one.rstrip(".") for one in scale.warnings)))

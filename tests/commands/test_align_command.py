@@ -1,0 +1,177 @@
+"""`align` keeps its contract: one document whatever came out, or one line and no file."""
+
+from __future__ import annotations
+
+import json
+import os
+from functools import cache
+from pathlib import Path
+
+import cv2
+import numpy as np
+import pytest
+from PIL import Image
+
+from desktop_app.part_photos.bench_card.card_file import card_json
+from desktop_app.part_photos.bench_card.card_layouts import bench_card
+from desktop_app.part_photos.photo_pixels import PhotoPixels
+from tests.commands.test_command_line import Shell
+from tests.part_photos.overlay_scenes import Pinhole, Prism, disc, photo, rotor
+
+CARD = bench_card("a4")
+SIZE, FOCAL = (1600, 1200), 1250.0
+OLD_EYE = Pinhole((95.0, 160.0, 330.0), (105.0, 140.0), 1.57, FOCAL, SIZE)
+NEW_EYE = Pinhole((115.0, 120.0, 310.0), (105.0, 140.0), 1.4, FOCAL, SIZE)
+OLD = Prism(rotor(5.0), 2.0, 30.0, (105.0, 140.0))
+NEW = Prism(rotor(7.0), 2.0, -60.0, (95.0, 150.0))
+
+
+@pytest.fixture
+def shell(capsys: pytest.CaptureFixture[str]) -> Shell:
+    return Shell(capsys)
+
+
+@cache
+def taken(which: str) -> PhotoPixels:
+    """The photos of the tests, each made once."""
+    camera, part = {
+        "old": (OLD_EYE, OLD),
+        "new": (NEW_EYE, NEW),
+        "disc": (NEW_EYE, Prism(disc(), 2.0)),
+    }[which]
+    return photo(camera, part, len(which), card=CARD)
+
+
+@pytest.fixture
+def photos(tmp_path: Path) -> tuple[str, str]:
+    return saved(tmp_path, "old"), saved(tmp_path, "new")
+
+
+def saved(folder: Path, which: str) -> str:
+    file = folder / f"{which}.jpg"
+    Image.fromarray(taken(which).rgb).save(file, quality=92)
+    return str(file)
+
+
+def test_two_photos_on_cards_are_laid_on_each_other(
+    shell: Shell, tmp_path: Path, photos: tuple[str, str]
+) -> None:
+    out = tmp_path / "OVERLAY.png"
+    said = shell("align", *photos, "--height-mm", "2", "--out", str(out), "--json")
+    assert (said["aligned"], said["method"]) == (True, "card and outline"), said["why"]
+    new = NEW_EYE.to_pixels(NEW.laid(), 2.0)
+    landed = cv2.perspectiveTransform(new[:, None], np.array(said["transform"]))[:, 0]
+    apart = landed - OLD_EYE.to_pixels(OLD.laid(NEW.outline), 2.0)
+    assert np.sqrt((apart**2).sum(axis=1).mean()) < 1.0  # px of 0.26 mm
+    assert 0.0 < said["residual_mm"] < 0.2
+    assert said["residual_px"] > 0.0
+    tip = said["differences"][0]
+    assert tip["kind"] == "more"
+    assert abs(tip["size_mm"] - 2.0) < tip["expanded_uncertainty_mm"]
+    with Image.open(out) as picture:
+        assert picture.format == "PNG"
+    assert sorted(file.name for file in tmp_path.iterdir()) == ["OVERLAY.png", "new.jpg", "old.jpg"]
+
+
+def test_a_layout_of_ones_own_serves_and_a_person_reads_sentences(
+    shell: Shell, tmp_path: Path, photos: tuple[str, str]
+) -> None:
+    layout = tmp_path / "CARD.json"
+    layout.write_text(card_json(CARD), encoding="utf-8")
+    shell("align", *photos, "--layout", str(layout))
+    assert shell.status == 0
+    assert shell.out.startswith("Aligned.\n")
+    assert "Residual:" in shell.out
+    assert "Say --height-mm" in shell.out
+
+
+def test_what_cannot_be_aligned_is_an_answer_and_writes_nothing(
+    shell: Shell, tmp_path: Path, photos: tuple[str, str]
+) -> None:
+    out = tmp_path / "OVERLAY.png"
+    other = saved(tmp_path, "disc")
+    said = shell("align", photos[0], other, "--out", str(out), "--json")
+    assert shell.status == 0
+    assert (said["aligned"], said["transform"], said["residual_px"]) == (False, None, None)
+    assert "click two points" in said["why"]
+    assert said["differences"] == []
+    shell("align", photos[0], other, "--out", str(out))
+    assert "was not written" in shell.out
+    assert not out.exists()
+
+
+def test_the_same_photo_twice_lies_on_itself(shell: Shell, tmp_path: Path) -> None:
+    file = tmp_path / "plain.png"
+    Image.fromarray(np.full((90, 120, 3), 99, np.uint8)).save(file)
+    out = tmp_path / "o.png"
+    said = shell("align", str(file), str(file), "--out", str(out), "--json")
+    assert said["transform"] == np.eye(3).tolist()
+    assert "same picture" in said["why"]
+    assert any("old photo has no scale" in note for note in said["notes"])
+    with Image.open(out) as picture:
+        assert picture.size == (120, 90)
+
+
+@pytest.mark.parametrize(
+    ("words", "said"),
+    [
+        (("gone.jpg", "new.png"), "gone.jpg"),
+        (("text.jpg", "new.png"), "text.jpg"),
+        (("old.png", "."), "no file but a folder"),
+        (("old.png", "new.png", "--out", "old.png"), "a photo is never changed"),
+        (("old.png", "new.png", "--out", "link.png"), "a photo is never changed"),
+        (("old.png", "new.png", "--out", "o.jpg"), "does not end in .png"),
+        (("old.png", "new.png", "--out", "gone/o.png"), "There is no folder"),
+        (("old.png", "new.png", "--out", "."), "is a folder"),
+        (("old.png", "new.png", "--out", "pipe.png"), "a device or a pipe"),
+        (("old.png", "new.png", "--layout", "gone.json"), "no such file"),
+        (("old.png", "new.png", "--layout", "old.png"), "not text"),
+        (("old.png", "new.png", "--layout", "text.jpg"), "not JSON"),
+        (("old.png", "new.png", "--height-mm", "tall"), "--height-mm"),
+        (("old.png", "new.png", "--height-mm", "nan"), "--height-mm"),
+        (("old.png", "new.png", "--height-mm", "-3"), "--height-mm"),
+        (("old.png",), "NEW"),
+    ],
+)
+def test_bad_input_is_one_line_and_nothing_is_written(
+    shell: Shell,
+    tmp_path: Path,
+    monkeypatch: pytest.MonkeyPatch,
+    words: tuple[str, ...],
+    said: str,
+) -> None:
+    monkeypatch.chdir(tmp_path)
+    for name, shade in (("old.png", 90), ("new.png", 140)):
+        Image.fromarray(np.full((90, 120, 3), shade, np.uint8)).save(name)
+    Path("text.jpg").write_text("no picture", encoding="utf-8")
+    os.link("new.png", "link.png")
+    os.mkfifo("pipe.png")
+    before = {file.name: file.stat().st_size for file in Path().iterdir()}
+    assert said in shell.refused("align", *words, "--json")
+    assert {file.name: file.stat().st_size for file in Path().iterdir()} == before
+
+
+def test_a_folder_that_may_not_be_written_is_said(
+    shell: Shell, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    file = tmp_path / "plain.png"
+    Image.fromarray(np.full((90, 120, 3), 99, np.uint8)).save(file)
+    whole = Path.open
+
+    def refuse(path: Path, mode: str = "r", *more: object, **named: object) -> object:
+        if mode == "wb":
+            raise PermissionError(13, "Permission denied", str(path))
+        return whole(path, mode, *more, **named)  # type: ignore[call-overload]
+
+    monkeypatch.setattr(Path, "open", refuse)
+    out = str(tmp_path / "o.png")
+    assert "Permission denied" in shell.refused("align", str(file), str(file), "--out", out)
+    assert [one.name for one in tmp_path.iterdir()] == ["plain.png"]
+
+
+def test_the_document_is_json_with_whole_precision(shell: Shell, photos: tuple[str, str]) -> None:
+    shell("align", *photos, "--height-mm", "2,0", "--json")
+    said = json.loads(shell.out)
+    assert said["height_mm"] == 2.0
+    assert len(said["transform"]) == 3
+    assert all(len(row) == 3 for row in said["transform"])

@@ -1,0 +1,158 @@
+"""How marks are said and drawn, before any window."""
+
+from __future__ import annotations
+
+import math
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from desktop_app.part_photos.camera.two_points import TwoPointScale
+from desktop_app.part_photos.half_drawn import HalfDrawn
+from desktop_app.part_photos.mark_lines import distance_to, mark_lines
+from desktop_app.part_photos.mark_words import (
+    TOOLS,
+    height_mm,
+    largest_part,
+    share_sentence,
+    shown_height,
+    tool_of,
+    value_words,
+)
+from desktop_app.part_photos.marks.mark import Mark
+from desktop_app.part_photos.surface_pairs import listed, other_surface
+from desktop_app.shop_record.trouble import ShopTrouble
+
+
+@pytest.mark.parametrize(
+    ("value", "unit", "doubt", "length_unit", "said"),
+    [
+        (4.8123, "mm", 0.2149, "mm", "4.81 ± 0.21 mm"),
+        (123.4, "mm", 1.2, "mm", "123.4 ± 1.2 mm"),
+        (25.4, "mm", 0.254, "inch", "1.000 ± 0.010 in"),
+        (89.96, "deg", 3.61, "inch", "90.0 ± 3.6°"),
+        (12.0, "", 0.0, "mm", "12"),
+        (30.0, "mm", None, "mm", "30 mm"),
+        (12.34, "%", 4.04, "inch", "12 ± 4 %"),
+        (12.34, "%", 4.21, "mm", "12 ± 5 %"),  # a share's doubt is rounded up
+        (0.32, "%", 0.0, "mm", "0.3 ± 0.1 %"),
+        (None, None, None, "mm", ""),
+    ],
+)
+def test_a_value_is_said_with_two_figures_of_its_doubt(
+    value: float | None, unit: str | None, doubt: float | None, length_unit: str, said: str
+) -> None:
+    assert value_words(value, unit, doubt, length_unit) == said
+
+
+def test_the_largest_part_of_a_doubt_says_how_to_make_it_smaller() -> None:
+    said = largest_part({"pointing": 0.1, "scale": 0.05, "height": 0.3, "print": 0.0})
+    assert said == "Nearly all the height (88 % of the variance): measure it with a calliper."
+    assert largest_part({"pointing": 0.1, "scale": 0.1}).startswith("The largest part is")
+    assert largest_part({}) == ""
+
+
+@pytest.mark.parametrize(
+    ("typed", "length_unit", "mm"),
+    [
+        ("12.5", "mm", 12.5),
+        (" 12,5 mm", "mm", 12.5),
+        ("0.5", "inch", 12.7),
+        ('1"', "mm", 25.4),
+        ("10 MM", "inch", 10.0),
+        ("", "mm", None),
+    ],
+)
+def test_a_height_is_read_in_the_shops_unit(typed: str, length_unit: str, mm: float | None) -> None:
+    assert height_mm(typed, length_unit) == (None if mm is None else pytest.approx(mm))
+
+
+@pytest.mark.parametrize("typed", ["-1", "12 mmm", "1e9", "nan", "501", "1 2", "²"])
+def test_what_is_no_height_is_refused(typed: str) -> None:
+    with pytest.raises(ShopTrouble, match="can't be understood"):
+        height_mm(typed)
+
+
+@given(st.floats(0, 500), st.sampled_from(["mm", "inch"]))
+def test_a_shown_height_means_the_same_when_it_is_read(value: float, unit: str) -> None:
+    assert height_mm(shown_height(value, unit), unit) == pytest.approx(value, abs=2e-5)
+
+
+def test_each_tool_says_each_click_and_knows_its_end() -> None:
+    assert [tool.label for tool in TOOLS].count("Length") == 1
+    for tool in TOOLS:
+        for placed in range(len(tool.clicks)):
+            assert tool.clicks[placed] in tool.next_click(placed)
+            assert not tool.is_whole(placed)
+        assert tool.is_whole(len(tool.clicks)) is not tool.open_ended
+    assert "Enter" in tool_of("circle").next_click(3)
+    assert tool_of("surface").next_click(3) == "Surface: more corners, then Enter closes it."
+    assert "gap before the first" in tool_of("count").next_click(0)
+
+
+def test_a_share_is_said_as_a_number_and_not_as_a_judgement() -> None:
+    said = share_sentence(12.3, 4.0)
+    assert said == "12 ± 4 % of this surface has another colour than bare metal."
+    assert share_sentence(None, None) == ""
+
+
+def test_surfaces_of_one_name_stand_together_in_the_list() -> None:
+    def surface(name: str) -> Mark:
+        return Mark("surface", ((0, 0), (9, 0), (9, 9)), name)
+
+    old = {1: surface("hub"), 2: Mark("length", ((0, 0), (9, 0)), "tip"), 3: surface("")}
+    new = {4: Mark("length", ((0, 0), (9, 0)), "hub"), 5: surface("  HUB "), 6: surface("")}
+    assert listed(old, new) == [1, 5, 2, 3, 4, 6]
+    assert other_surface(new[5], old) == 1
+    assert other_surface(new[6], old) is None  # no name is no name in common
+    assert other_surface(old[2], new) is None
+
+
+def test_an_outline_is_drawn_closed_and_as_it_was_clicked() -> None:
+    corners = ((10.0, 10.0), (40.0, 12.0), (20.0, 50.0))
+    lines = mark_lines(Mark("surface", corners), TwoPointScale(((0, 0), (100, 0)), 10.0))
+    assert lines.lines == ((*corners, corners[0]),)
+    assert lines.label_at == (10.0, 10.0)
+
+
+def test_a_half_drawn_mark_takes_no_second_half_of_a_double_click() -> None:
+    draft = HalfDrawn()
+    draft.take(tool_of("length"))
+    assert not draft.place((5, 5), (100, 80), 2.0)
+    assert not draft.place((6, 5), (100, 80), 2.0)
+    assert draft.place((500, -9), (100, 80), 2.0)
+    assert draft.drop() == ((5, 5), (99.5, -0.5))  # inside the photo, to its very edge
+    draft.place((5, 5), (100, 80), 0.0)
+    draft.take(tool_of("angle"))
+    assert draft.points == []
+
+
+def test_a_point_to_a_line_is_drawn_at_a_right_angle() -> None:
+    lines = mark_lines(Mark("point-to-line", ((50, 10), (0, 40), (30, 40))))
+    assert lines.sizes == (((50, 10), (50, 40)),)
+    assert lines.lines[0][-1] == (50, 40)  # the line is drawn on to where it is measured
+
+
+def test_a_circle_is_drawn_round_and_chosen_at_its_rim() -> None:
+    circle = Mark("circle", ((10, 0), (0, 10), (-10, 0), (0, -10)))
+    lines = mark_lines(circle)
+    assert all(math.hypot(x, y) == pytest.approx(10) for x, y in lines.lines[0])
+    assert distance_to(circle, lines, (0, 0)) == pytest.approx(10, abs=0.1)
+    assert distance_to(circle, lines, (7.2, 7.2)) < 0.3
+
+
+@given(
+    st.sampled_from([tool.type for tool in TOOLS]),
+    st.lists(st.tuples(st.floats(-50, 5000), st.floats(-50, 5000)), max_size=5),
+    st.booleans(),
+)
+def test_any_points_can_be_drawn(
+    kind: str, points: list[tuple[float, float]], scaled: bool
+) -> None:
+    scale = TwoPointScale(((0, 0), (100, 0)), 10.0) if scaled else None
+    mark = Mark(kind, tuple(points))  # type: ignore[arg-type]
+    lines = mark_lines(mark, scale)
+    every = [lines.label_at, *(one for line in (*lines.lines, *lines.sizes) for one in line)]
+    assert all(math.isfinite(x) and math.isfinite(y) for x, y in every)
+    assert distance_to(mark, lines, (0.0, 0.0)) >= 0

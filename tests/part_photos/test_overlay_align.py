@@ -1,0 +1,239 @@
+"""Two photos laid on each other: by card, outline, features or clicks, or refused with a reason."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from functools import cache
+
+import cv2
+import numpy as np
+import pytest
+
+from desktop_app.part_photos.overlay.align import align
+from desktop_app.part_photos.overlay.alignment import Alignment
+from desktop_app.part_photos.photo_pixels import PhotoPixels
+from desktop_app.shop_record.trouble import ShopTrouble
+from tests.part_photos.overlay_scenes import Pinhole, Prism, disc, photo, plate, rotor
+
+OLD_EYE, NEW_EYE = Pinhole((80.0, 170.0, 330.0)), Pinhole((125.0, 95.0, 300.0), roll=0.4)
+OLD, NEW = Prism(plate(), 4.0, 30.0), Prism(plate(), 4.0, -100.0, (95.0, 140.0))
+
+
+SHAPES = {"plate": plate(), "rotor": rotor(6.0), "worn rotor": rotor(5.0), "disc": disc()}
+
+
+@cache
+def old_photo(shape: str) -> PhotoPixels:
+    return photo(OLD_EYE, replace(OLD, outline=SHAPES[shape]), shadow=0.3)
+
+
+@cache
+def new_photo(shape: str) -> PhotoPixels:
+    return photo(NEW_EYE, replace(NEW, outline=SHAPES[shape]), 2, 0.3)
+
+
+def seen(old: str, new: str = "") -> tuple[PhotoPixels, PhotoPixels]:
+    """Photograph one part and another one (or the same) elsewhere, from elsewhere."""
+    return old_photo(old), new_photo(new or old)
+
+
+def common_points(
+    own: list[list[float]], off_px: float = 0.0
+) -> list[tuple[tuple[float, ...], ...]]:
+    """Pixels of points of the part, given in its own mm, as they would be clicked."""
+    points = np.array(own, float)
+    wobble = off_px * np.array([[1.0, -1.0], [-1.0, 0.5], [0.5, 1.0], [-0.5, -0.5]])[: len(points)]
+    old = OLD_EYE.to_pixels(OLD.laid(points), 4.0) + wobble
+    new = NEW_EYE.to_pixels(NEW.laid(points), 4.0) - wobble
+    return [(tuple(a), tuple(b)) for a, b in zip(old.tolist(), new.tolist(), strict=True)]
+
+
+def error_mm(laid: Alignment, shape: np.ndarray) -> float:
+    """Root mean square of where corners land against where they belong, mm on the part."""
+    assert laid.transform is not None
+    new = NEW_EYE.to_pixels(NEW.laid(shape), 4.0)
+    landed = cv2.perspectiveTransform(new[:, None], laid.transform)[:, 0]
+    apart = OLD_EYE.on_plane(landed, 4.0) - OLD.laid(shape)
+    return float(np.sqrt((apart**2).sum(axis=1).mean()))
+
+
+@pytest.mark.parametrize("shape", ["plate", "rotor"])
+def test_with_cards_the_outline_lays_the_new_part_on_the_old(shape: str) -> None:
+    laid = align(*seen(shape), OLD_EYE, NEW_EYE, 4.0)
+    assert laid.aligned, laid.why
+    assert laid.method == "card and outline"
+    assert error_mm(laid, SHAPES[shape]) < 0.15  # a pixel is 0.35 mm
+    assert laid.residual_mm is not None
+    assert laid.residual_mm < 0.2
+    assert laid.residual_px == pytest.approx(laid.residual_mm * laid.px_per_mm, rel=0.05)
+
+
+def test_wear_does_not_shift_the_part() -> None:
+    laid = align(*seen("worn rotor", "rotor"), OLD_EYE, NEW_EYE, 4.0)
+    assert laid.aligned, laid.why
+    assert error_mm(laid, rotor()[6:]) < 0.2
+
+
+def test_a_round_part_needs_clicks() -> None:
+    old, new = seen("disc")
+    laid = align(old, new, OLD_EYE, NEW_EYE, 4.0)
+    assert not laid.aligned
+    assert laid.transform is None
+    assert "round" in laid.why
+    assert "click two points" in laid.why
+
+
+def test_another_part_is_not_laid_on_it() -> None:
+    laid = align(*seen("plate", "rotor"), OLD_EYE, NEW_EYE, 4.0)
+    assert (laid.aligned, laid.transform) == (False, None)
+    assert "two different parts" in laid.why
+
+
+def test_an_empty_field_is_said_with_the_photo_that_has_it() -> None:
+    laid = align(old_photo("plate"), photo(NEW_EYE, None), OLD_EYE, NEW_EYE, 4.0)
+    assert not laid.aligned
+    assert "free field of the new photo" in laid.why
+
+
+def test_high_walls_seen_from_two_sides_are_refused() -> None:
+    far = Pinhole((230.0, 95.0, 300.0))
+    tall = replace(NEW, height_mm=30.0)
+    old = photo(OLD_EYE, replace(OLD, height_mm=30.0))
+    laid = align(old, photo(far, tall), OLD_EYE, far, 30.0)
+    assert not laid.aligned
+    assert "from the same side" in laid.why
+
+
+def test_clicks_and_outline_together_are_better_than_clicks() -> None:
+    old, new = seen("plate")
+    clicks = common_points([[-28, -18], [25, 10]], off_px=2.0)
+    laid = align(old, new, OLD_EYE, NEW_EYE, 4.0, clicks=clicks)
+    assert laid.method == "card, two clicks and outline"
+    assert error_mm(laid, plate()) < 0.15
+
+
+def test_clicks_alone_turn_a_round_part() -> None:
+    old, new = seen("disc")
+    clicks = common_points([[-15, 0], [15, 3]])
+    laid = align(old, new, OLD_EYE, NEW_EYE, 4.0, clicks=clicks)
+    assert laid.aligned
+    assert error_mm(laid, disc()) < 0.2
+
+
+def test_without_cards_clicks_bring_turn_shift_and_size() -> None:
+    old, new = seen("plate")
+    clicks = common_points([[-28, -18], [25, 10], [-28, 18]])
+    laid = align(old, new, None, NEW_EYE, clicks=clicks)
+    assert laid.method == "clicks"
+    assert laid.residual_mm is None
+    assert laid.residual_px is not None
+    assert error_mm(laid, plate()) < 2.0  # the view itself is not corrected
+
+
+@pytest.mark.parametrize(
+    ("own", "said"),
+    [
+        ([[0, 0], [1, 0]], "too close together"),
+        ([[-28, -18], [25, 10]], "mm apart on the old part"),
+    ],
+)
+def test_clicks_that_cannot_be_common_points_are_refused(own: list[list[float]], said: str) -> None:
+    clicks = common_points(own)
+    if "apart" in said:
+        (first, second) = clicks
+        clicks = [first, (second[0], common_points([[10, 10]])[0][1])]
+    laid = align(*seen("plate"), OLD_EYE, NEW_EYE, 4.0, clicks=clicks)
+    assert not laid.aligned
+    assert said in laid.why
+
+
+def test_one_click_is_not_enough_and_a_height_in_the_camera_is_none() -> None:
+    old, new = seen("plate")
+    with pytest.raises(ShopTrouble, match="two common points"):
+        align(old, new, None, None, clicks=common_points([[0, 0]]))
+    with pytest.raises(ShopTrouble, match="nothing can lie"):
+        align(old, new, OLD_EYE, NEW_EYE, 320.0)
+
+
+def test_the_same_picture_is_known_and_lies_on_itself() -> None:
+    picture = old_photo("plate")
+    stored = cv2.imdecode(cv2.imencode(".jpg", picture.rgb, [cv2.IMWRITE_JPEG_QUALITY, 80])[1], 1)
+    for again in (picture, PhotoPixels(picture.rgb.copy()), PhotoPixels(stored)):
+        laid = align(picture, again, None, None)
+        assert laid.method == "same picture"
+        assert "same picture" in laid.why
+        assert laid.residual_px == 0.0
+        assert laid.transform == pytest.approx(np.eye(3))
+
+
+def textured(seed: int) -> PhotoPixels:
+    """A scene full of spots and edges, nothing even in it."""
+    rng = np.random.default_rng(seed)
+    picture = np.full((600, 800, 3), 120, np.uint8)
+    for _ in range(500):
+        x, y = rng.integers(0, [800, 600])
+        shade = tuple(int(value) for value in rng.integers(20, 235, 3))
+        wide, high, turn = (int(value) for value in rng.integers([3, 3, 0], [30, 30, 180]))
+        cv2.ellipse(
+            picture, (int(x), int(y)), (wide, high), turn, 0, 360, shade, cv2.FILLED, cv2.LINE_AA
+        )
+    return PhotoPixels(picture)
+
+
+def test_features_find_a_known_homography() -> None:
+    old = textured(1)
+    truth = np.array([[0.8, -0.25, 150.0], [0.22, 0.85, 20.0], [8e-5, -5e-5, 1.0]])
+    warped = cv2.warpPerspective(
+        old.rgb, np.linalg.inv(truth), (800, 600), borderMode=cv2.BORDER_REFLECT
+    )
+    grain = np.random.default_rng(3).normal(0, 4, warped.shape)
+    new = PhotoPixels(np.clip(warped * 0.85 + grain, 0, 255).astype(np.uint8))
+    laid = align(old, new, None, None)
+    assert laid.method == "features", laid.why
+    grid = np.stack(np.meshgrid([200.0, 400, 600], [150.0, 300, 450]), axis=-1).reshape(-1, 1, 2)
+    assert laid.transform is not None
+    landed = cv2.perspectiveTransform(grid, laid.transform)
+    assert np.abs(landed - cv2.perspectiveTransform(grid, truth)).max() < 1.0
+    assert laid.residual_px is not None
+    assert laid.residual_px < 1.5
+    assert laid.residual_mm is None
+
+
+@pytest.mark.parametrize("mirrored", [False, True])
+def test_unrelated_or_mirrored_scenes_are_not_aligned(mirrored: bool) -> None:
+    old = textured(1)
+    new = PhotoPixels(np.ascontiguousarray(old.rgb[:, ::-1])) if mirrored else textured(2)
+    laid = align(old, new, None, None)
+    assert (laid.aligned, laid.transform, laid.method) == (False, None, "none")
+    assert "Take both on a bench card" in laid.why
+
+
+def test_another_part_before_the_same_wall_is_not_aligned_by_the_wall() -> None:
+    scenes = [textured(1).rgb.copy() for _ in range(2)]
+    for scene, seed in zip(scenes, (5, 6), strict=True):
+        scene[100:500, 150:650] = textured(seed).rgb[100:500, 150:650]
+    laid = align(PhotoPixels(scenes[0]), PhotoPixels(scenes[1]), None, None)
+    assert not laid.aligned
+
+
+def test_without_cards_an_outline_on_an_even_ground_serves() -> None:
+    picture = np.full((600, 800, 3), (205, 208, 212), np.uint8)
+    old, new = (picture.copy() for _ in range(2))
+    turn = np.array([[0.0, -1.0], [1.0, 0.0]])
+    for canvas, points in (
+        (old, plate() * 6 + (400, 300)),
+        (new, plate() * 5 @ turn.T + (380, 310)),
+    ):
+        cv2.fillPoly(canvas, [np.round(points * 16).astype(np.int32)], (60, 62, 66), cv2.LINE_AA, 4)
+    laid = align(PhotoPixels(old), PhotoPixels(new), None, None)
+    assert laid.method == "outline", laid.why
+    assert laid.transform is not None
+    landed = cv2.perspectiveTransform((plate() * 5 @ turn.T + (380, 310))[:, None], laid.transform)
+    assert landed[:, 0] == pytest.approx(plate() * 6 + (400, 300), abs=2.0)
+    assert laid.residual_mm is None
+
+
+@pytest.mark.parametrize("shades", [(0, 255), (128, 90)])
+def test_empty_pictures_are_not_aligned(shades: tuple[int, int]) -> None:
+    old, new = (PhotoPixels(np.full((120, 160, 3), shade, np.uint8)) for shade in shades)
+    assert not align(old, new, None, None).aligned

@@ -1,0 +1,157 @@
+"""Where two parts differ: said above the doubt and only there, and drawn."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from functools import cache
+
+import numpy as np
+import pytest
+
+from desktop_app.part_photos.overlay.align import align
+from desktop_app.part_photos.overlay.alignment import Alignment, LaidOutlines, cannot
+from desktop_app.part_photos.overlay.difference import Difference, differences
+from desktop_app.part_photos.overlay.outline import evenly
+from desktop_app.part_photos.overlay.picture import blend, difference_picture, wipe
+from desktop_app.part_photos.photo_pixels import PhotoPixels
+from tests.part_photos.overlay_scenes import Pinhole, Prism, disc, photo, plate, rotor
+
+EYE, OTHER = Pinhole((90.0, 150.0, 300.0)), Pinhole((115.0, 120.0, 310.0), roll=1.0)
+
+
+def laid(old: np.ndarray, new: np.ndarray, u: float, cards: bool = True) -> Alignment:
+    """Two outlines, in mm, as if the old photo had four pixels a millimetre."""
+    first, second = evenly(old, 0.25, 0.0), evenly(new, 0.25, 0.0)
+    doubts = [np.full(len(one), u if cards else 4 * u) for one in (first, second)]
+    mm = (first, second) if cards else (None, None)
+    outlines = LaidOutlines(first * 4 + 200, second * 4 + 200, *mm, *doubts)
+    scale = 4.0 if cards else None
+    return Alignment(True, "", "card and outline", np.eye(3), 0.1, 0.03, 0.0, scale, outlines)
+
+
+def test_a_longer_tip_is_said_with_its_size_side_and_place() -> None:
+    (found,) = differences(laid(rotor(5.0), rotor(6.0), 0.2))
+    assert found.side == "more"
+    assert found.size_mm == pytest.approx(1.0, abs=0.05)
+    assert found.expanded_u_mm == pytest.approx(0.2)
+    assert found.size_px == pytest.approx(4.0, abs=0.2)
+    assert found.where == "right"
+    x, y = np.array(found.polygon_px).T
+    assert (x.min(), x.max()) == pytest.approx((200 + 4 * 29, 200 + 4 * 30), abs=2.0)
+    assert (y.min(), y.max()) == pytest.approx((200 - 10, 200 + 10), abs=2.0)
+    assert "1.0" in found.words()
+    assert "further" in found.words()
+
+
+def test_a_shorter_tip_is_less_and_the_mirror_of_more() -> None:
+    (found,) = differences(laid(rotor(6.0), rotor(5.0), 0.2))
+    assert (found.side, found.size_mm) == ("less", pytest.approx(1.0, abs=0.05))
+
+
+def test_nothing_is_said_below_the_doubt() -> None:
+    assert differences(laid(rotor(5.0), rotor(6.0), 1.2)) == ()
+    assert differences(laid(plate(), plate(), 0.05)) == ()
+
+
+def test_the_largest_comes_first_and_a_whole_seam_counts_once() -> None:
+    grown = plate() * (1.05, 1.0)
+    found = differences(laid(plate(), grown, 0.3))
+    # Both ends, and the side of the notch that is farther out.
+    assert {one.where for one in found[:2]} == {"right", "left"}
+    assert [one.size_mm for one in found] == pytest.approx([1.5, 1.5, 0.7], abs=0.15)
+    (ring,) = differences(laid(disc(), disc(21.0), 0.3))
+    assert ring.side == "more"
+
+
+def test_without_a_card_no_size_is_said() -> None:
+    (found,) = differences(laid(rotor(5.0), rotor(6.0), 0.2, cards=False))
+    assert found.size_mm is None
+    assert found.size_px == pytest.approx(4.0, abs=0.2)
+    assert "no card says how much" in found.words()
+
+
+def test_what_was_not_aligned_has_no_differences() -> None:
+    assert differences(cannot("They don't fit.")) == ()
+
+
+@cache
+def photographed(old_tip: float, new_tip: float) -> tuple[PhotoPixels, Alignment]:
+    old, new = Prism(rotor(old_tip), 3.0, 20.0), Prism(rotor(new_tip), 3.0, 60.0, (110.0, 125.0))
+    picture = photo(EYE, old)
+    return picture, align(picture, photo(OTHER, new, seed=5), EYE, OTHER, 3.0)
+
+
+def test_a_tip_two_millimetres_longer_shows_between_two_photos() -> None:
+    _, aligned = photographed(5.0, 7.0)
+    assert aligned.aligned, aligned.why
+    found = differences(aligned)
+    assert found
+    tip = found[0]
+    assert tip.side == "more"
+    assert tip.size_mm is not None
+    assert tip.expanded_u_mm is not None
+    assert abs(tip.size_mm - 2.0) < tip.expanded_u_mm
+    assert tip.where == "right"
+
+
+def test_the_same_part_photographed_twice_shows_no_difference() -> None:
+    _, aligned = photographed(6.0, 6.0)
+    assert aligned.aligned, aligned.why
+    assert differences(aligned) == ()
+
+
+def test_a_difference_picture_shows_both_outlines_without_leaning_on_colour() -> None:
+    picture, aligned = photographed(5.0, 7.0)
+    before = picture.rgb.copy()
+    drawn = difference_picture(picture, aligned, differences(aligned), (200, 0, 200), (0, 200, 200))
+    assert max(drawn.size) == 1600 or drawn.size[0] > 400
+    pixels = np.asarray(drawn).astype(int)
+    solid, dashed = (
+        np.abs(pixels - rgb).sum(axis=-1) < 12 for rgb in ((200, 0, 200), (0, 200, 200))
+    )
+    assert min(solid.sum(), dashed.sum()) > 500
+    assert (np.abs(pixels).sum(axis=-1) < 12).sum() > 300  # frames, words and the bar are black
+    assert np.array_equal(picture.rgb, before)
+
+
+def test_a_difference_picture_needs_outlines() -> None:
+    with pytest.raises(ValueError, match="no outlines"):
+        difference_picture(PhotoPixels(np.zeros((9, 9, 3), np.uint8)), cannot("no"), [])
+
+
+def test_many_differences_are_all_labelled_inside_the_picture() -> None:
+    aligned = laid(plate(), plate(), 0.1)
+    triangle = ((200.0, 200.0), (210.0, 200.0), (205.0, 210.0))
+    found = [Difference("less", 0.5, 0.1, 2.0, triangle, "left")] * 12
+    old = PhotoPixels(np.full((400, 400, 3), 180, np.uint8))
+    assert difference_picture(old, aligned, found).size[0] > 100
+
+
+def test_blend_and_wipe_put_the_new_photo_where_it_belongs() -> None:
+    dark, light = (np.full((80, 100, 3), shade, np.uint8) for shade in (40, 240))
+    old, new = PhotoPixels(dark), PhotoPixels(light)
+    right = np.array([[1.0, 0, 50.0], [0, 1, 0], [0, 0, 1]])
+    blended = np.asarray(blend(old, new, right, 0.25))
+    assert blended.shape == (80, 100, 3)
+    assert (blended[:, :50] == 40).all()
+    assert (blended[:, 50:] == 90).all()
+    wiped = np.asarray(wipe(old, new, np.eye(3), 0.3))
+    assert (wiped[:, :30] == 40).all()
+    assert (wiped[:, 30:] == 240).all()
+    assert blend(old, new, np.eye(3), longest=50).size == (50, 40)
+
+
+def test_a_picture_made_smaller_keeps_its_places() -> None:
+    spot = np.zeros((400, 600, 3), np.uint8)
+    spot[196:204, 296:304] = 255
+    small = np.asarray(blend(PhotoPixels(spot), PhotoPixels(spot), np.eye(3), 1.0, 150)).astype(
+        float
+    )
+    y, x = np.indices(small.shape[:2])
+    weight = small[..., 0] / small[..., 0].sum()
+    # The middle of the spot, (299.5, 199.5), lies at (74.5, 49.5) of a quarter.
+    assert ((x * weight).sum(), (y * weight).sum()) == pytest.approx((74.375, 49.375), abs=0.2)
+
+
+def test_a_part_replaced_elsewhere_keeps_its_shape() -> None:
+    assert replace(Prism(plate()), turn_deg=90.0).laid()[0] == pytest.approx([125.0, 100.0])

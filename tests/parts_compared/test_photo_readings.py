@@ -1,0 +1,235 @@
+"""A mark on a photo as a reading: taken, refused, followed, kept beside typed ones, let go."""
+
+from __future__ import annotations
+
+import json
+from dataclasses import replace
+
+import pytest
+from sqlalchemy import Connection, func, select
+
+from desktop_app.part_photos.stored import Mark
+from desktop_app.parts_compared import actions
+from desktop_app.parts_compared.mark_doubt import MarkRead, doubt_of_mark
+from desktop_app.parts_compared.pair_view import judge
+from desktop_app.parts_compared.photo_reading_actions import follow
+from desktop_app.parts_compared.reading import Reading
+from desktop_app.parts_compared.stored import PhotoReading
+from desktop_app.parts_compared.stored import Reading as ReadingRow
+from desktop_app.parts_compared.stored_check import bench_problems
+from desktop_app.parts_compared.stored_many import verdicts_of_record
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.trouble import ShopTrouble
+from tests.parts_compared.photo_story import BUDGET, PhotoStory, a_photographed_rotor, known
+from tests.parts_compared.sheet_story import kinds
+
+WIDTH = "tip-width"
+DOUBT = doubt_of_mark(MarkRead(1, 8.1234, "mm", 0.18, BUDGET, 10.0, 1.0, card_id=1))
+
+
+@pytest.fixture
+def story(shop: ShopRecord) -> PhotoStory:
+    """The rotor with photos of both sides."""
+    return a_photographed_rotor(shop)
+
+
+def from_photos(story: PhotoStory) -> int:
+    """How many readings are tied to marks."""
+    with story.record.reading() as connection:
+        return connection.execute(select(func.count()).select_from(PhotoReading)).scalar_one()
+
+
+def typed(story: PhotoStory, name: str = WIDTH) -> tuple[str, ...]:
+    """The readings of the removed part as they were typed."""
+    return story.pair().typed.get((name, "removed"), ())
+
+
+def write(story: PhotoStory, text: str, tool: str = "", unit: str = "mm") -> None:
+    """Leave the field of the removed part with this text in it."""
+    pair = story.rotor.pair
+    actions.write_readings(story.record, pair, known(WIDTH), "removed", text, tool, unit)
+
+
+def test_a_mark_becomes_a_reading_with_its_own_doubt(story: PhotoStory) -> None:
+    mark = story.mark("removed", 8.1234)
+    done = story.take(WIDTH, "removed", mark)
+    assert done.words == "Take a reading from the photo"
+    pair = story.pair()
+    assert Reading("removed", WIDTH, (8.1234,), "photo", (DOUBT,)) in pair.readings
+    assert typed(story) == ("8.12",)
+    assert pair.marks == {(WIDTH, "removed"): (mark,)}
+    assert pair.instruments_used[WIDTH, "removed"] == "photo"
+    judged = judge(pair, kinds()["distributor-rotor"], {}).dimension(WIDTH)
+    assert judged is not None
+    assert judged.removed is not None
+    assert judged.removed.expanded_uncertainty == pytest.approx(0.174, abs=0.003)
+
+
+def test_undo_takes_it_back_and_redo_brings_it_again(story: PhotoStory) -> None:
+    story.take(WIDTH, "removed", story.mark("removed", 8.12))
+    before = story.pair()
+    assert story.record.undo().words == "Take a reading from the photo"
+    assert (from_photos(story), typed(story)) == (0, ())
+    story.record.redo()
+    assert story.pair() == before
+
+
+def test_taking_it_again_changes_nothing_but_the_value(story: PhotoStory) -> None:
+    mark = story.mark("removed", 8.12)
+    story.take(WIDTH, "removed", mark)
+    assert story.take(WIDTH, "removed", mark).seq is None
+    with story.record.deed("Move the mark") as deed:
+        deed.change(Mark, mark, value=8.30)
+    story.take(WIDTH, "removed", mark)
+    assert typed(story) == ("8.30",)
+
+
+@pytest.mark.parametrize(
+    ("name", "changed", "said"),
+    [
+        (WIDTH, {"value": None}, "says no size yet"),
+        (WIDTH, {"budget": None}, "says no size yet"),
+        (WIDTH, {"budget": '{"pointing": NaN}'}, "says no size yet"),
+        (WIDTH, {"unit": "deg"}, "is a length, and this mark gives an angle"),
+        (WIDTH, {"unit": ""}, "is a length, and this mark gives a count"),
+        (WIDTH, {"unit": "%"}, "this mark gives a value in %"),
+        ("fixing-holes", {}, "is a count, and this mark gives a length"),
+        ("resistance", {}, "is a value in kohm"),
+        (WIDTH, {"value": -1.0}, "below zero"),
+    ],
+)
+def test_what_cannot_be_a_reading_is_refused(
+    story: PhotoStory, name: str, changed: dict[str, object], said: str
+) -> None:
+    mark = story.mark("removed", **({"value": 8.12} | changed))
+    with pytest.raises(ShopTrouble, match=said):
+        story.take(name, "removed", mark)
+    assert from_photos(story) == 0
+
+
+def test_the_photo_of_the_other_part_is_refused(story: PhotoStory) -> None:
+    mark = story.mark("removed", 8.12)
+    with pytest.raises(ShopTrouble, match="doesn't stand for the replacement"):
+        story.take(WIDTH, "replacement", mark)
+    with pytest.raises(ShopTrouble, match="not on the photo any more"):
+        story.take(WIDTH, "removed", mark + 1)
+
+
+def test_a_count_counts(story: PhotoStory) -> None:
+    pair, holes = story.rotor.pair, known("fixing-holes")
+    actions.write_readings(story.record, pair, holes, "removed", "")
+    mark = story.mark("removed", 2.0, unit="", budget=None, expanded_u=None, kind="count")
+    story.take("fixing-holes", "removed", mark)
+    assert typed(story, "fixing-holes") == ("2",)
+    judged = judge(story.pair(), kinds()["distributor-rotor"], {}).dimension("fixing-holes")
+    assert judged is not None
+    assert judged.verdict == "same"
+
+
+def test_a_reading_follows_its_mark_within_the_same_deed(story: PhotoStory) -> None:
+    old, _ = story.both_taken(WIDTH, 8.12, 8.64)
+    before = story.pair()
+    with story.record.deed("Move the mark") as deed:
+        wider = json.dumps(BUDGET | {"pointing": 0.2})
+        deed.change(Mark, old, value=8.3123, budget=wider, height_mm=12.0)
+        follow(deed, old)
+    moved = next(one for one in story.pair().readings if one.photo and one.side == "removed")
+    assert moved.values == (8.3123,)
+    assert moved.photo == (replace(DOUBT, pointing=0.2, shared_key="card 1, 12 ± 1 mm up"),)
+    assert typed(story) == ("8.31",)
+    assert story.record.undo().words == "Move the mark"
+    assert story.pair() == before
+
+
+def test_a_mark_that_says_nothing_any_more_leaves_what_was_read(story: PhotoStory) -> None:
+    old, _ = story.both_taken(WIDTH, 8.12, 8.64)
+    before = story.pair()
+    with story.record.deed("Forget the scale") as deed:
+        deed.change(Mark, old, value=None, budget=None)
+        follow(deed, old)
+    assert story.pair() == before
+
+
+@pytest.mark.parametrize(
+    ("text", "unit", "now"),
+    [
+        ("8.12; 8.10", "mm", ("8.12", "8.10")),
+        ("8.10; 8.12", "mm", ("8.12", "8.10")),
+        ("8.12 mm; 0.32", "inch", ("8.12", "0.32 in")),
+    ],
+)
+def test_typing_beside_it_keeps_it_a_photo_reading(
+    story: PhotoStory, text: str, unit: str, now: tuple[str, ...]
+) -> None:
+    mark = story.mark("removed", 8.1234)
+    story.take(WIDTH, "removed", mark)
+    write(story, text, "calliper", unit)
+    assert typed(story) == now
+    pair = story.pair()
+    assert pair.marks[WIDTH, "removed"] == (mark, None)
+    assert Reading("removed", WIDTH, (8.1234,), "photo", (DOUBT,)) in pair.readings
+    assert pair.instruments_used[WIDTH, "removed"] == "calliper"
+
+
+def test_another_instrument_chosen_leaves_it_a_photo_reading(story: PhotoStory) -> None:
+    story.take(WIDTH, "removed", story.mark("removed", 8.1234))
+    write(story, "8.12", "calliper")
+    assert from_photos(story) == 1
+    assert story.pair().instruments_used[WIDTH, "removed"] == "photo"
+
+
+def test_two_marks_that_read_alike_are_both_kept(story: PhotoStory) -> None:
+    marks = [story.mark("removed", value) for value in (8.121, 8.122)]
+    for mark in marks:
+        story.take(WIDTH, "removed", mark)
+    write(story, "8.12; 8.12; 8.12")
+    assert story.pair().marks[WIDTH, "removed"] == (*marks, None)
+    write(story, "8.12")
+    assert from_photos(story) == 1
+
+
+def test_what_is_rubbed_out_of_the_field_is_gone_and_undo_brings_it_back(
+    story: PhotoStory,
+) -> None:
+    story.take(WIDTH, "removed", story.mark("removed", 8.1234))
+    before = story.pair()
+    write(story, "8.13")
+    assert from_photos(story) == 0
+    assert typed(story) == ("8.13",)
+    story.record.undo()
+    assert story.pair() == before
+
+
+def test_a_pair_goes_with_its_photo_readings_and_comes_back_with_them(story: PhotoStory) -> None:
+    story.both_taken(WIDTH, 8.12, 8.64)
+    before = story.pair()
+    actions.take_pair_away(story.record, story.rotor.pair)
+    assert from_photos(story) == 0
+    story.record.undo()
+    assert story.pair() == before
+
+
+def test_the_whole_record_is_judged_as_each_page_is(story: PhotoStory) -> None:
+    story.both_taken(WIDTH, 8.12, 8.64)
+    story.rotor.read(WIDTH, "8.12; 8.15", "")
+    with story.record.reading() as connection:
+        found = verdicts_of_record(connection, kinds(), {})
+    alone = judge(story.pair(), kinds()["distributor-rotor"], {})
+    assert found == {story.rotor.pair: alone.verdict}
+
+
+def test_a_doubt_that_cannot_be_read_counts_as_read_off_by_eye(story: PhotoStory) -> None:
+    story.take(WIDTH, "removed", story.mark("removed", 8.1234))
+    with story.record.deed("Break it") as deed:
+        deed.change(PhotoReading, 1, doubt="{}")
+    assert Reading("removed", WIDTH, (8.1234,), "photo") in story.pair().readings
+    with story.record.reading() as connection:
+        assert verdicts_of_record(connection, kinds(), {})
+        assert list(bench_problems(connection)) == [
+            f"The uncertainty of the reading {last_reading(connection)} from a photo can't be read."
+        ]
+
+
+def last_reading(connection: Connection) -> int:
+    """The id of the newest reading."""
+    return int(connection.execute(select(func.max(ReadingRow.id))).scalar_one())

@@ -1,0 +1,195 @@
+"""Marks printed over a photo: where their lines and words come to stand."""
+
+from __future__ import annotations
+
+import json
+from dataclasses import replace
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from desktop_app.parts_compared.sheet import sheet_bytes
+from desktop_app.parts_compared.sheet_facts import (
+    MarkPrinted,
+    OverlayPrinted,
+    SheetFacts,
+)
+from desktop_app.parts_compared.sheet_marks import free_place, strokes
+from desktop_app.parts_compared.stored_sheet import read_sheet
+from desktop_app.shop_record.house_rules import change_rule
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.trouble import ShopTrouble
+from tests.part_photos.bench_pictures import encoded, picture
+from tests.parts_compared.photo_story import a_photographed_rotor
+from tests.parts_compared.sheet_story import TOP, a_rotor, jpegs_in, kinds, page_count, words_in
+
+LENGTH = MarkPrinted((), (((0.2, 0.3), (0.7, 0.3)),), (), (0.45, 0.3), "tip width 8.12 ± 0.17 mm")
+NOTE = MarkPrinted((), (), (((0.9, 0.9), (0.5, 0.5)),), (0.9, 0.9), "burned here")
+HOW = "bench card, camera 12° off straight down, 312 mm away"
+BARE = "bare metal"
+share = st.floats(0, 1)
+
+
+def facts(shop: ShopRecord, *marks: MarkPrinted) -> SheetFacts:
+    """The sheet of the rotor with both photos, the old one with these marks."""
+    story = a_rotor(shop)
+    story.photograph(TOP, encoded(picture(640, 480)), encoded(picture(480, 640)))
+    return with_view(read_sheet(shop, story.job, kinds()), marks)
+
+
+def with_view(
+    sheet: SheetFacts, marks: tuple[MarkPrinted, ...], overlay: OverlayPrinted | None = None
+) -> SheetFacts:
+    """The same sheet with marks on the old photo, and an overlay."""
+    (pair,) = sheet.pairs
+    (view,) = pair.views
+    assert view.removed is not None
+    old = replace(view.removed, marks=marks, scaled_by=HOW)
+    seen = replace(view, removed=old, overlay=overlay)
+    return replace(sheet, pairs=(replace(pair, views=(seen,)),))
+
+
+def test_marks_stand_with_their_words_and_how_they_were_measured(shop: ShopRecord) -> None:
+    sheet = facts(shop, LENGTH, NOTE)
+    words = words_in(sheet_bytes(sheet))
+    assert "tip width 8.12 ± 0.17 mm" in words
+    assert "burned here" in words
+    assert f"Marks on the photos: ◆ {HOW}." in words
+    assert "± is what the photo leaves open at 95 % coverage" in words
+    assert page_count(sheet_bytes(sheet)) == 2
+    plain = words_in(sheet_bytes(with_view(sheet, ())))
+    assert "Marks on the photos" not in plain
+    assert page_count(sheet_bytes(with_view(sheet, ()))) == 2
+
+
+def test_the_photo_below_the_marks_is_whole_and_the_sheet_is_always_the_same(
+    shop: ShopRecord,
+) -> None:
+    sheet = facts(shop, LENGTH, NOTE)
+    assert sheet_bytes(sheet) == sheet_bytes(sheet)
+    marked, bare = (jpegs_in(sheet_bytes(one)) for one in (sheet, with_view(sheet, ())))
+    assert [one.tobytes() for one in marked] == [one.tobytes() for one in bare]
+
+
+def test_the_overlay_is_printed_below_the_photos_on_the_same_two_pages(shop: ShopRecord) -> None:
+    sheet = facts(shop, LENGTH)
+    laid = OverlayPrinted(encoded(picture(600, 400)), "The largest difference is 0.5 mm.")
+    printed = sheet_bytes(with_view(sheet, (LENGTH,), laid))
+    assert "The new part laid over the old one The largest difference is 0.5 mm." in (
+        words_in(printed)
+    )
+    assert len(jpegs_in(printed)) == 3
+    assert page_count(printed) == 2
+    missing = OverlayPrinted(None, "A photo in the shop's folder can't be read any more.")
+    words = words_in(sheet_bytes(with_view(sheet, (), missing)))
+    assert "The new part laid over the old one: A photo in the shop's folder" in words
+
+
+def test_lines_stand_where_they_were_drawn(shop: ShopRecord) -> None:
+    line, *ticks = strokes(LENGTH, 100.0, 50.0)
+    assert line == ((20.0, 35.0), (70.0, 35.0))
+    assert [sorted(one) for one in ticks] == [
+        [(20.0, 32.0), (20.0, 38.0)],
+        [(70.0, 32.0), (70.0, 38.0)],
+    ]
+    shaft, head = strokes(NOTE, 100.0, 50.0)
+    assert shaft[1] == head[1] == (50.0, 25.0)
+    assert strokes(replace(LENGTH, sizes=(((0.5, 0.5), (0.5, 0.5)),)), 10, 10)[1]
+
+
+@given(st.lists(st.tuples(share, share), max_size=8))
+def test_words_stay_inside_the_picture_and_off_each_other(spots: list[tuple[float, float]]) -> None:
+    taken: list[tuple[float, float, float, float]] = []
+    for x, y in spots:
+        box = free_place((x * 200, y * 150), (80.0, 9.5), (200.0, 150.0), taken)
+        assert box[0] >= 0
+        assert box[1] >= 0
+        assert box[2] <= 200.001
+        assert box[3] <= 150.001
+        assert not any(
+            box[0] < one[2] and one[0] < box[2] and box[1] < one[3] and one[1] < box[3]
+            for one in taken
+        )
+        taken.append(box)
+
+
+@pytest.mark.parametrize(
+    ("size", "corner"), [((300.0, 9.5), (0.0, 52.0)), ((80.0, 200.0), (10.0, 0.0))]
+)
+def test_words_larger_than_the_picture_begin_in_it(
+    size: tuple[float, float], corner: tuple[float, float]
+) -> None:
+    assert free_place((50.0, 50.0), size, (200.0, 150.0), [])[:2] == corner
+
+
+def test_what_is_kept_of_marks_and_overlay_comes_onto_the_sheet(shop: ShopRecord) -> None:
+    story = a_photographed_rotor(shop)
+    story.mark("removed", 8.1234, words="tip width")
+    story.mark("removed", None, kind="note", points="[[10, 10], [50, 50]]", words="burned here")
+    circle = "[[100, 100], [200, 100], [150, 150], [150, 50]]"
+    story.mark("removed", 20.9, kind="circle", points=circle, words="hub")
+    story.take("tip-width", "replacement", story.mark("replacement", 8.64))
+    story.lay_over(10.0)
+    sheet = read_sheet(shop, story.rotor.job, kinds())
+    (view,) = sheet.pairs[0].views
+    assert view.removed is not None
+    length, note, hub = view.removed.marks
+    assert length.sizes == (
+        (
+            (pytest.approx(100.5 / 640), pytest.approx(100.5 / 480)),
+            (pytest.approx(300.5 / 640), pytest.approx(100.5 / 480)),
+        ),
+    )
+    assert length.words == "tip width 8.12 ± 0.18 mm"
+    assert note.words == "burned here"
+    assert len(hub.lines[0]) > 30
+    assert view.overlay is not None
+    words = words_in(sheet_bytes(sheet))
+    assert "Marks on the photos: ◆ bench card, camera 0° off straight down, 312 mm away" in words
+    assert "hub 20.90 ± 0.18 mm" in words
+    assert "marks on the photos (each with the uncertainty of its own budget)" in words
+    assert "Both photos lie over each other, half and half." in words
+    change_rule(shop, "length_unit", "inch")
+    words = words_in(sheet_bytes(read_sheet(shop, story.rotor.job, kinds())))
+    assert "tip width 0.3198 ± 0.0071 in" in words
+    assert "12.3 in away" in words
+
+
+def test_a_surface_is_printed_as_a_number_with_its_method(shop: ShopRecord) -> None:
+    story = a_photographed_rotor(shop)
+    corners = "[[100, 100], [200, 100], [200, 200]]"
+    how = {"method": "counted are dots.", "warnings": ["No white was given."]}
+    share = {"kind": "surface", "points": corners, "unit": "%", "budget": None}
+    share |= {"settings": json.dumps(how), "expanded_u": 4.0}
+    story.mark("removed", 12.0, words="Tip", **share)
+    story.mark("removed", 40.0, words="hub", **share)
+    story.mark("replacement", 3.0, words="tip", **share)
+    story.mark("removed", None, kind="bare-metal", points=corners, unit=None)
+    sheet = read_sheet(shop, story.rotor.job, kinds())
+    (view,) = sheet.pairs[0].views
+    assert view.removed is not None
+    assert [one.words for one in view.removed.marks] == ["Tip 12 ± 4 %", "hub 40 ± 4 %", BARE]
+    assert len(view.removed.marks[0].lines[0]) == 4  # three corners, and closed
+    words = words_in(sheet_bytes(sheet))
+    said = "of this surface has another colour than bare metal. How: counted are dots. No white"
+    places = [
+        words.index(f"{start} ± 4 % {said}")
+        for start in ("◆ Tip: 12", "● tip: 3", "◆ hub: 40")  # old and new of one name together
+    ]
+    assert places == sorted(places)
+    assert "Marks on the photos" not in words  # no size rests on the card
+
+
+def test_a_surface_is_no_reading_of_a_dimension(shop: ShopRecord) -> None:
+    story = a_photographed_rotor(shop)
+    share = story.mark("removed", 12.0, kind="surface", unit="%", budget=None)
+    with pytest.raises(ShopTrouble, match="can't be a reading"):
+        story.take("tip-width", "removed", share)
+
+
+def test_an_overlay_that_is_not_for_the_sheet_stays_off_it(shop: ShopRecord) -> None:
+    story = a_photographed_rotor(shop)
+    story.lay_over(10.0, on_sheet=0)
+    (view,) = read_sheet(shop, story.rotor.job, kinds()).pairs[0].views
+    assert view.overlay is None
