@@ -20,11 +20,23 @@ class BenchDimension(NamedTuple):
     mark_type: MarkType
 
 
+class BenchHeight(NamedTuple):
+    """A reading of the part that may be a height above the card: the range it lies in, mm."""
+
+    label: str
+    value_mm: float
+    half_width_mm: float
+
+
 class BenchReadings(Protocol):
     """The readings of one pair; a side is "removed" or "replacement"."""
 
     def dimensions(self, side: str) -> Sequence[BenchDimension]:
         """Return the dimensions that a mark on a photo of this side can be the reading of."""
+        ...
+
+    def heights(self, side: str) -> Sequence[BenchHeight]:
+        """Return what was read in mm of this side's part, for a mark's height above the card."""
         ...
 
     def take(self, mark_id: int, side: str, dimension: str) -> None:

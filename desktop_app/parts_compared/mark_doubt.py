@@ -62,6 +62,12 @@ def doubt_of_mark(mark: MarkRead) -> PhotoDoubt:
 
 def check_fits(mark: MarkRead, dimension: Dimension) -> None:
     """Raise a ShopTrouble where the mark can't be a reading of the dimension."""
+    if mark.unit == "%":
+        raise ShopTrouble(
+            "The share of a surface is a help to the eye, no reading of a dimension.",
+            kept="The mark stays as it is.",
+            do="Note what was seen on the part under its condition.",
+        )
     if mark.value is None:
         raise ShopTrouble(
             "This mark says no size yet, so it can't be a reading.",

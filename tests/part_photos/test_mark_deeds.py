@@ -83,7 +83,7 @@ def test_a_scale_gives_all_marks_their_size_and_takes_it_again(
     assert mark.unit == "mm"
     assert mark.expanded_u is not None
     assert mark.expanded_u > 0
-    assert set(mark.budget) == {"pointing", "scale", "height", "print"}
+    assert set(mark.budget) == {"pointing", "scale", "height", "lens", "print"}
     assert heard == [mark_id]
     with record.reading() as connection:
         scale = scale_of_photo(connection, photos[0])

@@ -92,7 +92,7 @@ def test_taking_it_again_changes_nothing_but_the_value(story: PhotoStory) -> Non
         (WIDTH, {"budget": '{"pointing": NaN}'}, "says no size yet"),
         (WIDTH, {"unit": "deg"}, "is a length, and this mark gives an angle"),
         (WIDTH, {"unit": ""}, "is a length, and this mark gives a count"),
-        (WIDTH, {"unit": "%"}, "this mark gives a value in %"),
+        (WIDTH, {"unit": "%"}, "a help to the eye, no reading"),
         ("fixing-holes", {}, "is a count, and this mark gives a length"),
         ("resistance", {}, "is a value in kohm"),
         (WIDTH, {"value": -1.0}, "below zero"),

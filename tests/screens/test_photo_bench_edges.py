@@ -9,10 +9,10 @@ import numpy as np
 import pytest
 from PIL import Image
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication, QPushButton
+from PySide6.QtWidgets import QApplication, QLineEdit, QPushButton
 from pytestqt.qtbot import QtBot
 
-from desktop_app.part_photos.bench_readings import BenchDimension
+from desktop_app.part_photos.bench_readings import BenchDimension, BenchHeight
 from desktop_app.part_photos.screen.bench_page import PhotoBench
 from desktop_app.shop_record.deed import Deed
 from desktop_app.shop_record.record import create_shop
@@ -64,6 +64,10 @@ class Readings:
             BenchDimension("protrusion", "protrusion", "mm", "length"),
             BenchDimension("bend", "bend of the arm", "°", "angle"),
         ]
+
+    def heights(self, side: str) -> Sequence[BenchHeight]:
+        """What the calliper said of its height."""
+        return [BenchHeight("tip height", 12.3456, 0.0321)]
 
     def take(self, mark_id: int, side: str, dimension: str) -> None:
         """Remember it."""
@@ -145,6 +149,24 @@ def open_menu(bench: PhotoBench) -> list[str]:
 
 def _use(bench: PhotoBench) -> QPushButton:
     return next(one for one in bench.findChildren(QPushButton) if one.text() == USE)
+
+
+def test_a_height_is_taken_from_another_reading_of_the_part(
+    qtbot: QtBot, desk: Desk, job_id: int
+) -> None:
+    bench = open_bench(qtbot, desk, job_id, plate(), readings=Readings())
+    press(qtbot, bench, "Draw: Length")
+    click(qtbot, old_stage(bench), (100, 150), (299, 150))
+    lend = next(b for b in bench.findChildren(QPushButton) if b.text().startswith("Height from"))
+    lend.menu().aboutToShow.emit()
+    (only,) = lend.menu().actions()
+    assert only.text() == "tip height: 12.346 ± 0.05"
+    only.trigger()
+    mark = marks_kept(desk, bench)[0].mark
+    assert (mark.height_mm, mark.height_u_mm) == (12.346, 0.05)
+    assert named(bench, QLineEdit, "Height above the card").text() == "12.346"
+    desk.undo()
+    assert marks_kept(desk, bench)[0].mark.height_mm == 0
 
 
 def test_a_mark_becomes_the_reading_of_a_dimension_and_the_reading_follows(

@@ -125,3 +125,14 @@ def test_the_photo_bench_takes_readings_through_the_pair(story: PhotoStory, benc
         pair.follow(deed, mark)
     bench.reread()
     assert named(bench, QLineEdit, FIELD).text() == "8.40"
+
+
+def test_heights_for_marks_are_what_was_read_of_that_part(
+    story: PhotoStory, bench: Bench, qtbot: Any
+) -> None:
+    pair = BenchReadingsOfPair(bench.desk, story.rotor.pair, all_kinds()["distributor-rotor"])
+    retype(bench, qtbot, FIELD, "8.12; 8.16")
+    height = next(one for one in pair.heights("removed") if one.label == "tip width")
+    assert height.value_mm == pytest.approx(8.14)
+    assert 0.02 < height.half_width_mm < 0.3
+    assert "tip width" not in {one.label for one in pair.heights("replacement")}

@@ -16,6 +16,7 @@ from desktop_app.part_photos.overlay.trust import (
     CLICK_TWO,
     click_trouble,
     edges_disagree,
+    fits_badly,
     is_loose,
     outline_trouble,
 )
@@ -95,15 +96,10 @@ def by_clicks(
     except PhotoCannot:
         return _clicked(old, new, move, points, rms, height_mm)
     fit = _near_clicks(old_part, new_part, move)
-    agrees = fit is not None and fit.inliers >= 0.6 and fit.overlap >= 0.7
-    if (
-        fit is None
-        or not agrees
-        or is_loose(fit)
-        or _apart(fit.move, move, points) > 2 * CLICK_REACH_MM
-    ):
+    if fit is None or _apart(fit.move, move, points) > 2 * CLICK_REACH_MM:
         return _clicked(old, new, move, points, rms, height_mm)
-    if edges_disagree(fit, edges_off_mm(old_part.view, new_part.view, old_part.outline, fit.move)):
+    off = edges_off_mm(old_part.view, new_part.view, old_part.outline, fit.move)
+    if fits_badly(fit) or is_loose(fit) or edges_disagree(fit, off):
         return _clicked(old, new, move, points, rms, height_mm)
     method: Method = "card, two clicks and outline"
     return _laid(old, new, old_part, new_part, fit, height_mm, method)

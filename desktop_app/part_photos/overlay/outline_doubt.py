@@ -104,7 +104,8 @@ def _inside(line: NDArray[np.float64], points: NDArray[np.float64]) -> NDArray[n
     cv2.fillPoly(filled, [np.round((line - low) / WALK_MM * 32).astype(np.int32)], 1, shift=4)
     x, y = np.moveaxis(np.round((points - low) / WALK_MM * 2).astype(int), -1, 0)
     there = (x >= 0) & (y >= 0) & (x < wide) & (y < high)
-    return there & (filled[np.clip(y, 0, high - 1), np.clip(x, 0, wide - 1)] > 0)
+    inside = filled[np.clip(y, 0, high - 1), np.clip(x, 0, wide - 1)] > 0
+    return np.asarray(there & inside, np.bool_)
 
 
 def _rigid_rows(

@@ -1,4 +1,4 @@
-"""A rim of the part as pale as the paper: burnt metal, oxide, dried cleaner. Its colour tells it."""
+"""A rim of the part as pale as the paper, burnt metal or oxide: told by its colour."""
 
 from __future__ import annotations
 

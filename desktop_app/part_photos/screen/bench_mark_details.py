@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+import math
 from functools import partial
 
-from PySide6.QtCore import Signal, Slot
+from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtWidgets import QHBoxLayout, QMenu, QPushButton, QVBoxLayout, QWidget
 
 from desktop_app.part_photos.bench_readings import BenchReadings
@@ -27,6 +28,7 @@ from desktop_app.shop_window.fields import Labelled, LineField
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.texts import plain_label, tooltip
 
+LEAST_HEIGHT_U_MM = 0.05  # a part on paper lies no better than that; common practice, no source
 USUAL_HEIGHT_U_MM = 0.5  # a height read off a steel rule; common practice, no source
 _HEIGHT_HINT = (
     "0 is on the card. What stands higher looks larger: 1 mm of height unsaid is 0.3 % of a "
@@ -60,6 +62,10 @@ class MarkDetails(QWidget):
         self._name = LineField("What the note says" if note else "Name of the mark", self._rename)
         self._height = LineField("Height above the card", self._set_height)
         self._height_u = LineField("Height plus or minus", self._set_height)
+        self._lend = QPushButton("Height from a reading …")
+        self._lend.setToolTip(tooltip("Take what was read of this part as the mark's height."))
+        self._lend.setMenu(QMenu(self._lend))
+        self._lend.menu().aboutToShow.connect(self._fill_heights)
         self._hint = plain_label(_HEIGHT_HINT, "quiet", wrap=True)
         self._budget = plain_label("", wrap=True)
         self._method = plain_label("", "quiet", wrap=True)
@@ -86,6 +92,8 @@ class MarkDetails(QWidget):
         fields.addWidget(Labelled(f"Height above the card, {unit}", self._height))
         fields.addWidget(Labelled("±", self._height_u))
         heights.addLayout(fields)
+        heights.addWidget(self._lend, 0, Qt.AlignmentFlag.AlignLeft)
+        self._lend.setVisible(self._readings is not None)
         heights.addWidget(self._hint)
         kind = self._kept.mark.type
         self._heights.setVisible(kind in SIZED)
@@ -173,6 +181,21 @@ class MarkDetails(QWidget):
                 menu.addAction(label, partial(self._take, name))
         if menu.isEmpty():
             menu.addAction("No dimension of this part is measured so").setEnabled(False)
+
+    @Slot()
+    def _fill_heights(self) -> None:
+        menu, unit = self._lend.menu(), self._desk.rules.length_unit
+        menu.clear()
+        for one in self._readings.heights(self._side) if self._readings is not None else ():
+            half = math.ceil(100 * max(one.half_width_mm, LEAST_HEIGHT_U_MM)) / 100
+            height = round(one.value_mm, 3)
+            words = f"{one.label}: {shown_height(height, unit)} ± {shown_height(half, unit)}"
+            menu.addAction(words, partial(self._lend_height, height, half))
+        if menu.isEmpty():
+            menu.addAction("Nothing was read of this part in mm yet").setEnabled(False)
+
+    def _lend_height(self, height: float, half_width: float) -> None:
+        self._desk.do(set_height, self.mark_id, height, half_width, self._follow)
 
     def _take(self, dimension: str) -> None:
         if self._readings is not None:

@@ -4,12 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from desktop_app.part_photos.bench_readings import BenchDimension
+from desktop_app.part_photos.bench_readings import BenchDimension, BenchHeight
 from desktop_app.parts_compared import photo_reading_actions as actions
 from desktop_app.parts_compared.in_shop_unit import SPOKEN_UNITS
 from desktop_app.parts_compared.mark_for_dimension import mark_for
+from desktop_app.parts_compared.pair_view import judge
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.reading import SIDES, Side
+from desktop_app.parts_compared.stored_pairs import drawer, read_pair
 from desktop_app.parts_compared.stored_photo_readings import readings_from_mark
 from desktop_app.shop_record.deed import Deed
 from desktop_app.shop_window.desk import Desk
@@ -30,6 +32,18 @@ class BenchReadingsOfPair:
             for one in self._kind.dimensions
             if (mark := mark_for(one)) is not None
         ]
+
+    def heights(self, side: str) -> Sequence[BenchHeight]:
+        """Return the lengths that were read of this side's part, with their expanded doubt."""
+        pair, tools = self._desk.ask(read_pair, self._pair_id), self._desk.ask(drawer)
+        if pair is None or tools is None:
+            return ()
+        found = []
+        for one in judge(pair, self._kind, tools).dimensions:
+            read = one.removed if _side(side) == SIDES[0] else one.replacement
+            if one.unit == "mm" and read is not None and isinstance(read.value, float):
+                found.append(BenchHeight(one.label, read.value, read.expanded_uncertainty or 0.0))
+        return found
 
     def take(self, mark_id: int, side: str, dimension: str) -> None:
         """Make a mark the reading of a dimension; a refusal is told at the desk."""
