@@ -6,7 +6,12 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from desktop_app.part_photos.camera.plane_scale import PlaneScale
-from desktop_app.part_photos.marks.edge_near import ALONE_PX, USUAL_BLUR_PX, edge_near
+from desktop_app.part_photos.marks.edge_near import (
+    ALONE_PX,
+    REACH_PX,
+    USUAL_BLUR_PX,
+    edge_near,
+)
 from desktop_app.part_photos.marks.mark import SIZED, Mark, Pixel
 from desktop_app.part_photos.marks.snap_ways import bend_of, ways_of
 from desktop_app.part_photos.marks.wall_near import feet_of, hides_a_wall
@@ -78,7 +83,7 @@ def _moved(
     if found is None:
         return None
     edge, wider = point + found * way, max(blur, USUAL_BLUR_PX) / USUAL_BLUR_PX
-    hidden = hides_a_wall(pixels.rgb, edge, way, foot, wider, ALONE_PX * wider)
+    hidden = hides_a_wall(pixels.rgb, edge, way, foot, wider, (ALONE_PX + REACH_PX) * wider)
     return None if hidden else edge
 
 

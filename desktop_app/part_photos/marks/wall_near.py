@@ -32,7 +32,7 @@ def feet_of(points_px: Floats, ways: Floats, height_mm: float, scale: PlaneScale
 
 
 def hides_a_wall(
-    rgb: NDArray[np.uint8], edge: Floats, way: Floats, foot_px: float, wider: float, alone_px: float
+    rgb: NDArray[np.uint8], edge: Floats, way: Floats, foot_px: float, wider: float, far_px: float
 ) -> bool:
     """Whether an edge may be the foot of a wall instead of its rim.
 
@@ -41,7 +41,7 @@ def hides_a_wall(
     """
     import numpy as np
 
-    if not NARROWEST_PX * wider < abs(foot_px) < alone_px:
+    if not NARROWEST_PX * wider < abs(foot_px) < far_px:
         return False
     beside = edge + np.array([[-1.0], [1.0]]) * (BESIDE_PX * wider + abs(foot_px)) * way
     columns, rows = np.clip(
