@@ -31,7 +31,11 @@ _ROOM = 420.0  # screen pixels around a mark for its words
 
 @dataclass(frozen=True, slots=True)
 class MarkShown:
-    """A mark as the stage shows it now; `point` is the one that the keys move."""
+    """A mark as the stage shows it now; `point` is the one that the keys move.
+
+    `below` tells that its words stand under it: every second mark's do, so that neighbours' words
+    don't hide each other.
+    """
 
     mark: Mark
     label: str = ""
@@ -39,6 +43,7 @@ class MarkShown:
     chosen: bool = False
     point: int | None = None
     draft: bool = False
+    below: bool = False
 
 
 class MarkItem(QGraphicsItem):
@@ -87,7 +92,9 @@ class MarkItem(QGraphicsItem):
         painter.strokePath(path, QPen(INK, 1.6, style))
         self._draw_points(painter, to_screen)
         if widget is not None and self.shown.label:  # the magnifier shows the spot, not the words
-            draw_label(painter, to_screen.map(QPointF(*self.lines.label_at)), self.shown.label)
+            at = to_screen.map(QPointF(*self.lines.label_at))
+            room = label_box(painter, at, self.shown.label, widget.width(), self.shown.below)
+            draw_words(painter, room, self.shown.label)
         painter.restore()
 
     def _path(self, to_screen: QTransform) -> QPainterPath:
@@ -119,20 +126,20 @@ class MarkItem(QGraphicsItem):
                 _draw_handle(painter, at, 2.5, INK)
 
 
-def draw_label(painter: QPainter, at: QPointF, words: str) -> None:
-    """Write words beside a point of the screen, dark on a light ground."""
-    draw_words(painter, label_box(painter, at, words), words)
-
-
-def label_box(painter: QPainter, at: QPointF, words: str) -> QRectF:
-    """Return the room that words take beside a point of the screen."""
+def label_box(
+    painter: QPainter, at: QPointF, words: str, stage: int | None = None, below: bool = False
+) -> QRectF:
+    """Return the room that words take beside a point of the screen; `stage` is how wide that is."""
     size = QFontMetrics(_small(painter)).size(0, words)
-    width = min(size.width(), int(_ROOM) - 40)
-    box = QRectF(at.x() + 12, at.y() - 12 - size.height(), width + 12, size.height() + 4)
-    if box.right() > painter.viewport().width():  # on the other side where the stage ends
-        box.moveRight(at.x() - 12)
+    width, high = min(size.width(), int(_ROOM) - 40) + 12, size.height()
+    box = QRectF(at.x() + 12, at.y() + 14 if below else at.y() - 14 - high, width, high + 4)
+    edge = (stage or painter.viewport().width()) - 4.0
+    if box.right() > edge:
+        box.moveRight(edge)
+    if box.left() < 4:
+        box.moveLeft(4)
     if box.top() < 0:
-        box.moveTop(at.y() + 12)
+        box.moveTop(at.y() + 14)
     return box
 
 

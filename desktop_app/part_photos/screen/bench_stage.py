@@ -44,12 +44,12 @@ class BenchStage(DrawingStage):
         if self._chosen not in marks:
             self._chosen = self._point = None
             self.magnifier.hide()
-        for mark_id, (mark, label, clicks) in marks.items():
+        for number, (mark_id, (mark, label, clicks)) in enumerate(marks.items()):
             if mark_id not in self._items:
                 self._items[mark_id] = MarkItem()
                 self._items[mark_id].fit_to(self.transform().m11())
                 self._scene.addItem(self._items[mark_id])
-            self._show(mark_id, MarkShown(mark, label, clicks))
+            self._show(mark_id, MarkShown(mark, label, clicks, below=number % 2 == 1))
 
     def label_mark(self, mark_id: int, label: str) -> None:
         """Change the words beside a mark, and nothing else."""
