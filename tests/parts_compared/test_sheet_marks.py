@@ -184,7 +184,7 @@ def test_a_surface_is_printed_as_a_number_with_its_method(shop: ShopRecord) -> N
 def test_a_surface_is_no_reading_of_a_dimension(shop: ShopRecord) -> None:
     story = a_photographed_rotor(shop)
     share = story.mark("removed", 12.0, kind="surface", unit="%", budget=None)
-    with pytest.raises(ShopTrouble, match="can't be a reading"):
+    with pytest.raises(ShopTrouble, match="no reading of a dimension"):
         story.take("tip-width", "removed", share)
 
 
