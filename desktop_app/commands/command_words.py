@@ -47,7 +47,11 @@ def photo_words(add: Add) -> None:
     one.add_argument("--paper", choices=("a4", "letter"), required=True)
     one.add_argument("--out", metavar="CARD.pdf", required=True)
     one.add_argument("--layout", metavar="CARD.json", required=True)
-    one = add("measure", "measure in a photo what a file of marks says")
+    one = add(
+        "measure",
+        "measure in a photo what a file of marks says; length_u_mm and height_u_mm are half the "
+        "width of the range that a figure certainly lies in",
+    )
     one.add_argument("inputs", metavar="PHOTO MARKS.json", nargs="+")
     one = add("align", "bring the new part's photo onto the old part's")
     one.add_argument("old", metavar="OLD")

@@ -7,7 +7,7 @@ import math
 from collections.abc import Sequence
 from dataclasses import astuple, dataclass, fields
 
-#: What stays of a height or print error that two photos share: they stand at other distances, and
+#: What stays of a print error that two photos share: they stand at other distances, and
 #: each was fitted for itself. Common practice, no source.
 STAYS = 0.1
 
@@ -19,8 +19,8 @@ class PhotoDoubt:
     `pointing` is the mark's own: where its points were placed. `camera` is the photo's: the fit of
     the camera, its lens, and how flat the paper lay. `height` comes from the height that was
     entered for the feature, `printed` from the card's print. Readings with one `shared_key` were
-    taken on the same printed card with the same entered height, so that an error of these two is
-    in both; "" shares nothing.
+    taken on the same printed card at the same height, so that an error of the print is in both;
+    "" shares nothing.
     """
 
     pointing: float
@@ -55,13 +55,14 @@ def of_the_mean(doubts: Sequence[PhotoDoubt]) -> PhotoDoubt:
 def left_between(one: PhotoDoubt, other: PhotoDoubt) -> tuple[float, ...]:
     """Return the standard uncertainties that stay in a difference, pointing aside.
 
-    Cameras are independent. What both share cancels as far as both have as much of it (fully
+    Cameras are independent, and so are heights: a worn and a new part may differ within the range
+    that was typed for both. The print of one card cancels as far as both have as much of it (fully
     correlated inputs, JCGM 100:2008, 5.2.2), except for STAYS of the larger.
     """
+    a, b = one.printed, other.printed
     shared = one.shared_key == other.shared_key != ""
-    pairs = ((one.height, other.height), (one.printed, other.printed))
-    stays = (abs(a - b) + STAYS * max(a, b) if shared else math.hypot(a, b) for a, b in pairs)
-    return one.camera, other.camera, *stays
+    printed = abs(a - b) + STAYS * max(a, b) if shared else math.hypot(a, b)
+    return one.camera, other.camera, math.hypot(one.height, other.height), printed
 
 
 def doubt_json(doubt: PhotoDoubt) -> str:

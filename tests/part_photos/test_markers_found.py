@@ -113,3 +113,11 @@ def test_a_picture_without_a_card_has_no_markers() -> None:
     noise = np.random.default_rng(1).integers(0, 256, (300, 400, 3)).astype(np.uint8)
     found = find_markers(noise, {CARD.dictionary}, 10)
     assert (found.markers, found.twice) == ((), frozenset())
+
+
+@pytest.mark.parametrize("shape", [(3, 5000, 3), (5000, 2, 3), (1, 9000, 3)])
+def test_a_strip_of_a_picture_has_no_markers_and_makes_no_trouble(
+    shape: tuple[int, int, int],
+) -> None:
+    strip = np.full(shape, 200, np.uint8)
+    assert find_markers(strip, {CARD.dictionary}, 10).markers == ()

@@ -277,3 +277,25 @@ def test_the_magnifier_shows_the_spot_and_does_not_hide_it(qtbot: QtBot, bench: 
         assert stage.magnifier.spot() == pytest.approx(pixel, abs=1)
         under = stage.viewport().mapTo(stage, spot(stage, pixel))
         assert not stage.magnifier.geometry().contains(under)
+
+
+def test_a_point_stays_on_the_photo(qtbot: QtBot, desk: Desk, bench: PhotoBench) -> None:
+    draw_length(qtbot, bench)
+    stage = old_stage(bench)
+    click(qtbot, stage, (100, 150))
+    type_keys(qtbot, stage, *[Qt.Key.Key_Left] * 14, held=CTRL)
+    bench.keep_draft()
+    assert marks_kept(desk, bench)[0].mark.points_px[0][0] == -0.5
+
+
+def test_an_emptied_height_is_not_said(qtbot: QtBot, desk: Desk, bench: PhotoBench) -> None:
+    draw_length(qtbot, bench)
+    field = named(bench, QLineEdit, "Height above the card")
+    qtbot.keyClicks(field, "12")
+    qtbot.keyClick(field, Qt.Key.Key_Return)
+    assert marks_kept(desk, bench)[0].height_known
+    field.selectAll()
+    qtbot.keyClick(field, Qt.Key.Key_Delete)
+    qtbot.keyClick(field, Qt.Key.Key_Return)
+    assert not marks_kept(desk, bench)[0].height_known
+    assert named(bench, QLineEdit, "Height plus or minus").text() == ""

@@ -105,7 +105,7 @@ def _copy(grey: Picture, longest: int) -> tuple[Picture, Floats]:
     scale = max(grey.shape) / longest
     if scale <= 1:
         return grey, np.ones(2)
-    size = (round(grey.shape[1] / scale), round(grey.shape[0] / scale))
+    size = (max(1, round(grey.shape[1] / scale)), max(1, round(grey.shape[0] / scale)))
     small = cv2.resize(grey, size, interpolation=cv2.INTER_AREA)
     return np.asarray(small, np.uint8), np.array(grey.shape[::-1]) / size
 

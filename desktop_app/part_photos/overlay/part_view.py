@@ -77,7 +77,7 @@ def _reduced(rgb: NDArray[np.uint8], step: float) -> tuple[NDArray[np.uint8], in
     import cv2
     import numpy as np
 
-    factor = max(1, int(step + 0.3))
+    factor = max(1, min(int(step + 0.3), *rgb.shape[:2]))
     if factor == 1:
         return rgb, 1
     high, wide = rgb.shape[0] // factor, rgb.shape[1] // factor

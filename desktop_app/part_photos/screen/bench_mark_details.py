@@ -164,8 +164,8 @@ class MarkDetails(QWidget):
         self._hint.setText(_HEIGHT_HINT)
         if height and doubt is None:
             doubt = USUAL_HEIGHT_U_MM  # shown at once, so that nobody takes it for exact
-        if height is None and doubt is not None:
-            height = 0.0
+        if height is None:
+            doubt = None  # not said; a height of nought is typed as 0
         if height is not None and doubt is None:
             doubt = 0.0
         return self._desk.do(set_height, self.mark_id, height, doubt, self._follow)

@@ -51,6 +51,7 @@ class BenchPhoto(QObject):
         self._desk = desk
         self._follow = follow
         self._cannot: ShopTrouble | None = None
+        self._points_before: tuple[Pixel, ...] = ()
 
     @property
     def plane(self) -> PlaneScale | None:
@@ -99,6 +100,7 @@ class BenchPhoto(QObject):
         record, photo, pixels = self._desk.record, self.photo, self.pixels
         cards = (self._desk.ask(printed_cards) or ()) if look else ()
         self.looking = look
+        self._points_before = self.known_points()[0]
 
         def work() -> tuple[PhotoPixels | None, CardFound | ShopTrouble | None]:
             _load_ahead()
@@ -117,6 +119,8 @@ class BenchPhoto(QObject):
             return
         self.looking = False
         self.pixels, found = result
+        if self.known_points()[0] != self._points_before:
+            found = None  # somebody gave two points meanwhile: these count
         if isinstance(found, CardFound):
             self._cannot = None
             there = (self.photo.id, found.scale, found.card_id, found.factor, self._follow)

@@ -169,13 +169,21 @@ class BenchStage(DrawingStage):
         if self._chosen is None or self._point is None:
             return
         item, points = self._items[self._chosen], list(self._points())
-        points[self._point] = pixel
+        points[self._point] = self._inside(pixel)
         held = item.shown.mark.snapped or (False,) * len(points)
         snapped = tuple(one and i != self._point for i, one in enumerate(held))
         mark = replace(item.shown.mark, points_px=tuple(points), snapped=snapped)
         item.shown = replace(item.shown, mark=mark)
         self._show_point()
         self.edited.emit(self._chosen, tuple(points))
+
+    def _inside(self, pixel: Pixel) -> Pixel:
+        """The nearest place on the photo: outside of it nothing can be seen, so nothing marked."""
+        photo = self.photo()
+        if photo is None:
+            return pixel
+        x, y = pixel
+        return min(max(x, -0.5), photo.width - 0.5), min(max(y, -0.5), photo.height - 0.5)
 
     def _show_point(self) -> None:
         """Draw the chosen mark with its chosen point, which is brought into sight."""
