@@ -47,6 +47,11 @@ class LineField(QLineEdit):
             return
         self._kept = text
 
+    def forget(self) -> None:
+        """Empty the field and what it knows to be kept: the same words typed again are news."""
+        self._kept = ""
+        self.clear()
+
     def unsaved(self) -> bool:
         """Tell whether something typed here is not kept yet."""
         return self.text() != self._kept

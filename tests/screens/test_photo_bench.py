@@ -299,3 +299,13 @@ def test_an_emptied_height_is_not_said(qtbot: QtBot, desk: Desk, bench: PhotoBen
     qtbot.keyClick(field, Qt.Key.Key_Return)
     assert not marks_kept(desk, bench)[0].height_known
     assert named(bench, QLineEdit, "Height plus or minus").text() == ""
+
+
+def test_better_points_for_the_same_length_are_kept(
+    qtbot: QtBot, desk: Desk, bench: PhotoBench
+) -> None:
+    give_scale(qtbot, bench, (50, 20), (350, 20), "30")
+    draw_length(qtbot, bench)
+    assert marks_kept(desk, bench)[0].value == pytest.approx(19.9, abs=0.25)
+    give_scale(qtbot, bench, (100, 20), (200, 20), "30")
+    assert marks_kept(desk, bench)[0].value == pytest.approx(59.7, abs=0.8)

@@ -81,7 +81,7 @@ class ScaleLine(QWidget):
         self._points = points
         self._points_button.setChecked(False)
         self._typing.show()
-        self._length.clear()
+        self._length.forget()
         self._hint.setText(_WARNING)
         self._length.setFocus()
 
