@@ -84,15 +84,15 @@ def test_weeks_are_turned_and_typed(page: MondayBookPage, desk: Desk, qtbot: QtB
     _press(page, qtbot, "Week before")
     _settle(desk, qtbot)
     assert _field(page).text() == "2026-W45"
-    assert _says(page, "No job was handed over in this week.")
+    qtbot.waitUntil(lambda: _says(page, "No job was handed over in this week."), timeout=WAIT)
     _press(page, qtbot, "Week after")
     _settle(desk, qtbot)
-    assert _says(page, "3 jobs left in the week")
+    qtbot.waitUntil(lambda: _says(page, "3 jobs left in the week"), timeout=WAIT)
     _field(page).clear()
     qtbot.keyClicks(_field(page), "2026-W36")
     qtbot.keyClick(_field(page), Qt.Key.Key_Return)
     _settle(desk, qtbot)
-    assert _says(page, "1 job left in the week")
+    qtbot.waitUntil(lambda: _says(page, "1 job left in the week"), timeout=WAIT)
 
 
 def test_a_week_that_is_none_is_refused_in_words(page: MondayBookPage, qtbot: QtBot) -> None:
