@@ -7,6 +7,7 @@ from typing import Any, NoReturn
 
 from desktop_app.part_photos.bench_card.card_layout import CardLayout, CardMarker, Corner
 from desktop_app.part_photos.bench_card.marker_modules import marker_count
+from desktop_app.part_photos.json_document import json_document
 from desktop_app.shop_record.trouble import ShopTrouble
 
 MOST_LETTERS = 1_000_000
@@ -129,17 +130,4 @@ def _turn(a: Corner, b: Corner, c: Corner) -> float:
 
 def _document(text: str, file: str) -> dict[str, Any]:
     accepted = "Accepted: a layout as the card command writes it."
-    if len(text) > MOST_LETTERS:
-        raise ShopTrouble(f"{file}: too long for a card's layout.", do=accepted)
-    try:
-        found = json.loads(text)
-    except RecursionError as error:
-        raise ShopTrouble(f"{file}: too deeply nested for a card's layout.", do=accepted) from error
-    except json.JSONDecodeError as error:
-        said = f"{file}: line {error.lineno}: not JSON ({error.msg})."
-        raise ShopTrouble(said, do=accepted) from error
-    except ValueError as error:  # a number with thousands of digits
-        raise ShopTrouble(f"{file}: a number in it is too long.", do=accepted) from error
-    if not isinstance(found, dict):
-        raise ShopTrouble(f"{file}: not a card's layout.", do=accepted)
-    return found
+    return json_document(text, file, "a card's layout", MOST_LETTERS, accepted)

@@ -8,6 +8,7 @@ from statistics import median
 from typing import TYPE_CHECKING
 
 from desktop_app.part_photos.bench_card.card_layout import CardLayout
+from desktop_app.part_photos.bench_card.ruler_length import UNMEASURED_U
 from desktop_app.part_photos.camera import card_refusals as cannot
 from desktop_app.part_photos.camera.camera_fit import CameraFit, fit_camera
 from desktop_app.part_photos.camera.camera_model import ARCH_AT_MM, USUAL_ARCH_MM, Priors, outward
@@ -28,8 +29,6 @@ if TYPE_CHECKING:
     from numpy.typing import NDArray
 
     Floats = NDArray[np.float64]
-
-UNREAD_PRINT_U = 0.003  # a printer nobody checked; common practice, no source
 
 
 def seen_markers(
@@ -70,7 +69,7 @@ def card_scale(
     fit = card.fit
     view = view_of(fit.values[:CAMERA], card.middle_mm)
     _refuse_by_fit(fit, view, blur_px)
-    print_u = UNREAD_PRINT_U if card_scale_u is None else card_scale_u
+    print_u = UNMEASURED_U if card_scale_u is None else card_scale_u
     return CardScale(
         theta=fit.values[:CAMERA].copy(),
         covariance=fit.covariance[:CAMERA, :CAMERA] * doubt_factor(fit, prior),

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from typing import Any, NoReturn, cast, get_args
 
 from desktop_app.part_photos.camera.two_points import TwoPointScale
+from desktop_app.part_photos.json_document import json_document
 from desktop_app.part_photos.marks.mark import OUTLINES, Mark, MarkType, Pixel
 from desktop_app.part_photos.marks.mark_shape import POINTS
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -170,17 +171,4 @@ class _Marks:
 
 def _document(text: str, file: str) -> dict[str, Any]:
     accepted = f'Accepted: {{{SCALES}, "marks": [...]}}.'
-    if len(text) > MOST_LETTERS:
-        raise ShopTrouble(f"{file}: too long for a file of marks.", do=accepted)
-    try:
-        found = json.loads(text)
-    except RecursionError as error:
-        raise ShopTrouble(f"{file}: too deeply nested for a file of marks.", do=accepted) from error
-    except json.JSONDecodeError as error:
-        said = f"{file}: line {error.lineno}: not JSON ({error.msg})."
-        raise ShopTrouble(said, do=accepted) from error
-    except ValueError as error:  # a number with thousands of digits
-        raise ShopTrouble(f"{file}: a number in it is too long.", do=accepted) from error
-    if not isinstance(found, dict):
-        raise ShopTrouble(f"{file}: not a file of marks.", do=accepted)
-    return found
+    return json_document(text, file, "a file of marks", MOST_LETTERS, accepted)
