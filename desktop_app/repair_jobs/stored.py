@@ -67,6 +67,7 @@ class Visit(Kept):
     """A vehicle is in the shop, from the hour it comes to the hour it leaves.
 
     Either `odometer_in` is a number or `odometer_unread` says why it cannot be read.
+    `odometer_source` is `read` (as is None), `told` by the customer, or `estimated`.
     """
 
     __tablename__ = "visit"
@@ -78,6 +79,7 @@ class Visit(Kept):
     odometer_in: Mapped[int | None]
     odometer_out: Mapped[int | None]
     odometer_unread: Mapped[str | None]
+    odometer_source: Mapped[str | None]
     brought_by: Mapped[str] = mapped_column(default="")
 
 
@@ -87,6 +89,9 @@ class Job(Kept):
     `cause_found` is 1 (named), 0 (not caught) or None (not said yet); `window_rule` is `first`
     (whichever ends first) or `both`. `declined` holds what was declined or left undone; "nothing"
     is an answer, None is not. `says_same` is 1 where the customer says it is the same trouble.
+    A window of 0 days has no limit in time, one of 0 miles none in distance. `window_months` are
+    the calendar months that `window_days` were counted from at hand-over; `window_from` says whose
+    promise it is. The fault came once in `fault_every` of `fault_every_unit`.
     """
 
     __tablename__ = "job"
@@ -118,6 +123,10 @@ class Job(Kept):
     window_days: Mapped[int]
     window_miles: Mapped[int]
     window_rule: Mapped[str]
+    window_months: Mapped[int | None]
+    window_from: Mapped[str | None]
+    fault_every: Mapped[float | None]
+    fault_every_unit: Mapped[str | None]
 
 
 class JobSymptom(Kept):
@@ -174,6 +183,71 @@ class JobCheck(Kept):
     kind: Mapped[str]
     words: Mapped[str]
     outcome: Mapped[str] = mapped_column(default="")
+
+
+class ConditionMet(Kept):
+    """Whether a condition the customer told of was met on the proof drive (1) or not (0)."""
+
+    __tablename__ = "condition_met"
+    __table_args__ = (Index("uq_condition_met", "job_id", "condition", unique=True), KEPT)
+
+    job_id: Mapped[int] = mapped_column(ForeignKey("job.id"))
+    condition: Mapped[str]
+    met: Mapped[int]
+
+
+class SelfTests(Kept):
+    """The car's own tests as they were read once: the four bytes of mode 01 PID 01, as typed."""
+
+    __tablename__ = "self_tests"
+    __table_args__ = (
+        CheckConstraint("stage IN ('found', 'after repair')", name="stage"),
+        Index("uq_self_tests", "job_id", "stage", unique=True),
+        KEPT,
+    )
+
+    job_id: Mapped[int] = mapped_column(ForeignKey("job.id"))
+    stage: Mapped[str]
+    typed: Mapped[str]
+    read_at: Mapped[str]
+
+
+class SelfTest(Kept):
+    """One of the car's own tests, as a person read it; `not run` is never `complete`."""
+
+    __tablename__ = "self_test"
+    __table_args__ = (
+        CheckConstraint("stage IN ('found', 'after repair')", name="stage"),
+        CheckConstraint("state IN ('complete', 'not run', 'not fitted')", name="state"),
+        Index("uq_self_test", "job_id", "stage", "monitor", unique=True),
+        KEPT,
+    )
+
+    job_id: Mapped[int] = mapped_column(ForeignKey("job.id"))
+    stage: Mapped[str]
+    monitor: Mapped[str]
+    state: Mapped[str]
+
+
+class ProofStep(Kept):
+    """A step of the order in which nothing is lost (codes saved, cleared, driven ...), and when."""
+
+    __tablename__ = "proof_step"
+    __table_args__ = (Index("uq_proof_step", "job_id", "step", unique=True), KEPT)
+
+    job_id: Mapped[int] = mapped_column(ForeignKey("job.id"))
+    step: Mapped[str]
+    done_at: Mapped[str]
+
+
+class CaughtHere(Kept):
+    """The proof failed before the car left: never a return, always written down."""
+
+    __tablename__ = "caught_here"
+
+    job_id: Mapped[int] = mapped_column(ForeignKey("job.id"), index=True)
+    caught_at: Mapped[str]
+    words: Mapped[str]
 
 
 class Answered(Kept):
