@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 import sqlalchemy as sa
 from alembic import op
 from sqlalchemy.dialects import sqlite
@@ -12,21 +14,17 @@ branch_labels = None
 depends_on = None
 
 REAL: sa.types.TypeEngine[float] = sa.Double().with_variant(sqlite.REAL(), "sqlite")
-
-
-def upgrade() -> None:
-    for name, kind in (
+NEW_COLUMNS: dict[str, tuple[tuple[str, sa.types.TypeEngine[Any]], ...]] = {
+    'visit': (
         ('odometer_source', sa.Text()),
-    ):
-        op.add_column('visit', sa.Column(name, kind, nullable=True))
-    for name, kind in (
+    ),
+    'job': (
         ('window_months', sa.Integer()),
         ('window_from', sa.Text()),
         ('fault_every', REAL),
         ('fault_every_unit', sa.Text()),
-    ):
-        op.add_column('job', sa.Column(name, kind, nullable=True))
-    for name, kind in (
+    ),
+    'return_link': (
         ('also', sa.Text()),
         ('helping_causes', sa.Text()),
         ('evidence', sa.Text()),
@@ -43,8 +41,14 @@ def upgrade() -> None:
         ('change_due', sa.Text()),
         ('change_done_on', sa.Text()),
         ('change_check_on', sa.Text()),
-    ):
-        op.add_column('return_link', sa.Column(name, kind, nullable=True))
+    ),
+}
+
+
+def upgrade() -> None:
+    for table, columns in NEW_COLUMNS.items():
+        for name, kind in columns:
+            op.add_column(table, sa.Column(name, kind, nullable=True))
     op.create_table('condition_met',
     sa.Column('job_id', sa.Integer(), nullable=False),
     sa.Column('condition', sa.Text(), nullable=False),
