@@ -14,6 +14,7 @@ from demo_shop.shop_calendar import ShopCalendar
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.stored_pairs import pairs_without_origin
 from desktop_app.repair_jobs import actions as jobs
+from desktop_app.repair_jobs import odometer_actions
 from desktop_app.repair_jobs.hand_over import missing_answers
 from desktop_app.repair_jobs.proof_checks import proof_checks
 from desktop_app.repair_jobs.stored_reading import people_here, read_job
@@ -157,7 +158,7 @@ class Storyteller:
         """The shop is told that something happened to a car."""
         on = self.calendar.day(event.on).isoformat()
         about = (self.cars[event.car], event.kind, on, event.before, event.after, event.note)
-        self.do(COUNTER, jobs.note_vehicle_event, *about)
+        self.do(COUNTER, odometer_actions.note_vehicle_event, *about)
 
     def bench_moment(self, story: JobStory) -> datetime:
         """Return when old and new were laid side by side: some hours before the car left."""

@@ -12,7 +12,6 @@ from desktop_app.repair_jobs.stored import (
     Person,
     TroubleCode,
     Vehicle,
-    VehicleEvent,
     Visit,
 )
 from desktop_app.repair_jobs.trouble_code import read_code
@@ -43,6 +42,7 @@ def write_up(record: ShopRecord, said: WriteUp) -> Done:
             came_at=said.came_at or record.clock().isoformat(timespec="seconds"),
             odometer_in=said.odometer,
             odometer_unread=said.odometer_unread.strip() or None,
+            odometer_source=None if said.odometer_source == "read" else said.odometer_source,
             brought_by=said.brought_by.strip(),
         )
         job = _add_job(deed, visit, said.concern, said.says_same, said.symptoms)
@@ -281,39 +281,6 @@ def change_vehicle(record: ShopRecord, vehicle_id: int, **values: str) -> Done:
     if "plate" in kept:
         kept["plate_key"] = matching_plate(values["plate"]) or None
     return record.do("Change the vehicle", lambda deed: deed.change(Vehicle, vehicle_id, **kept))
-
-
-def note_vehicle_event(
-    record: ShopRecord,
-    vehicle_id: int,
-    kind: str,
-    on: str,
-    before: int | None = None,
-    after: int | None = None,
-    note: str = "",
-) -> Done:
-    """Note that the odometer was replaced or the vehicle was sold, on an ISO day."""
-    facts = {"kind": kind, "happened_on": on, "note": note}
-    readings = {"reading_before": before, "reading_after": after}
-
-    def work(deed: Deed) -> None:
-        deed.add(VehicleEvent, vehicle_id=vehicle_id, **facts, **readings)
-
-    return record.do(f"Note: {kind}", work)
-
-
-def change_odometer(
-    record: ShopRecord, visit_id: int, reading: int | None, unread: str = ""
-) -> Done:
-    """Change the odometer reading of a visit, or say why it cannot be read."""
-    if reading is None and not unread.strip():
-        raise ShopTrouble("What does the odometer say?", do="Type it, or why it cannot be read.")
-    return record.do(
-        "Change the odometer",
-        lambda deed: deed.change(
-            Visit, visit_id, odometer_in=reading, odometer_unread=unread.strip() or None
-        ),
-    )
 
 
 def keep_as_typed(record: ShopRecord, about: str, question: str) -> Done:

@@ -75,6 +75,7 @@ class JobView:
     came_at: str
     odometer_in: int | None
     odometer_unread: str | None
+    odometer_source: str | None
     odometer_out: int | None
     brought_by: str
     customer: str
@@ -100,6 +101,18 @@ class JobView:
     def left_on(self) -> str | None:
         """The day of the hand-over."""
         return None if self.left_at is None else self.left_at[:10]
+
+
+@dataclass(frozen=True, slots=True)
+class EventSeen:
+    """Something that happened to a vehicle; readings are in its own unit, None where not known."""
+
+    id: int
+    on: str
+    kind: str
+    before: int | None
+    after: int | None
+    note: str
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,25 +6,48 @@ from bisect import bisect_right
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
+from typing import Literal
 
 from desktop_app.repair_jobs.distance import DistanceUnit, to_miles
 
 # More than this on average is asked about and not trusted; common practice, no source.
 MOST_MILES_A_DAY = 400
 
+ReadingSource = Literal["read", "told", "estimated"]
+READING_SOURCES: tuple[ReadingSource, ...] = ("read", "told", "estimated")
+# How far off a reading may be, in miles, by how it came; common practice, no source: people tell
+# round thousands, and who estimates is glad to be within a month's driving.
+_OFF_BY: dict[ReadingSource, float] = {"read": 0.0, "told": 500.0, "estimated": 1500.0}
+
+
+def reading_source(kept: str | None) -> ReadingSource:
+    """Return how a reading came, from what is kept; what nobody said was read."""
+    return next((source for source in READING_SOURCES if source == kept), "read")
+
 
 @dataclass(frozen=True, slots=True)
 class OdometerReading:
-    """What was read on a day; None where it cannot be read."""
+    """What an odometer said on a day; None where it cannot be read.
+
+    `source` says whether somebody of the shop read it, the customer told it, or it is estimated.
+    Only what was read is trusted to end a window; the other two help to know how much a car is
+    used.
+    """
 
     on: date
     value: float | None
     unit: DistanceUnit = "mi"
+    source: ReadingSource = "read"
 
     @property
     def miles(self) -> float | None:
         """The reading in miles."""
         return None if self.value is None else to_miles(self.value, self.unit)
+
+    @property
+    def off_by(self) -> float:
+        """By how many miles it may be off, either way."""
+        return _OFF_BY[self.source]
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,7 +83,8 @@ def running_miles(
     """Return, in the order given, each reading on the running scale, or None if not trusted.
 
     Taken by date: a reading lower than the last trusted one, or more than 400 miles a day on from
-    it, is not trusted. A reading on the day of a replacement belongs to the odometer it is near.
+    it, is not trusted, nor is one that nobody of the shop read. A reading on the day of a
+    replacement belongs to the odometer it is near.
     """
     changes = sorted(replaced, key=lambda change: change.on)
     stretches = _stretches(changes)
@@ -70,7 +94,7 @@ def running_miles(
     for index in order:
         reading = readings[index]
         miles = reading.miles
-        if miles is None or miles < 0:
+        if miles is None or miles < 0 or reading.source != "read":
             continue
         stretch = stretches[_stretch_of(reading.on, miles, changes)]
         place = RunningMiles(stretch.leg, miles + stretch.offset)

@@ -3,13 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass, replace
 from datetime import date
 
-from desktop_app.repair_jobs.distance import (
-    DistanceUnit,
-    distance_in_words,
-    from_miles,
-)
+from desktop_app.repair_jobs.distance import distance_in_words, from_miles
 from desktop_app.repair_jobs.odometer import (
     MOST_MILES_A_DAY,
     OdometerReading,
@@ -18,6 +15,21 @@ from desktop_app.repair_jobs.odometer import (
     distance_between,
     running_miles,
 )
+from desktop_app.repair_jobs.odometer_slip import a_digit_short, in_the_other_unit, slips
+from desktop_app.repair_jobs.rate_of_use import (
+    RateOfUse,
+    ShopUse,
+    rate_of_use,
+    stretches_of,
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Proposal:
+    """A reading that would fit, in the vehicle's unit, and why it may be meant."""
+
+    value: int
+    why: str
 
 
 def odometer_questions(
@@ -25,12 +37,13 @@ def odometer_questions(
     earlier: Sequence[OdometerReading],
     today: date,
     replaced: Sequence[OdometerReplaced] = (),
+    shop: ShopUse | None = None,
 ) -> tuple[str, ...]:
     """Return the questions about a new reading, given the vehicle's earlier ones; none if plain."""
     questions = []
     if reading.on > today:
         questions.append(f"{day_in_words(reading.on)} is still to come. Is the date right?")
-    if reading.value is None:
+    if reading.value is None or reading.source != "read":
         return tuple(questions)
     before = _last_trusted(reading, earlier, replaced)
     if before is None:
@@ -39,8 +52,40 @@ def odometer_questions(
         return tuple(questions)
     odd = _against(reading, before, replaced)
     if odd is not None:
-        questions.append(" ".join((odd, *_guesses(reading, before, replaced))))
+        guesses = [
+            f"{distance_in_words(each.value, reading.unit)} would fit ({each.why})."
+            for each in odometer_proposals(reading, earlier, replaced, shop)
+        ]
+        if not guesses and a_digit_short(reading, before):
+            guesses = ["It has a digit less than before: is one missing?"]
+        meant = _earlier_one_meant(reading, before, earlier, replaced, shop)
+        if meant is not None:
+            guesses = [f"It fits if {_said(before)} was to be {meant}."]
+        questions.append(" ".join((odd, *guesses)))
     return tuple(questions)
+
+
+def odometer_proposals(
+    reading: OdometerReading,
+    earlier: Sequence[OdometerReading],
+    replaced: Sequence[OdometerReplaced] = (),
+    shop: ShopUse | None = None,
+) -> tuple[Proposal, ...]:
+    """Return the readings that one slip would explain where this one is odd, likeliest first.
+
+    Nothing is changed by itself; a person may take one of them.
+    """
+    before = _last_trusted(reading, earlier, replaced)
+    if reading.source != "read" or before is None or _against(reading, before, replaced) is None:
+        return ()
+    if _earlier_one_meant(reading, before, earlier, replaced, shop) is not None:
+        return ()
+    rate = _rate(reading, earlier, replaced, shop)
+    found = [Proposal(slip.value, slip.words) for slip in slips(reading, before, rate, replaced)]
+    other = in_the_other_unit(reading, before, replaced)
+    if other is not None:
+        found.append(Proposal(other, "read in km" if reading.unit == "mi" else "read in miles"))
+    return tuple(found)
 
 
 def day_in_words(day: date) -> str:
@@ -95,29 +140,32 @@ def _against(
     return f"That is {driven} in {span}, more than {limit} a day. Is a digit wrong?"
 
 
-def _guesses(
-    reading: OdometerReading, before: OdometerReading, replaced: Sequence[OdometerReplaced]
-) -> list[str]:
-    """Name the slips that would explain the reading: a digit too many, the other unit."""
-    assert reading.value is not None
-    guesses = []
-    digits = f"{reading.value:.0f}"
-    shorter = sorted({int(digits[:i] + digits[i + 1 :] or "0") for i in range(len(digits))})
-    fits = [
-        value
-        for value in shorter
-        if distance_between(before, OdometerReading(reading.on, value, reading.unit), replaced)
-        is not None
-    ]
-    if fits:
-        without = distance_in_words(fits[0], reading.unit)
-        guesses.append(f"With one digit less, {without}, it would fit.")
-    other: DistanceUnit = "km" if reading.unit == "mi" else "mi"
-    in_other = OdometerReading(reading.on, reading.value, other)
-    if distance_between(before, in_other, replaced) is not None:
-        word = "kilometres" if other == "km" else "miles"
-        guesses.append(f"Read in {word} it would fit.")
-    return guesses
+def _earlier_one_meant(
+    reading: OdometerReading,
+    before: OdometerReading,
+    earlier: Sequence[OdometerReading],
+    replaced: Sequence[OdometerReplaced],
+    shop: ShopUse | None,
+) -> str | None:
+    """Return what the last reading was to be, where a slip in it explains the lower one now."""
+    older = [r for r in earlier if r.on < before.on]
+    start = _last_trusted(before, older, replaced)
+    if start is None or distance_between(start, reading, replaced) is None:
+        return None
+    for slip in slips(before, start, _rate(before, older, replaced, shop), replaced):
+        meant = replace(before, value=slip.value)
+        if distance_between(meant, reading, replaced) is not None:
+            return _said(meant)
+    return None
+
+
+def _rate(
+    reading: OdometerReading,
+    earlier: Sequence[OdometerReading],
+    replaced: Sequence[OdometerReplaced],
+    shop: ShopUse | None,
+) -> RateOfUse:
+    return rate_of_use(stretches_of([r for r in earlier if r.on <= reading.on], replaced), shop)
 
 
 def _said(reading: OdometerReading) -> str:

@@ -7,8 +7,9 @@ from datetime import date
 from sqlalchemy import Connection
 
 from desktop_app.repair_jobs.job_view import JobView
-from desktop_app.repair_jobs.odometer import OdometerReading
+from desktop_app.repair_jobs.odometer import OdometerReading, ReadingSource, reading_source
 from desktop_app.repair_jobs.odometer_questions import odometer_questions
+from desktop_app.repair_jobs.stored_odometer import read_shop_use
 from desktop_app.repair_jobs.stored_reading import odometer_readings, was_answered
 from desktop_app.repair_jobs.vin import vin_question
 from desktop_app.shop_record.kept_value import kept_day
@@ -33,6 +34,7 @@ def odometer_still_asked(connection: Connection, job: JobView, today: date) -> s
         kept_day(job.came_on),
         today,
         but_visit=job.visit_id,
+        source=reading_source(job.odometer_source),
     )
     if question and was_answered(connection, f"visit:{job.visit_id}:odometer", question):
         return None
@@ -47,11 +49,14 @@ def odometer_asked(
     today: date,
     *,
     but_visit: int | None = None,
+    source: ReadingSource = "read",
 ) -> str | None:
     """Return what is odd about a reading of a vehicle against its earlier ones, or None."""
     earlier, replaced = odometer_readings(connection, vehicle_id, but_visit=but_visit)
     unit = earlier[0].unit if earlier else "mi"
-    asked = odometer_questions(
-        OdometerReading(on, reading, unit), [r for r in earlier if r.on <= on], today, replaced
-    )
+    seen = OdometerReading(on, reading, unit, source)
+    before = [r for r in earlier if r.on <= on]
+    asked = odometer_questions(seen, before, today, replaced)
+    if asked:  # only an odd reading needs to know how the shop's cars are used
+        asked = odometer_questions(seen, before, today, replaced, read_shop_use(connection))
     return asked[0] if asked else None

@@ -9,10 +9,11 @@ from desktop_app.repair_jobs.job_view import (
     CheckMade,
     CodeRead,
     EarlierJob,
+    EventSeen,
     JobView,
     VehicleSeen,
 )
-from desktop_app.repair_jobs.odometer import OdometerReading, OdometerReplaced
+from desktop_app.repair_jobs.odometer import OdometerReading, OdometerReplaced, reading_source
 from desktop_app.repair_jobs.stored import (
     Answered,
     Customer,
@@ -35,7 +36,7 @@ _OWN = (
     *("id", "number", "visit_id", "concern", "system", "cause", "correction", "technician_id"),
     *("hours", "unbilled_hours", "price_cents", "proof_level", "proof_words", "proof_distance"),
     *("declined", "left_at", "window_days", "window_miles", "window_rule"),
-    *("came_at", "odometer_in", "odometer_unread", "brought_by"),
+    *("came_at", "odometer_in", "odometer_unread", "odometer_source", "brought_by"),
 )
 
 
@@ -50,6 +51,7 @@ def read_job(connection: Connection, job_id: int) -> JobView:
                 Visit.came_at,
                 Visit.odometer_in,
                 Visit.odometer_unread,
+                Visit.odometer_source,
                 Visit.brought_by,
                 Visit.odometer_out.label("visit_odometer_out"),
                 Customer.name.label("customer"),
@@ -164,15 +166,21 @@ def odometer_readings(
     )
     readings = []
     rows = connection.execute(
-        select(Visit.id, Visit.came_at, Visit.odometer_in, Visit.left_at, Visit.odometer_out).where(
-            Visit.vehicle_id == vehicle_id
-        )
+        select(
+            Visit.id,
+            Visit.came_at,
+            Visit.odometer_in,
+            Visit.odometer_source,
+            Visit.left_at,
+            Visit.odometer_out,
+        ).where(Visit.vehicle_id == vehicle_id)
     )
-    for visit_id, came, value_in, left, value_out in rows:
+    for visit_id, came, value_in, source, left, value_out in rows:
         if visit_id == but_visit:
             continue
         if value_in is not None:
-            readings.append(OdometerReading(kept_day(came), value_in, unit))
+            how = reading_source(source)
+            readings.append(OdometerReading(kept_day(came), value_in, unit, how))
         if value_out is not None and left:
             readings.append(OdometerReading(kept_day(left), value_out, unit))
     events = connection.execute(
@@ -186,14 +194,21 @@ def odometer_readings(
     return tuple(sorted(readings, key=lambda r: r.on)), replaced
 
 
-def events_of(connection: Connection, vehicle_id: int) -> tuple[tuple[str, str, str], ...]:
-    """Return (day, kind, note) of what happened to a vehicle, oldest first."""
+def events_of(connection: Connection, vehicle_id: int) -> tuple[EventSeen, ...]:
+    """Return what happened to a vehicle, oldest first."""
     rows = connection.execute(
-        select(VehicleEvent.happened_on, VehicleEvent.kind, VehicleEvent.note)
+        select(
+            VehicleEvent.id,
+            VehicleEvent.happened_on,
+            VehicleEvent.kind,
+            VehicleEvent.reading_before,
+            VehicleEvent.reading_after,
+            VehicleEvent.note,
+        )
         .where(VehicleEvent.vehicle_id == vehicle_id)
-        .order_by(VehicleEvent.happened_on)
+        .order_by(VehicleEvent.happened_on, VehicleEvent.id)
     )
-    return tuple((r[0], r[1], r[2]) for r in rows)
+    return tuple(EventSeen(*row) for row in rows)
 
 
 def people_here(connection: Connection) -> tuple[tuple[int, str], ...]:

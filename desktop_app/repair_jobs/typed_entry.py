@@ -4,14 +4,19 @@ from __future__ import annotations
 
 import re
 
+from desktop_app.repair_jobs.distance import DistanceUnit, from_miles, to_miles
 from desktop_app.shop_record.trouble import ShopTrouble
 
 _GROUPED = re.compile(r"[0-9]{1,3}(?:[ ,.'’\u202f\u00a0][0-9]{3})+|[0-9]+")
 
 
-def read_odometer(text: str) -> int:
-    """Return a whole odometer reading from "118420", "118,420" or "118 420 mi"."""
-    bare = re.sub(r"\s*(mi|miles|km)\.?$", "", text.strip(), flags=re.IGNORECASE)
+def read_odometer(text: str, unit: DistanceUnit = "mi") -> int:
+    """Return a whole odometer reading from "118420", "118,420" or "118 420 mi".
+
+    It comes back in `unit`, the vehicle's own: a reading that names the other unit is converted.
+    """
+    named = re.search(r"\s*(mi|miles|km)\.?$", text.strip(), flags=re.IGNORECASE)
+    bare = text.strip()[: named.start()] if named else text.strip()
     if not _GROUPED.fullmatch(bare):
         raise ShopTrouble(
             f"“{text.strip()}” is not an odometer reading.",
@@ -20,7 +25,10 @@ def read_odometer(text: str) -> int:
     number = int(re.sub(r"[^0-9]", "", bare))
     if number > 9_999_999:
         raise ShopTrouble(f"“{text.strip()}” has too many digits for an odometer.")
-    return number
+    if named is None:
+        return number
+    said: DistanceUnit = "km" if named[1].lower() == "km" else "mi"
+    return number if said == unit else round(from_miles(to_miles(number, said), unit))
 
 
 def read_money(text: str) -> int | None:

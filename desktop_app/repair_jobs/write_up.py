@@ -14,7 +14,8 @@ class WriteUp:
     Then `odometer` counts in that vehicle's own unit and `odometer_unit` is not looked at.
 
     Of `vin`, `plate` and `tag` one is needed; either `odometer` (a whole number in
-    `odometer_unit`) or `odometer_unread` (why it cannot be read); and the concern. `symptoms` and
+    `odometer_unit`, read, told or estimated) or `odometer_unread` (why it cannot be read); and the
+    concern. `symptoms` and
     `conditions` are those that the customer's words name.
     """
 
@@ -27,6 +28,7 @@ class WriteUp:
     odometer_unit: str = "mi"
     odometer: int | None = None
     odometer_unread: str = ""
+    odometer_source: str = "read"
     customer: str = ""
     phone: str = ""
     brought_by: str = ""

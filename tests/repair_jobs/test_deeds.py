@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 
-from desktop_app.repair_jobs import actions
+from desktop_app.repair_jobs import actions, odometer_actions
 from desktop_app.repair_jobs.hand_over import missing_answers
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.stored_questions import odometer_still_asked
@@ -228,7 +228,7 @@ def test_every_deed_of_a_job_can_be_undone_one_after_the_other(
         lambda: actions.say_proof(shop, one, 3),
         lambda: actions.write_proof(shop, one, "wet hill", 31.0),
         lambda: actions.say_declined(shop, one, "leads"),
-        lambda: actions.change_odometer(shop, 1, 118_421),
+        lambda: odometer_actions.change_odometer(shop, 1, 118_421),
         lambda: actions.change_vehicle(shop, 1, plate="TH 9", description="van"),
         lambda: actions.hand_over(shop, one, 118_500),
     ]

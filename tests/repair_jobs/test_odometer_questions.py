@@ -37,12 +37,12 @@ def test_too_many_miles_a_day_are_counted_out() -> None:
 
 
 def test_a_digit_too_many_is_guessed() -> None:
-    assert "With one digit less, 121,600 mi, it would fit." in asked(1_216_600)
+    assert "121,600 mi would fit (a digit doubled)." in asked(1_216_600)
 
 
 def test_the_other_unit_is_guessed() -> None:
     km = asked(196_000, date(2026, 4, 1))
-    assert "Read in kilometres it would fit." in km
+    assert km.endswith("121,789 mi would fit (read in km).")
 
 
 def test_a_day_to_come_is_asked_about() -> None:
@@ -62,6 +62,21 @@ def test_seven_digits_are_asked_about_even_on_the_first_visit() -> None:
     questions = odometer_questions(OdometerReading(TODAY, 1_184_200), [], TODAY)
     assert len(questions) == 1
     assert "One too many?" in questions[0]
+
+
+def test_what_nobody_of_the_shop_read_is_not_asked_about() -> None:
+    told = OdometerReading(TODAY, 118_000, source="told")
+    assert odometer_questions(told, [BEFORE], TODAY) == ()
+
+
+def test_the_earlier_reading_may_be_the_wrong_one() -> None:
+    older = OdometerReading(date(2025, 9, 1), 111_000)
+    misread = OdometerReading(date(2026, 3, 2), 181_420)
+    questions = odometer_questions(OdometerReading(TODAY, 121_600), [older, misread], TODAY)
+    assert questions == (
+        "The odometer says 121,600 mi, but on 2 March 2026 it said 181,420 mi. Was it replaced, "
+        "or is a digit wrong? It fits if 181,420 mi was to be 118,420 mi.",
+    )
 
 
 @given(st.one_of(st.none(), st.floats(0, 1e9)), st.dates(), st.sampled_from(["mi", "km"]))

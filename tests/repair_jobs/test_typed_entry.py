@@ -6,6 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from desktop_app.repair_jobs.distance import DistanceUnit
 from desktop_app.repair_jobs.typed_entry import (
     read_distance,
     read_hours,
@@ -16,10 +17,25 @@ from desktop_app.shop_record.trouble import ShopTrouble
 
 
 @pytest.mark.parametrize(
-    "text", ["118420", "118,420", "118 420", "118.420", " 118420 mi", "118'420 miles", "118420km"]
+    "text", ["118420", "118,420", "118 420", "118.420", " 118420 mi", "118'420 miles"]
 )
 def test_an_odometer_in_all_its_spellings(text: str) -> None:
     assert read_odometer(text) == 118_420
+
+
+@pytest.mark.parametrize(
+    ("text", "unit", "reading"),
+    [
+        ("190,000 km", "km", 190_000),
+        ("190,000 km", "mi", 118_061),
+        ("118,060 mi", "km", 189_999),
+        ("118,060", "km", 118_060),
+    ],
+)
+def test_a_reading_that_names_its_unit_is_brought_into_the_cars_own(
+    text: str, unit: DistanceUnit, reading: int
+) -> None:
+    assert read_odometer(text, unit) == reading
 
 
 @pytest.mark.parametrize("text", ["12k?", "118,42", "-5", "1e5", "", "118420.5", "99999999", "١٢"])

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QLineEdit, QPushButton, QWidget
+from PySide6.QtWidgets import QComboBox, QLabel, QLineEdit, QPushButton, QWidget
 from pytestqt.qtbot import QtBot
 from sqlalchemy import select
 
-from desktop_app.repair_jobs import actions
+from desktop_app.repair_jobs import actions, odometer_actions
 from desktop_app.repair_jobs.screen.heard_section import HeardSection
 from desktop_app.repair_jobs.screen.who_is_here import WhoIsHere
 from desktop_app.repair_jobs.stored import VehicleEvent
@@ -53,6 +53,66 @@ def test_a_replaced_odometer_is_noted_and_a_wrong_day_refused(
             select(VehicleEvent.kind, VehicleEvent.happened_on, VehicleEvent.reading_before)
         ).all()
     assert rows == [("odometer replaced", "2026-11-01", 118_420)]
+
+
+def test_what_was_noted_by_mistake_is_taken_out(qtbot: QtBot, shop: ShopRecord) -> None:
+    section = heard(qtbot, shop)
+    odometer_actions.note_vehicle_event(shop, 1, "odometer replaced", "2026-11-01", 118_420, None)
+    with shop.reading() as connection:
+        section.show_job(read_job(connection, 1))
+    out = named(section, QPushButton, "Take it out: 1 November 2026: odometer replaced")
+    assert "the old one at 118,420 mi, the new one at not known" in out.accessibleName()
+    qtbot.mouseClick(out, Qt.MouseButton.LeftButton)
+    with shop.reading() as connection:
+        assert connection.execute(select(VehicleEvent.id)).all() == []
+
+
+def came_again(shop: ShopRecord, on: str, odometer: int) -> int:
+    said = WriteUp("misses", vehicle_id=1, odometer=odometer, came_at=f"{on}T09:00:00+00:00")
+    made = actions.write_up(shop, said).made
+    assert made is not None
+    return made
+
+
+def test_a_swapped_digit_is_put_right_by_one_press(qtbot: QtBot, shop: ShopRecord) -> None:
+    actions.write_up(
+        shop, WriteUp("misses", plate="TH 1", odometer=79_900, came_at="2026-03-02T09:00:00+00:00")
+    )
+    job = came_again(shop, "2026-05-01", 18_240)
+    section = HeardSection(Desk(shop), lambda _words: (), lambda symptom: symptom)
+    qtbot.addWidget(section)
+    with shop.reading() as connection:
+        section.show_job(read_job(connection, job))
+    section.show()
+    take = named(section, QPushButton, "Take 81,240 mi: two digits swapped")
+    qtbot.mouseClick(take, Qt.MouseButton.LeftButton)
+    with shop.reading() as connection:
+        seen = read_job(connection, job)
+        assert seen.odometer_in == 81_240
+        section.show_job(seen)
+    assert not take.isVisibleTo(section)
+    said = [label.text() for label in section.findChildren(QLabel)]
+    assert any(words.startswith("Driven about 2") and "miles a day" in words for words in said)
+
+
+def test_what_the_customer_told_is_not_asked_about(qtbot: QtBot, shop: ShopRecord) -> None:
+    section = heard(qtbot, shop)
+    how = named(section, QComboBox, "How the odometer is known")
+    how.setFocus()
+    qtbot.keyClick(how, Qt.Key.Key_Down)
+    with shop.reading() as connection:
+        assert read_job(connection, 1).odometer_source == "told"
+
+
+def test_kilometres_typed_into_a_car_that_counts_miles(qtbot: QtBot, shop: ShopRecord) -> None:
+    section = heard(qtbot, shop)
+    field = named(section, QLineEdit, "Odometer in")
+    field.clear()
+    qtbot.keyClicks(field, "16,093 km")
+    qtbot.keyClick(field, Qt.Key.Key_Return)
+    assert field.text() == "10,000"
+    with shop.reading() as connection:
+        assert read_job(connection, 1).odometer_in == 10_000
 
 
 def test_a_symptom_read_from_the_words_can_be_taken_out(qtbot: QtBot, shop: ShopRecord) -> None:

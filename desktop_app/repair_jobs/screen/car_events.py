@@ -5,13 +5,23 @@ from __future__ import annotations
 from datetime import date
 
 from PySide6.QtCore import Slot
-from PySide6.QtWidgets import QComboBox, QGridLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QComboBox,
+    QGridLayout,
+    QHBoxLayout,
+    QLineEdit,
+    QPushButton,
+    QVBoxLayout,
+    QWidget,
+)
 
-from desktop_app.repair_jobs import actions
-from desktop_app.repair_jobs.job_view import JobView
+from desktop_app.repair_jobs import odometer_actions
+from desktop_app.repair_jobs.distance import DistanceUnit
+from desktop_app.repair_jobs.job_view import EventSeen, JobView
 from desktop_app.repair_jobs.odometer_questions import day_in_words
 from desktop_app.repair_jobs.stored_reading import events_of
 from desktop_app.repair_jobs.typed_entry import read_odometer
+from desktop_app.shop_record.kept_value import kept_day
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import Labelled, Tick
@@ -70,9 +80,26 @@ class CarEvents(QWidget):
                 field.clear()
         self._job = job
         empty(self._known)
-        for day, kind, note in self._desk.ask(events_of, job.vehicle.id) or ():
-            words = f"{day_in_words(date.fromisoformat(day))}: {kind}. {note}".strip()
-            self._known.addWidget(plain_label(words, wrap=True))
+        for event in self._desk.ask(events_of, job.vehicle.id) or ():
+            self._known.addWidget(self._line(event, job.vehicle.odometer_unit))
+
+    def _line(self, event: EventSeen, unit: str) -> QWidget:
+        line = QWidget()
+        row = QHBoxLayout(line)
+        row.setContentsMargins(0, 0, 0, 0)
+        words = _in_words(event, unit)
+        row.addWidget(plain_label(words, wrap=True), 1)
+        out = QPushButton("Take it out")
+        out.setAccessibleName(f"Take it out: {words}")
+        out.setProperty("event", event.id)
+        out.clicked.connect(self._strike)
+        row.addWidget(out)
+        return line
+
+    @Slot()
+    def _strike(self) -> None:
+        event = int(self.sender().property("event"))
+        self._desk.do(odometer_actions.strike_vehicle_event, event)
 
     @Slot(bool)
     def _fold(self, shown: bool) -> None:
@@ -86,13 +113,15 @@ class CarEvents(QWidget):
             return
         try:
             day = _day(self._day.text())
-            before, after = _reading(self._before.text()), _reading(self._after.text())
+            unit: DistanceUnit = "km" if self._job.vehicle.odometer_unit == "km" else "mi"
+            before = _reading(self._before.text(), unit)
+            after = _reading(self._after.text(), unit)
         except ShopTrouble as trouble:
             self._hint.setText(trouble.sentence())
             return
         self._hint.setText("")
         done = self._desk.do(
-            actions.note_vehicle_event,
+            odometer_actions.note_vehicle_event,
             self._job.vehicle.id,
             self._kind.currentText(),
             day,
@@ -113,5 +142,16 @@ def _day(text: str) -> str:
         raise ShopTrouble(f"“{text}” is not a day.", do="Type it like 2026-11-16.") from error
 
 
-def _reading(text: str) -> int | None:
-    return read_odometer(text) if text.strip() else None
+def _reading(text: str, unit: DistanceUnit) -> int | None:
+    return read_odometer(text, unit) if text.strip() else None
+
+
+def _in_words(event: EventSeen, unit: str) -> str:
+    said = f"{day_in_words(kept_day(event.on))}: {event.kind}"
+    if event.kind == "odometer replaced":
+        before, after = (
+            "not known" if value is None else f"{value:,} {unit}"
+            for value in (event.before, event.after)
+        )
+        said = f"{said}, the old one at {before}, the new one at {after}"
+    return f"{said}. {event.note}".strip()

@@ -12,7 +12,10 @@ from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.hand_over import missing_answers
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.odometer_questions import day_in_words
-from desktop_app.repair_jobs.proof import ProofLevel, ProofReached, worth_saying
+from desktop_app.repair_jobs.proof import ProofLevel, worth_saying
+from desktop_app.repair_jobs.proof_kept import ProofKept
+from desktop_app.repair_jobs.proof_said import proof_reached
+from desktop_app.repair_jobs.stored_proof import read_proof
 from desktop_app.repair_jobs.typed_entry import read_odometer
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
@@ -79,11 +82,8 @@ class GoneSection(Section):
         self._job = job
         self._declined.show_value(job.declined or "")
         if job.proof_level is not None:
-            happens = [c for c, yes in job.conditions.items() if yes]
-            tried = happens if job.proof_level == ProofLevel.SAME_CONDITIONS else []
-            reached = ProofReached(
-                ProofLevel(job.proof_level), tried, codes_were_read=job.codes_were_read
-            )
+            kept = self._desk.ask(read_proof, job.id) or ProofKept()
+            reached = proof_reached(job, kept, ProofLevel(job.proof_level))
             self._said.setText("To say at hand-over: " + " ".join(worth_saying(reached)))
         else:
             self._said.setText("")
@@ -137,7 +137,7 @@ class GoneSection(Section):
         text = self._odometer.text().strip()
         if text:
             try:
-                reading = read_odometer(text)
+                reading = read_odometer(text, "km" if job.vehicle.odometer_unit == "km" else "mi")
             except ShopTrouble as trouble:
                 self._odometer_box.hint(trouble.sentence())
                 return

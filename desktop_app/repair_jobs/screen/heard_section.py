@@ -11,9 +11,8 @@ from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.concern_conditions import CONDITIONS
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.screen.car_events import CarEvents
-from desktop_app.repair_jobs.stored_questions import odometer_still_asked, vin_still_asked
-from desktop_app.repair_jobs.typed_entry import read_odometer
-from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.repair_jobs.screen.odometer_box import OdometerBox
+from desktop_app.repair_jobs.stored_questions import vin_still_asked
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import Labelled, LineField, ThreeWay, Tick, WordsField
 from desktop_app.shop_window.flow_row import FlowRow
@@ -43,11 +42,9 @@ class HeardSection(Section):
         self._plate = LineField("Plate", self._save_plate)
         self._vin = LineField("VIN", self._save_vin)
         self._about = LineField("What kind of car", self._save_about)
-        self._odometer = LineField("Odometer in", self._save_odometer)
+        self._odometer = OdometerBox(desk)
         self._vin_box = Labelled("VIN", self._vin)
-        self._odometer_box = Labelled("Odometer in", self._odometer)
         self._vin_box.question.kept.connect(self._keep_vin)
-        self._odometer_box.question.kept.connect(self._keep_odometer)
         self._who = plain_label("", "quiet", wrap=True)
         self._events = CarEvents(desk)
         self._ticks: dict[str, ThreeWay] = {}
@@ -64,18 +61,16 @@ class HeardSection(Section):
     def show_job(self, job: JobView) -> None:
         """Show the concern, the conditions and the car of a job."""
         if self._job is not None and self._job.id != job.id:
-            for field in (self._concern, self._plate, self._vin, self._about, self._odometer):
+            for field in (self._concern, self._plate, self._vin, self._about):
                 field.save_now()
+            self._odometer.field.save_now()
         self._job = job
         self._concern.show_value(job.concern)
         self._same.setChecked(job.says_same)
         self._plate.show_value(job.vehicle.plate)
         self._vin.show_value(job.vehicle.vin)
         self._about.show_value(job.vehicle.description)
-        read = "" if job.odometer_in is None else f"{job.odometer_in:,}"
-        self._odometer.show_value(read or (job.odometer_unread or ""))
-        unit = "km" if job.vehicle.odometer_unit == "km" else "miles"
-        self._odometer_box.hint(f"in {unit}; or in words why it cannot be read")
+        self._odometer.show_job(job)
         brought = [job.customer, job.phone, job.brought_by and f"brought by {job.brought_by}"]
         self._who.setText("   ".join(part for part in brought if part))
         self._who.setVisible(bool(self._who.text()))
@@ -88,9 +83,6 @@ class HeardSection(Section):
 
     def _show_questions(self, job: JobView) -> None:
         self._vin_box.question.ask(self._desk.ask(vin_still_asked, job))
-        self._odometer_box.question.ask(
-            self._desk.ask(odometer_still_asked, job, self._desk.today())
-        )
 
     def _show_groups(self, job: JobView) -> None:
         self._groups_row.clear()
@@ -137,7 +129,7 @@ class HeardSection(Section):
         grid.addWidget(Labelled("Plate", self._plate), 0, 0)
         grid.addWidget(self._vin_box, 0, 1)
         grid.addWidget(Labelled("What kind of car", self._about), 1, 0)
-        grid.addWidget(self._odometer_box, 1, 1)
+        grid.addWidget(self._odometer, 1, 1)
         self.column.addLayout(grid)
         self.column.addWidget(self._events)
         self.column.addWidget(self._who)
@@ -174,20 +166,6 @@ class HeardSection(Section):
             return None
         return self._desk.do(actions.change_vehicle, self._job.vehicle.id, **values)
 
-    def _save_odometer(self, text: str) -> object:
-        if self._job is None:
-            return None
-        reading, unread = None, ""
-        if any(c.isdigit() for c in text):
-            try:
-                reading = read_odometer(text)
-            except ShopTrouble as trouble:
-                self._odometer_box.hint(trouble.sentence())
-                return None
-        else:
-            unread = text
-        return self._desk.do(actions.change_odometer, self._job.visit_id, reading, unread)
-
     @Slot(object)
     def _tick(self, happens: bool | None) -> None:
         if self._job is not None:
@@ -209,10 +187,4 @@ class HeardSection(Section):
     def _keep_vin(self, question: str) -> None:
         if self._job is not None:
             about = f"vehicle:{self._job.vehicle.id}:vin"
-            self._desk.do(actions.keep_as_typed, about, question)
-
-    @Slot(str)
-    def _keep_odometer(self, question: str) -> None:
-        if self._job is not None:
-            about = f"visit:{self._job.visit_id}:odometer"
             self._desk.do(actions.keep_as_typed, about, question)

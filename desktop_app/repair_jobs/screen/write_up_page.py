@@ -17,7 +17,10 @@ from PySide6.QtWidgets import (
 )
 
 from desktop_app.repair_jobs import actions
+from desktop_app.repair_jobs.distance import DistanceUnit
 from desktop_app.repair_jobs.job_view import EarlierJob, VehicleSeen
+from desktop_app.repair_jobs.odometer import READING_SOURCES
+from desktop_app.repair_jobs.screen.odometer_box import SOURCE_WORDS
 from desktop_app.repair_jobs.stored_questions import odometer_asked
 from desktop_app.repair_jobs.stored_reading import (
     earlier_jobs,
@@ -68,10 +71,11 @@ class WriteUpPage(ReadingPage):
         self._unit.addItem("km", "km")
         self._unit.setAccessibleName("Unit of the odometer")
         self._unread = QComboBox()
-        self._unread.addItem("it can be read", "")
+        for source in READING_SOURCES:
+            self._unread.addItem(SOURCE_WORDS[source], source)
         for reason in UNREAD_REASONS:
             self._unread.addItem(f"cannot be read: {reason}", reason)
-        self._unread.setAccessibleName("Can the odometer be read?")
+        self._unread.setAccessibleName("How is the odometer known?")
         self._customer = _line("Customer")
         self._phone = _line("Phone")
         self._brought = _line("Brought by, if someone else")
@@ -136,9 +140,11 @@ class WriteUpPage(ReadingPage):
 
     def _said(self) -> WriteUp:
         odometer = None
+        how = str(self._unread.currentData())
+        known = how in READING_SOURCES
         text = self._odometer.text().strip()
-        if text and not self._unread.currentData():
-            odometer = read_odometer(text)
+        if text and known:
+            odometer = read_odometer(text, self._odometer_unit())
         concern = self._concern.toPlainText()
         return WriteUp(
             concern=concern,
@@ -148,7 +154,8 @@ class WriteUpPage(ReadingPage):
             description=self._about.text(),
             odometer_unit=str(self._unit.currentData()),
             odometer=odometer,
-            odometer_unread=str(self._unread.currentData()),
+            odometer_unread="" if known else how,
+            odometer_source=how if known else "read",
             customer=self._customer.text(),
             phone=self._phone.text(),
             brought_by=self._brought.text(),
@@ -167,7 +174,7 @@ class WriteUpPage(ReadingPage):
         odometer = QHBoxLayout()
         odometer.addWidget(self._odometer_box, 2)
         odometer.addWidget(Labelled("in", self._unit))
-        odometer.addWidget(Labelled("Can it be read?", self._unread), 1)
+        odometer.addWidget(Labelled("How is it known?", self._unread), 1)
         grid.addLayout(odometer, 1, 1)
         grid.setColumnStretch(0, 2)
         grid.setColumnStretch(1, 3)
@@ -244,9 +251,9 @@ class WriteUpPage(ReadingPage):
     def _ask_about_odometer(self) -> None:
         question, hint = None, ""
         text = self._odometer.text().strip()
-        if text:
+        if text and self._unread.currentData() == "read":
             try:
-                reading = read_odometer(text)
+                reading = read_odometer(text, self._odometer_unit())
             except ShopTrouble as trouble:
                 hint = trouble.sentence()
             else:
@@ -257,6 +264,9 @@ class WriteUpPage(ReadingPage):
                     )
         self._odometer_box.hint(hint)
         self._ask(self._odd, question)
+
+    def _odometer_unit(self) -> DistanceUnit:
+        return "km" if self._unit.currentData() == "km" else "mi"
 
     def _ask(self, line: QuestionLine, question: str | None) -> None:
         """Ask, unless it was answered with "right as typed" on this form."""
@@ -335,7 +345,7 @@ class WriteUpPage(ReadingPage):
             line.setText(draft.get(name, ""))
         self._concern.setPlainText(draft.get("concern", ""))
         self._unit.setCurrentIndex(max(0, self._unit.findData(draft.get("unit", "mi"))))
-        self._unread.setCurrentIndex(max(0, self._unread.findData(draft.get("unread", ""))))
+        self._unread.setCurrentIndex(max(0, self._unread.findData(draft.get("unread", "read"))))
         self._same.setChecked(draft.get("same") == "yes")
         if draft:
             self._say("This was typed before the program was closed. Nothing of it was lost.")
