@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable, Mapping
+from typing import Any
+
 from desktop_app.repair_jobs import stored_lookup as look
 from desktop_app.repair_jobs.stored import (
     Answered,
@@ -22,6 +25,9 @@ from desktop_app.shop_record.deed import Deed, Done
 from desktop_app.shop_record.house_rules import read_rules
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
+
+# Given the deed, a job and the moment at which it leaves: the columns of its window.
+PromiseThen = Callable[[Deed, int, str], Mapping[str, Any]]
 
 
 def write_up(record: ShopRecord, said: WriteUp) -> Done:
@@ -242,10 +248,12 @@ def hand_over(
     odometer_out: int | None = None,
     missing: tuple[str, ...] = (),
     left_at: str = "",
+    promise: PromiseThen | None = None,
 ) -> Done:
     """Hand the car over: the window starts now. Refused while one of the nine answers is missing.
 
-    `missing` comes from `missing_answers`; the visit ends with its last job.
+    `missing` comes from `missing_answers`; the visit ends with its last job. `promise` says with
+    which window it leaves; without one it keeps the window that it was written up with.
     """
     if missing:
         raise ShopTrouble(
@@ -264,7 +272,8 @@ def hand_over(
                 f"The car came on {visit.came_at[:10]}; it cannot leave on {moment[:10]}.",
                 do="Look at this computer's clock.",
             )
-        deed.change(Job, job_id, left_at=moment, odometer_out=odometer_out)
+        window = {} if promise is None else promise(deed, job_id, moment)
+        deed.change(Job, job_id, left_at=moment, odometer_out=odometer_out, **window)
         if look.open_jobs_of_visit(deed, visit.id, job_id) == 0:
             deed.change(Visit, visit.id, left_at=moment, odometer_out=odometer_out)
 

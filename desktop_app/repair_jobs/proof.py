@@ -67,13 +67,27 @@ class ProofChecks:
 
 @dataclass(frozen=True, slots=True)
 class ProofReached:
-    """What was recorded about the proof of one job."""
+    """What was recorded about the proof of one job.
+
+    Of the conditions told of, some were recreated, some were not; of the rest nobody said.
+    """
 
     level: ProofLevel
     recreated: Sequence[str] = ()
     not_recreated: Sequence[str] = ()
     unticked: Sequence[str] = ()
     codes_were_read: bool = False
+    not_said: Sequence[str] = ()
+
+    @property
+    def all_met(self) -> bool:
+        """Whether conditions were told of and every one of them was met."""
+        return bool(self.recreated) and not self.not_recreated and not self.not_said
+
+    @property
+    def chosen_beyond(self) -> bool:
+        """Whether "same conditions" was chosen without every condition being met."""
+        return self.level is ProofLevel.SAME_CONDITIONS and not self.all_met
 
 
 def worth_saying(proof: ProofReached) -> tuple[str, ...]:
@@ -86,15 +100,33 @@ def worth_saying(proof: ProofReached) -> tuple[str, ...]:
     elif proof.level is ProofLevel.ROAD:
         said.append("Driven, but the car's own test for this system was not seen to pass.")
     elif proof.level is ProofLevel.FULL_TRIP:
-        said.append("The car's own test passed; the conditions you told us of were not all tried.")
+        said.append(_full_trip(proof))
+    elif proof.level is ProofLevel.SAME_CONDITIONS:
+        said.extend(_same_conditions(proof))
     if proof.level is ProofLevel.FULL_TRIP and not proof.codes_were_read:
         said.append("That no code was pending afterwards is not written down.")
     if proof.recreated:
         said.append(f"Tried: {_listed(proof.recreated)}.")
     if proof.not_recreated:
         said.append(f"Not tried: {_listed(proof.not_recreated)}.")
+    if proof.not_said:
+        said.append(f"Not said whether tried: {_listed(proof.not_said)}.")
     said.extend(f"Left open: {check}." for check in proof.unticked)
     return tuple(said)
+
+
+def _full_trip(proof: ProofReached) -> str:
+    if proof.not_recreated or proof.not_said:
+        return "The car's own test passed; the conditions you told us of were not all tried."
+    return "The car's own test passed."
+
+
+def _same_conditions(proof: ProofReached) -> tuple[str, ...]:
+    if proof.all_met:
+        return ()
+    if proof.recreated or proof.not_recreated or proof.not_said:
+        return ("Not every condition you told us of is written down as met.",)
+    return ("No condition was told of, so there was none to meet.",)
 
 
 def _listed(conditions: Sequence[str]) -> str:

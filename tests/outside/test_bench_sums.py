@@ -15,8 +15,8 @@ from scipy import stats
 from desktop_app.parts_compared.bench_sums.belt_marking import RIB_PITCH
 from desktop_app.parts_compared.bench_sums.bolt_circle import bolt_circle
 from desktop_app.parts_compared.bench_sums.chi_square import chi_square, chi_square_beyond
-from desktop_app.parts_compared.bench_sums.road_test_worth import distance_needed
 from desktop_app.parts_compared.bench_sums.trim_fit import fit_trim
+from desktop_app.repair_jobs.road_test import distance_needed
 
 
 @given(st.lists(st.integers(0, 500), min_size=2, max_size=16).filter(any))

@@ -34,7 +34,6 @@ from desktop_app.returns_watched.honest_numbers.shrunken import (
     spread_by_moments,
     spread_of_groups,
 )
-from desktop_app.symptom_search.interval import wilson as wilson_of_fixes
 
 # R. E. Tarone, Biometrics 38 (1982) 215-220: tumours in 70 groups of rats (list recalled; its
 # moments are those printed in Gelman and others, Bayesian Data Analysis, 3rd ed., 5.1).
@@ -67,7 +66,6 @@ def test_a_share(k: int, n: int, score: tuple[float, float], exact: tuple[float,
     # SciPy's documentation (7 of 50, exact, read); the rest computed.
     assert wilson(k, n) == pytest.approx(score, abs=1e-10)
     assert clopper_pearson(k, n) == pytest.approx(exact, abs=1e-10)
-    assert wilson_of_fixes(k, n) == wilson(k, n)
 
 
 def test_the_rule_of_three() -> None:

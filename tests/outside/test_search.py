@@ -8,7 +8,7 @@ from math import log
 
 import pytest
 
-from desktop_app.symptom_search.interval import wilson
+from desktop_app.repair_jobs.share_interval import wilson
 from desktop_app.symptom_search.typing_mistake import distance
 from desktop_app.symptom_search.word_forms import alike, possible_stems
 

@@ -82,7 +82,23 @@ def test_what_was_not_tried_is_said_and_nothing_is_called_safe() -> None:
     for level in ProofLevel:
         said = " ".join(worth_saying(ProofReached(level)))
         assert "safe" not in said
-    assert worth_saying(ProofReached(ProofLevel.SAME_CONDITIONS)) == ()
+
+
+def test_the_same_conditions_are_proved_only_where_every_one_of_them_was_met() -> None:
+    level = ProofLevel.SAME_CONDITIONS
+    assert worth_saying(ProofReached(level, ["damp"])) == ("Tried: damp.",)
+    assert worth_saying(ProofReached(level)) == (
+        "No condition was told of, so there was none to meet.",
+    )
+    some = ProofReached(level, ["damp"], ["pulling"], not_said=["cold"])
+    assert some.chosen_beyond
+    assert worth_saying(some) == (
+        "Not every condition you told us of is written down as met.",
+        "Tried: damp.",
+        "Not tried: pulling hard or uphill.",
+        "Not said whether tried: cold.",
+    )
+    assert not ProofReached(ProofLevel.ROAD, (), ["damp"]).chosen_beyond
 
 
 def test_a_full_trip_without_a_reading_of_the_codes_says_so() -> None:

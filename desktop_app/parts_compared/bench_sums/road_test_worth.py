@@ -2,33 +2,14 @@
 
 from __future__ import annotations
 
-import math
-
 from desktop_app.parts_compared.bench_sums.bench_sum import BenchSum, percent
 from desktop_app.parts_compared.bench_sums.sum_field import SumField, distance_unit_field
 from desktop_app.parts_compared.bench_sums.sum_filled import Filled
 from desktop_app.parts_compared.bench_sums.sum_offered import ROAD_CAUTION, SumOffered
+from desktop_app.repair_jobs.road_test import CONVINCING, distance_needed, luck_left
+from desktop_app.repair_jobs.road_test_words import LIMIT
 
 NAME = "Worth of a road test"
-LIMIT = (
-    "Holds if the fault comes at random and the drive had the conditions under which it comes. "
-    "How often it comes is the customer's word. A quiet drive never proves that nothing is wrong."
-)
-#: A drive that leaves so much to luck convinces (0.95 the other way round).
-CONVINCING = 0.05
-
-
-def luck_left(driven: float, once_in: float) -> float:
-    """Return the chance of a quiet drive with nothing repaired: no event of a Poisson process.
-
-    Both distances are in one unit.
-    """
-    return math.exp(-driven / once_in)
-
-
-def distance_needed(once_in: float, luck: float = CONVINCING) -> float:
-    """Return the quiet distance that leaves only so much luck, in the unit of `once_in`."""
-    return -math.log(luck) * once_in
 
 
 def _worked(filled: Filled) -> BenchSum:

@@ -37,12 +37,17 @@ class GoneSection(Section):
     about_to_leave = Signal()
 
     def __init__(
-        self, desk: Desk, open_origins: OpenOrigins, refit_checks: RefitChecks = _no_checks
+        self,
+        desk: Desk,
+        open_origins: OpenOrigins,
+        refit_checks: RefitChecks = _no_checks,
+        promise: actions.PromiseThen | None = None,
     ) -> None:
         super().__init__("Gone")
         self._desk = desk
         self._open_origins = open_origins
         self._refit_checks = refit_checks
+        self._promise = promise
         self._job: JobView | None = None
         self._declined = WordsField("Declined or left undone", self._save_declined, 2)
         nothing = QPushButton("Nothing")
@@ -143,5 +148,6 @@ class GoneSection(Section):
                 return
         missing = missing_answers(job, tuple(self._open_origins(job.id)))
         self._missing.setFocus()  # the button goes: the page stays, and no key does anything
-        if self._desk.do(actions.hand_over, job.id, reading, missing) is not None:
+        left = self._desk.do(actions.hand_over, job.id, reading, missing, promise=self._promise)
+        if left is not None:
             self._desk.told.emit(f"{job.number} is handed over. It is under watch from now on.")

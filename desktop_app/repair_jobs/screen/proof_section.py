@@ -2,78 +2,123 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable, Sequence
+
 from PySide6.QtCore import Slot
-from PySide6.QtWidgets import QButtonGroup, QGridLayout, QPushButton, QWidget
+from PySide6.QtWidgets import QButtonGroup, QPushButton, QWidget
 
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.job_view import JobView
-from desktop_app.repair_jobs.proof import CODES_READ, RECORDED_LEVELS, ProofLevel
+from desktop_app.repair_jobs.proof import CODES_READ, RECORDED_LEVELS, ProofLevel, worth_saying
 from desktop_app.repair_jobs.proof_checks import maker_first, proof_checks
+from desktop_app.repair_jobs.proof_kept import ProofKept
+from desktop_app.repair_jobs.proof_said import (
+    codes_to_say,
+    conditions_told,
+    level_words,
+    proof_doubts,
+    proof_reached,
+    readings_doubted,
+)
+from desktop_app.repair_jobs.screen.caught_here_rows import CaughtHereRows
 from desktop_app.repair_jobs.screen.check_list import CheckList
 from desktop_app.repair_jobs.screen.code_rows import CodeRows
-from desktop_app.repair_jobs.typed_entry import read_distance
-from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.repair_jobs.screen.conditions_met_row import ConditionsMetRow
+from desktop_app.repair_jobs.screen.proof_steps_row import ProofStepsRow
+from desktop_app.repair_jobs.screen.readiness_rows import ReadinessRows
+from desktop_app.repair_jobs.screen.road_test_fields import RoadTestFields
+from desktop_app.repair_jobs.stored_proof import read_proof
 from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.fields import Labelled, LineField, WordsField
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.texts import plain_label, tooltip
 
+# What the fitted parts of a job ask for as proof, beside what its system asks for.
+AskedByParts = Callable[[int], Sequence[str]]
+
+
+def _nothing_asked(_job_id: int) -> Sequence[str]:
+    return ()
+
 
 class ProofSection(Section):
-    """The checks of the system, the codes read afterwards, and the level reached."""
+    """The order of the work, what was driven and read, and the level reached."""
 
-    def __init__(self, desk: Desk) -> None:
+    def __init__(self, desk: Desk, asked_by_parts: AskedByParts = _nothing_asked) -> None:
         super().__init__("Proof")
         self._desk = desk
+        self._asked_by_parts = asked_by_parts
         self._job: JobView | None = None
-        self._first = plain_label(maker_first(), "quiet", wrap=True)
+        self._steps = ProofStepsRow(desk)
         self._list = CheckList(desk, "proof")
-        self._codes = CodeRows(desk, "after repair")
         self._enough = plain_label("", "quiet", wrap=True)
+        self._conditions = ConditionsMetRow(desk)
+        self._drive = RoadTestFields(desk)
+        self._codes = CodeRows(desk, "after repair")
+        self._readiness = ReadinessRows(desk)
+        self._readings = plain_label("", wrap=True)
         self._means = plain_label("", wrap=True)
+        self._caught = CaughtHereRows(desk)
         self._levels = QButtonGroup(self)
         self._levels.setExclusive(True)
-        self._distance = LineField("Driven", self._save_distance)
-        self._distance_box = Labelled("Driven", self._distance)
-        self._words = WordsField("What was tried, and what was not", self._save_words, 2)
-        self.column.addWidget(self._first)
-        self.column.addWidget(self._list)
-        self.column.addWidget(self._enough)
-        self.column.addWidget(plain_label("Codes read after the repair"))
-        self.column.addWidget(self._codes)
-        self.column.addWidget(plain_label("How far was it proved?"))
-        self.column.addWidget(self._level_row())
-        self.column.addWidget(self._means)
-        grid = QGridLayout()
-        grid.addWidget(self._distance_box, 0, 0)
-        grid.addWidget(Labelled("What was tried, and what was not", self._words), 0, 1)
-        grid.setColumnStretch(1, 3)
-        self.column.addLayout(grid)
+        for widget in (
+            plain_label("The order in which nothing is lost"),
+            self._steps,
+            plain_label(maker_first(), "quiet", wrap=True),
+            self._list,
+            self._enough,
+            self._conditions,
+            self._drive,
+            plain_label("Codes read after the repair"),
+            self._codes,
+            self._readiness,
+            self._readings,
+            plain_label("How far was it proved?"),
+            self._level_row(),
+            self._means,
+            self._caught,
+        ):
+            self.column.addWidget(widget)
 
     def show_job(self, job: JobView) -> None:
         """Show what was proved on a job."""
-        if self._job is not None and self._job.id != job.id:
-            self._distance.save_now()
-            self._words.save_now()
         self._job = job
+        kept: ProofKept = self._desk.ask(read_proof, job.id) or ProofKept()
+        self._steps.show_steps(job.id, kept)
         checks = proof_checks(job.system)
-        self._list.show_checks(
-            job, [(words, False) for words in (*checks.bay, CODES_READ, *checks.road)]
-        )
+        asked = (*checks.bay, CODES_READ, *checks.road, *self._asked_by_parts(job.id))
+        self._list.show_checks(job, [(words, False) for words in dict.fromkeys(asked)])
         self._enough.setText(f"Enough when: {checks.enough}")
+        self._conditions.show_job(job, kept)
+        self._drive.show_job(job, kept)
         self._codes.show_job(job)
+        self._readiness.show_job(job, kept)
+        doubted = (f"⚠  {words}" for words in readings_doubted(job, kept))
+        said = (*codes_to_say(job, kept), *doubted)
+        self._readings.setText("\n".join(said))
+        self._readings.setVisible(bool(said))
+        self._show_level(job, kept)
+        self._caught.show_job(job, kept)
+
+    def _show_level(self, job: JobView, kept: ProofKept) -> None:
+        told = conditions_told(job)
         for button in self._levels.buttons():
-            chosen = self._levels.id(button) == job.proof_level
+            level = ProofLevel(self._levels.id(button))
+            button.setText(level_words(level, kept.conditions, told))
+            chosen = int(level) == job.proof_level
             if chosen != button.isChecked():
                 self._levels.setExclusive(False)
                 button.setChecked(chosen)
                 self._levels.setExclusive(True)
-        self._means.setText("" if job.proof_level is None else ProofLevel(job.proof_level).means)
-        distance = job.proof_distance
-        self._distance.show_value("" if distance is None else f"{distance:g}")
-        self._distance_box.hint("km" if job.vehicle.odometer_unit == "km" else "miles")
-        self._words.show_value(job.proof_words)
+        if job.proof_level is None:
+            self._means.setText("")
+        else:
+            level = ProofLevel(job.proof_level)
+            reached = proof_reached(job, kept, level)
+            means = () if reached.chosen_beyond else (level.means,)
+            doubts = (f"⚠  {words}" for words in proof_doubts(job, kept, level))
+            self._means.setText("\n".join((" ".join((*means, *worth_saying(reached))), *doubts)))
+        self._means.setVisible(bool(self._means.text()))
 
     def _level_row(self) -> QWidget:
         box = QWidget()
@@ -92,18 +137,3 @@ class ProofSection(Section):
     def _say_level(self, level: int) -> None:
         if self._job is not None:
             self._desk.do(actions.say_proof, self._job.id, level)
-
-    def _save_words(self, words: str) -> object:
-        if self._job is None:
-            return None
-        return self._desk.do(actions.write_proof, self._job.id, words, self._job.proof_distance)
-
-    def _save_distance(self, text: str) -> object:
-        if self._job is None:
-            return None
-        try:
-            distance = read_distance(text)
-        except ShopTrouble as trouble:
-            self._distance_box.hint(trouble.sentence())
-            return None
-        return self._desk.do(actions.write_proof, self._job.id, self._job.proof_words, distance)

@@ -8,8 +8,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from desktop_app.parts_compared.bench_sums.road_test_worth import distance_needed, luck_left
 from desktop_app.parts_compared.bench_sums.sums_offered import work_out
+from desktop_app.repair_jobs.road_test import distance_needed, luck_left
 
 
 def test_how_much_luck_a_drive_leaves() -> None:

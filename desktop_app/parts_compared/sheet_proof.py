@@ -1,0 +1,87 @@
+"""The proof of repair on the sheet: what was reached, read and driven, and what to watch for."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from desktop_app.parts_compared.sheet_blocks import Block, Heading, Listed, Words
+from desktop_app.parts_compared.sheet_values import whole
+from desktop_app.repair_jobs.job_view import JobView
+from desktop_app.repair_jobs.proof import ProofLevel, worth_saying
+from desktop_app.repair_jobs.proof_checks import proof_checks
+from desktop_app.repair_jobs.proof_codes import codes_in_words
+from desktop_app.repair_jobs.proof_kept import ProofKept
+from desktop_app.repair_jobs.proof_said import (
+    codes_to_say,
+    drive_said,
+    proof_doubts,
+    proof_reached,
+    unit_of,
+    watch_for,
+    window_in_words,
+)
+from desktop_app.repair_jobs.self_tests_compared import self_tests_in_words
+
+
+def proof_blocks(
+    job: JobView, kept: ProofKept, asked_by_parts: Sequence[str] = ()
+) -> Iterator[Block]:
+    """Yield the proof, what was declined, what to watch for, and the window in plain words.
+
+    `asked_by_parts` are the proof checks of the fitted parts' kinds.
+    """
+    system = proof_checks(job.system)
+    asked = tuple(dict.fromkeys((*system.bay, *system.road, *asked_by_parts)))
+    ticked = {one.words: one.outcome for one in job.checks if one.kind == "proof"}
+    yield Heading("Proof")
+    if job.proof_level is None:
+        yield Words("How far this repair is proved has not been said yet.", "Reached")
+    else:
+        yield from _reached(job, kept, ProofLevel(job.proof_level))
+    yield from _read_and_driven(job, kept)
+    done = [words.rstrip(".") for words in asked if ticked.get(words) == "done"]
+    if done:
+        yield Words(f"{'; '.join(done)}.", "Ticked as done")
+    if job.proof_level is not None:
+        doubts = proof_doubts(job, kept, ProofLevel(job.proof_level))
+        left_open = [f"Not ticked: {w.rstrip('.')}." for w in asked if not ticked.get(w)]
+        if doubts or left_open:
+            yield Listed("Not proved", (*doubts, *left_open), "◌")
+    yield from _declined(job)
+    yield Words(" ".join(watch_for(job, kept)), "What to watch for")
+    yield Words(window_in_words(job, kept.window_months), "Window")
+
+
+def _reached(job: JobView, kept: ProofKept, level: ProofLevel) -> Iterator[Block]:
+    reached = proof_reached(job, kept, level)
+    means = "" if reached.chosen_beyond else f" {level.means}"
+    yield Words(f"{level.word} ({int(level)} of 4).{means}", "Reached")
+    said = " ".join(worth_saying(reached))
+    if said:
+        yield Words(said)
+
+
+def _read_and_driven(job: JobView, kept: ProofKept) -> Iterator[Block]:
+    if job.proof_words.strip() or job.proof_distance is not None:
+        unit = "km" if unit_of(job) == "km" else "miles"
+        driven = "" if job.proof_distance is None else f"Driven {job.proof_distance:g} {unit}. "
+        yield Words(driven + whole(job.proof_words), "Tried")
+    worth = " ".join(drive_said(job, kept))
+    if worth:
+        yield Words(worth, "What that is worth")
+    codes = (*codes_in_words(job.codes, job.codes_were_read), *codes_to_say(job, kept))
+    if codes:
+        yield Words(" ".join(codes), "Codes")
+    tests = " ".join(self_tests_in_words(kept.found, kept.after))
+    if tests:
+        yield Words(tests, "The car's own tests")
+
+
+def _declined(job: JobView) -> Iterator[Block]:
+    declined = (job.declined or "").strip()
+    if job.declined is None:
+        yield Words("Not said yet.", "Declined or left undone")
+    elif declined.casefold().rstrip(".") in ("", "nothing"):
+        yield Words("Nothing.", "Declined or left undone")
+    else:
+        yield Words(whole(declined), "Declined or left undone")

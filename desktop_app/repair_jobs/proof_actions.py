@@ -1,0 +1,150 @@
+"""What the shop does to prove a repair, one function a deed."""
+
+from __future__ import annotations
+
+from desktop_app.repair_jobs import stored_lookup, stored_proof
+from desktop_app.repair_jobs.proof_steps import STEP_IDS
+from desktop_app.repair_jobs.provocation import PROVOKED, Provoked
+from desktop_app.repair_jobs.road_test import EveryUnit
+from desktop_app.repair_jobs.self_tests import SelfTestState, read_bytes
+from desktop_app.repair_jobs.self_tests_compared import Stage
+from desktop_app.repair_jobs.stored import (
+    CaughtHere,
+    ConditionMet,
+    Job,
+    JobCheck,
+    ProofStep,
+    SelfTest,
+    SelfTests,
+)
+from desktop_app.shop_record.deed import Deed, Done
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.trouble import ShopTrouble
+
+
+def meet_condition(record: ShopRecord, job_id: int, condition: str, met: bool | None) -> Done:
+    """Say whether a condition the customer told of was met on the drive; None: not said."""
+
+    def work(deed: Deed) -> None:
+        row = stored_proof.condition_met_row(deed, job_id, condition)
+        if met is None:
+            if row is not None:
+                deed.remove(ConditionMet, row)
+        elif row is None:
+            deed.add(ConditionMet, job_id=job_id, condition=condition, met=int(met))
+        else:
+            deed.change(ConditionMet, row, met=int(met))
+
+    return record.do("Say which conditions were met", work)
+
+
+def type_self_tests(record: ShopRecord, job_id: int, stage: Stage, typed: str) -> Done:
+    """Keep the four bytes of the car's own tests as typed; an empty text takes them out.
+
+    Refused with what is accepted where they are none.
+    """
+    typed = typed.strip()
+    if typed:
+        read_bytes(typed)
+    moment = record.clock().isoformat(timespec="seconds")
+
+    def work(deed: Deed) -> None:
+        row = stored_proof.self_tests_row(deed, job_id, stage)
+        if not typed:
+            if row is not None:
+                deed.remove(SelfTests, row[0])
+        elif row is None:
+            deed.add(SelfTests, job_id=job_id, stage=stage, typed=typed, read_at=moment)
+        elif row[1] != typed:
+            deed.change(SelfTests, row[0], typed=typed, read_at=moment)
+
+    return record.do(f"Write down the car's own tests, {stage}", work)
+
+
+def enter_self_test(
+    record: ShopRecord, job_id: int, stage: Stage, monitor: str, state: SelfTestState | None
+) -> Done:
+    """Enter how one of the car's own tests stands, as a person read it; None: nobody did."""
+
+    def work(deed: Deed) -> None:
+        row = stored_proof.self_test_row(deed, job_id, stage, monitor)
+        if state is None:
+            if row is not None:
+                deed.remove(SelfTest, row)
+        elif row is None:
+            deed.add(SelfTest, job_id=job_id, stage=stage, monitor=monitor, state=state.value)
+        else:
+            deed.change(SelfTest, row, state=state.value)
+
+    return record.do("Enter one of the car's own tests", work)
+
+
+def tick_step(record: ShopRecord, job_id: int, step: str, *, done: bool) -> Done:
+    """Tick a step of the order that loses nothing, with this moment; or take the tick back."""
+    if step not in STEP_IDS:
+        raise ShopTrouble(f"“{step}” is no step of the proof.")
+    moment = record.clock().isoformat(timespec="seconds")
+
+    def work(deed: Deed) -> None:
+        row = stored_proof.step_row(deed, job_id, step)
+        if done and row is None:
+            deed.add(ProofStep, job_id=job_id, step=step, done_at=moment)
+        elif not done and row is not None:
+            deed.remove(ProofStep, row)
+
+    return record.do("Tick a step of the proof", work)
+
+
+def say_fault_every(record: ShopRecord, job_id: int, number: float | None, unit: EveryUnit) -> Done:
+    """Say that the fault came once in so many miles, kilometres, days or drives; None: not said."""
+    if number is not None and not number > 0:
+        raise ShopTrouble("How often it came is a number above 0.", do="Type it like 40.")
+    return record.do(
+        "Say how often it came",
+        lambda deed: deed.change(Job, job_id, fault_every=number, fault_every_unit=unit),
+    )
+
+
+def write_provoked(record: ShopRecord, job_id: int, provoked: Provoked | None) -> Done:
+    """Write down how often it came on purpose before and after the repair; None takes it out."""
+
+    def work(deed: Deed) -> None:
+        row = stored_lookup.check_row(deed, job_id, "proof", PROVOKED)
+        if provoked is None:
+            if row is not None:
+                deed.remove(JobCheck, row)
+        elif row is None:
+            counted = provoked.typed()
+            deed.add(JobCheck, job_id=job_id, kind="proof", words=PROVOKED, outcome=counted)
+        else:
+            deed.change(JobCheck, row, outcome=provoked.typed())
+
+    return record.do("Write down what was provoked", work)
+
+
+def catch_here(record: ShopRecord, job_id: int, words: str) -> Done:
+    """Note that the proof failed before the car left; how far it is proved is open again.
+
+    Refused without words, and once the car has left: then it comes back, or it does not.
+    """
+    words = words.strip()
+    if not words:
+        raise ShopTrouble("What did the proof show?", do="Write it in a few words.")
+    moment = record.clock().isoformat(timespec="seconds")
+
+    def work(deed: Deed) -> None:
+        if stored_lookup.left_at(deed, job_id) is not None:
+            raise ShopTrouble(
+                "The car has left: what shows now is no longer caught here.",
+                kept="What was proved at the hand-over stays as it is.",
+                do="When the car is back, write it up as a new visit.",
+            )
+        deed.add(CaughtHere, job_id=job_id, caught_at=moment, words=words)
+        deed.change(Job, job_id, proof_level=None)
+
+    return record.do("Caught here: the proof failed", work)
+
+
+def strike_caught(record: ShopRecord, row: int) -> Done:
+    """Take out a note that the proof failed here."""
+    return record.do("Take out “caught here”", lambda deed: deed.remove(CaughtHere, row))

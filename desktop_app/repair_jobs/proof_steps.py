@@ -1,0 +1,65 @@
+"""The order in which nothing is lost: from saving what the car knows to reading it again cold."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True)
+class Step:
+    """One step: the id that is kept, its words on a button, and what belongs to it."""
+
+    id: str
+    words: str
+    means: str
+
+
+STEPS = (
+    Step(
+        "saved",
+        "Saved",
+        "Codes, freeze frame, the car's own tests, misfire counters and trims are saved.",
+    ),
+    Step("photographed", "Photographed", "The parts are photographed as they were found."),
+    Step("repaired", "Repaired", "The repair is done and closed up."),
+    Step("cleared", "Cleared once", "The codes are cleared, once and not again."),
+    Step(
+        "noted",
+        "Clearing noted",
+        "It is noted that they were cleared: that wipes the car's own tests, often learned trims.",
+    ),
+    Step("driven", "Driven", "The drive is done, under the conditions told of."),
+    Step("pending-read", "Pending read", "Pending codes are read before the engine stands long."),
+    Step("cold-read", "Read again cold", "Everything is read again after a cold start."),
+)
+STEP_IDS = frozenset(step.id for step in STEPS)
+
+
+def step_question(done: Mapping[str, str], step: str) -> str | None:
+    """Return what is asked before a step is ticked; nothing is ever refused.
+
+    `done` maps each step that is ticked to its moment (ISO 8601).
+    """
+    if step == "cleared" and "saved" not in done:
+        return (
+            "Nothing is ticked as saved yet. Clearing wipes codes, freeze frame and the car's own "
+            "tests, and nothing brings them back. Was it cleared all the same?"
+        )
+    if step in ("pending-read", "cold-read") and "driven" not in done:
+        return (
+            "No drive is ticked yet. Codes read before a drive say little. "
+            "Were they read all the same?"
+        )
+    return None
+
+
+def order_said(done: Mapping[str, str]) -> tuple[str, ...]:
+    """Return what went out of order, to stay in view."""
+    if "cleared" not in done:
+        return ()
+    if "saved" not in done:
+        return ("Cleared, and not ticked as saved before.",)
+    if done["saved"] > done["cleared"]:
+        return ("Ticked as cleared before it was ticked as saved.",)
+    return ()

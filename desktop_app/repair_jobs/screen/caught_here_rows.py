@@ -1,0 +1,82 @@
+"""Caught here: the proof failed before the car left. A good sign, and always written down."""
+
+from __future__ import annotations
+
+from datetime import datetime
+
+from PySide6.QtCore import Slot
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+
+from desktop_app.repair_jobs import proof_actions
+from desktop_app.repair_jobs.job_view import JobView
+from desktop_app.repair_jobs.odometer_questions import day_in_words
+from desktop_app.repair_jobs.proof_kept import ProofKept
+from desktop_app.repair_jobs.screen.row_field import RowField
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.flow_row import empty
+from desktop_app.shop_window.texts import plain_label
+
+
+class CaughtHereRows(QWidget):
+    """What was caught so far, and a line for the next; not once the car has left."""
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__()
+        self._desk = desk
+        self._job: JobView | None = None
+        self._known = QVBoxLayout()
+        self._field = RowField("The proof failed: what did it show?", self._add)
+        self._field.setPlaceholderText("The proof failed here: what did it show?")
+        button = QPushButton("Caught here")
+        button.setAccessibleName("Caught here: write it down")
+        button.clicked.connect(self._write)
+        self._form = QWidget()
+        line = QHBoxLayout(self._form)
+        line.setContentsMargins(0, 0, 0, 0)
+        line.addWidget(self._field, 1)
+        line.addWidget(button)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addLayout(self._known)
+        column.addWidget(self._form)
+
+    def show_job(self, job: JobView, kept: ProofKept) -> None:
+        """Show what was caught before the car left."""
+        if self._job is not None and self._job.id != job.id:
+            self._field.save_now()
+            self._field.clear()
+        self._job = job
+        self._form.setVisible(job.left_at is None)
+        empty(self._known)
+        for one in kept.caught:
+            at = datetime.fromisoformat(one.caught_at)
+            line = QWidget()
+            row = QHBoxLayout(line)
+            row.setContentsMargins(0, 0, 0, 0)
+            words = f"⊙  Caught here on {day_in_words(at.date())}, {at:%H:%M}: {one.words}"
+            row.addWidget(plain_label(words, wrap=True), 1)
+            out = QPushButton("✕")
+            out.setAccessibleName(f"Take out: caught here, {one.words}")
+            out.setProperty("row", one.id)
+            out.clicked.connect(self._strike)
+            row.addWidget(out)
+            self._known.addWidget(line)
+
+    @Slot()
+    def _write(self) -> None:
+        self._field.save_now()
+
+    def _add(self, words: str) -> object:
+        if self._job is None or not words.strip():
+            return None
+        done = self._desk.do(proof_actions.catch_here, self._job.id, words)
+        if done is not None:
+            self._desk.told.emit(
+                "Caught here, and written down. How far it is proved is open again: "
+                "say it after the next try."
+            )
+        return done
+
+    @Slot()
+    def _strike(self) -> None:
+        self._desk.do(proof_actions.strike_caught, int(self.sender().property("row")))

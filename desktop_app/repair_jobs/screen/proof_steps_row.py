@@ -1,0 +1,112 @@
+"""The order that loses nothing: a button for each step, with the time at which it was ticked."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Slot
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+
+from desktop_app.repair_jobs import proof_actions
+from desktop_app.repair_jobs.proof_kept import ProofKept
+from desktop_app.repair_jobs.proof_steps import STEPS, order_said, step_question
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.flow_row import FlowRow
+from desktop_app.shop_window.texts import plain_label, tooltip
+
+
+class ProofStepsRow(QWidget):
+    """The steps from left to right; one that would lose something is asked about first."""
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__()
+        self._desk = desk
+        self._job_id: int | None = None
+        self._kept = ProofKept()
+        self._asked = ""
+        self._buttons: dict[str, QPushButton] = {}
+        self._said = plain_label("", wrap=True)
+        self._question = plain_label("", wrap=True)
+        self._question_box = QWidget()
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(self._step_row())
+        column.addWidget(self._question_box)
+        column.addWidget(self._said)
+        self._add_question()
+
+    def show_steps(self, job_id: int, kept: ProofKept) -> None:
+        """Show which steps of a job are ticked, and when."""
+        if job_id != self._job_id:
+            self._ask("", "")
+        self._job_id, self._kept = job_id, kept
+        for number, step in enumerate(STEPS, start=1):
+            button = self._buttons[step.id]
+            at = kept.steps.get(step.id)
+            sign = f"✓ {number}" if at else str(number)
+            button.setText(f"{sign}  {step.words}{f'  {_moment(at)}' if at else ''}")
+            button.setChecked(at is not None)
+        self._said.setText("\n".join(f"⚠  {words}" for words in order_said(kept.steps)))
+        self._said.setVisible(bool(self._said.text()))
+
+    def _step_row(self) -> QWidget:
+        box = QWidget()
+        row = FlowRow(box)
+        for step in STEPS:
+            button = QPushButton(step.words)
+            button.setCheckable(True)
+            button.setAccessibleName(f"Step: {step.words}")
+            button.setToolTip(tooltip(step.means))
+            button.setProperty("step", step.id)
+            button.clicked.connect(self._press)
+            self._buttons[step.id] = button
+            row.addWidget(button)
+        return box
+
+    def _add_question(self) -> None:
+        row = QHBoxLayout(self._question_box)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.addWidget(self._question, 1)
+        for words, slot in (("Yes, all the same", self._yes), ("Not yet", self._no)):
+            button = QPushButton(words)
+            button.clicked.connect(slot)
+            row.addWidget(button)
+        self._question_box.hide()
+
+    def _ask(self, step: str, question: str) -> None:
+        self._asked = step
+        self._question.setText(question)
+        self._question_box.setVisible(bool(question))
+
+    @Slot()
+    def _press(self) -> None:
+        button = self.sender()
+        if self._job_id is None or not isinstance(button, QPushButton):
+            return
+        step, wanted = str(button.property("step")), button.isChecked()
+        question = step_question(self._kept.steps, step) if wanted else None
+        if question:
+            button.setChecked(False)
+            self._ask(step, question)
+            return
+        self._ask("", "")
+        self._tick(step, wanted)
+
+    @Slot()
+    def _yes(self) -> None:
+        step = self._asked
+        self._buttons[step].setFocus()
+        self._ask("", "")
+        self._tick(step, True)
+
+    @Slot()
+    def _no(self) -> None:
+        self._buttons[self._asked].setFocus()
+        self._ask("", "")
+
+    def _tick(self, step: str, done: bool) -> None:
+        if self._job_id is not None:
+            self._desk.do(proof_actions.tick_step, self._job_id, step, done=done)
+
+
+def _moment(at: str) -> str:
+    """Return day and hour as they stand on a button: "11-16 14:05"."""
+    return f"{at[5:10]} {at[11:16]}"

@@ -1,0 +1,138 @@
+"""The drive: how far, what was tried, how often it used to come, and what that is worth."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Slot
+from PySide6.QtWidgets import QGridLayout, QVBoxLayout, QWidget
+
+from desktop_app.repair_jobs import actions, proof_actions
+from desktop_app.repair_jobs.job_view import JobView
+from desktop_app.repair_jobs.proof_kept import ProofKept
+from desktop_app.repair_jobs.proof_said import drive_said, unit_of
+from desktop_app.repair_jobs.provocation import read_provoked
+from desktop_app.repair_jobs.road_test import EVERY_UNITS, EVERY_WORDS, EveryUnit
+from desktop_app.repair_jobs.road_test_words import LIMIT, read_every
+from desktop_app.repair_jobs.typed_entry import read_distance
+from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.fields import ChoiceField, Labelled, LineField, WordsField
+from desktop_app.shop_window.texts import plain_label
+
+PROVOKE_LIKE = "like 37 in 10 min, then 0 in 10 min; provoked the same way both times"
+
+
+class RoadTestFields(QWidget):
+    """Fields that save themselves, and beneath them what a quiet drive of that length proves."""
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__()
+        self._desk = desk
+        self._job: JobView | None = None
+        self._distance = LineField("Driven", self._save_distance)
+        self._distance_box = Labelled("Driven without it", self._distance)
+        self._words = WordsField("What was tried, and what was not", self._save_words, 2)
+        self._every = LineField("It came about once in", self._save_every)
+        self._every_box = Labelled("It came about once in", self._every)
+        choices = [(unit, EVERY_WORDS[unit]) for unit in EVERY_UNITS]
+        self._unit = ChoiceField("It came about once in: unit", choices, self._save_unit)
+        self._provoked = LineField("Made to happen on purpose", self._save_provoked)
+        self._provoked_box = Labelled("Made to happen on purpose", self._provoked, PROVOKE_LIKE)
+        self._worth = plain_label("", wrap=True)
+        self._limit = plain_label(LIMIT, "quiet", wrap=True)
+        for field in (self._distance, self._every, self._provoked):
+            field.textEdited.connect(self._hint)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        grid = QGridLayout()
+        grid.addWidget(self._distance_box, 0, 0)
+        grid.addWidget(Labelled("What was tried, and what was not", self._words), 0, 1, 1, 2)
+        grid.addWidget(self._every_box, 1, 0)
+        grid.addWidget(Labelled("of what", self._unit), 1, 1)
+        grid.addWidget(self._provoked_box, 1, 2)
+        for place, stretch in enumerate((1, 1, 2)):
+            grid.setColumnStretch(place, stretch)
+        column.addLayout(grid)
+        column.addWidget(self._worth)
+        column.addWidget(self._limit)
+
+    def show_job(self, job: JobView, kept: ProofKept) -> None:
+        """Show the drive of a job and what it is worth."""
+        if self._job is not None and self._job.id != job.id:
+            for field in (self._distance, self._every, self._provoked):
+                field.save_now()
+                field.forget()
+            self._words.save_now()
+            self._unit.show_value("mi")
+        self._job = job
+        distance = job.proof_distance
+        self._distance.show_value("" if distance is None else f"{distance:g}")
+        self._words.show_value(job.proof_words)
+        self._every.show_value("" if kept.every is None else f"{kept.every.number:g}")
+        if kept.every is not None:
+            self._unit.show_value(kept.every.unit)
+        self._provoked.show_value("" if kept.provoked is None else kept.provoked.typed())
+        self._hint()
+        self._worth.setText("\n".join(drive_said(job, kept)))
+        self._worth.setVisible(bool(self._worth.text()))
+        self._limit.setVisible(kept.every is not None)
+
+    @Slot()
+    def _hint(self) -> None:
+        """Say what each field accepts, but where one is refused just now."""
+        for box, field in (
+            (self._distance_box, self._distance),
+            (self._every_box, self._every),
+            (self._provoked_box, self._provoked),
+        ):
+            if not field.unsaved():
+                self._accepts(box)
+
+    def _accepts(self, box: Labelled) -> None:
+        unit = "miles" if self._job is None or unit_of(self._job) == "mi" else "km"
+        words = {self._distance_box: unit, self._every_box: "as the customer tells it"}
+        box.hint(words.get(box, PROVOKE_LIKE))
+
+    def _save_words(self, words: str) -> object:
+        if self._job is None:
+            return None
+        return self._desk.do(actions.write_proof, self._job.id, words, self._job.proof_distance)
+
+    def _save_distance(self, text: str) -> object:
+        if self._job is None:
+            return None
+        try:
+            distance = read_distance(text)
+        except ShopTrouble as trouble:
+            self._distance_box.hint(trouble.sentence())
+            return None
+        self._accepts(self._distance_box)
+        return self._desk.do(actions.write_proof, self._job.id, self._job.proof_words, distance)
+
+    def _save_every(self, text: str) -> object:
+        if self._job is None:
+            return None
+        try:
+            number = read_every(text)
+        except ShopTrouble as trouble:
+            self._every_box.hint(trouble.sentence())
+            return None
+        self._accepts(self._every_box)
+        unit: EveryUnit = self._unit.currentData()
+        return self._desk.do(proof_actions.say_fault_every, self._job.id, number, unit)
+
+    def _save_unit(self, _unit: EveryUnit) -> object:
+        if self._every.unsaved() or not self._every.text().strip():
+            self._every.save_now()
+            return True
+        return self._save_every(self._every.text())
+
+    def _save_provoked(self, text: str) -> object:
+        if self._job is None:
+            return None
+        try:
+            provoked = read_provoked(text) if text.strip() else None
+        except ShopTrouble as trouble:
+            self._provoked_box.hint(trouble.sentence())
+            return None
+        self._accepts(self._provoked_box)
+        return self._desk.do(proof_actions.write_provoked, self._job.id, provoked)
