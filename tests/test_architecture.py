@@ -39,7 +39,7 @@ HOMES: dict[str, tuple[str, ...]] = {
     "sqlalchemy": (*RECORD, "desktop_app/*/stored*.py"),
     "alembic": RECORD,
     "openpyxl": ("desktop_app/*/workbook.py", "desktop_app/records_exchanged/*"),
-    "xlsxwriter": ("desktop_app/*/workbook.py",),
+    "xlsxwriter": ("desktop_app/*/workbook.py", "desktop_app/*/workbook_charts.py"),
     "pandas": ("desktop_app/weekly_report/figures.py",),
     "numpy": FIGURES,
     "scipy": FIGURES,

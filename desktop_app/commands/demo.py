@@ -107,7 +107,8 @@ def write_files(folder: Path, draw_window: Callable[[Path, Path], None]) -> tupl
         with record.reading() as connection:
             job, left_on = job_to_show(connection)
         write_sheet(record, job, kinds_of(record), sheet)
-        for _ in write_week(record, week_of(date.fromisoformat(left_on)), week, symptom_names()):
+        wanted = week_of(date.fromisoformat(left_on))
+        for _ in write_week(record, wanted, week, symptom_names(), kinds_of(record)):
             pass
     finally:
         record.close()

@@ -13,12 +13,14 @@ from desktop_app.commands.watching import shop_of, symptom_names
 def week(asked: Asked) -> Outcome:
     """Write the workbook of a week and say its figures."""
     from desktop_app.weekly_report.actions import write_week
+    from desktop_app.weekly_report.read_first import read_first
     from desktop_app.weekly_report.week import read_week
 
     wanted = read_week(asked.week)
     to = Path(asked.out)
     with shop_of(asked) as record:
-        steps = write_week(record, wanted, to, symptom_names())
+        shelf = shelf_of(record)
+        steps = write_week(record, wanted, to, symptom_names(), shelf.kinds)
         while True:
             try:
                 step = next(steps)
@@ -28,7 +30,7 @@ def week(asked: Asked) -> Outcome:
                 figures = end.value
                 break
     said = {"out": str(to), **figures.as_json()}
-    return Outcome(said, (f"Wrote {to}.", *figures.sentences()))
+    return Outcome(said, (f"Wrote {to}.", *read_first(figures)))
 
 
 def sheet(asked: Asked) -> Outcome:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
@@ -59,30 +59,36 @@ def verdicts_of_record(
     drawer: Mapping[str, Instrument],
     confidence: float = CONFIDENCE,
     only: str | None = None,
+    of: Collection[int] | None = None,
 ) -> dict[int, PairVerdict]:
     """Judge every pair of the record, or those of the one kind; pair id -> verdict.
 
-    Pairs whose kind isn't among `kinds` are left out.
+    Pairs whose kind isn't among `kinds` are left out. `of` holds the ids of the pairs that are
+    wanted, all for None.
     """
     verdicts: dict[int, PairVerdict] = {}
-    for some in pairs_by_kind(connection, kinds, only):
+    for some in pairs_by_kind(connection, kinds, only, of):
         judged = judge_many(some.kind, some.columns, drawer, confidence)
         verdicts.update(zip(some.ids, judged.verdicts(), strict=True))
     return dict(sorted(verdicts.items()))
 
 
 def pairs_by_kind(
-    connection: Connection, kinds: Mapping[str, PartKind], only: str | None = None
+    connection: Connection,
+    kinds: Mapping[str, PartKind],
+    only: str | None = None,
+    of: Collection[int] | None = None,
 ) -> Iterator[KindPairs]:
     """Give the pairs of the record kind by kind, PAIRS_AT_ONCE in six statements.
 
     One kind may come several times, each time with other pairs. `only` is the id of the one kind
-    that is wanted.
+    that is wanted, `of` the ids of the pairs.
     """
     wanted = select(Pair.id, Pair.part_kind).order_by(Pair.id)
     if only is not None:
         wanted = wanted.where(Pair.part_kind == only)
-    pairs = [(pair, kind) for pair, kind in connection.execute(wanted) if kind in kinds]
+    found = connection.execute(wanted)
+    pairs = [(p, kind) for p, kind in found if kind in kinds and (of is None or p in of)]
     for start in range(0, len(pairs), PAIRS_AT_ONCE):
         some = pairs[start : start + PAIRS_AT_ONCE]
         seen = _Seen.read(connection, (some[0][0], some[-1][0]), only)

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 import os
-from collections.abc import Generator, Iterator
+from collections.abc import Generator, Iterator, Mapping
 from contextlib import contextmanager
 from pathlib import Path
 
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.returns_watched.stored_facts import NO_NAMES, SymptomNames
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.step import Step
@@ -23,14 +24,28 @@ def file_name(week: Week) -> str:
     return f"week-{week}.xlsx"
 
 
-def look_at_week(record: ShopRecord, week: Week, names: SymptomNames = NO_NAMES) -> WeekFigures:
-    """Return the figures of a week as the record has them now."""
+Kinds = Mapping[str, PartKind]
+_NO_KINDS: Kinds = {}
+
+
+def look_at_week(
+    record: ShopRecord, week: Week, names: SymptomNames = NO_NAMES, kinds: Kinds = _NO_KINDS
+) -> WeekFigures:
+    """Return the figures of a week as the record has them now.
+
+    `kinds` are the part kinds by which the year's pairs are judged; a pair of another kind counts
+    as not compared.
+    """
     with record.reading() as connection:
-        return read_week_figures(connection, week, record.clock(), names)
+        return read_week_figures(connection, week, record.clock(), names, kinds)
 
 
 def write_week(
-    record: ShopRecord, week: Week, to: Path, names: SymptomNames = NO_NAMES
+    record: ShopRecord,
+    week: Week,
+    to: Path,
+    names: SymptomNames = NO_NAMES,
+    kinds: Kinds = _NO_KINDS,
 ) -> Generator[Step, None, WeekFigures]:
     """Write a week's workbook step by step and return the figures that stand in it.
 
@@ -38,8 +53,8 @@ def write_week(
     cannot be written; a file of that name is replaced only by a whole one.
     """
     _check_place(to)
-    yield Step(0, 8, "Reading the week")
-    figures = look_at_week(record, week, names)
+    yield Step(0, 18, "Reading the week")
+    figures = look_at_week(record, week, names, kinds)
     sheets = week_sheets(figures)
     of = len(sheets) + 2
     yield Step(1, of, "Laying out the sheets")

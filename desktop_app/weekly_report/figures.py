@@ -9,17 +9,21 @@ from typing import Literal
 
 from desktop_app.returns_watched.returns_list import ReturnRow
 from desktop_app.returns_watched.watching import WatchedJob
-from desktop_app.weekly_report.read_first import DAYS_TO_JUDGE, read_first
 from desktop_app.weekly_report.week import Week, week_of
+from desktop_app.weekly_report.year_behind import YearBehind
 
 WEEKS_SHOWN = 26
+DAYS_TO_JUDGE = 14  # after so many days a visit has waited too long; common practice, no source
 
 CountsAs = Literal["comeback", "waiting", "not counted"]
 
 
 @dataclass(frozen=True, slots=True)
 class JobLeft:
-    """A job that was handed over; money in cents, `window_ends` the last day of its window."""
+    """A job that was handed over; money in cents, `window_ends` the last day of its window.
+
+    None where it has no limit in time; 0 `window_miles` is no limit in distance.
+    """
 
     number: str
     left_on: date
@@ -34,7 +38,7 @@ class JobLeft:
     hours: float | None
     unbilled_hours: float | None
     price_cents: int | None
-    window_ends: date
+    window_ends: date | None
     window_miles: float
     declined: str | None
 
@@ -64,6 +68,7 @@ class WeekRows:
     on_watch: tuple[WatchedJob, ...]
     left_behind: tuple[date, ...]
     came_back_behind: tuple[ReturnRow, ...]
+    year: YearBehind
 
 
 @dataclass(frozen=True, slots=True)
@@ -95,6 +100,7 @@ class WeekFigures:
     counts_as: tuple[CountsAs, ...]
     on_watch: tuple[WatchedJob, ...]
     weeks: tuple[WeekCount, ...]
+    year: YearBehind
     waiting_long: int = 0
 
     def as_json(self) -> dict[str, object]:
@@ -120,10 +126,6 @@ class WeekFigures:
             ],
         }
 
-    def sentences(self) -> tuple[str, ...]:
-        """Return what the week comes to, in the words of the workbook's first sheet."""
-        return read_first(self)
-
     def counted_as(self, what: CountsAs) -> int:
         """Return how many later jobs of the week count as that."""
         return self.counts_as.count(what)
@@ -143,6 +145,7 @@ def week_figures(
         counts_as=count_later_jobs(rows.came_back),
         on_watch=rows.on_watch,
         weeks=weeks_behind(week, rows.left_behind, rows.came_back_behind),
+        year=rows.year,
         waiting_long=sum(
             counts_as == "waiting" and (as_of - row.came_on).days > DAYS_TO_JUDGE
             for row, counts_as in zip(

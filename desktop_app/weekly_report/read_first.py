@@ -3,21 +3,27 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from typing import TYPE_CHECKING
 
 from desktop_app.repair_jobs.distance import from_miles
 from desktop_app.repair_jobs.odometer_questions import day_in_words
+from desktop_app.returns_watched.honest_numbers.group_rates import WIDEST_INTERVAL
+from desktop_app.returns_watched.honest_numbers.proportion import wilson
+from desktop_app.returns_watched.owed import still_owed_cents
+from desktop_app.weekly_report.figures import DAYS_TO_JUDGE, WeekFigures
+from desktop_app.weekly_report.weekly_chart_of import weeks_charted
 
-if TYPE_CHECKING:
-    from desktop_app.weekly_report.figures import WeekFigures
-
-DAYS_TO_JUDGE = 14  # after so many days a visit has waited too long; common practice, no source
+ENDS_SOON = 7  # days
 FEW_JOBS = 20  # below this no share is worth printing; common practice, no source
 
 
 def read_first(figures: WeekFigures) -> tuple[str, ...]:
     """Return the sentences in the order in which they are read."""
-    return (*_covers(figures), *_counts(figures), *_warnings(figures))
+    return (
+        *_covers(figures),
+        *_counts(figures),
+        *_ask_on_monday(figures),
+        *_warnings(figures),
+    )
 
 
 def _covers(figures: WeekFigures) -> Iterator[str]:
@@ -65,6 +71,48 @@ def _counts(figures: WeekFigures) -> Iterator[str]:
     )
 
 
+def _ask_on_monday(figures: WeekFigures) -> Iterator[str]:
+    """What the year behind has to say, one sentence a question that an owner asks."""
+    year = figures.year
+    settled = [job for job in year.counted if job.settled]
+    back = sum(job.came_back for job in settled)
+    unsettled = len(year.counted) - len(settled)
+    if settled:
+        low, high = wilson(back, len(settled))
+        few = len(settled) < FEW_JOBS or high - low > WIDEST_INTERVAL
+        said = "too few to tell; what is known: between" if few else f"{back / len(settled):.1%},"
+        yield (
+            f"The year: {back:,} of {len(settled):,} settled jobs came back. Rate {said} "
+            f"{low:.1%} to {high:.1%}. {unsettled:,} more are open or wait and are not in it."
+        )
+    else:
+        yield f"The year: no job is settled yet; {_jobs(unsettled)} open or waiting."
+    if any(week.comebacks for week in figures.weeks):
+        yield from weeks_charted(figures.weeks, year.counted).flags()
+    unproven = [job for job in settled if job.proof_level == 0]
+    if unproven:
+        came = sum(job.came_back for job in unproven)
+        yield f"{_jobs(len(unproven))} of the year left unproven; {came} of them came back."
+    open_changes = [one for one in year.returns if one.change.is_open(figures.as_of)]
+    if open_changes:
+        late = sum(one.change.is_late(figures.as_of) for one in open_changes)
+        yield f"{len(open_changes)} promised changes are open, {late} of them late."
+    if year.owed:
+        cents, unknown = still_owed_cents(year.owed)
+        more = f", and {unknown} without an amount" if unknown else ""
+        yield f"Suppliers owe {figures.shop.currency}{cents / 100:,.2f}{more}."
+    soon = [
+        job
+        for job in figures.on_watch
+        if job.expected_close is not None and (job.expected_close - figures.as_of).days <= ENDS_SOON
+    ]
+    if soon:
+        yield (
+            f"{_jobs(len(soon))}: the window probably ends within {ENDS_SOON} days. Ask how the "
+            "car is; whom you ask must not depend on the answer you hope for."
+        )
+
+
 def _warnings(figures: WeekFigures) -> Iterator[str]:
     counted = sum(job.counted for job in figures.left)
     if counted < FEW_JOBS:
@@ -90,11 +138,6 @@ def _warnings(figures: WeekFigures) -> Iterator[str]:
         yield (
             f"{_returns(unwritten)} {_have(unwritten)} no cost written, so the sum of the costs is "
             "too low."
-        )
-    if any(w.left or w.comebacks or w.waiting for w in figures.weeks):
-        yield (
-            "On the last sheet a comeback stands in the week in which the car came, not in the "
-            "week in which the repair left; the two columns of a week are different cars."
         )
 
 

@@ -16,44 +16,86 @@ WIDEST = 30  # width of a column of long words, in characters; longer ones wrap
 
 @dataclass(frozen=True, slots=True)
 class Column:
-    """One column: its header, and what its cells are."""
+    """One column: its header, what its cells are, and the formula that makes them, if one does.
+
+    A formula names other columns of its row in square brackets with an @, `[@Closed]`; the cells
+    then hold its results.
+    """
 
     header: str
     kind: Kind
+    formula: str | None = None
 
 
 @dataclass(frozen=True, slots=True)
 class Table:
-    """A table with a name that formulas can use; every row has one cell for each column."""
+    """A table with a name that formulas can use; every row has one cell for each column.
+
+    `title` stands above it where a sheet has several, `notes` beneath it, `nothing` in place of
+    its rows where there are none. `behind` holds for each row the numbers of the jobs that it
+    counts; empty where a row is a job itself.
+    """
 
     name: str
     columns: tuple[Column, ...]
     rows: tuple[tuple[Cell, ...], ...]
+    title: str = ""
+    notes: tuple[str, ...] = ()
+    nothing: str = "Nothing to list."
+    behind: tuple[tuple[str, ...], ...] = ()
 
     def reach(self, header: str) -> str:
         """Return how a formula speaks of one column."""
-        if header not in {column.header for column in self.columns}:
-            raise KeyError(header)
+        self.place(header)
         return f"{self.name}[{header}]"
+
+    def place(self, header: str) -> int:
+        """Return the place of a column; KeyError where there is none with this header."""
+        for place, column in enumerate(self.columns):
+            if column.header == header:
+                return place
+        raise KeyError(header)
+
+    def column(self, header: str) -> tuple[Cell, ...]:
+        """Return the cells of one column."""
+        place = self.place(header)
+        return tuple(row[place] for row in self.rows)
 
 
 @dataclass(frozen=True, slots=True)
 class Total:
-    """One figure with the formula that makes it from the tables, and its result as of now."""
+    """One figure with the formula that makes it from the tables, and its result as of now.
+
+    None where there is nothing to divide by; the formula then gives an empty text.
+    """
 
     words: str
     formula: str
-    value: float
+    value: float | None
     kind: Kind
     note: str = ""
 
 
+Style = Literal["columns", "bars", "lines", "steps"]
+
+
 @dataclass(frozen=True, slots=True)
 class Chart:
-    """A column chart of some of the table's columns over its first one."""
+    """A chart of some columns of a table over another one; `share` where the values are shares.
+
+    Headers named in `limits` are drawn thin and broken, as the bounds of the others. "steps" has a
+    number on either axis and stays at a value until the next.
+    """
 
     title: str
+    style: Style
+    table: str
+    over: str
     headers: tuple[str, ...]
+    across: str
+    upwards: str
+    limits: tuple[str, ...] = ()
+    share: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,9 +105,16 @@ class Sheet:
     name: str
     about: str
     sentences: tuple[str, ...] = ()
-    table: Table | None = None
     totals: tuple[Total, ...] = ()
-    chart: Chart | None = None
+    charts: tuple[Chart, ...] = ()
+    tables: tuple[Table, ...] = ()
+
+    def table(self, name: str) -> Table:
+        """Return the table with this name; KeyError where there is none."""
+        for table in self.tables:
+            if table.name == name:
+                return table
+        raise KeyError(name)
 
 
 def fitting_text(text: str) -> str:

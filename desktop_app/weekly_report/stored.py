@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection
+from collections.abc import Collection, Mapping
 from datetime import date, datetime, timedelta
 from typing import Any, Literal
 
-from sqlalchemy import Connection, Row, Select, select
+from sqlalchemy import Connection, Row, Select, exists, select
 
-from desktop_app.parts_compared.stored import Pair
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
+from desktop_app.parts_compared.stored import Pair, Reading
+from desktop_app.parts_compared.stored_many import verdicts_of_record
+from desktop_app.parts_compared.stored_pairs import drawer
 from desktop_app.repair_jobs.stored import Job, Vehicle, Visit
 from desktop_app.returns_watched.stored_facts import NO_NAMES, SymptomNames
 from desktop_app.returns_watched.stored_returns import read_returns, read_watch
@@ -22,31 +25,64 @@ from desktop_app.weekly_report.figures import (
     WeekRows,
     week_figures,
 )
+from desktop_app.weekly_report.stored_year import Verdicts, YearAsked, read_year
 from desktop_app.weekly_report.week import Week
+from desktop_app.weekly_report.year_behind import WEEKS_IN_YEAR, YearBehind
 
 
 def read_week_figures(
-    connection: Connection, week: Week, now: datetime, names: SymptomNames = NO_NAMES
+    connection: Connection,
+    week: Week,
+    now: datetime,
+    names: SymptomNames = NO_NAMES,
+    kinds: Mapping[str, PartKind] | None = None,
 ) -> WeekFigures:
     """Read the week and put its figures together.
 
     The watch is looked at as of the week's Sunday, or of today where that is earlier; a week that
-    is still to come has no rows.
+    is still to come has no rows. `kinds` are the part kinds by which pairs are judged.
     """
     as_of = min(week.sunday, now.date())
-    shop = _shop_words(read_rules(connection))
+    rules = read_rules(connection)
+    shop = _shop_words(rules)
+    first = week.moved(1 - WEEKS_IN_YEAR).monday
     if week.monday > now.date():
-        return week_figures(week, now, as_of, shop, WeekRows((), (), (), (), ()))
-    first = week.moved(1 - WEEKS_SHOWN).monday
-    behind = read_returns(connection, first, as_of, names)
+        nothing = WeekRows((), (), (), (), (), YearBehind(first, as_of))
+        return week_figures(week, now, as_of, shop, nothing)
+    met = read_returns(connection, first, as_of, names)
+    on_watch = read_watch(connection, as_of)
+    shown = week.moved(1 - WEEKS_SHOWN).monday
+    open_jobs = frozenset(job.job for job in on_watch)
+    verdicts = _verdicts(connection, first, kinds or {}, rules)
+    asked = YearAsked(first, as_of, met, open_jobs, rules, names, verdicts)
+    year = read_year(connection, asked)
     rows = WeekRows(
         left=_jobs_left(connection, week.monday, as_of),
-        came_back=tuple(row for row in behind if row.came_on >= week.monday),
-        on_watch=read_watch(connection, as_of),
-        left_behind=_days_left(connection, first, as_of),
-        came_back_behind=behind,
+        came_back=tuple(row for row in met if row.came_on >= week.monday),
+        on_watch=on_watch,
+        left_behind=tuple(job.left_on for job in year.jobs if job.left_on >= shown),
+        came_back_behind=tuple(row for row in met if row.came_on >= shown),
+        year=year,
     )
     return week_figures(week, now, as_of, shop, rows)
+
+
+def _verdicts(
+    connection: Connection, first: date, kinds: Mapping[str, PartKind], rules: HouseRules
+) -> Verdicts:
+    """Return the verdicts on pairs that were measured, of jobs handed over since a day."""
+    wanted = (
+        select(Pair.id)
+        .join(Job, Job.id == Pair.job_id)
+        .where(Job.left_at >= first.isoformat(), Pair.fitted == 1)
+        .where(exists().where(Reading.pair_id == Pair.id))
+    )
+    pairs = frozenset(connection.execute(wanted).scalars())
+    if not pairs or not kinds:
+        return {}
+    tools = drawer(connection)
+    found = verdicts_of_record(connection, kinds, tools, rules.confidence, of=pairs)
+    return dict(found)
 
 
 def _shop_words(rules: HouseRules) -> ShopWords:
@@ -60,11 +96,6 @@ def _shop_words(rules: HouseRules) -> ShopWords:
         window_miles=rules.window_miles,
         window_rule=rules.window_rule,
     )
-
-
-def _days_left(connection: Connection, since: date, until: date) -> tuple[date, ...]:
-    rows = connection.execute(_within(select(Job.left_at), since, until))
-    return tuple(kept_day(row.left_at) for row in rows)
 
 
 def _jobs_left(connection: Connection, since: date, until: date) -> tuple[JobLeft, ...]:
@@ -110,7 +141,7 @@ def _job_left(row: Row[Any], kinds: tuple[str, ...]) -> JobLeft:
         hours=row.hours,
         unbilled_hours=row.unbilled_hours,
         price_cents=row.price_cents,
-        window_ends=left_on + timedelta(days=row.window_days),
+        window_ends=left_on + timedelta(days=row.window_days) if row.window_days else None,
         window_miles=float(row.window_miles),
         declined=row.declined,
     )

@@ -2,19 +2,21 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 
 from desktop_app.returns_watched.judgement import Judgement
-from desktop_app.weekly_report.figures import WeekFigures
 from desktop_app.weekly_report.sheet_form import Cell, Kind, Table, Total
 
 ENDS_SOON_DAYS = 7
 
 
-def week_totals(
-    figures: WeekFigures, left: Table, came_back: Table, on_watch: Table, weeks: Table
-) -> tuple[Total, ...]:
-    """Return the totals in the order in which they are read."""
+def week_totals(sheets: Mapping[str, Table]) -> tuple[Total, ...]:
+    """Return the totals in the order in which they are read, over the tables by their names."""
+    left, came_back, watch = sheets["LeftThisWeek"], sheets["CameBack"], sheets["UnderWatch"]
+    return (*_of_the_week(left, came_back, watch), *_of_the_year(sheets["Raw"], sheets["Costs"]))
+
+
+def _of_the_week(left: Table, came_back: Table, watch: Table) -> tuple[Total, ...]:
     return (
         _count(left, "Job", "Jobs handed over", "Every job that left in the week."),
         _match(left, "Counted", "yes", "of these with a cause and a correction"),
@@ -31,17 +33,38 @@ def week_totals(
         ),
         _match(came_back, "Counts as", "waiting", "Visits that wait for judgement", "Neither."),
         *(_match(came_back, "Judgement", each.value, f"judged {each.value}") for each in Judgement),
-        _sum(came_back, "Cost", "Cost of the returns", "money", "Where somebody wrote it."),
-        _count(on_watch, "Job", "Jobs under watch", "An open window is not a success."),
+        _sum(came_back, "Cost", "Cost of the week's returns", "money", "Where somebody wrote it."),
+        _count(watch, "Job", "Jobs under watch", "An open window is not a success."),
         _at_most(
-            on_watch,
+            watch,
             "Days left",
             ENDS_SOON_DAYS,
             f"of these ending by time within {ENDS_SOON_DAYS} days",
         ),
-        _sum(weeks, "Handed over", f"Jobs handed over in {len(figures.weeks)} weeks", "count", ""),
-        _sum(weeks, "Comebacks", f"Comebacks in {len(figures.weeks)} weeks", "count", ""),
-        _sum(weeks, "Waiting", f"Waiting from {len(figures.weeks)} weeks", "count", ""),
+    )
+
+
+def _of_the_year(raw: Table, costs: Table) -> tuple[Total, ...]:
+    settled = sum(cell for cell in _cells(raw, "Settled") if isinstance(cell, int))
+    both = f"{raw.reach('Settled')},{raw.reach('Came back')}"
+    back = sum(
+        int(a == 1 and b == 1)
+        for a, b in zip(_cells(raw, "Settled"), _cells(raw, "Came back"), strict=True)
+    )
+    rate = f'=IF(SUM({raw.reach("Settled")})=0,"",SUMPRODUCT({both})/SUM({raw.reach("Settled")}))'
+    return (
+        _sum(raw, "Counted", "Jobs of the year that are counted", "count", "52 weeks."),
+        _sum(raw, "Settled", "of these settled", "count", "Window over, visits judged."),
+        Total("of the settled that came back", f"=SUMPRODUCT({both})", back, "count"),
+        Total(
+            "Rate of the year",
+            rate,
+            back / settled if settled else None,
+            "share",
+            "Of settled jobs. Its bounds stand among the sentences above.",
+        ),
+        _sum(raw, "Waiting", "Jobs with a visit that waits", "count", "Neither good nor bad."),
+        _sum(costs, "Total", "Cost of the year's comebacks", "money", "Where it was written."),
     )
 
 
@@ -70,5 +93,4 @@ def _matching(table: Table, header: str, wanted: Callable[[Cell], bool]) -> int:
 
 
 def _cells(table: Table, header: str) -> list[Cell]:
-    at = [column.header for column in table.columns].index(header)
-    return [row[at] for row in table.rows]
+    return list(table.column(header))

@@ -7,11 +7,21 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QFileDialog, QLabel, QLineEdit, QPushButton, QTableView
+from PySide6.QtGui import QGuiApplication
+from PySide6.QtWidgets import (
+    QFileDialog,
+    QLabel,
+    QLineEdit,
+    QListWidget,
+    QPushButton,
+    QTableView,
+)
 from pytestqt.qtbot import QtBot
 
+from desktop_app.repair_jobs.stored_reading import job_by_number
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_window.desk import Desk
+from desktop_app.weekly_report.screen.chart_view import ChartView
 from desktop_app.weekly_report.screen.monday_book_page import MondayBookPage
 from tests.watched_shop import a_week_of_returns, job, vehicle
 from tests.weekly_report.week_written import opened, table_rows
@@ -43,12 +53,18 @@ def _settle(desk: Desk, qtbot: QtBot) -> None:
 
 
 def _press(page: MondayBookPage, qtbot: QtBot, words: str) -> None:
-    [button] = [b for b in page.findChildren(QPushButton) if words in b.text()]
+    button = next(b for b in page.findChildren(QPushButton) if words in b.text())
     qtbot.mouseClick(button, Qt.MouseButton.LeftButton)
 
 
 def _says(page: MondayBookPage, words: str) -> bool:
     return any(words in x.text() for x in page.findChildren(QLabel) if x.isVisibleTo(page))
+
+
+def _turn_to(page: MondayBookPage, sheet: str) -> None:
+    sheets = page.findChild(QListWidget)
+    [item] = sheets.findItems(sheet, Qt.MatchFlag.MatchExactly)
+    sheets.setCurrentItem(item)
 
 
 def _table(page: MondayBookPage, name: str) -> QTableView:
@@ -74,19 +90,52 @@ def test_it_opens_on_the_week_that_ended_last(page: MondayBookPage) -> None:
     assert _field(page).text() == "2026-W46"
     assert _says(page, "9 November 2026 to 15 November 2026")
     assert _says(page, "3 jobs left in the week, 2 with a cause and a correction")
+    _turn_to(page, "Left this week")
     model = _table(page, "Left this week").model()
     assert [model.index(row, 0).data() for row in range(3)] == ["J-160", "J-161", "J-162"]
     assert model.index(1, 11).data() == "$184.50"
+    _turn_to(page, "Windows")
     assert _table(page, "Under watch").model().rowCount() == 6
 
 
+def test_a_figure_is_opened_to_its_jobs(
+    page: MondayBookPage, shop: ShopRecord, qtbot: QtBot
+) -> None:
+    _turn_to(page, "Windows")
+    states = _table(page, "What became of the year's jobs")
+    qtbot.waitUntil(states.isVisible)
+    spot = states.visualRect(states.model().index(0, 0)).center()
+    qtbot.mouseClick(states.viewport(), Qt.MouseButton.LeftButton, pos=spot)
+    qtbot.waitUntil(lambda: _says(page, "jobs stand behind it"))
+    [first, *_] = [b for b in page.findChildren(QPushButton) if b.text().startswith("J-")]
+    with qtbot.waitSignal(page.job_chosen) as chosen:
+        qtbot.mouseClick(first, Qt.MouseButton.LeftButton)
+    with shop.reading() as connection:
+        assert chosen.args == [job_by_number(connection, first.text())]
+
+
+def test_a_chart_is_walked_opened_and_copied(page: MondayBookPage, qtbot: QtBot) -> None:
+    _turn_to(page, "Rate")
+    chart = page.findChildren(ChartView)[0]
+    chart.setFocus()
+    qtbot.keyClick(chart, Qt.Key.Key_Left)
+    assert "2026-W46" in chart.words_of(25)
+    qtbot.keyClick(chart, Qt.Key.Key_Return)
+    qtbot.waitUntil(lambda: _says(page, "No job stands behind it."))
+    QGuiApplication.clipboard().clear()
+    _press(page, qtbot, "Copy the picture")
+    assert not QGuiApplication.clipboard().pixmap().isNull()
+
+
 def test_weeks_are_turned_and_typed(page: MondayBookPage, desk: Desk, qtbot: QtBot) -> None:
+    _turn_to(page, "Left this week")
     _press(page, qtbot, "Week before")
     _settle(desk, qtbot)
     assert _field(page).text() == "2026-W45"
     qtbot.waitUntil(lambda: _says(page, "No job was handed over in this week."), timeout=WAIT)
     _press(page, qtbot, "Week after")
     _settle(desk, qtbot)
+    _turn_to(page, "Read first")
     qtbot.waitUntil(lambda: _says(page, "3 jobs left in the week"), timeout=WAIT)
     _field(page).clear()
     qtbot.keyClicks(_field(page), "2026-W36")

@@ -30,9 +30,9 @@ def opened(path: Path, *, results: bool = True) -> Any:
 
 
 def table_rows(book: Any, sheet: str) -> list[dict[str, Any]]:
-    """Return the rows of a sheet's table as dictionaries; a table without rows has none."""
+    """Return the rows of a sheet's first table as dictionaries; without rows it has none."""
     page = book[sheet]
-    [table] = page.tables.values()
+    table = next(iter(page.tables.values()))
     header, *rows = [[cell.value for cell in row] for row in page[table.ref]]
     found = [dict(zip(header, row, strict=True)) for row in rows]
     return [row for row in found if any(value is not None for value in row.values())]

@@ -2,36 +2,11 @@
 
 from __future__ import annotations
 
-from math import hypot, sqrt
-from statistics import NormalDist
+from math import hypot
 
-Interval = tuple[float, float]
+from desktop_app.repair_jobs.share_interval import Interval, check_share, normal_factor, wilson
 
-
-def normal_factor(coverage: float) -> float:
-    """Return the factor of the standard normal distribution: 1.96 for 0.95.
-
-    ValueError where the coverage does not lie between 0 and 1.
-    """
-    if not 0 < coverage < 1:
-        raise ValueError(f"{coverage} is not a coverage")
-    return NormalDist().inv_cdf(0.5 + coverage / 2)
-
-
-def wilson(k: int, n: int, coverage: float = 0.95) -> Interval:
-    """Return the score interval of the share k/n (0 to 1), without continuity correction.
-
-    E. B. Wilson, Journal of the American Statistical Association 22 (1927) 209-212. ValueError
-    where k is not within 0 to n or n is 0.
-    """
-    _check(k, n)
-    z = normal_factor(coverage)
-    share, z2 = k / n, z * z
-    middle = (share + z2 / (2 * n)) / (1 + z2 / n)
-    half = z * sqrt(share * (1 - share) / n + z2 / (4 * n * n)) / (1 + z2 / n)
-    low = 0.0 if k == 0 else max(0.0, middle - half)
-    high = 1.0 if k == n else min(1.0, middle + half)
-    return low, high
+__all__ = ["Interval", "clopper_pearson", "newcombe", "normal_factor", "wilson"]
 
 
 def clopper_pearson(k: int, n: int, coverage: float = 0.95) -> Interval:
@@ -41,7 +16,7 @@ def clopper_pearson(k: int, n: int, coverage: float = 0.95) -> Interval:
     """
     from scipy.special import betaincinv
 
-    _check(k, n)
+    check_share(k, n)
     if not 0 < coverage < 1:
         raise ValueError(f"{coverage} is not a coverage")
     tail = (1 - coverage) / 2
@@ -60,8 +35,3 @@ def newcombe(k1: int, n1: int, k2: int, n2: int, coverage: float = 0.95) -> Inte
     low2, high2 = wilson(k2, n2, coverage)
     p1, p2 = k1 / n1, k2 / n2
     return p1 - p2 - hypot(p1 - low1, high2 - p2), p1 - p2 + hypot(high1 - p1, p2 - low2)
-
-
-def _check(k: int, n: int) -> None:
-    if not 0 <= k <= n or n == 0:
-        raise ValueError(f"{k} of {n} is not a share")

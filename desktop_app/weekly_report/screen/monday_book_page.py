@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Generator, Mapping
+from collections.abc import Callable, Generator, Mapping
 from functools import partial
 from pathlib import Path
 
-from PySide6.QtCore import Slot
+from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import (
     QFileDialog,
     QHBoxLayout,
@@ -18,25 +18,35 @@ from PySide6.QtWidgets import (
 )
 
 from desktop_app.repair_jobs.odometer_questions import day_in_words
+from desktop_app.repair_jobs.stored_reading import job_by_number
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.errands import Errand
-from desktop_app.shop_window.page import ReadingPage
 from desktop_app.shop_window.texts import plain_label
-from desktop_app.weekly_report.actions import file_name, look_at_week, write_week
+from desktop_app.weekly_report.actions import Kinds, file_name, look_at_week, write_week
 from desktop_app.weekly_report.figures import WeekFigures
+from desktop_app.weekly_report.pages import week_sheets
 from desktop_app.weekly_report.screen.figures_view import FiguresView
+from desktop_app.weekly_report.sheet_form import Sheet
 from desktop_app.weekly_report.week import Week, read_week, week_of
 
 
 class MondayBookPage(QWidget):
     """The page; it opens on the week that ended last."""
 
-    def __init__(self, desk: Desk, names: Mapping[str, str], parent: QWidget | None = None) -> None:
+    job_chosen = Signal(int)
+
+    def __init__(
+        self,
+        desk: Desk,
+        names: Mapping[str, str],
+        kinds: Callable[[], Kinds] = dict,
+        parent: QWidget | None = None,
+    ) -> None:
         super().__init__(parent)
-        self._desk, self._names = desk, names
+        self._desk, self._names, self._kinds = desk, names, kinds
         self._week = week_of(desk.today()).moved(-1)
         self._stale = True
         self._asked: Errand | None = None
@@ -49,7 +59,7 @@ class MondayBookPage(QWidget):
         self._stop = QPushButton("Stop writing")
         self._write = QPushButton("Write the week")
         self._figures = FiguresView()
-        self._page = ReadingPage()
+        self._figures.job_wanted.connect(self._open_job)
         self._lay_out()
         desk.changed.connect(self._hear)
 
@@ -78,7 +88,6 @@ class MondayBookPage(QWidget):
         foot.addWidget(self._told, 1)
         foot.addWidget(self._bar)
         foot.addWidget(self._stop)
-        self._page.column.addWidget(self._figures)
         self._figures.hide()
         self._bar.hide()
         self._stop.hide()
@@ -87,8 +96,15 @@ class MondayBookPage(QWidget):
         column.addWidget(plain_label("Monday Book", "title"))
         column.addLayout(row)
         column.addLayout(foot)
-        column.addWidget(self._page, 1)
+        column.addWidget(self._figures, 1)
+        column.addStretch(0)
         self._show_week()
+
+    @Slot(str)
+    def _open_job(self, number: str) -> None:
+        job = self._desk.ask(job_by_number, number)
+        if job is not None:
+            self.job_chosen.emit(job)
 
     @Slot()
     def _go_back(self) -> None:
@@ -126,15 +142,21 @@ class MondayBookPage(QWidget):
         self._stale = False
         if self._asked is not None:
             self._asked.stop()
-        work = partial(look_at_week, self._desk.record, self._week, self._names)
+        record, week, kinds = self._desk.record, self._week, self._kinds()
+
+        def work() -> tuple[WeekFigures, tuple[Sheet, ...]]:
+            figures = look_at_week(record, week, self._names, kinds)
+            return figures, week_sheets(figures)
+
         self._asked = self._desk.errands.run("Reading the week", work, self._show)
         self._asked.failed.connect(self._gave_up)
 
-    def _show(self, figures: WeekFigures) -> None:
+    def _show(self, found: tuple[WeekFigures, tuple[Sheet, ...]]) -> None:
+        figures, sheets = found
         if figures.week != self._week:
             return
         self._asked = None
-        self._figures.show_figures(figures)
+        self._figures.show_figures(figures, sheets)
         self._figures.show()
         if self._writing is None and not self._told.text().startswith("Wrote"):
             self._told.setText("")
@@ -154,10 +176,10 @@ class MondayBookPage(QWidget):
         to = Path(chosen)
         to = to if to.suffix else to.with_suffix(".xlsx")
         self._folder = to.parent
-        week, record = self._week, self._desk.record
+        week, record, kinds = self._week, self._desk.record, self._kinds()
 
         def work() -> Generator[Step, None, WeekFigures]:
-            return write_week(record, week, to, self._names)
+            return write_week(record, week, to, self._names, kinds)
 
         self._write.setEnabled(False)
         self._told.setText(f"Writing {to.name} …")

@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import date
 from typing import Any
 
-from PySide6.QtCore import QAbstractTableModel, QModelIndex, QPersistentModelIndex, Qt
+from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 
 from desktop_app.weekly_report.sheet_form import Cell, Kind, Table
 
@@ -16,8 +16,8 @@ _NUMBERS = ("count", "number", "hours", "share", "money")
 class SheetRows(QAbstractTableModel):
     """The rows of one table of the workbook, as they are written there."""
 
-    def __init__(self) -> None:
-        super().__init__()
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
         self._table: Table | None = None
         self._currency = ""
 
@@ -64,5 +64,10 @@ def as_read(cell: Cell, kind: Kind, currency: str) -> str:
         return cell.isoformat()
     if isinstance(cell, str):
         return " ".join(cell.split())
-    forms = {"money": f"{currency}{cell:,.2f}", "hours": f"{cell:.2f}", "share": f"{cell:.0%}"}
+    forms = {
+        "money": f"{currency}{cell:,.2f}",
+        "hours": f"{cell:.2f}",
+        "share": f"{cell:.1%}",
+        "number": f"{cell:,.2f}",
+    }
     return forms.get(kind, f"{cell:,.0f}")

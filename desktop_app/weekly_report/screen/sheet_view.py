@@ -1,0 +1,194 @@
+"""One sheet of the Monday Book on the screen: sentences, figures, charts, tables, jobs behind."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import QModelIndex, Qt, Signal, Slot
+from PySide6.QtGui import QGuiApplication
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QGridLayout,
+    QHBoxLayout,
+    QLabel,
+    QPushButton,
+    QSizePolicy,
+    QTableView,
+    QVBoxLayout,
+    QWidget,
+)
+
+from desktop_app.shop_window.flow_row import FlowRow, empty
+from desktop_app.shop_window.page import Section
+from desktop_app.shop_window.texts import plain_label
+from desktop_app.weekly_report.screen.chart_view import ChartView
+from desktop_app.weekly_report.screen.sheet_rows import SheetRows, as_read
+from desktop_app.weekly_report.sheet_form import Sheet, Table, Total
+
+ROW_HEIGHT = 34
+MOST_ROWS = 14  # shown without scrolling
+WIDEST = 260
+MOST_JOBS = 40  # buttons; more are only counted
+# Columns that hold a job's number, in the order in which they are looked for.
+_JOB_COLUMNS = ("Job", "Later job", "Return", "First job")
+
+
+class SheetView(QWidget):
+    """Shows one sheet; a number can be opened to the jobs behind it."""
+
+    job_wanted = Signal(str)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._column = QVBoxLayout(self)
+        self._column.setContentsMargins(0, 0, 0, 0)
+        self._column.setSpacing(14)
+        self._currency = ""
+
+    def show_sheet(self, sheet: Sheet, currency: str) -> None:
+        """Show another sheet in place of the one that is shown."""
+        self._currency = currency
+        empty(self._column)
+        if sheet.sentences:
+            section = Section(sheet.name)
+            for words in sheet.sentences:
+                section.column.addWidget(_wrapping(words))
+            self._column.addWidget(section)
+        for chart in sheet.charts:
+            self._add_chart(ChartView(chart, sheet.table(chart.table)), chart.title, sheet)
+        for table in sheet.tables:
+            self._add_table(table, table.title or sheet.name)
+        if sheet.totals:
+            self._add_totals(sheet.totals)
+
+    def _add_totals(self, totals: Sequence[Total]) -> None:
+        section, grid = Section("Figures"), QGridLayout()
+        grid.setVerticalSpacing(4)
+        grid.setHorizontalSpacing(18)
+        grid.setColumnStretch(2, 1)
+        section.column.addLayout(grid)
+        for row, total in enumerate(totals):
+            figure = plain_label(as_read(total.value, total.kind, self._currency))
+            figure.setAccessibleName(f"{total.words}: {figure.text()}")
+            grid.addWidget(plain_label(total.words), row, 0)
+            grid.addWidget(figure, row, 1)
+            grid.addWidget(_wrapping(total.note, "quiet"), row, 2)
+        self._column.addWidget(section)
+
+    def _add_chart(self, view: ChartView, title: str, sheet: Sheet) -> None:
+        section, behind = Section(title), JobsBehind()
+        copy = QPushButton("Copy the picture")
+        copy.setAccessibleName(f"Copy the picture: {title}")
+        copy.clicked.connect(lambda: QGuiApplication.clipboard().setPixmap(view.grab()))
+        table = next(t for t in sheet.tables if t.name == view.table_name())
+        view.pressed.connect(lambda row: behind.show_jobs(_behind(table, row)))
+        behind.job_wanted.connect(self.job_wanted)
+        section.column.addWidget(view)
+        section.column.addWidget(behind)
+        row = QHBoxLayout()
+        row.addWidget(copy)
+        row.addStretch(1)
+        section.column.addLayout(row)
+        self._column.addWidget(section)
+
+    def _add_table(self, table: Table, name: str) -> None:
+        section = Section(name)
+        if not table.rows:
+            section.column.addWidget(_wrapping(table.nothing, "quiet"))
+        else:
+            behind = JobsBehind()
+            behind.job_wanted.connect(self.job_wanted)
+            view = self._table_view(table, name)
+            view.activated.connect(lambda index: self._opened(table, index, behind))
+            view.clicked.connect(lambda index: behind.show_jobs(_behind(table, index.row())))
+            section.column.addWidget(view)
+            section.column.addWidget(behind)
+        for words in table.notes:
+            section.column.addWidget(_wrapping(words, "quiet"))
+        self._column.addWidget(section)
+
+    def _opened(self, table: Table, index: QModelIndex, behind: JobsBehind) -> None:
+        jobs = _behind(table, index.row())
+        behind.show_jobs(jobs)
+        if len(jobs) == 1 and not table.behind:
+            self.job_wanted.emit(jobs[0])
+
+    def _table_view(self, table: Table, name: str) -> QTableView:
+        view, rows = QTableView(), SheetRows(self)
+        view.setModel(rows)
+        view.setAccessibleName(name)
+        view.setTabKeyNavigation(False)
+        view.setWordWrap(False)
+        view.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+        view.verticalHeader().hide()
+        view.verticalHeader().setDefaultSectionSize(ROW_HEIGHT)
+        rows.show_table(table, self._currency)
+        metrics = view.fontMetrics()
+        for number, column in enumerate(table.columns):
+            some = table.rows[:200]  # a width for what is seen; the rest is elided
+            shown = (as_read(row[number], column.kind, self._currency)[:60] for row in some)
+            wide = max(map(metrics.horizontalAdvance, (column.header, *shown)))
+            view.setColumnWidth(number, min(WIDEST, wide + 26))
+        lines = min(len(table.rows), MOST_ROWS)
+        head = view.horizontalHeader().sizeHint().height()
+        bar = view.horizontalScrollBar().sizeHint().height()
+        view.setFixedHeight(head + lines * ROW_HEIGHT + bar + 6)
+        return view
+
+
+class JobsBehind(QWidget):
+    """The jobs behind a figure as buttons that open them; hidden until one is asked for."""
+
+    job_wanted = Signal(str)
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._said = plain_label("", "quiet", wrap=True)
+        self._row_widget = QWidget()
+        self._row = FlowRow(self._row_widget)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(self._said)
+        column.addWidget(self._row_widget)
+        self.hide()
+
+    def show_jobs(self, jobs: Sequence[str]) -> None:
+        """Show the jobs by their numbers, the first MOST_JOBS of them as buttons."""
+        self._row.clear()
+        noun = "1 job stands" if len(jobs) == 1 else f"{len(jobs):,} jobs stand"
+        more = len(jobs) - MOST_JOBS
+        rest = f"; the first {MOST_JOBS} are here, all of them in the sheet Raw" if more > 0 else ""
+        self._said.setText(f"{noun} behind it{rest}." if jobs else "No job stands behind it.")
+        for number in jobs[:MOST_JOBS]:
+            button = QPushButton(number)
+            button.setAccessibleName(f"Open the job {number}")
+            button.clicked.connect(self._press)
+            self._row.addWidget(button)
+        self._row_widget.setVisible(bool(jobs))
+        self.show()
+
+    @Slot()
+    def _press(self) -> None:
+        button = self.sender()
+        if isinstance(button, QPushButton):
+            self.job_wanted.emit(button.text())
+
+
+def _behind(table: Table, row: int) -> tuple[str, ...]:
+    """Return the numbers of the jobs that a row counts, or of the job that it is."""
+    if table.behind:
+        return table.behind[row]
+    headers = [column.header for column in table.columns]
+    for header in _JOB_COLUMNS:
+        if header in headers:
+            number = table.rows[row][headers.index(header)]
+            return (str(number),) if number else ()
+    return ()
+
+
+def _wrapping(words: str, look: str = "") -> QLabel:
+    """Return a label that is as high as its words need in the width it gets, and no higher."""
+    label = plain_label(words, look, wrap=True)
+    label.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Preferred)
+    label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+    return label

@@ -1,0 +1,88 @@
+"""Sheet 13: cars that came back more than once hang together."""
+
+from __future__ import annotations
+
+from desktop_app.weekly_report.figures import WeekFigures
+from desktop_app.weekly_report.sheet_form import Cell, Sheet, Table
+from desktop_app.weekly_report.sheets.sheet_words import (
+    about,
+    columns,
+    distance,
+    joined,
+    plural,
+    unit_words,
+    year_words,
+)
+from desktop_app.weekly_report.year_behind import ReturnDone
+
+
+def chains_sheet(figures: WeekFigures) -> Sheet:
+    """Return one row for each first job whose car came back, the most returns first."""
+    chains: dict[str, list[ReturnDone]] = {}
+    for one in figures.year.returns:
+        if one.row.is_comeback:
+            chains.setdefault(one.row.candidate.root, []).append(one)
+    order = sorted(chains.items(), key=lambda item: (-len(_visits(item[1])), item[0]))
+    rows = tuple(_row(figures, root, some) for root, some in order)
+    visits = sum(len(_visits(some)) for some in chains.values())
+    table = Table(
+        "Chains",
+        columns(
+            ("First job", "words"),
+            ("Vehicle", "long words"),
+            ("Return visits", "count"),
+            ("Jobs in turn", "long words"),
+            ("Days in all", "count"),
+            (f"{unit_words(figures).capitalize()} in all", "count"),
+            ("Causes", "long words"),
+            ("Window still open", "words"),
+        ),
+        rows,
+        notes=(
+            f"{plural(len(rows), 'first job')} came back at least once, in "
+            f"{plural(visits, 'return visit')}. Rates count first jobs, work counts visits.",
+        )
+        if rows
+        else (),
+        nothing="No car came back in this year.",
+        behind=tuple(_jobs(root, some) for root, some in order),
+    )
+    return Sheet("Chains", about(figures, len(rows), year_words(figures)), tables=(table,))
+
+
+def _row(figures: WeekFigures, root: str, some: list[ReturnDone]) -> tuple[Cell, ...]:
+    open_now = {job.job for job in figures.on_watch}
+    miles = _miles_from(root, some)
+    jobs = _jobs(root, some)
+    first = min(one.row.left_on for one in some)
+    last = max(one.row.came_on for one in some)
+    return (
+        root,
+        some[0].row.vehicle,
+        len(_visits(some)),
+        " → ".join(jobs),
+        (last - first).days,
+        "not known" if miles is None else distance(figures, miles),
+        joined(one.row.cause_words for one in some) or "not said",
+        "yes" if open_now & set(jobs) else "no",
+    )
+
+
+def _miles_from(root: str, some: list[ReturnDone]) -> float | None:
+    """Return the miles from the first job to the furthest return; None where one is not known."""
+    reached: dict[str, float | None] = {root: 0.0}
+    for one in sorted(some, key=lambda one: one.row.came_on):
+        before, more = reached.get(one.row.earlier), one.row.candidate.distance_miles
+        known = None if before is None or more is None else before + more
+        reached.setdefault(one.row.later, known)
+    known_miles = [miles for miles in reached.values() if miles is not None]
+    return max(known_miles) if len(known_miles) == len(reached) else None
+
+
+def _jobs(root: str, some: list[ReturnDone]) -> tuple[str, ...]:
+    later = sorted((one.row.came_on, one.row.later) for one in some)
+    return tuple(dict.fromkeys((root, *(number for _, number in later))))
+
+
+def _visits(some: list[ReturnDone]) -> set[object]:
+    return {one.row.came_on for one in some}

@@ -1,0 +1,158 @@
+"""Sheet 11: what the returns cost: each one, by cause, and by week."""
+
+from __future__ import annotations
+
+from desktop_app.returns_watched.return_cost import ReturnCost
+from desktop_app.weekly_report.figures import WeekFigures
+from desktop_app.weekly_report.sheet_form import Cell, Chart, Column, Sheet, Table, Total
+from desktop_app.weekly_report.sheets.sheet_words import about, amount, columns, plural, year_words
+from desktop_app.weekly_report.week import week_of
+from desktop_app.weekly_report.year_behind import WEEKS_IN_YEAR, ReturnDone
+
+_TOTAL = "=[@Work]+[@Cash out]+[@Not split]-[@Got back]"
+
+
+def costs_sheet(figures: WeekFigures) -> Sheet:
+    """Return the cost of each comeback of the year, summed by cause and by week."""
+    found = [one for one in figures.year.returns if one.row.is_comeback]
+    each, causes, weeks = _each(found), _by_cause(found), _by_week(figures, found)
+    totals = tuple(_sum(each, header) for header in ("Work", "Cash out", "Not split", "Got back"))
+    values = [total.value or 0.0 for total in totals]
+    whole = round(sum(values[:3]) - values[3], 2)
+    reach = each.reach("Total")
+    totals = (
+        *totals,
+        Total("Cost of the year's comebacks", f"=SUM({reach})", whole, "money", "All of these."),
+    )
+    chart = Chart(
+        "Cost of the year's comebacks by cause",
+        "bars",
+        "CostByCause",
+        "Cause",
+        ("Total",),
+        "Cause",
+        figures.shop.currency,
+    )
+    return Sheet(
+        "Costs",
+        about(figures, len(each.rows), year_words(figures)),
+        totals=totals,
+        charts=(chart,) if causes.rows else (),
+        tables=(causes, each, weeks),
+    )
+
+
+_SUMMED = {
+    "Work": "Unbilled hours at what an hour costs the shop.",
+    "Cash out": "Parts, work given out, towing, loan car, goodwill.",
+    "Not split": "Written as one sum.",
+    "Got back": "What suppliers paid.",
+}
+
+
+def _sum(table: Table, header: str) -> Total:
+    numbers = [cell for cell in table.column(header) if isinstance(cell, (int, float))]
+    return Total(
+        header, f"=SUM({table.reach(header)})", round(sum(numbers), 2), "money", _SUMMED[header]
+    )
+
+
+def _each(found: list[ReturnDone]) -> Table:
+    written = [one for one in found if one.cost is not None]
+    unwritten = len(found) - len(written)
+    notes = []
+    if unwritten:
+        notes.append(
+            f"{plural(unwritten, 'comeback')} {'has' if unwritten == 1 else 'have'} no cost "
+            "written, so the sums are too low."
+        )
+    if written:
+        notes.append(
+            "Hours are what they cost the shop, not what they would have sold for; lost customers "
+            "are not guessed at."
+        )
+    return Table(
+        "Costs",
+        columns(
+            ("Return", "words"),
+            ("Of job", "words"),
+            ("Came on", "day"),
+            ("Cause", "words"),
+            ("Unbilled hours", "hours"),
+            ("Work", "money"),
+            ("Cash out", "money"),
+            ("Not split", "money"),
+            ("Got back", "money"),
+            Column("Total", "money", _TOTAL),
+        ),
+        tuple(_cost_row(one, one.cost) for one in written if one.cost is not None),
+        title="Each comeback",
+        notes=tuple(notes),
+        nothing="No cost of a comeback was written.",
+    )
+
+
+def _cost_row(one: ReturnDone, cost: ReturnCost) -> tuple[Cell, ...]:
+    return (
+        one.row.later,
+        one.row.earlier,
+        one.row.came_on,
+        one.row.cause_words or "not said",
+        float(cost.hours),
+        amount(cost.work_cents),
+        amount(cost.cash_out_cents),
+        amount(cost.not_split_cents),
+        amount(cost.recovered_cents),
+        amount(cost.total_cents),
+    )
+
+
+def _by_cause(found: list[ReturnDone]) -> Table:
+    causes: dict[str, list[ReturnDone]] = {}
+    for one in found:
+        causes.setdefault(one.row.cause_words or "not said", []).append(one)
+    sums = {cause: _cents(some) for cause, some in causes.items()}
+    order = sorted(causes, key=lambda cause: (-sums[cause], cause))
+    return Table(
+        "CostByCause",
+        columns(
+            ("Cause", "words"),
+            ("Comebacks", "count"),
+            Column("Total", "money", "=SUMIFS(Costs[Total],Costs[Cause],[@Cause])"),
+        ),
+        tuple((cause, len(causes[cause]), sums[cause] / 100) for cause in order),
+        title="By cause",
+        nothing="No car came back in this year.",
+        behind=tuple(tuple(one.row.later for one in causes[cause]) for cause in order),
+    )
+
+
+def _by_week(figures: WeekFigures, found: list[ReturnDone]) -> Table:
+    weeks = [figures.week.moved(-back) for back in reversed(range(WEEKS_IN_YEAR))]
+    by_week: dict[str, list[ReturnDone]] = {str(week): [] for week in weeks}
+    for one in found:
+        by_week.setdefault(str(week_of(one.row.came_on)), []).append(one)
+    rows: list[tuple[Cell, ...]] = []
+    running = 0
+    shown = [week for week in weeks if by_week[str(week)]]
+    for week in shown:
+        some = by_week[str(week)]
+        running += _cents(some)
+        rows.append((str(week), len(some), _cents(some) / 100, running / 100))
+    return Table(
+        "CostByWeek",
+        columns(
+            ("Week", "words"),
+            ("Comebacks", "count"),
+            ("Cost", "money"),
+            ("Added up", "money"),
+        ),
+        tuple(rows),
+        title="By week in which the car came back",
+        nothing="No car came back in this year.",
+        behind=tuple(tuple(one.row.later for one in by_week[str(week)]) for week in shown),
+    )
+
+
+def _cents(some: list[ReturnDone]) -> int:
+    return sum(one.cost.total_cents for one in some if one.cost is not None)

@@ -1,0 +1,65 @@
+"""Sheet 2: the jobs that left in the week."""
+
+from __future__ import annotations
+
+from desktop_app.parts_compared.part_kinds.kind_names import kind_words
+from desktop_app.repair_jobs.proof import ProofLevel
+from desktop_app.weekly_report.figures import JobLeft, WeekFigures
+from desktop_app.weekly_report.sheet_form import Cell, Sheet, Table
+from desktop_app.weekly_report.sheets.sheet_words import (
+    about,
+    amount,
+    columns,
+    distance,
+    unit_words,
+)
+
+
+def left_sheet(figures: WeekFigures) -> Sheet:
+    """Return one row for each job that was handed over in the week."""
+    table = Table(
+        "LeftThisWeek",
+        columns(
+            ("Job", "words"),
+            ("Left on", "day"),
+            ("Vehicle", "long words"),
+            ("Concern", "long words"),
+            ("Cause", "long words"),
+            ("Correction", "long words"),
+            ("System", "words"),
+            ("Part kinds", "long words"),
+            ("Proof", "words"),
+            ("Hours", "hours"),
+            ("Unbilled hours", "hours"),
+            ("Price", "money"),
+            ("Window ends", "day"),
+            (f"Window {unit_words(figures)}", "count"),
+            ("Declined", "long words"),
+            ("Counted", "words"),
+        ),
+        tuple(_row(figures, job) for job in figures.left),
+        nothing="No job was handed over in this week.",
+    )
+    return Sheet("Left this week", about(figures, len(table.rows)), tables=(table,))
+
+
+def _row(figures: WeekFigures, job: JobLeft) -> tuple[Cell, ...]:
+    level = job.proof_level
+    return (
+        job.number,
+        job.left_on,
+        job.vehicle,
+        job.concern,
+        "not caught" if job.cause_found is False else job.cause,
+        job.correction,
+        job.system,
+        ", ".join(map(kind_words, job.part_kinds)),
+        "not said" if level is None else f"{level} {ProofLevel(level).word}",
+        job.hours,
+        job.unbilled_hours,
+        amount(job.price_cents),
+        job.window_ends if job.window_ends is not None else "no limit in time",
+        round(distance(figures, job.window_miles)) if job.window_miles else "no such limit",
+        job.declined,
+        "yes" if job.counted else "no",
+    )

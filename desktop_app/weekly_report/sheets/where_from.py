@@ -1,0 +1,83 @@
+"""Sheet 7: suppliers and lots: what came from them, what died early, what was the wrong part."""
+
+from __future__ import annotations
+
+from desktop_app.returns_watched.honest_numbers.group_rates import NOT_SAID, GroupRate
+from desktop_app.weekly_report.figures import WeekFigures
+from desktop_app.weekly_report.sheet_form import Cell, Sheet, Table
+from desktop_app.weekly_report.sheets.group_table import group_table, groups_of
+from desktop_app.weekly_report.sheets.sheet_words import about, columns, year_words
+from desktop_app.weekly_report.year_behind import JobDone
+
+_EARLY, _WRONG = "part-died-early", "wrong-part"
+
+
+def where_from_sheet(figures: WeekFigures) -> Sheet:
+    """Return the rates by supplier, then each lot that was written down."""
+    suppliers, lots = _suppliers(figures), _lots(figures)
+    line = about(figures, len(suppliers.rows), year_words(figures))
+    return Sheet("Where from", line, tables=(suppliers, lots))
+
+
+def _suppliers(figures: WeekFigures) -> Table:
+    jobs = figures.year.counted
+    of: dict[str, list[JobDone]] = {}
+    for job in jobs:
+        for name in _names(job):
+            of.setdefault(name, []).append(job)
+
+    def cells(group: GroupRate) -> tuple[Cell, ...]:
+        own = {job.number for job in of.get(group.name, ())}
+        return (group.name, _caused(figures, own, _EARLY), _caused(figures, own, _WRONG))
+
+    return group_table(
+        "Suppliers",
+        columns(("Supplier", "words"), ("Died early", "count"), ("Wrong part", "count")),
+        groups_of(jobs, "supplier", _names),
+        cells,
+        lambda name: of.get(name, ()),
+        title="By supplier",
+    )
+
+
+def _lots(figures: WeekFigures) -> Table:
+    lots: dict[tuple[str, str], list[JobDone]] = {}
+    for job in figures.year.counted:
+        for part in job.parts:
+            if part.lot.strip():
+                lots.setdefault((part.supplier or NOT_SAID, part.lot.strip()), []).append(job)
+    rows: list[tuple[tuple[Cell, ...], tuple[str, ...]]] = []
+    for (supplier, lot), jobs in lots.items():
+        own = {job.number for job in jobs}
+        back = sum(job.came_back for job in jobs)
+        cells = (supplier, lot, len(jobs), back, _caused(figures, own, _EARLY))
+        rows.append((cells, tuple(sorted(own))))
+    rows.sort(key=lambda row: (-int(str(row[0][4])), -int(str(row[0][3])), str(row[0][:2])))
+    return Table(
+        "Lots",
+        columns(
+            ("Supplier", "words"),
+            ("Lot or date code", "words"),
+            ("Jobs", "count"),
+            ("Comebacks", "count"),
+            ("Died early", "count"),
+        ),
+        tuple(cells for cells, _ in rows),
+        title="By lot or date code",
+        notes=("The same lot twice is worth a look; a lot of one or two parts proves nothing.",)
+        if rows
+        else (),
+        nothing="No lot or date code was written down.",
+        behind=tuple(behind for _, behind in rows),
+    )
+
+
+def _names(job: JobDone) -> tuple[str, ...]:
+    return tuple(" ".join(part.supplier.split()) or NOT_SAID for part in job.parts)
+
+
+def _caused(figures: WeekFigures, jobs: set[str], cause: str) -> int:
+    return sum(
+        one.row.is_comeback and one.row.cause_class == cause and one.row.earlier in jobs
+        for one in figures.year.returns
+    )

@@ -1,0 +1,104 @@
+"""Sheet 4: the windows that are open, and how those of the year ended."""
+
+from __future__ import annotations
+
+from desktop_app.weekly_report.figures import WeekFigures
+from desktop_app.weekly_report.sheet_form import Cell, Sheet, Table
+from desktop_app.weekly_report.sheets.sheet_words import (
+    about,
+    columns,
+    distance,
+    plural,
+    unit_words,
+    year_words,
+)
+from desktop_app.weekly_report.year_behind import JobDone
+
+_STATES = (
+    ("open", "Its window is not over. Never counted as a success."),
+    ("maybe", "A visit of its car waits for a judgement: neither good nor bad."),
+    ("came back", "A person judged a visit of its car a comeback."),
+    ("seen fine", "The car was seen, or its customer asked, after the window's end."),
+    ("nothing heard", "The window ended and nobody knows how the car is."),
+    ("lost sight", "The car was sold or is gone; nobody can say any more."),
+)
+
+
+def windows_sheet(figures: WeekFigures) -> Sheet:
+    """Return the open windows, what ends soonest first, and what became of the year's jobs."""
+    watch = _watch(figures)
+    states = _states(figures)
+    line = about(figures, len(watch.rows), year_words(figures))
+    return Sheet("Windows", line, tables=(states, watch))
+
+
+def _states(figures: WeekFigures) -> Table:
+    jobs = figures.year.counted
+    rows: list[tuple[Cell, ...]] = []
+    behind = []
+    for state, means in _STATES:
+        in_it = [job.number for job in jobs if job.state == state]
+        rows.append((state, len(in_it), means))
+        behind.append(tuple(in_it))
+    unheard = len(behind[4])
+    closed = sum(len(some) for some in behind[2:])
+    said: tuple[str, ...] = ()
+    if closed:
+        said = (f"Of {plural(closed, 'closed window')} nothing was heard of {unheard}.",)
+    return Table(
+        "HowWindowsStand",
+        columns(("State", "words"), ("Jobs", "count"), ("What it means", "long words")),
+        tuple(rows),
+        title="What became of the year's jobs",
+        notes=said,
+        behind=tuple(behind),
+    )
+
+
+def _watch(figures: WeekFigures) -> Table:
+    unit = unit_words(figures)
+    done = {job.number: job for job in figures.year.jobs}
+    rows: list[tuple[Cell, ...]] = []
+    for job in figures.on_watch:
+        left, days = job.miles_left, job.days_left
+        state = "came back" if job.came_back else "to be judged" if job.waits else "open"
+        rows.append(
+            (
+                job.job,
+                job.vehicle,
+                job.concern,
+                job.left_on,
+                job.days_gone,
+                "no limit in time" if days is None else days,
+                "not known" if left is None else distance(figures, left),
+                job.share_used,
+                "not known" if job.expected_close is None else job.expected_close,
+                job.expected_close_by,
+                _well(done.get(job.job)),
+                state,
+            )
+        )
+    return Table(
+        "UnderWatch",
+        columns(
+            ("Job", "words"),
+            ("Vehicle", "long words"),
+            ("Concern", "long words"),
+            ("Left on", "day"),
+            ("Days so far", "count"),
+            ("Days left", "count"),
+            (f"{unit.capitalize()} left", "count"),
+            ("Window used", "share"),
+            ("Expected end", "day"),
+            ("Ends by", "words"),
+            ("Last known well", "day"),
+            ("State", "words"),
+        ),
+        tuple(rows),
+        title="Under watch",
+        nothing="No window was open.",
+    )
+
+
+def _well(job: JobDone | None) -> Cell:
+    return None if job is None else job.well_until

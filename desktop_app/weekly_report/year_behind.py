@@ -1,0 +1,147 @@
+"""The year behind a week: each job that was handed over in it, and what became of it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import dataclass, field
+from datetime import date
+from typing import Literal
+
+from desktop_app.returns_watched.change_promised import ChangePromised
+from desktop_app.returns_watched.honest_numbers.counted_jobs import NEVER, CountedJobs
+from desktop_app.returns_watched.honest_numbers.group_rates import NOT_SAID
+from desktop_app.returns_watched.judgement import Judgement
+from desktop_app.returns_watched.owed import Owed
+from desktop_app.returns_watched.return_cost import ReturnCost
+from desktop_app.returns_watched.returns_list import ReturnRow
+
+WEEKS_IN_YEAR = 52
+
+State = Literal["open", "maybe", "came back", "seen fine", "nothing heard", "lost sight"]
+
+
+@dataclass(frozen=True, slots=True)
+class PartFitted:
+    """A part that was fitted in a job; empty words where nobody said."""
+
+    kind: str
+    origin: str = ""
+    supplier: str = ""
+    lot: str = ""
+    verdict: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class JobDone:
+    """A job handed over in the year; money in cents, days counted from its hand-over.
+
+    `back_after` are the days to its first comeback and `waits_after` those to its first visit that
+    nobody judged; None where there is none. `well_until` is the last day on which its car was
+    known to be well. `window_days` 0 is no limit in time. `now_and_then` is True where the fault
+    did not come every time. `miles_known` are the miles since the hand-over at the last reading
+    that can be trusted.
+    """
+
+    number: str
+    left_on: date
+    vehicle: str
+    counted: bool
+    cause_found: bool | None
+    correction: str
+    system: str
+    symptoms: tuple[str, ...]
+    parts: tuple[PartFitted, ...]
+    technician: str
+    hours: float | None
+    unbilled_hours: float | None
+    price_cents: int | None
+    proof_level: int | None
+    now_and_then: bool
+    window_days: int
+    window_miles: float
+    days_gone: int
+    state: State
+    back_after: int | None = None
+    waits_after: int | None = None
+    well_until: date | None = None
+    miles_known: float | None = None
+    caught_here: int = 0
+
+    @property
+    def part_kinds(self) -> tuple[str, ...]:
+        """The kinds of part that were fitted, each once."""
+        return tuple(dict.fromkeys(part.kind for part in self.parts))
+
+    @property
+    def settled(self) -> bool:
+        """True where its window is over and its visits are judged."""
+        return self.days_gone > self.window_days and self.state != "maybe"
+
+    @property
+    def came_back(self) -> bool:
+        """True where a person said that it came back."""
+        return self.back_after is not None
+
+
+@dataclass(frozen=True, slots=True)
+class ReturnDone:
+    """A return with what was written beside its judgement; `cost` is None where nobody wrote it."""
+
+    row: ReturnRow
+    also: tuple[Judgement, ...] = ()
+    helping: tuple[str, ...] = ()
+    second_look: str = ""
+    cost: ReturnCost | None = None
+    change: ChangePromised = field(default_factory=ChangePromised)
+
+    @property
+    def kinds(self) -> tuple[Judgement, ...]:
+        """The kinds of comeback that it is, the main one first; none where it is not counted."""
+        main = self.row.judgement
+        if main is None or not self.row.is_comeback:
+            return ()
+        return (main, *(one for one in self.also if one is not main))
+
+
+@dataclass(frozen=True, slots=True)
+class YearBehind:
+    """The jobs of a year, oldest hand-over first, and what goes with them.
+
+    `returns` are those whose later visit lies in the year. `hour_cost_cents` is what an hour costs
+    the shop.
+    """
+
+    first: date
+    last: date
+    jobs: tuple[JobDone, ...] = ()
+    returns: tuple[ReturnDone, ...] = ()
+    owed: tuple[Owed, ...] = ()
+    hour_cost_cents: int = 0
+    names_shown: bool = False
+    early: tuple[int, int] = (30, 1000)
+    long: tuple[int, int] = (365, 12_000)
+    counted: tuple[JobDone, ...] = field(init=False)
+
+    def __post_init__(self) -> None:
+        object.__setattr__(self, "counted", tuple(job for job in self.jobs if job.counted))
+
+
+def counted_jobs(
+    jobs: Sequence[JobDone], groups: Callable[[JobDone], Iterable[str]]
+) -> CountedJobs:
+    """Return jobs as columns for the figures, each under the names that `groups` gives it."""
+    import numpy as np
+
+    def days(values: Iterable[int | None]) -> np.ndarray[tuple[int], np.dtype[np.int64]]:
+        known = [NEVER if value is None else value for value in values]
+        return np.array(known, dtype=np.int64)
+
+    return CountedJobs(
+        days_gone=days(job.days_gone for job in jobs),
+        window_days=days(job.window_days for job in jobs),
+        back_after=days(job.back_after for job in jobs),
+        waits_after=days(job.waits_after for job in jobs),
+        part_kinds=tuple(job.part_kinds for job in jobs),
+        systems=tuple(job.system for job in jobs),
+        groups=tuple(tuple(dict.fromkeys(groups(job))) or (NOT_SAID,) for job in jobs),
+    )
