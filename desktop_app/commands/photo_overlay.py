@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import os
 from collections.abc import Sequence
 from dataclasses import dataclass
 from io import BytesIO
@@ -11,6 +10,7 @@ from typing import TYPE_CHECKING, Any
 
 from desktop_app.commands.outcome import Asked, Outcome
 from desktop_app.part_photos.bench_card.card_layout import CardLayout
+from desktop_app.part_photos.file_actions import check_place, put_files
 from desktop_app.part_photos.photo_cannot import PhotoCannot
 from desktop_app.shop_record.trouble import ShopTrouble
 
@@ -18,6 +18,7 @@ if TYPE_CHECKING:
     from desktop_app.part_photos.camera.card_scale import CardScale
     from desktop_app.part_photos.overlay.alignment import Alignment
     from desktop_app.part_photos.overlay.difference import Difference
+    from desktop_app.part_photos.overlay.not_compared import NotCompared
     from desktop_app.part_photos.photo_pixels import PhotoPixels
 
 MOST_LETTERS = 1_000_000
@@ -39,11 +40,13 @@ def align(asked: Asked) -> Outcome:
     """Lay one photo on the other; with --out, write the picture of both."""
     from desktop_app.part_photos.overlay.align import align as lay
     from desktop_app.part_photos.overlay.difference import differences
+    from desktop_app.part_photos.overlay.not_compared import not_compared
 
     old_file, new_file = Path(asked.old), Path(asked.new)
     out = None if asked.out is None else Path(asked.out)
     if out is not None:
-        _check_place(out, (old_file, new_file))
+        read = [old_file, new_file, *([] if asked.layout is None else [Path(asked.layout)])]
+        check_place(out, ".png", "overlay.png", read)
     height = _height(asked.height_mm)
     layouts = _layouts(asked.layout)
     old, new = (_on_card(file, layouts) for file in (old_file, new_file))
@@ -52,17 +55,23 @@ def align(asked: Asked) -> Outcome:
         old_card=old.card,
         new_card=new.card,
     )
-    found = differences(laid)
-    lines = [*_lines(laid, found), *_notes(old, new, asked.height_mm, laid)]
+    found, left_out = differences(laid), not_compared(laid)
+    notes = _notes(old, new, laid)
+    lines = [*_lines(laid, found, left_out), *(one for one in notes if one != laid.caution())]
     if out is not None and not laid.aligned:
         lines.append(f"{out} was not written: there is nothing to show.")
     elif out is not None:
-        _write(out, _picture(old.pixels, new.pixels, laid, found))
+        put_files({out: _picture(old.pixels, new.pixels, laid, found)})
         lines.append(f"Wrote {out}.")
-    return Outcome(_as_json(laid, found, _notes(old, new, asked.height_mm, laid)), tuple(lines))
+    return Outcome(_as_json(laid, found, left_out, notes), tuple(lines))
 
 
-def _as_json(laid: Alignment, found: Sequence[Difference], notes: Sequence[str]) -> dict[str, Any]:
+def _as_json(
+    laid: Alignment,
+    found: Sequence[Difference],
+    left_out: Sequence[NotCompared],
+    notes: Sequence[str],
+) -> dict[str, Any]:
     return {
         "aligned": laid.aligned,
         "why": laid.why,
@@ -82,42 +91,48 @@ def _as_json(laid: Alignment, found: Sequence[Difference], notes: Sequence[str])
             }
             for one in found
         ],
+        "not_compared": [
+            {
+                "because_of": one.reason,
+                "share": one.share,
+                "sides": list(one.sides),
+                "framed_above_mm": one.framed_above_mm and list(one.framed_above_mm),
+            }
+            for one in left_out
+        ],
         "notes": list(notes),
     }
 
 
-def _lines(laid: Alignment, found: Sequence[Difference]) -> tuple[str, ...]:
+def _lines(
+    laid: Alignment, found: Sequence[Difference], left_out: Sequence[NotCompared]
+) -> tuple[str, ...]:
     if not laid.aligned:
         return ("Not aligned.", laid.why)
-    said = ["Aligned.", laid.why]
-    if laid.residual_mm is not None:
-        said.append(f"Residual: {laid.residual_mm:.2f} mm, {laid.residual_px:.2f} px.")
-    elif laid.residual_px is not None:
+    said = ["Aligned.", *filter(None, [laid.caution()]), laid.why]
+    if laid.residual_mm is None and laid.residual_px is not None:
         said.append(f"Residual: {laid.residual_px:.2f} px.")
     said += [one.words() for one in found]
     if laid.outlines is not None and not found:
-        said.append("Nothing in the outline differs by more than the uncertainty.")
+        said.append("Nothing that was compared differs by more than its uncertainty.")
+    said += [one.words() for one in left_out]
     return tuple(said)
 
 
-def _notes(old: _OnCard, new: _OnCard, height: str | None, laid: Alignment) -> tuple[str, ...]:
-    """Say what the answer leans on."""
-    notes = []
+def _notes(old: _OnCard, new: _OnCard, laid: Alignment) -> tuple[str, ...]:
+    """Say what the answer leans on; first what makes it coarse."""
+    notes = [laid.caution()] if laid.caution() else []
     for which, one in (("old", old), ("new", new)):
         if one.scale is not None:
             notes += [f"The {which} photo: {words}" for words in one.scale.warnings]
         else:
             notes.append(f"The {which} photo has no scale: {one.why_not}")
-    if laid.residual_mm is not None and height is None:
-        notes.append(
-            "The outline was taken to lie on the card. Say --height-mm where it lies higher."
-        )
     return tuple(notes)
 
 
-def _height(said: str | None) -> float:
+def _height(said: str | None) -> float | None:
     if said is None:
-        return 0.0
+        return None
     try:
         height = float(said.replace(",", ".")) if "_" not in said else -1.0
     except ValueError:
@@ -181,39 +196,3 @@ def _picture(
     file = BytesIO()
     picture.save(file, "PNG")
     return file.getvalue()
-
-
-def _check_place(out: Path, inputs: Sequence[Path]) -> None:
-    """Refuse a place that can't be written before any work is done."""
-    if not out.name or out.is_dir():
-        raise ShopTrouble(f"--out {out} is a folder.", do="Name a file, such as overlay.png.")
-    if out.suffix.lower() != ".png":
-        raise ShopTrouble(f"--out “{out.name}” does not end in .png.", do="Name a .png file.")
-    if not out.parent.is_dir():
-        raise ShopTrouble(f"There is no folder {out.parent}.", do="Make it, or choose another one.")
-    if out.exists() and not out.is_file():
-        raise ShopTrouble(f"--out {out} is a device or a pipe.", do="Name a file.")
-    for file in inputs:
-        if out.exists() and file.exists() and os.path.samefile(out, file):
-            raise ShopTrouble(
-                f"--out {out} is one of the two photos; a photo is never changed.",
-                do="Name another file.",
-            )
-
-
-def _write(out: Path, content: bytes) -> None:
-    """Write beside its place, then put it there: nothing half-written stays."""
-    beside = out.with_name(f".{out.name}.{os.getpid()}.part")
-    try:
-        with beside.open("wb") as file:
-            file.write(content)
-            file.flush()
-            os.fsync(file.fileno())
-        beside.replace(out)
-    except OSError as error:
-        raise ShopTrouble(
-            f"{out} was not written: {error.strerror or error}.",
-            do="Close it where it is open, or choose another place.",
-        ) from error
-    finally:
-        beside.unlink(missing_ok=True)

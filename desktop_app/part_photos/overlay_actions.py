@@ -27,7 +27,8 @@ def keep_overlay(
 ) -> Done:
     """Keep how the new part's photo lies on the old one's; refused where it doesn't.
 
-    `height_mm` is how high its outline lies above the card; None where nobody said so.
+    `height_mm` is how high its outline lies above the card; None where nobody said so, which is
+    then kept with the rest of what is to be known about it.
     """
     if not alignment.aligned or alignment.transform is None:
         raise ShopTrouble(
@@ -39,10 +40,10 @@ def keep_overlay(
     values = {
         "transform": json.dumps(transform),
         "method": alignment.method,
-        "why": alignment.why,
+        "why": " ".join(part for part in (alignment.caution(), alignment.why) if part),
         "residual_px": alignment.residual_px,
         "residual_mm": alignment.residual_mm,
-        "height_mm": height_mm,
+        "height_mm": height_mm or None,  # no part's upper edge lies on the card itself
         "clicks": json.dumps([[list(old), list(new)] for old, new in clicks]) if clicks else None,
     }
 

@@ -15,24 +15,23 @@ if TYPE_CHECKING:
     from desktop_app.part_photos.camera.plane_scale import PlaneScale
     from desktop_app.part_photos.photo_pixels import PhotoPixels
 
-LONGEST_PX = 1000
+LONGEST_PX = 520
 MOST_NAMED = 3  # differences told in words
 AS_KEPT_PX = 3.0  # corners that lie no further from where they were kept are the same alignment
 BLENDED = "Both photos lie over each other, half and half."
-NO_DIFFERENCE = "No difference of the outlines is larger than its uncertainty."
-AT_THE_CARD = (
-    "They were compared at the height of the card itself; a thick part then shows differences that "
-    "aren't there."
-)
+NO_DIFFERENCE = "No difference that was compared is larger than its uncertainty."
 OUTLINES = "Framed is where the outlines differ by more than their uncertainty (95 %)."
 
 
 @dataclass(frozen=True, slots=True)
 class Laid:
-    """How the new photo was laid on the old one: new pixels to old pixels, and how it was found."""
+    """How the new photo was laid on the old one: new pixels to old pixels, and how it was found.
+
+    `height_mm` is None where nobody said one.
+    """
 
     transform: tuple[tuple[float, ...], ...]
-    height_mm: float
+    height_mm: float | None = None
     clicks: Sequence[tuple[Pixel, Pixel]] = ()
 
 
@@ -45,8 +44,10 @@ class Opened:
     card: CardLayout | None = None
 
 
-def overlay_picture(laid: Laid, old: Opened, new: Opened) -> OverlayPrinted:
-    """Return the picture of an alignment that was kept, and what it shows.
+def overlay_picture(
+    laid: Laid, old: Opened, new: Opened, length_unit: str = "mm"
+) -> OverlayPrinted:
+    """Return the picture of an alignment that was kept, and what it shows and leaves out.
 
     Outlines are looked for once more; where they aren't found as they were, both photos are shown
     in one, by the kept transform. Takes its time: call it beside the window.
@@ -55,6 +56,7 @@ def overlay_picture(laid: Laid, old: Opened, new: Opened) -> OverlayPrinted:
 
     from desktop_app.part_photos.overlay.align import align
     from desktop_app.part_photos.overlay.difference import differences
+    from desktop_app.part_photos.overlay.not_compared import not_compared
     from desktop_app.part_photos.overlay.picture import blend, difference_picture
 
     kept = np.array(laid.transform, float)
@@ -65,10 +67,13 @@ def overlay_picture(laid: Laid, old: Opened, new: Opened) -> OverlayPrinted:
         picture = blend(old.pixels, new.pixels, kept, longest=LONGEST_PX)
         return OverlayPrinted(_jpeg(picture), BLENDED)
     all_of_them = differences(found)
-    picture = difference_picture(old.pixels, found, all_of_them, longest=LONGEST_PX)
-    said = [one.words() for one in all_of_them[:MOST_NAMED]] or [NO_DIFFERENCE]
-    flat = [AT_THE_CARD] if found.px_per_mm is not None and not laid.height_mm else []
-    return OverlayPrinted(_jpeg(picture), " ".join((OUTLINES, *said, *flat)))
+    picture = difference_picture(
+        old.pixels, found, all_of_them, longest=LONGEST_PX, length_unit=length_unit
+    )
+    said = [one.words(length_unit) for one in all_of_them[:MOST_NAMED]] or [NO_DIFFERENCE]
+    left_out = [one.words(length_unit) for one in not_compared(found)]
+    caution = [found.caution()] if found.caution() else []
+    return OverlayPrinted(_jpeg(picture), " ".join((*caution, OUTLINES, *said, *left_out)))
 
 
 def _apart(one: Any, other: Any, new: PhotoPixels) -> float:

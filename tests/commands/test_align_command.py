@@ -81,8 +81,47 @@ def test_a_layout_of_ones_own_serves_and_a_person_reads_sentences(
     shell("align", *photos, "--layout", str(layout))
     assert shell.status == 0
     assert shell.out.startswith("Aligned.\n")
-    assert "Residual:" in shell.out
-    assert "Say --height-mm" in shell.out
+    # What makes it coarse comes before what was found.
+    assert shell.out.splitlines()[1].startswith("How high the outline lies")
+    assert shell.out.count("How high the outline lies") == 1
+    assert "mm apart (root mean square)" in shell.out
+
+
+def test_without_a_height_sizes_are_less_certain_and_what_was_left_out_is_said(
+    shell: Shell, photos: tuple[str, str]
+) -> None:
+    known = shell("align", *photos, "--height-mm", "2", "--json")
+    unsaid = shell("align", *photos, "--json")
+    assert known["height_mm"] == 2.0
+    assert unsaid["height_mm"] is None
+    assert unsaid["notes"][0].startswith("How high the outline lies")
+    assert not any("How high" in note for note in known["notes"])
+    for said in (known, unsaid):
+        for one in said["not_compared"]:
+            assert one["because_of"] in ("shade", "wall", "height")
+            assert 0.0 < one["share"] <= 1.0
+            assert one["sides"]
+    least = [one["expanded_uncertainty_mm"] for one in known["differences"]]
+    assert all(one["expanded_uncertainty_mm"] > max(least) for one in unsaid["differences"])
+    assert any(one["because_of"] == "height" for one in unsaid["not_compared"])
+
+
+def test_the_layout_that_is_read_is_never_written_over(
+    shell: Shell, tmp_path: Path, photos: tuple[str, str]
+) -> None:
+    layout = tmp_path / "CARD.png"
+    layout.write_text(card_json(CARD), encoding="utf-8")
+    said = shell.refused("align", *photos, "--layout", str(layout), "--out", str(layout))
+    assert "one of the files that are read" in said
+    assert layout.read_text("utf-8") == card_json(CARD)
+
+
+def test_a_mirrored_photo_is_not_aligned(shell: Shell, tmp_path: Path) -> None:
+    mirrored = tmp_path / "mirrored.jpg"
+    Image.fromarray(taken("new").rgb[:, ::-1]).save(mirrored, quality=92)
+    said = shell("align", saved(tmp_path, "old"), str(mirrored), "--json")
+    assert said["aligned"] is False
+    assert "mirrored" in said["why"]
 
 
 def test_what_cannot_be_aligned_is_an_answer_and_writes_nothing(
@@ -118,8 +157,8 @@ def test_the_same_photo_twice_lies_on_itself(shell: Shell, tmp_path: Path) -> No
         (("gone.jpg", "new.png"), "gone.jpg"),
         (("text.jpg", "new.png"), "text.jpg"),
         (("old.png", "."), "no file but a folder"),
-        (("old.png", "new.png", "--out", "old.png"), "a photo is never changed"),
-        (("old.png", "new.png", "--out", "link.png"), "a photo is never changed"),
+        (("old.png", "new.png", "--out", "old.png"), "those are never changed"),
+        (("old.png", "new.png", "--out", "link.png"), "those are never changed"),
         (("old.png", "new.png", "--out", "o.jpg"), "does not end in .png"),
         (("old.png", "new.png", "--out", "gone/o.png"), "There is no folder"),
         (("old.png", "new.png", "--out", "."), "is a folder"),

@@ -9,8 +9,10 @@ import cv2
 import numpy as np
 import pytest
 
+from desktop_app.part_photos.bench_card.card_layouts import bench_card
 from desktop_app.part_photos.overlay.align import align
 from desktop_app.part_photos.overlay.alignment import Alignment
+from desktop_app.part_photos.overlay.difference import differences
 from desktop_app.part_photos.photo_pixels import PhotoPixels
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.part_photos.overlay_scenes import Pinhole, Prism, disc, photo, plate, rotor
@@ -102,6 +104,56 @@ def test_high_walls_seen_from_two_sides_are_refused() -> None:
     laid = align(old, photo(far, tall), OLD_EYE, far, 30.0)
     assert not laid.aligned
     assert "from the same side" in laid.why
+
+
+def test_walls_that_look_out_as_far_in_two_directions_are_refused() -> None:
+    eyes = [Pinhole((105.0 + aside, 130.0, 320.0)) for aside in (-80.0, 80.0)]
+    tall = Prism(plate(), 15.0)
+    laid = align(*(photo(eye, tall) for eye in eyes), *eyes, 15.0)
+    assert not laid.aligned
+    assert "from the same side" in laid.why
+
+
+TALL_EYES = Pinhole((95.0, 145.0, 330.0)), Pinhole((112.0, 140.0, 310.0))
+
+
+@cache
+def tall_pair() -> tuple[PhotoPixels, PhotoPixels]:
+    """One plate, 20 mm high, laid down twice and photographed from two places."""
+    parts = (Prism(plate(), 20.0), Prism(plate(), 20.0, 20.0, (108.0, 126.0)))
+    old, new = (photo(eye, part) for eye, part in zip(TALL_EYES, parts, strict=True))
+    return old, new
+
+
+@pytest.mark.parametrize("unsaid", [None, 0.0])
+def test_a_height_that_nobody_said_is_a_doubt_and_no_difference(unsaid: float | None) -> None:
+    laid = align(*tall_pair(), *TALL_EYES, unsaid)
+    assert laid.aligned, laid.why
+    assert laid.height_mm is None
+    # As high as the plate is wide, and no more.
+    assert laid.highest_mm == pytest.approx(40.0, abs=4.0)
+    assert laid.caution().startswith("How high the outline lies")
+    assert laid.size_u > 0.1
+    assert differences(laid) == ()
+    # Taken for as flat as paper, the same photos show differences that aren't there.
+    assert differences(align(*tall_pair(), *TALL_EYES, 0.1)) != ()
+
+
+def test_a_height_that_was_said_needs_no_caution() -> None:
+    laid = align(*seen("plate"), OLD_EYE, NEW_EYE, 4.0)
+    assert (laid.caution(), laid.highest_mm, laid.height_mm) == ("", None, 4.0)
+    assert laid.size_u < 0.01
+
+
+def test_a_print_that_nobody_measured_widens_the_doubt_away_from_the_middle() -> None:
+    def doubt(print_u: float) -> np.ndarray:
+        eyes = [replace(eye, print_u=print_u) for eye in (OLD_EYE, NEW_EYE)]
+        outlines = align(*seen("plate"), *eyes, 4.0).outlines
+        assert outlines is not None
+        return outlines.old_u
+
+    # The plate's ends lie 30 mm from its middle: two prints, each a hundredth off.
+    assert (doubt(0.01) - doubt(0.0)).max() == pytest.approx(1.96 * 30 * 0.01 * 2**0.5, rel=0.5)
 
 
 def test_clicks_and_outline_together_are_better_than_clicks() -> None:
@@ -205,7 +257,7 @@ def test_unrelated_or_mirrored_scenes_are_not_aligned(mirrored: bool) -> None:
     new = PhotoPixels(np.ascontiguousarray(old.rgb[:, ::-1])) if mirrored else textured(2)
     laid = align(old, new, None, None)
     assert (laid.aligned, laid.transform, laid.method) == (False, None, "none")
-    assert "Take both on a bench card" in laid.why
+    assert ("mirrored" if mirrored else "Take both on a bench card") in laid.why
 
 
 def test_another_part_before_the_same_wall_is_not_aligned_by_the_wall() -> None:
@@ -231,6 +283,42 @@ def test_without_cards_an_outline_on_an_even_ground_serves() -> None:
     landed = cv2.perspectiveTransform((plate() * 5 @ turn.T + (380, 310))[:, None], laid.transform)
     assert landed[:, 0] == pytest.approx(plate() * 6 + (400, 300), abs=2.0)
     assert laid.residual_mm is None
+
+
+def on_even_ground(points: np.ndarray, mirrored: bool = False) -> PhotoPixels:
+    canvas = np.full((600, 800, 3), (205, 208, 212), np.uint8)
+    cv2.fillPoly(canvas, [np.round(points * 16).astype(np.int32)], (60, 62, 66), cv2.LINE_AA, 4)
+    return PhotoPixels(np.ascontiguousarray(canvas[:, ::-1]) if mirrored else canvas)
+
+
+def test_a_part_that_fits_only_turned_over_is_refused() -> None:
+    old = on_even_ground(plate() * 6 + (400, 300))
+    new = on_even_ground(plate() * 5 + (380, 310), mirrored=True)
+    laid = align(old, new, None, None)
+    assert (laid.aligned, laid.transform) == (False, None)
+    assert "mirrored" in laid.why
+    assert "the same side up" in laid.why
+
+
+def test_a_part_that_looks_the_same_turned_over_is_aligned_with_a_word_about_that() -> None:
+    old = on_even_ground(rotor() * 7 + (400, 300))
+    for mirrored in (False, True):
+        laid = align(old, on_even_ground(rotor() * 6 + (380, 310), mirrored), None, None)
+        assert laid.method == "outline", laid.why
+        assert "check that neither photo is mirrored" in laid.why
+    odd = on_even_ground(plate() * 6 + (400, 300))
+    assert "mirrored" not in align(odd, on_even_ground(plate() * 5 + (380, 310)), None, None).why
+
+
+@pytest.mark.parametrize("clicked", [False, True])
+def test_a_mirrored_card_is_refused_by_its_markers(clicked: bool) -> None:
+    eye = Pinhole((95.0, 160.0, 330.0), (105.0, 140.0), 1.57, 1250.0, (1600, 1200))
+    right = photo(eye, Prism(rotor(), 2.0, 30.0, (105.0, 140.0)), card=bench_card("a4"))
+    wrong = PhotoPixels(np.ascontiguousarray(right.rgb[:, ::-1]))
+    clicks = [((700.0, 500.0), (700.0, 500.0)), ((900.0, 600.0), (900.0, 600.0))]
+    laid = align(right, wrong, eye, None, 2.0, clicks if clicked else None)
+    assert (laid.aligned, laid.transform) == (False, None)
+    assert laid.why.startswith("The new photo is mirrored")
 
 
 @pytest.mark.parametrize("shades", [(0, 255), (128, 90)])

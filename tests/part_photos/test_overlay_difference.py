@@ -11,8 +11,10 @@ import pytest
 from desktop_app.part_photos.overlay.align import align
 from desktop_app.part_photos.overlay.alignment import Alignment, LaidOutlines, cannot
 from desktop_app.part_photos.overlay.difference import Difference, differences
+from desktop_app.part_photos.overlay.not_compared import not_compared
 from desktop_app.part_photos.overlay.outline import evenly
 from desktop_app.part_photos.overlay.picture import blend, difference_picture, wipe
+from desktop_app.part_photos.overlay.picture_lines import Pen
 from desktop_app.part_photos.photo_pixels import PhotoPixels
 from tests.part_photos.overlay_scenes import Pinhole, Prism, disc, photo, plate, rotor
 
@@ -63,6 +65,61 @@ def test_the_largest_comes_first_and_a_whole_seam_counts_once() -> None:
     assert ring.side == "more"
 
 
+def in_shade(aligned: Alignment, beyond_mm: float) -> Alignment:
+    """The same, with both outlines in shade to the right of so many mm."""
+    outlines = aligned.outlines
+    assert outlines is not None
+    assert outlines.old_mm is not None
+    assert outlines.new_mm is not None
+    old, new = (line[:, 0] > beyond_mm for line in (outlines.old_mm, outlines.new_mm))
+    return replace(aligned, outlines=replace(outlines, old_untold=old, new_untold=new))
+
+
+@pytest.mark.parametrize(("old", "new"), [(5.0, 6.0), (6.0, 5.0)])
+def test_what_may_end_in_shade_is_not_framed_but_said(old: float, new: float) -> None:
+    aligned = laid(rotor(old), rotor(new), 0.2)
+    assert differences(aligned)
+    assert not_compared(aligned) == ()
+    shaded = in_shade(aligned, 25.0)
+    assert differences(shaded) == ()
+    (left_out,) = not_compared(shaded)
+    assert (left_out.reason, left_out.sides) == ("shade", ("right",))
+    assert 0.03 < left_out.share < 0.15
+    assert "was not compared (right)" in left_out.words()
+
+
+def test_a_distance_to_an_outline_that_shade_led_away_is_not_framed() -> None:
+    # The old outline leaves the plate at its right end, across its face; only some of that is told.
+    cut = np.array([[-30, -20], [5, -20], [8, -5], [8, 5], [5, 20], [-30, 20]], float)
+    aligned = laid(cut, plate(), 0.2)
+    assert max(one.size_mm or 0.0 for one in differences(aligned)) > 10
+    outlines = aligned.outlines
+    assert outlines is not None
+    assert outlines.old_mm is not None
+    x, y = outlines.old_mm.T
+    led = (x > 5.2) & (np.abs(y) > 3)
+    none = np.zeros(len(outlines.new_px), bool)
+    led_away = replace(aligned, outlines=replace(outlines, old_untold=led, new_untold=none))
+    assert all(one.where not in ("right", "upper right") for one in differences(led_away))
+
+
+def test_a_place_that_is_compared_coarsely_says_its_reason_and_its_bounds() -> None:
+    aligned = laid(plate(), plate(), 2.0)
+    (walls,) = not_compared(aligned)
+    assert (walls.reason, walls.share, walls.sides) == ("wall", 1.0, ("all sides",))
+    assert walls.framed_above_mm == pytest.approx((2.0, 2.0))
+    assert "walls of the part" in walls.words()
+    (height,) = not_compared(replace(aligned, highest_mm=30.0))
+    assert height.reason == "height"
+    assert "for want of a height" in height.words()
+    assert not_compared(laid(plate(), plate(), 2.0, cards=False)) == ()
+
+
+def test_a_doubt_of_all_lengths_widens_a_size_by_its_share() -> None:
+    (found,) = differences(replace(laid(rotor(5.0), rotor(6.0), 0.2), size_u=0.3))
+    assert found.expanded_u_mm == pytest.approx(np.hypot(0.2, 0.3), abs=0.01)
+
+
 def test_without_a_card_no_size_is_said() -> None:
     (found,) = differences(laid(rotor(5.0), rotor(6.0), 0.2, cards=False))
     assert found.size_mm is None
@@ -100,11 +157,33 @@ def test_the_same_part_photographed_twice_shows_no_difference() -> None:
     assert differences(aligned) == ()
 
 
+def test_a_part_in_a_shadow_as_dark_as_itself_is_not_compared_there() -> None:
+    eyes = Pinhole((95.0, 130.0, 330.0)), Pinhole((100.0, 140.0, 310.0))
+    grey = (0.09, 0.10, 0.112)
+    parts = (
+        Prism(plate(), 3.0, 30.0, light=grey),
+        Prism(plate(), 3.0, -10.0, (100.0, 126.0), light=grey),
+    )
+    old, new = (photo(eyes[k], parts[k], k + 1, shadow) for k, shadow in enumerate((0.85, 0.0)))
+    aligned = align(old, new, *eyes, 3.0)
+    assert aligned.aligned, aligned.why
+    assert differences(aligned) == ()
+    shade = next(one for one in not_compared(aligned) if one.reason == "shade")
+    assert 0.15 < shade.share < 0.4
+    # The shadow falls to the right and down.
+    assert "lower right" in shade.sides
+    assert not {"left", "upper left", "lower left"} & set(shade.sides)
+
+
 def test_a_difference_picture_shows_both_outlines_without_leaning_on_colour() -> None:
     picture, aligned = photographed(5.0, 7.0)
     before = picture.rgb.copy()
     drawn = difference_picture(picture, aligned, differences(aligned), (200, 0, 200), (0, 200, 200))
-    assert max(drawn.size) == 1600 or drawn.size[0] > 400
+    outlines = aligned.outlines
+    assert outlines is not None
+    span = np.ptp(np.vstack([outlines.old_px, outlines.new_px]), axis=0)
+    # Four times as large, with a quarter of the part's size and ten pixels round it.
+    assert drawn.size == pytest.approx(4 * (span + 0.5 * span.max() + 20), abs=10)
     pixels = np.asarray(drawn).astype(int)
     solid, dashed = (
         np.abs(pixels - rgb).sum(axis=-1) < 12 for rgb in ((200, 0, 200), (0, 200, 200))
@@ -125,6 +204,16 @@ def test_many_differences_are_all_labelled_inside_the_picture() -> None:
     found = [Difference("less", 0.5, 0.1, 2.0, triangle, "left")] * 12
     old = PhotoPixels(np.full((400, 400, 3), 180, np.uint8))
     assert difference_picture(old, aligned, found).size[0] > 100
+
+
+def test_sizes_on_the_picture_carry_their_uncertainty(monkeypatch: pytest.MonkeyPatch) -> None:
+    said: list[str] = []
+    monkeypatch.setattr(Pen, "framed", lambda _pen, _polygon, words, _number: said.append(words))
+    old = PhotoPixels(np.full((400, 400, 3), 180, np.uint8))
+    for cards in (True, False):
+        aligned = laid(rotor(5.0), rotor(6.0), 0.2, cards)
+        difference_picture(old, aligned, differences(aligned))
+    assert said == ["+1.00 ± 0.20 mm", "+ (no card, no size)"]
 
 
 def test_blend_and_wipe_put_the_new_photo_where_it_belongs() -> None:

@@ -6,6 +6,7 @@ import numpy as np
 import pytest
 from numpy.typing import NDArray
 
+from desktop_app.part_photos.overlay.faint_edge import closed_runs, faint_edge
 from desktop_app.part_photos.overlay.outline import evenly, outward_normals
 from desktop_app.part_photos.overlay.over_paper import over_paper
 from desktop_app.part_photos.overlay.pale_rim import pale_rim
@@ -14,6 +15,7 @@ from desktop_app.part_photos.overlay.part_view import PartView
 from desktop_app.part_photos.overlay.shade_rim import shade_rim
 
 PAPER, DARK, BURNT = (205, 214, 224), (60, 60, 60), (215, 212, 196)
+DEEP_SHADE = (74, 77, 81)  # about as dark as the part, in the paper's colour
 SHADE, METAL = (150, 157, 164), (150, 150, 150)
 PER_MM = 8.0
 SQUARE = np.array([[10, 10], [20, 10], [20, 20], [10, 20]], float)  # mm
@@ -53,6 +55,34 @@ def test_an_outline_with_shade_inside_is_doubted_and_one_with_metal_is_not(
     assert (found[on_right_side(edge)] > 1.0).all() == doubted
     assert found[on_right_side(edge)].any() == doubted
     assert not found[(edge[:, 0] < 15)].any()
+
+
+@pytest.mark.parametrize(("strip", "doubted"), [(DEEP_SHADE, True), (SHADE, False), (PAPER, False)])
+def test_an_edge_beside_shade_as_dark_as_the_part_is_not_told(
+    strip: tuple[int, int, int], doubted: bool
+) -> None:
+    edge = evenly(SQUARE, 0.25, 0.2)
+    found = faint_edge(over_paper(view(strip, 20, 24), edge), edge, outward_normals(edge))
+    assert found[on_right_side(edge)].all() == doubted
+    assert found.any() == doubted
+    assert not found[(edge[:, 0] < 18)].any()
+
+
+def test_a_spur_into_shade_is_doubted_on_all_of_its_sides() -> None:
+    # Two millimetres of deep shade beside the square were taken for the part, bare paper beyond.
+    spur = np.array(
+        [[10, 10], [20, 10], [20, 13], [22, 13], [22, 17], [20, 17], [20, 20], [10, 20]]
+    )
+    edge = evenly(spur.astype(float), 0.25, 0.2)
+    seen = over_paper(view(DEEP_SHADE, 20, 24), edge)
+    found = faint_edge(seen, edge, outward_normals(edge))
+    assert found[edge[:, 0] > 20.5].all()
+
+
+def test_short_gaps_of_a_ring_are_filled_over_its_end_too() -> None:
+    ring = np.array([0, 1, 0, 0, 1, 0, 0, 0, 0, 1], bool)
+    assert closed_runs(ring, 2).astype(int).tolist() == [1, 1, 1, 1, 1, 0, 0, 0, 0, 1]
+    assert not closed_runs(np.zeros(5, bool), 9).any()
 
 
 def scene(rim_px: float, ratio: tuple[float, float, float]) -> NDArray[np.uint8]:

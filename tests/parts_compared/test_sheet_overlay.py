@@ -19,6 +19,10 @@ from desktop_app.parts_compared.sheet_overlay import (
     Opened,
     overlay_picture,
 )
+from tests.part_photos import overlay_scenes
+from tests.part_photos.overlay_scenes import Pinhole, Prism, rotor
+
+taken = overlay_scenes.photo
 
 #: A plate of an odd shape, so that it lies on itself in one way only; in pixels.
 SHAPE = ((60, 50), (240, 60), (250, 150), (200, 155), (190, 210), (70, 200), (85, 120))
@@ -51,6 +55,21 @@ def test_outlines_that_are_found_again_are_drawn() -> None:
     # Without a card an outline is trusted to a fiftieth of the part: 4 pixels are within that.
     assert shown.words == f"{OUTLINES} {NO_DIFFERENCE}"
     assert max(opened(shown.jpeg).size) > 320
+
+
+@pytest.mark.parametrize("height_mm", [2.0, None])
+def test_a_sheet_says_sizes_with_their_doubt_and_first_that_a_height_is_missing(
+    height_mm: float | None,
+) -> None:
+    eyes = Pinhole((90.0, 150.0, 300.0)), Pinhole((115.0, 120.0, 310.0), roll=1.0)
+    parts = Prism(rotor(4.0), 2.0, 20.0), Prism(rotor(9.0), 2.0, 60.0, (110.0, 125.0))
+    old, new = (Opened(taken(eye, part), eye) for eye, part in zip(eyes, parts, strict=True))
+    found = align(old.pixels, new.pixels, old.scale, new.scale, height_mm)
+    assert found.transform is not None, found.why
+    words = overlay_picture(Laid(rows(found.transform), height_mm), old, new).words
+    assert "mm (± " in words
+    assert words.startswith(OUTLINES if height_mm else "How high the outline lies")
+    assert ("for want of a height" in words) == (height_mm is None)
 
 
 @pytest.mark.parametrize("shift", [10.0, 40.0])

@@ -11,8 +11,10 @@ from desktop_app.part_photos.overlay.alignment import Alignment, cannot
 from desktop_app.part_photos.overlay.card_way import OnCard, by_clicks, by_outline
 from desktop_app.part_photos.overlay.features import by_features
 from desktop_app.part_photos.overlay.free_field import free_field
+from desktop_app.part_photos.overlay.mirrored import refuse_mirrored_card, refuse_turned_over
 from desktop_app.part_photos.overlay.plain_way import by_plain_clicks, by_plain_outline
 from desktop_app.part_photos.overlay.trust import CLICK_TWO
+from desktop_app.part_photos.photo_cannot import PhotoCannot
 from desktop_app.shop_record.trouble import ShopTrouble
 
 if TYPE_CHECKING:
@@ -32,7 +34,7 @@ def align(
     new: PhotoPixels,
     old_scale: PlaneScale | None,
     new_scale: PlaneScale | None,
-    height_mm: float = 0.0,
+    height_mm: float | None = None,
     clicks: Clicks | None = None,
     old_card: CardLayout | None = None,
     new_card: CardLayout | None = None,
@@ -40,22 +42,36 @@ def align(
     """Lay the new photo on the old one, or say why that can't be done.
 
     With cards on both, both photos are brought onto the plane `height_mm` above the card, where
-    the part's outline lies; nothing is stretched then. `clicks` are pairs (old pixel, new pixel)
+    the part's outline lies; nothing is stretched then. No upper edge of a part lies on the card
+    itself: a height of 0 counts as not said, like None, and any plausible height is reckoned with.
+    `clicks` are pairs (old pixel, new pixel)
     of common points, two or more. The cards' layouts tell where the part may lie; without them it
     is looked for in the field that the program's own cards share. Raises ShopTrouble for fewer
     than two clicks, or a height at or above a camera. Takes its time: call it beside the window.
     """
+    height_mm = height_mm or None
     carded = _on_cards(old, new, old_scale, new_scale, height_mm, old_card, new_card)
-    if clicks is not None:
-        return _clicked(clicks, carded, height_mm)
-    if _same_picture(old, new):
+    if clicks is None and _same_picture(old, new):
         return _identity()
-    if carded is not None:
-        return by_outline(*carded, height_mm)
-    return by_plain_outline(old, new) or by_features(old, new) or cannot(_why(old_scale, new_scale))
+    try:
+        for which, one, scale in (("old", old, old_scale), ("new", new, new_scale)):
+            if scale is None or scale.source != "card":
+                refuse_mirrored_card(one, (old_card, new_card), which)
+        if clicks is not None:
+            return _clicked(clicks, carded, height_mm)
+        if carded is not None:
+            return by_outline(*carded, height_mm)
+        found = by_plain_outline(old, new) or by_features(old, new)
+        if found is None:
+            refuse_turned_over(old, new)
+    except PhotoCannot as trouble:
+        return cannot(trouble.sentence())
+    return found or cannot(_why(old_scale, new_scale))
 
 
-def _clicked(clicks: Clicks, carded: tuple[OnCard, OnCard] | None, height_mm: float) -> Alignment:
+def _clicked(
+    clicks: Clicks, carded: tuple[OnCard, OnCard] | None, height_mm: float | None
+) -> Alignment:
     import numpy as np
 
     if len(clicks) < 2:
@@ -73,7 +89,7 @@ def _on_cards(
     new: PhotoPixels,
     old_scale: PlaneScale | None,
     new_scale: PlaneScale | None,
-    height_mm: float,
+    height_mm: float | None,
     old_card: CardLayout | None,
     new_card: CardLayout | None,
 ) -> tuple[OnCard, OnCard] | None:
@@ -84,7 +100,7 @@ def _on_cards(
         return None
     for which, scale in (("old", old_scale), ("new", new_scale)):
         far = scale.distance_mm
-        if far is not None and not -10.0 <= height_mm < 0.8 * far:
+        if height_mm is not None and far is not None and not -10.0 <= height_mm < 0.8 * far:
             raise ShopTrouble(
                 f"At {height_mm:g} mm above the card nothing can lie before the camera of the "
                 f"{which} photo.",

@@ -7,7 +7,8 @@ from typing import TYPE_CHECKING
 
 from desktop_app.part_photos.overlay.alignment import Alignment, LaidOutlines, Method, cannot
 from desktop_app.part_photos.overlay.edges_agree import edges_off_mm
-from desktop_app.part_photos.overlay.outline_doubt import outline_doubt
+from desktop_app.part_photos.overlay.height_doubt import HeightDoubt, said_height, unsaid_height
+from desktop_app.part_photos.overlay.outline_doubt import outline_doubt, untold_doubt
 from desktop_app.part_photos.overlay.outline_fit import OutlineFit, fit_outlines
 from desktop_app.part_photos.overlay.part_seen import PartSeen, mm_per_px, part_seen
 from desktop_app.part_photos.overlay.part_view import Rect
@@ -49,18 +50,22 @@ class OnCard:
         return part_seen(self.pixels, self.scale, self.field, height_mm, which)
 
 
-def by_outline(old: OnCard, new: OnCard, height_mm: float) -> Alignment:
-    """Align by the part's outline alone; what can't be trusted comes back as not aligned."""
+def by_outline(old: OnCard, new: OnCard, height_mm: float | None) -> Alignment:
+    """Align by the part's outline alone; what can't be trusted comes back as not aligned.
+
+    Where nobody said a height (None), the outline is looked at in the card's own plane.
+    """
+    plane = height_mm or 0.0
     try:
-        old_part, new_part = old.part(height_mm, "old"), new.part(height_mm, "new")
+        old_part, new_part = old.part(plane, "old"), new.part(plane, "new")
     except PhotoCannot as trouble:
         return cannot(trouble.sentence())
-    if _walls_differ(old_part, new_part, height_mm):
+    fit = fit_outlines(old_part.outline, new_part.outline, WITHIN_MM)
+    if _walls_differ(old_part, new_part, plane, fit):
         return cannot(
             "The part stands high and was taken from two sides, so the photos show other walls of "
             "it. Take both from the same side, or " + CLICK_TWO
         )
-    fit = fit_outlines(old_part.outline, new_part.outline, WITHIN_MM)
     if fit is None:
         return cannot("Too little of the outline shows in both photos. To align them, " + CLICK_TWO)
     why = outline_trouble(fit)
@@ -76,15 +81,16 @@ def by_outline(old: OnCard, new: OnCard, height_mm: float) -> Alignment:
 def by_clicks(
     old: OnCard,
     new: OnCard,
-    height_mm: float,
+    height_mm: float | None,
     old_px: NDArray[np.float64],
     new_px: NDArray[np.float64],
 ) -> Alignment:
     """Align by common points, (n, 2) each, and then by the outline where that agrees with them."""
     import numpy as np
 
-    onto = old.scale.on_plane(old_px, height_mm)
-    points = new.scale.on_plane(new_px, height_mm)
+    plane = height_mm or 0.0
+    onto = old.scale.on_plane(old_px, plane)
+    points = new.scale.on_plane(new_px, plane)
     move = best_move(points, onto)
     left = np.hypot(*(move(points) - onto).T)
     why = click_trouble(points, onto, left, "mm")
@@ -92,7 +98,7 @@ def by_clicks(
         return cannot(why)
     rms = float(np.sqrt((left**2).mean()))
     try:
-        old_part, new_part = old.part(height_mm, "old"), new.part(height_mm, "new")
+        old_part, new_part = old.part(plane, "old"), new.part(plane, "new")
     except PhotoCannot:
         return _clicked(old, new, move, points, rms, height_mm)
     fit = _near_clicks(old_part, new_part, move)
@@ -131,15 +137,21 @@ def _apart(one: PlaneMove, other: PlaneMove, points: NDArray[np.float64]) -> flo
     return float(np.hypot(*(one(points) - other(points)).T).max())
 
 
-def _walls_differ(old: PartSeen, new: PartSeen, height_mm: float) -> bool:
-    """Whether walls as high as the outline look out differently by more than 5 mm."""
+def _walls_differ(old: PartSeen, new: PartSeen, height_mm: float, fit: OutlineFit | None) -> bool:
+    """Whether walls as high as the outline look out differently by more than 5 mm.
+
+    Each looks out in the direction of the point below its camera. Without a fit nothing tells how
+    the new part is turned, and the lengths alone are compared.
+    """
     import numpy as np
 
-    slopes = [
-        (one.outline.middle() - one.eye_mm[:2]) / (one.eye_mm[2] - height_mm) for one in (old, new)
-    ]
-    lengths = [float(np.hypot(*slope)) for slope in slopes]
-    return height_mm * abs(lengths[0] - lengths[1]) > MOST_WALL_MM
+    first, second = (
+        (one.outline.middle() - one.eye_mm[:2]) / (one.eye_mm[2] - height_mm) * height_mm
+        for one in (old, new)
+    )
+    if fit is None:
+        return float(abs(np.hypot(*first) - np.hypot(*second))) > MOST_WALL_MM
+    return float(np.hypot(*(first - fit.move.turned(second[None])[0]))) > MOST_WALL_MM
 
 
 def _laid(
@@ -148,35 +160,59 @@ def _laid(
     old_part: PartSeen,
     new_part: PartSeen,
     fit: OutlineFit,
-    height_mm: float,
+    height_mm: float | None,
     method: Method,
 ) -> Alignment:
     import numpy as np
 
+    height = (
+        unsaid_height((old_part.outline, new_part.outline))
+        if height_mm is None
+        else said_height(height_mm)
+    )
+    plane = height.height_mm
     moved = fit.move(new_part.outline.points)
-    transform, lens_px = _homography(old, new, fit.move, new_part.outline.points, height_mm)
-    on_old = old.scale.to_pixels
+    transform, lens_px = _homography(old, new, fit.move, new_part.outline.points, plane)
     outlines = LaidOutlines(
-        on_old(old_part.outline.points, height_mm),
-        on_old(moved, height_mm),
+        old.scale.to_pixels(old_part.outline.points, plane),
+        old.scale.to_pixels(moved, plane),
         old_part.outline.points,
         moved,
-        *outline_doubt(old_part, new_part, fit, old.scale, new.scale, height_mm),
+        *outline_doubt(old_part, new_part, fit, old.scale, new.scale, height),
+        *untold_doubt(old_part, new_part, fit),
     )
     per_px = old_part.mm_per_px
-    clicked = "two clicks and " if "clicks" in method else ""
-    why = f"Laid on each other by the card, {clicked}the part's outline"
+    residual_mm = float(np.hypot(fit.rms, lens_px * per_px))
+    clicked = "the card, two clicks and" if "clicks" in method else "the card and"
+    why = (
+        f"Laid on each other by {clicked} the part's outline. Along {fit.inliers:.0%} of what can "
+        f"be compared the two outlines run together, there {residual_mm:.2f} mm apart (root mean "
+        "square)."
+    )
     return Alignment(
         aligned=True,
-        why=f"{why}: {fit.inliers:.0%} of what can be compared lies within {WITHIN_MM} mm.",
+        why=why,
         method=method,
         transform=transform,
         residual_px=float(np.hypot(fit.rms / per_px, lens_px)),
-        residual_mm=float(np.hypot(fit.rms, lens_px * per_px)),
+        residual_mm=residual_mm,
         height_mm=height_mm,
         px_per_mm=1 / per_px,
         outlines=outlines,
+        highest_mm=height.highest_mm,
+        size_u=_size_u(old, new, old_part, new_part, height),
     )
+
+
+def _size_u(
+    old: OnCard, new: OnCard, old_part: PartSeen, new_part: PartSeen, height: HeightDoubt
+) -> float:
+    """Return the share by which a length across both outlines may be wrong, expanded."""
+    import math
+
+    eye = min(float(one.eye_mm[2]) for one in (old_part, new_part))
+    prints = 1.96 * max(one.scale.print_u for one in (old, new))
+    return math.hypot(prints, height.share(eye))
 
 
 def _clicked(
@@ -185,21 +221,29 @@ def _clicked(
     move: PlaneMove,
     points: NDArray[np.float64],
     rms: float,
-    height_mm: float,
+    height_mm: float | None,
 ) -> Alignment:
     import numpy as np
 
+    plane = height_mm or 0.0
     low, high = points.min(axis=0) - ROUND_CLICKS_MM, points.max(axis=0) + ROUND_CLICKS_MM
     grid = np.stack(np.meshgrid(*np.linspace(low, high, 8).T), axis=-1).reshape(-1, 2)
-    transform, lens_px = _homography(old, new, move, grid, height_mm)
-    per_px = mm_per_px(old.scale, move(points).mean(axis=0), height_mm)
+    transform, lens_px = _homography(old, new, move, grid, plane)
+    per_px = mm_per_px(old.scale, move(points).mean(axis=0), plane)
+    residual_mm = float(np.hypot(rms, lens_px * per_px))
+    why = (
+        "Laid on each other by the card and the clicked points, which lie "
+        f"{residual_mm:.2f} mm apart (root mean square); the outline did not help."
+    )
+    if height_mm is None:
+        why += " How high the points lie is not known: they were taken to lie on the card."
     return Alignment(
         aligned=True,
-        why="Laid on each other by the card and the clicked points; the outline did not help.",
+        why=why,
         method="card and two clicks",
         transform=transform,
         residual_px=float(np.hypot(rms / per_px, lens_px)),
-        residual_mm=float(np.hypot(rms, lens_px * per_px)),
+        residual_mm=residual_mm,
         height_mm=height_mm,
         px_per_mm=1 / per_px,
     )

@@ -36,6 +36,14 @@ class Outline:
         """Return the outline after a move."""
         return Outline(move(self.points), move.turned(self.normals), self.wall * move.stretch)
 
+    def turned_over(self) -> Outline:
+        """Return the mirror picture of the outline; it still runs clockwise."""
+        import numpy as np
+
+        over = np.array([-1.0, 1.0])
+        points, normals = self.points[::-1] * over, self.normals[::-1] * over
+        return Outline(points, normals, self.wall[::-1])
+
     def thinned(self, most: int) -> Outline:
         """Return about `most` of its points, evenly spread."""
         every = max(1, len(self.points) // most)

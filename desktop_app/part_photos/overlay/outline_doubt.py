@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from desktop_app.part_photos.overlay.height_doubt import HeightDoubt
 from desktop_app.part_photos.overlay.outline_fit import OutlineFit
 from desktop_app.part_photos.overlay.part_seen import PartSeen
 from desktop_app.part_photos.overlay.plane_move import PlaneMove
@@ -15,8 +16,6 @@ if TYPE_CHECKING:
     from desktop_app.part_photos.camera.plane_scale import PlaneScale
 
 U_EDGE_PX = 0.7  # of an edge found by itself, in the photo's pixels
-U_HEIGHT_MM = 1.0 / 3**0.5  # a height is rarely known better than to 1 mm either way
-UNEVEN = 0.06  # of the height: an outline's pieces lie at heights of their own, common practice
 EXPAND = 1.96
 BESIDE_WALL_MM = 0.6  # where outlines meet a wall at a slant
 WALK_MM = 0.2
@@ -31,14 +30,15 @@ def outline_doubt(
     fit: OutlineFit,
     old_scale: PlaneScale,
     new_scale: PlaneScale,
-    height_mm: float,
+    height: HeightDoubt,
 ) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
     """Return the expanded uncertainty, mm, of the distance at each point of both outlines, (n,).
 
     Counted are the edge in both photos, the alignment, both cameras, a height that is wrong in
-    both photos alike, and paper that lies off its plane in each; of these only what no turn and
-    shift of the whole outline takes up; then, where the photos look from two sides, pieces of the
-    outline that lie higher or lower than the rest. Both prints are taken to have one scale.
+    both photos alike, and in each photo paper that lies off its plane and the scale of its print;
+    of these only what no turn and shift of the whole outline takes up; then, where the photos look
+    from two sides, pieces of the outline that lie higher or lower than the rest. The two prints are
+    taken to be two: nothing tells that both photos show the same one.
     A wall that shows can carry the outline outwards, never inwards. What stands out beyond the
     other outline must do so by more than its own wall; the other's wall makes it look smaller.
     """
@@ -51,22 +51,35 @@ def outline_doubt(
     aligned = np.einsum("ni,ij,nj->n", rows, fit.covariance, rows)
     few = np.unique(np.linspace(0, len(points) - 1, FEW).astype(int))
     stays = _Stays(rows[few], normals[few])
-    there = _Lengths(stays, old_scale, points[few], height_mm, PlaneMove())
-    here = _Lengths(stays, new_scale, fit.move.back()(points[few]), height_mm, fit.move)
+    there = _Lengths(stays, old_scale, points[few], height.height_mm, PlaneMove())
+    here = _Lengths(stays, new_scale, fit.move.back()(points[few]), height.height_mm, fit.move)
     both = there.by_theta() + here.by_theta()
-    both += (U_HEIGHT_MM * (there.by_height() - here.by_height())) ** 2
-    both += (UNEVEN * height_mm * (there.raised() - here.raised())) ** 2
+    both += (height.whole_u * (there.by_height() - here.by_height())) ** 2
+    both += (height.pieces_u * _pieces_apart(there, here, normals[few], height)) ** 2
     for one, scale in ((there, old_scale), (here, new_scale)):
-        both += (scale.flat_u_mm * one.by_height()) ** 2
+        both += (scale.flat_u_mm * one.by_height()) ** 2 + (scale.print_u * one.by_print()) ** 2
     cameras = np.interp(np.arange(len(points)), few, both)
     plain = EXPAND * np.sqrt(edge + aligned + cameras)
     moved = fit.move(new.outline.points)
     near_new = np.asarray(cKDTree(points).query(moved)[1])
     near_old = np.asarray(cKDTree(moved).query(points)[1])
     return (
-        plain + shown_wall(old, height_mm) + new.outline.wall[near_old],
-        plain[near_new] + shown_wall(new, height_mm) + old.outline.wall[near_new],
+        plain + shown_wall(old, height.height_mm) + new.outline.wall[near_old],
+        plain[near_new] + shown_wall(new, height.height_mm) + old.outline.wall[near_new],
     )
+
+
+def untold_doubt(
+    old: PartSeen, new: PartSeen, fit: OutlineFit
+) -> tuple[NDArray[np.bool_], NDArray[np.bool_]]:
+    """Return where either outline may be a shadow's rim, for the points of both, (n,) each."""
+    import numpy as np
+    from scipy.spatial import cKDTree
+
+    points, moved = old.outline.points, fit.move(new.outline.points)
+    near_new = np.asarray(cKDTree(points).query(moved)[1])
+    near_old = np.asarray(cKDTree(moved).query(points)[1])
+    return old.untold | new.untold[near_old], new.untold | old.untold[near_new]
 
 
 def shown_wall(part: PartSeen, height_mm: float) -> NDArray[np.float64]:
@@ -118,6 +131,22 @@ def _rigid_rows(
     return np.column_stack([turning, normals])
 
 
+def _pieces_apart(
+    there: _Lengths, here: _Lengths, normals: NDArray[np.float64], height: HeightDoubt
+) -> NDArray[np.float64]:
+    """Return how far apart both photos put a piece that lies 1 mm off the outline's height, (n,).
+
+    Along the normals. Where nobody said a height, many pieces lie off it, which turns and shifts
+    the whole fit: then it is the whole way in any direction.
+    """
+    import numpy as np
+
+    apart = there.higher() - here.higher()
+    if height.highest_mm is not None:
+        return np.asarray(np.hypot(*apart.T))
+    return np.asarray((apart * normals).sum(axis=1))
+
+
 class _Stays:
     """What of a change along the normals no turn and shift takes up."""
 
@@ -148,15 +177,14 @@ class _Lengths:
 
     def by_height(self) -> NDArray[np.float64]:
         """Return the change along the normals for 1 mm more height of the whole outline, (n,)."""
-        return self.stays.of(self._higher())
+        return self.stays.of(self.higher())
 
-    def raised(self) -> NDArray[np.float64]:
-        """Return the change along the normals where a point alone lies 1 mm higher, (n,)."""
-        import numpy as np
+    def by_print(self) -> NDArray[np.float64]:
+        """Return the change along the normals where the print is as large again, (n,)."""
+        return self.stays.of(self.move.turned(self.points))
 
-        return np.asarray((self._higher() * self.stays.normals).sum(axis=1))
-
-    def _higher(self) -> NDArray[np.float64]:
+    def higher(self) -> NDArray[np.float64]:
+        """Return the change, (n, 2), where a point alone lies 1 mm higher."""
         higher = self.scale.on_plane(self.pixels, self.height + 1.0)
         return self.move.turned(higher - self.points)
 

@@ -19,12 +19,14 @@ CLEAR_MM = 2.0  # from here on most of what lies round a part is bare paper
 
 @dataclass(frozen=True, slots=True, eq=False)
 class OverPaper:
-    """All (h, w), over a view: `bright` and `colour` are natural logarithms, 0 on bare paper.
+    """All over a view: natural logarithms, 0 on bare paper, and distances.
 
-    `away` is how far outside the outline a pixel lies, mm, 0 inside.
+    `light` (h, w, 3) is each colour's, `bright` (h, w) their mean and `colour` (h, w) how far they
+    lie from it. `away` (h, w) is how far outside the outline a pixel lies, mm, 0 inside.
     """
 
     view: PartView
+    light: NDArray[np.float32]
     bright: NDArray[np.float32]
     colour: NDArray[np.float32]
     away: NDArray[np.float32]
@@ -47,11 +49,36 @@ class OverPaper:
         import cv2
         import numpy as np
 
+        smooth = cv2.GaussianBlur(what.astype(np.float32), (0, 0), 1.0)
+        x, y = self._places(edge_mm, normals, offsets)
+        return np.asarray(cv2.remap(smooth, x, y, cv2.INTER_LINEAR) > 0.5, np.bool_)
+
+    def light_at(
+        self,
+        edge_mm: NDArray[np.float64],
+        normals: NDArray[np.float64],
+        offsets: NDArray[np.float64],
+    ) -> NDArray[np.float64]:
+        """Return the light over all of the offsets (k,) along the normal of each point, (n, 3)."""
+        import cv2
+        import numpy as np
+
+        x, y = self._places(edge_mm, normals, offsets)
+        seen = cv2.remap(self.light, x, y, cv2.INTER_LINEAR, borderMode=cv2.BORDER_REPLICATE)
+        return np.asarray(np.median(seen, axis=1), np.float64)
+
+    def _places(
+        self,
+        edge_mm: NDArray[np.float64],
+        normals: NDArray[np.float64],
+        offsets: NDArray[np.float64],
+    ) -> tuple[NDArray[np.float32], NDArray[np.float32]]:
+        import numpy as np
+
         at = edge_mm[:, None] + normals[:, None] * offsets[None, :, None]
         places = self.view.to_view(at.reshape(-1, 2)).astype(np.float32)
         x, y = (np.ascontiguousarray(places[:, k]).reshape(at.shape[:2]) for k in (0, 1))
-        smooth = cv2.GaussianBlur(what.astype(np.float32), (0, 0), 1.0)
-        return np.asarray(cv2.remap(smooth, x, y, cv2.INTER_LINEAR) > 0.5, np.bool_)
+        return x, y
 
 
 def over_paper(view: PartView, edge_mm: NDArray[np.float64]) -> OverPaper:
@@ -66,4 +93,6 @@ def over_paper(view: PartView, edge_mm: NDArray[np.float64]) -> OverPaper:
     light -= np.median(light[(away > CLEAR_MM) & view.seen][::7], axis=0)
     bright = light.mean(axis=-1)
     colour = np.linalg.norm(light - bright[..., None], axis=-1)
-    return OverPaper(view, bright, np.asarray(colour, np.float32), np.asarray(away, np.float32))
+    return OverPaper(
+        view, light, bright, np.asarray(colour, np.float32), np.asarray(away, np.float32)
+    )

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from desktop_app.part_photos.overlay.faint_edge import faint_edge
 from desktop_app.part_photos.overlay.outline import (
     SPACING_MM,
     Outline,
@@ -41,10 +42,11 @@ class PartSeen:
     """A part's `outline` in mm on the plane at its height, and a fine `view` of that plane.
 
     `mm_per_px` is the photo's own scale there; `eye_mm` is where the camera stands, (x, y, height
-    above the card).
+    above the card). `untold` (n,) is where nothing tells the outline from shade on the paper.
     """
 
     outline: Outline
+    untold: NDArray[np.bool_]
     view: PartView
     mm_per_px: float
     eye_mm: NDArray[np.float64]
@@ -86,9 +88,11 @@ def part_seen(
     edge = edge + normals * pale[:, None]
     normals = outward_normals(evenly_smooth(edge)) if pale.any() else normals
     eye = np.asarray(scale.rays(scale.to_pixels(edge[:1], height_mm))[0])
-    doubt = np.maximum(_untold(rim, outer, 1.2 / per_mm), shade)
+    doubt = np.maximum(_goes_on(rim, outer, 1.2 / per_mm), shade)
+    faint = faint_edge(around, edge, normals)
+    doubt = np.where(faint, np.maximum(doubt, MOST_SHADE_MM), doubt)
     wall = np.maximum(_wall(edge, normals, eye, height_mm), np.where(pale > 0, U_PALE_MM, doubt))
-    return PartSeen(Outline(edge, normals, wall), view, per_px, eye)
+    return PartSeen(Outline(edge, normals, wall), (doubt > 0) & (pale == 0), view, per_px, eye)
 
 
 def evenly_smooth(edge: NDArray[np.float64]) -> NDArray[np.float64]:
@@ -145,7 +149,7 @@ def _check_whole(mask: NDArray[np.bool_], room: NDArray[np.bool_], which: str) -
         )
 
 
-def _untold(
+def _goes_on(
     rim: NDArray[np.float64], outer: NDArray[np.float64], least: float
 ) -> NDArray[np.float64]:
     """Return how far the part may go on outwards of its rim where it looks like shade, (n,)."""

@@ -65,8 +65,9 @@ def difference_picture(
     old_rgb: Rgb = OLD_RGB,
     new_rgb: Rgb = NEW_RGB,
     longest: int = LONGEST_PX,
+    length_unit: str = "mm",
 ) -> Image:
-    """Return the old part in grey with both outlines and, framed and in mm, where they differ.
+    """Return the old part in grey with both outlines and, framed, where they differ by what ± U.
 
     The old outline is solid with diamonds, the new one dashed with discs, so that neither hangs
     on its colour. Raises ValueError where no outlines were laid on each other.
@@ -86,20 +87,14 @@ def difference_picture(
     old_ink, new_ink = Ink(old_rgb, False, "diamond"), Ink(new_rgb, True, "disc")
     pen.closed(((laid.old_px, old_ink), (laid.new_px, new_ink)))
     for number, one in enumerate(found):
-        pen.framed(one.polygon_px, _label(one), number)
-    pen.legend((("old", old_ink), ("new", new_ink)))
+        pen.framed(one.polygon_px, one.label(length_unit), number)
+    pen.legend((("removed part", old_ink), ("replacement", new_ink)))
     if alignment.px_per_mm is not None:
         across = float(high[0] - low[0])
         fitting = [bar for bar in BAR_MM if bar * alignment.px_per_mm < 0.3 * across]
         if fitting:
             pen.bar(fitting[-1] * alignment.px_per_mm, f"{fitting[-1]} mm")
     return pen.picture
-
-
-def _label(one: Difference) -> str:
-    if one.size_mm is None:
-        return "+" if one.side == "more" else "-"
-    return f"{'+' if one.side == 'more' else '-'}{one.size_mm:.2f} mm"
 
 
 def _faded(

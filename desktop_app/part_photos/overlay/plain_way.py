@@ -13,7 +13,7 @@ from desktop_app.part_photos.overlay.outline import (
     on_the_edge,
     outward_normals,
 )
-from desktop_app.part_photos.overlay.outline_fit import fit_outlines
+from desktop_app.part_photos.overlay.outline_fit import OutlineFit, fit_outlines
 from desktop_app.part_photos.overlay.part_mask import part_mask
 from desktop_app.part_photos.overlay.part_view import PartView
 from desktop_app.part_photos.overlay.plane_move import PlaneMove, best_move
@@ -28,6 +28,8 @@ if TYPE_CHECKING:
 LOOKED_AT_PX = 1000  # the longer side of the picture in which the part is found
 WITHIN = 0.012  # of the part's size
 LEAST_INLIERS, LEAST_OVERLAP, MOST_RMS = 0.85, 0.9, 0.006
+CLEARLY_WORSE = (0.04, 1.4)  # inliers less, times the rms: not the same fit
+GRAIN_PX = 0.3  # a smaller rms is no better
 LEAST_SHARE, MOST_SHARE = 0.01, 0.7  # of the picture
 LEAST_ALIKE = 0.6  # of the blocks inside with something in them
 U_PER_SIZE = 0.02  # how well a view of its own can be told from another shape
@@ -37,34 +39,61 @@ def by_plain_outline(old: PhotoPixels, new: PhotoPixels) -> Alignment | None:
     """Align by turn, shift and size of the outline; None where that can't be trusted.
 
     It holds only where both photos look at the part from the same side: nothing corrects the view.
+    An outline that fits better turned over is not trusted.
     """
     import numpy as np
 
-    found = [_outline(one) for one in (old, new)]
-    if found[0] is None or found[1] is None:
+    first, second = _outline(old), _outline(new)
+    if first is None or second is None:
         return None
-    first, second = found[0], found[1]
     size = first.size()
     fit = fit_outlines(first, second, WITHIN * size, stretch=True)
-    if fit is None or fit.inliers < LEAST_INLIERS or fit.overlap < LEAST_OVERLAP:
+    if fit is None or not _is_trusted(fit, size) or not _inside_agrees(old, new, first, fit.move):
         return None
-    if fit.rms > MOST_RMS * size or (fit.rival > 0.8 and fit.rival_off < 0.03):
+    over = fit_outlines(first, second.turned_over(), WITHIN * size, stretch=True)
+    if over is not None and _is_clearly_worse(fit, over):
         return None
-    if not 0.5 <= fit.move.stretch <= 2.0:
-        return None
-    if not _inside_agrees(old, new, first, fit.move):
-        return None
+    alike = over is not None and not _is_clearly_worse(over, fit)
+    note = " It looks the same turned over: check that neither photo is mirrored." if alike else ""
     moved = fit.move(second.points)
     doubt = [np.full(len(one), U_PER_SIZE * size) for one in (first.points, moved)]
     return Alignment(
         aligned=True,
         why="Laid on each other by the part's outline. There is no card, so turn and size were "
-        "fitted, the view was not corrected, and nothing in it has a size.",
+        f"fitted, the view was not corrected, and nothing in it has a size.{note}",
         method="outline",
         transform=fit.move.matrix(),
         residual_px=fit.rms,
         outlines=LaidOutlines(first.points, moved, None, None, *doubt),
     )
+
+
+def fits_turned_over(old: PhotoPixels, new: PhotoPixels) -> bool:
+    """Whether the new part's outline fits the old one's once it is turned over."""
+    first, second = _outline(old), _outline(new)
+    if first is None or second is None:
+        return False
+    size = first.size()
+    over = fit_outlines(first, second.turned_over(), WITHIN * size, stretch=True)
+    if over is None or not _is_trusted(over, size):
+        return False
+    fit = fit_outlines(first, second, WITHIN * size, stretch=True)
+    return fit is None or _is_clearly_worse(fit, over)
+
+
+def _is_trusted(fit: OutlineFit, size: float) -> bool:
+    return (
+        fit.inliers >= LEAST_INLIERS
+        and fit.overlap >= LEAST_OVERLAP
+        and fit.rms <= MOST_RMS * size
+        and not (fit.rival > 0.8 and fit.rival_off < 0.03)
+        and 0.5 <= fit.move.stretch <= 2.0
+    )
+
+
+def _is_clearly_worse(fit: OutlineFit, other: OutlineFit) -> bool:
+    less, times = CLEARLY_WORSE
+    return fit.inliers < other.inliers - less or fit.rms > times * max(other.rms, GRAIN_PX)
 
 
 def _inside_agrees(old: PhotoPixels, new: PhotoPixels, outline: Outline, move: PlaneMove) -> bool:

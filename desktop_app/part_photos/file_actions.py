@@ -1,0 +1,63 @@
+"""A file that a person named: its place looked at before any work, written whole or not at all."""
+
+from __future__ import annotations
+
+import os
+from collections.abc import Mapping, Sequence
+from contextlib import ExitStack
+from pathlib import Path
+
+from desktop_app.shop_record.trouble import ShopTrouble
+
+
+def check_place(to: Path, ending: str, example: str, inputs: Sequence[Path] = ()) -> None:
+    """Refuse a place that can't be written, and one where something lies that is read.
+
+    `ending` is the only one accepted, with its dot; `example` is a name as it may be.
+    """
+    if to.is_dir() or not to.name:
+        raise ShopTrouble(f"{to} is a folder.", do=f"Name a file, such as {example}.")
+    if to.suffix.lower() != ending:
+        raise ShopTrouble(
+            f"“{to.name}” does not end in {ending}.", do=f"Let the name end in {ending}."
+        )
+    if not to.parent.is_dir():
+        raise ShopTrouble(f"There is no folder {to.parent}.", do="Make it, or choose another one.")
+    if to.exists() and not to.is_file():
+        raise ShopTrouble(f"{to} is a device or a pipe.", do="Name a file.")
+    for file in inputs:
+        if to.exists() and file.exists() and os.path.samefile(to, file):
+            raise ShopTrouble(
+                f"{to} is one of the files that are read, and those are never changed.",
+                do="Name another file.",
+            )
+
+
+def put_files(contents: Mapping[Path, bytes]) -> None:
+    """Put all files in their places: each is written beside its place, then all are renamed."""
+    with ExitStack() as tidy:
+        ready = []
+        for to, content in contents.items():
+            beside = to.with_name(f".{to.name}.{os.getpid()}.part")
+            try:
+                tidy.callback(beside.unlink, missing_ok=True)
+                with beside.open("wb") as file:
+                    file.write(content)
+                    file.flush()
+                    os.fsync(file.fileno())
+            except OSError as error:
+                raise _not_written(to, error) from error
+            ready.append((beside, to))
+        for beside, to in ready:
+            try:
+                beside.replace(to)
+            except OSError as error:
+                raise _not_written(to, error) from error
+
+
+def _not_written(to: Path, error: OSError) -> ShopTrouble:
+    return ShopTrouble(
+        f"{to} was not written: {error.strerror or error}.",
+        kept="A file that was there is as it was.",
+        do="Close it where it is open, or choose another place.",
+    )
