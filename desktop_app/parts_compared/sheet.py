@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 import os
 import threading
 from collections.abc import Mapping, Sequence
@@ -261,8 +262,9 @@ def _photo_row(block: blocks.PhotoRow, width: float) -> list[Any]:
     from reportlab.platypus import KeepTogether
 
     half = width / 2
+    wide = _at_one_scale(block.photos, half - 6, block.height * MM)
     pictures = [
-        _photo(photo, words, half - 6, block.height * MM)
+        _photo(photo, words, wide, block.height * MM)
         for photo, words in zip(block.photos, block.words, strict=True)
     ]
     captions = [_bold(words, fontSize=8.5, leading=11) for words in block.captions]
@@ -284,7 +286,22 @@ def _photo(photo: PhotoPrinted | None, words: str, width: float, height: float) 
     across, down = ImageReader(BytesIO(photo.jpeg)).getSize()
     scale = min(width / across, height / down, 72 / LEAST_DPI)
     picture = Image(BytesIO(photo.jpeg), across * scale, down * scale, hAlign="LEFT")
-    return marked(picture, photo.marks, PLAIN) if photo.marks else picture
+    return marked(picture, photo.marks, PLAIN, photo.bar) if photo.marks else picture
+
+
+def _at_one_scale(photos: Sequence[PhotoPrinted | None], width: float, height: float) -> float:
+    """Return how wide photos may be: where all show as much of the part, the narrowest's width."""
+    from reportlab.lib.utils import ImageReader
+
+    shown = [(one.jpeg, one.mm_wide) for one in photos if one is not None]
+    known = [(jpeg, mm) for jpeg, mm in shown if jpeg is not None and mm is not None]
+    if len(known) < 2 or not math.isclose(known[0][1], known[1][1], rel_tol=0.01):
+        return width
+    wide = [width]
+    for jpeg, _ in known:
+        across, down = ImageReader(BytesIO(jpeg)).getSize()
+        wide.append(across * min(width / across, height / down, 72 / LEAST_DPI))
+    return min(wide)
 
 
 @flowables.register

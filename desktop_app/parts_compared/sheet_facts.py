@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import TypeAlias
 
 from desktop_app.parts_compared.bench_sums.bench_sum import SumKept
@@ -11,6 +11,7 @@ from desktop_app.parts_compared.pair_view import PairView
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.part_sets.set_verdict import SetComparison
 from desktop_app.repair_jobs.job_view import JobView
+from desktop_app.repair_jobs.proof_kept import ProofKept
 
 Spot: TypeAlias = tuple[float, float]
 
@@ -20,7 +21,7 @@ class MarkPrinted:
     """A mark as it is printed over its photo; spots are shares of the photo's width and height.
 
     `lines` are open polylines, `sizes` have a tick at both ends, `arrows` end in a head. `words`
-    stand at `label_at`.
+    stand at `label_at`. `height_unsaid` where its size rests on a height that nobody said.
     """
 
     lines: tuple[tuple[Spot, ...], ...]
@@ -28,6 +29,7 @@ class MarkPrinted:
     arrows: tuple[tuple[Spot, Spot], ...]
     label_at: Spot
     words: str
+    height_unsaid: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,11 +41,20 @@ class SurfacePrinted:
 
 
 @dataclass(frozen=True, slots=True)
+class BarPrinted:
+    """A bar of a known length in a picture's corner, as a share of the picture's width."""
+
+    share: float
+    words: str
+
+
+@dataclass(frozen=True, slots=True)
 class PhotoPrinted:
-    """A photo as it is printed: an upright JPEG without the camera's notes.
+    """A photo, or the piece of it around its marks, as it is printed: without the camera's notes.
 
     `jpeg` is None where the original can't be read; `trouble` then says why. `scaled_by` says
     what gives the marks their millimetres, "" where nothing does. `surfaces` are those counted.
+    `mm_wide` is how much of the part the picture's width shows, where that is known.
     """
 
     sha256: str
@@ -53,6 +64,8 @@ class PhotoPrinted:
     marks: tuple[MarkPrinted, ...] = ()
     scaled_by: str = ""
     surfaces: tuple[SurfacePrinted, ...] = ()
+    bar: BarPrinted | None = None
+    mm_wide: float | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -109,6 +122,7 @@ class SheetFacts:
     sums: tuple[SumKept, ...] = ()
     sets: tuple[tuple[str, SetComparison], ...] = ()
     length_unit: str = "mm"
+    proof: ProofKept = field(default_factory=ProofKept)
 
     @property
     def anchor(self) -> str:

@@ -1,4 +1,4 @@
-"""Marks printed over their photo: black lines with a white rim, each with its words."""
+"""Marks printed over their photo: black lines with a white rim, words at the picture's rim."""
 
 from __future__ import annotations
 
@@ -6,28 +6,36 @@ import math
 from collections.abc import Sequence
 from typing import Any
 
-from desktop_app.parts_compared.sheet_facts import MarkPrinted, Spot
+from desktop_app.parts_compared.sheet_facts import BarPrinted, MarkPrinted, Spot
+from desktop_app.parts_compared.sheet_labels import Box, free_place, nearest, rim_place
 
 BLACK, WHITE = "#000000", "#FFFFFF"
-LINE, RIM = 0.8, 2.2  # points
+LINE, RIM, THIN = 0.8, 2.2, 0.4  # points
 TICK, HEAD = 3.0, 5.0
 SIZE, PAD = 6.5, 1.5  # of the words, and around them
+OFF = 3.0  # points between the marks and the words, at least
+PART = (0.45, 0.2, 0.0)  # of the marks' longer side: so far around them the part may reach
+BAR_AT, BAR_HIGH = 5.0, 2.4  # off the picture's corner; of the bar
 
-Box = tuple[float, float, float, float]  # left, bottom, right, top
 
+def marked(
+    picture: Any, marks: Sequence[MarkPrinted], font: str, bar: BarPrinted | None = None
+) -> Any:
+    """Return a printed picture (a flowable) with its marks over it, and a scale bar in its corner.
 
-def marked(picture: Any, marks: Sequence[MarkPrinted], font: str) -> Any:
-    """Return a printed picture (a flowable) with its marks over it; words stay inside of it."""
+    Words stand at the picture's rim where there is room, each with a line to its mark.
+    """
     from reportlab.pdfbase.pdfmetrics import stringWidth
     from reportlab.platypus import Flowable
 
     width, height = picture.drawWidth, picture.drawHeight
     lines = [line for one in marks for line in strokes(one, width, height)]
-    taken: list[Box] = []
-    for one in marks:
-        wide = stringWidth(one.words, font, SIZE) + 2 * PAD if one.words else 0.0
-        at = _point(one.label_at, width, height)
-        taken.append(free_place(at, (wide, SIZE + 2 * PAD), (width, height), taken))
+    corner = [] if bar is None else [_bar_box(bar, width, stringWidth(bar.words, font, SIZE))]
+    sizes = [
+        (stringWidth(one.words, font, SIZE) + 2 * PAD if one.words else 0.0, SIZE + 2 * PAD)
+        for one in marks
+    ]
+    boxes, leaders = labels(marks, sizes, (width, height), corner)
 
     class MarkedPicture(Flowable):  # type: ignore[misc]
         hAlign = "LEFT"
@@ -39,18 +47,65 @@ def marked(picture: Any, marks: Sequence[MarkPrinted], font: str) -> Any:
             picture.drawOn(self.canv, 0, 0)
             self.canv.saveState()
             self.canv.setLineCap(1)
-            for colour, thick in ((WHITE, RIM), (BLACK, LINE)):
+            for colour, rim in ((WHITE, RIM - LINE), (BLACK, 0.0)):
                 self.canv.setStrokeColor(colour)
-                self.canv.setLineWidth(thick)
-                for line in lines:
-                    _draw(self.canv, line)
+                for drawn, thick in ((leaders, THIN), (lines, LINE)):
+                    self.canv.setLineWidth(thick + rim)
+                    for line in drawn:
+                        _draw(self.canv, line)
             self.canv.setFont(font, SIZE)
-            for one, box in zip(marks, taken, strict=True):
+            for one, box in zip(marks, boxes, strict=True):
                 if one.words:
                     _write(self.canv, one.words, box)
+            if bar is not None:
+                _draw_bar(self.canv, bar, width)
             self.canv.restoreState()
 
     return MarkedPicture()
+
+
+def labels(
+    marks: Sequence[MarkPrinted], sizes: Sequence[Spot], picture: Spot, taken: Sequence[Box]
+) -> tuple[list[Box], list[tuple[Spot, Spot]]]:
+    """Return where the words of each mark stand, and the lines that lead to their marks.
+
+    `sizes` are those of the words in points, `taken` what else stands on the picture.
+    """
+    spots = [spot for one in marks for line in strokes(one, *picture) for spot in line]
+    boxes: list[Box] = []
+    leaders: list[tuple[Spot, Spot]] = []
+    for one, size in zip(marks, sizes, strict=True):
+        at, there = _point(one.label_at, *picture), [*taken, *boxes]
+        tried = (rim_place(at, size, picture, there, _around(spots, by), leaders) for by in PART)
+        rim = next((place for place in tried if place is not None), None) if one.words else None
+        boxes.append(rim or free_place(at, size, picture, there))
+        if rim is not None:
+            leaders.append((nearest(rim, at), at))
+    return boxes, leaders
+
+
+def _around(spots: Sequence[Spot], by: float) -> Box:
+    """Return the box around all spots, larger on each side by a share of its longer side."""
+    across, up = zip(*(spots or [(0.0, 0.0)]), strict=True)
+    free = OFF + by * max(max(across) - min(across), max(up) - min(up))
+    return min(across) - free, min(up) - free, max(across) + free, max(up) + free
+
+
+def _bar_box(bar: BarPrinted, width: float, words: float) -> Box:
+    return 0.0, 0.0, BAR_AT + max(bar.share * width, words) + OFF, BAR_AT + BAR_HIGH + SIZE + OFF
+
+
+def _draw_bar(canvas: Any, bar: BarPrinted, width: float) -> None:
+    """Draw a bar that is half black, half white, with its length above it."""
+    long, top = bar.share * width, BAR_AT + BAR_HIGH
+    canvas.setFillColor(WHITE)
+    canvas.rect(BAR_AT - 2, BAR_AT - 2, long + 4, BAR_HIGH + SIZE + 5, stroke=0, fill=1)
+    canvas.setStrokeColor(BLACK)
+    canvas.setLineWidth(0.6)
+    canvas.rect(BAR_AT, BAR_AT, long, BAR_HIGH, stroke=1, fill=1)
+    canvas.setFillColor(BLACK)
+    canvas.rect(BAR_AT, BAR_AT, long / 2, BAR_HIGH, stroke=0, fill=1)
+    canvas.drawString(BAR_AT, top + 1.5, bar.words)
 
 
 def strokes(mark: MarkPrinted, width: float, height: float) -> list[tuple[Spot, ...]]:
@@ -63,27 +118,6 @@ def strokes(mark: MarkPrinted, width: float, height: float) -> list[tuple[Spot, 
         start, end = _point(tail, width, height), _point(tip, width, height)
         drawn += [(start, end), _head(start, end)]
     return drawn
-
-
-def free_place(at: Spot, size: Spot, picture: Spot, taken: Sequence[Box]) -> Box:
-    """Return where words of a size stand: right above a spot, inside the picture, off others.
-
-    Where all of the picture is taken, they stand over others.
-    """
-    (wide, high), (width, height) = size, picture
-    left = min(max(at[0] - wide / 2, 0.0), max(width - wide, 0.0))
-    lowest, highest = 0.0, max(height - high, 0.0)
-    wanted = min(max(at[1] + 2.0, lowest), highest)
-    steps = [wanted + way * n * (high + 0.5) for n in range(40) for way in (1, -1)]
-    for bottom in steps:
-        box = (left, bottom, left + wide, bottom + high)
-        if lowest <= bottom <= highest and not any(_overlap(box, one) for one in taken):
-            return box
-    return left, wanted, left + wide, wanted + high
-
-
-def _overlap(one: Box, other: Box) -> bool:
-    return one[0] < other[2] and other[0] < one[2] and one[1] < other[3] and other[1] < one[3]
 
 
 def _point(spot: Spot, width: float, height: float) -> Spot:

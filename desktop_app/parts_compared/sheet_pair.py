@@ -28,6 +28,7 @@ from desktop_app.parts_compared.sheet_facts import (
     PhotoPrinted,
     ViewPrinted,
 )
+from desktop_app.parts_compared.sheet_overlay import BLENDED
 from desktop_app.parts_compared.sheet_values import (
     allowed_cell,
     clipped,
@@ -47,7 +48,14 @@ UNCERTAINTY = (
 )
 OWN_FIGURES = "Judged by the shop's own figures for this kind of part, as they are on this day."
 MARKED = "± is what the photo leaves open at 95 % coverage: pointing, camera, height and print."
+BARS = "Bars: at marks' height."
+UNSAID = "Where no height was said, a size holds only for what lies on the card itself."
+LINES = (
+    f"{SIDE_SIGNS['removed']} solid line: removed part; "
+    f"{SIDE_SIGNS['replacement']} dashed line: replacement."
+)
 SINGLE = "What was read once rests on what such an instrument usually scatters."
+LEAST_LAID = 46.0  # mm; less high, nobody reads the sizes on it
 LONGEST_SENTENCE = 400  # characters; a sentence in a list can hold a word somebody typed
 LONGEST_NOTE = 6000
 
@@ -117,7 +125,8 @@ def _photos(printed: PairPrinted, crowded: bool) -> Iterator[Block]:
             yield _laid_over(view.overlay, height)
     scaled = _scaled_by(views)
     if scaled:
-        yield Words(f"{scaled} {MARKED}", "Marks on the photos", "quiet")
+        said = [scaled, MARKED, *_of_heights(views)]
+        yield Words(" ".join(said), "Marks on the photos", "quiet")
     for words in _surfaces(views):
         yield Words(words, "Surface on the photo", "quiet")
     if not printed.views:
@@ -127,13 +136,23 @@ def _photos(printed: PairPrinted, crowded: bool) -> Iterator[Block]:
 def _laid_over(overlay: OverlayPrinted, height: float) -> Block:
     if overlay.jpeg is None:
         return Words(overlay.words, "The new part laid over the old one")
-    return LaidOver(overlay.jpeg, "The new part laid over the old one", overlay.words, height)
+    words = overlay.words if overlay.words == BLENDED else f"{LINES} {overlay.words}"
+    room = max(height, LEAST_LAID)
+    return LaidOver(overlay.jpeg, "The new part laid over the old one", words, room)
 
 
 def _scaled_by(views: Sequence[ViewPrinted]) -> str:
     said = {side: dict.fromkeys(_of_marked(views, side)) for side in SIDES}
     parts = [f"{SIDE_SIGNS[side]} {' / '.join(words)}" for side, words in said.items() if words]
     return f"{'; '.join(parts)}." if parts else ""
+
+
+def _of_heights(views: Sequence[ViewPrinted]) -> Iterator[str]:
+    photos = [photo for view in views for photo in (view.removed, view.replacement) if photo]
+    if any(photo.bar is not None for photo in photos):
+        yield BARS
+    if any(mark.height_unsaid for photo in photos for mark in photo.marks):
+        yield UNSAID
 
 
 def _surfaces(views: Sequence[ViewPrinted]) -> Iterator[str]:

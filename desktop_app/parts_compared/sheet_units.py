@@ -13,6 +13,7 @@ from desktop_app.parts_compared.instruments.instrument import (
     usual_instrument,
 )
 from desktop_app.parts_compared.instruments.instrument_check import is_overdue
+from desktop_app.parts_compared.instruments.photo_marks import BY_EYE, PHOTO
 from desktop_app.parts_compared.judged_in_inches import judge_in_inches, tool_in_inches
 from desktop_app.parts_compared.pair_view import PairView, judge
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
@@ -48,22 +49,24 @@ def instrument_words(
 ) -> str:
     """Describe an instrument by what it can see; `own` is the shop's, else the usual figures.
 
-    What the shop's own repeats to is said, and that its check is overdue.
+    What it repeats to is said, by the shop's own study or usually, and that its check is overdue.
     """
-    tool = own if own is not None and own.unit == unit else usual_instrument(name, unit)
+    ours = own is not None and own.unit == unit
+    tool = own if ours else usual_instrument(name, unit)
+    called = BY_EYE if name == PHOTO else name
     if tool is None or (tool.resolution == 0 and tool.max_error == 0):
-        return name
+        return called
     if length_unit == "inch" and unit == "mm":
         tool = tool_in_inches(tool)
     step, error = (
         amount(float(f"{figure:.3g}"), tool.unit) for figure in (tool.resolution, tool.max_error)
     )
     said = [f"reads to {step}", f"permitted error ± {error}"]
-    if own is None or own.unit != unit:
-        said.append("usual figures")
     if tool.repeatability is not None:
         spread = amount(float(f"{tool.repeatability:.2g}"), tool.unit)
-        said.append(f"repeats to {spread} by our own study")
+        said.append(f"repeats to {spread}{' by our own study' if ours else ''}")
+    if not ours:
+        said.append("usual figures")
     if is_overdue(tool.checked_on, today):
         said.append(f"last checked {tool.checked_on}, so its check is overdue")
-    return f"{name} ({', '.join(said)})"
+    return f"{called} ({', '.join(said)})"

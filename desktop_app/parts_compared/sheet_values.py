@@ -9,12 +9,21 @@ from desktop_app.parts_compared.signs import DIMENSION_SIGNS
 
 NOTHING = "–"
 LONGEST_CELL = 60  # characters; the whole text stands in the job
+LONGEST_TEXT = 6000  # characters of one text; what is longer is cut with a note
 
 
 def clipped(text: str, most: int = LONGEST_CELL) -> str:
     """Return a text on one line with at most so many characters, with an ellipsis if cut."""
     line = " ".join(text.split())
     return line if len(line) <= most else line[: most - 1].rstrip() + "…"
+
+
+def whole(text: str) -> str:
+    """Return a text as it is printed: without blank ends, cut with a note where it has no end."""
+    text = text.strip()
+    if len(text) <= LONGEST_TEXT:
+        return text
+    return f"{text[:LONGEST_TEXT].rstrip()}… (cut here; the whole text is in the job)"
 
 
 def unit_words(unit: str) -> str:

@@ -27,9 +27,10 @@ from desktop_app.parts_compared.stored_sheet_photos import (
     DrawnPhotos,
     drawn_photos,
     overlay_printed,
-    photo_printed,
+    photos_printed,
 )
 from desktop_app.parts_compared.stored_sums import sums_of_job
+from desktop_app.repair_jobs.stored_proof import read_proof
 from desktop_app.repair_jobs.stored_reading import read_job
 from desktop_app.shop_record.house_rules import HouseRules, read_rules
 from desktop_app.shop_record.photo_files import PhotoFiles
@@ -47,6 +48,7 @@ def read_sheet(record: ShopRecord, job_id: int, kinds: Mapping[str, PartKind]) -
     with record.reading() as connection:
         rules = read_rules(connection)
         job = read_job(connection, job_id)
+        proof = read_proof(connection, job_id)
         tools = drawer(connection)
         pairs = [read_pair(connection, pair_id) for pair_id in pairs_of_job(connection, job_id)]
         photos = drawn_photos(connection, {shown.photo_id for one in pairs for shown in one.photos})
@@ -73,6 +75,7 @@ def read_sheet(record: ShopRecord, job_id: int, kinds: Mapping[str, PartKind]) -
         sums=tuple(one for one in sums if one.on_sheet),
         sets=tuple((one.position, one.judged) for one in sets),
         length_unit=rules.length_unit,
+        proof=proof,
     )
 
 
@@ -146,9 +149,8 @@ def _instruments(
 def _view(
     chosen: ViewChosen, files: PhotoFiles, photos: DrawnPhotos, length_unit: str
 ) -> ViewPrinted:
-    old = photo_printed(chosen.removed, photos, files, length_unit)
-    new = photo_printed(chosen.replacement, photos, files, length_unit)
+    old, new = photos_printed(chosen.removed, chosen.replacement, photos, files, length_unit)
     overlay = None
     if chosen.removed and chosen.replacement and old and new and old.jpeg and new.jpeg:
-        overlay = overlay_printed(chosen.removed, chosen.replacement, photos, files)
+        overlay = overlay_printed(chosen.removed, chosen.replacement, photos, files, length_unit)
     return ViewPrinted(chosen.view, old, new, overlay)

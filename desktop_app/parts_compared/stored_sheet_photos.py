@@ -8,26 +8,29 @@ from typing import TYPE_CHECKING
 
 from sqlalchemy import Connection, select
 
+from desktop_app.part_photos.cut_out import cut_out
 from desktop_app.part_photos.kept_photo import KeptPhoto
 from desktop_app.part_photos.mark_lines import mark_lines
-from desktop_app.part_photos.mark_words import share_sentence, value_words
+from desktop_app.part_photos.mark_words import matters_unsaid, share_sentence, value_words
 from desktop_app.part_photos.marks.mark import SIZED
 from desktop_app.part_photos.photo_pixels import photo_pixels
 from desktop_app.part_photos.stored import Overlay
 from desktop_app.part_photos.stored_marks import (
     KeptMark,
     KeptOverlay,
-    card_of_scale,
     marks_of_photos,
     overlay_of,
-    scale_of_photo,
 )
 from desktop_app.part_photos.stored_reading import photos_by_id
+from desktop_app.part_photos.stored_scales import card_of_scale, scale_of_photo
 from desktop_app.part_photos.thumbnail import damaged, make_thumbnail
 from desktop_app.part_photos.upright_picture import UNREADABLE
 from desktop_app.parts_compared.in_shop_unit import shop_unit
+from desktop_app.parts_compared.marks_take import marks_take
 from desktop_app.parts_compared.pair_view import PhotoShown
+from desktop_app.parts_compared.sheet_crop import Box, MarksTake, bar, crops
 from desktop_app.parts_compared.sheet_facts import (
+    BarPrinted,
     MarkPrinted,
     OverlayPrinted,
     PhotoPrinted,
@@ -83,23 +86,65 @@ def drawn_photos(connection: Connection, ids: Collection[int]) -> DrawnPhotos:
     )
 
 
-def photo_printed(
-    shown: PhotoShown | None, photos: DrawnPhotos, files: PhotoFiles, length_unit: str
-) -> PhotoPrinted | None:
-    """Return a photo as it is printed, without the camera's notes. Decoding takes its time."""
-    photo = None if shown is None else photos.photos.get(shown.photo_id)
-    if shown is None or photo is None:
-        return None
+def photos_printed(
+    old: PhotoShown | None,
+    new: PhotoShown | None,
+    photos: DrawnPhotos,
+    files: PhotoFiles,
+    length_unit: str,
+) -> tuple[PhotoPrinted | None, PhotoPrinted | None]:
+    """Return both photos of a view as they are printed, without the camera's notes.
+
+    Each is cut to what is around its marks, at one scale where both have one. Decoding takes its
+    time.
+    """
+    drawn = [photos.photos.get(one.photo_id) if one is not None else None for one in (old, new)]
+    takes = [_take(one) if one is not None else None for one in drawn]
+    found: list[PhotoPrinted | None] = []
+    for shown, photo, take, box in zip((old, new), drawn, takes, crops(*takes), strict=True):
+        if shown is None or photo is None:
+            found.append(None)
+        else:
+            found.append(_photo_printed(shown, photo, take, box, files, length_unit))
+    return found[0], found[1]
+
+
+def _photo_printed(
+    shown: PhotoShown,
+    photo: DrawnPhoto,
+    take: MarksTake | None,
+    box: Box | None,
+    files: PhotoFiles,
+    length_unit: str,
+) -> PhotoPrinted:
     try:
         content = files.read(shown.sha256)
-        jpeg = make_thumbnail(content, photo.kept.media_type, PRINTED_PIXELS)
+        if box is None:
+            jpeg = make_thumbnail(content, photo.kept.media_type, PRINTED_PIXELS)
+        else:
+            jpeg = cut_out(content, photo.kept.media_type, box, PRINTED_PIXELS)
     except ShopTrouble as trouble:
         return PhotoPrinted(shown.sha256, shown.note, None, trouble.what)
-    marks = tuple(mark_printed(one, photo, length_unit) for one in photo.marks)
-    sized = photo.scale is not None and any(one.mark.type in SIZED for one in photo.marks)
-    said = scaled_by(photo.scale, length_unit) if sized and photo.scale is not None else ""
-    counted = tuple(surface_printed(one) for one in photo.marks if one.unit == "%")
-    return PhotoPrinted(shown.sha256, shown.note, jpeg, "", marks, said, counted)
+    seen = box or (0, 0, photo.kept.width, photo.kept.height)
+    per_mm = take.px_per_mm if take is not None else None
+    mm_wide = (seen[2] - seen[0]) / per_mm if per_mm else None
+    laid = bar(mm_wide, length_unit) if mm_wide else None
+    sized = any(one.mark.type in SIZED for one in photo.marks)
+    return PhotoPrinted(
+        shown.sha256,
+        shown.note,
+        jpeg,
+        marks=tuple(mark_printed(one, photo, length_unit, seen) for one in photo.marks),
+        scaled_by=scaled_by(photo.scale, length_unit) if photo.scale and sized else "",
+        surfaces=tuple(surface_printed(one) for one in photo.marks if one.unit == "%"),
+        bar=None if laid is None else BarPrinted(*laid),
+        mm_wide=mm_wide,
+    )
+
+
+def _take(photo: DrawnPhoto) -> MarksTake | None:
+    size = (photo.kept.width, photo.kept.height)
+    return marks_take(size, [one.mark for one in photo.marks], photo.scale)
 
 
 def surface_printed(mark: KeptMark) -> SurfacePrinted:
@@ -112,7 +157,11 @@ def surface_printed(mark: KeptMark) -> SurfacePrinted:
 
 
 def overlay_printed(
-    old: PhotoShown, new: PhotoShown, photos: DrawnPhotos, files: PhotoFiles
+    old: PhotoShown,
+    new: PhotoShown,
+    photos: DrawnPhotos,
+    files: PhotoFiles,
+    length_unit: str = "mm",
 ) -> OverlayPrinted | None:
     """Return the new photo laid over the old one where the sheet shows that.
 
@@ -121,10 +170,10 @@ def overlay_printed(
     kept = photos.overlays.get((old.photo_id, new.photo_id))
     if kept is None:
         return None
-    laid = Laid(kept.transform, kept.height_mm or 0.0, kept.clicks)
+    laid = Laid(kept.transform, kept.height_mm, kept.clicks)
     try:
         before, after = (_opened(photos.photos[one.photo_id], files) for one in (old, new))
-        return overlay_picture(laid, before, after)
+        return overlay_picture(laid, before, after, length_unit)
     except ShopTrouble as trouble:
         return OverlayPrinted(None, trouble.what)
 
@@ -138,24 +187,27 @@ def _opened(photo: DrawnPhoto, files: PhotoFiles) -> Opened:
         raise damaged() from error
 
 
-def mark_printed(mark: KeptMark, photo: DrawnPhoto, length_unit: str) -> MarkPrinted:
-    """Return a mark as it is printed: in shares of the photo, with its name and its value."""
-    width, height = photo.kept.width, photo.kept.height
+def mark_printed(mark: KeptMark, photo: DrawnPhoto, length_unit: str, seen: Box) -> MarkPrinted:
+    """Return a mark as it is printed: in shares of the piece `seen`, with its name and value."""
+    left, top, right, bottom = seen
+    width, height = right - left, bottom - top
     lines = mark_lines(mark.mark, photo.scale)
 
     def shares(points: Sequence[Spot]) -> tuple[Spot, ...]:
         # Pixel centres stand at whole numbers, half a pixel in.
-        return tuple(((x + 0.5) / width, (y + 0.5) / height) for x, y in points)
+        return tuple(((x + 0.5 - left) / width, (y + 0.5 - top) / height) for x, y in points)
 
     value = value_words(mark.value, mark.unit, mark.expanded_u, length_unit)
     unnamed = "bare metal" if mark.mark.type == "bare-metal" else ""
     words = clipped(mark.mark.name or unnamed, LONGEST_LABEL)
+    unsaid = bool(value) and matters_unsaid(mark.mark, photo.scale)
     return MarkPrinted(
         tuple(map(shares, lines.lines)),
         tuple((one, other) for one, other in map(shares, lines.sizes)),
         tuple((one, other) for one, other in map(shares, lines.arrows)),
         shares([lines.label_at])[0],
-        f"{words} {value}".strip(),
+        " ".join(part for part in (words, value, "(height not said)" * unsaid) if part),
+        unsaid,
     )
 
 

@@ -68,7 +68,7 @@ def test_the_sheet_says_who_what_and_why(rotor: RotorStory) -> None:
         "Note on the removed part: Tip face pitted on the leading edge.",
         "The old part shows burned tip",
         "Reached: road (2 of 4)",
-        "The conditions told of were not all met: damp.",
+        "Not said whether tried: damp.",
         "Plug wires, nine years old",
         "The vehicle maker's procedures, local rules and licensed practice come before",
         "page 1 of",
@@ -324,6 +324,13 @@ def test_an_instrument_whose_check_is_overdue_is_said_with_its_own_repeatability
     fresh = instrument_words("calliper", "mm", "mm", own, date(2026, 5, 1))
     assert "overdue" not in fresh
     assert "usual figures" in instrument_words("calliper", "mm", "mm", None, date(2026, 5, 1))
+
+
+def test_what_was_read_off_a_photo_by_eye_is_no_study_of_ours() -> None:
+    said = instrument_words("photo", "mm", "mm", None, date(2026, 5, 1))
+    assert said.startswith("photo, by eye (reads to 0.05 mm, permitted error ± 0.15 mm, ")
+    assert "repeats to 0.15 mm, usual figures" in said
+    assert "study" not in said
 
 
 def test_a_sheet_says_that_the_shops_own_figures_judge(rotor: RotorStory) -> None:

@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import json
+import subprocess
 from dataclasses import replace
+from pathlib import Path
 
 import pytest
 from hypothesis import given
@@ -15,14 +17,24 @@ from desktop_app.parts_compared.sheet_facts import (
     OverlayPrinted,
     SheetFacts,
 )
-from desktop_app.parts_compared.sheet_marks import free_place, strokes
+from desktop_app.parts_compared.sheet_labels import crosses, free_place, overlap, rim_place
+from desktop_app.parts_compared.sheet_marks import labels, strokes
+from desktop_app.parts_compared.sheet_overlay import BLENDED
 from desktop_app.parts_compared.stored_sheet import read_sheet
 from desktop_app.shop_record.house_rules import change_rule
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.part_photos.bench_pictures import encoded, picture
 from tests.parts_compared.photo_story import a_photographed_rotor
-from tests.parts_compared.sheet_story import TOP, a_rotor, jpegs_in, kinds, page_count, words_in
+from tests.parts_compared.sheet_story import (
+    TOP,
+    a_rotor,
+    jpegs_in,
+    kinds,
+    page_count,
+    saved,
+    words_in,
+)
 
 LENGTH = MarkPrinted((), (((0.2, 0.3), (0.7, 0.3)),), (), (0.45, 0.3), "tip width 8.12 ± 0.17 mm")
 NOTE = MarkPrinted((), (), (((0.9, 0.9), (0.5, 0.5)),), (0.9, 0.9), "burned here")
@@ -76,14 +88,35 @@ def test_the_overlay_is_printed_below_the_photos_on_the_same_two_pages(shop: Sho
     sheet = facts(shop, LENGTH)
     laid = OverlayPrinted(encoded(picture(600, 400)), "The largest difference is 0.5 mm.")
     printed = sheet_bytes(with_view(sheet, (LENGTH,), laid))
-    assert "The new part laid over the old one The largest difference is 0.5 mm." in (
-        words_in(printed)
-    )
+    said = "The new part laid over the old one ◆ solid line: removed part; ● dashed line:"
+    assert f"{said} replacement. The largest difference is 0.5 mm." in words_in(printed)
+    halves = with_view(sheet, (), replace(laid, words=BLENDED))
+    assert "dashed line" not in words_in(sheet_bytes(halves))  # there are no lines
     assert len(jpegs_in(printed)) == 3
     assert page_count(printed) == 2
     missing = OverlayPrinted(None, "A photo in the shop's folder can't be read any more.")
     words = words_in(sheet_bytes(with_view(sheet, (), missing)))
     assert "The new part laid over the old one: A photo in the shop's folder" in words
+
+
+@pytest.mark.needs_tool("pdfimages")
+def test_pieces_that_show_as_much_of_the_part_are_printed_equally_large(
+    shop: ShopRecord, tmp_path: Path
+) -> None:
+    sheet = facts(shop, LENGTH)
+    (view,) = sheet.pairs[0].views
+    assert view.removed is not None
+    assert view.replacement is not None
+    fine = replace(view.removed, jpeg=encoded(picture(600, 350)), mm_wide=60.0, marks=())
+    coarse = replace(view.replacement, jpeg=encoded(picture(300, 175)), mm_wide=60.0)
+    for other, ratio in ((coarse, 2.0), (replace(coarse, mm_wide=None), 1.14)):
+        views = (replace(view, removed=fine, replacement=other),)
+        pairs = (replace(sheet.pairs[0], views=views),)
+        file = saved(sheet_bytes(replace(sheet, pairs=pairs)), tmp_path)
+        order = ["pdfimages", "-list", str(file)]
+        said = subprocess.run(order, capture_output=True, text=True, check=True).stdout
+        dots = [int(line.split()[12]) for line in said.splitlines()[2:]]
+        assert max(dots) / min(dots) == pytest.approx(ratio, abs=0.05)
 
 
 def test_lines_stand_where_they_were_drawn(shop: ShopRecord) -> None:
@@ -114,6 +147,36 @@ def test_words_stay_inside_the_picture_and_off_each_other(spots: list[tuple[floa
         taken.append(box)
 
 
+@given(st.lists(st.tuples(share, share), min_size=1, max_size=6))
+def test_words_at_the_rim_are_off_the_marks_and_off_each_other(
+    spots: list[tuple[float, float]],
+) -> None:
+    taken: list[tuple[float, float, float, float]] = [(0.0, 0.0, 40.0, 15.0)]
+    off = (90.0, 50.0, 140.0, 80.0)
+    for x, y in spots:
+        box = rim_place((90 + x * 50, 50 + y * 30), (60.0, 9.5), (240.0, 140.0), taken, off)
+        assert box is not None
+        assert min(box[0], box[1], 240.001 - box[2], 140.001 - box[3]) >= 0
+        assert not any(overlap(box, one) for one in (*taken, off))
+        taken.append(box)
+
+
+def test_lines_to_the_marks_cross_each_other_where_there_is_no_other_way() -> None:
+    ends = [(0.3, 0.5), (0.4, 0.45), (0.5, 0.5), (0.6, 0.45), (0.7, 0.5)]
+    marks = [MarkPrinted((), ((spot, (spot[0], 0.55)),), (), spot, "width") for spot in ends]
+    boxes, leaders = labels(marks, [(60.0, 9.5)] * 5, (240.0, 140.0), [])
+    assert len(leaders) == 5
+    pairs = [(one, other) for n, one in enumerate(leaders) for other in leaders[n + 1 :]]
+    assert not any(crosses(one, other) for one, other in pairs)
+    assert not any(overlap(box, (72.0, 63.0, 168.0, 77.0)) for box in boxes)
+
+
+def test_words_wider_than_the_picture_stand_over_it_without_a_line() -> None:
+    boxes, leaders = labels([LENGTH], [(300.0, 9.5)], (200.0, 100.0), [])
+    assert not leaders
+    assert boxes[0][:2] == (0.0, 72.0)
+
+
 @pytest.mark.parametrize(
     ("size", "corner"), [((300.0, 9.5), (0.0, 52.0)), ((80.0, 200.0), (10.0, 0.0))]
 )
@@ -135,12 +198,21 @@ def test_what_is_kept_of_marks_and_overlay_comes_onto_the_sheet(shop: ShopRecord
     (view,) = sheet.pairs[0].views
     assert view.removed is not None
     length, note, hub = view.removed.marks
+    # Both pieces are 480 by 480 pixels from the top left: as much as both photos have at one scale.
     assert length.sizes == (
         (
-            (pytest.approx(100.5 / 640), pytest.approx(100.5 / 480)),
-            (pytest.approx(300.5 / 640), pytest.approx(100.5 / 480)),
+            (pytest.approx(100.5 / 480), pytest.approx(100.5 / 480)),
+            (pytest.approx(300.5 / 480), pytest.approx(100.5 / 480)),
         ),
     )
+    sizes = [one.size for one in jpegs_in(sheet_bytes(sheet))]
+    assert sizes.count((480, 480)) == 2
+    assert view.replacement is not None
+    for one in (view.removed.bar, view.replacement.bar):
+        assert one is not None
+        # 100 mm at 302 mm from a camera of 500 pixels, in a piece of 480 pixels.
+        assert one.share == pytest.approx(100 * 500 / 302 / 480)
+        assert one.words == "100 mm"
     assert length.words == "tip width 8.12 ± 0.18 mm"
     assert note.words == "burned here"
     assert len(hub.lines[0]) > 30
@@ -154,6 +226,19 @@ def test_what_is_kept_of_marks_and_overlay_comes_onto_the_sheet(shop: ShopRecord
     words = words_in(sheet_bytes(read_sheet(shop, story.rotor.job, kinds())))
     assert "tip width 0.3198 ± 0.0071 in" in words
     assert "12.3 in away" in words
+    assert "2 in" in words
+
+
+def test_a_size_without_a_height_says_so_and_bars_say_where_they_hold(shop: ShopRecord) -> None:
+    story = a_photographed_rotor(shop)
+    story.mark("removed", 8.1234, words="tip width")
+    words = words_in(sheet_bytes(read_sheet(shop, story.rotor.job, kinds())))
+    assert "Bars: at marks' height." in words
+    assert "height not said" not in words
+    story.mark("removed", 5.0, words="hub", height_mm=None, height_u_mm=None)
+    words = words_in(sheet_bytes(read_sheet(shop, story.rotor.job, kinds())))
+    assert "hub 5.00 ± 0.18 mm (height not said)" in words
+    assert "Where no height was said, a size holds only for what lies on the card" in words
 
 
 def test_a_surface_is_printed_as_a_number_with_its_method(shop: ShopRecord) -> None:

@@ -13,6 +13,7 @@ from PySide6.QtGui import QColor
 from PySide6.QtWidgets import QApplication, QLineEdit, QPushButton, QSlider
 from pytestqt.qtbot import QtBot
 
+from desktop_app.part_photos.screen import bench_laying
 from desktop_app.part_photos.screen.bench_overlay_stage import OverlayStage
 from desktop_app.part_photos.screen.bench_page import PhotoBench
 from desktop_app.part_photos.stored_marks import KeptOverlay, overlay_of
@@ -73,10 +74,16 @@ def kept_overlay(desk: Desk, bench: PhotoBench) -> KeptOverlay | None:
     return found
 
 
+def over(bench: PhotoBench) -> OverlayStage:
+    """The stage on which both photos lie."""
+    found = bench.findChild(OverlayStage)
+    assert found is not None
+    return found
+
+
 def colour(bench: PhotoBench, pixel: tuple[float, float]) -> QColor:
     """The colour that the overlay shows at a point of the old photo."""
-    stage = bench.findChild(OverlayStage)
-    assert stage is not None
+    stage = over(bench)
     scene = stage.mapFromScene(pixel[0] + 0.5, pixel[1] + 0.5)
     return stage.viewport().grab().toImage().pixelColor(QPoint(scene.x(), scene.y()))
 
@@ -98,17 +105,13 @@ def test_two_common_points_lay_the_new_photo_on_the_old_one(
     moved = matrix @ [140, 80, 1]
     assert (moved / moved[2])[:2] == pytest.approx([100, 80], abs=1.5)
     assert len(there.clicks) == 2
-    stage = bench.findChild(OverlayStage)
-    assert stage is not None
-    assert stage.old_pixel_of((140, 80)) == pytest.approx((100, 80), abs=1.5)
 
 
 def test_the_wipe_shows_the_new_part_right_of_its_line(
     qtbot: QtBot, desk: Desk, bench: PhotoBench
 ) -> None:
     lay_by_points(qtbot, desk, bench)
-    stage = bench.findChild(OverlayStage)
-    assert stage is not None
+    stage = over(bench)
     slider = named(bench, QSlider, "Where the line of the wipe lies")
     slider.setValue(300)
     middle = (175.0, 150.0)
@@ -147,8 +150,7 @@ def test_the_alternation_can_be_stopped_and_turned_by_hand(
 ) -> None:
     lay_by_points(qtbot, desk, bench)
     press(qtbot, bench, "Alternate")
-    stage = bench.findChild(OverlayStage)
-    assert stage is not None
+    stage = over(bench)
     before = stage.new_is_seen()
     qtbot.waitUntil(lambda: stage.new_is_seen() != before, timeout=3000)
     press(qtbot, bench, "Stop")
@@ -190,9 +192,104 @@ def test_the_overlay_goes_on_the_sheet_and_off_it_by_undo(
     assert there is not None
     assert not there.on_sheet
     named(bench, QPushButton, "Show on the sheet: not said")
+    assert "Laid" in words_of(bench)
     desk.undo()  # the laying itself
     assert kept_overlay(desk, bench) is None
-    assert not bench.findChild(OverlayStage).is_laid()  # type: ignore[union-attr]
+    assert not over(bench).is_laid()
+    assert "Laid" not in words_of(bench)
+    assert "The photos don't lie on each other any more." in words_of(bench)
+    settled(qtbot, desk)
+    assert kept_overlay(desk, bench) is None  # not laid anew by itself
+    press(qtbot, bench, "Blend")
+    settled(qtbot, desk)
+
+
+def test_the_panel_says_which_photo_is_the_old_one(
+    qtbot: QtBot, desk: Desk, bench: PhotoBench
+) -> None:
+    assert "left of the line" not in words_of(bench)
+    lay_by_points(qtbot, desk, bench)
+    for words in ("◆", "left of the line: removed part", "●", "right of the line: replacement"):
+        assert words in words_of(bench).split("\n")
+    press(qtbot, bench, "Blend")
+    named(bench, QSlider, "How much of the new photo is seen").setValue(300)
+    assert "removed part, 70 %" in words_of(bench)
+    assert "replacement, 30 %" in words_of(bench)
+    press(qtbot, bench, "Alternate")
+    press(qtbot, bench, "Stop")
+    was = over(bench).new_is_seen()
+    press(qtbot, bench, "The other photo")
+    assert over(bench).new_is_seen() != was
+    assert f"replacement, {'hidden' if was else 'seen'} now" in words_of(bench)
+    press(qtbot, bench, "Differences")
+    for words in ("solid line: removed part", "dashed line: replacement", "hatched: they differ"):
+        assert words in words_of(bench)
+
+
+def test_the_wipe_opens_on_the_part_and_stays_where_somebody_looks(
+    qtbot: QtBot, desk: Desk
+) -> None:
+    contents = []
+    for left in (20, 30):
+        rgb = np.full((900, 1200, 3), 240, np.uint8)
+        rgb[40:180, left : left + 150] = (60, 60, 60)
+        contents.append(encoded(Image.fromarray(rgb), "PNG"))
+    bench = open_bench(qtbot, desk, job_with_no_photos(desk.record), *contents)
+    press(qtbot, bench, "Wipe")
+    settled(qtbot, desk)
+    press(qtbot, bench, "Click two common points")
+    stages = bench.stages()
+    click(qtbot, stages["removed"], (20, 40), (169, 179))
+    click(qtbot, stages["replacement"], (30, 40), (179, 179))
+    settled(qtbot, desk)
+    loupe = over(bench).loupe()
+    assert loupe.zoom > 2
+    assert (loupe.x, loupe.y) == pytest.approx((95 / 1200, 110 / 900), abs=0.01)
+    over(bench).setFocus()
+    type_keys(qtbot, over(bench), Qt.Key.Key_Minus)
+    mine = over(bench).loupe()
+    assert mine != loupe
+    press(qtbot, bench, "Differences")
+    settled(qtbot, desk)
+    assert over(bench).loupe() == mine
+
+
+def test_looking_at_what_is_kept_writes_nothing(
+    qtbot: QtBot, desk: Desk, bench: PhotoBench
+) -> None:
+    lay_by_points(qtbot, desk, bench)
+    photos = [one.photo() for one in bench.stages().values()]
+    again = PhotoBench(desk, *photos)
+    qtbot.addWidget(again)
+    again.resize(1280, 820)
+    again.show()
+    settled(qtbot, desk)
+    done: list[object] = []
+    desk.changed.connect(done.append)
+    for words in ("Wipe", "Differences"):
+        press(qtbot, again, words)
+        settled(qtbot, desk)
+    assert not done
+    assert over(again).is_laid()
+    assert over(again).loupe().zoom > 1
+
+
+@pytest.mark.expects_trouble_log
+def test_an_unforeseen_mistake_ends_the_words_that_say_it_is_at_work(
+    qtbot: QtBot, desk: Desk, bench: PhotoBench, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def mistaken(*_given: object) -> None:
+        raise RuntimeError("planted")
+
+    with monkeypatch.context() as planted:
+        planted.setattr(bench_laying, "align", mistaken)
+        press(qtbot, bench, "Wipe")
+        settled(qtbot, desk)
+    assert "did not work" in words_of(bench)
+    assert "Laying the new photo on the old one" not in words_of(bench)
+    lay_by_points(qtbot, desk, bench)
+    assert "did not work" not in words_of(bench)
+    assert kept_overlay(desk, bench) is not None
 
 
 def test_one_photo_alone_cannot_be_laid_on_anything(qtbot: QtBot, desk: Desk) -> None:

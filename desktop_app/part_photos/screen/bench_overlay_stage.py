@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
-from typing import Literal
+from collections.abc import Iterable, Sequence
+from itertools import pairwise
 
 from PySide6.QtCore import QPointF, QRect, QRectF, Qt, Signal
 from PySide6.QtGui import (
@@ -24,14 +24,15 @@ from desktop_app.part_photos.loupe import MOST_ZOOM, Loupe
 from desktop_app.part_photos.marks.mark import Pixel
 from desktop_app.part_photos.overlay.difference import Difference
 from desktop_app.part_photos.screen.bench_mark_item import HALO, INK, draw_words, label_box
+from desktop_app.part_photos.screen.bench_overlay_legend import COLOURS, OverlayMode, draw_sign
 from desktop_app.part_photos.screen.photo_stage import PhotoStage
-from desktop_app.shop_window import look
 from desktop_app.shop_window.desk import Desk
 
 MOST_SAID = 4  # differences with words; the others are smaller, and only drawn
-OverlayMode = Literal["wipe", "blend", "alternate", "differences"]
 Matrix = Sequence[Sequence[float]]
 _GRASP = 12.0  # screen pixels beside the wipe's line
+_FILLS = 0.55  # of the stage, the part when it is looked at
+_SIGNS_APART = 110.0  # screen pixels along an outline
 
 
 class OverlayStage(PhotoStage):
@@ -50,7 +51,9 @@ class OverlayStage(PhotoStage):
         self._size = (1, 1)
         self._warp: QTransform | None = None
         self._differences: tuple[Difference, ...] = ()
+        self._length_unit = "mm"
         self._outlines: tuple[QPolygonF, QPolygonF] | None = None
+        self._clicked = QPolygonF()
         self._grasped = False
 
     def lay_over(self, copies: list[QImage], size: tuple[int, int], transform: Matrix) -> None:
@@ -76,24 +79,30 @@ class OverlayStage(PhotoStage):
         self,
         found: tuple[Difference, ...],
         outlines: tuple[Sequence[Pixel], Sequence[Pixel]] | None,
+        length_unit: str = "mm",
     ) -> None:
         """Draw where the parts differ, and both outlines, in the old photo's pixels."""
         self._differences = found
+        self._length_unit = length_unit
         self._outlines = None
         if outlines is not None:
             self._outlines = (_polygon(outlines[0]), _polygon(outlines[1]))
         self.viewport().update()
 
+    def show_clicked(self, points: Iterable[Pixel]) -> None:
+        """Say where the common points lie: around them is the part where no outline is known."""
+        self._clicked = _polygon(list(points))
+
     def look_at_part(self) -> None:
-        """Enlarge so that the outlines fill half of the stage."""
+        """Enlarge to the part with room around it, unless somebody enlarged something already."""
         photo, box = self.photo(), self._part()
         fit = self._fit()
-        if photo is None or fit is None or box.isEmpty():
+        if photo is None or fit is None or box.isEmpty() or self.loupe().zoom != 1:
             return
         scale = fit.width / photo.width
         across = fit.stage_width / (box.width() * scale)
         down = fit.stage_height / (box.height() * scale)
-        zoom = min(max(0.5 * min(across, down), 1.0), MOST_ZOOM)
+        zoom = min(max(_FILLS * min(across, down), 1.0), MOST_ZOOM)
         middle = box.center()
         self._set(Loupe(zoom, middle.x() / photo.width, middle.y() / photo.height))
 
@@ -105,13 +114,6 @@ class OverlayStage(PhotoStage):
     def new_is_seen(self) -> bool:
         """Tell whether the alternation shows the new photo now."""
         return self._new_on_top
-
-    def old_pixel_of(self, new_pixel: Pixel) -> Pixel:
-        """Return where on the old photo a point of the new one lies."""
-        if self._warp is None:
-            return new_pixel
-        there = self._warp.map(QPointF(new_pixel[0] + 0.5, new_pixel[1] + 0.5))
-        return there.x() - 0.5, there.y() - 0.5
 
     def drawForeground(self, painter: QPainter, rect: QRectF | QRect) -> None:
         if self._warp is None:
@@ -188,6 +190,9 @@ class OverlayStage(PhotoStage):
             painter.setPen(pen)
             painter.drawLine(QPointF(x, 0), QPointF(x, down))
             painter.drawEllipse(QPointF(x, down / 2), 9, 9)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        for side, way in (("removed", -1), ("replacement", 1)):
+            draw_sign(painter, side, QPointF(x + 16 * way, 16), HALO)
         painter.restore()
 
     def _draw_differences(self, painter: QPainter) -> None:
@@ -195,12 +200,18 @@ class OverlayStage(PhotoStage):
         painter.save()
         painter.resetTransform()
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        lines = (look.REMOVED, Qt.PenStyle.SolidLine), (look.REPLACEMENT, Qt.PenStyle.DashLine)
-        for polygon, (colour, style) in zip(self._outlines or (), lines, strict=False):
-            drawn = to_screen.map(polygon)
-            for pen in (QPen(HALO, 4.5), QPen(colour, 2.2, style)):
+        styles = {"removed": Qt.PenStyle.SolidLine, "replacement": Qt.PenStyle.DashLine}
+        outlines = [
+            (side, to_screen.map(polygon))
+            for side, polygon in zip(styles, self._outlines or (), strict=False)
+        ]
+        for side, drawn in outlines:
+            for pen in (QPen(HALO, 4.5), QPen(COLOURS[side], 2.2, styles[side])):
                 painter.setPen(pen)
                 painter.drawPolygon(drawn)
+        for side, drawn in outlines:
+            for at in _along(drawn, _SIGNS_APART / (3 if side == "removed" else 1.2)):
+                draw_sign(painter, side, at, HALO)
         middle = to_screen.map(self._part().center())
         taken: list[QRectF] = []
         for number, one in enumerate(self._differences):
@@ -211,7 +222,7 @@ class OverlayStage(PhotoStage):
             painter.setBrush(Qt.BrushStyle.NoBrush)
             if number < MOST_SAID:
                 at = drawn.boundingRect().center()
-                taken.append(self._label(painter, at, middle, difference_label(one), taken))
+                taken.append(self._label(painter, at, middle, one.label(self._length_unit), taken))
         painter.restore()
 
     def _label(
@@ -220,8 +231,12 @@ class OverlayStage(PhotoStage):
         """Write a size off the part, away from its middle and off other words; return where."""
         away = at - middle
         length = math.hypot(away.x(), away.y()) or 1.0
-        box = label_box(painter, at + away * (70.0 / length), words)
-        room = QRectF(self.viewport().rect())
+        stage = self.viewport().rect()
+        box = label_box(painter, at + away * (70.0 / length), words, stage.width())
+        room = QRectF(stage).adjusted(2, 2, -2, -2)
+        if away.x() < 0:
+            box.moveLeft(max(room.left(), box.left() - box.width() - 24))
+        box.moveTop(min(max(box.top(), room.top()), room.bottom() - box.height()))
         down = box.height() + 3
         ways = (-1, 1) if away.y() < 0 else (1, -1)
         places = [box.translated(0, way * n * down) for n in range(20) for way in ways]
@@ -235,16 +250,22 @@ class OverlayStage(PhotoStage):
 
     def _part(self) -> QRectF:
         boxes = [polygon.boundingRect() for polygon in self._outlines or ()]
-        return boxes[0].united(boxes[1]) if boxes else QRectF()
-
-
-def difference_label(one: Difference) -> str:
-    """Return the words beside a difference: "+1.02 ± 0.10 mm", as the new part against the old."""
-    sign = "+" if one.side == "more" else "−"
-    if one.size_mm is None or one.expanded_u_mm is None:
-        return f"{sign} (no card, no size)"
-    return f"{sign}{one.size_mm:.2f} ± {one.expanded_u_mm:.2f} mm"
+        return boxes[0].united(boxes[1]) if boxes else self._clicked.boundingRect()
 
 
 def _polygon(points: Sequence[Pixel]) -> QPolygonF:
     return QPolygonF([QPointF(float(x) + 0.5, float(y) + 0.5) for x, y in points])
+
+
+def _along(line: QPolygonF, start: float) -> list[QPointF]:
+    """Return points of a closed line, a sign's distance from each other, the first at `start`."""
+    points = [line.at(index) for index in range(line.count())]
+    found, ahead = [], start
+    for one, other in pairwise([*points, *points[:1]]):
+        way = other - one
+        length = math.hypot(way.x(), way.y())
+        while ahead <= length and length:
+            found.append(one + way * (ahead / length))
+            ahead += _SIGNS_APART
+        ahead -= length
+    return found

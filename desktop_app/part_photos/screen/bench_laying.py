@@ -1,0 +1,232 @@
+"""How the two photos of a pair lie on each other: asked for, found beside the window, kept."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from PySide6.QtCore import QObject, Signal, Slot
+from shiboken6 import isValid
+
+from desktop_app.part_photos.camera.plane_scale import PlaneScale
+from desktop_app.part_photos.marks.mark import Pixel
+from desktop_app.part_photos.overlay.align import align
+from desktop_app.part_photos.overlay.alignment import Alignment
+from desktop_app.part_photos.overlay.difference import Difference, differences
+from desktop_app.part_photos.overlay.not_compared import NotCompared, not_compared
+from desktop_app.part_photos.overlay_actions import keep_overlay, show_on_sheet
+from desktop_app.part_photos.screen.bench_photo import BenchPhoto
+from desktop_app.part_photos.stored_marks import KeptOverlay, overlay_of
+from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_window.desk import Desk
+
+Clicks = tuple[tuple[Pixel, Pixel], ...]
+AS_KEPT_PX = 3.0  # corners that lie no further from where they were kept are the same laying
+OPENING = "One moment: the photos are being opened."
+WORKING = "Laying the new photo on the old one …"
+GONE = "The photos don't lie on each other any more. Lay them on each other again, or click points."
+FAILED = "Laying the photos on each other did not work. Nothing was changed."
+OTHERWISE = (
+    "Where the parts differ is not shown: the scale of a photo, or the program, has changed since "
+    "they were laid on each other. Lay them on each other again."
+)
+
+
+@dataclass(frozen=True, slots=True)
+class _Wanted:
+    """A height in mm (None where nobody says one) and clicks; `keep` where it was asked for."""
+
+    height: float | None
+    clicks: Clicks
+    keep: bool
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Compared:
+    """An alignment with where the parts differ and what was left out.
+
+    `scales` are those it rests on.
+    """
+
+    alignment: Alignment
+    differences: tuple[Difference, ...]
+    not_compared: tuple[NotCompared, ...]
+    wanted: _Wanted
+    scales: tuple[object, ...]
+
+
+class Laying(QObject):
+    """Works beside the window; only what a person asked for is kept, and only that is shown."""
+
+    changed = Signal()
+
+    def __init__(self, desk: Desk, photos: Mapping[str, BenchPhoto], parent: QObject) -> None:
+        super().__init__(parent)
+        self.kept: KeptOverlay | None = None
+        self.compared: Compared | None = None  # never other than what is kept
+        self.words = ""
+        self._desk, self._photos = desk, photos
+        self._wanted: _Wanted | None = None
+        self._running = False
+        self._looked: tuple[object, ...] = ()  # looking twice for the same thing finds no more
+        for photo in photos.values():
+            photo.news.connect(self._hear_photo)
+
+    def read(self) -> None:
+        """Read how the photos lie on each other, as it is kept now."""
+        if len(self._photos) < 2:
+            return
+        before, self.kept = self.kept, self._desk.ask(overlay_of, *self._ids())
+        if self.compared is not None and not self._is_kept(self.compared):
+            self.compared = None
+        if self.kept is not None:
+            self.words = self.kept.why
+        elif before is not None:
+            self._wanted = None  # taken back: not to be laid anew by itself
+            self.words = GONE
+        self.changed.emit()
+
+    def lay(self, height: float | None, clicks: Clicks) -> None:
+        """Lay them on each other with the outline this high, in mm, and keep that."""
+        self._looked = ()
+        self._want(_Wanted(height or None, clicks, keep=True))
+
+    def look(self) -> None:
+        """Find the outlines of what is kept, unless they are there; nothing is written."""
+        kept = self.kept
+        if kept is None or self.compared is not None or self._wanted is not None:
+            return
+        there = (kept.height_mm, kept.clicks, kept.transform, self._scales())
+        if there != self._looked:
+            self._looked = there
+            self._want(_Wanted(kept.height_mm or None, kept.clicks, keep=False))
+
+    def show_on_sheet(self, shown: bool) -> None:
+        """Let the comparison sheet show it, or not."""
+        if self.kept is not None:
+            self._desk.do(show_on_sheet, *self._ids(), shown)
+
+    def _want(self, wanted: _Wanted) -> None:
+        self._wanted = wanted
+        self._start()
+
+    def _start(self) -> None:
+        wanted = self._wanted
+        if wanted is None or self._running or len(self._photos) < 2:
+            return
+        old, new = self._photos["removed"], self._photos["replacement"]
+        if old.pixels is None or new.pixels is None or old.looking or new.looking:
+            self.words = OPENING
+            self.changed.emit()
+            return
+        there = (old.pixels, new.pixels, old.plane, new.plane)
+        more = (wanted.height, wanted.clicks or None, old.card, new.card)
+        scales = self._scales()
+
+        def work() -> Compared:
+            found = align(*there, *more)
+            return Compared(found, differences(found), not_compared(found), wanted, scales)
+
+        def guarded() -> Compared | tuple[_Wanted, ShopTrouble]:
+            try:
+                return work()
+            except ShopTrouble as trouble:
+                return wanted, trouble
+
+        self._running = True
+        self.words = WORKING
+        errand = self._desk.errands.run("Laying one photo on the other", guarded, self._arrived)
+        errand.failed.connect(self._failed)
+        self.changed.emit()
+
+    def _arrived(self, result: Compared | tuple[_Wanted, ShopTrouble]) -> None:
+        if not isValid(self):
+            return
+        self._running = False
+        wanted = result.wanted if isinstance(result, Compared) else result[0]
+        stale = isinstance(result, Compared) and result.scales != self._scales()
+        if wanted is not self._wanted or stale:
+            self.words = self.kept.why if self.kept is not None else GONE
+            self._start()  # asked otherwise meanwhile, or not at all any more
+            self.changed.emit()
+            return
+        self._wanted = None
+        self.words = self._said(result)
+        self.changed.emit()
+
+    def _said(self, result: Compared | tuple[_Wanted, ShopTrouble]) -> str:
+        """Keep what came where that was asked for; return what there is to say."""
+        wanted = result.wanted if isinstance(result, Compared) else result[0]
+        if self.kept is not None and isinstance(result, Compared) and self._is_kept(result):
+            self.compared = result
+            return self.kept.why
+        if not wanted.keep:
+            return f"{self.kept.why if self.kept is not None else ''} {OTHERWISE}".strip()
+        if not isinstance(result, Compared):
+            return f"◌  {result[1].sentence()}{self._still()}"
+        if not result.alignment.aligned:
+            return f"◌  These can't be aligned. {result.alignment.why}{self._still()}"
+        self.compared = None
+        asked = (wanted.height, wanted.clicks)
+        if self._desk.do(keep_overlay, *self._ids(), result.alignment, *asked):
+            self.read()
+            self.compared = result
+            return self.words
+        return f"It was not kept.{self._still()}"
+
+    def _still(self) -> str:
+        return " Shown is how they lay on each other before." if self.kept is not None else ""
+
+    def _is_kept(self, one: Compared) -> bool:
+        """Tell whether this is what is kept: same height, same clicks, same place."""
+        kept, moved = self.kept, one.alignment.transform
+        if kept is None or moved is None:
+            return False
+        asked = (one.wanted.height, one.wanted.clicks)
+        new = self._photos["replacement"].photo
+        matrix = tuple(tuple(float(value) for value in line) for line in moved)
+        far = _apart(kept.transform, matrix, (new.width - 1.0, new.height - 1.0))
+        return asked == (kept.height_mm or None, kept.clicks) and far <= AS_KEPT_PX
+
+    @Slot(object)
+    def _failed(self, _trouble: object) -> None:
+        self._running, self._wanted = False, None
+        self.words = f"◌  {FAILED}"
+        self.changed.emit()
+
+    @Slot()
+    def _hear_photo(self) -> None:
+        if self.compared is not None and self.compared.scales != self._scales():
+            self.compared = None  # its sizes rest on a scale that is another one now
+        self._start()
+        self.changed.emit()
+
+    def _ids(self) -> tuple[int, int]:
+        return self._photos["removed"].photo.id, self._photos["replacement"].photo.id
+
+    def _scales(self) -> tuple[object, ...]:
+        return tuple(_figures(self._photos[side].plane) for side in ("removed", "replacement"))
+
+
+def _figures(plane: PlaneScale | None) -> tuple[object, ...]:
+    """Return what tells one scale from another."""
+    if plane is None:
+        return ()
+    spread = tuple(float(value) for value in plane.covariance.ravel())
+    return (plane.source, *map(float, plane.theta), plane.print_u, plane.flat_u_mm, *spread)
+
+
+def _apart(
+    one: tuple[tuple[float, ...], ...], other: tuple[tuple[float, ...], ...], far: Pixel
+) -> float:
+    """Return how far two 3 x 3 put a photo's corners from each other, in pixels."""
+    corners = ((0.0, 0.0), (far[0], 0.0), far, (0.0, far[1]))
+    places = [[_moved(matrix, corner) for corner in corners] for matrix in (one, other)]
+    return max(math.dist(first, second) for first, second in zip(*places, strict=True))
+
+
+def _moved(matrix: tuple[tuple[float, ...], ...], point: Pixel) -> Pixel:
+    x, y, w = (line[0] * point[0] + line[1] * point[1] + line[2] for line in matrix)
+    w = w or 1e-12  # on the horizon: as far as can be
+    return x / w, y / w

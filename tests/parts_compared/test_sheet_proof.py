@@ -1,0 +1,112 @@
+"""The proof of repair on the sheet, as blocks: what is printed and what is never claimed."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+
+from desktop_app.parts_compared.sheet_blocks import Listed, Words
+from desktop_app.parts_compared.sheet_proof import proof_blocks
+from desktop_app.parts_compared.stored_proof_asked import proof_asked_by_parts
+from desktop_app.parts_compared.stored_sheet import read_sheet
+from desktop_app.repair_jobs import actions, proof_actions
+from desktop_app.repair_jobs.job_view import JobView
+from desktop_app.repair_jobs.proof import CODES_READ
+from desktop_app.repair_jobs.proof_kept import ProofKept
+from desktop_app.repair_jobs.provocation import Provoked
+from desktop_app.repair_jobs.road_test import FaultEvery
+from desktop_app.repair_jobs.self_tests_compared import StageTests
+from desktop_app.repair_jobs.stored_reading import read_job
+from desktop_app.shop_record.record import ShopRecord
+from tests.parts_compared.sheet_story import a_job, a_rotor, kinds
+
+
+@pytest.fixture
+def job(shop: ShopRecord) -> JobView:
+    """The job J-104: road, told of damp, driven 7.5 miles."""
+    made = a_job(shop)
+    with shop.reading() as connection:
+        return read_job(connection, made)
+
+
+def named(job: JobView, kept: ProofKept) -> dict[str, str]:
+    """The paragraphs by their names."""
+    return {one.name: one.words for one in proof_blocks(job, kept) if isinstance(one, Words)}
+
+
+def not_proved(job: JobView, kept: ProofKept) -> tuple[str, ...]:
+    """What stands under "Not proved"."""
+    return next(one.items for one in proof_blocks(job, kept) if isinstance(one, Listed))
+
+
+def test_codes_and_the_cars_own_tests_are_printed_before_and_after(
+    shop: ShopRecord, job: JobView
+) -> None:
+    actions.write_code(shop, job.id, "P0300", "stored", "found")
+    actions.tick_check(shop, job.id, "proof", CODES_READ, "done")
+    proof_actions.type_self_tests(shop, job.id, "found", "00 07 65 05")
+    proof_actions.type_self_tests(shop, job.id, "after repair", "00 07 65 04")
+    sheet = read_sheet(shop, job.id, kinds())
+    said = named(sheet.job, sheet.proof)
+    assert said["Codes"] == (
+        "Before: P0300 stored. After: read again, none is left. "
+        "An emission test may refuse the car until its own tests have run."
+    )
+    assert "Not run: evaporative system." in said["The car's own tests"]
+    assert "complete since: catalyst" in said["The car's own tests"]
+
+
+def test_the_drive_is_printed_with_what_it_is_worth(job: JobView) -> None:
+    kept = ProofKept(every=FaultEvery(40, "mi"), provoked=Provoked(37, 10, 0, 10))
+    said = named(job, kept)
+    assert said["Tried"] == "Driven 7.5 miles. Wet road, two hills."
+    assert "7.5 miles without it happen by luck in 83 % of cases" in said["What that is worth"]
+    assert "decisive" in said["What that is worth"]
+    assert "What that is worth" not in named(job, ProofKept())
+
+
+def test_same_conditions_is_not_printed_as_reached_where_one_was_not_met(job: JobView) -> None:
+    same = replace(job, proof_level=4)
+    assert named(same, ProofKept())["Reached"] == "same conditions (4 of 4)."
+    met = named(same, ProofKept(conditions={"damp": True}))
+    assert met["Reached"].endswith("It was driven under the conditions the customer told us of.")
+
+
+def test_a_test_that_has_not_run_stands_under_not_proved(job: JobView) -> None:
+    full = replace(job, proof_level=3)
+    waits = ProofKept(tests={"after repair": StageTests("00 17 65 00")})
+    assert not_proved(full, waits)[0] == (
+        "The car's own test has not run: misfire. Not run is not passed."
+    )
+
+
+def test_unproven_is_printed(job: JobView) -> None:
+    unproven = list(proof_blocks(replace(job, proof_level=0), ProofKept()))
+    words = [one.words for one in unproven if isinstance(one, Words)]
+    assert "unproven (0 of 4). Nothing was tried after the repair." in words
+    assert any("This repair was not proved before the car left." in one for one in words)
+    unsaid = named(replace(job, proof_level=None), ProofKept())
+    assert unsaid["Reached"] == "How far this repair is proved has not been said yet."
+
+
+def test_what_to_watch_for_and_the_window_close_it(job: JobView) -> None:
+    said = list(named(job, ProofKept()).items())[-2:]
+    assert [name for name, _ in said] == ["What to watch for", "Window"]
+    assert "above all: damp" in said[0][1]
+    assert said[1][1].startswith("90 days (the last is 11 February 2027) or 3,000 miles")
+
+
+def test_what_the_fitted_parts_ask_for_is_ticked_or_not_proved(shop: ShopRecord) -> None:
+    story = a_rotor(shop)
+    with shop.reading() as connection:
+        asked = proof_asked_by_parts(connection, story.job, kinds())
+    assert asked == tuple(one.say for one in kinds()["distributor-rotor"].proof)
+    actions.tick_check(shop, story.job, "proof", asked[0], "done")
+    sheet = read_sheet(shop, story.job, kinds())
+    blocks = list(proof_blocks(sheet.job, sheet.proof, asked))
+    done = next(one for one in blocks if isinstance(one, Words) and one.name == "Ticked as done")
+    assert asked[0].rstrip(".") in done.words
+    left = next(one for one in blocks if isinstance(one, Listed))
+    assert f"Not ticked: {asked[1]}" in left.items
+    assert f"Not ticked: {asked[0]}" not in left.items
