@@ -12,12 +12,16 @@ if TYPE_CHECKING:
 
 
 class BenchDimension(NamedTuple):
-    """One dimension of the part: its name in the record, its label, unit, and the mark for it."""
+    """One dimension of the part: its name in the record, its label, unit, and the mark for it.
+
+    `there` is what the pair has read of it on this side, such as "26.90 ± 0.05 mm by calliper".
+    """
 
     name: str
     label: str
     unit: str
     mark_type: MarkType
+    there: str = ""
 
 
 class BenchHeight(NamedTuple):
@@ -36,11 +40,15 @@ class BenchReadings(Protocol):
         ...
 
     def heights(self, side: str) -> Sequence[BenchHeight]:
-        """Return what was read in mm of this side's part, for a mark's height above the card."""
+        """Return the lengths read of this side's part that may be a height above the card."""
         ...
 
     def take(self, mark_id: int, side: str, dimension: str) -> None:
         """Make a mark the reading of a dimension, as a deed; a refusal is told at the desk."""
+        ...
+
+    def let_go(self, mark_id: int) -> None:
+        """Let a mark be no reading of the pair any more, as a deed; the mark stays."""
         ...
 
     def taken(self, mark_id: int) -> str | None:

@@ -49,7 +49,8 @@ def named(page: QWidget, sort: type[W], name: str) -> W:
 
 def words_of(page: QWidget) -> str:
     """Return everything that is written on the page now."""
-    return "\n".join(one.text() for one in page.findChildren(QLabel) if one.isVisibleTo(page))
+    shown = (one for one in page.findChildren(QLabel) if one.isVisibleTo(page))
+    return "\n".join(one.text() for one in shown).replace("\u00a0", " ")
 
 
 def retype(page: QWidget, qtbot: Any, name: str, text: str) -> QLineEdit:

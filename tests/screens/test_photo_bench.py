@@ -11,6 +11,8 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication, QLineEdit, QPushButton
 from pytestqt.qtbot import QtBot
 
+from desktop_app.part_photos.screen.bench_mark_details import MarkDetails
+from desktop_app.part_photos.screen.bench_marks_list import MarksList
 from desktop_app.part_photos.screen.bench_page import PhotoBench
 from desktop_app.shop_record.record import create_shop
 from desktop_app.shop_window.desk import Desk
@@ -147,7 +149,7 @@ def test_a_mark_is_drawn_moved_and_taken_out_without_a_mouse(
     (one, other) = marks_kept(desk, bench)[0].mark.points_px
     assert (other[0] - one[0], other[1] - one[1]) == pytest.approx((4, 0))
     type_keys(qtbot, stage, Qt.Key.Key_1)
-    type_keys(qtbot, bench.findChild(type(bench._list)), Qt.Key.Key_Return)
+    type_keys(qtbot, bench.findChild(MarksList), Qt.Key.Key_Return)
     type_keys(qtbot, stage, Qt.Key.Key_Tab)
     type_keys(qtbot, stage, RIGHT)
     bench.keep_draft()
@@ -224,7 +226,8 @@ def test_a_half_typed_height_stays_with_its_mark(
     qtbot: QtBot, desk: Desk, bench: PhotoBench
 ) -> None:
     draw_length(qtbot, bench)
-    first = bench._details[marks_kept(desk, bench)[0].id]
+    first = bench.findChild(MarkDetails)
+    assert first is not None
     height = named(bench, QLineEdit, "Height above the card")
     height.setFocus()
     qtbot.keyClicks(height, "12 mmm")

@@ -5,33 +5,40 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 from dataclasses import replace
-from functools import cache
+from functools import cache, partial
 from pathlib import Path
 
 import numpy as np
 import pytest
 from PIL import Image
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication, QLineEdit, QPushButton
+from PySide6.QtWidgets import QApplication, QComboBox, QLineEdit, QPushButton
 from pytestqt.qtbot import QtBot
 
 from desktop_app.part_photos.bench_card.card_layouts import bench_card
-from desktop_app.part_photos.card_actions import note_printed_card
+from desktop_app.part_photos.card_actions import note_printed_card, note_ruler
+from desktop_app.part_photos.mark_actions import draw_mark
+from desktop_app.part_photos.marks.mark import Mark
 from desktop_app.part_photos.screen.bench_page import PhotoBench
-from desktop_app.part_photos.stored_marks import KeptOverlay, overlay_of, scale_of_photo
+from desktop_app.part_photos.stored import Mark as MarkRow
+from desktop_app.part_photos.stored import PhotoScale
+from desktop_app.part_photos.stored_marks import KeptOverlay, overlay_of
+from desktop_app.part_photos.stored_scales import scale_of_photo
+from desktop_app.shop_record.deed import Deed
 from desktop_app.shop_record.record import create_shop
+from desktop_app.shop_record.tables import Kept
 from desktop_app.shop_window.desk import Desk
 from tests.part_photos.bench_pictures import encoded, job_with_no_photos, monday
 from tests.part_photos.overlay_scenes import Pinhole, Prism, photo, rotor
 from tests.screens.bench_desk import words_of
-from tests.screens.marking import click, marks_kept, old_stage, open_bench, press
+from tests.screens.marking import click, give_scale, marks_kept, old_stage, open_bench, press
 from tests.screens.photo_desk import named
 
 EYES = (
     Pinhole((95.0, 150.0, 330.0), focal_px=1050.0, size=(1400, 1050)),
     Pinhole((125.0, 100.0, 340.0), roll=0.5, focal_px=1050.0, size=(1400, 1050)),
 )
-FLAT = "compared at the height of the card itself"
+FLAT = "Say the height"
 PARTS = (Prism(rotor(4.0), 3.0, 20.0), Prism(rotor(6.0), 3.0, 60.0, (110.0, 125.0)))
 
 
@@ -152,3 +159,96 @@ def test_the_scale_is_kept_with_its_printed_card_and_found_again_after_undo(
     again = desk.ask(scale_of_photo, shown.id)
     assert again is not None
     assert again.scale.theta == pytest.approx(there.scale.theta)
+
+
+def test_the_scale_says_on_which_print_it_rests(desk: Desk, bench: PhotoBench) -> None:
+    assert words_of(bench).count("Card 1, print not measured.") == 2
+    assert not named(bench, QComboBox, "Printed card, removed part").isVisible()
+    desk.do(note_ruler, 1, 149.7)
+    assert words_of(bench).count("Card 1, ruler 149.7 mm measured 2026-11-16.") == 2
+    desk.undo()
+    assert words_of(bench).count("Card 1, print not measured.") == 2
+
+
+def test_of_several_prints_one_can_be_chosen_and_till_then_all_are_covered(
+    qtbot: QtBot, desk: Desk
+) -> None:
+    for ruler in (149.7, 150.3):
+        done = desk.do(note_printed_card, bench_card("a4"))
+        assert done is not None
+        assert done.made is not None
+        desk.do(note_ruler, done.made, ruler)
+    bench = open_bench(qtbot, desk, job_with_no_photos(desk.record), *pictures())
+    settled(qtbot, desk)
+    assert "Which printed card it was is not said: ± covers all 2" in words_of(bench)
+    shown = old_stage(bench).photo()
+    assert shown is not None
+    unsure = desk.ask(scale_of_photo, shown.id)
+    assert (unsure.card_id, set(unsure.prints)) == (None, {1, 2})
+    box = named(bench, QComboBox, "Printed card, removed part")
+    assert box.currentText() == "Not known"
+    box.setFocus()
+    qtbot.keyClick(box, Qt.Key.Key_Down)
+    qtbot.keyClick(box, Qt.Key.Key_Return)
+    sure = desk.ask(scale_of_photo, shown.id)
+    assert sure.card_id == 2
+    assert sure.scale.print_u < unsure.scale.print_u
+    assert "Card 2, ruler 150.3 mm measured" in words_of(bench)
+    desk.undo()
+    assert desk.ask(scale_of_photo, shown.id).card_id is None
+    assert box.currentText() == "Not known"
+
+
+def test_a_scale_is_taken_out_and_comes_back_with_undo(
+    qtbot: QtBot, desk: Desk, bench: PhotoBench
+) -> None:
+    press(qtbot, bench, "Take the scale out, removed part")
+    assert "No scale yet." in words_of(bench)
+    assert not named(bench, QPushButton, "Take the scale out, removed part").isEnabled()
+    desk.undo()
+    assert words_of(bench).count("Card seen: ") == 2
+
+
+def test_two_points_given_while_the_card_is_looked_for_count_and_are_shown_again(
+    qtbot: QtBot, desk: Desk, bench: PhotoBench
+) -> None:
+    press(qtbot, bench, "Look for the card, removed part")
+    give_scale(qtbot, bench, (200.0, 200.0), (900.0, 200.0), "99.5")
+    settled(qtbot, desk)
+    shown = old_stage(bench).photo()
+    assert shown is not None
+    assert desk.ask(scale_of_photo, shown.id).length_mm == 99.5
+    again = PhotoBench(desk, shown, None)
+    qtbot.addWidget(again)
+    again.show()
+    settled(qtbot, desk)
+    assert named(again, QLineEdit, "Known length, removed part").text() == "99.5"
+    assert named(again, QLineEdit, "Known length plus or minus, removed part").text() == "0.05"
+
+
+def test_what_is_damaged_in_the_record_is_named_beside_the_photo(
+    qtbot: QtBot, desk: Desk, bench: PhotoBench
+) -> None:
+    shown = old_stage(bench).photo()
+    assert shown is not None
+    mark = desk.do(draw_mark, shown.id, Mark("length", ((200.0, 200.0), (400.0, 200.0)), "tip"))
+    assert mark is not None
+    assert mark.made is not None
+    row = desk.ask(scale_of_photo, shown.id).id
+    broken = {MarkRow: (mark.made, {"points": "[]"}), PhotoScale: (row, {"fit": "{}"})}
+    for kept, (number, damage) in broken.items():
+        desk.record.do("x", partial(_scribble, kept, number, damage))
+    again = PhotoBench(desk, shown, None)
+    qtbot.addWidget(again)
+    again.show()
+    settled(qtbot, desk)
+    words = words_of(again)
+    assert f"Damaged in the record, and so not shown: mark {mark.made} “tip”." in words
+    assert f"where the scale of photo {shown.id} should be" in words
+    press(qtbot, again, "Look for the card, removed part")
+    settled(qtbot, desk)
+    assert "Card seen: " in words_of(again)
+
+
+def _scribble(kept: type[Kept], row: int, damage: dict[str, str], deed: Deed) -> None:
+    deed.change(kept, row, **damage)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Sequence
 from pathlib import Path
 
@@ -61,7 +62,7 @@ class Readings:
     def dimensions(self, side: str) -> Sequence[BenchDimension]:
         """A length and an angle."""
         return [
-            BenchDimension("protrusion", "protrusion", "mm", "length"),
+            BenchDimension("protrusion", "protrusion", "mm", "length", "26.90 mm by calliper"),
             BenchDimension("bend", "bend of the arm", "°", "angle"),
         ]
 
@@ -72,6 +73,10 @@ class Readings:
     def take(self, mark_id: int, side: str, dimension: str) -> None:
         """Remember it."""
         self.took.append((mark_id, side, dimension))
+
+    def let_go(self, mark_id: int) -> None:
+        """Forget it."""
+        self.took = [one for one in self.took if one[0] != mark_id]
 
     def taken(self, mark_id: int) -> str | None:
         """Say it."""
@@ -157,10 +162,10 @@ def test_a_height_is_taken_from_another_reading_of_the_part(
     bench = open_bench(qtbot, desk, job_id, plate(), readings=Readings())
     press(qtbot, bench, "Draw: Length")
     click(qtbot, old_stage(bench), (100, 150), (299, 150))
-    lend = next(b for b in bench.findChildren(QPushButton) if b.text().startswith("Height from"))
+    lend = named(bench, QPushButton, "Take the height from a reading")
     lend.menu().aboutToShow.emit()
     (only,) = lend.menu().actions()
-    assert only.text() == "tip height: 12.346 ± 0.05"
+    assert only.text() == "tip height: 12.346 ± 0.050 mm"
     only.trigger()
     mark = marks_kept(desk, bench)[0].mark
     assert (mark.height_mm, mark.height_u_mm) == (12.346, 0.05)
@@ -181,14 +186,19 @@ def test_a_mark_becomes_the_reading_of_a_dimension_and_the_reading_follows(
     mark_id = marks_kept(desk, bench)[0].id
     assert readings.followed == [mark_id]
     click(qtbot, old_stage(bench), (100, 150))
-    assert open_menu(bench) == ["protrusion"]
+    (offered,) = open_menu(bench)
+    assert re.fullmatch(
+        r"protrusion: 19\.\d+ ± \d\.\d+ mm; the pair has 26.90 mm by calliper", offered
+    )
     _use(bench).menu().actions()[0].trigger()
     assert readings.took == [(mark_id, "removed", "protrusion")]
     old_stage(bench).setFocus()
     type_keys(qtbot, old_stage(bench), Qt.Key.Key_Right)
     bench.keep_draft()
     assert readings.followed == [mark_id, mark_id]
-    assert "◎  protrusion, removed" in words_of(bench)
+    assert "◎  Reading of protrusion, removed" in words_of(bench)
+    press(qtbot, bench, "Not a reading any more")
+    assert readings.took == []
 
 
 def test_snapping_stays_switched_on_as_long_as_the_shop_is_open(

@@ -25,6 +25,7 @@ from desktop_app.parts_compared.stored_sheet import read_sheet
 from tests.part_photos.rendered_bench import Floats, Solid, Taken, by_chance, render
 from tests.parts_compared.sheet_story import words_in
 from tests.screens.bench_desk import new_job
+from tests.screens.marking import plate
 from tests.shop_stories.counter import Counter, sitting
 
 NOW = datetime(2026, 11, 18, 10, 30, tzinfo=UTC)
@@ -92,6 +93,58 @@ def test_the_protrusion_of_both_rotors_by_photo(tmp_path: Path, qtbot: Any) -> N
         said = words_in(sheet_bytes(sheet))
         assert "Tip protrusion past the body" in said
         assert "the new part reaches" in said
+
+
+def test_what_the_bench_did_not_accept_is_not_lost_with_another_pair(
+    tmp_path: Path, qtbot: Any
+) -> None:
+    with sitting(qtbot, tmp_path / "shop", NOW) as counter:
+        desk = counter.program.desk
+        assert desk is not None
+        job = new_job(desk.record)
+        for kind in ("distributor-rotor", "distributor-cap"):
+            plain_photo(counter, job, kind)
+        desk.parent().open_job(job)
+        to_bench(counter, "distributor rotor")
+        bench = counter.page
+        assert isinstance(bench, PhotoBench)
+        counter.press("Draw: Length")
+        for at in ((100.0, 150.0), (299.0, 150.0)):
+            click(counter, bench.stages()["removed"], at)
+        counter.type_into(QLineEdit, "Height above the card", "12 mmm", enter=True)
+        counter.press("Draw: Length")
+        click(counter, bench.stages()["removed"], (20.0, 20.0))  # no mark is chosen any more
+        counter.press("← Back to the pair")
+        to_bench(counter, "distributor cap")
+        assert counter.page is bench
+        assert counter.reads("“Height above the card” on the bench is not accepted.")
+        assert counter.find(QLineEdit, "Height above the card").text() == "12 mmm"
+        counter.press("← Back to the pair")
+        to_bench(counter, "distributor rotor")
+        assert counter.find(QLineEdit, "Height above the card").text() == "12 mmm"
+        counter.type_into(QLineEdit, "Height above the card", "12", enter=True)
+        counter.press("← Back to the pair")
+        to_bench(counter, "distributor cap")
+        assert counter.page is not bench
+        assert counter.reads("No mark yet.")
+
+
+def to_bench(counter: Counter, kind: str) -> None:
+    counter.press(f"Photo bench: measure in these photos, {kind}")
+    counter.quiet()
+
+
+def plain_photo(counter: Counter, job: int, kind: str) -> None:
+    """Lay a pair side by side and put a plain photo to its removed part."""
+    desk = counter.program.desk
+    assert desk is not None
+    pair = lay_side_by_side(desk.record, job, kind).made
+    assert pair is not None
+    shift = 0 if kind == "distributor-rotor" else 9
+    came = take_in(desk.record, Arrival(f"{kind}.png", content=plate(shift)))
+    made = add_photos(desk.record, job, [came]).made
+    assert made is not None
+    show_in_pair(desk.record, pair, [made], "removed", kinds_of()[kind].views[0])
 
 
 def photographed_pair(counter: Counter) -> tuple[int, int]:

@@ -41,8 +41,9 @@ class BenchCardPage(ReadingPage):
         self._save = self._button("Save as PDF…", "Save the card as PDF", self._ask_to_save)
         self._save.setObjectName("next")
         self._printed = self._button(
-            "A card is printed", "Note that a card of this paper is printed", self._note
+            "Note a printed card", "Note that a card of this paper is printed", self._note
         )
+        self._why_not = plain_label("", "quiet", wrap=True)
         self._says = plain_label("", wrap=True)
         self._none = plain_label(
             "No card is noted yet. Print one, or note one that you printed from the PDF.",
@@ -61,6 +62,8 @@ class BenchCardPage(ReadingPage):
         self._print.setEnabled(not missing)
         self._print.setToolTip(tooltip(missing) if missing else "")
         self._print.setAccessibleDescription(missing)
+        self._why_not.setText(missing)
+        self._why_not.setVisible(bool(missing))
         self._read()
 
     def _how_to(self) -> Section:
@@ -98,11 +101,13 @@ class BenchCardPage(ReadingPage):
         beside.addWidget(
             plain_label(
                 "Print it at 100 %, not fitted to the page. Then measure its ruler with a calliper "
-                "and enter the length below, once for each printed card.",
+                "and enter the length below, once for each printed card. Photos taken on it before "
+                "follow; readings that were taken from them stay as they were read.",
                 wrap=True,
             )
         )
         beside.addLayout(buttons)
+        beside.addWidget(self._why_not)
         beside.addWidget(self._says)
         beside.addStretch(1)
         row = QHBoxLayout()
@@ -152,8 +157,9 @@ class BenchCardPage(ReadingPage):
 
     @Slot()
     def _note(self) -> None:
-        if self._desk.do(note_printed_card, self._layout) is not None:
-            self._says.setText("Noted below. Now measure its ruler.")
+        done = self._desk.do(note_printed_card, self._layout)
+        if done is not None:
+            self._says.setText(_noted(done))
 
     @Slot()
     def _ask_to_save(self) -> None:
@@ -162,7 +168,7 @@ class BenchCardPage(ReadingPage):
         if chosen:
             to = Path(chosen)
             to = to if to.suffix.lower() == ".pdf" else to.with_name(f"{to.name}.pdf")
-            said = f"Saved as {to}. When it is printed, press “A card is printed”."
+            said = f"Saved as {to}. When it is printed, press “Note a printed card”."
             self._run("Saving the card", partial(write_card, self._layout, to), said)
 
     @Slot()
@@ -171,16 +177,15 @@ class BenchCardPage(ReadingPage):
         printer = ask_printer(self, layout)
         if printer is not None:
             work = partial(print_card, layout, printer)
-            self._run("Printing the card", work, "Sent to the printer, and noted below.", layout)
+            self._run("Printing the card", work, "Sent to the printer.", layout)
 
     def _run(
         self, words: str, work: Callable[[], None], said: str, printed: CardLayout | None = None
     ) -> None:
         def done(_result: Any) -> None:
-            if printed is not None:
-                self._desk.do(note_printed_card, printed)
+            noted = self._desk.do(note_printed_card, printed) if printed is not None else None
             if isValid(self):
-                self._says.setText(said)
+                self._says.setText(f"{said} {_noted(noted)}" if noted is not None else said)
 
         self._says.setText("")
         self._desk.errands.run(words, work, done)
@@ -189,3 +194,7 @@ class BenchCardPage(ReadingPage):
     def _heard(self, done: Done) -> None:
         if {"printed_card", "setting"} & done.touched and self.isVisible():
             self._read()
+
+
+def _noted(done: Done) -> str:
+    return f"Noted below as card {done.made}: write that number on it, and measure its ruler."

@@ -6,18 +6,20 @@ import math
 
 from PySide6.QtCore import QEvent, QPointF, Qt, Signal
 from PySide6.QtGui import QFocusEvent, QKeyEvent, QMouseEvent, QPainter, QPaintEvent
-from PySide6.QtWidgets import QGraphicsScene
+from PySide6.QtWidgets import QGraphicsScene, QGraphicsView
 
 from desktop_app.part_photos.camera.plane_scale import PlaneScale
 from desktop_app.part_photos.half_drawn import HalfDrawn
 from desktop_app.part_photos.mark_lines import mark_lines
 from desktop_app.part_photos.mark_words import MarkTool
 from desktop_app.part_photos.marks.mark import Mark, Pixel
+from desktop_app.part_photos.screen.bench_labels import draw_labels
 from desktop_app.part_photos.screen.bench_magnifier import Magnifier
 from desktop_app.part_photos.screen.bench_mark_item import INK, MarkItem, MarkShown, draw_cross
 from desktop_app.part_photos.screen.photo_stage import PhotoStage
 from desktop_app.shop_window.desk import Desk
 
+_LEAST = (190, 140)  # screen pixels: two of them fit on a small screen
 _STILL = 4.0  # screen pixels that a click may wander without being a drag
 _DOUBLE = 2.0  # screen pixels within which a second click is the other half of a double click
 ARROWS = {
@@ -35,7 +37,6 @@ class DrawingStage(PhotoStage):
     drawn = Signal(object, object)  # MarkTool, tuple of points: a mark is whole
     went_on = Signal()  # a point more or less of a half-drawn mark, or another chosen point
     left = Signal()  # the keys go elsewhere
-    tool_dropped = Signal()  # Esc without a half-drawn mark
 
     def __init__(self, desk: Desk, name: str = "Photo", empty: str = "No photo chosen") -> None:
         super().__init__(desk, name, empty)
@@ -44,6 +45,9 @@ class DrawingStage(PhotoStage):
         self._draft_item, self._known_item = MarkItem(), MarkItem()
         self._pressed: QPointF | None = None
         self._scene.setItemIndexMethod(QGraphicsScene.ItemIndexMethod.NoIndex)
+        # The words of a mark stand far from it: what changes there is painted too.
+        self.setViewportUpdateMode(QGraphicsView.ViewportUpdateMode.FullViewportUpdate)
+        self.setMinimumSize(*_LEAST)
         for item in self._own_items():
             item.hide()
             self._scene.addItem(item)
@@ -62,6 +66,19 @@ class DrawingStage(PhotoStage):
         self._show_draft()
         self.magnifier.hide()
         self._show_cursor()
+
+    def tool(self) -> MarkTool | None:
+        """Return what is drawn with here."""
+        return self._draft.tool
+
+    def give_up(self) -> bool:
+        """Drop a half-drawn mark, and the cross; False where there is none."""
+        if not self._draft.points and self._draft.cross is None:
+            return False
+        self._draft.drop()
+        self.magnifier.hide()
+        self._show_draft()
+        return True
 
     def half_drawn(self) -> int:
         """Return how many points of a mark are placed that isn't whole yet."""
@@ -104,12 +121,18 @@ class DrawingStage(PhotoStage):
             self.mousePressEvent(event)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        key = Qt.Key(event.key())
-        if key == Qt.Key.Key_Escape and self._escape():
-            return
         drawing = self._draft.tool is not None and self.photo() is not None
-        if not (drawing and self._draw_by_key(key, event.modifiers())):
+        if not (drawing and self._draw_by_key(Qt.Key(event.key()), event.modifiers())):
             super().keyPressEvent(event)
+
+    def viewportEvent(self, event: QEvent) -> bool:
+        """Say nothing about the stage over the magnifier, while a point is placed."""
+        if event.type() == QEvent.Type.ToolTip and (
+            self._draft.tool is not None or self.magnifier.isVisible()
+        ):
+            event.accept()
+            return True
+        return super().viewportEvent(event)
 
     def focusOutEvent(self, event: QFocusEvent) -> None:
         super().focusOutEvent(event)
@@ -123,10 +146,12 @@ class DrawingStage(PhotoStage):
 
     def paintEvent(self, event: QPaintEvent) -> None:
         super().paintEvent(event)
+        painter = QPainter(self.viewport())
+        drawn = [item for item in self._own_items() if item.isVisible()]
+        draw_labels(painter, drawn, self.viewport().size(), self.seen_at)
         if self._draft.cross is not None:
-            painter = QPainter(self.viewport())
             draw_cross(painter, self.seen_at(self._draft.cross), 14, INK)
-            painter.end()
+        painter.end()
 
     def _own_items(self) -> list[MarkItem]:
         return [self._draft_item, self._known_item]
@@ -172,18 +197,6 @@ class DrawingStage(PhotoStage):
         self.magnifier.hide()
         self._show_draft()
         self.drawn.emit(tool, points)
-
-    def _escape(self) -> bool:
-        """Give up the nearest thing: a half-drawn mark, else the tool."""
-        if self._draft.points or self._draft.cross is not None:
-            self._draft.drop()
-            self.magnifier.hide()
-            self._show_draft()
-        elif self._draft.tool is not None:
-            self.tool_dropped.emit()
-        else:
-            return False
-        return True
 
     def _show_draft(self) -> None:
         mark = self._draft.mark()

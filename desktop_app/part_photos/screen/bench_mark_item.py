@@ -26,16 +26,13 @@ INK, HALO = QColor("#14181C"), QColor(255, 255, 255, 225)
 TICK = 7.0  # screen pixels to each side
 HANDLE = 5.0
 _HEAD = 14.0
-_ROOM = 420.0  # screen pixels around a mark for its words
+_AROUND = 24.0  # screen pixels around a mark for its ticks, heads and handles
+_LONGEST = 380  # screen pixels; longer words are cut
 
 
 @dataclass(frozen=True, slots=True)
 class MarkShown:
-    """A mark as the stage shows it now; `point` is the one that the keys move.
-
-    `below` tells that its words stand under it: every second mark's do, so that neighbours' words
-    don't hide each other.
-    """
+    """A mark as the stage shows it now; `point` is the one that the keys move."""
 
     mark: Mark
     label: str = ""
@@ -43,7 +40,6 @@ class MarkShown:
     chosen: bool = False
     point: int | None = None
     draft: bool = False
-    below: bool = False
 
 
 class MarkItem(QGraphicsItem):
@@ -75,7 +71,7 @@ class MarkItem(QGraphicsItem):
         for line in (*self.lines.lines, *self.lines.sizes, *self.lines.arrows):
             every.extend(line)
         box = QPolygonF([QPointF(*point) for point in every]).boundingRect()
-        room = _ROOM / max(self._scale, 1e-6)
+        room = _AROUND / max(self._scale, 1e-6)
         return box.adjusted(-room, -room, room, room)
 
     def paint(
@@ -91,10 +87,6 @@ class MarkItem(QGraphicsItem):
         painter.strokePath(path, QPen(halo, 6.0 if self.shown.chosen else 4.5))
         painter.strokePath(path, QPen(INK, 1.6, style))
         self._draw_points(painter, to_screen)
-        if widget is not None and self.shown.label:  # the magnifier shows the spot, not the words
-            at = to_screen.map(QPointF(*self.lines.label_at))
-            room = label_box(painter, at, self.shown.label, widget.width(), self.shown.below)
-            draw_words(painter, room, self.shown.label)
         painter.restore()
 
     def _path(self, to_screen: QTransform) -> QPainterPath:
@@ -126,13 +118,16 @@ class MarkItem(QGraphicsItem):
                 _draw_handle(painter, at, 2.5, INK)
 
 
-def label_box(
-    painter: QPainter, at: QPointF, words: str, stage: int | None = None, below: bool = False
-) -> QRectF:
-    """Return the room that words take beside a point of the screen; `stage` is how wide that is."""
+def words_size(painter: QPainter, words: str) -> tuple[float, float]:
+    """Return the width and height that words take in their box."""
     size = QFontMetrics(_small(painter)).size(0, words)
-    width, high = min(size.width(), int(_ROOM) - 40) + 12, size.height()
-    box = QRectF(at.x() + 12, at.y() + 14 if below else at.y() - 14 - high, width, high + 4)
+    return min(size.width(), _LONGEST) + 12.0, size.height() + 4.0
+
+
+def label_box(painter: QPainter, at: QPointF, words: str, stage: int | None = None) -> QRectF:
+    """Return the room that words take beside a point of the screen; `stage` is how wide that is."""
+    width, high = words_size(painter, words)
+    box = QRectF(at.x() + 12, at.y() - 10 - high, width, high)
     edge = (stage or painter.viewport().width()) - 4.0
     if box.right() > edge:
         box.moveRight(edge)

@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import Qt, Signal, Slot
-from PySide6.QtGui import QKeyEvent
+from PySide6.QtGui import QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QListWidget, QListWidgetItem
 
+_HIGHEST = 190  # screen pixels
 _ID = Qt.ItemDataRole.UserRole
 
 
@@ -22,8 +23,7 @@ class MarksList(QListWidget):
         super().__init__()
         self.setAccessibleName("Marks on both photos")
         self.setWordWrap(True)
-        self.setMinimumHeight(90)
-        self.setMaximumHeight(140)
+        self.setVerticalScrollMode(QListWidget.ScrollMode.ScrollPerPixel)
         self.setTextElideMode(Qt.TextElideMode.ElideRight)
         self.currentItemChanged.connect(self._turned)
         self.itemActivated.connect(self._activated)
@@ -44,6 +44,17 @@ class MarksList(QListWidget):
                 row_of = row
         self.setCurrentRow(row_of)
         self.blockSignals(False)
+        self._fit_height()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._fit_height()
+
+    def _fit_height(self) -> None:
+        """Be as high as the lines, and scroll where they are many."""
+        self.doItemsLayout()
+        rows = (self.visualItemRect(self.item(row)).height() for row in range(self.count()))
+        self.setFixedHeight(min(sum(rows) + 2 * self.frameWidth() + 2, _HIGHEST))
 
     def say(self, mark_id: int, words: str) -> None:
         """Change the words of one mark."""

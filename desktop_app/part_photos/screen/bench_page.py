@@ -2,27 +2,25 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt, Signal, Slot
-from PySide6.QtGui import QKeyEvent
+from PySide6.QtCore import QEvent, Qt, Signal, Slot
+from PySide6.QtGui import QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import (
-    QFrame,
     QHBoxLayout,
     QPushButton,
-    QScrollArea,
     QStackedLayout,
     QVBoxLayout,
     QWidget,
 )
 
 from desktop_app.part_photos.bench_readings import BenchReadings
+from desktop_app.part_photos.drawing_words import START, next_common_step, next_step
 from desktop_app.part_photos.kept_photo import KeptPhoto
 from desktop_app.part_photos.mark_words import COMMON_POINTS, KNOWN_LENGTH, MarkTool
 from desktop_app.part_photos.marks.mark import Pixel
-from desktop_app.part_photos.screen.bench_mark_details import MarkDetails
-from desktop_app.part_photos.screen.bench_marks_list import MarksList
 from desktop_app.part_photos.screen.bench_overlay import OverlayPanel
 from desktop_app.part_photos.screen.bench_photo import BenchPhoto
 from desktop_app.part_photos.screen.bench_scale_line import ScaleLine
+from desktop_app.part_photos.screen.bench_side_panel import SidePanel
 from desktop_app.part_photos.screen.bench_stage import MOVES, BenchStage
 from desktop_app.part_photos.screen.bench_tools import ToolsRow
 from desktop_app.part_photos.screen.bench_work import BenchWork
@@ -31,11 +29,11 @@ from desktop_app.part_photos.signs import SIDE_SIGNS
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.tab_order import next_stop
-from desktop_app.shop_window.texts import plain_label
+from desktop_app.shop_window.texts import plain_label, tooltip
 
 _SAID = {"removed": "removed part", "replacement": "replacement"}
-_DETAILS_AT = 3  # in the panel: under its heading, the list, and what is said where it is empty
-_START = "Choose a tool, then click on a photo. Esc gives up, Delete takes a chosen mark out."
+_WITH_TITLE = 900  # screen pixels; below that the buttons of the head want the room
+_LEAST_HIGH = 220  # screen pixels of the two photos
 
 
 class PhotoBench(QWidget):
@@ -69,12 +67,12 @@ class PhotoBench(QWidget):
         self._scales = {
             side: ScaleLine(desk, SIDE_SIGNS[side], words, follow) for side, words in _SAID.items()
         }
-        self._help = plain_label(_START, "quiet", wrap=True)
+        self._views.setMinimumHeight(_LEAST_HIGH)
+        self._help = plain_label(START, "quiet", wrap=True)
         # Room for two lines from the start: a stage that moves under the mouse spoils a click.
         self._help.setFixedHeight(2 * self._help.fontMetrics().lineSpacing() + 2)
         self._help.setAlignment(Qt.AlignmentFlag.AlignTop)
-        self._list = MarksList()
-        self._details: dict[int, MarkDetails] = {}
+        self._panel = SidePanel(desk, self._work, readings, self._scales.values())
         self._lay_out()
         self._wire()
         self._views.show_pair(old, new)
@@ -95,12 +93,30 @@ class PhotoBench(QWidget):
         """Keep what was moved a moment ago."""
         self._work.flush()
 
+    def came_here(self) -> None:
+        """Show what is kept now, and the mark whose field holds something not accepted."""
+        self._read_all()
+        waiting = self._panel.not_accepted()
+        if waiting is not None:
+            self._choose(waiting)
+
     def keyPressEvent(self, event: QKeyEvent) -> None:
         number = event.key() - Qt.Key.Key_0
-        if 1 <= number <= 9 and not event.modifiers() & ~Qt.KeyboardModifier.KeypadModifier:
+        bare = not event.modifiers() & ~Qt.KeyboardModifier.KeypadModifier
+        if 1 <= number <= 9 and bare and self._pages.currentIndex() == 0:
             self._tools.take(number)
-        else:
+        elif event.key() != Qt.Key.Key_Escape or not self._give_up():
             super().keyPressEvent(event)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._title.setVisible(self.width() > _WITH_TITLE)  # the rail names the place too
+
+    def changeEvent(self, event: QEvent) -> None:
+        """Read again when the window comes to the front: another desk may have changed things."""
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.ActivationChange and self.isActiveWindow():
+            self._read_all()
 
     def focusNextPrevChild(self, onward: bool) -> bool:
         """Let Tab follow the bench as it is laid out."""
@@ -112,56 +128,33 @@ class PhotoBench(QWidget):
         return True
 
     def _lay_out(self) -> None:
+        self._title = plain_label("Photo Bench", "heading")
         back = QPushButton("← Back to the pair")
         back.clicked.connect(self._go_back)
         head = QHBoxLayout()
-        head.addWidget(back)
-        head.addWidget(plain_label("Photo Bench", "heading"))
+        head.addWidget(back, 0, Qt.AlignmentFlag.AlignTop)
+        head.addWidget(self._title)
         head.addSpacing(12)
         head.addWidget(self._overlay.modes, 1)
-        marking = QWidget()
-        beside = QVBoxLayout(marking)
-        beside.setContentsMargins(0, 0, 0, 0)
-        beside.addWidget(self._tools)
-        beside.addWidget(self._views, 1)
-        beside.addWidget(self._help)
         self._pages = QStackedLayout()
-        self._pages.addWidget(marking)
+        self._pages.addWidget(self._views)
         self._pages.addWidget(self._overlay)
         main = QHBoxLayout()
-        main.addLayout(self._pages, 1)
-        main.addWidget(self._side_panel())
+        main.addLayout(self._pages, 2)
+        main.addWidget(self._panel, 1)
         whole = QVBoxLayout(self)
         whole.addLayout(head)
+        whole.addWidget(self._tools)
         whole.addLayout(main, 1)
-
-    def _side_panel(self) -> QWidget:
-        inside = QWidget()
-        self._panel = QVBoxLayout(inside)
-        self._panel.setContentsMargins(8, 0, 8, 0)
-        self._panel.addWidget(plain_label("Marks"))
-        self._panel.addWidget(self._list)
-        self._empty = plain_label("No mark yet.", "quiet", wrap=True)
-        self._panel.addWidget(self._empty)
-        self._panel.addWidget(plain_label("Scale"))
-        for line in self._scales.values():
-            self._panel.addWidget(line)
-        self._panel.addStretch(1)
-        area = QScrollArea()
-        area.setWidgetResizable(True)
-        area.setFrameShape(QFrame.Shape.NoFrame)
-        area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        area.setFixedWidth(340)
-        area.setWidget(inside)
-        return area
+        whole.addWidget(self._help)
 
     def _wire(self) -> None:
         self._tools.taken.connect(self._take_tool)
-        self._list.chosen.connect(self._choose)
-        self._list.opened.connect(self._go_to_mark)
-        self._list.unwanted.connect(self._work.remove)
+        self._panel.list.chosen.connect(self._choose)
+        self._panel.list.opened.connect(self._go_to_mark)
+        self._panel.list.unwanted.connect(self._work.remove)
         self._work.changed.connect(self._show_marks)
-        self._work.said.connect(self._help.setText)
+        self._work.said.connect(self._help_with)
         self._overlay.shown.connect(self._show_page)
         self._overlay.points_wanted.connect(self._ask_common)
         self._desk.changed.connect(self._hear)
@@ -173,7 +166,6 @@ class PhotoBench(QWidget):
             stage.unwanted.connect(self._work.remove)
             stage.left.connect(self._work.flush)
             stage.went_on.connect(self._say_next)
-            stage.tool_dropped.connect(self._put_tool_down)
             self._scales[side].setProperty("side", side)
             self._scales[side].points_wanted.connect(self._ask_points)
         for photo in self._photos.values():
@@ -183,7 +175,7 @@ class PhotoBench(QWidget):
 
     @Slot(object)
     def _hear(self, done: Done) -> None:
-        if done.touched & {"photo_scale"}:
+        if done.touched & {"photo_scale", "printed_card", "setting"}:  # the unit is a setting
             for photo in self._photos.values():
                 photo.read()
         if done.touched & {"mark", "photo_scale", "reading", "photo_reading", "setting"}:
@@ -191,10 +183,34 @@ class PhotoBench(QWidget):
         if "overlay" in done.touched:
             self._overlay.read()
 
+    def _read_all(self) -> None:
+        for photo in self._photos.values():
+            photo.read()
+        self._work.read()
+        self._overlay.read()
+
+    def _give_up(self) -> bool:
+        """Give up the nearest thing: half-drawn points, else the tool, else the chosen mark."""
+        if self._pages.currentIndex() != 0:
+            return False
+        stages = self.stages().values()
+        if any(stage.give_up() for stage in stages):  # one at a time
+            return True
+        if any(stage.tool() is not None for stage in stages):
+            self._put_tool_down()
+            return True
+        if self._chosen is None or not any(stage.hasFocus() for stage in stages):
+            return False
+        self._choose(None)
+        return True
+
     @Slot(object)
     def _take_tool(self, tool: MarkTool | None) -> None:
         self._work.flush()
         self._tool = tool
+        if self._common:
+            self._common.clear()
+            self._show_known()
         for line in self._scales.values():
             line.put_down()
         for stage in self.stages().values():
@@ -209,17 +225,17 @@ class PhotoBench(QWidget):
         self._take_tool(None)
         self._tools.show_tool(None)
         if wanted:
+            self._tool = KNOWN_LENGTH
             self._scales[side].wait_for_points()
             self.stages()[side].take_tool(KNOWN_LENGTH)
             self.stages()[side].setFocus()
-            self._help.setText(KNOWN_LENGTH.next_click(0))
+            self._say_next()
 
     @Slot()
     def _ask_common(self) -> None:
         """Ask for two points that both photos show, side by side."""
-        self._pages.setCurrentIndex(0)
+        self._show_page(False)
         self._tools.show_tool(None)
-        self._common.clear()
         self._take_tool(COMMON_POINTS)
         self.stages()["removed"].setFocus()
 
@@ -228,11 +244,12 @@ class PhotoBench(QWidget):
         self.stages()[side].show_known(points, "common points")
         self.stages()[side].take_tool(None)
         if len(self._common) == 2:
+            old, new = self._common["removed"], self._common["replacement"]
             self._put_tool_down()
             self._show_marks()
-            self._overlay.common_points(self._common["removed"], self._common["replacement"])
+            self._overlay.common_points(old, new)
         else:
-            self._help.setText("The same two points in the other photo, in the same order.")
+            self._say_next()
 
     @Slot()
     def _put_tool_down(self) -> None:
@@ -255,19 +272,17 @@ class PhotoBench(QWidget):
         if tool.type in ("note", "bare-metal"):
             self._put_tool_down()
         self._choose(made)
-        if tool.type == "note" and made in self._details:
-            self._details[made].go_to_name()
+        if tool.type == "note":
+            self._panel.go_to_name(made)
 
     @Slot(int, object)
     def _edited(self, mark_id: int, points: tuple[Pixel, ...]) -> None:
         self._work.move(mark_id, points)
         side, label = self._work.side_of(mark_id), self._work.label(mark_id)
         self.stages()[side].label_mark(mark_id, label)
-        self._list.say(mark_id, self._work.line(mark_id))
+        self._panel.list.say(mark_id, self._work.line(mark_id))
         if mark_id == self._chosen:
-            self._details[mark_id].show_mark(
-                self._work.marks[mark_id], *self._work.said_now(mark_id)
-            )
+            self._panel.show_details(mark_id)
 
     @Slot(object)
     def _choose(self, mark_id: int | None) -> None:
@@ -292,19 +307,28 @@ class PhotoBench(QWidget):
 
     @Slot()
     def _say_next(self) -> None:
-        tool = self._tool
-        placed = max(stage.half_drawn() for stage in self.stages().values())
-        if tool is not None:
-            by_key = " By keys: arrows move a cross, Space places a point."
-            self._help.setText(tool.next_click(placed) + (by_key if not placed else ""))
+        placed = {side: stage.half_drawn() for side, stage in self.stages().items()}
+        if self._tool is COMMON_POINTS:
+            placed |= {side: len(points) for side, points in self._common.items()}
+            self._help_with(next_common_step(placed["removed"], placed["replacement"]))
+        elif self._tool is not None:
+            self._help_with(next_step(self._tool, max(placed.values())))
         elif any(stage.chosen_point() for stage in self.stages().values()):
-            self._help.setText(f"{MOVES} Tab goes to the next point.")
+            self._help_with(f"{MOVES} Tab goes to the next point.")
         else:
-            self._help.setText(_START)
+            self._help_with(START)
+
+    @Slot(str)
+    def _help_with(self, words: str) -> None:
+        self._help.setText(words)
+        self._help.setToolTip(tooltip(words))
 
     @Slot(bool)
     def _show_page(self, laid: bool) -> None:
+        """Show the photos side by side with what is for marks, or the overlay alone."""
         self._pages.setCurrentIndex(1 if laid else 0)
+        for widget in (self._tools, self._panel, self._help):
+            widget.setVisible(not laid)
 
     @Slot()
     def _go_back(self) -> None:
@@ -317,8 +341,8 @@ class PhotoBench(QWidget):
         self._chosen = mark_id if mark_id in self._work.marks else None
         for stage in self.stages().values():
             stage.choose_mark(self._chosen, point)
-        self._list.choose(self._chosen)
-        self._show_details()
+        self._panel.list.choose(self._chosen)
+        self._panel.show_details(self._chosen)
         self._say_next()
 
     @Slot()
@@ -336,28 +360,11 @@ class PhotoBench(QWidget):
                 shown[mark_id] = (now, label, kept.clicks)
             plane = photo.plane if photo is not None else None
             stage.show_marks(shown, plane)
+        self._show_known()
+        self._panel.show_marks(self._chosen)
+
+    def _show_known(self) -> None:
+        for side, stage in self.stages().items():
+            photo = self._photos.get(side)
             known = photo.known_points() if photo is not None else ((), "")
             stage.show_known(*known)
-        lines = [(mark_id, self._work.line(mark_id)) for mark_id in self._work.listed()]
-        self._list.show_marks(lines, self._chosen)
-        self._empty.setVisible(not lines)
-        self._show_details()
-
-    def _show_details(self) -> None:
-        """Show the fields of the chosen mark; those of the others wait with what is typed."""
-        for gone in [one for one in self._details if one not in self._work.marks]:
-            details = self._details.pop(gone)
-            details.hide()
-            details.deleteLater()
-        chosen = self._chosen
-        if chosen is not None and chosen not in self._details:
-            side = self._work.side_of(chosen)
-            made = MarkDetails(self._desk, self._work.marks[chosen], side, self._readings)
-            made.unwanted.connect(self._work.remove)
-            made.snap_wanted.connect(self._work.look_closely)
-            self._panel.insertWidget(_DETAILS_AT, made)
-            self._details[chosen] = made
-        for mark_id, details in self._details.items():
-            details.setVisible(mark_id == chosen)
-        if chosen is not None:
-            self._details[chosen].show_mark(self._work.marks[chosen], *self._work.said_now(chosen))

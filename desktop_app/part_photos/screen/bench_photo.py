@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from PySide6.QtCore import QObject, Signal
+from PySide6.QtCore import QObject, Signal, Slot
 from shiboken6 import isValid
 
 from desktop_app.part_photos.bench_card.card_layout import CardLayout
+from desktop_app.part_photos.bench_card.print_scale import one_of, said_of_prints
 from desktop_app.part_photos.camera.card_scale import CardScale
 from desktop_app.part_photos.camera.plane_scale import PlaneScale
 from desktop_app.part_photos.kept_photo import KeptPhoto
@@ -18,7 +19,13 @@ from desktop_app.part_photos.photo_cannot import PhotoCannot
 from desktop_app.part_photos.photo_pixels import PhotoPixels, photo_pixels
 from desktop_app.part_photos.scale_words import said_of_scale
 from desktop_app.part_photos.stored_cards import PrintedCardKept, printed_cards
-from desktop_app.part_photos.stored_marks import KeptScale, card_of_scale, scale_of_photo
+from desktop_app.part_photos.stored_marks import DamagedMark, damaged_marks
+from desktop_app.part_photos.stored_scales import (
+    KeptScale,
+    card_of_scale,
+    prints_to_choose,
+    readable_scale,
+)
 from desktop_app.part_photos.thumbnail import damaged
 from desktop_app.part_photos.upright_picture import UNREADABLE
 from desktop_app.shop_record.record import ShopRecord
@@ -28,11 +35,16 @@ from desktop_app.shop_window.desk import Desk
 
 @dataclass(frozen=True, slots=True)
 class CardFound:
-    """A card in a photo; `card_id` and `factor` are those of the shop's printed one, if any."""
+    """A card in a photo, and the shop's prints of it: one of them lies there."""
 
     scale: CardScale
-    card_id: int | None
     factor: float
+    prints: tuple[int, ...]
+
+    @property
+    def card_id(self) -> int | None:
+        """The print that lies there, where there is one only."""
+        return self.prints[0] if len(self.prints) == 1 else None
 
 
 class BenchPhoto(QObject):
@@ -47,11 +59,14 @@ class BenchPhoto(QObject):
         self.pixels: PhotoPixels | None = None
         self.kept: KeptScale | None = None
         self.card: CardLayout | None = None  # that gives the scale
+        self.prints: tuple[PrintedCardKept, ...] = ()  # of that card: those that may lie there
         self.looking = False
         self._desk = desk
         self._follow = follow
         self._cannot: ShopTrouble | None = None
-        self._points_before: tuple[Pixel, ...] = ()
+        self._broken: ShopTrouble | None = None
+        self._damaged: tuple[DamagedMark, ...] = ()
+        self._before: KeptScale | None = None
 
     @property
     def plane(self) -> PlaneScale | None:
@@ -60,17 +75,38 @@ class BenchPhoto(QObject):
 
     def words(self) -> str:
         """Return how it stands with the photo's scale, in a sentence."""
+        return " ".join(part for part in (self._of_scale(), self._of_damage()) if part)
+
+    def _of_scale(self) -> str:
+        unit = self._desk.rules.length_unit
         if self.looking:
             return "Looking for the bench card …"
         if self.kept is not None:
-            return said_of_scale(self.kept.scale, self._desk.rules.length_unit)
+            said = said_of_scale(self.kept.scale, unit)
+            return said if self.kept.scale.source == "points" else f"{said} {self._of_print(unit)}"
+        if self._broken is not None:
+            return f"No scale: {self._broken.what} Find the card, or give two points."
         if self._cannot is None:
             return "No scale yet."
         return f"No scale yet. {self._cannot.what} {self._cannot.do}"
 
+    def _of_print(self, unit: str) -> str:
+        among = self.kept.prints if self.kept is not None else ()
+        return said_of_prints([card.words(unit) for card in self.prints if card.id in among])
+
+    def _of_damage(self) -> str:
+        if not self._damaged:
+            return ""
+        named = ", ".join(one.words() for one in self._damaged[:5])
+        return f"⚠ Damaged in the record, and so not shown: {named}."
+
     def more_words(self) -> str:
         """Return what else there is to say of the scale."""
         return " ".join(self.kept.scale.warnings) if self.kept is not None else self.words()
+
+    def has_scale(self) -> bool:
+        """Tell whether a scale is kept, readable or not."""
+        return self.kept is not None or self._broken is not None
 
     def known_points(self) -> tuple[tuple[Pixel, ...], str]:
         """Return the two points that give the scale and their words; none where a card does."""
@@ -82,12 +118,14 @@ class BenchPhoto(QObject):
     def open(self) -> None:
         """Read the kept scale and decode the photo; without a scale the card is looked for."""
         self.read()
-        self._start(look=self.kept is None)
+        self._start(look=self.kept is None and self._broken is None)
 
     def read(self) -> None:
         """Read the scale again as it is kept."""
-        self.kept = self._desk.ask(scale_of_photo, self.photo.id)
+        self.kept, self._broken = self._desk.ask(readable_scale, self.photo.id) or (None, None)
         self.card = self._desk.ask(card_of_scale, self.kept)
+        self.prints = self._desk.ask(prints_to_choose, self.kept) or ()
+        self._damaged = self._desk.ask(damaged_marks, [self.photo.id]) or ()
         self.news.emit()
 
     def look_for_card(self) -> None:
@@ -100,7 +138,7 @@ class BenchPhoto(QObject):
         record, photo, pixels = self._desk.record, self.photo, self.pixels
         cards = (self._desk.ask(printed_cards) or ()) if look else ()
         self.looking = look
-        self._points_before = self.known_points()[0]
+        self._before = self.kept
 
         def work() -> tuple[PhotoPixels | None, CardFound | ShopTrouble | None]:
             _load_ahead()
@@ -111,7 +149,17 @@ class BenchPhoto(QObject):
             return decoded, (card_in(decoded, cards) if look else None)
 
         words = f"Looking for the card in {photo.name}" if look else f"Opening {photo.name}"
-        self._desk.errands.run(words, work, self._arrived)
+        errand = self._desk.errands.run(words, work, self._arrived)
+        errand.failed.connect(self._failed)
+        self.news.emit()
+
+    @Slot(object)
+    def _failed(self, _trouble: object) -> None:
+        """Say no longer that something is looked for, where the errand failed or was stopped."""
+        if self.looking:
+            again = "Press “Find the card” to look again."
+            self._cannot = ShopTrouble("The card was not looked for to the end.", do=again)
+        self.looking = False
         self.news.emit()
 
     def _arrived(self, result: tuple[PhotoPixels | None, CardFound | ShopTrouble | None]) -> None:
@@ -119,11 +167,12 @@ class BenchPhoto(QObject):
             return
         self.looking = False
         self.pixels, found = result
-        if self.known_points()[0] != self._points_before:
+        if self.known_points()[0] and self.kept != self._before:
             found = None  # somebody gave two points meanwhile: these count
         if isinstance(found, CardFound):
             self._cannot = None
-            there = (self.photo.id, found.scale, found.card_id, found.factor, self._follow)
+            print_ = (found.card_id, found.factor)
+            there = (self.photo.id, found.scale, *print_, self._follow, found.prints)
             self._desk.do(keep_scale, *there)
         elif found is not None:
             self._cannot = found
@@ -151,22 +200,19 @@ def decoded_photo(record: ShopRecord, photo: KeptPhoto) -> PhotoPixels:
 def card_in(pixels: PhotoPixels, cards: tuple[PrintedCardKept, ...]) -> CardFound | PhotoCannot:
     """Look for one of the shop's printed cards, else for one that comes with the program.
 
-    Of several printed from one layout the latest that was measured counts. Beside the window.
+    Where several were printed from one layout, any of them may lie there: the scale covers them
+    all. Beside the window.
     """
     from desktop_app.part_photos.bench_card.card_layouts import PAPER_WORDS, bench_card
-    from desktop_app.part_photos.camera.find_scale import card_scale
+    from desktop_app.part_photos.camera.find_scale import found_card
 
     layouts = list(dict.fromkeys([card.layout for card in cards]))
     layouts += [one for one in map(bench_card, PAPER_WORDS) if one not in layouts]
     try:
-        found = card_scale(pixels, layouts)
-        ours = [card for card in cards if card.layout.name == found.card]
-        ours.sort(key=lambda card: card.measured_mm is None)
-        if not ours:
-            return CardFound(found, None, 1.0)
-        card = ours[0]
-        if card.measured_mm is not None:
-            found = card_scale(pixels, [card.layout], card.scale, card.scale_u)
-        return CardFound(found, card.id, card.scale)
+        found, layout = found_card(pixels, layouts)
     except PhotoCannot as trouble:
         return trouble
+    ours = [card for card in cards if card.layout == layout]
+    known = one_of([card.print_scale for card in ours])
+    scale = found.printed_otherwise(known.factor, known.u)
+    return CardFound(scale, known.factor, tuple(card.id for card in ours))

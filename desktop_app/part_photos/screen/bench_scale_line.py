@@ -6,14 +6,16 @@ from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from desktop_app.part_photos.camera.two_points import TwoPointScale
-from desktop_app.part_photos.mark_actions import Follow, keep_two_points
-from desktop_app.part_photos.mark_words import height_mm
+from desktop_app.part_photos.mark_actions import Follow, forget_scale, keep_two_points
+from desktop_app.part_photos.mark_words import height_mm, shown_height
 from desktop_app.part_photos.marks.mark import Pixel
+from desktop_app.part_photos.print_actions import say_print
 from desktop_app.part_photos.screen.bench_photo import BenchPhoto
+from desktop_app.part_photos.typed_length import MM_PER_INCH
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.fields import Labelled, LineField
+from desktop_app.shop_window.fields import ChoiceField, Labelled, LineField
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.texts import plain_label, tooltip
 
@@ -21,6 +23,7 @@ _WARNING = (
     "Two points hold only in their own plane, and only with the camera straight above: a card is "
     "better. Take a length that was measured, as long as the part."
 )
+_USUAL_U_MM = 0.05  # a length measured with a calliper; common practice, no source
 
 
 class ScaleLine(QWidget):
@@ -42,25 +45,38 @@ class ScaleLine(QWidget):
         self._again = QPushButton("Find the card")
         self._again.setAccessibleName(f"Look for the card, {said}")
         self._again.clicked.connect(self._look)
+        self._out = QPushButton("Take the scale out")
+        self._out.setAccessibleName(f"Take the scale out, {said}")
+        self._out.clicked.connect(self._take_out)
         row = FlowRow()
-        row.addWidget(self._points_button)
-        row.addWidget(self._again)
+        for button in (self._points_button, self._again, self._out):
+            row.addWidget(button)
+        self._print = ChoiceField(f"Printed card, {said}", [], self._say_print)
+        self._offered: list[tuple[int | None, str]] = []
+        self._which = Labelled("Which printed card is it?", self._print)
+        self._which.hide()
         self._length = LineField(f"Known length, {said}", self._save)
         self._length_u = LineField(f"Known length plus or minus, {said}", self._save)
-        self._length_u.setPlaceholderText("0.05 mm")
+        self._unit = plain_label("")
         self._hint = plain_label("", "quiet", wrap=True)
         self._typing = QWidget()
         self._typing.hide()
+        between = plain_label("The length between them")
+        between.setBuddy(self._length)
         fields = QHBoxLayout()
-        fields.addWidget(Labelled("The length between them", self._length))
-        fields.addWidget(Labelled("±", self._length_u))
+        fields.addWidget(self._length, 3)
+        fields.addWidget(plain_label("±"))
+        fields.addWidget(self._length_u, 2)
+        fields.addWidget(self._unit)
         typed = QVBoxLayout(self._typing)
         typed.setContentsMargins(0, 0, 0, 0)
+        typed.addWidget(between)
         typed.addLayout(fields)
         typed.addWidget(self._hint)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(self._words)
+        column.addWidget(self._which)
         column.addLayout(row)
         column.addWidget(self._typing)
 
@@ -82,6 +98,7 @@ class ScaleLine(QWidget):
         self._points_button.setChecked(False)
         self._typing.show()
         self._length.forget()
+        self._length_u.forget()
         self._hint.setText(_WARNING)
         self._length.setFocus()
 
@@ -93,13 +110,59 @@ class ScaleLine(QWidget):
     def _show(self) -> None:
         if self._photo is None:
             return
-        if self._points is None and not self._photo.known_points()[0]:
-            self._typing.hide()  # a card gives the scale now, or nothing does
+        self._say_unit()
+        if self._points is None:
+            self._show_length()
+        self._show_prints()
         self._words.setText(f"{self._sign}  {self._photo.words()}")
         self._words.setToolTip(tooltip(self._photo.more_words()))
         self._again.setEnabled(not self._photo.looking)
         why = "It is being looked for." if self._photo.looking else "Look again for a bench card."
         self._again.setToolTip(tooltip(why))
+        there = self._photo.has_scale()
+        self._out.setEnabled(there)
+        why = "The marks say no size then." if there else "The photo has no scale."
+        self._out.setToolTip(tooltip(why))
+
+    def _say_unit(self) -> None:
+        """Name the shop's unit, in which a bare number is read."""
+        unit = self._desk.rules.length_unit
+        self._unit.setText("in" if unit == "inch" else "mm")
+        for field in (self._length, self._length_u):
+            field.setAccessibleDescription(f"in {'inches' if unit == 'inch' else 'millimetres'}")
+        self._length_u.setPlaceholderText(
+            f"{_USUAL_U_MM / MM_PER_INCH:.3f}" if unit == "inch" else f"{_USUAL_U_MM:g}"
+        )
+
+    def _show_length(self) -> None:
+        """Show the length of two points that give the scale; nothing asks for it where none do."""
+        kept = self._photo.kept if self._photo is not None else None
+        length, doubt = (kept.length_mm, kept.length_u_mm) if kept is not None else (None, None)
+        unit = self._desk.rules.length_unit
+        self._length.show_value(shown_height(length, unit))
+        self._length_u.show_value(shown_height(doubt, unit))
+        self._typing.setVisible(length is not None)
+
+    def _show_prints(self) -> None:
+        """Offer the printed cards of which one lies in the photo, where that is a question."""
+        kept = self._photo.kept if self._photo is not None else None
+        prints = self._photo.prints if self._photo is not None else ()
+        asked = kept is not None and [one.id for one in prints] not in ([], [kept.card_id])
+        self._which.setVisible(asked)
+        if kept is None or not asked:
+            return
+        unit = self._desk.rules.length_unit
+        among = [(one.id, _capital(one.words(unit))) for one in prints]
+        offered: list[tuple[int | None, str]] = [(None, "Not known"), *among]
+        if offered != self._offered:
+            self._offered = offered
+            self._print.set_choices(offered)
+        self._print.show_value(kept.card_id)
+
+    def _say_print(self, card_id: int | None) -> Done | None:
+        if self._photo is None:
+            return None
+        return self._desk.do(say_print, self._photo.photo.id, card_id, self._follow)
 
     @Slot()
     def _ask_points(self) -> None:
@@ -109,6 +172,14 @@ class ScaleLine(QWidget):
     def _look(self) -> None:
         if self._photo is not None:
             self._photo.look_for_card()
+
+    @Slot()
+    def _take_out(self) -> None:
+        if self._photo is not None:
+            self._points = None
+            self._length.forget()
+            self._length_u.forget()
+            self._desk.do(forget_scale, self._photo.photo.id)
 
     def _save(self, _text: str) -> Done | str | None:
         """Keep the scale once both points and their length are there."""
@@ -121,7 +192,7 @@ class ScaleLine(QWidget):
             doubt = height_mm(self._length_u.text(), unit)
             if length is None:
                 return ""  # the ± was typed first; it waits for its length
-            doubt = 0.05 if doubt is None else doubt
+            doubt = _USUAL_U_MM if doubt is None else doubt
             TwoPointScale((points[0], points[1]), length, doubt)
         except ShopTrouble as trouble:
             self._hint.setText(f"✎ {trouble.sentence()}")
@@ -130,3 +201,7 @@ class ScaleLine(QWidget):
         self._hint.setText("")
         there = (self._photo.photo.id, (points[0], points[1]), length, doubt, self._follow)
         return self._desk.do(keep_two_points, *there)
+
+
+def _capital(words: str) -> str:
+    return words[:1].upper() + words[1:]

@@ -11,7 +11,8 @@ from PySide6.QtGui import QFocusEvent, QKeyEvent, QMouseEvent
 from desktop_app.part_photos.camera.plane_scale import PlaneScale
 from desktop_app.part_photos.mark_lines import distance_to, mark_lines
 from desktop_app.part_photos.mark_words import MarkTool
-from desktop_app.part_photos.marks.mark import Mark, Pixel
+from desktop_app.part_photos.marks.mark import OUTLINES, Mark, Pixel
+from desktop_app.part_photos.outline_hit import innermost
 from desktop_app.part_photos.screen.bench_drawing_stage import ARROWS, CTRL, SHIFT, DrawingStage
 from desktop_app.part_photos.screen.bench_mark_item import MarkItem, MarkShown
 from desktop_app.shop_window.desk import Desk
@@ -44,12 +45,12 @@ class BenchStage(DrawingStage):
         if self._chosen not in marks:
             self._chosen = self._point = None
             self.magnifier.hide()
-        for number, (mark_id, (mark, label, clicks)) in enumerate(marks.items()):
+        for mark_id, (mark, label, clicks) in marks.items():
             if mark_id not in self._items:
                 self._items[mark_id] = MarkItem()
                 self._items[mark_id].fit_to(self.transform().m11())
                 self._scene.addItem(self._items[mark_id])
-            self._show(mark_id, MarkShown(mark, label, clicks, below=number % 2 == 1))
+            self._show(mark_id, MarkShown(mark, label, clicks))
 
     def label_mark(self, mark_id: int, label: str) -> None:
         """Change the words beside a mark, and nothing else."""
@@ -99,7 +100,7 @@ class BenchStage(DrawingStage):
         super().mouseReleaseEvent(event)
 
     def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
-        if self._mark_at(event.position()) is None:
+        if self._near_mark(event.position()) is None:
             super().mouseDoubleClickEvent(event)
         else:
             self.mousePressEvent(event)
@@ -140,15 +141,6 @@ class BenchStage(DrawingStage):
         self.choose_mark(found, point)
         self.chose.emit(found)
         self.went_on.emit()
-
-    def _escape(self) -> bool:
-        if super()._escape():
-            return True
-        if self._chosen is None:
-            return False
-        self.choose_mark(None)
-        self.chose.emit(None)
-        return True
 
     def _move_by_key(self, key: Qt.Key, held: Qt.KeyboardModifier) -> bool:
         if self._chosen is None or self._point is None:
@@ -205,6 +197,15 @@ class BenchStage(DrawingStage):
         return () if self._chosen is None else self._items[self._chosen].shown.mark.points_px
 
     def _mark_at(self, spot: QPointF) -> int | None:
+        """Return the mark that a click means: the nearest one, else the surface clicked into."""
+        near = self._near_mark(spot)
+        if near is not None:
+            return near
+        marks = {one: item.shown.mark for one, item in self._items.items()}
+        outlines = {one: m.points_px for one, m in marks.items() if m.type in OUTLINES}
+        return innermost(outlines, self.pixel_at(spot))
+
+    def _near_mark(self, spot: QPointF) -> int | None:
         pixel, scale = self.pixel_at(spot), self.transform().m11()
         ways = {
             mark_id: distance_to(item.shown.mark, item.lines, pixel) * scale

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QPushButton, QVBoxLayout, QWidget
 
+from desktop_app.part_photos.drawing_words import PURPOSE
 from desktop_app.part_photos.mark_words import TOOLS, MarkTool
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import Tick
@@ -13,10 +14,6 @@ from desktop_app.shop_window.texts import tooltip
 
 MOST_KEYS = 9  # 0 shows the whole photo
 _SNAP = "snap_to_edges"
-_FOR = {
-    "surface": "How much of a surface has another colour than bare metal.",
-    "bare-metal": "A place of this photo that is bare: its surfaces are counted against it.",
-}
 
 
 class ToolsRow(QWidget):
@@ -35,8 +32,8 @@ class ToolsRow(QWidget):
             button.setAccessibleName(f"Draw: {tool.label}")
             said = (
                 f"Key {number}." if has_key else "",
-                _FOR.get(tool.type, ""),
-                tool.next_click(0),
+                f"Clicks: {'; '.join(tool.clicks)}.",
+                PURPOSE.get(tool.type, ""),
             )
             button.setToolTip(tooltip(" ".join(part for part in said if part)))
             button.setCheckable(True)

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
-from typing import NamedTuple
+from typing import Any, NamedTuple
 
 from PySide6.QtCore import QObject, Signal, Slot
 from PySide6.QtWidgets import QWidget
@@ -36,12 +36,13 @@ from desktop_app.part_photos.screen.bench_surfaces import SurfaceCounts
 from desktop_app.part_photos.signs import SIDE_SIGNS
 from desktop_app.part_photos.stored_marks import KeptMark, bare_metal_of, marks_of_photos
 from desktop_app.part_photos.surface_pairs import listed, other_surface
+from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import typing_pause
 
 _ROUND = ("circle", "round-bar")
-BARE = "bare metal"
+UNBROKEN = "\u00a0"  # a space at which no line ends: a value stays in one piece
 
 
 class MarkSaid(NamedTuple):
@@ -66,10 +67,11 @@ class BenchWork(QObject):
     ) -> None:
         super().__init__(parent)
         self.marks: dict[int, KeptMark] = {}
-        self.counted: dict[int, Measured] = {}
         self._desk, self._photos = desk, photos
         self._follow: Follow | None = readings.follow if readings is not None else None
         self._moving: dict[int, Mark] = {}
+        self._counted: dict[int, tuple[tuple[Pixel, ...], Measured]] = {}  # where, and what
+        self._lent: dict[int, tuple[float, float]] = {}  # heights that the last mark had
         self._said: dict[int, tuple[Mark, PlaneScale, MarkSaid]] = {}
         self._waiting: set[int] = set()  # marks that want the pixels, which are still decoded
         self._surfaces = SurfaceCounts(desk, photos, self)
@@ -83,6 +85,10 @@ class BenchWork(QObject):
         found: tuple[KeptMark, ...] = self._desk.ask(marks_of_photos, ids) or ()
         self.marks = {kept.id: kept for kept in found}
         self._moving = {one: mark for one, mark in self._moving.items() if one in self.marks}
+        for mark_id, (points, counted) in list(self._counted.items()):
+            kept = self.marks.get(mark_id)
+            if kept is None or (kept.mark.points_px, kept.value) != (points, counted.value):
+                del self._counted[mark_id]  # undone, or moved since
         self.changed.emit()
 
     def side_of(self, mark_id: int) -> str:
@@ -100,7 +106,8 @@ class BenchWork(QObject):
         if mark.type in ("note", "bare-metal"):
             return MarkSaid(None)
         if mark.type == "count":
-            return MarkSaid(self.counted.get(mark_id))
+            points, counted = self._counted.get(mark_id, ((), None))
+            return MarkSaid(counted if points == mark.points_px else None)
         if mark.type == "surface":
             return self._share(mark_id)
         if plane is None:
@@ -116,6 +123,10 @@ class BenchWork(QObject):
 
     def label(self, mark_id: int) -> str:
         """Return the words beside a mark: its name and what it says."""
+        name, words = self.now(mark_id).name.strip(), self._says(mark_id)
+        return " ".join(part for part in (name, words) if part)
+
+    def _says(self, mark_id: int) -> str:
         kept, mark = self.marks[mark_id], self.now(mark_id)
         words = ""
         if mark.type in FROM_PICTURE and (kept.value is None or mark_id in self._moving):
@@ -127,23 +138,25 @@ class BenchWork(QObject):
         elif mark.type in SIZED:
             words = self._size(kept, mark_id)
         elif mark.type == "bare-metal" and not mark.name.strip():
-            words = BARE
-        return " ".join(part for part in (mark.name.strip(), words) if part)
+            words = "bare metal"
+        return words
 
     def line(self, mark_id: int) -> str:
         """Return a mark's line in the list; surfaces of one name stand side by side in it."""
         sign = SIDE_SIGNS[self.side_of(mark_id)]
-        kind = tool_of(self.now(mark_id).type).label
-        label = self.label(mark_id)
-        line = f"{sign}  {kind}" + (f": {label}" if label not in ("", BARE) else "")
+        mark, says = self.now(mark_id), self._says(mark_id).replace(" ", UNBROKEN)
+        said = " ".join(part for part in (mark.name.strip(), says) if part)
+        bare = mark.type == "bare-metal" and not mark.name.strip()
+        line = f"{sign}  {tool_of(mark.type).label}" + (f": {said}" if said and not bare else "")
         photo = self.marks[mark_id].photo_id
         others = {one: k.mark for one, k in self.marks.items() if k.photo_id != photo}
-        like = other_surface(self.now(mark_id), others)
+        like = other_surface(mark, others)
         if like is None:
             return line
-        beside = self.marks[like]
-        share = value_words(beside.value, beside.unit, beside.expanded_u) or "not counted"
-        return f"{line}  |  " + f"{SIDE_SIGNS[self.side_of(like)]} {share}".replace(" ", "\u00a0")
+        other = self.marks[like]
+        share = value_words(other.value, other.unit, other.expanded_u) or "not counted"
+        beside = f"{SIDE_SIGNS[self.side_of(like)]} {share}".replace(" ", UNBROKEN)
+        return f"{line}  |  {beside}"
 
     def listed(self) -> Sequence[int]:
         """Return the marks in the order of the list."""
@@ -183,8 +196,10 @@ class BenchWork(QObject):
         if lies and before is not None:
             mark = replace(mark, height_mm=before.height_mm, height_u_mm=before.height_u_mm)
         known = lies and before is not None
-        done = self._desk.do(draw_mark, photo.id, mark, height_known=known)
+        done = self._do(draw_mark, photo.id, mark, height_known=known)
         made = done.made if done is not None else None
+        if made is not None and known:
+            self._lent[made] = (mark.height_mm, mark.height_u_mm)
         if tool.type in OUTLINES:
             self._surfaces.count(side)
         elif made is not None and (tool.type == "count" or (snap and lies)):
@@ -193,6 +208,12 @@ class BenchWork(QObject):
             kept = self._desk.ask(bare_metal_of, photo.id)
             made = kept.id if kept is not None else None
         return made
+
+    def as_last(self, mark_id: int) -> bool:
+        """Tell whether a mark was drawn with the last one's height, and nobody changed it since."""
+        kept = self.marks[mark_id]
+        height = (kept.mark.height_mm, kept.mark.height_u_mm)
+        return kept.height_known and self._lent.get(mark_id) == height
 
     def usual_height(self) -> float | None:
         """Return the height in mm that was entered last on the removed part's photo, or None."""
@@ -220,7 +241,7 @@ class BenchWork(QObject):
         moved, self._moving = self._moving, {}
         for mark_id, mark in moved.items():
             if mark_id in self.marks and mark.points_px != self.marks[mark_id].mark.points_px:
-                self._desk.do(move_mark, mark_id, mark.points_px, self._follow)
+                self._do(move_mark, mark_id, mark.points_px, self._follow)
                 if mark.type == "count" or mark.type in OUTLINES:
                     self.look_closely(mark_id)
 
@@ -228,9 +249,16 @@ class BenchWork(QObject):
         """Take a mark out."""
         self._moving.pop(mark_id, None)
         side, kind = self.side_of(mark_id), self.marks[mark_id].mark.type
-        self._desk.do(remove_mark, mark_id)
+        self._do(remove_mark, mark_id)
         if kind == "bare-metal":
             self._surfaces.count(side)
+
+    def _do(self, deed: Callable[..., Done], *args: Any, **more: Any) -> Done | None:
+        """Do a deed; where nothing came of it, read again: another desk may have been before."""
+        done = self._desk.do(deed, *args, **more)
+        if done is None or done.seq is None:
+            self.read()
+        return done
 
     def look_closely(self, mark_id: int) -> None:
         """Find the edges at a mark's points, or count along or inside of it, in the pixels."""
@@ -261,11 +289,11 @@ class BenchWork(QObject):
         if self.now(mark_id).points_px != asked.points_px:
             return  # it was moved meanwhile
         if isinstance(seen, Measured):
-            self.counted[mark_id] = seen
-            self._desk.do(keep_count, mark_id, seen, self._follow)
+            self._counted[mark_id] = (asked.points_px, seen)
+            self._do(keep_count, mark_id, seen, self._follow)
             self.changed.emit()  # its warnings too, where the count is the same
         elif any(seen.snapped):
-            self._desk.do(snap_mark, mark_id, seen, self._follow)
+            self._do(snap_mark, mark_id, seen, self._follow)
         else:
             self.said.emit("No edge was clear enough there; the points stay as you clicked them.")
 

@@ -1,0 +1,94 @@
+"""Beside the photos: the list of marks, the fields of the chosen one, how it stands with scales."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout, QWidget
+
+from desktop_app.part_photos.bench_readings import BenchReadings
+from desktop_app.part_photos.screen.bench_mark_details import MarkDetails
+from desktop_app.part_photos.screen.bench_marks_list import MarksList
+from desktop_app.part_photos.screen.bench_work import BenchWork
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.fields import refused_fields
+from desktop_app.shop_window.texts import plain_label
+
+_NARROW, _WIDE = 272, 340  # screen pixels
+_DETAILS_AT = 3  # under the heading, the list, and what is said where it is empty
+
+
+class SidePanel(QScrollArea):
+    """Scrolls where the window is low; the fields of marks not chosen wait with what is typed."""
+
+    def __init__(
+        self,
+        desk: Desk,
+        work: BenchWork,
+        readings: BenchReadings | None,
+        scales: Iterable[QWidget],
+    ) -> None:
+        super().__init__()
+        self._desk, self._work, self._readings = desk, work, readings
+        self._details: dict[int, MarkDetails] = {}
+        self.list = MarksList()
+        self._empty = plain_label("No mark yet.", "quiet", wrap=True)
+        inside = QWidget()
+        self._column = QVBoxLayout(inside)
+        self._column.setContentsMargins(4, 0, 4, 0)
+        self._column.addWidget(plain_label("Marks"))
+        self._column.addWidget(self.list)
+        self._column.addWidget(self._empty)
+        self._column.addWidget(plain_label("Scale"))
+        for line in scales:
+            self._column.addWidget(line)
+        self._column.addStretch(1)
+        self.setWidgetResizable(True)
+        self.setFrameShape(QFrame.Shape.NoFrame)
+        self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self.setMinimumWidth(_NARROW)
+        self.setMaximumWidth(_WIDE)
+        self.setWidget(inside)
+
+    def show_marks(self, chosen: int | None) -> None:
+        """List the marks, and show the fields of the chosen one."""
+        lines = [(mark_id, self._work.line(mark_id)) for mark_id in self._work.listed()]
+        self.list.show_marks(lines, chosen)
+        self.list.setVisible(bool(lines))
+        self._empty.setVisible(not lines)
+        self.show_details(chosen)
+
+    def show_details(self, chosen: int | None) -> None:
+        """Show the fields of the chosen mark."""
+        marks = self._work.marks
+        for gone in [one for one in self._details if one not in marks]:
+            details = self._details.pop(gone)
+            details.hide()
+            details.deleteLater()
+        if chosen is not None and chosen not in self._details:
+            self._details[chosen] = self._made(chosen)
+        for mark_id, details in self._details.items():
+            details.setVisible(mark_id == chosen)
+        if chosen is not None:
+            said, as_last = self._work.said_now(chosen), self._work.as_last(chosen)
+            self._details[chosen].show_mark(marks[chosen], *said, as_last=as_last)
+
+    def go_to_name(self, mark_id: int) -> None:
+        """Put the cursor into the name of a mark, where its fields are shown."""
+        if mark_id in self._details:
+            self._details[mark_id].go_to_name()
+
+    def not_accepted(self) -> int | None:
+        """Return a mark of which a field holds something that was not accepted, or None."""
+        waiting = (one for one, details in self._details.items() if refused_fields(details))
+        return next(waiting, None)
+
+    def _made(self, mark_id: int) -> MarkDetails:
+        side = self._work.side_of(mark_id)
+        made = MarkDetails(self._desk, self._work.marks[mark_id], side, self._readings)
+        made.unwanted.connect(self._work.remove)
+        made.snap_wanted.connect(self._work.look_closely)
+        made.refused.connect(self._work.read)
+        self._column.insertWidget(_DETAILS_AT, made)
+        return made
