@@ -21,11 +21,20 @@ OpenWindow = Callable[[Path | None], int]
 DrawWindow = Callable[[Path, Path], None]
 
 
+#: What names a place: how it is called, and what is accepted there.
+PLACES = {
+    "folder": ("FOLDER", "a new or an empty folder"),
+    "shop": ("--shop", "the folder of a shop"),
+    "out": ("--out", "the name of the file to write"),
+    "layout": ("--layout", "the name of a card's layout, such as CARD.json"),
+}
+
+
 class _Parser(argparse.ArgumentParser):
     """Says what is wrong in exactly one line."""
 
     def error(self, message: str) -> NoReturn:
-        raise ShopTrouble(f"{self.prog}: {message}", do=f"See {self.prog} --help")
+        raise ShopTrouble(f"{self.prog}: {message}.", do=f"See {self.prog} --help.")
 
 
 def run(argv: Sequence[str], open_window: OpenWindow, draw_window: DrawWindow) -> int:
@@ -33,8 +42,7 @@ def run(argv: Sequence[str], open_window: OpenWindow, draw_window: DrawWindow) -
     try:
         _check_words(argv)
         asked = _parser().parse_args(argv)
-        if asked.shop is not None and not str(asked.shop).strip():
-            raise ShopTrouble("--shop is empty.", do="Say the folder of a shop.")
+        _check_options(asked)
         if asked.command is None:
             from desktop_app.commands.shop_place import chosen_place
 
@@ -45,7 +53,6 @@ def run(argv: Sequence[str], open_window: OpenWindow, draw_window: DrawWindow) -
             return demo(asked, open_window, draw_window)
         outcome = _command(asked.command)(asked)
         say(outcome, as_json=asked.json)
-        sys.stdout.flush()
     except ShopTrouble as trouble:
         print(" ".join(trouble.sentence().split()), file=sys.stderr)
         return 2
@@ -76,15 +83,36 @@ def _check_words(argv: Sequence[str]) -> None:
             raise ShopTrouble(f"“{shown}” is not text.", do="Accepted: words in UTF-8.")
 
 
+def _check_options(asked: argparse.Namespace) -> None:
+    """Refuse `--out=--`, of which argparse makes an empty list, and empty names of places."""
+    for name, value in vars(asked).items():
+        if value == []:
+            option = f"--{name.replace('_', '-')}"
+            raise ShopTrouble(f"{option}: “--” is no value.", do=f"Say one behind {option}.")
+        if name in PLACES and value is not None and not value.strip():
+            called, accepted = PLACES[name]
+            raise ShopTrouble(f"{called} is empty.", do=f"Accepted: {accepted}.")
+
+
 def say(outcome: Outcome, *, as_json: bool) -> None:
-    """Print the outcome: one JSON document and nothing else, or lines for a person."""
+    """Print the outcome: one JSON document and nothing else, or lines for a person.
+
+    What the output's encoding has no letters for is escaped; without an output nothing is said.
+    """
+    out = sys.stdout
+    if out is None:
+        return
+    any_letter = (out.encoding or "").lower().replace("-", "") == "utf8"
     if as_json:
         import json
 
-        print(json.dumps(outcome.json, ensure_ascii=False, indent=1, allow_nan=False))
+        text = json.dumps(outcome.json, ensure_ascii=not any_letter, indent=1, allow_nan=False)
     else:
-        for line in outcome.lines:
-            print(line)
+        text = "\n".join(outcome.lines)
+    if not any_letter:
+        encoding = out.encoding or "ascii"
+        text = text.encode(encoding, "backslashreplace").decode(encoding)
+    print(text, end="\n" if text else "", flush=True)
 
 
 def _parser() -> argparse.ArgumentParser:

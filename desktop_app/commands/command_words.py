@@ -44,7 +44,7 @@ def part_words(add: Add) -> None:
 def photo_words(add: Add) -> None:
     """Say what the commands take that are about the photo bench."""
     one = add("card", "write a bench card to print, and its layout")
-    one.add_argument("--paper", choices=("a4", "letter"), required=True)
+    one.add_argument("--paper", type=str.lower, choices=("a4", "letter"), required=True)
     one.add_argument("--out", metavar="CARD.pdf", required=True)
     one.add_argument("--layout", metavar="CARD.json", required=True)
     one = add(

@@ -81,10 +81,17 @@ def _known(asked: Asked) -> tuple[dict[str, PartKind], Mapping[str, Instrument]]
 def read_text(path: Path) -> str:
     """Return the text of a file that the user named; a ShopTrouble says why it can't be read."""
     try:
+        if path.exists() and not path.is_file():
+            what = "a folder" if path.is_dir() else "a device or a pipe"
+            raise ShopTrouble(f"{path} is {what}.", do="Accepted: a file such as PAIR.toml.")
         if path.stat().st_size > 1_000_000:
             raise ShopTrouble(f"{path} is larger than 1 MB.", do="Accepted: a small text file.")
         return path.read_text("utf-8-sig")
     except UnicodeDecodeError as error:
-        raise ShopTrouble(f"{path} is not a UTF-8 text file.") from error
+        raise ShopTrouble(
+            f"{path} is not a UTF-8 text file.", do="Accepted: a file such as PAIR.toml."
+        ) from error
     except OSError as error:
-        raise ShopTrouble(f"{path} cannot be read: {error.strerror}.") from error
+        raise ShopTrouble(
+            f"{path} cannot be read: {error.strerror}.", do="Accepted: a file such as PAIR.toml."
+        ) from error

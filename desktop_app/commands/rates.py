@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from desktop_app.commands.outcome import Asked, Outcome
-from desktop_app.commands.watching import day_said, shop_of, symptom_names
+from desktop_app.commands.watching import day_said, shop_of, span_said, symptom_names
 
 
 def rates(asked: Asked) -> Outcome:
@@ -12,7 +12,7 @@ def rates(asked: Asked) -> Outcome:
     from desktop_app.returns_watched.stored_rates import read_counted_jobs
     from desktop_app.returns_watched.stored_returns import read_promise
 
-    since, until = day_said("--since", asked.since), day_said("--until", asked.until)
+    since, until = span_said(asked)
     said = day_said("--today", asked.today)
     with shop_of(asked) as record, record.reading() as connection:
         today = said or record.clock().date()

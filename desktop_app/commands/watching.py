@@ -12,6 +12,7 @@ from desktop_app.commands.shop_place import chosen_place, open_place
 from desktop_app.shop_record.trouble import ShopTrouble
 
 if TYPE_CHECKING:
+    from desktop_app.returns_watched.watching import WatchedJob
     from desktop_app.shop_record.record import ShopRecord
 
 
@@ -29,7 +30,7 @@ def returns(asked: Asked) -> Outcome:
     """List the returns, judged or not, by the day on which the later job was opened."""
     from desktop_app.returns_watched.stored_returns import read_returns
 
-    since, until = day_said("--since", asked.since), day_said("--until", asked.until)
+    since, until = span_said(asked)
     with shop_of(asked) as record, record.reading() as connection:
         rows = read_returns(connection, since, until, symptom_names())
     lines = tuple(
@@ -49,13 +50,19 @@ def watch(asked: Asked) -> Outcome:
     today = day_said("--today", asked.today)
     with shop_of(asked) as record, record.reading() as connection:
         jobs = read_watch(connection, today or record.clock().date())
-    lines = tuple(
-        f"{job.job}  {job.vehicle}: {job.days_left} days"
-        f"{'' if job.miles_left is None else f', {job.miles_left:,.0f} miles'} left; "
-        f"expected to end {job.expected_close.isoformat()} by {job.expected_close_by}"
-        for job in jobs
-    )
+    lines = tuple(_watched_line(job) for job in jobs)
     return Outcome([job.as_json() for job in jobs], lines or ("No window is open.",))
+
+
+def _watched_line(job: WatchedJob) -> str:
+    left = [] if job.days_left is None else [f"{job.days_left} days"]
+    if job.miles_left is not None:
+        left.append(f"{job.miles_left:,.0f} miles")
+    said = f" {', '.join(left)} left;" if left else ""
+    if job.expected_close is None:
+        return f"{job.job}  {job.vehicle}:{said} ends by distance alone, nobody can say when"
+    end = f"{job.expected_close.isoformat()} by {job.expected_close_by}"
+    return f"{job.job}  {job.vehicle}:{said} expected to end {end}"
 
 
 def symptom_names() -> dict[str, str]:
@@ -65,15 +72,25 @@ def symptom_names() -> dict[str, str]:
     return {group.id: group.plain for group in shop_vocabulary().groups}
 
 
+def span_said(asked: Asked) -> tuple[date | None, date | None]:
+    """Return the days of --since and --until in their order; None is an open end."""
+    since, until = day_said("--since", asked.since), day_said("--until", asked.until)
+    if since is not None and until is not None and since > until:
+        raise ShopTrouble(
+            f"--since {since.isoformat()} is later than --until {until.isoformat()}.",
+            do="Swap the two days.",
+        )
+    return since, until
+
+
 def day_said(option: str, text: str | None) -> date | None:
     """Return the day of an option; a ShopTrouble says what is accepted."""
     if text is None:
         return None
     try:
-        if len(text) != 10:
-            raise ValueError(text)
         day = date.fromisoformat(text)
-        if not 1900 <= day.year <= 2200:
+        # ISO weeks and days without dashes are read too, and mean what few would guess.
+        if day.isoformat() != text or not 1900 <= day.year <= 2200:
             raise ValueError(text)
         return day
     except ValueError as error:

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from desktop_app.parts_compared import stored_pairs as look
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension
 from desktop_app.parts_compared.reading import Side
-from desktop_app.parts_compared.readings_typed import Typed, read_readings
+from desktop_app.parts_compared.readings_typed import Typed, read_readings, split_from_marks
 from desktop_app.parts_compared.stored import (
     Explanation,
     Instrument,
@@ -267,15 +267,11 @@ def _keep_marked(
 
     `rows` is left with those that were typed; what is wanted beside the kept ones is returned.
     """
-    still = list(wanted)
-    for row in marked_among(deed, list(rows)):
-        text, _ = rows.pop(row)
-        # A shop that reads inches sees the millimetres of a mark with their unit.
-        here = next((one for one in still if one[2].removesuffix(" mm") == text), None)
-        if here is None:
+    marked = list(marked_among(deed, list(rows)))
+    stays, still = split_from_marks(wanted, [rows.pop(row)[0] for row in marked])
+    for row, stay in zip(marked, stays, strict=True):
+        if not stay:
             remove_reading(deed, row)
-        else:
-            still.remove(here)
     return still
 
 

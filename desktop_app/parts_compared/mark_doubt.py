@@ -44,20 +44,24 @@ class MarkRead:
 def doubt_of_mark(mark: MarkRead) -> PhotoDoubt:
     """Return what a reading from the mark leaves open.
 
-    What the budget has beside pointing, height and print belongs to the photo; so does the part
-    of the height that comes from paper off its plane, which is another in every photo.
+    What the budget has beside pointing, height and print belongs to the photo: so does how flat the
+    paper lay, which is another in every photo. A budget that doesn't name the flatness has it in
+    its height.
     """
     pointing, height, printed = (
         mark.budget.get(name, 0.0) for name in ("pointing", "height", "print")
     )
     entered = mark.height_u_mm / math.sqrt(3)  # lies anywhere in its range (JCGM 100, 4.3.7)
-    per_mm = height / math.hypot(entered, FLAT_U_MM)
-    rest = (u for name, u in mark.budget.items() if name not in ("pointing", "height", "print"))
-    camera = math.hypot(*rest, per_mm * FLAT_U_MM)
+    rest = [u for name, u in mark.budget.items() if name not in ("pointing", "height", "print")]
+    if "flatness" not in mark.budget:
+        per_mm = height / math.hypot(entered, FLAT_U_MM)
+        height = per_mm * entered
+        rest.append(per_mm * FLAT_U_MM)
+    camera = math.hypot(*rest)
     shared = ""
     if mark.card_id is not None:
         shared = f"card {mark.card_id}, {mark.height_mm:g} ± {mark.height_u_mm:g} mm up"
-    return PhotoDoubt(pointing, camera, per_mm * entered, printed, shared)
+    return PhotoDoubt(pointing, camera, height, printed, shared)
 
 
 def check_fits(mark: MarkRead, dimension: Dimension) -> None:

@@ -77,6 +77,13 @@ class PairView:
         """Return the condition terms seen on one side."""
         return next((seen.terms for seen in self.conditions if seen.side == side), ())
 
+    def tool_of_typed(self, dimension: str, side: Side) -> str | None:
+        """Return the instrument of what was typed on a side; None where nothing was typed."""
+        marks = self.marks.get((dimension, side))
+        if marks and all(one is not None for one in marks):
+            return None
+        return self.instruments_used.get((dimension, side))
+
     def photo(self, side: Side, view: str) -> PhotoShown | None:
         """Return the newest photo of a side in a view."""
         fitting = [p for p in self.photos if p.side == side and p.view == view]

@@ -46,6 +46,23 @@ def read_readings(text: str, dimension: Dimension, length_unit: str) -> tuple[Ty
     return tuple(read)
 
 
+def split_from_marks(
+    wanted: Sequence[Typed], marked: Sequence[str]
+) -> tuple[list[bool], list[Typed]]:
+    """Return which readings from marks still stand in the field, and what is typed beside them.
+
+    `marked` are the readings from marks as they are kept. Each of them stands for one piece.
+    """
+    beside, stays = list(wanted), []
+    for text in marked:
+        # A shop that reads inches sees the millimetres of a mark with their unit.
+        here = next((one for one in beside if one[2].removesuffix(" mm") == text), None)
+        stays.append(here is not None)
+        if here is not None:
+            beside.remove(here)
+    return stays, beside
+
+
 def as_field(typed: Sequence[str]) -> str:
     """Return kept readings as the field shows them."""
     return "; ".join(typed)

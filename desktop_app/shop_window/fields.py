@@ -233,7 +233,6 @@ class Labelled(QWidget):
         self.field = field
         self.question = QuestionLine()
         self._hint = plain_label(hint, "quiet", wrap=True)
-        self._hint.setVisible(bool(hint))
         label = plain_label(name)
         label.setBuddy(field)
         if not field.accessibleName():
@@ -244,6 +243,7 @@ class Labelled(QWidget):
         column.addWidget(label)
         column.addWidget(field)
         column.addWidget(self._hint)
+        self._hint.setVisible(bool(hint))  # in its place first: alone it would be a window
         column.addWidget(self.question)
         column.addStretch(1)
 

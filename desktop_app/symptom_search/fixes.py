@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from datetime import date
 from typing import TypedDict
 
-from desktop_app.symptom_search.interval import wilson
+from desktop_app.repair_jobs.share_interval import wilson
 
 SMALL = 10  # settled jobs below which a share is called small
 
@@ -36,8 +36,11 @@ class MendedJob:
     came_back: bool
 
     def is_settled(self, today: date) -> bool:
-        """True from the day after the window's last day; on the last day it is still open."""
-        return (today - self.left_on).days > self.window_days
+        """True from the day after the window's last day; on the last day it is still open.
+
+        A window of 0 days has no limit in time and is never over by its days.
+        """
+        return 0 < self.window_days < (today - self.left_on).days
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
-from sqlalchemy import Connection, Text, column, select, table
+from sqlalchemy import Connection, Text, column, func, select, table
 
 from desktop_app.parts_compared.stored import Pair
 from desktop_app.repair_jobs.stored import Job, Vehicle, Visit
@@ -17,7 +17,13 @@ from desktop_app.symptom_search.fixes import MendedJob
 # The judgements that make a return a comeback, and the table that keeps them; it belongs to a
 # folder beside this one, so it is named here and not imported.
 COMEBACKS = ("same symptom", "same system", "same part", "from our hands")
-_RETURNS = table("return_link", column("earlier_job_id"), column("judgement", Text))
+NOT_OURS = ("other-use", "new")
+_RETURNS = table(
+    "return_link",
+    column("earlier_job_id"),
+    column("judgement", Text),
+    column("cause_class", Text),
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -88,7 +94,9 @@ def mended_jobs(connection: Connection, ids: Sequence[int]) -> list[MendedJob]:
         row[0]
         for row in connection.execute(
             select(_RETURNS.c.earlier_job_id).where(
-                _RETURNS.c.earlier_job_id.in_(chosen), _RETURNS.c.judgement.in_(COMEBACKS)
+                _RETURNS.c.earlier_job_id.in_(chosen),
+                _RETURNS.c.judgement.in_(COMEBACKS),
+                func.coalesce(_RETURNS.c.cause_class, "").not_in(NOT_OURS),
             )
         )
     }

@@ -52,7 +52,7 @@ def test_a_person_is_told_to_print_it_true_and_to_measure_it(shell: Shell, tmp_p
         ("c.pdf", "gone/c.json", "There is no folder"),
         ("c.json", "c.pdf", "does not end in .pdf"),
         ("c.pdf", "c.txt", "does not end in .json"),
-        ("", "c.json", "is a folder"),
+        (".", "c.json", "is a folder"),
         ("c.pdf", "folder.json", "is a folder"),
         ("pipe.pdf", "c.json", "a device or a pipe"),
     ],
@@ -90,7 +90,14 @@ def test_a_folder_that_may_not_be_written_is_said(
     assert (tmp_path / "c.pdf").read_bytes() == b"an older card"
 
 
+def test_a_place_without_a_name_is_refused(shell: Shell, tmp_path: Path) -> None:
+    pdf, layout = str(tmp_path / "c.pdf"), str(tmp_path / "c.json")
+    assert "--out is empty" in shell.refused("card", "--paper=a4", "--out=", "--layout", layout)
+    assert "--layout is empty" in shell.refused("card", "--paper=a4", "--out", pdf, "--layout= ")
+
+
 def test_the_paper_must_be_said(shell: Shell, tmp_path: Path) -> None:
     places = ("--out", str(tmp_path / "c.pdf"), "--layout", str(tmp_path / "c.json"))
     assert "--paper" in shell.refused("card", *places)
     assert "a5" in shell.refused("card", "--paper", "a5", *places)
+    assert shell("card", "--paper", "Letter", *places, "--json")["paper"] == "letter"

@@ -2,14 +2,18 @@
 
 from __future__ import annotations
 
+import io
 import json
+import sys
 from datetime import UTC, datetime
 from pathlib import Path
 from typing import Any
 
 import pytest
 
-from desktop_app.commands.command_line import run
+from desktop_app.commands.command_line import run, say
+from desktop_app.commands.command_words import add_commands
+from desktop_app.commands.outcome import Outcome
 from desktop_app.commands.shop_place import kinds_of, new_place, open_place
 from desktop_app.parts_compared.actions import keep_instrument
 from desktop_app.parts_compared.kind_actions import copy_kind
@@ -117,6 +121,29 @@ def test_find_never_fails_on_what_is_typed(shell: Shell, place: str) -> None:
         assert isinstance(shell("find", text, "--shop", place, "--json"), dict)
 
 
+@pytest.mark.parametrize("words", [(), ("--json",)])
+def test_an_output_with_few_letters_gets_all_of_it(
+    monkeypatch: pytest.MonkeyPatch, words: tuple[str, ...]
+) -> None:
+    few = io.TextIOWrapper(io.BytesIO(), encoding="cp437")
+    monkeypatch.setattr(sys, "stdout", few)
+    spark = ("spark", "--rotor-gap-mm=1", "--plug-gap-mm=1", "--compression-ratio=9")
+    facts = Outcome({"seen": "◆ ± 0.3"}, ("◆ ± 0.3", "two"))
+    say(facts, as_json=bool(words))
+    assert run((*spark, *words), lambda _folder: 0, lambda _folder, _picture: None) == 0
+    said = few.buffer.getvalue().decode("cp437").replace("\r", "")  # type: ignore[attr-defined]
+    first = '{\n "seen": "\\u25c6 \\u00b1 0.3"\n}\n{' if words else "\\u25c6 ± 0.3\ntwo\nThe rotor"
+    assert said.startswith(first)
+
+
+def test_without_an_output_a_command_still_does_its_work(
+    shell: Shell, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(sys, "stdout", None)
+    assert run(("new-shop", str(tmp_path / "mine")), lambda _: 0, lambda _a, _b: None) == 0
+    assert (tmp_path / "mine" / "shop.sqlite").exists()
+
+
 def test_what_is_no_text_is_refused(shell: Shell, place: str) -> None:
     for text in ("misfire \x00", "misfire \udcff"):
         assert "is not text" in shell.refused("find", text, "--shop", place)
@@ -159,6 +186,7 @@ def test_new_shop_makes_one_and_never_in_a_full_folder(shell: Shell, tmp_path: P
     shell("new-shop", str(tmp_path / "mine"))
     assert shell.status == 0
     assert "not empty" in shell.refused("new-shop", str(tmp_path / "mine"))
+    assert "FOLDER is empty" in shell.refused("new-shop", " ")
 
 
 def test_compare_judges_files_in_their_order(shell: Shell, tmp_path: Path) -> None:
@@ -250,11 +278,62 @@ def test_kinds_and_codes_and_vins(shell: Shell) -> None:
         ("find",),
         ("rates",),
         ("returns", "--since", "yesterday"),
+        ("returns", "--since", "2026-W01-1"),
+        ("compare", "/dev/zero"),
+        ("compare", "."),
+        ("returns", "--since", "2026-07-02", "--until", "2026-07-01"),
         ("check", "--shop", "postgresql+psycopg://there/shop"),
     ],
 )
 def test_bad_input_is_one_line_and_status_two(shell: Shell, words: tuple[str, ...]) -> None:
     assert shell.refused(*words)
+
+
+class Words:
+    """Takes down what each command takes: its arguments, and the options with a value."""
+
+    def __init__(self) -> None:
+        self.taken: dict[str, tuple[list[str], list[str]]] = {}
+
+    def __call__(self, name: str, _says: str, *, shop: bool = False) -> Any:
+        needed: list[str] = []
+        options = ["--shop"] if shop else []
+        self.taken[name] = (needed, options)
+
+        class One:
+            def add_argument(self, said: str, **_facts: Any) -> None:
+                (options if said.startswith("--") else needed).append(said)
+
+        return One()
+
+
+def options_with_values() -> list[tuple[str, str]]:
+    """Each command with each of its options that take a value."""
+    words = Words()
+    add_commands(words)
+    return [(name, option) for name, (_, options) in words.taken.items() for option in options]
+
+
+@pytest.mark.parametrize(("command", "option"), options_with_values())
+def test_two_dashes_are_no_value_of_any_option(
+    shell: Shell, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, command: str, option: str
+) -> None:
+    monkeypatch.chdir(tmp_path)
+    words = Words()
+    add_commands(words)
+    needed, options = words.taken[command]
+    given = ["--by=system"] if option != "--by" and "--by" in options else []
+    given += ["--paper=a4"] if option != "--paper" and "--paper" in options else []
+    places = {"--out": "--out=out.pdf", "--layout": "--layout=card.json"}
+    given += [text for name, text in places.items() if name in options and name != option]
+    line = shell.refused(command, *("x" for _ in needed), *given, f"{option}=--")
+    assert option in line
+    assert list(tmp_path.iterdir()) == []
+
+
+def test_two_dashes_are_no_shop(shell: Shell) -> None:
+    assert "--shop" in shell.refused("--shop=--", "check")
+    assert "--shop" in shell.refused("--shop=--")
 
 
 def test_a_shop_is_taken_from_the_environment(

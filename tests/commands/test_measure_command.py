@@ -4,10 +4,11 @@ from __future__ import annotations
 
 import json
 import os
+import re
 from collections.abc import Callable
 from io import BytesIO
 from pathlib import Path
-from typing import Any
+from typing import Any, get_args
 
 import cv2
 import numpy as np
@@ -16,6 +17,9 @@ from PIL import Image
 
 from desktop_app.part_photos.bench_card.card_file import card_json
 from desktop_app.part_photos.camera.lens import project
+from desktop_app.part_photos.marks.mark import OUTLINES, MarkType
+from desktop_app.part_photos.marks.marks_file import read_marks
+from desktop_app.shop_record.trouble import ShopTrouble
 from tests.commands.test_command_line import Shell
 from tests.part_photos.camera_pictures import DOTS, View, _print, small_card
 from tests.part_photos.marked_photos import photo_of
@@ -89,6 +93,13 @@ PLATE_MARKS: list[dict[str, Any]] = [
         "points_px": at((LEFT, 37), (LEFT, 49), (RIGHT, 38), (RIGHT, 50)),
     },
 ]
+HALF_ON_EDGE = {
+    "name": "half",
+    "type": "length",
+    "points_px": at((LEFT, 43), (60, 43)),
+    "height_mm": 0,
+}
+LOOK = {"name": "look here", "type": "note", "points_px": [[480, 350], [500, 200]]}
 TRUE = {"width": 40.0, "depth": 18.0, "corner": 90.0, "sides": 40.0}
 
 
@@ -129,12 +140,23 @@ def test_a_height_that_is_not_said_is_spoken_of(shell: Shell, bench: Path) -> No
 
 
 def test_a_person_reads_sizes_in_lines(shell: Shell, bench: Path) -> None:
-    shell("measure", str(bench / "plate.jpg"), asks(bench, snap=True))
-    first, width, *_ = shell.out.splitlines()
+    marks = [*PLATE_MARKS[:1], *PLATE_MARKS[3:], HALF_ON_EDGE, LOOK]
+    shell("measure", str(bench / "plate.jpg"), asks(bench, marks=marks, snap=True))
+    first, width, sides, half, look, *spoken = shell.out.splitlines()
     assert first.startswith("Scale from the card: tilt 14°, 2")
     assert width.startswith("width: 40.")
-    assert "±" in width
-    assert width.endswith(" mm")
+    assert " ± " in width
+    assert width.endswith(" mm; all points on edges")
+    assert sides.endswith(" mm; height not said: holds only on the card; all points on edges")
+    assert half.startswith("half: ")
+    assert half.endswith(" mm; on an edge: point 1 of 2")
+    assert look == "look here: a note on the point (480, 350)"
+    assert spoken[0].startswith("  No height is given for mark 2 “sides”")
+    shell("measure", str(bench / "plate.jpg"), asks(bench, marks=marks[:1]))
+    assert shell.out.splitlines()[1].endswith(" mm")
+    bare = [{"name": "bare", "type": "length", "points_px": [[300, 300], [500, 300]]}]
+    shell("measure", str(bench / "bare.png"), asks(bench, scale=TWO, marks=bare, snap=True))
+    assert shell.out.splitlines()[1].endswith(" mm; no edge found: points as marked")
 
 
 TWO = {"points_px": [[100, 100], [500, 100]], "length_mm": 40.0, "length_u_mm": 0.1}
@@ -207,15 +229,23 @@ CARD = {"card": "card.json"}
         ("plate.jpg", {"marks": [HIGH]}, "mark 1: “length” can't lie 300 mm above"),
         ("plate.jpg", {"marks": 5}, "marks is missing or no list"),
         ("bare.png", {"scale": CARD}, "bare.png: "),
-        ("gone.jpg", {}, "gone.jpg: it can't be opened"),
+        ("gone.jpg", {}, "There is no file "),
         ("card.json", {}, "card.json: this is"),
+        ("paper.pdf", {}, "paper.pdf: this is a PDF document; photos are JPEG, PNG, HEIC and WebP"),
         ("cut.jpg", {}, "cut.jpg: the picture is damaged"),
-        (".", {}, "no file but a folder"),
+        (".", {}, "is a folder. Accepted: a photo as JPEG, PNG, HEIC or WebP"),
+        (
+            "plate.jpg",
+            {"scale": {"card": "plate.jpg"}},
+            "is a photo, no text file. Accepted: a lay",
+        ),
+        ("plate.jpg", {"scale": {"card": "x" * 5000}}, "scale: card"),
     ],
 )
 def test_what_cannot_be_measured_is_one_line(
     shell: Shell, bench: Path, photo: str, fields: dict[str, Any], said: str
 ) -> None:
+    (bench / "paper.pdf").write_bytes(b"%PDF-1.7")
     (bench / "cut.jpg").write_bytes((bench / "plate.jpg").read_bytes()[:9000])
     assert said in shell.refused("measure", str(bench / photo), asks(bench, **fields), "--json")
 
@@ -224,6 +254,17 @@ def test_a_photo_without_its_marks_is_refused(shell: Shell, bench: Path) -> None
     photo = str(bench / "plate.jpg")
     assert "has no partner" in shell.refused("measure", photo)
     assert "has no partner" in shell.refused("measure", photo, asks(bench), photo)
+    assert "A file's name is empty" in shell.refused("measure", "", asks(bench))
+
+
+def test_a_file_that_may_not_be_read_is_said(
+    shell: Shell, bench: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    marks = asks(bench)
+    may = os.access
+    monkeypatch.setattr(os, "access", lambda path, how: may(path, how) and "plate" not in str(path))
+    line = shell.refused("measure", str(bench / "plate.jpg"), marks)
+    assert "plate.jpg may not be read: permission denied." in line
 
 
 @pytest.mark.parametrize(
@@ -231,9 +272,11 @@ def test_a_photo_without_its_marks_is_refused(shell: Shell, bench: Path) -> None
     [
         (lambda path: path.write_bytes(b"\xff\xfe\x00"), "not a UTF-8 text file"),
         (lambda path: path.write_text("{", "utf-8"), "not JSON"),
-        (lambda path: path.mkdir(), "no file but a folder"),
-        (lambda path: os.mkfifo(path), "a device or a pipe"),
-        (lambda path: None, "can't be opened"),
+        (lambda path: path.mkdir(), "is a folder. Accepted: PHOTO MARKS.json"),
+        (lambda path: os.mkfifo(path), "is a device or a pipe. Accepted: PHOTO MARKS.json"),
+        (lambda path: None, "There is no file "),
+        (lambda path: path.write_bytes(b"\xff\xd8\xff\xe0"), "is a photo, no text file"),
+        (lambda path: path.write_bytes(b""), "not JSON"),
     ],
 )
 def test_marks_that_are_no_text_are_refused(
@@ -242,6 +285,20 @@ def test_marks_that_are_no_text_are_refused(
     write(tmp_path / "marks.json")
     marks = str(tmp_path / "marks.json")
     assert said in shell.refused("measure", str(bench / "plate.jpg"), marks)
+
+
+def test_the_readme_says_what_a_file_of_marks_may_hold() -> None:
+    readme = (Path(__file__).parents[2] / "README.md").read_text("utf-8")
+    (example,) = re.findall(r"```json\n(.*?)```", readme, re.DOTALL)
+    assert len(read_marks(example, "README.md").marks) == 3
+    rows = re.findall(r"^\| `([a-z-]+)` \| (\d)", readme, re.MULTILINE)
+    assert {kind for kind, _ in rows} == set(get_args(MarkType)) - OUTLINES
+    for kind, points in rows:
+        mark = {"type": kind, "points_px": [[n, n * n] for n in range(int(points))]}
+        read_marks(json.dumps({"scale": TWO, "marks": [mark]}), "README.md")
+        mark["points_px"].pop()
+        with pytest.raises(ShopTrouble, match="points_px has"):
+            read_marks(json.dumps({"scale": TWO, "marks": [mark]}), "README.md")
 
 
 def test_a_turned_photo_is_measured_upright(shell: Shell, bench: Path) -> None:

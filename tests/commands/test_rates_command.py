@@ -181,6 +181,7 @@ def test_the_same_facts_for_a_person(rates: Rates) -> None:
         ("--by", "system", "--since", "June"),
         ("--by", "system", "--until", "2026-6-1"),
         ("--by", "system", "--today", "2026-02-30"),
+        ("--by", "system", "--since", "2026-07-02", "--until", "2026-07-01"),
     ],
 )
 def test_bad_words_are_refused_in_one_line(rates: Rates, words: tuple[str, ...]) -> None:

@@ -132,6 +132,14 @@ def test_the_budget_of_a_mark_becomes_its_doubt() -> None:
     assert doubt_of_mark(replace(mark, card_id=None)).shared_key == ""
 
 
+def test_the_flatness_of_the_paper_is_the_photos_own_whatever_the_height() -> None:
+    budget = {"pointing": 0.11, "scale": 0.03, "height": 0.06, "flatness": 0.04, "print": 0.006}
+    found = doubt_of_mark(MarkRead(1, 24.8, "mm", 0.27, budget, 10.0, 1.0, card_id=1))
+    assert (found.height, found.camera) == (0.06, pytest.approx(0.05))
+    none = doubt_of_mark(MarkRead(1, 24.8, "mm", 0.27, {**budget, "height": 0.0}, 10.0))
+    assert (none.height, none.camera) == (0.0, pytest.approx(0.05))
+
+
 def test_a_photo_beside_a_calliper_cancels_nothing() -> None:
     width = dimension(allowed=(-5.0, 5.0))
     found = judge_dimension(width, [read("removed", "width", 24.8), _new(24.8)], {})

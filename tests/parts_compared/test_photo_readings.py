@@ -10,6 +10,7 @@ from sqlalchemy import Connection, func, select
 
 from desktop_app.part_photos.stored import Mark
 from desktop_app.parts_compared import actions
+from desktop_app.parts_compared.instruments.row_tools import row_tools
 from desktop_app.parts_compared.mark_doubt import MarkRead, doubt_of_mark
 from desktop_app.parts_compared.pair_view import judge
 from desktop_app.parts_compared.photo_reading_actions import follow
@@ -169,6 +170,38 @@ def test_typing_beside_it_keeps_it_a_photo_reading(
     assert pair.marks[WIDTH, "removed"] == (mark, None)
     assert Reading("removed", WIDTH, (8.1234,), "photo", (DOUBT,)) in pair.readings
     assert pair.instruments_used[WIDTH, "removed"] == "calliper"
+
+
+def test_only_what_was_typed_has_the_instrument_of_the_row(story: PhotoStory) -> None:
+    story.take(WIDTH, "removed", story.mark("removed", 8.1234))
+    assert story.pair().tool_of_typed(WIDTH, "removed") is None
+    write(story, "8.12; 8.10", "calliper")
+    assert story.pair().tool_of_typed(WIDTH, "removed") == "calliper"
+    write(story, "8.12; 8.10", "micrometer")
+    pair = story.pair()
+    assert pair.tool_of_typed(WIDTH, "removed") == "micrometer"
+    assert Reading("removed", WIDTH, (8.1234,), "photo", (DOUBT,)) in pair.readings
+    assert pair.tool_of_typed(WIDTH, "replacement") is None
+
+
+@pytest.mark.parametrize(
+    ("typed", "marks", "picked", "shown"),
+    [
+        ((), False, None, "calliper"),
+        ((), False, "micrometer", "micrometer"),
+        ((), True, None, None),
+        ((), True, "micrometer", "micrometer"),
+        (("calliper",), True, "micrometer", "calliper"),
+        (("calliper", "photo"), True, "micrometer", None),
+    ],
+)
+def test_the_row_shows_an_instrument_only_where_one_is_known(
+    typed: tuple[str, ...], marks: bool, picked: str | None, shown: str | None
+) -> None:
+    tools = row_tools(known(WIDTH), {}, typed, marks=marks, picked=picked)
+    assert tools.shown == shown
+    assert shown in dict(tools.choices)
+    assert ("photo", "photo, by eye") in tools.choices
 
 
 def test_another_instrument_chosen_leaves_it_a_photo_reading(story: PhotoStory) -> None:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 
 from PySide6.QtCore import QObject, Signal, Slot
 from PySide6.QtWidgets import QGridLayout, QLabel, QVBoxLayout, QWidget
@@ -11,11 +11,16 @@ from desktop_app.parts_compared import actions
 from desktop_app.parts_compared.comparison import DimensionComparison
 from desktop_app.parts_compared.in_shop_unit import name_with_unit, typed_shown
 from desktop_app.parts_compared.instruments.instrument import Instrument
-from desktop_app.parts_compared.instruments.instrument_choice import instruments_for
+from desktop_app.parts_compared.instruments.row_tools import row_tools
 from desktop_app.parts_compared.pair_view import PairView
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension
 from desktop_app.parts_compared.reading import SIDES, Side
-from desktop_app.parts_compared.readings_typed import as_field, read_readings
+from desktop_app.parts_compared.readings_typed import (
+    Typed,
+    as_field,
+    read_readings,
+    split_from_marks,
+)
 from desktop_app.parts_compared.screen.against_box import ExplainBox, LimitBox
 from desktop_app.parts_compared.screen.dimension_drawing import DimensionDrawing
 from desktop_app.parts_compared.screen.drawn_values import drawn_values
@@ -45,6 +50,7 @@ class DimensionRow(QObject):
         self._pair_id = pair_id
         self.dimension = dimension
         self._pair: PairView | None = None
+        self._looked_at = dimension.unit == "word" or dimension.role == "count"
         self._refused: dict[Side, str] = {}
         self._explain: ExplainBox | None = None
         self._limit: LimitBox | None = None
@@ -58,7 +64,8 @@ class DimensionRow(QObject):
             ChoiceField.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
         )
         self._tool.setMinimumContentsLength(8)
-        self._choices: list[tuple[str | None, str]] = []
+        self._choices: tuple[tuple[str | None, str], ...] = ()
+        self._picked: str | None = None
         self._drawing = DimensionDrawing(dimension.label)
         self._verdict = plain_label("", wrap=True)
         self._how = plain_label(dimension.how, "quiet", wrap=True)
@@ -73,8 +80,7 @@ class DimensionRow(QObject):
         one = self.dimension
         self._name.setToolTip(tooltip(one.how))
         self._name.setMinimumWidth(130)
-        looked_at = one.unit == "word" or one.role == "count"
-        tool: QWidget = plain_label(one.instrument, "quiet") if looked_at else self._tool
+        tool: QWidget = plain_label(one.instrument, "quiet") if self._looked_at else self._tool
         widest = self._verdict.fontMetrics().horizontalAdvance("◌  not measured")
         self._verdict.setMinimumWidth(widest + 8)
         boxes = (self.boxes[side] for side in SIDES)
@@ -161,7 +167,8 @@ class DimensionRow(QObject):
     def _save(self, side: Side, text: str) -> object:
         unit = self._desk.rules.length_unit
         try:
-            read_readings(text, self.dimension, unit)
+            wanted = read_readings(text, self.dimension, unit)
+            self._ask_for_tool(side, wanted)
         except ShopTrouble as trouble:
             where = "removed part" if side == "removed" else "replacement"
             self._refuse(side, f"✎ On the {where}: {trouble.sentence()}")
@@ -184,34 +191,52 @@ class DimensionRow(QObject):
             *(self._pair_id, self.dimension, side, text, tool, self._desk.rules.length_unit),
         )
 
+    def _ask_for_tool(self, side: Side, wanted: Sequence[Typed]) -> None:
+        """Raise a ShopTrouble where something is typed beside marks, and nobody said with what."""
+        if self._pair is None or self._looked_at or self._chosen_tool(side):
+            return
+        here = self.dimension.name, side
+        of_each = zip(self._pair.typed.get(here, ()), self._pair.marks.get(here, ()), strict=False)
+        marked = [text for text, mark in of_each if mark is not None]
+        _, beside = split_from_marks(wanted, marked)
+        if beside:
+            raise ShopTrouble(
+                f"With what was {beside[0][2]} read?",
+                kept="The readings from marks stay as they are.",
+                do="Choose the instrument in this row, and it is written down.",
+            )
+
     def _chosen_tool(self, side: Side) -> str:
+        if self._looked_at:
+            return ""
         chosen = self._tool.currentData()
         if chosen is None and self._pair is not None:
-            chosen = self._pair.instruments_used.get((self.dimension.name, side))
+            chosen = self._pair.tool_of_typed(self.dimension.name, side)
         return str(chosen or "")
 
     def _take_instrument(self, tool: str | None) -> object:
-        """Let readings that are written already count for the instrument chosen now."""
+        """Let what is typed count for the instrument chosen now, written already or waiting."""
+        self._picked = tool
         pair = self._pair
         for side in SIDES if pair is not None and tool is not None else ():
-            typed = pair.typed.get((self.dimension.name, side)) if pair else None
-            if typed and pair and pair.instruments_used[self.dimension.name, side] != tool:
+            used = pair.tool_of_typed(self.dimension.name, side) if pair else None
+            if pair and used is not None and used != tool:
                 self._write(side, as_field(self._typed(pair, side)), str(tool))
+        for field in self.fields.values() if tool is not None else ():
+            field.save_now()
         return tool
 
     def _show_tools(self, pair: PairView, drawer: Mapping[str, Instrument]) -> None:
         name = self.dimension.name
-        used = [pair.instruments_used[name, s] for s in SIDES if (name, s) in pair.instruments_used]
-        tools = instruments_for(self.dimension, drawer, tuple(used))
-        choices: list[tuple[str | None, str]] = [(tool, tool) for tool in tools]
-        if len(set(used)) > 1:
-            choices.insert(0, (None, " / ".join(used)))
-        written = used[0] if len(set(used)) == 1 else None
-        shown = written or (None if used else self._tool.currentData() or self.dimension.instrument)
-        if choices != self._choices:
-            self._choices = choices
-            self._tool.set_choices(choices)
-        self._tool.show_value(shown)
+        typed = tuple(tool for side in SIDES if (tool := pair.tool_of_typed(name, side)))
+        marks = any((name, side) in pair.marks for side in SIDES)
+        tools = row_tools(self.dimension, drawer, typed, marks=marks, picked=self._picked)
+        if typed:
+            self._picked = tools.shown
+        if tools.choices != self._choices:
+            self._choices = tools.choices
+            self._tool.set_choices(list(tools.choices))
+        self._tool.show_value(tools.shown)
 
     def _show_explanation(self, pair: PairView, one: DimensionComparison) -> None:
         wanted = one.settled_against or one.verdict == "explained"
