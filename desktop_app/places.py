@@ -140,7 +140,7 @@ class Places(QObject):
     def _back_page(self) -> QWidget:
         from desktop_app.returns_watched.screen.its_back_page import ItsBackPage
 
-        page = ItsBackPage(self.desk, self._names())
+        page = ItsBackPage(self.desk, self._names(), lambda: self._kinds)
         page.job_chosen.connect(self.open_job)
         page.waiting.connect(self._show_waiting)
         return page
@@ -148,7 +148,9 @@ class Places(QObject):
     def _monday_page(self) -> QWidget:
         from desktop_app.weekly_report.screen.monday_book_page import MondayBookPage
 
-        return MondayBookPage(self.desk, self._names())
+        page = MondayBookPage(self.desk, self._names(), lambda: self._kinds)
+        page.job_chosen.connect(self.open_job)
+        return page
 
     def _kinds_page(self) -> QWidget:
         from desktop_app.parts_compared.screen.part_kinds_page import PartKindsPage
@@ -170,13 +172,10 @@ class Places(QObject):
         from desktop_app.part_photos.screen.bench_page import PhotoBench
         from desktop_app.part_photos.stored_reading import photos_by_id
         from desktop_app.parts_compared.screen.bench_readings_of_pair import BenchReadingsOfPair
-        from desktop_app.parts_compared.stored_pairs import read_pair
 
         assert self._on_bench is not None
         pair_id, *sides = self._on_bench
-        pair = self.desk.ask(read_pair, pair_id)
-        kind = None if pair is None else self._kinds.get(pair.part_kind)
-        readings = None if kind is None else BenchReadingsOfPair(self.desk, pair_id, kind)
+        readings = BenchReadingsOfPair(self.desk, pair_id, lambda: self._kinds)
         kept = self.desk.ask(photos_by_id, [one for one in sides if one is not None]) or {}
         old, new = (None if one is None else kept.get(one) for one in sides)
         bench = PhotoBench(self.desk, old, new, readings)
@@ -202,6 +201,7 @@ class Places(QObject):
         from desktop_app.repair_jobs.screen.job_page import JobPage
         from desktop_app.repair_jobs.screen.proof_section import ProofSection
         from desktop_app.returns_watched.screen.watch_section import WatchSection
+        from desktop_app.returns_watched.stored_windows import promise_at_hand_over
 
         desk, kinds, names = self.desk, self._kinds, self._names()
         watch = WatchSection(desk, names)
@@ -217,11 +217,8 @@ class Places(QObject):
                 ("Heard", HeardSection(desk, self._read_symptoms, lambda s: names.get(s, s))),
                 ("Found", FoundSection(desk)),
                 ("Old & New", old_and_new),
-                (
-                    "Back On",
-                    BackOnSection(desk, refit),
-                ),
-                ("Proof", ProofSection(desk)),
+                ("Back On", BackOnSection(desk, refit)),
+                ("Proof", ProofSection(desk, self._asked_by_parts)),
                 (
                     "Gone",
                     GoneSection(
@@ -231,6 +228,7 @@ class Places(QObject):
                             for k in desk.ask(pairs_without_origin, job) or ()
                         ],
                         refit,
+                        promise_at_hand_over,
                     ),
                 ),
                 ("Under watch", watch),
@@ -247,6 +245,11 @@ class Places(QObject):
         if self._job_open is not None:  # made anew, for the kinds have changed
             page.open_job(self._job_open)
         return page
+
+    def _asked_by_parts(self, job_id: int) -> Sequence[str]:
+        from desktop_app.parts_compared.stored_proof_asked import proof_asked_by_parts
+
+        return self.desk.ask(proof_asked_by_parts, job_id, self._kinds) or ()
 
     def _maybe_back(self, job_id: int) -> list[tuple[int, str]]:
         from desktop_app.returns_watched.stored_returns import read_returns_of_job
@@ -305,8 +308,19 @@ class Places(QObject):
 
     @Slot(int, object, object)
     def _to_bench(self, pair_id: int, old: int | None, new: int | None) -> None:
-        self._on_bench = (pair_id, old, new)
-        self._window.renew(BENCH)
+        asked, refused = (pair_id, old, new), list[str]()
+        if self._on_bench is not None:
+            page = self._window.page(BENCH)
+            save_everything(page)
+            refused = refused_fields(page)
+        if refused and asked != self._on_bench:
+            self._window.strip.tell(
+                f"“{refused[0]}” on the bench is not accepted. Mend or empty it first; it would "
+                "be lost with other photos."
+            )
+        if not refused:
+            self._on_bench = asked
+            self._window.renew(BENCH)
         self._window.go_to(BENCH)
 
     @Slot()

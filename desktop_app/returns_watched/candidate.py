@@ -17,7 +17,7 @@ from desktop_app.returns_watched.job_facts import (
     spoken,
 )
 from desktop_app.returns_watched.judgement import Chains, Judgement, ReturnJudged
-from desktop_app.returns_watched.window import LONG_WINDOW, MAIN_WINDOW, DecidedBy, Window
+from desktop_app.returns_watched.window import LONG_WINDOW, MAIN_WINDOW, SALE, DecidedBy, Window
 
 Judged = Mapping[tuple[str, str], Judgement]
 _NOBODY: Judged = {}
@@ -33,14 +33,18 @@ class CandidateJson(TypedDict):
     in_window: bool
     decided_by: DecidedBy
     reasons: list[str]
-    window_used: float
+    window_used: float | None
     root: str
     judgement: str | None
 
 
 @dataclass(frozen=True, slots=True)
 class Candidate:
-    """An earlier job and a later one of the same vehicle, how far apart, and what they share."""
+    """An earlier job and a later one of the same vehicle, how far apart, and what they share.
+
+    `window_used` is None where nobody can know it. `chain` holds the jobs from the root to the
+    earlier one; `in_chain` is True where the later one hangs on it already, through judged returns.
+    """
 
     earlier: str
     later: str
@@ -49,18 +53,26 @@ class Candidate:
     in_window: bool
     decided_by: DecidedBy
     reasons: tuple[str, ...]
-    window_used: float
+    window_used: float | None
     root: str
     judgement: Judgement | None = None
+    chain: tuple[str, ...] = ()
+    in_chain: bool = False
 
     @property
     def waits(self) -> bool:
-        """True where nobody has judged it yet."""
-        return self.judgement is None
+        """True where nobody has judged it yet, not even by judging the returns between the two."""
+        return self.judgement is None and not self.in_chain
 
     def why(self) -> str:
         """Return the reasons as a person reads them, one after the other."""
         return "; ".join(map(spoken, self.reasons))
+
+    def used_words(self) -> str:
+        """Return how much of the window is used and what decides, as a person reads it."""
+        if self.window_used is None:
+            return "how much of it is used nobody can say: it ends by distance, odometer unknown"
+        return f"{self.window_used:.0%} of it used; decided by {self.decided_by}"
 
     def as_json(self) -> CandidateJson:
         """Return the fields of the command contract."""
@@ -91,7 +103,7 @@ def candidates(
     over after the later one was opened are left out.
     """
     done = _handed_over(earlier_jobs)
-    chains = _chains(judged, done)
+    chains = chains_of(judged, done)
     found = []
     for earlier in done:
         pair = _pair(earlier, later, window, long_window, judged, chains)
@@ -108,7 +120,7 @@ def other_visits(
     found = []
     for earlier in _handed_over(earlier_jobs):
         if may_return(earlier, later) and not shares_anything(earlier, later):
-            one = _built(earlier, later, earlier.window or window, None, chains)
+            one = met(earlier, later, earlier.window or window, None, chains)
             if one.in_window:
                 found.append(one)
     return found
@@ -129,13 +141,13 @@ def all_candidates(
     by_vehicle: dict[str, list[JobFacts]] = {}
     for job in ordered:
         by_vehicle.setdefault(job.vehicle, []).append(job)
-    chains = _chains(judged, ordered)
+    chains = chains_of(judged, ordered)
     judged_before = _judged_before(judged, ordered)
-    reach = _reach(ordered, window, long_window)
     found: list[Candidate] = []
     for group in by_vehicle.values():
         if len(group) == 1:
             continue
+        reach = _reach(group, window, long_window)
         for earlier, later in _close_pairs(group, reach, judged_before):
             pair = _pair(earlier, later, window, long_window, judged, chains)
             if pair is not None:
@@ -154,32 +166,37 @@ def _pair(
     decided = judged.get((earlier.number, later.number)) if judged else None
     if not may_return(earlier, later) or (decided is None and not shares_anything(earlier, later)):
         return None
-    pair = _built(earlier, later, earlier.window or window, decided, chains)
+    pair = met(earlier, later, earlier.window or window, decided, chains)
     if pair.in_window or decided is not None:
         return pair
     return pair if long_window.in_window(pair.days, pair.distance_miles) else None
 
 
-def _built(
+def met(
     earlier: JobFacts,
     later: JobFacts,
     window: Window,
     decided: Judgement | None,
     chains: Chains,
 ) -> Candidate:
+    """Return a pair as it is listed, whether it lies in a window or not."""
     days, miles = _apart(earlier, later)
-    used = window.share_used(days, miles)
+    by_window = window.in_window(days, miles)
+    sold = earlier.sold_on is not None and later.opened_on > earlier.sold_on
+    chain = chains.chain_of(earlier.number)
     return Candidate(
         earlier=earlier.number,
         later=later.number,
         days=days,
         distance_miles=miles,
-        in_window=used <= 1,
-        decided_by=window.decided_by(days, miles),
+        in_window=by_window and not sold,
+        decided_by=SALE if sold and by_window else window.decided_by(days, miles),
         reasons=reasons(earlier, later),
-        window_used=used,
-        root=chains.root_of(earlier.number),
+        window_used=window.share_used(days, miles),
+        root=chain[0],
         judgement=decided,
+        chain=chain,
+        in_chain=earlier.number in chains.chain_of(later.number)[:-1],
     )
 
 
@@ -197,7 +214,8 @@ def _by_hand_over(job: JobFacts) -> tuple[date, str]:
     return (job.handed_over_on or date.min, job.number)
 
 
-def _chains(judged: Judged, jobs: Iterable[JobFacts]) -> Chains:
+def chains_of(judged: Judged, jobs: Iterable[JobFacts]) -> Chains:
+    """Return the chains of what was judged, by the hand-over of the earlier jobs."""
     order = {job.number: _by_hand_over(job) for job in jobs} if judged else {}
     links = sorted(judged.items(), key=lambda link: order.get(link[0][0], (date.min, link[0][0])))
     return Chains(ReturnJudged(earlier, later, said) for (earlier, later), said in links)
@@ -213,9 +231,9 @@ def _judged_before(judged: Judged, jobs: Iterable[JobFacts]) -> dict[str, list[J
 
 
 def _reach(jobs: Iterable[JobFacts], window: Window, long_window: Window) -> int | None:
-    """Return how many days back any window can reach; None where miles may keep one open."""
+    """Return how many days back any window can reach; None where time alone may never end one."""
     windows = {window, long_window} | {job.window for job in jobs if job.window is not None}
-    if any(one.rule == "both" for one in windows):
+    if any(one.may_stay_open for one in windows):
         return None
     return max(one.days for one in windows)
 

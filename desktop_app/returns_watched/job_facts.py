@@ -18,8 +18,10 @@ class JobFacts:
     `vehicle` is any key that is equal for one vehicle. `symptoms` holds the short plain names of
     symptom groups ("misfire"), `system` an id or nothing, `code_families` the
     family of each code that has one.
-    Odometers are on the vehicle's running scale; None where it cannot say. `window` is the job's
-    own, where it has one. `says_same_as` narrows what the customer says to jobs by number.
+    Odometers are on the vehicle's running scale; None where it cannot say. `positions` are the
+    part kinds with the place on the vehicle where one was replaced. `window` is the job's own,
+    where it has one; `sold_on` is the day after which it ends because the car was sold.
+    `says_same_as` narrows what the customer says to jobs by number.
     """
 
     number: str
@@ -33,9 +35,11 @@ class JobFacts:
     codes: frozenset[str] = frozenset()
     code_families: Mapping[str, str] = field(default_factory=dict, compare=False)
     part_kinds: frozenset[str] = frozenset()
+    positions: frozenset[tuple[str, str]] = frozenset()
     customer_says_same: bool = False
     says_same_as: frozenset[str] = frozenset()
     window: Window | None = None
+    sold_on: date | None = None
     traits: frozenset[tuple[str, str]] = field(init=False, compare=False, repr=False)
 
     def __post_init__(self) -> None:
@@ -70,6 +74,8 @@ def reasons(earlier: JobFacts, later: JobFacts) -> tuple[str, ...]:
     said.extend(f"same code: {code}" for code in sorted(same_codes))
     said.extend(_related(earlier, later, same_codes))
     said.extend(_SAME_KIND + kind for kind in sorted(earlier.part_kinds & later.part_kinds))
+    same_places = {place for _, place in earlier.positions & later.positions if place}
+    said.extend(f"same position: {place}" for place in sorted(same_places))
     if _says_same(earlier, later):
         said.append("customer says it's the same")
     return tuple(said)

@@ -85,6 +85,16 @@ def return_cause(identity: str) -> ReturnCause | None:
     return _CAUSES.get(identity)
 
 
+def counts_against(judgement: Judgement | None, cause_class: str | None) -> bool:
+    """Tell whether a judged return counts against the earlier repair.
+
+    It does where it is a comeback, unless its main cause is not ours: such a return stays in the
+    log and leaves the rate. A cause that nobody named is ours.
+    """
+    cause = return_cause(cause_class or "")
+    return judgement is not None and judgement.is_comeback and (cause is None or cause.ours)
+
+
 @dataclass(frozen=True, slots=True)
 class ReturnJudged:
     """A later job that a person has judged against an earlier one; both by job number."""

@@ -8,7 +8,7 @@ from datetime import date
 
 from desktop_app.repair_jobs.distance import DistanceUnit, distance_in_words, from_miles
 from desktop_app.returns_watched.candidate import Candidate, CandidateJson
-from desktop_app.returns_watched.judgement import Judgement, return_cause
+from desktop_app.returns_watched.judgement import Judgement, counts_against, return_cause
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,13 +55,13 @@ class ReturnRow:
 
     @property
     def is_comeback(self) -> bool:
-        """True where it was judged a comeback and lies in the window."""
-        return self.in_window and self.judgement is not None and self.judgement.is_comeback
+        """True where it was judged a comeback of our making and lies in the window."""
+        return self.in_window and counts_against(self.judgement, self.cause_class)
 
     @property
     def waits(self) -> bool:
-        """True where it lies in the window and nobody has judged it."""
-        return self.in_window and self.judgement is None
+        """True where it lies in the window and nobody has judged it or what lies between."""
+        return self.in_window and self.candidate.waits
 
     @property
     def cause_words(self) -> str:

@@ -39,7 +39,7 @@ class JobCourse:
 
     A visit that waits for judgement is no sighting; `waits` says that there is one. `lost_on` is
     the day from which the car cannot be followed (sold without trace, scrapped). `rate` is its
-    use in miles a day and matters only where time and distance must both end.
+    use in miles a day and matters only where time alone does not end the window.
     """
 
     window: Window
@@ -90,10 +90,12 @@ def _ended_by(course: JobCourse, out: date, seen: Sighting) -> bool:
 
 def _ended_on(course: JobCourse, out: date, day: date) -> bool:
     """True where the window has ended by that day without anyone reading the odometer."""
-    if day <= course.window.last_day(out):
+    last = course.window.last_day(out)
+    if last is not None and day <= last:
         return False
-    if course.window.rule == "first":
+    if not course.window.may_stay_open:
         return True
     read = [(s.on, s.miles) for s in _seen(course, out, day) if s.miles is not None]
     known = max(read) if read else None
-    return day > expected_close(out, course.window, course.rate, known).on
+    close = expected_close(out, course.window, course.rate, known)
+    return close is not None and day > close.on

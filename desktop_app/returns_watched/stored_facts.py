@@ -9,13 +9,13 @@ from typing import Any, cast
 
 from sqlalchemy import Connection, Row, select
 
-from desktop_app.parts_compared.stored import Pair
-from desktop_app.repair_jobs.stored import Job, JobSymptom, TroubleCode, Visit
-from desktop_app.repair_jobs.trouble_code import code_book
+from desktop_app.repair_jobs.stored import Job, Visit
 from desktop_app.returns_watched.job_facts import JobFacts
 from desktop_app.returns_watched.judgement import Judgement
+from desktop_app.returns_watched.stored_details import JobDetails
 from desktop_app.returns_watched.stored_links import LinkKept, read_links
 from desktop_app.returns_watched.stored_readings import Odometers, on_running_scale, read_replaced
+from desktop_app.returns_watched.stored_sales import first_sale, read_sales
 from desktop_app.returns_watched.stored_vehicles import (
     VehicleKept,
     each_row,
@@ -27,6 +27,29 @@ from desktop_app.shop_record.kept_value import kept_day
 
 SymptomNames = Mapping[str, str]
 NO_NAMES: SymptomNames = {}
+
+_VISITS = select(
+    Visit.id,
+    Visit.vehicle_id,
+    Visit.came_at,
+    Visit.left_at,
+    Visit.odometer_in,
+    Visit.odometer_out,
+    Visit.odometer_source,
+)
+_JOBS = select(
+    Job.id,
+    Job.number,
+    Job.visit_id,
+    Job.concern,
+    Job.says_same,
+    Job.system,
+    Job.left_at,
+    Job.odometer_out,
+    Job.window_days,
+    Job.window_miles,
+    Job.window_rule,
+).join(Visit, Visit.id == Job.visit_id)
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,9 +82,9 @@ class Near:
     def holds(self, job: Row[Any]) -> bool:
         """Tell whether a job can be the earlier one, or a later one itself.
 
-        Where days and miles must both end, the miles may keep a window open for ever.
+        Where days and miles must both end, or no days are given, it may stay open for ever.
         """
-        if job.left_at is None or job.window_rule == "both":
+        if job.left_at is None or job.window_rule == "both" or job.window_days == 0:
             return True
         days: int = max(self.reach, job.window_days)
         return (self.day - kept_day(job.left_at)).days <= days
@@ -87,77 +110,35 @@ def read_facts(
     jobs = [row for row in _jobs(connection, ids) if row.visit_id in visits]
     replaced = read_replaced(connection, vehicles, until)
     odometers = on_running_scale(visits, jobs, vehicles, replaced, until)
+    sales: dict[str, list[date]] = {}
+    for vehicle_id, day in read_sales(connection, ids, until):
+        sales.setdefault(vehicles[vehicle_id].key, []).append(day)
     all_ids = None if ids is None else [row.id for row in jobs]
     judged, links = read_links(connection, {row.id: row.number for row in jobs}, all_ids)
     if near is not None:
         tied = {number for pair in links for number in pair}
         jobs = [row for row in jobs if row.number in tied or near.holds(row)]
     job_ids = None if all_ids is None else [row.id for row in jobs]
-    details = _Details(connection, job_ids, names)
+    details = JobDetails(connection, job_ids, names)
     facts, said = [], {}
     for row in jobs:
         visit = visits[row.visit_id]
         vehicle = vehicles[visit.vehicle_id]
-        facts.append(_facts(row, visit, vehicle, odometers, details, until))
+        facts.append(_facts(row, visit, vehicle, odometers, details, sales, until))
         said[row.number] = JobSaid(row.id, vehicle.words, row.concern)
     return Facts(tuple(facts), said, judged, links, odometers)
-
-
-class _Details:
-    """Symptoms, codes and part kinds of jobs, by job id."""
-
-    def __init__(
-        self, connection: Connection, job_ids: Sequence[int] | None, names: SymptomNames
-    ) -> None:
-        symptoms = select(JobSymptom.job_id, JobSymptom.symptom)
-        codes = select(TroubleCode.job_id, TroubleCode.code).where(TroubleCode.stage == "found")
-        kinds = select(Pair.job_id, Pair.part_kind)
-        self.symptoms = _by_job(each_row(connection, symptoms, JobSymptom.job_id, job_ids), names)
-        self.codes = _by_job(each_row(connection, codes, TroubleCode.job_id, job_ids))
-        self.kinds = _by_job(each_row(connection, kinds, Pair.job_id, job_ids))
-        book = code_book()
-        seen = {code for some in self.codes.values() for code in some}
-        self.families = {code: name for code in seen if (name := book.family(code))}
-
-
-def _by_job(rows: Any, names: SymptomNames = NO_NAMES) -> dict[int, set[str]]:
-    found: dict[int, set[str]] = {}
-    for job_id, word in rows:
-        found.setdefault(job_id, set()).add(names.get(word, word))
-    return found
 
 
 def _visits(
     connection: Connection, vehicle_ids: Collection[int] | None, until: date | None
 ) -> dict[int, Row[Any]]:
-    wanted = select(
-        Visit.id,
-        Visit.vehicle_id,
-        Visit.came_at,
-        Visit.left_at,
-        Visit.odometer_in,
-        Visit.odometer_out,
-    )
-    rows = each_row(connection, wanted, Visit.vehicle_id, vehicle_ids)
+    rows = each_row(connection, _VISITS, Visit.vehicle_id, vehicle_ids)
     kept = [row for row in rows if until is None or kept_day(row.came_at) <= until]
     return {row.id: row for row in sorted(kept, key=lambda row: (row.came_at, row.id))}
 
 
 def _jobs(connection: Connection, vehicle_ids: Collection[int] | None) -> list[Row[Any]]:
-    wanted = select(
-        Job.id,
-        Job.number,
-        Job.visit_id,
-        Job.concern,
-        Job.says_same,
-        Job.system,
-        Job.left_at,
-        Job.odometer_out,
-        Job.window_days,
-        Job.window_miles,
-        Job.window_rule,
-    ).join(Visit, Visit.id == Job.visit_id)
-    rows = each_row(connection, wanted, Visit.vehicle_id, vehicle_ids)
+    rows = each_row(connection, _JOBS, Visit.vehicle_id, vehicle_ids)
     return sorted(rows, key=lambda row: cast(int, row.id))
 
 
@@ -166,24 +147,22 @@ def _facts(
     visit: Row[Any],
     vehicle: VehicleKept,
     odometers: Odometers,
-    details: _Details,
+    details: JobDetails,
+    sales: Mapping[str, Sequence[date]],
     until: date | None,
 ) -> JobFacts:
     left = None if job.left_at is None else kept_day(job.left_at)
-    codes = frozenset(details.codes.get(job.id, ()))
-    families = details.families
+    handed = None if left is None or (until is not None and left > until) else left
     return JobFacts(
         number=job.number,
         vehicle=vehicle.key,
         opened_on=kept_day(visit.came_at),
-        handed_over_on=None if left is None or (until is not None and left > until) else left,
+        handed_over_on=handed,
         odometer_in=odometers.on_coming(visit),
         odometer_out=odometers.on_leaving(job, visit),
-        symptoms=frozenset(details.symptoms.get(job.id, ())),
         system=job.system,
-        codes=codes,
-        code_families={code: families[code] for code in codes if code in families},
-        part_kinds=frozenset(details.kinds.get(job.id, ())),
+        **details.of(job.id),
         customer_says_same=bool(job.says_same),
         window=Window(job.window_days, job.window_miles, cast(EndsBy, job.window_rule)),
+        sold_on=first_sale(sales.get(vehicle.key, ()), handed),
     )

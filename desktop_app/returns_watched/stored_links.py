@@ -2,24 +2,31 @@
 
 from __future__ import annotations
 
+import json
+import math
 from collections.abc import Collection, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Any
 
 from sqlalchemy import Connection, select
 
 from desktop_app.repair_jobs.stored import Job, Visit
-from desktop_app.returns_watched.judgement import Judgement
+from desktop_app.returns_watched.change_promised import ChangePromised
+from desktop_app.returns_watched.judgement import Judgement, return_cause
+from desktop_app.returns_watched.return_cost import AMOUNTS, CostWritten
 from desktop_app.returns_watched.stored import ReturnLink
 from desktop_app.returns_watched.stored_vehicles import each_row
-from desktop_app.shop_record.kept_value import damaged
+from desktop_app.shop_record.kept_value import damaged, kept_day
 
 Pair = tuple[str, str]
 
 
 @dataclass(frozen=True, slots=True)
 class LinkKept:
-    """What is kept about a pair of jobs beside the judgement; money in cents."""
+    """What is kept about a pair of jobs beside the judgement; money in cents.
+
+    `cost` holds all that was written about the cost, `cost_cents` (not split) among it.
+    """
 
     why: str = ""
     cause_class: str | None = None
@@ -28,6 +35,13 @@ class LinkKept:
     judged_at: str | None = None
     change_promised: str = ""
     same_vehicle: bool = True
+    also: tuple[Judgement, ...] = ()
+    helping: tuple[str, ...] = ()
+    evidence: str = ""
+    first_view: str = ""
+    second_look: str = ""
+    cost: CostWritten = field(default_factory=CostWritten)
+    change: ChangePromised = field(default_factory=ChangePromised)
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,25 +63,74 @@ def read_links(
         if row.earlier_job_id not in numbers or row.later_job_id not in numbers:
             continue
         pair = (numbers[row.earlier_job_id], numbers[row.later_job_id])
-        links[pair] = LinkKept(
-            row.why,
-            row.cause_class,
-            row.cost_cents,
-            row.judged_by,
-            row.judged_at,
-            row.change_promised,
-            bool(row.same_vehicle),
-        )
+        links[pair] = link_kept(row)
         if row.judgement is not None:
-            judged[pair] = _judgement(row.judgement)
+            judged[pair] = kept_judgement(row.judgement)
     return judged, links
 
 
-def _judgement(kept: str) -> Judgement:
+def link_kept(row: Any) -> LinkKept:
+    """Return what a row of return_link holds; a ShopDamaged where it cannot be read."""
+    return LinkKept(
+        row.why,
+        row.cause_class,
+        row.cost_cents,
+        row.judged_by,
+        row.judged_at,
+        row.change_promised,
+        bool(row.same_vehicle),
+        also=tuple(kept_judgement(one) for one in _listed(row.also)),
+        helping=tuple(_cause(one) for one in _listed(row.helping_causes)),
+        evidence=row.evidence or "",
+        first_view=row.first_view or "",
+        second_look=row.second_look or "",
+        cost=CostWritten(_hours(row.unbilled_hours), **{n: getattr(row, n) for n in AMOUNTS}),
+        change=kept_change(row),
+    )
+
+
+def kept_judgement(kept: str) -> Judgement:
+    """Return a kept judgement; a ShopDamaged where it is none of the eight."""
     try:
         return Judgement(kept)
     except ValueError as error:
         raise damaged(kept, "a judgement") from error
+
+
+def kept_change(row: Any) -> ChangePromised:
+    """Return the change that a row of return_link promises."""
+    return ChangePromised(
+        row.change_promised,
+        row.change_by or "",
+        *(
+            None if kept is None else kept_day(kept)
+            for kept in (row.change_due, row.change_done_on, row.change_check_on)
+        ),
+    )
+
+
+def _listed(kept: str | None) -> list[Any]:
+    if kept is None:
+        return []
+    try:
+        found = json.loads(kept)
+    except ValueError as error:
+        raise damaged(kept, "a list") from error
+    if not isinstance(found, list):
+        raise damaged(kept, "a list")
+    return found
+
+
+def _cause(kept: Any) -> str:
+    if return_cause(str(kept)) is None:
+        raise damaged(kept, "a cause of a return")
+    return str(kept)
+
+
+def _hours(kept: float | None) -> float | None:
+    if kept is not None and not (math.isfinite(kept) and kept >= 0):
+        raise damaged(kept, "a number of hours")
+    return kept
 
 
 def link_between(connection: Connection, earlier_job: int, later_job: int) -> Any:

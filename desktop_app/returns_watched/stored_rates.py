@@ -12,12 +12,14 @@ from desktop_app.parts_compared.stored import Pair
 from desktop_app.repair_jobs.stored import Job, JobSymptom, Person, Visit
 from desktop_app.returns_watched.honest_numbers.counted_jobs import NEVER, CountedJobs
 from desktop_app.returns_watched.honest_numbers.group_rates import NOT_SAID, By
-from desktop_app.returns_watched.stored_facts import NO_NAMES, SymptomNames, read_facts
-from desktop_app.returns_watched.stored_returns import read_promise, read_returns_of_vehicle
+from desktop_app.returns_watched.stored_facts import NO_NAMES, SymptomNames
+from desktop_app.returns_watched.stored_many import read_many
+from desktop_app.returns_watched.stored_returns import read_promise
 from desktop_app.returns_watched.stored_vehicles import each_row
 from desktop_app.shop_record.kept_value import kept_day
 
 BLANK = " \t\r\n"
+NO_LAST_DAY = 1_000_000  # a window without a limit in time is never over by its days
 
 
 def read_counted_jobs(
@@ -40,11 +42,11 @@ def read_counted_jobs(
     rows = _jobs(connection, since, last)
     wanted = None if since is None and last == today else [row.id for row in rows]
     kinds = _words_by_job(connection, Pair.part_kind, wanted)
-    back, waits = _first_visits(connection, rows, today, wanted is None, since, names)
+    back, waits = _first_visits(connection, rows, today, wanted is None, names)
     left = [kept_day(row.left_at) for row in rows]
     return CountedJobs(
         days_gone=np.array([(today - day).days for day in left], dtype=np.int64),
-        window_days=np.array([row.window_days for row in rows], dtype=np.int64),
+        window_days=np.array([row.window_days or NO_LAST_DAY for row in rows], dtype=np.int64),
         back_after=np.array([back.get(row.id, NEVER) for row in rows], dtype=np.int64),
         waits_after=np.array([waits.get(row.id, NEVER) for row in rows], dtype=np.int64),
         part_kinds=tuple(kinds.get(row.id, ()) for row in rows),
@@ -74,21 +76,20 @@ def _first_visits(
     rows: Sequence[Row[Any]],
     today: date,
     every: bool,
-    since: date | None,
     names: SymptomNames,
 ) -> tuple[dict[int, int], dict[int, int]]:
     """Return by job the days to its first comeback, and to its first visit that nobody judged."""
+    import numpy as np
+
     vehicles = None if every else {row.vehicle_id for row in rows}
-    near = None if since is None else read_promise(connection).near(since)
-    facts = read_facts(connection, vehicles, until=today, near=near, names=names)
-    back: dict[int, int] = {}
-    waits: dict[int, int] = {}
-    for met in read_returns_of_vehicle(connection, facts):
-        if met.is_comeback or met.waits:
-            first = back if met.is_comeback else waits
-            days = met.candidate.days
-            first[met.earlier_id] = min(days, first.get(met.earlier_id, days))
-    return back, waits
+    found = read_many(connection, vehicles, today, read_promise(connection).long, names)
+    firsts = []
+    for marks in (found.came_back, found.waits):
+        some = found.only(marks & found.pairs.in_window).pairs
+        order = np.argsort(-some.days, kind="stable")  # the soonest comes last, and stays
+        jobs = found.columns.job_ids[some.earlier[order]].tolist()
+        firsts.append(dict(zip(jobs, some.days[order].tolist(), strict=True)))
+    return firsts[0], firsts[1]
 
 
 def _groups(

@@ -12,7 +12,9 @@ from sqlalchemy import Connection, Row, select
 from desktop_app.repair_jobs.odometer import (
     OdometerReading,
     OdometerReplaced,
+    ReadingSource,
     RunningMiles,
+    reading_source,
     running_miles,
 )
 from desktop_app.repair_jobs.stored import VehicleEvent
@@ -22,6 +24,12 @@ from desktop_app.shop_record.kept_value import kept_day
 # Of several readings at one moment the one at the door is the first.
 _CAME, _JOB_LEFT, _VISIT_LEFT = range(3)
 _Source = tuple[int, int]
+_REPLACED = select(
+    VehicleEvent.vehicle_id,
+    VehicleEvent.happened_on,
+    VehicleEvent.reading_before,
+    VehicleEvent.reading_after,
+).where(VehicleEvent.kind == "odometer replaced")
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,14 +69,8 @@ def read_replaced(
     connection: Connection, vehicles: Mapping[int, VehicleKept], until: date | None
 ) -> dict[str, list[OdometerReplaced]]:
     """Read by vehicle key when odometers were replaced, up to a day."""
-    wanted = select(
-        VehicleEvent.vehicle_id,
-        VehicleEvent.happened_on,
-        VehicleEvent.reading_before,
-        VehicleEvent.reading_after,
-    ).where(VehicleEvent.kind == "odometer replaced")
     found: dict[str, list[OdometerReplaced]] = {}
-    for row in each_row(connection, wanted, VehicleEvent.vehicle_id, vehicles):
+    for row in each_row(connection, _REPLACED, VehicleEvent.vehicle_id, vehicles):
         on = kept_day(row.happened_on)
         if until is None or on <= until:
             vehicle = vehicles[row.vehicle_id]
@@ -87,15 +89,22 @@ def on_running_scale(
     """Put every reading up to a day on its vehicle's running scale."""
     taken: dict[str, list[tuple[str, _Source, OdometerReading]]] = {}
 
-    def take(source: _Source, vehicle_id: int, at: str | None, value: int | None) -> None:
+    def take(
+        source: _Source,
+        vehicle_id: int,
+        at: str | None,
+        value: int | None,
+        how: ReadingSource = "read",
+    ) -> None:
         if at is None or value is None or (until is not None and kept_day(at) > until):
             return
         vehicle = vehicles[vehicle_id]
-        reading = OdometerReading(kept_day(at), value, vehicle.unit)
+        reading = OdometerReading(kept_day(at), value, vehicle.unit, how)
         taken.setdefault(vehicle.key, []).append((at, source, reading))
 
     for visit in visits.values():
-        take((_CAME, visit.id), visit.vehicle_id, visit.came_at, visit.odometer_in)
+        how = reading_source(visit.odometer_source)
+        take((_CAME, visit.id), visit.vehicle_id, visit.came_at, visit.odometer_in, how)
         take((_VISIT_LEFT, visit.id), visit.vehicle_id, visit.left_at, visit.odometer_out)
     for job in jobs:
         vehicle_id = visits[job.visit_id].vehicle_id

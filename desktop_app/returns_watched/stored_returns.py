@@ -8,7 +8,6 @@ from datetime import date, timedelta
 
 from sqlalchemy import Connection, func, or_, select
 
-from desktop_app.repair_jobs.odometer import miles_per_day
 from desktop_app.repair_jobs.stored import Job, Visit
 from desktop_app.returns_watched.candidate import Candidate, all_candidates, candidates
 from desktop_app.returns_watched.returns_list import ReturnRow
@@ -20,6 +19,9 @@ from desktop_app.returns_watched.stored_facts import (
     read_facts,
 )
 from desktop_app.returns_watched.stored_links import LinkKept
+from desktop_app.returns_watched.stored_many import FEW_VEHICLES, read_many
+from desktop_app.returns_watched.stored_many_rows import written_out
+from desktop_app.returns_watched.use_of_vehicles import read_driven
 from desktop_app.returns_watched.watching import WatchedJob, WatchSaid, watched, what_ends_first
 from desktop_app.returns_watched.window import Window
 from desktop_app.shop_record.house_rules import HouseRules, read_rules
@@ -54,18 +56,38 @@ def read_returns(
 ) -> tuple[ReturnRow, ...]:
     """Return every candidate or judged pair whose later job was opened from `since` to `until`.
 
-    Without `since` and `until` the whole record is read; with them only the vehicles that came.
+    They stand in the order in which the later jobs were opened. Without `since` and `until` the
+    whole record is read; with them only the vehicles that came.
     """
     vehicles = None if since is None and until is None else _came(connection, since, until)
     promise = read_promise(connection)
-    near = None if since is None else promise.near(since)
-    facts = read_facts(connection, vehicles, near=near, names=names)
-    rows = _rows(facts, _all(promise, facts))
-    return tuple(
+    if vehicles is None or len(vehicles) > FEW_VEHICLES:
+        rows = _of_many(connection, promise, vehicles, (since, until), names)
+    else:
+        near = None if since is None else promise.near(since)
+        facts = read_facts(connection, vehicles, near=near, names=names)
+        rows = _rows(facts, _all(promise, facts))
+    kept = (
         row
         for row in rows
         if (since is None or row.came_on >= since) and (until is None or row.came_on <= until)
     )
+    return tuple(sorted(kept, key=lambda row: (row.came_on, row.later, row.left_on, row.earlier)))
+
+
+def _of_many(
+    connection: Connection,
+    promise: Promise,
+    vehicles: Collection[int] | None,
+    period: tuple[date | None, date | None],
+    names: SymptomNames,
+) -> tuple[ReturnRow, ...]:
+    since, until = period
+    found = read_many(connection, vehicles, None, promise.long, names)
+    opened = found.columns.jobs.opened[found.pairs.later]
+    inside = opened >= (date.min if since is None else since).toordinal()
+    inside &= opened <= (date.max if until is None else until).toordinal()
+    return _rows(*written_out(connection, found.only(inside), promise.main, names))
 
 
 def read_returns_of_job(
@@ -117,24 +139,32 @@ def read_watch(connection: Connection, today: date) -> tuple[WatchedJob, ...]:
     met = _all(promise, facts)
     back = {c.earlier for c in met if c.in_window and c.judgement and c.judgement.is_comeback}
     waits = {c.earlier for c in met if c.in_window and c.judgement is None}
-    rates: dict[str, float | None] = {}
+    driven = read_driven(facts.odometers)
+    last_seen = _last_seen(facts)
     found = []
     for job in facts.jobs:
         said = facts.said[job.number]
         if said.id not in wanted:
             continue
         placed = facts.odometers.readings.get(job.vehicle, ())
-        if job.vehicle not in rates:
-            replaced = facts.odometers.replaced.get(job.vehicle, ())
-            rates[job.vehicle] = miles_per_day([p.reading for p in placed], replaced)
+        seen = last_seen[job.vehicle]
         words = WatchSaid(
-            said.id, said.vehicle, said.concern, job.number in back, job.number in waits
+            *(said.id, said.vehicle, said.concern, job.number in back, job.number in waits),
+            seen if job.handed_over_on and seen > job.handed_over_on else None,
         )
         readings = [(p.reading.on, p.place) for p in placed]
-        one = watched(job, words, readings, rates[job.vehicle], today)
+        one = watched(job, words, readings, driven(job.vehicle), today)
         if one is not None:
             found.append(one)
     return what_ends_first(found)
+
+
+def _last_seen(facts: Facts) -> dict[str, date]:
+    """Return by vehicle the day of its last visit."""
+    seen: dict[str, date] = {}
+    for job in facts.jobs:
+        seen[job.vehicle] = max(job.opened_on, seen.get(job.vehicle, job.opened_on))
+    return seen
 
 
 def _main(rules: HouseRules) -> Window:
@@ -158,7 +188,10 @@ def _perhaps_open(connection: Connection, today: date) -> dict[int, int]:
     wanted = (
         select(Job.id, Visit.vehicle_id)
         .join(Visit, Visit.id == Job.visit_id)
-        .where(Job.left_at.is_not(None), or_(Job.left_at >= start, Job.window_rule == "both"))
+        .where(
+            Job.left_at.is_not(None),
+            or_(Job.left_at >= start, Job.window_rule == "both", Job.window_days == 0),
+        )
         .where(Job.left_at < (today + timedelta(days=1)).isoformat())
     )
     return {row.id: row.vehicle_id for row in connection.execute(wanted)}

@@ -10,6 +10,7 @@ from sqlalchemy import Connection, exists, func, select
 from desktop_app.parts_compared.stored import Pair
 from desktop_app.repair_jobs.odometer import miles_per_day
 from desktop_app.repair_jobs.stored import Job, JobCheck, TroubleCode, VehicleEvent, Visit
+from desktop_app.returns_watched.kind_windows import promise_words
 from desktop_app.returns_watched.returns_list import ReturnRow
 from desktop_app.returns_watched.standing import JobCourse, Standing, stands
 from desktop_app.returns_watched.stored_facts import NO_NAMES, SymptomNames, read_facts
@@ -21,11 +22,15 @@ from desktop_app.shop_record.kept_value import kept_day
 
 @dataclass(frozen=True, slots=True)
 class JobStanding:
-    """Where a job stands; the returns it may be (`of`) and those that came of it (`came_of_it`)."""
+    """Where a job stands; the returns it may be (`of`) and those that came of it (`came_of_it`).
+
+    `promise` says whose its window is, once it was handed over.
+    """
 
     standing: Standing
     of: tuple[ReturnRow, ...]
     came_of_it: tuple[ReturnRow, ...]
+    promise: str = ""
 
 
 def read_standing(
@@ -33,7 +38,10 @@ def read_standing(
 ) -> JobStanding:
     """Read one job's standing; the cost is that of one vehicle's jobs."""
     row = connection.execute(
-        select(Job.number, Job.correction, Visit.vehicle_id, *_touched())
+        select(
+            *(Job.number, Job.correction, Job.window_from, Job.window_months),
+            *(Visit.vehicle_id, *_touched()),
+        )
         .join(Visit, Visit.id == Job.visit_id)
         .where(Job.id == job_id)
     ).one()
@@ -59,7 +67,8 @@ def read_standing(
         rate=miles_per_day([p.reading for p in placed], replaced),
     )
     of = tuple(r for r in rows if r.later_id == job_id)
-    return JobStanding(stands(course, today), of, tuple(own))
+    promise = "" if out is None else promise_words(row.window_from, row.window_months)
+    return JobStanding(stands(course, today), of, tuple(own), promise)
 
 
 def _touched() -> tuple[object, ...]:

@@ -7,6 +7,7 @@ from datetime import date
 from desktop_app.repair_jobs.distance import DistanceUnit, distance_in_words, from_miles
 from desktop_app.repair_jobs.odometer_questions import day_in_words
 from desktop_app.returns_watched.watching import WatchedJob
+from desktop_app.returns_watched.window import Window
 
 
 def days_in_words(days: int) -> str:
@@ -17,6 +18,18 @@ def days_in_words(days: int) -> str:
 def miles_in_words(miles: float | None, unit: DistanceUnit) -> str:
     """Return a distance in the shop's unit, or that nobody knows it."""
     return "not known" if miles is None else distance_in_words(from_miles(miles, unit), unit)
+
+
+def window_in_words(window: Window, unit: DistanceUnit) -> str:
+    """Return a window as a person says it: "90 days or 3,000 mi, whichever ends first"."""
+    limits = [days_in_words(window.days)] if window.days else []
+    if window.miles:
+        limits.append(miles_in_words(window.miles, unit))
+    if len(limits) == 1:
+        return limits[0]
+    if window.rule == "first":
+        return f"{' or '.join(limits)}, whichever ends first"
+    return f"{' and '.join(limits)}, until both have ended"
 
 
 def state_of(job: WatchedJob) -> str:
@@ -43,11 +56,15 @@ def _gone(job: WatchedJob, unit: DistanceUnit) -> str:
 
 
 def _left(job: WatchedJob, unit: DistanceUnit, today: date) -> str:
-    left = f"{days_in_words(max(job.days_left, 0))} left"
+    left = [] if job.days_left is None else [f"{days_in_words(max(job.days_left, 0))} left"]
     if job.miles_left is not None:
-        left += f", {miles_in_words(job.miles_left, unit)} by that reading"
+        far = miles_in_words(job.miles_left, unit)
+        left.append(f"{far} by that reading" if left else f"{far} left by that reading")
+    said = f"{', '.join(left)}. " if left else ""
+    if job.expected_close is None:
+        return f"{said}It ends by distance alone; nobody can say when."
     by = "time" if job.expected_close_by == "time" else "distance"
     verb = (
         "Expected to end" if job.expected_close >= today else "By its usual use it would have ended"
     )
-    return f"{left}. {verb} {day_in_words(job.expected_close)}, by {by}."
+    return f"{said}{verb} {day_in_words(job.expected_close)}, by {by}."

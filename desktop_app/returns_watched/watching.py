@@ -8,9 +8,11 @@ from datetime import date
 from typing import Literal, TypedDict
 
 from desktop_app.repair_jobs.odometer import RunningMiles, miles_between
+from desktop_app.repair_jobs.rate_of_use import RateOfUse
 from desktop_app.returns_watched.job_facts import JobFacts
 from desktop_app.returns_watched.standing import JobCourse, Sighting, window_is_open
-from desktop_app.returns_watched.window import MAIN_WINDOW, Window, expected_close
+from desktop_app.returns_watched.watch_end import ProbableEnd, probable_end
+from desktop_app.returns_watched.window import MAIN_WINDOW, Window
 
 Readings = Sequence[tuple[date, RunningMiles | None]]
 
@@ -20,10 +22,10 @@ class WatchJson(TypedDict):
 
     job: str
     vehicle: str
-    days_left: int
+    days_left: int | None
     miles_left: float | None
-    expected_close: str
-    expected_close_by: Literal["time", "distance"]
+    expected_close: str | None
+    expected_close_by: Literal["time", "distance"] | None
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,7 +33,11 @@ class WatchedJob:
     """A job whose window is open today.
 
     `miles_gone` is what the last trusted reading since the hand-over says, read on `read_on`; None
-    where the odometer cannot say. `came_back` is True where a comeback was judged already.
+    where the odometer cannot say. `days_left` and `miles_left` are None where the window has no
+    such limit, `ends` where nobody can say when it ends. `use` is how much the vehicle is driven,
+    `known` the last trusted reading that distance is reckoned from (its day, the miles since the
+    hand-over), None where the distance cannot be followed. `came_back` is True where a comeback was
+    judged already, `seen_on` the last visit of the car since.
     """
 
     job_id: int
@@ -43,17 +49,41 @@ class WatchedJob:
     days_gone: int
     miles_gone: float | None
     read_on: date | None
-    days_left: int
+    days_left: int | None
     miles_left: float | None
-    expected_close: date
-    expected_close_by: Literal["time", "distance"]
+    ends: ProbableEnd | None
+    use: RateOfUse | None = None
+    known: tuple[date, float] | None = None
     came_back: bool = False
     waits: bool = False
+    seen_on: date | None = None
+
+    @property
+    def expected_close(self) -> date | None:
+        """The day on which it will probably end; None where nobody can say."""
+        return None if self.ends is None else self.ends.on
+
+    @property
+    def expected_close_by(self) -> Literal["time", "distance"] | None:
+        """What will probably end it."""
+        return None if self.ends is None else self.ends.by
+
+    @property
+    def counts_by_distance(self) -> bool:
+        """True where miles are promised and can be followed."""
+        return bool(self.window.miles) and self.known is not None
+
+    def miles_expected(self, today: date) -> float | None:
+        """Return how far it will have gone today, reckoned from `known`; None if unknown."""
+        if self.known is None or self.use is None:
+            return None
+        on, miles = self.known
+        return miles + self.use.miles_a_day * (today - on).days
 
     @property
     def share_used(self) -> float:
         """How much of the window is used, 0 to 1, by what is known."""
-        return self.window.share_used(self.days_gone, self.miles_gone)
+        return self.window.share_used(self.days_gone, self.miles_gone) or 0.0
 
     def as_json(self) -> WatchJson:
         """Return the fields of the command contract."""
@@ -62,7 +92,7 @@ class WatchedJob:
             "vehicle": self.vehicle,
             "days_left": self.days_left,
             "miles_left": self.miles_left,
-            "expected_close": self.expected_close.isoformat(),
+            "expected_close": None if (end := self.expected_close) is None else end.isoformat(),
             "expected_close_by": self.expected_close_by,
         }
 
@@ -76,29 +106,44 @@ class WatchSaid:
     concern: str
     came_back: bool = False
     waits: bool = False
+    seen_on: date | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Driven:
+    """How much a vehicle is driven.
+
+    `rate` is what its own readings say alone, in miles a day, None where they are too few; `use` is
+    the same drawn towards the shop's other cars, with its bounds.
+    """
+
+    rate: float | None
+    use: RateOfUse
 
 
 def watched(
-    job: JobFacts, said: WatchSaid, readings: Readings, rate: float | None, today: date
+    job: JobFacts, said: WatchSaid, readings: Readings, driven: Driven, today: date
 ) -> WatchedJob | None:
     """Return the job as it is watched today, or None where its window is not open.
 
-    `readings` are those of its vehicle until today, on the running scale; `rate` is the vehicle's
-    use in miles a day.
+    `readings` are those of its vehicle until today, on the running scale.
     """
     out = job.handed_over_on
-    if out is None:
+    if out is None or (job.sold_on is not None and job.sold_on < today):
         return None
     window = job.window or MAIN_WINDOW
     sightings = tuple(sightings_since(job, out, readings))
-    course = JobCourse(window, handed_over_on=out, sightings=sightings, rate=rate)
+    course = JobCourse(window, handed_over_on=out, sightings=sightings, rate=driven.rate)
     if not window_is_open(course, today):
         return None
     known = max(((s.on, s.miles) for s in sightings if s.miles is not None), default=None)
     if known is None and job.odometer_out is not None:
         known = (out, 0.0)
     gone = None if known is None or _unread_since(readings, known[0]) else known[1]
-    close = expected_close(out, window, rate, known)
+    followed = None if _lost(job, readings) else known
+    # Where both must end and its own readings don't say how much it is driven, time alone decides.
+    guessed = window.rule == "both" and driven.rate is None
+    ends = probable_end(out, window, None if guessed else driven.use, followed)
     return WatchedJob(
         job_id=said.job_id,
         job=job.number,
@@ -111,16 +156,30 @@ def watched(
         read_on=None if gone is None or known is None else known[0],
         days_left=window.days_left(out, today),
         miles_left=window.miles_left(gone),
-        expected_close=close.on,
-        expected_close_by=close.by,
+        ends=_before_the_sale(ends, job.sold_on),
+        use=driven.use,
+        known=followed,
         came_back=said.came_back,
         waits=said.waits,
+        seen_on=said.seen_on,
     )
 
 
 def what_ends_first(jobs: Iterable[WatchedJob]) -> tuple[WatchedJob, ...]:
     """Return the jobs in the order in which their windows will probably end."""
-    return tuple(sorted(jobs, key=lambda job: (job.expected_close, job.days_left, job.job)))
+
+    def place(job: WatchedJob) -> tuple[date, float, str]:
+        left = float("inf") if job.days_left is None else job.days_left
+        return (job.expected_close or date.max, left, job.job)
+
+    return tuple(sorted(jobs, key=place))
+
+
+def _before_the_sale(ends: ProbableEnd | None, sold_on: date | None) -> ProbableEnd | None:
+    """Close the window on the day of a sale that ends it, where it would end later."""
+    if ends is None:
+        return None if sold_on is None else ProbableEnd(sold_on, sold_on, sold_on, "time")
+    return ends.not_after(sold_on)
 
 
 def sightings_since(job: JobFacts, out: date, readings: Readings) -> Iterable[Sighting]:
@@ -135,3 +194,11 @@ def sightings_since(job: JobFacts, out: date, readings: Readings) -> Iterable[Si
 def _unread_since(readings: Readings, known_on: date) -> bool:
     """Tell whether the odometer was replaced, or gave no sense, after the last trusted reading."""
     return any(on > known_on for on, _ in readings)
+
+
+def _lost(job: JobFacts, readings: Readings) -> bool:
+    """Tell whether the odometer was replaced since, so that no reading can be held against it."""
+    out, left_with = job.handed_over_on, job.odometer_out
+    if out is None or left_with is None:
+        return True
+    return any(place.leg != left_with.leg for on, place in readings if place and on >= out)

@@ -41,6 +41,11 @@ class HouseRules:
         "“first”: the window ends with whichever ends first; “both”: when both have ended.",
         allowed=("first", "both"),
     )
+    sale_ends_window: str = _rule(
+        "no",
+        "“yes”: the window of a job ends when the vehicle is sold; “no”: it goes with the vehicle.",
+        allowed=("no", "yes"),
+    )
     early_days: int = _rule(30, "The early window in days.", bounds=(1, 3650))
     early_miles: int = _rule(1000, "The early window in miles.", bounds=(1, 200_000))
     long_days: int = _rule(365, "The long window in days.", bounds=(1, 3650))
@@ -53,6 +58,11 @@ class HouseRules:
     )
     hour_cost_cents: int = _rule(
         6000, "What an hour of work costs the shop, for the cost of a return.", bounds=(0, 100_000)
+    )
+    names_in_book: str = _rule(
+        "no",
+        "“yes”: the weekly book's sheet People says names (the owner's copy); “no”: it says A, B.",
+        allowed=("no", "yes"),
     )
     currency: str = _rule("$", "The sign before an amount of money.")
     paper: str = _rule("A4", "The paper of printed sheets.", allowed=("A4", "Letter"))

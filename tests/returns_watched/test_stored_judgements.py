@@ -8,7 +8,7 @@ import pytest
 from sqlalchemy import select
 
 from desktop_app.repair_jobs.stored import Job
-from desktop_app.returns_watched import actions
+from desktop_app.returns_watched import actions, window_actions
 from desktop_app.returns_watched.judgement import Judgement
 from desktop_app.returns_watched.stored import ReturnLink
 from desktop_app.returns_watched.stored_returns import read_returns_of_job
@@ -128,7 +128,7 @@ def test_what_cannot_be_is_refused_and_nothing_is_kept(
 
 def test_a_window_can_be_changed_until_the_car_leaves(shop: ShopRecord) -> None:
     on_bench = job(shop, vehicle(shop), "J-1", "2026-11-10")
-    actions.change_window(shop, on_bench, "180", 6000, "both")
+    window_actions.change_window(shop, on_bench, "180", 6000, "both")
     with shop.reading() as connection:
         row = connection.execute(
             select(Job.window_days, Job.window_miles, Job.window_rule).where(Job.id == on_bench)
@@ -145,10 +145,10 @@ def test_a_window_that_cannot_be_is_refused_with_what_is_accepted(
 ) -> None:
     on_bench = job(shop, vehicle(shop), "J-1", "2026-11-10")
     with pytest.raises(ShopTrouble, match="Accepted"):
-        actions.change_window(shop, on_bench, *odd)
+        window_actions.change_window(shop, on_bench, *odd)
 
 
 def test_a_promise_that_was_given_stays_as_it_was_given(shop: ShopRecord) -> None:
     gone = job(shop, vehicle(shop), "J-1", "2026-11-10", "2026-11-11")
     with pytest.raises(ShopTrouble, match="handed over on 2026-11-11"):
-        actions.change_window(shop, gone, 180, 6000, "first")
+        window_actions.change_window(shop, gone, 180, 6000, "first")

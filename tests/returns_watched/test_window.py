@@ -19,12 +19,18 @@ from desktop_app.returns_watched.window import (
 from desktop_app.shop_record.trouble import ShopTrouble
 
 BOTH = Window(90, 3000, "both")
+DAYS_ALONE, MILES_ALONE = Window(90, 0), Window(0, 3000)
 OUT = date(2024, 2, 29)
 
 days = st.integers(0, 4000)
 miles = st.one_of(st.none(), st.integers(0, 100_000))
 windows = st.builds(
     Window, st.integers(1, 3650), st.integers(1, 200_000), st.sampled_from(["first", "both"])
+)
+any_windows = st.one_of(
+    windows,
+    st.builds(Window, st.integers(1, 3650), st.just(0), st.sampled_from(["first", "both"])),
+    st.builds(Window, st.just(0), st.integers(1, 200_000), st.sampled_from(["first", "both"])),
 )
 
 
@@ -68,7 +74,9 @@ def test_what_is_left_is_counted_in_days_and_miles() -> None:
     assert MAIN_WINDOW.miles_left(None) is None
 
 
-@pytest.mark.parametrize(("days_", "miles_"), [(0, 3000), (-1, 3000), (90, 0), (90, float("nan"))])
+@pytest.mark.parametrize(
+    ("days_", "miles_"), [(0, 0), (-1, 3000), (90, -1), (90, float("nan")), (0, float("nan"))]
+)
 def test_a_window_of_nothing_is_refused(days_: int, miles_: float) -> None:
     with pytest.raises(ShopTrouble, match="at least 1 day"):
         Window(days_, miles_)
@@ -96,21 +104,63 @@ def test_a_window_of_nothing_is_refused(days_: int, miles_: float) -> None:
         ),
         (BOTH, 100.0, None, ExpectedClose(date(2024, 5, 29), "time")),
         (BOTH, 20.0, None, ExpectedClose(date(2024, 7, 28), "distance")),
+        (BOTH, None, None, ExpectedClose(date(2024, 5, 29), "time")),
+        (BOTH, 1e-9, None, None),
+        (DAYS_ALONE, 500.0, None, ExpectedClose(date(2024, 5, 29), "time")),
+        (MILES_ALONE, 100.0, None, ExpectedClose(date(2024, 3, 30), "distance")),
+        (MILES_ALONE, None, None, None),
+        (
+            MILES_ALONE,
+            None,
+            (date(2024, 3, 10), 3100),
+            ExpectedClose(date(2024, 3, 10), "distance"),
+        ),
     ],
 )
 def test_when_a_window_will_probably_end(
-    window: Window, rate: float | None, known: tuple[date, float] | None, expected: ExpectedClose
+    window: Window,
+    rate: float | None,
+    known: tuple[date, float] | None,
+    expected: ExpectedClose | None,
 ) -> None:
     assert expected_close(OUT, window, rate, known) == expected
 
 
-@given(windows, days, miles)
+@given(any_windows, days, miles)
 def test_more_days_and_miles_never_use_less(window: Window, apart: int, driven: int | None) -> None:
     used = window.share_used(apart, driven)
-    assert window.share_used(apart + 1, driven) >= used
+    if used is None:
+        assert (window.days, driven) == (0, None)
+        assert window.decided_by(apart, driven) == "not decided: odometer unknown"
+        assert window.in_window(apart, driven)
+        return
+    longer = window.share_used(apart + 1, driven)
+    assert longer is not None
+    assert longer >= used
     if driven is not None:
-        assert window.share_used(apart, driven + 1) >= used
+        further = window.share_used(apart, driven + 1)
+        assert further is not None
+        assert further >= used
     assert window.in_window(apart, driven) == (used <= 1)
+
+
+@given(windows, days, miles)
+def test_a_limit_taken_away_never_loses_a_visit(
+    window: Window, apart: int, driven: int | None
+) -> None:
+    first = Window(window.days, window.miles)
+    if first.in_window(apart, driven):
+        assert Window(0, first.miles).in_window(apart, driven)
+        assert Window(first.days, 0).in_window(apart, driven)
+
+
+def test_a_limit_that_is_not_there_says_nothing() -> None:
+    assert DAYS_ALONE.decided_by(41, 2000) == DAYS_ALONE.decided_by(41, None) == "time"
+    assert MILES_ALONE.decided_by(41, 2000) == "distance"
+    assert DAYS_ALONE.miles_left(2000) is None
+    assert MILES_ALONE.days_left(OUT, OUT) is None
+    assert MILES_ALONE.last_day(OUT) is None
+    assert MILES_ALONE.share_used(4000, None) is None
 
 
 @given(windows, days, miles, st.integers(0, 500), st.integers(0, 5000))

@@ -82,6 +82,7 @@ def test_a_card_is_noted_measured_and_put_away(
 ) -> None:
     press(qtbot, page, "Note that a card of this paper is printed")
     assert "Card 1, A4, printed 2026-11-16" in words_of(page)
+    assert "Noted below as card 1: write that number on it" in words_of(page)
     assert "Never measured. Lengths from photos on this card may be off" in words_of(page)
     retype(page, qtbot, "Ruler of card 1 as measured", "150,3")
     assert kept(desk)[0].measured_mm == 150.3
@@ -176,6 +177,7 @@ def test_without_a_printer_the_button_says_why(
     button = named(page, QPushButton, "Print the card")
     assert not button.isEnabled()
     assert "No printer is set up" in button.accessibleDescription()
+    assert "No printer is set up" in words_of(page)
 
 
 def pdf_printer(to: Path, size: QPageSize.PageSizeId) -> QPrinter:

@@ -61,10 +61,11 @@ def _says(page: MondayBookPage, words: str) -> bool:
     return any(words in x.text() for x in page.findChildren(QLabel) if x.isVisibleTo(page))
 
 
-def _turn_to(page: MondayBookPage, sheet: str) -> None:
+def _turn_to(page: MondayBookPage, desk: Desk, qtbot: QtBot, sheet: str) -> None:
     sheets = page.findChild(QListWidget)
     [item] = sheets.findItems(sheet, Qt.MatchFlag.MatchExactly)
     sheets.setCurrentItem(item)
+    _settle(desk, qtbot)
 
 
 def _table(page: MondayBookPage, name: str) -> QTableView:
@@ -86,22 +87,24 @@ def _choose(monkeypatch: pytest.MonkeyPatch, path: Path | None) -> list[str]:
     return proposed
 
 
-def test_it_opens_on_the_week_that_ended_last(page: MondayBookPage) -> None:
+def test_it_opens_on_the_week_that_ended_last(
+    page: MondayBookPage, desk: Desk, qtbot: QtBot
+) -> None:
     assert _field(page).text() == "2026-W46"
     assert _says(page, "9 November 2026 to 15 November 2026")
     assert _says(page, "3 jobs left in the week, 2 with a cause and a correction")
-    _turn_to(page, "Left this week")
+    _turn_to(page, desk, qtbot, "Left this week")
     model = _table(page, "Left this week").model()
     assert [model.index(row, 0).data() for row in range(3)] == ["J-160", "J-161", "J-162"]
     assert model.index(1, 11).data() == "$184.50"
-    _turn_to(page, "Windows")
+    _turn_to(page, desk, qtbot, "Windows")
     assert _table(page, "Under watch").model().rowCount() == 6
 
 
 def test_a_figure_is_opened_to_its_jobs(
-    page: MondayBookPage, shop: ShopRecord, qtbot: QtBot
+    page: MondayBookPage, shop: ShopRecord, desk: Desk, qtbot: QtBot
 ) -> None:
-    _turn_to(page, "Windows")
+    _turn_to(page, desk, qtbot, "Windows")
     states = _table(page, "What became of the year's jobs")
     qtbot.waitUntil(states.isVisible)
     spot = states.visualRect(states.model().index(0, 0)).center()
@@ -114,8 +117,10 @@ def test_a_figure_is_opened_to_its_jobs(
         assert chosen.args == [job_by_number(connection, first.text())]
 
 
-def test_a_chart_is_walked_opened_and_copied(page: MondayBookPage, qtbot: QtBot) -> None:
-    _turn_to(page, "Rate")
+def test_a_chart_is_walked_opened_and_copied(
+    page: MondayBookPage, desk: Desk, qtbot: QtBot
+) -> None:
+    _turn_to(page, desk, qtbot, "Rate")
     chart = page.findChildren(ChartView)[0]
     chart.setFocus()
     qtbot.keyClick(chart, Qt.Key.Key_Left)
@@ -128,14 +133,14 @@ def test_a_chart_is_walked_opened_and_copied(page: MondayBookPage, qtbot: QtBot)
 
 
 def test_weeks_are_turned_and_typed(page: MondayBookPage, desk: Desk, qtbot: QtBot) -> None:
-    _turn_to(page, "Left this week")
+    _turn_to(page, desk, qtbot, "Left this week")
     _press(page, qtbot, "Week before")
     _settle(desk, qtbot)
     assert _field(page).text() == "2026-W45"
     qtbot.waitUntil(lambda: _says(page, "No job was handed over in this week."), timeout=WAIT)
     _press(page, qtbot, "Week after")
     _settle(desk, qtbot)
-    _turn_to(page, "Read first")
+    _turn_to(page, desk, qtbot, "Read first")
     qtbot.waitUntil(lambda: _says(page, "3 jobs left in the week"), timeout=WAIT)
     _field(page).clear()
     qtbot.keyClicks(_field(page), "2026-W36")

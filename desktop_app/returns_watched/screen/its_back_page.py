@@ -5,33 +5,32 @@ from __future__ import annotations
 from collections.abc import Mapping
 from datetime import timedelta
 
-from PySide6.QtCore import QModelIndex, Qt, Signal, Slot
+from PySide6.QtCore import QModelIndex, Qt, QTimer, Signal, Slot
 from PySide6.QtWidgets import QHBoxLayout, QListView, QPushButton, QVBoxLayout, QWidget
 
 from desktop_app.repair_jobs.distance import DistanceUnit
-from desktop_app.returns_watched.returns_list import ReturnRow, in_order_of_work
-from desktop_app.returns_watched.screen.judgement_box import JudgementBox
+from desktop_app.returns_watched.returns_list import ReturnRow
+from desktop_app.returns_watched.screen.chain_row import ChainRow
+from desktop_app.returns_watched.screen.judging_sheet import JudgingSheet
 from desktop_app.returns_watched.screen.return_rows import ReturnRows
 from desktop_app.returns_watched.screen.then_and_now import ThenAndNow
+from desktop_app.returns_watched.stored_judging import read_judging
 from desktop_app.returns_watched.stored_returns import read_returns, read_returns_of_job
-from desktop_app.returns_watched.stored_then_now import read_then_and_now
+from desktop_app.returns_watched.stored_then_now import KindsNow, read_chain, read_then_and_now
+from desktop_app.returns_watched.waiting import oldest_waiting_first, waiting_in_words
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.fields import refused_fields, save_everything
 from desktop_app.shop_window.page import ReadingPage, Section
 from desktop_app.shop_window.texts import plain_label
 
 DAYS_SHOWN = 365  # older returns are reached from their jobs
+NOTHING = "No car has come back within a year. A later visit that may be a return is put here."
 MATTERS = frozenset(
     (
-        "job",
-        "visit",
-        "vehicle",
-        "vehicle_event",
-        "return_link",
-        "setting",
-        "job_symptom",
-        "pair",
-        "trouble_code",
+        *("job", "visit", "vehicle", "vehicle_event", "return_link", "setting", "person"),
+        *("job_symptom", "job_condition", "trouble_code", "pair", "pair_photo", "reading"),
+        *("part_condition", "explanation", "maker_limit", "answered"),
     )
 )
 
@@ -42,9 +41,16 @@ class ItsBackPage(QWidget):
     job_chosen = Signal(int)
     waiting = Signal(int)
 
-    def __init__(self, desk: Desk, names: Mapping[str, str], parent: QWidget | None = None) -> None:
+    def __init__(
+        self,
+        desk: Desk,
+        names: Mapping[str, str],
+        kinds: KindsNow = dict,
+        parent: QWidget | None = None,
+    ) -> None:
+        """Take the names of the symptom groups, and what gives the part kinds as they are now."""
         super().__init__(parent)
-        self._desk, self._names = desk, names
+        self._desk, self._names, self._kinds = desk, names, kinds
         self._stale, self._reading = True, False
         self._shown: ReturnRow | None = None
         self._wanted: tuple[int, int] | None = None
@@ -54,11 +60,12 @@ class ItsBackPage(QWidget):
         self._next = QPushButton("Next one to judge")
         self._right = ReadingPage()
         self._head = plain_label("", wrap=True)
-        self._both = ThenAndNow()
-        self._answer = Section("What is it?")
-        self._box: JudgementBox | None = None
+        self._both = ThenAndNow(desk)
+        self._chain = ChainRow()
+        self._sheet: JudgingSheet | None = None
         self._lay_out()
         self._both.job_chosen.connect(self.job_chosen)
+        self._chain.job_chosen.connect(self.job_chosen)
         self._next.clicked.connect(self._show_next)
         desk.changed.connect(self._hear)
 
@@ -69,6 +76,8 @@ class ItsBackPage(QWidget):
 
     def show_pair(self, earlier: int, later: int) -> None:
         """Show one return by the ids of its jobs, however old it is."""
+        if not self._may_leave((earlier, later)):
+            return
         self._wanted = (earlier, later)
         found = self._pair_now(earlier, later)
         if found is not None:
@@ -88,9 +97,9 @@ class ItsBackPage(QWidget):
         left.addWidget(self._next)
         met = Section("Then and now")
         met.column.addWidget(self._head)
+        met.column.addWidget(self._chain)
         met.column.addWidget(self._both)
         self._right.column.addWidget(met)
-        self._right.column.addWidget(self._answer)
         self._right.hide()
         both = QHBoxLayout()
         both.addLayout(left, 3)
@@ -121,17 +130,18 @@ class ItsBackPage(QWidget):
 
         def work() -> tuple[ReturnRow, ...]:
             with record.reading() as connection:
-                return in_order_of_work(read_returns(connection, since, names=names))
+                return oldest_waiting_first(read_returns(connection, since, names=names))
 
         errand = self._desk.errands.run("Looking for returns", work, self._take)
         errand.failed.connect(self._gave_up)
 
     def _take(self, rows: tuple[ReturnRow, ...]) -> None:
         self._reading = False
-        self._rows.show_rows(rows, self._unit())
+        today = self._desk.today()
+        self._rows.show_rows(rows, self._unit(), today)
         waits = sum(row.waits for row in rows)
         self.waiting.emit(waits)
-        self._told.setText(_summary(len(rows), waits))
+        self._told.setText(waiting_in_words(rows, today) if rows else NOTHING)
         self._next.setEnabled(waits > 0)
         self._nothing.setText("Choose a return on the left." if rows else "")
         self._mark()
@@ -153,7 +163,7 @@ class ItsBackPage(QWidget):
 
     @Slot()
     def _show_next(self) -> None:
-        place = self._rows.next_waiting()
+        place = self._rows.next_waiting(self._wanted)
         if place >= 0:
             self._list.setCurrentIndex(self._rows.index(place))
             self._list.setFocus()
@@ -161,9 +171,26 @@ class ItsBackPage(QWidget):
     @Slot(QModelIndex, QModelIndex)
     def _row_changed(self, now: QModelIndex, _before: QModelIndex) -> None:
         row = self._rows.row(now.row()) if now.isValid() else None
-        if row is not None:
+        if row is None:
+            return
+        if self._may_leave((row.earlier_id, row.later_id)):
             self._wanted = (row.earlier_id, row.later_id)
             self._show(row)
+        else:
+            QTimer.singleShot(0, self, self._mark)
+
+    def _may_leave(self, to: tuple[int, int]) -> bool:
+        """Save what is only typed; False, with a notice, where a field would be lost."""
+        if self._sheet is None or self._sheet.pair == to or self._shown is None:
+            return True
+        save_everything(self._sheet)
+        refused = refused_fields(self._sheet)
+        if refused:
+            self._desk.told.emit(
+                f"“{refused[0]}” of {self._shown.earlier} and {self._shown.later} is not accepted. "
+                "Mend or empty it first; it would be lost with another return."
+            )
+        return not refused
 
     def _show_again(self) -> None:
         """Show the return that is on the page as it is now; a deed may have changed it."""
@@ -177,50 +204,43 @@ class ItsBackPage(QWidget):
         return next((row for row in rows if row.earlier_id == earlier), None)
 
     def _show(self, row: ReturnRow) -> None:
-        sides = self._desk.ask(read_then_and_now, row.earlier_id, row.later_id)
-        if sides is None:
+        pair = (row.earlier_id, row.later_id)
+        sides = self._desk.ask(read_then_and_now, *pair, self._kinds())
+        judging = self._desk.ask(read_judging, *pair)
+        if sides is None or judging is None:
             return
         self._nothing.hide()
         self._right.show()
         self._head.setText(_head(row, self._unit()))
+        self._chain.show_chain(self._desk.ask(read_chain, *pair) or ())
         self._both.show_jobs(*sides)
-        if self._box is None or not self._box.is_about(row):
-            self._change_box(row)
-        else:
-            self._box.show_return(row)
+        if self._sheet is None or self._sheet.pair != pair:
+            self._change_sheet(JudgingSheet(self._desk, judging))
+            self._right.verticalScrollBar().setValue(0)
+        assert self._sheet is not None
+        self._sheet.show_return(judging, in_window=row.in_window)
         self._shown = row
 
-    def _change_box(self, row: ReturnRow) -> None:
-        old, self._box = self._box, JudgementBox(self._desk, row)
+    def _change_sheet(self, sheet: JudgingSheet) -> None:
+        old, self._sheet = self._sheet, sheet
         if old is not None:
-            old.save_typed()
-            self._answer.column.removeWidget(old)
+            self._right.column.removeWidget(old)
             old.hide()
             old.deleteLater()
-        self._answer.column.addWidget(self._box)
-        self._box.show()
+        self._right.column.addWidget(sheet)
+        sheet.show()
 
     def _unit(self) -> DistanceUnit:
         return "km" if self._desk.rules.distance_unit == "km" else "mi"
 
 
-def _summary(rows: int, waits: int) -> str:
-    if not rows:
-        return "No car has come back within a year. A later visit that may be a return is put here."
-    if not waits:
-        return "Nothing waits for a judgement."
-    number = "1 return waits" if waits == 1 else f"{waits} returns wait"
-    return f"{number} for a judgement. The rules only propose; a person decides."
-
-
 def _head(row: ReturnRow, unit: DistanceUnit) -> str:
     one = row.candidate
     where = "inside the window" if row.in_window else "beyond the window"
+    used = "" if one.window_used is None else f", {one.window_used:.0%} of it used"
     lines = [
-        f"{row.vehicle}: {row.apart(unit)} after hand-over, {where}, {one.window_used:.0%} of it "
-        f"used; decided by {one.decided_by}.",
+        f"{row.vehicle}: {row.apart(unit)} after hand-over, {where}{used}; "
+        f"decided by {one.decided_by}.",
         f"Why it is here: {one.why() or 'a person judged it'}.",
     ]
-    if one.root != row.earlier:
-        lines.append(f"{row.earlier} was a comeback itself; the first of the chain is {one.root}.")
     return "\n".join(lines)

@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from datetime import date
 from typing import Any
 
 from PySide6.QtCore import QAbstractListModel, QModelIndex, QPersistentModelIndex, Qt
 
 from desktop_app.repair_jobs.distance import DistanceUnit
+from desktop_app.returns_watched.judgement import counts_against
 from desktop_app.returns_watched.returns_list import ReturnRow
+from desktop_app.returns_watched.waiting import LONG_WAIT_DAYS, days_waiting, waits_too_long
 
 Index = QModelIndex | QPersistentModelIndex
 
@@ -20,10 +23,12 @@ class ReturnRows(QAbstractListModel):
         super().__init__()
         self._rows: tuple[ReturnRow, ...] = ()
         self._unit: DistanceUnit = "mi"
+        self._today = date.min
 
-    def show_rows(self, rows: Sequence[ReturnRow], unit: DistanceUnit) -> None:
+    def show_rows(self, rows: Sequence[ReturnRow], unit: DistanceUnit, today: date) -> None:
         """Put other rows in place of all; distances are shown in the unit."""
         self.beginResetModel()
+        self._today = today
         self._rows = tuple(rows)
         self._unit = unit
         self.endResetModel()
@@ -37,9 +42,11 @@ class ReturnRows(QAbstractListModel):
         pairs = [(row.earlier_id, row.later_id) for row in self._rows]
         return pairs.index((earlier, later)) if (earlier, later) in pairs else -1
 
-    def next_waiting(self) -> int:
-        """Return the place of the first return that waits, or -1."""
-        return next((i for i, row in enumerate(self._rows) if row.waits), -1)
+    def next_waiting(self, but: tuple[int, int] | None = None) -> int:
+        """Return the place of the first return that waits, rather another than `but`; else -1."""
+        waiting = [i for i, row in enumerate(self._rows) if row.waits]
+        others = [i for i in waiting if (self._rows[i].earlier_id, self._rows[i].later_id) != but]
+        return (others or waiting or [-1])[0]
 
     def rowCount(self, parent: Index | None = None) -> int:
         return 0 if parent is not None and parent.isValid() else len(self._rows)
@@ -49,11 +56,16 @@ class ReturnRows(QAbstractListModel):
             return None
         row = self._rows[index.row()]
         head = f"{row.later} after {row.earlier}, {row.came_on.isoformat()}"
-        return f"{head}\n{row.apart(self._unit)}: {state(row)}"
+        return f"{head}\n{row.apart(self._unit)}\n{state(row, self._today)}"
 
 
-def state(row: ReturnRow) -> str:
+def state(row: ReturnRow, today: date) -> str:
     """Return the sign and the words for how far the judging of a return is."""
     if row.judgement is None:
-        return "◇ to be judged" if row.in_window else "◇ beyond the window, not judged"
-    return f"{'□' if row.judgement.is_comeback else '○'} {row.judgement.value}"
+        if not row.in_window:
+            return "◇ beyond the window, not judged"
+        days = days_waiting(row, today)
+        late = f", more than {LONG_WAIT_DAYS}" if waits_too_long(row, today) else ""
+        return f"◇ to be judged, waits {days} {'day' if days == 1 else 'days'}{late}"
+    counts = counts_against(row.judgement, row.cause_class)
+    return f"{'□' if counts else '○'} {row.judgement.value}"

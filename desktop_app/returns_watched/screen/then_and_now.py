@@ -3,19 +3,22 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal, Slot
-from PySide6.QtWidgets import QGridLayout, QPushButton, QWidget
+from PySide6.QtWidgets import QGridLayout, QLabel, QPushButton, QWidget
 
-from desktop_app.returns_watched.stored_then_now import JobThen
+from desktop_app.part_photos.screen.photo_strip import PhotoStrip
+from desktop_app.returns_watched.job_then import JobThen
+from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.texts import plain_label
 
 
 class ThenAndNow(QWidget):
-    """Two columns with the same lines; each has a button that opens its job."""
+    """Two columns with the same lines and the photos of the parts; a button opens each job."""
 
     job_chosen = Signal(int)
 
-    def __init__(self, parent: QWidget | None = None) -> None:
+    def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self._desk = desk
         self._grid = QGridLayout(self)
         self._grid.setContentsMargins(0, 0, 0, 0)
         self._grid.setHorizontalSpacing(16)
@@ -24,9 +27,10 @@ class ThenAndNow(QWidget):
             self._grid.setColumnStretch(column, stretch)
         self._then = QPushButton("Then")
         self._now = QPushButton("Now")
-        self._grid.addWidget(self._then, 0, 1)
-        self._grid.addWidget(self._now, 0, 2)
-        for button in (self._then, self._now):
+        self._strips: dict[int, PhotoStrip] = {}
+        self._labels: dict[tuple[int, int], QLabel] = {}
+        for column, button in enumerate((self._then, self._now), 1):
+            self._grid.addWidget(button, 0, column)
             button.clicked.connect(self._open)
 
     def show_jobs(self, then: JobThen, now: JobThen) -> None:
@@ -35,22 +39,38 @@ class ThenAndNow(QWidget):
             button.setText(f"{head}: {job.number}")
             button.setAccessibleName(f"Open {job.number}, {head.lower()}")
             button.setProperty("job", job.job_id)
-        self._clear()
-        top = Qt.AlignmentFlag.AlignTop
+        row = 0
         for row, ((name, was), (_, is_now)) in enumerate(
             zip(then.lines(), now.lines(), strict=True), 1
         ):
-            self._grid.addWidget(plain_label(name, "quiet"), row, 0, top)
-            self._grid.addWidget(plain_label(was, wrap=True), row, 1, top)
-            self._grid.addWidget(plain_label(is_now, wrap=True), row, 2, top)
+            self._put(row, name, was, is_now)
+        for column, head, job in ((1, "then", then), (2, "now", now)):
+            self._show_photos(row + 1, column, head, job)
 
-    def _clear(self) -> None:
-        for place in reversed(range(self._grid.count())):
-            item = self._grid.itemAt(place)
-            widget = item.widget() if item is not None else None
-            if widget is not None and widget not in (self._then, self._now):
-                self._grid.removeWidget(widget)
-                widget.deleteLater()
+    def _put(self, row: int, *words: str) -> None:
+        for column, one in enumerate(words):
+            label = self._labels.get((row, column))
+            if label is None:
+                label = plain_label("", "" if column else "quiet", wrap=bool(column))
+                self._labels[row, column] = label
+                self._grid.addWidget(label, row, column, Qt.AlignmentFlag.AlignTop)
+            label.setText(one)
+
+    def _show_photos(self, row: int, column: int, head: str, job: JobThen) -> None:
+        """Show the photos of the parts; the strip is made with the first one that there is."""
+        strip = self._strips.get(column)
+        if strip is None and job.photos:
+            strip = self._strips[column] = PhotoStrip(self._desk, f"Photos of the parts, {head}")
+            self._grid.addWidget(strip, row, column)
+            strip.opened.connect(self._open_from_photo)
+        if strip is not None:
+            strip.setProperty("job", job.job_id)
+            strip.show_photos(job.photos)
+            strip.setVisible(bool(job.photos))
+
+    @Slot(object)
+    def _open_from_photo(self, _photo: int) -> None:
+        self.job_chosen.emit(int(self.sender().property("job")))
 
     @Slot()
     def _open(self) -> None:

@@ -68,10 +68,10 @@ class WatchPlane(QWidget):
         """Return where a job's mark is, in the widget's pixels."""
         job = self._jobs[place]
         square = self._square()
-        x = square.left() + square.width() * min(job.days_gone / job.window.days, 1)
+        x = square.left() + square.width() * job.share_of_days(job.days_gone)
         if job.miles_gone is None:
             return QPointF(x, square.bottom() + _LANE / 2 + 4)
-        share = min(job.miles_gone / job.window.miles, 1)
+        share = job.share_of_miles(job.miles_gone)
         return QPointF(x, square.bottom() - square.height() * share)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
@@ -183,8 +183,8 @@ class WatchPlane(QWidget):
         painter.setPen(QPen(colour, 2 if marked else 1))
         if job.miles_gone is not None and job.read_on is not None:
             square = self._square()
-            days = (job.read_on - job.left_on).days
-            from_x = square.left() + square.width() * min(days / job.window.days, 1)
+            share = job.share_of_days((job.read_on - job.left_on).days)
+            from_x = square.left() + square.width() * share
             painter.drawLine(QPointF(from_x, at.y()), at)
         painter.setPen(QPen(colour, 2))
         painter.setBrush(palette.base() if job.waits or job.came_back else colour)

@@ -55,8 +55,8 @@ class WatchRows(QAbstractTableModel):
         return (
             job.job,
             job.vehicle,
-            str(max(job.days_left, 0)),
+            "no limit" if job.days_left is None else str(max(job.days_left, 0)),
             miles_in_words(job.miles_left, self._unit),
-            job.expected_close.isoformat(),
+            "not known" if job.expected_close is None else job.expected_close.isoformat(),
             f"{STATE_SIGNS[state]}  {state}",
         )[index.column()]

@@ -11,9 +11,12 @@ from PySide6.QtWidgets import QGridLayout, QPushButton, QVBoxLayout, QWidget
 from desktop_app.repair_jobs.distance import DistanceUnit, from_miles, to_miles
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.typed_entry import read_odometer
-from desktop_app.returns_watched import actions
+from desktop_app.returns_watched import window_actions
 from desktop_app.returns_watched.returns_list import ReturnRow
+from desktop_app.returns_watched.screen.asked_box import AskedBox
+from desktop_app.returns_watched.screen.owed_box import OwedBox
 from desktop_app.returns_watched.stored_standing import JobStanding, read_standing
+from desktop_app.returns_watched.watch_words import days_in_words, window_in_words
 from desktop_app.returns_watched.window import Window
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
@@ -54,6 +57,9 @@ class WatchSection(Section):
         self.column.addWidget(self._fields)
         self.column.addWidget(self._fixed)
         self.column.addLayout(self._returns)
+        self._asked, self._owed = AskedBox(desk), OwedBox(desk)
+        self.column.addWidget(self._asked)
+        self.column.addWidget(self._owed)
 
     def show_job(self, job: JobView) -> None:
         """Show the window and the returns of a job."""
@@ -61,17 +67,20 @@ class WatchSection(Section):
             self._days.save_now()
             self._far.save_now()
         self._job = job
+        self._asked.show_job(job)
+        self._owed.show_job(job.id)
         found = self._desk.ask(read_standing, job.id, self._desk.today(), self._names)
         if found is None:
             return
         self._stands.setText(signed(STANDING_SIGNS, found.standing.value))
-        self._days.show_value(str(job.window_days))
+        self._days.show_value(str(job.window_days) if job.window_days else "")
         unit = self._unit()
-        self._far.show_value(f"{from_miles(job.window_miles, unit):.0f}")
+        far = f"{from_miles(job.window_miles, unit):.0f}" if job.window_miles else ""
+        self._far.show_value(far)
         self._far_box.hint("km" if unit == "km" else "miles")
         self._rule.show_value(job.window_rule)
         self._fields.setVisible(job.left_at is None)
-        self._fixed.setText(self._promise(job))
+        self._fixed.setText(" ".join((self._promise(job), found.promise)).rstrip())
         self._show_returns(found)
 
     def _unit(self) -> DistanceUnit:
@@ -79,19 +88,23 @@ class WatchSection(Section):
 
     def _promise(self, job: JobView) -> str:
         if job.left_at is None:
-            return "The window starts when the car is handed over, and stays as it was given."
-        unit = self._unit()
-        far = f"{from_miles(job.window_miles, unit):,.0f} {'km' if unit == 'km' else 'miles'}"
-        how = dict(RULES)[job.window_rule]
+            return (
+                "The window starts when the car is handed over, and stays as it was given. An "
+                "empty field is no such limit. Of several parts with a promise of their own the "
+                "longest counts, unless it is changed here."
+            )
+        window = Window(
+            job.window_days, job.window_miles, "both" if job.window_rule == "both" else "first"
+        )
         days = (self._desk.today() - date.fromisoformat(str(job.left_on))).days
-        return f"{job.window_days} days or {far}, {how}. It left {days} days ago."
+        return f"{window_in_words(window, self._unit())}. It left {days_in_words(days)} ago."
 
     def _show_returns(self, found: JobStanding) -> None:
         empty(self._returns)
         for row in found.of:
-            self._add_return(row, f"This may be {row.earlier} come back", "Then and now")
+            self._add_return(row, _what_it_is(row), "Then and now")
         for row in found.came_of_it:
-            self._add_return(row, f"Came back as {row.later}", "Then and now")
+            self._add_return(row, f"{_what_came(row)} {row.later}", "Then and now")
 
     def _add_return(self, row: ReturnRow, head: str, press: str) -> None:
         decided = row.judgement.value if row.judgement else "waiting for a judgement"
@@ -118,6 +131,8 @@ class WatchSection(Section):
         return self._save(self._days_box, days=text)
 
     def _save_distance(self, text: str) -> object:
+        if not text.strip():
+            return self._save(self._far_box, miles=0)
         try:
             number = read_odometer(text)
         except ShopTrouble:
@@ -139,10 +154,23 @@ class WatchSection(Section):
             **changed,
         }
         return self._desk.do(
-            actions.change_window, job.id, wanted["days"], wanted["miles"], wanted["rule"]
+            window_actions.change_window, job.id, wanted["days"], wanted["miles"], wanted["rule"]
         )
 
     @Slot()
     def _judge(self) -> None:
         earlier, later = self.sender().property("jobs")
         self.judge_wanted.emit(int(earlier), int(later))
+
+
+def _what_it_is(row: ReturnRow) -> str:
+    if row.judgement is None:
+        return f"This may be {row.earlier} come back"
+    return f"{row.earlier} came back" if row.is_comeback else f"{row.earlier} was here before"
+
+
+def _what_came(row: ReturnRow) -> str:
+    """Say what a later visit is; nothing came back before a person said so."""
+    if row.judgement is None:
+        return "May have come back as"
+    return "Came back as" if row.is_comeback else "Seen again as"

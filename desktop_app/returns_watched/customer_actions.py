@@ -1,0 +1,90 @@
+"""What the shop does when it asks a customer how the car does: a list, no messages are sent."""
+
+from __future__ import annotations
+
+from datetime import date
+from typing import Any
+
+from desktop_app.returns_watched.customer_answers import Answer
+from desktop_app.returns_watched.link_actions import no_job
+from desktop_app.returns_watched.stored import CustomerAsked
+from desktop_app.returns_watched.stored_links import job_days
+from desktop_app.shop_record.deed import Deed, Done
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.trouble import ShopTrouble
+
+
+def note_answer(
+    record: ShopRecord,
+    job: int,
+    answer: str,
+    *,
+    on: date | None = None,
+    odometer_told: int | None = None,
+    words: str = "",
+) -> Done:
+    """Note what a customer said; `on` is today where it is not given. `made` is the row's id.
+
+    Raises ShopTrouble for another answer than the five, a car that is still here, or a day that
+    has not come or lies before the hand-over.
+    """
+    said = _answer(answer)
+    today = record.clock().date()
+    day = today if on is None else on
+
+    def work(deed: Deed) -> None:
+        known = job_days(deed.connection, job)
+        if known is None:
+            raise no_job(job)
+        if known.left_at is None:
+            raise ShopTrouble(
+                f"{known.number} is still in the shop.", do="Ask once the car has left."
+            )
+        if not known.left_at[:10] <= day.isoformat() <= today.isoformat():
+            raise ShopTrouble(
+                f"{day.isoformat()} is not a day on which this customer can have been asked.",
+                do=f"Accepted: {known.left_at[:10]} to {today.isoformat()}.",
+            )
+        deed.add(
+            CustomerAsked,
+            job_id=job,
+            asked_on=day.isoformat(),
+            answer=said.value,
+            odometer_told=odometer_told,
+            words=words.strip(),
+            asked_by=record.who,
+        )
+
+    return record.do(f"Note that the customer says “{said.value}”", work)
+
+
+def change_answer(record: ShopRecord, asked: int, answer: str) -> Done:
+    """Put another answer in the place of one that was noted."""
+    return _change(record, "Change the customer's answer", asked, answer=_answer(answer).value)
+
+
+def write_told_odometer(record: ShopRecord, asked: int, reading: int | None) -> Done:
+    """Write the odometer as the customer told it; None where it was not told."""
+    return _change(record, "Write the odometer as told", asked, odometer_told=reading)
+
+
+def write_answer_words(record: ShopRecord, asked: int, words: str) -> Done:
+    """Write down the customer's words."""
+    return _change(record, "Write down what the customer says", asked, words=words.strip())
+
+
+def take_answer_out(record: ShopRecord, asked: int) -> Done:
+    """Take a noted answer out again."""
+    return record.do("Take the answer out", lambda deed: deed.remove(CustomerAsked, asked))
+
+
+def _change(record: ShopRecord, said: str, asked: int, **values: Any) -> Done:
+    return record.do(said, lambda deed: deed.change(CustomerAsked, asked, **values))
+
+
+def _answer(text: str) -> Answer:
+    try:
+        return Answer(text.strip().lower())
+    except ValueError:
+        accepted = ", ".join(each.value for each in Answer)
+        raise ShopTrouble(f"“{text}” is no answer.", do=f"Accepted: {accepted}.") from None

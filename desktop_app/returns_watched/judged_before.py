@@ -1,0 +1,95 @@
+"""What was decided about one return over time, read out of the history's entries."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from typing import Any
+
+JUDGED_COLUMNS = ("judgement", "judged_by", "judged_at")
+NOTHING_SAID: Mapping[str, Any] = {"judgement": None, "judged_by": "", "judged_at": None}
+
+
+@dataclass(frozen=True, slots=True)
+class JudgedOnce:
+    """One decision: its word (None: taken back), who made it, and the day (ISO)."""
+
+    judgement: str | None
+    by: str
+    on: str
+
+
+@dataclass(frozen=True, slots=True)
+class LinkChanged:
+    """A history entry that touched one return: the row's columns before and after it.
+
+    `before` is None where the entry added the row; `reverses` is the entry that it took back.
+    """
+
+    seq: int
+    at: str
+    who: str
+    reverses: int | None
+    before: Mapping[str, Any] | None
+    after: Mapping[str, Any] | None
+
+
+def judged_over_time(
+    now: Mapping[str, Any], changes_newest_first: Iterable[LinkChanged]
+) -> tuple[JudgedOnce, ...]:
+    """Return the decisions about a return, oldest first; the last one is what holds now.
+
+    What was undone is left out, together with its undo. Reading stops where the row began, so
+    that the iterable may be lazy. `now` holds the JUDGED_COLUMNS of the row.
+    """
+    state = {name: now[name] for name in JUDGED_COLUMNS}
+    undone: set[int] = set()
+    found: list[JudgedOnce] = []
+    for change in changes_newest_first:
+        if change.seq in undone:
+            continue
+        if change.reverses is not None:
+            undone.add(change.reverses)
+            continue
+        before = change.before
+        was = NOTHING_SAID if before is None else {**state, **before}
+        if any(was[name] != state[name] for name in ("judgement", "judged_by")):
+            found.append(_decision(state, change))
+        state = {name: was[name] for name in JUDGED_COLUMNS}
+        if before is None:
+            break
+    if state["judgement"] is not None:  # decided before the first entry that was kept
+        found.append(_decision(state, None))
+    return tuple(reversed(found))
+
+
+def told(decisions: Iterable[JudgedOnce]) -> str:
+    """Return the decisions as one sentence, oldest first; empty where there is none."""
+    said: list[str] = []
+    before: str | None = None
+    for one in decisions:
+        if one.judgement is None:
+            words = "taken back" if before is not None else ""
+        elif not said:
+            words = f"Judged “{one.judgement}”"
+        elif before is None:
+            words = f"judged “{one.judgement}”"
+        elif one.judgement == before:
+            words = "judged the same"
+        else:
+            words = f"revised to “{one.judgement}”"
+        before = one.judgement
+        if words:
+            said.append(words + _by_and_on(one))
+    return f"{', '.join(said)}." if said else ""
+
+
+def _by_and_on(one: JudgedOnce) -> str:
+    return (f" by {one.by}" if one.by else "") + (f" on {one.on}" if one.on else "")
+
+
+def _decision(state: Mapping[str, Any], change: LinkChanged | None) -> JudgedOnce:
+    """Return a decision; the row says who and when, else the entry that wrote it."""
+    by = state["judged_by"] or ("" if change is None else change.who)
+    at = state["judged_at"] or ("" if change is None else change.at)
+    return JudgedOnce(state["judgement"], by, at[:10])

@@ -1,0 +1,138 @@
+"""What is written down beside a judgement: further kinds, views, evidence, cost and change."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from datetime import date
+from typing import Any
+
+from desktop_app.returns_watched.link_actions import change_link
+from desktop_app.returns_watched.return_cost import AMOUNTS, MOST_CENTS, MOST_HOURS
+from desktop_app.returns_watched.said_beside import (
+    also_kept,
+    checked_also,
+    checked_helping,
+    helping_kept,
+)
+from desktop_app.returns_watched.stored_links import kept_judgement
+from desktop_app.shop_record.deed import Done
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.trouble import ShopTrouble
+
+# The days of a promise of change, by their names in the record.
+CHANGE_DAYS = {
+    "change_due": "Due on",
+    "change_done_on": "Done on",
+    "change_check_on": "Look on whether it helped",
+}
+
+
+def say_also(record: ShopRecord, earlier_job: int, later_job: int, also: Iterable[str]) -> Done:
+    """Say which further kinds of comeback a return is, beside the one that it was judged."""
+    wanted = tuple(also)
+
+    def values(link: Any) -> dict[str, Any]:
+        word = None if link is None else link.judgement
+        main = None if word is None else kept_judgement(word)
+        return {"also": also_kept(checked_also(wanted, main), main)}
+
+    return change_link(record, "Say what it is as well", earlier_job, later_job, values)
+
+
+def name_helping_causes(
+    record: ShopRecord, earlier_job: int, later_job: int, helping: Iterable[str]
+) -> Done:
+    """Name the causes that helped; the main one is left out."""
+    wanted = checked_helping(helping)
+
+    def values(link: Any) -> dict[str, Any]:
+        return {"helping_causes": helping_kept(wanted, None if link is None else link.cause_class)}
+
+    return change_link(record, "Name what helped", earlier_job, later_job, values)
+
+
+def write_evidence(record: ShopRecord, earlier_job: int, later_job: int, words: str) -> Done:
+    """Write what the judgement rests on: the old part kept, codes, the comparison."""
+    values = {"evidence": words.strip() or None}
+    return change_link(record, "Write the evidence", earlier_job, later_job, values)
+
+
+def write_first_view(record: ShopRecord, earlier_job: int, later_job: int, words: str) -> Done:
+    """Write what the one who did the first repair says about it."""
+    values = {"first_view": words.strip() or None}
+    return change_link(record, "Write the first repairer's view", earlier_job, later_job, values)
+
+
+def look_again(record: ShopRecord, earlier_job: int, later_job: int) -> Done:
+    """Confirm a judgement as a second person: who is at the desk, and the day.
+
+    Raises ShopTrouble where nobody is named at the desk, or the same person judged.
+    """
+    who, day = record.who, record.clock().date()
+
+    def values(link: Any) -> dict[str, Any]:
+        if link is None or link.judgement is None:
+            raise ShopTrouble("There is no judgement to confirm yet.", do="Judge the return first.")
+        if not who:
+            raise ShopTrouble(
+                "Nobody is named at the desk.", do="Choose who is here, then press it again."
+            )
+        if who == link.judged_by:
+            raise ShopTrouble(
+                f"{who} judged this return.", do="A second look takes a second person."
+            )
+        return {"second_look": f"{who}, {day.isoformat()}"}
+
+    return change_link(record, "Confirm the judgement", earlier_job, later_job, values)
+
+
+def take_second_look_back(record: ShopRecord, earlier_job: int, later_job: int) -> Done:
+    """Take a second look back; the judgement stays."""
+    values = {"second_look": None}
+    return change_link(record, "Take the second look back", earlier_job, later_job, values)
+
+
+def write_unpaid_hours(
+    record: ShopRecord, earlier_job: int, later_job: int, hours: float | None
+) -> Done:
+    """Write the hours of work that nobody pays for this return; None where nobody knows."""
+    if hours is not None and not 0 <= hours <= MOST_HOURS:
+        raise ShopTrouble("The hours are not accepted.", do=f"Accepted: 0 to {MOST_HOURS:,}.")
+    values = {"unbilled_hours": hours}
+    return change_link(record, "Write the hours of the return", earlier_job, later_job, values)
+
+
+def write_amount(
+    record: ShopRecord, earlier_job: int, later_job: int, name: str, cents: int | None
+) -> Done:
+    """Write one amount of the cost by its name in the record; cents, None where nobody knows."""
+    if name not in AMOUNTS:
+        raise ShopTrouble(f"“{name}” is no part of the cost of a return.")
+    if cents is not None and not 0 <= cents <= MOST_CENTS:
+        raise ShopTrouble("The amount is not accepted.", do="Accepted: 0 to 1,000,000.00.")
+    words = f"Write the cost of the return: {AMOUNTS[name].lower()}"
+    return change_link(record, words, earlier_job, later_job, {name: cents})
+
+
+def name_who_changes(record: ShopRecord, earlier_job: int, later_job: int, name: str) -> Done:
+    """Name who does what was promised."""
+    values = {"change_by": name.strip() or None}
+    return change_link(record, "Name who changes it", earlier_job, later_job, values)
+
+
+def set_change_day(
+    record: ShopRecord, earlier_job: int, later_job: int, name: str, day: date | None
+) -> Done:
+    """Set a day of the promise by its name in the record; None leaves it open again.
+
+    What is said to be done on a day that has not come is refused.
+    """
+    if name not in CHANGE_DAYS:
+        raise ShopTrouble(f"“{name}” is no day of a promise.")
+    if name == "change_done_on" and day is not None and day > record.clock().date():
+        raise ShopTrouble(
+            f"{day.isoformat()} has not come yet.", do="Write the day on which it was done."
+        )
+    values = {name: None if day is None else day.isoformat()}
+    words = f"Set the day of a change: {CHANGE_DAYS[name].lower()}"
+    return change_link(record, words, earlier_job, later_job, values)

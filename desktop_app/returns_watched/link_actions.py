@@ -1,0 +1,63 @@
+"""The one way in which what is said about a return is written down."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from typing import Any
+
+from desktop_app.returns_watched.stored import ReturnLink
+from desktop_app.returns_watched.stored_links import job_days, link_between
+from desktop_app.shop_record.deed import Deed, Done
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.trouble import ShopTrouble
+
+_UNSAID: Mapping[str, Any] = {
+    **{"judgement": None, "judged_at": None, "cause_class": None, "cost_cents": None},
+    **{"judged_by": "", "why": "", "change_promised": "", "same_vehicle": 1},
+}
+Values = Mapping[str, Any]
+
+
+def change_link(
+    record: ShopRecord,
+    words: str,
+    earlier_job: int,
+    later_job: int,
+    values: Values | Callable[[Any], Values],
+) -> Done:
+    """Write columns of the row about two jobs; the row is made where there is none.
+
+    `values` may be worked out from the row as it is (None where there is none). Raises ShopTrouble
+    where the later job cannot be a return of the earlier one.
+    """
+
+    def work(deed: Deed) -> None:
+        link = link_between(deed.connection, earlier_job, later_job)
+        written = values(link) if callable(values) else values
+        if link is not None:
+            deed.change(ReturnLink, link.id, **written)
+            return
+        _check_days(deed, earlier_job, later_job)
+        jobs = {"earlier_job_id": earlier_job, "later_job_id": later_job}
+        deed.add(ReturnLink, **{**jobs, **_UNSAID, **written})
+
+    return record.do(words, work)
+
+
+def _check_days(deed: Deed, earlier_job: int, later_job: int) -> None:
+    then, now = job_days(deed.connection, earlier_job), job_days(deed.connection, later_job)
+    if then is None or now is None:
+        raise no_job(earlier_job if then is None else later_job)
+    if then.left_at is None or then.left_at[:10] > now.came_at[:10] or earlier_job == later_job:
+        raise ShopTrouble(
+            f"{now.number} cannot be a return of {then.number}.",
+            kept="Nothing was changed.",
+            do="The earlier job must be handed over before the later visit begins.",
+        )
+
+
+def no_job(job: int) -> ShopTrouble:
+    """Return the trouble of a job that was taken out meanwhile."""
+    return ShopTrouble(
+        f"That job (number {job} in the record) is no longer there.", kept="Nothing was changed."
+    )

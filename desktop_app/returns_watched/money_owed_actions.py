@@ -1,0 +1,78 @@
+"""What the shop does about money that a supplier owes: writes it down, asks for it, ends it."""
+
+from __future__ import annotations
+
+from typing import Any, TypeVar
+
+from desktop_app.returns_watched.owed import State, What
+from desktop_app.returns_watched.return_cost import MOST_CENTS
+from desktop_app.returns_watched.stored import MoneyOwed
+from desktop_app.shop_record.deed import Deed, Done
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.trouble import ShopTrouble
+
+Kind = TypeVar("Kind", What, State)
+
+
+def write_owed(record: ShopRecord, pair: int, what: str, amount_cents: int | None = None) -> Done:
+    """Write that the supplier of a pair's part owes a core's credit or a claim, since today.
+
+    `made` is the row's id.
+    """
+    owed = _one_of(What, what, "kind of money owed")
+    _check_amount(amount_cents)
+
+    def work(deed: Deed) -> None:
+        deed.add(
+            MoneyOwed,
+            pair_id=pair,
+            what=owed.value,
+            amount_cents=amount_cents,
+            since=record.clock().date().isoformat(),
+            state=State.OPEN.value,
+            next_step="",
+            ended_on=None,
+        )
+
+    return record.do(f"Write down what is owed: {owed.value}", work)
+
+
+def write_owed_amount(record: ShopRecord, owed: int, amount_cents: int | None) -> Done:
+    """Write how much is owed, in cents; None where nobody knows."""
+    _check_amount(amount_cents)
+    return _change(record, "Write the amount that is owed", owed, amount_cents=amount_cents)
+
+
+def write_next_step(record: ShopRecord, owed: int, words: str) -> Done:
+    """Write what is to be done next to get it."""
+    return _change(record, "Write the next step", owed, next_step=words.strip())
+
+
+def set_owed_state(record: ShopRecord, owed: int, state: str) -> Done:
+    """Say how far it is; paid and refused end it today, open and asked begin it again."""
+    now = _one_of(State, state, "state")
+    ended = record.clock().date().isoformat() if now.is_end else None
+    words = f"Say that it is {now.value}"
+    return _change(record, words, owed, state=now.value, ended_on=ended)
+
+
+def take_owed_out(record: ShopRecord, owed: int) -> Done:
+    """Take a sum out that is not owed after all."""
+    return record.do("Take out what is owed", lambda deed: deed.remove(MoneyOwed, owed))
+
+
+def _change(record: ShopRecord, said: str, owed: int, **values: Any) -> Done:
+    return record.do(said, lambda deed: deed.change(MoneyOwed, owed, **values))
+
+
+def _check_amount(cents: int | None) -> None:
+    if cents is not None and not 0 <= cents <= MOST_CENTS:
+        raise ShopTrouble("The amount is not accepted.", do="Accepted: 0 to 1,000,000.00.")
+
+
+def _one_of(kinds: type[Kind], text: str, name: str) -> Kind:
+    try:
+        return kinds(text.strip().lower())
+    except ValueError:
+        accepted = ", ".join(each.value for each in kinds)
+        raise ShopTrouble(f"“{text}” is no {name}.", do=f"Accepted: {accepted}.") from None

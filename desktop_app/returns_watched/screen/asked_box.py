@@ -1,0 +1,136 @@
+"""Asking the customer how the car does: one press for what was said, and the answers so far."""
+
+from __future__ import annotations
+
+from typing import Any, cast
+
+from PySide6.QtCore import Slot
+from PySide6.QtWidgets import QGridLayout, QPushButton, QVBoxLayout, QWidget
+
+from desktop_app.repair_jobs.distance import DistanceUnit
+from desktop_app.repair_jobs.job_view import JobView
+from desktop_app.repair_jobs.typed_entry import read_odometer
+from desktop_app.returns_watched import customer_actions
+from desktop_app.returns_watched.customer_answers import Answer, CustomerSaid, odometer_question
+from desktop_app.returns_watched.screen.typed_field import NO_NAME, TypedField
+from desktop_app.returns_watched.stored_customers_asked import answers_of_job
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.fields import ChoiceField, Labelled
+from desktop_app.shop_window.flow_row import FlowRow
+from desktop_app.shop_window.texts import plain_label
+
+
+class AskedBox(QWidget):
+    """Five buttons, and a row for each time the customer was asked; seen once the car has left."""
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__()
+        self._desk = desk
+        self._job: JobView | None = None
+        self._rows: dict[int, AskedRow] = {}
+        self._column = QVBoxLayout(self)
+        self._column.setContentsMargins(0, 0, 0, 0)
+        self._head = plain_label("", wrap=True)
+        self._column.addWidget(self._head)
+        row = FlowRow()
+        for answer in Answer:
+            button = QPushButton(answer.value.capitalize())
+            button.setAccessibleName(f"The customer was asked: {answer.value}")
+            button.setProperty("answer", answer.value)
+            button.clicked.connect(self._note)
+            row.addWidget(button)
+        self._column.addLayout(row)
+        self.hide()
+
+    def show_job(self, job: JobView) -> None:
+        """Show what the customer of a job said so far."""
+        before, self._job = self._job, job
+        if before is not None and before.id != job.id:
+            for row in tuple(self._rows.values()):
+                row.save_typed()
+        self.setVisible(job.left_at is not None)
+        said = self._desk.ask(answers_of_job, job.id) or ()
+        called = f" {job.customer}, {job.phone}." if job.customer and job.phone else ""
+        self._head.setText(
+            f"How does the car do? Ask the customer, and press what was said.{called}"
+        )
+        for gone in set(self._rows) - {one.id for one in said}:
+            row = self._rows.pop(gone)
+            self._column.removeWidget(row)
+            row.hide()
+            row.deleteLater()
+        for one in said:
+            if one.id not in self._rows:
+                self._rows[one.id] = AskedRow(self._desk, job, one)
+                self._column.addWidget(self._rows[one.id])
+            self._rows[one.id].show_said(one)
+
+    @Slot()
+    def _note(self) -> None:
+        if self._job is not None:
+            answer = self.sender().property("answer")
+            self._desk.do(customer_actions.note_answer, self._job.id, answer)
+
+
+class AskedRow(QWidget):
+    """One time that the customer was asked: the answer, the odometer as told, the words."""
+
+    def __init__(self, desk: Desk, job: JobView, said: CustomerSaid) -> None:
+        super().__init__()
+        self._desk, self._said = desk, said
+        self._out = job.odometer_in if job.odometer_out is None else job.odometer_out
+        self._unit = cast(DistanceUnit, job.vehicle.odometer_unit)
+        day = said.on.isoformat()
+        self._answer = ChoiceField(
+            f"Answer of {day}", [(one.value, one.value) for one in Answer], self._save_answer
+        )
+        self._odometer = TypedField(
+            "Odometer as told",
+            self._read,
+            self._save_odometer,
+            self._unit,
+            lambda read: f"{read:,}",
+        )
+        self._words = TypedField("In the customer's words", str.strip, self._save_words)
+        out = QPushButton("Take out")
+        out.setAccessibleName(f"Take the answer of {day} out")
+        out.clicked.connect(self._take_out)
+        grid = QGridLayout(self)
+        grid.setContentsMargins(0, 0, 0, 0)
+        by = f"{day}, asked by {said.by}" if said.by else day
+        for place, (field, stretch) in enumerate(
+            ((Labelled(by, self._answer), 2), (self._odometer, 2), (self._words, 5))
+        ):
+            grid.addWidget(field, 0, place)
+            grid.setColumnStretch(place, stretch)
+        grid.addWidget(Labelled(NO_NAME, out), 0, 3)
+
+    def show_said(self, said: CustomerSaid) -> None:
+        """Show what is kept of this answer."""
+        self._said = said
+        self._answer.show_value(said.answer.value)
+        self._odometer.show_kept(said.odometer_told)
+        asked = odometer_question(said.odometer_told, self._out, self._unit)
+        self._odometer.usual_hint(asked or self._unit)
+        self._words.show_kept(said.words)
+
+    def save_typed(self) -> None:
+        """Save what is still only typed."""
+        self._odometer.line.save_now()
+        self._words.line.save_now()
+
+    def _read(self, text: str) -> int | None:
+        return read_odometer(text, self._unit) if text.strip() else None
+
+    def _save_answer(self, answer: str) -> object:
+        return self._desk.do(customer_actions.change_answer, self._said.id, answer)
+
+    def _save_odometer(self, reading: Any) -> object:
+        return self._desk.do(customer_actions.write_told_odometer, self._said.id, reading)
+
+    def _save_words(self, words: Any) -> object:
+        return self._desk.do(customer_actions.write_answer_words, self._said.id, words)
+
+    @Slot()
+    def _take_out(self) -> None:
+        self._desk.do(customer_actions.take_answer_out, self._said.id)

@@ -1,0 +1,61 @@
+"""Why a return came back: one main cause of fourteen, and any number that helped."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Slot
+from PySide6.QtWidgets import QWidget
+
+from desktop_app.returns_watched import actions, judging_actions
+from desktop_app.returns_watched.judgement import RETURN_CAUSES, return_cause
+from desktop_app.returns_watched.judging import Judging
+from desktop_app.returns_watched.screen.return_box import ReturnBox
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.fields import ChoiceField, Labelled, Tick
+from desktop_app.shop_window.flow_row import FlowRow
+from desktop_app.shop_window.texts import plain_label, tooltip
+
+NOT_OURS = "This cause is not ours: the return stays written down and leaves the count."
+
+
+class CauseBox(ReturnBox):
+    """A choice for the main cause, a tick for each that helped."""
+
+    def __init__(self, desk: Desk, judging: Judging) -> None:
+        super().__init__("Why did it come back?", desk, judging)
+        causes = [(None, "not said"), *((c.id, f"{c.words}: {c.means}") for c in RETURN_CAUSES)]
+        self._main = ChoiceField("Main cause", causes, self._save_main)
+        self._main.setSizeAdjustPolicy(
+            ChoiceField.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
+        )
+        self._main_box = Labelled("Main cause", self._main)
+        self._helping: dict[str, Tick] = {}
+        box = QWidget()
+        self._row = FlowRow(box)
+        for cause in RETURN_CAUSES:
+            tick = Tick(cause.words)
+            tick.setToolTip(tooltip(cause.means))
+            tick.clicked.connect(self._save_helping)
+            self._helping[cause.id] = tick
+            self._row.addWidget(tick)
+        self.column.addWidget(self._main_box)
+        self.column.addWidget(plain_label("What helped it along (as many as there were)"))
+        self.column.addWidget(box)
+
+    def show_return(self, judging: Judging) -> None:
+        """Show the causes that are kept."""
+        self.judging = judging
+        self._main.show_value(judging.cause_class)
+        cause = return_cause(judging.cause_class or "")
+        self._main_box.hint("" if cause is None or cause.ours else NOT_OURS)
+        for identity, tick in self._helping.items():
+            tick.setChecked(identity in judging.helping)
+            tick.setVisible(identity != judging.cause_class)
+        self._row.invalidate()
+
+    def _save_main(self, cause: str | None) -> object:
+        return self.do(actions.name_cause_class, cause)
+
+    @Slot()
+    def _save_helping(self) -> None:
+        chosen = [identity for identity, tick in self._helping.items() if tick.isChecked()]
+        self.do(judging_actions.name_helping_causes, chosen)

@@ -1,0 +1,90 @@
+"""What a return cost the shop: hours, cash out, what came back, and the total."""
+
+from __future__ import annotations
+
+from functools import partial
+from typing import Any
+
+from PySide6.QtCore import Slot
+from PySide6.QtWidgets import QGridLayout, QPushButton
+
+from desktop_app.repair_jobs.typed_entry import read_hours, read_money
+from desktop_app.returns_watched import judging_actions
+from desktop_app.returns_watched.judging import Judging
+from desktop_app.returns_watched.return_cost import AMOUNTS, cost_in_words, money, return_cost
+from desktop_app.returns_watched.screen.return_box import ReturnBox
+from desktop_app.returns_watched.screen.typed_field import TypedField, amount_text
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.flow_row import FlowRow
+from desktop_app.shop_window.texts import plain_label
+
+IN_A_ROW = 4
+HINTS = {
+    "parts_cents": "What nobody pays back.",
+    "goodwill_cents": "Given back or let off.",
+    "cost_cents": "Not in the others; added to them.",
+    "recovered_cents": "From a supplier or an insurer.",
+}
+
+
+class CostBox(ReturnBox):
+    """A field for the hours and for each amount; the sums stand beneath, each kind apart."""
+
+    def __init__(self, desk: Desk, judging: Judging) -> None:
+        super().__init__("What did it cost?", desk, judging)
+        self._hours = TypedField("Hours nobody pays", read_hours, self._save_hours, "", _plain)
+        self._take = QPushButton("")
+        self._take.clicked.connect(self._take_over)
+        self._amounts = {
+            name: TypedField(
+                words,
+                read_money,
+                partial(self._save_amount, name),
+                HINTS.get(name, ""),
+                amount_text,
+            )
+            for name, words in AMOUNTS.items()
+        }
+        self._sums = plain_label("", wrap=True)
+        grid = QGridLayout()
+        for place, field in enumerate((self._hours, *self._amounts.values())):
+            grid.addWidget(field, place // IN_A_ROW, place % IN_A_ROW)
+        for column in range(IN_A_ROW):
+            grid.setColumnStretch(column, 1)
+        row = FlowRow()
+        row.addWidget(self._take)
+        self._how = plain_label("", "quiet", wrap=True)
+        self.column.addWidget(self._how)
+        self.column.addLayout(grid)
+        self.column.addLayout(row)
+        self.column.addWidget(self._sums)
+
+    def show_return(self, judging: Judging) -> None:
+        """Show what was written about the cost, and what it comes to."""
+        self.judging = judging
+        rules, cost = self.desk.rules, judging.cost
+        self._hours.show_kept(cost.unbilled_hours)
+        for name, field in self._amounts.items():
+            field.show_kept(getattr(cost, name))
+        self._how.setText(f"Amounts in {rules.currency}. Empty where nobody knows.")
+        hours = judging.hours_unpaid
+        self._take.setVisible(hours is not None and cost.unbilled_hours is None)
+        self._take.setText(f"Take {_plain(hours or 0)} hours from {judging.later}")
+        hour = rules.hour_cost_cents
+        said = cost_in_words(return_cost(cost, hour), hour, rules.currency)
+        an_hour = f"An hour costs {money(hour, rules.currency)} (house rule)."
+        self._sums.setText(said if cost.is_written else f"{said} {an_hour}")
+
+    @Slot()
+    def _take_over(self) -> None:
+        self._save_hours(self.judging.hours_unpaid)
+
+    def _save_hours(self, hours: Any) -> object:
+        return self.do(judging_actions.write_unpaid_hours, hours)
+
+    def _save_amount(self, name: str, cents: Any) -> object:
+        return self.do(judging_actions.write_amount, name, cents)
+
+
+def _plain(hours: float) -> str:
+    return f"{hours:.2f}".rstrip("0").rstrip(".")

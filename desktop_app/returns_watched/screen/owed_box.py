@@ -1,0 +1,141 @@
+"""What suppliers owe for the parts of one job: a core's credit, a claim for one that died early."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from PySide6.QtCore import Slot
+from PySide6.QtWidgets import QGridLayout, QPushButton, QVBoxLayout, QWidget
+
+from desktop_app.repair_jobs.typed_entry import read_money
+from desktop_app.returns_watched import money_owed_actions
+from desktop_app.returns_watched.owed import Owed, State, What
+from desktop_app.returns_watched.screen.typed_field import NO_NAME, TypedField, amount_text
+from desktop_app.returns_watched.stored_money_owed import owed_for_job, parts_of_job
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.fields import ChoiceField, Labelled
+from desktop_app.shop_window.flow_row import FlowRow
+from desktop_app.shop_window.texts import plain_label
+
+STATES = {
+    State.OPEN: "not asked for yet",
+    State.ASKED: "asked for",
+    State.PAID: "paid",
+    State.REFUSED: "refused",
+}
+
+
+class OwedBox(QWidget):
+    """Two buttons for each part of a job, and a row for each sum; hidden where there is no part."""
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__()
+        self._desk = desk
+        self._job_id: int | None = None
+        self._rows: dict[int, OwedRow] = {}
+        self._buttons = FlowRow()
+        self._parts: tuple[tuple[int, str, str], ...] = ()
+        self._column = QVBoxLayout(self)
+        self._column.setContentsMargins(0, 0, 0, 0)
+        self._column.addWidget(plain_label("Owed by suppliers"))
+        self._column.addLayout(self._buttons)
+        self.hide()
+
+    def show_job(self, job_id: int) -> None:
+        """Show what is owed for the parts of a job."""
+        before, self._job_id = self._job_id, job_id
+        if before not in (None, job_id):
+            for row in tuple(self._rows.values()):
+                row.save_typed()
+        parts = self._desk.ask(parts_of_job, job_id) or ()
+        self.setVisible(bool(parts))
+        if parts != self._parts:
+            self._parts = parts
+            self._offer()
+        owed = self._desk.ask(owed_for_job, job_id) or ()
+        for gone in set(self._rows) - {one.id for one in owed}:
+            row = self._rows.pop(gone)
+            self._column.removeWidget(row)
+            row.hide()
+            row.deleteLater()
+        for one in owed:
+            if one.id not in self._rows:
+                self._rows[one.id] = OwedRow(self._desk, one)
+                self._column.addWidget(self._rows[one.id])
+            self._rows[one.id].show_owed(one)
+
+    def _offer(self) -> None:
+        self._buttons.clear()
+        for pair, part, _supplier in self._parts:
+            for what in What:
+                button = QPushButton(f"{what.value.capitalize()}: {part}")
+                button.setAccessibleName(f"The supplier owes a {what.value}: {part}")
+                button.setProperty("owed", [pair, what.value])
+                button.clicked.connect(self._write)
+                self._buttons.addWidget(button)
+
+    @Slot()
+    def _write(self) -> None:
+        pair, what = self.sender().property("owed")
+        self._desk.do(money_owed_actions.write_owed, int(pair), str(what))
+
+
+class OwedRow(QWidget):
+    """One sum: how much, how far it is, what comes next."""
+
+    def __init__(self, desk: Desk, owed: Owed) -> None:
+        super().__init__()
+        self._desk, self._owed = desk, owed
+        name = f"{owed.what.value}, {owed.part}"
+        self._said = plain_label("", wrap=True)
+        self._amount = TypedField("Amount", read_money, self._save_amount, "", amount_text)
+        self._amount.line.setAccessibleName(f"Amount, {name}")
+        self._state = ChoiceField(
+            f"How far it is, {name}", [(s.value, w) for s, w in STATES.items()], self._save_state
+        )
+        self._next = TypedField("Next step", str.strip, self._save_next)
+        self._next.line.setAccessibleName(f"Next step, {name}")
+        out = QPushButton("Take out")
+        out.setAccessibleName(f"Take out: {name}")
+        out.clicked.connect(self._take_out)
+        grid = QGridLayout(self)
+        grid.setContentsMargins(0, 0, 0, 0)
+        grid.addWidget(self._said, 0, 0, 1, 4)
+        grid.addWidget(self._amount, 1, 0)
+        grid.addWidget(Labelled("How far it is", self._state), 1, 1)
+        grid.addWidget(self._next, 1, 2)
+        grid.addWidget(Labelled(NO_NAME, out), 1, 3)
+        grid.setColumnStretch(2, 2)
+
+    def show_owed(self, owed: Owed) -> None:
+        """Show what is kept of this sum."""
+        self._owed = owed
+        days = owed.days_open(self._desk.today())
+        whom = owed.supplier or "the supplier"
+        end = f", ended on {owed.ended_on.isoformat()}" if owed.ended_on else ""
+        self._said.setText(
+            f"{owed.what.value.capitalize()} for {owed.part}, from {whom}: "
+            f"since {owed.since.isoformat()}, {days} {'day' if days == 1 else 'days'}{end}."
+        )
+        self._amount.usual_hint(f"in {self._desk.rules.currency}")
+        self._amount.show_kept(owed.amount_cents)
+        self._state.show_value(owed.state.value)
+        self._next.show_kept(owed.next_step)
+
+    def save_typed(self) -> None:
+        """Save what is still only typed."""
+        self._amount.line.save_now()
+        self._next.line.save_now()
+
+    def _save_amount(self, cents: Any) -> object:
+        return self._desk.do(money_owed_actions.write_owed_amount, self._owed.id, cents)
+
+    def _save_state(self, state: str) -> object:
+        return self._desk.do(money_owed_actions.set_owed_state, self._owed.id, state)
+
+    def _save_next(self, words: Any) -> object:
+        return self._desk.do(money_owed_actions.write_next_step, self._owed.id, words)
+
+    @Slot()
+    def _take_out(self) -> None:
+        self._desk.do(money_owed_actions.take_owed_out, self._owed.id)

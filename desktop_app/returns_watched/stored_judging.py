@@ -1,0 +1,156 @@
+"""Reading one return as it is judged, and the promises of change that are still open."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterator
+from dataclasses import dataclass
+from datetime import date
+from typing import Any
+
+from sqlalchemy import Connection, select
+from sqlalchemy.orm import aliased
+
+from desktop_app.repair_jobs.stored import Job, Person
+from desktop_app.returns_watched.change_promised import ChangePromised
+from desktop_app.returns_watched.judged_before import (
+    JUDGED_COLUMNS,
+    JudgedOnce,
+    LinkChanged,
+    judged_over_time,
+)
+from desktop_app.returns_watched.judging import Judging
+from desktop_app.returns_watched.stored import ReturnLink
+from desktop_app.returns_watched.stored_links import (
+    kept_change,
+    kept_judgement,
+    link_between,
+    link_kept,
+)
+from desktop_app.shop_record.tables import HistoryEntry
+
+_EARLIER, _LATER = aliased(Job), aliased(Job)
+
+
+@dataclass(frozen=True, slots=True)
+class OpenChange:
+    """A promise of change that still asks for something, and the return that it came from."""
+
+    earlier_id: int
+    later_id: int
+    earlier: str
+    later: str
+    change: ChangePromised
+
+
+def read_judging(connection: Connection, earlier_job: int, later_job: int) -> Judging | None:
+    """Read all that is said about one return; None where one of its jobs is no longer there."""
+    wanted = (
+        select(Job.id, Job.number, Job.unbilled_hours, Person.name)
+        .outerjoin(Person, Person.id == Job.technician_id)
+        .where(Job.id.in_((earlier_job, later_job)))
+    )
+    jobs = {row.id: row for row in connection.execute(wanted)}
+    if earlier_job not in jobs or later_job not in jobs:
+        return None
+    then, now = jobs[earlier_job], jobs[later_job]
+    known: dict[str, Any] = {
+        "earlier_id": earlier_job,
+        "later_id": later_job,
+        "earlier": then.number,
+        "later": now.number,
+        "first_by": then.name or "",
+        "hours_unpaid": now.unbilled_hours,
+    }
+    row = link_between(connection, earlier_job, later_job)
+    if row is None:
+        return Judging(**known)
+    kept = link_kept(row)
+    return Judging(
+        **known,
+        judgement=None if row.judgement is None else kept_judgement(row.judgement),
+        judged_by=kept.judged_by,
+        judged_at=kept.judged_at,
+        also=kept.also,
+        why=kept.why,
+        evidence=kept.evidence,
+        first_view=kept.first_view,
+        second_look=kept.second_look,
+        cause_class=kept.cause_class,
+        helping=kept.helping,
+        cost=kept.cost,
+        change=kept.change,
+        decisions=read_decisions(connection, row),
+    )
+
+
+def read_decisions(connection: Connection, row: Any) -> tuple[JudgedOnce, ...]:
+    """Read from the history what was decided about a row of return_link, oldest first.
+
+    It looks back from the newest entry to the one that added the row and no further.
+    """
+    now = {name: getattr(row, name) for name in JUDGED_COLUMNS}
+    return judged_over_time(now, _touching(connection, row.id))
+
+
+def open_changes(connection: Connection, today: date) -> tuple[OpenChange, ...]:
+    """Read the promises that are not done, or done and to be looked at now.
+
+    What is due first comes first, what has no day last.
+    """
+    wanted = (
+        select(
+            ReturnLink.earlier_job_id,
+            ReturnLink.later_job_id,
+            _EARLIER.number.label("earlier"),
+            _LATER.number.label("later"),
+            ReturnLink.change_promised,
+            ReturnLink.change_by,
+            ReturnLink.change_due,
+            ReturnLink.change_done_on,
+            ReturnLink.change_check_on,
+        )
+        .join(_EARLIER, _EARLIER.id == ReturnLink.earlier_job_id)
+        .join(_LATER, _LATER.id == ReturnLink.later_job_id)
+        .where((ReturnLink.change_done_on.is_(None)) | (ReturnLink.change_check_on.is_not(None)))
+        .order_by(ReturnLink.id)
+    )
+    found = [
+        OpenChange(row.earlier_job_id, row.later_job_id, row.earlier, row.later, kept_change(row))
+        for row in connection.execute(wanted)
+    ]
+    return tuple(
+        sorted((one for one in found if one.change.is_open(today)), key=lambda one: _when(one))
+    )
+
+
+def _when(one: OpenChange) -> date:
+    change = one.change
+    day = change.due if change.done_on is None else change.check_on
+    return date.max if day is None else day
+
+
+def _touching(connection: Connection, link_id: int) -> Iterator[LinkChanged]:
+    """Yield the history's changes of one row, newest first.
+
+    An entry's body is JSON with sorted names and no spaces, so that a row is found by the letters
+    in which it is named; quotes inside of what people typed are escaped there.
+    """
+    table = ReturnLink.__tablename__
+    named = f'"row_id":{link_id},"table":"{table}"' + "}"
+    wanted = (
+        select(
+            HistoryEntry.seq,
+            HistoryEntry.at,
+            HistoryEntry.who,
+            HistoryEntry.reverses,
+            HistoryEntry.body,
+        )
+        .where(HistoryEntry.body.contains(named, autoescape=True))
+        .order_by(HistoryEntry.seq.desc())
+        .execution_options(yield_per=1)
+    )
+    for seq, at, who, reverses, body in connection.execute(wanted):
+        for change in reversed(json.loads(body)["changes"]):
+            if change["table"] == table and change["row_id"] == link_id:
+                yield LinkChanged(seq, at, who, reverses, change["before"], change["after"])

@@ -1,0 +1,92 @@
+"""What was found in columns, written out as the list of returns."""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Mapping
+
+from sqlalchemy import Connection, select
+
+from desktop_app.repair_jobs.stored import Job, Visit
+from desktop_app.returns_watched.candidate import Candidate, chains_of, met
+from desktop_app.returns_watched.job_facts import JobFacts
+from desktop_app.returns_watched.stored import ReturnLink
+from desktop_app.returns_watched.stored_columns import RecordColumns
+from desktop_app.returns_watched.stored_details import JobDetails
+from desktop_app.returns_watched.stored_facts import Facts, JobSaid
+from desktop_app.returns_watched.stored_links import read_links
+from desktop_app.returns_watched.stored_many import ManyMet
+from desktop_app.returns_watched.stored_readings import Odometers
+from desktop_app.returns_watched.stored_traits import places_among
+from desktop_app.returns_watched.stored_vehicles import each_row, read_vehicles
+from desktop_app.returns_watched.window import Window
+
+
+def written_out(
+    connection: Connection, found: ManyMet, main: Window, names: Mapping[str, str]
+) -> tuple[Facts, list[Candidate]]:
+    """Return the pairs as `all_candidates` would, and the facts of the jobs they are made of."""
+    import numpy as np
+
+    pairs = found.pairs
+    linked = _linked(connection, found.columns)
+    places = np.unique(np.concatenate([pairs.earlier, pairs.later, linked])).tolist()
+    facts = _facts(connection, found.columns, places, names)
+    job_at = dict(zip(places, facts.jobs, strict=True))
+    chains = chains_of(facts.judged, facts.jobs)
+    candidates = []
+    for one, other in zip(pairs.earlier.tolist(), pairs.later.tolist(), strict=True):
+        earlier, later = job_at[one], job_at[other]
+        decided = facts.judged.get((earlier.number, later.number))
+        candidates.append(met(earlier, later, earlier.window or main, decided, chains))
+    return facts, candidates
+
+
+def _linked(connection: Connection, columns: RecordColumns) -> object:
+    """Return the places of the jobs about which a person said something: the chains need them."""
+    import numpy as np
+
+    rows = connection.execute(select(ReturnLink.earlier_job_id, ReturnLink.later_job_id))
+    ids = np.array([job for row in rows for job in row], dtype=np.int64)
+    places, known = places_among(columns.job_ids, ids)
+    return places[known]
+
+
+def _facts(
+    connection: Connection,
+    columns: RecordColumns,
+    places: Collection[int],
+    names: Mapping[str, str],
+) -> Facts:
+    ids = [int(columns.job_ids[place]) for place in places]
+    wanted = select(
+        *(Job.id, Job.number, Job.concern, Job.system, Visit.vehicle_id),
+    ).join(Visit, Visit.id == Job.visit_id)
+    rows = {row.id: row for row in each_row(connection, wanted, Job.id, ids)}
+    vehicles = read_vehicles(connection, {row.vehicle_id for row in rows.values()}, ())
+    details = JobDetails(connection, ids, names)
+    jobs, of = [], columns.jobs
+    for place, job_id in zip(places, ids, strict=True):
+        opened = of.day(of.opened, place)
+        assert opened is not None
+        miles, both = float(of.window_miles[place]), bool(of.ends_both[place])
+        jobs.append(
+            JobFacts(
+                number=rows[job_id].number,
+                vehicle=str(of.vehicle[place]),
+                opened_on=opened,
+                handed_over_on=of.day(of.handed_over, place),
+                odometer_in=of.came_with.at(place),
+                odometer_out=of.left_with.at(place),
+                system=rows[job_id].system,
+                customer_says_same=bool(of.says_same[place]),
+                window=Window(int(of.window_days[place]), miles, "both" if both else "first"),
+                sold_on=of.day(of.sold, place),
+                **details.of(job_id),
+            )
+        )
+    said = {
+        row.number: JobSaid(row.id, vehicles[row.vehicle_id].words, row.concern)
+        for row in rows.values()
+    }
+    judged, links = read_links(connection, {row.id: row.number for row in rows.values()}, ids)
+    return Facts(tuple(jobs), said, judged, links, Odometers({}, {}, {}))

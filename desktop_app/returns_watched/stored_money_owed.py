@@ -1,0 +1,73 @@
+"""Reading what suppliers owe."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from sqlalchemy import Connection, Select, select
+
+from desktop_app.parts_compared.part_kinds.kind_names import kind_words
+from desktop_app.parts_compared.stored import Pair
+from desktop_app.repair_jobs.stored import Job
+from desktop_app.returns_watched.owed import Owed, State, What
+from desktop_app.returns_watched.stored import MoneyOwed
+from desktop_app.shop_record.kept_value import damaged, kept_day
+
+
+def owed_for_job(connection: Connection, job_id: int) -> tuple[Owed, ...]:
+    """Read what is owed for the parts of one job, in the order in which it was written."""
+    return _read(connection, _wanted().where(Pair.job_id == job_id).order_by(MoneyOwed.id))
+
+
+def money_still_owed(connection: Connection) -> tuple[Owed, ...]:
+    """Read all that is not paid or refused, the oldest first."""
+    ends = [state.value for state in State if state.is_end]
+    wanted = _wanted().where(MoneyOwed.state.not_in(ends))
+    return _read(connection, wanted.order_by(MoneyOwed.since, MoneyOwed.id))
+
+
+def parts_of_job(connection: Connection, job_id: int) -> tuple[tuple[int, str, str], ...]:
+    """Return (pair id, part in words, supplier) of each pair of a job."""
+    wanted = (
+        select(Pair.id, Pair.part_kind, Pair.position, Pair.supplier)
+        .where(Pair.job_id == job_id)
+        .order_by(Pair.id)
+    )
+    return tuple((r.id, _part(r), r.supplier) for r in connection.execute(wanted))
+
+
+def _wanted() -> Select[*tuple[Any, ...]]:
+    return (
+        select(MoneyOwed, Pair.part_kind, Pair.position, Pair.supplier, Job.number)
+        .join(Pair, Pair.id == MoneyOwed.pair_id)
+        .join(Job, Job.id == Pair.job_id)
+    )
+
+
+def _read(connection: Connection, wanted: Select[*tuple[Any, ...]]) -> tuple[Owed, ...]:
+    return tuple(_owed(row) for row in connection.execute(wanted))
+
+
+def _owed(row: Any) -> Owed:
+    try:
+        what, state = What(row.what), State(row.state)
+    except ValueError as error:
+        raise damaged(f"{row.what}, {row.state}", "money owed") from error
+    return Owed(
+        id=row.id,
+        pair_id=row.pair_id,
+        job_number=row.number,
+        part=_part(row),
+        supplier=row.supplier,
+        what=what,
+        amount_cents=row.amount_cents,
+        since=kept_day(row.since),
+        state=state,
+        next_step=row.next_step,
+        ended_on=None if row.ended_on is None else kept_day(row.ended_on),
+    )
+
+
+def _part(row: Any) -> str:
+    place = row.position.strip()
+    return f"{kind_words(row.part_kind)}, {place}" if place else kind_words(row.part_kind)

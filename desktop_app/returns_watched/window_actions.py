@@ -1,0 +1,86 @@
+"""What the shop promises: the window of a part kind, and of one job before it leaves."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from desktop_app.parts_compared.part_kinds.kind_names import kind_words
+from desktop_app.repair_jobs.stored import Job
+from desktop_app.returns_watched.kind_windows import FROM_JOB, Promise
+from desktop_app.returns_watched.link_actions import no_job
+from desktop_app.returns_watched.stored import KindWindow
+from desktop_app.returns_watched.stored_links import job_days
+from desktop_app.returns_watched.stored_windows import kind_window_row
+from desktop_app.returns_watched.window import Window
+from desktop_app.shop_record.deed import Deed, Done
+from desktop_app.shop_record.house_rules import check_rule
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.trouble import ShopTrouble
+
+
+def promise_for_kind(record: ShopRecord, part_kind: str, promise: Promise | None) -> Done:
+    """Change what is promised for a part kind; with None the shop's own promise holds again.
+
+    Jobs that have left keep the window that they were handed over with.
+    """
+    if not part_kind.strip():
+        raise ShopTrouble("Which part kind?", do="Choose the kind that the promise is for.")
+
+    def work(deed: Deed) -> None:
+        row = kind_window_row(deed.connection, part_kind)
+        if promise is None:
+            if row is not None:
+                deed.remove(KindWindow, row)
+            return
+        values = {
+            "days": promise.days,
+            "months": promise.months,
+            "miles": promise.miles,
+            "rule": promise.rule,
+        }
+        if row is None:
+            deed.add(KindWindow, part_kind=part_kind, **values)
+        else:
+            deed.change(KindWindow, row, **values)
+
+    return record.do(f"Change the window for {kind_words(part_kind)}", work)
+
+
+def change_window(record: ShopRecord, job: int, days: Any, miles: Any, rule: str) -> Done:
+    """Change the promise of one job before it is handed over: days, miles, how they end.
+
+    Nothing (an empty text, None or 0) is no such limit. After the hand-over the customer has it,
+    and it stays as it was given.
+    """
+    with record.reading() as connection:
+        known = job_days(connection, job)
+    if known is None:
+        raise no_job(job)
+    if known.left_at is not None:
+        raise ShopTrouble(
+            f"{known.number} was handed over on {known.left_at[:10]} with its window.",
+            kept="The window is as it was given.",
+            do="A window can be changed until the car leaves.",
+        )
+    kept = Window(
+        _limit("window_days", days),
+        _limit("window_miles", miles),
+        check_rule("window_rule", rule),
+    )
+    values = {
+        "window_days": kept.days,
+        "window_miles": int(kept.miles),
+        "window_rule": kept.rule,
+        "window_months": None,
+        "window_from": FROM_JOB,
+    }
+    return record.do(
+        f"Change the window of {known.number}", lambda deed: deed.change(Job, job, **values)
+    )
+
+
+def _limit(rule: str, value: Any) -> int:
+    if value in (None, 0) or not str(value).strip():
+        return 0
+    limit: int = check_rule(rule, value)
+    return limit

@@ -1,0 +1,239 @@
+"""What is written down beside a judgement: kept, read back, refused, and taken back by undo."""
+
+from __future__ import annotations
+
+from datetime import date
+from typing import Any
+
+import pytest
+from sqlalchemy import text
+
+from desktop_app.repair_jobs.stored import Job, Person
+from desktop_app.returns_watched import actions, judging_actions
+from desktop_app.returns_watched.judged_before import told
+from desktop_app.returns_watched.judgement import Judgement
+from desktop_app.returns_watched.judging import Judging
+from desktop_app.returns_watched.stored import ReturnLink
+from desktop_app.returns_watched.stored_judging import open_changes, read_judging
+from desktop_app.returns_watched.stored_then_now import read_chain
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
+from tests.watched_shop import a_week_of_returns, job, vehicle
+
+TODAY = date(2026, 11, 16)
+
+
+@pytest.fixture
+def pair(shop: ShopRecord) -> tuple[int, int]:
+    ids = a_week_of_returns(shop)
+    return ids["J-131"], ids["J-160"]
+
+
+def _read(shop: ShopRecord, pair: tuple[int, int]) -> Judging:
+    with shop.reading() as connection:
+        found = read_judging(connection, *pair)
+    assert found is not None
+    return found
+
+
+def test_all_that_is_said_is_kept_and_undone_one_by_one(
+    shop: ShopRecord, pair: tuple[int, int]
+) -> None:
+    before = _read(shop, pair)
+    steps: list[Judging] = [before]
+    for deed, *said in (
+        (actions.judge_return, "same symptom"),
+        (judging_actions.say_also, ["same part", "from our hands"]),
+        (actions.name_cause_class, "fitted-badly"),
+        (judging_actions.name_helping_causes, ["left-unproven", "fitted-badly"]),
+        (judging_actions.write_evidence, " old part kept "),
+        (judging_actions.write_first_view, "it clicked in"),
+        (judging_actions.write_unpaid_hours, 1.25),
+        (judging_actions.write_amount, "tow_cents", 8500),
+        (judging_actions.name_who_changes, "Ben"),
+        (judging_actions.set_change_day, "change_due", date(2026, 12, 1)),
+    ):
+        done = deed(shop, *pair, *said)
+        assert done.touched == {"return_link"}
+        steps.append(_read(shop, pair))
+    now = steps[-1]
+    assert now.kinds() == (
+        Judgement.SAME_SYMPTOM,
+        Judgement.SAME_PART,
+        Judgement.FROM_OUR_HANDS,
+    )
+    assert (now.cause_class, now.helping) == ("fitted-badly", ("left-unproven",))
+    assert (now.evidence, now.first_view) == ("old part kept", "it clicked in")
+    assert (now.cost.unbilled_hours, now.cost.tow_cents) == (1.25, 8500)
+    assert (now.change.by, now.change.due) == ("Ben", date(2026, 12, 1))
+    for step in reversed(steps[:-1]):
+        shop.undo()
+        assert _read(shop, pair) == step
+
+
+def test_another_judgement_drops_what_only_spoke_of_the_first(
+    shop: ShopRecord, pair: tuple[int, int]
+) -> None:
+    shop.who = "Ben"
+    actions.judge_return(shop, *pair, "same symptom")
+    judging_actions.say_also(shop, *pair, ["same part"])
+    shop.who = "Ana"
+    judging_actions.look_again(shop, *pair)
+    assert _read(shop, pair).second_look == "Ana, 2026-11-16"
+    actions.judge_return(shop, *pair, "same part")
+    now = _read(shop, pair)
+    assert (now.second_look, now.also) == ("", ())
+    shop.undo()
+    assert _read(shop, pair).second_look == "Ana, 2026-11-16"
+    actions.take_judgement_back(shop, *pair)
+    assert _read(shop, pair).second_look == ""
+
+
+def test_the_decisions_are_read_from_the_history(shop: ShopRecord, pair: tuple[int, int]) -> None:
+    actions.say_why(shop, *pair, 'it said "row_id":1,"table":"return_link"} there')
+    shop.who = "Ana"
+    actions.judge_return(shop, *pair, "unrelated")
+    shop.who = "Ben"
+    actions.judge_return(shop, *pair, "same part")
+    actions.judge_return(shop, pair[0] - 1, pair[1], "foretold")  # another return
+    actions.judge_return(shop, *pair, "foretold")
+    shop.undo()
+    assert told(_read(shop, pair).decisions) == (
+        "Judged “unrelated” by Ana on 2026-11-16, revised to “same part” by Ben on 2026-11-16."
+    )
+
+
+def test_reading_the_decisions_stops_where_the_return_began(
+    shop: ShopRecord, pair: tuple[int, int]
+) -> None:
+    actions.judge_return(shop, *pair, "unrelated")
+    with shop.reading() as connection:  # an entry that could not be read is older
+        seq = connection.execute(text("SELECT min(seq) FROM history")).scalar()
+    with shop.deed("Spoil an old entry") as deed:
+        named = '"row_id":1,"table":"return_link"}'
+        deed.connection.execute(
+            text("UPDATE history SET body = :body WHERE seq = :seq"), {"body": named, "seq": seq}
+        )
+    assert len(_read(shop, pair).decisions) == 1
+
+
+@pytest.mark.parametrize(
+    ("change", "says"),
+    [
+        (lambda s, p: judging_actions.say_also(s, *p, ["same part"]), "beside a comeback only"),
+        (lambda s, p: judging_actions.say_also(s, *p, ["foretold"]), "no kind of comeback"),
+        (lambda s, p: judging_actions.name_helping_causes(s, *p, ["luck"]), "causes"),
+        (lambda s, p: judging_actions.look_again(s, *p), "no judgement to confirm"),
+        (lambda s, p: judging_actions.write_unpaid_hours(s, *p, -1.0), "0 to 10,000"),
+        (lambda s, p: judging_actions.write_unpaid_hours(s, *p, float("nan")), "0 to 10,000"),
+        (lambda s, p: judging_actions.write_amount(s, *p, "tow_cents", -1), "1,000,000.00"),
+        (lambda s, p: judging_actions.write_amount(s, *p, "beer_cents", 1), "no part of the cost"),
+        (lambda s, p: judging_actions.set_change_day(s, *p, "judged_at", None), "no day"),
+        (
+            lambda s, p: judging_actions.set_change_day(
+                s, *p, "change_done_on", date(2026, 11, 17)
+            ),
+            "has not come yet",
+        ),
+        (lambda s, p: judging_actions.write_evidence(s, p[1], p[0], "x"), "cannot be a return"),
+    ],
+)
+def test_what_cannot_be_is_refused_and_nothing_is_kept(
+    shop: ShopRecord, pair: tuple[int, int], change: Any, says: str
+) -> None:
+    before = _read(shop, pair)
+    with pytest.raises(ShopTrouble, match=says):
+        change(shop, pair)
+    assert _read(shop, pair) == before
+
+
+def test_a_second_look_takes_a_second_person_with_a_name(
+    shop: ShopRecord, pair: tuple[int, int]
+) -> None:
+    shop.who = "Ben"
+    actions.judge_return(shop, *pair, "unrelated")
+    with pytest.raises(ShopTrouble, match="Ben judged this return"):
+        judging_actions.look_again(shop, *pair)
+    shop.who = ""
+    with pytest.raises(ShopTrouble, match="Nobody is named"):
+        judging_actions.look_again(shop, *pair)
+
+
+def test_the_first_repairer_who_judges_is_asked_about(
+    shop: ShopRecord, pair: tuple[int, int]
+) -> None:
+    with shop.deed("Name") as deed:
+        deed.change(Job, pair[0], technician_id=deed.add(Person, name="Ana"))
+    assert _read(shop, pair).own_job_question() is None
+    shop.who = "Ana"
+    actions.judge_return(shop, *pair, "unrelated")
+    assert "Ana did the repair on J-131" in str(_read(shop, pair).own_job_question())
+    shop.who = "Ben"
+    judging_actions.look_again(shop, *pair)
+    assert _read(shop, pair).own_job_question() is None
+
+
+def test_open_promises_are_listed_what_is_due_first(
+    shop: ShopRecord, pair: tuple[int, int]
+) -> None:
+    ids = (pair, (pair[0] - 1, pair[1]), (5, 6), (pair[0] - 1, pair[0]))
+    for one, words in zip(ids, ("first", "second", "third", ""), strict=True):
+        actions.promise_change(shop, *one, words)
+    judging_actions.set_change_day(shop, *ids[0], "change_due", date(2026, 12, 24))
+    judging_actions.set_change_day(shop, *ids[1], "change_due", date(2026, 11, 1))
+    with shop.reading() as connection:
+        found = open_changes(connection, TODAY)
+    assert [one.change.words for one in found] == ["second", "first", "third"]
+    assert (found[0].earlier, found[0].later) == ("J-104", "J-160")
+    assert found[0].change.is_late(TODAY)
+    judging_actions.set_change_day(shop, *ids[1], "change_done_on", TODAY)
+    judging_actions.set_change_day(shop, *ids[0], "change_done_on", TODAY)
+    judging_actions.set_change_day(shop, *ids[0], "change_check_on", date(2027, 1, 1))
+    with shop.reading() as connection:
+        assert [o.change.words for o in open_changes(connection, TODAY)] == ["third"]
+        later = open_changes(connection, date(2027, 1, 1))
+    assert [one.change.words for one in later] == ["first", "third"]
+
+
+@pytest.mark.parametrize(
+    "values",
+    [
+        {"also": "same part"},
+        {"also": '["our fault"]'},
+        {"helping_causes": '{"new": 1}'},
+        {"helping_causes": '["luck"]'},
+        {"unbilled_hours": -2.0},
+        {"change_due": "soon"},
+        {"judgement": "bad"},
+    ],
+)
+def test_values_changed_from_outside_are_told_as_damage(
+    shop: ShopRecord, pair: tuple[int, int], values: dict[str, Any]
+) -> None:
+    actions.say_why(shop, *pair, "x")
+    with shop.deed("Damage") as deed:
+        deed.change(ReturnLink, 1, **values)
+    with pytest.raises(ShopDamaged):
+        _read(shop, pair)
+
+
+def _chain(shop: ShopRecord, earlier: int, later: int) -> list[str]:
+    with shop.reading() as connection:
+        return [one.number for one in read_chain(connection, earlier, later)]
+
+
+def test_a_chain_runs_from_its_root_to_what_came_after(shop: ShopRecord) -> None:
+    car = vehicle(shop)
+    jobs = [
+        job(shop, car, f"J-{n}", f"2026-0{n}-01", f"2026-0{n}-02" if n < 5 else None)
+        for n in range(1, 6)
+    ]
+    assert _chain(shop, jobs[1], jobs[2]) == ["J-2", "J-3"]
+    for one, other in ((0, 1), (1, 2), (2, 3)):
+        actions.judge_return(shop, jobs[one], jobs[other], "same symptom")
+    actions.judge_return(shop, jobs[3], jobs[4], "unrelated")
+    assert _chain(shop, jobs[1], jobs[2]) == ["J-1", "J-2", "J-3", "J-4"]
+    assert _chain(shop, jobs[3], jobs[4]) == ["J-1", "J-2", "J-3", "J-4", "J-5"]
+    actions.name_cause_class(shop, jobs[0], jobs[1], "new")
+    assert _chain(shop, jobs[1], jobs[2]) == ["J-2", "J-3", "J-4"]
+    assert _chain(shop, jobs[1], 99) == []

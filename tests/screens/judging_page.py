@@ -1,0 +1,88 @@
+"""It's Back as a test sees it: opened on a small record, looked at and pressed as a user does."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication, QLabel, QListView, QPushButton, QWidget
+from pytestqt.qtbot import QtBot
+
+from desktop_app.returns_watched.returns_list import ReturnRow
+from desktop_app.returns_watched.screen.its_back_page import ItsBackPage
+from desktop_app.returns_watched.stored_returns import read_returns
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.fields import LineField, WordsField
+
+
+def opened(desk: Desk, qtbot: QtBot, kinds: Any = dict) -> ItsBackPage:
+    """Return the page, shown and read."""
+    page = ItsBackPage(desk, {}, kinds)
+    qtbot.addWidget(page)
+    page.resize(1100, 760)
+    page.show()
+    page.came_here()
+    settle(desk, qtbot)
+    return page
+
+
+def settle(desk: Desk, qtbot: QtBot) -> None:
+    """Wait until nothing runs beside the window."""
+    qtbot.waitUntil(lambda: not desk.errands.busy())
+
+
+def listed(page: ItsBackPage) -> list[str]:
+    """Return the rows of the list."""
+    model = page.findChild(QListView).model()
+    return [model.index(row, 0).data() for row in range(model.rowCount())]
+
+
+def choose(page: ItsBackPage, words: str) -> None:
+    """Choose the first row that holds these words."""
+    view = page.findChild(QListView)
+    place = next(i for i, row in enumerate(listed(page)) if words in row)
+    view.setCurrentIndex(view.model().index(place, 0))
+
+
+def button(page: QWidget, name: str) -> QPushButton:
+    """Return the button that is seen under this name or these words."""
+    QApplication.processEvents()  # what was just put there is laid out and seen
+    for one in page.findChildren(QPushButton):
+        if one.isVisibleTo(page) and name in (one.text(), one.accessibleName()):
+            return one
+    raise LookupError(name)
+
+
+def press(page: QWidget, qtbot: QtBot, name: str) -> None:
+    """Press a button."""
+    qtbot.mouseClick(button(page, name), Qt.MouseButton.LeftButton)
+
+
+def says(page: QWidget, words: str) -> bool:
+    """Tell whether these words are seen."""
+    QApplication.processEvents()
+    return any(words in x.text() for x in page.findChildren(QLabel) if x.isVisibleTo(page))
+
+
+def field(page: QWidget, name: str) -> Any:
+    """Return the field that is seen under this name."""
+    QApplication.processEvents()
+    fields = [*page.findChildren(LineField), *page.findChildren(WordsField)]
+    return next(f for f in fields if f.accessibleName() == name and f.isVisibleTo(page))
+
+
+def write(page: QWidget, qtbot: QtBot, name: str, text: str) -> None:
+    """Type into a field and leave it."""
+    one = field(page, name)
+    one.selectAll()
+    qtbot.keyClick(one, Qt.Key.Key_Delete)
+    qtbot.keyClicks(one, text)
+    one.save_now()
+
+
+def kept(shop: ShopRecord, earlier: str, later: str) -> ReturnRow:
+    """Return what the list holds of two jobs."""
+    with shop.reading() as connection:
+        rows = read_returns(connection)
+    return next(row for row in rows if (row.earlier, row.later) == (earlier, later))

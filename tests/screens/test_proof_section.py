@@ -1,0 +1,241 @@
+"""Proof on a job's page, with clicks and keys: the order, the drive, the readings, the level."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from typing import TypeVar
+
+import pytest
+from PySide6.QtCore import QCoreApplication, Qt
+from PySide6.QtWidgets import QComboBox, QLabel, QLineEdit, QPushButton, QWidget
+from pytestqt.qtbot import QtBot
+
+from desktop_app.repair_jobs import actions
+from desktop_app.repair_jobs.proof_kept import ProofKept
+from desktop_app.repair_jobs.screen.gone_section import GoneSection
+from desktop_app.repair_jobs.screen.job_page import JobPage
+from desktop_app.repair_jobs.screen.proof_section import ProofSection
+from desktop_app.repair_jobs.self_tests import SelfTestState
+from desktop_app.repair_jobs.stored_proof import read_proof
+from desktop_app.repair_jobs.stored_reading import read_job
+from desktop_app.repair_jobs.write_up import WriteUp
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_window.desk import Desk
+
+W = TypeVar("W", bound=QWidget)
+BEFORE = "As found: bytes of mode 01 PID 01"
+AFTER = "After the repair: bytes of mode 01 PID 01"
+PROVOKED = "Made to happen on purpose"
+
+
+@dataclass
+class AtProof:
+    """The page of a job with its proof, and what a person does there."""
+
+    bot: QtBot
+    shop: ShopRecord
+    desk: Desk
+    page: JobPage
+
+    def find(self, sort: type[W], name: str) -> W:
+        """Find what is seen under this name, or begins with it."""
+        QCoreApplication.processEvents()  # rows made anew are shown
+        shown = [one for one in self.page.findChildren(sort) if one.isVisible()]
+        return next(one for one in shown if one.accessibleName().startswith(name))
+
+    def press(self, name: str) -> None:
+        """Click a button."""
+        self.bot.mouseClick(self.find(QPushButton, name), Qt.MouseButton.LeftButton)
+
+    def press_words(self, words: str) -> None:
+        """Click a button that has its words as its name."""
+        buttons = [one for one in self.page.findChildren(QPushButton) if one.isVisible()]
+        button = next(one for one in buttons if one.text() == words)
+        self.bot.mouseClick(button, Qt.MouseButton.LeftButton)
+
+    def type(self, name: str, text: str) -> None:
+        """Type into a field, and Enter."""
+        field = self.find(QLineEdit, name)
+        field.selectAll()
+        self.bot.keyClicks(field, text)
+        self.bot.keyClick(field, Qt.Key.Key_Return)
+
+    def said(self) -> str:
+        """Everything that can be read."""
+        QCoreApplication.processEvents()
+        labels = [one.text() for one in self.page.findChildren(QLabel) if one.isVisible()]
+        return "\n".join(labels)
+
+    def kept(self, job: int = 1) -> ProofKept:
+        """What is in the record."""
+        with self.shop.reading() as connection:
+            return read_proof(connection, job)
+
+    def level(self) -> int | None:
+        """The level that is in the record."""
+        with self.shop.reading() as connection:
+            return read_job(connection, 1).proof_level
+
+
+@pytest.fixture
+def at(qtbot: QtBot, shop: ShopRecord) -> Iterator[AtProof]:
+    """A car that misses when damp and pulling, and a second concern of the same visit."""
+    said = WriteUp("misses", plate="TH 1", odometer=1000, conditions=("damp", "pulling"))
+    actions.write_up(shop, said)
+    actions.choose_system(shop, 1, "ignition")
+    with shop.reading() as connection:
+        visit = read_job(connection, 1).visit_id
+    actions.add_job(shop, visit, "also squeals")
+    desk = Desk(shop)
+    sections: list[tuple[str, QWidget]] = [
+        ("Proof", ProofSection(desk, lambda _job: ("Spray it with water at idle.",))),
+        ("Gone", GoneSection(desk, lambda _job: ())),
+    ]
+    page = JobPage(desk, sections, lambda job: job.number, lambda _job: ())
+    qtbot.addWidget(page)
+    page.resize(1100, 900)
+    page.show()
+    page.open_job(1)
+    yield AtProof(qtbot, shop, desk, page)
+    desk.errands.finish()
+
+
+def test_clearing_before_saving_is_asked_about_and_not_refused(at: AtProof) -> None:
+    at.press("Step: Cleared once")
+    assert "Nothing is ticked as saved yet" in at.said()
+    assert not at.find(QPushButton, "Step: Cleared once").isChecked()
+    at.press_words("Not yet")
+    assert at.kept().steps == {}
+    assert "Nothing is ticked as saved yet" not in at.said()
+    at.press("Step: Cleared once")
+    at.press_words("Yes, all the same")
+    assert "cleared" in at.kept().steps
+    assert "Cleared, and not ticked as saved before." in at.said()
+    at.desk.undo()
+    assert "Cleared, and not ticked" not in at.said()
+
+
+def test_in_the_order_nothing_is_asked_and_each_step_shows_its_time(at: AtProof) -> None:
+    at.press("Step: Saved")
+    at.press("Step: Cleared once")
+    assert set(at.kept().steps) == {"saved", "cleared"}
+    assert at.find(QPushButton, "Step: Saved").text() == "✓ 1  Saved  11-16 12:00"
+    at.press("Step: Saved")
+    assert "saved" not in at.kept().steps
+
+
+def test_same_conditions_says_which_were_not_met(at: AtProof) -> None:
+    at.press("damp: not said")
+    at.press("Proved: same conditions")
+    assert at.level() == 4
+    assert at.find(QPushButton, "Proved: same conditions").text().endswith("(1 of 2 met)")
+    assert "Not every condition you told us of is written down as met." in at.said()
+    assert "Not said whether tried: pulling hard or uphill." in at.said()
+    at.press("pulling hard or uphill: not said")
+    assert at.find(QPushButton, "Proved: same conditions").text() == "4  same conditions"
+    assert "Not every condition" not in at.said()
+    at.press("pulling hard or uphill: met")
+    assert at.kept().conditions == {"damp": True, "pulling": False}
+    assert "Not tried: pulling hard or uphill." in at.said()
+
+
+def test_the_drive_is_worth_what_the_customer_s_frequency_leaves(at: AtProof) -> None:
+    at.type("Driven", "20")
+    at.type("It came about once in", "40")
+    assert "20 miles without it happen by luck in 61 % of cases" in at.said()
+    assert "not provable on a road test" in at.said()
+    unit = at.find(QComboBox, "It came about once in: unit")
+    at.bot.keyClick(unit, Qt.Key.Key_Down)
+    assert "once in 40 kilometres" in at.said()
+    at.type("It came about once in", "often")
+    assert "does not say how often it came" in at.said()
+    assert at.find(QLineEdit, "It came about once in").text() == "often"
+    assert at.kept().every is not None
+
+
+def test_a_count_on_purpose_is_said_with_its_chance(at: AtProof) -> None:
+    at.type(PROVOKED, "5 in 10 min")
+    assert "no count before and after" in at.said()
+    at.type(PROVOKED, "5 in 10 min, then 0 in 10 min")
+    assert "3.1 % of cases; this is fair" in at.said()
+    assert "no count before and after" not in at.said()
+
+
+def test_bytes_are_decoded_side_by_side_and_bad_ones_stay_to_be_mended(at: AtProof) -> None:
+    at.type(BEFORE, "41 01 80 07 65 05")
+    at.type(AFTER, "00 07 65")
+    assert "holds 3 bytes, not four bytes" in at.said()
+    assert at.find(QLineEdit, AFTER).text() == "00 07 65"
+    at.press("Step: Saved")  # another deed leaves what is half typed
+    assert at.find(QLineEdit, AFTER).text() == "00 07 65"
+    assert "holds 3 bytes, not four bytes" in at.said()
+    at.type(AFTER, "00 07 65 04")
+    said = at.said()
+    assert "lamp on, no codes, spark ignition" in said
+    assert "complete since" in said
+    assert "◌  not run" in said
+    assert "An emission test may refuse the car until its own tests have run." in said
+    assert "not four bytes" not in said
+
+
+def test_tests_are_entered_one_by_one_too(at: AtProof) -> None:
+    at.press_words("One by one")
+    name = "misfire, after the repair"
+    for state in (SelfTestState.COMPLETE, SelfTestState.NOT_RUN):
+        at.press(name)
+        assert at.kept().after.states == {"misfire": state}
+    at.press("Proved: full trip")
+    assert "The car's own test has not run: misfire. Not run is not passed." in at.said()
+    at.press(name)
+    at.press(name)
+    assert at.kept().after.states == {}
+    engine = at.find(QComboBox, "Kind of engine")
+    at.bot.keyClick(engine, Qt.Key.Key_Down)
+    at.press("nitrogen oxide treatment, as found")
+    assert at.kept().found.states == {"nox": SelfTestState.COMPLETE}
+
+
+def test_caught_here_is_written_down_and_opens_the_level_again(at: AtProof) -> None:
+    at.press("Proved: road")
+    assert at.level() == 2
+    at.type("The proof failed", "misses again on the wet hill")
+    assert "misses again on the wet hill" in at.said()
+    assert at.level() is None
+    assert not at.find(QPushButton, "Proved: road").isChecked()
+    at.press("Take out: caught here")
+    assert at.kept().caught == ()
+
+
+def test_what_the_fitted_parts_ask_for_stands_among_the_checks(at: AtProof) -> None:
+    at.press("Spray it with water at idle.: done")
+    with at.shop.reading() as connection:
+        ticked = [one.words for one in read_job(connection, 1).checks if one.outcome == "done"]
+    assert ticked == ["Spray it with water at idle."]
+
+
+def test_what_is_only_typed_goes_to_its_own_job(at: AtProof) -> None:
+    for name, text in (
+        ("It came about once in", "40"),
+        (PROVOKED, "3 in 5 min, then 0 in 5 min"),
+        (AFTER, "00 07 65 00"),
+        ("The proof failed", "misses again"),
+    ):
+        at.bot.keyClicks(at.find(QLineEdit, name), text)
+    at.page.open_job(2)
+    first = at.kept(1)
+    assert first.every is not None
+    assert first.provoked is not None
+    assert first.after.typed == "00 07 65 00"
+    assert [one.words for one in first.caught] == ["misses again"]
+    assert at.kept(2) == ProofKept()
+    for name in ("It came about once in", PROVOKED, AFTER, "The proof failed"):
+        assert at.find(QLineEdit, name).text() == ""
+
+
+def test_the_hand_over_says_what_was_met_and_what_was_not(at: AtProof) -> None:
+    at.press("damp: not said")
+    at.press("Proved: road")
+    line = next(one for one in at.said().splitlines() if one.startswith("To say at hand-over"))
+    assert "Tried: damp." in line
+    assert "Not said whether tried: pulling hard or uphill." in line

@@ -1,0 +1,167 @@
+"""Under Watch on a job's page: asking the customer, and what suppliers owe."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+import pytest
+from PySide6.QtWidgets import QComboBox
+from pytestqt.qtbot import QtBot
+
+from desktop_app.repair_jobs.stored import Job
+from desktop_app.repair_jobs.stored_reading import read_job
+from desktop_app.returns_watched.actions import judge_return
+from desktop_app.returns_watched.customer_answers import Answer, CustomerSaid
+from desktop_app.returns_watched.owed import Owed, State, What
+from desktop_app.returns_watched.screen.watch_section import WatchSection
+from desktop_app.returns_watched.stored_customers_asked import answers_of_job
+from desktop_app.returns_watched.stored_money_owed import owed_for_job
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_window.desk import Desk
+from tests.screens.judging_page import button, field, press, says, write
+from tests.watched_shop import a_week_of_returns, job, vehicle
+
+
+class Shown(WatchSection):
+    """The section as the job's page keeps it: read again after each deed."""
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__(desk, {})
+        self.desk, self.job_id = desk, 0
+        desk.changed.connect(lambda _done: self.open_job(self.job_id))
+
+    def open_job(self, job_id: int) -> None:
+        """Show a job."""
+        self.job_id = job_id
+        self.show_job(self.desk.ask(read_job, job_id))
+
+
+@pytest.fixture
+def section(shop: ShopRecord, qtbot: QtBot) -> Iterator[Shown]:
+    ids = a_week_of_returns(shop)
+    desk = Desk(shop)
+    section = Shown(desk)
+    qtbot.addWidget(section)
+    section.resize(1000, 700)
+    section.show()
+    section.open_job(ids["J-104"])
+    yield section
+    desk.errands.finish()
+
+
+def _said(shop: ShopRecord) -> tuple[CustomerSaid, ...]:
+    with shop.reading() as connection:
+        return answers_of_job(connection, 1)
+
+
+def _owed(shop: ShopRecord) -> tuple[Owed, ...]:
+    with shop.reading() as connection:
+        return owed_for_job(connection, 1)
+
+
+def test_one_press_notes_what_the_customer_said(
+    section: Shown, shop: ShopRecord, qtbot: QtBot
+) -> None:
+    shop.who = "Ana"
+    press(section, qtbot, "The customer was asked: same trouble")
+    assert says(section, "2026-11-16, asked by Ana")
+    write(section, qtbot, "Odometer as told", "119,000 mi")
+    write(section, qtbot, "In the customer's words", "again in the rain")
+    [said] = _said(shop)
+    assert (said.answer, said.odometer_told, said.words) == (
+        Answer.SAME_TROUBLE,
+        119_000,
+        "again in the rain",
+    )
+    press(section, qtbot, "Take the answer of 2026-11-16 out")
+    assert _said(shop) == ()
+    assert not says(section, "asked by Ana")
+    section.desk.undo()
+    assert field(section, "In the customer's words").text() == "again in the rain"
+
+
+def test_an_odd_odometer_is_asked_about_and_nonsense_stays_typed(
+    section: Shown, shop: ShopRecord, qtbot: QtBot
+) -> None:
+    with shop.deed("It left with this reading") as deed:
+        deed.change(Job, 1, odometer_out=118_420)
+    section.open_job(1)
+    press(section, qtbot, "The customer was asked: fine")
+    write(section, qtbot, "Odometer as told", "18,900")
+    assert says(section, "Lower than when the car was here (118,420 mi). Was it heard right?")
+    write(section, qtbot, "Odometer as told", "many")
+    assert field(section, "Odometer as told").text() == "many"
+    assert says(section, "“many” is not an odometer reading.")
+    assert _said(shop)[0].odometer_told == 18_900
+    write(section, qtbot, "In the customer's words", "fine so far")  # shown again meanwhile
+    assert says(section, "“many” is not an odometer reading.")
+    write(section, qtbot, "Odometer as told", "")
+    assert _said(shop)[0].odometer_told is None
+
+
+def test_an_answer_can_be_changed(section: Shown, shop: ShopRecord, qtbot: QtBot) -> None:
+    press(section, qtbot, "The customer was asked: not reached")
+    [answer] = [c for c in section.findChildren(QComboBox) if "Answer of" in c.accessibleName()]
+    answer.setCurrentIndex(0)
+    answer.activated.emit(0)
+    assert _said(shop)[0].answer is Answer.FINE
+
+
+def test_a_car_that_is_here_is_not_asked_after(
+    section: Shown, shop: ShopRecord, qtbot: QtBot
+) -> None:
+    here = job(shop, vehicle(shop, plate="TIN 9"), "J-9", "2026-11-15")
+    assert button(section, "The customer was asked: fine")
+    section.open_job(here)
+    with pytest.raises(LookupError):
+        button(section, "The customer was asked: fine")
+    assert not says(section, "Owed by suppliers")
+
+
+def test_what_a_supplier_owes_is_written_and_ended(
+    section: Shown, shop: ShopRecord, qtbot: QtBot
+) -> None:
+    press(section, qtbot, "The supplier owes a core: distributor rotor")
+    name = "core, distributor rotor"
+    assert says(section, "Core for distributor rotor, from the supplier: since 2026-11-16, 0 days.")
+    write(section, qtbot, f"Amount, {name}", "35")
+    write(section, qtbot, f"Next step, {name}", "send it back")
+    write(section, qtbot, f"Amount, {name}", "a lot")
+    assert field(section, f"Amount, {name}").text() == "a lot"
+    assert says(section, "Type a number such as 120")
+    [owed] = _owed(shop)
+    assert (owed.what, owed.amount_cents, owed.next_step) == (What.CORE, 3_500, "send it back")
+    [far] = [c for c in section.findChildren(QComboBox) if name in c.accessibleName()]
+    paid = far.findData("paid")
+    far.setCurrentIndex(paid)
+    far.activated.emit(paid)
+    assert _owed(shop)[0].state is State.PAID
+    assert says(section, "ended on 2026-11-16")
+    press(section, qtbot, f"Take out: {name}")
+    assert _owed(shop) == ()
+
+
+def test_words_typed_for_one_job_do_not_reach_another(
+    section: Shown, shop: ShopRecord, qtbot: QtBot
+) -> None:
+    press(section, qtbot, "The customer was asked: fine")
+    qtbot.keyClicks(field(section, "In the customer's words"), "runs well")
+    section.open_job(2)
+    assert _said(shop)[0].words == "runs well"
+    assert not says(section, "In the customer's words")
+    section.open_job(1)
+    assert field(section, "In the customer's words").text() == "runs well"
+
+
+def test_nothing_came_back_before_a_person_said_so(
+    section: Shown, shop: ShopRecord, qtbot: QtBot
+) -> None:
+    assert says(section, "May have come back as J-131: 41 days, 880 mi.")
+    assert not says(section, "Came back as")
+    section.desk.do(judge_return, 1, 2, "same symptom")
+    assert says(section, "Came back as J-131")
+    section.desk.do(judge_return, 1, 2, "unrelated")
+    assert says(section, "Seen again as J-131")
+    with qtbot.waitSignal(section.judge_wanted) as wanted:
+        press(section, qtbot, "Then and now: J-104 and J-131")
+    assert wanted.args == [1, 2]
