@@ -2,20 +2,18 @@
 
 from __future__ import annotations
 
-import os
-from collections.abc import Mapping
-from contextlib import ExitStack
 from pathlib import Path
 
 from desktop_app.part_photos.bench_card.card_file import card_json
 from desktop_app.part_photos.bench_card.card_layout import CardLayout
 from desktop_app.part_photos.bench_card.ruler_length import check_ruler
+from desktop_app.part_photos.file_actions import check_place, put_files
+from desktop_app.part_photos.print_actions import print_measured
 from desktop_app.part_photos.sheet_card import card_pdf
 from desktop_app.part_photos.stored import PrintedCard
 from desktop_app.part_photos.stored_cards import printed_card
 from desktop_app.shop_record.deed import Deed, Done
 from desktop_app.shop_record.record import ShopRecord
-from desktop_app.shop_record.trouble import ShopTrouble
 
 
 def note_printed_card(record: ShopRecord, layout: CardLayout) -> Done:
@@ -38,7 +36,8 @@ def note_printed_card(record: ShopRecord, layout: CardLayout) -> Done:
 def note_ruler(record: ShopRecord, card_id: int, measured_mm: float | None) -> Done:
     """Write down what a calliper read on a card's ruler, in mm; None takes the figure out.
 
-    Raises ShopTrouble where it is more than 3 % off.
+    Photos that rest on the card get their new scale, and their marks what they say by it. Raises
+    ShopTrouble where it is more than 3 % off.
     """
     day = record.clock().date().isoformat()
 
@@ -48,6 +47,7 @@ def note_ruler(record: ShopRecord, card_id: int, measured_mm: float | None) -> D
             check_ruler(measured_mm, card.layout.check_length_mm)
         measured_on = None if measured_mm is None else day
         deed.change(PrintedCard, card_id, measured_mm=measured_mm, measured_on=measured_on)
+        print_measured(deed, card_id)
 
     return record.do("Measure a card's ruler", work)
 
@@ -65,51 +65,8 @@ def write_card(layout: CardLayout, pdf: Path, json: Path | None = None) -> None:
     """
     places = [(pdf, ".pdf")] if json is None else [(pdf, ".pdf"), (json, ".json")]
     for to, ending in places:
-        _check_place(to, ending)
+        check_place(to, ending, f"card{ending}")
     contents = {pdf: card_pdf(layout)}
     if json is not None:
         contents[json] = card_json(layout).encode()
-    _put(contents)
-
-
-def _check_place(to: Path, ending: str) -> None:
-    if to.is_dir() or not to.name:
-        raise ShopTrouble(f"{to} is a folder.", do=f"Name a file, such as card{ending}.")
-    if to.suffix.lower() != ending:
-        raise ShopTrouble(
-            f"“{to.name}” does not end in {ending}.", do=f"Let the name end in {ending}."
-        )
-    if not to.parent.is_dir():
-        raise ShopTrouble(f"There is no folder {to.parent}.", do="Make it, or choose another one.")
-    if to.exists() and not to.is_file():
-        raise ShopTrouble(f"{to} is a device or a pipe.", do="Name a file.")
-
-
-def _put(contents: Mapping[Path, bytes]) -> None:
-    """Put all files in their places: each is written beside its place, then all are renamed."""
-    with ExitStack() as tidy:
-        ready = []
-        for to, content in contents.items():
-            beside = to.with_name(f".{to.name}.{os.getpid()}.part")
-            try:
-                tidy.callback(beside.unlink, missing_ok=True)
-                with beside.open("wb") as file:
-                    file.write(content)
-                    file.flush()
-                    os.fsync(file.fileno())
-            except OSError as error:
-                raise _not_written(to, error) from error
-            ready.append((beside, to))
-        for beside, to in ready:
-            try:
-                beside.replace(to)
-            except OSError as error:
-                raise _not_written(to, error) from error
-
-
-def _not_written(to: Path, error: OSError) -> ShopTrouble:
-    return ShopTrouble(
-        f"{to} was not written: {error.strerror or error}.",
-        kept="A file that was there is as it was.",
-        do="Close it where it is open, or choose another place.",
-    )
+    put_files(contents)

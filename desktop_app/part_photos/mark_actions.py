@@ -3,17 +3,16 @@
 from __future__ import annotations
 
 import json
-import math
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
 from importlib import metadata
-from typing import Any
+from typing import Any, NamedTuple
 
-from desktop_app.part_photos import stored_marks
+from desktop_app.part_photos import stored_marks, stored_scales
 from desktop_app.part_photos.camera.card_scale import CardScale
 from desktop_app.part_photos.camera.plane_scale import PlaneScale
 from desktop_app.part_photos.camera.two_points import TwoPointScale
-from desktop_app.part_photos.mark_words import tool_of
+from desktop_app.part_photos.mark_words import HIGHEST_MM, tool_of
 from desktop_app.part_photos.marks.mark import SIZED, Mark, Measured, Pixel
 from desktop_app.part_photos.marks.measure import measure
 from desktop_app.part_photos.stored import Mark as MarkRow
@@ -29,8 +28,10 @@ Follow = Callable[[Deed, int], None]
 def draw_mark(record: ShopRecord, photo_id: int, mark: Mark, *, height_known: bool = False) -> Done:
     """Put a mark on a photo; it says its value at once where the photo has a scale.
 
-    A photo has one place of bare metal: drawing another one moves it.
+    A photo has one place of bare metal: drawing another one moves it. Without `height_known` nobody
+    said how high the feature lies.
     """
+    mark = replace(mark, height_said=height_known)
 
     def work(deed: Deed) -> None:
         if mark.type == "bare-metal":
@@ -129,18 +130,25 @@ def set_height(
 ) -> Done:
     """Say how high above the card a feature lies, and half the range that it certainly lies in.
 
-    None and None: it lies on the card.
+    None and None: nobody says it, and the size holds only on the card.
     """
     for value in (height_mm, height_u_mm):
-        if value is not None and not (math.isfinite(value) and value >= 0):
+        if value is not None and not 0 <= value <= HIGHEST_MM * (1 + 1e-6):
             raise ShopTrouble(
-                f"A height of {value:g} mm can't be.", do="Accepted: zero or more millimetres."
+                f"A height of {value:g} mm can't be.",
+                kept="The mark stays as it is.",
+                do=f"Accepted: 0 to {HIGHEST_MM:g} mm.",
             )
 
     def work(deed: Deed) -> None:
         kept = stored_marks.mark_by_id(deed.connection, mark_id)
         deed.change(MarkRow, mark_id, height_mm=height_mm, height_u_mm=height_u_mm)
-        now = replace(kept.mark, height_mm=height_mm or 0.0, height_u_mm=height_u_mm or 0.0)
+        now = replace(
+            kept.mark,
+            height_mm=height_mm or 0.0,
+            height_u_mm=height_u_mm or 0.0,
+            height_said=height_mm is not None,
+        )
         if now.type in SIZED:
             _say(deed, mark_id, _read(now, _scale(deed, kept.photo_id)), follow)
 
@@ -148,13 +156,13 @@ def set_height(
 
 
 def remove_mark(record: ShopRecord, mark_id: int) -> Done:
-    """Take a mark off its photo; refused where it is the reading of a pair."""
+    """Take a mark off its photo, damaged or not; refused where it is the reading of a pair."""
 
     def work(deed: Deed) -> None:
-        kept = stored_marks.mark_by_id(deed.connection, mark_id)
+        kind, photo_id = stored_marks.kind_of_mark(deed.connection, mark_id)
         stored_marks.remove_mark_row(deed, mark_id)
-        if kept.mark.type == "bare-metal":
-            stored_marks.uncount_surfaces(deed, kept.photo_id)
+        if kind == "bare-metal":
+            stored_marks.uncount_surfaces(deed, photo_id)
 
     return record.do("Take a mark out", work)
 
@@ -166,14 +174,43 @@ def keep_scale(
     card_id: int | None = None,
     card_scale: float = 1.0,
     follow: Follow | None = None,
+    prints: Sequence[int] = (),
 ) -> Done:
-    """Keep where the camera stood over the card; all marks of the photo are worked out anew."""
-    fit = {"source": "card", "card_id": card_id, "card_scale": card_scale, "fit": scale.as_json()}
-    points = {"points": None, "length_mm": None, "length_u_mm": None}
+    """Keep where the camera stood over the card; all marks of the photo are worked out anew.
+
+    `card_id` is the printed card that lies in the photo; where that is not said, `prints` are those
+    that may. `card_scale` is how large the print was taken to be, printed over drawn length.
+    """
+    rests = RestsOn(card_id, card_scale, tuple(prints))
     return record.do(
         "Keep a photo's scale from its card",
-        lambda deed: _keep_scale(deed, photo_id, scale, {**fit, **points}, follow),
+        lambda deed: put_card_scale(deed, photo_id, scale, rests, follow),
     )
+
+
+class RestsOn(NamedTuple):
+    """On which print a photo's scale rests, or on one of which; how large it was taken to be."""
+
+    card_id: int | None
+    card_scale: float
+    prints: tuple[int, ...] = ()
+
+
+def put_card_scale(
+    deed: Deed, photo_id: int, scale: CardScale, rests: RestsOn, follow: Follow | None
+) -> None:
+    """Keep a card's scale within a deed; all marks of the photo are worked out anew."""
+    fit = json.loads(scale.as_json())
+    if rests.card_id is None and rests.prints:
+        fit["prints"] = list(rests.prints)
+    kept = {
+        "source": "card",
+        "card_id": rests.card_id,
+        "card_scale": rests.card_scale,
+        "fit": json.dumps(fit, ensure_ascii=False),
+    }
+    points = {"points": None, "length_mm": None, "length_u_mm": None}
+    _keep_scale(deed, photo_id, scale, {**kept, **points}, follow)
 
 
 def keep_two_points(
@@ -202,12 +239,15 @@ def keep_two_points(
 
 
 def forget_scale(record: ShopRecord, photo_id: int) -> Done:
-    """Take a photo's scale out; its marks say no size any more."""
+    """Take a photo's scale out, damaged or not; its marks say no size any more.
+
+    Readings that were taken from them stay as they were read.
+    """
 
     def work(deed: Deed) -> None:
-        kept = stored_marks.scale_of_photo(deed.connection, photo_id)
-        if kept is not None:
-            deed.remove(PhotoScale, kept.id)
+        there = stored_scales.scale_row_of_photo(deed.connection, photo_id)
+        if there is not None:
+            deed.remove(PhotoScale, there)
             _say_all(deed, photo_id, None, None)
 
     return record.do("Take a photo's scale out", work)
@@ -216,11 +256,11 @@ def forget_scale(record: ShopRecord, photo_id: int) -> Done:
 def _keep_scale(
     deed: Deed, photo_id: int, scale: PlaneScale, kept: dict[str, Any], follow: Follow | None
 ) -> None:
-    there = stored_marks.scale_of_photo(deed.connection, photo_id)
+    there = stored_scales.scale_row_of_photo(deed.connection, photo_id)
     if there is None:
         deed.add(PhotoScale, photo_id=photo_id, made_by=_made_by(), **kept)
     else:
-        deed.change(PhotoScale, there.id, made_by=_made_by(), **kept)
+        deed.change(PhotoScale, there, made_by=_made_by(), **kept)
     _say_all(deed, photo_id, scale, follow)
 
 
@@ -237,7 +277,7 @@ def _say(deed: Deed, mark_id: int, measured: Measured | None, follow: Follow | N
 
 
 def _scale(deed: Deed, photo_id: int) -> PlaneScale | None:
-    kept = stored_marks.scale_of_photo(deed.connection, photo_id)
+    kept = stored_scales.scale_of_photo(deed.connection, photo_id)
     return None if kept is None else kept.scale
 
 

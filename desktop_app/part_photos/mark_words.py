@@ -3,16 +3,21 @@
 from __future__ import annotations
 
 import math
-import re
 from collections.abc import Mapping
 from dataclasses import dataclass
+from typing import TYPE_CHECKING
 
-from desktop_app.part_photos.marks.mark import MarkType
-from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.part_photos.marks.mark import LENGTHS, Mark, MarkType
+from desktop_app.part_photos.typed_length import MM_PER_INCH, no_length, typed_length
 
-MM_PER_INCH = 25.4  # exactly (international yard and pound agreement, 1959)
+if TYPE_CHECKING:
+    from desktop_app.part_photos.camera.plane_scale import PlaneScale
+
 HIGHEST_MM = 500.0  # no part on a bench card stands higher
 MOST_POINTS = 60
+_ACCEPTED = (
+    f"Accepted: millimetres like 12.5 or 12,5, or inches like 0.5 in, from 0 to {HIGHEST_MM:g} mm."
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -124,6 +129,17 @@ def _share_words(value: float, expanded_u: float) -> str:
     return f"{value:.{places}f} ± {doubt:.{places}f} %"
 
 
+def matters_unsaid(mark: Mark, scale: PlaneScale | None) -> bool:
+    """Tell whether a size from a card rests on a height that nobody said."""
+    on_card = scale is not None and scale.source == "card"
+    return on_card and mark.type in LENGTHS and not mark.height_said
+
+
+def height_words(mark: Mark, scale: PlaneScale | None) -> str:
+    """Return, for beside a size, what comes of a height that nobody said; "" where nothing does."""
+    return "height not said: holds only on the card" if matters_unsaid(mark, scale) else ""
+
+
 def share_sentence(value: float | None, expanded_u: float | None) -> str:
     """Return what the share of a surface says, and no more than that; "" without a value."""
     if value is None:
@@ -151,26 +167,20 @@ _PARTS = {
     "pointing": ("the pointing", "enlarge the photo and place the points anew, or go nearer"),
     "scale": ("the scale", "show more of the card, or take the two points farther apart"),
     "height": ("the height", "measure it with a calliper"),
+    "flatness": ("how flat the card lies", "glue the card to a board"),
     "lens": ("the lens", "show the whole card, with the part in the middle of the photo"),
     "print": ("the print", "measure the card's ruler with a calliper and enter it once"),
 }
 
 
 def height_mm(text: str, length_unit: str = "mm") -> float | None:
-    """Return a typed height in mm, None where nothing is typed; "12.5", "12,5 mm", "0.5 in".
+    """Return a typed height in mm, None where nothing is typed; "12.5", "12,5 mm", ".5 in".
 
     Raises ShopTrouble, which says what is accepted.
     """
-    bare = text.strip()
-    if not bare:
-        return None
-    found = _HEIGHT.fullmatch(bare)
-    if found is None:
-        raise _refused(text)
-    unit = found["unit"].lower() or ("in" if length_unit == "inch" else "mm")
-    value = float(found["number"].replace(",", ".")) * (1.0 if unit == "mm" else MM_PER_INCH)
-    if value > HIGHEST_MM * (1 + 1e-6):  # an inch that was rounded when it was shown
-        raise _refused(text)
+    value = typed_length(text, length_unit, _ACCEPTED)
+    if value is not None and value > HIGHEST_MM * (1 + 1e-6):  # an inch, rounded when shown
+        raise no_length(text, _ACCEPTED)
     return value
 
 
@@ -180,14 +190,3 @@ def shown_height(value: float | None, length_unit: str = "mm") -> str:
         return ""
     shown = value / MM_PER_INCH if length_unit == "inch" else value
     return f"{shown:.6f}".rstrip("0").rstrip(".")
-
-
-_HEIGHT = re.compile(r"(?P<number>\d{1,6}(?:[.,]\d{0,6})?)\s*(?P<unit>mm|in|\"|″|)", re.IGNORECASE)
-
-
-def _refused(text: str) -> ShopTrouble:
-    return ShopTrouble(
-        f"“{text.strip()[:40]}” can't be understood as a length.",
-        kept="The mark stays as it is.",
-        do=f"Accepted: millimetres like 12.5, or inches like 0.5 in, from 0 to {HIGHEST_MM:g} mm.",
-    )

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from desktop_app.part_photos.mark_words import MM_PER_INCH
+from desktop_app.part_photos.typed_length import MM_PER_INCH
 
 if TYPE_CHECKING:
     from desktop_app.part_photos.camera.plane_scale import PlaneScale

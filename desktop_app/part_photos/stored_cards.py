@@ -9,7 +9,9 @@ from sqlalchemy import Connection, RowMapping, select
 
 from desktop_app.part_photos.bench_card.card_file import read_card
 from desktop_app.part_photos.bench_card.card_layout import CardLayout
-from desktop_app.part_photos.bench_card.ruler_length import CALLIPER_U_MM, UNMEASURED_U
+from desktop_app.part_photos.bench_card.print_scale import PrintScale, print_scale, print_words
+from desktop_app.part_photos.bench_card.ruler_length import is_near
+from desktop_app.part_photos.kept_json import kept_figure
 from desktop_app.part_photos.stored import PrintedCard
 from desktop_app.shop_record.kept_value import damaged, kept_day
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -32,18 +34,13 @@ class PrintedCardKept:
         return kept_day(self.printed_at)
 
     @property
-    def scale(self) -> float:
-        """Measured over nominal length of its ruler; 1 where nobody measured it."""
-        return 1.0 if self.measured_mm is None else self.measured_mm / self.layout.check_length_mm
+    def print_scale(self) -> PrintScale:
+        """How large it came out of the printer, and how surely that is known."""
+        return print_scale(self.measured_mm, self.layout.check_length_mm)
 
-    @property
-    def scale_u(self) -> float:
-        """The standard uncertainty of `scale`."""
-        return (
-            UNMEASURED_U
-            if self.measured_mm is None
-            else CALLIPER_U_MM / self.layout.check_length_mm
-        )
+    def words(self, length_unit: str = "mm") -> str:
+        """Return which print it is and how long its ruler, in a few words."""
+        return print_words(self.id, self.measured_mm, self.measured_on, length_unit)
 
 
 def printed_cards(
@@ -72,13 +69,19 @@ def _card(row: RowMapping) -> PrintedCardKept:
     try:
         layout = read_card(row["layout"], "shop.sqlite")
     except ShopTrouble as error:
-        raise damaged(row["layout"], "a bench card's layout") from error
+        raise damaged(row["layout"], f"the layout of bench card {row['id']}") from error
+    try:
+        measured_mm = kept_figure(row["measured_mm"])
+        if measured_mm is not None and not is_near(measured_mm, layout.check_length_mm):
+            raise ValueError("not near its nominal length")
+    except ValueError as error:
+        raise damaged(row["measured_mm"], f"the ruler of bench card {row['id']}") from error
     measured_on = row["measured_on"]
     return PrintedCardKept(
         id=row["id"],
         layout=layout,
         printed_at=row["printed_at"],
-        measured_mm=row["measured_mm"],
+        measured_mm=measured_mm,
         measured_on=None if measured_on is None else kept_day(measured_on),
         in_use=bool(row["in_use"]),
     )

@@ -1,27 +1,32 @@
-"""Reading marks, scales and overlays back from the record, and letting them go."""
+"""Reading marks and overlays back from the record, and letting them go."""
 
 from __future__ import annotations
 
-import json
-from collections.abc import Collection, Mapping
+import math
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Any, cast, get_args
 
 from sqlalchemy import Connection, RowMapping, select
 from sqlalchemy.exc import IntegrityError
 
-from desktop_app.part_photos.bench_card.card_layout import CardLayout
-from desktop_app.part_photos.bench_card.card_layouts import PAGES_MM, bench_card
-from desktop_app.part_photos.camera.card_scale import CardScale
-from desktop_app.part_photos.camera.plane_scale import PlaneScale
-from desktop_app.part_photos.camera.two_points import TwoPointScale
+from desktop_app.part_photos.kept_json import (
+    kept_figure,
+    kept_json,
+    kept_number,
+    kept_object,
+    kept_pixel,
+    kept_pixels,
+)
 from desktop_app.part_photos.marks.mark import Mark, MarkType, Pixel
 from desktop_app.part_photos.stored import Mark as MarkRow
 from desktop_app.part_photos.stored import Overlay, PhotoScale
-from desktop_app.part_photos.stored_cards import printed_card
 from desktop_app.shop_record.deed import Deed
 from desktop_app.shop_record.kept_value import damaged
-from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
+
+_MOST = 1e9
+_HIGHEST_MM = 10_000.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,7 +41,6 @@ class KeptMark:
     id: int
     photo_id: int
     mark: Mark
-    height_known: bool
     value: float | None
     unit: str | None
     expanded_u: float | None
@@ -45,17 +49,24 @@ class KeptMark:
     method: str = ""
     warnings: tuple[str, ...] = ()
 
+    @property
+    def height_known(self) -> bool:
+        """Whether somebody said how high it lies."""
+        return self.mark.height_said
+
 
 @dataclass(frozen=True, slots=True)
-class KeptScale:
-    """What gives a photo its millimetres; `points` and `length_mm` where two points do."""
+class DamagedMark:
+    """A mark whose row holds what nothing of ours has written: named, never drawn or read."""
 
     id: int
     photo_id: int
-    scale: PlaneScale
-    card_id: int | None
-    points: tuple[Pixel, ...] = ()
-    length_mm: float | None = None
+    kind: str
+    name: str
+
+    def words(self) -> str:
+        """Return which one it is, as the end of a sentence."""
+        return f"mark {self.id}" + (f" “{self.name[:40]}”" if self.name.strip() else "")
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,14 +89,42 @@ class KeptOverlay:
 def marks_of_photos(connection: Connection, photo_ids: Collection[int]) -> tuple[KeptMark, ...]:
     """Return the marks of some photos in the order in which they were drawn.
 
-    Kinds that are no marks of this program (an older or newer one's) are left out.
+    Kinds that are no marks of this program (an older or newer one's) are left out, and so are
+    damaged ones: see `damaged_marks`.
     """
+    found = (_mark_or_damage(row) for row in _mark_rows(connection, photo_ids))
+    return tuple(one for one in found if isinstance(one, KeptMark))
+
+
+def damaged_marks(connection: Connection, photo_ids: Collection[int]) -> tuple[DamagedMark, ...]:
+    """Return the marks of some photos that can't be read, so that somebody is told of them."""
+    found = (_mark_or_damage(row) for row in _mark_rows(connection, photo_ids))
+    return tuple(one for one in found if isinstance(one, DamagedMark))
+
+
+def _mark_rows(connection: Connection, photo_ids: Collection[int]) -> Sequence[RowMapping]:
     asked = (
         select(MarkRow.__table__)
         .where(MarkRow.photo_id.in_(list(photo_ids)), MarkRow.kind.in_(get_args(MarkType)))
         .order_by(MarkRow.id)
     )
-    return tuple(_mark(row) for row in connection.execute(asked).mappings())
+    return connection.execute(asked).mappings().all()
+
+
+def _mark_or_damage(row: RowMapping) -> KeptMark | DamagedMark:
+    try:
+        return _mark(row)
+    except ShopDamaged:
+        return DamagedMark(row["id"], row["photo_id"], row["kind"], str(row["words"]))
+
+
+def kind_of_mark(connection: Connection, mark_id: int) -> tuple[str, int]:
+    """Return a mark's kind and its photo, damaged or not; a ShopTrouble where it is gone."""
+    asked = select(MarkRow.kind, MarkRow.photo_id).where(MarkRow.id == mark_id)
+    row = connection.execute(asked).first()
+    if row is None:
+        raise _no_mark()
+    return row.kind, row.photo_id
 
 
 def mark_by_id(connection: Connection, mark_id: int) -> KeptMark:
@@ -96,8 +135,12 @@ def mark_by_id(connection: Connection, mark_id: int) -> KeptMark:
         .first()
     )
     if row is None:
-        raise ShopTrouble("That mark is not on the photo any more.", do="It may be undone.")
+        raise _no_mark()
     return _mark(row)
+
+
+def _no_mark() -> ShopTrouble:
+    return ShopTrouble("That mark is not on the photo any more.", do="It may be undone.")
 
 
 def bare_metal_of(connection: Connection, photo_id: int) -> KeptMark | None:
@@ -114,43 +157,6 @@ def uncount_surfaces(deed: Deed, photo_id: int) -> None:
             deed.change(MarkRow, kept.id, **nothing)
 
 
-def scale_of_photo(connection: Connection, photo_id: int) -> KeptScale | None:
-    """Return what gives a photo its millimetres, or None."""
-    row = (
-        connection.execute(select(PhotoScale.__table__).where(PhotoScale.photo_id == photo_id))
-        .mappings()
-        .first()
-    )
-    if row is None:
-        return None
-    try:
-        points = tuple(_pixel(point) for point in json.loads(row["points"] or "[]"))
-        if row["source"] == "card":
-            scale: PlaneScale = CardScale.from_json(row["fit"])
-        else:
-            one, other = points
-            scale = TwoPointScale((one, other), row["length_mm"], row["length_u_mm"] or 0.0)
-    except (ValueError, TypeError, KeyError) as error:
-        raise damaged(row["fit"], "a photo's scale") from error
-    return KeptScale(row["id"], photo_id, scale, row["card_id"], points, row["length_mm"])
-
-
-def card_of_scale(connection: Connection, kept: KeptScale | None) -> CardLayout | None:
-    """Return the layout of the card that gives a scale: as the shop printed it, else our own.
-
-    None where no card does, or where its layout is gone.
-    """
-    if kept is None or not isinstance(kept.scale, CardScale):
-        return None
-    if kept.card_id is not None:
-        try:
-            return printed_card(connection, kept.card_id).layout
-        except ShopTrouble:
-            pass  # the card's name still tells whether it is one of ours
-    name = kept.scale.card
-    return next((one for one in map(bench_card, PAGES_MM) if one.name == name), None)
-
-
 def overlay_of(connection: Connection, old_id: int, new_id: int) -> KeptOverlay | None:
     """Return how the one photo lies on the other, where that was kept."""
     row = (
@@ -165,17 +171,27 @@ def overlay_of(connection: Connection, old_id: int, new_id: int) -> KeptOverlay 
     if row is None:
         return None
     try:
-        transform = tuple(tuple(float(v) for v in line) for line in json.loads(row["transform"]))
+        transform = tuple(
+            tuple(kept_number(one, -1e9, 1e9) for one in line)
+            for line in kept_json(row["transform"])
+        )
         if [len(line) for line in transform] != [3, 3, 3]:
-            raise ValueError
-        pairs = json.loads(row["clicks"] or "[]")
-        clicks = tuple((_pixel(old), _pixel(new)) for old, new in pairs)
+            raise ValueError("no matrix")
+        pairs = kept_json(row["clicks"] or "[]")
+        clicks = tuple((kept_pixel(old), kept_pixel(new)) for old, new in pairs)
+        residual_px, residual_mm, height_mm = (
+            kept_figure(row[name], -math.inf)
+            for name in ("residual_px", "residual_mm", "height_mm")
+        )
     except (ValueError, TypeError) as error:
-        raise damaged(row["transform"], "an overlay") from error
+        where = f"how photo {new_id} lies on photo {old_id}"
+        raise damaged(row["transform"], where) from error
     names = ("id", "old_photo_id", "new_photo_id", "method", "why")
-    figures = ("residual_px", "residual_mm", "height_mm")
     return KeptOverlay(
-        **{name: row[name] for name in (*names, *figures)},
+        **{name: row[name] for name in names},
+        residual_px=residual_px,
+        residual_mm=residual_mm,
+        height_mm=height_mm,
         transform=transform,
         clicks=clicks,
         on_sheet=bool(row["on_sheet"]),
@@ -209,27 +225,55 @@ def remove_drawn(deed: Deed, photo_id: int) -> None:
 
 def _mark(row: RowMapping) -> KeptMark:
     try:
-        points = tuple(_pixel(point) for point in json.loads(row["points"]))
-        snapped = tuple(bool(one) for one in json.loads(row["snapped"] or "[]"))
-        budget = {str(k): float(v) for k, v in json.loads(row["budget"] or "{}").items()}
-        settings = json.loads(row["settings"] or "{}")
-        clicks = tuple(_pixel(point) for point in settings.get("clicks", []))
-        how = str(settings.get("method", "")), tuple(map(str, settings.get("warnings", ())))
-    except (ValueError, TypeError, AttributeError) as error:
-        raise damaged(row["points"], "a mark") from error
+        points = kept_pixels(kept_json(row["points"]))
+        snapped = _flags(row["snapped"], len(points))
+        budget = {
+            name: kept_number(one, 0.0, _MOST) for name, one in _object(row["budget"]).items()
+        }
+        settings = _object(row["settings"])
+        clicks = kept_pixels(settings.get("clicks", []))
+        if (clicks and len(clicks) != len(points)) or not points:
+            raise ValueError("points and clicks don't agree")
+        method, warnings = settings.get("method", ""), settings.get("warnings", [])
+        if not isinstance(warnings, list) or not all(
+            isinstance(one, str) for one in (method, *warnings)
+        ):
+            raise ValueError("no words")
+        height, height_u = (
+            kept_figure(row[name], 0.0, _HIGHEST_MM) for name in ("height_mm", "height_u_mm")
+        )
+        value = kept_figure(row["value"], 0.0, _MOST)
+        expanded_u = kept_figure(row["expanded_u"], 0.0, _MOST)
+        if not isinstance(row["words"], str) or row["unit"] not in (None, "mm", "deg", "", "%"):
+            raise ValueError("no words")
+    except (ValueError, TypeError) as error:
+        raise damaged(row["points"], _place(row)) from error
     mark = Mark(
         cast(MarkType, row["kind"]),
         points,
         row["words"],
-        row["height_mm"] or 0.0,
-        row["height_u_mm"] or 0.0,
+        height or 0.0,
+        height_u or 0.0,
         snapped,
+        height_said=height is not None,
     )
-    known = row["height_mm"] is not None
-    said = (row["value"], row["unit"], row["expanded_u"])
-    return KeptMark(row["id"], row["photo_id"], mark, known, *said, budget, clicks, *how)
+    said = (value, row["unit"], expanded_u)
+    how = (clicks, method, tuple(warnings))
+    return KeptMark(row["id"], row["photo_id"], mark, *said, budget, *how)
 
 
-def _pixel(point: Any) -> Pixel:
-    x, y = point
-    return float(x), float(y)
+def _object(text: str | None) -> dict[str, Any]:
+    return {} if text is None else kept_object(text)
+
+
+def _flags(text: str | None, count: int) -> tuple[bool, ...]:
+    found = [] if text is None else kept_json(text)
+    if not isinstance(found, list) or not all(isinstance(one, bool) for one in found):
+        raise ValueError("no list of true and false")
+    if found and len(found) != count:
+        raise ValueError("not one for each point")
+    return tuple(found)
+
+
+def _place(row: RowMapping) -> str:
+    return f"mark {row['id']} of photo {row['photo_id']}"

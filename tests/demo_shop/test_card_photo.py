@@ -11,7 +11,7 @@ from demo_shop.bench_camera import card_photo
 from demo_shop.bench_camera.card_photo import card_points, photograph_on_card
 from demo_shop.bench_camera.card_under import CardUnder
 from demo_shop.bench_camera.photographer import BenchPhoto
-from desktop_app.part_photos.camera.find_scale import card_scale, seen_markers
+from desktop_app.part_photos.camera.find_scale import card_scale
 from desktop_app.part_photos.marks.mark import Mark
 from desktop_app.part_photos.marks.measure import measure
 from desktop_app.part_photos.photo_pixels import PhotoPixels, photo_pixels
@@ -44,10 +44,8 @@ def test_every_marker_is_seen_and_the_camera_is_found_where_it_stood(
     photo: BenchPhoto, pixels: PhotoPixels
 ) -> None:
     card = CardUnder()
-    seen = seen_markers(pixels, [card.layout])
-    assert seen is not None
-    assert set(seen[1]) == card.layout.ids
     scale = card_scale(pixels, [card.layout])
+    assert set(scale.markers_seen) == card.layout.ids
     assert scale.warnings == ()
     place, _ = scale.rays(np.zeros((1, 2)))
     stood = photo.truth.camera.place

@@ -10,6 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from desktop_app.part_photos.bench_card.card_layouts import bench_card
+from desktop_app.part_photos.bench_card.print_scale import PrintScale
 from desktop_app.part_photos.bench_card.ruler_length import (
     ruler_length,
     said_of_ruler,
@@ -52,22 +53,25 @@ def test_a_printed_card_keeps_the_layout_that_it_had(shop: ShopRecord) -> None:
 def test_an_unmeasured_card_is_taken_as_true_but_less_surely(shop: ShopRecord) -> None:
     a_card(shop)
     (card,) = cards(shop)
-    assert (card.measured_mm, card.measured_on, card.scale) == (None, None, 1.0)
-    assert card.scale_u == pytest.approx(0.003)
+    assert (card.measured_mm, card.measured_on, card.print_scale) == (
+        None,
+        None,
+        PrintScale(1.0, 0.003),
+    )
 
 
 def test_a_measured_ruler_corrects_the_scale(shop: ShopRecord) -> None:
     made = a_card(shop)
     note_ruler(shop, made, 150.3)
     (card,) = cards(shop)
-    assert card.scale == pytest.approx(1.002)
-    assert card.scale_u == pytest.approx(0.05 / 150)
+    assert card.print_scale.factor == pytest.approx(1.002)
+    assert card.print_scale.u == pytest.approx(0.05 / 150)
     assert card.measured_on == date(2026, 11, 16)
     note_ruler(shop, made, None)
     assert cards(shop)[0].measured_on is None
     shop.undo()
     shop.undo()
-    assert cards(shop)[0].scale == 1.0
+    assert cards(shop)[0].print_scale.factor == 1.0
     shop.redo()
     assert cards(shop)[0].measured_mm == 150.3
 

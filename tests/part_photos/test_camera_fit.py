@@ -2,13 +2,18 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 
 from desktop_app.part_photos.bench_card.card_layouts import bench_card
 from desktop_app.part_photos.camera.camera_fit import CameraFit, fit_camera
 from desktop_app.part_photos.camera.camera_model import CornerModel, Priors, outward
+from desktop_app.part_photos.camera.card_refusals import MOST_ARCH_MM, MOST_OFF_MM
 from desktop_app.part_photos.camera.card_scale import view_of
+from desktop_app.part_photos.camera.card_warnings import camera_covariance
+from desktop_app.part_photos.camera.focal_prior import lens_prior
 from desktop_app.part_photos.camera.lens import project, rays_from
 from tests.part_photos.camera_pictures import Floats, View
 
@@ -167,3 +172,49 @@ def test_corners_in_one_line_are_no_card() -> None:
     line = np.column_stack([np.linspace(0, 100, 6), np.zeros(6)])
     with pytest.raises(np.linalg.LinAlgError):
         fit_camera(line, line * 10 + 300, PRIORS)
+
+
+def cropped(seed: int, stretch: float) -> tuple[CameraFit, Floats, Floats, Floats]:
+    """Fit a part of a picture off its middle, made wider, that names no lens.
+
+    Also return the middle of the seen corners, mm, and the pixels of 30 mm there, at the card and
+    30 mm above it, each (2, 2).
+    """
+    values = truth(seed, most_tilt=15)
+    values[11:] *= 0.5
+    whole, wider = MODEL.pixels(values), np.array([stretch, 1.0])
+    cut = np.random.default_rng(seed).uniform([0, 0], [900, 700])
+    size = np.array([2900.0, 2175.0])
+    inside = ((whole > cut) & (whole < cut + size)).all(1).reshape(-1, 4).all(1)
+    rows = np.repeat(inside, 4)
+    prior = lens_prior(round(size[0] * stretch), round(size[1]), None)
+    x, y = (size * wider - 1) / 2
+    priors = Priors(prior.focal_px, prior.focal_rel_u, (x, y), prior.centre_u * x * 2)
+    seen = (whole[rows] - cut) * wider
+    seen += np.random.default_rng(seed).normal(0, 0.1, seen.shape)
+    fit = fit_camera(FLAT[rows], seen, priors, OUT[rows])
+    known = replace(fit, covariance=np.pad(camera_covariance(fit, prior), (0, 3)))
+    to_side = np.array([15.0, 0.0])
+    left, right = FLAT[rows].mean(0) - to_side, FLAT[rows].mean(0) + to_side
+    low, high = (np.array([[*left, z], [*right, z]]) for z in (0.0, -30.0))
+    ends = [(project(values[:11], one) - cut) * wider for one in (low, high)]
+    return known, FLAT[rows], *ends
+
+
+@pytest.mark.parametrize("stretch", [1.0, 1.04])
+def test_a_crop_that_names_no_lens_doubts_what_lies_above_the_card(stretch: float) -> None:
+    """The corners fit another camera nearly as well; on the card itself sizes stay sure."""
+    scores, doubts = [], []
+    for seed in range(12):
+        fit, corners, low, high = cropped(seed, stretch)
+        view = view_of(fit.values[:11], corners.mean(0))
+        if fit.spread_px * view.mm_per_px > MOST_OFF_MM or fit.arch_mm > MOST_ARCH_MM:
+            continue  # such a photo is refused
+        on_card, u_on_card = length_and_doubt(fit, low, 0.0)
+        above, u_above = length_and_doubt(fit, high, 30.0)
+        assert on_card == pytest.approx(30.0, abs=0.25)
+        scores.append((above - 30.0) / u_above)
+        doubts.append(u_above / u_on_card)
+    assert len(scores) >= 6
+    assert np.median(doubts) > 4
+    assert max(abs(score) for score in scores) < 2.2

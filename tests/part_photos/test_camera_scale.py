@@ -9,7 +9,7 @@ import pytest
 
 from desktop_app.part_photos.bench_card.card_layout import CardLayout, CardMarker
 from desktop_app.part_photos.camera.card_scale import CardScale
-from desktop_app.part_photos.camera.find_scale import card_scale, seen_markers
+from desktop_app.part_photos.camera.find_scale import card_scale, found_card
 from desktop_app.part_photos.photo_cannot import PhotoCannot
 from desktop_app.part_photos.photo_pixels import PhotoPixels
 from tests.part_photos.camera_pictures import View, drawn, small_card
@@ -68,11 +68,11 @@ def test_what_is_covered_costs_little() -> None:
 def test_the_card_that_lies_there_is_chosen() -> None:
     other = small_card("other card", first=40)
     picture = drawn(other, NEAR)
-    assert card_scale(picture, [CARD, other]).card == "other card"
-    seen = seen_markers(picture, [CARD, other])
-    assert seen is not None
-    assert (seen[0].name, seen[1]) == ("other card", tuple(range(40, 50)))
-    assert seen_markers(picture, [CARD]) is None
+    scale, layout = found_card(picture, [CARD, other])
+    assert (scale.card, scale.markers_seen) == ("other card", tuple(range(40, 50)))
+    assert layout is other
+    with pytest.raises(PhotoCannot, match="No marker"):
+        card_scale(picture, [CARD])
 
 
 def test_of_cards_with_the_same_markers_the_one_that_fits_is_chosen() -> None:

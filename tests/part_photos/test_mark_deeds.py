@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 
@@ -28,9 +30,9 @@ from desktop_app.part_photos.stored_marks import (
     marks_of_photos,
     overlay_of,
     remove_drawn,
-    scale_of_photo,
 )
 from desktop_app.part_photos.stored_reading import remove_photo
+from desktop_app.part_photos.stored_scales import scale_of_photo
 from desktop_app.parts_compared.stored import Pair, PhotoReading, Reading
 from desktop_app.shop_record.deed import Deed
 from desktop_app.shop_record.record import ShopRecord
@@ -38,6 +40,7 @@ from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 from tests.part_photos.bench_pictures import encoded, picture
 
 BAR = Mark("length", ((10.0, 20.0), (40.0, 60.0)))  # 50 pixels long
+UNSAID = replace(BAR, height_said=False)
 SCALE = ((0.0, 0.0), (100.0, 0.0))
 
 
@@ -68,7 +71,7 @@ def kept(record: ShopRecord, mark_id: int) -> KeptMark:
 
 def test_a_mark_without_a_scale_has_no_value(record: ShopRecord, photos: tuple[int, int]) -> None:
     mark = kept(record, drawn(record, photos[0]))
-    assert mark.mark == BAR
+    assert mark.mark == UNSAID
     assert (mark.value, mark.unit, mark.expanded_u, mark.height_known) == (None, None, None, False)
 
 
@@ -83,7 +86,7 @@ def test_a_scale_gives_all_marks_their_size_and_takes_it_again(
     assert mark.unit == "mm"
     assert mark.expanded_u is not None
     assert mark.expanded_u > 0
-    assert set(mark.budget) == {"pointing", "scale", "height", "lens", "print"}
+    assert set(mark.budget) == {"pointing", "scale", "height", "flatness", "lens", "print"}
     assert heard == [mark_id]
     with record.reading() as connection:
         scale = scale_of_photo(connection, photos[0])
@@ -192,7 +195,7 @@ def test_a_mark_that_is_a_reading_stays_until_the_reading_is_out(
         remove_mark(record, mark_id)
     with pytest.raises(ShopTrouble):
         record.do("x", lambda deed: remove_drawn(deed, photos[0]))
-    assert kept(record, mark_id).mark == BAR
+    assert kept(record, mark_id).mark == UNSAID
 
 
 def test_a_photo_goes_with_what_was_drawn_on_it_and_comes_back_with_it(

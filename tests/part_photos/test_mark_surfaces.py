@@ -28,10 +28,9 @@ from desktop_app.part_photos.stored import PrintedCard
 from desktop_app.part_photos.stored_marks import (
     KeptMark,
     bare_metal_of,
-    card_of_scale,
     marks_of_photos,
-    scale_of_photo,
 )
+from desktop_app.part_photos.stored_scales import card_of_scale, scale_of_photo
 from desktop_app.part_photos.surface.surface_mark import share_of_surface
 from desktop_app.shop_record.record import ShopRecord
 from tests.part_photos.bench_pictures import encoded, picture
@@ -166,6 +165,10 @@ def test_white_comes_from_the_card_in_the_photo() -> None:
     assert abs(said.value - 25.0) <= said.expanded_uncertainty
     assert (said.unit, said.warnings) == ("%", ())
     assert "balanced to a white in the photo" in said.method
+    dark = np.zeros_like(pixels.rgb)
+    dark[140:420, 200:640] = pixels.rgb[140:420, 200:640]
+    unsure = share_of_surface(PhotoPixels(dark), outline, None, ABOVE, bench_card("a4"))
+    assert any("No white of the card" in one for one in unsure.warnings)
     bare = share_of_surface(pixels, outline)
     assert bare.value is not None
     assert bare.value > 90  # without a white the lamp's colour is the part's

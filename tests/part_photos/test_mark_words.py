@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from dataclasses import replace
 
 import pytest
 from hypothesis import given
@@ -14,6 +15,7 @@ from desktop_app.part_photos.mark_lines import distance_to, mark_lines
 from desktop_app.part_photos.mark_words import (
     TOOLS,
     height_mm,
+    height_words,
     largest_part,
     share_sentence,
     shown_height,
@@ -21,8 +23,10 @@ from desktop_app.part_photos.mark_words import (
     value_words,
 )
 from desktop_app.part_photos.marks.mark import Mark
+from desktop_app.part_photos.marks.measure import measure
 from desktop_app.part_photos.surface_pairs import listed, other_surface
 from desktop_app.shop_record.trouble import ShopTrouble
+from tests.part_photos.marked_photos import scale_over_card
 
 
 @pytest.mark.parametrize(
@@ -61,6 +65,10 @@ def test_the_largest_part_of_a_doubt_says_how_to_make_it_smaller() -> None:
         ("0.5", "inch", 12.7),
         ('1"', "mm", 25.4),
         ("10 MM", "inch", 10.0),
+        (".5", "mm", 0.5),
+        (",5 in", "mm", 12.7),
+        ("2 inches", "mm", 50.8),
+        ("7.", "mm", 7.0),
         ("", "mm", None),
     ],
 )
@@ -68,7 +76,9 @@ def test_a_height_is_read_in_the_shops_unit(typed: str, length_unit: str, mm: fl
     assert height_mm(typed, length_unit) == (None if mm is None else pytest.approx(mm))
 
 
-@pytest.mark.parametrize("typed", ["-1", "12 mmm", "1e9", "nan", "501", "1 2", "²"])
+@pytest.mark.parametrize(
+    "typed", ["-1", "12 mmm", "1e9", "nan", "501", "1 2", "²", ".", ",", "1,2,3", "20 in"]
+)
 def test_what_is_no_height_is_refused(typed: str) -> None:
     with pytest.raises(ShopTrouble, match="can't be understood"):
         height_mm(typed)
@@ -156,3 +166,16 @@ def test_any_points_can_be_drawn(
     every = [lines.label_at, *(one for line in (*lines.lines, *lines.sizes) for one in line)]
     assert all(math.isfinite(x) and math.isfinite(y) for x, y in every)
     assert distance_to(mark, lines, (0.0, 0.0)) >= 0
+
+
+def test_a_size_from_the_card_says_that_its_height_was_not_said() -> None:
+    card, points = scale_over_card(), TwoPointScale(((0.0, 0.0), (50.0, 0.0)), 10.0)
+    unsaid = Mark("length", ((1000.0, 1000.0), (1400.0, 1000.0)), height_said=False)
+    assert height_words(unsaid, card) == "height not said: holds only on the card"
+    assert height_words(replace(unsaid, height_said=True), card) == ""
+    assert height_words(replace(unsaid, type="angle"), card) == ""
+    assert height_words(unsaid, points) == height_words(unsaid, None) == ""
+    (said,) = measure(unsaid, card).warnings
+    assert "hold only for what lies on the card itself" in said
+    assert f"about {100 / card.distance_mm:.2f} % too large" in said
+    assert measure(replace(unsaid, height_said=True), card).warnings == ()

@@ -25,6 +25,7 @@ def test_the_budget_of_a_length_by_two_points_is_as_by_hand() -> None:
             "pointing": 0.1 * math.sqrt(2) * CLICK_U_PX,
             "scale": 50 * relative,
             "height": 0.0,
+            "flatness": 0.0,
             "lens": 0.0,
             "print": 0.0,
         },
@@ -40,8 +41,10 @@ def test_the_height_counts_by_its_share_of_the_distance() -> None:
     points = seen(scale, np.array([[-20.0, 0], [20, 0]]) + MIDDLE, 30.0)
     said = measure(Mark("length", clicks(points), "rib", 30.0, 1.0), scale)
     # A length L at height h changes by L / (D - h) for each mm; ± 1 mm rectangular, paper 0.3 mm.
-    by_hand = 40 / 270 * math.hypot(1 / math.sqrt(3), 0.3)
-    assert said.budget["height"] == pytest.approx(by_hand, rel=0.01)
+    by_hand = 40 / 270 * np.array([1 / math.sqrt(3), 0.3])
+    assert [said.budget[part] for part in ("height", "flatness")] == pytest.approx(
+        by_hand, rel=0.01
+    )
     assert said.budget["print"] == pytest.approx(40 * scale.print_u)
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 from typing import Any
 
+import numpy as np
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -12,6 +13,8 @@ from hypothesis import strategies as st
 from desktop_app.part_photos.camera.two_points import TwoPointScale
 from desktop_app.part_photos.marks.mark import Mark
 from desktop_app.part_photos.marks.marks_file import CardAsked, read_marks
+from desktop_app.part_photos.marks.measured_photo import measured_photo
+from desktop_app.part_photos.photo_pixels import PhotoPixels
 from desktop_app.shop_record.trouble import ShopTrouble
 
 POINTS = {"points_px": [[0, 0], [100, 0]], "length_mm": 25.0, "length_u_mm": 0.05}
@@ -52,6 +55,8 @@ REFUSED = [
     ("", "line 1: not JSON"),
     ("[]", "not a file of marks"),
     ("[" * 200_000, "deeply nested"),
+    ('{"marks": [], "marks": []}', '"marks" is there twice'),
+    (text(POINTS, LENGTH).replace('"name"', '"type": "circle", "name"'), '"type" is there twice'),
     ('{"a": ' + "9" * 5000 + "}", "too long"),
     ('{"marks": []}', "neither a card nor two points"),
     ('{"scale": {}}', "marks is missing"),
@@ -63,28 +68,28 @@ REFUSED = [
     (text({**POINTS, "length_mm": 0}), "scale of 0 mm"),
     (text({**POINTS, "length_mm": None}), "scale: length_mm is missing"),
     (text({**POINTS, "points_px": [[0, 0], [1, 0]]}), "too close together"),
-    (text({**POINTS, "points_px": [[0, 0]]}), "scale: points_px has 1 points"),
+    (text({**POINTS, "points_px": [[0, 0]]}), "scale: points_px has 1 point"),
     (text({**POINTS, "height_mm": 3}), "points_px, length_mm, length_u_mm"),
     (text(POINTS, snap="yes"), "snap is neither"),
     (text(POINTS, extra=1), '"extra" is not known. Accepted: scale, marks, snap'),
     (text(POINTS, 5), "mark 1 is no mark"),
     (text(POINTS, *[LENGTH] * 10_001), "10001 marks"),
-    (mark(type="lenght"), "mark 2 “reach”: type is missing or not known. Accepted: length,"),
-    (mark(type=["length"]), "type is missing or not known"),
+    (mark(type="lenght"), 'mark 2 “reach”: type "lenght" is not known. Accepted: length,'),
+    (mark(type=["length"]), 'type ["length"] is not known'),
     (mark(type=None), "type is missing"),
-    (mark(type="surface"), "type is missing or not known. Accepted: length,"),
+    (mark(type="surface"), 'type "surface" is not known. Accepted: length,'),
     (mark(type="bare-metal"), "round-bar, count, note."),
     (mark(name=7), "mark 2: name is no text"),
     (mark(name="two\nlines"), "mark 2: name is no text"),
-    (mark(points_px=[[1, 2]]), "points_px has 1 points. Accepted: 2 points"),
+    (mark(points_px=[[1, 2]]), "points_px has 1 point. Accepted: 2 points"),
     (mark(type="angle"), "has 2 points. Accepted: 3 points"),
     (mark(type="circle"), "has 2 points. Accepted: 3 to 200 points"),
-    (mark(points_px="here"), "is no list of points"),
+    (mark(points_px="here"), "is missing or no list of points"),
     (mark(points_px=[[1, 2], [3]]), "a point that is no pair"),
     (mark(points_px=[[1, 2], [3, NAN]]), "points_px is too large or no number"),
-    (mark(points_px=[[1, 2], [3, "4"]]), "points_px is missing or no number"),
+    (mark(points_px=[[1, 2], [3, "4"]]), "points_px has a point with something else than numbers"),
     (mark(points_px=[[1, 2], [3, HUGE]]), "points_px is too large"),
-    (mark(points_px=[[1, 2], [3, True]]), "points_px is missing or no number"),
+    (mark(points_px=[[1, 2], [3, True]]), "points_px has a point with something else than numbers"),
     (mark(height_mm=-1), "mark 2 “reach”: height_mm is -1. Accepted: 0 to 500 mm"),
     (mark(height_u_mm=float("inf")), "height_u_mm is too large"),
     (mark(colour="blue"), '"colour" is not known. Accepted: name, type, points_px'),
@@ -119,3 +124,12 @@ def test_any_json_is_read_or_refused(scale: Any, marks: Any, snap: Any) -> None:
     except ShopTrouble:
         return
     assert len(asked.marks) == len(marks)
+
+
+@pytest.mark.parametrize("point", [[64, 5], [5, 48], [-30, 5], [5, 1e5]])
+def test_a_scale_by_points_outside_the_picture_is_refused(point: list[float]) -> None:
+    # The picture is 60 by 44 pixels; a click on its very edge may lie half a pixel outside.
+    pixels = PhotoPixels(np.zeros((44, 60, 3), np.uint8))
+    asked = read_marks(text({"points_px": [[5, 5], point], "length_mm": 25.0}), "m")
+    with pytest.raises(ShopTrouble, match=r"m: scale: the point .* lies outside the picture"):
+        measured_photo(asked, pixels, None, "m")

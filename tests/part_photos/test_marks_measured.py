@@ -53,7 +53,7 @@ def test_a_size_is_the_same_wherever_it_lies_and_however_it_is_seen(
     assert said.unit == ("deg" if kind == "angle" else "mm")
     assert said.expanded_uncertainty is not None
     assert said.expanded_uncertainty > 0
-    assert set(said.budget) == {"pointing", "scale", "height", "lens", "print"}
+    assert set(said.budget) == {"pointing", "scale", "height", "flatness", "lens", "print"}
 
 
 def outline(scale_camera: Floats, diameter: float, turn: float, on_mm: float) -> Floats:

@@ -160,19 +160,46 @@ class _Straight:
         return points_mm * 10.0
 
 
-PATCHES = ((1.0, 1.0, 8.0, 8.0), (12.0, 1.0, 19.0, 8.0), (30.0, 1.0, 37.0, 8.0), (50, 1, 57, 8))
+def patches(count: int) -> list[tuple[float, float, float, float]]:
+    """A row of bare paper, each patch 7 mm wide, 12 mm apart."""
+    return [(12.0 * n + 1, 1.0, 12.0 * n + 8, 8.0) for n in range(count)]
+
+
+def white_of(light: np.ndarray, count: int = 8) -> float | None:
+    """The left end of the white that is found nearest to (880, 50), pixels."""
+    noisy = light + np.random.default_rng(1).normal(0, 0.01, light.shape)
+    photo = PhotoPixels(camera_values(noisy))
+    found = card_white(photo, _Straight(), patches(count), [(880, 50)])  # type: ignore[arg-type]
+    return None if found is None else found[0][0]
+
+
+def paper() -> np.ndarray:
+    return np.full((100, 900, 3), 0.7)
 
 
 def test_the_nearest_white_that_is_plain_and_in_the_light_counts() -> None:
-    light = np.full((100, 420, 3), 0.7)
-    light[:, 110:200] = 0.2  # in shadow
-    light[:, 300:340] = 0.05  # the part hides half of this one
-    noisy = light + np.random.default_rng(1).normal(0, 0.01, light.shape)
-    found = card_white(PhotoPixels(camera_values(noisy)), _Straight(), PATCHES, [(380, 50)])  # type: ignore[arg-type]
-    assert found == ((10, 10), (80, 10), (80, 80), (10, 80))
+    light = paper()  # the eighth patch lies out of the picture beyond 900
+    light[:, 720:] = 0.2  # in shadow
+    light[:, 600:660] = 0.05  # the part hides most of this one
+    assert white_of(light) == 490.0
+
+
+@pytest.mark.parametrize("cover", [(0.55, 0.35, 0.2), (0.3, 0.35, 0.6), (0.2, 0.2, 0.2)])
+def test_a_part_that_covers_the_paper_is_no_white(cover: tuple[float, float, float]) -> None:
+    light = paper()
+    light[:, 600:] = cover  # over the two nearest patches, plainly
+    assert white_of(light) == 490.0
+
+
+def test_where_too_few_patches_agree_there_is_no_white() -> None:
+    light = paper()
+    for place, colour in enumerate([(0.55, 0.35, 0.2), (0.3, 0.35, 0.6), (0.3, 0.6, 0.3)] * 2):
+        light[:, 120 * place : 120 * place + 120] = colour
+    assert white_of(light) is None
+    assert white_of(paper(), 2) is None  # both may lie under the part
 
 
 def test_no_white_is_found_where_none_is_seen() -> None:
-    black = PhotoPixels(np.zeros((100, 420, 3), np.uint8))
-    assert card_white(black, _Straight(), PATCHES, [(380, 50)]) is None  # type: ignore[arg-type]
+    black = PhotoPixels(np.zeros((100, 900, 3), np.uint8))
+    assert card_white(black, _Straight(), patches(8), [(380, 50)]) is None  # type: ignore[arg-type]
     assert card_white(black, _Straight(), (), [(380, 50)]) is None  # type: ignore[arg-type]

@@ -2,19 +2,16 @@
 
 from __future__ import annotations
 
-import re
 from datetime import date
 
+from desktop_app.part_photos.typed_length import MM_PER_INCH, typed_length
 from desktop_app.shop_record.trouble import ShopTrouble
 
-MM_PER_INCH = 25.4  # exactly (international yard and pound agreement, 1959)
 FARTHEST = 0.03  # share of the nominal length; a print further off was fitted to its page
 CALLIPER_U_MM = 0.05  # standard uncertainty, over two printed lines (common practice, no source)
 UNMEASURED_U = 0.003  # share; of a print that nobody measured (common practice, no source)
 
-_TYPED = re.compile(
-    r"(?P<figure>\d{1,6}(?:[.,]\d{0,6})?)\s*(?P<unit>mm|in|inch|inches|\"|″)?", re.I
-)
+_ACCEPTED = "Accepted: millimetres like 150.2 or 150,2, inches like 5.913 in."
 
 
 def ruler_length(text: str, length_unit: str = "mm") -> float | None:
@@ -22,30 +19,22 @@ def ruler_length(text: str, length_unit: str = "mm") -> float | None:
 
     A figure without a unit is in `length_unit`, "mm" or "inch". Raises ShopTrouble.
     """
-    if not text.strip():
-        return None
-    found = _TYPED.fullmatch(text.strip())
-    if found is None:
-        raise ShopTrouble(
-            f"“{text.strip()[:40]}” can't be understood as a length.",
-            do="Accepted: millimetres like 150.2 or 150,2, inches like 5.913 in.",
-        )
-    unit = (found["unit"] or length_unit).casefold()
-    figure = float(found["figure"].replace(",", "."))
-    return figure if unit == "mm" else figure * MM_PER_INCH
+    return typed_length(text, length_unit, _ACCEPTED)
+
+
+def is_near(measured_mm: float, nominal_mm: float) -> bool:
+    """Tell whether a printed ruler can be as long as that."""
+    return abs(measured_mm - nominal_mm) <= FARTHEST * nominal_mm
 
 
 def check_ruler(measured_mm: float, nominal_mm: float) -> None:
     """Raise a ShopTrouble where the printed ruler can't be as long as it was read."""
 
-    def near(length_mm: float) -> bool:
-        return abs(length_mm - nominal_mm) <= FARTHEST * nominal_mm
-
-    if near(measured_mm):
+    if is_near(measured_mm, nominal_mm):
         return
-    if near(measured_mm * MM_PER_INCH):
+    if is_near(measured_mm * MM_PER_INCH, nominal_mm):
         do = f"Is that in inches? Then write {measured_mm:.6g} in."
-    elif near(measured_mm / MM_PER_INCH):
+    elif is_near(measured_mm / MM_PER_INCH, nominal_mm):
         do = f"Is that in millimetres? Then write {measured_mm / MM_PER_INCH:.6g} mm."
     else:
         do = (

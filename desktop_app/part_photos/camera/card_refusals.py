@@ -101,13 +101,20 @@ def no_pose() -> PhotoCannot:
     )
 
 
-def bent(off_mm: float, arch_mm: float) -> PhotoCannot:
-    """The corners fit no flat or gently arched card."""
+def bent(off_mm: float, arch_mm: float, whole: bool = True) -> PhotoCannot:
+    """The corners fit no flat or gently arched card; nor would a photo that is not `whole`."""
     seen = (
         f"it arches by {arch_mm:.1f} mm"
         if off_mm <= MOST_OFF_MM
         else f"its markers are {off_mm:.2f} mm off"
     )
+    if not whole:
+        return PhotoCannot(
+            f"The card doesn't lie flat, or the photo was cropped or stretched: {seen}.",
+            KEPT,
+            "Bring the photo as the camera made it. If that is it, take the photo again with the "
+            "card flat.",
+        )
     return PhotoCannot(
         f"The card doesn't lie flat, or isn't the one that is named: {seen}.",
         KEPT,

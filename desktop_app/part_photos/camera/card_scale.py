@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import json
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from math import acos, degrees, exp
 from typing import TYPE_CHECKING, Any, Literal
 
-from desktop_app.part_photos.camera.lens import project, rays_from, turned
+from desktop_app.part_photos.camera.lens import CAMERA, project, rays_from, turned
+from desktop_app.part_photos.kept_json import kept_list, kept_number, kept_object
 
 if TYPE_CHECKING:
     import numpy as np
@@ -85,6 +86,26 @@ class CardScale:
         heights = np.broadcast_to(height_mm, len(points))
         return project(self.theta, np.column_stack([points, -heights]))
 
+    def printed_otherwise(self, times: float, print_u: float) -> CardScale:
+        """Return the scale for a card printed `times` as large, with the print's own doubt.
+
+        All lengths on the card grow alike, and with them the camera's distance: the picture stays.
+        """
+        import numpy as np
+
+        grows = np.ones(len(self.theta))
+        grows[8:11] = times
+        x, y = self.middle_mm
+        return replace(
+            self,
+            theta=self.theta * grows,
+            covariance=self.covariance * np.outer(grows, grows),
+            print_u=print_u,
+            distance_mm=self.distance_mm * times,
+            mm_per_px=self.mm_per_px * times,
+            middle_mm=(x * times, y * times),
+        )
+
     def as_json(self) -> str:
         """Return the whole scale as JSON, to the last digit."""
         names = [name for name in _KEPT if name not in ("theta", "covariance")]
@@ -94,21 +115,62 @@ class CardScale:
 
     @staticmethod
     def from_json(text: str) -> CardScale:
-        """Return the scale that `as_json` wrote.
-
-        Raises ValueError, KeyError or TypeError for anything else.
-        """
+        """Return the scale that `as_json` wrote; raises ValueError for anything else."""
         import numpy as np
 
-        facts = json.loads(text)
-        values = {name: facts[name] for name in _KEPT}
-        for name in ("theta", "covariance"):
-            values[name] = np.array(values[name], float)
-        for name in ("middle_mm", "markers_seen", "warnings"):
-            values[name] = tuple(values[name])
-        if values["theta"].shape != (11,) or values["covariance"].shape != (11, 11):
+        facts = kept_object(text)
+        seen, said = kept_list(facts, "markers_seen"), kept_list(facts, "warnings")
+        middle = [kept_number(one, *_ANYWHERE) for one in kept_list(facts, "middle_mm")]
+        rows = [_numbers(row, CAMERA) for row in kept_list(facts, "covariance")]
+        if len(middle) != 2 or len(rows) != CAMERA or not all(map(_is_id, seen)):
             raise ValueError("not the scale of a card")
-        return CardScale(**values)
+        if not isinstance(facts.get("card"), str) or not all(isinstance(one, str) for one in said):
+            raise ValueError("not the scale of a card")
+        covariance = np.array(rows)
+        if not _is_covariance(covariance):
+            raise ValueError("no covariance")
+        return CardScale(
+            theta=np.array(_numbers(facts.get("theta"), CAMERA)),
+            covariance=covariance,
+            card=facts["card"],
+            markers_seen=tuple(seen),
+            middle_mm=(middle[0], middle[1]),
+            warnings=tuple(said),
+            **{name: kept_number(facts.get(name), *ends) for name, ends in _FIGURES.items()},
+        )
+
+
+_ANYWHERE = (-1e7, 1e7)
+_FIGURES = {
+    "print_u": (0.0, 0.1),
+    "tilt_deg": (0.0, 90.0),
+    "distance_mm": (1.0, 1e5),
+    "mm_per_px": (1e-4, 10.0),
+    "residual_px": (0.0, 1e3),
+    "blur_px": (0.0, 1e3),
+    "flat_u_mm": (0.0, 100.0),
+}
+
+
+def _numbers(found: object, count: int) -> list[float]:
+    if not isinstance(found, list) or len(found) != count:
+        raise ValueError("not the scale of a card")
+    return [kept_number(one, -1e12, 1e12) for one in found]
+
+
+def _is_id(one: object) -> bool:
+    return isinstance(one, int) and not isinstance(one, bool) and one >= 0
+
+
+def _is_covariance(matrix: Floats) -> bool:
+    """Tell whether a matrix is symmetric and has no variance below nought (rounding aside)."""
+    import numpy as np
+
+    if not np.allclose(matrix, matrix.T, rtol=1e-6, atol=1e-12):
+        return False
+    spread = np.sqrt(np.maximum(np.diag(matrix), 0))
+    scaled = matrix / np.where(np.outer(spread, spread) > 0, np.outer(spread, spread), 1)
+    return bool(np.linalg.eigvalsh(scaled).min() > -1e-6)
 
 
 _KEPT = tuple(name for name in CardScale.__dataclass_fields__ if name != "source")

@@ -3,9 +3,17 @@
 from __future__ import annotations
 
 from math import log
+from typing import TYPE_CHECKING
 
 from desktop_app.part_photos.camera.camera_fit import CameraFit
 from desktop_app.part_photos.camera.focal_prior import LensPrior
+from desktop_app.part_photos.camera.lens import CAMERA
+
+if TYPE_CHECKING:
+    import numpy as np
+    from numpy.typing import NDArray
+
+    Floats = NDArray[np.float64]
 
 # By trials: gently arched paper leaves .1 px or less, a saddle of half a millimetre .4; a fold or
 # an edge lifted by 2 mm hides: a tenth of the corners is left out, or it shows as an arch of 1 mm.
@@ -15,9 +23,22 @@ SURE_CHI2 = 9.0  # by how much the other pose must fit worse
 SHARP_PX = 2.0
 
 
-def doubt_factor(fit: CameraFit, prior: LensPrior) -> float:
-    """Return by how much the covariance grows: 4 (uncertainty doubled) where the fit is poor."""
-    return 4.0 if _poor(fit, prior) else 1.0
+def camera_covariance(fit: CameraFit, prior: LensPrior) -> Floats:
+    """Return the covariance of the camera theta, (11, 11), with what the fit can't know of itself.
+
+    Four times as large (uncertainty doubled) where the fit is poor. A picture that was cropped or
+    stretched fits a whole one's camera with another lens: the focal length stays as uncertain as
+    the prior says, and all that moves with it along what the card fixes. Sizes on the card's plane
+    hardly change by that, those above it do.
+    """
+    import numpy as np
+
+    spread = fit.covariance[:CAMERA, :CAMERA] * (4.0 if _poor(fit, prior) else 1.0)
+    missing = prior.least_rel_u**2 - spread[0, 0]
+    if missing <= 0 or spread[0, 0] <= 0:
+        return spread
+    along = spread[:, 0] / spread[0, 0]
+    return np.asarray(spread + missing * np.outer(along, along))
 
 
 def card_warnings(fit: CameraFit, prior: LensPrior, blur_px: float) -> tuple[str, ...]:
@@ -25,8 +46,8 @@ def card_warnings(fit: CameraFit, prior: LensPrior, blur_px: float) -> tuple[str
     said = list(_poor(fit, prior))
     if not prior.sure:
         said.append(
-            "The photo doesn't name its lens or was cropped: sizes high above the card are less "
-            "certain. Use the camera's own file."
+            "The photo doesn't name its lens, or was cropped: sizes above the card are less "
+            "certain the higher they lie. Bring the photo as the camera made it."
         )
     if blur_px > SHARP_PX:
         said.append("The photo is not quite sharp: mark edges with care.")
@@ -44,8 +65,9 @@ def _poor(fit: CameraFit, prior: LensPrior) -> list[str]:
     pull = abs(float(fit.values[0]) - log(prior.focal_px)) / prior.focal_rel_u
     if pull > MOST_PULL:
         said.append(
-            "The card looks as through another lens than the photo names, as if it was cropped or "
-            "zoomed. The scale's uncertainty counts double."
+            "The card looks as through another lens than the photo names, as if the photo was "
+            "cropped or stretched. The scale's uncertainty counts double. Bring the photo as the "
+            "camera made it."
         )
     if fit.second_chi2 is not None and fit.second_chi2 < SURE_CHI2:
         said.append(

@@ -13,7 +13,7 @@ from desktop_app.part_photos.camera import card_refusals as cannot
 from desktop_app.part_photos.camera.camera_fit import CameraFit, fit_camera
 from desktop_app.part_photos.camera.camera_model import ARCH_AT_MM, USUAL_ARCH_MM, Priors, outward
 from desktop_app.part_photos.camera.card_scale import FLAT_U_MM, CardScale, View, view_of
-from desktop_app.part_photos.camera.card_warnings import card_warnings, doubt_factor
+from desktop_app.part_photos.camera.card_warnings import camera_covariance, card_warnings
 from desktop_app.part_photos.camera.focal_prior import LensPrior, lens_prior
 from desktop_app.part_photos.camera.lens import CAMERA
 from desktop_app.part_photos.camera.markers_found import (
@@ -31,23 +31,23 @@ if TYPE_CHECKING:
     Floats = NDArray[np.float64]
 
 
-def seen_markers(
-    pixels: PhotoPixels, layouts: Sequence[CardLayout]
-) -> tuple[CardLayout, tuple[int, ...]] | None:
-    """Return the card that lies in the photo and the ids seen of it; None where there is none."""
-    found = _found(pixels, layouts)
-    best = max(layouts, key=lambda layout: len(_of(layout, found)), default=None)
-    ids = () if best is None else tuple(marker.id for marker in _of(best, found))
-    return (best, ids) if best is not None and ids else None
-
-
 def card_scale(
     pixels: PhotoPixels,
     layouts: Sequence[CardLayout],
     card_scale: float = 1.0,
     card_scale_u: float | None = None,
 ) -> CardScale:
-    """Find one of these cards in the photo and fit the camera to it.
+    """Find one of these cards in the photo and fit the camera to it; see `found_card`."""
+    return found_card(pixels, layouts, card_scale, card_scale_u)[0]
+
+
+def found_card(
+    pixels: PhotoPixels,
+    layouts: Sequence[CardLayout],
+    card_scale: float = 1.0,
+    card_scale_u: float | None = None,
+) -> tuple[CardScale, CardLayout]:
+    """Find one of these cards in the photo and fit the camera to it; return which card it is, too.
 
     `card_scale` is the ruler's measured length divided by its nominal one, `card_scale_u` its
     relative standard uncertainty; None: nobody measured it. Of several cards the one with the most
@@ -68,11 +68,11 @@ def card_scale(
     card = _best_card(pixels, layouts, found, prior, card_scale)
     fit = card.fit
     view = view_of(fit.values[:CAMERA], card.middle_mm)
-    _refuse_by_fit(fit, view, blur_px)
+    _refuse_by_fit(fit, view, blur_px, prior)
     print_u = UNMEASURED_U if card_scale_u is None else card_scale_u
-    return CardScale(
+    scale = CardScale(
         theta=fit.values[:CAMERA].copy(),
-        covariance=fit.covariance[:CAMERA, :CAMERA] * doubt_factor(fit, prior),
+        covariance=camera_covariance(fit, prior),
         print_u=print_u,
         tilt_deg=view.tilt_deg,
         distance_mm=view.distance_mm,
@@ -85,6 +85,7 @@ def card_scale(
         flat_u_mm=_flat_u_mm(card),
         warnings=(*card_warnings(fit, prior, blur_px), *_other_cards(card.layout, layouts, found)),
     )
+    return scale, card.layout
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -195,11 +196,11 @@ def _refuse_by_looks(found: FoundMarkers, blur_px: float) -> None:
         raise cannot.blurred(blur_px)
 
 
-def _refuse_by_fit(fit: CameraFit, view: View, blur_px: float) -> None:
+def _refuse_by_fit(fit: CameraFit, view: View, blur_px: float, prior: LensPrior) -> None:
     """What is known once the camera's place is."""
     off_mm = fit.spread_px * view.mm_per_px
     if off_mm > cannot.MOST_OFF_MM or fit.arch_mm > cannot.MOST_ARCH_MM:
-        raise cannot.bent(off_mm, fit.arch_mm)
+        raise cannot.bent(off_mm, fit.arch_mm, prior.sure)
     if view.tilt_deg > cannot.MOST_TILT_DEG:
         raise cannot.tilted(view.tilt_deg)
     if view.mm_per_px > cannot.MOST_MM_PER_PX:

@@ -6,6 +6,7 @@ import math
 
 from desktop_app.part_photos.camera.plane_scale import PlaneScale
 from desktop_app.part_photos.camera.two_points import CLICK_U_PX
+from desktop_app.part_photos.mark_words import matters_unsaid
 from desktop_app.part_photos.marks.mark import Mark
 from desktop_app.part_photos.marks.mark_shape import MarkShape
 from desktop_app.part_photos.marks.sizes import lines_angle
@@ -18,6 +19,7 @@ LEAST_TIMES_U = 3.0
 def cautions(mark: Mark, scale: PlaneScale, shape: MarkShape, expanded: float) -> tuple[str, ...]:
     """Return plain sentences about one size and its expanded uncertainty, in the size's unit."""
     said = [
+        height_unsaid(mark, scale),
         _too_small(shape, expanded),
         _short_legs(shape),
         _not_parallel(mark, shape, expanded),
@@ -25,6 +27,17 @@ def cautions(mark: Mark, scale: PlaneScale, shape: MarkShape, expanded: float) -
         _height_of_no_use(mark, scale),
     ]
     return tuple(sentence for sentence in said if sentence)
+
+
+def height_unsaid(mark: Mark, scale: PlaneScale) -> str:
+    """Return what comes of a height that nobody said, where that matters; else ""."""
+    if not matters_unsaid(mark, scale) or scale.distance_mm is None:
+        return ""
+    return (
+        "Its height above the card is not said: the size and its ± hold only for what lies on the "
+        f"card itself. Each millimetre higher makes it about {100 / scale.distance_mm:.2f} % too "
+        "large."
+    )
 
 
 def _too_small(shape: MarkShape, expanded: float) -> str:

@@ -13,6 +13,7 @@ MarkType: TypeAlias = Literal[SizeType, "count", "note", "surface", "bare-metal"
 Pixel: TypeAlias = tuple[float, float]
 
 SIZED: frozenset[str] = frozenset(get_args(SizeType))  # in mm or degrees, on the part's plane
+LENGTHS: frozenset[str] = SIZED - {"angle"}  # a height stretches these, and turns no angle
 OUTLINES: frozenset[str] = frozenset({"surface", "bare-metal"})
 FROM_PICTURE: frozenset[str] = frozenset({"count", "surface"})  # said by the pixels, not the scale
 
@@ -29,7 +30,8 @@ class Mark:
     what is looked at. bare-metal: the same round a place of the photo that is bare.
 
     `height_mm` is how high the feature lies above the card, `height_u_mm` half the width of the
-    range it certainly lies in (a rectangular distribution). `snapped` tells for each point
+    range it certainly lies in (a rectangular distribution); where `height_said` is false nobody
+    said them, and the size holds only for what lies on the card. `snapped` tells for each point
     whether it lies on an edge that the program found; empty means that none does.
     """
 
@@ -39,6 +41,7 @@ class Mark:
     height_mm: float = 0.0
     height_u_mm: float = 0.0
     snapped: tuple[bool, ...] = ()
+    height_said: bool = True
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,7 +50,8 @@ class Measured:
 
     The unit is "mm", "deg", "" for a count, "%" for a share of a surface. `budget` holds standard
     uncertainties in the same unit: pointing, scale (where the camera was and how it looked at the
-    card), height, lens, print. The value of a note is None. `method` says how a share was counted.
+    card), height (as it was said), flatness (of the paper), lens, print. The value of a note is
+    None. `method` says how a share was counted.
     """
 
     value: float | None

@@ -37,12 +37,16 @@ class CardAsked:
 
 @dataclass(frozen=True, slots=True)
 class MarksAsked:
-    """What a file of marks asks for; `without_height` are the marks that say no height."""
+    """What a file of marks asks for."""
 
     scale: CardAsked | TwoPointScale
     marks: tuple[Mark, ...]
     snap: bool
-    without_height: frozenset[int]
+
+    @property
+    def without_height(self) -> frozenset[int]:
+        """The places of the marks that say no height."""
+        return frozenset(n for n, mark in enumerate(self.marks) if not mark.height_said)
 
 
 def called(number: int, mark: Mark) -> str:
@@ -70,9 +74,6 @@ def read_marks(text: str, file: str) -> MarksAsked:
         scale=marks.scale(facts.get("scale")),
         marks=tuple(marks.mark(number, one) for number, one in enumerate(found)),
         snap=snap,
-        without_height=frozenset(
-            number for number, one in enumerate(found) if "height_mm" not in one
-        ),
     )
 
 
@@ -131,7 +132,8 @@ class _Marks:
         kinds = tuple(one for one in get_args(MarkType) if one not in OUTLINES)
         kind = found.get("type")
         if kind not in kinds:
-            self.refuse(f"{where}type", "is missing or not known", ", ".join(kinds))
+            said = "is missing" if kind is None else f"{json.dumps(kind)[:40]} is not known"
+            self.refuse(f"{where}type", said, ", ".join(kinds))
         least, most = (3, MOST_POINTS) if kind == "circle" else (POINTS.get(str(kind), 2),) * 2
         return Mark(
             type=cast("MarkType", kind),
@@ -139,6 +141,7 @@ class _Marks:
             name=name,
             height_mm=self._height(f"{where}height_mm", found.get("height_mm", 0.0)),
             height_u_mm=self._height(f"{where}height_u_mm", found.get("height_u_mm", 0.0)),
+            height_said="height_mm" in found,
         )
 
     def _height(self, where: str, found: object) -> float:
@@ -152,21 +155,29 @@ class _Marks:
         many = f"{least} points" if least == most else f"{least} to {most} points"
         accepted = f"{many} [[x, y], ...] in pixels"
         if not isinstance(found, list) or not least <= len(found) <= most:
-            said = f"has {len(found)} points" if isinstance(found, list) else "is no list of points"
+            said = "is missing or no list of points"
+            if isinstance(found, list):
+                said = f"has {len(found)} point{'' if len(found) == 1 else 's'}"
             self.refuse(where, said, accepted)
         if not all(isinstance(one, list) and len(one) == 2 for one in found):
             self.refuse(where, "has a point that is no pair", accepted)
+        if any(_no_number(value) for point in found for value in point):
+            self.refuse(where, "has a point with something else than numbers", accepted)
         return tuple(
             (self._number(where, x, accepted), self._number(where, y, accepted)) for x, y in found
         )
 
     def _number(self, where: str, value: object, accepted: str) -> float:
         # A whole number in JSON may have any number of digits: compare before it is made a float.
-        if isinstance(value, bool) or not isinstance(value, int | float):
+        if not isinstance(value, int | float) or _no_number(value):
             self.refuse(where, "is missing or no number", accepted)
         if not abs(value) <= MOST_PX or not math.isfinite(value):
             self.refuse(where, "is too large or no number", accepted)
         return float(value)
+
+
+def _no_number(value: object) -> bool:
+    return isinstance(value, bool) or not isinstance(value, int | float)
 
 
 def _document(text: str, file: str) -> dict[str, Any]:

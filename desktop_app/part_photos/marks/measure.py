@@ -29,7 +29,8 @@ def measure(mark: Mark, scale: PlaneScale) -> Measured:
 
     The uncertainty is the law of propagation of first order (JCGM 100:2008, 5.1.2) with numeric
     slopes: pointing of both coordinates of every point; the scale's fitted values with their
-    covariance; the height with the paper's flatness; the print. A note measures nothing. A count
+    covariance; the height, anywhere within its range (rectangular: 4.3.7); the paper, which may
+    not lie flat; the print. A note measures nothing. A count
     needs the picture: see count.py. Raises ShopTrouble (PhotoCannot) for points that make no such
     shape, and for points or heights that the camera can't have seen.
     """
@@ -49,10 +50,12 @@ def measure(mark: Mark, scale: PlaneScale) -> Measured:
     shape = shape_of(mark, placed)
     value = abs(shape.value)
     camera, lens = _from_scale(mark, scale, shape, points, placed)
+    per_mm = _per_mm_of_height(mark, scale, shape, points)
     budget = {
         "pointing": _from_pointing(mark, scale, shape, points),
         "scale": camera,
-        "height": _from_height(mark, scale, shape, points),
+        "height": per_mm * mark.height_u_mm / math.sqrt(3),
+        "flatness": per_mm * scale.flat_u_mm,
         "lens": lens,
         "print": 0.0 if shape.unit == "deg" else value * scale.print_u,
     }
@@ -150,10 +153,9 @@ def _from_scale(
     return math.sqrt(rest), math.sqrt(whole - rest)
 
 
-def _from_height(mark: Mark, scale: PlaneScale, shape: MarkShape, points: Floats) -> float:
-    """The height lies anywhere within its range (rectangular), and the paper may not lie flat."""
+def _per_mm_of_height(mark: Mark, scale: PlaneScale, shape: MarkShape, points: Floats) -> float:
+    """By how much the size changes where the feature lies 1 mm higher."""
     above, below = (
         _placed(mark, scale, points, mark.height_mm + step) for step in (_STEP_MM, -_STEP_MM)
     )
-    slope = float(shape.slopes @ (above - below)) / (2 * _STEP_MM)
-    return abs(slope) * math.hypot(mark.height_u_mm / math.sqrt(3), scale.flat_u_mm)
+    return abs(float(shape.slopes @ (above - below))) / (2 * _STEP_MM)

@@ -2,18 +2,20 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from desktop_app.part_photos.bench_card.card_layout import CardLayout
 from desktop_app.part_photos.bench_card.ruler_length import CALLIPER_U_MM
 from desktop_app.part_photos.camera.plane_scale import PlaneScale
-from desktop_app.part_photos.marks.mark import Mark, Measured
+from desktop_app.part_photos.mark_words import matters_unsaid
+from desktop_app.part_photos.marks.cautions import height_unsaid
+from desktop_app.part_photos.marks.mark import Mark, Measured, Pixel
 from desktop_app.part_photos.marks.marks_file import CardAsked, MarksAsked, called
 from desktop_app.part_photos.photo_pixels import PhotoPixels
 from desktop_app.shop_record.trouble import ShopTrouble
 
 MARGIN_PX = 2.0  # by which a point may lie outside the picture
-_SIZED = ("length", "point-to-line", "circle", "parallel-distance", "round-bar")
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,7 +37,9 @@ def measured_photo(
     measured.
     """
     for number, mark in enumerate(asked.marks):
-        _refuse_outside(pixels, mark, f"{file}: {called(number, mark)}")
+        _refuse_outside(pixels, mark.points_px, f"{file}: {called(number, mark)}")
+    if not isinstance(asked.scale, CardAsked):
+        _refuse_outside(pixels, asked.scale.points_px, f"{file}: scale")
     scale = _scale(asked, pixels, layout)
     marks, measured = [], []
     for number, mark in enumerate(asked.marks):
@@ -48,7 +52,10 @@ def measured_photo(
         measured.append(said)
     warnings = [*scale.warnings, *_without_height(asked, scale)]
     for number, said in enumerate(measured):
-        warnings += [f"{called(number, asked.marks[number])}: {one}" for one in said.warnings]
+        mark = marks[number]
+        unsaid = height_unsaid(mark, scale)  # said above, in one line for all
+        spoken = [one for one in said.warnings if one != unsaid]
+        warnings += [f"{called(number, mark)}: {one}" for one in spoken]
     return MeasuredPhoto(scale, tuple(marks), tuple(measured), tuple(warnings))
 
 
@@ -76,9 +83,9 @@ def _one(mark: Mark, scale: PlaneScale, pixels: PhotoPixels, snap: bool) -> tupl
     return placed, measure(placed, scale)
 
 
-def _refuse_outside(pixels: PhotoPixels, mark: Mark, where: str) -> None:
+def _refuse_outside(pixels: PhotoPixels, points: Sequence[Pixel], where: str) -> None:
     right, bottom = pixels.width - 1 + MARGIN_PX, pixels.height - 1 + MARGIN_PX
-    for x, y in mark.points_px:
+    for x, y in points:
         if not (-MARGIN_PX <= x <= right and -MARGIN_PX <= y <= bottom):
             raise ShopTrouble(
                 f"{where}: the point ({x:g}, {y:g}) lies outside the picture.",
@@ -92,12 +99,12 @@ def _without_height(asked: MarksAsked, scale: PlaneScale) -> tuple[str, ...]:
     names = [
         called(number, mark)
         for number, mark in enumerate(asked.marks)
-        if number in asked.without_height and mark.type in _SIZED
+        if matters_unsaid(mark, scale)
     ]
     if not names or scale.distance_mm is None:
         return ()
     some = ", ".join(names[:5]) + (f" and {len(names) - 5} more" if len(names) > 5 else "")
     return (
-        f"No height is given for {some}: taken to lie on the card. Each millimetre higher makes a "
-        f"size about {100 / scale.distance_mm:.2f} % too large.",
+        f"No height is given for {some}: the size and its ± hold only for what lies on the card "
+        f"itself. Each millimetre higher makes it about {100 / scale.distance_mm:.2f} % too large.",
     )

@@ -11,6 +11,11 @@ from desktop_app.part_photos.photo_pixels import PhotoPixels
 from desktop_app.part_photos.surface.card_white import card_white
 from desktop_app.part_photos.surface.surface_share import surface_share
 
+NO_WHITE = (
+    "No white of the card is seen that can be relied upon: its bare paper is covered, out of the "
+    "picture, or differs from place to place. Lay the part into the field, in even light."
+)
+
 
 def share_of_surface(
     pixels: PhotoPixels,
@@ -25,17 +30,19 @@ def share_of_surface(
     metal, without it a neutral grey counts. What can't be counted has no value, and a warning
     says why. Takes up to a second for ten million pixels: call it beside the window.
     """
-    white = None
-    if scale is not None and scale.source == "card" and card is not None:
-        white = card_white(pixels, scale, white_patches(card), region_px)
+    white, unsure = None, tuple[str, ...]()
+    patches = white_patches(card) if card is not None else ()
+    if scale is not None and scale.source == "card" and patches:
+        white = card_white(pixels, scale, patches, region_px)
+        unsure = () if white is not None else (NO_WHITE,)
     try:
         found = surface_share(pixels, region_px, white, bare_px)
     except PhotoCannot as trouble:
-        return Measured(None, "%", None, warnings=(trouble.sentence(),))
+        return Measured(None, "%", None, warnings=(*unsure, trouble.sentence()))
     return Measured(
         100 * found.share,
         "%",
         100 * found.expanded_uncertainty,
-        warnings=found.warnings,
+        warnings=(*unsure, *found.warnings),
         method=found.method,
     )

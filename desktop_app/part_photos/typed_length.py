@@ -1,0 +1,40 @@
+"""A length as a person types it, in millimetres."""
+
+from __future__ import annotations
+
+import re
+
+from desktop_app.shop_record.trouble import ShopTrouble
+
+MM_PER_INCH = 25.4  # exactly (international yard and pound agreement, 1959)
+
+_TYPED = re.compile(
+    r"(?P<figure>\d{1,6}(?:[.,]\d{0,6})?|[.,]\d{1,6})\s*(?P<unit>mm|inches|inch|in|\"|″)?",
+    re.IGNORECASE | re.ASCII,
+)
+
+
+def typed_length(text: str, length_unit: str = "mm", accepted: str = "") -> float | None:
+    """Return the typed length in mm, None where nothing is typed; "12.5", "1,5", ".5", "0.5 in".
+
+    A figure without a unit is in `length_unit`, "mm" or "inch". Raises ShopTrouble, which says what
+    is `accepted`.
+    """
+    bare = text.strip()
+    if not bare:
+        return None
+    found = _TYPED.fullmatch(bare)
+    if found is None:
+        raise no_length(text, accepted)
+    unit = (found["unit"] or length_unit).casefold()
+    figure = float(found["figure"].replace(",", "."))
+    return figure if unit == "mm" else figure * MM_PER_INCH
+
+
+def no_length(text: str, accepted: str = "") -> ShopTrouble:
+    """Return the trouble of words that are no length, or none that can be."""
+    return ShopTrouble(
+        f"“{text.strip()[:40]}” can't be understood as a length.",
+        kept="What was there stays.",
+        do=accepted or "Accepted: millimetres like 12.5 or 12,5, or inches like 0.5 in.",
+    )
