@@ -13,16 +13,20 @@ from pathlib import Path
 from demo_shop import demo_marker
 from demo_shop.bench_story import BenchStory, photo_orders
 from demo_shop.darkroom import HELPERS, Darkroom
+from demo_shop.follow_teller import followed, own_window, promise_by_kind
 from demo_shop.job_story import JobStory
+from demo_shop.odometers_told import tell_odometer
 from demo_shop.people import DRAWER, OWNER, PEOPLE, SHOP_NAME
+from demo_shop.plain_asked import plain_asked
 from demo_shop.plain_jobs import DAYS_BACK, PlainYears
+from demo_shop.plain_judged import DAYS_UNTIL_DONE
 from demo_shop.plain_record import PlainRecord
+from demo_shop.proof_teller import proof_told
 from demo_shop.shop_calendar import ShopCalendar
 from demo_shop.storyteller import ShopClock, Storyteller
 from demo_shop.tried_out import STUDY_OF, try_calliper_out
 from demo_shop.written_cars import CARS, EVENTS
 from demo_shop.written_jobs import JOBS
-from demo_shop.written_returns import RETURNS
 from desktop_app.parts_compared.actions import keep_instrument
 from desktop_app.parts_compared.part_kinds.kind_shelf import load_kinds
 from desktop_app.repair_jobs.actions import add_person
@@ -77,9 +81,10 @@ def build_demo(
 
 
 def _furnish(teller: Storyteller) -> None:
-    """Write down the shop's name, its people and the tools in its drawer."""
+    """Write down the shop's name, its promises, its people and the tools in its drawer."""
     today = teller.calendar.today
     teller.do(OWNER, change_rule, "shop_name", SHOP_NAME)
+    promise_by_kind(teller)
     for name in PEOPLE:
         teller.do(OWNER, add_person, name)
     for tool in DRAWER:
@@ -111,31 +116,39 @@ def _written(teller: Storyteller, bench: BenchStory, seed: int) -> Iterator[Happ
         yield from _worked_on(teller, bench, story)
     for event in EVENTS:
         yield at(event.told), partial(teller.told_of, event)
-    for judged in RETURNS:
-        yield at(judged.on), partial(teller.judged, judged)
+    yield from followed(teller)
 
 
 def _worked_on(teller: Storyteller, bench: BenchStory, story: JobStory) -> Iterator[Happening]:
     laid_out = teller.bench_moment(story)
     came = teller.calendar.at(story.came)
+    yield came + timedelta(minutes=2), partial(tell_odometer, teller, story.key)
     yield came + timedelta(minutes=4), partial(teller.looked, story)
+    yield from proof_told(teller, story)
     if story.pairs:
         yield laid_out, partial(bench.tell, story, laid_out)
     if story.left:
         left = teller.calendar.at(story.left)
         yield left - timedelta(minutes=14), partial(teller.mended, story)
         yield left - timedelta(minutes=8), partial(teller.proved, story)
+        yield left - timedelta(minutes=5), partial(own_window, teller, story.key)
         yield left - timedelta(minutes=4), partial(teller.handed_over, story)
 
 
 def _plain(teller: Storyteller, seed: int) -> Iterator[Happening]:
     with teller.record.reading() as connection:
         people = {name: row for row, name in people_here(connection)}
-    writer = PlainRecord(teller, people, seed + 1)
-    for job in PlainYears(seed + 2, teller.calendar).jobs():
+    jobs = PlainYears(seed + 2, teller.calendar).jobs()
+    writer = PlainRecord(teller, people, jobs, seed + 1)
+    for job in jobs:
         yield job.left, partial(writer.write, job)
         if job.judged:
             yield job.left + timedelta(minutes=10), partial(writer.judge, job)
+            done = job.left + timedelta(days=DAYS_UNTIL_DONE)
+            if job.back_of is not None and done.date() < teller.calendar.today:
+                yield done, partial(writer.changed, job)
+    for asked in plain_asked(jobs, seed + 3, teller.calendar):
+        yield asked.at, partial(writer.asked, asked)
 
 
 def _tell(

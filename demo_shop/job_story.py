@@ -1,4 +1,4 @@
-"""The shape of a story: a car, a job, a pair of parts, a return, as the demo's data tell them."""
+"""The shape of a story: a car, a job, a pair of parts, as the demo's data tell them."""
 
 from __future__ import annotations
 
@@ -108,20 +108,6 @@ class JobStory:
     brought_by: str = ""
     customer: str = ""
     pairs: tuple[PairStory, ...] = ()
-
-
-@dataclass(frozen=True, slots=True)
-class ReturnStory:
-    """What was decided about an earlier and a later job, and why."""
-
-    earlier: str
-    later: str
-    judgement: str
-    cause_class: str
-    why: str
-    on: str
-    cost_cents: int | None = None
-    promise: str = ""
 
 
 @dataclass(frozen=True, slots=True)

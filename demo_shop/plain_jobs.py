@@ -11,6 +11,7 @@ from demo_shop.plain_faults import PlainFault
 from demo_shop.plain_faults_chassis import FAULTS
 from demo_shop.plain_words import BackReason, PlainWords
 from demo_shop.shop_calendar import ShopCalendar
+from desktop_app.repair_jobs.road_test import EveryUnit
 
 DAYS_BACK = 728
 FIRST_VISITS = 205
@@ -26,6 +27,7 @@ class PlainJob:
 
     `back_of` is the job that it is a comeback of, for the `reason`; `beside` an earlier one of
     the same car that it has nothing to do with; `judged` says whether that is decided by now.
+    The fault came once in `every`, where the customer said so.
     """
 
     car: PlainCar
@@ -42,6 +44,7 @@ class PlainJob:
     back_of: PlainJob | None = None
     beside: PlainJob | None = None
     judged: bool = True
+    every: tuple[float, EveryUnit] | None = None
 
 
 class PlainYears:
@@ -67,7 +70,8 @@ class PlainYears:
                 later = self._something_else(job)
             if later is not None:
                 found.append(later)
-        found += self._waiting(found)
+        found += self._waiting()
+        found += self._last_week()
         return sorted(found, key=lambda job: (job.left, job.car.plate))
 
     def _first_days(self) -> list[date]:
@@ -104,10 +108,10 @@ class PlainYears:
         others = [fault for fault in FAULTS if fault.system not in job.car.repaired]
         return self._job(job.car, self._chance.choice(others), day, beside=job)
 
-    def _waiting(self, found: list[PlainJob]) -> list[PlainJob]:
-        """Two cars that came back in the last days and that nobody has judged yet."""
+    def _waiting(self) -> list[PlainJob]:
+        """Cars that came back and that nobody has judged yet: two lately, one weeks ago."""
         waiting: list[PlainJob] = []
-        for back, age in ((2, 24), (4, 51)):
+        for back, age in ((2, 24), (4, 51), (15, 33)):
             day = self._calendar.workday_before_today(back)
             first = self._job(
                 self._new_car(day - timedelta(days=age)),
@@ -116,6 +120,13 @@ class PlainYears:
             )
             waiting += [first, self._job(first.car, first.fault, day, back_of=first, judged=False)]
         return waiting
+
+    def _last_week(self) -> list[PlainJob]:
+        """A car that came back last week and was judged at once."""
+        day = self._calendar.monday - timedelta(days=6)
+        before = _workday(day - timedelta(days=38))
+        first = self._job(self._new_car(before), self._chance.choice(FAULTS[:10]), before)
+        return [first, self._job(first.car, first.fault, day, back_of=first)]
 
     def _is_recent(self, day: date) -> bool:
         return 12 <= (self._calendar.today - day).days <= 88
@@ -148,10 +159,10 @@ class PlainYears:
             cause, correction = reason.found, reason.done
         car.repaired.add(fault.system)
         car.last_left = max(car.last_left, day_left)
-        proof = chance.choices((1, 2, 3, 4), (3, 5, 3, 2))[0] if caught else 0
+        proof = chance.choices((0, 1, 2, 3, 4), (1, 3, 5, 3, 2))[0] if caught else 0
         return PlainJob(
             car, fault, came, left, concern, happens, cause, correction, caught, proof,
-            reason, back_of, beside, judged,
+            reason, back_of, beside, judged, self._words.every(concern),
         )  # fmt: skip
 
 

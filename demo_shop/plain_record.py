@@ -3,15 +3,23 @@
 from __future__ import annotations
 
 import random
+from collections.abc import Iterable
+from datetime import timedelta
 from typing import Any
 
 from demo_shop.job_story import CUSTOMERS, NEW_MAKER, NEW_OTHER, REMAN, USED
-from demo_shop.people import HELPING_HAND, OWNER, SUPPLIERS, TECHNICIANS
+from demo_shop.people import COUNTER, HELPING_HAND, OWNER, SUPPLIERS, TECHNICIANS
+from demo_shop.plain_asked import PlainAsked
+from demo_shop.plain_bench import measure_pair
 from demo_shop.plain_cars import PlainCar
 from demo_shop.plain_jobs import PlainJob
+from demo_shop.plain_judged import PlainJudge
 from demo_shop.storyteller import Storyteller
+from demo_shop.written_followed import KIND_PROMISES
 from desktop_app.parts_compared.stored import Pair, PartCondition
 from desktop_app.repair_jobs.stored import (
+    CaughtHere,
+    ConditionMet,
     Customer,
     Job,
     JobCondition,
@@ -23,21 +31,34 @@ from desktop_app.repair_jobs.stored import (
 from desktop_app.repair_jobs.stored_lookup import next_number
 from desktop_app.repair_jobs.vehicle_identity import matching_plate
 from desktop_app.returns_watched.actions import judge_return
+from desktop_app.returns_watched.customer_actions import note_answer
+from desktop_app.returns_watched.kind_windows import promised
 from desktop_app.returns_watched.stored_returns import read_returns_of_job
+from desktop_app.returns_watched.stored_windows import shop_promise
 from desktop_app.shop_record.deed import Deed
 from desktop_app.shop_record.house_rules import HouseRules
 
 _ORIGINS = (NEW_OTHER, NEW_MAKER, REMAN, USED, CUSTOMERS)
+CAUGHT_HERE = 0.03
 _PROOF_WORDS = ("", "Works in the bay.", "Driven.", "The car's own test ran.", "As told, no fault.")
 
 
 class PlainRecord:
     """Puts plain jobs into the record that a storyteller writes."""
 
-    def __init__(self, teller: Storyteller, people: dict[str, int], seed: int) -> None:
+    def __init__(
+        self, teller: Storyteller, people: dict[str, int], jobs: Iterable[PlainJob], seed: int
+    ) -> None:
         self._teller, self._people = teller, people
         self._chance = random.Random(seed)
+        self._bench = random.Random(f"{seed}/bench")
+        self._judge = PlainJudge(teller, seed)
+        self._hours: dict[int, float] = {}
         self._rows: dict[int, int] = {}
+        # Nobody had laid old and new side by side where the wrong part was fitted.
+        self._wrong_parts = {
+            id(job.back_of) for job in jobs if job.reason and job.reason.cause_class == "wrong-part"
+        }
         self._known_cars: set[int] = set()
         self._back_again: set[int] = set()
 
@@ -68,11 +89,7 @@ class PlainRecord:
         asked = {row.earlier_id for row in rows if row.judgement is None}
         back = None if job.back_of is None else self._rows[id(job.back_of)]
         if back is not None and job.reason is not None:
-            cost = 2_000 + 100 * self._chance.randrange(180)
-            teller.do(
-                OWNER, judge_return, back, later, job.reason.judgement,
-                why=job.reason.why, cause_class=job.reason.cause_class, cost_cents=cost,
-            )  # fmt: skip
+            self._judge.judge((back, later), job.reason, self._hours[id(job)])
         if job.beside is not None and self._chance.random() < 0.4:
             asked.add(self._rows[id(job.beside)])
         for earlier in sorted(asked - {back}):
@@ -81,6 +98,16 @@ class PlainRecord:
                 why="Something else; our repair holds.", cause_class="new",
             )  # fmt: skip
 
+    def changed(self, job: PlainJob) -> None:
+        """Write down that what was promised after a comeback is done."""
+        if job.back_of is not None:
+            self._judge.change((self._rows[id(job.back_of)], self._rows[id(job)]))
+
+    def asked(self, asked: PlainAsked) -> None:
+        """Note what a customer said when the window had ended."""
+        row = self._rows[id(asked.job)]
+        self._teller.do(COUNTER, note_answer, row, asked.answer, odometer_told=asked.odometer)
+
     def _job(self, deed: Deed, job: PlainJob, technician: int) -> int:
         chance, fault = self._chance, job.fault
         visit, out = self._visit(deed, job)
@@ -88,7 +115,8 @@ class PlainRecord:
         cents = round(chance.uniform(*fault.cents), -2)
         free = job.back_of is not None or not job.caught
         road = 0 if job.proof < 2 else chance.randrange(4, 26)
-        rules = HouseRules()
+        every, unit = job.every or (None, None)
+        self._hours[id(job)] = hours
         row = deed.add(
             Job,
             number=next_number(deed),
@@ -109,11 +137,12 @@ class PlainRecord:
             declined="nothing",
             left_at=job.left.isoformat(timespec="seconds"),
             odometer_out=out,
-            window_days=rules.window_days,
-            window_miles=rules.window_miles,
-            window_rule=rules.window_rule,
+            fault_every=every,
+            fault_every_unit=unit,
+            **_window(job, ()),
         )
         self._details(deed, job, row)
+        self._proof(deed, job, row)
         return row
 
     def _visit(self, deed: Deed, job: PlainJob) -> tuple[int, int]:
@@ -153,14 +182,56 @@ class PlainRecord:
         if fault.codes and chance.random() < 0.75:
             code = chance.choice(fault.codes)
             deed.add(TroubleCode, job_id=row, code=code, kind="stored", stage="found")
-        if fault.kind and job.caught and (job.back_of is None or chance.random() < 0.5):
+        if _renewed(job) and (job.back_of is None or chance.random() < 0.5):
+            supplier = chance.choices(SUPPLIERS, (5, 4, 3))[0]
             pair = deed.add(
                 Pair,
                 job_id=row,
-                part_kind=fault.kind,
+                part_kind=_renewed(job),
                 origin=chance.choices(_ORIGINS, (12, 5, 2, 1, 1))[0],
-                supplier=chance.choices(SUPPLIERS, (5, 4, 3))[0],
+                supplier=supplier,
+                lot=_lot(supplier, job) if self._bench.random() < 0.4 else "",
             )
+            kind = self._teller.kinds[_renewed(job)]
+            if kind.id in KIND_PROMISES:
+                deed.change(Job, row, **_window(job, (kind.id,)))
+            if id(job) not in self._wrong_parts:
+                moment = job.left.isoformat(timespec="seconds")
+                measure_pair(deed, pair, kind, self._bench, moment)
             if fault.terms:
                 seen = {"side": "removed", "term": chance.choice(fault.terms)}
                 deed.add(PartCondition, pair_id=pair, **seen)
+
+    def _proof(self, deed: Deed, job: PlainJob, row: int) -> None:
+        """Say what was met on the drive; now and then the proof failed before the car left."""
+        tried = job.happens if job.proof == 4 else job.happens[:1] if job.proof > 1 else ()
+        for condition in dict.fromkeys(tried):
+            deed.add(ConditionMet, job_id=row, condition=condition, met=1)
+        if job.proof > 1 and self._bench.random() < CAUGHT_HERE:
+            moment = (job.left - timedelta(hours=2)).isoformat(timespec="seconds")
+            words = "The fault showed once more on the first drive; put right and driven again."
+            deed.add(CaughtHere, job_id=row, caught_at=moment, words=words)
+
+
+def _renewed(job: PlainJob) -> str:
+    """Return the kind of part that a job renewed; empty where none."""
+    if not job.caught:
+        return ""
+    return job.fault.kind or ("battery" if job.correction.startswith("Battery renewed") else "")
+
+
+def _lot(supplier: str, job: PlainJob) -> str:
+    """Return the lot of a supplier's part: the quarter in which it was made."""
+    return f"{supplier[0]}-{job.left:%y}{(job.left.month + 2) // 3}"
+
+
+def _window(job: PlainJob, kinds: tuple[str, ...]) -> dict[str, Any]:
+    """Return the columns of the window that a job leaves with, by the kinds of part fitted."""
+    found = promised(job.left.date(), kinds, KIND_PROMISES, shop_promise(HouseRules()))
+    return {
+        "window_days": found.window.days,
+        "window_miles": int(found.window.miles),
+        "window_rule": found.window.rule,
+        "window_months": found.months,
+        "window_from": found.said_by,
+    }

@@ -8,8 +8,8 @@ from datetime import datetime, time, timedelta
 from typing import Any
 
 from demo_shop.car_papers import invented_vin
-from demo_shop.job_story import CarEvent, CarStory, JobStory, ReturnStory
-from demo_shop.people import COUNTER, OWNER
+from demo_shop.job_story import CarEvent, CarStory, JobStory
+from demo_shop.people import COUNTER
 from demo_shop.shop_calendar import ShopCalendar
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.stored_pairs import pairs_without_origin
@@ -19,7 +19,7 @@ from desktop_app.repair_jobs.hand_over import missing_answers
 from desktop_app.repair_jobs.proof_checks import proof_checks
 from desktop_app.repair_jobs.stored_reading import people_here, read_job
 from desktop_app.repair_jobs.write_up import WriteUp
-from desktop_app.returns_watched import actions as returns
+from desktop_app.returns_watched.stored_windows import promise_at_hand_over
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.symptom_search.vocabulary import Vocabulary
@@ -137,22 +137,8 @@ class Storyteller:
                 read_job(connection, job), pairs_without_origin(connection, job)
             )
         left_at = self.calendar.at(story.left).isoformat(timespec="seconds")
-        self.do(COUNTER, jobs.hand_over, job, story.odometer_out, missing, left_at)
-
-    def judged(self, story: ReturnStory) -> None:
-        """A return is judged by somebody who did not do the first repair."""
-        pair = (self.jobs[story.earlier], self.jobs[story.later])
-        self.do(
-            OWNER,
-            returns.judge_return,
-            *pair,
-            story.judgement,
-            why=story.why,
-            cause_class=story.cause_class,
-            cost_cents=story.cost_cents,
-        )
-        if story.promise:
-            self.do(OWNER, returns.promise_change, *pair, story.promise)
+        about = (job, story.odometer_out, missing, left_at, promise_at_hand_over)
+        self.do(COUNTER, jobs.hand_over, *about)
 
     def told_of(self, event: CarEvent) -> None:
         """The shop is told that something happened to a car."""

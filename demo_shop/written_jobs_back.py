@@ -72,7 +72,7 @@ JOBS = (
     ),
     JobStory(
         "13-back", "city-car", "07-20 11:00", "07-21 12:30", 86_610, 86_610,
-        "Bought it in June. It misses when pulling; I sent you a photo of the dash.",
+        "Bought it last month. It misses when pulling; I sent you a photo of the dash.",
         "ignition", "Plug gap 1.5 mm left in: the coil was right, but not the whole of it.",
         "Four spark plugs renewed and gapped, coils measured.",
         "Tuuli", 0.7, 0, 3, "The misfire test ran and passed with four aboard.", 14.0,
@@ -107,7 +107,7 @@ JOBS = (
     JobStory(
         "18-later", "hatch-18", "07-31 10:30", "07-31 14:15", 114_200, 114_204,
         "Pulls right on straight roads since another shop set the tracking.",
-        "steering", "Toe re-set on 20 July by another shop, paper seen; our joint has no play.",
+        "steering", "Toe re-set eleven days before by another shop, paper seen; our joint has no play.",
         "Toe set again, paid.", "Tuuli", 0.8, 6_900, 3, "Straight wheel on a crowned road.", 4.0,
         happens=("high-speed",),
     ),

@@ -39,7 +39,31 @@ WORN_PADS = PairStory(
     old={"lining-thickness": 1.4}, new={"lining-thickness": 11.0},
 )  # fmt: skip
 
+TIRED_BATTERY = PairStory(
+    "battery", "fits",
+    (
+        M("length", "242; 242; 242", "242; 242; 242"),
+        M("width", "175; 175; 175", "175; 175; 175"),
+        M("height", "190; 190; 190", "190; 190; 190"),
+        M("positive-side", "right", "right"),
+        M("ledge", "long sides", "long sides"),
+        M("type", "flooded", "flooded"),
+        M("vent", "none", "none"),
+    ),
+    supplier=MILL, number_on_box="ML-B60", lot="M-0826", fate="sent back as scrap",
+)  # fmt: skip
+
 JOBS = (
+    JobStory(
+        "battery", "estate", "09-10 08:30", "09-10 11:40", 169_980, 169_980,
+        "Turns slowly on the first start of the morning, nearly flat after a weekend.",
+        "charging",
+        "Battery at a third of its rating; draw at rest 0.02 A, alternator as it should be.",
+        "Battery renewed, clock and window lift learned again.",
+        "Sanne", 0.5, 14_800, 2, "Started three times, volts and draw measured.", 5.0,
+        happens=("first-start", "after-standing"), pairs=(TIRED_BATTERY,),
+        findings=("12.1 V after a night of rest", "A third of its rated current by the tester"),
+    ),
     JobStory(
         "belt", "minivan-now", "08-20 08:15", "08-20 15:20", 96_402, 96_408,
         "Squeals from the front of the engine when it is cold, shrieks in the wet.",

@@ -164,8 +164,9 @@ class Places(QObject):
 
     def _card_page(self) -> QWidget:
         from desktop_app.part_photos.screen.bench_card_page import BenchCardPage
+        from desktop_app.parts_compared.photo_reading_actions import follow
 
-        return BenchCardPage(self.desk)
+        return BenchCardPage(self.desk, follow)
 
     def _bench_page(self) -> QWidget:
         """Lay the photos on the bench that were asked for last."""
@@ -184,9 +185,11 @@ class Places(QObject):
 
     def _rules_page(self) -> QWidget:
         from desktop_app.repair_jobs.screen.people_box import PeopleBox
+        from desktop_app.returns_watched.screen.kind_windows_box import KindWindowsBox
         from desktop_app.shop_window.house_rules_page import HouseRulesPage
 
         page = HouseRulesPage(self.desk)
+        page.extra.addWidget(KindWindowsBox(self.desk, lambda: self._kinds))
         page.extra.addWidget(PeopleBox(self.desk))
         return page
 

@@ -8,6 +8,7 @@ from desktop_app.part_photos.bench_card.card_file import card_json
 from desktop_app.part_photos.bench_card.card_layout import CardLayout
 from desktop_app.part_photos.bench_card.ruler_length import check_ruler
 from desktop_app.part_photos.file_actions import check_place, put_files
+from desktop_app.part_photos.mark_actions import Follow
 from desktop_app.part_photos.print_actions import print_measured
 from desktop_app.part_photos.sheet_card import card_pdf
 from desktop_app.part_photos.stored import PrintedCard
@@ -33,11 +34,14 @@ def note_printed_card(record: ShopRecord, layout: CardLayout) -> Done:
     return record.do("Note a printed card", work)
 
 
-def note_ruler(record: ShopRecord, card_id: int, measured_mm: float | None) -> Done:
+def note_ruler(
+    record: ShopRecord, card_id: int, measured_mm: float | None, follow: Follow | None = None
+) -> Done:
     """Write down what a calliper read on a card's ruler, in mm; None takes the figure out.
 
-    Photos that rest on the card get their new scale, and their marks what they say by it. Raises
-    ShopTrouble where it is more than 3 % off.
+    Photos that rest on the card get their new scale, and their marks what they say by it; `follow`
+    is called for each of those marks within the same deed. Raises ShopTrouble where it is more
+    than 3 % off.
     """
     day = record.clock().date().isoformat()
 
@@ -47,7 +51,7 @@ def note_ruler(record: ShopRecord, card_id: int, measured_mm: float | None) -> D
             check_ruler(measured_mm, card.layout.check_length_mm)
         measured_on = None if measured_mm is None else day
         deed.change(PrintedCard, card_id, measured_mm=measured_mm, measured_on=measured_on)
-        print_measured(deed, card_id)
+        print_measured(deed, card_id, follow)
 
     return record.do("Measure a card's ruler", work)
 

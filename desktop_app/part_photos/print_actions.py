@@ -40,14 +40,14 @@ def say_print(
     return record.do("Say which printed card is in a photo", work)
 
 
-def print_measured(deed: Deed, card_id: int) -> None:
+def print_measured(deed: Deed, card_id: int, follow: Follow | None = None) -> None:
     """Work out anew the scales that rest on a print whose ruler was measured, and their marks.
 
-    Readings that were taken from those marks stay as they were read.
+    `follow` is called for each of those marks.
     """
     there = {one.id: one for one in printed_cards(deed.connection, also_put_away=True)}
     for kept in stored_scales.scales_resting_on(deed.connection, card_id):
-        _rest(deed, kept, [there[one] for one in kept.prints if one in there], None)
+        _rest(deed, kept, [there[one] for one in kept.prints if one in there], follow)
 
 
 def _rest(

@@ -22,7 +22,7 @@ from desktop_app.part_photos.stored_marks import (
     overlay_of,
 )
 from desktop_app.part_photos.stored_reading import photos_by_id
-from desktop_app.part_photos.stored_scales import card_of_scale, scale_of_photo
+from desktop_app.part_photos.stored_scales import card_of_scale, readable_scale
 from desktop_app.part_photos.thumbnail import damaged, make_thumbnail
 from desktop_app.part_photos.upright_picture import UNREADABLE
 from desktop_app.parts_compared.in_shop_unit import shop_unit
@@ -74,7 +74,7 @@ def drawn_photos(connection: Connection, ids: Collection[int]) -> DrawnPhotos:
     marks, photos = marks_of_photos(connection, ids), {}
     for photo, kept in photos_by_id(connection, ids).items():
         mine = tuple(one for one in marks if one.photo_id == photo)
-        scale = scale_of_photo(connection, photo)
+        scale, _ = readable_scale(connection, photo)  # a damaged one gives no millimetres
         card = card_of_scale(connection, scale)
         photos[photo] = DrawnPhoto(kept, mine, None if scale is None else scale.scale, card)
     asked = select(Overlay.old_photo_id, Overlay.new_photo_id).where(

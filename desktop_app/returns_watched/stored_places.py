@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Collection
 from datetime import date
-from typing import TYPE_CHECKING, TypeAlias
+from typing import TYPE_CHECKING
 
 from sqlalchemy import Connection, select
 
@@ -30,8 +30,6 @@ if TYPE_CHECKING:
     import numpy as np
     from numpy.typing import NDArray
 
-    Ids: TypeAlias = NDArray[np.int64]
-
 
 def read_places(
     connection: Connection,
@@ -50,45 +48,65 @@ def read_places(
     import numpy as np
 
     changes = _replaced(connection, vehicle_ids, until, vehicles)
-    # Of several readings at one moment the one at the door is the first.
-    every, read = np.arange(len(visits.ids)), np.full(1, READ, dtype=np.int8)
+    readings, rows = _readings(visits, jobs, ranks)
+    found = running_places(readings, changes)
+    del readings
+    first, second = len(rows[0]), len(rows[0]) + len(rows[1])
+    came = _laid_out(found, slice(0, first), rows[0], len(visits.ids))
+    arrived = Places(came.leg[jobs.visit], came.miles[jobs.visit])
+    went = Places(arrived.leg.copy(), arrived.miles.copy())
+    if len(rows[2]):
+        gone = _laid_out(found, slice(second, None), rows[2], len(visits.ids))
+        read = np.flatnonzero(visits.odometer_out[jobs.visit] != NOT_READ)
+        went.leg[read], went.miles[read] = (
+            column[jobs.visit[read]] for column in (gone.leg, gone.miles)
+        )
+    read = jobs.odometer_out != NOT_READ
+    went.leg[read], went.miles[read] = NO_LEG, np.nan
+    went.leg[rows[1]], went.miles[rows[1]] = found.leg[first:second], found.miles[first:second]
+    return arrived, went
+
+
+def _readings(
+    visits: VisitRows, jobs: JobRows, ranks: NDArray[np.int32]
+) -> tuple[ReadingColumns, list[NDArray[np.int32]]]:
+    """Return all readings, and the rows that gave them: visits coming, jobs and visits leaving.
+
+    Of several readings at one moment the one at the door is the first.
+    """
+    import numpy as np
+
+    every = np.arange(len(visits.ids), dtype=np.int32)
+    read = np.full(1, READ, dtype=np.int8)
     taken = (
         (every, visits.came, visits.odometer_in, visits.source),
         (jobs.visit, jobs.left, jobs.odometer_out, np.broadcast_to(read, jobs.visit.shape)),
         (every, visits.left, visits.odometer_out, np.broadcast_to(read, every.shape)),
     )
-    rows = [np.flatnonzero((seen != NOT_READ) & (at.day != NO_DAY)) for _, at, seen, _ in taken]
+    rows = [
+        np.flatnonzero((seen != NOT_READ) & (at.day != NO_DAY)).astype(np.int32)
+        for _, at, seen, _ in taken
+    ]
     each = [(row, *one) for row, one in zip(rows, taken, strict=True)]
-    visit_rows = np.concatenate([of[row] for row, of, *_ in each])
-    readings = ReadingColumns(
-        visits.vehicle[visit_rows],
-        np.concatenate([at.day[row] for row, _, at, *_ in each]),
-        ranks[np.concatenate([at.time[row] for row, _, at, *_ in each])],
-        np.concatenate([seen[row] for row, _, _, seen, _ in each]),
-        visits.in_km[visit_rows],
-        np.concatenate([source[row] for row, *_, source in each]),
-    )
-    del visit_rows
-    found = running_places(readings, changes)
-    starts = np.cumsum([0, *map(len, rows)])
-    came, left, gone = (
-        _laid_out(found, int(start), row, len(of))
-        for start, (row, of, *_) in zip(starts[:-1], each, strict=True)
-    )
-    own, visit = jobs.odometer_out != NOT_READ, visits.odometer_out[jobs.visit] != NOT_READ
-    arrived = Places(came.leg[jobs.visit], came.miles[jobs.visit])
-    return arrived, Places(
-        np.where(own, left.leg, np.where(visit, gone.leg[jobs.visit], arrived.leg)),
-        np.where(own, left.miles, np.where(visit, gone.miles[jobs.visit], arrived.miles)),
+    of_visit = np.concatenate([of[row] for row, of, *_ in each])
+    return (
+        ReadingColumns(
+            visits.vehicle[of_visit],
+            np.concatenate([at.day[row] for row, _, at, *_ in each]),
+            ranks[np.concatenate([at.time[row] for row, _, at, *_ in each])],
+            np.concatenate([seen[row] for row, _, _, seen, _ in each]),
+            visits.in_km[of_visit],
+            np.concatenate([source[row] for row, *_, source in each]),
+        ),
+        rows,
     )
 
 
-def _laid_out(found: Places, start: int, rows: Ids, many: int) -> Places:
+def _laid_out(found: Places, part: slice, rows: NDArray[np.int32], many: int) -> Places:
     import numpy as np
 
     leg, miles = np.full(many, NO_LEG, dtype=np.int32), np.full(many, np.nan)
-    leg[rows] = found.leg[start : start + len(rows)]
-    miles[rows] = found.miles[start : start + len(rows)]
+    leg[rows], miles[rows] = found.leg[part], found.miles[part]
     return Places(leg, miles)
 
 

@@ -21,7 +21,7 @@ from desktop_app.returns_watched.stored_facts import (
 from desktop_app.returns_watched.stored_links import LinkKept
 from desktop_app.returns_watched.stored_many import FEW_VEHICLES, read_many
 from desktop_app.returns_watched.stored_many_rows import written_out
-from desktop_app.returns_watched.use_of_vehicles import read_driven
+from desktop_app.returns_watched.stored_use import use_of_vehicles
 from desktop_app.returns_watched.watching import WatchedJob, WatchSaid, watched, what_ends_first
 from desktop_app.returns_watched.window import Window
 from desktop_app.shop_record.house_rules import HouseRules, read_rules
@@ -139,7 +139,7 @@ def read_watch(connection: Connection, today: date) -> tuple[WatchedJob, ...]:
     met = _all(promise, facts)
     back = {c.earlier for c in met if c.in_window and c.judgement and c.judgement.is_comeback}
     waits = {c.earlier for c in met if c.in_window and c.judgement is None}
-    driven = read_driven(facts.odometers)
+    driven = use_of_vehicles(facts.odometers)
     last_seen = _last_seen(facts)
     found = []
     for job in facts.jobs:

@@ -57,7 +57,7 @@ class JobRows:
     """Jobs (n,) by rising id; `visit` is the place of each one's visit among the visits."""
 
     ids: Ids
-    visit: Ids
+    visit: Whole
     says_same: Marks
     left: MomentColumns
     odometer_out: Ids
@@ -105,6 +105,8 @@ def read_job_rows(
     days: Days,
 ) -> JobRows:
     """Read the jobs of these visits; a hand-over after the day `until` is hidden."""
+    import numpy as np
+
     wanted = select(
         *(Job.id, Job.visit_id, Job.says_same, Job.left_at, Job.odometer_out),
         *(Job.window_days, Job.window_miles, Job.window_rule),
@@ -122,7 +124,9 @@ def read_job_rows(
         found, places = [column[known] for column in found], places[known]
     ids, _, same, left, left_time, out, most_days, most_miles, both = found
     moments = MomentColumns(_hidden(left, until), left_time)
-    return JobRows(ids, places, same != 0, moments, out, most_days, most_miles, both != 0)
+    return JobRows(
+        ids, places.astype(np.int32), same != 0, moments, out, most_days, most_miles, both != 0
+    )
 
 
 class _OrdinalDays(dict[str, int]):

@@ -4,10 +4,20 @@ from __future__ import annotations
 
 from datetime import date
 
-from desktop_app.repair_jobs.distance import DistanceUnit, distance_in_words, from_miles
+from desktop_app.repair_jobs.distance import (
+    KM_PER_MILE,
+    DistanceUnit,
+    distance_in_words,
+    from_miles,
+)
 from desktop_app.repair_jobs.odometer_questions import day_in_words
+from desktop_app.repair_jobs.rate_of_use import use_in_words
+from desktop_app.returns_watched.watch_end import ProbableEnd
 from desktop_app.returns_watched.watching import WatchedJob
 from desktop_app.returns_watched.window import Window
+
+STATE_SIGNS = {"quiet": "●", "to be judged": "◇", "came back": "□"}
+_FAR_OFF = 3653  # days; beyond ten years the upper bound says no more than "not before"
 
 
 def days_in_words(days: int) -> str:
@@ -39,10 +49,47 @@ def state_of(job: WatchedJob) -> str:
     return "to be judged" if job.waits else "quiet"
 
 
+def span_in_words(first: date, last: date) -> str:
+    """Return the days from one to another: "3 to 20 January 2027"."""
+    if first == last:
+        return day_in_words(first)
+    ends, begins = day_in_words(last), day_in_words(first)
+    if first.year == last.year:
+        begins = begins.rsplit(" ", 1)[0]
+        if first.month == last.month:
+            begins = begins.split(" ", 1)[0]
+    return f"{begins} to {ends}"
+
+
+def ends_in_words(ends: ProbableEnd | None) -> str:
+    """Return when a window probably ends, in as few words as a table has room for."""
+    if ends is None:
+        return "nobody can say"
+    if (ends.latest - ends.earliest).days > _FAR_OFF:
+        return f"not before {day_in_words(ends.earliest)}"
+    return span_in_words(ends.earliest, ends.latest)
+
+
+def left_in_words(job: WatchedJob, unit: DistanceUnit) -> str:
+    """Return what is left of days and distance by the last reading: "15 days, 1,520 mi"."""
+    said = ["no time limit"]
+    if job.days_left is not None:
+        said = [days_in_words(max(job.days_left, 0))]
+    if job.window.miles:
+        far = miles_in_words(job.miles_left, unit)
+        said.append(far if job.miles_left is not None else f"{unit} not known")
+    return ", ".join(said)
+
+
 def in_one_breath(job: WatchedJob, unit: DistanceUnit, today: date) -> tuple[str, ...]:
     """Return the sentences that stand beneath the plane for the job that is looked at."""
     about = ", ".join(part for part in (job.vehicle, job.concern) if part)
-    return (f"{job.job}: {about}.", _gone(job, unit), _left(job, unit, today))
+    head = f"{job.job}: {about}. Its window: {window_in_words(job.window, unit)}."
+    gone = _gone(job, unit)
+    if job.use is not None and job.counts_by_distance:
+        words, per_mile = ("km", KM_PER_MILE) if unit == "km" else ("miles", 1.0)
+        gone = f"{gone} {use_in_words(job.use, words, per_mile)}"
+    return (head, gone, f"{_left(job, unit)}{_ends(job, today)}")
 
 
 def _gone(job: WatchedJob, unit: DistanceUnit) -> str:
@@ -55,16 +102,35 @@ def _gone(job: WatchedJob, unit: DistanceUnit) -> str:
     return f"{left}; {far} by {day_in_words(job.read_on)}, when it was last read."
 
 
-def _left(job: WatchedJob, unit: DistanceUnit, today: date) -> str:
+def _left(job: WatchedJob, unit: DistanceUnit) -> str:
     left = [] if job.days_left is None else [f"{days_in_words(max(job.days_left, 0))} left"]
     if job.miles_left is not None:
         far = miles_in_words(job.miles_left, unit)
         left.append(f"{far} by that reading" if left else f"{far} left by that reading")
-    said = f"{', '.join(left)}. " if left else ""
-    if job.expected_close is None:
-        return f"{said}It ends by distance alone; nobody can say when."
-    by = "time" if job.expected_close_by == "time" else "distance"
-    verb = (
-        "Expected to end" if job.expected_close >= today else "By its usual use it would have ended"
-    )
-    return f"{said}{verb} {day_in_words(job.expected_close)}, by {by}."
+    return f"{', '.join(left)}. " if left else ""
+
+
+def _ends(job: WatchedJob, today: date) -> str:
+    ends = job.ends
+    if ends is None:
+        return "It ends by distance alone, and the odometer cannot say how far; ask to see the car."
+    if ends.certain:
+        said = f"It ends {day_in_words(ends.on)}, by {ends.by}."
+        if job.window.miles and not job.counts_by_distance:
+            return f"{said} Time alone counts, for the odometer cannot say how far it went."
+        return said
+    days = ends_in_words(ends)
+    days = days if days.startswith("not") else f"between {days.replace(' to ', ' and ', 1)}"
+    if ends.latest < today:
+        return f"By its usual use it ended {days}, but nobody has read the odometer since."
+    return f"It probably ends {days}{_what_is_sure(job, ends)}."
+
+
+def _what_is_sure(job: WatchedJob, ends: ProbableEnd) -> str:
+    """Say which of the two days comes by time; what distance does is only probable."""
+    last = job.window.last_day(job.left_on)
+    if last == ends.latest:
+        return ", by its time at the latest"
+    if last == ends.earliest and job.window.rule == "both":
+        return ", not before its time is over"
+    return ", by distance"

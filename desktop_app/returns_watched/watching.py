@@ -201,4 +201,4 @@ def _lost(job: JobFacts, readings: Readings) -> bool:
     out, left_with = job.handed_over_on, job.odometer_out
     if out is None or left_with is None:
         return True
-    return any(place.leg != left_with.leg for on, place in readings if place and on >= out)
+    return any(place.leg != left_with.leg for on, place in readings if place and on > out)

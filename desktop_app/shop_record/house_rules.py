@@ -50,6 +50,12 @@ class HouseRules:
     early_miles: int = _rule(1000, "The early window in miles.", bounds=(1, 200_000))
     long_days: int = _rule(365, "The long window in days.", bounds=(1, 3650))
     long_miles: int = _rule(12_000, "The long window in miles.", bounds=(1, 200_000))
+    ask_after_days: int = _rule(
+        14,
+        "So many days after hand-over the customer is to be asked, where a fault came now and then "
+        "and was not proved; common practice, no source.",
+        bounds=(1, 3650),
+    )
     sure_percent: int = _rule(
         95,
         "How sure a verdict on a measured dimension must be, in percent; less sure is “too close "

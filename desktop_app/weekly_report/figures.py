@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from datetime import date, datetime
 from typing import Literal
 
+from desktop_app.repair_jobs.counted import is_counted
 from desktop_app.returns_watched.returns_list import ReturnRow
 from desktop_app.returns_watched.watching import WatchedJob
 from desktop_app.weekly_report.week import Week, week_of
@@ -45,8 +46,7 @@ class JobLeft:
     @property
     def counted(self) -> bool:
         """A job is counted where something was found and put right."""
-        put_right = bool(self.cause.strip() and self.correction.strip())
-        return put_right and self.cause_found is not False
+        return is_counted(self.cause_found, self.cause, self.correction)
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable, Sequence
+
 from desktop_app.weekly_report.figures import WeekFigures
 from desktop_app.weekly_report.read_first import read_first
 from desktop_app.weekly_report.sheet_form import Sheet
@@ -23,32 +25,48 @@ from desktop_app.weekly_report.sheets.where_from import where_from_sheet
 from desktop_app.weekly_report.sheets.windows import windows_sheet
 from desktop_app.weekly_report.totals import week_totals
 
-_MADE = (
-    left_sheet,
-    came_back_sheet,
-    windows_sheet,
-    rate_sheet,
-    kinds_sheet,
-    where_from_sheet,
-    symptoms_sheet,
-    proof_sheet,
-    people_sheet,
-    costs_sheet,
-    owed_sheet,
-    chains_sheet,
-    changes_sheet,
-    raw_sheet,
-)
+# The sheets by name, in their order; Read first stands before them and speaks of all.
+_MADE: dict[str, Callable[[WeekFigures], Sheet]] = {
+    "Left this week": left_sheet,
+    "Came back": came_back_sheet,
+    "Windows": windows_sheet,
+    "Rate": rate_sheet,
+    "Kinds of part": kinds_sheet,
+    "Where from": where_from_sheet,
+    "Symptoms": symptoms_sheet,
+    "Proof": proof_sheet,
+    "People": people_sheet,
+    "Costs": costs_sheet,
+    "Money owed": owed_sheet,
+    "Chains": chains_sheet,
+    "Changes": changes_sheet,
+    "Raw": raw_sheet,
+    "Definitions": definitions_sheet,
+}
+READ_FIRST = "Read first"
+SHEET_NAMES = (READ_FIRST, *_MADE)
+# What Read first adds up.
+_ADDED_UP = ("Left this week", "Came back", "Windows", "Raw", "Costs")
+
+
+def week_sheet(figures: WeekFigures, name: str) -> Sheet:
+    """Return one sheet of the workbook by its name."""
+    if name != READ_FIRST:
+        return _MADE[name](figures)
+    return _read_first(figures, [_MADE[each](figures) for each in _ADDED_UP])
 
 
 def week_sheets(figures: WeekFigures) -> tuple[Sheet, ...]:
     """Return the fifteen sheets of the workbook in their order, and the definitions."""
-    made = tuple(make(figures) for make in _MADE)
-    tables = {table.name: table for sheet in made for table in sheet.tables}
-    first = Sheet(
-        "Read first",
+    made = tuple(make(figures) for make in _MADE.values())
+    return (_read_first(figures, made), *made)
+
+
+def _read_first(figures: WeekFigures, sheets: Sequence[Sheet]) -> Sheet:
+    tables = {table.name: table for sheet in sheets for table in sheet.tables}
+    return Sheet(
+        READ_FIRST,
         about(figures, None),
         sentences=read_first(figures),
         totals=week_totals(tables),
     )
-    return (first, *made, definitions_sheet(figures))

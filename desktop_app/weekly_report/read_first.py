@@ -133,7 +133,10 @@ def _warnings(figures: WeekFigures) -> Iterator[str]:
     unproven = sum(job.proof_level == 0 for job in figures.left)
     if unproven:
         yield f"{_jobs(unproven)} left unproven."
-    unwritten = sum(row.is_comeback and row.cost_cents is None for row in figures.came_back)
+    unwritten = sum(
+        one.row.is_comeback and one.cost is None and one.row.came_on >= figures.week.monday
+        for one in figures.year.returns
+    )
     if unwritten:
         yield (
             f"{_returns(unwritten)} {_have(unwritten)} no cost written, so the sum of the costs is "

@@ -11,6 +11,7 @@ from typing import Any
 from sqlalchemy import Connection, Row, Select, select
 
 from desktop_app.parts_compared.stored import Pair
+from desktop_app.repair_jobs.counted import is_counted
 from desktop_app.repair_jobs.stored import (
     CaughtHere,
     Job,
@@ -54,7 +55,7 @@ def read_year(connection: Connection, asked: YearAsked) -> YearBehind:
     """Read the jobs handed over in the year and what became of each."""
     rows = _jobs(connection, asked.first, asked.last)
     ids = [row.id for row in rows]
-    heard = _Heard.read(connection, rows, asked.last)
+    heard = _Heard.read(connection, rows, asked.first, asked.last)
     parts = _parts(connection, ids, asked.verdicts)
     symptoms = _symptoms(connection, ids, asked.names)
     people = {row.id: row.name for row in connection.execute(select(Person.id, Person.name))}
@@ -110,14 +111,18 @@ class _Heard:
     gone: Mapping[int, date]
 
     @classmethod
-    def read(cls, connection: Connection, rows: Sequence[Row[Any]], last: date) -> _Heard:
-        vehicles = {row.vehicle_id for row in rows}
+    def read(
+        cls, connection: Connection, rows: Sequence[Row[Any]], first: date, last: date
+    ) -> _Heard:
+        # By day and not by vehicle: no car can have been seen before its job was handed over.
         visits: dict[int, list[date]] = {}
-        wanted: Select[*tuple[Any, ...]] = select(Visit.vehicle_id, Visit.came_at)
-        for row in each_row(connection, wanted, Visit.vehicle_id, vehicles):
-            came = kept_day(row.came_at)
-            if came <= last:
-                visits.setdefault(row.vehicle_id, []).append(came)
+        wanted = (
+            select(Visit.vehicle_id, Visit.came_at)
+            .where(Visit.came_at >= first.isoformat())
+            .where(Visit.came_at < (last + timedelta(days=1)).isoformat())
+        )
+        for vehicle, came in connection.execute(wanted):
+            visits.setdefault(vehicle, []).append(kept_day(came))
         sold = select(VehicleEvent.vehicle_id, VehicleEvent.happened_on)
         gone: dict[int, date] = {}
         for vehicle, day in connection.execute(sold.where(VehicleEvent.kind == "sold")):
@@ -139,14 +144,13 @@ def _done(
     back = [one.candidate.days for one in rows if one.is_comeback]
     waits = [one.candidate.days for one in rows if one.waits]
     found = row.cause_found
-    put_right = bool(row.cause.strip() and row.correction.strip()) and found != 0
     end = left + timedelta(days=row.window_days) if row.window_days else asked.last
     well = _well(row, left, rows, heard, asked.last)
     return JobDone(
         number=row.number,
         left_on=left,
         vehicle=row.description,
-        counted=put_right,
+        counted=is_counted(found, row.cause, row.correction),
         cause_found=None if found is None else bool(found),
         correction=row.correction,
         system=row.system,

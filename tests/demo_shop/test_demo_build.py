@@ -20,7 +20,8 @@ from demo_shop.demo_marker import DemoMarker, read_marker
 from demo_shop.people import DRAWER, PEOPLE, SUPPLIERS
 from demo_shop.written_jobs import JOBS
 from demo_shop.written_returns import ROOTS
-from desktop_app.part_photos.stored_marks import marks_of_photos, scale_of_photo
+from desktop_app.part_photos.stored_marks import marks_of_photos
+from desktop_app.part_photos.stored_scales import scale_of_photo
 from desktop_app.parts_compared.pair_view import PairView, judge
 from desktop_app.parts_compared.part_kinds.kind_shelf import load_kinds
 from desktop_app.parts_compared.stored_pairs import drawer, pairs_of_job, read_pair

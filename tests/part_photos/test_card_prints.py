@@ -194,3 +194,15 @@ def test_a_kept_scale_says_how_large_its_card_was_taken_to_be() -> None:
     again = type(SEEN).from_json(SEEN.printed_otherwise(1.002, 3e-4).as_json())
     assert again.theta == pytest.approx(SEEN.printed_otherwise(1.002, 3e-4).theta)
     assert json.loads(again.as_json()) == json.loads(SEEN.printed_otherwise(1.002, 3e-4).as_json())
+
+
+def test_what_rests_on_a_mark_follows_where_a_ruler_moves_it(
+    record: ShopRecord,
+    photo: int,  # noqa: F811
+) -> None:
+    [card] = noted(record, 1)
+    keep_scale(record, photo, SEEN, card, 1.0)
+    mark = drawn(record, photo, FLAT)
+    followed: list[int] = []
+    note_ruler(record, card, 150.3, lambda _deed, one: followed.append(one))
+    assert followed == [mark]

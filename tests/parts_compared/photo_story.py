@@ -114,6 +114,7 @@ def a_photographed_rotor(record: ShopRecord) -> PhotoStory:
             PrintedCard, name="card by the vice", layout="{}", printed_at="2026-11-01T08:00:00"
         )
         for photo in photos.values():
-            facts = {"source": "card", "card_id": card, "fit": STRAIGHT_DOWN.as_json()}
-            deed.add(PhotoScale, photo_id=photo, made_by="test", **facts)
+            facts = {"source": "card", "card_id": card, "card_scale": 1.0}
+            fit = STRAIGHT_DOWN.as_json()
+            deed.add(PhotoScale, photo_id=photo, made_by="test", fit=fit, **facts)
     return PhotoStory(rotor, photos)

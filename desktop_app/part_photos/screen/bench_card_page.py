@@ -15,6 +15,7 @@ from desktop_app.part_photos.bench_card.card_layout import CardLayout
 from desktop_app.part_photos.bench_card.card_layouts import PAPER_WORDS, bench_card, usual_paper
 from desktop_app.part_photos.bench_card.how_to import how_to
 from desktop_app.part_photos.card_actions import note_printed_card, write_card
+from desktop_app.part_photos.mark_actions import Follow
 from desktop_app.part_photos.screen.card_painting import CardPreview, HowToPicture
 from desktop_app.part_photos.screen.card_printing import ask_printer, no_printer, print_card
 from desktop_app.part_photos.screen.card_row import CardRow
@@ -30,9 +31,11 @@ from desktop_app.shop_window.texts import plain_label, tooltip
 class BenchCardPage(ReadingPage):
     """Three pictures, a card to print, and the cards that the shop has."""
 
-    def __init__(self, desk: Desk) -> None:
+    def __init__(self, desk: Desk, follow: Follow | None = None) -> None:
+        """`follow` lets readings follow their marks where a ruler gives photos a new scale."""
         super().__init__()
         self._desk = desk
+        self._follow = follow
         self._rows: dict[int, CardRow] = {}
         territory = QLocale.territoryToCode(QLocale.system().territory())
         self._layout = bench_card(usual_paper(territory, desk.rules.paper))
@@ -150,7 +153,7 @@ class BenchCardPage(ReadingPage):
             if card.id in self._rows:
                 self._rows[card.id].show_card(card)
             else:
-                row = self._rows[card.id] = CardRow(self._desk, card)
+                row = self._rows[card.id] = CardRow(self._desk, card, self._follow)
                 self._cards.insertWidget(place, row)
                 row.show()  # not with the next layout: keys typed meanwhile would find it hidden
         self._none.setVisible(not cards)

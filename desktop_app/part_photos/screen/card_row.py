@@ -13,6 +13,7 @@ from desktop_app.part_photos.bench_card.ruler_length import (
     shown_length,
 )
 from desktop_app.part_photos.card_actions import note_ruler, put_card_away
+from desktop_app.part_photos.mark_actions import Follow
 from desktop_app.part_photos.stored_cards import PrintedCardKept
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -24,10 +25,17 @@ from desktop_app.shop_window.texts import plain_label
 class CardRow(QFrame):
     """A card with a field for its ruler that saves itself, and a button to put it away."""
 
-    def __init__(self, desk: Desk, card: PrintedCardKept, parent: QWidget | None = None) -> None:
+    def __init__(
+        self,
+        desk: Desk,
+        card: PrintedCardKept,
+        follow: Follow | None = None,
+        parent: QWidget | None = None,
+    ) -> None:
         super().__init__(parent)
         self._desk = desk
         self._card = card
+        self._follow = follow
         paper = PAPER_WORDS.get(card.layout.paper, card.layout.name)
         name = f"Card {card.id}, {paper}, printed {card.printed_on.isoformat()}"
         self.setAccessibleName(name)
@@ -68,7 +76,7 @@ class CardRow(QFrame):
         except ShopTrouble as trouble:
             self._means.setText(f"✎ {trouble.sentence()}")
             return None
-        return self._desk.do(note_ruler, self._card.id, measured)
+        return self._desk.do(note_ruler, self._card.id, measured, self._follow)
 
     @Slot()
     def _away(self) -> None:

@@ -23,9 +23,10 @@ if TYPE_CHECKING:
 
     Whole: TypeAlias = NDArray[np.int32]
     Marks: TypeAlias = NDArray[np.bool_]
-    Order: TypeAlias = NDArray[np.int64]
+    Order: TypeAlias = NDArray[np.int32] | NDArray[np.int64]
 
 READ = READING_SOURCES.index("read")
+_AT_ONCE = 250_000  # readings that are held against the ones before them in one step
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,7 +83,7 @@ def _in_order(readings: ReadingColumns) -> Order:
     keys |= readings.day - first
     keys <<= bits[1]
     keys |= readings.moment
-    return np.argsort(keys, kind="stable")
+    return np.argsort(keys, kind="stable").astype(np.int32)
 
 
 def _odd_vehicles(
@@ -96,11 +97,14 @@ def _odd_vehicles(
     import numpy as np
 
     odd = np.zeros(int(vehicle[-1]) + 1 if len(vehicle) else 0, dtype=bool)
-    driven = np.diff(miles[order])
-    days = np.maximum(np.diff(readings.day[order]), 1)
-    wrong = (driven < 0) | (driven > MOST_MILES_A_DAY * days)
-    wrong &= vehicle[1:] == vehicle[:-1]
-    odd[vehicle[1:][wrong]] = True
+    for start in range(0, len(order), _AT_ONCE):
+        rows = order[start : start + _AT_ONCE + 1]
+        driven = np.diff(miles[rows])
+        days = np.maximum(np.diff(readings.day[rows]), 1)
+        wrong = (driven < 0) | (driven > MOST_MILES_A_DAY * days)
+        of = vehicle[start : start + len(rows)]
+        wrong &= of[1:] == of[:-1]
+        odd[of[1:][wrong]] = True
     odd[readings.vehicle[(readings.value < 0) | (readings.source != READ)]] = True
     odd[[one for one in replaced if one < len(odd)]] = True
     return odd

@@ -3,25 +3,39 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from datetime import date
 
 from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPen, QPolygonF
+from PySide6.QtGui import (
+    QKeyEvent,
+    QMouseEvent,
+    QPainter,
+    QPaintEvent,
+    QPen,
+    QPixmap,
+    QPolygonF,
+    QResizeEvent,
+)
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
-from desktop_app.returns_watched.watch_words import state_of
+from desktop_app.repair_jobs.distance import DistanceUnit
+from desktop_app.returns_watched.plane_path import PlanePath, plane_path
+from desktop_app.returns_watched.screen.plane_frame import PlaneFrame
+from desktop_app.returns_watched.watch_words import ends_in_words, state_of
 from desktop_app.returns_watched.watching import WatchedJob
+from desktop_app.shop_window.texts import tooltip
 
 NEAR = 24  # pixels; a gloved finger's reach around a mark
-_LEFT, _TOP, _RIGHT, _BOTTOM = 78, 30, 18, 92  # room for the words around the square
-_LANE = 26  # height of the strip for jobs whose distance nobody knows
-_STEPS = (0.0, 1 / 3, 2 / 3, 1.0)
+CROWD = 60  # jobs; of more, the ways ahead would hide the marks
 
 
 class WatchPlane(QWidget):
-    """Draws each job at the shares of days and distance that its window has used.
+    """Draws each job at the shares of days and distance that its window has used by today.
 
     Every job's own window is the same square, so that all can be compared; the scales name the
-    shop's window. A line runs from the day of the last reading to today. Arrow keys walk.
+    window of the job that is looked at. A line runs from the last reading to where the job is
+    expected today and on to where its distance ends, two thin ones hold that with 95 %. Arrow keys
+    walk, Enter or a click opens.
     """
 
     walked = Signal(int)  # place in the list of jobs
@@ -33,46 +47,36 @@ class WatchPlane(QWidget):
         self.setMouseTracking(True)
         self.setAccessibleName("The watch as a plane of days and distance")
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
-        self.setMinimumSize(360, 340)
+        self.setMinimumSize(300, 260)
         self._jobs: tuple[WatchedJob, ...] = ()
+        self._paths: tuple[PlanePath, ...] = ()
+        self._spots: list[QPointF] = []
+        self._ground: QPixmap | None = None
         self._at = -1
-        self._days: tuple[str, ...] = ("",) * len(_STEPS)
-        self._far: tuple[str, ...] = ("",) * len(_STEPS)
-        self._unit = ""
+        self._unit: DistanceUnit = "mi"
 
     def sizeHint(self) -> QSize:
         return QSize(500, 500)
 
-    def show_jobs(self, jobs: Sequence[WatchedJob]) -> None:
+    def show_jobs(self, jobs: Sequence[WatchedJob], today: date, unit: DistanceUnit) -> None:
         """Show other jobs, in the order in which the arrow keys walk."""
-        self._jobs = tuple(jobs)
+        self._jobs, self._unit = tuple(jobs), unit
+        self._paths = tuple(plane_path(job, today) for job in self._jobs)
         self._at = min(self._at, len(self._jobs) - 1)
-        self.update()
-
-    def show_scales(self, days: int, far: float, unit: str) -> None:
-        """Name the scales by the shop's window: so many days and so far in the unit's word."""
-        self._days = tuple(f"{days * step:.0f}" for step in _STEPS)
-        self._far = tuple(f"{far * step:,.0f}" for step in _STEPS)
-        self._unit = unit
-        self.update()
+        self._lay_anew()
 
     def look_at(self, place: int) -> None:
         """Mark one job without saying so; -1 marks none."""
         self._at = place if 0 <= place < len(self._jobs) else -1
         if self._at >= 0:
             job = self._jobs[self._at]
-            self.setAccessibleDescription(f"{job.job}, {job.vehicle}, {state_of(job)}")
+            said = f"{job.job}, {job.vehicle}, {state_of(job)}, ends {ends_in_words(job.ends)}"
+            self.setAccessibleDescription(said)
         self.update()
 
     def where(self, place: int) -> QPointF:
         """Return where a job's mark is, in the widget's pixels."""
-        job = self._jobs[place]
-        square = self._square()
-        x = square.left() + square.width() * job.share_of_days(job.days_gone)
-        if job.miles_gone is None:
-            return QPointF(x, square.bottom() + _LANE / 2 + 4)
-        share = job.share_of_miles(job.miles_gone)
-        return QPointF(x, square.bottom() - square.height() * share)
+        return self._spots[place]
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         last = len(self._jobs) - 1
@@ -96,107 +100,115 @@ class WatchPlane(QWidget):
         place = self._nearest(event.position())
         if place >= 0 and place != self._at:
             self._walk(place)
+        self.setToolTip(tooltip(self.accessibleDescription()) if place >= 0 else "")
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
         place = self._nearest(event.position())
         if place >= 0:
             self._walk(place)
 
-    def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
-        place = self._nearest(event.position())
-        if place >= 0:
-            self.chosen.emit(place)
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        if self._at >= 0 and self._nearest(event.position()) == self._at:
+            self.chosen.emit(self._at)
+
+    def resizeEvent(self, _event: QResizeEvent) -> None:
+        self._lay_anew()
 
     def changeEvent(self, event: QEvent) -> None:
-        self.update()
+        self._lay_anew()
         super().changeEvent(event)
 
     def paintEvent(self, _event: QPaintEvent) -> None:
+        if self._ground is None:
+            self._ground = self._painted_ground()
         painter = QPainter(self)
+        painter.drawPixmap(0, 0, self._ground)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        self._paint_square(painter)
-        for place in range(len(self._jobs)):
-            if place != self._at:
-                self._paint_job(painter, place)
-        if self._at >= 0:
-            self._paint_job(painter, self._at)
+        job = self._jobs[self._at] if self._at >= 0 else None
+        frame = self._frame()
+        frame.paint_scales(painter, self.palette(), job, self._unit)
+        if job is not None:
+            frame.paint_border(painter, self.palette(), job)
+            self._paint_marked(painter)
         painter.end()
+
+    def _frame(self) -> PlaneFrame:
+        return PlaneFrame(self.width(), self.height())
+
+    def _lay_anew(self) -> None:
+        frame = self._frame()
+        self._spots = [frame.point(path.spot) for path in self._paths]
+        self._ground = None
+        self.update()
 
     def _walk(self, place: int) -> None:
         self.look_at(place)
         self.walked.emit(place)
 
     def _nearest(self, point: QPointF) -> int:
-        def far(place: int) -> float:
-            way = self.where(place) - point
-            return float(QPointF.dotProduct(way, way))
+        x, y = point.x(), point.y()
+        far = [(spot.x() - x) ** 2 + (spot.y() - y) ** 2 for spot in self._spots]
+        place = min(range(len(far)), key=far.__getitem__, default=-1)
+        return place if place >= 0 and far[place] <= NEAR * NEAR else -1
 
-        place = min(range(len(self._jobs)), key=far, default=-1)
-        return place if place >= 0 and far(place) <= NEAR * NEAR else -1
+    def _painted_ground(self) -> QPixmap:
+        """Paint once all that stays while another job is looked at."""
+        ratio = self.devicePixelRatioF()
+        ground = QPixmap(self.size() * ratio)
+        ground.setDevicePixelRatio(ratio)
+        ground.fill(Qt.GlobalColor.transparent)
+        painter = QPainter(ground)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        self._frame().paint_ground(painter, self.palette())
+        crowd, palette = len(self._jobs) > CROWD, self.palette()
+        for path in self._paths:
+            painter.setPen(QPen(palette.mid().color(), 1))
+            self._paint_way(painter, path, ahead=not crowd)
+        size = 3 if crowd else 5
+        painter.setPen(QPen(palette.text().color(), 1 if crowd else 2))
+        for job, spot in zip(self._jobs, self._spots, strict=True):
+            painter.setBrush(palette.base() if job.waits or job.came_back else palette.text())
+            paint_mark(painter, spot, size, state_of(job))
+        painter.end()
+        return ground
 
-    def _square(self) -> QRectF:
-        return QRectF(
-            _LEFT,
-            _TOP,
-            max(1, self.width() - _LEFT - _RIGHT),
-            max(1, self.height() - _TOP - _BOTTOM),
-        )
+    def _paint_way(self, painter: QPainter, path: PlanePath, *, ahead: bool) -> None:
+        days, share = path.ahead[0] if ahead and path.ahead is not None else path.spot
+        if path.read is None or days is None or share is None:
+            return
+        frame = self._frame()
+        painter.save()
+        painter.setClipRect(frame.square)
+        painter.drawLine(frame.straight(*path.read), frame.straight(days, share))
+        painter.restore()
 
-    def _paint_square(self, painter: QPainter) -> None:
-        square, palette = self._square(), self.palette()
-        painter.fillRect(square, palette.base())
-        painter.setPen(QPen(palette.mid().color(), 1, Qt.PenStyle.DotLine))
-        for step in _STEPS[1:-1]:
-            x, y = square.left() + square.width() * step, square.bottom() - square.height() * step
-            painter.drawLine(QPointF(x, square.top()), QPointF(x, square.bottom() + _LANE))
-            painter.drawLine(QPointF(square.left(), y), QPointF(square.right(), y))
-        painter.setPen(QPen(palette.text().color(), 2))
-        painter.drawRect(square)
-        self._paint_scales(painter, square)
-
-    def _paint_scales(self, painter: QPainter, square: QRectF) -> None:
-        painter.setPen(self.palette().text().color())
-        centre, right = Qt.AlignmentFlag.AlignHCenter, Qt.AlignmentFlag.AlignRight
-        middle = Qt.AlignmentFlag.AlignVCenter
-        below = square.bottom() + _LANE + 4
-        for step, days, far in zip(_STEPS, self._days, self._far, strict=True):
-            x, y = square.left() + square.width() * step, square.bottom() - square.height() * step
-            painter.drawText(QRectF(x - 40, below, 80, 20), centre, days)
-            painter.drawText(QRectF(0, y - 10, _LEFT - 8, 20), right | middle, far)
-        left = Qt.AlignmentFlag.AlignLeft
-        painter.drawText(
-            QRectF(8, 2, self.width(), 24), left | middle, f"{self._unit} by the last reading"
-        )
-        painter.drawText(
-            QRectF(square.left(), below + 22, square.width(), 24),
-            centre | middle,
-            "days since hand-over",
-        )
-        painter.drawText(
-            QRectF(0, square.bottom() + 4, _LEFT - 8, _LANE - 4), right | middle, "not read"
-        )
-
-    def _paint_job(self, painter: QPainter, place: int) -> None:
-        job, at, palette = self._jobs[place], self.where(place), self.palette()
-        marked = place == self._at
-        colour = palette.highlight().color() if marked else palette.text().color()
-        painter.setPen(QPen(colour, 2 if marked else 1))
-        if job.miles_gone is not None and job.read_on is not None:
-            square = self._square()
-            share = job.share_of_days((job.read_on - job.left_on).days)
-            from_x = square.left() + square.width() * share
-            painter.drawLine(QPointF(from_x, at.y()), at)
+    def _paint_marked(self, painter: QPainter) -> None:
+        path, at, palette = self._paths[self._at], self._spots[self._at], self.palette()
+        job, frame = self._jobs[self._at], self._frame()
+        colour = palette.highlight().color()
+        painter.setPen(QPen(colour, 2))
+        self._paint_way(painter, path, ahead=True)
+        if path.ahead is not None and path.read is not None:
+            painter.save()
+            painter.setClipRect(frame.square)
+            painter.setPen(QPen(colour, 1, Qt.PenStyle.DashLine))
+            for edge in path.ahead[1:]:
+                painter.drawLine(frame.straight(*path.read), frame.straight(*edge))
+            painter.restore()
         painter.setPen(QPen(colour, 2))
         painter.setBrush(palette.base() if job.waits or job.came_back else colour)
-        size = 8 if marked else 5
-        paint_mark(painter, at, size, state_of(job))
-        if marked:
-            painter.setBrush(Qt.BrushStyle.NoBrush)
-            painter.drawEllipse(at, size + 6, size + 6)
-            on_left = at.x() > self.width() - 110
-            box = QRectF(at.x() - 104 if on_left else at.x() + 18, at.y() - 24, 86, 20)
-            side = Qt.AlignmentFlag.AlignRight if on_left else Qt.AlignmentFlag.AlignLeft
-            painter.drawText(box, side | Qt.AlignmentFlag.AlignVCenter, job.job)
+        paint_mark(painter, at, 8, state_of(job))
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        painter.drawEllipse(at, 14, 14)
+        self._name_it(painter, at, job.job)
+
+    def _name_it(self, painter: QPainter, at: QPointF, name: str) -> None:
+        on_left = at.x() > self.width() - 120
+        wide = painter.fontMetrics().horizontalAdvance(name) + 8
+        box = QRectF(at.x() - 18 - wide if on_left else at.x() + 18, at.y() - 26, wide, 20)
+        painter.setPen(self.palette().text().color())
+        painter.fillRect(box, self.palette().base())
+        painter.drawText(box, Qt.AlignmentFlag.AlignCenter, name)
 
 
 def paint_mark(painter: QPainter, at: QPointF, size: float, state: str) -> None:

@@ -8,13 +8,19 @@ from typing import Any
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QPersistentModelIndex, Qt
 
 from desktop_app.repair_jobs.distance import DistanceUnit
-from desktop_app.returns_watched.watch_words import miles_in_words, state_of
+from desktop_app.returns_watched.watch_words import (
+    STATE_SIGNS,
+    ends_in_words,
+    left_in_words,
+    state_of,
+)
 from desktop_app.returns_watched.watching import WatchedJob
+from desktop_app.shop_window.texts import tooltip
 
 Index = QModelIndex | QPersistentModelIndex
-HEADERS = ("Job", "Vehicle", "Days", "Left", "Ends about", "State")
-WIDTHS = (72, 160, 62, 104, 118, 134)
-STATE_SIGNS = {"quiet": "●", "to be judged": "◇", "came back": "□"}
+HEADERS = ("Job", "Vehicle", "Probably ends", "Left", "State")
+WIDTHS = (96, 150, 216, 170, 116)
+VEHICLE, LEFT, STATE = 1, 3, 4
 
 
 class WatchRows(QAbstractTableModel):
@@ -46,17 +52,15 @@ class WatchRows(QAbstractTableModel):
         return None
 
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
-        if role == Qt.ItemDataRole.TextAlignmentRole and index.column() in (2, 3):
-            return Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
-        if role != Qt.ItemDataRole.DisplayRole:
+        if role not in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole):
             return None
         job = self._jobs[index.row()]
         state = state_of(job)
-        return (
-            job.job,
+        words = (
+            f"{STATE_SIGNS[state]}  {job.job}",
             job.vehicle,
-            "no limit" if job.days_left is None else str(max(job.days_left, 0)),
-            miles_in_words(job.miles_left, self._unit),
-            "not known" if job.expected_close is None else job.expected_close.isoformat(),
-            f"{STATE_SIGNS[state]}  {state}",
+            ends_in_words(job.ends),
+            left_in_words(job, self._unit),
+            state,
         )[index.column()]
+        return tooltip(words) if role == Qt.ItemDataRole.ToolTipRole else words

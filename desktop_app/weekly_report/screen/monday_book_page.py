@@ -27,7 +27,7 @@ from desktop_app.shop_window.errands import Errand
 from desktop_app.shop_window.texts import plain_label
 from desktop_app.weekly_report.actions import Kinds, file_name, look_at_week, write_week
 from desktop_app.weekly_report.figures import WeekFigures
-from desktop_app.weekly_report.pages import week_sheets
+from desktop_app.weekly_report.pages import week_sheet
 from desktop_app.weekly_report.screen.figures_view import FiguresView
 from desktop_app.weekly_report.sheet_form import Sheet
 from desktop_app.weekly_report.week import Week, read_week, week_of
@@ -60,6 +60,9 @@ class MondayBookPage(QWidget):
         self._write = QPushButton("Write the week")
         self._figures = FiguresView()
         self._figures.job_wanted.connect(self._open_job)
+        self._figures.sheet_wanted.connect(self._turn_to_sheet)
+        self._known: WeekFigures | None = None
+        self._sheets: dict[str, Sheet] = {}
         self._lay_out()
         desk.changed.connect(self._hear)
 
@@ -143,23 +146,43 @@ class MondayBookPage(QWidget):
         if self._asked is not None:
             self._asked.stop()
         record, week, kinds = self._desk.record, self._week, self._kinds()
+        name = self._figures.chosen()
 
-        def work() -> tuple[WeekFigures, tuple[Sheet, ...]]:
+        def work() -> tuple[WeekFigures, Sheet]:
             figures = look_at_week(record, week, self._names, kinds)
-            return figures, week_sheets(figures)
+            return figures, week_sheet(figures, name)
 
         self._asked = self._desk.errands.run("Reading the week", work, self._show)
         self._asked.failed.connect(self._gave_up)
 
-    def _show(self, found: tuple[WeekFigures, tuple[Sheet, ...]]) -> None:
-        figures, sheets = found
+    def _show(self, found: tuple[WeekFigures, Sheet]) -> None:
+        figures, sheet = found
         if figures.week != self._week:
             return
         self._asked = None
-        self._figures.show_figures(figures, sheets)
+        self._known, self._sheets = figures, {sheet.name: sheet}
         self._figures.show()
+        self._turn_to_sheet(self._figures.chosen())
         if self._writing is None and not self._told.text().startswith("Wrote"):
             self._told.setText("")
+
+    @Slot(str)
+    def _turn_to_sheet(self, name: str) -> None:
+        """Show a sheet; one that was not worked out yet is made beside the window."""
+        figures = self._known
+        if figures is None:
+            return
+        if name in self._sheets:
+            self._figures.show_sheet(self._sheets[name], figures.shop.currency)
+            return
+
+        def show(sheet: Sheet) -> None:
+            if self._known is figures:
+                self._sheets[name] = sheet
+                if self._figures.chosen() == name:
+                    self._figures.show_sheet(sheet, figures.shop.currency)
+
+        self._desk.errands.run(f"Working out “{name}”", partial(week_sheet, figures, name), show)
 
     @Slot(object)
     def _gave_up(self, trouble: object) -> None:

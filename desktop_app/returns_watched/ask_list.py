@@ -1,0 +1,105 @@
+"""Whom to ask how the car does: a list for the telephone, by rules that know no hoped-for answer."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from datetime import date, timedelta
+
+from desktop_app.repair_jobs.odometer_questions import day_in_words
+from desktop_app.repair_jobs.proof import ProofLevel
+from desktop_app.returns_watched.customer_answers import Answer, CustomerSaid
+from desktop_app.returns_watched.watch_words import days_in_words, ends_in_words
+from desktop_app.returns_watched.watching import WatchedJob
+
+ENDS_SOON = 7  # days; common practice, no source
+
+WHY_ALL = (
+    "Everyone whom the rule names is asked, in this order. Whom to ask must not depend on the "
+    "answer you hope for: leaving some out makes the shop look better or worse than it is. "
+    "No message is sent."
+)
+
+
+@dataclass(frozen=True, slots=True)
+class JobBeside:
+    """What the list needs to know of a job besides its window."""
+
+    customer: str = ""
+    phone: str = ""
+    now_and_then: bool = False
+    proof_level: int | None = None
+    promise: str = ""
+    answers: tuple[CustomerSaid, ...] = ()
+
+    @property
+    def proved(self) -> bool:
+        """True where it was driven under the conditions the customer told of."""
+        return self.proof_level is not None and self.proof_level >= ProofLevel.SAME_CONDITIONS
+
+
+@dataclass(frozen=True, slots=True)
+class ToAsk:
+    """A job whose customer is to be asked, and why."""
+
+    job: WatchedJob
+    beside: JobBeside
+    why: str
+
+    @property
+    def phone(self) -> str:
+        """The number, or that there is none."""
+        return self.beside.phone or "no number written down"
+
+    @property
+    def tried(self) -> str:
+        """When it was tried in vain; nothing where it was not."""
+        days = [said.on for said in self.beside.answers if said.answer is Answer.NOT_REACHED]
+        return f"Not reached on {day_in_words(max(days))}." if days else ""
+
+    @property
+    def question(self) -> str:
+        """What to ask, in words that lean to no answer."""
+        about = f"“{self.job.concern}”" if self.job.concern else "what it was here for"
+        return (
+            f"Has it happened again since {day_in_words(self.job.left_on)}: {about}? If so, when "
+            "and how often? Is anything else the matter? What does the odometer say today?"
+        )
+
+
+def whom_to_ask(
+    jobs: Iterable[WatchedJob], beside: Mapping[int, JobBeside], today: date, after_days: int
+) -> tuple[ToAsk, ...]:
+    """Return the jobs on watch whose customer is to be asked, in the order of the jobs given.
+
+    A fault that came now and then and was not proved under its conditions is asked about once
+    `after_days` have gone; a window that will probably end within a week, where nothing was heard.
+    Who has answered is not asked again; who was tried today comes again tomorrow. A job that came back
+    or waits for a judgement needs no asking.
+    """
+    found = []
+    for job in jobs:
+        own = beside.get(job.job_id, JobBeside())
+        why = _why(job, own, today, after_days)
+        if why:
+            found.append(ToAsk(job, own, why))
+    return tuple(found)
+
+
+def _why(job: WatchedJob, own: JobBeside, today: date, after_days: int) -> str:
+    if job.came_back or job.waits or _answered(own, today):
+        return ""
+    said = []
+    if own.now_and_then and not own.proved and job.days_gone >= after_days:
+        said.append(
+            f"It came now and then, was not proved under its conditions, and left "
+            f"{days_in_words(job.days_gone)} ago."
+        )
+    soon = job.ends is not None and job.ends.on <= today + timedelta(days=ENDS_SOON)
+    if soon and job.seen_on is None:
+        said.append(f"Its window ends: {ends_in_words(job.ends)}. Nothing was heard since.")
+    return " ".join(said)
+
+
+def _answered(own: JobBeside, today: date) -> bool:
+    return any(said.answer is not Answer.NOT_REACHED or said.on == today for said in own.answers)

@@ -1,0 +1,49 @@
+"""A promise as it is typed in the shop's unit, and as it is said."""
+
+from __future__ import annotations
+
+from desktop_app.repair_jobs.distance import DistanceUnit, from_miles, to_miles
+from desktop_app.returns_watched.kind_windows import Promise
+from desktop_app.returns_watched.window import EndsBy
+from desktop_app.shop_record.trouble import ShopTrouble
+
+
+def promise_typed(days: str, months: str, far: str, rule: EndsBy, unit: DistanceUnit) -> Promise:
+    """Return the promise that was typed; an empty field is no such limit. Raises ShopTrouble."""
+    distance = _whole("distance", far)
+    miles = None if distance is None else round(to_miles(distance, unit))
+    return Promise(_whole("days", days), _whole("months", months), miles, rule)
+
+
+def shown_distance(miles: int, unit: DistanceUnit) -> int:
+    """Return kept miles in the unit: of all whole numbers that would be kept so, the roundest."""
+    exact = from_miles(miles, unit)
+    for step in (1000, 100, 10):
+        near = round(exact / step) * step
+        if round(to_miles(near, unit)) == miles:
+            return near
+    return round(exact)
+
+
+def promise_in_words(promise: Promise, unit: DistanceUnit) -> str:
+    """Return a promise as a person says it: "24 months or 12,000 miles, whichever ends first"."""
+    if unit == "mi" or promise.miles is None:
+        return promise.in_words()
+    said = f"{shown_distance(promise.miles, unit):,} km"
+    return promise.in_words().replace(_miles_said(promise.miles), said)
+
+
+def _miles_said(miles: int) -> str:
+    return Promise(miles=miles).in_words()
+
+
+def _whole(what: str, text: str) -> int | None:
+    typed = text.strip().replace(",", "").replace("\u00a0", "")
+    if not typed:
+        return None
+    if not (typed.isascii() and typed.isdigit() and len(typed) <= 9):
+        raise ShopTrouble(
+            f"“{text.strip()}” is not accepted for {what}.",
+            do="Accepted: a whole number, such as 12,000, or nothing for no such limit.",
+        )
+    return int(typed)

@@ -1,0 +1,142 @@
+"""Ask the customer: whom to ring up, what to ask, and one press for what was said."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QEvent, QModelIndex, QObject, Qt, Signal, Slot
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QPushButton,
+    QTableView,
+    QVBoxLayout,
+    QWidget,
+)
+
+from desktop_app.returns_watched.ask_list import WHY_ALL, ToAsk
+from desktop_app.returns_watched.customer_actions import note_answer
+from desktop_app.returns_watched.customer_answers import Answer
+from desktop_app.returns_watched.screen.ask_rows import WIDTHS, AskRows
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.flow_row import FlowRow
+from desktop_app.shop_window.page import Section
+from desktop_app.shop_window.texts import plain_label
+
+
+class AskView(QWidget):
+    """The list, and the marked one with its telephone number, its question and five answers."""
+
+    job_chosen = Signal(int)
+
+    def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._desk = desk
+        self._asks: tuple[ToAsk, ...] = ()
+        self._at = -1
+        self._rows, self._table = AskRows(), QTableView()
+        self._none = plain_label("", wrap=True)
+        self._whom = plain_label("", "heading", wrap=True)
+        self._what = plain_label("", wrap=True)
+        self._why = plain_label("", "quiet", wrap=True)
+        self._open = QPushButton("Open the job")
+        self._box = Section("")
+        self._build_table()
+        self._build_box()
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(8)
+        column.addWidget(plain_label(WHY_ALL, "quiet", wrap=True))
+        column.addWidget(self._none)
+        column.addWidget(self._table, 1)
+        column.addWidget(self._box)
+        column.addStretch(0)
+
+    def show_asks(self, asks: tuple[ToAsk, ...], after_days: int) -> None:
+        """Show whom to ask; who was looked at stays marked, or else the next one is."""
+        job_id = self._asks[self._at].job.job_id if self._at >= 0 else None
+        self._asks = asks
+        self._rows.show_asks(asks)
+        again = next((i for i, one in enumerate(asks) if one.job.job_id == job_id), None)
+        self._look_at(min(max(self._at, 0), len(asks) - 1) if again is None else again)
+        self._table.setVisible(bool(asks))
+        self._none.setVisible(not asks)
+        self._none.setText(
+            "Nobody is to be asked today. A job comes here where its fault came now and then and "
+            f"was not proved under its conditions, {after_days} days after it left, and where its "
+            "window ends within a week and nothing was heard."
+        )
+
+    def _build_table(self) -> None:
+        table = self._table
+        table.setAccessibleName("Whom to ask")
+        table.setModel(self._rows)
+        table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+        table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+        table.setTabKeyNavigation(False)
+        table.setWordWrap(False)
+        table.verticalHeader().hide()
+        table.verticalHeader().setDefaultSectionSize(40)
+        table.horizontalHeader().setStretchLastSection(True)
+        for column, width in enumerate(WIDTHS):
+            table.setColumnWidth(column, width)
+        table.selectionModel().currentRowChanged.connect(self._row_changed)
+        table.doubleClicked.connect(self._open_marked)
+        table.installEventFilter(self)
+
+    def _build_box(self) -> None:
+        for label in (self._whom, self._what, self._why):
+            self._box.column.addWidget(label)
+        row = FlowRow()
+        for answer in Answer:
+            button = QPushButton(answer.value.capitalize())
+            button.setProperty("answer", answer.value)
+            button.clicked.connect(self._note)
+            row.addWidget(button)
+        self._open.clicked.connect(self._open_marked)
+        row.addWidget(self._open)
+        self._box.column.addLayout(row)
+
+    @Slot(int)
+    def _look_at(self, at: int) -> None:
+        self._at = at if 0 <= at < len(self._asks) else -1
+        self._box.setVisible(self._at >= 0)
+        if self._at < 0:
+            return
+        if self._table.currentIndex().row() != at:
+            self._table.selectRow(at)
+        ask = self._asks[at]
+        whom = ask.beside.customer or "no name written down"
+        self._whom.setText(f"{ask.job.job}: {whom}, {ask.phone}")
+        self._what.setText(ask.question)
+        self._why.setText(" ".join(part for part in (ask.job.vehicle + ".", ask.tried, ask.why)))
+        self._open.setText(f"Open {ask.job.job}")
+        for button in self._box.findChildren(QPushButton):
+            answer = button.property("answer")
+            if answer is not None:
+                button.setAccessibleName(f"The customer of {ask.job.job} says: {answer}")
+
+    @Slot(QModelIndex, QModelIndex)
+    def _row_changed(self, now: QModelIndex, _before: QModelIndex) -> None:
+        if now.isValid():
+            self._look_at(now.row())
+
+    @Slot()
+    def _note(self) -> None:
+        if self._at >= 0:
+            answer = self.sender().property("answer")
+            self._desk.do(note_answer, self._asks[self._at].job.job_id, answer)
+
+    @Slot()
+    def _open_marked(self) -> None:
+        if self._at >= 0:
+            self.job_chosen.emit(self._asks[self._at].job.job_id)
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """Let Enter open the job of the table's row."""
+        if (
+            isinstance(event, QKeyEvent)
+            and event.type() == QEvent.Type.KeyPress
+            and event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter)
+        ):
+            self._open_marked()
+            return True
+        return super().eventFilter(watched, event)

@@ -1,0 +1,166 @@
+"""Windows by part kind: what the shop promises for one kind, changed or given back."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+
+from PySide6.QtCore import Slot
+from PySide6.QtWidgets import QComboBox, QGridLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
+
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
+from desktop_app.repair_jobs.distance import DistanceUnit
+from desktop_app.returns_watched.kind_windows import Promise
+from desktop_app.returns_watched.promise_typed import (
+    promise_in_words,
+    promise_typed,
+    shown_distance,
+)
+from desktop_app.returns_watched.stored_windows import read_kind_windows, shop_promise
+from desktop_app.returns_watched.window_actions import promise_for_kind
+from desktop_app.shop_record.deed import Done
+from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.fields import Labelled
+from desktop_app.shop_window.flow_row import empty
+from desktop_app.shop_window.page import Section
+from desktop_app.shop_window.texts import plain_label
+
+WHAT_IT_MEANS = (
+    "A part kind may have a window of its own. Of several parts in one job the longest counts. "
+    "A change holds for cars handed over from now on; jobs that have left keep the window that "
+    "they were handed over with."
+)
+RULES = (("first", "whichever ends first"), ("both", "when both have ended"))
+
+
+class KindWindowsBox(Section):
+    """The kinds with a promise of their own, and a form for one kind."""
+
+    def __init__(self, desk: Desk, kinds: Callable[[], Mapping[str, PartKind]]) -> None:
+        super().__init__("Windows by part kind")
+        self._desk, self._kinds = desk, kinds
+        self._promises: dict[str, Promise] = {}
+        self._shop = plain_label("", wrap=True)
+        self._list = QVBoxLayout()
+        self._kind, self._rule = QComboBox(), QComboBox()
+        self._days, self._months, self._far = QLineEdit(), QLineEdit(), QLineEdit()
+        self._far_box = Labelled("Distance", self._far)
+        self._told = plain_label("", wrap=True)
+        self._keep = QPushButton("Keep this promise")
+        for value, words in RULES:
+            self._rule.addItem(words, value)
+        self.column.addWidget(plain_label(WHAT_IT_MEANS, "quiet", wrap=True))
+        self.column.addWidget(self._shop)
+        self.column.addLayout(self._list)
+        self.column.addWidget(self._form())
+        self.column.addWidget(self._told)
+        self._kind.activated.connect(self._fill)
+        self._keep.clicked.connect(self._promise)
+        desk.changed.connect(self._hear)
+        self._show()
+
+    def _form(self) -> QWidget:
+        form = QWidget()
+        grid = QGridLayout(form)
+        grid.setContentsMargins(0, 0, 0, 0)
+        for field in (self._days, self._months, self._far):
+            field.setMaxLength(12)
+        boxes = (
+            Labelled("Part kind", self._kind),
+            Labelled("Days", self._days, "or months"),
+            Labelled("Months", self._months, "by the calendar"),
+            self._far_box,
+            Labelled("The window ends", self._rule),
+        )
+        for place, box in enumerate(boxes):
+            grid.addWidget(box, *divmod(place, 4))
+        grid.addWidget(Labelled("\u00a0", self._keep), 1, 1)
+        grid.setColumnStretch(0, 2)
+        return form
+
+    @Slot(object)
+    def _hear(self, done: Done) -> None:
+        if done.touched & {"kind_window", "setting", "own_kind"}:
+            self._show()
+
+    def _show(self) -> None:
+        self._promises = self._desk.ask(read_kind_windows) or {}
+        unit = self._unit()
+        self._far_box.hint("km" if unit == "km" else "miles")
+        shop = promise_in_words(shop_promise(self._desk.rules), unit)
+        self._shop.setText(f"All other kinds have the shop's promise: {shop}.")
+        empty(self._list)
+        for kind in sorted(self._promises, key=self._name):
+            self._list.addWidget(self._row(kind))
+        self._offer_kinds()
+
+    def _offer_kinds(self) -> None:
+        chosen = self._kind.currentData()
+        self._kind.clear()
+        self._kind.addItem("choose a part kind", "")
+        for kind in sorted({*self._kinds(), *self._promises}, key=self._name):
+            self._kind.addItem(self._name(kind), kind)
+        self._kind.setCurrentIndex(max(0, self._kind.findData(chosen)))
+
+    def _row(self, kind: str) -> QWidget:
+        row = QWidget()
+        grid = QGridLayout(row)
+        grid.setContentsMargins(0, 0, 0, 0)
+        words = promise_in_words(self._promises[kind], self._unit())
+        grid.addWidget(plain_label(f"{self._name(kind)}: {words}", wrap=True), 0, 0)
+        grid.setColumnStretch(0, 1)
+        for column, (words, deed) in enumerate(
+            (("Change", self._change), ("Give back to the shop's promise", self._give_back)), 1
+        ):
+            button = QPushButton(words)
+            button.setAccessibleName(f"{words}: {self._name(kind)}")
+            button.setProperty("kind", kind)
+            button.clicked.connect(deed)
+            grid.addWidget(button, 0, column)
+        return row
+
+    def _name(self, kind: str) -> str:
+        known = self._kinds().get(kind)
+        return known.name if known is not None else kind.replace("-", " ")
+
+    def _unit(self) -> DistanceUnit:
+        return "km" if self._desk.rules.distance_unit == "km" else "mi"
+
+    @Slot()
+    def _change(self) -> None:
+        self._kind.setCurrentIndex(max(0, self._kind.findData(self.sender().property("kind"))))
+        self._fill()
+        self._days.setFocus()
+
+    @Slot()
+    def _give_back(self) -> None:
+        kind = self.sender().property("kind")
+        if self._desk.do(promise_for_kind, kind, None) is not None:
+            self._told.setText(f"{self._name(kind)} has the shop's promise again, from now on.")
+
+    @Slot()
+    def _fill(self) -> None:
+        """Show what the chosen kind is promised now, its own promise or the shop's."""
+        kind = self._kind.currentData()
+        promise = self._promises.get(kind) or shop_promise(self._desk.rules)
+        for field, value in ((self._days, promise.days), (self._months, promise.months)):
+            field.setText("" if value is None else str(value))
+        miles = promise.miles
+        self._far.setText("" if miles is None else f"{shown_distance(miles, self._unit()):,}")
+        self._rule.setCurrentIndex(max(0, self._rule.findData(promise.rule)))
+        self._told.setText("")
+
+    @Slot()
+    def _promise(self) -> None:
+        kind = str(self._kind.currentData())
+        try:
+            if not kind:
+                raise ShopTrouble("Which part kind?", do="Choose the kind above.")
+            typed = (self._days.text(), self._months.text(), self._far.text())
+            promise = promise_typed(*typed, self._rule.currentData(), self._unit())
+        except ShopTrouble as trouble:
+            self._told.setText(trouble.sentence())
+            return
+        if self._desk.do(promise_for_kind, kind, promise) is not None:
+            words = promise_in_words(promise, self._unit())
+            self._told.setText(f"Kept for {self._name(kind)}, from now on: {words}.")

@@ -1,0 +1,156 @@
+"""All jobs whose window is open, as a plane and as a table, and the marked one in sentences."""
+
+from __future__ import annotations
+
+from datetime import date
+
+from PySide6.QtCore import QEvent, QModelIndex, QObject, Qt, Signal, Slot
+from PySide6.QtGui import QKeyEvent, QResizeEvent
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QHBoxLayout,
+    QHeaderView,
+    QPushButton,
+    QTableView,
+    QVBoxLayout,
+    QWidget,
+)
+
+from desktop_app.repair_jobs.distance import DistanceUnit
+from desktop_app.returns_watched.screen.watch_plane import WatchPlane
+from desktop_app.returns_watched.screen.watch_rows import LEFT, STATE, VEHICLE, WIDTHS, WatchRows
+from desktop_app.returns_watched.stored_watch_place import WatchPlace
+from desktop_app.returns_watched.watch_words import STATE_SIGNS, in_one_breath
+from desktop_app.returns_watched.watching import WatchedJob
+from desktop_app.shop_window.texts import plain_label
+
+ROOMY = 1150  # pixels; in a narrower window the table has no room for all its columns
+
+
+class OpenWindowsView(QWidget):
+    """The plane and the table walk together; `job_chosen` carries the id of the job to open."""
+
+    job_chosen = Signal(int)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._place = WatchPlace()
+        self._unit: DistanceUnit = "mi"
+        self._today = date.min
+        self._plane = WatchPlane()
+        self._rows = WatchRows()
+        self._table = QTableView()
+        self._said = plain_label("", wrap=True)
+        self._open_button = QPushButton("Open the job")
+        self._build_table()
+        self._lay_out()
+        self._plane.walked.connect(self._look_at)
+        self._plane.chosen.connect(self._open)
+        self._open_button.clicked.connect(self._open_marked)
+
+    def show_place(self, place: WatchPlace, today: date, unit: DistanceUnit) -> None:
+        """Show the jobs as they are on a day; the marked one stays marked."""
+        marked = self._marked()
+        self._place, self._today, self._unit = place, today, unit
+        jobs = place.jobs
+        self._rows.show_jobs(jobs, unit)
+        self._plane.show_jobs(jobs, today, unit)
+        again = next((i for i, j in enumerate(jobs) if marked and j.job_id == marked.job_id), 0)
+        self._look_at(again if jobs else -1)
+
+    def _build_table(self) -> None:
+        table = self._table
+        table.setAccessibleName("Jobs under watch, what ends first at the top")
+        table.setModel(self._rows)
+        table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+        table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+        table.setTabKeyNavigation(False)
+        table.setWordWrap(False)
+        table.verticalHeader().hide()
+        table.verticalHeader().setDefaultSectionSize(40)
+        for column, width in enumerate(WIDTHS):
+            table.setColumnWidth(column, width)
+        table.horizontalHeader().setSectionResizeMode(VEHICLE, QHeaderView.ResizeMode.Stretch)
+        table.selectionModel().currentRowChanged.connect(self._row_changed)
+        table.doubleClicked.connect(self._row_opened)
+        table.installEventFilter(self)
+
+    def _lay_out(self) -> None:
+        signs = "   ".join(f"{sign} {state}" for state, sign in STATE_SIGNS.items())
+        legend = plain_label(
+            f"{signs}. Thick: where the marked job's window ends. The line runs from its last "
+            "reading as it is usually driven; the broken ones hold that with 95 %.",
+            "quiet",
+            wrap=True,
+        )
+        left = QVBoxLayout()
+        left.addWidget(self._plane, 1)
+        left.addWidget(legend)
+        both = QHBoxLayout()
+        both.setSpacing(12)
+        both.addLayout(left, 4)
+        both.addWidget(self._table, 5)
+        foot = QHBoxLayout()
+        foot.addWidget(self._said, 1)
+        foot.addWidget(self._open_button, 0, Qt.AlignmentFlag.AlignTop)
+        self._said.setMinimumHeight(self._said.fontMetrics().lineSpacing() * 3)
+        self._open_button.setEnabled(False)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(8)
+        column.addLayout(both, 1)
+        column.addLayout(foot)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        for column in (LEFT, STATE):
+            self._table.setColumnHidden(column, self.width() < ROOMY)
+        super().resizeEvent(event)
+
+    def _marked(self) -> WatchedJob | None:
+        row = self._table.currentIndex().row()
+        return self._place.jobs[row] if 0 <= row < len(self._place.jobs) else None
+
+    @Slot(int)
+    def _look_at(self, at: int) -> None:
+        self._plane.look_at(at)
+        if at >= 0 and self._table.currentIndex().row() != at:
+            self._table.selectRow(at)
+            self._table.setCurrentIndex(self._rows.index(at, 0))
+        job = self._marked() if at >= 0 else None
+        self._open_button.setEnabled(job is not None)
+        self._open_button.setText("Open the job" if job is None else f"Open {job.job}")
+        lines: tuple[str, ...] = ()
+        if job is not None:
+            head, *more = in_one_breath(job, self._unit, self._today)
+            lines = (f"{head} {self._place.promises[at]}".rstrip(), *more)
+        self._said.setText("\n".join(lines))
+
+    @Slot(QModelIndex, QModelIndex)
+    def _row_changed(self, now: QModelIndex, _before: QModelIndex) -> None:
+        if now.isValid():
+            self._look_at(now.row())
+
+    @Slot(int)
+    def _open(self, at: int) -> None:
+        self.job_chosen.emit(self._place.jobs[at].job_id)
+
+    @Slot()
+    def _open_marked(self) -> None:
+        job = self._marked()
+        if job is not None:
+            self.job_chosen.emit(job.job_id)
+
+    @Slot(QModelIndex)
+    def _row_opened(self, index: QModelIndex) -> None:
+        self._open(index.row())
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """Let Enter open the job of the table's row."""
+        if (
+            isinstance(event, QKeyEvent)
+            and event.type() == QEvent.Type.KeyPress
+            and event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter)
+        ):
+            self._open_marked()
+            return True
+        return super().eventFilter(watched, event)

@@ -1,0 +1,113 @@
+"""The plane's square with its scales, its two side strips, and the border of the window."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QPainter, QPalette, QPen
+
+from desktop_app.repair_jobs.distance import DistanceUnit, from_miles
+from desktop_app.returns_watched.plane_path import Spot
+from desktop_app.returns_watched.watching import WatchedJob
+
+LANE = 26.0  # pixels; the strips for jobs that one of the two limits says nothing of
+SEEN = 1.15  # shares of the window that the square shows, so that its end is seen as an end
+_LEFT, _TOP, _RIGHT, _BOTTOM = 76, 32, 16, 52
+_STEPS = (0.0, 1 / 3, 2 / 3, 1.0)
+
+
+@dataclass(frozen=True, slots=True)
+class PlaneFrame:
+    """Turns shares of a window into pixels of a widget of this size, and draws what stays."""
+
+    width: float
+    height: float
+
+    @property
+    def square(self) -> QRectF:
+        """Where both shares are known."""
+        left, below = _LEFT + LANE, _BOTTOM + LANE
+        return QRectF(
+            left,
+            _TOP,
+            max(1.0, self.width - left - _RIGHT),
+            max(1.0, self.height - _TOP - below),
+        )
+
+    def point(self, spot: Spot) -> QPointF:
+        """Return the pixel of a place; what is not known lies in its strip."""
+        square, (days, far) = self.square, spot
+        if days is None:
+            x = square.left() - LANE / 2
+        else:
+            x = square.left() + square.width() * min(days, SEEN) / SEEN
+        if far is None:
+            return QPointF(x, square.bottom() + LANE / 2)
+        return QPointF(x, square.bottom() - square.height() * min(far, SEEN) / SEEN)
+
+    def straight(self, days: float, far: float) -> QPointF:
+        """Return the pixel of a place that may lie outside, for lines that are cut off there."""
+        square = self.square
+        return QPointF(
+            square.left() + square.width() * days / SEEN,
+            square.bottom() - square.height() * far / SEEN,
+        )
+
+    def paint_ground(self, painter: QPainter, palette: QPalette) -> None:
+        """Paint the square and the strips; the shared border of all windows is a thin line."""
+        square = self.square
+        whole = square.adjusted(-LANE, 0, 0, LANE)
+        painter.fillRect(whole, palette.alternateBase())
+        painter.fillRect(square, palette.base())
+        painter.setPen(QPen(palette.mid().color(), 1, Qt.PenStyle.DotLine))
+        for step in _STEPS[1:-1]:
+            at = self.straight(step, step)
+            painter.drawLine(QPointF(at.x(), square.top()), QPointF(at.x(), whole.bottom()))
+            painter.drawLine(QPointF(whole.left(), at.y()), QPointF(square.right(), at.y()))
+        painter.setPen(QPen(palette.mid().color(), 1))
+        painter.drawRect(whole)
+        painter.drawRect(square)
+        painter.setPen(QPen(palette.text().color(), 1))
+        end = self.straight(1, 1)
+        painter.drawLine(QPointF(end.x(), end.y()), QPointF(end.x(), whole.bottom()))
+        painter.drawLine(QPointF(whole.left(), end.y()), end)
+
+    def paint_border(self, painter: QPainter, palette: QPalette, job: WatchedJob) -> None:
+        """Paint thickly where this job's own window ends."""
+        square, end = self.square, self.straight(1, 1)
+        days, far = bool(job.window.days), job.counts_by_distance
+        both = job.window.rule == "both" and days and far
+        painter.setPen(QPen(palette.text().color(), 3))
+        if days:
+            foot = square.top() if both else square.bottom() + LANE
+            head = end.y() if far else square.top()
+            painter.drawLine(QPointF(end.x(), head), QPointF(end.x(), foot))
+        if far:
+            start = square.right() if both else square.left() - LANE
+            stop = end.x() if days else square.right()
+            painter.drawLine(QPointF(start, end.y()), QPointF(stop, end.y()))
+
+    def paint_scales(
+        self, painter: QPainter, palette: QPalette, job: WatchedJob | None, unit: DistanceUnit
+    ) -> None:
+        """Write this job's own days and distance along the sides."""
+        square = self.square
+        painter.setPen(palette.text().color())
+        centre, right = Qt.AlignmentFlag.AlignHCenter, Qt.AlignmentFlag.AlignRight
+        middle, left = Qt.AlignmentFlag.AlignVCenter, Qt.AlignmentFlag.AlignLeft
+        below = square.bottom() + LANE + 2
+        for step in _STEPS if job is not None else ():
+            at = self.straight(step, step)
+            assert job is not None
+            if job.window.days:
+                days = f"{job.window.days * step:,.0f}"
+                painter.drawText(QRectF(at.x() - 40, below, 80, 20), centre, days)
+            if job.counts_by_distance:
+                far = f"{from_miles(job.window.miles, unit) * step:,.0f}"
+                painter.drawText(QRectF(0, at.y() - 10, _LEFT - 6, 20), right | middle, far)
+        words = "km" if unit == "km" else "miles"
+        painter.drawText(QRectF(6, 2, self.width, 26), left | middle, f"{words} expected today")
+        under = QRectF(square.left(), below + 22, square.width(), 24)
+        painter.drawText(under, centre | middle, "days since hand-over")
+        painter.drawText(QRectF(0, square.bottom(), _LEFT - 6, LANE), right | middle, "by time")

@@ -1,0 +1,36 @@
+"""How much the vehicles on watch are driven, from the odometers that were read for them."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from desktop_app.repair_jobs.odometer import miles_per_day
+from desktop_app.repair_jobs.rate_of_use import rate_of_use, shop_use, stretches_of
+from desktop_app.returns_watched.stored_readings import Odometers
+from desktop_app.returns_watched.watching import Driven
+
+# Readings of one vehicle; one that stands for many, like a dealer's plate, must not rule.
+NEWEST = 20
+
+
+def use_of_vehicles(odometers: Odometers) -> Callable[[str], Driven]:
+    """Return what says how a vehicle is driven, by its key.
+
+    All vehicles at hand say what is typical here, so that a list made for a past day stays as it
+    was: nothing read later goes into it.
+    """
+    readings = {key: [p.reading for p in some] for key, some in odometers.readings.items()}
+    replaced = odometers.replaced
+    stretches = {
+        key: stretches_of(some[-NEWEST:], replaced.get(key, ())) for key, some in readings.items()
+    }
+    shop = shop_use(list(stretches.values()))
+    found: dict[str, Driven] = {}
+
+    def driven(key: str) -> Driven:
+        if key not in found:
+            rate = miles_per_day(readings.get(key, ()), replaced.get(key, ()))
+            found[key] = Driven(rate, rate_of_use(stretches.get(key, ()), shop))
+        return found[key]
+
+    return driven

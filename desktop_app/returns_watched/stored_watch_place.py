@@ -1,0 +1,63 @@
+"""All that Under Watch shows: the open windows, and whom to ask."""
+
+from __future__ import annotations
+
+from collections.abc import Collection
+from dataclasses import dataclass
+from datetime import date
+
+from sqlalchemy import Connection, select
+
+from desktop_app.repair_jobs.stored import Customer, Job, Visit
+from desktop_app.returns_watched.ask_list import JobBeside, ToAsk, whom_to_ask
+from desktop_app.returns_watched.kind_windows import promise_words
+from desktop_app.returns_watched.stored_customers_asked import read_answers
+from desktop_app.returns_watched.stored_returns import read_watch
+from desktop_app.returns_watched.stored_vehicles import each_row
+from desktop_app.returns_watched.watching import WatchedJob
+from desktop_app.shop_record.house_rules import read_rules
+
+
+@dataclass(frozen=True, slots=True)
+class WatchPlace:
+    """The jobs on watch, what ends first at the top; whose promise each has, in the same order."""
+
+    jobs: tuple[WatchedJob, ...] = ()
+    to_ask: tuple[ToAsk, ...] = ()
+    promises: tuple[str, ...] = ()
+
+
+def read_watch_place(connection: Connection, today: date) -> WatchPlace:
+    """Read what is under watch on a day, and whom to ask on it."""
+    jobs = read_watch(connection, today)
+    beside = read_beside(connection, [job.job_id for job in jobs])
+    after = read_rules(connection).ask_after_days
+    return WatchPlace(
+        jobs=jobs,
+        to_ask=whom_to_ask(jobs, beside, today, after),
+        promises=tuple(beside[job.job_id].promise for job in jobs),
+    )
+
+
+def read_beside(connection: Connection, job_ids: Collection[int]) -> dict[int, JobBeside]:
+    """Read by job who is to be rung up, how the fault came, and what was answered already."""
+    answers = read_answers(connection, job_ids)
+    wanted = (
+        select(
+            *(Job.id, Job.fault_every, Job.proof_level, Job.window_from, Job.window_months),
+            *(Customer.name, Customer.phone),
+        )
+        .join(Visit, Visit.id == Job.visit_id)
+        .outerjoin(Customer, Customer.id == Visit.customer_id)
+    )
+    return {
+        row.id: JobBeside(
+            customer=row.name or "",
+            phone=row.phone or "",
+            now_and_then=row.fault_every is not None,
+            proof_level=row.proof_level,
+            promise=promise_words(row.window_from, row.window_months),
+            answers=answers.get(row.id, ()),
+        )
+        for row in each_row(connection, wanted, Job.id, job_ids)
+    }

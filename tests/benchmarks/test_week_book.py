@@ -1,0 +1,80 @@
+"""The weekly workbook against XlsxWriter writing the same cells, and Monday Book's first look."""
+
+from __future__ import annotations
+
+import time
+from collections.abc import Callable, Iterator
+from datetime import UTC, datetime
+from io import BytesIO
+from pathlib import Path
+
+import pytest
+
+from desktop_app.shop_record.record import ShopRecord, open_shop
+from desktop_app.weekly_report.actions import look_at_week
+from desktop_app.weekly_report.pages import READ_FIRST, week_sheet, week_sheets
+from desktop_app.weekly_report.sheet_form import Sheet
+from desktop_app.weekly_report.week import read_week
+from desktop_app.weekly_report.workbook import workbook_bytes
+from tests.large_history import large_history
+
+JOBS = 100_000
+WEEK = read_week("2026-W46")
+
+
+@pytest.fixture(scope="module")
+def shop(tmp_path_factory: pytest.TempPathFactory) -> Iterator[ShopRecord]:
+    folder = tmp_path_factory.mktemp("history") / "shop"
+    large_history(folder, JOBS)
+    record = open_shop(folder, lambda: datetime(2026, 11, 16, 12, tzinfo=UTC))
+    yield record
+    record.close()
+
+
+def _seconds(work: Callable[[], object]) -> float:
+    start = time.perf_counter()
+    work()
+    return time.perf_counter() - start
+
+
+def _plainly(sheets: tuple[Sheet, ...]) -> None:
+    """Write the same cells with nothing but XlsxWriter: no widths, heights, tables or charts."""
+    from xlsxwriter import Workbook
+
+    book = Workbook(BytesIO(), {"in_memory": True, "default_date_format": "yyyy-mm-dd"})
+    for sheet in sheets:
+        page = book.add_worksheet(sheet.name)
+        row = 0
+        for table in sheet.tables:
+            page.write_row(row, 0, [column.header for column in table.columns])
+            for cells in table.rows:
+                row += 1
+                for place, cell in enumerate(cells):
+                    page.write(row, place, cell)
+            row += 2
+    book.close()
+
+
+def test_the_workbook_costs_little_more_than_its_cells(shop: ShopRecord) -> None:
+    """At most 2 s more than XlsxWriter needs for the cells, reading and reckoning included."""
+
+    def ours() -> None:
+        sheets = week_sheets(look_at_week(shop, WEEK))
+        for _ in workbook_bytes(sheets, "A4", "$"):
+            pass
+
+    sheets = week_sheets(look_at_week(shop, WEEK))
+    mine, plain = _seconds(ours), _seconds(lambda: _plainly(sheets))
+    cells = sum(len(t.rows) * len(t.columns) for s in sheets for t in s.tables)
+    print(f"\nweek of {JOBS:,} jobs: {mine:.2f} s; {cells:,} cells plainly: {plain:.2f} s")
+    assert mine <= plain + 2.0 * 1.3
+
+
+def test_monday_book_is_there_within_a_second(shop: ShopRecord, tmp_path: Path) -> None:
+    def first_look() -> None:
+        week_sheet(look_at_week(shop, WEEK), READ_FIRST)
+
+    first_look()  # libraries are loaded
+    taken = min(_seconds(first_look) for _ in range(3))
+    print(f"\nMonday Book at {JOBS:,} jobs: {taken:.2f} s")
+    assert taken <= 1.0 * 1.3
