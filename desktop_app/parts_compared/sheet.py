@@ -229,6 +229,13 @@ def _heading(block: blocks.Heading, width: float) -> list[Any]:
 
 
 @flowables.register
+def _next_page(block: blocks.NextPage, width: float) -> list[Any]:
+    from reportlab.platypus import PageBreak
+
+    return [PageBreak(), *flowables(blocks.Words(block.says, look="quiet"), width)]
+
+
+@flowables.register
 def _room(block: blocks.Room, width: float) -> list[Any]:
     from reportlab.platypus import CondPageBreak
 

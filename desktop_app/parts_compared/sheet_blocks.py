@@ -35,6 +35,13 @@ class Heading:
 
 
 @dataclass(frozen=True, slots=True)
+class NextPage:
+    """What follows begins on a new page, under a line that says what it is."""
+
+    says: str
+
+
+@dataclass(frozen=True, slots=True)
 class Room:
     """What follows needs so many millimetres of the page, or goes overleaf."""
 
@@ -145,6 +152,7 @@ Block: TypeAlias = (
     Title
     | Named
     | Heading
+    | NextPage
     | Room
     | Words
     | VerdictBox

@@ -11,13 +11,15 @@ from desktop_app.parts_compared.sheet_blocks import (
     Cautions,
     Heading,
     Named,
+    NextPage,
     Title,
     Words,
 )
 from desktop_app.parts_compared.sheet_facts import SheetFacts
 from desktop_app.parts_compared.sheet_pair import pair_blocks
-from desktop_app.parts_compared.sheet_proof import proof_blocks
-from desktop_app.parts_compared.sheet_set import set_blocks
+from desktop_app.parts_compared.sheet_pair_file import pair_file_blocks
+from desktop_app.parts_compared.sheet_proof import proof_blocks, proof_file_blocks
+from desktop_app.parts_compared.sheet_set import set_blocks, set_file_blocks
 from desktop_app.parts_compared.sheet_spark import spark_blocks
 from desktop_app.parts_compared.sheet_values import clipped, whole
 from desktop_app.repair_jobs.concern_conditions import Tick, conditions_in_words
@@ -25,6 +27,7 @@ from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.odometer_questions import day_in_words
 
 SHEET_IS = "Old part and new part"
+FOR_THE_FILE = "For the file"
 DEFERS = (
     "The vehicle maker's procedures, local rules and licensed practice come before anything "
     "on this sheet."
@@ -36,22 +39,27 @@ SHEET_LIMITS = (
 
 
 def sheet_blocks(sheet: SheetFacts) -> tuple[Block, ...]:
-    """Return the whole sheet from top to bottom, as plain words and photos."""
+    """Return the whole sheet from top to bottom: the customer's page, then those for the file."""
     job = sheet.job
-    # With several pairs one smaller view of each has to do, and the proof fills the first page.
+    # With several pairs each has less room on the customer's page, and one view in all.
     crowded = len(sheet.pairs) > 1
-    proof = tuple(proof_blocks(job, sheet.proof, _asked_by_parts(sheet)))
+    file = (
+        *(block for pair in sheet.pairs for block in pair_file_blocks(pair, crowded)),
+        *set_file_blocks(sheet),
+        *spark_blocks(sheet, ratio_kept(sheet.sums)),
+        *_sums(sheet),
+        *proof_file_blocks(job, sheet.proof, _asked_by_parts(sheet)),
+    )
     return (
         Title(sheet.shop_name, f"{SHEET_IS} · job {job.number}"),
         Named(_who(job)),
         *_told(job),
-        *(proof if crowded else ()),
         *(block for pair in sheet.pairs for block in pair_blocks(pair, job, crowded)),
         *set_blocks(sheet),
-        *spark_blocks(sheet, ratio_kept(sheet.sums)),
-        *_sums(sheet),
-        *(() if crowded else proof),
+        *proof_blocks(job, sheet.proof),
         Cautions(_cautions(sheet)),
+        *((NextPage(f"{FOR_THE_FILE} · job {job.number}"),) if sheet.pairs and file else ()),
+        *file,
     )
 
 

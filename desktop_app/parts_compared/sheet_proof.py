@@ -23,33 +23,44 @@ from desktop_app.repair_jobs.proof_said import (
 from desktop_app.repair_jobs.self_tests_compared import self_tests_in_words
 
 
-def proof_blocks(
-    job: JobView, kept: ProofKept, asked_by_parts: Sequence[str] = ()
-) -> Iterator[Block]:
-    """Yield the proof, what was declined, what to watch for, and the window in plain words.
-
-    `asked_by_parts` are the proof checks of the fitted parts' kinds.
-    """
-    system = proof_checks(job.system)
-    asked = tuple(dict.fromkeys((*system.bay, *system.road, *asked_by_parts)))
-    ticked = {one.words: one.outcome for one in job.checks if one.kind == "proof"}
+def proof_blocks(job: JobView, kept: ProofKept) -> Iterator[Block]:
+    """Yield what the customer reads: the proof, what was declined, what to watch, the window."""
     yield Heading("Proof")
     if job.proof_level is None:
         yield Words("How far this repair is proved has not been said yet.", "Reached")
     else:
         yield from _reached(job, kept, ProofLevel(job.proof_level))
     yield from _read_and_driven(job, kept)
+    yield from _declined(job)
+    yield Words(" ".join(watch_for(job, kept)), "What to watch for")
+    yield Words(window_in_words(job, kept.window_months), "Window")
+
+
+def proof_file_blocks(
+    job: JobView, kept: ProofKept, asked_by_parts: Sequence[str] = ()
+) -> Iterator[Block]:
+    """Yield what is kept beside it: what a drive is worth, what was ticked, what was not proved.
+
+    `asked_by_parts` are the proof checks of the fitted parts' kinds.
+    """
+    system = proof_checks(job.system)
+    asked = tuple(dict.fromkeys((*system.bay, *system.road, *asked_by_parts)))
+    ticked = {one.words: one.outcome for one in job.checks if one.kind == "proof"}
+    said: list[Block] = []
+    worth = " ".join(drive_said(job, kept))
+    if worth:
+        said.append(Words(worth, "What the drive is worth"))
     done = [words.rstrip(".") for words in asked if ticked.get(words) == "done"]
     if done:
-        yield Words(f"{'; '.join(done)}.", "Ticked as done")
+        said.append(Words(f"{'; '.join(done)}.", "Ticked as done"))
     if job.proof_level is not None:
         doubts = proof_doubts(job, kept, ProofLevel(job.proof_level))
         left_open = [f"Not ticked: {w.rstrip('.')}." for w in asked if not ticked.get(w)]
         if doubts or left_open:
-            yield Listed("Not proved", (*doubts, *left_open), "◌")
-    yield from _declined(job)
-    yield Words(" ".join(watch_for(job, kept)), "What to watch for")
-    yield Words(window_in_words(job, kept.window_months), "Window")
+            said.append(Listed("Not proved", (*doubts, *left_open), "◌"))
+    if said:
+        yield Heading("Proof, in detail")
+        yield from said
 
 
 def _reached(job: JobView, kept: ProofKept, level: ProofLevel) -> Iterator[Block]:
@@ -66,9 +77,6 @@ def _read_and_driven(job: JobView, kept: ProofKept) -> Iterator[Block]:
         unit = "km" if unit_of(job) == "km" else "miles"
         driven = "" if job.proof_distance is None else f"Driven {job.proof_distance:g} {unit}. "
         yield Words(driven + whole(job.proof_words), "Tried")
-    worth = " ".join(drive_said(job, kept))
-    if worth:
-        yield Words(worth, "What that is worth")
     codes = (*codes_in_words(job.codes, job.codes_were_read), *codes_to_say(job, kept))
     if codes:
         yield Words(" ".join(codes), "Codes")

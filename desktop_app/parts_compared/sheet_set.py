@@ -23,16 +23,30 @@ STACKED = (
 
 
 def set_blocks(sheet: SheetFacts) -> Iterator[Block]:
-    """Give the blocks of each set of the sheet whose room is known with the new parts."""
-    for position, judged in sheet.sets:
-        if judged.after is not None:
-            yield from _blocks(position, judged, sheet.length_unit)
+    """Give the verdict on each set of the sheet whose room is known with the new parts."""
+    for position, judged in _known(sheet):
+        yield Heading(_heading(position, judged))
+        main = main_sentence(judged, sheet.length_unit)
+        yield VerdictBox(SET_SIGNS[judged.verdict], judged.verdict, main)
 
 
-def _blocks(position: str, judged: SetComparison, length_unit: str) -> Iterator[Block]:
+def set_file_blocks(sheet: SheetFacts) -> Iterator[Block]:
+    """Give for each of these sets what its verdict stands on."""
+    for position, judged in _known(sheet):
+        yield Heading(_heading(position, judged))
+        yield from _stands_on(judged, sheet.length_unit)
+
+
+def _known(sheet: SheetFacts) -> Iterator[tuple[str, SetComparison]]:
+    return ((where, judged) for where, judged in sheet.sets if judged.after is not None)
+
+
+def _heading(position: str, judged: SetComparison) -> str:
     heading = _capital(judged.part_set.name)
-    yield Heading(f"{heading}, {position}" if position.strip() else heading)
-    yield VerdictBox(SET_SIGNS[judged.verdict], judged.verdict, main_sentence(judged, length_unit))
+    return f"{heading}, {position}" if position.strip() else heading
+
+
+def _stands_on(judged: SetComparison, length_unit: str) -> Iterator[Block]:
     said = set_sentences(judged, length_unit)[1:]
     if said:
         yield Listed("What that stands on", said)
