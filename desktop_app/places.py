@@ -214,6 +214,10 @@ class Places(QObject):
         def refit(job: int) -> Sequence[tuple[str, bool]]:
             return desk.ask(refit_checks_for, job, kinds) or ()
 
+        def origins(job: int) -> Sequence[str]:
+            open_ones = desk.ask(pairs_without_origin, job) or ()
+            return [kinds[k].name if k in kinds else k for k in open_ones]
+
         page = JobPage(
             desk,
             [
@@ -222,18 +226,7 @@ class Places(QObject):
                 ("Old & New", old_and_new),
                 ("Back On", BackOnSection(desk, refit)),
                 ("Proof", ProofSection(desk, self._asked_by_parts)),
-                (
-                    "Gone",
-                    GoneSection(
-                        desk,
-                        lambda job: [
-                            kinds[k].name if k in kinds else k
-                            for k in desk.ask(pairs_without_origin, job) or ()
-                        ],
-                        refit,
-                        promise_at_hand_over,
-                    ),
-                ),
+                ("Gone", GoneSection(desk, origins, refit, promise_at_hand_over)),
                 ("Under watch", watch),
             ],
             self._head_line,

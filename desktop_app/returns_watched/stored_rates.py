@@ -10,7 +10,7 @@ from sqlalchemy import Connection, Row, Select, func, or_, select
 
 from desktop_app.parts_compared.stored import Pair
 from desktop_app.repair_jobs.stored import Job, JobSymptom, Person, Visit
-from desktop_app.returns_watched.honest_numbers.counted_jobs import NEVER, CountedJobs
+from desktop_app.returns_watched.honest_numbers.counted_jobs import NEVER, NO_LAST_DAY, CountedJobs
 from desktop_app.returns_watched.honest_numbers.group_rates import NOT_SAID, By
 from desktop_app.returns_watched.stored_facts import NO_NAMES, SymptomNames
 from desktop_app.returns_watched.stored_many import read_many
@@ -19,7 +19,6 @@ from desktop_app.returns_watched.stored_vehicles import each_row
 from desktop_app.shop_record.kept_value import kept_day
 
 BLANK = " \t\r\n"
-NO_LAST_DAY = 1_000_000  # a window without a limit in time is never over by its days
 
 
 def read_counted_jobs(

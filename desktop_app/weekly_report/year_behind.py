@@ -8,7 +8,7 @@ from datetime import date
 from typing import Literal
 
 from desktop_app.returns_watched.change_promised import ChangePromised
-from desktop_app.returns_watched.honest_numbers.counted_jobs import NEVER, CountedJobs
+from desktop_app.returns_watched.honest_numbers.counted_jobs import NEVER, NO_LAST_DAY, CountedJobs
 from desktop_app.returns_watched.honest_numbers.group_rates import NOT_SAID
 from desktop_app.returns_watched.judgement import Judgement
 from desktop_app.returns_watched.owed import Owed
@@ -75,7 +75,8 @@ class JobDone:
     @property
     def settled(self) -> bool:
         """True where its window is over and its visits are judged."""
-        return self.days_gone > self.window_days and self.state != "maybe"
+        over = self.days_gone > self.window_days > 0
+        return over and self.state != "maybe"
 
     @property
     def came_back(self) -> bool:
@@ -138,7 +139,7 @@ def counted_jobs(
 
     return CountedJobs(
         days_gone=days(job.days_gone for job in jobs),
-        window_days=days(job.window_days for job in jobs),
+        window_days=days(job.window_days or NO_LAST_DAY for job in jobs),
         back_after=days(job.back_after for job in jobs),
         waits_after=days(job.waits_after for job in jobs),
         part_kinds=tuple(job.part_kinds for job in jobs),

@@ -13,6 +13,7 @@ if TYPE_CHECKING:
     Marks = NDArray[np.bool_]
 
 NEVER = -1
+NO_LAST_DAY = 1_000_000  # of a window without a limit in time: never over by its days
 Kinds = tuple[str, ...]
 
 
