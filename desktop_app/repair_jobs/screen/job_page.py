@@ -13,7 +13,7 @@ from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.stored_reading import jobs_of_visit, read_job
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.flow_row import empty
+from desktop_app.shop_window.flow_row import FlowRow, empty
 from desktop_app.shop_window.keys import press_by
 from desktop_app.shop_window.page import ReadingPage
 from desktop_app.shop_window.tab_order import stops
@@ -163,9 +163,7 @@ class JobPage(QWidget):
             self._extra.addWidget(more)
 
     def _add_jumps(self) -> None:
-        row = QHBoxLayout(self._others)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.setSpacing(4)
+        row = FlowRow(self._others, spacing=4)
         for number, (name, section) in enumerate(self._sections, start=1):
             button = QPushButton(name.replace("&", "&&"))
             press_by(button, f"Ctrl+{number}")
@@ -174,7 +172,6 @@ class JobPage(QWidget):
             button.setProperty("section", section)
             button.clicked.connect(self._jump)
             row.addWidget(button)
-        row.addStretch(1)
         row.addWidget(self._line)
 
     @Slot()
