@@ -87,6 +87,31 @@ def test_the_unit_follows_a_switch_and_what_is_kept_stays_what_it_was(
     assert named(bench, QLineEdit, DOUBT).text() == "0.05"
 
 
+def test_a_half_typed_height_keeps_the_unit_it_was_begun_in(
+    qtbot: QtBot, desk: Desk, bench: PhotoBench
+) -> None:
+    field = named(bench, QLineEdit, HEIGHT)
+    field.setFocus()
+    qtbot.keyClicks(field, "12")
+    desk.do(change_rule, "length_unit", "inch")
+    assert field.text() == "12 mm"
+    qtbot.keyClick(field, Qt.Key.Key_Return)
+    assert kept_heights(desk, bench) == [(12.0, 0.5)]
+
+
+def test_what_was_typed_for_a_mark_that_another_desk_took_out_is_told(
+    qtbot: QtBot, desk: Desk, bench: PhotoBench
+) -> None:
+    name = named(shown(bench), QLineEdit, "Name of the mark")
+    name.setFocus()
+    qtbot.keyClicks(name, "tip width")
+    other = Desk(desk.record)
+    with qtbot.waitSignal(desk.told) as told:
+        other.undo()
+        desk.changed.emit(desk.do(change_rule, "length_unit", "inch"))
+    assert "“tip width”" in str(told.args[0])
+
+
 def test_a_height_taken_over_from_the_last_mark_says_so_until_it_is_changed(
     qtbot: QtBot, desk: Desk, bench: PhotoBench
 ) -> None:

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QHBoxLayout, QMenu, QPushButton, QVBoxLayout, QWid
 from desktop_app.part_photos.bench_readings import BenchReadings
 from desktop_app.part_photos.mark_actions import Follow, set_height
 from desktop_app.part_photos.mark_words import height_mm, shown_height, value_words
+from desktop_app.part_photos.screen.unit_begun import keep_unit
 from desktop_app.part_photos.stored_marks import KeptMark
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -43,6 +44,7 @@ class MarkHeight(QWidget):
         self._desk, self._kept, self._side, self._readings = desk, kept, side, readings
         self._follow: Follow | None = readings.follow if readings is not None else None
         self._as_last = False
+        self._shown_in = desk.rules.length_unit
         self._trouble = ""
         self._height = LineField("Height above the card", self._save_height)
         self._doubt = LineField("Height plus or minus", self._save_doubt)
@@ -83,6 +85,10 @@ class MarkHeight(QWidget):
         """Show the height as it is kept; `as_last` tells that the last mark's was taken over."""
         self._kept, self._as_last = kept, as_last
         unit = self._desk.rules.length_unit
+        if unit != self._shown_in:
+            for field in (self._height, self._doubt):
+                keep_unit(field, self._shown_in)
+            self._shown_in = unit
         short = "in" if unit == "inch" else "mm"
         self._unit.setText(short)
         for field in (self._height, self._doubt):

@@ -12,7 +12,7 @@ from desktop_app.part_photos.screen.bench_mark_details import MarkDetails
 from desktop_app.part_photos.screen.bench_marks_list import MarksList
 from desktop_app.part_photos.screen.bench_work import BenchWork
 from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.fields import refused_fields
+from desktop_app.shop_window.fields import LineField, refused_fields
 from desktop_app.shop_window.texts import plain_label
 
 _NARROW, _WIDE = 272, 340  # screen pixels
@@ -64,6 +64,7 @@ class SidePanel(QScrollArea):
         marks = self._work.marks
         for gone in [one for one in self._details if one not in marks]:
             details = self._details.pop(gone)
+            self._tell_typed(details)
             details.hide()
             details.deleteLater()
         if chosen is not None and chosen not in self._details:
@@ -73,6 +74,13 @@ class SidePanel(QScrollArea):
         if chosen is not None:
             said, as_last = self._work.said_now(chosen), self._work.as_last(chosen)
             self._details[chosen].show_mark(marks[chosen], *said, as_last=as_last)
+
+    def _tell_typed(self, details: QWidget) -> None:
+        """Say what was typed for a mark that is gone now, so that it can be written elsewhere."""
+        fields = details.findChildren(LineField)
+        typed = [f"“{one.text()}”" for one in fields if one.unsaved() and one.text().strip()]
+        if typed:
+            self._desk.told.emit(f"A mark is gone. Typed for it and not kept: {', '.join(typed)}.")
 
     def go_to_name(self, mark_id: int) -> None:
         """Put the cursor into the name of a mark, where its fields are shown."""
