@@ -18,7 +18,7 @@ from demo_shop.job_story import JobStory
 from demo_shop.odometers_told import tell_odometer
 from demo_shop.people import DRAWER, OWNER, PEOPLE, SHOP_NAME
 from demo_shop.plain_asked import plain_asked
-from demo_shop.plain_jobs import DAYS_BACK, PlainYears
+from demo_shop.plain_jobs import DAYS_BACK, PlainYears, workday
 from demo_shop.plain_judged import DAYS_UNTIL_DONE
 from demo_shop.plain_record import PlainRecord
 from demo_shop.proof_teller import proof_told
@@ -144,7 +144,7 @@ def _plain(teller: Storyteller, seed: int) -> Iterator[Happening]:
         yield job.left, partial(writer.write, job)
         if job.judged:
             yield job.left + timedelta(minutes=10), partial(writer.judge, job)
-            done = job.left + timedelta(days=DAYS_UNTIL_DONE)
+            done = workday(job.left + timedelta(days=DAYS_UNTIL_DONE))
             if job.back_of is not None and done.date() < teller.calendar.today:
                 yield done, partial(writer.changed, job)
     for asked in plain_asked(jobs, seed + 3, teller.calendar):

@@ -14,6 +14,7 @@ from demo_shop.written_followed import ASKED, KIND_PROMISES, OWED, OWN_WINDOWS
 from demo_shop.written_returns import RETURNS
 from desktop_app.returns_watched import actions as returns
 from desktop_app.returns_watched import customer_actions, judging_actions, money_owed_actions
+from desktop_app.returns_watched.stored_judging import read_judging
 from desktop_app.returns_watched.stored_money_owed import parts_of_job
 from desktop_app.returns_watched.window_actions import change_window, promise_for_kind
 
@@ -51,6 +52,14 @@ def followed(teller: Storyteller) -> Iterator[Told]:
         yield from _owed(teller, owed)
 
 
+def first_repairer(teller: Storyteller, pair: tuple[int, int]) -> str:
+    """Return who did the earlier repair of two jobs."""
+    with teller.record.reading() as connection:
+        judging = read_judging(connection, *pair)
+    assert judging is not None
+    return judging.first_by
+
+
 def _to(
     teller: Storyteller, story: ReturnStory, who: str, deed: Callable[..., Any], *words: Any
 ) -> None:
@@ -77,7 +86,8 @@ def _judged(teller: Storyteller, story: ReturnStory) -> None:
     if story.evidence:
         _to(teller, story, who, judging_actions.write_evidence, story.evidence)
     if story.first_view:
-        _to(teller, story, who, judging_actions.write_first_view, story.first_view)
+        first = first_repairer(teller, pair)
+        _to(teller, story, first, judging_actions.write_first_view, story.first_view)
     if story.hours is not None:
         _to(teller, story, COUNTER, judging_actions.write_unpaid_hours, story.hours)
     for name, cents in story.cents.items():

@@ -7,7 +7,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from datetime import datetime, time, timedelta
 
-from demo_shop.plain_jobs import PlainJob
+from demo_shop.plain_jobs import PlainJob, workday
 from demo_shop.shop_calendar import ShopCalendar
 
 SHARE, SINCE_DAYS = 0.35, 365
@@ -34,8 +34,7 @@ def plain_asked(
         drawn, days = chance.random() < SHARE, chance.randrange(91, 97)
         answer = chance.choices(tuple(ANSWERS), tuple(ANSWERS.values()))[0]
         told, minute = chance.random() < 0.5, chance.randrange(60)
-        day = job.left.date() + timedelta(days=days)
-        day -= timedelta(days=max(day.weekday() - 4, 0))
+        day = workday(job.left.date() + timedelta(days=days))
         if not (drawn and job.caught and first <= day < calendar.today):
             continue
         if answer == "car is gone" and job.car.last_left > job.left.date():

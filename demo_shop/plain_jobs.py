@@ -5,6 +5,7 @@ from __future__ import annotations
 import random
 from dataclasses import dataclass
 from datetime import date, datetime, time, timedelta
+from typing import TypeVar
 
 from demo_shop.plain_cars import PlainCar, plain_car
 from demo_shop.plain_faults import PlainFault
@@ -12,6 +13,8 @@ from demo_shop.plain_faults_chassis import FAULTS
 from demo_shop.plain_words import BackReason, PlainWords
 from demo_shop.shop_calendar import ShopCalendar
 from desktop_app.repair_jobs.road_test import EveryUnit
+
+Day = TypeVar("Day", date, datetime)
 
 DAYS_BACK = 728
 FIRST_VISITS = 205
@@ -79,7 +82,7 @@ class PlainYears:
         chance, today = self._chance, self._calendar.today
         ages = [chance.randrange(9, DAYS_BACK) for _ in range(FIRST_VISITS * 3 // 4)]
         ages += [chance.randrange(9, 182) for _ in range(FIRST_VISITS // 4)]
-        days = [_workday(today - timedelta(days=age)) for age in ages]
+        days = [workday(today - timedelta(days=age)) for age in ages]
         days += [self._calendar.monday - timedelta(days=back) for back in (7, 6, 5, 4, 3)]
         return sorted(days)
 
@@ -93,7 +96,7 @@ class PlainYears:
 
     def _comeback(self, job: PlainJob) -> PlainJob | None:
         most = min(85, int(2_800 / job.car.miles_a_day))
-        day = _workday(job.left.date() + timedelta(days=self._chance.randrange(3, most)))
+        day = workday(job.left.date() + timedelta(days=self._chance.randrange(3, most)))
         if day >= self._calendar.today - timedelta(days=10):
             return None
         return self._job(job.car, job.fault, day, back_of=job)
@@ -104,7 +107,7 @@ class PlainYears:
         most = min(85, (until - left).days)
         if most <= 5:
             return None
-        day = _workday(left + timedelta(days=self._chance.randrange(5, most)))
+        day = workday(left + timedelta(days=self._chance.randrange(5, most)))
         others = [fault for fault in FAULTS if fault.system not in job.car.repaired]
         return self._job(job.car, self._chance.choice(others), day, beside=job)
 
@@ -116,7 +119,7 @@ class PlainYears:
             first = self._job(
                 self._new_car(day - timedelta(days=age)),
                 self._chance.choice(FAULTS[:10]),
-                _workday(day - timedelta(days=age)),
+                workday(day - timedelta(days=age)),
             )
             waiting += [first, self._job(first.car, first.fault, day, back_of=first, judged=False)]
         return waiting
@@ -124,7 +127,7 @@ class PlainYears:
     def _last_week(self) -> list[PlainJob]:
         """A car that came back last week and was judged at once."""
         day = self._calendar.monday - timedelta(days=6)
-        before = _workday(day - timedelta(days=38))
+        before = workday(day - timedelta(days=38))
         first = self._job(self._new_car(before), self._chance.choice(FAULTS[:10]), before)
         return [first, self._job(first.car, first.fault, day, back_of=first)]
 
@@ -149,7 +152,7 @@ class PlainYears:
         came = self._calendar.moment(day, time(8 + chance.randrange(3), 5 * chance.randrange(12)))
         nights = chance.choices((0, 1, 2), (6, 3, 1))[0]
         last = self._calendar.workday_before_today()
-        day_left = min(_workday(day + timedelta(days=nights)), last)
+        day_left = min(workday(day + timedelta(days=nights)), last)
         left = self._calendar.moment(day_left, time(14 + chance.randrange(4), chance.randrange(60)))
         concern, happens = self._words.concern(fault, again=back_of is not None)
         caught = back_of is not None or beside is not None or chance.random() >= NOT_CAUGHT
@@ -160,12 +163,14 @@ class PlainYears:
         car.repaired.add(fault.system)
         car.last_left = max(car.last_left, day_left)
         proof = chance.choices((0, 1, 2, 3, 4), (1, 3, 5, 3, 2))[0] if caught else 0
+        if proof == 4 and not happens:
+            proof = 3  # no condition was told of, so there was none to meet
         return PlainJob(
             car, fault, came, left, concern, happens, cause, correction, caught, proof,
             reason, back_of, beside, judged, self._words.every(concern),
         )  # fmt: skip
 
 
-def _workday(day: date) -> date:
+def workday(day: Day) -> Day:
     """Return the day, or the Friday before where it is a Saturday or a Sunday."""
     return day - timedelta(days=max(day.weekday() - 4, 0))

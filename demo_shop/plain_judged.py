@@ -7,6 +7,7 @@ from collections.abc import Callable
 from datetime import date, timedelta
 from typing import Any
 
+from demo_shop.follow_teller import first_repairer
 from demo_shop.people import COUNTER, OWNER, TECHNICIANS
 from demo_shop.plain_words import BackReason
 from demo_shop.storyteller import Storyteller
@@ -28,6 +29,7 @@ class PlainJudge:
 
     def judge(self, pair: tuple[int, int], reason: BackReason, hours: float) -> None:
         """Write down what is decided about a comeback, and what it cost."""
+        first = first_repairer(self._teller, pair)
         said = {"why": reason.why, "cause_class": reason.cause_class}
         self._do(OWNER, returns.judge_return, pair, reason.judgement, **said)
         if reason.also:
@@ -37,11 +39,12 @@ class PlainJudge:
         if reason.evidence:
             self._do(OWNER, beside.write_evidence, pair, reason.evidence)
         if reason.view:
-            self._do(TECHNICIANS[0], beside.write_first_view, pair, reason.view)
+            self._do(first, beside.write_first_view, pair, reason.view)
         if reason.cause_class != "other-use":
             self._costs(pair, reason, hours)
         if self._chance.random() < 0.5:
-            self._do(self._chance.choice(TECHNICIANS), beside.look_again, pair)
+            others = [name for name in TECHNICIANS if name != first]
+            self._do(self._chance.choice(others), beside.look_again, pair)
         if reason.change:
             self._promise(pair, reason)
 

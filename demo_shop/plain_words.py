@@ -9,7 +9,7 @@ from demo_shop.plain_faults import PlainFault
 from desktop_app.repair_jobs.road_test import EveryUnit
 
 _SINCE = (
-    "Since last week.", "For about a month.", "Since the frost.", "It started on holiday.",
+    "All of last week.", "For about a month.", "From the first frost on.", "It started on holiday.",
     "Once or twice a week.", "Every single day.", "My daughter noticed it first.",
     "Worse than it was in spring.", "My neighbour says it is nothing.", "Only when I am late.",
     "It did it twice on the way here.",

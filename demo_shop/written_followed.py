@@ -40,8 +40,8 @@ OWED = (
               (("05-06 09:12", "asked", "Mill asks its maker."),
                ("06-02 11:32", "refused", "Labour is never paid, says Mill."))),
     OwedStory("5-back", 0, "core", 6_000, "05-05 16:40", "The core goes back with the next van.",
-              (("06-03 09:20", "asked", "Ring Mill: its van fetched it days after the hand-over."),)),
+              (("06-03 09:20", "asked", "Ring Mill: its van fetched it."),)),
     OwedStory("14", 0, "claim", None, "07-15 12:00", "Send the used meter back to North.",
-              (("07-20 10:10", "asked", "North measures it first; ring again. What it pays is open."),)),
+              (("07-20 10:10", "asked", "North measures it; what it pays is open."),)),
     OwedStory("19", 0, "core", 4_500, "07-08 17:20", "It lies boxed under the bench; send it."),
 )  # fmt: skip

@@ -107,7 +107,8 @@ JOBS = (
     JobStory(
         "18-later", "hatch-18", "07-31 10:30", "07-31 14:15", 114_200, 114_204,
         "Pulls right on straight roads since another shop set the tracking.",
-        "steering", "Toe re-set eleven days before by another shop, paper seen; our joint has no play.",
+        "steering",
+        "Toe re-set eleven days before by another shop, paper seen; our joint has no play.",
         "Toe set again, paid.", "Tuuli", 0.8, 6_900, 3, "Straight wheel on a crowned road.", 4.0,
         happens=("high-speed",),
     ),

@@ -20,7 +20,7 @@ JOBS = (
           "Lamp bulb renewed, washers filled."),
     _seen("4-seen", "van-14", "06-30", 144_950, "Yearly look-over for the fleet; no trouble since.",
           "Looked over, washers filled."),
-    _seen("5-seen", "suv", "08-12", 18_920, "Here for the oil; no lamp at night any more.",
+    _seen("5-seen", "suv", "08-12", 38_400, "Here for the oil; no lamp at night any more.",
           "Oil and filter changed."),
     _seen("6-seen", "hatch-6", "07-01", 62_020, "Swapping the tyres for summer ones.",
           "Tyres swapped, bolts tightened and checked again."),

@@ -72,7 +72,7 @@ PROOFS = {
     ),
     "10-back": P(met=("braking",), not_met=("high-speed",)),
     "10-again": P(met=("braking", "high-speed")),
-    "13-back": P(met=("pulling", "passengers"), found="82 07 65 00", after="00 07 65 05"),
+    "13-back": P(met=("pulling", "passengers"), found="81 07 65 00", after="00 07 65 05"),
     "16-back": P(every=(7, "days"), met=("after-standing",)),
     "hatch-now": P(
         every=(40, "mi"), found="81 07 65 00", steps={"saved": "back2 09:40"},

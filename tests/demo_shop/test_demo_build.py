@@ -2,112 +2,33 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from dataclasses import dataclass
-from datetime import UTC, date, datetime
-from io import BytesIO
+from datetime import date, datetime
 from pathlib import Path
 
 import pytest
-from PIL import Image
 
-from demo_shop import darkroom
-from demo_shop.bench_camera import card_photo
 from demo_shop.build import SEED, build_demo
-from demo_shop.darkroom import PhotoOrder
-from demo_shop.darkroom import draw as drawn
 from demo_shop.demo_marker import DemoMarker, read_marker
 from demo_shop.people import DRAWER, PEOPLE, SUPPLIERS
 from demo_shop.written_jobs import JOBS
 from demo_shop.written_returns import ROOTS
 from desktop_app.part_photos.stored_marks import marks_of_photos
 from desktop_app.part_photos.stored_scales import scale_of_photo
-from desktop_app.parts_compared.pair_view import PairView, judge
+from desktop_app.parts_compared.pair_view import judge
 from desktop_app.parts_compared.part_kinds.kind_shelf import load_kinds
-from desktop_app.parts_compared.stored_pairs import drawer, pairs_of_job, read_pair
-from desktop_app.repair_jobs.job_view import JobView
-from desktop_app.repair_jobs.stored_reading import job_by_number, people_here, read_job
+from desktop_app.parts_compared.stored_pairs import drawer
+from desktop_app.repair_jobs.stored_reading import job_by_number, people_here
 from desktop_app.repair_jobs.vin import read_vin
-from desktop_app.returns_watched.returns_list import ReturnRow
 from desktop_app.returns_watched.standing import JobCourse, Sighting, stands
-from desktop_app.returns_watched.stored_facts import Facts, read_facts
-from desktop_app.returns_watched.stored_returns import read_returns, read_watch
+from desktop_app.returns_watched.stored_returns import read_watch
 from desktop_app.returns_watched.window import Window
 from desktop_app.shop_record.history import chain_problems
 from desktop_app.shop_record.house_rules import read_rules
-from desktop_app.shop_record.record import ShopRecord, open_shop
 from desktop_app.shop_record.resource_folder import resource_path
-from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
-
-NOW = datetime(2026, 11, 18, 15, 0, tzinfo=UTC)
-KEY_OF = {job.concern: job.key for job in JOBS}
-
-
-@dataclass(frozen=True)
-class Built:
-    """The built shop, opened, with what the tests ask of it again and again."""
-
-    record: ShopRecord
-    steps: list[Step]
-    facts: Facts
-    returns: tuple[ReturnRow, ...]
-    jobs: dict[str, JobView]
-    pairs: dict[str, list[PairView]]
-
-    def number(self, key: str) -> str:
-        return self.jobs[key].number
-
-    def keys_of(self, *judgements: str, in_window: bool | None = None) -> set[tuple[str, str]]:
-        """Return the written pairs of jobs with one of these judgements, by their keys."""
-        return {
-            (KEY_OF[row.concern_then], KEY_OF[row.concern_now])
-            for row in self.returns
-            if row.judgement is not None
-            and row.judgement.value in judgements
-            and row.concern_then in KEY_OF
-            and in_window in (None, row.in_window)
-        }
-
+from tests.demo_shop.built_demo import NOW, Built
 
 COMEBACKS = ("same symptom", "same system", "same part", "from our hands")
-
-
-def small_photo(order: PhotoOrder) -> bytes:
-    """A picture of the order's own in no time: what is drawn has tests of its own.
-
-    A part on a card is drawn in earnest, if small: it is measured in.
-    """
-    if order.on_card:
-        return drawn(order)
-    seed = order.seed
-    file = BytesIO()
-    Image.new("RGB", (16, 12), (seed % 256, seed // 256 % 256, seed // 65536 % 256)).save(
-        file, "JPEG", comment=str(seed).encode()
-    )
-    return file.getvalue()
-
-
-@pytest.fixture(scope="module")
-def built(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Built]:
-    folder = tmp_path_factory.mktemp("demo") / "shop"
-    with pytest.MonkeyPatch.context() as patch:
-        patch.setattr(darkroom, "draw", small_photo)
-        patch.setattr(card_photo, "LONG_SIDE", 1600)
-        steps = list(build_demo(folder, NOW, helpers=0))
-    record = open_shop(folder, lambda: NOW)
-    with record.reading() as connection:
-        facts = read_facts(connection)
-        ids = [said.id for said in facts.said.values()]
-        views = [read_job(connection, job) for job in ids]
-        jobs = {KEY_OF.get(view.concern, view.number): view for view in views}
-        pairs = {
-            key: [read_pair(connection, pair) for pair in pairs_of_job(connection, view.id)]
-            for key, view in jobs.items()
-        }
-        returns = read_returns(connection)
-    yield Built(record, steps, facts, returns, jobs, pairs)
-    record.close()
 
 
 def test_every_written_job_is_there_as_it_is_told(built: Built) -> None:
