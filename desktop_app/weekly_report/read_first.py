@@ -76,6 +76,7 @@ def _ask_on_monday(figures: WeekFigures) -> Iterator[str]:
     year = figures.year
     settled = [job for job in year.counted if job.settled]
     back = sum(job.came_back for job in settled)
+    early = sum(job.came_back for job in year.counted) - back
     unsettled = len(year.counted) - len(settled)
     if settled:
         low, high = wilson(back, len(settled))
@@ -85,6 +86,11 @@ def _ask_on_monday(figures: WeekFigures) -> Iterator[str]:
             f"The year: {back:,} of {len(settled):,} settled jobs came back. Rate {said} "
             f"{low:.1%} to {high:.1%}. {unsettled:,} more are open or wait and are not in it."
         )
+        if early:
+            yield (
+                f"{_jobs(early)} of the year came back already though their windows are still "
+                "open; they enter the rate when these are over, with their quiet neighbours."
+            )
     else:
         yield f"The year: no job is settled yet; {_jobs(unsettled)} open or waiting."
     if any(week.comebacks for week in figures.weeks):

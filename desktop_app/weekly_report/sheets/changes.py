@@ -40,7 +40,7 @@ def changes_sheet(figures: WeekFigures) -> Sheet:
             ("Look again on", "day"),
             ("State", "long words"),
             ("Cause", "words"),
-            ("Comebacks of this cause before", "count"),
+            ("Same cause before", "count"),
             ("and since", "count"),
         ),
         rows,

@@ -33,7 +33,7 @@ def owed_sheet(figures: WeekFigures) -> Sheet:
                 _WHAT[one.what.value],
                 one.since,
                 one.days_open(figures.as_of),
-                amount(one.amount_cents),
+                "not known" if one.amount_cents is None else amount(one.amount_cents),
                 one.state.value,
                 one.next_step,
             )

@@ -39,7 +39,7 @@ def _levels(figures: WeekFigures) -> Table:
 
     return group_table(
         "ProofLevels",
-        columns(("Proof", "words"), ("Caught here before it left", "count")),
+        columns(("Proof", "words"), ("Caught here", "count")),
         groups,
         cells,
         lambda name: (job for job in jobs if _level(job) == name),
@@ -94,9 +94,9 @@ def does_it_pay(groups: tuple[GroupRate, ...]) -> tuple[str, ...]:
     apart = fits.comebacks / fits.settled - none.comebacks / none.settled
     word = "fewer" if apart < 0 else "more"
     said = (
-        f"Where old and new were compared and fit, {abs(apart):.1%} {word} came back than where "
-        f"nothing was compared ({plural(fits.settled, 'settled job')} against "
-        f"{none.settled:,}); the difference lies between {low:+.1%} and {high:+.1%}."
+        f"Where old and new were compared and fit, {abs(apart) * 100:.1f} in a hundred {word} "
+        f"came back than where nothing was compared ({plural(fits.settled, 'settled job')} against "
+        f"{none.settled:,}); the difference lies between {low * 100:+.1f} and {high * 100:+.1f}."
     )
     luck = "That may be luck." if low <= 0 <= high else "Luck alone makes such a difference rarely."
     why = (

@@ -266,8 +266,9 @@ def _curve(figures: WeekFigures) -> Table:
 def _curve_rows(figures: WeekFigures, jobs: Sequence[JobDone]) -> Iterator[tuple[Cell, ...]]:
     import numpy as np
 
-    last = max(job.window_days for job in jobs) or figures.shop.window_days
-    ends = [min(job.days_gone, job.window_days or last) for job in jobs]
+    # As far as the shop's own promise reaches; a longer one of a kind would only squeeze it.
+    last = figures.shop.window_days or max(job.window_days for job in jobs)
+    ends = [min(job.days_gone, job.window_days or last, last) for job in jobs]
     stops = [
         min(end, job.waits_after) if job.waits_after is not None and job.back_after is None else end
         for end, job in zip(ends, jobs, strict=True)

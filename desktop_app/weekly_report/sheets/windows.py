@@ -62,6 +62,12 @@ def _watch(figures: WeekFigures) -> Table:
     for job in figures.on_watch:
         left, days = job.miles_left, job.days_left
         state = "came back" if job.came_back else "to be judged" if job.waits else "open"
+        if (
+            state == "open"
+            and job.expected_close is not None
+            and job.expected_close < figures.as_of
+        ):
+            state = "probably over by distance"
         rows.append(
             (
                 job.job,
