@@ -56,7 +56,7 @@ _WORDS = (
     (
         "Drawn in",
         "The rate as it is believed once the other groups are known (beta-binomial).",
-        "empirical Bayes, method as stated in DEVELOPERS.md",
+        "A. Gelman and others, Bayesian Data Analysis, 3rd ed. (2013), section 5.1",
     ),
     (
         "Stands out",
