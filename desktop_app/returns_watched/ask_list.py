@@ -1,4 +1,4 @@
-"""Whom to ask how the car does: a list for the telephone, by rules that know no hoped-for answer."""
+"""Whom to ask how the car does: a list for the telephone, whatever answer is hoped for."""
 
 from __future__ import annotations
 
@@ -15,9 +15,8 @@ from desktop_app.returns_watched.watching import WatchedJob
 ENDS_SOON = 7  # days; common practice, no source
 
 WHY_ALL = (
-    "Everyone whom the rule names is asked, in this order. Whom to ask must not depend on the "
-    "answer you hope for: leaving some out makes the shop look better or worse than it is. "
-    "No message is sent."
+    "Ask everyone here, in this order: whom you ask must not depend on the answer you hope for, or "
+    "the shop's numbers lie. This is a list only; no message is sent."
 )
 
 
@@ -60,7 +59,8 @@ class ToAsk:
     @property
     def question(self) -> str:
         """What to ask, in words that lean to no answer."""
-        about = f"“{self.job.concern}”" if self.job.concern else "what it was here for"
+        concern = self.job.concern.strip().rstrip(".")
+        about = f"“{concern}”" if concern else "what it was here for"
         return (
             f"Has it happened again since {day_in_words(self.job.left_on)}: {about}? If so, when "
             "and how often? Is anything else the matter? What does the odometer say today?"
@@ -73,9 +73,9 @@ def whom_to_ask(
     """Return the jobs on watch whose customer is to be asked, in the order of the jobs given.
 
     A fault that came now and then and was not proved under its conditions is asked about once
-    `after_days` have gone; a window that will probably end within a week, where nothing was heard.
-    Who has answered is not asked again; who was tried today comes again tomorrow. A job that came back
-    or waits for a judgement needs no asking.
+    `after_days` have gone; any job whose window will probably end within a week, where nothing was
+    heard. Who has answered is not asked again; who was tried today comes again tomorrow. A job that
+    came back or waits for a judgement needs no asking.
     """
     found = []
     for job in jobs:

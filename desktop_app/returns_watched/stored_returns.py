@@ -153,7 +153,7 @@ def read_watch(connection: Connection, today: date) -> tuple[WatchedJob, ...]:
             seen if job.handed_over_on and seen > job.handed_over_on else None,
         )
         readings = [(p.reading.on, p.place) for p in placed]
-        one = watched(job, words, readings, driven(job.vehicle), today)
+        one = watched(job, words, readings, driven(job.vehicle, job.window), today)
         if one is not None:
             found.append(one)
     return what_ends_first(found)

@@ -11,6 +11,7 @@ from sqlalchemy import Connection, select
 from desktop_app.repair_jobs.stored import Customer, Job, Visit
 from desktop_app.returns_watched.ask_list import JobBeside, ToAsk, whom_to_ask
 from desktop_app.returns_watched.kind_windows import promise_words
+from desktop_app.returns_watched.plane_path import PlanePath, plane_path
 from desktop_app.returns_watched.stored_customers_asked import read_answers
 from desktop_app.returns_watched.stored_returns import read_watch
 from desktop_app.returns_watched.stored_vehicles import each_row
@@ -20,10 +21,14 @@ from desktop_app.shop_record.house_rules import read_rules
 
 @dataclass(frozen=True, slots=True)
 class WatchPlace:
-    """The jobs on watch, what ends first at the top; whose promise each has, in the same order."""
+    """The jobs on watch, what ends first at the top; whom to ask.
+
+    In the order of the jobs, `paths` are their ways in the plane and `promises` whose window it is.
+    """
 
     jobs: tuple[WatchedJob, ...] = ()
     to_ask: tuple[ToAsk, ...] = ()
+    paths: tuple[PlanePath, ...] = ()
     promises: tuple[str, ...] = ()
 
 
@@ -35,6 +40,7 @@ def read_watch_place(connection: Connection, today: date) -> WatchPlace:
     return WatchPlace(
         jobs=jobs,
         to_ask=whom_to_ask(jobs, beside, today, after),
+        paths=tuple(plane_path(job, today) for job in jobs),
         promises=tuple(beside[job.job_id].promise for job in jobs),
     )
 

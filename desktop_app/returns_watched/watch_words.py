@@ -49,25 +49,30 @@ def state_of(job: WatchedJob) -> str:
     return "to be judged" if job.waits else "quiet"
 
 
-def span_in_words(first: date, last: date) -> str:
-    """Return the days from one to another: "3 to 20 January 2027"."""
-    if first == last:
-        return day_in_words(first)
-    ends, begins = day_in_words(last), day_in_words(first)
-    if first.year == last.year:
-        begins = begins.rsplit(" ", 1)[0]
-        if first.month == last.month:
-            begins = begins.split(" ", 1)[0]
-    return f"{begins} to {ends}"
+def short_day(day: date) -> str:
+    """Return a day with the first letters of its month, the same in every country: "3 Jan 2027"."""
+    number, month, year = day_in_words(day).split(" ")
+    return f"{number} {month[:3]} {year}"
 
 
 def ends_in_words(ends: ProbableEnd | None) -> str:
     """Return when a window probably ends, in as few words as a table has room for."""
     if ends is None:
         return "nobody can say"
-    if (ends.latest - ends.earliest).days > _FAR_OFF:
-        return f"not before {day_in_words(ends.earliest)}"
-    return span_in_words(ends.earliest, ends.latest)
+    if ends.certain:
+        return short_day(ends.on)
+    if _far_off(ends):
+        return f"not before {short_day(ends.earliest)}"
+    begins = short_day(ends.earliest)
+    if ends.earliest.year == ends.latest.year:
+        begins = begins.rsplit(" ", 1)[0]
+        if ends.earliest.month == ends.latest.month:
+            begins = begins.split(" ", 1)[0]
+    return f"{begins} to {short_day(ends.latest)}"
+
+
+def _far_off(ends: ProbableEnd) -> bool:
+    return (ends.latest - ends.earliest).days > _FAR_OFF
 
 
 def left_in_words(job: WatchedJob, unit: DistanceUnit) -> str:
@@ -83,13 +88,13 @@ def left_in_words(job: WatchedJob, unit: DistanceUnit) -> str:
 
 def in_one_breath(job: WatchedJob, unit: DistanceUnit, today: date) -> tuple[str, ...]:
     """Return the sentences that stand beneath the plane for the job that is looked at."""
-    about = ", ".join(part for part in (job.vehicle, job.concern) if part)
-    head = f"{job.job}: {about}. Its window: {window_in_words(job.window, unit)}."
+    concern = job.concern.strip().rstrip(".")
+    about = ", ".join(part for part in (job.vehicle, concern) if part)
     gone = _gone(job, unit)
     if job.use is not None and job.counts_by_distance:
         words, per_mile = ("km", KM_PER_MILE) if unit == "km" else ("miles", 1.0)
         gone = f"{gone} {use_in_words(job.use, words, per_mile)}"
-    return (head, gone, f"{_left(job, unit)}{_ends(job, today)}")
+    return (f"{job.job}: {about}.", gone, f"{_left(job, unit)}{_ends(job, today)}")
 
 
 def _gone(job: WatchedJob, unit: DistanceUnit) -> str:
@@ -119,11 +124,20 @@ def _ends(job: WatchedJob, today: date) -> str:
         if job.window.miles and not job.counts_by_distance:
             return f"{said} Time alone counts, for the odometer cannot say how far it went."
         return said
-    days = ends_in_words(ends)
-    days = days if days.startswith("not") else f"between {days.replace(' to ', ' and ', 1)}"
+    first, last = day_in_words(ends.earliest), day_in_words(ends.latest)
     if ends.latest < today:
-        return f"By its usual use it ended {days}, but nobody has read the odometer since."
-    return f"It probably ends {days}{_what_is_sure(job, ends)}."
+        return (
+            f"By its usual use it ended between {first} and {last}, but nobody has read the "
+            "odometer since."
+        )
+    if ends.earliest < today:
+        said = f"It may have ended since {first} already"
+        until = f"; else it ends by {last}"
+    else:
+        said, until = f"It probably ends between {first} and {last}", ""
+    if _far_off(ends):
+        return f"{said}{_what_is_sure(job, ends)}; nobody can say until when."
+    return f"{said}{until}{_what_is_sure(job, ends)}."
 
 
 def _what_is_sure(job: WatchedJob, ends: ProbableEnd) -> str:

@@ -113,8 +113,9 @@ class WatchSaid:
 class Driven:
     """How much a vehicle is driven.
 
-    `rate` is what its own readings say alone, in miles a day, None where they are too few; `use` is
-    the same drawn towards the shop's other cars, with its bounds.
+    `rate` is what its own readings say alone, in miles a day, None where they are too few, or where
+    time ends the window anyhow; `use` is the same drawn towards the shop's other cars, with its
+    bounds.
     """
 
     rate: float | None

@@ -193,7 +193,8 @@ def test_the_watch_says_what_is_left_of_each_window(shop: ShopRecord) -> None:
     job(shop, car, "J-2", "2026-10-31", None, 100_900, system="brakes")
     with shop.reading() as connection:
         [one] = read_watch(connection, date(2026, 11, 10))
-    # 900 miles in 30 days are 30 a day; 2,100 more take 70 days from 31 October.
+    # 900 miles in 30 days are 30 a day, drawn towards the usual 33; at 31.5 miles a day 2,100 more
+    # take 67 days from 31 October, so that the 90 days end first.
     assert one.as_json() == {
         "job": "J-1",
         "vehicle": "1.8-litre compact hatchback, TIN 01",
@@ -210,7 +211,41 @@ def test_a_fast_car_is_expected_to_use_its_miles_first(shop: ShopRecord) -> None
     job(shop, car, "J-2", "2026-10-31", None, 101_500, system="brakes")
     with shop.reading() as connection:
         [one] = read_watch(connection, date(2026, 11, 10))
-    assert (one.expected_close, one.expected_close_by) == (date(2026, 11, 30), "distance")
+    # 30 days at 50 miles a day weigh 0.36 / (0.36 + 10 / 30) = 0.519 against a usual car's 33:
+    # exp(0.519 ln 50 + 0.481 ln 33) = 41 miles a day; 1,500 more take 36 days from 31 October.
+    assert (one.expected_close, one.expected_close_by) == (date(2026, 12, 6), "distance")
+    assert one.ends is not None
+    assert one.ends.earliest < one.ends.on < one.ends.latest <= date(2026, 12, 30)
+
+
+def test_where_the_odometer_cannot_say_time_alone_is_expected(shop: ShopRecord) -> None:
+    car = vehicle(shop)
+    job(shop, car, "J-1", "2026-08-01", None, 100_000, system="brakes")
+    job(shop, car, "J-2", "2026-09-01", None, 104_000, system="brakes")
+    job(shop, car, "J-3", "2026-10-01", "2026-10-01", 108_000)
+    odometer_replaced(shop, car, "2026-10-20", None, None)
+    job(shop, car, "J-4", "2026-10-21", None, 20, system="brakes")
+    with shop.reading() as connection:
+        [one] = read_watch(connection, date(2026, 10, 22))
+    # At more than 100 miles a day the 3,000 miles would be gone by the end of October.
+    assert (one.expected_close, one.expected_close_by) == (date(2026, 12, 30), "time")
+    assert one.known is None
+
+
+def test_a_list_for_a_past_day_stays_as_it_was(shop: ShopRecord) -> None:
+    car = vehicle(shop)
+    job(shop, car, "J-1", "2026-10-01", "2026-10-01", 100_000)
+    with shop.reading() as connection:
+        then = read_watch(connection, date(2026, 10, 15))
+    job(shop, car, "J-2", "2026-10-31", None, 109_000, system="brakes")
+    for number in range(20):
+        other = vehicle(shop, plate=f"P {number}")
+        job(shop, other, f"K-{number}", "2026-09-01", "2026-10-16", 10_000)
+        job(shop, other, f"L-{number}", "2026-10-20", None, 19_000, system="brakes")
+    with shop.reading() as connection:
+        assert [one for one in read_watch(connection, date(2026, 10, 15)) if one.job == "J-1"] == [
+            *then
+        ]
 
 
 @pytest.mark.parametrize(

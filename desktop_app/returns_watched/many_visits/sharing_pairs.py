@@ -60,8 +60,9 @@ def _pairs(jobs: VisitColumns, of: Whole, group: Whole, last_day: Whole) -> Iter
     keys.sort()
     job = (keys & ((1 << bits[1]) - 1)).astype(np.int32)
     keys >>= bits[1]
-    begin, end = _reach(jobs, job, keys, first, bits[0], last_day)
-    yield from _spread(jobs, job, begin, end)
+    stretches = _reach(jobs, job, keys, first, bits[0], last_day)
+    del keys
+    yield from _spread(jobs, job, *stretches)
 
 
 def _grouped(vehicle: Whole, group: Whole, room: int) -> Keys:
@@ -79,45 +80,42 @@ def _grouped(vehicle: Whole, group: Whole, room: int) -> Keys:
 
 def _reach(
     jobs: VisitColumns, job: Whole, keys: Keys, first: int, day_bits: int, last_day: Whole
-) -> tuple[Keys, Keys]:
-    """Return for each row where its later jobs begin and end in the sorted order."""
+) -> tuple[Whole, Whole, Whole]:
+    """Return the rows that have later jobs, and where these begin and end in the sorted order."""
     import numpy as np
 
-    rows = np.arange(len(keys))
     mask = (1 << day_bits) - 1
+    meets = keys[1:] ^ keys[:-1] <= mask
     same = np.zeros(len(keys), dtype=bool)
-    meets = keys[1:] >> day_bits == keys[:-1] >> day_bits
     same[:-1] = meets
     same[1:] |= meets
     same &= jobs.handed_over[job] != NO_DAY
-    some = rows[same]
-    begin, end = some, some
-    if len(some):
-        group = keys[some] & ~np.int64(mask)
-        begin = np.searchsorted(keys, group + (jobs.handed_over[job[some]] - first), "left")
-        last = np.minimum(last_day[job[some]] - first, mask)
-        end = np.searchsorted(keys, group + last, "right")
-    spans = np.zeros((2, len(keys)), dtype=np.int64)
-    spans[0, some], spans[1, some] = begin, np.maximum(begin, end)
-    return spans[0], spans[1]
+    rows = np.flatnonzero(same).astype(np.int32)
+    group = keys[rows] & ~np.int64(mask)
+    left = np.clip(jobs.handed_over[job[rows]] - first, 0, mask)
+    begin = np.searchsorted(keys, group + left, "left").astype(np.int32)
+    last = np.clip(last_day[job[rows]] - first, 0, mask)
+    end = np.searchsorted(keys, group + last, "right").astype(np.int32)
+    some = end > begin
+    return rows[some], begin[some], end[some]
 
 
-def _spread(jobs: VisitColumns, job: Whole, begin: Keys, end: Keys) -> Iterator[PairsOf]:
+def _spread(
+    jobs: VisitColumns, job: Whole, rows: Whole, begin: Whole, end: Whole
+) -> Iterator[PairsOf]:
     """Yield each row with each of its later ones, a stretch of rows at a time."""
     import numpy as np
 
-    many = end - begin
-    rows = np.flatnonzero(many)
-    upto = np.cumsum(many[rows])
+    many = (end - begin).astype(np.int64)
+    upto = np.cumsum(many)
     start = 0
     while start < len(rows):
         before = int(upto[start - 1]) if start else 0
         stop = max(int(np.searchsorted(upto, before + _AT_ONCE, "right")), start + 1)
-        some = rows[start:stop]
-        each = many[some]
+        each = many[start:stop]
         ends = np.cumsum(each)
-        later = np.arange(int(ends[-1])) + np.repeat(begin[some] - (ends - each), each)
-        pairs = np.repeat(job[some], each), job[later]
+        later = np.arange(int(ends[-1])) + np.repeat(begin[start:stop] - (ends - each), each)
+        pairs = np.repeat(job[rows[start:stop]], each), job[later]
         apart = jobs.opened[pairs[0]] != jobs.opened[pairs[1]]
         yield pairs[0][apart], pairs[1][apart]
         start = stop

@@ -12,7 +12,7 @@ from desktop_app.returns_watched.screen.watch_rows import Index
 from desktop_app.shop_window.texts import tooltip
 
 HEADERS = ("Job", "Vehicle", "Customer", "Phone", "Why")
-WIDTHS = (80, 190, 150, 150, 300)
+WIDTHS = (72, 150, 140, 130, 100)
 
 
 class AskRows(QAbstractTableModel):

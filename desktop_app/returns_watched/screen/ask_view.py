@@ -107,7 +107,9 @@ class AskView(QWidget):
         whom = ask.beside.customer or "no name written down"
         self._whom.setText(f"{ask.job.job}: {whom}, {ask.phone}")
         self._what.setText(ask.question)
-        self._why.setText(" ".join(part for part in (ask.job.vehicle + ".", ask.tried, ask.why)))
+        self._why.setText(
+            " ".join(part for part in (f"{ask.job.vehicle}.", ask.tried, ask.why) if part)
+        )
         self._open.setText(f"Open {ask.job.job}")
         for button in self._box.findChildren(QPushButton):
             answer = button.property("answer")

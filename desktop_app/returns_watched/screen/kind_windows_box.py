@@ -47,6 +47,7 @@ class KindWindowsBox(Section):
         self._far_box = Labelled("Distance", self._far)
         self._told = plain_label("", wrap=True)
         self._keep = QPushButton("Keep this promise")
+        self._keep.setAccessibleName("Keep this promise")
         for value, words in RULES:
             self._rule.addItem(words, value)
         self.column.addWidget(plain_label(WHAT_IT_MEANS, "quiet", wrap=True))

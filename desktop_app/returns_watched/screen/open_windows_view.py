@@ -20,7 +20,7 @@ from desktop_app.repair_jobs.distance import DistanceUnit
 from desktop_app.returns_watched.screen.watch_plane import WatchPlane
 from desktop_app.returns_watched.screen.watch_rows import LEFT, STATE, VEHICLE, WIDTHS, WatchRows
 from desktop_app.returns_watched.stored_watch_place import WatchPlace
-from desktop_app.returns_watched.watch_words import STATE_SIGNS, in_one_breath
+from desktop_app.returns_watched.watch_words import STATE_SIGNS, in_one_breath, window_in_words
 from desktop_app.returns_watched.watching import WatchedJob
 from desktop_app.shop_window.texts import plain_label
 
@@ -54,7 +54,7 @@ class OpenWindowsView(QWidget):
         self._place, self._today, self._unit = place, today, unit
         jobs = place.jobs
         self._rows.show_jobs(jobs, unit)
-        self._plane.show_jobs(jobs, today, unit)
+        self._plane.show_jobs(jobs, place.paths, unit)
         again = next((i for i, j in enumerate(jobs) if marked and j.job_id == marked.job_id), 0)
         self._look_at(again if jobs else -1)
 
@@ -78,27 +78,24 @@ class OpenWindowsView(QWidget):
     def _lay_out(self) -> None:
         signs = "   ".join(f"{sign} {state}" for state, sign in STATE_SIGNS.items())
         legend = plain_label(
-            f"{signs}. Thick: where the marked job's window ends. The line runs from its last "
-            "reading as it is usually driven; the broken ones hold that with 95 %.",
+            f"{signs}. The thick line is where the marked job's window ends; the broken ones hold "
+            "its way there with 95 %.",
             "quiet",
             wrap=True,
         )
-        left = QVBoxLayout()
-        left.addWidget(self._plane, 1)
-        left.addWidget(legend)
         both = QHBoxLayout()
         both.setSpacing(12)
-        both.addLayout(left, 4)
+        both.addWidget(self._plane, 4)
         both.addWidget(self._table, 5)
         foot = QHBoxLayout()
         foot.addWidget(self._said, 1)
         foot.addWidget(self._open_button, 0, Qt.AlignmentFlag.AlignTop)
-        self._said.setMinimumHeight(self._said.fontMetrics().lineSpacing() * 3)
         self._open_button.setEnabled(False)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(8)
         column.addLayout(both, 1)
+        column.addWidget(legend)
         column.addLayout(foot)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
@@ -121,8 +118,9 @@ class OpenWindowsView(QWidget):
         self._open_button.setText("Open the job" if job is None else f"Open {job.job}")
         lines: tuple[str, ...] = ()
         if job is not None:
-            head, *more = in_one_breath(job, self._unit, self._today)
-            lines = (f"{head} {self._place.promises[at]}".rstrip(), *more)
+            head, gone, left = in_one_breath(job, self._unit, self._today)
+            window = f"{window_in_words(job.window, self._unit)}."
+            lines = (head, gone, f"{window} {self._place.promises[at]}".rstrip(), left)
         self._said.setText("\n".join(lines))
 
     @Slot(QModelIndex, QModelIndex)

@@ -64,6 +64,8 @@ class UnderWatchPage(QWidget):
         column.addWidget(self._told)
         column.addLayout(turns)
         column.addWidget(self._views, 1)
+        # Enough for the text of both views; what wraps would ask for the height of the narrowest.
+        self._views.setMinimumHeight(self.fontMetrics().lineSpacing() * 22)
         desk.changed.connect(self._hear)
 
     def came_here(self) -> None:
@@ -116,4 +118,4 @@ def _summary(jobs: int) -> str:
     if not jobs:
         return "No window is open. A job comes here when its car is handed over."
     number = "1 window is open" if jobs == 1 else f"{jobs:,} windows are open"
-    return f"{number}; an open window is not a success: nobody knows yet."
+    return f"{number}. An open window is not a success: nobody knows yet."

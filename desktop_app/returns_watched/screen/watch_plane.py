@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from datetime import date
 
 from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import (
@@ -19,14 +18,14 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from desktop_app.repair_jobs.distance import DistanceUnit
-from desktop_app.returns_watched.plane_path import PlanePath, plane_path
+from desktop_app.returns_watched.plane_path import PlanePath
 from desktop_app.returns_watched.screen.plane_frame import PlaneFrame
 from desktop_app.returns_watched.watch_words import ends_in_words, state_of
 from desktop_app.returns_watched.watching import WatchedJob
 from desktop_app.shop_window.texts import tooltip
 
 NEAR = 24  # pixels; a gloved finger's reach around a mark
-CROWD = 60  # jobs; of more, the ways ahead would hide the marks
+CROWD, THRONG = 60, 400  # jobs; of more, the ways ahead, and then all ways, would hide the marks
 
 
 class WatchPlane(QWidget):
@@ -43,25 +42,26 @@ class WatchPlane(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.setMouseTracking(True)
-        self.setAccessibleName("The watch as a plane of days and distance")
-        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
-        self.setMinimumSize(300, 260)
         self._jobs: tuple[WatchedJob, ...] = ()
         self._paths: tuple[PlanePath, ...] = ()
         self._spots: list[QPointF] = []
         self._ground: QPixmap | None = None
         self._at = -1
         self._unit: DistanceUnit = "mi"
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setMouseTracking(True)
+        self.setAccessibleName("The watch as a plane of days and distance")
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
+        self.setMinimumSize(300, 230)
 
     def sizeHint(self) -> QSize:
         return QSize(500, 500)
 
-    def show_jobs(self, jobs: Sequence[WatchedJob], today: date, unit: DistanceUnit) -> None:
-        """Show other jobs, in the order in which the arrow keys walk."""
-        self._jobs, self._unit = tuple(jobs), unit
-        self._paths = tuple(plane_path(job, today) for job in self._jobs)
+    def show_jobs(
+        self, jobs: Sequence[WatchedJob], paths: Sequence[PlanePath], unit: DistanceUnit
+    ) -> None:
+        """Show other jobs and their ways, in the order in which the arrow keys walk."""
+        self._jobs, self._paths, self._unit = tuple(jobs), tuple(paths), unit
         self._at = min(self._at, len(self._jobs) - 1)
         self._lay_anew()
 
@@ -161,8 +161,8 @@ class WatchPlane(QWidget):
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         self._frame().paint_ground(painter, self.palette())
         crowd, palette = len(self._jobs) > CROWD, self.palette()
-        for path in self._paths:
-            painter.setPen(QPen(palette.mid().color(), 1))
+        painter.setPen(QPen(palette.mid().color(), 1))
+        for path in self._paths if len(self._jobs) <= THRONG else ():
             self._paint_way(painter, path, ahead=not crowd)
         size = 3 if crowd else 5
         painter.setPen(QPen(palette.text().color(), 1 if crowd else 2))

@@ -19,7 +19,7 @@ from desktop_app.shop_window.texts import tooltip
 
 Index = QModelIndex | QPersistentModelIndex
 HEADERS = ("Job", "Vehicle", "Probably ends", "Left", "State")
-WIDTHS = (96, 150, 216, 170, 116)
+WIDTHS = (92, 150, 206, 170, 120)
 VEHICLE, LEFT, STATE = 1, 3, 4
 
 
