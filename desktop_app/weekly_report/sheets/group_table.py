@@ -17,7 +17,11 @@ RATE_COLUMNS: tuple[Column, ...] = columns(
     ("Open", "count"),
     ("Waiting", "count"),
     ("Comebacks", "count"),
-    Column("Rate", "share", '=IF([@Settled]=0,"",[@Comebacks]/[@Settled])'),
+    Column(
+        "Rate",
+        "share",
+        '=IF(OR([@Settled]=0,[@Note]="too few to tell"),"",[@Comebacks]/[@Settled])',
+    ),
     ("Low", "share"),
     ("High", "share"),
     ("Expected", "number"),
@@ -25,6 +29,7 @@ RATE_COLUMNS: tuple[Column, ...] = columns(
     ("Drawn in", "share"),
     ("Note", "words"),
 )
+TOO_FEW = "too few to tell"
 _OPEN_NOTE = (
     "Open windows are not successes: they are neither settled nor in the rate. Low to High holds "
     "the true rate 19 times of 20 (Wilson)."
@@ -51,7 +56,7 @@ def rate_cells(group: GroupRate) -> tuple[Cell, ...]:
         group.still_open,
         group.waiting,
         group.comebacks,
-        group.rate,
+        None if _note(group) == TOO_FEW else group.rate,
         group.low,
         group.high,
         None if group.expected is None else round(group.expected, 2),
@@ -63,7 +68,7 @@ def rate_cells(group: GroupRate) -> tuple[Cell, ...]:
 
 def _note(group: GroupRate) -> str:
     if group.note is not None or group.settled < FEW_JOBS:
-        return "too few to tell"
+        return TOO_FEW
     return "stands out" if group.stands_out else ""
 
 
@@ -71,7 +76,7 @@ def rate_notes(groups: Sequence[GroupRate]) -> tuple[str, ...]:
     """Return the sentences that belong beneath a table of groups."""
     if not groups:
         return ()
-    ranked = [group for group in groups if _note(group) != "too few to tell"]
+    ranked = [group for group in groups if _note(group) != TOO_FEW]
     said = [_OPEN_NOTE, _DRAWN_NOTE]
     warning = caution(len(ranked))
     if warning is not None:
@@ -79,7 +84,7 @@ def rate_notes(groups: Sequence[GroupRate]) -> tuple[str, ...]:
     if len(ranked) < len(groups):
         said.append(
             f"Groups of fewer than {FEW_JOBS} settled jobs, or whose rate nobody can tell within "
-            "20 points, have no rank: they stand last."
+            "20 points, have no rank and no rate, only its bounds: they stand last."
         )
     return tuple(said)
 
