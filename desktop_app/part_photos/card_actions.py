@@ -9,7 +9,7 @@ from desktop_app.part_photos.bench_card.card_layout import CardLayout
 from desktop_app.part_photos.bench_card.ruler_length import check_ruler
 from desktop_app.part_photos.file_actions import check_place, put_files
 from desktop_app.part_photos.mark_actions import Follow
-from desktop_app.part_photos.print_actions import print_measured
+from desktop_app.part_photos.print_actions import SaidAhead, print_measured
 from desktop_app.part_photos.sheet_card import card_pdf
 from desktop_app.part_photos.stored import PrintedCard
 from desktop_app.part_photos.stored_cards import printed_card
@@ -35,13 +35,17 @@ def note_printed_card(record: ShopRecord, layout: CardLayout) -> Done:
 
 
 def note_ruler(
-    record: ShopRecord, card_id: int, measured_mm: float | None, follow: Follow | None = None
+    record: ShopRecord,
+    card_id: int,
+    measured_mm: float | None,
+    follow: Follow | None = None,
+    ahead: SaidAhead | None = None,
 ) -> Done:
     """Write down what a calliper read on a card's ruler, in mm; None takes the figure out.
 
     Photos that rest on the card get their new scale, and their marks what they say by it; `follow`
-    is called for each of those marks within the same deed. Raises ShopTrouble where it is more
-    than 3 % off.
+    is called for each of those marks within the same deed; what `ahead` holds of them is not
+    worked out again. Raises ShopTrouble where it is more than 3 % off.
     """
     day = record.clock().date().isoformat()
 
@@ -51,13 +55,13 @@ def note_ruler(
             check_ruler(measured_mm, card.layout.check_length_mm)
         measured_on = None if measured_mm is None else day
         deed.change(PrintedCard, card_id, measured_mm=measured_mm, measured_on=measured_on)
-        print_measured(deed, card_id, follow)
+        print_measured(deed, card_id, follow, ahead)
 
     return record.do("Measure a card's ruler", work)
 
 
 def put_card_away(record: ShopRecord, card_id: int) -> Done:
-    """Put a printed card away: photos on it keep their scale, new ones aren't offered it."""
+    """Put a printed card away: the shop uses it no more, but photos may show it all the same."""
     return record.do("Put a card away", lambda deed: deed.change(PrintedCard, card_id, in_use=0))
 
 

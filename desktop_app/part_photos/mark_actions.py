@@ -12,17 +12,20 @@ from desktop_app.part_photos import stored_marks, stored_scales
 from desktop_app.part_photos.camera.card_scale import CardScale
 from desktop_app.part_photos.camera.plane_scale import PlaneScale
 from desktop_app.part_photos.camera.two_points import TwoPointScale
-from desktop_app.part_photos.mark_words import HIGHEST_MM, tool_of
-from desktop_app.part_photos.marks.mark import SIZED, Mark, Measured, Pixel
+from desktop_app.part_photos.mark_words import tool_of
+from desktop_app.part_photos.marks.mark import HIGHEST_MM, SIZED, Mark, Measured, Pixel, is_height
 from desktop_app.part_photos.marks.measure import measure
 from desktop_app.part_photos.stored import Mark as MarkRow
 from desktop_app.part_photos.stored import PhotoScale
+from desktop_app.part_photos.stored_scales import NO_SCALE
 from desktop_app.shop_record.deed import Deed, Done
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
 
 # Called within a deed with the id of each mark that says something else now.
 Follow = Callable[[Deed, int], None]
+# What a mark says by a scale.
+Read = Callable[[Mark, PlaneScale | None], Measured | None]
 
 
 def draw_mark(record: ShopRecord, photo_id: int, mark: Mark, *, height_known: bool = False) -> Done:
@@ -48,7 +51,7 @@ def draw_mark(record: ShopRecord, photo_id: int, mark: Mark, *, height_known: bo
             height_mm=mark.height_mm if height_known else None,
             height_u_mm=mark.height_u_mm if height_known else None,
             **_drawn(mark, ()),
-            **_said(_read(mark, _scale(deed, photo_id))),
+            **_said(read_mark(mark, _scale(deed, photo_id))),
         )
 
     return record.do(f"Draw a mark: {tool_of(mark.type).label.lower()}", work)
@@ -77,7 +80,7 @@ def move_mark(
         deed.change(MarkRow, mark_id, **_drawn(moved, kept.clicks if any(snapped) else ()))
         if before.type == "bare-metal":
             stored_marks.uncount_surfaces(deed, kept.photo_id)
-        _say(deed, mark_id, _read(moved, _scale(deed, kept.photo_id)), follow)
+        _say(deed, mark_id, read_mark(moved, _scale(deed, kept.photo_id)), follow)
 
     return record.do("Move a mark", work)
 
@@ -92,7 +95,7 @@ def snap_mark(
         clicks = kept.clicks or kept.mark.points_px
         moved = replace(kept.mark, points_px=snapped.points_px, snapped=snapped.snapped)
         deed.change(MarkRow, mark_id, **_drawn(moved, clicks))
-        _say(deed, mark_id, _read(moved, _scale(deed, kept.photo_id)), follow)
+        _say(deed, mark_id, read_mark(moved, _scale(deed, kept.photo_id)), follow)
 
     return record.do("Snap a mark to the edge", work)
 
@@ -133,7 +136,7 @@ def set_height(
     None and None: nobody says it, and the size holds only on the card.
     """
     for value in (height_mm, height_u_mm):
-        if value is not None and not 0 <= value <= HIGHEST_MM * (1 + 1e-6):
+        if value is not None and not is_height(value):
             raise ShopTrouble(
                 f"A height of {value:g} mm can't be.",
                 kept="The mark stays as it is.",
@@ -150,7 +153,7 @@ def set_height(
             height_said=height_mm is not None,
         )
         if now.type in SIZED:
-            _say(deed, mark_id, _read(now, _scale(deed, kept.photo_id)), follow)
+            _say(deed, mark_id, read_mark(now, _scale(deed, kept.photo_id)), follow)
 
     return record.do("Set a mark's height", work)
 
@@ -197,9 +200,14 @@ class RestsOn(NamedTuple):
 
 
 def put_card_scale(
-    deed: Deed, photo_id: int, scale: CardScale, rests: RestsOn, follow: Follow | None
+    deed: Deed,
+    photo_id: int,
+    scale: CardScale,
+    rests: RestsOn,
+    follow: Follow | None,
+    read: Read | None = None,
 ) -> None:
-    """Keep a card's scale within a deed; all marks of the photo are worked out anew."""
+    """Keep a card's scale within a deed; all marks of the photo are worked out anew by `read`."""
     fit = json.loads(scale.as_json())
     if rests.card_id is None and rests.prints:
         fit["prints"] = list(rests.prints)
@@ -210,7 +218,8 @@ def put_card_scale(
         "fit": json.dumps(fit, ensure_ascii=False),
     }
     points = {"points": None, "length_mm": None, "length_u_mm": None}
-    _keep_scale(deed, photo_id, scale, {**kept, **points}, follow)
+    _keep_scale(deed, photo_id, {**kept, **points})
+    _say_all(deed, photo_id, scale, follow, read)
 
 
 def keep_two_points(
@@ -232,42 +241,48 @@ def keep_two_points(
         "length_u_mm": length_u_mm,
         "fit": "{}",
     }
-    return record.do(
-        "Give a photo its scale by two points",
-        lambda deed: _keep_scale(deed, photo_id, scale, kept, follow),
-    )
+
+    def work(deed: Deed) -> None:
+        _keep_scale(deed, photo_id, kept)
+        _say_all(deed, photo_id, scale, follow)
+
+    return record.do("Give a photo its scale by two points", work)
 
 
 def forget_scale(record: ShopRecord, photo_id: int) -> Done:
     """Take a photo's scale out, damaged or not; its marks say no size any more.
 
-    Readings that were taken from them stay as they were read.
+    Readings that were taken from them stay as they were read. The card is looked for again only
+    where somebody asks for it.
     """
+    nothing = dict.fromkeys(("card_id", "card_scale", "points", "length_mm", "length_u_mm"))
 
     def work(deed: Deed) -> None:
-        there = stored_scales.scale_row_of_photo(deed.connection, photo_id)
-        if there is not None:
-            deed.remove(PhotoScale, there)
+        if stored_scales.scale_row_of_photo(deed.connection, photo_id) is not None:
+            _keep_scale(deed, photo_id, {"source": NO_SCALE, "fit": "{}", **nothing})
             _say_all(deed, photo_id, None, None)
 
     return record.do("Take a photo's scale out", work)
 
 
-def _keep_scale(
-    deed: Deed, photo_id: int, scale: PlaneScale, kept: dict[str, Any], follow: Follow | None
-) -> None:
+def _keep_scale(deed: Deed, photo_id: int, kept: dict[str, Any]) -> None:
     there = stored_scales.scale_row_of_photo(deed.connection, photo_id)
     if there is None:
         deed.add(PhotoScale, photo_id=photo_id, made_by=_made_by(), **kept)
     else:
         deed.change(PhotoScale, there, made_by=_made_by(), **kept)
-    _say_all(deed, photo_id, scale, follow)
 
 
-def _say_all(deed: Deed, photo_id: int, scale: PlaneScale | None, follow: Follow | None) -> None:
+def _say_all(
+    deed: Deed,
+    photo_id: int,
+    scale: PlaneScale | None,
+    follow: Follow | None,
+    read: Read | None = None,
+) -> None:
     for kept in stored_marks.marks_of_photos(deed.connection, [photo_id]):
         if kept.mark.type in SIZED:
-            _say(deed, kept.id, _read(kept.mark, scale), follow)
+            _say(deed, kept.id, (read or read_mark)(kept.mark, scale), follow)
 
 
 def _say(deed: Deed, mark_id: int, measured: Measured | None, follow: Follow | None) -> None:
@@ -281,7 +296,7 @@ def _scale(deed: Deed, photo_id: int) -> PlaneScale | None:
     return None if kept is None else kept.scale
 
 
-def _read(mark: Mark, scale: PlaneScale | None) -> Measured | None:
+def read_mark(mark: Mark, scale: PlaneScale | None) -> Measured | None:
     """Return what a mark says; None without a scale, and while its points make no such shape."""
     if scale is None or mark.type not in SIZED:
         return None

@@ -7,13 +7,12 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from desktop_app.part_photos.marks.mark import LENGTHS, Mark, MarkType
+from desktop_app.part_photos.marks.mark import HIGHEST_MM, LENGTHS, Mark, MarkType, is_height
 from desktop_app.part_photos.typed_length import MM_PER_INCH, no_length, typed_length
 
 if TYPE_CHECKING:
     from desktop_app.part_photos.camera.plane_scale import PlaneScale
 
-HIGHEST_MM = 500.0  # no part on a bench card stands higher
 MOST_POINTS = 60
 _ACCEPTED = (
     f"Accepted: millimetres like 12.5 or 12,5, or inches like 0.5 in, from 0 to {HIGHEST_MM:g} mm."
@@ -140,11 +139,17 @@ def height_words(mark: Mark, scale: PlaneScale | None) -> str:
     return "height not said: holds only on the card" if matters_unsaid(mark, scale) else ""
 
 
-def share_sentence(value: float | None, expanded_u: float | None) -> str:
+# What a surface is held against where nobody drew bare metal; stands in its method.
+NEUTRAL = "neutral grey"
+
+
+def share_sentence(value: float | None, expanded_u: float | None, method: str = "") -> str:
     """Return what the share of a surface says, and no more than that; "" without a value."""
     if value is None:
         return ""
     share = value_words(value, "%", expanded_u)
+    if NEUTRAL in method:
+        return f"{share} of this surface has another colour than grey (no bare metal was drawn)."
     return f"{share} of this surface has another colour than bare metal."
 
 
@@ -179,7 +184,7 @@ def height_mm(text: str, length_unit: str = "mm") -> float | None:
     Raises ShopTrouble, which says what is accepted.
     """
     value = typed_length(text, length_unit, _ACCEPTED)
-    if value is not None and value > HIGHEST_MM * (1 + 1e-6):  # an inch, rounded when shown
+    if value is not None and not is_height(value):
         raise no_length(text, _ACCEPTED)
     return value
 

@@ -8,13 +8,15 @@ from typing import TYPE_CHECKING
 
 from desktop_app.part_photos.marks.mark import Pixel
 from desktop_app.part_photos.stored import Overlay
-from desktop_app.part_photos.stored_marks import overlay_of
+from desktop_app.part_photos.stored_overlays import overlay_row
 from desktop_app.shop_record.deed import Deed, Done
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
 
 if TYPE_CHECKING:
     from desktop_app.part_photos.overlay.alignment import Alignment
+
+_MOST = 1e9  # what is read back; no matrix of two photos comes near it
 
 
 def keep_overlay(
@@ -31,12 +33,10 @@ def keep_overlay(
     then kept with the rest of what is to be known about it.
     """
     if not alignment.aligned or alignment.transform is None:
-        raise ShopTrouble(
-            f"These two photos can't be laid on each other: {alignment.why}",
-            kept="Nothing was changed.",
-            do="Click two common points in both.",
-        )
+        raise _cannot(alignment.why)
     transform = [[float(value) for value in line] for line in alignment.transform]
+    if not all(abs(value) <= _MOST for line in transform for value in line):  # nan is not
+        raise _cannot("Nothing tells where the one lies on the other.")
     values = {
         "transform": json.dumps(transform),
         "method": alignment.method,
@@ -48,11 +48,11 @@ def keep_overlay(
     }
 
     def work(deed: Deed) -> None:
-        there = overlay_of(deed.connection, old_id, new_id)
+        there = overlay_row(deed.connection, old_id, new_id)
         if there is None:
             deed.add(Overlay, old_photo_id=old_id, new_photo_id=new_id, on_sheet=0, **values)
         else:
-            deed.change(Overlay, there.id, **values)
+            deed.change(Overlay, there, **values)
 
     return record.do("Lay one photo on the other", work)
 
@@ -61,9 +61,33 @@ def show_on_sheet(record: ShopRecord, old_id: int, new_id: int, shown: bool) -> 
     """Let the comparison sheet show the two photos laid on each other, or not."""
 
     def work(deed: Deed) -> None:
-        there = overlay_of(deed.connection, old_id, new_id)
-        if there is None:
-            raise ShopTrouble("These photos are not laid on each other yet.")
-        deed.change(Overlay, there.id, on_sheet=int(shown))
+        deed.change(Overlay, _there(deed, old_id, new_id), on_sheet=int(shown))
 
     return record.do("Show the overlay on the sheet" if shown else "Overlay off the sheet", work)
+
+
+def forget_overlay(record: ShopRecord, old_id: int, new_id: int) -> Done:
+    """Keep no longer how the photos lie on each other, damaged or not; the sheet shows it no more.
+
+    The photos, their marks and scales stay.
+    """
+
+    def work(deed: Deed) -> None:
+        deed.remove(Overlay, _there(deed, old_id, new_id))
+
+    return record.do("Take two photos apart", work)
+
+
+def _there(deed: Deed, old_id: int, new_id: int) -> int:
+    there = overlay_row(deed.connection, old_id, new_id)
+    if there is None:
+        raise ShopTrouble("These photos are not laid on each other.", kept="Nothing was changed.")
+    return there
+
+
+def _cannot(why: str) -> ShopTrouble:
+    return ShopTrouble(
+        f"These two photos can't be laid on each other: {why}",
+        kept="Nothing was changed.",
+        do="Click two common points in both.",
+    )

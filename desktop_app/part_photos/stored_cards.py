@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import date
 
@@ -14,7 +15,7 @@ from desktop_app.part_photos.bench_card.ruler_length import is_near
 from desktop_app.part_photos.kept_json import kept_figure
 from desktop_app.part_photos.stored import PrintedCard
 from desktop_app.shop_record.kept_value import damaged, kept_day
-from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,14 +44,69 @@ class PrintedCardKept:
         return print_words(self.id, self.measured_mm, self.measured_on, length_unit)
 
 
+@dataclass(frozen=True, slots=True)
+class DamagedCard:
+    """A printed card whose row holds what nothing of ours has written: named, its print not known.
+
+    It may lie in photos all the same, so it counts as a print that nobody measured.
+    """
+
+    id: int
+    name: str
+    in_use: bool
+
+    @property
+    def print_scale(self) -> PrintScale:
+        """As of a print that nobody measured."""
+        return PrintScale()
+
+    def words(self, _length_unit: str = "mm") -> str:
+        """Return which print it is, in a few words."""
+        return f"card {self.id}, damaged in the record"
+
+
+AnyCard = PrintedCardKept | DamagedCard
+
+
 def printed_cards(
     connection: Connection, *, also_put_away: bool = False
 ) -> tuple[PrintedCardKept, ...]:
-    """Return the printed cards that are in use, the latest first; those put away too if asked."""
+    """Return the printed cards that are in use, the latest first; those put away too if asked.
+
+    Damaged ones are left out: see `cards_by_id`.
+    """
+    found = (one for one in _cards(connection) if isinstance(one, PrintedCardKept))
+    return tuple(one for one in found if one.in_use or also_put_away)
+
+
+def layouts_printed(connection: Connection) -> tuple[CardLayout, ...]:
+    """Return the layouts of all cards that the shop printed: a photo may show one put away."""
+    cards = printed_cards(connection, also_put_away=True)
+    return tuple(dict.fromkeys(card.layout for card in cards))
+
+
+def prints_of(connection: Connection, layout: CardLayout) -> tuple[AnyCard, ...]:
+    """Return all prints of a layout, the latest first: put away or damaged, a photo may show it."""
+    return tuple(one for one in _cards(connection) if _is_of(one, layout))
+
+
+def cards_by_id(connection: Connection) -> dict[int, AnyCard]:
+    """Return all printed cards by their id, the latest first: put away and damaged ones too."""
+    return {one.id: one for one in _cards(connection)}
+
+
+def _cards(connection: Connection) -> Iterator[AnyCard]:
     asked = select(PrintedCard.__table__).order_by(PrintedCard.id.desc())
-    if not also_put_away:
-        asked = asked.where(PrintedCard.in_use == 1)
-    return tuple(_card(row) for row in connection.execute(asked).mappings())
+    for row in connection.execute(asked).mappings().all():
+        try:
+            yield _card(row)
+        except ShopDamaged:
+            yield DamagedCard(row["id"], str(row["name"]), bool(row["in_use"]))
+
+
+def _is_of(card: AnyCard, layout: CardLayout) -> bool:
+    """Tell whether a print has this layout; a damaged one only tells its name."""
+    return card.name == layout.name if isinstance(card, DamagedCard) else card.layout == layout
 
 
 def printed_card(connection: Connection, card_id: int) -> PrintedCardKept:
@@ -76,6 +132,7 @@ def _card(row: RowMapping) -> PrintedCardKept:
             raise ValueError("not near its nominal length")
     except ValueError as error:
         raise damaged(row["measured_mm"], f"the ruler of bench card {row['id']}") from error
+    kept_day(row["printed_at"])
     measured_on = row["measured_on"]
     return PrintedCardKept(
         id=row["id"],

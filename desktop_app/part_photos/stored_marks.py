@@ -18,7 +18,7 @@ from desktop_app.part_photos.kept_json import (
     kept_pixel,
     kept_pixels,
 )
-from desktop_app.part_photos.marks.mark import Mark, MarkType, Pixel
+from desktop_app.part_photos.marks.mark import Mark, MarkType, Pixel, is_height
 from desktop_app.part_photos.stored import Mark as MarkRow
 from desktop_app.part_photos.stored import Overlay, PhotoScale
 from desktop_app.shop_record.deed import Deed
@@ -26,7 +26,6 @@ from desktop_app.shop_record.kept_value import damaged
 from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 
 _MOST = 1e9
-_HIGHEST_MM = 10_000.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -239,9 +238,9 @@ def _mark(row: RowMapping) -> KeptMark:
             isinstance(one, str) for one in (method, *warnings)
         ):
             raise ValueError("no words")
-        height, height_u = (
-            kept_figure(row[name], 0.0, _HIGHEST_MM) for name in ("height_mm", "height_u_mm")
-        )
+        height, height_u = (kept_figure(row[name]) for name in ("height_mm", "height_u_mm"))
+        if not all(one is None or is_height(one) for one in (height, height_u)):
+            raise ValueError("no height")
         value = kept_figure(row["value"], 0.0, _MOST)
         expanded_u = kept_figure(row["expanded_u"], 0.0, _MOST)
         if not isinstance(row["words"], str) or row["unit"] not in (None, "mm", "deg", "", "%"):

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Any
 
-from sqlalchemy import Connection, RowMapping, select
+from sqlalchemy import Connection, RowMapping, Select, select
 
 from desktop_app.part_photos.bench_card.card_layout import CardLayout
 from desktop_app.part_photos.bench_card.card_layouts import PAGES_MM, bench_card
@@ -20,7 +21,7 @@ from desktop_app.part_photos.kept_json import (
 )
 from desktop_app.part_photos.marks.mark import Pixel
 from desktop_app.part_photos.stored import PhotoScale
-from desktop_app.part_photos.stored_cards import PrintedCardKept, printed_card, printed_cards
+from desktop_app.part_photos.stored_cards import AnyCard, printed_card, prints_of
 from desktop_app.shop_record.kept_value import damaged
 from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 
@@ -45,6 +46,9 @@ class KeptScale:
     prints: tuple[int, ...] = ()
 
 
+NO_SCALE = "none"  # the source of a scale that somebody took out: it is looked for no more
+
+
 def scale_of_photo(connection: Connection, photo_id: int) -> KeptScale | None:
     """Return what gives a photo its millimetres, or None."""
     row = (
@@ -52,7 +56,7 @@ def scale_of_photo(connection: Connection, photo_id: int) -> KeptScale | None:
         .mappings()
         .first()
     )
-    return None if row is None else _scale(row)
+    return None if row is None or row["source"] == NO_SCALE else _scale(row)
 
 
 def readable_scale(
@@ -66,9 +70,20 @@ def readable_scale(
 
 
 def scale_row_of_photo(connection: Connection, photo_id: int) -> int | None:
-    """Return the id of a photo's scale, damaged or not, or None."""
+    """Return the id of a photo's scale, damaged, taken out or not, or None."""
     asked = select(PhotoScale.id).where(PhotoScale.photo_id == photo_id)
     return connection.execute(asked).scalar()
+
+
+def was_taken_out(connection: Connection, photo_id: int) -> bool:
+    """Tell whether somebody took the photo's scale out."""
+    asked = select(PhotoScale.source).where(PhotoScale.photo_id == photo_id)
+    return connection.execute(asked).scalar() == NO_SCALE
+
+
+def any_may_rest_on(connection: Connection, card_id: int) -> bool:
+    """Tell, without reading them, whether the scale of a photo may rest on this printed card."""
+    return connection.execute(_from_card(card_id).limit(1)).first() is not None
 
 
 def scales_resting_on(connection: Connection, card_id: int) -> tuple[KeptScale, ...]:
@@ -76,12 +91,8 @@ def scales_resting_on(connection: Connection, card_id: int) -> tuple[KeptScale, 
 
     Damaged ones are left out: they give nobody millimetres.
     """
-    asked = select(PhotoScale.__table__).where(
-        PhotoScale.source == "card",
-        (PhotoScale.card_id == card_id) | PhotoScale.card_id.is_(None),
-    )
     found = []
-    for row in connection.execute(asked).mappings().all():
+    for row in connection.execute(_from_card(card_id)).mappings().all():
         try:
             kept = _scale(row)
         except ShopDamaged:
@@ -89,6 +100,13 @@ def scales_resting_on(connection: Connection, card_id: int) -> tuple[KeptScale, 
         if card_id in kept.prints:
             found.append(kept)
     return tuple(found)
+
+
+def _from_card(card_id: int) -> Select[Any]:
+    return select(PhotoScale.__table__).where(
+        PhotoScale.source == "card",
+        (PhotoScale.card_id == card_id) | PhotoScale.card_id.is_(None),
+    )
 
 
 def _scale(row: RowMapping) -> KeptScale:
@@ -134,16 +152,10 @@ def card_of_scale(connection: Connection, kept: KeptScale | None) -> CardLayout 
     return next((one for one in map(bench_card, PAGES_MM) if one.name == name), None)
 
 
-def prints_to_choose(connection: Connection, kept: KeptScale | None) -> tuple[PrintedCardKept, ...]:
+def prints_to_choose(connection: Connection, kept: KeptScale | None) -> tuple[AnyCard, ...]:
     """Return the printed cards that may lie in a photo with this scale, the latest first.
 
-    They have its card's layout, and are in use or were when the photo was scaled.
+    They have its card's layout. Those put away are among them: the photo may be older than that.
     """
     layout = card_of_scale(connection, kept)
-    if kept is None or layout is None:
-        return ()
-    return tuple(
-        card
-        for card in printed_cards(connection, also_put_away=True)
-        if card.layout == layout and (card.in_use or card.id in kept.prints)
-    )
+    return () if layout is None else prints_of(connection, layout)

@@ -18,6 +18,7 @@ class MarkRead:
     """What a mark says of a part: value, expanded and standard uncertainties (`budget`) in `unit`.
 
     The unit of a count is "". `card_id` is the printed card that gave the scale, if one did.
+    `height_missing`: the size rests on a height above the card that nobody said.
     """
 
     photo_id: int
@@ -28,6 +29,7 @@ class MarkRead:
     height_mm: float = 0.0
     height_u_mm: float = 0.0
     card_id: int | None = None
+    height_missing: bool = False
 
     def typed(self) -> str:
         """Return the value as a person would type it, without a unit.
@@ -85,6 +87,12 @@ def check_fits(mark: MarkRead, dimension: Dimension) -> None:
             f"and this mark gives {_SAID.get(mark.unit, f'a value in {mark.unit}')}.",
             kept="The mark stays as it is.",
             do="Choose another mark, or another dimension.",
+        )
+    if mark.height_missing:
+        raise ShopTrouble(
+            "Nobody said how high above the card this mark lies, so its size is not sure.",
+            kept="The mark stays as it is.",
+            do="Give the mark its height first. Type 0 for what lies on the card itself.",
         )
     accepted_value(mark.value, dimension.unit)
 

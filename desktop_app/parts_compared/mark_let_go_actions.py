@@ -11,8 +11,8 @@ def let_mark_go(record: ShopRecord, pair_id: int, mark_id: int) -> Done:
     """Take out what was read of a pair from a mark; the mark stays, and its other readings do."""
 
     def work(deed: Deed) -> None:
-        for dimension, side in look.readings_from_mark(deed.connection, mark_id):
-            there = look.reading_of_mark(deed, mark_id, pair_id, dimension, side)
+        for one in look.readings_from_mark(deed.connection, mark_id):
+            there = look.reading_of_mark(deed, mark_id, pair_id, one.dimension, one.side)
             if there is not None:
                 look.remove_reading(deed, there[1])
 

@@ -20,7 +20,8 @@ def take_reading_from_mark(
     """Let a mark be a reading of a dimension on one side, with the mark's own uncertainty.
 
     A mark that is this reading already is read again. Raises a ShopTrouble where the mark says
-    nothing, says it in another unit, or lies on a photo that doesn't show this part.
+    nothing, says it in another unit, rests on a height that nobody said, or lies on a photo that
+    doesn't show this part.
     """
 
     def work(deed: Deed) -> None:
@@ -57,11 +58,12 @@ def take_reading_from_mark(
 def follow(deed: Deed, mark_id: int) -> None:
     """Let readings say what their mark says now, within the deed that moved it.
 
-    Where the mark says nothing any more, they stay as they were read.
+    Where the mark says nothing any more, or nobody says its height any more, they stay as they
+    were read, with the doubt that they had.
     """
     rows = look.photo_reading_rows(deed, mark_id)
     mark = look.mark_read(deed, mark_id) if rows else None
-    if mark is not None and mark.value is not None:
+    if mark is not None and mark.value is not None and not mark.height_missing:
         for named, reading in rows:
             _read_again(deed, mark, named, reading)
 

@@ -8,6 +8,7 @@ from io import BytesIO
 from typing import TYPE_CHECKING, Any
 
 from desktop_app.part_photos.marks.mark import Pixel
+from desktop_app.part_photos.overlay.same_laying import is_same_laying
 from desktop_app.parts_compared.sheet_facts import OverlayPrinted
 
 if TYPE_CHECKING:
@@ -17,7 +18,6 @@ if TYPE_CHECKING:
 
 LONGEST_PX = 520
 MOST_NAMED = 3  # differences told in words
-AS_KEPT_PX = 3.0  # corners that lie no further from where they were kept are the same alignment
 BLENDED = "Both photos lie over each other, half and half."
 NO_DIFFERENCE = "No difference that was compared is larger than its uncertainty."
 OUTLINES = "Framed is where the outlines differ by more than their uncertainty (95 %)."
@@ -63,7 +63,9 @@ def overlay_picture(
     both = (old.pixels, new.pixels, old.scale, new.scale)
     found = align(*both, laid.height_mm, list(laid.clicks) or None, old.card, new.card)
     moved = found.transform
-    if found.outlines is None or moved is None or _apart(kept, moved, new.pixels) > AS_KEPT_PX:
+    size = (new.pixels.width, new.pixels.height)
+    found_again = moved is not None and is_same_laying(laid.transform, moved.tolist(), size)
+    if found.outlines is None or not found_again:
         picture = blend(old.pixels, new.pixels, kept, longest=LONGEST_PX)
         return OverlayPrinted(_jpeg(picture), BLENDED)
     all_of_them = differences(found)
@@ -74,16 +76,6 @@ def overlay_picture(
     left_out = [one.words(length_unit) for one in not_compared(found)]
     caution = [found.caution()] if found.caution() else []
     return OverlayPrinted(_jpeg(picture), " ".join((*caution, OUTLINES, *said, *left_out)))
-
-
-def _apart(one: Any, other: Any, new: PhotoPixels) -> float:
-    """Return how far two transforms put the corners of the new photo from each other, in pixels."""
-    import numpy as np
-
-    x, y = new.width - 1.0, new.height - 1.0
-    corners = np.array([[0.0, x, x, 0.0], [0.0, 0.0, y, y], [1.0, 1.0, 1.0, 1.0]])
-    first, second = one @ corners, other @ corners
-    return float(np.abs(first[:2] / first[2] - second[:2] / second[2]).max())
 
 
 def _jpeg(picture: Any) -> bytes:

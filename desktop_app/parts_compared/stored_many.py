@@ -132,6 +132,9 @@ class _Seen:
             Reading.word,
             Reading.id,
         )
+        doubts = _doubts(connection, ids, only)
+        unsure = [reading for reading, doubt in doubts.items() if doubt is None]
+        asked = asked.where(Reading.id.not_in(unsure))  # nothing tells how far these may be off
         rows = connection.execute(_within(asked, Reading, ids, only))
         pair, name, side, tool, value, word, row = _in_columns(rows)
         name_places, names = _places(name)
@@ -141,7 +144,7 @@ class _Seen:
         word_places, words = _places(word[one] or "" for one in spoken.tolist())
         all_words = np.full(len(word), NO_WORD)
         all_words[spoken] = word_places
-        marks, doubts = _marks(connection, ids, only, row)
+        marks, marked = _marks(row, doubts)
         return cls(
             np.array(pair, dtype=np.int64),
             name_places,
@@ -153,7 +156,7 @@ class _Seen:
             names,
             words,
             tuple(one or None for one in tools),
-            doubts,
+            marked,
             _terms(connection, ids, only),
             _explained(connection, ids, only),
             _limits(connection, ids, only),
@@ -193,15 +196,22 @@ class _Seen:
         )
 
 
+def _doubts(
+    connection: Connection, ids: tuple[int, int], only: str | None
+) -> dict[int, PhotoDoubt | None]:
+    """Return the doubt of each reading from a mark, by the reading; None where it is unreadable."""
+    asked = select(Reading.id, PhotoReading.doubt).join(Reading)
+    found: Any = connection.execute(_within(asked, Reading, ids, only))
+    return {reading: kept_doubt(text) for reading, text in found}
+
+
 def _marks(
-    connection: Connection, ids: tuple[int, int], only: str | None, rows: Sequence[int]
+    rows: Sequence[int], doubts: Mapping[int, PhotoDoubt | None]
 ) -> tuple[Numbers, tuple[PhotoDoubt, ...]]:
     """Return the place of each reading's doubt where it came from a mark, and those doubts."""
     import numpy as np
 
-    asked = select(Reading.id, PhotoReading.doubt).join(Reading)
-    found: Any = connection.execute(_within(asked, Reading, ids, only))
-    kept = {reading: doubt for reading, text in found if (doubt := kept_doubt(text))}
+    kept = {reading: doubt for reading, doubt in doubts.items() if doubt is not None}
     places = np.full(len(rows), NO_MARK)
     at = np.flatnonzero(np.isin(rows, list(kept))) if kept else np.arange(0)
     places[at] = np.arange(len(at))

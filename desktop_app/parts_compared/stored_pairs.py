@@ -124,7 +124,8 @@ def _readings(connection: Connection, pair_id: int) -> dict[str, Any]:
         side: Side = SIDES[0] if side_text == SIDES[0] else SIDES[1]
         doubt = kept_doubt(kept)
         read = value if value is not None else word or ""
-        grouped[dimension, side, instrument, doubt is not None].append((read, doubt))
+        if kept is None or doubt is not None:  # else nothing tells how far it may be off
+            grouped[dimension, side, instrument, doubt is not None].append((read, doubt))
         typed[dimension, side].append(text)
         marks[dimension, side].append(mark)
         if mark is None or (dimension, side) not in used:

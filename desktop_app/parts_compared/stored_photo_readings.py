@@ -4,9 +4,11 @@ from __future__ import annotations
 
 import json
 import math
+from typing import NamedTuple
 
 from sqlalchemy import Connection, select
 
+from desktop_app.part_photos.marks.mark import LENGTHS
 from desktop_app.part_photos.stored import Mark, PhotoScale
 from desktop_app.parts_compared.mark_doubt import MarkRead
 from desktop_app.parts_compared.photo_doubt import PhotoDoubt, doubt_from_json
@@ -18,7 +20,7 @@ from desktop_app.shop_record.trouble import ShopTrouble
 def kept_doubt(text: str | None) -> PhotoDoubt | None:
     """Return the doubt of a reading from a mark; None for others, and where it can't be read.
 
-    Such a reading then has the usual figures of a photo, which are wider.
+    A reading whose doubt can't be read counts for nothing: no other doubt is known to cover it.
     """
     if text is None:
         return None
@@ -33,6 +35,7 @@ def mark_read(deed: Deed, mark_id: int) -> MarkRead:
     row = deed.connection.execute(
         select(
             Mark.photo_id,
+            Mark.kind,
             Mark.value,
             Mark.unit,
             Mark.expanded_u,
@@ -40,6 +43,7 @@ def mark_read(deed: Deed, mark_id: int) -> MarkRead:
             Mark.height_mm,
             Mark.height_u_mm,
             PhotoScale.card_id,
+            PhotoScale.source,
         )
         .outerjoin(PhotoScale, PhotoScale.photo_id == Mark.photo_id)
         .where(Mark.id == mark_id)
@@ -57,6 +61,7 @@ def mark_read(deed: Deed, mark_id: int) -> MarkRead:
         row.height_mm or 0.0,
         row.height_u_mm or 0.0,
         row.card_id,
+        height_missing=row.source == "card" and row.kind in LENGTHS and row.height_mm is None,
     )
 
 
@@ -70,15 +75,24 @@ def photo_reading_rows(deed: Deed, mark_id: int) -> list[tuple[int, int]]:
     return [(row.id, row.reading_id) for row in rows]
 
 
-def readings_from_mark(connection: Connection, mark_id: int) -> list[tuple[str, str]]:
-    """Return (dimension, side) of each reading that was taken from a mark."""
+class ReadingOfMark(NamedTuple):
+    """A reading that was taken from a mark; `as_before` where the mark says something else now."""
+
+    dimension: str
+    side: str
+    as_before: bool
+
+
+def readings_from_mark(connection: Connection, mark_id: int) -> list[ReadingOfMark]:
+    """Return the readings that were taken from a mark."""
     rows = connection.execute(
-        select(Reading.dimension, Reading.side)
+        select(Reading.dimension, Reading.side, Reading.value, Mark.value)
         .join(PhotoReading, PhotoReading.reading_id == Reading.id)
+        .join(Mark, Mark.id == PhotoReading.mark_id)
         .where(PhotoReading.mark_id == mark_id)
         .order_by(Reading.id)
     )
-    return [(row.dimension, row.side) for row in rows]
+    return [ReadingOfMark(dimension, side, read != says) for dimension, side, read, says in rows]
 
 
 def reading_of_mark(

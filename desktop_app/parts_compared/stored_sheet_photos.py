@@ -6,7 +6,7 @@ from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from sqlalchemy import Connection, select
+from sqlalchemy import Connection
 
 from desktop_app.part_photos.cut_out import cut_out
 from desktop_app.part_photos.kept_photo import KeptPhoto
@@ -14,13 +14,8 @@ from desktop_app.part_photos.mark_lines import mark_lines
 from desktop_app.part_photos.mark_words import matters_unsaid, share_sentence, value_words
 from desktop_app.part_photos.marks.mark import SIZED
 from desktop_app.part_photos.photo_pixels import photo_pixels
-from desktop_app.part_photos.stored import Overlay
-from desktop_app.part_photos.stored_marks import (
-    KeptMark,
-    KeptOverlay,
-    marks_of_photos,
-    overlay_of,
-)
+from desktop_app.part_photos.stored_marks import KeptMark, KeptOverlay, marks_of_photos
+from desktop_app.part_photos.stored_overlays import overlays_on_sheet
 from desktop_app.part_photos.stored_reading import photos_by_id
 from desktop_app.part_photos.stored_scales import card_of_scale, readable_scale
 from desktop_app.part_photos.thumbnail import damaged, make_thumbnail
@@ -40,7 +35,7 @@ from desktop_app.parts_compared.sheet_facts import (
 from desktop_app.parts_compared.sheet_overlay import Laid, Opened, overlay_picture
 from desktop_app.parts_compared.sheet_values import clipped
 from desktop_app.shop_record.photo_files import PhotoFiles
-from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 
 if TYPE_CHECKING:
     from desktop_app.part_photos.bench_card.card_layout import CardLayout
@@ -49,11 +44,28 @@ if TYPE_CHECKING:
 # Pixels of the longer side: at the widest a photo is printed (88 mm) that is 245 dots an inch.
 PRINTED_PIXELS = 850
 LONGEST_LABEL = 44  # characters beside a mark
+# What a mark is called on the sheet where nobody named it; a plain length needs no word.
+UNNAMED = {
+    "bare-metal": "bare metal",
+    "circle": "⌀",
+    "angle": "angle",
+    "count": "count",
+    "parallel-distance": "between two lines",
+    "point-to-line": "point to line",
+    "round-bar": "bar ⌀",
+}
+UNREADABLE_OVERLAY = (
+    "How the new photo lies on the old one is damaged in the record, and so not shown. Lay them on "
+    "each other again."
+)
 
 
 @dataclass(frozen=True, slots=True)
 class DrawnPhoto:
-    """A kept photo with what was drawn on it; `scale` is None where it has no millimetres."""
+    """A kept photo with what was drawn on it; `scale` is None where it has no millimetres.
+
+    `card` is that which gives the scale, as large as it was printed.
+    """
 
     kept: KeptPhoto
     marks: tuple[KeptMark, ...]
@@ -63,10 +75,13 @@ class DrawnPhoto:
 
 @dataclass(frozen=True, slots=True)
 class DrawnPhotos:
-    """Photos by id, and what was laid over what, by (old photo, new photo), for the sheet only."""
+    """Photos by id, and what was laid over what, by (old photo, new photo), for the sheet only.
+
+    Of an overlay that can't be read it holds why.
+    """
 
     photos: Mapping[int, DrawnPhoto]
-    overlays: Mapping[tuple[int, int], KeptOverlay]
+    overlays: Mapping[tuple[int, int], KeptOverlay | ShopDamaged]
 
 
 def drawn_photos(connection: Connection, ids: Collection[int]) -> DrawnPhotos:
@@ -76,14 +91,10 @@ def drawn_photos(connection: Connection, ids: Collection[int]) -> DrawnPhotos:
         mine = tuple(one for one in marks if one.photo_id == photo)
         scale, _ = readable_scale(connection, photo)  # a damaged one gives no millimetres
         card = card_of_scale(connection, scale)
+        if scale is not None and card is not None:
+            card = card.printed(scale.card_scale)
         photos[photo] = DrawnPhoto(kept, mine, None if scale is None else scale.scale, card)
-    asked = select(Overlay.old_photo_id, Overlay.new_photo_id).where(
-        Overlay.old_photo_id.in_(photos), Overlay.new_photo_id.in_(photos), Overlay.on_sheet == 1
-    )
-    laid = [overlay_of(connection, old, new) for old, new in connection.execute(asked).all()]
-    return DrawnPhotos(
-        photos, {(one.old_photo_id, one.new_photo_id): one for one in laid if one is not None}
-    )
+    return DrawnPhotos(photos, overlays_on_sheet(connection, photos))
 
 
 def photos_printed(
@@ -150,7 +161,7 @@ def _take(photo: DrawnPhoto) -> MarksTake | None:
 def surface_printed(mark: KeptMark) -> SurfacePrinted:
     """Return a surface's share as a sentence, with its method and what to beware of."""
     how = f"How: {mark.method}" if mark.method else ""
-    said = (share_sentence(mark.value, mark.expanded_u), how, *mark.warnings)
+    said = (share_sentence(mark.value, mark.expanded_u, mark.method or ""), how, *mark.warnings)
     return SurfacePrinted(
         clipped(mark.mark.name.strip(), LONGEST_LABEL), " ".join(part for part in said if part)
     )
@@ -170,6 +181,8 @@ def overlay_printed(
     kept = photos.overlays.get((old.photo_id, new.photo_id))
     if kept is None:
         return None
+    if isinstance(kept, ShopDamaged):
+        return OverlayPrinted(None, UNREADABLE_OVERLAY)
     laid = Laid(kept.transform, kept.height_mm, kept.clicks)
     try:
         before, after = (_opened(photos.photos[one.photo_id], files) for one in (old, new))
@@ -198,8 +211,7 @@ def mark_printed(mark: KeptMark, photo: DrawnPhoto, length_unit: str, seen: Box)
         return tuple(((x + 0.5 - left) / width, (y + 0.5 - top) / height) for x, y in points)
 
     value = value_words(mark.value, mark.unit, mark.expanded_u, length_unit)
-    unnamed = "bare metal" if mark.mark.type == "bare-metal" else ""
-    words = clipped(mark.mark.name or unnamed, LONGEST_LABEL)
+    words = clipped(mark.mark.name.strip() or UNNAMED.get(mark.mark.type, ""), LONGEST_LABEL)
     unsaid = bool(value) and matters_unsaid(mark.mark, photo.scale)
     return MarkPrinted(
         tuple(map(shares, lines.lines)),

@@ -77,7 +77,7 @@ def drawn(layout: CardLayout, view: View) -> PhotoPixels:
     values = np.where(light <= 0.0031308, light * 12.92, 1.055 * light ** (1 / 2.4) - 0.055)
     grey = np.round(values * 255).astype(np.uint8)
     focal_35 = view.focal * 43.267 / float(np.hypot(wide, high))
-    return PhotoPixels(np.repeat(grey[..., None], 3, axis=2), focal_35, "")
+    return PhotoPixels(np.repeat(grey[..., None], 3, axis=2), focal_35, as_taken=True)
 
 
 def _card_points(view: View) -> NDArray[np.float32]:

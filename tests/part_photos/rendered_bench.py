@@ -204,6 +204,7 @@ def _jpeg(grey: NDArray[np.uint8], taken: Taken) -> bytes:
     picture = Image.fromarray(np.repeat(grey[..., None], 3, axis=2))
     exif = picture.getexif()
     exif.get_ifd(0x8769)[0xA405] = round(taken.focal_35_said)
+    exif.get_ifd(0x8769)[0xA002], exif.get_ifd(0x8769)[0xA003] = picture.size
     file = io.BytesIO()
     picture.save(file, "JPEG", quality=taken.quality, exif=exif)
     return file.getvalue()

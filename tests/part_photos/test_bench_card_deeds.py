@@ -122,11 +122,12 @@ def test_a_card_that_is_gone_is_said(shop: ShopRecord) -> None:
 
 @pytest.mark.parametrize("column", ["layout", "printed_at", "measured_on"])
 def test_a_card_changed_from_outside_is_told_as_damage(shop: ShopRecord, column: str) -> None:
-    made = a_card(shop)
+    made, other = a_card(shop), a_card(shop)
     with shop.deed("change it") as deed:
         deed.change(PrintedCard, made, **{column: "scribble"})
-    with pytest.raises(ShopDamaged):
-        assert cards(shop)[0].printed_on
+    assert [card.id for card in cards(shop)] == [other]
+    with pytest.raises(ShopDamaged), shop.reading() as connection:
+        printed_card(connection, made)
 
 
 @pytest.mark.parametrize(

@@ -81,6 +81,18 @@ def test_white_paper_is_bare_and_large_enough_for_a_colour_balance(paper: str) -
     assert sum(p[2] - p[0] >= 20 and p[3] - p[1] >= 8 for p in patches) >= 4
 
 
+def test_a_print_that_came_out_smaller_has_everything_nearer_to_its_corner() -> None:
+    layout = bench_card("letter")
+    small = layout.printed(0.98)
+    assert (small.name, small.ids, small.check_length_mm) == (layout.name, layout.ids, 147.0)
+    last, drawn = (one.markers[-1].corners_mm for one in (small, layout))
+    for corner, (x, y) in zip(last, drawn, strict=True):
+        assert corner == pytest.approx((0.98 * x, 0.98 * y))
+    for patch in white_patches(layout, 0.98):
+        assert all(apart(patch, outline(marker)) >= 1.9 for marker in small.markers)
+    assert layout.printed(1.0) == layout
+
+
 def test_a_foreign_card_has_no_paper_that_is_sure_to_be_white() -> None:
     ours = bench_card("a4")
     foreign = CardLayout(ours.name, ours.dictionary, "a4", ours.markers[:4], 150.0)
@@ -199,7 +211,7 @@ def test_a_single_foreign_marker_is_welcome() -> None:
         (card(check_length_mm=-5), "check_length_mm"),
         (card(check_length_mm="150"), "check_length_mm"),
         (card(check_length_mm=True), "check_length_mm"),
-        (card(check_length_mm=float("nan")), "check_length_mm"),
+        (card(check_length_mm=float("nan")), "check_length_mm is no number"),
         (card(check_length_mm=float("inf")), "check_length_mm"),
         (card(check_length_mm=10**400), "check_length_mm"),
         (card(markers=[]), "markers"),

@@ -13,7 +13,7 @@ from desktop_app.part_photos.camera.camera_model import CornerModel, Priors, out
 from desktop_app.part_photos.camera.card_refusals import MOST_ARCH_MM, MOST_OFF_MM
 from desktop_app.part_photos.camera.card_scale import view_of
 from desktop_app.part_photos.camera.card_warnings import camera_covariance
-from desktop_app.part_photos.camera.focal_prior import lens_prior
+from desktop_app.part_photos.camera.focal_prior import LensPrior, contradicted, lens_prior
 from desktop_app.part_photos.camera.lens import project, rays_from
 from tests.part_photos.camera_pictures import Floats, View
 
@@ -174,6 +174,11 @@ def test_corners_in_one_line_are_no_card() -> None:
         fit_camera(line, line * 10 + 300, PRIORS)
 
 
+def priors_of(prior: LensPrior) -> Priors:
+    """What the fit asks for, from what is known of the lens."""
+    return Priors(prior.focal_px, prior.focal_rel_u, prior.centre_px, prior.centre_u_px)
+
+
 def cropped(seed: int, stretch: float) -> tuple[CameraFit, Floats, Floats, Floats]:
     """Fit a part of a picture off its middle, made wider, that names no lens.
 
@@ -187,12 +192,10 @@ def cropped(seed: int, stretch: float) -> tuple[CameraFit, Floats, Floats, Float
     size = np.array([2900.0, 2175.0])
     inside = ((whole > cut) & (whole < cut + size)).all(1).reshape(-1, 4).all(1)
     rows = np.repeat(inside, 4)
-    prior = lens_prior(round(size[0] * stretch), round(size[1]), None)
-    x, y = (size * wider - 1) / 2
-    priors = Priors(prior.focal_px, prior.focal_rel_u, (x, y), prior.centre_u * x * 2)
+    prior = lens_prior(round(size[0] * stretch), round(size[1]), None, as_taken=False)
     seen = (whole[rows] - cut) * wider
     seen += np.random.default_rng(seed).normal(0, 0.1, seen.shape)
-    fit = fit_camera(FLAT[rows], seen, priors, OUT[rows])
+    fit = fit_camera(FLAT[rows], seen, priors_of(prior), OUT[rows])
     known = replace(fit, covariance=np.pad(camera_covariance(fit, prior), (0, 3)))
     to_side = np.array([15.0, 0.0])
     left, right = FLAT[rows].mean(0) - to_side, FLAT[rows].mean(0) + to_side
@@ -212,9 +215,34 @@ def test_a_crop_that_names_no_lens_doubts_what_lies_above_the_card(stretch: floa
             continue  # such a photo is refused
         on_card, u_on_card = length_and_doubt(fit, low, 0.0)
         above, u_above = length_and_doubt(fit, high, 30.0)
-        assert on_card == pytest.approx(30.0, abs=0.25)
+        assert on_card == pytest.approx(30.0, abs=0.3)
         scores.append((above - 30.0) / u_above)
         doubts.append(u_above / u_on_card)
     assert len(scores) >= 6
     assert np.median(doubts) > 4
     assert max(abs(score) for score in scores) < 2.2
+
+
+@pytest.mark.parametrize("share", [1.0, 0.9, 0.75])
+def test_a_corner_cut_out_is_noticed_by_the_card_and_then_covered(share: float) -> None:
+    """Even where EXIF claims that nothing was cut; no whole picture is taken for a cut one."""
+    size = np.array(SIZE) * share
+    sure = lens_prior(round(size[0]), round(size[1]), 26.0, as_taken=True)
+    noticed, scores = [], []
+    for seed in range(10):
+        values = truth(seed)
+        cut = np.random.default_rng(seed).integers(0, 2, 2) * (np.array(SIZE) - size)
+        seen = MODEL.pixels(values) - cut
+        rows = np.repeat(((seen > 0) & (seen < size)).all(1).reshape(-1, 4).all(1), 4)
+        seen += np.random.default_rng(seed).normal(0, 0.1, seen.shape)
+        fit = fit_camera(FLAT[rows], seen[rows], priors_of(sure), OUT[rows])
+        unsure = contradicted(sure)
+        again = fit_camera(FLAT[rows], seen[rows], priors_of(unsure), OUT[rows])
+        noticed.append(sure.strained(fit.values) or again.spread_px < fit.spread_px / 2)
+        known = replace(again, covariance=np.pad(camera_covariance(again, unsure), (0, 3)))
+        middle = FLAT[rows].mean(0)
+        ends = np.array([[*(middle + [x, 0]), -40.0] for x in (-25.0, 25.0)])
+        length, doubt = length_and_doubt(known, project(values[:11], ends) - cut, 40.0)
+        scores.append((length - 50.0) / doubt)
+    assert sum(noticed) == (0 if share == 1.0 else 10)
+    assert max(abs(score) for score in scores) < 1.96

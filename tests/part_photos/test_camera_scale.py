@@ -10,6 +10,8 @@ import pytest
 from desktop_app.part_photos.bench_card.card_layout import CardLayout, CardMarker
 from desktop_app.part_photos.camera.card_scale import CardScale
 from desktop_app.part_photos.camera.find_scale import card_scale, found_card
+from desktop_app.part_photos.marks.mark import Mark
+from desktop_app.part_photos.marks.measure import measure
 from desktop_app.part_photos.photo_cannot import PhotoCannot
 from desktop_app.part_photos.photo_pixels import PhotoPixels
 from tests.part_photos.camera_pictures import View, drawn, small_card
@@ -105,6 +107,31 @@ def test_a_photo_that_names_no_lens_counts_with_a_warning() -> None:
 def test_a_zoomed_photo_is_noticed() -> None:
     picture = replace(drawn(CARD, View(tilt=33, towards=30)), focal_35_mm=60.0)
     assert any("another lens" in warning for warning in card_scale(picture, [CARD]).warnings)
+
+
+@pytest.mark.parametrize("as_taken", [False, True])
+@pytest.mark.parametrize(
+    "cut", [(0, 0, 800, 450), (0, 0, 600, 450), (80, 60, 800, 600)], ids=["16:9", "75 %", "90 %"]
+)
+def test_a_photo_that_was_cut_is_doubted_though_it_names_its_lens(
+    cut: tuple[int, int, int, int], as_taken: bool
+) -> None:
+    """Its middle isn't the lens's: what lies above the card would be wrong, and be believed."""
+    view = View(distance=210, tilt=20, towards=30, roll=7)
+    whole = drawn(CARD, view)
+    left, top, right, bottom = cut
+    rgb = np.ascontiguousarray(whole.rgb[top:bottom, left:right])
+    scale = card_scale(replace(whole, rgb=rgb, as_taken=as_taken), [CARD])
+    says = "through another lens" if as_taken else "isn't as the camera made it"
+    assert any(says in warning for warning in scale.warnings)
+    assert not any("double" in warning for warning in scale.warnings)
+    true = replace(scale, theta=view.theta())
+    for height in (0.0, 10.0, 20.0, 40.0):
+        ends = true.to_pixels(ENDS[:2], height) - (left, top)
+        found = measure(Mark("length", tuple(map(tuple, ends.tolist())), height_mm=height), scale)
+        assert found.value is not None
+        assert found.expanded_uncertainty is not None
+        assert abs(found.value - 30.0) < found.expanded_uncertainty
 
 
 def test_a_card_of_one_large_marker_serves() -> None:

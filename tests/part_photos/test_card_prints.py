@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import math
+from collections.abc import Generator
 from dataclasses import replace
 from datetime import date
 
@@ -12,6 +13,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from desktop_app.part_photos import mark_actions
 from desktop_app.part_photos.bench_card.card_layouts import bench_card
 from desktop_app.part_photos.bench_card.print_scale import (
     PrintScale,
@@ -21,14 +23,30 @@ from desktop_app.part_photos.bench_card.print_scale import (
     said_of_prints,
 )
 from desktop_app.part_photos.card_actions import note_printed_card, note_ruler, put_card_away
-from desktop_app.part_photos.mark_actions import draw_mark, keep_scale, keep_two_points
+from desktop_app.part_photos.mark_actions import (
+    draw_mark,
+    forget_scale,
+    keep_scale,
+    keep_two_points,
+)
 from desktop_app.part_photos.marks.mark import Mark
-from desktop_app.part_photos.print_actions import say_print
+from desktop_app.part_photos.print_actions import (
+    SaidAhead,
+    keep_card,
+    said_by_ruler,
+    say_print,
+)
 from desktop_app.part_photos.stored import PrintedCard
-from desktop_app.part_photos.stored_cards import printed_cards
+from desktop_app.part_photos.stored_cards import cards_by_id, printed_card, printed_cards
 from desktop_app.part_photos.stored_marks import mark_by_id
-from desktop_app.part_photos.stored_scales import KeptScale, prints_to_choose, scale_of_photo
+from desktop_app.part_photos.stored_scales import (
+    KeptScale,
+    prints_to_choose,
+    scale_of_photo,
+    was_taken_out,
+)
 from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 from tests.part_photos.marked_photos import scale_over_card
 from tests.part_photos.test_mark_surfaces import photo  # noqa: F401 (a fixture)
@@ -183,11 +201,11 @@ def test_a_ruler_that_something_else_wrote_is_told_as_damage(
 ) -> None:
     (first,) = noted(record, 1)
     record.do("x", lambda deed: deed.change(PrintedCard, first, measured_mm=ruler))
-    with (
-        record.reading() as connection,
-        pytest.raises(ShopDamaged, match=f"the ruler of bench card {first}"),
-    ):
-        printed_cards(connection)
+    with record.reading() as connection:
+        assert printed_cards(connection) == ()
+        assert cards_by_id(connection)[first].words() == f"card {first}, damaged in the record"
+        with pytest.raises(ShopDamaged, match=f"the ruler of bench card {first}"):
+            printed_card(connection, first)
 
 
 def test_a_kept_scale_says_how_large_its_card_was_taken_to_be() -> None:
@@ -206,3 +224,110 @@ def test_what_rests_on_a_mark_follows_where_a_ruler_moves_it(
     followed: list[int] = []
     note_ruler(record, card, 150.3, lambda _deed, one: followed.append(one))
     assert followed == [mark]
+
+
+def test_a_photo_may_show_a_card_that_was_put_away_so_it_is_covered_and_offered(
+    record: ShopRecord,
+    photo: int,  # noqa: F811
+) -> None:
+    away, used = noted(record, 2)
+    note_ruler(record, away, 149.0)
+    put_card_away(record, away)
+    note_ruler(record, used, 150.6)
+    keep_card(record, photo, SEEN, CARD)
+    kept = scaled(record, photo)
+    assert (kept.card_id, set(kept.prints)) == (None, {away, used})
+    assert abs(kept.card_scale - 149 / 150) < 2 * kept.scale.print_u
+    with record.reading() as connection:
+        assert [one.id for one in prints_to_choose(connection, kept)] == [used, away]
+    say_print(record, photo, away)
+    kept = scaled(record, photo)
+    assert (kept.card_id, kept.card_scale) == (away, pytest.approx(149 / 150))
+
+
+def test_a_card_found_is_kept_with_the_ruler_that_its_print_has_by_then(
+    record: ShopRecord,
+    photo: int,  # noqa: F811
+) -> None:
+    keep_card(record, photo, SEEN, CARD)
+    assert (scaled(record, photo).prints, scaled(record, photo).scale.print_u) == ((), 0.003)
+    (card,) = noted(record, 1)
+    note_ruler(record, card, 150.3)
+    keep_card(record, photo, SEEN, CARD)
+    kept = scaled(record, photo)
+    assert (kept.card_id, kept.card_scale) == (card, pytest.approx(1.002))
+    points = np.array(FLAT.points_px)
+    assert kept.scale.on_plane(points) == pytest.approx(1.002 * SEEN.on_plane(points))
+
+
+def test_one_damaged_card_stops_none_of_the_others_and_counts_as_a_print_not_measured(
+    record: ShopRecord,
+    photo: int,  # noqa: F811
+) -> None:
+    broken, sound = noted(record, 2)
+    keep_scale(record, photo, SEEN, sound)
+    record.do("x", lambda deed: deed.change(PrintedCard, broken, layout="{}"))
+    note_ruler(record, sound, 150.3)
+    assert scaled(record, photo).card_scale == pytest.approx(1.002)
+    keep_card(record, photo, SEEN, CARD)  # it may be the damaged one that lies there
+    kept = scaled(record, photo)
+    assert (kept.card_id, set(kept.prints)) == (None, {broken, sound})
+    assert kept.scale.print_u == pytest.approx(math.hypot(0.001, 0.003))
+    say_print(record, photo, sound)
+    assert scaled(record, photo).card_id == sound
+    put_card_away(record, broken)
+
+
+def ended(steps: Generator[Step, None, SaidAhead]) -> SaidAhead:
+    """Go through all steps and return what comes of them."""
+    while True:
+        try:
+            next(steps)
+        except StopIteration as end:
+            said: SaidAhead = end.value
+            return said
+
+
+def test_what_marks_say_by_a_ruler_is_worked_out_before_the_deed_that_keeps_it(
+    record: ShopRecord,
+    photo: int,  # noqa: F811
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    (card,) = noted(record, 1)
+    keep_scale(record, photo, SEEN, card)
+    flat, high = (drawn(record, photo, mark) for mark in (FLAT, HIGH))
+    note_ruler(record, card, 150.3)
+    wanted = [value(record, one) for one in (flat, high)]
+    record.undo()
+    ahead = ended(said_by_ruler(record, card, 150.3))
+    before = value(record, flat)
+    later = drawn(record, photo, replace(HIGH, height_mm=30.0))  # nobody knew of this one
+    asked: list[float] = []
+    whole = mark_actions.measure
+    with monkeypatch.context() as watched:
+        watched.setattr(
+            mark_actions,
+            "measure",
+            lambda mark, scale: (asked.append(mark.height_mm), whole(mark, scale))[1],
+        )
+        note_ruler(record, card, 150.3, ahead=ahead)
+    assert asked == [30.0]
+    assert [value(record, one) for one in (flat, high)] == wanted
+    assert value(record, flat) != before
+    assert value(record, later) > 0
+
+
+def test_a_scale_taken_out_is_remembered_as_such_and_another_can_be_given(
+    record: ShopRecord,
+    photo: int,  # noqa: F811
+) -> None:
+    keep_card(record, photo, SEEN, CARD)
+    forget_scale(record, photo)
+    with record.reading() as connection:
+        assert was_taken_out(connection, photo)
+        assert scale_of_photo(connection, photo) is None
+    keep_two_points(record, photo, ((0.0, 0.0), (50.0, 0.0)), 10.0)
+    assert scaled(record, photo).length_mm == 10.0
+    record.undo()
+    record.undo()
+    assert scaled(record, photo).scale.source == "card"

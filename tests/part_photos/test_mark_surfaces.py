@@ -10,7 +10,7 @@ import pytest
 from desktop_app.part_photos.actions import add_photos, take_in
 from desktop_app.part_photos.arrival import Arrival
 from desktop_app.part_photos.bench_card.card_file import card_json
-from desktop_app.part_photos.bench_card.card_layouts import bench_card
+from desktop_app.part_photos.bench_card.card_layouts import bench_card, white_patches
 from desktop_app.part_photos.camera.card_scale import CardScale
 from desktop_app.part_photos.card_actions import note_printed_card
 from desktop_app.part_photos.mark_actions import (
@@ -32,6 +32,7 @@ from desktop_app.part_photos.stored_marks import (
 )
 from desktop_app.part_photos.stored_scales import card_of_scale, scale_of_photo
 from desktop_app.part_photos.surface.surface_mark import share_of_surface
+from desktop_app.part_photos.surface.surface_share import NO_METAL
 from desktop_app.shop_record.record import ShopRecord
 from tests.part_photos.bench_pictures import encoded, picture
 from tests.part_photos.painted_metal import BARE, PAPER, PART, RUST, STEEL, camera_values, painted
@@ -163,7 +164,7 @@ def test_white_comes_from_the_card_in_the_photo() -> None:
     assert said.value is not None
     assert said.expanded_uncertainty is not None
     assert abs(said.value - 25.0) <= said.expanded_uncertainty
-    assert (said.unit, said.warnings) == ("%", ())
+    assert (said.unit, said.warnings) == ("%", (NO_METAL,))
     assert "balanced to a white in the photo" in said.method
     dark = np.zeros_like(pixels.rgb)
     dark[140:420, 200:640] = pixels.rgb[140:420, 200:640]
@@ -173,6 +174,18 @@ def test_white_comes_from_the_card_in_the_photo() -> None:
     assert bare.value is not None
     assert bare.value > 90  # without a white the lamp's colour is the part's
     assert any("No white" in one for one in bare.warnings)
+
+
+def test_white_is_looked_for_where_the_print_has_it() -> None:
+    scene = np.zeros((1200, 900, 3))
+    for left, top, right, bottom in white_patches(bench_card("a4"), 0.6):
+        scene[int(4 * top) : int(4 * bottom) + 2, int(4 * left) : int(4 * right) + 2] = PAPER
+    scene[400:600, 300:500] = STEEL
+    pixels = PhotoPixels(camera_values(scene))
+    outline = ((310.0, 410.0), (490.0, 410.0), (490.0, 590.0), (310.0, 590.0))
+    for times, found in ((0.6, True), (1.0, False)):
+        said = share_of_surface(pixels, outline, None, ABOVE, bench_card("a4"), times)
+        assert (said.warnings == (NO_METAL,)) == found
 
 
 def test_what_cannot_be_counted_says_why() -> None:

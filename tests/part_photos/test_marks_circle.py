@@ -8,8 +8,10 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from desktop_app.part_photos.marks.circle_fit import Circle, circle_with_slopes, fit_circle
+from desktop_app.part_photos.marks.mark import Mark
+from desktop_app.part_photos.marks.measure import measure
 from desktop_app.shop_record.trouble import ShopTrouble
-from tests.part_photos.marked_photos import ring
+from tests.part_photos.marked_photos import ring, scale_over_card
 
 # Gander, Golub, Strebel, BIT 34, 1994: points, and centre and radius of the geometric fit.
 PUBLISHED = [(1, 7), (2, 6), (5, 8), (7, 7), (9, 5), (3, 7)]
@@ -85,3 +87,20 @@ def test_the_slopes_of_three_points_are_exact() -> None:
 def test_what_makes_no_circle_is_refused(points: list[tuple[float, float]], why: str) -> None:
     with pytest.raises(ShopTrouble, match=why):
         fit_circle(points)
+
+
+def test_points_off_the_circle_widen_its_uncertainty() -> None:
+    """Four clicks round a hub of 24 mm, one of them 4 mm too far out: the truth must be inside."""
+    scale = scale_over_card()
+    flat = np.array([[130.0, 100.0], [118.0, 112.0], [106.0, 100.0], [118.0, 88.0]])
+    moved = flat + np.array([[4.0, 0.0], [0, 0], [0, 0], [0, 0]])
+    good, bad = (
+        measure(Mark("circle", tuple(map(tuple, scale.to_pixels(some, 0.0).tolist()))), scale)
+        for some in (flat, moved)
+    )
+    assert good.value == pytest.approx(24.0, abs=0.01)
+    assert good.expanded_uncertainty is not None
+    assert bad.value is not None
+    assert bad.expanded_uncertainty is not None
+    assert good.expanded_uncertainty < 1.0
+    assert abs(bad.value - 24.0) <= bad.expanded_uncertainty

@@ -35,14 +35,14 @@ def test_all_of_it_is_read() -> None:
         Mark("circle", ((0.0, 0.0), (9.0, 0.0), (9.0, 9.0))),
     )
     assert asked.snap
-    assert asked.without_height == frozenset()
+    assert all(mark.height_said for mark in asked.marks)
 
 
 def test_what_may_be_left_out_is_left_out() -> None:
     asked = read_marks(text(POINTS, LENGTH), "m")
     assert asked.scale == TwoPointScale(((0.0, 0.0), (100.0, 0.0)), 25.0, 0.05)
     assert not asked.snap
-    assert asked.without_height == {0}
+    assert not asked.marks[0].height_said
     assert read_marks(text({"card": "c.json"}), "m").scale == CardAsked("c.json", None)
 
 
@@ -65,7 +65,10 @@ REFUSED = [
     (text({"card": ""}), "scale: card is no file's name"),
     (text({"card": "c", "scale": 1}), "card, card_scale"),
     (text({"card": "c", "card_scale": 150}), "scale: card_scale is 150"),
+    (text({"card": "c", "card_scale": 0.96}), "card_scale is 0.96. Accepted: the ruler's measured"),
+    (text({"card": "c", "card_scale": 1.04}), "0.97 to 1.03"),
     (text({**POINTS, "length_mm": 0}), "scale of 0 mm"),
+    (text({**POINTS, "length_mm": 1e-320}), "a distance of 0.01 to 10000 mm"),
     (text({**POINTS, "length_mm": None}), "scale: length_mm is missing"),
     (text({**POINTS, "points_px": [[0, 0], [1, 0]]}), "too close together"),
     (text({**POINTS, "points_px": [[0, 0]]}), "scale: points_px has 1 point"),

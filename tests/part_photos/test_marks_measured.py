@@ -196,3 +196,17 @@ def test_two_points_that_give_no_scale_are_refused(
 ) -> None:
     with pytest.raises(ShopTrouble, match="scale"):
         TwoPointScale(points, length, off)
+
+
+def test_several_cameras_at_once_see_what_each_sees_alone() -> None:
+    scale = scale_over_card()
+    points = np.array([[300.0, 200.0], [2000.0, 1500.0], [3900.0, 2800.0]])
+    thetas = scale.theta + np.array([[0.0], [1e-3], [-2e-3]]) * np.sign(scale.theta)
+    heights = np.array([[0.0], [10.0], [25.0]])
+    flat = scale.on_plane(points, heights, thetas)
+    places, ways = scale.rays(points, thetas)
+    for n, theta in enumerate(thetas):
+        assert flat[n] == pytest.approx(scale.on_plane(points, float(heights[n, 0]), theta))
+        place, way = scale.rays(points, theta)
+        assert places[n] == pytest.approx(place)
+        assert ways[n] == pytest.approx(way)

@@ -10,11 +10,13 @@ import numpy as np
 import pytest
 
 from desktop_app.part_photos.bench_card.card_layouts import bench_card
+from desktop_app.part_photos.camera.lens import turned
 from desktop_app.part_photos.overlay.align import align
 from desktop_app.part_photos.overlay.alignment import Alignment
 from desktop_app.part_photos.overlay.difference import differences
 from desktop_app.part_photos.photo_pixels import PhotoPixels
 from desktop_app.shop_record.trouble import ShopTrouble
+from tests.part_photos.marked_photos import scale_over_card
 from tests.part_photos.overlay_scenes import Pinhole, Prism, disc, photo, plate, rotor
 
 OLD_EYE, NEW_EYE = Pinhole((80.0, 170.0, 330.0)), Pinhole((125.0, 95.0, 300.0), roll=0.4)
@@ -319,6 +321,23 @@ def test_a_mirrored_card_is_refused_by_its_markers(clicked: bool) -> None:
     laid = align(right, wrong, eye, None, 2.0, clicks if clicked else None)
     assert (laid.aligned, laid.transform) == (False, None)
     assert laid.why.startswith("The new photo is mirrored")
+
+
+def test_clicks_where_the_camera_is_not_known_are_refused() -> None:
+    # A wide lens whose bending is known only near the middle: pixel (30, 30) lies beyond that.
+    known = scale_over_card()
+    theta = known.theta.copy()
+    theta[0], theta[3:5] = np.log(1500.0), (-0.06, 0.0)
+    theta[5:8] = np.radians(10), 0, 0
+    theta[8:] = np.array([0, 0, 300.0]) - turned(theta[5:8]) @ [105.0, 148.0, 0]
+    wide = replace(known, theta=theta)
+    assert np.isnan(wide.on_plane(np.array([[30.0, 30.0]]), 10.0)).all()
+    old, new = (PhotoPixels(np.full((3000, 4000, 3), shade, np.uint8)) for shade in (128, 90))
+    middle = ((2000.0, 1500.0), (2000.0, 1500.0))
+    for corner in (((30.0, 30.0), (500.0, 600.0)), ((500.0, 600.0), (30.0, 30.0))):
+        laid = align(old, new, wide, wide, 10.0, [corner, middle])
+        assert (laid.aligned, laid.transform) == (False, None)
+        assert "too far from the card" in laid.why
 
 
 @pytest.mark.parametrize("shades", [(0, 255), (128, 90)])

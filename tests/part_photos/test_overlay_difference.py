@@ -85,7 +85,7 @@ def test_what_may_end_in_shade_is_not_framed_but_said(old: float, new: float) ->
     (left_out,) = not_compared(shaded)
     assert (left_out.reason, left_out.sides) == ("shade", ("right",))
     assert 0.03 < left_out.share < 0.15
-    assert "was not compared (right)" in left_out.words()
+    assert "was not compared (dotted, at the right)" in left_out.words()
 
 
 def test_a_distance_to_an_outline_that_shade_led_away_is_not_framed() -> None:
@@ -191,6 +191,25 @@ def test_a_difference_picture_shows_both_outlines_without_leaning_on_colour() ->
     assert min(solid.sum(), dashed.sum()) > 500
     assert (np.abs(pixels).sum(axis=-1) < 12).sum() > 300  # frames, words and the bar are black
     assert np.array_equal(picture.rgb, before)
+
+
+def test_what_is_not_compared_or_only_coarsely_is_drawn_dotted() -> None:
+    same = laid(plate(), plate(), 0.2)
+    old = PhotoPixels(np.full((320, 420, 3), 180, np.uint8))
+
+    def inked(aligned: Alignment) -> tuple[int, int]:
+        """How many pixels have the old outline's colour, and how many the legend's last line."""
+        drawn = np.asarray(difference_picture(old, aligned, [], (200, 0, 200), (0, 200, 200)))
+        own = (drawn == (200, 0, 200)).all(axis=-1)
+        return int(own.sum()), int((drawn[85:115, :300] == 0).all(axis=-1).sum())
+
+    whole, shaded = inked(same), inked(in_shade(same, -100.0))
+    assert shaded[0] < 0.6 * whole[0]
+    assert whole[1] == 0
+    assert shaded[1] > 50
+    coarse = inked(laid(plate(), plate(), 2.0))
+    assert coarse[0] == shaded[0]
+    assert inked(laid(plate(), plate(), 2.0, cards=False))[1] == 0
 
 
 def test_a_difference_picture_needs_outlines() -> None:

@@ -123,6 +123,8 @@ def test_the_free_field_is_what_the_layout_says_or_the_room_between_its_markers(
     assert free_field(card) == card.free_field_mm
     assert free_field(None) == (30.0, 30.0, 180.0, pytest.approx(232.4, abs=0.1))
     silent = CardLayout(card.name, card.dictionary, card.paper, card.markers, 150.0)
+    small = free_field(card.printed(0.97))  # a print 3 % too small
+    assert small == pytest.approx((29.1, 29.1, 174.6, 242.5))
     left, top, right, bottom = free_field(silent)
     assert (left, top, right, bottom) == pytest.approx((28.0, 28.0, 182.0, 252.0), abs=1.1)
     lone = CardLayout(

@@ -60,6 +60,20 @@ def test_a_screenshot_says_nothing_of_a_lens(kind: str) -> None:
     assert (pixels.focal_35_mm, pixels.camera, pixels.mirrored) == (None, "", False)
 
 
+@pytest.mark.parametrize("kind", ENDINGS)
+@pytest.mark.parametrize(
+    ("said", "as_taken"),
+    [((64, 48), True), ((48, 64), True), ((64, 60), False), ((4032, 3024), False), ((), False)],
+)
+def test_a_cut_picture_is_not_as_it_was_taken(
+    kind: str, said: tuple[int, ...], as_taken: bool
+) -> None:
+    notes = lens_notes(6, 26)
+    for tag, size in zip((0xA002, 0xA003), said, strict=False):  # Exif 2.32, 4.6.5
+        notes.get_ifd(0x8769)[tag] = size
+    assert pixels_of(encoded(picture(64, 48), kind, notes)).as_taken is as_taken
+
+
 @pytest.mark.parametrize("focal", [0, 4, 1001, 65_535])
 def test_a_focal_length_that_no_lens_has_is_not_believed(focal: int) -> None:
     assert pixels_of(encoded(picture(), "JPEG", lens_notes(1, focal))).focal_35_mm is None

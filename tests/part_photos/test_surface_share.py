@@ -14,7 +14,7 @@ from desktop_app.part_photos.photo_pixels import PhotoPixels
 from desktop_app.part_photos.surface.block_doubt import block_doubt
 from desktop_app.part_photos.surface.card_white import card_white
 from desktop_app.part_photos.surface.cie_lab import lab
-from desktop_app.part_photos.surface.surface_share import surface_share
+from desktop_app.part_photos.surface.surface_share import NO_METAL, surface_share
 from tests.part_photos.painted_metal import (
     BARE,
     PART,
@@ -60,7 +60,7 @@ def test_the_share_is_found_within_its_uncertainty(
         assert abs(found.share - photo.share) <= found.expanded_uncertainty
         assert found.share == pytest.approx(photo.share, abs=0.055)
         assert found.expanded_uncertainty < 0.08
-        assert found.warnings == ()
+        assert found.warnings == ((NO_METAL,) if bare is None else ())
 
 
 @pytest.mark.parametrize("cast", [LAMP, SHADE])
@@ -92,7 +92,25 @@ def test_glare_and_deep_shadow_are_left_out_and_counted() -> None:
     found = surface_share(PhotoPixels(spoilt), PART, WHITE, BARE)
     assert found.left_out == pytest.approx(0.4, abs=0.01)
     assert any("40% of the surface is glare" in words for words in found.warnings)
-    assert "40% left out" in found.method
+    assert "40% of them are glare or deep shadow" in found.method
+
+
+@pytest.mark.parametrize("seen_to", [420, 340, 312, 60])
+@pytest.mark.parametrize("ending", [(6, 4, 2), (255, 255, 255)])
+def test_what_cannot_be_seen_is_in_the_doubt(seen_to: int, ending: tuple[int, int, int]) -> None:
+    # Half is rust, and some of that (at last all of it) lies in shadow or glare.
+    rgb = np.full((600, 600, 3), 150, np.uint8)
+    rgb[:, 300:] = (160, 90, 40)
+    rgb[:, seen_to:] = ending
+    found = surface_share(PhotoPixels(rgb), ((0, 0), (599, 0), (599, 599), (0, 599)))
+    assert found.left_out == pytest.approx(1 - seen_to / 600, abs=0.01)
+    assert abs(found.share - 0.5) <= found.expanded_uncertainty
+    # The doubt reaches from none of the unseen to all of it, and not much further.
+    low, high = (found.share + way * found.expanded_uncertainty for way in (-1, 1))
+    at_least = max(0, seen_to - 300) / 600
+    assert low <= at_least + 0.01
+    assert high >= at_least + found.left_out - 0.01
+    assert found.expanded_uncertainty < 0.6 * found.left_out + 0.2
 
 
 def test_bare_metal_of_two_colours_is_warned_of() -> None:

@@ -6,9 +6,9 @@ import json
 from dataclasses import replace
 
 import pytest
-from sqlalchemy import Connection, func, select
+from sqlalchemy import func, select
 
-from desktop_app.part_photos.stored import Mark
+from desktop_app.part_photos.stored import Mark, PhotoScale
 from desktop_app.parts_compared import actions
 from desktop_app.parts_compared.instruments.row_tools import row_tools
 from desktop_app.parts_compared.mark_doubt import MarkRead, doubt_of_mark
@@ -16,9 +16,9 @@ from desktop_app.parts_compared.pair_view import judge
 from desktop_app.parts_compared.photo_reading_actions import follow
 from desktop_app.parts_compared.reading import Reading
 from desktop_app.parts_compared.stored import PhotoReading
-from desktop_app.parts_compared.stored import Reading as ReadingRow
 from desktop_app.parts_compared.stored_check import bench_problems
 from desktop_app.parts_compared.stored_many import verdicts_of_record
+from desktop_app.parts_compared.stored_photo_readings import readings_from_mark
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.parts_compared.photo_story import BUDGET, PhotoStory, a_photographed_rotor, known
@@ -251,18 +251,69 @@ def test_the_whole_record_is_judged_as_each_page_is(story: PhotoStory) -> None:
     assert found == {story.rotor.pair: alone.verdict}
 
 
-def test_a_doubt_that_cannot_be_read_counts_as_read_off_by_eye(story: PhotoStory) -> None:
-    story.take(WIDTH, "removed", story.mark("removed", 8.1234))
+def test_a_reading_whose_doubt_cannot_be_read_counts_for_nothing(story: PhotoStory) -> None:
+    old, _ = story.both_taken(WIDTH, 8.12, 12.64)
     with story.record.deed("Break it") as deed:
         deed.change(PhotoReading, 1, doubt="{}")
-    assert Reading("removed", WIDTH, (8.1234,), "photo") in story.pair().readings
+    pair = story.pair()
+    assert ("removed", WIDTH) not in {(one.side, one.dimension) for one in pair.readings}
+    assert typed(story) == ("8.12",)
+    judged = judge(pair, kinds()["distributor-rotor"], {})
+    width = judged.dimension(WIDTH)
+    assert width is not None
+    assert width.removed is None
     with story.record.reading() as connection:
-        assert verdicts_of_record(connection, kinds(), {})
-        assert list(bench_problems(connection)) == [
-            f"The uncertainty of the reading {last_reading(connection)} from a photo can't be read."
-        ]
+        found = verdicts_of_record(connection, kinds(), {})
+        assert found == {story.rotor.pair: judged.verdict}
+        (said,) = bench_problems(connection)
+    assert said.endswith("from a photo can't be read.")
+    story.take(WIDTH, "removed", old)  # read again from its mark, it counts
+    assert Reading("removed", WIDTH, (8.12,), "photo", (DOUBT,)) in story.pair().readings
 
 
-def last_reading(connection: Connection) -> int:
-    """The id of the newest reading."""
-    return int(connection.execute(select(func.max(ReadingRow.id))).scalar_one())
+@pytest.mark.parametrize(
+    ("changed", "two_points", "refused"),
+    [
+        ({}, False, True),
+        ({"kind": "circle"}, False, True),
+        ({"height_mm": 0.0, "height_u_mm": 0.0}, False, False),
+        ({}, True, False),
+        ({"kind": "count", "unit": "", "value": 2.0}, False, False),
+    ],
+)
+def test_on_a_card_a_length_needs_its_height_before_it_is_a_reading(
+    story: PhotoStory, changed: dict[str, object], two_points: bool, refused: bool
+) -> None:
+    if two_points:
+        with story.record.deed("Two points") as deed:
+            for scale in (1, 2):
+                deed.change(PhotoScale, scale, source="points", card_id=None)
+    name = "fixing-holes" if changed.get("kind") == "count" else WIDTH
+    facts: dict[str, object] = {"value": 8.12, "height_mm": None, "height_u_mm": None}
+    mark = story.mark("removed", **(facts | changed))
+    if refused:
+        with pytest.raises(ShopTrouble, match="how high above the card") as refusal:
+            story.take(name, "removed", mark)
+        assert "Type 0 for what lies on the card" in refusal.value.do
+    else:
+        story.take(name, "removed", mark)
+    assert from_photos(story) == (0 if refused else 1)
+
+
+def test_a_mark_whose_height_nobody_says_any_more_leaves_what_was_read(story: PhotoStory) -> None:
+    old, _ = story.both_taken(WIDTH, 8.12, 8.64)
+    before = story.pair()
+    with story.record.deed("Set a mark's height") as deed:
+        deed.change(Mark, old, value=8.44, height_mm=None, height_u_mm=None)
+        follow(deed, old)
+    assert story.pair() == before
+    with story.record.reading() as connection:
+        (left,) = readings_from_mark(connection, old)
+    assert left == (WIDTH, "removed", True)
+    with story.record.deed("Set a mark's height") as deed:
+        deed.change(Mark, old, height_mm=0.0, height_u_mm=0.0)
+        follow(deed, old)
+    with story.record.reading() as connection:
+        (left,) = readings_from_mark(connection, old)
+    assert left == (WIDTH, "removed", False)
+    assert typed(story) == ("8.44",)

@@ -11,6 +11,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from desktop_app.part_photos.bench_card.card_layouts import bench_card
+from desktop_app.part_photos.stored import Overlay, PhotoScale
 from desktop_app.parts_compared.sheet import sheet_bytes
 from desktop_app.parts_compared.sheet_facts import (
     MarkPrinted,
@@ -21,11 +23,12 @@ from desktop_app.parts_compared.sheet_labels import crosses, free_place, overlap
 from desktop_app.parts_compared.sheet_marks import labels, strokes
 from desktop_app.parts_compared.sheet_overlay import BLENDED
 from desktop_app.parts_compared.stored_sheet import read_sheet
+from desktop_app.parts_compared.stored_sheet_photos import UNREADABLE_OVERLAY, drawn_photos
 from desktop_app.shop_record.house_rules import change_rule
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.part_photos.bench_pictures import encoded, picture
-from tests.parts_compared.photo_story import a_photographed_rotor
+from tests.parts_compared.photo_story import STRAIGHT_DOWN, a_photographed_rotor
 from tests.parts_compared.sheet_story import (
     TOP,
     a_rotor,
@@ -271,6 +274,28 @@ def test_a_surface_is_no_reading_of_a_dimension(shop: ShopRecord) -> None:
     share = story.mark("removed", 12.0, kind="surface", unit="%", budget=None)
     with pytest.raises(ShopTrouble, match="no reading of a dimension"):
         story.take("tip-width", "removed", share)
+
+
+def test_a_damaged_overlay_is_named_on_the_sheet_and_stops_nothing(shop: ShopRecord) -> None:
+    story = a_photographed_rotor(shop)
+    story.lay_over(10.0)
+    with shop.deed("Damage it") as deed:
+        deed.change(Overlay, 1, transform="[[NaN]]")
+    sheet = read_sheet(shop, story.rotor.job, kinds())
+    (view,) = sheet.pairs[0].views
+    assert view.overlay == OverlayPrinted(None, UNREADABLE_OVERLAY)
+    assert "is damaged in the record, and so not shown" in words_in(sheet_bytes(sheet))
+
+
+def test_the_card_of_a_photo_is_as_large_as_it_was_printed(shop: ShopRecord) -> None:
+    story = a_photographed_rotor(shop)
+    card = bench_card("a4")
+    fit = replace(STRAIGHT_DOWN, card=card.name).as_json()
+    with shop.deed("A small print") as deed:
+        deed.change(PhotoScale, 1, card_scale=0.97, card_id=None, fit=fit)
+    with shop.reading() as connection:
+        photos = drawn_photos(connection, list(story.photos.values())).photos
+    assert photos[story.photos["removed"]].card == card.printed(0.97)
 
 
 def test_an_overlay_that_is_not_for_the_sheet_stays_off_it(shop: ShopRecord) -> None:

@@ -63,6 +63,19 @@ def test_undo_names_the_deed_and_takes_it_back(
     assert window.strip.words() == "Undone: Add Tuuli."
 
 
+def test_putting_a_notice_away_leaves_the_focus_where_it_was(
+    qtbot: QtBot, window: MainWindow
+) -> None:
+    window.go_to("House Rules")
+    days = window.page("House Rules").findChildren(LineField)[0]
+    days.setFocus()
+    window.strip.tell("Undone.")
+    away = next(b for b in window.strip.findChildren(QPushButton))
+    qtbot.mouseClick(away, Qt.MouseButton.LeftButton)
+    assert window.strip.words() == ""
+    assert days.hasFocus()
+
+
 def test_a_refusal_is_a_notice_and_steals_no_focus(qtbot: QtBot, window: MainWindow) -> None:
     field = LineField("A field", lambda _text: None)
     qtbot.addWidget(field)

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 from functools import cache, partial
 from pathlib import Path
+from typing import Any
 
 import numpy as np
 import pytest
@@ -19,6 +20,8 @@ from desktop_app.part_photos.bench_card.card_layouts import bench_card
 from desktop_app.part_photos.card_actions import note_printed_card, note_ruler
 from desktop_app.part_photos.mark_actions import draw_mark
 from desktop_app.part_photos.marks.mark import Mark
+from desktop_app.part_photos.overlay.align import align
+from desktop_app.part_photos.screen import bench_laying
 from desktop_app.part_photos.screen.bench_page import PhotoBench
 from desktop_app.part_photos.stored import Mark as MarkRow
 from desktop_app.part_photos.stored import PhotoScale
@@ -141,6 +144,22 @@ def test_the_part_is_looked_for_where_the_printed_card_has_its_field(
     assert "These can't be aligned" in words_of(bench)  # there is no part in that field
 
 
+def test_the_part_is_looked_for_on_the_card_as_large_as_it_was_printed(
+    qtbot: QtBot, desk: Desk, bench: PhotoBench, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    given: list[tuple[object, ...]] = []
+
+    def seen(*those: Any) -> Any:
+        given.append(those)
+        return align(*those)
+
+    monkeypatch.setattr(bench_laying, "align", seen)
+    desk.do(note_ruler, 1, 147.0)
+    press(qtbot, bench, "Wipe")
+    settled(qtbot, desk)
+    assert given[0][-2:] == (bench_card("a4").printed(0.98),) * 2
+
+
 def test_the_scale_is_kept_with_its_printed_card_and_found_again_after_undo(
     qtbot: QtBot, desk: Desk, bench: PhotoBench
 ) -> None:
@@ -203,7 +222,7 @@ def test_a_scale_is_taken_out_and_comes_back_with_undo(
     qtbot: QtBot, desk: Desk, bench: PhotoBench
 ) -> None:
     press(qtbot, bench, "Take the scale out, removed part")
-    assert "No scale yet." in words_of(bench)
+    assert "No scale: it was taken out. Find the card, or give two points." in words_of(bench)
     assert not named(bench, QPushButton, "Take the scale out, removed part").isEnabled()
     desk.undo()
     assert words_of(bench).count("Card seen: ") == 2

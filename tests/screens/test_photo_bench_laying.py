@@ -137,9 +137,18 @@ def test_another_scale_takes_the_sizes_away_that_rested_on_the_old_one(
     settled(qtbot, desk)
     assert not said(bench)
     assert "Lay them on each other again" in words_of(bench)
+    press(qtbot, bench, "Show on the sheet: not said")
+    settled(qtbot, desk)
+    bench.came_here()
+    assert "Where the parts differ is not shown" in words_of(bench)
+    assert "seen alone: removed part" in words_of(bench)
+    assert "hatched" not in words_of(bench)
+    desk.undo()
     desk.undo()
     settled(qtbot, desk)
     assert said(bench) == before
+    for words in ("solid line: removed part", "dashed line: replacement", "hatched: they differ"):
+        assert words in words_of(bench)
     assert "Say the height" not in words_of(bench)
     desk.undo()  # the height
     settled(qtbot, desk)
@@ -172,3 +181,41 @@ def test_the_part_fills_the_view_and_its_height_follows_the_shops_unit(
     there = kept(desk, bench)
     assert there is not None
     assert there.height_mm == pytest.approx(5.08)
+
+
+def test_a_height_that_is_half_typed_keeps_its_unit_and_nought_is_refused(
+    qtbot: QtBot, desk: Desk, bench: PhotoBench
+) -> None:
+    field = named(bench, QLineEdit, HEIGHT)
+    for typed, stays in (("12 m", "12 m"), ("12", "12 mm")):
+        field.clear()
+        qtbot.keyClicks(field, typed)
+        desk.do(change_rule, "length_unit", "inch")
+        assert field.text() == stays
+        desk.do(change_rule, "length_unit", "mm")
+    say_height(qtbot, desk, bench, "3")
+    said_before = said(bench)
+    say_height(qtbot, desk, bench, "0")
+    assert field.text() == "0"
+    bench.came_here()
+    assert "no part is 0 high" in words_of(bench)
+    there = kept(desk, bench)
+    assert there is not None
+    assert there.height_mm == 3.0
+    assert said(bench) == said_before
+    press(qtbot, bench, "Lay them on each other again")
+    settled(qtbot, desk)
+    there = kept(desk, bench)
+    assert there is not None
+    assert there.height_mm == 3.0
+
+
+def test_a_shop_of_inches_reads_how_far_the_outlines_lie_apart_in_inches(
+    qtbot: QtBot, desk: Desk, bench: PhotoBench
+) -> None:
+    assert "mm apart" in words_of(bench)
+    desk.do(change_rule, "length_unit", "inch")
+    assert "mm apart" not in words_of(bench)
+    assert "in apart" in words_of(bench)
+    field = named(bench, QLineEdit, HEIGHT)
+    assert field.fontMetrics().horizontalAdvance(field.text()) < field.width() - 12

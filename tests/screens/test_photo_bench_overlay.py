@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from functools import partial
 from pathlib import Path
 
 import numpy as np
@@ -16,8 +17,10 @@ from pytestqt.qtbot import QtBot
 from desktop_app.part_photos.screen import bench_laying
 from desktop_app.part_photos.screen.bench_overlay_stage import OverlayStage
 from desktop_app.part_photos.screen.bench_page import PhotoBench
+from desktop_app.part_photos.stored import Overlay
 from desktop_app.part_photos.stored_marks import KeptOverlay, overlay_of
-from desktop_app.shop_record.record import create_shop
+from desktop_app.shop_record.deed import Deed
+from desktop_app.shop_record.record import ShopRecord, create_shop
 from desktop_app.shop_window.desk import Desk
 from tests.part_photos.bench_pictures import encoded, job_with_no_photos, monday, noisy
 from tests.screens.bench_desk import words_of
@@ -204,6 +207,51 @@ def test_the_overlay_goes_on_the_sheet_and_off_it_by_undo(
     settled(qtbot, desk)
 
 
+def test_the_photos_are_taken_apart_and_undo_lays_them_on_each_other_again(
+    qtbot: QtBot, desk: Desk, bench: PhotoBench
+) -> None:
+    press(qtbot, bench, "Wipe")
+    settled(qtbot, desk)
+    lay_by_points(qtbot, desk, bench)
+    press(qtbot, bench, "Show on the sheet: not said")
+    press(qtbot, bench, "Take them apart")
+    assert kept_overlay(desk, bench) is None
+    assert not over(bench).is_laid()
+    assert "The photos don't lie on each other any more." in words_of(bench)
+    assert not saying(bench, "Take them apart").isEnabled()
+    assert not saying(bench, "○  Show on the sheet").isEnabled()
+    settled(qtbot, desk)
+    assert kept_overlay(desk, bench) is None  # not laid anew by itself
+    desk.undo()
+    there = kept_overlay(desk, bench)
+    assert there is not None
+    assert there.on_sheet
+    assert over(bench).is_laid()
+    settled(qtbot, desk)
+
+
+@pytest.mark.parametrize("again", [False, True])
+def test_a_damaged_overlay_is_said_and_can_be_taken_out_or_laid_anew(
+    qtbot: QtBot, desk: Desk, bench: PhotoBench, again: bool
+) -> None:
+    lay_by_points(qtbot, desk, bench)
+    told: list[object] = []
+    desk.told.connect(told.append)
+    spoil = partial(Deed.change, kept=Overlay, row_id=1, transform="[[1]]")
+    assert desk.do(ShopRecord.do, "x", spoil)
+    assert not over(bench).is_laid()
+    assert "is damaged in the record" in words_of(bench)
+    if again:
+        lay_by_points(qtbot, desk, bench)
+        assert over(bench).is_laid()
+    else:
+        press(qtbot, bench, "Take them apart")
+        assert kept_overlay(desk, bench) is None
+    assert "is damaged in the record" not in words_of(bench)
+    assert not told
+    settled(qtbot, desk)
+
+
 def test_the_panel_says_which_photo_is_the_old_one(
     qtbot: QtBot, desk: Desk, bench: PhotoBench
 ) -> None:
@@ -222,8 +270,9 @@ def test_the_panel_says_which_photo_is_the_old_one(
     assert over(bench).new_is_seen() != was
     assert f"replacement, {'hidden' if was else 'seen'} now" in words_of(bench)
     press(qtbot, bench, "Differences")
-    for words in ("solid line: removed part", "dashed line: replacement", "hatched: they differ"):
+    for words in ("seen alone: removed part", "not drawn: replacement", "No outlines were found"):
         assert words in words_of(bench)
+    assert "hatched" not in words_of(bench)
 
 
 def test_the_wipe_opens_on_the_part_and_stays_where_somebody_looks(

@@ -110,7 +110,7 @@ def test_a_surface_says_its_share_its_method_and_that_no_white_was_seen(
     assert holds(kept, SHARES[0])
     words = words_of(shown(bench))
     assert f"{kept.value:.0f} ± " in words
-    assert "% of this surface has another colour than bare metal." in words
+    assert "% of this surface has another colour than grey (no bare metal was drawn)." in words
     assert "How: counted are pixels more than 10 units" in words
     assert "⚠  No white was given" in words
     assert lines(bench)[0].startswith(f"◆  Surface: {kept.value:.0f} ± ")

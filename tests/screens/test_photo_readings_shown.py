@@ -186,6 +186,12 @@ def test_the_photo_bench_takes_readings_through_the_pair(story: PhotoStory, benc
     assert pair.taken(mark) is None
     pair.take(mark, "removed", "tip-width")
     assert pair.taken(mark) == "tip width, removed"
+    with story.record.deed("Clear the height") as deed:
+        deed.change(Mark, mark, value=8.31, height_mm=None, height_u_mm=None)
+        pair.follow(deed, mark)
+    assert pair.taken(mark) == "tip width, removed (as it was read before)"
+    story.record.undo()
+    assert pair.taken(mark) == "tip width, removed"
     assert signs(bench) == [SIGN.format(1)]
     pair.take(mark, "replacement", "tip-width")
     assert "doesn't stand for the replacement" in str(told[-1])

@@ -73,6 +73,8 @@ class _Card:
         # A whole number in JSON may have any number of digits: compare before it is made a float.
         if isinstance(value, bool) or not isinstance(value, int | float):
             self.refuse(where, "is missing or no number", "a number of millimetres")
+        if value != value:  # JSON's NaN
+            self.refuse(where, "is no number", "a number of millimetres")
         if not abs(value) <= MOST_MM:
             self.refuse(where, "is too large", f"millimetres, {MOST_MM:.0f} at most")
         return float(value)

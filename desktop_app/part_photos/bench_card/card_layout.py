@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 Corner = tuple[float, float]
 
@@ -13,6 +13,11 @@ class CardMarker:
 
     id: int
     corners_mm: tuple[Corner, Corner, Corner, Corner]
+
+    def printed(self, times: float) -> CardMarker:
+        """Return the marker as a print `times` as large has it."""
+        one, two, three, four = ((times * x, times * y) for x, y in self.corners_mm)
+        return CardMarker(self.id, (one, two, three, four))
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,3 +40,14 @@ class CardLayout:
     def ids(self) -> frozenset[int]:
         """The ids of its markers."""
         return frozenset(marker.id for marker in self.markers)
+
+    def printed(self, times: float) -> CardLayout:
+        """Return the card as a print `times` as large as drawn has it, all in mm of the print."""
+        field = self.free_field_mm
+        return replace(
+            self,
+            markers=tuple(marker.printed(times) for marker in self.markers),
+            check_length_mm=self.check_length_mm * times,
+            free_field_mm=field
+            and (times * field[0], times * field[1], times * field[2], times * field[3]),
+        )

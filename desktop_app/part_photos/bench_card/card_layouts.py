@@ -57,8 +57,10 @@ def bench_card(paper: str) -> CardLayout:
     )
 
 
-def white_patches(layout: CardLayout) -> tuple[Rect, ...]:
-    """Return where the card is sure to be bare white paper, in mm; nothing for a foreign card.
+def white_patches(layout: CardLayout, times: float = 1.0) -> tuple[Rect, ...]:
+    """Return where a print is sure to be bare white paper, in mm; nothing for a foreign card.
+
+    `layout` is the card as it was drawn; the print is `times` as large.
 
     These are the gaps of the upper row, 23 by 16 mm or more, and then those of both columns; a part
     may hide some of them. The gaps of the lowest row carry pictures and words.
@@ -70,7 +72,7 @@ def white_patches(layout: CardLayout) -> tuple[Rect, ...]:
     columns, rows = gaps(lefts), gaps(tops)
     upper = [_rect(x0, tops[0], x1, tops[0] + MARKER_MM) for x0, x1 in columns]
     beside = [_rect(x, y0, x + MARKER_MM, y1) for y0, y1 in rows for x in (lefts[0], lefts[-1])]
-    return (*upper, *beside)
+    return tuple(_rect(*(times * one for one in patch)) for patch in (*upper, *beside))
 
 
 def gaps(starts: list[float], clear: float = 2.5) -> list[tuple[float, float]]:

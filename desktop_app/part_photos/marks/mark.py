@@ -16,6 +16,12 @@ SIZED: frozenset[str] = frozenset(get_args(SizeType))  # in mm or degrees, on th
 LENGTHS: frozenset[str] = SIZED - {"angle"}  # a height stretches these, and turns no angle
 OUTLINES: frozenset[str] = frozenset({"surface", "bare-metal"})
 FROM_PICTURE: frozenset[str] = frozenset({"count", "surface"})  # said by the pixels, not the scale
+HIGHEST_MM = 500.0  # no part on a bench card stands higher
+
+
+def is_height(mm: float) -> bool:
+    """Tell whether something can lie so high above a card, mm; inches may have been rounded."""
+    return 0 <= mm <= HIGHEST_MM * (1 + 1e-6)
 
 
 @dataclass(frozen=True, slots=True)

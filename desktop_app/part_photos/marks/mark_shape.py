@@ -33,7 +33,8 @@ class MarkShape:
 
     `slopes` (2 n + 3,) tell how it changes with each coordinate of the points (n, 2) and with the
     camera's place; `points` are in mm. `off_rim_mm` is how far a circle's points scatter about
-    its rim (standard deviation); None for other marks and for three points.
+    its rim (standard deviation), `of_each_mm` the same of those that the fit relies on; both None
+    for other marks and for three points.
     """
 
     value: float
@@ -41,6 +42,7 @@ class MarkShape:
     slopes: Floats
     points: Floats
     off_rim_mm: float | None = None
+    of_each_mm: float | None = None
 
 
 def shape_of(mark: Mark, placed: Floats) -> MarkShape:
@@ -66,12 +68,15 @@ def _circle(points: Floats) -> MarkShape:
     import numpy as np
 
     circle, slopes = circle_with_slopes(points, robust=len(points) >= ENOUGH_FOR_ROBUST)
-    scatter = None
+    scatter = pull = None
     if len(points) > 3:
         off = rim_distances(points, circle)
         scatter = float(np.sqrt((off**2).sum() / (len(points) - 3)))
+        # Where the fit is robust, the few that lie far off hardly count.
+        robust = 1.4826 * float(np.median(np.abs(off)))
+        pull = robust if len(points) >= ENOUGH_FOR_ROBUST else scatter
     of_diameter = np.append(2 * slopes.ravel(), np.zeros(3))
-    return MarkShape(2 * circle.radius, "mm", of_diameter, points, scatter)
+    return MarkShape(2 * circle.radius, "mm", of_diameter, points, scatter, pull)
 
 
 def _slopes(mark: Mark, placed: Floats) -> Floats:

@@ -7,17 +7,24 @@ import math
 from dataclasses import dataclass
 from typing import Any, NoReturn, cast, get_args
 
+from desktop_app.part_photos.bench_card.ruler_length import FARTHEST, is_near
 from desktop_app.part_photos.camera.two_points import TwoPointScale
 from desktop_app.part_photos.json_document import json_document
-from desktop_app.part_photos.marks.mark import OUTLINES, Mark, MarkType, Pixel
+from desktop_app.part_photos.kept_json import MOST_PX
+from desktop_app.part_photos.marks.mark import (
+    HIGHEST_MM,
+    OUTLINES,
+    Mark,
+    MarkType,
+    Pixel,
+    is_height,
+)
 from desktop_app.part_photos.marks.mark_shape import POINTS
 from desktop_app.shop_record.trouble import ShopTrouble
 
 MOST_LETTERS = 5_000_000
 MOST_MARKS = 10_000
 MOST_POINTS = 200  # of one circle
-MOST_PX = 1_000_000.0
-HIGHEST_MM = 500.0
 SCALES = '"scale": {"card": "CARD.json"} or {"points_px": [[x, y], [x, y]], "length_mm": 25.0}'
 _TOP, _CARD = ("scale", "marks", "snap"), ("card", "card_scale")
 _TWO = ("points_px", "length_mm", "length_u_mm")
@@ -42,11 +49,6 @@ class MarksAsked:
     scale: CardAsked | TwoPointScale
     marks: tuple[Mark, ...]
     snap: bool
-
-    @property
-    def without_height(self) -> frozenset[int]:
-        """The places of the marks that say no height."""
-        return frozenset(n for n, mark in enumerate(self.marks) if not mark.height_said)
 
 
 def called(number: int, mark: Mark) -> str:
@@ -114,9 +116,10 @@ class _Marks:
         said = found.get("card_scale")
         if said is None:
             return CardAsked(card)
-        accepted = "the ruler's measured length over its nominal one, 0.5 to 2"
+        low, high = 1 - FARTHEST, 1 + FARTHEST
+        accepted = f"the ruler's measured length over its nominal one, {low:g} to {high:g}"
         scale = self._number("scale: card_scale", said, accepted)
-        if not 0.5 <= scale <= 2:
+        if not is_near(scale, 1.0):
             self.refuse("scale: card_scale", f"is {scale:g}", accepted)
         return CardAsked(card, scale)
 
@@ -147,7 +150,7 @@ class _Marks:
     def _height(self, where: str, found: object) -> float:
         accepted = f"0 to {HIGHEST_MM:g} mm"
         value = self._number(where, found, accepted)
-        if not 0 <= value <= HIGHEST_MM:
+        if not is_height(value):
             self.refuse(where, f"is {value:g}", accepted)
         return value
 

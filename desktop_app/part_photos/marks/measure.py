@@ -49,8 +49,8 @@ def measure(mark: Mark, scale: PlaneScale) -> Measured:
     placed = _placed(mark, scale, points)
     shape = shape_of(mark, placed)
     value = abs(shape.value)
-    camera, lens = _from_scale(mark, scale, shape, points, placed)
-    per_mm = _per_mm_of_height(mark, scale, shape, points)
+    by_theta, per_mm = _slopes(mark, scale, shape, points, placed)
+    camera, lens = _from_scale(scale, by_theta)
     budget = {
         "pointing": _from_pointing(mark, scale, shape, points),
         "scale": camera,
@@ -80,36 +80,39 @@ def _placed(
     mark: Mark,
     scale: PlaneScale,
     points_px: Floats,
-    height_mm: float | None = None,
+    heights_mm: Floats | None = None,
     theta: Floats | None = None,
 ) -> Floats:
-    """The mark's points on its plane, then the camera over that plane: one row, 2 n + 3 values.
+    """The mark's points on its plane, then the camera over that plane: 2 n + 3 values.
 
-    Only a round bar asks where the camera stands; for other marks these three are nought.
+    Only a round bar asks where the camera stands; for other marks these three are nought. With
+    theta (m, k) and heights (m, 1) there are m rows, one for each camera and height.
     """
     import numpy as np
 
-    height = mark.height_mm if height_mm is None else height_mm
+    height = np.array([float(mark.height_mm)]) if heights_mm is None else heights_mm
     if mark.type == "round-bar":
         place, ways = scale.rays(points_px, theta)
-        falls = np.where(ways[:, 2:] < 0, ways[:, 2:], np.nan)
-        flat = place[:2] + (height - place[2]) / falls * ways[:, :2]
-        camera = place - np.array([0.0, 0.0, height])
+        falls = np.where(ways[..., 2:] < 0, ways[..., 2:], np.nan)
+        steps = (height - place[..., 2:])[..., None] / falls
+        flat = place[..., None, :2] + steps * ways[..., :2]
+        camera = place - height * np.array([0.0, 0.0, 1.0])
     else:
-        flat, camera = scale.on_plane(points_px, height, theta), np.zeros(3)
-    placed = np.append(flat.ravel(), camera)
-    if not np.isfinite(placed).all() or camera[2] < 0:
+        flat = scale.on_plane(points_px, height, theta)
+        camera = np.zeros((*flat.shape[:-2], 3))
+    placed = np.concatenate([flat.reshape(*flat.shape[:-2], -1), camera], -1)
+    if not np.isfinite(placed).all() or (camera[..., 2] < 0).any():
         name = mark.name or mark.type
         raise PhotoCannot(
-            f"“{name}” can't lie {height:g} mm above the card where it is marked: the camera would "
-            "have to look from below.",
+            f"“{name}” can't lie {mark.height_mm:g} mm above the card where it is marked: the "
+            "camera would have to look from below.",
             do="Check its height and its points.",
         )
     return placed
 
 
 def _from_pointing(mark: Mark, scale: PlaneScale, shape: MarkShape, points: Floats) -> float:
-    """Each point may be off along x and along y, on its own."""
+    """Each point may be off along x and along y, on its own; a circle's as far as they scatter."""
     import numpy as np
 
     if scale.source == "points":
@@ -123,12 +126,37 @@ def _from_pointing(mark: Mark, scale: PlaneScale, shape: MarkShape, points: Floa
     of_points = (slopes * per_px).sum(-1)  # (n, 2): by x and by y of each pixel
     found = mark.snapped or (False,) * len(points)
     u_px = np.where(np.array(found), SNAPPED_U_PX, CLICK_U_PX)
-    return float(np.sqrt(((of_points * u_px[:, None]) ** 2).sum()))
+    pointed = float(np.sqrt(((of_points * u_px[:, None]) ** 2).sum()))
+    if shape.of_each_mm is None:
+        return pointed
+    # Points that lie off the circle by more than pointing explains say how well they are known.
+    return max(pointed, shape.of_each_mm * float(np.linalg.norm(shape.slopes[:-3])))
 
 
-def _from_scale(
+def _slopes(
     mark: Mark, scale: PlaneScale, shape: MarkShape, points: Floats, placed: Floats
-) -> tuple[float, float]:
+) -> tuple[Floats, float]:
+    """How the size changes with each of the scale's fitted values (k,), and with 1 mm of height.
+
+    All steps are placed at once: a shop's marks are worked out anew by the hundred.
+    """
+    import numpy as np
+
+    theta = scale.theta
+    # A thousandth of a standard deviation is small, and never lost in rounding.
+    usual = 1e-3 * np.sqrt(np.diag(scale.covariance))
+    steps = np.maximum(usual, 1e-9 * np.maximum(1.0, np.abs(theta)))
+    k = len(theta)
+    thetas = np.vstack([theta + np.diag(steps), theta, theta])
+    heights = np.full((k + 2, 1), float(mark.height_mm))
+    heights[k:, 0] += _STEP_MM, -_STEP_MM
+    moved = _placed(mark, scale, points, heights, thetas)
+    by_theta = (moved[:k] - placed) @ shape.slopes / steps
+    per_mm = abs(float(shape.slopes @ (moved[k] - moved[k + 1]))) / (2 * _STEP_MM)
+    return by_theta, per_mm
+
+
+def _from_scale(scale: PlaneScale, slopes: Floats) -> tuple[float, float]:
     """The camera's fitted values, with what they have in common; then the lens's own part.
 
     The lens has what would be gone if its bending were known: the variance less what stays of it
@@ -136,14 +164,7 @@ def _from_scale(
     """
     import numpy as np
 
-    theta, spread = scale.theta, scale.covariance
-    # A thousandth of a standard deviation is small, and never lost in rounding.
-    steps = np.maximum(1e-3 * np.sqrt(np.diag(spread)), 1e-9 * np.maximum(1.0, np.abs(theta)))
-    slopes = np.zeros(len(theta))
-    for k, step in enumerate(steps):
-        moved = theta.copy()
-        moved[k] += step
-        slopes[k] = shape.slopes @ (_placed(mark, scale, points, theta=moved) - placed) / step
+    spread = scale.covariance
     whole = max(float(slopes @ spread @ slopes), 0.0)
     if scale.source == "points":
         return math.sqrt(whole), 0.0
@@ -151,11 +172,3 @@ def _from_scale(
     known = spread - shared @ np.linalg.pinv(spread[LENS, LENS]) @ shared.T
     rest = min(max(float(slopes @ known @ slopes), 0.0), whole)
     return math.sqrt(rest), math.sqrt(whole - rest)
-
-
-def _per_mm_of_height(mark: Mark, scale: PlaneScale, shape: MarkShape, points: Floats) -> float:
-    """By how much the size changes where the feature lies 1 mm higher."""
-    above, below = (
-        _placed(mark, scale, points, mark.height_mm + step) for step in (_STEP_MM, -_STEP_MM)
-    )
-    return abs(float(shape.slopes @ (above - below))) / (2 * _STEP_MM)

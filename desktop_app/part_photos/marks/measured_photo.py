@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from desktop_app.part_photos.bench_card.card_layout import CardLayout
@@ -29,9 +29,15 @@ class MeasuredPhoto:
 
 
 def measured_photo(
-    asked: MarksAsked, pixels: PhotoPixels, layout: CardLayout | None, file: str
+    asked: MarksAsked,
+    pixels: PhotoPixels,
+    layout: CardLayout | None,
+    file: str,
+    done: Callable[[int, int], None] = lambda _so_far, _of: None,
 ) -> MeasuredPhoto:
     """Measure all marks of a photo; `layout` is the card's, `file` is only named in messages.
+
+    `done` hears after each mark how many of how many are measured.
 
     Raises PhotoCannot where the photo gives no scale, ShopTrouble naming the mark that can't be
     measured.
@@ -50,6 +56,7 @@ def measured_photo(
             raise ShopTrouble(f"{where}: {trouble.what}", do=trouble.do) from trouble
         marks.append(placed)
         measured.append(said)
+        done(number + 1, len(asked.marks))
     warnings = [*scale.warnings, *_without_height(asked, scale)]
     for number, said in enumerate(measured):
         mark = marks[number]

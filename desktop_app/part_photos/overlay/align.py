@@ -45,8 +45,9 @@ def align(
     the part's outline lies; nothing is stretched then. No upper edge of a part lies on the card
     itself: a height of 0 counts as not said, like None, and any plausible height is reckoned with.
     `clicks` are pairs (old pixel, new pixel)
-    of common points, two or more. The cards' layouts tell where the part may lie; without them it
-    is looked for in the field that the program's own cards share. Raises ShopTrouble for fewer
+    of common points, two or more. The cards' layouts, as large as they were printed, tell where the
+    part may lie; without them it is looked for in the field that the program's own cards share.
+    Raises ShopTrouble for fewer
     than two clicks, or a height at or above a camera. Takes its time: call it beside the window.
     """
     height_mm = height_mm or None
@@ -126,8 +127,8 @@ def _why(old_scale: PlaneScale | None, new_scale: PlaneScale | None) -> str:
     ]
     where = "either photo" if len(missing) == 2 else f"the {missing[0]} photo"
     return (
-        f"No card was found in {where}, and neither the outline nor features show how they lie on "
-        f"each other. Take both on a bench card, or {CLICK_TWO}"
+        f"No card could be used in {where}, and neither the outline nor features show how they lie "
+        f"on each other. Take both on a bench card, or {CLICK_TWO}"
     )
 
 

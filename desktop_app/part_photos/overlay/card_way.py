@@ -34,7 +34,12 @@ WITHIN_MM = 0.5
 CLICK_REACH_MM = 1.2  # a click is hardly farther off than this
 MOST_WALL_MM = 5.0
 ROUND_CLICKS_MM = 15.0
+LEAST_KNOWN = 4  # points that make a homography
 TURNED_RAD = 0.02  # about a degree: an outline that holds the turn comes back from it
+_BEYOND = (
+    "One of the clicked points lies too far from the card: nobody knows how the camera sees there. "
+    "Click points of the part, nearer to the card."
+)
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -91,6 +96,8 @@ def by_clicks(
     plane = height_mm or 0.0
     onto = old.scale.on_plane(old_px, plane)
     points = new.scale.on_plane(new_px, plane)
+    if not (np.isfinite(onto).all() and np.isfinite(points).all()):
+        return cannot(_BEYOND)
     move = best_move(points, onto)
     left = np.hypot(*(move(points) - onto).T)
     why = click_trouble(points, onto, left, "mm")
@@ -256,7 +263,10 @@ def _homography(
     points_mm: NDArray[np.float64],
     height_mm: float,
 ) -> tuple[NDArray[np.float64], float]:
-    """Return new px -> old px on the part's plane, and what it leaves of both lenses, px rms."""
+    """Return new px -> old px on the part's plane, and what it leaves of both lenses, px rms.
+
+    Raises PhotoCannot where the cameras are not known well enough for one.
+    """
     import cv2
     import numpy as np
 
@@ -265,7 +275,14 @@ def _homography(
     points = np.vstack([grid, points_mm[:: max(1, len(points_mm) // 200)]])
     seen = new.scale.to_pixels(points, height_mm)
     onto = old.scale.to_pixels(move(points), height_mm)
-    found, _ = cv2.findHomography(seen, onto, 0)
+    known = np.isfinite(seen).all(1) & np.isfinite(onto).all(1)
+    seen, onto = seen[known], onto[known]
+    found = cv2.findHomography(seen, onto, 0)[0] if len(seen) >= LEAST_KNOWN else None
+    if found is None or not np.isfinite(found).all():
+        raise PhotoCannot(
+            "The part lies where the cameras are not known.",
+            do="Take both photos with the part in the card's free field.",
+        )
     transform = np.asarray(found, np.float64)
     laid = cv2.perspectiveTransform(seen[:, None], transform)[:, 0]
     return transform, float(np.sqrt(((laid - onto) ** 2).sum(axis=1).mean()))

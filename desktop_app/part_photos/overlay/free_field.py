@@ -20,7 +20,7 @@ STEP_MM = 1.0
 
 
 def free_field(layout: CardLayout | None) -> Rect:
-    """Return the room for the part, mm on the card.
+    """Return the room for the part, mm on the card as it was printed: so must be the layout.
 
     Without a layout it is the field that all of the program's own cards share. A layout that does
     not say its field gets the largest rectangle between its markers, or beside them where there is

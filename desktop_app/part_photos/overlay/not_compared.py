@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Literal
 
-from desktop_app.part_photos.overlay.alignment import Alignment
+from desktop_app.part_photos.overlay.alignment import Alignment, LaidOutlines
 from desktop_app.part_photos.overlay.difference import SIDES, said_length, side_numbers
 
 if TYPE_CHECKING:
@@ -16,15 +16,16 @@ Reason = Literal["shade", "wall", "height"]
 
 COARSE_MM = 1.0  # an expanded uncertainty beyond it finds no wear
 LEAST_SHARE = 0.02  # of the outline; less is a point here and there
+ALL = "all sides"
 OF_A_SIDE = 0.25  # of a side's outline: so much of it makes the side one that is named
 
 _WHY: dict[Reason, str] = {
-    "shade": "{share} of the outline was not compared ({sides}): beside shade on the paper nothing "
-    "tells where the part ends.",
-    "wall": "{share} of the outline was compared only coarsely ({sides}): walls of the part show "
-    "there, and only what differs by more than {least} is framed.",
-    "height": "{share} of the outline was compared only coarsely ({sides}), for want of a height: "
-    "only what differs by more than {least} is framed there.",
+    "shade": "{share} of the outline was not compared (dotted, {sides}): there is shade on "
+    "the paper beside it, and the part's end can't be told from that.",
+    "wall": "{share} of the outline was compared only coarsely (dotted, {sides}): walls of "
+    "the part show there. What is dotted is framed only where it differs by more than {least}.",
+    "height": "{share} of the outline was compared only coarsely (dotted, {sides}), for "
+    "want of a height. What is dotted is framed only where it differs by more than {least}.",
 }
 
 
@@ -50,7 +51,8 @@ class NotCompared:
         ends = (said_length(mm, length_unit, 1) for mm in self.framed_above_mm or (0.0, 0.0))
         (low, unit), (high, _) = ends
         least = f"{high} {unit}" if low == high else f"{low} to {high} {unit}"
-        return _WHY[self.reason].format(share=share, sides=sides, least=least)
+        where = f"on {sides}" if self.sides == (ALL,) else f"at the {sides}"
+        return _WHY[self.reason].format(share=share, sides=where, least=least)
 
 
 def not_compared(alignment: Alignment) -> tuple[NotCompared, ...]:
@@ -78,6 +80,21 @@ def not_compared(alignment: Alignment) -> tuple[NotCompared, ...]:
     return tuple(found)
 
 
+def dotted_places(laid: LaidOutlines) -> tuple[NDArray[np.bool_], NDArray[np.bool_]]:
+    """Return where the old and the new outline, (n,) each, are not compared or only coarsely.
+
+    They are drawn dotted. Nowhere without cards, where the whole is compared coarsely.
+    """
+    import numpy as np
+
+    found = []
+    for u, untold in ((laid.old_u, laid.old_untold), (laid.new_u, laid.new_untold)):
+        none = np.zeros(len(u), bool)
+        coarse = none if laid.old_mm is None else u > COARSE_MM
+        found.append(coarse | (none if untold is None else untold))
+    return found[0], found[1]
+
+
 def _sides(there: NDArray[np.bool_], numbers: NDArray[np.intp]) -> tuple[str, ...]:
     """Return the names of the sides of which a good part is meant, the one with most at least."""
     import numpy as np
@@ -87,5 +104,5 @@ def _sides(there: NDArray[np.bool_], numbers: NDArray[np.intp]) -> tuple[str, ..
     share = meant / np.maximum(of_each, 1)
     named = [name for name, part in zip(SIDES, share, strict=True) if part >= OF_A_SIDE]
     if len(named) == len(SIDES):
-        return ("all sides",)
+        return (ALL,)
     return tuple(named) or (SIDES[int(np.argmax(meant))],)

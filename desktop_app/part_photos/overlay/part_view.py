@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from desktop_app.part_photos.photo_cannot import PhotoCannot
+
 if TYPE_CHECKING:
     import numpy as np
     from numpy.typing import NDArray
@@ -14,6 +16,7 @@ if TYPE_CHECKING:
 
 Rect = tuple[float, float, float, float]  # left, top, right, bottom in mm
 
+_FAR_PX = 1e5
 _NODE = 16  # the map is worked out at every 16th pixel and is straight between
 
 
@@ -44,11 +47,17 @@ def part_view(
     """Return what the photo shows of a rectangle, as if all of it lay `height_mm` above the card.
 
     Where the photo has more pixels than the view, they are averaged first, so that fine grain
-    doesn't turn into a coarse pattern.
+    doesn't turn into a coarse pattern. Raises PhotoCannot for a rectangle (nan) that reaches beyond
+    what the camera can have seen.
     """
     import cv2
     import numpy as np
 
+    if not np.isfinite(rect_mm).all():
+        raise PhotoCannot(
+            "The card's free field reaches further than the camera can see.",
+            do="Check free_field_mm in the card's layout.",
+        )
     left, top, right, bottom = rect_mm
     wide = max(2, round((right - left) * per_mm) + 1)
     high = max(2, round((bottom - top) * per_mm) + 1)
@@ -56,8 +65,9 @@ def part_view(
     nodes = np.stack(np.meshgrid(np.arange(columns), np.arange(rows)), axis=-1)
     nodes_mm = np.asarray(nodes.reshape(-1, 2) * _NODE / per_mm + (left, top), np.float64)
     points = scale.to_pixels(nodes_mm, height_mm)
-    # Beyond what the lens model describes there is no pixel.
-    grid = np.nan_to_num(points, nan=-1e5).reshape(rows, columns, 2).astype(np.float32)
+    # Beyond what the lens model describes there is no pixel, nor far outside the picture.
+    near = np.clip(np.nan_to_num(points, nan=-_FAR_PX), -_FAR_PX, _FAR_PX)
+    grid = near.reshape(rows, columns, 2).astype(np.float32)
     # Node n stands at pixel 16 n of the view: the map between is linear in both directions.
     x = np.arange(wide, dtype=np.float32) / _NODE
     y = np.arange(high, dtype=np.float32) / _NODE

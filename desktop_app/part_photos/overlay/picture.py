@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 
 from desktop_app.part_photos.overlay.alignment import Alignment
 from desktop_app.part_photos.overlay.difference import Difference
+from desktop_app.part_photos.overlay.not_compared import dotted_places
 from desktop_app.part_photos.overlay.picture_lines import Ink, Pen, Rgb
 
 if TYPE_CHECKING:
@@ -25,6 +26,7 @@ ROUND_PART = 0.25  # of the part's size, shown round it
 # Two colours of the Okabe-Ito palette, told apart in grey too.
 OLD_RGB, NEW_RGB = (230, 159, 0), (0, 114, 178)
 FADED = 0.55  # of the photo's contrast is left under the lines
+DOTTED = "not compared, or only coarsely"
 BAR_MM = (1, 2, 5, 10, 20, 50, 100, 200)
 
 
@@ -70,7 +72,8 @@ def difference_picture(
     """Return the old part in grey with both outlines and, framed, where they differ by what ± U.
 
     The old outline is solid with diamonds, the new one dashed with discs, so that neither hangs
-    on its colour. Raises ValueError where no outlines were laid on each other.
+    on its colour; what is not compared, or only coarsely, is thin and dotted. Raises ValueError
+    where no outlines were laid on each other.
     """
     import numpy as np
 
@@ -85,10 +88,12 @@ def difference_picture(
     enlarged = min(MOST_ENLARGED, longest / float((high - low).max()))
     pen = Pen(_faded(old, low, high, enlarged), low, enlarged)
     old_ink, new_ink = Ink(old_rgb, False, "diamond"), Ink(new_rgb, True, "disc")
-    pen.closed(((laid.old_px, old_ink), (laid.new_px, new_ink)))
+    old_dotted, new_dotted = dotted_places(laid)
+    pen.closed(((laid.old_px, old_dotted, old_ink), (laid.new_px, new_dotted, new_ink)))
     for number, one in enumerate(found):
         pen.framed(one.polygon_px, one.label(length_unit), number)
-    pen.legend((("removed part", old_ink), ("replacement", new_ink)))
+    said = DOTTED if old_dotted.any() or new_dotted.any() else ""
+    pen.legend((("removed part", old_ink), ("replacement", new_ink)), said)
     if alignment.px_per_mm is not None:
         across = float(high[0] - low[0])
         fitting = [bar for bar in BAR_MM if bar * alignment.px_per_mm < 0.3 * across]

@@ -6,6 +6,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Literal, TypeAlias
 
+from desktop_app.part_photos.overlay.stretches import stretches
+
 if TYPE_CHECKING:
     import numpy as np
     from numpy.typing import NDArray
@@ -16,6 +18,7 @@ Rgb: TypeAlias = tuple[int, int, int]
 WHITE, BLACK = (255, 255, 255), (0, 0, 0)
 LINE, HALO, SIGN = 3, 7, 6  # px
 SIGNS_APART, DASH = 90, 12  # px along the line
+THIN, DOT, DOTS_APART = 2, 3, 9  # px
 WORDS = 24  # px high
 GAP = 10
 
@@ -41,27 +44,40 @@ class Pen:
         self._low, self._enlarged = low, enlarged
         self._taken: list[tuple[float, float, float, float]] = []
 
-    def closed(self, lines: Sequence[tuple[NDArray[np.float64], Ink]]) -> None:
-        """Draw closed lines with their signs, all on one pale ground."""
+    def closed(self, lines: Sequence[tuple[NDArray[np.float64], NDArray[np.bool_], Ink]]) -> None:
+        """Draw closed lines with their signs, all on one pale ground.
+
+        Each has its points (n, 2) and where it is only dotted (n,).
+        """
         import numpy as np
 
-        for points_px, _ in lines:
+        for points_px, _, _ in lines:
             points = self._here(points_px)
             self._line(np.vstack([points, points[:2]]), WHITE, HALO)
-        for points_px, ink in lines:
-            self._closed(points_px, ink)
+        for points_px, dotted, ink in lines:
+            points = self._here(points_px)
+            for is_dotted, numbers in stretches(dotted.tolist()):
+                self._stretch(points[numbers], ink, dotted=is_dotted)
+            self._signs(np.vstack([points, points[:2]]), ink)
 
-    def _closed(self, points_px: NDArray[np.float64], ink: Ink) -> None:
+    def _stretch(self, points: NDArray[np.float64], ink: Ink, *, dotted: bool) -> None:
         import numpy as np
 
-        points = self._here(points_px)
-        points = np.vstack([points, points[:2]])
-        along = np.concatenate([[0.0], np.cumsum(np.hypot(*np.diff(points, axis=0).T))])
-        if not ink.dashed:
+        if not dotted and not ink.dashed:
             self._line(points, ink.rgb, LINE)
-        for start in np.arange(0.0, along[-1], 2 * DASH) if ink.dashed else ():
-            at = np.linspace(start, min(start + DASH, along[-1]), 5)
-            self._line(np.column_stack([np.interp(at, along, v) for v in points.T]), ink.rgb, LINE)
+            return
+        piece, width = (DOT, THIN) if dotted else (DASH, LINE)
+        apart = DOTS_APART if dotted else 2 * DASH
+        along = _along(points)
+        for start in np.arange(0.0, along[-1], apart):
+            at = np.linspace(start, min(start + piece, along[-1]), 5)
+            part = np.column_stack([np.interp(at, along, v) for v in points.T])
+            self._line(part, ink.rgb, width)
+
+    def _signs(self, points: NDArray[np.float64], ink: Ink) -> None:
+        import numpy as np
+
+        along = _along(points)
         for at in np.arange(SIGNS_APART / 3, along[-1], SIGNS_APART):
             x, y = (float(np.interp(at, along, v)) for v in points.T)
             self._sign(x, y, ink)
@@ -86,8 +102,8 @@ class Pen:
         free = [place for place in places if self._is_free(*place, wide, high)]
         self._words(*(free or places)[0], words)
 
-    def legend(self, entries: Sequence[tuple[str, Ink]]) -> None:
-        """Say at the top left which line is which."""
+    def legend(self, entries: Sequence[tuple[str, Ink]], dotted: str = "") -> None:
+        """Say at the top left which line is which, and what is dotted where something is."""
         import numpy as np
 
         y = GAP + WORDS / 2
@@ -104,6 +120,11 @@ class Pen:
             self._sign(GAP + 2.5 * DASH, y, ink)
             self._words(2 * GAP + 5 * DASH, y - WORDS / 2, words)
             y += WORDS + GAP
+        if dotted:
+            ends = np.array([[GAP, y], [GAP + 5 * DASH, y]])
+            self._line(ends, WHITE, HALO)
+            self._stretch(ends, Ink(BLACK, False, "disc"), dotted=True)
+            self._words(2 * GAP + 5 * DASH, y - WORDS / 2, dotted)
 
     def bar(self, length_px: float, words: str) -> None:
         """Draw a bar of a known length at the bottom left."""
@@ -152,3 +173,10 @@ class Pen:
         y = min(max(y, 2.0), max(2.0, self.picture.height - high - 8))
         self._taken.append((x, y, x + wide, y + high))
         self._draw.text((x, y), words, BLACK, self._font, stroke_width=3, stroke_fill=WHITE)
+
+
+def _along(points: NDArray[np.float64]) -> NDArray[np.float64]:
+    """Return how far each point lies from the first, along the line."""
+    import numpy as np
+
+    return np.concatenate([[0.0], np.cumsum(np.hypot(*np.diff(points, axis=0).T))])

@@ -18,8 +18,8 @@ from desktop_app.part_photos.card_actions import note_printed_card, write_card
 from desktop_app.part_photos.mark_actions import Follow
 from desktop_app.part_photos.screen.card_painting import CardPreview, HowToPicture
 from desktop_app.part_photos.screen.card_printing import ask_printer, no_printer, print_card
-from desktop_app.part_photos.screen.card_row import CardRow
-from desktop_app.part_photos.stored_cards import printed_cards
+from desktop_app.part_photos.screen.card_row import CardRow, DamagedCardRow
+from desktop_app.part_photos.stored_cards import AnyCard, DamagedCard, cards_by_id
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import ChoiceField, Labelled
@@ -36,7 +36,7 @@ class BenchCardPage(ReadingPage):
         super().__init__()
         self._desk = desk
         self._follow = follow
-        self._rows: dict[int, CardRow] = {}
+        self._rows: dict[int, CardRow | DamagedCardRow] = {}
         territory = QLocale.territoryToCode(QLocale.system().territory())
         self._layout = bench_card(usual_paper(territory, desk.rules.paper))
         self._preview = CardPreview(self._layout)
@@ -68,6 +68,12 @@ class BenchCardPage(ReadingPage):
         self._why_not.setText(missing)
         self._why_not.setVisible(bool(missing))
         self._read()
+
+    def keep_draft(self) -> None:
+        """Keep rulers whose photos are still worked out anew, before the page is left."""
+        for row in self._rows.values():
+            if isinstance(row, CardRow):
+                row.keep_draft()
 
     def _how_to(self) -> Section:
         section = Section("How it is used")
@@ -105,7 +111,7 @@ class BenchCardPage(ReadingPage):
             plain_label(
                 "Print it at 100 %, not fitted to the page. Then measure its ruler with a calliper "
                 "and enter the length below, once for each printed card. Photos taken on it before "
-                "follow; readings that were taken from them stay as they were read.",
+                "follow, and so do the readings that were taken from them.",
                 wrap=True,
             )
         )
@@ -140,23 +146,33 @@ class BenchCardPage(ReadingPage):
         self._says.setText("")
 
     def _read(self) -> None:
-        kept = self._desk.ask(printed_cards)
+        kept: dict[int, AnyCard] | None = self._desk.ask(cards_by_id)
         if kept is None:
             return
-        cards = {card.id: card for card in kept}
-        for gone in [number for number in self._rows if number not in cards]:
-            row = self._rows.pop(gone)
-            self._cards.removeWidget(row)
-            row.setParent(None)
-            row.deleteLater()
+        cards = {number: card for number, card in kept.items() if card.in_use}
+        for number, row in list(self._rows.items()):
+            damaged = isinstance(cards.get(number), DamagedCard)
+            if number not in cards or damaged != isinstance(row, DamagedCardRow):
+                del self._rows[number]
+                self._cards.removeWidget(row)
+                row.setParent(None)
+                row.deleteLater()
         for place, card in enumerate(cards.values()):
-            if card.id in self._rows:
-                self._rows[card.id].show_card(card)
-            else:
-                row = self._rows[card.id] = CardRow(self._desk, card, self._follow)
-                self._cards.insertWidget(place, row)
-                row.show()  # not with the next layout: keys typed meanwhile would find it hidden
+            self._show_card(place, card)
         self._none.setVisible(not cards)
+
+    def _show_card(self, place: int, card: AnyCard) -> None:
+        there = self._rows.get(card.id)
+        if isinstance(there, CardRow) and not isinstance(card, DamagedCard):
+            there.show_card(card)
+        elif there is None:
+            if isinstance(card, DamagedCard):
+                there = DamagedCardRow(self._desk, card)
+            else:
+                there = CardRow(self._desk, card, self._follow)
+            self._rows[card.id] = there
+            self._cards.insertWidget(place, there)
+            there.show()  # not with the next layout: keys typed meanwhile would find it hidden
 
     @Slot()
     def _note(self) -> None:

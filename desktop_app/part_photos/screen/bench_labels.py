@@ -7,7 +7,7 @@ from collections.abc import Callable, Sequence
 from PySide6.QtCore import QPointF, QRectF, QSize
 from PySide6.QtGui import QColor, QPainter, QPen
 
-from desktop_app.part_photos.label_places import Room, Words, label_places
+from desktop_app.part_photos.label_places import EDGE, Room, Words, label_places
 from desktop_app.part_photos.marks.mark import Pixel
 from desktop_app.part_photos.screen.bench_mark_item import (
     INK,
@@ -17,6 +17,7 @@ from desktop_app.part_photos.screen.bench_mark_item import (
     words_size,
 )
 
+_MORE = "{} more in the list"
 _LIGHT = QColor(255, 255, 255, 190)
 
 
@@ -26,9 +27,10 @@ def draw_labels(
     stage: QSize,
     seen_at: Callable[[Pixel], QPointF],
 ) -> None:
-    """Write what the marks say; what finds no room is left out, the chosen mark comes first.
+    """Write what the marks say, in the order they were drawn, so that words stay where they are.
 
-    The words of a note stand where somebody put them.
+    What finds no room is left out, and how many that are is said; only then the chosen mark comes
+    first. The words of a note stand where somebody put them.
     """
     notes = [one for one in items if one.shown.mark.type == "note" and one.shown.label]
     wide = stage.width()
@@ -36,15 +38,24 @@ def draw_labels(
         label_box(painter, seen_at(one.lines.label_at), one.shown.label, wide) for one in notes
     ]
     others = [one for one in items if one.shown.mark.type != "note" and one.shown.label]
-    others.sort(key=lambda one: not one.shown.chosen)
     wanted = [(one, at) for one in others if (at := _spoken_of(one, stage, seen_at)) is not None]
     points = [seen_at(point) for one in items for point in one.shown.mark.points_px]
-    rooms = label_places(
-        [Words(at, *words_size(painter, one.shown.label)) for one, at in wanted],
-        (wide, stage.height()),
-        [(point.x(), point.y()) for point in points],
-        [Room(box.x(), box.y(), box.width(), box.height()) for box in boxes],
-    )
+    taken = [Room(box.x(), box.y(), box.width(), box.height()) for box in boxes]
+    spots = [(point.x(), point.y()) for point in points]
+
+    def placed_rooms() -> list[Room | None]:
+        words = [Words(at, *words_size(painter, one.shown.label)) for one, at in wanted]
+        return label_places(words, (wide, stage.height()), spots, taken)
+
+    rooms = placed_rooms()
+    if None in rooms:
+        wanted.sort(key=lambda one: not one[0].shown.chosen)
+        taken.append(_corner(painter, stage, len(wanted)))
+        rooms = placed_rooms()
+        left_out = sum(room is None for room in rooms)
+        corner = taken[-1]
+        box = QRectF(corner.left, corner.top, corner.width, corner.height)
+        draw_words(painter, box, _MORE.format(left_out))
     placed = [(one, at, room) for (one, at), room in zip(wanted, rooms, strict=True) if room]
     for _one, at, room in placed:
         _draw_leader(painter, QPointF(*room.nearest(at)), QPointF(*at))
@@ -52,6 +63,12 @@ def draw_labels(
         draw_words(painter, QRectF(room.left, room.top, room.width, room.height), one.shown.label)
     for one, box in zip(notes, boxes, strict=True):
         draw_words(painter, box, one.shown.label)
+
+
+def _corner(painter: QPainter, stage: QSize, most: int) -> Room:
+    """Return the room at the lower right where it stands how many marks are without words."""
+    width, height = words_size(painter, _MORE.format(most))
+    return Room(stage.width() - EDGE - width, stage.height() - EDGE - height, width, height)
 
 
 def _spoken_of(

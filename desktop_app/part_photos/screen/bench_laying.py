@@ -2,31 +2,37 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Mapping
 from dataclasses import dataclass
 
 from PySide6.QtCore import QObject, Signal, Slot
 from shiboken6 import isValid
 
+from desktop_app.part_photos.bench_card.card_layout import CardLayout
 from desktop_app.part_photos.camera.plane_scale import PlaneScale
 from desktop_app.part_photos.marks.mark import Pixel
 from desktop_app.part_photos.overlay.align import align
 from desktop_app.part_photos.overlay.alignment import Alignment
 from desktop_app.part_photos.overlay.difference import Difference, differences
 from desktop_app.part_photos.overlay.not_compared import NotCompared, not_compared
-from desktop_app.part_photos.overlay_actions import keep_overlay, show_on_sheet
+from desktop_app.part_photos.overlay.same_laying import is_same_laying
+from desktop_app.part_photos.overlay_actions import forget_overlay, keep_overlay, show_on_sheet
 from desktop_app.part_photos.screen.bench_photo import BenchPhoto
-from desktop_app.part_photos.stored_marks import KeptOverlay, overlay_of
-from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.part_photos.stored_marks import KeptOverlay
+from desktop_app.part_photos.stored_overlays import readable_overlay
+from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 from desktop_app.shop_window.desk import Desk
 
 Clicks = tuple[tuple[Pixel, Pixel], ...]
-AS_KEPT_PX = 3.0  # corners that lie no further from where they were kept are the same laying
 OPENING = "One moment: the photos are being opened."
 WORKING = "Laying the new photo on the old one …"
 GONE = "The photos don't lie on each other any more. Lay them on each other again, or click points."
+BROKEN = (
+    "How the photos lie on each other is damaged in the record. Lay them on each other again, or "
+    "take them apart."
+)
 FAILED = "Laying the photos on each other did not work. Nothing was changed."
+SIDE_NAMES = {"removed": "removed part", "replacement": "replacement"}
 OTHERWISE = (
     "Where the parts differ is not shown: the scale of a photo, or the program, has changed since "
     "they were laid on each other. Lay them on each other again."
@@ -64,12 +70,15 @@ class Laying(QObject):
     def __init__(self, desk: Desk, photos: Mapping[str, BenchPhoto], parent: QObject) -> None:
         super().__init__(parent)
         self.kept: KeptOverlay | None = None
+        self.broken = False  # it is kept, but can't be read
         self.compared: Compared | None = None  # never other than what is kept
         self.words = ""
         self._desk, self._photos = desk, photos
         self._wanted: _Wanted | None = None
         self._running = False
         self._looked: tuple[object, ...] = ()  # looking twice for the same thing finds no more
+        self._in_vain: tuple[object, ...] = ()  # what was looked for and not found, and why
+        self._why_in_vain = ""
         for photo in photos.values():
             photo.news.connect(self._hear_photo)
 
@@ -77,12 +86,17 @@ class Laying(QObject):
         """Read how the photos lie on each other, as it is kept now."""
         if len(self._photos) < 2:
             return
-        before, self.kept = self.kept, self._desk.ask(overlay_of, *self._ids())
+        was_kept = self.kept is not None or self.broken
+        found = self._desk.ask(readable_overlay, *self._ids())
+        self.broken = isinstance(found, ShopDamaged)
+        self.kept = found if isinstance(found, KeptOverlay) else None
         if self.compared is not None and not self._is_kept(self.compared):
-            self.compared = None
+            self._let_go()
         if self.kept is not None:
-            self.words = self.kept.why
-        elif before is not None:
+            self.words = WORKING if self._running and self._wanted else self._said_kept()
+        elif self.broken:
+            self.words = BROKEN
+        elif was_kept:
             self._wanted = None  # taken back: not to be laid anew by itself
             self.words = GONE
         self.changed.emit()
@@ -97,7 +111,7 @@ class Laying(QObject):
         kept = self.kept
         if kept is None or self.compared is not None or self._wanted is not None:
             return
-        there = (kept.height_mm, kept.clicks, kept.transform, self._scales())
+        there = self._there()
         if there != self._looked:
             self._looked = there
             self._want(_Wanted(kept.height_mm or None, kept.clicks, keep=False))
@@ -106,6 +120,10 @@ class Laying(QObject):
         """Let the comparison sheet show it, or not."""
         if self.kept is not None:
             self._desk.do(show_on_sheet, *self._ids(), shown)
+
+    def take_apart(self) -> None:
+        """Keep no longer how they lie on each other."""
+        self._desk.do(forget_overlay, *self._ids())
 
     def _want(self, wanted: _Wanted) -> None:
         self._wanted = wanted
@@ -117,11 +135,15 @@ class Laying(QObject):
             return
         old, new = self._photos["removed"], self._photos["replacement"]
         if old.pixels is None or new.pixels is None or old.looking or new.looking:
-            self.words = OPENING
+            why = self._why_not_open()
+            self.words = why or OPENING
+            if why:
+                self._wanted = None
+                self._note_in_vain(why)
             self.changed.emit()
             return
         there = (old.pixels, new.pixels, old.plane, new.plane)
-        more = (wanted.height, wanted.clicks or None, old.card, new.card)
+        more = (wanted.height, wanted.clicks or None, _print_in(old), _print_in(new))
         scales = self._scales()
 
         def work() -> Compared:
@@ -147,7 +169,7 @@ class Laying(QObject):
         wanted = result.wanted if isinstance(result, Compared) else result[0]
         stale = isinstance(result, Compared) and result.scales != self._scales()
         if wanted is not self._wanted or stale:
-            self.words = self.kept.why if self.kept is not None else GONE
+            self.words = self._said_kept() if self.kept is not None else GONE
             self._start()  # asked otherwise meanwhile, or not at all any more
             self.changed.emit()
             return
@@ -162,18 +184,58 @@ class Laying(QObject):
             self.compared = result
             return self.kept.why
         if not wanted.keep:
-            return f"{self.kept.why if self.kept is not None else ''} {OTHERWISE}".strip()
+            self._note_in_vain(OTHERWISE)
+            return self._said_kept()
         if not isinstance(result, Compared):
-            return f"◌  {result[1].sentence()}{self._still()}"
+            return self._refused(f"◌  {result[1].sentence()}")
         if not result.alignment.aligned:
-            return f"◌  These can't be aligned. {result.alignment.why}{self._still()}"
+            return self._refused(f"◌  These can't be aligned. {result.alignment.why}")
         self.compared = None
         asked = (wanted.height, wanted.clicks)
-        if self._desk.do(keep_overlay, *self._ids(), result.alignment, *asked):
-            self.read()
-            self.compared = result
-            return self.words
-        return f"It was not kept.{self._still()}"
+        self._wanted = wanted  # nothing else is looked for while it is being kept
+        done = self._desk.do(keep_overlay, *self._ids(), result.alignment, *asked)
+        self._wanted = None
+        if done is None:
+            return f"It was not kept.{self._still()}"
+        self.read()
+        self.compared = result
+        return self._said_kept()
+
+    def _refused(self, why: str) -> str:
+        """Return what is said of a laying that came to nothing; it is not tried again by itself."""
+        words = f"{why}{self._still()}"
+        if self.compared is None:
+            self._looked = self._there()
+            self._note_in_vain(words)
+        return words
+
+    def _said_kept(self) -> str:
+        """Return how the photos lie, and before it why the parts are not compared."""
+        in_vain = self.compared is None and self._in_vain == self._there()
+        kept = self.kept.why if self.kept is not None else ""
+        return " ".join(part for part in (self._why_in_vain if in_vain else "", kept) if part)
+
+    def _note_in_vain(self, why: str) -> None:
+        self._in_vain, self._why_in_vain = self._there(), why
+
+    def _there(self) -> tuple[object, ...]:
+        """Return all that decides whether what is kept can be found again."""
+        kept = self.kept
+        how = () if kept is None else (kept.height_mm, kept.clicks, kept.transform)
+        opened = tuple(photo.pixels is not None for photo in self._photos.values())
+        return (*how, self._scales(), opened)
+
+    def _let_go(self) -> None:
+        """Show no comparison any more; it may be looked for anew."""
+        self.compared, self._looked = None, ()
+
+    def _why_not_open(self) -> str:
+        """Return which photo can't be opened, and why; "" where both are there or will be."""
+        for side, part in SIDE_NAMES.items():
+            why = self._photos[side].why_not_open()
+            if why:
+                return f"◌  The photo of the {part} can't be opened. {why}"
+        return ""
 
     def _still(self) -> str:
         return " Shown is how they lay on each other before." if self.kept is not None else ""
@@ -186,8 +248,8 @@ class Laying(QObject):
         asked = (one.wanted.height, one.wanted.clicks)
         new = self._photos["replacement"].photo
         matrix = tuple(tuple(float(value) for value in line) for line in moved)
-        far = _apart(kept.transform, matrix, (new.width - 1.0, new.height - 1.0))
-        return asked == (kept.height_mm or None, kept.clicks) and far <= AS_KEPT_PX
+        same = is_same_laying(kept.transform, matrix, (new.width, new.height))
+        return asked == (kept.height_mm or None, kept.clicks) and same
 
     @Slot(object)
     def _failed(self, _trouble: object) -> None:
@@ -198,7 +260,9 @@ class Laying(QObject):
     @Slot()
     def _hear_photo(self) -> None:
         if self.compared is not None and self.compared.scales != self._scales():
-            self.compared = None  # its sizes rest on a scale that is another one now
+            self._let_go()  # its sizes rest on a scale that is another one now
+            if self.kept is not None:
+                self.words = self._said_kept()
         self._start()
         self.changed.emit()
 
@@ -209,24 +273,16 @@ class Laying(QObject):
         return tuple(_figures(self._photos[side].plane) for side in ("removed", "replacement"))
 
 
+def _print_in(photo: BenchPhoto) -> CardLayout | None:
+    """Return the card that gives a photo its scale, as large as it was printed."""
+    if photo.card is None or photo.kept is None:
+        return None
+    return photo.card.printed(photo.kept.card_scale)
+
+
 def _figures(plane: PlaneScale | None) -> tuple[object, ...]:
     """Return what tells one scale from another."""
     if plane is None:
         return ()
     spread = tuple(float(value) for value in plane.covariance.ravel())
     return (plane.source, *map(float, plane.theta), plane.print_u, plane.flat_u_mm, *spread)
-
-
-def _apart(
-    one: tuple[tuple[float, ...], ...], other: tuple[tuple[float, ...], ...], far: Pixel
-) -> float:
-    """Return how far two 3 x 3 put a photo's corners from each other, in pixels."""
-    corners = ((0.0, 0.0), (far[0], 0.0), far, (0.0, far[1]))
-    places = [[_moved(matrix, corner) for corner in corners] for matrix in (one, other)]
-    return max(math.dist(first, second) for first, second in zip(*places, strict=True))
-
-
-def _moved(matrix: tuple[tuple[float, ...], ...], point: Pixel) -> Pixel:
-    x, y, w = (line[0] * point[0] + line[1] * point[1] + line[2] for line in matrix)
-    w = w or 1e-12  # on the horizon: as far as can be
-    return x / w, y / w

@@ -109,7 +109,7 @@ class MarkDetails(QWidget):
         kind, unit = kept.mark.type, self._desk.rules.length_unit
         words = value_words(said.value, said.unit, said.expanded_uncertainty, unit) if said else ""
         if kind == "surface" and words and said is not None:
-            return share_sentence(said.value, said.expanded_uncertainty)
+            return share_sentence(said.value, said.expanded_uncertainty, kept.method or "")
         if kind == "count" and kept.value is not None and not words:
             words = value_words(kept.value, kept.unit, kept.expanded_u, unit)
         label, said_whole = tool_of(kind).label, words.replace(" ", UNBROKEN)

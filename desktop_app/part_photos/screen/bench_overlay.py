@@ -8,13 +8,18 @@ from typing import get_args
 from PySide6.QtCore import Qt, QTimer, Signal, Slot
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QSlider, QStyle, QVBoxLayout, QWidget
 
-from desktop_app.part_photos.mark_words import height_mm, shown_height
+from desktop_app.part_photos.mark_words import height_mm
 from desktop_app.part_photos.marks.mark import Pixel
-from desktop_app.part_photos.screen.bench_laying import Laying
+from desktop_app.part_photos.overlay.not_compared import dotted_places
+from desktop_app.part_photos.overlay.said_in_unit import said_in_unit
+from desktop_app.part_photos.screen.bench_laying import Compared, Laying
 from desktop_app.part_photos.screen.bench_overlay_legend import OverlayLegend, OverlayMode
 from desktop_app.part_photos.screen.bench_overlay_stage import MOST_SAID, OverlayStage
 from desktop_app.part_photos.screen.bench_photo import BenchPhoto
+from desktop_app.part_photos.screen.low_words import LowWords
 from desktop_app.part_photos.screen.photo_stage import PhotoStage
+from desktop_app.part_photos.screen.unit_begun import keep_unit
+from desktop_app.part_photos.typed_length import MM_PER_INCH
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
@@ -52,6 +57,8 @@ class OverlayPanel(QWidget):
         self._desk, self._photos, self._stages = desk, photos, stages
         self._mode: OverlayMode | None = None
         self._unit = desk.rules.length_unit
+        self._shown_mm: float | None = None  # what the height's field shows, unrounded
+        self._height_refused = ""
         self._laying = Laying(desk, photos, self)
         self.stage = OverlayStage(desk)
         self.stage.share_moved.connect(self._slide_to)
@@ -107,6 +114,8 @@ class OverlayPanel(QWidget):
         self._again = QPushButton("Lay them on each other again")
         self._again.setToolTip(tooltip("By card and outline, without points that were clicked."))
         self._again.clicked.connect(self._lay_again)
+        self._apart = QPushButton("Take them apart")
+        self._apart.clicked.connect(self._take_apart)
         self._sheet = Tick("Show on the sheet")
         self._sheet.clicked.connect(self._to_sheet)
         self._words = plain_label("", wrap=True)
@@ -114,7 +123,8 @@ class OverlayPanel(QWidget):
 
     def _make_height(self) -> None:
         self._height = LineField("Height of the outline above the card", self._set_height)
-        self._height.setFixedWidth(90)
+        wide = self._height.fontMetrics().horizontalAdvance("0000.00000 mm")
+        self._height.setFixedWidth(wide + 24)
         self._height_unit = plain_label("")
         self._height_box = QWidget()
         beside = QHBoxLayout(self._height_box)
@@ -129,15 +139,15 @@ class OverlayPanel(QWidget):
         for widget in (self._slider, self._stop, self._other):
             turns.addWidget(widget)
         row = FlowRow()
-        for control in (self._height_box, self._points, self._again, self._sheet):
+        for control in (self._height_box, self._points, self._again, self._apart, self._sheet):
             row.addWidget(control)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(self._legend)
         column.addWidget(self.stage, 1)
         column.addLayout(turns)
-        for words in (self._words, self._found):
-            column.addWidget(words)
+        self._said = LowWords(self._words, self._found)
+        column.addWidget(self._said)
         column.addLayout(row)
 
     # --- how it is shown ---
@@ -163,7 +173,7 @@ class OverlayPanel(QWidget):
         if mode is not None:
             self.stage.show_as(mode, self._slider.value() / 1000, new_on_top=True)
         if mode is not None and self._laying.kept is None and not self._height.unsaved():
-            self._height.show_value(shown_height(self._usual_height(), self._unit))
+            self._show_height(self._usual_height())
         self._show_laid()
 
     @Slot()
@@ -176,19 +186,36 @@ class OverlayPanel(QWidget):
             self.stage.take_off()
         elif copies:
             self.stage.lay_over(copies, (new.photo.width, new.photo.height), kept.transform)
-            self._height.show_value(shown_height(kept.height_mm, self._unit))
+            self._show_height(kept.height_mm)
         self.stage.show_clicked([old for old, _ in kept.clicks] if kept is not None else [])
-        outlines = found.alignment.outlines if found is not None else None
-        drawn = None if outlines is None else (outlines.old_px.tolist(), outlines.new_px.tolist())
-        differ = found.differences if found is not None else ()
-        self.stage.show_differences(differ, drawn, self._unit)
-        self._words.setText(self._laying.words)
+        self._show_outlines(found)
+        self._say_words()
         self._found.setText(self._said_found())
         if self._mode is not None:
             self._laying.look()
         if found is not None and kept is not None:
             self.stage.look_at_part()
         self._show_now()
+
+    def _show_outlines(self, found: Compared | None) -> None:
+        outlines = found.alignment.outlines if found is not None else None
+        if found is None or outlines is None:
+            self.stage.show_differences((), None)
+            return
+        drawn = (outlines.old_px.tolist(), outlines.new_px.tolist())
+        old, new = dotted_places(outlines)
+        dotted = (old.tolist(), new.tolist())
+        self.stage.show_differences(found.differences, drawn, self._unit, dotted)
+
+    def _say_words(self) -> None:
+        """Say why a height is not taken as long as it stands there, else how the photos lie."""
+        refused = self._height_refused if self._height.unsaved() else ""
+        self._words.setText(refused or said_in_unit(self._laying.words, self._unit))
+
+    def _show_height(self, height: float | None) -> None:
+        if not self._height.unsaved():
+            self._shown_mm = height
+        self._height.show_value(_short(height, self._unit))
 
     def _said_found(self) -> str:
         compared = self._laying.compared
@@ -211,12 +238,15 @@ class OverlayPanel(QWidget):
         self._stop.setText("Stop" if self._turning.isActive() else "Go on")
         self._other.setVisible(mode == "alternate")
         self._found.setVisible(mode == "differences" and laid and bool(self._found.text()))
+        self._said.fit()
         self._height_box.setVisible(self._on_cards())
         kept = self._laying.kept
         self._sheet.setEnabled(kept is not None)
         self._sheet.setChecked(kept is not None and kept.on_sheet)
         why = "" if kept is not None else "The photos don't lie on each other yet."
         self._sheet.setToolTip(tooltip(why or "The comparison sheet then shows what differs."))
+        self._apart.setEnabled(kept is not None or self._laying.broken)
+        self._apart.setToolTip(tooltip(_APART if self._apart.isEnabled() else why))
         self._say_legend()
 
     def _say_legend(self) -> None:
@@ -224,7 +254,16 @@ class OverlayPanel(QWidget):
         self._legend.setVisible(laid)
         if self._mode is not None and laid:
             seen = self.stage.new_is_seen()
-            self._legend.show_mode(self._mode, self._slider.value() / 1000, new_is_seen=seen)
+            found = self._laying.compared
+            outlines = found.alignment.outlines if found is not None else None
+            dotted = outlines is not None and any(one.any() for one in dotted_places(outlines))
+            self._legend.show_mode(
+                self._mode,
+                self._slider.value() / 1000,
+                new_is_seen=seen,
+                outlined=outlines is not None,
+                dotted=dotted,
+            )
 
     def _on_cards(self) -> bool:
         """Tell whether cards give both photos their scale, so that a height is of use."""
@@ -270,17 +309,22 @@ class OverlayPanel(QWidget):
         """Return the height that is said in mm, None where nothing is."""
         if not self._on_cards():
             return None
+        if not self._height.unsaved():
+            return self._shown_mm
         try:
-            return height_mm(self._height.text(), self._unit)
+            return _outline_mm(self._height.text(), self._unit)
         except ShopTrouble:
             return self._laying.kept.height_mm if self._laying.kept is not None else None
 
     def _set_height(self, text: str) -> str | None:
         try:
-            height = height_mm(text, self._unit)
+            height = _outline_mm(text, self._unit)
         except ShopTrouble as trouble:
-            self._words.setText(f"✎ {trouble.sentence()}")
+            self._height_refused = f"✎ {trouble.sentence()}"
+            self._say_words()
+            self._said.fit()
             return None
+        self._shown_mm, self._height_refused = height, ""
         kept = self._laying.kept
         self._laying.lay(height, kept.clicks if kept is not None else ())
         return text
@@ -294,17 +338,38 @@ class OverlayPanel(QWidget):
     def _hear(self, done: Done) -> None:
         if "setting" not in done.touched or self._desk.rules.length_unit == self._unit:
             return
-        said = self._height_now()
+        keep_unit(self._height, self._unit)
         self._unit = self._desk.rules.length_unit
         self._say_unit()
-        self._height.forget()
-        self._height.show_value(shown_height(said, self._unit))
+        self._show_height(self._shown_mm)
         self._show_laid()
 
     @Slot()
     def _to_sheet(self) -> None:
         self._laying.show_on_sheet(self._sheet.isChecked())
 
+    @Slot()
+    def _take_apart(self) -> None:
+        self._laying.take_apart()
 
+
+def _outline_mm(text: str, unit: str) -> float | None:
+    """Return a typed height in mm, None where nothing is typed; refuses nought."""
+    height = height_mm(text, unit)
+    if height == 0:
+        raise ShopTrouble(
+            "The outline that both photos show is the part's upper edge, and no part is 0 high.",
+            do="Type its height above the card, 0.1 mm for a thin sheet, or leave it empty.",
+        )
+    return height
+
+
+def _short(height: float | None, unit: str) -> str:
+    """Return a height as its field shows it: three places of a mm, five of an inch."""
+    per_unit, places = (MM_PER_INCH, 5) if unit == "inch" else (1.0, 3)
+    return "" if height is None else f"{height / per_unit:.{places}f}".rstrip("0").rstrip(".")
+
+
+_APART = "The photos lie on each other no more, nor on the sheet. Undo brings it back."
 _NO_DIFFERENCE = "No difference that was compared is larger than its uncertainty."
 _NO_OUTLINES = "No outlines were found to compare: look at the wipe or the blend."

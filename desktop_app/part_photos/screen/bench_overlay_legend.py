@@ -38,16 +38,31 @@ class OverlayLegend(QWidget):
             beside.addWidget(drawn)
             beside.addWidget(self._words[side])
             row.addWidget(entry)
-        self._hatched = plain_label(f"{HATCHED}  hatched: they differ by more than can be doubt")
+        self._hatched = plain_label(f"{HATCHED}  hatched: they differ by more than the uncertainty")
         row.addWidget(self._hatched)
+        self._dotted = plain_label("┄  dotted: not compared, or only coarsely")
+        row.addWidget(self._dotted)
 
-    def show_mode(self, mode: OverlayMode, share: float, *, new_is_seen: bool) -> None:
-        """Say it for this way; `share` is how much of the new photo is seen in the blend."""
+    def show_mode(
+        self,
+        mode: OverlayMode,
+        share: float,
+        *,
+        new_is_seen: bool,
+        outlined: bool = True,
+        dotted: bool = False,
+    ) -> None:
+        """Say it for this way; `share` is how much of the new photo is seen in the blend.
+
+        `outlined` tells whether outlines are drawn, `dotted` whether some of them only dotted.
+        """
         per_cent = round(100 * share)
         seen = {"removed": not new_is_seen, "replacement": new_is_seen}
         where = {"removed": "left of the line", "replacement": "right of the line"}
         drawn = {"removed": "solid line", "replacement": "dashed line"}
         part = {"removed": f"{100 - per_cent} %", "replacement": f"{per_cent} %"}
+        if not outlined:
+            drawn = {"removed": "seen alone", "replacement": "not drawn"}
         for side, label in self._words.items():
             said = {
                 "wipe": f"{where[side]}: {NAMES[side]}",
@@ -56,7 +71,8 @@ class OverlayLegend(QWidget):
                 "differences": f"{drawn[side]}: {NAMES[side]}",
             }
             label.setText(said[mode])
-        self._hatched.setVisible(mode == "differences")
+        self._hatched.setVisible(mode == "differences" and outlined)
+        self._dotted.setVisible(mode == "differences" and outlined and dotted)
 
 
 def draw_sign(painter: QPainter, side: str, at: QPointF, halo: QColor) -> None:

@@ -20,9 +20,9 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QGraphicsView
 
-from desktop_app.part_photos.loupe import MOST_ZOOM, Loupe
 from desktop_app.part_photos.marks.mark import Pixel
 from desktop_app.part_photos.overlay.difference import Difference
+from desktop_app.part_photos.overlay.stretches import stretches
 from desktop_app.part_photos.screen.bench_mark_item import HALO, INK, draw_words, label_box
 from desktop_app.part_photos.screen.bench_overlay_legend import COLOURS, OverlayMode, draw_sign
 from desktop_app.part_photos.screen.photo_stage import PhotoStage
@@ -53,6 +53,7 @@ class OverlayStage(PhotoStage):
         self._differences: tuple[Difference, ...] = ()
         self._length_unit = "mm"
         self._outlines: tuple[QPolygonF, QPolygonF] | None = None
+        self._dotted: tuple[Sequence[bool], Sequence[bool]] = ((), ())
         self._clicked = QPolygonF()
         self._grasped = False
 
@@ -80,11 +81,16 @@ class OverlayStage(PhotoStage):
         found: tuple[Difference, ...],
         outlines: tuple[Sequence[Pixel], Sequence[Pixel]] | None,
         length_unit: str = "mm",
+        dotted: tuple[Sequence[bool], Sequence[bool]] | None = None,
     ) -> None:
-        """Draw where the parts differ, and both outlines, in the old photo's pixels."""
+        """Draw where the parts differ, and both outlines, in the old photo's pixels.
+
+        `dotted` tells for each point of both whether the outline is only dotted there.
+        """
         self._differences = found
         self._length_unit = length_unit
         self._outlines = None
+        self._dotted = dotted or ((), ())
         if outlines is not None:
             self._outlines = (_polygon(outlines[0]), _polygon(outlines[1]))
         self.viewport().update()
@@ -95,16 +101,9 @@ class OverlayStage(PhotoStage):
 
     def look_at_part(self) -> None:
         """Enlarge to the part with room around it, unless somebody enlarged something already."""
-        photo, box = self.photo(), self._part()
-        fit = self._fit()
-        if photo is None or fit is None or box.isEmpty() or self.loupe().zoom != 1:
-            return
-        scale = fit.width / photo.width
-        across = fit.stage_width / (box.width() * scale)
-        down = fit.stage_height / (box.height() * scale)
-        zoom = min(max(_FILLS * min(across, down), 1.0), MOST_ZOOM)
-        middle = box.center()
-        self._set(Loupe(zoom, middle.x() / photo.width, middle.y() / photo.height))
+        box = self._part()
+        if not box.isEmpty():
+            self.open_on(box, _FILLS)
 
     def show_as(self, mode: OverlayMode, share: float, *, new_on_top: bool = True) -> None:
         """Show it in this way; `share` is the wipe's line from the left, or how much of the new."""
@@ -205,10 +204,13 @@ class OverlayStage(PhotoStage):
             (side, to_screen.map(polygon))
             for side, polygon in zip(styles, self._outlines or (), strict=False)
         ]
-        for side, drawn in outlines:
-            for pen in (QPen(HALO, 4.5), QPen(COLOURS[side], 2.2, styles[side])):
-                painter.setPen(pen)
-                painter.drawPolygon(drawn)
+        for (side, drawn), dotted in zip(outlines, self._dotted, strict=False):
+            painter.setPen(QPen(HALO, 4.5))
+            painter.drawPolygon(drawn)
+            for is_dotted, numbers in stretches(dotted or [False] * drawn.count()):
+                style = Qt.PenStyle.DotLine if is_dotted else styles[side]
+                painter.setPen(QPen(COLOURS[side], 1.4 if is_dotted else 2.2, style))
+                painter.drawPolyline(QPolygonF([drawn.at(number) for number in numbers]))
         for side, drawn in outlines:
             for at in _along(drawn, _SIGNS_APART / (3 if side == "removed" else 1.2)):
                 draw_sign(painter, side, at, HALO)

@@ -17,6 +17,7 @@ from desktop_app.part_photos.drawing_words import START, next_common_step, next_
 from desktop_app.part_photos.kept_photo import KeptPhoto
 from desktop_app.part_photos.mark_words import COMMON_POINTS, KNOWN_LENGTH, MarkTool
 from desktop_app.part_photos.marks.mark import Pixel
+from desktop_app.part_photos.screen.bench_opening import OpeningViews
 from desktop_app.part_photos.screen.bench_overlay import OverlayPanel
 from desktop_app.part_photos.screen.bench_photo import BenchPhoto
 from desktop_app.part_photos.screen.bench_scale_line import ScaleLine
@@ -73,6 +74,7 @@ class PhotoBench(QWidget):
         self._help.setFixedHeight(2 * self._help.fontMetrics().lineSpacing() + 2)
         self._help.setAlignment(Qt.AlignmentFlag.AlignTop)
         self._panel = SidePanel(desk, self._work, readings, self._scales.values())
+        self._opening: OpeningViews | None = None
         self._lay_out()
         self._wire()
         self._views.show_pair(old, new)
@@ -82,7 +84,16 @@ class PhotoBench(QWidget):
         for side in given.keys() - self._photos.keys():
             self._scales[side].hide()
         self._work.read()
+        self._open_views()
         self._overlay.read()
+
+    def _open_views(self) -> None:
+        opening = OpeningViews(self._photos, self.stages())
+        for side in self._photos:
+            there = [one for one in self._work.marks if self._work.side_of(one) == side]
+            opening.begin(side, [self._work.now(one) for one in there])
+        opening.card_came()
+        self._opening = opening
 
     def stages(self) -> dict[str, BenchStage]:
         """Return the stage of each side."""
@@ -170,6 +181,7 @@ class PhotoBench(QWidget):
             self._scales[side].points_wanted.connect(self._ask_points)
         for photo in self._photos.values():
             photo.news.connect(self._show_marks)
+            photo.news.connect(self._look_at_card)
 
     # --- what is heard ---
 
@@ -207,6 +219,8 @@ class PhotoBench(QWidget):
     @Slot(object)
     def _take_tool(self, tool: MarkTool | None) -> None:
         self._work.flush()
+        if self._opening is not None:
+            self._opening.leave_alone()  # a photo that moves under the mouse spoils a click
         self._tool = tool
         if self._common:
             self._common.clear()
@@ -277,6 +291,8 @@ class PhotoBench(QWidget):
 
     @Slot(int, object)
     def _edited(self, mark_id: int, points: tuple[Pixel, ...]) -> None:
+        if mark_id not in self._work.marks:
+            return
         self._work.move(mark_id, points)
         side, label = self._work.side_of(mark_id), self._work.label(mark_id)
         self.stages()[side].label_mark(mark_id, label)
@@ -301,9 +317,10 @@ class PhotoBench(QWidget):
 
     @Slot(int)
     def _go_to_mark(self, mark_id: int) -> None:
-        self._put_tool_down()
+        self._put_tool_down()  # keeps what was moved, and reads what other desks did
         self._choose_everywhere(mark_id)
-        self.stages()[self._work.side_of(mark_id)].setFocus()
+        if mark_id in self._work.marks:
+            self.stages()[self._work.side_of(mark_id)].setFocus()
 
     @Slot()
     def _say_next(self) -> None:
@@ -338,7 +355,7 @@ class PhotoBench(QWidget):
     # --- what is shown ---
 
     def _choose_everywhere(self, mark_id: int | None, point: int | None = None) -> None:
-        self._chosen = mark_id if mark_id in self._work.marks else None
+        self._chosen = mark_id if self._work.has(mark_id) else None
         for stage in self.stages().values():
             stage.choose_mark(self._chosen, point)
         self._panel.list.choose(self._chosen)
@@ -348,7 +365,7 @@ class PhotoBench(QWidget):
     @Slot()
     def _show_marks(self) -> None:
         marks = self._work.marks
-        if self._chosen not in marks:
+        if not self._work.has(self._chosen):
             self._chosen = None
         for side, stage in self.stages().items():
             photo = self._photos.get(side)
@@ -362,6 +379,11 @@ class PhotoBench(QWidget):
             stage.show_marks(shown, plane)
         self._show_known()
         self._panel.show_marks(self._chosen)
+
+    @Slot()
+    def _look_at_card(self) -> None:
+        if self._opening is not None:
+            self._opening.card_came()
 
     def _show_known(self) -> None:
         for side, stage in self.stages().items():

@@ -2,49 +2,48 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Sequence
+from typing import NamedTuple
 
 from PySide6.QtCore import QObject, Signal, Slot
 from shiboken6 import isValid
 
 from desktop_app.part_photos.bench_card.card_layout import CardLayout
-from desktop_app.part_photos.bench_card.print_scale import one_of, said_of_prints
+from desktop_app.part_photos.bench_card.print_scale import said_of_prints
 from desktop_app.part_photos.camera.card_scale import CardScale
 from desktop_app.part_photos.camera.plane_scale import PlaneScale
 from desktop_app.part_photos.kept_photo import KeptPhoto
-from desktop_app.part_photos.mark_actions import Follow, keep_scale
+from desktop_app.part_photos.mark_actions import Follow
 from desktop_app.part_photos.mark_words import value_words
 from desktop_app.part_photos.marks.mark import Pixel
 from desktop_app.part_photos.photo_cannot import PhotoCannot
 from desktop_app.part_photos.photo_pixels import PhotoPixels, photo_pixels
+from desktop_app.part_photos.print_actions import keep_card
 from desktop_app.part_photos.scale_words import said_of_scale
-from desktop_app.part_photos.stored_cards import PrintedCardKept, printed_cards
+from desktop_app.part_photos.stored_cards import AnyCard, layouts_printed
 from desktop_app.part_photos.stored_marks import DamagedMark, damaged_marks
 from desktop_app.part_photos.stored_scales import (
     KeptScale,
     card_of_scale,
     prints_to_choose,
     readable_scale,
+    was_taken_out,
 )
 from desktop_app.part_photos.thumbnail import damaged
 from desktop_app.part_photos.upright_picture import UNREADABLE
+from desktop_app.shop_record.history import stacks
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 
+_COME_AGAIN = "Go back to the pair and open the bench once more."
 
-@dataclass(frozen=True, slots=True)
-class CardFound:
-    """A card in a photo, and the shop's prints of it: one of them lies there."""
+
+class CardFound(NamedTuple):
+    """A card in a photo: the scale it gives where it was printed as drawn, and which one it is."""
 
     scale: CardScale
-    factor: float
-    prints: tuple[int, ...]
-
-    @property
-    def card_id(self) -> int | None:
-        """The print that lies there, where there is one only."""
-        return self.prints[0] if len(self.prints) == 1 else None
+    card: CardLayout
 
 
 class BenchPhoto(QObject):
@@ -59,14 +58,18 @@ class BenchPhoto(QObject):
         self.pixels: PhotoPixels | None = None
         self.kept: KeptScale | None = None
         self.card: CardLayout | None = None  # that gives the scale
-        self.prints: tuple[PrintedCardKept, ...] = ()  # of that card: those that may lie there
+        self.prints: tuple[AnyCard, ...] = ()  # of that card: those that may lie there
         self.looking = False
+        self.opening = False
         self._desk = desk
         self._follow = follow
         self._cannot: ShopTrouble | None = None
         self._broken: ShopTrouble | None = None
         self._damaged: tuple[DamagedMark, ...] = ()
         self._before: KeptScale | None = None
+        self._taken_out = False
+        self._offered: CardFound | None = None  # found, and not used yet
+        self._by_itself = False  # it was looked for without anybody's asking
 
     @property
     def plane(self) -> PlaneScale | None:
@@ -86,6 +89,13 @@ class BenchPhoto(QObject):
             return said if self.kept.scale.source == "points" else f"{said} {self._of_print(unit)}"
         if self._broken is not None:
             return f"No scale: {self._broken.what} Find the card, or give two points."
+        if self._offered is not None:
+            return (
+                "No scale yet. A card is seen: press “Find the card” to use it. It was not used by "
+                "itself, so that what was undone can still come back."
+            )
+        if self._taken_out and self._cannot is None:
+            return "No scale: it was taken out. Find the card, or give two points."
         if self._cannot is None:
             return "No scale yet."
         return f"No scale yet. {self._cannot.what} {self._cannot.do}"
@@ -104,6 +114,12 @@ class BenchPhoto(QObject):
         """Return what else there is to say of the scale."""
         return " ".join(self.kept.scale.warnings) if self.kept is not None else self.words()
 
+    def why_not_open(self) -> str:
+        """Return why the pixels never came, in sentences; "" where they did or may still."""
+        if self.pixels is not None or self.opening:
+            return ""
+        return f"{self._cannot.what} {self._cannot.do}" if self._cannot is not None else ""
+
     def has_scale(self) -> bool:
         """Tell whether a scale is kept, readable or not."""
         return self.kept is not None or self._broken is not None
@@ -116,28 +132,37 @@ class BenchPhoto(QObject):
         return self.kept.points, value_words(self.kept.length_mm, "mm", None, unit) + " (scale)"
 
     def open(self) -> None:
-        """Read the kept scale and decode the photo; without a scale the card is looked for."""
+        """Read the kept scale and decode the photo; the card is looked for where it never was.
+
+        Nor is it where somebody took the scale out.
+        """
         self.read()
-        self._start(look=self.kept is None and self._broken is None)
+        self._by_itself = True
+        self._start(look=not self.has_scale() and not self._taken_out)
 
     def read(self) -> None:
         """Read the scale again as it is kept."""
         self.kept, self._broken = self._desk.ask(readable_scale, self.photo.id) or (None, None)
+        self._taken_out = bool(self._desk.ask(was_taken_out, self.photo.id))
         self.card = self._desk.ask(card_of_scale, self.kept)
         self.prints = self._desk.ask(prints_to_choose, self.kept) or ()
         self._damaged = self._desk.ask(damaged_marks, [self.photo.id]) or ()
         self.news.emit()
 
     def look_for_card(self) -> None:
-        """Look for the card again; what is found replaces the scale there is."""
+        """Use the card that was seen, or look for it again; it replaces the scale there is."""
+        if self._offered is not None and not self.has_scale():
+            self._keep(self._offered)
+            return
+        self._by_itself = False
         self._start(look=True)
 
     def _start(self, *, look: bool) -> None:
         if self.looking:
             return
         record, photo, pixels = self._desk.record, self.photo, self.pixels
-        cards = (self._desk.ask(printed_cards) or ()) if look else ()
-        self.looking = look
+        layouts = (self._desk.ask(layouts_printed) or ()) if look else ()
+        self.looking, self.opening = look, True
         self._before = self.kept
 
         def work() -> tuple[PhotoPixels | None, CardFound | ShopTrouble | None]:
@@ -146,7 +171,7 @@ class BenchPhoto(QObject):
                 decoded = pixels if pixels is not None else decoded_photo(record, photo)
             except ShopTrouble as trouble:
                 return None, trouble
-            return decoded, (card_in(decoded, cards) if look else None)
+            return decoded, (card_in(decoded, layouts) if look else None)
 
         words = f"Looking for the card in {photo.name}" if look else f"Opening {photo.name}"
         errand = self._desk.errands.run(words, work, self._arrived)
@@ -159,26 +184,39 @@ class BenchPhoto(QObject):
         if self.looking:
             again = "Press “Find the card” to look again."
             self._cannot = ShopTrouble("The card was not looked for to the end.", do=again)
-        self.looking = False
+        elif self.pixels is None:
+            self._cannot = ShopTrouble("The photo was not opened to the end.", do=_COME_AGAIN)
+        self.looking = self.opening = False
         self.news.emit()
 
     def _arrived(self, result: tuple[PhotoPixels | None, CardFound | ShopTrouble | None]) -> None:
         if not isValid(self):
             return
-        self.looking = False
+        self.looking = self.opening = False
         self.pixels, found = result
-        if self.known_points()[0] and self.kept != self._before:
-            found = None  # somebody gave two points meanwhile: these count
+        if self.kept != self._before and (self.known_points()[0] or self._taken_out):
+            found = None  # somebody gave two points meanwhile, or took the scale out: that counts
         if isinstance(found, CardFound):
             self._cannot = None
-            print_ = (found.card_id, found.factor)
-            there = (self.photo.id, found.scale, *print_, self._follow, found.prints)
-            self._desk.do(keep_scale, *there)
-        elif found is not None:
-            self._cannot = found
+            if self._by_itself and self._could_redo():
+                self._offered = found
+                self.read()
+            else:
+                self._keep(found)
+        else:
+            self._cannot = found or self._cannot
+            self.read()
+
+    def _could_redo(self) -> bool:
+        """Tell whether something was undone and can come back: any deed would end that."""
+        _undo, redo = self._desk.ask(stacks) or ((), ())
+        return bool(redo)
+
+    def _keep(self, found: CardFound) -> None:
+        self._offered = None
+        self._desk.do(keep_card, self.photo.id, *found, self._follow)
         self.read()
-        if isinstance(found, CardFound):
-            self.card_seen.emit()
+        self.card_seen.emit()
 
 
 def _load_ahead() -> None:
@@ -197,22 +235,16 @@ def decoded_photo(record: ShopRecord, photo: KeptPhoto) -> PhotoPixels:
         raise damaged() from error
 
 
-def card_in(pixels: PhotoPixels, cards: tuple[PrintedCardKept, ...]) -> CardFound | PhotoCannot:
-    """Look for one of the shop's printed cards, else for one that comes with the program.
+def card_in(pixels: PhotoPixels, printed: Sequence[CardLayout]) -> CardFound | PhotoCannot:
+    """Look for a card that the shop printed, else for one that comes with the program.
 
-    Where several were printed from one layout, any of them may lie there: the scale covers them
-    all. Beside the window.
+    Beside the window.
     """
     from desktop_app.part_photos.bench_card.card_layouts import PAPER_WORDS, bench_card
     from desktop_app.part_photos.camera.find_scale import found_card
 
-    layouts = list(dict.fromkeys([card.layout for card in cards]))
-    layouts += [one for one in map(bench_card, PAPER_WORDS) if one not in layouts]
+    layouts = dict.fromkeys([*printed, *map(bench_card, PAPER_WORDS)])
     try:
-        found, layout = found_card(pixels, layouts)
+        return CardFound(*found_card(pixels, list(layouts)))
     except PhotoCannot as trouble:
         return trouble
-    ours = [card for card in cards if card.layout == layout]
-    known = one_of([card.print_scale for card in ours])
-    scale = found.printed_otherwise(known.factor, known.u)
-    return CardFound(scale, known.factor, tuple(card.id for card in ours))

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Signal, Slot
-from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from desktop_app.part_photos.camera.two_points import TwoPointScale
 from desktop_app.part_photos.mark_actions import Follow, forget_scale, keep_two_points
@@ -11,6 +11,8 @@ from desktop_app.part_photos.mark_words import height_mm, shown_height
 from desktop_app.part_photos.marks.mark import Pixel
 from desktop_app.part_photos.print_actions import say_print
 from desktop_app.part_photos.screen.bench_photo import BenchPhoto
+from desktop_app.part_photos.screen.unit_begun import keep_unit
+from desktop_app.part_photos.stored_cards import AnyCard
 from desktop_app.part_photos.typed_length import MM_PER_INCH
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -23,6 +25,7 @@ _WARNING = (
     "Two points hold only in their own plane, and only with the camera straight above: a card is "
     "better. Take a length that was measured, as long as the part."
 )
+_OUT = "The marks say no size then. Readings that were taken from them stay as they were read."
 _USUAL_U_MM = 0.05  # a length measured with a calliper; common practice, no source
 
 
@@ -36,6 +39,7 @@ class ScaleLine(QWidget):
         self._desk, self._sign, self._follow = desk, sign, follow
         self._photo: BenchPhoto | None = None
         self._points: tuple[Pixel, Pixel] | None = None
+        self._shown_in = desk.rules.length_unit
         self._words = plain_label("", wrap=True)
         self._points_button = QPushButton("Two points")
         self._points_button.setCheckable(True)
@@ -52,6 +56,11 @@ class ScaleLine(QWidget):
         for button in (self._points_button, self._again, self._out):
             row.addWidget(button)
         self._print = ChoiceField(f"Printed card, {said}", [], self._say_print)
+        # Its longest line must not set the panel's width; the list that opens shows it whole.
+        self._print.setSizeAdjustPolicy(
+            QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
+        )
+        self._print.setMinimumContentsLength(8)
         self._offered: list[tuple[int | None, str]] = []
         self._which = Labelled("Which printed card is it?", self._print)
         self._which.hide()
@@ -121,12 +130,16 @@ class ScaleLine(QWidget):
         self._again.setToolTip(tooltip(why))
         there = self._photo.has_scale()
         self._out.setEnabled(there)
-        why = "The marks say no size then." if there else "The photo has no scale."
+        why = _OUT if there else "The photo has no scale."
         self._out.setToolTip(tooltip(why))
 
     def _say_unit(self) -> None:
         """Name the shop's unit, in which a bare number is read."""
         unit = self._desk.rules.length_unit
+        if unit != self._shown_in:
+            for field in (self._length, self._length_u):
+                keep_unit(field, self._shown_in)
+            self._shown_in = unit
         self._unit.setText("in" if unit == "inch" else "mm")
         for field in (self._length, self._length_u):
             field.setAccessibleDescription(f"in {'inches' if unit == 'inch' else 'millimetres'}")
@@ -152,12 +165,14 @@ class ScaleLine(QWidget):
         if kept is None or not asked:
             return
         unit = self._desk.rules.length_unit
-        among = [(one.id, _capital(one.words(unit))) for one in prints]
+        among = [(one.id, _print_words(one, unit)) for one in prints]
         offered: list[tuple[int | None, str]] = [(None, "Not known"), *among]
         if offered != self._offered:
             self._offered = offered
             self._print.set_choices(offered)
         self._print.show_value(kept.card_id)
+        self._print.setToolTip(tooltip(self._print.currentText()))
+        self._print.view().setMinimumWidth(self._print.view().sizeHintForColumn(0) + 24)
 
     def _say_print(self, card_id: int | None) -> Done | None:
         if self._photo is None:
@@ -203,5 +218,6 @@ class ScaleLine(QWidget):
         return self._desk.do(keep_two_points, *there)
 
 
-def _capital(words: str) -> str:
-    return words[:1].upper() + words[1:]
+def _print_words(card: AnyCard, unit: str) -> str:
+    words = card.words(unit)
+    return words[:1].upper() + words[1:] + ("" if card.in_use else ", put away")

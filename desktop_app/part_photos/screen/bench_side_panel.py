@@ -8,6 +8,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout, QWidget
 
 from desktop_app.part_photos.bench_readings import BenchReadings
+from desktop_app.part_photos.screen.bench_mark_damaged import MarkDamaged
 from desktop_app.part_photos.screen.bench_mark_details import MarkDetails
 from desktop_app.part_photos.screen.bench_marks_list import MarksList
 from desktop_app.part_photos.screen.bench_work import BenchWork
@@ -16,7 +17,7 @@ from desktop_app.shop_window.fields import LineField, refused_fields
 from desktop_app.shop_window.texts import plain_label
 
 _NARROW, _WIDE = 272, 340  # screen pixels
-_DETAILS_AT = 3  # under the heading, the list, and what is said where it is empty
+_DETAILS_AT = 4  # under the heading, the list, and what is said where it is empty or damaged
 
 
 class SidePanel(QScrollArea):
@@ -34,12 +35,15 @@ class SidePanel(QScrollArea):
         self._details: dict[int, MarkDetails] = {}
         self.list = MarksList()
         self._empty = plain_label("No mark yet.", "quiet", wrap=True)
+        self._damaged = MarkDamaged()
+        self._damaged.unwanted.connect(work.remove)
         inside = QWidget()
         self._column = QVBoxLayout(inside)
         self._column.setContentsMargins(4, 0, 4, 0)
         self._column.addWidget(plain_label("Marks"))
         self._column.addWidget(self.list)
         self._column.addWidget(self._empty)
+        self._column.addWidget(self._damaged)
         self._column.addWidget(plain_label("Scale"))
         for line in scales:
             self._column.addWidget(line)
@@ -60,8 +64,10 @@ class SidePanel(QScrollArea):
         self.show_details(chosen)
 
     def show_details(self, chosen: int | None) -> None:
-        """Show the fields of the chosen mark."""
+        """Show the fields of the chosen mark; a damaged one has none."""
         marks = self._work.marks
+        self._damaged.show_mark(self._work.damaged.get(chosen) if chosen is not None else None)
+        chosen = chosen if chosen in marks else None
         for gone in [one for one in self._details if one not in marks]:
             details = self._details.pop(gone)
             self._tell_typed(details)

@@ -106,8 +106,11 @@ class BenchStage(DrawingStage):
             self.mousePressEvent(event)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        chosen = self._draft.tool is None and self._chosen is not None
-        if not (chosen and self._move_by_key(Qt.Key(event.key()), event.modifiers())):
+        key, tool = Qt.Key(event.key()), self._draft.tool
+        if tool is not None and key == Qt.Key.Key_Delete and not self._draft.points:
+            tool = None  # the mark drawn last, while the tool is still in hand
+        chosen = tool is None and self._chosen is not None
+        if not (chosen and self._move_by_key(key, event.modifiers())):
             super().keyPressEvent(event)
 
     def focusNextPrevChild(self, onward: bool) -> bool:

@@ -42,10 +42,11 @@ class SurfaceCounts(QObject):
             self._waiting.add(side)
             return
         pixels, plane, card = photo.pixels, photo.plane, photo.card
+        times = photo.kept.card_scale if photo.kept is not None else 1.0
 
         def work() -> dict[int, Measured]:
             return {
-                mark_id: share_of_surface(pixels, outline, bare, plane, card)
+                mark_id: share_of_surface(pixels, outline, bare, plane, card, times)
                 for mark_id, outline in surfaces.items()
             }
 

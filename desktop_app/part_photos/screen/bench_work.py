@@ -34,7 +34,13 @@ from desktop_app.part_photos.photo_pixels import PhotoPixels
 from desktop_app.part_photos.screen.bench_photo import BenchPhoto
 from desktop_app.part_photos.screen.bench_surfaces import SurfaceCounts
 from desktop_app.part_photos.signs import SIDE_SIGNS
-from desktop_app.part_photos.stored_marks import KeptMark, bare_metal_of, marks_of_photos
+from desktop_app.part_photos.stored_marks import (
+    DamagedMark,
+    KeptMark,
+    bare_metal_of,
+    damaged_marks,
+    marks_of_photos,
+)
 from desktop_app.part_photos.surface_pairs import listed, other_surface
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -67,6 +73,7 @@ class BenchWork(QObject):
     ) -> None:
         super().__init__(parent)
         self.marks: dict[int, KeptMark] = {}
+        self.damaged: dict[int, DamagedMark] = {}  # can only be taken out
         self._desk, self._photos = desk, photos
         self._follow: Follow | None = readings.follow if readings is not None else None
         self._moving: dict[int, Mark] = {}
@@ -82,8 +89,11 @@ class BenchWork(QObject):
     def read(self) -> None:
         """Read the marks again as they are kept."""
         ids = [photo.photo.id for photo in self._photos.values()]
-        found: tuple[KeptMark, ...] = self._desk.ask(marks_of_photos, ids) or ()
+        found: tuple[KeptMark, ...] | None = self._desk.ask(marks_of_photos, ids)
+        if found is None:
+            return  # it can't be read now, and that was told: what is shown stays
         self.marks = {kept.id: kept for kept in found}
+        self.damaged = {one.id: one for one in self._desk.ask(damaged_marks, ids) or ()}
         self._moving = {one: mark for one, mark in self._moving.items() if one in self.marks}
         for mark_id, (points, counted) in list(self._counted.items()):
             kept = self.marks.get(mark_id)
@@ -93,8 +103,12 @@ class BenchWork(QObject):
 
     def side_of(self, mark_id: int) -> str:
         """Return on which side's photo a mark lies."""
-        photo_id = self.marks[mark_id].photo_id
+        photo_id = (self.marks.get(mark_id) or self.damaged[mark_id]).photo_id
         return next(side for side, one in self._photos.items() if one.photo.id == photo_id)
+
+    def has(self, mark_id: int | None) -> bool:
+        """Tell whether a mark is there, damaged or not."""
+        return mark_id in self.marks or mark_id in self.damaged
 
     def now(self, mark_id: int) -> Mark:
         """Return a mark as it lies now, moved or kept."""
@@ -144,6 +158,8 @@ class BenchWork(QObject):
     def line(self, mark_id: int) -> str:
         """Return a mark's line in the list; surfaces of one name stand side by side in it."""
         sign = SIDE_SIGNS[self.side_of(mark_id)]
+        if mark_id in self.damaged:
+            return f"{sign}  ⚠ Damaged in the record: {self.damaged[mark_id].words()}"
         mark, says = self.now(mark_id), self._says(mark_id).replace(" ", UNBROKEN)
         said = " ".join(part for part in (mark.name.strip(), says) if part)
         bare = mark.type == "bare-metal" and not mark.name.strip()
@@ -159,12 +175,12 @@ class BenchWork(QObject):
         return f"{line}  |  {beside}"
 
     def listed(self) -> Sequence[int]:
-        """Return the marks in the order of the list."""
+        """Return the marks in the order of the list; damaged ones come last."""
         old, new = (
             {one: kept.mark for one, kept in self.marks.items() if self.side_of(one) == side}
             for side in ("removed", "replacement")
         )
-        return listed(old, new)
+        return [*listed(old, new), *self.damaged]
 
     def _share(self, mark_id: int) -> MarkSaid:
         kept = self.marks[mark_id]
@@ -227,6 +243,8 @@ class BenchWork(QObject):
 
     def move(self, mark_id: int, points: tuple[Pixel, ...]) -> None:
         """Move a mark's points; they are kept once the moving rests."""
+        if mark_id not in self.marks:
+            return
         before = self.now(mark_id)
         held = before.snapped or (False,) * len(points)
         still = zip(held, before.points_px, points, strict=True)
@@ -236,20 +254,34 @@ class BenchWork(QObject):
 
     @Slot()
     def flush(self) -> None:
-        """Keep what was moved, one deed a mark."""
+        """Keep what was moved, one deed a mark; a move that is refused waits where it is."""
         self._pause.stop()
         moved, self._moving = self._moving, {}
+        waits = False
         for mark_id, mark in moved.items():
-            if mark_id in self.marks and mark.points_px != self.marks[mark_id].mark.points_px:
-                self._do(move_mark, mark_id, mark.points_px, self._follow)
-                if mark.type == "count" or mark.type in OUTLINES:
-                    self.look_closely(mark_id)
+            kept = self.marks.get(mark_id)
+            if kept is None or mark.points_px == kept.mark.points_px:
+                continue
+            done = self._do(move_mark, mark_id, mark.points_px, self._follow)
+            if mark_id not in self.marks:
+                continue
+            if done is None:
+                self._moving[mark_id], waits = mark, True
+            elif mark.type == "count" or mark.type in OUTLINES:
+                self.look_closely(mark_id)
+        if waits:
+            self.changed.emit()
 
     def remove(self, mark_id: int) -> None:
-        """Take a mark out."""
-        self._moving.pop(mark_id, None)
-        side, kind = self.side_of(mark_id), self.marks[mark_id].mark.type
-        self._do(remove_mark, mark_id)
+        """Take a mark out, damaged or not."""
+        if not self.has(mark_id):
+            return  # another desk took it out
+        side, kept = self.side_of(mark_id), self.marks.get(mark_id)
+        kind = self.damaged[mark_id].kind if kept is None else kept.mark.type
+        moving = self._moving.pop(mark_id, None)
+        done = self._do(remove_mark, mark_id)
+        if done is None and moving is not None and mark_id in self.marks:
+            self.move(mark_id, moving.points_px)  # it stays, and so does where it was moved to
         if kind == "bare-metal":
             self._surfaces.count(side)
 
@@ -262,6 +294,8 @@ class BenchWork(QObject):
 
     def look_closely(self, mark_id: int) -> None:
         """Find the edges at a mark's points, or count along or inside of it, in the pixels."""
+        if mark_id not in self.marks:
+            return
         if self.now(mark_id).type in OUTLINES:
             self._surfaces.count(self.side_of(mark_id))
             return

@@ -13,6 +13,9 @@ from desktop_app.shop_window import look
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.texts import plain_label, tooltip
 
+_MOVES = "So does a double click. Drag the photo, or press the arrow keys, to move it."
+_BY_KEYS = "Plus and minus enlarge and make smaller, arrow keys move, 0 shows the whole photo."
+
 
 class LockedViews(QWidget):
     """The removed part at left (◆), its replacement at right (●)."""
@@ -55,10 +58,6 @@ class LockedViews(QWidget):
             and same_picture(removed.sha256, replacement.sha256)
         )
 
-    def is_locked(self) -> bool:
-        """Tell whether the two move together."""
-        return self._locked.isChecked()
-
     def _lay_out(self) -> None:
         sides = QHBoxLayout()
         for side, words, stage, colour, caption in (
@@ -72,9 +71,12 @@ class LockedViews(QWidget):
             sides.addLayout(column, 1)
         buttons = QHBoxLayout()
         buttons.addWidget(self._locked)
-        buttons.addWidget(_button("＋", "Enlarge (+)", self._enlarge))
-        buttons.addWidget(_button("－", "Make smaller (−)", self._reduce))
-        buttons.addWidget(_button("Whole photo", "Show the whole photo (0)", self._make_whole))
+        for words, name, more, pressed in (
+            ("＋", "Enlarge (+)", "The wheel does it too.", self._enlarge),
+            ("－", "Make smaller (−)", "The wheel does it too.", self._reduce),
+            ("Whole photo", "Show the whole photo (0)", _MOVES, self._make_whole),
+        ):
+            buttons.addWidget(_button(words, name, more, pressed))
         buttons.addStretch(1)
         whole = QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)
@@ -86,9 +88,7 @@ class LockedViews(QWidget):
         stage.zoomed_by.connect(self._zoomed)
         stage.moved_by.connect(self._moved)
         stage.made_whole.connect(self._whole)
-        stage.setToolTip(
-            tooltip("Wheel or + and −: enlarge. Drag or arrows: move. 0 or double-click: whole.")
-        )
+        stage.setAccessibleDescription(_BY_KEYS)
 
     def _follower(self) -> PhotoStage | None:
         if not self._locked.isChecked():
@@ -155,10 +155,10 @@ def _head(sign: str, words: str, colour: QColor) -> QHBoxLayout:
     return row
 
 
-def _button(words: str, name: str, pressed: object) -> QPushButton:
+def _button(words: str, name: str, more: str, pressed: object) -> QPushButton:
     button = QPushButton(words)
     button.setAccessibleName(name)
-    button.setToolTip(tooltip(name))
+    button.setToolTip(tooltip(f"{name}. {more}"))
     button.setMinimumWidth(look.TOUCH + 12)
     button.clicked.connect(pressed)
     return button

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
 from typing import Any
 
 from PySide6.QtCore import QPointF, QRectF, Qt, Signal, Slot
@@ -20,6 +21,7 @@ from shiboken6 import isValid
 
 from desktop_app.part_photos.kept_photo import KeptPhoto
 from desktop_app.part_photos.loupe import (
+    MOST_ZOOM,
     Fitting,
     Loupe,
     allowed_factor,
@@ -61,6 +63,8 @@ class PhotoStage(QGraphicsView):
         self._loupe = Loupe()
         self._errand: Errand | None = None
         self._held: QPointF | None = None
+        self._opened_on: tuple[QRectF, float] | None = None
+        self._opened_at = Loupe()
         self._words = empty
         self._copies: list[QImage] = []
         self._item = PhotoItem()
@@ -102,7 +106,8 @@ class PhotoStage(QGraphicsView):
             self._errand.stop()
             self._errand = None
         self._photo = photo
-        self._loupe = Loupe()
+        self._loupe = self._opened_at = Loupe()
+        self._opened_on = None
         self._lay([])
         if photo is None:
             self._say(self._empty)
@@ -149,7 +154,32 @@ class PhotoStage(QGraphicsView):
     @Slot()
     def follow_whole(self) -> None:
         """Show the whole photo, because another stage does."""
+        self._opened_on = None
         self._set(Loupe())
+
+    def open_on(self, box: QRectF, fills: float) -> None:
+        """Enlarge to a part of the photo, which `fills` so much of the stage.
+
+        Nothing happens where somebody enlarged or moved it already; another size of the stage keeps
+        the part in view until then.
+        """
+        if self._loupe == Loupe():
+            self._opened_on, self._opened_at = (box, fills), Loupe()
+            self._look_at_opening()
+
+    def _look_at_opening(self) -> None:
+        photo, fit = self._photo, self._fit()
+        if self._opened_on is None or self._loupe != self._opened_at or not photo or not fit:
+            return
+        box, fills = self._opened_on
+        scale = fit.width / photo.width
+        across = fit.stage_width / (max(box.width(), 1.0) * scale)
+        down = fit.stage_height / (max(box.height(), 1.0) * scale)
+        zoom = min(max(fills * min(across, down), 1.0), MOST_ZOOM)
+        middle = box.center()
+        loupe = Loupe(zoom, middle.x() / photo.width, middle.y() / photo.height)
+        self._opened_at = kept_inside(loupe, fit)
+        self._set(self._opened_at)
 
     def wheelEvent(self, event: QWheelEvent) -> None:
         turns = event.angleDelta().y() / 120
@@ -194,7 +224,23 @@ class PhotoStage(QGraphicsView):
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
+        before, now = event.oldSize(), event.size()
+        if self._loupe.zoom > 1 and before.height() > 0 and before.width() == now.width():
+            self._keep_scale(before.height())
+        else:
+            self._look_at_opening()
         self._place()
+
+    def _keep_scale(self, height_before: int) -> None:
+        """Show a photo that is enlarged as large as before: a notice beneath came or went."""
+        photo, fit = self._photo, self._fit()
+        if photo is None or fit is None:
+            return
+        old = fitting(photo.width, photo.height, round(fit.stage_width), height_before)
+        loupe = replace(self._loupe, zoom=max(1.0, self._loupe.zoom * old.width / fit.width))
+        if self._loupe == self._opened_at:
+            self._opened_at = loupe
+        self._loupe = loupe
 
     def paintEvent(self, event: QPaintEvent) -> None:
         super().paintEvent(event)

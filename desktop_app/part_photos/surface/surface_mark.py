@@ -23,15 +23,17 @@ def share_of_surface(
     bare_px: tuple[Pixel, ...] | None = None,
     scale: PlaneScale | None = None,
     card: CardLayout | None = None,
+    card_scale: float = 1.0,
 ) -> Measured:
     """Return the share of a surface that has another colour than bare metal, in per cent.
 
-    White is that of the card which gives the scale, where it shows some; `bare_px` surrounds bare
-    metal, without it a neutral grey counts. What can't be counted has no value, and a warning
-    says why. Takes up to a second for ten million pixels: call it beside the window.
+    White is that of the card which gives the scale, where it shows some: `card` as it was drawn,
+    which was printed `card_scale` times as large. `bare_px` surrounds bare metal, without it a
+    neutral grey counts. What can't be counted has no value, and a warning says why. Takes up to a
+    second for ten million pixels: call it beside the window.
     """
     white, unsure = None, tuple[str, ...]()
-    patches = white_patches(card) if card is not None else ()
+    patches = white_patches(card, card_scale) if card is not None else ()
     if scale is not None and scale.source == "card" and patches:
         white = card_white(pixels, scale, patches, region_px)
         unsure = () if white is not None else (NO_WHITE,)

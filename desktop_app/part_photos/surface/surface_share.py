@@ -9,6 +9,7 @@ import math
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from desktop_app.part_photos.mark_words import NEUTRAL
 from desktop_app.part_photos.photo_cannot import PhotoCannot
 from desktop_app.part_photos.photo_pixels import PhotoPixels
 from desktop_app.part_photos.surface.block_doubt import block_doubt
@@ -35,8 +36,9 @@ COVERAGE_FACTOR = 2.0  # for about 95 %: JCGM 100:2008, G.6.6
 class SurfaceShare:
     """A share of area, 0 to 1, with its expanded uncertainty (about 95 %).
 
-    `left_out` is the share of the outline that was glare or deep shadow and was not counted;
-    `method` says in one sentence what was counted; it goes on after "How:".
+    `left_out` is the share of the outline that was glare or deep shadow; of that any part may
+    differ, and the uncertainty says so. `method` says in one sentence what was counted; it goes on
+    after "How:".
     """
 
     share: float
@@ -44,6 +46,12 @@ class SurfaceShare:
     left_out: float
     method: str
     warnings: tuple[str, ...]
+
+
+NO_METAL = (
+    "No bare metal was drawn, so grey counts as bare: brass, copper, paint and plastic differ from "
+    "that when they are new. Draw a bare place of this part."
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,7 +76,9 @@ def surface_share(
     counts, as light as the neutral part of the region. A pixel differs where its chroma distance
     from bare metal in CIE a*, b* is above 10 units, or its lightness L* is more than 30 below.
     The uncertainty (JCGM 100:2008) is from moving both thresholds by a quarter and bare metal by 2
-    units, each a rectangular distribution, and from the spread between blocks of the region.
+    units, each a rectangular distribution, and from the spread between blocks of the region. What
+    is glare or deep shadow may differ in any part, from none to all (rectangular, 4.3.7): the
+    middle of that is counted.
     Raises PhotoCannot where an outline is too small or shows nothing but glare and deep shadow.
     """
     region = drawn_region(pixels, region_px, "The surface")
@@ -81,14 +91,13 @@ def surface_share(
     seen = lab(region.light[region.tells], light_of_white)
     metal, of_metal = _metal(pixels, bare, light_of_white, seen)
     counted = _differs(seen, metal)
-    parts = (
-        *_moved(seen, metal),
-        block_doubt(region.at[region.tells], counted),
-    )
+    u_of_seen = math.hypot(*_moved(seen, metal), block_doubt(region.at[region.tells], counted))
+    unseen = region.left_out
+    u = math.hypot((1 - unseen) * u_of_seen, unseen / 2 / math.sqrt(3))
     return SurfaceShare(
-        share=float(counted.mean()),
-        expanded_uncertainty=COVERAGE_FACTOR * math.hypot(*parts),
-        left_out=region.left_out,
+        share=(1 - unseen) * float(counted.mean()) + unseen / 2,
+        expanded_uncertainty=COVERAGE_FACTOR * u,
+        left_out=unseen,
         method=_method(region, bare is not None, white is not None),
         warnings=(*warnings, *of_metal, *_left_out(region)),
     )
@@ -120,7 +129,7 @@ def _metal(
     if bare is None:
         neutral = np.hypot(seen[:, 1], seen[:, 2]) <= CHROMA_APART
         lightness = float(np.percentile(seen[neutral, 0], 75)) if neutral.any() else 0.0
-        return _Metal(lightness, 0.0, 0.0), ()
+        return _Metal(lightness, 0.0, 0.0), (NO_METAL,)
     drawn = drawn_region(pixels, bare, "The bare metal")
     if drawn.left_out > 0.5:
         raise PhotoCannot(
@@ -167,12 +176,13 @@ def _moved(seen: Floats, metal: _Metal) -> tuple[float, float]:
 
 
 def _method(region: DrawnRegion, by_bare: bool, by_white: bool) -> str:
-    metal = "the bare metal drawn" if by_bare else "neutral grey"
+    metal = "the bare metal drawn" if by_bare else NEUTRAL
     white = "a white in the photo" if by_white else "the photo's own white"
     return (
         f"counted are pixels more than {CHROMA_APART:g} units of CIE a*, b* from {metal} or more "
         f"than {LIGHTNESS_BELOW:g} units of L* darker, balanced to {white}; {len(region.tells):,} "
-        f"pixels, {region.left_out:.0%} left out as glare or deep shadow."
+        f"pixels. {region.left_out:.0%} of them are glare or deep shadow, of which anything from "
+        "none to all may differ."
     )
 
 
@@ -180,6 +190,6 @@ def _left_out(region: DrawnRegion) -> tuple[str, ...]:
     if region.left_out <= MUCH_LEFT_OUT:
         return ()
     return (
-        f"{region.left_out:.0%} of the surface is glare or deep shadow and was not counted: light "
-        "it from the side, through a sheet of white paper.",
+        f"{region.left_out:.0%} of the surface is glare or deep shadow, which says nothing of its "
+        "colour: light it from the side, through a sheet of white paper.",
     )

@@ -83,9 +83,12 @@ class BenchReadingsOfPair:
         self._desk.do(let_mark_go, self._pair_id, mark_id)
 
     def taken(self, mark_id: int) -> str | None:
-        """Return in words which readings a mark is, or None."""
-        rows = self._desk.ask(readings_from_mark, mark_id) or ()
-        return "; ".join(f"{self._label(name)}, {side}" for name, side in rows) or None
+        """Return in words which readings a mark is, or None; as read before where it stayed so."""
+        found = []
+        for one in self._desk.ask(readings_from_mark, mark_id) or ():
+            words = f"{self._label(one.dimension)}, {one.side}"
+            found.append(f"{words} (as it was read before)" if one.as_before else words)
+        return "; ".join(found) or None
 
     def follow(self, deed: Deed, mark_id: int) -> None:
         """Let the readings from a mark say what it says now."""

@@ -12,6 +12,7 @@ from desktop_app.parts_compared.pair_view import PairView
 from desktop_app.parts_compared.part_numbers import numbers_differ
 from desktop_app.parts_compared.signs import PAIR_SIGNS
 from desktop_app.shop_window.flow_row import empty
+from desktop_app.shop_window.tab_order import NEVER_FIRST
 from desktop_app.shop_window.texts import plain_label
 
 FIRST_REASONS = 3
@@ -43,6 +44,7 @@ class PairHead(QFrame):
         self._steps_shown: list[tuple[str, str]] = []
         self._away = QPushButton("Take the pair away")
         self._away.setAccessibleName(f"Take the pair away: {name}")
+        self._away.setProperty(NEVER_FIRST, True)  # Enter right after a jump must not take it away
         self._away.clicked.connect(self.away)
         top = QHBoxLayout()
         top.addWidget(self._title, 1)
