@@ -56,7 +56,8 @@ def written(
 ) -> bytes:
     """JPEG bytes with the capture time and the orientation tag (1, 3, 6 or 8) in EXIF.
 
-    Where it is said, the focal length for 35 mm film stands there too; `largest` is in bytes.
+    Where it is said, the focal length for 35 mm film stands there too, with the picture's size as
+    the camera made it; `largest` is in bytes.
     """
     turn = _TURNS[orientation]
     stored = picture if turn is None else picture.transpose(turn)
@@ -67,6 +68,7 @@ def written(
     exif.get_ifd(0x8769)[0x9004] = taken_at.strftime("%Y:%m:%d %H:%M:%S")
     if focal_35_mm is not None:
         exif.get_ifd(0x8769)[0xA405] = focal_35_mm
+        exif.get_ifd(0x8769)[0xA002], exif.get_ifd(0x8769)[0xA003] = stored.size
     for quality in (88, 84, 80, 75, 68, 60):
         out = io.BytesIO()
         stored.save(out, "JPEG", quality=quality, subsampling="4:2:0", exif=exif)

@@ -54,18 +54,22 @@ def run(argv: Sequence[str], open_window: OpenWindow, draw_window: DrawWindow) -
         outcome = _command(asked.command)(asked)
         say(outcome, as_json=asked.json)
     except ShopTrouble as trouble:
-        print(" ".join(trouble.sentence().split()), file=sys.stderr)
-        return 2
+        return _refused(trouble.sentence())
     except BrokenPipeError:
         # Who read from us went away; Python would say so once more at its end.
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
         return 0
     except OSError as error:
-        print(f"{error.filename or 'The output'}: {error.strerror}.", file=sys.stderr)
-        return 2
+        return _refused(f"{str(error.filename or 'The output')[:200]}: {error.strerror}.")
     except KeyboardInterrupt:
         return 130
     return outcome.status
+
+
+def _refused(sentence: str) -> int:
+    """Say why in exactly one line, whatever a file may be called."""
+    print(" ".join(sentence.split()), file=sys.stderr)
+    return 2
 
 
 class _SayVersion(argparse.Action):

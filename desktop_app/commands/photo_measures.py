@@ -6,6 +6,7 @@ import os
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from desktop_app.commands.counting import counting
 from desktop_app.commands.named_file import PHOTO, read_named, read_named_text
 from desktop_app.commands.outcome import Asked, Outcome, one_or_list
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -50,7 +51,8 @@ def _photo(photo: Path, marks: Path) -> MeasuredPhoto:
     layout = _card(asked, marks)
     pixels = _pixels(photo)
     try:
-        return measured_photo(asked, pixels, layout, marks.name)
+        with counting(photo.name) as done:
+            return measured_photo(asked, pixels, layout, marks.name, done)
     except PhotoCannot as trouble:
         raise ShopTrouble(f"{photo.name}: {trouble.what}", trouble.kept, trouble.do) from trouble
 

@@ -8,9 +8,11 @@ from io import BytesIO
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from desktop_app.commands.named_file import PHOTO, read_named, read_named_text
 from desktop_app.commands.outcome import Asked, Outcome
 from desktop_app.part_photos.bench_card.card_layout import CardLayout
 from desktop_app.part_photos.file_actions import check_place, put_files
+from desktop_app.part_photos.marks.mark import HIGHEST_MM, is_height
 from desktop_app.part_photos.photo_cannot import PhotoCannot
 from desktop_app.shop_record.trouble import ShopTrouble
 
@@ -21,8 +23,6 @@ if TYPE_CHECKING:
     from desktop_app.part_photos.overlay.not_compared import NotCompared
     from desktop_app.part_photos.photo_pixels import PhotoPixels
 
-MOST_LETTERS = 1_000_000
-MOST_HEIGHT_MM = 500.0
 _WANTED = "Accepted: a layout that the card command wrote."
 
 
@@ -42,6 +42,8 @@ def align(asked: Asked) -> Outcome:
     from desktop_app.part_photos.overlay.difference import differences
     from desktop_app.part_photos.overlay.not_compared import not_compared
 
+    if not asked.old.strip() or not asked.new.strip():
+        raise ShopTrouble("A file's name is empty.", do="Accepted: two photos, the old one first.")
     old_file, new_file = Path(asked.old), Path(asked.new)
     out = None if asked.out is None else Path(asked.out)
     if out is not None:
@@ -137,10 +139,10 @@ def _height(said: str | None) -> float | None:
         height = float(said.replace(",", ".")) if "_" not in said else -1.0
     except ValueError:
         height = -1.0
-    if not 0.0 <= height <= MOST_HEIGHT_MM:
+    if not is_height(height):
         raise ShopTrouble(
             f"--height-mm “{said[:40]}” is not understood.",
-            do=f"Accepted: millimetres above the card, 0 to {MOST_HEIGHT_MM:g}.",
+            do=f"Accepted: millimetres above the card, 0 to {HIGHEST_MM:g}.",
         )
     return height
 
@@ -152,34 +154,21 @@ def _layouts(said: str | None) -> tuple[CardLayout, ...]:
     if said is None:
         return tuple(bench_card(paper) for paper in PAGES_MM)
     file = Path(said)
-    try:
-        if not file.is_file():
-            raise ShopTrouble(f"{file}: no such file.", do=_WANTED)
-        with file.open("rb") as opened:
-            content = opened.read(4 * MOST_LETTERS + 1)
-        return (read_card(content.decode("utf-8-sig"), file.name),)
-    except UnicodeDecodeError as error:
-        raise ShopTrouble(f"{file.name}: not text.", do=_WANTED) from error
-    except (OSError, ValueError) as error:
-        reason = getattr(error, "strerror", None) or "no such file"
-        raise ShopTrouble(f"{said[:200]}: {reason}.", do=_WANTED) from error
+    return (read_card(read_named_text(file, _WANTED), file.name),)
 
 
 def _on_card(file: Path, layouts: Sequence[CardLayout]) -> _OnCard:
-    from desktop_app.part_photos.actions import read_photo_file
-    from desktop_app.part_photos.camera.find_scale import card_scale
+    from desktop_app.part_photos.camera.find_scale import found_card
     from desktop_app.part_photos.intake import look_at
     from desktop_app.part_photos.photo_pixels import photo_pixels
 
-    content = read_photo_file(file)
+    content = read_named(file, PHOTO)
     taken = look_at(file.name, content)
     pixels = photo_pixels(content, taken.media_type)
     try:
-        scale = card_scale(pixels, layouts)
+        return _OnCard(pixels, *found_card(pixels, layouts))
     except PhotoCannot as trouble:
         return _OnCard(pixels, why_not=trouble.sentence())
-    named = [layout for layout in layouts if layout.name == scale.card]
-    return _OnCard(pixels, scale, named[0] if named else layouts[0])
 
 
 def _picture(

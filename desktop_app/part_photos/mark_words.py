@@ -164,8 +164,8 @@ def largest_part(budget: Mapping[str, float]) -> str:
     name = max(budget, key=lambda part: budget[part])
     share = round(100 * budget[name] ** 2 / whole)
     word, advice = _PARTS.get(name, (name, ""))
-    start = "Nearly all" if share > 85 else "Mostly" if share > 50 else "The largest part is"
-    return f"{start} {word} ({share} % of the variance){': ' + advice if advice else ''}."
+    start = "Nearly all of" if share > 85 else "Most of" if share > 50 else "The largest part of"
+    return f"{start} the ± comes from {word}{': ' + advice if advice else ''}."
 
 
 _PARTS = {

@@ -19,6 +19,7 @@ if TYPE_CHECKING:
 
 _EXIF_IFD, _FOCAL, _FOCAL_35 = 0x8769, 0x920A, 0xA405
 _MAKE, _MODEL = 0x010F, 0x0110
+_ACROSS, _DOWN = 0xA002, 0xA003  # PixelXDimension, PixelYDimension
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -29,14 +30,17 @@ class PhotoPixels:
     pixels are (x, y) with pixel centres at whole numbers: (0, 0) is the middle of the first pixel.
     `focal_35_mm` is EXIF's focal length for 35 mm film (None: not said); `camera` is maker and
     model as EXIF names them, "" where it doesn't. `mirrored` is true where EXIF had the picture
-    mirrored when it was stored. Colours are as the file has them: a wide profile such as Display P3
-    is not converted, which makes strong colours a little duller and moves no edge and no grey.
+    mirrored when it was stored. `as_taken` is true where the picture is as large as EXIF says the
+    camera made it: a picture that was cut or shrunk seldom is. Colours are as the file
+    has them: a wide profile such as Display P3 is not converted, which makes strong colours a
+    little duller and moves no edge and no grey.
     """
 
     rgb: NDArray[np.uint8]
     focal_35_mm: float | None = None
     camera: str = ""
     mirrored: bool = False
+    as_taken: bool = False
 
     @property
     def width(self) -> int:
@@ -62,7 +66,7 @@ def photo_pixels(content: bytes, media_type: str) -> PhotoPixels:
     stored = picture.info.get("original_orientation") or orientation(picture)
     mirrored = stored in (2, 4, 5, 7)
     rgb = np.asarray(upright_rgb(picture), np.uint8)
-    return PhotoPixels(rgb, focal, camera, mirrored)
+    return PhotoPixels(rgb, focal, camera, mirrored, _as_taken(picture))
 
 
 def _lens(picture: Image) -> tuple[float | None, str]:
@@ -75,3 +79,17 @@ def _lens(picture: Image) -> tuple[float | None, str]:
     except UNREADABLE:
         return None, ""
     return (length if 5 <= length <= 1000 else None), camera
+
+
+def _as_taken(picture: Image) -> bool:
+    """Tell whether the picture is as large as EXIF says, upright or on its side.
+
+    Exif 2.32, 4.6.5: both sizes must be recorded when a camera compresses a picture; what cuts or
+    shrinks it later mostly copies EXIF as it was.
+    """
+    try:
+        exif = picture.getexif().get_ifd(_EXIF_IFD)
+        said = sorted(int(exif.get(tag, 0)) for tag in (_ACROSS, _DOWN))
+    except UNREADABLE:
+        return False
+    return said == sorted(picture.size)

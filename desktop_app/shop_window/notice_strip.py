@@ -31,6 +31,7 @@ class NoticeStrip(QFrame):
         self._bar.setMaximumWidth(260)
         self._button = QPushButton("Put away")
         self._button.setAccessibleName("Put the notice away")
+        self._button.setFocusPolicy(Qt.FocusPolicy.TabFocus)  # a click leaves the focus where it is
         self._button.clicked.connect(self._press)
         row = QHBoxLayout(self)
         row.addWidget(self._words, 1)

@@ -7,10 +7,17 @@ from collections.abc import Iterator
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QComboBox, QGridLayout, QLayout, QScrollArea, QWidget
 
+NEVER_FIRST = "never_first"  # a property of what undoes work: Tab reaches it, a jump doesn't
+
 
 def stops(page: QWidget) -> list[QWidget]:
     """Return the widgets of a page that Tab stops at, in the order of its layouts."""
     return list(_stops_in(page))
+
+
+def first_stop(page: QWidget) -> QWidget | None:
+    """Return where a jump to a page begins: the first stop that can do no harm."""
+    return next((one for one in _stops_in(page) if not one.property(NEVER_FIRST)), None)
 
 
 def takes_tab(widget: QWidget) -> bool:

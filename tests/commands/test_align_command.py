@@ -84,7 +84,7 @@ def test_a_layout_of_ones_own_serves_and_a_person_reads_sentences(
     # What makes it coarse comes before what was found.
     assert shell.out.splitlines()[1].startswith("How high the outline lies")
     assert shell.out.count("How high the outline lies") == 1
-    assert "mm apart (root mean square)" in shell.out
+    assert "mm apart on the average" in shell.out
 
 
 def test_without_a_height_sizes_are_less_certain_and_what_was_left_out_is_said(
@@ -156,15 +156,20 @@ def test_the_same_photo_twice_lies_on_itself(shell: Shell, tmp_path: Path) -> No
     [
         (("gone.jpg", "new.png"), "gone.jpg"),
         (("text.jpg", "new.png"), "text.jpg"),
-        (("old.png", "."), "no file but a folder"),
+        (("old.png", "."), "is a folder. Accepted: a photo"),
+        (("", "new.png"), "A file's name is empty"),
+        (("old.png", " "), "A file's name is empty"),
         (("old.png", "new.png", "--out", "old.png"), "those are never changed"),
         (("old.png", "new.png", "--out", "link.png"), "those are never changed"),
         (("old.png", "new.png", "--out", "o.jpg"), "does not end in .png"),
         (("old.png", "new.png", "--out", "gone/o.png"), "There is no folder"),
         (("old.png", "new.png", "--out", "."), "is a folder"),
         (("old.png", "new.png", "--out", "pipe.png"), "a device or a pipe"),
-        (("old.png", "new.png", "--layout", "gone.json"), "no such file"),
-        (("old.png", "new.png", "--layout", "old.png"), "not text"),
+        (("old.png", "new.png", "--layout", "gone.json"), "There is no file gone.json"),
+        (("old.png", "new.png", "--layout", "."), ". is a folder. Accepted: a layout"),
+        (("old.png", "new.png", "--layout", "pipe.png"), "is a device or a pipe"),
+        (("old.png", "new.png", "--layout", "old.png"), "is a photo, no text file"),
+        (("old.png", "new.png", "--out", "a\nb" + "x" * 260 + ".png"), "File name too long"),
         (("old.png", "new.png", "--layout", "text.jpg"), "not JSON"),
         (("old.png", "new.png", "--height-mm", "tall"), "--height-mm"),
         (("old.png", "new.png", "--height-mm", "nan"), "--height-mm"),
@@ -214,3 +219,26 @@ def test_the_document_is_json_with_whole_precision(shell: Shell, photos: tuple[s
     assert said["height_mm"] == 2.0
     assert len(said["transform"]) == 3
     assert all(len(row) == 3 for row in said["transform"])
+
+
+@pytest.mark.parametrize("field", [[-2000, -2000, 2000, 2000], [9000, 9000, 9999, 9999]])
+def test_a_field_beyond_what_the_camera_sees_is_an_answer(
+    shell: Shell, tmp_path: Path, photos: tuple[str, str], field: list[float]
+) -> None:
+    facts = json.loads(card_json(CARD))
+    (tmp_path / "CARD.json").write_text(json.dumps({**facts, "free_field_mm": field}), "utf-8")
+    said = shell("align", *photos, "--layout", str(tmp_path / "CARD.json"), "--json")
+    assert shell.status == 0
+    assert said["aligned"] is False
+    assert "free field" in said["why"]
+
+
+def test_why_two_cards_of_one_kind_cant_be_used_is_not_contradicted(
+    shell: Shell, tmp_path: Path
+) -> None:
+    one = taken("disc").rgb
+    twice = tmp_path / "twice.jpg"
+    Image.fromarray(np.concatenate([one, one], axis=1)).save(twice, quality=92)
+    said = shell("align", str(twice), saved(tmp_path, "disc"), "--json")
+    assert any("is in the photo twice" in note for note in said["notes"])
+    assert said["why"].startswith("No card could be used in the old photo")

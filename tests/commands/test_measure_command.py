@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 import os
 import re
+import sys
 from collections.abc import Callable
 from io import BytesIO
 from pathlib import Path
@@ -52,6 +53,7 @@ def says_focal(orientation: int = 1) -> Image.Exif:
     exif = Image.Exif()
     exif[274] = orientation
     exif.get_ifd(0x8769)[0xA405] = round(VIEW.focal * 43.267 / np.hypot(*VIEW.size))
+    exif.get_ifd(0x8769)[0xA002], exif.get_ifd(0x8769)[0xA003] = VIEW.size
     return exif
 
 
@@ -301,6 +303,24 @@ def test_the_readme_says_what_a_file_of_marks_may_hold() -> None:
             read_marks(json.dumps({"scale": TWO, "marks": [mark]}), "README.md")
 
 
+def test_many_marks_are_counted_on_a_terminal_and_nowhere_else(
+    shell: Shell, bench: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    marks = asks(bench, scale=TWO, marks=SIMPLE[:1] * 3)
+    monkeypatch.setattr("desktop_app.commands.counting.EVERY_SECONDS", 0.0)
+    shell("measure", str(bench / "bare.png"), marks, "--json")
+    assert shell.err == ""
+    monkeypatch.setattr(sys.stderr, "isatty", lambda: True)
+    said = shell("measure", str(bench / "bare.png"), marks, "--json")
+    assert len(said["marks"]) == 3
+    steps = shell.err.split("\r")
+    assert steps[:4] == ["", *(f"bare.png: {n} of 3 marks" for n in (1, 2, 3))]
+    assert "".join(steps[4:]).strip(" ") == ""  # wiped off, no line of its own
+    wrong = asks(bench, scale=TWO, marks=[*SIMPLE[:1], FLAT])
+    line = shell.refused("measure", str(bench / "bare.png"), wrong)
+    assert line.split("\r")[-1].startswith("marks.json: mark 2 “bore”: No circle")
+
+
 def test_a_turned_photo_is_measured_upright(shell: Shell, bench: Path) -> None:
     with Image.open(BytesIO((bench / "plate.jpg").read_bytes())) as upright:
         turned = upright.transpose(Image.Transpose.ROTATE_90)
@@ -308,3 +328,10 @@ def test_a_turned_photo_is_measured_upright(shell: Shell, bench: Path) -> None:
     turned.save(bench / "turned.jpg", quality=95, exif=says_focal(6))
     said = shell("measure", str(bench / "turned.jpg"), asks(bench, snap=True), "--json")
     assert said["marks"][0]["value"] == pytest.approx(40.0, abs=0.15)
+
+
+def test_a_print_that_is_far_off_is_doubted(shell: Shell, bench: Path) -> None:
+    far = asks(bench, "far.json", scale={"card": "card.json", "card_scale": 0.94})
+    said = shell("measure", str(bench / "plate.jpg"), far, "--json")
+    assert shell.status == 0
+    assert any("6.0% smaller than drawn" in one for one in said["warnings"])

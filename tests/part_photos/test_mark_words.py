@@ -52,8 +52,9 @@ def test_a_value_is_said_with_two_figures_of_its_doubt(
 
 def test_the_largest_part_of_a_doubt_says_how_to_make_it_smaller() -> None:
     said = largest_part({"pointing": 0.1, "scale": 0.05, "height": 0.3, "print": 0.0})
-    assert said == "Nearly all the height (88 % of the variance): measure it with a calliper."
-    assert largest_part({"pointing": 0.1, "scale": 0.1}).startswith("The largest part is")
+    assert said == "Nearly all of the ± comes from the height: measure it with a calliper."
+    spread = largest_part({"pointing": 0.1, "scale": 0.1})
+    assert spread.startswith("The largest part of the ± comes from")
     assert largest_part({}) == ""
 
 

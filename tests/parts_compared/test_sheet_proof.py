@@ -7,7 +7,7 @@ from dataclasses import replace
 import pytest
 
 from desktop_app.parts_compared.sheet_blocks import Listed, Words
-from desktop_app.parts_compared.sheet_proof import proof_blocks
+from desktop_app.parts_compared.sheet_proof import proof_blocks, proof_file_blocks
 from desktop_app.parts_compared.stored_proof_asked import proof_asked_by_parts
 from desktop_app.parts_compared.stored_sheet import read_sheet
 from desktop_app.repair_jobs import actions, proof_actions
@@ -31,13 +31,18 @@ def job(shop: ShopRecord) -> JobView:
 
 
 def named(job: JobView, kept: ProofKept) -> dict[str, str]:
-    """The paragraphs by their names."""
+    """The customer's paragraphs by their names."""
     return {one.name: one.words for one in proof_blocks(job, kept) if isinstance(one, Words)}
+
+
+def filed(job: JobView, kept: ProofKept) -> dict[str, str]:
+    """The file's paragraphs by their names."""
+    return {one.name: one.words for one in proof_file_blocks(job, kept) if isinstance(one, Words)}
 
 
 def not_proved(job: JobView, kept: ProofKept) -> tuple[str, ...]:
     """What stands under "Not proved"."""
-    return next(one.items for one in proof_blocks(job, kept) if isinstance(one, Listed))
+    return next(one.items for one in proof_file_blocks(job, kept) if isinstance(one, Listed))
 
 
 def test_codes_and_the_cars_own_tests_are_printed_before_and_after(
@@ -59,11 +64,11 @@ def test_codes_and_the_cars_own_tests_are_printed_before_and_after(
 
 def test_the_drive_is_printed_with_what_it_is_worth(job: JobView) -> None:
     kept = ProofKept(every=FaultEvery(40, "mi"), provoked=Provoked(37, 10, 0, 10))
-    said = named(job, kept)
-    assert said["Tried"] == "Driven 7.5 miles. Wet road, two hills."
-    assert "7.5 miles without it happen by luck in 83 % of cases" in said["What that is worth"]
-    assert "decisive" in said["What that is worth"]
-    assert "What that is worth" not in named(job, ProofKept())
+    assert named(job, kept)["Tried"] == "Driven 7.5 miles. Wet road, two hills."
+    worth = filed(job, kept)["What the drive is worth"]
+    assert "7.5 miles without it happen by luck in 83 % of cases" in worth
+    assert "decisive" in worth
+    assert "What the drive is worth" not in filed(job, ProofKept())
 
 
 def test_same_conditions_is_not_printed_as_reached_where_one_was_not_met(job: JobView) -> None:
@@ -104,7 +109,7 @@ def test_what_the_fitted_parts_ask_for_is_ticked_or_not_proved(shop: ShopRecord)
     assert asked == tuple(one.say for one in kinds()["distributor-rotor"].proof)
     actions.tick_check(shop, story.job, "proof", asked[0], "done")
     sheet = read_sheet(shop, story.job, kinds())
-    blocks = list(proof_blocks(sheet.job, sheet.proof, asked))
+    blocks = list(proof_file_blocks(sheet.job, sheet.proof, asked))
     done = next(one for one in blocks if isinstance(one, Words) and one.name == "Ticked as done")
     assert asked[0].rstrip(".") in done.words
     left = next(one for one in blocks if isinstance(one, Listed))

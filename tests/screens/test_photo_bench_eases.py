@@ -8,11 +8,11 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import QEvent, QPoint, Qt
 from PySide6.QtGui import QHelpEvent
-from PySide6.QtWidgets import QApplication, QLineEdit, QToolTip
+from PySide6.QtWidgets import QApplication, QComboBox, QLineEdit, QToolTip
 from pytestqt.qtbot import QtBot
 
 from desktop_app.part_photos.bench_card.card_layouts import bench_card
-from desktop_app.part_photos.card_actions import note_printed_card
+from desktop_app.part_photos.card_actions import note_printed_card, note_ruler
 from desktop_app.part_photos.mark_actions import draw_mark
 from desktop_app.part_photos.marks.mark import Mark
 from desktop_app.part_photos.screen.bench_card_page import BenchCardPage
@@ -134,15 +134,25 @@ def test_the_panel_is_no_wider_than_its_place_where_a_printed_card_is_chosen(
 ) -> None:
     from tests.screens.test_photo_bench_laying import pictures
 
-    for _ in range(2):
+    for number, ruler in ((1, 149.7), (2, 150.3)):
         desk.do(note_printed_card, bench_card("a4"))
+        desk.do(note_ruler, number, ruler)
     bench = open_bench(qtbot, desk, job_with_no_photos(desk.record), *pictures())
     bench.resize(820, 630)
     settled(qtbot, desk)
     QApplication.processEvents()
     assert "Which printed card is it?" in words_of(bench)
+    box = named(bench, QComboBox, "Printed card, removed part")
+    longest = max(len(box.itemText(row)) for row in range(box.count()))
+    assert longest > 20
     panel = bench.findChild(SidePanel)
     assert panel is not None
+    box.setMinimumWidth(400)  # whatever a style asks for
+    QApplication.processEvents()
+    assert panel.widget().width() <= panel.viewport().width()
+    box.setMinimumWidth(0)
+    assert box.minimumSizeHint().width() < panel.viewport().width()
+    assert box.fontMetrics().horizontalAdvance("m" * longest) > panel.viewport().width()
     assert panel.widget().width() <= panel.viewport().width()
     assert (bench.width(), bench.height()) == (820, 630)
     for stage in bench.stages().values():
@@ -194,18 +204,19 @@ def test_words_stay_where_they_are_when_another_mark_is_chosen_or_drawn(
     stage = old_stage(bench)
     press(qtbot, bench, "Snap to the edge: not said")
     press(qtbot, bench, "Draw: Length")
-    for y in (150, 160, 170):
-        click(qtbot, stage, (100, y), (299, y))
+    for right, y in ((299, 150), (250, 160), (210, 170)):
+        click(qtbot, stage, (100, y), (right, y))
     press(qtbot, bench, "Draw: Length")
     bench.setFocus()
     pictures = []
     for y in (150, 170):
-        click(qtbot, stage, (200, y))
+        click(qtbot, stage, (190, y))
         settled(qtbot, desk)
         pictures.append(stage.viewport().grab().toImage())
-    top = int(stage.seen_at((0, 120)).y())
-    first, second = (one.copy(0, 0, one.width(), top) for one in pictures)
-    assert first == second
+    ends = int(stage.seen_at((0, 120)).y()), int(stage.seen_at((0, 200)).y())
+    for top, height in ((0, ends[0]), (ends[1], pictures[0].height() - ends[1])):
+        first, second = (one.copy(0, top, one.width(), height) for one in pictures)
+        assert first == second
 
 
 def test_an_enlarged_photo_keeps_its_scale_where_a_notice_takes_some_height(

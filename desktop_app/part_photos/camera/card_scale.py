@@ -51,7 +51,8 @@ class CardScale:
     def rays(self, points_px: Floats, theta: Floats | None = None) -> tuple[Floats, Floats]:
         """Return where the camera stands (3,) and directions (n, 3) of pixels (n, 2), mm, z up.
 
-        nan for pixels beyond what the lens model describes.
+        With `theta` (..., 11): (..., 3) and (..., n, 3). nan for pixels beyond what the lens model
+        describes.
         """
         import numpy as np
 
@@ -64,16 +65,17 @@ class CardScale:
     ) -> Floats:
         """Return mm, shape (n, 2), of pixels (n, 2) that lie `height_mm` above the card.
 
-        nan where the pixel's ray doesn't meet that plane: past the horizon, or a plane at or above
-        the camera.
+        With `theta` (..., 11), shape (..., n, 2); heights may then have shape (..., 1). nan where
+        the pixel's ray doesn't meet that plane: past the horizon, or a plane at or above the
+        camera.
         """
         import numpy as np
 
         place, directions = self.rays(points_px, theta)
-        falls = directions[:, 2]
-        steps = (height_mm - place[2]) / np.where(falls < 0, falls, np.nan)
+        falls = directions[..., 2]
+        steps = (height_mm - place[..., 2, None]) / np.where(falls < 0, falls, np.nan)
         steps = np.where(steps > 0, steps, np.nan)
-        return place[:2] + steps[:, None] * directions[:, :2]
+        return place[..., None, :2] + steps[..., None] * directions[..., :2]
 
     def to_pixels(self, points_mm: Floats, height_mm: float | Floats = 0.0) -> Floats:
         """Return pixels (n, 2) of points (n, 2) in mm on the plane `height_mm` above the card.

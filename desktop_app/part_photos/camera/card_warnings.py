@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from math import log
 from typing import TYPE_CHECKING
 
 from desktop_app.part_photos.camera.camera_fit import CameraFit
@@ -18,7 +17,6 @@ if TYPE_CHECKING:
 # By trials: gently arched paper leaves .1 px or less, a saddle of half a millimetre .4; a fold or
 # an edge lifted by 2 mm hides: a tenth of the corners is left out, or it shows as an arch of 1 mm.
 MOST_SPREAD_PX, MOST_LEFT_OUT, MOST_ARCH_MM = 0.25, 0.05, 1.0
-MOST_PULL = 3.0  # standard uncertainties between the fitted focal length and the expected one
 SURE_CHI2 = 9.0  # by how much the other pose must fit worse
 SHARP_PX = 2.0
 
@@ -44,10 +42,17 @@ def camera_covariance(fit: CameraFit, prior: LensPrior) -> Floats:
 def card_warnings(fit: CameraFit, prior: LensPrior, blur_px: float) -> tuple[str, ...]:
     """Return what to say about a fit that counts all the same."""
     said = list(_poor(fit, prior))
-    if not prior.sure:
+    if prior.contradicted:
         said.append(
-            "The photo doesn't name its lens, or was cropped: sizes above the card are less "
-            "certain the higher they lie. Bring the photo as the camera made it."
+            "The card looks as through another lens than the photo names, as if the photo was "
+            "cropped, stretched or zoomed: sizes above the card are less certain the higher they "
+            "lie. Bring the photo as the camera made it."
+        )
+    elif not prior.sure:
+        said.append(
+            "The photo doesn't name its lens, or isn't as the camera made it but cropped, shrunk "
+            "or stored anew: sizes above the card are less certain the higher they lie. Bring the "
+            "photo as the camera made it."
         )
     if blur_px > SHARP_PX:
         said.append("The photo is not quite sharp: mark edges with care.")
@@ -62,12 +67,10 @@ def _poor(fit: CameraFit, prior: LensPrior) -> list[str]:
             f"The card doesn't lie quite flat: its markers are {fit.spread_px:.2f} pixels off, "
             f"{fit.left_out:.0%} of their corners further. The scale's uncertainty counts double."
         )
-    pull = abs(float(fit.values[0]) - log(prior.focal_px)) / prior.focal_rel_u
-    if pull > MOST_PULL:
+    if prior.strained(fit.values):
         said.append(
-            "The card looks as through another lens than the photo names, as if the photo was "
-            "cropped or stretched. The scale's uncertainty counts double. Bring the photo as the "
-            "camera made it."
+            "The card looks as if the photo was cut out far from the middle of what the camera "
+            "saw, or taken through a very long lens. The scale's uncertainty counts double."
         )
     if fit.second_chi2 is not None and fit.second_chi2 < SURE_CHI2:
         said.append(

@@ -10,11 +10,11 @@ from typing import TYPE_CHECKING
 from desktop_app.part_photos.bench_card.card_layout import CardLayout
 from desktop_app.part_photos.bench_card.ruler_length import UNMEASURED_U
 from desktop_app.part_photos.camera import card_refusals as cannot
-from desktop_app.part_photos.camera.camera_fit import CameraFit, fit_camera
+from desktop_app.part_photos.camera.camera_fit import USUAL_SIGMA_PX, CameraFit, fit_camera
 from desktop_app.part_photos.camera.camera_model import ARCH_AT_MM, USUAL_ARCH_MM, Priors, outward
 from desktop_app.part_photos.camera.card_scale import FLAT_U_MM, CardScale, View, view_of
 from desktop_app.part_photos.camera.card_warnings import camera_covariance, card_warnings
-from desktop_app.part_photos.camera.focal_prior import LensPrior, lens_prior
+from desktop_app.part_photos.camera.focal_prior import LensPrior, contradicted, lens_prior
 from desktop_app.part_photos.camera.lens import CAMERA
 from desktop_app.part_photos.camera.markers_found import (
     FoundMarker,
@@ -64,8 +64,9 @@ def found_card(
         raise cannot.no_card(words, mirrored)
     blur_px = _blur(found.markers)
     _refuse_by_looks(found, blur_px)
-    prior = lens_prior(pixels.width, pixels.height, pixels.focal_35_mm)
-    card = _best_card(pixels, layouts, found, prior, card_scale)
+    prior = lens_prior(pixels.width, pixels.height, pixels.focal_35_mm, pixels.as_taken)
+    card = _best_card(layouts, found, prior, card_scale)
+    card, prior = _through_what_lens(card, prior, card_scale)
     fit = card.fit
     view = view_of(fit.values[:CAMERA], card.middle_mm)
     _refuse_by_fit(fit, view, blur_px, prior)
@@ -122,7 +123,6 @@ def _clear(layout: CardLayout, found: FoundMarkers) -> list[FoundMarker]:
 
 
 def _best_card(
-    pixels: PhotoPixels,
     layouts: Sequence[CardLayout],
     found: FoundMarkers,
     prior: LensPrior,
@@ -134,12 +134,27 @@ def _best_card(
     needed = min(cannot.LEAST_MARKERS, *(len(layout.markers) for layout in alike))
     if most < needed:
         raise cannot.too_few(most, needed, len(alike[0].markers))
-    tried = [_fitted(pixels, layout, _clear(layout, found), prior, scale) for layout in alike]
+    tried = [_fitted(layout, _clear(layout, found), prior, scale) for layout in alike]
     return min(tried, key=lambda card: card.fit.spread_px)
 
 
+def _through_what_lens(card: _Card, prior: LensPrior, scale: float) -> tuple[_Card, LensPrior]:
+    """The fit and what it may take for known: not a named lens that the card contradicts.
+
+    It does where the fit has pulled the lens far, or where another lens leaves half as much: by
+    trials bent paper mostly leaves nine tenths through any lens, a cut picture less than half.
+    """
+    strained = prior.strained(card.fit.values)
+    if not prior.sure or not (strained or card.fit.spread_px > USUAL_SIGMA_PX):
+        return card, prior
+    any_lens = contradicted(prior)
+    again = _fitted(card.layout, card.markers, any_lens, scale)
+    if strained or again.fit.spread_px < card.fit.spread_px / 2:
+        return again, any_lens
+    return card, prior
+
+
 def _fitted(
-    pixels: PhotoPixels,
     layout: CardLayout,
     markers: list[FoundMarker],
     prior: LensPrior,
@@ -153,8 +168,8 @@ def _fitted(
     priors = Priors(
         focal_px=prior.focal_px,
         focal_rel_u=prior.focal_rel_u,
-        centre_px=((pixels.width - 1) / 2, (pixels.height - 1) / 2),
-        centre_u_px=prior.centre_u * max(pixels.width, pixels.height),
+        centre_px=prior.centre_px,
+        centre_u_px=prior.centre_u_px,
     )
     flat = corners.reshape(-1, 2)
     try:

@@ -7,7 +7,6 @@ here is right-handed: x to the right, y down, z INTO the table, so a height is a
 
 from __future__ import annotations
 
-from math import sqrt
 from typing import TYPE_CHECKING, cast
 
 if TYPE_CHECKING:
@@ -50,17 +49,20 @@ def project(theta: Floats, points: Floats) -> Floats:
     return cast("Floats", np.exp(theta[..., 0, None, None]) * bent + theta[..., None, 1:3])
 
 
-def unbent(bent: Floats, k1: float, k2: float) -> Floats:
-    """Return lens coordinates (n, 2) without the lens's bending; project's step back.
+def unbent(bent: Floats, k1: float | Floats, k2: float | Floats) -> Floats:
+    """Return lens coordinates (..., n, 2) without the lens's bending; project's step back.
+
+    `k1` and `k2` are numbers, or (...) for as many lenses.
 
     Newton on the radius, to the last digits of a float. nan beyond the radius where the two terms
     stop to grow: there the model describes no lens.
     """
     import numpy as np
 
-    target = np.hypot(bent[:, 0], bent[:, 1])
+    k1, k2 = (np.asarray(one, float)[..., None] for one in (k1, k2))
+    target = np.hypot(bent[..., 0], bent[..., 1])
     radius = target.copy()
-    most = sqrt(_turning_square(k1, k2))
+    most = np.sqrt(_turning_square(k1, k2))
     for _ in range(30):
         square = radius * radius
         slope = 1 + square * (3 * k1 + square * 5 * k2)
@@ -71,25 +73,29 @@ def unbent(bent: Floats, k1: float, k2: float) -> Floats:
     square = radius * radius
     stretch = 1 + square * (k1 + square * k2)
     missed = np.abs(radius * stretch - target) > 1e-12
-    return bent / np.where(missed, np.nan, stretch)[:, None]
+    return bent / np.where(missed, np.nan, stretch)[..., None]
 
 
 def rays_from(theta: Floats, points_px: Floats) -> tuple[Floats, Floats]:
-    """Return the camera's place (3,) and the directions (n, 3) of pixels (n, 2); z into the table.
+    """Return a camera's place (..., 3) and the directions (..., n, 3) of pixels (n, 2).
 
-    Directions have depth 1 before the lens; nan where the lens model ends.
+    For cameras theta (..., 11); z into the table. Directions have depth 1 before the lens; nan
+    where the lens model ends.
     """
     import numpy as np
 
-    bent = (np.asarray(points_px, float) - theta[1:3]) / np.exp(theta[0])
-    plain = unbent(bent, float(theta[3]), float(theta[4]))
-    to_camera = turned(theta[5:8])
-    directions = np.column_stack([plain, np.ones(len(plain))]) @ to_camera
-    return -to_camera.T @ theta[8:11], directions
+    there = np.asarray(points_px, float) - theta[..., None, 1:3]
+    plain = unbent(there / np.exp(theta[..., 0, None, None]), theta[..., 3], theta[..., 4])
+    to_camera = turned(theta[..., 5:8])
+    directions = np.concatenate([plain, np.ones_like(plain[..., :1])], -1) @ to_camera
+    place = -(theta[..., None, 8:11] @ to_camera)[..., 0, :]
+    return place, directions
 
 
-def _turning_square(k1: float, k2: float) -> float:
+def _turning_square(k1: Floats, k2: Floats) -> Floats:
     """The smallest r² with 1 + 3 k1 r² + 5 k2 r⁴ = 0; 100 (84 degrees off the axis) at most."""
+    import numpy as np
+
     inside = 9 * k1 * k1 - 20 * k2
-    below = sqrt(inside) - 3 * k1 if inside >= 0 else 0.0
-    return 2 / below if below > 0.02 else 100.0
+    below = np.where(inside >= 0, np.sqrt(np.maximum(inside, 0)) - 3 * k1, 0.0)
+    return 2 / np.maximum(below, 0.02)

@@ -69,7 +69,8 @@ class PlaneScale(Protocol):
     ) -> NDArray[np.float64]:
         """Return mm, shape (n, 2), of pixels, shape (n, 2), that lie `height_mm` above the card.
 
-        With `theta`, as if that had been fitted.
+        With `theta`, as if that had been fitted; with shape (..., k) for each of them, shape
+        (..., n, 2), where `height_mm` may have shape (..., 1).
         """
         ...
 
@@ -77,6 +78,8 @@ class PlaneScale(Protocol):
         self, points_px: NDArray[np.float64], theta: NDArray[np.float64] | None = None
     ) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
         """Return where the camera stands, shape (3,), and directions, shape (n, 3), card mm, z up.
+
+        With `theta` of shape (..., k), shapes (..., 3) and (..., n, 3).
 
         Raises TypeError where there is no camera (two points).
         """

@@ -16,7 +16,7 @@ if TYPE_CHECKING:
 
 CLICK_U_PX = 1.15  # standard uncertainty of a clicked point along x and along y; found by trials
 LEAST_PX = 20.0  # nearer than this, two clicks give no length
-MOST_MM = 10_000.0
+LEAST_MM, MOST_MM = 0.01, 10_000.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,10 +38,10 @@ class TwoPointScale:
     def __post_init__(self) -> None:
         if not all(isfinite(value) for point in self.points_px for value in point):
             _refuse("The scale's points are no pixels.", "two points of the photo")
-        if not 0 < self.length_mm <= MOST_MM:
+        if not LEAST_MM <= self.length_mm <= MOST_MM:
             _refuse(
                 f"A scale of {self.length_mm:g} mm can't be.",
-                f"a distance above 0, {MOST_MM:g} mm at most",
+                f"a distance of {LEAST_MM:g} to {MOST_MM:g} mm",
             )
         if not 0 <= self.length_u_mm < self.length_mm:
             _refuse(
@@ -103,10 +103,13 @@ class TwoPointScale:
     def on_plane(
         self, points_px: Floats, height_mm: float | Floats = 0.0, theta: Floats | None = None
     ) -> Floats:
-        """Return mm, shape (n, 2), of pixels, shape (n, 2); the height is not used."""
+        """Return mm, shape (n, 2), of pixels, shape (n, 2); the height is not used.
+
+        With `theta` (..., 1), shape (..., n, 2).
+        """
         import numpy as np
 
-        mm_per_px = float((self.theta if theta is None else theta)[0])
+        mm_per_px = (self.theta if theta is None else theta)[..., None]
         return np.asarray(points_px, float) * mm_per_px
 
     def rays(self, points_px: Floats, theta: Floats | None = None) -> NoReturn:

@@ -7,7 +7,6 @@ import math
 from dataclasses import dataclass
 from typing import Any, NoReturn, cast, get_args
 
-from desktop_app.part_photos.bench_card.ruler_length import FARTHEST, is_near
 from desktop_app.part_photos.camera.two_points import TwoPointScale
 from desktop_app.part_photos.json_document import json_document
 from desktop_app.part_photos.kept_json import MOST_PX
@@ -26,6 +25,7 @@ MOST_LETTERS = 5_000_000
 MOST_MARKS = 10_000
 MOST_POINTS = 200  # of one circle
 SCALES = '"scale": {"card": "CARD.json"} or {"points_px": [[x, y], [x, y]], "length_mm": 25.0}'
+SCALE_WITHIN = (0.5, 2.0)  # beyond it, somebody wrote the ruler's length itself
 _TOP, _CARD = ("scale", "marks", "snap"), ("card", "card_scale")
 _TWO = ("points_px", "length_mm", "length_u_mm")
 _MARK = ("name", "type", "points_px", "height_mm", "height_u_mm")
@@ -116,10 +116,10 @@ class _Marks:
         said = found.get("card_scale")
         if said is None:
             return CardAsked(card)
-        low, high = 1 - FARTHEST, 1 + FARTHEST
+        low, high = SCALE_WITHIN
         accepted = f"the ruler's measured length over its nominal one, {low:g} to {high:g}"
         scale = self._number("scale: card_scale", said, accepted)
-        if not is_near(scale, 1.0):
+        if not low <= scale <= high:
             self.refuse("scale: card_scale", f"is {scale:g}", accepted)
         return CardAsked(card, scale)
 

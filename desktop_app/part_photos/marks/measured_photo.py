@@ -6,7 +6,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from desktop_app.part_photos.bench_card.card_layout import CardLayout
-from desktop_app.part_photos.bench_card.ruler_length import CALLIPER_U_MM
+from desktop_app.part_photos.bench_card.ruler_length import CALLIPER_U_MM, is_near
 from desktop_app.part_photos.camera.plane_scale import PlaneScale
 from desktop_app.part_photos.mark_words import matters_unsaid
 from desktop_app.part_photos.marks.cautions import height_unsaid
@@ -57,13 +57,25 @@ def measured_photo(
         marks.append(placed)
         measured.append(said)
         done(number + 1, len(asked.marks))
-    warnings = [*scale.warnings, *_without_height(asked, scale)]
+    warnings = [*scale.warnings, *_print_far_off(asked), *_without_height(asked, scale)]
     for number, said in enumerate(measured):
         mark = marks[number]
         unsaid = height_unsaid(mark, scale)  # said above, in one line for all
         spoken = [one for one in said.warnings if one != unsaid]
         warnings += [f"{called(number, mark)}: {one}" for one in spoken]
     return MeasuredPhoto(scale, tuple(marks), tuple(measured), tuple(warnings))
+
+
+def _print_far_off(asked: MarksAsked) -> tuple[str, ...]:
+    """Doubt a print that is further off than a printer makes it: it was fitted to the page."""
+    said = asked.scale.card_scale if isinstance(asked.scale, CardAsked) else None
+    if said is None or is_near(said, 1.0):
+        return ()
+    word = "larger" if said > 1 else "smaller"
+    return (
+        f"The card's print is {abs(said - 1):.1%} {word} than drawn: "
+        "was it fitted to the page? Measure its ruler again, or print it at 100 %.",
+    )
 
 
 def _scale(asked: MarksAsked, pixels: PhotoPixels, layout: CardLayout | None) -> PlaneScale:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from desktop_app.part_photos.bench_card.card_layout import CardLayout
@@ -13,7 +14,7 @@ from desktop_app.part_photos.overlay.features import by_features
 from desktop_app.part_photos.overlay.free_field import free_field
 from desktop_app.part_photos.overlay.mirrored import refuse_mirrored_card, refuse_turned_over
 from desktop_app.part_photos.overlay.plain_way import by_plain_clicks, by_plain_outline
-from desktop_app.part_photos.overlay.trust import CLICK_TWO
+from desktop_app.part_photos.overlay.trust import CLICK_TWO, SAY_HEIGHT
 from desktop_app.part_photos.photo_cannot import PhotoCannot
 from desktop_app.shop_record.trouble import ShopTrouble
 
@@ -61,13 +62,20 @@ def align(
         if clicks is not None:
             return _clicked(clicks, carded, height_mm)
         if carded is not None:
-            return by_outline(*carded, height_mm)
+            return _with_hint(by_outline(*carded, height_mm), height_mm)
         found = by_plain_outline(old, new) or by_features(old, new)
         if found is None:
             refuse_turned_over(old, new)
     except PhotoCannot as trouble:
         return cannot(trouble.sentence())
     return found or cannot(_why(old_scale, new_scale))
+
+
+def _with_hint(found: Alignment, height_mm: float | None) -> Alignment:
+    """Ask for the height first where nobody said it: without it like parts look unlike."""
+    if found.aligned or height_mm:
+        return found
+    return replace(found, why=f"{SAY_HEIGHT} {found.why}")
 
 
 def _clicked(

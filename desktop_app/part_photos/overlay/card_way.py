@@ -193,8 +193,8 @@ def _laid(
     clicked = "the card, two clicks and" if "clicks" in method else "the card and"
     why = (
         f"Laid on each other by {clicked} the part's outline. Along {fit.inliers:.0%} of what can "
-        f"be compared the two outlines run together, there {residual_mm:.2f} mm apart (root mean "
-        "square)."
+        f"be compared the two outlines run together, there {residual_mm:.2f} mm apart on the "
+        "average."
     )
     return Alignment(
         aligned=True,
@@ -240,7 +240,7 @@ def _clicked(
     residual_mm = float(np.hypot(rms, lens_px * per_px))
     why = (
         "Laid on each other by the card and the clicked points, which lie "
-        f"{residual_mm:.2f} mm apart (root mean square); the outline did not help."
+        f"{residual_mm:.2f} mm apart on the average; the outline did not help."
     )
     if height_mm is None:
         why += " How high the points lie is not known: they were taken to lie on the card."

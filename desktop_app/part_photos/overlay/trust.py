@@ -10,7 +10,8 @@ if TYPE_CHECKING:
     import numpy as np
     from numpy.typing import NDArray
 
-CLICK_TWO = "click two points that are the same on both parts."
+CLICK_TWO = "click two points that are the same on both parts, on the photo bench."
+SAY_HEIGHT = "First say how high the part's outline lies above the card, in mm, and try again."
 
 LEAST_INLIERS = 0.6
 LEAST_OVERLAP = 0.7

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout, QWidget
 
 from desktop_app.part_photos.bench_readings import BenchReadings
@@ -37,8 +38,8 @@ class SidePanel(QScrollArea):
         self._empty = plain_label("No mark yet.", "quiet", wrap=True)
         self._damaged = MarkDamaged()
         self._damaged.unwanted.connect(work.remove)
-        inside = QWidget()
-        self._column = QVBoxLayout(inside)
+        self._inside = QWidget()
+        self._column = QVBoxLayout(self._inside)
         self._column.setContentsMargins(4, 0, 4, 0)
         self._column.addWidget(plain_label("Marks"))
         self._column.addWidget(self.list)
@@ -49,11 +50,17 @@ class SidePanel(QScrollArea):
             self._column.addWidget(line)
         self._column.addStretch(1)
         self.setWidgetResizable(True)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.setMinimumWidth(_NARROW)
         self.setMaximumWidth(_WIDE)
-        self.setWidget(inside)
+        self.setWidget(self._inside)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Keep what is inside as narrow as the panel: long words break, nothing is cut off."""
+        self._inside.setMaximumWidth(self.viewport().width())
+        super().resizeEvent(event)
 
     def show_marks(self, chosen: int | None) -> None:
         """List the marks, and show the fields of the chosen one."""

@@ -177,8 +177,7 @@ class PhotoStage(QGraphicsView):
         down = fit.stage_height / (max(box.height(), 1.0) * scale)
         zoom = min(max(fills * min(across, down), 1.0), MOST_ZOOM)
         middle = box.center()
-        loupe = Loupe(zoom, middle.x() / photo.width, middle.y() / photo.height)
-        self._opened_at = kept_inside(loupe, fit)
+        self._opened_at = Loupe(zoom, middle.x() / photo.width, middle.y() / photo.height)
         self._set(self._opened_at)
 
     def wheelEvent(self, event: QWheelEvent) -> None:

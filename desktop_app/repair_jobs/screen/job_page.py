@@ -16,7 +16,7 @@ from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.flow_row import FlowRow, empty
 from desktop_app.shop_window.keys import press_by
 from desktop_app.shop_window.page import ReadingPage
-from desktop_app.shop_window.tab_order import stops
+from desktop_app.shop_window.tab_order import first_stop
 from desktop_app.shop_window.texts import plain_label, tooltip
 
 LONGEST = 120  # letters of a car's name in the head
@@ -178,7 +178,7 @@ class JobPage(QWidget):
     def _jump(self) -> None:
         section = self.sender().property("section")
         self._page.bring_up(section)
-        first = next(iter(stops(section)), None)
+        first = first_stop(section)
         if first is not None:
             first.setFocus()
 
