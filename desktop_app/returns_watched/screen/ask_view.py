@@ -5,7 +5,6 @@ from __future__ import annotations
 from PySide6.QtCore import QEvent, QModelIndex, QObject, Qt, Signal, Slot
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
-    QAbstractItemView,
     QPushButton,
     QTableView,
     QVBoxLayout,
@@ -15,11 +14,12 @@ from PySide6.QtWidgets import (
 from desktop_app.returns_watched.ask_list import WHY_ALL, ToAsk
 from desktop_app.returns_watched.customer_actions import note_answer
 from desktop_app.returns_watched.customer_answers import Answer
-from desktop_app.returns_watched.screen.ask_rows import WIDTHS, AskRows
+from desktop_app.returns_watched.screen.ask_rows import HEADERS, WIDTHS, ask_words
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.texts import plain_label
+from desktop_app.shop_window.worded_rows import WordedRows, lay_out_rows
 
 
 class AskView(QWidget):
@@ -32,7 +32,7 @@ class AskView(QWidget):
         self._desk = desk
         self._asks: tuple[ToAsk, ...] = ()
         self._at = -1
-        self._rows, self._table = AskRows(), QTableView()
+        self._rows, self._table = WordedRows(HEADERS, ask_words), QTableView()
         self._none = plain_label("", wrap=True)
         self._whom = plain_label("", "heading", wrap=True)
         self._what = plain_label("", wrap=True)
@@ -54,7 +54,7 @@ class AskView(QWidget):
         """Show whom to ask; who was looked at stays marked, or else the next one is."""
         job_id = self._asks[self._at].job.job_id if self._at >= 0 else None
         self._asks = asks
-        self._rows.show_asks(asks)
+        self._rows.show_things(asks)
         again = next((i for i, one in enumerate(asks) if one.job.job_id == job_id), None)
         self._look_at(min(max(self._at, 0), len(asks) - 1) if again is None else again)
         self._table.setVisible(bool(asks))
@@ -67,17 +67,8 @@ class AskView(QWidget):
 
     def _build_table(self) -> None:
         table = self._table
-        table.setAccessibleName("Whom to ask")
-        table.setModel(self._rows)
-        table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
-        table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
-        table.setTabKeyNavigation(False)
-        table.setWordWrap(False)
-        table.verticalHeader().hide()
-        table.verticalHeader().setDefaultSectionSize(40)
+        lay_out_rows(table, "Whom to ask", self._rows, WIDTHS)
         table.horizontalHeader().setStretchLastSection(True)
-        for column, width in enumerate(WIDTHS):
-            table.setColumnWidth(column, width)
         table.selectionModel().currentRowChanged.connect(self._row_changed)
         table.doubleClicked.connect(self._open_marked)
         table.installEventFilter(self)

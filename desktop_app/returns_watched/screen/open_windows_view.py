@@ -7,7 +7,6 @@ from datetime import date
 from PySide6.QtCore import QEvent, QModelIndex, QObject, Qt, Signal, Slot
 from PySide6.QtGui import QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import (
-    QAbstractItemView,
     QHBoxLayout,
     QHeaderView,
     QPushButton,
@@ -18,11 +17,19 @@ from PySide6.QtWidgets import (
 
 from desktop_app.repair_jobs.distance import DistanceUnit
 from desktop_app.returns_watched.screen.watch_plane import WatchPlane
-from desktop_app.returns_watched.screen.watch_rows import LEFT, STATE, VEHICLE, WIDTHS, WatchRows
+from desktop_app.returns_watched.screen.watch_rows import (
+    HEADERS,
+    LEFT,
+    STATE,
+    VEHICLE,
+    WIDTHS,
+    watch_words,
+)
 from desktop_app.returns_watched.stored_watch_place import WatchPlace
 from desktop_app.returns_watched.watch_words import STATE_SIGNS, in_one_breath, window_in_words
 from desktop_app.returns_watched.watching import WatchedJob
 from desktop_app.shop_window.texts import plain_label
+from desktop_app.shop_window.worded_rows import WordedRows, lay_out_rows
 
 ROOMY = 1150  # pixels; in a narrower window the table has no room for all its columns
 
@@ -38,7 +45,9 @@ class OpenWindowsView(QWidget):
         self._unit: DistanceUnit = "mi"
         self._today = date.min
         self._plane = WatchPlane()
-        self._rows = WatchRows()
+        self._rows: WordedRows[WatchedJob] = WordedRows(
+            HEADERS, lambda job: watch_words(job, self._unit)
+        )
         self._table = QTableView()
         self._said = plain_label("", wrap=True)
         self._open_button = QPushButton("Open the job")
@@ -53,23 +62,14 @@ class OpenWindowsView(QWidget):
         marked = self._marked()
         self._place, self._today, self._unit = place, today, unit
         jobs = place.jobs
-        self._rows.show_jobs(jobs, unit)
+        self._rows.show_things(jobs)
         self._plane.show_jobs(jobs, place.paths, unit)
         again = next((i for i, j in enumerate(jobs) if marked and j.job_id == marked.job_id), 0)
         self._look_at(again if jobs else -1)
 
     def _build_table(self) -> None:
         table = self._table
-        table.setAccessibleName("Jobs under watch, what ends first at the top")
-        table.setModel(self._rows)
-        table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
-        table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
-        table.setTabKeyNavigation(False)
-        table.setWordWrap(False)
-        table.verticalHeader().hide()
-        table.verticalHeader().setDefaultSectionSize(40)
-        for column, width in enumerate(WIDTHS):
-            table.setColumnWidth(column, width)
+        lay_out_rows(table, "Jobs under watch, what ends first at the top", self._rows, WIDTHS)
         table.horizontalHeader().setSectionResizeMode(VEHICLE, QHeaderView.ResizeMode.Stretch)
         table.selectionModel().currentRowChanged.connect(self._row_changed)
         table.doubleClicked.connect(self._row_opened)

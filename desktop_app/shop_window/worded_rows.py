@@ -1,0 +1,65 @@
+"""A table whose rows are things put into words: one tuple of words for each, made when seen."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from typing import Any, Generic, TypeVar
+
+from PySide6.QtCore import QAbstractTableModel, QModelIndex, QPersistentModelIndex, Qt
+from PySide6.QtWidgets import QAbstractItemView, QTableView
+
+from desktop_app.shop_window.texts import tooltip
+
+Index = QModelIndex | QPersistentModelIndex
+Thing = TypeVar("Thing")
+ROW_HEIGHT = 40
+
+
+class WordedRows(QAbstractTableModel, Generic[Thing]):
+    """An unchanging tuple of things; each reading of the record brings a new one."""
+
+    def __init__(self, headers: Sequence[str], words: Callable[[Thing], Sequence[str]]) -> None:
+        super().__init__()
+        self._headers, self._words = tuple(headers), words
+        self._things: tuple[Thing, ...] = ()
+
+    def show_things(self, things: Sequence[Thing]) -> None:
+        """Put other rows in place of all."""
+        self.beginResetModel()
+        self._things = tuple(things)
+        self.endResetModel()
+
+    def rowCount(self, parent: Index | None = None) -> int:
+        return 0 if parent is not None and parent.isValid() else len(self._things)
+
+    def columnCount(self, parent: Index | None = None) -> int:
+        return 0 if parent is not None and parent.isValid() else len(self._headers)
+
+    def headerData(
+        self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
+    ) -> Any:
+        if orientation == Qt.Orientation.Horizontal and role == Qt.ItemDataRole.DisplayRole:
+            return self._headers[section]
+        return None
+
+    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
+        if role not in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole):
+            return None
+        words = self._words(self._things[index.row()])[index.column()]
+        return tooltip(words) if role == Qt.ItemDataRole.ToolTipRole else words
+
+
+def lay_out_rows(
+    table: QTableView, name: str, model: WordedRows[Any], widths: Sequence[int]
+) -> None:
+    """Give a table its rows and the look of all such tables: whole rows, one of them chosen."""
+    table.setAccessibleName(name)
+    table.setModel(model)
+    table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+    table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+    table.setTabKeyNavigation(False)
+    table.setWordWrap(False)
+    table.verticalHeader().hide()
+    table.verticalHeader().setDefaultSectionSize(ROW_HEIGHT)
+    for column, width in enumerate(widths):
+        table.setColumnWidth(column, width)
