@@ -84,7 +84,8 @@ class JobThen:
 
     def _correction(self) -> str:
         who = f" Done by {self.job.technician}." if self.job.technician else ""
-        return f"{self.job.correction or 'not written'}{'.' if who else ''}{who}"
+        done = self.job.correction.strip().rstrip(".") if who else self.job.correction
+        return f"{done or 'not written'}{'.' if who else ''}{who}"
 
     def _part(self, pair: PairView) -> str:
         place = f", {pair.position}" if pair.position.strip() else ""
