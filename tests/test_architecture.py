@@ -10,6 +10,7 @@ import sys
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from fnmatch import fnmatch
+from functools import cache
 from pathlib import Path
 
 import pytest
@@ -105,12 +106,18 @@ class Source:
         return any(fnmatch(self.path, home) for home in homes)
 
 
+@cache
+def parsed(text: str) -> ast.Module:
+    """Return a file's syntax tree; the same text in a copied tree is not taken apart again."""
+    return ast.parse(text)
+
+
 def sources(root: Path) -> Iterator[Source]:
     """Read every module of the program and of the demo."""
     for folder in ("desktop_app", "demo_shop"):
         for file in sorted((root / folder).rglob("*.py")):
             text = file.read_text(encoding="utf-8")
-            yield Source(file.relative_to(root).as_posix(), ast.parse(text), text)
+            yield Source(file.relative_to(root).as_posix(), parsed(text), text)
 
 
 def imports(node: ast.AST, at_top: bool = True) -> Iterator[tuple[str, bool]]:
@@ -145,21 +152,26 @@ def reaches_up(importer: int | None, imported: int | None) -> bool:
 
 def strangers(root: Path) -> list[str]:
     """Name every import that is not at home where it stands."""
+    return [said for source in sources(root) for said in strangers_of(source)]
+
+
+@cache
+def strangers_of(source: Source) -> tuple[str, ...]:
+    """Name those of one module; one that was copied with the tree is not looked at again."""
     found = []
-    for source in sources(root):
-        for name, at_top in imports(source.tree):
-            first = name.split(".")[0]
-            homes = home_of(name)
-            if homes is None or not source.lives_in(homes):
-                found.append(f"{source.path} imports {name}, which has no home there")
-            elif at_top and first in HEAVY and source.path.startswith("desktop_app/"):
-                found.append(f"{source.path} imports {name} at start-up; do it where it is used")
-            elif first == "desktop_app" and "screen" in name.split(".")[2:3]:
-                if not source.lives_in(SCREENS):
-                    found.append(f"{source.path} imports the screen {name}")
-            elif reaches_up(source.level(), level(name)):
-                found.append(f"{source.path} imports {name}, which stands above it")
-    return found
+    for name, at_top in imports(source.tree):
+        first = name.split(".")[0]
+        homes = home_of(name)
+        if homes is None or not source.lives_in(homes):
+            found.append(f"{source.path} imports {name}, which has no home there")
+        elif at_top and first in HEAVY and source.path.startswith("desktop_app/"):
+            found.append(f"{source.path} imports {name} at start-up; do it where it is used")
+        elif first == "desktop_app" and "screen" in name.split(".")[2:3]:
+            if not source.lives_in(SCREENS):
+                found.append(f"{source.path} imports the screen {name}")
+        elif reaches_up(source.level(), level(name)):
+            found.append(f"{source.path} imports {name}, which stands above it")
+    return tuple(found)
 
 
 def full_names(tree: ast.Module) -> dict[str, str]:
@@ -177,21 +189,26 @@ def full_names(tree: ast.Module) -> dict[str, str]:
 
 def clocks_and_files(root: Path) -> list[str]:
     """Name every rule that opens a file, and every rule or deed that looks at the clock."""
+    return [said for source in sources(root) for said in clocks_and_files_of(source)]
+
+
+@cache
+def clocks_and_files_of(source: Source) -> tuple[str, ...]:
+    """Name those of one module; one that was copied with the tree is not looked at again."""
     found = []
-    for source in sources(root):
-        rule = source.is_rule()
-        if source.level() not in (0, 1, 2):
-            continue
-        names = full_names(source.tree)
-        for node in ast.walk(source.tree):
-            if isinstance(node, ast.Attribute | ast.Name):
-                first, dot, rest = ast.unparse(node).partition(".")
-                called = names.get(first, first) + dot + rest
-                if called in CLOCKS:
-                    found.append(f"{source.path}:{node.lineno} looks at the clock ({called})")
-                if rule and called in ("open", "io.open", "os.open"):
-                    found.append(f"{source.path}:{node.lineno} opens a file")
-    return found
+    rule = source.is_rule()
+    if source.level() not in (0, 1, 2):
+        return ()
+    names = full_names(source.tree)
+    for node in ast.walk(source.tree):
+        if isinstance(node, ast.Attribute | ast.Name):
+            first, dot, rest = ast.unparse(node).partition(".")
+            called = names.get(first, first) + dot + rest
+            if called in CLOCKS:
+                found.append(f"{source.path}:{node.lineno} looks at the clock ({called})")
+            if rule and called in ("open", "io.open", "os.open"):
+                found.append(f"{source.path}:{node.lineno} opens a file")
+    return tuple(found)
 
 
 def broad_catches(root: Path) -> list[str]:
