@@ -127,9 +127,6 @@ def _photo_bench(program: Program) -> None:
     page = program.window.page("Job")
     bench = (b for b in page.findChildren(QPushButton) if b.text() == "Photo bench")
     next(b for b in bench if b.isEnabled()).click()
-    larger = program.window.page("Photo Bench").findChildren(QPushButton)
-    for _ in range(6):
-        next(b for b in larger if b.accessibleName() == "Enlarge (+)").click()
 
 
 def _press_jump(page: QWidget, name: str) -> None:
