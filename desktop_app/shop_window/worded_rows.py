@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from typing import Any, Generic, TypeVar
 
-from PySide6.QtCore import QAbstractTableModel, QModelIndex, QPersistentModelIndex, Qt
+from PySide6.QtCore import QAbstractTableModel, QModelIndex, QPersistentModelIndex, Qt, Signal
+from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QAbstractItemView, QTableView
 
 from desktop_app.shop_window.texts import tooltip
@@ -47,6 +48,18 @@ class WordedRows(QAbstractTableModel, Generic[Thing]):
             return None
         words = self._words(self._things[index.row()])[index.column()]
         return tooltip(words) if role == Qt.ItemDataRole.ToolTipRole else words
+
+
+class WordedTable(QTableView):
+    """A table whose chosen row is opened by Enter."""
+
+    entered_on = Signal()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            self.entered_on.emit()
+        else:
+            super().keyPressEvent(event)
 
 
 def lay_out_rows(

@@ -2,11 +2,9 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QEvent, QModelIndex, QObject, Qt, Signal, Slot
-from PySide6.QtGui import QKeyEvent
+from PySide6.QtCore import QModelIndex, Signal, Slot
 from PySide6.QtWidgets import (
     QPushButton,
-    QTableView,
     QVBoxLayout,
     QWidget,
 )
@@ -19,7 +17,7 @@ from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.texts import plain_label
-from desktop_app.shop_window.worded_rows import WordedRows, lay_out_rows
+from desktop_app.shop_window.worded_rows import WordedRows, WordedTable, lay_out_rows
 
 
 class AskView(QWidget):
@@ -32,7 +30,7 @@ class AskView(QWidget):
         self._desk = desk
         self._asks: tuple[ToAsk, ...] = ()
         self._at = -1
-        self._rows, self._table = WordedRows(HEADERS, ask_words), QTableView()
+        self._rows, self._table = WordedRows(HEADERS, ask_words), WordedTable()
         self._none = plain_label("", wrap=True)
         self._whom = plain_label("", "heading", wrap=True)
         self._what = plain_label("", wrap=True)
@@ -71,7 +69,7 @@ class AskView(QWidget):
         table.horizontalHeader().setStretchLastSection(True)
         table.selectionModel().currentRowChanged.connect(self._row_changed)
         table.doubleClicked.connect(self._open_marked)
-        table.installEventFilter(self)
+        table.entered_on.connect(self._open_marked)
 
     def _build_box(self) -> None:
         for label in (self._whom, self._what, self._why):
@@ -122,14 +120,3 @@ class AskView(QWidget):
     def _open_marked(self) -> None:
         if self._at >= 0:
             self.job_chosen.emit(self._asks[self._at].job.job_id)
-
-    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        """Let Enter open the job of the table's row."""
-        if (
-            isinstance(event, QKeyEvent)
-            and event.type() == QEvent.Type.KeyPress
-            and event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter)
-        ):
-            self._open_marked()
-            return True
-        return super().eventFilter(watched, event)

@@ -4,13 +4,12 @@ from __future__ import annotations
 
 from datetime import date
 
-from PySide6.QtCore import QEvent, QModelIndex, QObject, Qt, Signal, Slot
-from PySide6.QtGui import QKeyEvent, QResizeEvent
+from PySide6.QtCore import QModelIndex, Qt, Signal, Slot
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QHBoxLayout,
     QHeaderView,
     QPushButton,
-    QTableView,
     QVBoxLayout,
     QWidget,
 )
@@ -29,7 +28,7 @@ from desktop_app.returns_watched.stored_watch_place import WatchPlace
 from desktop_app.returns_watched.watch_words import STATE_SIGNS, in_one_breath, window_in_words
 from desktop_app.returns_watched.watching import WatchedJob
 from desktop_app.shop_window.texts import plain_label
-from desktop_app.shop_window.worded_rows import WordedRows, lay_out_rows
+from desktop_app.shop_window.worded_rows import WordedRows, WordedTable, lay_out_rows
 
 ROOMY = 1150  # pixels; in a narrower window the table has no room for all its columns
 
@@ -48,7 +47,7 @@ class OpenWindowsView(QWidget):
         self._rows: WordedRows[WatchedJob] = WordedRows(
             HEADERS, lambda job: watch_words(job, self._unit)
         )
-        self._table = QTableView()
+        self._table = WordedTable()
         self._said = plain_label("", wrap=True)
         self._open_button = QPushButton("Open the job")
         self._build_table()
@@ -73,7 +72,7 @@ class OpenWindowsView(QWidget):
         table.horizontalHeader().setSectionResizeMode(VEHICLE, QHeaderView.ResizeMode.Stretch)
         table.selectionModel().currentRowChanged.connect(self._row_changed)
         table.doubleClicked.connect(self._row_opened)
-        table.installEventFilter(self)
+        table.entered_on.connect(self._open_marked)
 
     def _lay_out(self) -> None:
         signs = "   ".join(f"{sign} {state}" for state, sign in STATE_SIGNS.items())
@@ -141,14 +140,3 @@ class OpenWindowsView(QWidget):
     @Slot(QModelIndex)
     def _row_opened(self, index: QModelIndex) -> None:
         self._open(index.row())
-
-    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        """Let Enter open the job of the table's row."""
-        if (
-            isinstance(event, QKeyEvent)
-            and event.type() == QEvent.Type.KeyPress
-            and event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter)
-        ):
-            self._open_marked()
-            return True
-        return super().eventFilter(watched, event)

@@ -20,6 +20,7 @@ from desktop_app.weekly_report.sheets.sheet_words import (
     distance,
     year_words,
 )
+from desktop_app.weekly_report.week import Week, week_of
 from desktop_app.weekly_report.weekly_chart_of import weeks_charted
 from desktop_app.weekly_report.year_behind import JobDone
 
@@ -193,6 +194,7 @@ def _by_curve(ages: Sequence[int], marks: Sequence[bool]) -> float | None:
 
 def _weeks(figures: WeekFigures) -> Table:
     charted = weeks_charted(figures.weeks, figures.year.counted)
+    back = _jobs_back(figures)
     rows = tuple(
         (
             str(week.week),
@@ -227,18 +229,17 @@ def _weeks(figures: WeekFigures) -> Table:
             f"weeks. Slow rise: evidence that comebacks doubled; above {charted.rise.decision:.1f} "
             "it counts, and luck alone gets there once in five years.",
         ),
-        behind=tuple(_jobs_back(figures, str(week.week)) for week in charted.weeks),
+        behind=tuple(tuple(back.get(week.week, ())) for week in charted.weeks),
     )
 
 
-def _jobs_back(figures: WeekFigures, week: str) -> tuple[str, ...]:
-    from desktop_app.weekly_report.week import week_of
-
-    return tuple(
-        one.row.later
-        for one in figures.year.returns
-        if one.row.is_comeback and str(week_of(one.row.came_on)) == week
-    )
+def _jobs_back(figures: WeekFigures) -> dict[Week, list[str]]:
+    """Return the jobs that came back, by the week in which they came."""
+    found: dict[Week, list[str]] = {}
+    for one in figures.year.returns:
+        if one.row.is_comeback:
+            found.setdefault(week_of(one.row.came_on), []).append(one.row.later)
+    return found
 
 
 def _curve(figures: WeekFigures) -> Table:
