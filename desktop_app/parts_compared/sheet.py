@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-import os
 import threading
 from collections.abc import Mapping, Sequence
 from functools import singledispatch
@@ -12,6 +11,7 @@ from pathlib import Path
 from typing import Any
 from xml.sax.saxutils import escape
 
+from desktop_app.part_photos import file_actions
 from desktop_app.parts_compared import sheet_blocks as blocks
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.sheet_facts import PhotoPrinted, SheetFacts
@@ -21,7 +21,6 @@ from desktop_app.parts_compared.sheet_spark import spark_drawing
 from desktop_app.parts_compared.stored_sheet import read_sheet
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.resource_folder import resource_path
-from desktop_app.shop_record.trouble import ShopTrouble
 
 MM = 72 / 25.4
 MARGIN = 15 * MM
@@ -55,32 +54,12 @@ def sheet_bytes(sheet: SheetFacts) -> bytes:
 
 def check_place(to: Path) -> None:
     """Raise a ShopTrouble where no sheet can be put."""
-    if to.is_dir() or not to.name:
-        raise ShopTrouble(f"{to} is a folder.", do="Name a file, such as sheet-J-104.pdf.")
-    if to.suffix.lower() != ".pdf":
-        raise ShopTrouble(f"“{to.name}” does not end in .pdf.", do="Let the name end in .pdf.")
-    if not to.parent.is_dir():
-        raise ShopTrouble(f"There is no folder {to.parent}.", do="Make it, or choose another one.")
+    file_actions.check_place(to, ".pdf", "sheet-J-104.pdf")
 
 
 def put_sheet(content: bytes, to: Path) -> None:
-    """Put a finished sheet in its place: written beside it first, then renamed."""
-    beside = to.with_name(f".{to.name}.{os.getpid()}.part")
-    try:
-        try:
-            with beside.open("wb") as file:
-                file.write(content)
-                file.flush()
-                os.fsync(file.fileno())
-            beside.replace(to)
-        finally:
-            beside.unlink(missing_ok=True)
-    except OSError as error:
-        raise ShopTrouble(
-            f"{to} was not written: {error.strerror or error}.",
-            kept="A file that was there is as it was.",
-            do="Close it where it is open, or choose another place.",
-        ) from error
+    """Put a finished sheet in its place, whole or not at all."""
+    file_actions.put_files({to: content})
 
 
 def _laid_out(sheet: SheetFacts, pages: int) -> tuple[bytes, int]:
