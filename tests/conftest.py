@@ -2,16 +2,18 @@
 
 from __future__ import annotations
 
+import gc
 import importlib
 import importlib.util
 import logging
 import os
 import shutil
+import tempfile
 from collections.abc import Iterator
 from contextlib import contextmanager
 from datetime import UTC, datetime
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 import pytest
 from hypothesis import HealthCheck, settings
@@ -21,6 +23,23 @@ if TYPE_CHECKING:
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 os.environ.setdefault("QT_SCALE_FACTOR", "1")
+
+# Shops are written by the thousand: where memory holds files they cost no waiting for a disk.
+MEMORY = Path("/dev/shm")
+ROOM = 4 << 30  # bytes free; a whole run never needs a fourth of it
+if os.access(MEMORY, os.W_OK) and shutil.disk_usage(MEMORY).free >= ROOM:
+    os.environ.setdefault("TMPDIR", str(MEMORY))
+    tempfile.tempdir = None  # it was asked for before; now it is looked up again
+
+# Workers side by side have a core each; more threads would only stand in each other's way.
+SIDE_BY_SIDE = "PYTEST_XDIST_WORKER" in os.environ
+if SIDE_BY_SIDE:
+    for library in ("OPENBLAS_NUM_THREADS", "OMP_NUM_THREADS", "OPENCV_FOR_THREADS_NUM"):
+        os.environ.setdefault(library, "1")
+
+# Files that read the one demo shop stay together: building it takes long.
+ONE_DEMO = "tests/demo_shop/test_demo_"
+LONG_FILES = frozenset({"demo_shop", "shop_stories", "weekly_report"})
 
 # What the clock of the tests says: a Monday at noon.
 NOON = datetime(2026, 11, 16, 12, 0, tzinfo=UTC)
@@ -44,6 +63,32 @@ def pytest_configure(config: pytest.Config) -> None:
         "needs_tool(*names): the test runs these programs; it is skipped without, except in CI",
     ):
         config.addinivalue_line("markers", line)
+
+
+@pytest.hookimpl(optionalhook=True)
+def pytest_xdist_make_scheduler(config: pytest.Config, log: Any) -> Any:
+    """Give each worker a file at a time, so that what a file sets up is set up once."""
+    from xdist.scheduler import LoadScopeScheduling
+
+    class ByFile(LoadScopeScheduling):
+        def _split_scope(self, nodeid: str) -> str:
+            file = nodeid.partition("::")[0]
+            return ONE_DEMO if file.startswith(ONE_DEMO) else file
+
+    config.option.loadscopereorder = False
+    return ByFile(config, log)
+
+
+def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
+    """Let workers begin with the folders of long files: then they end at about the same time."""
+    if SIDE_BY_SIDE:
+        items.sort(key=lambda item: LONG_FILES.isdisjoint(item.path.parts))
+
+
+def pytest_collection_finish() -> None:
+    """Spare the collector what stays for the whole run: it would walk all of it again and again."""
+    gc.collect()
+    gc.freeze()
 
 
 class _TroubleLog(logging.Handler):
@@ -114,6 +159,25 @@ def qapp(qapp):  # type: ignore[no-untyped-def]
     if importlib.util.find_spec("desktop_app.shop_window.look") is not None:
         importlib.import_module("desktop_app.shop_window.look").load_fonts()
     return qapp
+
+
+@pytest.fixture(scope="session", autouse=True)
+def record_built_once(tmp_path_factory: pytest.TempPathFactory) -> Iterator[None]:
+    """The steps make the same empty record for every shop: they run once, then it is copied."""
+    from desktop_app.shop_record import upgrade
+
+    run_the_steps = upgrade.build
+    built = tmp_path_factory.mktemp("built") / "shop.sqlite"
+
+    def build(path: Path) -> None:
+        if not built.exists():
+            run_the_steps(path)
+            shutil.copyfile(path, built)
+        shutil.copyfile(built, path)
+
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(upgrade, "build", build)
+        yield
 
 
 @pytest.fixture

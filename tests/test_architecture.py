@@ -1,262 +1,29 @@
-"""The fences: who may import whom, where each library lives, what a rule may not do."""
+"""This tree keeps its fences and its import contracts; a planted stranger is seen by each."""
 
 from __future__ import annotations
 
-import ast
-import configparser
 import shutil
 import subprocess
 import sys
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
-from fnmatch import fnmatch
-from functools import cache
+from functools import partial
 from pathlib import Path
 
 import pytest
 
-ROOT = Path(__file__).resolve().parents[1]
-JOB_FOLDERS = (
-    "repair_jobs",
-    "part_photos",
-    "parts_compared",
-    "returns_watched",
-    "symptom_search",
-    "weekly_report",
-    "records_exchanged",
-)
-# What stands above the rules and what is kept: deeds, questions to the record, printed pages.
-ABOVE_STORED = frozenset({"actions", "find", "sheet", "workbook"})
-
-SCREENS = ("desktop_app/*/screen/*", "desktop_app/program.py", "desktop_app/places.py")
-WINDOW = (*SCREENS, "desktop_app/shop_window/*", "desktop_app/__main__.py")
-RECORD = ("desktop_app/shop_record/*",)
-FIGURES = (*(f"desktop_app/{folder}/*" for folder in JOB_FOLDERS[1:]), "demo_shop/*")
-# Where each thing from outside may be imported; what is not named here may be imported nowhere.
-HOMES: dict[str, tuple[str, ...]] = {
-    "PySide6": (*WINDOW, "demo_shop/pictures.py"),
-    "shiboken6": WINDOW,
-    "sqlite3": RECORD,
-    "sqlalchemy": (*RECORD, "desktop_app/*/stored*.py"),
-    "alembic": RECORD,
-    "openpyxl": ("desktop_app/*/workbook.py", "desktop_app/records_exchanged/*"),
-    "xlsxwriter": ("desktop_app/*/workbook.py", "desktop_app/*/workbook_charts.py"),
-    "pandas": ("desktop_app/weekly_report/figures.py",),
-    "numpy": FIGURES,
-    "scipy": FIGURES,
-    "PIL": ("desktop_app/part_photos/*", "demo_shop/*"),
-    "pillow_heif": ("desktop_app/part_photos/*", "demo_shop/*"),
-    "cv2": ("desktop_app/part_photos/*",),
-    "reportlab": ("desktop_app/*/sheet*.py",),
-    "pypdfium2": (*WINDOW, "demo_shop/pictures.py"),
-    "platformdirs": (*RECORD, "desktop_app/commands/*", *WINDOW),
-    "tomli_w": (*RECORD, "desktop_app/parts_compared/*", "demo_shop/*"),
-    "demo_shop": ("desktop_app/commands/*", "desktop_app/program.py", "demo_shop/*"),
-    "desktop_app.shop_window": (*WINDOW, "demo_shop/pictures.py"),
-}
-HEAVY = frozenset(
-    {"pandas", "openpyxl", "xlsxwriter", "scipy", "numpy", "PIL", "pillow_heif", "reportlab", "cv2"}
-    | {"pypdfium2", "demo_shop"}
-)
-CLOCKS = frozenset(
-    {f"datetime.datetime.{name}" for name in ("now", "utcnow", "today")}
-    | {f"time.{name}" for name in ("time", "time_ns", "localtime", "gmtime")}
-    | {"datetime.date.today"}
-)
-EMPTY_NAMES = frozenset(
-    {"utils", "util", "helpers", "helper", "common", "core", "base", "manager", "managers", "misc"}
-)
-BROAD_CATCH_HOMES = (
-    "desktop_app/shop_window/*",
-    "desktop_app/program.py",
-    "desktop_app/__main__.py",
-)
-MOST_BROAD_CATCHES = 3
-BROAD = frozenset({"Exception", "BaseException"})
-
-
-def level(module: str) -> int | None:
-    """Return 0 for a rule, 1 for what is kept, 2 for deeds, 3 for a screen; None elsewhere."""
-    first, folder, name = (*module.split("."), "", "")[:3]
-    if first != "desktop_app" or folder not in JOB_FOLDERS:
-        return None
-    if name == "screen" or name in ABOVE_STORED or name.endswith("_actions"):
-        return 3 if name == "screen" else 2
-    return 1 if name.startswith("stored") else 0
-
-
-@dataclass(frozen=True, slots=True)
-class Source:
-    """One module: its path from the root and its syntax tree."""
-
-    path: str
-    tree: ast.Module
-    text: str
-
-    def is_rule(self) -> bool:
-        """Whether the module belongs to the rules of a job folder."""
-        return self.level() == 0
-
-    def level(self) -> int | None:
-        """How high the module stands inside its job folder; None outside of these."""
-        return level(self.path.removesuffix(".py").replace("/", "."))
-
-    def lives_in(self, homes: tuple[str, ...]) -> bool:
-        """Whether the path matches one of the homes."""
-        return any(fnmatch(self.path, home) for home in homes)
-
-
-@cache
-def parsed(text: str) -> ast.Module:
-    """Return a file's syntax tree; the same text in a copied tree is not taken apart again."""
-    return ast.parse(text)
-
-
-def sources(root: Path) -> Iterator[Source]:
-    """Read every module of the program and of the demo."""
-    for folder in ("desktop_app", "demo_shop"):
-        for file in sorted((root / folder).rglob("*.py")):
-            text = file.read_text(encoding="utf-8")
-            yield Source(file.relative_to(root).as_posix(), parsed(text), text)
-
-
-def imports(node: ast.AST, at_top: bool = True) -> Iterator[tuple[str, bool]]:
-    """Give each imported name with its folder, and whether the import happens at start-up."""
-    for child in ast.iter_child_nodes(node):
-        if isinstance(child, ast.Import):
-            yield from ((alias.name, at_top) for alias in child.names)
-        elif isinstance(child, ast.ImportFrom):
-            yield from ((f"{child.module}.{alias.name}", at_top) for alias in child.names)
-        elif isinstance(child, ast.Call) and ast.unparse(child.func).endswith("import_module"):
-            yield from ((str(ast.literal_eval(word)), at_top) for word in child.args[:1])
-        typing_only = isinstance(child, ast.If) and "TYPE_CHECKING" in ast.unparse(child.test)
-        later = isinstance(child, ast.FunctionDef | ast.AsyncFunctionDef | ast.Lambda)
-        yield from imports(child, at_top and not later and not typing_only)
-
-
-def home_of(name: str) -> tuple[str, ...] | None:
-    """Return where this name may be imported, or None where it is denied to all."""
-    for outside, homes in HOMES.items():
-        if name == outside or name.startswith(outside + "."):
-            return homes
-    first = name.split(".")[0]
-    if first in sys.stdlib_module_names or first == "desktop_app":
-        return ("*",)
-    return None
-
-
-def reaches_up(importer: int | None, imported: int | None) -> bool:
-    """Whether a module of a job folder imports what stands above it, in whichever folder."""
-    return importer is not None and imported is not None and imported > importer
-
-
-def strangers(root: Path) -> list[str]:
-    """Name every import that is not at home where it stands."""
-    return [said for source in sources(root) for said in strangers_of(source)]
-
-
-@cache
-def strangers_of(source: Source) -> tuple[str, ...]:
-    """Name those of one module; one that was copied with the tree is not looked at again."""
-    found = []
-    for name, at_top in imports(source.tree):
-        first = name.split(".")[0]
-        homes = home_of(name)
-        if homes is None or not source.lives_in(homes):
-            found.append(f"{source.path} imports {name}, which has no home there")
-        elif at_top and first in HEAVY and source.path.startswith("desktop_app/"):
-            found.append(f"{source.path} imports {name} at start-up; do it where it is used")
-        elif first == "desktop_app" and "screen" in name.split(".")[2:3]:
-            if not source.lives_in(SCREENS):
-                found.append(f"{source.path} imports the screen {name}")
-        elif reaches_up(source.level(), level(name)):
-            found.append(f"{source.path} imports {name}, which stands above it")
-    return tuple(found)
-
-
-def full_names(tree: ast.Module) -> dict[str, str]:
-    """Map each imported name of a module to what it stands for."""
-    names = {}
-    for node in ast.walk(tree):
-        if isinstance(node, ast.Import):
-            for alias in node.names:
-                names[alias.asname or alias.name] = alias.name
-        elif isinstance(node, ast.ImportFrom):
-            for alias in node.names:
-                names[alias.asname or alias.name] = f"{node.module}.{alias.name}"
-    return names
-
-
-def clocks_and_files(root: Path) -> list[str]:
-    """Name every rule that opens a file, and every rule or deed that looks at the clock."""
-    return [said for source in sources(root) for said in clocks_and_files_of(source)]
-
-
-@cache
-def clocks_and_files_of(source: Source) -> tuple[str, ...]:
-    """Name those of one module; one that was copied with the tree is not looked at again."""
-    found = []
-    rule = source.is_rule()
-    if source.level() not in (0, 1, 2):
-        return ()
-    names = full_names(source.tree)
-    for node in ast.walk(source.tree):
-        if isinstance(node, ast.Attribute | ast.Name):
-            first, dot, rest = ast.unparse(node).partition(".")
-            called = names.get(first, first) + dot + rest
-            if called in CLOCKS:
-                found.append(f"{source.path}:{node.lineno} looks at the clock ({called})")
-            if rule and called in ("open", "io.open", "os.open"):
-                found.append(f"{source.path}:{node.lineno} opens a file")
-    return tuple(found)
-
-
-def broad_catches(root: Path) -> list[str]:
-    """Name every handler that catches whatever comes and does not pass it on."""
-    found: list[str] = []
-    at_home: list[str] = []
-    for source in sources(root):
-        for node in ast.walk(source.tree):
-            if not isinstance(node, ast.ExceptHandler):
-                continue
-            caught = ast.unparse(node.type).strip("()").split(", ") if node.type else BROAD
-            last = node.body[-1]
-            passed_on = isinstance(last, ast.Raise) and last.exc is None
-            if not passed_on and BROAD.intersection(caught):
-                place = at_home if source.lives_in(BROAD_CATCH_HOMES) else found
-                place.append(f"{source.path}:{node.lineno} catches everything")
-    return found + at_home[MOST_BROAD_CATCHES:]
-
-
-def event_pumps(root: Path) -> list[str]:
-    """Name every module that pumps Qt's events by hand."""
-    return [source.path for source in sources(root) if "processEvents" in source.text]
-
-
-def empty_names(root: Path) -> list[str]:
-    """Name every module or folder whose name says nothing about the trade."""
-    places = [root / "desktop_app", root / "demo_shop", root / "tests"]
-    files = [file.relative_to(root) for place in places for file in place.rglob("*.py")]
-    return [str(file) for file in files if EMPTY_NAMES & {*file.parts[:-1], file.stem}]
-
-
-def unnamed_folders(root: Path) -> list[str]:
-    """Name every folder with deeds that the contract inside the folders does not know."""
-    contracts = configparser.ConfigParser()
-    contracts.read(root / ".importlinter", encoding="utf-8")
-    named = contracts["importlinter:contract:inside-folders"]["containers"].split()
-    deeds = sorted((root / "desktop_app").rglob("actions.py"))
-    folders = [".".join(file.parent.relative_to(root).parts) for file in deeds]
-    return [folder for folder in folders if folder not in named]
-
-
-Fence = Callable[[Path], list[str]]
-FENCES: tuple[Fence, ...] = (
-    strangers,
-    clocks_and_files,
+from tests.fences import (
+    FENCES,
+    HEAVY,
+    MOST_BROAD_CATCHES,
+    ROOT,
+    Fence,
     broad_catches,
-    event_pumps,
+    clocks_and_files,
     empty_names,
+    event_pumps,
+    sources,
+    strangers,
     unnamed_folders,
 )
 
@@ -267,22 +34,43 @@ def lint_imports(root: Path) -> subprocess.CompletedProcess[str]:
     return subprocess.run(order, cwd=root, capture_output=True, text=True, check=False)
 
 
-@pytest.fixture
-def copied_tree(tmp_path: Path) -> Path:
-    """A copy of the tree into which a stranger may be planted."""
+@pytest.fixture(scope="module")
+def clean_tree(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """A copy of the tree, for all tests that plant something."""
+    root = tmp_path_factory.mktemp("tree")
     for folder in ("desktop_app", "demo_shop"):
         leave_out = shutil.ignore_patterns("__pycache__")
-        shutil.copytree(ROOT / folder, tmp_path / folder, ignore=leave_out)
-    (tmp_path / "tests").mkdir()
-    shutil.copy(ROOT / ".importlinter", tmp_path)
-    return tmp_path
+        shutil.copytree(ROOT / folder, root / folder, ignore=leave_out)
+    (root / "tests").mkdir()
+    shutil.copy(ROOT / ".importlinter", root)
+    return root
 
 
-def plant(root: Path, path: str, text: str) -> None:
-    """Put a module into the copied tree."""
-    file = root / path
-    file.parent.mkdir(parents=True, exist_ok=True)
-    file.write_text(text, encoding="utf-8")
+@dataclass(frozen=True)
+class Garden:
+    """The copied tree, and what was planted in it."""
+
+    root: Path
+    taken_out: list[Callable[[], object]]
+
+    def plant(self, path: str, text: str) -> None:
+        """Put a module into the tree, perhaps in another's place."""
+        file = self.root / path
+        new_folders = [folder for folder in file.parents if not folder.exists()]
+        file.parent.mkdir(parents=True, exist_ok=True)
+        self.taken_out.extend(folder.rmdir for folder in reversed(new_folders))
+        before = file.read_bytes() if file.exists() else None
+        self.taken_out.append(partial(file.write_bytes, before) if before else file.unlink)
+        file.write_text(text, encoding="utf-8")
+
+
+@pytest.fixture
+def garden(clean_tree: Path) -> Iterator[Garden]:
+    """The copied tree; what is planted in it is taken out again."""
+    garden = Garden(clean_tree, [])
+    yield garden
+    while garden.taken_out:
+        garden.taken_out.pop()()
 
 
 @pytest.mark.parametrize("fence", FENCES)
@@ -337,16 +125,16 @@ SWALLOW = "try:\n    pass\nexcept Exception:\n    pass\n"
         (unnamed_folders, "oil_cellar/actions.py", ""),
     ],
 )
-def test_a_planted_stranger_is_seen(copied_tree: Path, fence: Fence, path: str, text: str) -> None:
-    before = fence(copied_tree)
-    plant(copied_tree, f"desktop_app/{path}", text + "\n")
-    assert len(fence(copied_tree)) > len(before)
+def test_a_planted_stranger_is_seen(garden: Garden, fence: Fence, path: str, text: str) -> None:
+    before = fence(garden.root)
+    garden.plant(f"desktop_app/{path}", text + "\n")
+    assert len(fence(garden.root)) > len(before)
 
 
-def test_a_handler_that_passes_the_error_on_is_no_stranger(copied_tree: Path) -> None:
+def test_a_handler_that_passes_the_error_on_is_no_stranger(garden: Garden) -> None:
     text = "try:\n    pass\nexcept BaseException:\n    print('undone')\n    raise\n"
-    plant(copied_tree, "desktop_app/repair_jobs/age.py", text)
-    assert broad_catches(copied_tree) == []
+    garden.plant("desktop_app/repair_jobs/age.py", text)
+    assert broad_catches(garden.root) == []
 
 
 @pytest.mark.parametrize(
@@ -360,18 +148,18 @@ def test_a_handler_that_passes_the_error_on_is_no_stranger(copied_tree: Path) ->
         (DEEDS, "desktop_app.weekly_report.screen"),
     ],
 )
-def test_a_planted_stranger_breaks_a_contract(copied_tree: Path, path: str, imported: str) -> None:
-    plant(copied_tree, "desktop_app/repair_jobs/actions.py", "")
-    plant(copied_tree, f"desktop_app/{path}", f"import {imported}\n")
-    ran = lint_imports(copied_tree)
+def test_a_planted_stranger_breaks_a_contract(garden: Garden, path: str, imported: str) -> None:
+    garden.plant("desktop_app/repair_jobs/actions.py", "")
+    garden.plant(f"desktop_app/{path}", f"import {imported}\n")
+    ran = lint_imports(garden.root)
     importer = f"desktop_app.{path.removesuffix('.py').replace('/', '.')}"
     assert ran.returncode == 1
     assert f"{importer} -> {imported}" in ran.stdout
 
 
-def test_a_folder_that_no_contract_names_breaks_one(copied_tree: Path) -> None:
-    plant(copied_tree, "desktop_app/oil_cellar/__init__.py", "")
-    ran = lint_imports(copied_tree)
+def test_a_folder_that_no_contract_names_breaks_one(garden: Garden) -> None:
+    garden.plant("desktop_app/oil_cellar/__init__.py", "")
+    ran = lint_imports(garden.root)
     assert ran.returncode == 1
     assert "desktop_app.oil_cellar" in ran.stdout
 

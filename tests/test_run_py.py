@@ -7,7 +7,6 @@ import os
 import shutil
 import subprocess
 import sys
-import time
 from pathlib import Path
 from types import ModuleType, SimpleNamespace
 
@@ -68,12 +67,10 @@ def test_run_py_needs_the_standard_library_alone() -> None:
 
 @posix_only
 def test_everything_is_handed_on_from_wherever_one_stands(checkout: Path, tmp_path: Path) -> None:
-    began = time.monotonic()
     ran = call(checkout, "demo", "my shop", "--json", where=tmp_path)
     assert ran.stdout == f"{tmp_path}|-P|-m|desktop_app|demo|my shop|--json|"
     assert ran.returncode == 7
     assert ran.stderr == ""
-    assert time.monotonic() - began < 1
 
 
 @posix_only
@@ -129,7 +126,7 @@ def test_a_renamed_package_is_found_under_the_name_that_the_system_knows(
 
 def test_the_checks_are_style_types_layers_and_tests(run_py: ModuleType) -> None:
     orders = [" ".join(order) for order in run_py.checks(Path("bin/python"), [])]
-    for wanted in ("ruff check", "ruff format --check", "mypy", "lint-imports", "pytest"):
+    for wanted in ("ruff check", "ruff format --check", "mypy", "lint-imports", "pytest -n auto"):
         assert any(wanted in order for order in orders)
 
 
@@ -162,6 +159,19 @@ def test_pinned_releases_that_a_new_python_lacks_give_way_to_the_ranges(
     monkeypatch.setattr(run_py, "run_pip", pip)
     run_py.install(Path("."), "")
     assert ["constraints.txt" in arguments for arguments in calls] == [True, False]
+
+
+def test_what_is_published_as_source_alone_does_not_undo_the_pins(
+    run_py: ModuleType, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    calls: list[list[str]] = []
+    monkeypatch.setattr(run_py, "run_pip", lambda _root, said: calls.append(said) or (0, ""))
+    run_py.install(Path("."), "[test]")
+    [words] = [" ".join(said) for said in calls]
+    pins = (ROOT / "constraints.txt").read_text(encoding="utf-8")
+    for name in run_py.SOURCE_ALONE:
+        assert f"\n{name}==" in pins
+        assert f"--only-binary :all: --no-binary {name}" in words
 
 
 def test_a_dead_network_is_told_and_not_tried_twice(

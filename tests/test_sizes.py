@@ -5,6 +5,7 @@ from __future__ import annotations
 import ast
 import re
 from collections.abc import Iterator
+from functools import cache
 from pathlib import Path
 
 import pytest
@@ -34,6 +35,12 @@ def files_of(*folders: str) -> Iterator[Path]:
                 yield file
 
 
+@cache
+def text_of(file: Path) -> str:
+    """Return what a file says; many tests look for something in all of them."""
+    return file.read_text(encoding="utf-8")
+
+
 def modules(*folders: str) -> list[Path]:
     """List the Python files of these folders."""
     return [file for file in files_of(*folders) if file.suffix == ".py"]
@@ -42,7 +49,7 @@ def modules(*folders: str) -> list[Path]:
 def long_functions(file: Path) -> list[str]:
     """Name the functions of a file that are longer than the cap."""
     found = []
-    for node in ast.walk(ast.parse(file.read_text(encoding="utf-8"))):
+    for node in ast.walk(ast.parse(text_of(file))):
         if isinstance(node, ast.FunctionDef | ast.AsyncFunctionDef):
             length = (node.end_lineno or node.lineno) - node.lineno + 1
             if length > MOST_FUNCTION_LINES:
@@ -52,7 +59,7 @@ def long_functions(file: Path) -> list[str]:
 
 def test_no_file_is_longer_than_the_cap() -> None:
     lengths = {
-        str(file.relative_to(ROOT)): len(file.read_text(encoding="utf-8").splitlines())
+        str(file.relative_to(ROOT)): len(text_of(file).splitlines())
         for file in modules(".", "desktop_app", "demo_shop", "tests")
     }
     assert {name: lines for name, lines in lengths.items() if lines > MOST_LINES} == {}
@@ -69,7 +76,7 @@ def test_no_function_is_longer_than_the_cap() -> None:
 def test_every_module_says_what_it_is() -> None:
     silent = []
     for file in modules(".", "desktop_app", "demo_shop", "tests"):
-        tree = ast.parse(file.read_text(encoding="utf-8"))
+        tree = ast.parse(text_of(file))
         if tree.body and not (ast.get_docstring(tree) or "").strip():
             silent.append(str(file.relative_to(ROOT)))
     assert silent == []
@@ -84,6 +91,6 @@ def test_nothing_names_a_computer_or_a_registry(unwanted: str) -> None:
     found = [
         str(file.relative_to(ROOT))
         for file in files_of(".", ".ci", "desktop_app", "demo_shop", "resources", "tests")
-        if file.suffix in TEXT and sign.search(file.read_text(encoding="utf-8"))
+        if file.suffix in TEXT and sign.search(text_of(file))
     ]
     assert found == []

@@ -67,7 +67,7 @@ def check_alike(
     return many
 
 
-@settings(deadline=None, max_examples=60)
+@settings(deadline=None, max_examples=30)
 @pytest.mark.parametrize("part", KINDS)
 @given(data=st.data(), confidence=st.sampled_from((0.95, 0.95, 0.9, 0.99, 0.6)))
 def test_each_pair_gets_the_verdict_it_would_get_alone(

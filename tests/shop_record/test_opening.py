@@ -14,6 +14,7 @@ from sqlalchemy import text
 
 import desktop_app.part_photos.stored
 import desktop_app.parts_compared.stored
+import desktop_app.repair_jobs.stored
 import desktop_app.returns_watched.stored  # noqa: F401 - all tables must be known
 from desktop_app.shop_record import dialect, upgrade
 from desktop_app.shop_record.record import FILE_NAME, ShopRecord, create_shop, open_shop

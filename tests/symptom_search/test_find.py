@@ -153,7 +153,7 @@ HOSTILE = st.one_of(
 )
 
 
-@settings(max_examples=150, suppress_health_check=[HealthCheck.function_scoped_fixture])
+@settings(max_examples=60, suppress_health_check=[HealthCheck.function_scoped_fixture])
 @given(HOSTILE)
 def test_nothing_that_is_typed_is_an_error(some_jobs: OldJobs, text: str) -> None:
     found = some_jobs.find(text, 5)
