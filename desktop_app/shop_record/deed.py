@@ -9,6 +9,7 @@ from typing import Any
 from sqlalchemy import Connection, delete, insert, select, update
 from sqlalchemy.sql.schema import Table
 
+from desktop_app.shop_record.bulk import BulkRows, rows_added
 from desktop_app.shop_record.tables import Kept
 from desktop_app.shop_record.trouble import ShopTrouble
 
@@ -40,11 +41,15 @@ class Done:
 
 @dataclass(slots=True)
 class Deed:
-    """The open transaction of one deed; every write goes through it so that it is remembered."""
+    """The open transaction of one deed; every write goes through it so that it is remembered.
+
+    `bulk` holds ranges of rows that were written past it, in the order in which they were.
+    """
 
     connection: Connection
     words: str
     changes: list[RowChange] = field(default_factory=list)
+    bulk: list[BulkRows] = field(default_factory=list)
 
     def add(self, kept: type[Kept], **values: Any) -> int:
         """Add a row and return its id."""
@@ -62,6 +67,15 @@ class Deed:
             raise _gone(table.name, row_id)
         self._delete(table, row_id)
         self.changes.append(RowChange(table.name, row_id, before, None))
+
+    def remember_added(self, kept: type[Kept], first: int, last: int) -> None:
+        """Remember rows that were added past the deed: all from the first to the last id."""
+        self.bulk.append(rows_added(self.connection, _table(kept), first, last))
+
+    def touched(self) -> frozenset[str]:
+        """Return the names of the tables that this deed wrote to."""
+        changed = {change.table for change in self.changes}
+        return frozenset(changed.union(rows.table for rows in self.bulk))
 
     def apply(self, change: RowChange, table: Table) -> None:
         """Carry out a change that was written down before (an undo or a redo)."""

@@ -4,12 +4,14 @@ from __future__ import annotations
 
 import hashlib
 import json
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable
 from dataclasses import asdict, dataclass
 from datetime import datetime
+from typing import Any
 
 from sqlalchemy import Connection, insert, select
 
+from desktop_app.shop_record.bulk import BulkRows, reverse_bulk
 from desktop_app.shop_record.deed import Deed, RowChange
 from desktop_app.shop_record.tables import Base, HistoryEntry
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -46,7 +48,7 @@ def write_entry(deed: Deed, at: datetime, who: str, place: str, reverses: int | 
     ).first()
     seq, previous = (1, GENESIS) if last is None else (last.seq + 1, last.hash)
     stamp = at.isoformat(timespec="seconds")
-    facts = {
+    facts: dict[str, Any] = {
         "at": stamp,
         "who": who,
         "place": place,
@@ -54,6 +56,8 @@ def write_entry(deed: Deed, at: datetime, who: str, place: str, reverses: int | 
         "reverses": reverses,
         "changes": [asdict(change) for change in deed.changes],
     }
+    if deed.bulk:
+        facts["bulk"] = [one.as_facts() for one in deed.bulk]
     body = json.dumps(facts, sort_keys=True, separators=(",", ":"), ensure_ascii=False)
     deed.connection.execute(
         insert(HistoryEntry).values(
@@ -69,10 +73,12 @@ def write_entry(deed: Deed, at: datetime, who: str, place: str, reverses: int | 
     return seq
 
 
-def changes_of(connection: Connection, seq: int) -> list[RowChange]:
-    """Return the row changes of one entry, in the order in which they were made."""
+def done_in(connection: Connection, seq: int) -> tuple[list[RowChange], list[BulkRows]]:
+    """Return what one entry did: row changes and ranges of rows, in the order of the doing."""
     body = connection.execute(select(HistoryEntry.body).where(HistoryEntry.seq == seq)).scalar_one()
-    return [RowChange(**change) for change in json.loads(body)["changes"]]
+    facts = json.loads(body)
+    changes = [RowChange(**change) for change in facts["changes"]]
+    return changes, [BulkRows(**rows) for rows in facts.get("bulk", ())]
 
 
 def stacks(connection: Connection) -> tuple[list[Entry], list[Entry]]:
@@ -102,15 +108,22 @@ def sort_out(entries: Iterable[Entry]) -> tuple[list[Entry], list[Entry]]:
     return undo, redo
 
 
-def reverse(deed: Deed, changes: Sequence[RowChange], seq: int) -> None:
-    """Carry out the reverse of the changes of entry `seq`, last change first.
+def reverse(deed: Deed, seq: int) -> None:
+    """Carry out the reverse of what entry `seq` did, last change first.
 
-    Refused with a ShopTrouble where a row no longer has the values that the entry left behind.
+    Ranges of rows are added before and taken out after the rows that may hang on them. Refused
+    with a ShopTrouble where a row no longer has the values that the entry left behind.
     """
+    changes, bulk = done_in(deed.connection, seq)
+    brings_back = any(one.gone is not None for one in bulk)
+    if brings_back:
+        deed.bulk.extend(reverse_bulk(deed.connection, bulk))
     for change in reversed(changes):
         table = Base.metadata.tables[change.table]
         _refuse_if_changed_since(deed, change, seq)
         deed.apply(RowChange(change.table, change.row_id, change.after, change.before), table)
+    if not brings_back:
+        deed.bulk.extend(reverse_bulk(deed.connection, bulk))
 
 
 def _refuse_if_changed_since(deed: Deed, change: RowChange, seq: int) -> None:

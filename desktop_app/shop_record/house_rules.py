@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 import json
+from collections.abc import Mapping
 from dataclasses import dataclass, fields, replace
 from dataclasses import field as _field
-from typing import Any
+from typing import Any, Literal
 
 from sqlalchemy import Connection, select
 
@@ -16,14 +17,25 @@ from desktop_app.shop_record.tables import Setting
 from desktop_app.shop_record.trouble import ShopTrouble
 
 
-def _rule(default: Any, says: str, *, allowed: tuple[Any, ...] = (), bounds: Any = None) -> Any:
-    meta = {"says": says, "allowed": allowed, "bounds": bounds}
+def _rule(
+    default: Any,
+    says: str,
+    *,
+    allowed: tuple[Any, ...] = (),
+    bounds: Any = None,
+    alone: bool = True,
+) -> Any:
+    meta = {"says": says, "allowed": allowed, "bounds": bounds, "alone": alone}
     return _field(default=default, metadata=meta)
 
 
 @dataclass(frozen=True, slots=True)
 class HouseRules:
-    """What this shop decided once for all jobs; windows in days and miles, money in cents."""
+    """What this shop decided once for all jobs; windows in days and miles, money in cents.
+
+    A window of 0 days has no limit in time, one of 0 miles none in distance. Where the promise is
+    said in calendar months, `window_days` are the most days that so many months can have.
+    """
 
     shop_name: str = _rule("Our shop", "The name printed on sheets and reports.")
     length_unit: str = _rule(
@@ -32,14 +44,30 @@ class HouseRules:
     distance_unit: str = _rule(
         "miles", "How distances are shown and read.", allowed=("miles", "km")
     )
-    window_days: int = _rule(90, "The shop's promise in days after hand-over.", bounds=(1, 3650))
+    # The four of the promise are said together, for one alone may leave a window without an end.
+    window_days: int = _rule(
+        90,
+        "The shop's promise in days after hand-over; 0 is no limit in time.",
+        bounds=(0, 3660),
+        alone=False,
+    )
+    window_months: int = _rule(
+        0,
+        "The calendar months that the promise's days come from; 0 where it is said in days.",
+        bounds=(0, 120),
+        alone=False,
+    )
     window_miles: int = _rule(
-        3000, "The shop's promise in miles after hand-over.", bounds=(1, 200_000)
+        3000,
+        "The shop's promise in miles after hand-over; 0 is no limit in distance.",
+        bounds=(0, 200_000),
+        alone=False,
     )
     window_rule: str = _rule(
         "first",
         "“first”: the window ends with whichever ends first; “both”: when both have ended.",
         allowed=("first", "both"),
+        alone=False,
     )
     sale_ends_window: str = _rule(
         "no",
@@ -78,28 +106,34 @@ class HouseRules:
     text_size: int = _rule(12, "The size of the window's text in points.", bounds=(9, 24))
 
     @property
+    def unit_of_distance(self) -> Literal["mi", "km"]:
+        """The unit in which distances are shown and read."""
+        return "km" if self.distance_unit == "km" else "mi"
+
+    @property
     def confidence(self) -> float:
         """How sure a verdict must be, as a probability."""
         return self.sure_percent / 100
 
 
+_OF_THE_WINDOW = {f.name for f in fields(HouseRules) if not f.metadata["alone"]}
+
+
 @dataclass(frozen=True, slots=True)
 class RuleSaid:
-    """One rule as the window shows it."""
+    """One rule as the window shows it; `alone` is False where others are changed with it."""
 
     name: str
     says: str
     default: Any
     allowed: tuple[Any, ...]
     bounds: tuple[int, int] | None
+    alone: bool
 
 
 def all_rules() -> tuple[RuleSaid, ...]:
     """Return every rule in the order in which it is shown."""
-    return tuple(
-        RuleSaid(f.name, f.metadata["says"], f.default, f.metadata["allowed"], f.metadata["bounds"])
-        for f in fields(HouseRules)
-    )
+    return tuple(RuleSaid(f.name, default=f.default, **f.metadata) for f in fields(HouseRules))
 
 
 def read_rules(connection: Connection) -> HouseRules:
@@ -118,24 +152,51 @@ def _kept(text: str, wanted: type) -> Any:
         value = json.loads(text)
     except ValueError as error:
         raise damaged(text, "a house rule") from error
-    if type(value) is not wanted:
+    if type(value) is not wanted or (isinstance(value, str) and not _is_unicode(value)):
         raise damaged(text, "a house rule")
     return value
 
 
 def change_rule(record: ShopRecord, name: str, value: Any) -> Done:
     """Change one house rule; a ShopTrouble says what is accepted where the value is not."""
-    checked = check_rule(name, value)
+    return change_rules(record, f"Change the house rule “{name.replace('_', ' ')}”", {name: value})
+
+
+def change_rules(record: ShopRecord, words: str, values: Mapping[str, Any]) -> Done:
+    """Change some house rules in one deed; refused as a whole where one cannot be.
+
+    A promise that is said in days alone is no longer one in months.
+    """
+    checked = {name: check_rule(name, value) for name, value in values.items()}
+    if "window_days" in checked:
+        checked.setdefault("window_months", 0)
 
     def work(deed: Deed) -> None:
-        row = deed.connection.execute(select(Setting.id).where(Setting.name == name)).scalar()
-        text = json.dumps(checked)
-        if row is None:
-            deed.add(Setting, name=name, value=text)
-        else:
-            deed.change(Setting, row, value=text)
+        if _OF_THE_WINDOW & checked.keys():
+            _window_must_end(replace(read_rules(deed.connection), **checked))
+        for name, value in checked.items():
+            _keep(deed, name, value)
 
-    return record.do(f"Change the house rule “{name.replace('_', ' ')}”", work)
+    return record.do(words, work)
+
+
+def _window_must_end(rules: HouseRules) -> None:
+    if not rules.window_days and not rules.window_miles:
+        raise ShopTrouble("A window without any limit never ends.", do="Say days, months or miles.")
+    months = rules.window_months
+    if months and not 28 * months <= rules.window_days <= 31 * months:
+        raise ShopTrouble(
+            f"{months} months and {rules.window_days} days are two promises.",
+            do="Say the shop's promise as a whole.",
+        )
+
+
+def _keep(deed: Deed, name: str, value: Any) -> None:
+    row = deed.connection.execute(select(Setting.id).where(Setting.name == name)).scalar()
+    if row is None:
+        deed.add(Setting, name=name, value=json.dumps(value))
+    else:
+        deed.change(Setting, row, value=json.dumps(value))
 
 
 def check_rule(name: str, value: Any) -> Any:
@@ -150,9 +211,20 @@ def check_rule(name: str, value: Any) -> Any:
     if isinstance(rule.default, int):
         return _whole(words, value, rule.bounds)
     text = str(value).strip()
+    if not _is_unicode(text):
+        raise ShopTrouble(f"The {words} holds a sign that no text can.", do="Type it again.")
     if not text or len(text) > 200:
         raise ShopTrouble(f"The {words} needs 1 to 200 characters.")
     return text
+
+
+def _is_unicode(text: str) -> bool:
+    """Tell whether a text can be written down; half of a pair of UTF-16 alone cannot."""
+    try:
+        text.encode()
+    except UnicodeEncodeError:
+        return False
+    return True
 
 
 def _whole(words: str, value: Any, bounds: tuple[int, int] | None) -> int:

@@ -12,6 +12,7 @@ from sqlalchemy import Connection, Engine
 from sqlalchemy.exc import DBAPIError, IntegrityError
 
 from desktop_app.shop_record import dialect, history, upgrade
+from desktop_app.shop_record.bulk import BulkRows
 from desktop_app.shop_record.deed import Deed, Done, RowChange
 from desktop_app.shop_record.photo_files import PhotoFiles
 from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
@@ -20,13 +21,15 @@ FILE_NAME = "shop.sqlite"
 
 Clock = Callable[[], datetime]
 Follower = Callable[[Connection, Sequence[RowChange]], None]
+BulkFollower = Callable[[Connection, Sequence[BulkRows]], None]
 
 
 class ShopRecord:
     """The open record of one shop.
 
     `followers` are called inside each deed's transaction with the rows it changed; they keep what
-    is derived (the search index) in step. `know_tables` is called before an undo, which meets
+    is derived (the search index) in step; `bulk_followers` with the ranges of rows that it added
+    or took out. `know_tables` is called before an undo, which meets
     tables that nothing else may have loaded yet. `who` is the person at the desk now.
     """
 
@@ -36,6 +39,7 @@ class ShopRecord:
         self.who = ""
         self.photos = PhotoFiles(folder / "photos")
         self.followers: list[Follower] = []
+        self.bulk_followers: list[BulkFollower] = []
         self.know_tables: Callable[[], None] = lambda: None
         self._engine = engine
 
@@ -96,7 +100,7 @@ class ShopRecord:
             entry = stack[-1]
             deed = Deed(connection, entry.words)
             try:
-                history.reverse(deed, history.changes_of(connection, entry.seq), entry.seq)
+                history.reverse(deed, entry.seq)
             except IntegrityError as error:
                 raise ShopTrouble(
                     f"“{entry.words}” can't be undone: something else hangs on it by now.",
@@ -114,10 +118,12 @@ class ShopRecord:
                 yield connection
 
     def _finish(self, deed: Deed, reverses: int | None) -> int | None:
-        if not deed.changes:
+        if not deed.changes and not deed.bulk:
             return None
         for follow in self.followers:
             follow(deed.connection, deed.changes)
+        for follow_bulk in self.bulk_followers if deed.bulk else ():
+            follow_bulk(deed.connection, deed.bulk)
         return history.write_entry(deed, self.clock(), self.who, platform.node(), reverses)
 
 
@@ -175,8 +181,7 @@ def open_shop(folder: Path, clock: Clock) -> ShopRecord:
 
 
 def _done(deed: Deed, seq: int | None) -> Done:
-    touched = frozenset(change.table for change in deed.changes)
-    return Done(deed.words, touched, seq, deed.first_made())
+    return Done(deed.words, deed.touched(), seq, deed.first_made())
 
 
 @contextmanager

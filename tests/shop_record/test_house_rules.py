@@ -6,7 +6,13 @@ from typing import Any
 
 import pytest
 
-from desktop_app.shop_record.house_rules import HouseRules, all_rules, change_rule, read_rules
+from desktop_app.shop_record.house_rules import (
+    HouseRules,
+    all_rules,
+    change_rule,
+    change_rules,
+    read_rules,
+)
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
 
@@ -33,7 +39,8 @@ def test_a_changed_rule_is_kept_and_undone(shop: ShopRecord) -> None:
 @pytest.mark.parametrize(
     ("name", "value", "says"),
     [
-        ("window_days", "0", "1 to 3650"),
+        ("window_days", "-1", "0 to 3660"),
+        ("early_days", "0", "1 to 3650"),
         ("window_days", "soon", "whole number"),
         ("window_rule", "either", "first or both"),
         ("shop_name", "   ", "1 to 200 characters"),
@@ -46,6 +53,24 @@ def test_a_refusal_says_what_is_accepted(
     with pytest.raises(ShopTrouble, match=says):
         change_rule(shop, name, value)
     assert rules(shop) == HouseRules()
+
+
+def test_a_window_without_any_limit_is_refused_with_nothing_changed(shop: ShopRecord) -> None:
+    with pytest.raises(ShopTrouble, match="never ends"):
+        change_rules(shop, "Change the window", {"window_days": 0, "window_miles": 0})
+    change_rule(shop, "window_miles", 0)
+    with pytest.raises(ShopTrouble, match="never ends"):
+        change_rule(shop, "window_days", 0)
+    assert (rules(shop).window_days, rules(shop).window_miles) == (90, 0)
+
+
+def test_days_and_months_of_the_window_are_one_promise(shop: ShopRecord) -> None:
+    with pytest.raises(ShopTrouble, match="12 months and 90 days are two promises"):
+        change_rule(shop, "window_months", 12)
+    change_rules(shop, "Change the window", {"window_days": 366, "window_months": 12})
+    assert rules(shop).window_months == 12
+    change_rule(shop, "window_days", 60)
+    assert (rules(shop).window_days, rules(shop).window_months) == (60, 0)
 
 
 def test_every_rule_says_what_it_does() -> None:

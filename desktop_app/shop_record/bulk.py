@@ -1,0 +1,126 @@
+"""Rows that come by the hundred thousand: remembered as ranges of ids with one hash each.
+
+The history says of such rows which ids they have and the SHA-256 of what stood in them; their
+values are written into it only when they are taken out again, so that they can be brought back.
+"""
+
+from __future__ import annotations
+
+import base64
+import hashlib
+import json
+import zlib
+from collections.abc import Iterator, Sequence
+from dataclasses import asdict, dataclass
+from typing import Any
+
+from sqlalchemy import Connection, bindparam, delete, insert, select
+from sqlalchemy.sql.schema import Table
+
+from desktop_app.shop_record.tables import Base
+from desktop_app.shop_record.trouble import ShopTrouble
+
+AT_A_TIME = 1000  # rows in one piece; part of what is hashed, so it never changes
+
+
+@dataclass(frozen=True, slots=True)
+class BulkRows:
+    """All rows of a table from the first to the last id: added, or taken out.
+
+    `sha256` is over their canonical form: JSON arrays (RFC 8259) of up to AT_A_TIME rows by id,
+    each row an array of its columns in the table's order, each piece on a line. `gone` is None for
+    rows that were added, else that form (UTF-8, zlib, base64) of those taken out.
+    """
+
+    table: str
+    first: int
+    last: int
+    rows: int
+    sha256: str
+    gone: str | None = None
+
+    def as_facts(self) -> dict[str, Any]:
+        """Return it as it stands in the body of an entry."""
+        return asdict(self)
+
+
+def rows_added(connection: Connection, table: Table, first: int, last: int) -> BulkRows:
+    """Return what is to be remembered of rows that were just added."""
+    digest, count = hashlib.sha256(), 0
+    for rows in _in_pieces(connection, table, first, last):
+        digest.update(_canonical(rows))
+        count += len(rows)
+    return BulkRows(table.name, first, last, count, digest.hexdigest())
+
+
+def reverse_bulk(connection: Connection, done: Sequence[BulkRows]) -> list[BulkRows]:
+    """Take the rows out that were added, or bring back those taken out; return what was done.
+
+    The ranges stand in the order in which they were written. Raises ShopTrouble where a row is no
+    longer as the entry left it.
+    """
+    return [
+        _taken_out(connection, one) if one.gone is None else _brought_back(connection, one)
+        for one in reversed(done)
+    ]
+
+
+def _taken_out(connection: Connection, added: BulkRows) -> BulkRows:
+    table = Base.metadata.tables[added.table]
+    digest, packer, count = hashlib.sha256(), zlib.compressobj(), 0
+    packed = bytearray()
+    for rows in _in_pieces(connection, table, added.first, added.last):
+        piece = _canonical(rows)
+        digest.update(piece)
+        packed += packer.compress(piece)
+        count += len(rows)
+    packed += packer.flush()
+    if digest.hexdigest() != added.sha256:
+        raise ShopTrouble(
+            f"This can't be undone: something of what it added was changed since ({added.table}).",
+            kept="Nothing was changed.",
+            do="Undo the later changes first, or change by hand what is wrong.",
+        )
+    connection.execute(delete(table).where(table.c.id.between(added.first, added.last)))
+    gone = base64.b64encode(packed).decode("ascii")
+    return BulkRows(added.table, added.first, added.last, count, added.sha256, gone)
+
+
+def _brought_back(connection: Connection, taken: BulkRows) -> BulkRows:
+    table = Base.metadata.tables[taken.table]
+    names = [column.name for column in table.columns]
+    statement = insert(table).values({name: bindparam(name) for name in names})
+    for rows in _unpacked(taken.gone or ""):
+        connection.execute(statement, [dict(zip(names, row, strict=True)) for row in rows])
+    back = rows_added(connection, table, taken.first, taken.last)
+    if back.sha256 != taken.sha256:
+        raise ShopTrouble(
+            f"This can't be brought back: something else stands there by now ({taken.table}).",
+            kept="Nothing was changed.",
+        )
+    return back
+
+
+def _unpacked(gone: str) -> Iterator[list[list[Any]]]:
+    unpacker, text = zlib.decompressobj(), b""
+    packed = base64.b64decode(gone)
+    for start in range(0, len(packed), 1 << 16):
+        text += unpacker.decompress(packed[start : start + (1 << 16)])
+        *whole, text = text.split(b"\n")
+        for line in whole:
+            yield json.loads(line)
+    for line in (text + unpacker.flush()).splitlines():
+        yield json.loads(line)
+
+
+def _in_pieces(
+    connection: Connection, table: Table, first: int, last: int
+) -> Iterator[list[list[Any]]]:
+    wanted = select(table).where(table.c.id.between(first, last)).order_by(table.c.id)
+    found = connection.execution_options(yield_per=AT_A_TIME).execute(wanted)
+    for rows in found.partitions(AT_A_TIME):
+        yield [list(row) for row in rows]
+
+
+def _canonical(rows: list[list[Any]]) -> bytes:
+    return json.dumps(rows, separators=(",", ":"), ensure_ascii=False).encode() + b"\n"
