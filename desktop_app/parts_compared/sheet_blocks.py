@@ -8,7 +8,7 @@ from typing import Literal, TypeAlias
 from desktop_app.parts_compared.reading import Side
 from desktop_app.parts_compared.sheet_facts import PhotoPrinted
 
-Look: TypeAlias = Literal["plain", "quiet", "strong"]
+Look: TypeAlias = Literal["plain", "small", "quiet", "strong"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,9 +36,13 @@ class Heading:
 
 @dataclass(frozen=True, slots=True)
 class NextPage:
-    """What follows begins on a new page, under a line that says what it is."""
+    """What follows begins on a new page, under a line that says what it is.
+
+    Where `room` is given it may begin on this page, if so many millimetres of it are left.
+    """
 
     says: str
+    room: float | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,6 +82,20 @@ class PhotoRow:
     words: tuple[str, str]
     height: float
     below: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class PairShort:
+    """One of several pairs on a page: photos and verdict beside each other, words below.
+
+    `beside` and `below` are paragraphs, each with its name.
+    """
+
+    name: str
+    verdict: VerdictBox | None
+    photos: PhotoRow | None
+    beside: tuple[tuple[str, str], ...]
+    below: tuple[tuple[str, str], ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -157,6 +175,7 @@ Block: TypeAlias = (
     | Words
     | VerdictBox
     | PhotoRow
+    | PairShort
     | LaidOver
     | TwoLists
     | Listed

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 from datetime import date
 
 from desktop_app.parts_compared.bench_sums.spark_voltage import ratio_kept
@@ -18,6 +19,7 @@ from desktop_app.parts_compared.sheet_blocks import (
 from desktop_app.parts_compared.sheet_facts import SheetFacts
 from desktop_app.parts_compared.sheet_pair import pair_blocks
 from desktop_app.parts_compared.sheet_pair_file import pair_file_blocks
+from desktop_app.parts_compared.sheet_pair_short import short_pair
 from desktop_app.parts_compared.sheet_proof import proof_blocks, proof_file_blocks
 from desktop_app.parts_compared.sheet_set import set_blocks, set_file_blocks
 from desktop_app.parts_compared.sheet_spark import spark_blocks
@@ -25,13 +27,17 @@ from desktop_app.parts_compared.sheet_values import clipped, whole
 from desktop_app.repair_jobs.concern_conditions import Tick, conditions_in_words
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.odometer_questions import day_in_words
+from desktop_app.repair_jobs.system_cautions import system_cautions
 
 SHEET_IS = "Old part and new part"
+WITHOUT_PARTS = "The repair and its proof"
 FOR_THE_FILE = "For the file"
+HALF_A_PAGE = 125.0  # mm; where more is left below the customer's part, the file begins there
 DEFERS = (
     "The vehicle maker's procedures, local rules and licensed practice come before anything "
     "on this sheet."
 )
+NO_INSPECTION = "This sheet is no inspection of the car."
 SHEET_LIMITS = (
     "This sheet compares parts as they were measured and seen on the bench. "
     "It is no inspection of the car."
@@ -41,7 +47,7 @@ SHEET_LIMITS = (
 def sheet_blocks(sheet: SheetFacts) -> tuple[Block, ...]:
     """Return the whole sheet from top to bottom: the customer's page, then those for the file."""
     job = sheet.job
-    # With several pairs each has less room on the customer's page, and one view in all.
+    # Several pairs are told in short, with one view in all, so that the customer's page holds two.
     crowded = len(sheet.pairs) > 1
     file = (
         *(block for pair in sheet.pairs for block in pair_file_blocks(pair, crowded)),
@@ -50,22 +56,40 @@ def sheet_blocks(sheet: SheetFacts) -> tuple[Block, ...]:
         *_sums(sheet),
         *proof_file_blocks(job, sheet.proof, _asked_by_parts(sheet)),
     )
+    for_the_file = NextPage(f"{FOR_THE_FILE} · job {job.number}", HALF_A_PAGE if crowded else None)
     return (
-        Title(sheet.shop_name, f"{SHEET_IS} · job {job.number}"),
+        Title(sheet.shop_name, f"{SHEET_IS if sheet.pairs else WITHOUT_PARTS} · job {job.number}"),
         Named(_who(job)),
-        *_told(job),
-        *(block for pair in sheet.pairs for block in pair_blocks(pair, job, crowded)),
+        *_in_room(_told(job), crowded),
+        *_pairs(sheet, crowded),
         *set_blocks(sheet),
-        *proof_blocks(job, sheet.proof),
+        *_in_room(proof_blocks(job, sheet.proof), crowded),
         Cautions(_cautions(sheet)),
-        *((NextPage(f"{FOR_THE_FILE} · job {job.number}"),) if sheet.pairs and file else ()),
+        *((for_the_file,) if sheet.pairs and file else ()),
         *file,
     )
 
 
+def _pairs(sheet: SheetFacts, crowded: bool) -> Iterator[Block]:
+    for pair in sheet.pairs:
+        if crowded:
+            yield short_pair(pair, sheet.job)
+        else:
+            yield from pair_blocks(pair, sheet.job)
+
+
+def _in_room(blocks: Iterator[Block], crowded: bool) -> Iterator[Block]:
+    """Set paragraphs in smaller type where the page is crowded."""
+    for block in blocks:
+        if crowded and isinstance(block, Words) and block.look == "plain":
+            yield replace(block, look="small")
+        else:
+            yield block
+
+
 def foot_words(sheet: SheetFacts) -> str:
     """Return the foot of every page, to which the page's number is added."""
-    made = sheet.made_at[:16].replace("T", " ")
+    made = f"{_day(sheet.made_at[:10])}, {sheet.made_at[11:16]}"
     return f"Job {sheet.job.number} · made {made} · {sheet.anchor}"
 
 
@@ -113,8 +137,9 @@ def _sums(sheet: SheetFacts) -> Iterator[Block]:
 def _cautions(sheet: SheetFacts) -> tuple[str, ...]:
     kinds = [one.kind for one in sheet.pairs if one.kind is not None]
     said = dict.fromkeys(caution for kind in kinds for caution in kind.cautions)
+    said |= dict.fromkeys(system_cautions(sheet.job.system))
     said |= dict.fromkeys(caution for _, one in sheet.sets for caution in one.part_set.cautions)
-    return (*said, DEFERS, SHEET_LIMITS)
+    return (*said, DEFERS, SHEET_LIMITS if sheet.pairs else NO_INSPECTION)
 
 
 def _day(iso: str) -> str:

@@ -44,8 +44,10 @@ _MEANS = {
 }
 
 
-def pair_blocks(printed: PairPrinted, job: JobView, crowded: bool = False) -> Iterator[Block]:
-    """Give what the customer reads of one pair; `crowded` where several share the page."""
+def pair_blocks(
+    printed: PairPrinted, job: JobView, photo_high: float | None = None
+) -> Iterator[Block]:
+    """Give what the customer reads of one pair; `photo_high` in mm, where several share a page."""
     pair, kind, compared = printed.pair, printed.kind, printed.compared
     yield Heading(pair_name(pair, kind), first=True)
     if kind is not None and compared is not None:
@@ -55,7 +57,7 @@ def pair_blocks(printed: PairPrinted, job: JobView, crowded: bool = False) -> It
             yield Words(OWN_FIGURES, look="quiet")
     if printed.views:
         alone = len(printed.views) == 1 and printed.views[0].overlay is None
-        yield photo_row(printed.views[0], 32.0 if crowded else 62.0 if alone else 48.0)
+        yield photo_row(printed.views[0], photo_high or (62.0 if alone else 48.0))
     else:
         yield Words("No photos were put to these parts.", look="quiet")
     yield Words(_replacement(pair, job), "Replacement")

@@ -7,10 +7,10 @@ from collections.abc import Iterator, Sequence
 from desktop_app.parts_compared.sheet_blocks import Block, Heading, Listed, Words
 from desktop_app.parts_compared.sheet_values import whole
 from desktop_app.repair_jobs.job_view import JobView
-from desktop_app.repair_jobs.proof import ProofLevel, worth_saying
+from desktop_app.repair_jobs.proof import ProofLevel, ProofReached, worth_saying
 from desktop_app.repair_jobs.proof_checks import proof_checks
 from desktop_app.repair_jobs.proof_codes import codes_in_words
-from desktop_app.repair_jobs.proof_kept import ProofKept
+from desktop_app.repair_jobs.proof_kept import ProofKept, caught_in_words
 from desktop_app.repair_jobs.proof_said import (
     codes_to_say,
     drive_said,
@@ -18,8 +18,9 @@ from desktop_app.repair_jobs.proof_said import (
     proof_reached,
     unit_of,
     watch_for,
-    window_in_words,
 )
+from desktop_app.repair_jobs.proof_window import window_in_words
+from desktop_app.repair_jobs.road_test_words import LIMIT
 from desktop_app.repair_jobs.self_tests_compared import self_tests_in_words
 
 
@@ -33,7 +34,7 @@ def proof_blocks(job: JobView, kept: ProofKept) -> Iterator[Block]:
     yield from _read_and_driven(job, kept)
     yield from _declined(job)
     yield Words(" ".join(watch_for(job, kept)), "What to watch for")
-    yield Words(window_in_words(job, kept.window_months), "Window")
+    yield Words(window_in_words(job), "Window")
 
 
 def proof_file_blocks(
@@ -47,9 +48,15 @@ def proof_file_blocks(
     asked = tuple(dict.fromkeys((*system.bay, *system.road, *asked_by_parts)))
     ticked = {one.words: one.outcome for one in job.checks if one.kind == "proof"}
     said: list[Block] = []
-    worth = " ".join(drive_said(job, kept))
+    limit = () if kept.every is None else (LIMIT,)
+    worth = " ".join((*drive_said(job, kept), *limit))
     if worth:
         said.append(Words(worth, "What the drive is worth"))
+    if kept.caught:
+        caught = tuple(
+            f"{caught_in_words(one)} {whole(one.words).rstrip('.')}." for one in kept.caught
+        )
+        said.append(Listed("Caught here: a good sign, for the car had not left", caught, "⊙"))
     done = [words.rstrip(".") for words in asked if ticked.get(words) == "done"]
     if done:
         said.append(Words(f"{'; '.join(done)}.", "Ticked as done"))
@@ -65,11 +72,19 @@ def proof_file_blocks(
 
 def _reached(job: JobView, kept: ProofKept, level: ProofLevel) -> Iterator[Block]:
     reached = proof_reached(job, kept, level)
-    means = "" if reached.chosen_beyond else f" {level.means}"
-    yield Words(f"{level.word} ({int(level)} of 4).{means}", "Reached")
+    yield Words(f"{level.word} ({int(level)} of 4){_borne_out(reached)}", "Reached")
     said = " ".join(worth_saying(reached))
     if said:
         yield Words(said)
+
+
+def _borne_out(reached: ProofReached) -> str:
+    """Return how the level goes on: what it means, or that not all of it is written down."""
+    if reached.means:
+        return f". {reached.means}"
+    if reached.level >= ProofLevel.FULL_TRIP or reached.doubts:
+        return " was chosen. What is written down does not bear all of it out."
+    return "."
 
 
 def _read_and_driven(job: JobView, kept: ProofKept) -> Iterator[Block]:

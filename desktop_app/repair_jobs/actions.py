@@ -6,6 +6,16 @@ from collections.abc import Callable, Mapping
 from typing import Any
 
 from desktop_app.repair_jobs import stored_lookup as look
+from desktop_app.repair_jobs.concern_conditions import CONDITION_IDS
+from desktop_app.repair_jobs.entry_bounds import (
+    MOST_CENTS,
+    MOST_HOURS,
+    check_bounds,
+    check_reading,
+    check_word,
+)
+from desktop_app.repair_jobs.one_row import keep_answer
+from desktop_app.repair_jobs.proof import ProofLevel, conditions_to_meet, why_not_offered
 from desktop_app.repair_jobs.stored import (
     Answered,
     Job,
@@ -14,18 +24,18 @@ from desktop_app.repair_jobs.stored import (
     JobSymptom,
     Person,
     TroubleCode,
-    Vehicle,
     Visit,
 )
+from desktop_app.repair_jobs.stored_reading import conditions_of
 from desktop_app.repair_jobs.trouble_code import read_code
-from desktop_app.repair_jobs.vehicle_identity import matching_plate
-from desktop_app.repair_jobs.vin import matching_vin
+from desktop_app.repair_jobs.vehicle_actions import vehicle_taken_in
 from desktop_app.repair_jobs.write_up import WriteUp
 from desktop_app.shop_record.deed import Deed, Done
 from desktop_app.shop_record.house_rules import read_rules
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
 
+CODE_KINDS, CODE_STAGES = ("stored", "pending", "permanent"), ("found", "after repair")
 # Given the deed, a job and the moment at which it leaves: the columns of its window.
 PromiseThen = Callable[[Deed, int, str], Mapping[str, Any]]
 
@@ -36,14 +46,9 @@ def write_up(record: ShopRecord, said: WriteUp) -> Done:
     made: list[int] = []
 
     def work(deed: Deed) -> None:
-        vehicle = said.vehicle_id
-        if vehicle is None:
-            vehicle = deed.add(Vehicle, odometer_unit=said.odometer_unit, **_names(said))
-        else:
-            _complete(deed, vehicle, said)
         visit = deed.add(
             Visit,
-            vehicle_id=vehicle,
+            vehicle_id=vehicle_taken_in(deed, said),
             customer_id=look.customer_id(deed, said.customer, said.phone),
             came_at=said.came_at or record.clock().isoformat(timespec="seconds"),
             odometer_in=said.odometer,
@@ -110,16 +115,12 @@ def say_same_trouble(record: ShopRecord, job_id: int, *, same: bool) -> Done:
 
 def tick_condition(record: ShopRecord, job_id: int, condition: str, happens: bool | None) -> Done:
     """Answer when the fault happens: True, never: False, not asked: None."""
+    check_word("when it happens", condition, CONDITION_IDS)
 
     def work(deed: Deed) -> None:
-        row = look.condition_row(deed, job_id, condition)
-        if happens is None:
-            if row is not None:
-                deed.remove(JobCondition, row)
-        elif row is None:
-            deed.add(JobCondition, job_id=job_id, condition=condition, happens=int(happens))
-        else:
-            deed.change(JobCondition, row, happens=int(happens))
+        row = look.condition_row(deed, JobCondition, job_id, condition)
+        answer = None if happens is None else {"happens": int(happens)}
+        keep_answer(deed, JobCondition, row, {"job_id": job_id, "condition": condition}, answer)
 
     return record.do("Answer when it happens", work)
 
@@ -127,8 +128,12 @@ def tick_condition(record: ShopRecord, job_id: int, condition: str, happens: boo
 def write_code(record: ShopRecord, job_id: int, text: str, kind: str, stage: str) -> Done:
     """Write down a trouble code; refused with what is accepted where it is none."""
     code = read_code(text).code
+    check_word("the kind of a code", kind, CODE_KINDS)
+    check_word("when a code was read", stage, CODE_STAGES)
 
     def work(deed: Deed) -> None:
+        if stage == "after repair":
+            look.refuse_once_left(deed, job_id)
         if look.code_row(deed, job_id, code, kind, stage) is None:
             deed.add(TroubleCode, job_id=job_id, code=code, kind=kind, stage=stage)
 
@@ -136,8 +141,15 @@ def write_code(record: ShopRecord, job_id: int, text: str, kind: str, stage: str
 
 
 def strike_code(record: ShopRecord, row: int) -> Done:
-    """Take a trouble code out."""
-    return record.do("Take a code out", lambda deed: deed.remove(TroubleCode, row))
+    """Take a trouble code out; one read after the repair stays once the car has left."""
+
+    def work(deed: Deed) -> None:
+        job_id = look.job_of_code_after(deed, row)
+        if job_id is not None:
+            look.refuse_once_left(deed, job_id)
+        deed.remove(TroubleCode, row)
+
+    return record.do("Take a code out", work)
 
 
 def write_finding(record: ShopRecord, job_id: int, words: str) -> Done:
@@ -158,14 +170,14 @@ def strike_check(record: ShopRecord, row: int) -> Done:
 def tick_check(record: ShopRecord, job_id: int, kind: str, words: str, outcome: str) -> Done:
     """Tick a check of a list: `done`, `not needed`, or nothing for not done yet."""
 
+    check_word("a list of checks", kind, ("refit", "proof"))
+
     def work(deed: Deed) -> None:
+        if kind == "proof":
+            look.refuse_once_left(deed, job_id)
         row = look.check_row(deed, job_id, kind, words)
-        if row is None and outcome:
-            _add_check(deed, job_id, kind, words, outcome)
-        elif row is not None and outcome:
-            deed.change(JobCheck, row, outcome=outcome)
-        elif row is not None:
-            deed.remove(JobCheck, row)
+        about = {"job_id": job_id, "kind": kind, "words": words}
+        keep_answer(deed, JobCheck, row, about, {"outcome": outcome} if outcome else None)
 
     return record.do("Tick a check", work)
 
@@ -216,25 +228,36 @@ def choose_technician(record: ShopRecord, job_id: int, person: int | None) -> Do
 
 def write_hours(record: ShopRecord, job_id: int, hours: float | None, unbilled: bool) -> Done:
     """Write down the hours, or those that nobody pays."""
+    check_bounds("That number of hours", hours, MOST_HOURS)
     name = "unbilled_hours" if unbilled else "hours"
     return _change(record, "Write down the hours", job_id, **{name: hours})
 
 
 def write_price(record: ShopRecord, job_id: int, cents: int | None) -> Done:
     """Write down the price in cents."""
+    check_bounds("That price in cents", cents, MOST_CENTS)
     return _change(record, "Write down the price", job_id, price_cents=cents)
 
 
 def say_proof(record: ShopRecord, job_id: int, level: int | None) -> Done:
-    """Say how far the repair was proved: 0 unproven to 4 same conditions."""
-    return _change(record, "Say how far it was proved", job_id, proof_level=level)
+    """Say how far the repair was proved: 0 unproven to 4 same conditions.
 
+    Refused where the level is not offered: "same conditions" with no condition told of, or with
+    one that was not met; and once the car has left.
+    """
 
-def write_proof(record: ShopRecord, job_id: int, words: str, distance: float | None = None) -> Done:
-    """Write down what was tried and, in the vehicle's unit, how far it was driven."""
-    return _change(
-        record, "Write down the proof", job_id, proof_words=words, proof_distance=distance
-    )
+    def work(deed: Deed) -> None:
+        look.refuse_once_left(deed, job_id)
+        told = conditions_to_meet(conditions_of(deed.connection, job_id))
+        not_met = look.conditions_not_met(deed, job_id)
+        why_not = None if level is None else why_not_offered(ProofLevel(level), told, not_met)
+        if why_not is not None:
+            raise ShopTrouble(
+                why_not.what, kept="How far it was proved is as it was.", do=why_not.do
+            )
+        deed.change(Job, job_id, proof_level=level)
+
+    return record.do("Say how far it was proved", work)
 
 
 def say_declined(record: ShopRecord, job_id: int, words: str) -> Done:
@@ -259,6 +282,7 @@ def hand_over(
         raise ShopTrouble(
             f"Before the car leaves, say {_listed(missing)}.", kept="Everything so far is kept."
         )
+    check_reading(odometer_out)
 
     def work(deed: Deed) -> None:
         moment = left_at or record.clock().isoformat(timespec="seconds")
@@ -278,18 +302,6 @@ def hand_over(
             deed.change(Visit, visit.id, left_at=moment, odometer_out=odometer_out)
 
     return record.do("Hand the car over", work)
-
-
-def change_vehicle(record: ShopRecord, vehicle_id: int, **values: str) -> Done:
-    """Change what is known of a vehicle: vin, plate, tag, description, odometer_unit."""
-    kept: dict[str, str | None] = {}
-    for name, text in values.items():
-        kept[name] = text.strip() or (None if name in ("vin", "plate", "tag") else "")
-    if "vin" in kept:
-        kept["vin"] = matching_vin(values["vin"]) or None
-    if "plate" in kept:
-        kept["plate_key"] = matching_plate(values["plate"]) or None
-    return record.do("Change the vehicle", lambda deed: deed.change(Vehicle, vehicle_id, **kept))
 
 
 def keep_as_typed(record: ShopRecord, about: str, question: str) -> Done:
@@ -336,6 +348,7 @@ def _add_job(deed: Deed, visit: int, concern: str, same: bool, symptoms: tuple[s
         concern=concern.strip(),
         says_same=int(same),
         window_days=rules.window_days,
+        window_months=rules.window_months or None,
         window_miles=rules.window_miles,
         window_rule=rules.window_rule,
     )
@@ -346,23 +359,6 @@ def _add_job(deed: Deed, visit: int, concern: str, same: bool, symptoms: tuple[s
 
 def _add_check(deed: Deed, job_id: int, kind: str, words: str, outcome: str) -> None:
     deed.add(JobCheck, job_id=job_id, kind=kind, words=words, outcome=outcome)
-
-
-def _names(said: WriteUp) -> dict[str, str | None]:
-    return {
-        "vin": matching_vin(said.vin) or None,
-        "plate": said.plate.strip() or None,
-        "plate_key": matching_plate(said.plate) or None,
-        "tag": said.tag.strip() or None,
-        "description": said.description.strip(),
-    }
-
-
-def _complete(deed: Deed, vehicle: int, said: WriteUp) -> None:
-    """Add what is newly known of a vehicle that was here before; nothing known is wiped."""
-    news = {name: value for name, value in _names(said).items() if value}
-    if news:
-        deed.change(Vehicle, vehicle, **news)
 
 
 def _listed(missing: tuple[str, ...]) -> str:

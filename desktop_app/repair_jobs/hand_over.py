@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 from desktop_app.repair_jobs.job_view import JobView
+from desktop_app.repair_jobs.proof_checks import never_left_out
+
+LEFT = "The car has left: what was proved at the hand-over stays as it was."
 
 
 def missing_answers(job: JobView, pairs_without_origin: tuple[str, ...] = ()) -> tuple[str, ...]:
@@ -20,3 +23,21 @@ def missing_answers(job: JobView, pairs_without_origin: tuple[str, ...] = ()) ->
     if job.declined is None:
         missing.append("what was declined or left undone (“nothing” is an answer)")
     return tuple(missing)
+
+
+def left_unanswered(job: JobView) -> tuple[str, ...]:
+    """Return the checks of the job's system that are never left out and that nobody answered."""
+    answered = {one.words for one in job.checks if one.kind == "proof" and one.outcome}
+    return tuple(check for check in never_left_out(job.system) if check not in answered)
+
+
+def hand_over_question(job: JobView) -> str:
+    """Return what is asked before a car leaves with such a check unanswered; "" where none is."""
+    left = left_unanswered(job)
+    if not left:
+        return ""
+    listed = "; ".join(left)
+    return (
+        f"Someone can get hurt where these are left out, and nobody has answered them: {listed}. "
+        "Hand the car over all the same? The sheet will say that they are not ticked."
+    )

@@ -70,6 +70,7 @@ class JobView:
     declined: str | None
     left_at: str | None
     window_days: int
+    window_months: int | None
     window_miles: int
     window_rule: str
     came_at: str

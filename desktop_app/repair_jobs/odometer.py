@@ -9,6 +9,7 @@ from datetime import date
 from typing import Literal
 
 from desktop_app.repair_jobs.distance import DistanceUnit, to_miles
+from desktop_app.shop_record.kept_value import kept_word
 
 # More than this on average is asked about and not trusted; common practice, no source.
 MOST_MILES_A_DAY = 400
@@ -20,9 +21,14 @@ READING_SOURCES: tuple[ReadingSource, ...] = ("read", "told", "estimated")
 _OFF_BY: dict[ReadingSource, float] = {"read": 0.0, "told": 500.0, "estimated": 1500.0}
 
 
-def reading_source(kept: str | None) -> ReadingSource:
-    """Return how a reading came, from what is kept; what nobody said was read."""
-    return next((source for source in READING_SOURCES if source == kept), "read")
+def reading_source(kept: str | None, place: str = "") -> ReadingSource:
+    """Return how a reading came, from what is kept: what nobody said was read.
+
+    Raises ShopDamaged for a word that nobody can have kept.
+    """
+    if kept is None:
+        return "read"
+    return kept_word(kept, READING_SOURCES, "“read”, “told” or “estimated”", place)
 
 
 @dataclass(frozen=True, slots=True)

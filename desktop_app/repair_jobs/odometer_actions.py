@@ -2,11 +2,15 @@
 
 from __future__ import annotations
 
+from desktop_app.repair_jobs import stored_lookup
+from desktop_app.repair_jobs.entry_bounds import check_day, check_reading, check_word
 from desktop_app.repair_jobs.odometer import READING_SOURCES
-from desktop_app.repair_jobs.stored import VehicleEvent, Visit
+from desktop_app.repair_jobs.stored import Job, VehicleEvent, Visit
 from desktop_app.shop_record.deed import Deed, Done
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
+
+EVENT_KINDS = ("odometer replaced", "sold")
 
 
 def change_odometer(
@@ -15,8 +19,29 @@ def change_odometer(
     """Change the odometer reading of a visit, or say why it cannot be read."""
     if reading is None and not unread.strip():
         raise ShopTrouble("What does the odometer say?", do="Type it, or why it cannot be read.")
+    check_reading(reading)
     values = {"odometer_in": reading, "odometer_unread": unread.strip() or None}
     return record.do("Change the odometer", lambda deed: deed.change(Visit, visit_id, **values))
+
+
+def change_odometer_out(record: ShopRecord, job_id: int, reading: int | None) -> Done:
+    """Change the reading that a job's car left with; the one before stays in the history.
+
+    The visit's own goes with it where it was the same: the one of its last hand-over.
+    """
+    check_reading(reading)
+
+    def work(deed: Deed) -> None:
+        if stored_lookup.left_at(deed, job_id) is None:
+            raise ShopTrouble("The car is still here.", do="Type the reading when it leaves.")
+        job_out, visit_out = stored_lookup.odometers_out(deed, job_id)
+        deed.change(Job, job_id, odometer_out=reading)
+        if visit_out == job_out:
+            visit = stored_lookup.visit_of(deed, job_id).id
+            if stored_lookup.open_jobs_of_visit(deed, visit, job_id) == 0:
+                deed.change(Visit, visit, odometer_out=reading)
+
+    return record.do("Change the odometer out", work)
 
 
 def say_how_read(record: ShopRecord, visit_id: int, source: str) -> Done:
@@ -40,7 +65,11 @@ def note_vehicle_event(
     after: int | None = None,
     note: str = "",
 ) -> Done:
-    """Note that the odometer was replaced or the vehicle was sold, on an ISO day."""
+    """Note that the odometer was replaced or the vehicle was sold, on an ISO day, none to come."""
+    check_word("what happened to a car", kind, EVENT_KINDS)
+    check_day(on, record.clock().date())
+    for reading in (before, after):
+        check_reading(reading)
     facts = {"kind": kind, "happened_on": on, "note": note}
     readings = {"reading_before": before, "reading_after": after}
 

@@ -39,11 +39,14 @@ def odometer_questions(
     replaced: Sequence[OdometerReplaced] = (),
     shop: ShopUse | None = None,
 ) -> tuple[str, ...]:
-    """Return the questions about a new reading, given the vehicle's earlier ones; none if plain."""
+    """Return the questions about a new reading, given the vehicle's earlier ones; none if plain.
+
+    One that was told or estimated is odd only beyond what it may be off by.
+    """
     questions = []
     if reading.on > today:
         questions.append(f"{day_in_words(reading.on)} is still to come. Is the date right?")
-    if reading.value is None or reading.source != "read":
+    if reading.value is None:
         return tuple(questions)
     before = _last_trusted(reading, earlier, replaced)
     if before is None:
@@ -76,7 +79,7 @@ def odometer_proposals(
     Nothing is changed by itself; a person may take one of them.
     """
     before = _last_trusted(reading, earlier, replaced)
-    if reading.source != "read" or before is None or _against(reading, before, replaced) is None:
+    if before is None or _against(reading, before, replaced) is None:
         return ()
     if _earlier_one_meant(reading, before, earlier, replaced, shop) is not None:
         return ()
@@ -84,7 +87,8 @@ def odometer_proposals(
     found = [Proposal(slip.value, slip.words) for slip in slips(reading, before, rate, replaced)]
     other = in_the_other_unit(reading, before, replaced)
     if other is not None:
-        found.append(Proposal(other, "read in km" if reading.unit == "mi" else "read in miles"))
+        unit = "km" if reading.unit == "mi" else "miles"
+        found.append(Proposal(other, f"{reading.source} in {unit}"))
     return tuple(found)
 
 
@@ -123,21 +127,38 @@ def _last_trusted(
 def _against(
     reading: OdometerReading, before: OdometerReading, replaced: Sequence[OdometerReplaced]
 ) -> str | None:
-    start, end = running_miles((before, reading), replaced)
-    if start is not None and end is not None:
+    if reading.miles is None or before.miles is None or _goes_on(reading, before, replaced):
         return None  # plain, or over a stretch that nobody knows: nothing to ask
-    if reading.miles is None or before.miles is None:
-        return None
     if reading.miles < before.miles:
+        says = (
+            f"The odometer says {_said(reading)}"
+            if reading.source == "read"
+            else f"{_said(reading)} was {reading.source}"
+        )
         return (
-            f"The odometer says {_said(reading)}, but on {day_in_words(before.on)} it said "
-            f"{_said(before)}. Was it replaced, or is a digit wrong?"
+            f"{says}, but on {day_in_words(before.on)} it said {_said(before)}. "
+            "Was it replaced, or is a digit wrong?"
         )
     days = (reading.on - before.on).days
     driven = distance_in_words(from_miles(reading.miles - before.miles, reading.unit), reading.unit)
     limit = distance_in_words(from_miles(MOST_MILES_A_DAY, reading.unit), reading.unit)
     span = "one day" if days <= 1 else f"{days} days"
     return f"That is {driven} in {span}, more than {limit} a day. Is a digit wrong?"
+
+
+def _goes_on(
+    reading: OdometerReading, before: OdometerReading, replaced: Sequence[OdometerReplaced]
+) -> bool:
+    """Tell whether a reading, or one as far from it as it may be off, goes on from the last."""
+    assert reading.miles is not None
+    assert before.miles is not None
+    off, miles = reading.off_by, reading.miles
+    nearest = min(max(before.miles, miles - off), miles + off)
+    for maybe in dict.fromkeys((miles, nearest, miles - off, miles + off)):
+        start, end = running_miles((before, OdometerReading(reading.on, maybe)), replaced)
+        if start is not None and end is not None:
+            return True
+    return False
 
 
 def _earlier_one_meant(
@@ -150,11 +171,12 @@ def _earlier_one_meant(
     """Return what the last reading was to be, where a slip in it explains the lower one now."""
     older = [r for r in earlier if r.on < before.on]
     start = _last_trusted(before, older, replaced)
-    if start is None or distance_between(start, reading, replaced) is None:
+    seen = replace(reading, source="read")
+    if start is None or distance_between(start, seen, replaced) is None:
         return None
     for slip in slips(before, start, _rate(before, older, replaced, shop), replaced):
         meant = replace(before, value=slip.value)
-        if distance_between(meant, reading, replaced) is not None:
+        if distance_between(meant, seen, replaced) is not None:
             return _said(meant)
     return None
 

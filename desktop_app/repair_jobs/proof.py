@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from enum import IntEnum
 
@@ -51,6 +51,51 @@ _LADDER = {
 RECORDED_LEVELS = tuple(level for level in ProofLevel if level is not ProofLevel.TIME)
 
 
+@dataclass(frozen=True, slots=True)
+class WhyNot:
+    """Why a level is not offered, and what would change that."""
+
+    what: str
+    do: str
+
+
+def why_not_offered(
+    level: ProofLevel, told: Sequence[str], not_met: Sequence[str] = ()
+) -> WhyNot | None:
+    """Return why a level cannot be chosen, given the conditions told of; None where it can.
+
+    Without a condition told of there are none to drive it under, and one that was not met (of
+    `not_met`) was not. What else is missing for a level stands beside it as a doubt: the person
+    who proved it decides.
+    """
+    if level is not ProofLevel.SAME_CONDITIONS:
+        return None
+    if not told:
+        return WhyNot(
+            "“Same conditions” is not offered: nobody has told us of a condition.",
+            "Under Heard, tick when it happens.",
+        )
+    missed = [name for name in told if name in not_met]
+    if missed:
+        verb = "was" if len(missed) == 1 else "were"
+        return WhyNot(
+            f"“Same conditions” is not offered: {_listed(missed)} {verb} not met.",
+            "Drive it there and turn the button to met, or choose another level.",
+        )
+    return None
+
+
+# "At random" says how it comes: there is nothing to drive it under.
+_NOTHING_TO_MEET = "random"
+
+
+def conditions_to_meet(conditions: Mapping[str, bool]) -> tuple[str, ...]:
+    """Return the conditions under which it happens and which a drive can have."""
+    return tuple(
+        name for name, happens in conditions.items() if happens and name != _NOTHING_TO_MEET
+    )
+
+
 # The check without which "no pending code" is nobody's word.
 CODES_READ = "the codes read again afterwards, the pending ones too: none is left"
 
@@ -69,7 +114,10 @@ class ProofChecks:
 class ProofReached:
     """What was recorded about the proof of one job.
 
-    Of the conditions told of, some were recreated, some were not; of the rest nobody said.
+    Of the conditions told of, some were recreated, some were not; of the rest nobody said. `done`
+    are the checks ticked as done, `unticked` those never left out that nobody answered. `doubts`
+    say what speaks against the level or is missing for it; `own_test` is whether the car's own
+    test for the system ran through, None where the car is not known to have one.
     """
 
     level: ProofLevel
@@ -78,6 +126,10 @@ class ProofReached:
     unticked: Sequence[str] = ()
     codes_were_read: bool = False
     not_said: Sequence[str] = ()
+    done: Sequence[str] = ()
+    doubts: Sequence[str] = ()
+    own_test: bool | None = False
+    drive_is_written: bool = False
 
     @property
     def all_met(self) -> bool:
@@ -89,21 +141,34 @@ class ProofReached:
         """Whether "same conditions" was chosen without every condition being met."""
         return self.level is ProofLevel.SAME_CONDITIONS and not self.all_met
 
+    @property
+    def borne_out(self) -> bool:
+        """Whether what was written down bears out what the level means.
+
+        What the bay's level means in full has no list to tick: nobody's ticks say all of it.
+        """
+        if self.doubts:
+            return False
+        if self.level is ProofLevel.UNPROVEN:
+            return not (self.done or self.drive_is_written or self.recreated)
+        if self.level is ProofLevel.FULL_TRIP:
+            return bool(self.own_test) and self.codes_were_read
+        if self.level is ProofLevel.SAME_CONDITIONS:
+            return self.all_met
+        return self.level is ProofLevel.ROAD
+
+    @property
+    def means(self) -> str:
+        """What the level means, where it is borne out; else nothing may be claimed."""
+        return self.level.means if self.borne_out else ""
+
 
 def worth_saying(proof: ProofReached) -> tuple[str, ...]:
     """Return the sentences to say and print at hand-over; they never call a car safe to drive."""
-    said = []
-    if proof.level is ProofLevel.UNPROVEN:
-        said.append("This repair was not proved before the car left.")
-    elif proof.level is ProofLevel.BAY:
-        said.append("Proved in the bay only; it was not driven.")
-    elif proof.level is ProofLevel.ROAD:
-        said.append("Driven, but the car's own test for this system was not seen to pass.")
-    elif proof.level is ProofLevel.FULL_TRIP:
-        said.append(_full_trip(proof))
-    elif proof.level is ProofLevel.SAME_CONDITIONS:
-        said.extend(_same_conditions(proof))
-    if proof.level is ProofLevel.FULL_TRIP and not proof.codes_were_read:
+    said = list(_BY_LEVEL[proof.level](proof)) if proof.level in _BY_LEVEL else []
+    said.extend(proof.doubts)
+    claims_codes = proof.level in (ProofLevel.FULL_TRIP, ProofLevel.SAME_CONDITIONS)
+    if claims_codes and not proof.codes_were_read:
         said.append("That no code was pending afterwards is not written down.")
     if proof.recreated:
         said.append(f"Tried: {_listed(proof.recreated)}.")
@@ -111,22 +176,59 @@ def worth_saying(proof: ProofReached) -> tuple[str, ...]:
         said.append(f"Not tried: {_listed(proof.not_recreated)}.")
     if proof.not_said:
         said.append(f"Not said whether tried: {_listed(proof.not_said)}.")
-    said.extend(f"Left open: {check}." for check in proof.unticked)
+    if proof.unticked:
+        left = "; ".join(check.rstrip(".") for check in proof.unticked)
+        said.append(f"Never left out, and not ticked: {left}.")
     return tuple(said)
 
 
-def _full_trip(proof: ProofReached) -> str:
+def _unproven(_proof: ProofReached) -> Iterator[str]:
+    yield "This repair was not proved before the car left."
+
+
+def _bay(proof: ProofReached) -> Iterator[str]:
+    if proof.drive_is_written or proof.recreated:
+        yield "Proved in the bay only; what was driven is written down as no proof."
+    else:
+        yield "Proved in the bay only; it was not driven."
+    if proof.done:
+        yield f"Ticked as done: {'; '.join(check.rstrip('.') for check in proof.done)}."
+    else:
+        yield "Which checks were made is not written down."
+
+
+def _road(proof: ProofReached) -> Iterator[str]:
+    if proof.own_test is False:
+        yield "Driven, but the car's own test for this system was not seen to pass."
+    elif proof.own_test and not proof.codes_were_read:
+        yield "Driven; that no code was pending afterwards is not written down."
+
+
+def _full_trip(proof: ProofReached) -> Iterator[str]:
+    if not proof.borne_out:
+        return
     if proof.not_recreated or proof.not_said:
-        return "The car's own test passed; the conditions you told us of were not all tried."
-    return "The car's own test passed."
+        yield "The car's own test passed; the conditions you told us of were not all tried."
+    else:
+        yield "The car's own test passed."
 
 
-def _same_conditions(proof: ProofReached) -> tuple[str, ...]:
+def _same_conditions(proof: ProofReached) -> Iterator[str]:
     if proof.all_met:
-        return ()
+        return
     if proof.recreated or proof.not_recreated or proof.not_said:
-        return ("Not every condition you told us of is written down as met.",)
-    return ("No condition was told of, so there was none to meet.",)
+        yield "Not every condition you told us of is written down as met."
+    else:
+        yield "No condition was told of, so there was none to meet."
+
+
+_BY_LEVEL: dict[ProofLevel, Callable[[ProofReached], Iterator[str]]] = {
+    ProofLevel.UNPROVEN: _unproven,
+    ProofLevel.BAY: _bay,
+    ProofLevel.ROAD: _road,
+    ProofLevel.FULL_TRIP: _full_trip,
+    ProofLevel.SAME_CONDITIONS: _same_conditions,
+}
 
 
 def _listed(conditions: Sequence[str]) -> str:

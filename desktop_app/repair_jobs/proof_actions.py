@@ -2,7 +2,12 @@
 
 from __future__ import annotations
 
+from datetime import date
+
 from desktop_app.repair_jobs import stored_lookup, stored_proof
+from desktop_app.repair_jobs.entry_bounds import MOST_DISTANCE, check_bounds
+from desktop_app.repair_jobs.odometer_questions import day_in_words
+from desktop_app.repair_jobs.one_row import keep_answer
 from desktop_app.repair_jobs.proof_steps import STEP_IDS
 from desktop_app.repair_jobs.provocation import PROVOKED, Provoked
 from desktop_app.repair_jobs.road_test import EveryUnit
@@ -17,6 +22,7 @@ from desktop_app.repair_jobs.stored import (
     SelfTest,
     SelfTests,
 )
+from desktop_app.repair_jobs.typed_entry import read_moment
 from desktop_app.shop_record.deed import Deed, Done
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -26,14 +32,10 @@ def meet_condition(record: ShopRecord, job_id: int, condition: str, met: bool | 
     """Say whether a condition the customer told of was met on the drive; None: not said."""
 
     def work(deed: Deed) -> None:
-        row = stored_proof.condition_met_row(deed, job_id, condition)
-        if met is None:
-            if row is not None:
-                deed.remove(ConditionMet, row)
-        elif row is None:
-            deed.add(ConditionMet, job_id=job_id, condition=condition, met=int(met))
-        else:
-            deed.change(ConditionMet, row, met=int(met))
+        stored_lookup.refuse_once_left(deed, job_id)
+        row = stored_lookup.condition_row(deed, ConditionMet, job_id, condition)
+        answer = None if met is None else {"met": int(met)}
+        keep_answer(deed, ConditionMet, row, {"job_id": job_id, "condition": condition}, answer)
 
     return record.do("Say which conditions were met", work)
 
@@ -49,6 +51,8 @@ def type_self_tests(record: ShopRecord, job_id: int, stage: Stage, typed: str) -
     moment = record.clock().isoformat(timespec="seconds")
 
     def work(deed: Deed) -> None:
+        if stage == "after repair":
+            stored_lookup.refuse_once_left(deed, job_id)
         row = stored_proof.self_tests_row(deed, job_id, stage)
         if not typed:
             if row is not None:
@@ -67,14 +71,11 @@ def enter_self_test(
     """Enter how one of the car's own tests stands, as a person read it; None: nobody did."""
 
     def work(deed: Deed) -> None:
+        if stage == "after repair":
+            stored_lookup.refuse_once_left(deed, job_id)
         row = stored_proof.self_test_row(deed, job_id, stage, monitor)
-        if state is None:
-            if row is not None:
-                deed.remove(SelfTest, row)
-        elif row is None:
-            deed.add(SelfTest, job_id=job_id, stage=stage, monitor=monitor, state=state.value)
-        else:
-            deed.change(SelfTest, row, state=state.value)
+        about = {"job_id": job_id, "stage": stage, "monitor": monitor}
+        keep_answer(deed, SelfTest, row, about, None if state is None else {"state": state.value})
 
     return record.do("Enter one of the car's own tests", work)
 
@@ -86,6 +87,7 @@ def tick_step(record: ShopRecord, job_id: int, step: str, *, done: bool) -> Done
     moment = record.clock().isoformat(timespec="seconds")
 
     def work(deed: Deed) -> None:
+        stored_lookup.refuse_once_left(deed, job_id)
         row = stored_proof.step_row(deed, job_id, step)
         if done and row is None:
             deed.add(ProofStep, job_id=job_id, step=step, done_at=moment)
@@ -93,6 +95,63 @@ def tick_step(record: ShopRecord, job_id: int, step: str, *, done: bool) -> Done
             deed.remove(ProofStep, row)
 
     return record.do("Tick a step of the proof", work)
+
+
+def time_step(record: ShopRecord, job_id: int, step: str, typed: str) -> Done:
+    """Say when a ticked step was done: "2026-11-16 14:05", or "14:05" for the day it has.
+
+    Refused where that is no moment, before the day the car came, or still to come. The moment that
+    stood there stays in the history.
+    """
+    now = record.clock()
+
+    def work(deed: Deed) -> None:
+        row = stored_proof.step_row(deed, job_id, step)
+        if row is None:
+            raise ShopTrouble("That step is not ticked.", do="Tick it first; then say when.")
+        moment = read_moment(typed, stored_proof.step_moment(deed, row))
+        came_at = stored_lookup.visit_of(deed, job_id).came_at
+        if moment.isoformat()[:10] < came_at[:10]:
+            came = day_in_words(date.fromisoformat(came_at[:10]))
+            raise ShopTrouble(f"The car came on {came}.", do="Say a moment from that day on.")
+        if moment.astimezone() > now.astimezone():
+            raise ShopTrouble(f"{typed.strip()} is still to come.", do="Say when it was done.")
+        deed.change(ProofStep, row, done_at=moment.isoformat(timespec="seconds"))
+
+    return record.do("Say when a step of the proof was done", work)
+
+
+def write_tried(record: ShopRecord, job_id: int, words: str, shown: str | None = None) -> Done:
+    """Write down in words what was tried and what was not.
+
+    `shown` is what the page showed before they were typed: refused, with both said, where another
+    desk has written something else since. None: nobody looked.
+    """
+
+    def work(deed: Deed) -> None:
+        stored_lookup.refuse_once_left(deed, job_id)
+        now = stored_proof.tried_words(deed, job_id)
+        if shown is not None and now not in (shown, words):
+            stands = f"“{now}”" if now else "nothing"
+            raise ShopTrouble(
+                f"At another desk it was changed meanwhile; there now stands {stands}.",
+                kept=f"That stays. What you typed is not kept yet: “{words}”.",
+                do="Put both together in the field.",
+            )
+        deed.change(Job, job_id, proof_words=words)
+
+    return record.do("Write down what was tried", work)
+
+
+def write_distance(record: ShopRecord, job_id: int, distance: float | None) -> Done:
+    """Write down how far it was driven, in the vehicle's unit; None: not said."""
+    check_bounds("That distance", distance, MOST_DISTANCE)
+
+    def work(deed: Deed) -> None:
+        stored_lookup.refuse_once_left(deed, job_id)
+        deed.change(Job, job_id, proof_distance=distance)
+
+    return record.do("Write down how far it was driven", work)
 
 
 def say_fault_every(record: ShopRecord, job_id: int, number: float | None, unit: EveryUnit) -> Done:
@@ -109,15 +168,11 @@ def write_provoked(record: ShopRecord, job_id: int, provoked: Provoked | None) -
     """Write down how often it came on purpose before and after the repair; None takes it out."""
 
     def work(deed: Deed) -> None:
+        stored_lookup.refuse_once_left(deed, job_id)
         row = stored_lookup.check_row(deed, job_id, "proof", PROVOKED)
-        if provoked is None:
-            if row is not None:
-                deed.remove(JobCheck, row)
-        elif row is None:
-            counted = provoked.typed()
-            deed.add(JobCheck, job_id=job_id, kind="proof", words=PROVOKED, outcome=counted)
-        else:
-            deed.change(JobCheck, row, outcome=provoked.typed())
+        about = {"job_id": job_id, "kind": "proof", "words": PROVOKED}
+        counted = None if provoked is None else {"outcome": provoked.typed()}
+        keep_answer(deed, JobCheck, row, about, counted)
 
     return record.do("Write down what was provoked", work)
 

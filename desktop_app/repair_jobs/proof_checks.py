@@ -124,11 +124,24 @@ _ANY = ProofChecks(
 _BY_SYSTEM = {checks.system: checks for checks in _CHECKS}
 # Systems that are proved as another one is.
 _LIKE = {"engine-control": "ignition", "belt-drive": "charging", "clutch": "driveline"}
+# Where a repair that was not checked can hurt someone; common practice, no source.
+_NEVER_LEFT_OUT = {
+    "brakes": ("bay", "road"),
+    "steering": ("bay", "road"),
+    "restraints": ("bay", "road"),
+    "fuel": ("bay",),
+}
 
 
 def proof_checks(system: str) -> ProofChecks:
     """Return what proves a repair of this system (an id); the general list for any other."""
     return _BY_SYSTEM.get(_LIKE.get(system, system), _ANY)
+
+
+def never_left_out(system: str) -> tuple[str, ...]:
+    """Return the checks of a system (an id) that are asked about again before the car leaves."""
+    checks, where = proof_checks(system), _NEVER_LEFT_OUT.get(system, ())
+    return (*(checks.bay if "bay" in where else ()), *(checks.road if "road" in where else ()))
 
 
 def maker_first() -> str:

@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from datetime import datetime
 
+from desktop_app.repair_jobs.odometer_questions import day_in_words
 from desktop_app.repair_jobs.provocation import Provoked
 from desktop_app.repair_jobs.road_test import FaultEvery
 from desktop_app.repair_jobs.self_tests_compared import Stage, StageTests
@@ -19,13 +21,18 @@ class CaughtKept:
     words: str
 
 
+def caught_in_words(one: CaughtKept) -> str:
+    """Return when it was caught, to stand before what happened: "on 16 November 2026, 14:05:"."""
+    at = datetime.fromisoformat(one.caught_at)
+    return f"on {day_in_words(at.date())}, {at:%H:%M}:"
+
+
 @dataclass(frozen=True, slots=True)
 class ProofKept:
     """Everything of one job's proof that does not stand in the job itself.
 
     `conditions` maps a condition to whether it was met; not said is left out. `steps` maps a step
     to its moment. `miles_a_day` is the car's rate of use, None where its visits don't tell.
-    `window_months` are those that the window's days were counted from.
     """
 
     conditions: Mapping[str, bool] = field(default_factory=dict)
@@ -35,7 +42,6 @@ class ProofKept:
     every: FaultEvery | None = None
     provoked: Provoked | None = None
     miles_a_day: float | None = None
-    window_months: int | None = None
 
     @property
     def found(self) -> StageTests:

@@ -3,19 +3,18 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from datetime import date, timedelta
 
 from desktop_app.repair_jobs.concern_conditions import condition_words
-from desktop_app.repair_jobs.distance import DistanceUnit, from_miles
+from desktop_app.repair_jobs.distance import DistanceUnit
+from desktop_app.repair_jobs.hand_over import left_unanswered
 from desktop_app.repair_jobs.job_view import JobView
-from desktop_app.repair_jobs.odometer_questions import day_in_words
-from desktop_app.repair_jobs.proof import ProofLevel, ProofReached
+from desktop_app.repair_jobs.proof import CODES_READ, ProofLevel, ProofReached, conditions_to_meet
 from desktop_app.repair_jobs.proof_codes import codes_said, pending_after
 from desktop_app.repair_jobs.proof_kept import ProofKept
 from desktop_app.repair_jobs.provocation import provoked_sentence
-from desktop_app.repair_jobs.road_test_words import worth_in_words
-from desktop_app.repair_jobs.self_tests import SelfTestState, monitor_words
-from desktop_app.repair_jobs.self_tests_compared import OF_SYSTEM, not_run, readings_at_odds
+from desktop_app.repair_jobs.road_test_words import DrivenUnder, worth_in_words
+from desktop_app.repair_jobs.self_tests_compared import not_run, readings_at_odds
+from desktop_app.repair_jobs.self_tests_of_system import own_test_doubts, own_test_ran
 
 
 def unit_of(job: JobView) -> DistanceUnit:
@@ -24,24 +23,39 @@ def unit_of(job: JobView) -> DistanceUnit:
 
 
 def conditions_told(job: JobView) -> tuple[str, ...]:
-    """Return the conditions under which the customer says it happens."""
-    return tuple(name for name, happens in job.conditions.items() if happens)
+    """Return the conditions under which the customer says it happens, those of a drive."""
+    return conditions_to_meet(job.conditions)
 
 
 def proof_reached(job: JobView, kept: ProofKept, level: ProofLevel) -> ProofReached:
     """Return what was recorded about the proof, for the sentences of the hand-over."""
     told = conditions_told(job)
+    made = [one for one in job.checks if one.kind == "proof" and one.outcome == "done"]
     return ProofReached(
         level,
         [name for name in told if kept.conditions.get(name) is True],
         [name for name in told if kept.conditions.get(name) is False],
-        codes_were_read=job.codes_were_read,
+        unticked=left_unanswered(job),
+        codes_were_read=pending_were_read(job),
         not_said=[name for name in told if name not in kept.conditions],
+        done=[one.words for one in made],
+        doubts=proof_doubts(job, kept, level),
+        own_test=own_test_ran(job.system, kept.after),
+        drive_is_written=job.proof_distance is not None or "driven" in kept.steps,
     )
 
 
+def pending_were_read(job: JobView) -> bool:
+    """Tell whether it is written down that pending codes were looked for after the repair.
+
+    A permanent code alone says nothing of the pending ones.
+    """
+    ticked = any(one.words == CODES_READ and one.outcome == "done" for one in job.checks)
+    return ticked or bool(pending_after(job.codes))
+
+
 def proof_doubts(job: JobView, kept: ProofKept, level: ProofLevel) -> tuple[str, ...]:
-    """Return what was written down and speaks against the level that was chosen."""
+    """Return what was written down and speaks against the level that was chosen, or is missing."""
     return tuple(_doubts(job, kept, level))
 
 
@@ -52,17 +66,16 @@ def _doubts(job: JobView, kept: ProofKept, level: ProofLevel) -> Iterator[str]:
     if left:
         verb = "is" if len(left) == 1 else "are"
         yield f"{', '.join(left)} {verb} written down as read after the repair."
+    read = kept.after.read
+    if read is not None and read.codes:
+        count = "1 stored code" if read.codes == 1 else f"{read.codes} stored codes"
+        yield f"The bytes read after the repair count {count}."
+    if read is not None and read.lamp_on:
+        yield "By the bytes read after the repair the engine's warning lamp is on."
     if kept.provoked is not None and kept.provoked.after:
         yield "Made to happen on purpose, it still came after the repair."
-    asked = OF_SYSTEM.get(job.system, ())
-    if level < ProofLevel.FULL_TRIP or not asked:
-        return
-    states = kept.after.states
-    if not states:
-        yield "How the car's own tests stand after the repair is not written down."
-    waits = [monitor_words(one) for one in asked if states.get(one) is SelfTestState.NOT_RUN]
-    if waits:
-        yield f"The car's own test has not run: {', '.join(waits)}. Not run is not passed."
+    if level >= ProofLevel.FULL_TRIP:
+        yield from own_test_doubts(job.system, kept.after, level is ProofLevel.FULL_TRIP)
 
 
 def codes_to_say(job: JobView, kept: ProofKept) -> tuple[str, ...]:
@@ -84,7 +97,12 @@ def readings_doubted(job: JobView, kept: ProofKept) -> tuple[str, ...]:
 def drive_said(job: JobView, kept: ProofKept) -> tuple[str, ...]:
     """Return what the quiet drive and a count on purpose are worth, as far as they were told."""
     said = []
-    worth = worth_in_words(kept.every, job.proof_distance, unit_of(job), kept.miles_a_day)
+    told = conditions_told(job)
+    under = DrivenUnder(
+        tuple(name for name in told if kept.conditions.get(name) is False),
+        tuple(name for name in told if name not in kept.conditions),
+    )
+    worth = worth_in_words(kept.every, job.proof_distance, unit_of(job), kept.miles_a_day, under)
     if worth:
         said.append(worth)
     if kept.provoked is not None:
@@ -108,43 +126,6 @@ def watch_for(job: JobView, kept: ProofKept) -> tuple[str, ...]:
         "can do it without danger, and call."
     )
     return tuple(said)
-
-
-def window_in_words(job: JobView, months: int | None = None) -> str:
-    """Return the window after the hand-over in plain words, in the vehicle's unit.
-
-    `months` are the calendar months that its days were counted from. A window without any limit
-    says so, and one that is not given yet too.
-    """
-    said = _limits(job, months)
-    return said if job.left_on is not None else f"{said} So far: it is given at the hand-over."
-
-
-def _limits(job: JobView, months: int | None) -> str:
-    limits = []
-    if job.window_days:
-        limits.append(_time_limit(job, months))
-    if job.window_miles:
-        words = "km" if unit_of(job) == "km" else "miles"
-        limits.append(f"{from_miles(job.window_miles, unit_of(job)):,.0f} {words}")
-    if not limits:
-        return "No limit in time or distance was given."
-    if len(limits) == 1:
-        return f"{limits[0]} after the hand-over."
-    ends = "whichever comes first" if job.window_rule == "first" else "until both have ended"
-    joined = " or ".join(limits) if job.window_rule == "first" else " and ".join(limits)
-    return f"{joined} after the hand-over, {ends}."
-
-
-def _time_limit(job: JobView, months: int | None) -> str:
-    if months:
-        said = "1 month" if months == 1 else f"{months} months"
-    else:
-        said = "1 day" if job.window_days == 1 else f"{job.window_days:,} days"
-    if job.left_on is None:
-        return said
-    last = date.fromisoformat(job.left_on) + timedelta(days=job.window_days)
-    return f"{said} (the last is {day_in_words(last)})"
 
 
 def level_words(level: ProofLevel, conditions: Mapping[str, bool], told: tuple[str, ...]) -> str:

@@ -34,6 +34,15 @@ STEPS = (
     Step("cold-read", "Read again cold", "Everything is read again after a cold start."),
 )
 STEP_IDS = frozenset(step.id for step in STEPS)
+_WORDS = {step.id: step.words for step in STEPS}
+# Where the wrong way round loses something: of the rest the order is a matter of convenience.
+_IN_ORDER = (
+    ("saved", "cleared"),
+    ("repaired", "cleared"),
+    ("cleared", "driven"),
+    ("driven", "pending-read"),
+    ("driven", "cold-read"),
+)
 
 
 def step_question(done: Mapping[str, str], step: str) -> str | None:
@@ -56,10 +65,11 @@ def step_question(done: Mapping[str, str], step: str) -> str | None:
 
 def order_said(done: Mapping[str, str]) -> tuple[str, ...]:
     """Return what went out of order, to stay in view."""
-    if "cleared" not in done:
-        return ()
-    if "saved" not in done:
-        return ("Cleared, and not ticked as saved before.",)
-    if done["saved"] > done["cleared"]:
-        return ("Ticked as cleared before it was ticked as saved.",)
-    return ()
+    said = []
+    if "cleared" in done and "saved" not in done:
+        said.append("Cleared, and not ticked as saved before.")
+    for earlier, later in _IN_ORDER:
+        if earlier in done and later in done and done[later] < done[earlier]:
+            first, then = _WORDS[later], _WORDS[earlier]
+            said.append(f"By their times “{first}” was done before “{then}”.")
+    return tuple(said)

@@ -209,8 +209,8 @@ def use_in_words(rate: RateOfUse, unit_words: str = "miles", per_mile: float = 1
     """Return the rate as a sentence: how much a day, its bounds, and what it rests on."""
     amount, low, high = (round(x * per_mile) for x in (rate.miles_a_day, rate.low, rate.high))
     if rate.days == 0:
-        return f"Taken as this shop's usual car: about {amount} {unit_words} a day."
+        return f"How far it goes is not known; about {amount} {unit_words} a day is taken."
     said = f"Driven about {amount} {unit_words} a day ({low} to {high})"
     if rate.own_share < 0.5:
-        return f"{said}, mostly judged by the shop's other cars."
-    return f"{said}, by {rate.days} days of its own."
+        return f"{said}, mostly judged by other cars."
+    return f"{said}, as its odometer showed over {rate.days:,} days."

@@ -3,9 +3,13 @@
 from __future__ import annotations
 
 import re
+from contextlib import suppress
+from dataclasses import dataclass
 
 from desktop_app.repair_jobs.chance_words import of_cases, percent
+from desktop_app.repair_jobs.concern_conditions import condition_words
 from desktop_app.repair_jobs.distance import DistanceUnit
+from desktop_app.repair_jobs.entry_bounds import MOST_DISTANCE
 from desktop_app.repair_jobs.road_test import (
     CONVINCING,
     EVERY_WORDS,
@@ -14,6 +18,7 @@ from desktop_app.repair_jobs.road_test import (
     RoadTestWorth,
     road_test_worth,
 )
+from desktop_app.repair_jobs.typed_entry import read_distance, refuse_two_ways
 from desktop_app.shop_record.trouble import ShopTrouble
 
 LIMIT = (
@@ -22,17 +27,32 @@ LIMIT = (
 )
 
 
+@dataclass(frozen=True, slots=True)
+class DrivenUnder:
+    """Which of the conditions told of were not met on the drive, and of which nobody said."""
+
+    not_met: tuple[str, ...] = ()
+    not_said: tuple[str, ...] = ()
+
+
 def read_every(text: str) -> float | None:
     """Return how many (miles, days ...) lie between two times; None for an empty field."""
-    bare = text.strip().replace(",", ".")
+    bare = text.strip()
     if not bare:
         return None
-    if not re.fullmatch(r"[0-9]{1,6}(\.[0-9]{1,3})?", bare) or float(bare) <= 0:
+    refuse_two_ways(bare)
+    found: float | None = None
+    if re.fullmatch(r"0[.,][0-9]{3}", bare):  # a distance has two digits after its mark at most
+        found = float(bare.replace(",", "."))
+    else:
+        with suppress(ShopTrouble):
+            found = read_distance(bare)
+    if not found:
         raise ShopTrouble(
             f"“{text.strip()}” does not say how often it came.",
-            do="Type a number above 0 such as 40, or 0.5 for twice.",
+            do=f"Type a number above 0 such as 40, or 0.5 for twice; up to {MOST_DISTANCE:,}.",
         )
-    return float(bare)
+    return found
 
 
 def worth_in_words(
@@ -40,20 +60,35 @@ def worth_in_words(
     driven: float | None,
     unit: DistanceUnit,
     miles_a_day: float | None = None,
+    under: DrivenUnder | None = None,
 ) -> str:
     """Say what a quiet drive of `driven` (in `unit`) is worth; nothing where nobody said how often.
 
-    `miles_a_day` is the car's own rate of use, where it is known.
+    `miles_a_day` is the car's own rate of use, where it is known. A drive that lacked a condition
+    under which the fault comes is given no chance: it could not have come.
     """
     if every is None:
         return ""
-    worth = road_test_worth(every, driven, unit, miles_a_day)
+    under = under or DrivenUnder()
+    quiet = None if under.not_met else driven
+    worth = road_test_worth(every, quiet, unit, miles_a_day)
+    lacked = "" if driven is None else _lacked(under)
     if worth is None:
         return (
-            f"It came once in {_amount(every.number, 'days')}, but how far this car goes in a day "
-            "is not known: nobody can say what the drive is worth."
+            f"{lacked}It came once in {_amount(every.number, 'days')}, but how far this car goes "
+            "in a day is not known: nobody can say what the drive is worth."
         )
-    return f"{_driven(worth, every, driven, unit)}{_needed(worth)}"
+    return f"{lacked}{_driven(worth, every, quiet, unit)}{_needed(worth)}"
+
+
+def _lacked(under: DrivenUnder) -> str:
+    if under.not_met:
+        listed = ", ".join(map(condition_words, under.not_met))
+        return f"Not met on the drive: {listed}. So the quiet drive says nothing of the fault. "
+    if under.not_said:
+        listed = ", ".join(map(condition_words, under.not_said))
+        return f"Nobody said whether the drive had {listed}; only if it had, this holds. "
+    return ""
 
 
 def _driven(

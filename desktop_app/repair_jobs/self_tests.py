@@ -61,6 +61,7 @@ COMPRESSION: tuple[Monitor | None, ...] = (
     Monitor("egr-vvt", "exhaust gas recirculation or valve timing"),
 )
 _WORDS = {one.id: one.words for one in (*ALL_THE_TIME, *SPARK, *COMPRESSION) if one is not None}
+MONITOR_IDS = frozenset(_WORDS)
 
 
 @dataclass(frozen=True, slots=True)

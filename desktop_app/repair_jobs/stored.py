@@ -90,8 +90,9 @@ class Job(Kept):
     (whichever ends first) or `both`. `declined` holds what was declined or left undone; "nothing"
     is an answer, None is not. `says_same` is 1 where the customer says it is the same trouble.
     A window of 0 days has no limit in time, one of 0 miles none in distance. `window_months` are
-    the calendar months that `window_days` were counted from at hand-over; `window_from` says whose
-    promise it is. The fault came once in `fault_every` of `fault_every_unit`.
+    the calendar months that `window_days` were counted from at hand-over (until then they are the
+    most days of so many months); `window_from` says whose promise it is. The fault came once in
+    `fault_every` of `fault_every_unit`.
     """
 
     __tablename__ = "job"

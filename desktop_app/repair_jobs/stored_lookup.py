@@ -6,8 +6,10 @@ from typing import NamedTuple
 
 from sqlalchemy import func, select
 
+from desktop_app.repair_jobs.hand_over import LEFT
 from desktop_app.repair_jobs.stored import (
     Answered,
+    ConditionMet,
     Customer,
     Job,
     JobCheck,
@@ -18,6 +20,7 @@ from desktop_app.repair_jobs.stored import (
     Visit,
 )
 from desktop_app.shop_record.deed import Deed
+from desktop_app.shop_record.trouble import ShopTrouble
 
 
 def next_number(deed: Deed) -> str:
@@ -58,12 +61,12 @@ def symptom_rows(deed: Deed, job_id: int) -> dict[str, tuple[int, bool]]:
     return {symptom: (row, bool(chosen)) for symptom, row, chosen in rows}
 
 
-def condition_row(deed: Deed, job_id: int, condition: str) -> int | None:
-    """Return the row of a condition that was answered."""
+def condition_row(
+    deed: Deed, kept: type[JobCondition] | type[ConditionMet], job_id: int, condition: str
+) -> int | None:
+    """Return the row in which it is answered when it happens, or whether that was met."""
     return deed.connection.execute(
-        select(JobCondition.id).where(
-            JobCondition.job_id == job_id, JobCondition.condition == condition
-        )
+        select(kept.id).where(kept.job_id == job_id, kept.condition == condition)
     ).scalar()
 
 
@@ -86,6 +89,21 @@ def code_row(deed: Deed, job_id: int, code: str, kind: str, stage: str) -> int |
             TroubleCode.stage == stage,
         )
     ).scalar()
+
+
+def job_of_code_after(deed: Deed, row: int) -> int | None:
+    """Return the job of a trouble code that was read after the repair; None for any other row."""
+    return deed.connection.execute(
+        select(TroubleCode.job_id).where(TroubleCode.id == row, TroubleCode.stage == "after repair")
+    ).scalar()
+
+
+def conditions_not_met(deed: Deed, job_id: int) -> tuple[str, ...]:
+    """Return the conditions that are written down as not met on the drive."""
+    rows = deed.connection.execute(
+        select(ConditionMet.condition).where(ConditionMet.job_id == job_id, ConditionMet.met == 0)
+    )
+    return tuple(rows.scalars())
 
 
 def open_jobs_of_visit(deed: Deed, visit_id: int, but: int) -> int:
@@ -118,6 +136,16 @@ def left_at(deed: Deed, job_id: int) -> str | None:
     return deed.connection.execute(select(Job.left_at).where(Job.id == job_id)).scalar()
 
 
+def refuse_once_left(deed: Deed, job_id: int) -> None:
+    """Raise a ShopTrouble where the job was handed over already: its proof stays as it was."""
+    if left_at(deed, job_id) is not None:
+        raise ShopTrouble(
+            LEFT,
+            kept="Nothing of it was changed.",
+            do="When the car is back, write it up as a new visit.",
+        )
+
+
 class VisitFound(NamedTuple):
     """The visit of a job."""
 
@@ -131,3 +159,22 @@ def visit_of(deed: Deed, job_id: int) -> VisitFound:
         select(Visit.id, Visit.came_at).join(Job, Job.visit_id == Visit.id).where(Job.id == job_id)
     ).one()
     return VisitFound(row[0], row[1])
+
+
+def vehicle_of_visit(deed: Deed, visit_id: int) -> tuple[int, int]:
+    """Return the vehicle of a visit, and how many other visits it has."""
+    vehicle = deed.connection.execute(
+        select(Visit.vehicle_id).where(Visit.id == visit_id)
+    ).scalar_one()
+    others = select(func.count()).where(Visit.vehicle_id == vehicle, Visit.id != visit_id)
+    return int(vehicle), int(deed.connection.execute(others).scalar() or 0)
+
+
+def odometers_out(deed: Deed, job_id: int) -> tuple[int | None, int | None]:
+    """Return the readings that a job and its visit left with."""
+    row = deed.connection.execute(
+        select(Job.odometer_out, Visit.odometer_out)
+        .join(Visit, Visit.id == Job.visit_id)
+        .where(Job.id == job_id)
+    ).one()
+    return row[0], row[1]

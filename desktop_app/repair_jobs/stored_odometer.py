@@ -1,37 +1,50 @@
-"""How the shop's vehicles are used, read from the odometers of the newest visits."""
+"""What the odometers say, read from the record: of one vehicle, and of the shop's vehicles."""
 
 from __future__ import annotations
-
-from dataclasses import dataclass
 
 from sqlalchemy import Connection, select
 
 from desktop_app.repair_jobs.distance import DistanceUnit
-from desktop_app.repair_jobs.odometer import OdometerReading
-from desktop_app.repair_jobs.odometer_questions import Proposal, odometer_proposals
-from desktop_app.repair_jobs.rate_of_use import (
-    RateOfUse,
-    ShopUse,
-    rate_of_use,
-    shop_use,
-    stretches_of,
-)
-from desktop_app.repair_jobs.stored import Vehicle, Visit
-from desktop_app.repair_jobs.stored_reading import odometer_readings
-from desktop_app.shop_record.kept_value import kept_day
+from desktop_app.repair_jobs.odometer import OdometerReading, OdometerReplaced, reading_source
+from desktop_app.repair_jobs.rate_of_use import ShopUse, shop_use, stretches_of
+from desktop_app.repair_jobs.stored import Vehicle, VehicleEvent, Visit
+from desktop_app.repair_jobs.vehicle_odometers import VehicleOdometers
+from desktop_app.shop_record.kept_value import kept_day, row_place
 
 # So many of the newest visits say which vehicles are looked at: enough for a steady figure, and
 # the same work in a record of a hundred jobs and of a million.
 NEWEST_VISITS = 150
 
 
-@dataclass(frozen=True, slots=True)
-class OdometerSaid:
-    """What a visit's odometer is worth: the rate of use, and readings that may be meant."""
-
-    rate: RateOfUse
-    unit: DistanceUnit
-    proposals: tuple[Proposal, ...]
+def read_odometers(connection: Connection, vehicle_id: int) -> VehicleOdometers:
+    """Return the vehicle's readings by day and its replaced odometers."""
+    unit = read_unit(connection, vehicle_id)
+    readings = []
+    rows = connection.execute(
+        select(
+            Visit.id,
+            Visit.came_at,
+            Visit.odometer_in,
+            Visit.odometer_source,
+            Visit.left_at,
+            Visit.odometer_out,
+        ).where(Visit.vehicle_id == vehicle_id)
+    )
+    for visit, came, value_in, source, left, value_out in rows:
+        if value_in is not None:
+            how = reading_source(source, row_place("visit", visit))
+            readings.append((visit, OdometerReading(kept_day(came), value_in, unit, how)))
+        if value_out is not None and left:
+            readings.append((visit, OdometerReading(kept_day(left), value_out, unit)))
+    events = connection.execute(
+        select(
+            VehicleEvent.happened_on, VehicleEvent.reading_before, VehicleEvent.reading_after
+        ).where(VehicleEvent.vehicle_id == vehicle_id, VehicleEvent.kind == "odometer replaced")
+    )
+    replaced = tuple(
+        OdometerReplaced(kept_day(on), before, after, unit) for on, before, after in events
+    )
+    return VehicleOdometers(unit, tuple(sorted(readings, key=lambda one: one[1].on)), replaced)
 
 
 def read_shop_use(connection: Connection) -> ShopUse:
@@ -50,27 +63,6 @@ def read_shop_use(connection: Connection) -> ShopUse:
         if len(own) < 20:  # a vehicle that stands for many, like a dealer's plate, must not rule
             own.append(OdometerReading(kept_day(came), value, "km" if unit == "km" else "mi"))
     return shop_use([stretches_of(own) for own in readings.values() if len(own) > 1])
-
-
-def read_odometer_said(
-    connection: Connection, vehicle_id: int, on: str, value: int | None, but_visit: int | None
-) -> OdometerSaid:
-    """Return a vehicle's rate of use, and what may be meant by a reading of a day.
-
-    `value` is the reading in the vehicle's own unit; the readings of `but_visit` are left out of
-    what it is held against.
-    """
-    shop = read_shop_use(connection)
-    every, replaced = odometer_readings(connection, vehicle_id)
-    others, _ = odometer_readings(connection, vehicle_id, but_visit=but_visit)
-    unit = read_unit(connection, vehicle_id)
-    reading = OdometerReading(kept_day(on), value, unit)
-    earlier = [r for r in others if r.on <= reading.on]
-    return OdometerSaid(
-        rate=rate_of_use(stretches_of(every, replaced), shop),
-        unit=unit,
-        proposals=odometer_proposals(reading, earlier, replaced, shop),
-    )
 
 
 def read_unit(connection: Connection, vehicle_id: int) -> DistanceUnit:

@@ -2,15 +2,17 @@
 
 from __future__ import annotations
 
+from datetime import datetime
 from typing import get_args
 
 from sqlalchemy import Connection, select
 
+from desktop_app.repair_jobs.kept_job import kept_every
 from desktop_app.repair_jobs.proof_kept import CaughtKept, ProofKept
+from desktop_app.repair_jobs.proof_steps import STEP_IDS
 from desktop_app.repair_jobs.provocation import PROVOKED, Provoked, read_provoked
-from desktop_app.repair_jobs.rate_of_use import rate_of_use, stretches_of
-from desktop_app.repair_jobs.road_test import EVERY_UNITS, FaultEvery
-from desktop_app.repair_jobs.self_tests import SelfTestState, read_bytes
+from desktop_app.repair_jobs.rate_of_use import ShopUse, rate_of_use, stretches_of
+from desktop_app.repair_jobs.self_tests import MONITOR_IDS, SelfTestState, read_bytes
 from desktop_app.repair_jobs.self_tests_compared import Stage, StageTests
 from desktop_app.repair_jobs.stored import (
     CaughtHere,
@@ -22,17 +24,26 @@ from desktop_app.repair_jobs.stored import (
     SelfTests,
     Visit,
 )
-from desktop_app.repair_jobs.stored_odometer import read_shop_use
-from desktop_app.repair_jobs.stored_reading import odometer_readings
+from desktop_app.repair_jobs.stored_odometer import read_odometers, read_shop_use
 from desktop_app.shop_record.deed import Deed
-from desktop_app.shop_record.kept_value import damaged
+from desktop_app.shop_record.kept_value import (
+    damaged,
+    kept_moment,
+    kept_tick,
+    kept_word,
+    row_place,
+)
 from desktop_app.shop_record.trouble import ShopTrouble
 
 
-def read_proof(connection: Connection, job_id: int) -> ProofKept:
-    """Return what is kept of a job's proof; nothing of it where the job is not there."""
+def read_proof(connection: Connection, job_id: int, shop: ShopUse | None = None) -> ProofKept:
+    """Return what is kept of a job's proof; nothing of it where the job is not there.
+
+    `shop` is how the shop's vehicles are used, where that is at hand; else it is read where the
+    vehicle's own rate of use is needed.
+    """
     job = connection.execute(
-        select(Job.fault_every, Job.fault_every_unit, Job.window_months, Visit.vehicle_id)
+        select(Job.number, Job.fault_every, Job.fault_every_unit, Visit.vehicle_id)
         .join(Visit, Visit.id == Job.visit_id)
         .where(Job.id == job_id)
     ).first()
@@ -49,30 +60,47 @@ def read_proof(connection: Connection, job_id: int) -> ProofKept:
         .where(CaughtHere.job_id == job_id)
         .order_by(CaughtHere.id)
     )
-    every = _every(job.fault_every, job.fault_every_unit)
+    every = kept_every(job.fault_every, job.fault_every_unit, row_place("job", job_id, job.number))
+    at = f"proof of job {job.number}"
     return ProofKept(
-        conditions={name: bool(met) for name, met in conditions},
-        tests=_tests_of(connection, job_id),
-        steps={row.step: row.done_at for row in steps},
-        caught=tuple(CaughtKept(*row) for row in caught),
+        conditions={name: kept_tick(met, "0 or 1", at) for name, met in conditions},
+        tests=_tests_of(connection, job_id, at),
+        steps={
+            kept_word(row.step, STEP_IDS, "a step of the proof", at): _moment(row.done_at, at)
+            for row in steps
+        },
+        caught=tuple(CaughtKept(row.id, _moment(row.caught_at, at), row.words) for row in caught),
         every=every,
         provoked=_provoked_of(connection, job_id),
-        miles_a_day=None if every is None else _miles_a_day(connection, job.vehicle_id),
-        window_months=job.window_months,
+        miles_a_day=None if every is None else _miles_a_day(connection, job.vehicle_id, shop),
     )
 
 
-def _tests_of(connection: Connection, job_id: int) -> dict[Stage, StageTests]:
+def _moment(kept: str, at: str) -> str:
+    kept_moment(kept, at)
+    return kept
+
+
+def _tests_of(connection: Connection, job_id: int, at: str) -> dict[Stage, StageTests]:
     typed = connection.execute(
-        select(SelfTests.stage, SelfTests.typed).where(SelfTests.job_id == job_id)
+        select(SelfTests.stage, SelfTests.typed, SelfTests.read_at).where(
+            SelfTests.job_id == job_id
+        )
     )
-    bytes_of = {stage: _checked(text) for stage, text in typed}
+    bytes_of = {}
+    for stage, text, read_at in typed:
+        kept_word(stage, get_args(Stage), "“found” or “after repair”", at)
+        kept_moment(read_at, at)
+        bytes_of[stage] = _checked(text, at)
     by_hand: dict[str, dict[str, SelfTestState]] = {}
     rows = connection.execute(
         select(SelfTest.stage, SelfTest.monitor, SelfTest.state).where(SelfTest.job_id == job_id)
     )
     for stage, monitor, state in rows:
-        by_hand.setdefault(stage, {})[monitor] = SelfTestState(state)
+        kept_word(stage, get_args(Stage), "“found” or “after repair”", at)
+        kept_word(monitor, MONITOR_IDS, "one of the car's own tests", at)
+        stands = kept_word(state, tuple(SelfTestState), "“complete”, “not run” or “not fitted”", at)
+        by_hand.setdefault(stage, {})[monitor] = stands
     stages: tuple[Stage, ...] = get_args(Stage)
     return {
         stage: StageTests(bytes_of.get(stage, ""), by_hand.get(stage, {}))
@@ -81,27 +109,22 @@ def _tests_of(connection: Connection, job_id: int) -> dict[Stage, StageTests]:
     }
 
 
-def _checked(typed: str) -> str:
+def _checked(typed: str, at: str) -> str:
     try:
         read_bytes(typed)
     except ShopTrouble as error:
-        raise damaged(typed, "the car's four bytes") from error
+        raise damaged(typed, "the car's four bytes", at) from error
     return typed
 
 
-def _every(number: float | None, unit: str | None) -> FaultEvery | None:
-    known = next((one for one in EVERY_UNITS if one == unit), None)
-    if number is None or not number > 0 or known is None:
-        return None
-    return FaultEvery(number, known)
-
-
-def _miles_a_day(connection: Connection, vehicle_id: int) -> float | None:
+def _miles_a_day(connection: Connection, vehicle_id: int, shop: ShopUse | None) -> float | None:
     """Return the car's own rate of use; None where its visits say nothing of it."""
-    stretches = stretches_of(*odometer_readings(connection, vehicle_id))
+    known = read_odometers(connection, vehicle_id)
+    stretches = stretches_of(known.readings(), known.replaced)
     if not stretches:
         return None
-    return rate_of_use(stretches, read_shop_use(connection)).miles_a_day
+    use = read_shop_use(connection) if shop is None else shop
+    return rate_of_use(stretches, use).miles_a_day
 
 
 def _provoked_of(connection: Connection, job_id: int) -> Provoked | None:
@@ -116,15 +139,6 @@ def _provoked_of(connection: Connection, job_id: int) -> Provoked | None:
         return read_provoked(kept)
     except ShopTrouble as error:
         raise damaged(kept, "a count before and after") from error
-
-
-def condition_met_row(deed: Deed, job_id: int, condition: str) -> int | None:
-    """Return the row that says whether a condition was met."""
-    return deed.connection.execute(
-        select(ConditionMet.id).where(
-            ConditionMet.job_id == job_id, ConditionMet.condition == condition
-        )
-    ).scalar()
 
 
 def self_tests_row(deed: Deed, job_id: int, stage: Stage) -> tuple[int, str] | None:
@@ -144,6 +158,18 @@ def self_test_row(deed: Deed, job_id: int, stage: Stage, monitor: str) -> int | 
             SelfTest.job_id == job_id, SelfTest.stage == stage, SelfTest.monitor == monitor
         )
     ).scalar()
+
+
+def tried_words(deed: Deed, job_id: int) -> str:
+    """Return what is written down as tried."""
+    words = deed.connection.execute(select(Job.proof_words).where(Job.id == job_id)).scalar()
+    return words or ""
+
+
+def step_moment(deed: Deed, row: int) -> datetime:
+    """Return the moment of a step that is ticked."""
+    at = deed.connection.execute(select(ProofStep.done_at).where(ProofStep.id == row)).scalar_one()
+    return kept_moment(at)
 
 
 def step_row(deed: Deed, job_id: int, step: str) -> int | None:

@@ -1,18 +1,45 @@
-"""Which odd entries of a job are still to be asked about."""
+"""Which odd entries of a job are still to be asked about, and what its odometer is worth."""
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+from dataclasses import dataclass
 from datetime import date
 
 from sqlalchemy import Connection
 
+from desktop_app.repair_jobs.distance import DistanceUnit
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.odometer import OdometerReading, ReadingSource, reading_source
-from desktop_app.repair_jobs.odometer_questions import odometer_questions
-from desktop_app.repair_jobs.stored_odometer import read_shop_use
-from desktop_app.repair_jobs.stored_reading import odometer_readings, was_answered
+from desktop_app.repair_jobs.odometer_questions import (
+    Proposal,
+    odometer_proposals,
+    odometer_questions,
+)
+from desktop_app.repair_jobs.rate_of_use import RateOfUse, ShopUse, rate_of_use, stretches_of
+from desktop_app.repair_jobs.stored_odometer import read_odometers, read_shop_use
+from desktop_app.repair_jobs.stored_reading import was_answered
+from desktop_app.repair_jobs.vehicle_odometers import VehicleOdometers
 from desktop_app.repair_jobs.vin import vin_question
 from desktop_app.shop_record.kept_value import kept_day
+
+
+@dataclass(frozen=True, slots=True)
+class OdometerAsked:
+    """What is odd about a reading, and the readings that may be meant."""
+
+    asked: str | None = None
+    proposals: tuple[Proposal, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class OdometerSaid:
+    """What a visit's odometer is worth: the rate of use, what is odd, and what may be meant."""
+
+    rate: RateOfUse
+    unit: DistanceUnit
+    asked: str | None
+    proposals: tuple[Proposal, ...]
 
 
 def vin_still_asked(connection: Connection, job: JobView) -> str | None:
@@ -25,20 +52,7 @@ def vin_still_asked(connection: Connection, job: JobView) -> str | None:
 
 def odometer_still_asked(connection: Connection, job: JobView, today: date) -> str | None:
     """Return the question about the visit's odometer that nobody has answered, or None."""
-    if job.odometer_in is None:
-        return None
-    question = odometer_asked(
-        connection,
-        job.vehicle.id,
-        job.odometer_in,
-        kept_day(job.came_on),
-        today,
-        but_visit=job.visit_id,
-        source=reading_source(job.odometer_source),
-    )
-    if question and was_answered(connection, f"visit:{job.visit_id}:odometer", question):
-        return None
-    return question
+    return _still_asked(connection, job, today, read_odometers(connection, job.vehicle.id)).asked
 
 
 def odometer_asked(
@@ -47,16 +61,82 @@ def odometer_asked(
     reading: int,
     on: date,
     today: date,
-    *,
-    but_visit: int | None = None,
     source: ReadingSource = "read",
-) -> str | None:
-    """Return what is odd about a reading of a vehicle against its earlier ones, or None."""
-    earlier, replaced = odometer_readings(connection, vehicle_id, but_visit=but_visit)
-    unit = earlier[0].unit if earlier else "mi"
-    seen = OdometerReading(on, reading, unit, source)
-    before = [r for r in earlier if r.on <= on]
-    asked = odometer_questions(seen, before, today, replaced)
-    if asked:  # only an odd reading needs to know how the shop's cars are used
-        asked = odometer_questions(seen, before, today, replaced, read_shop_use(connection))
-    return asked[0] if asked else None
+) -> OdometerAsked:
+    """Return what is odd about a reading of a vehicle against its earlier ones."""
+    known = read_odometers(connection, vehicle_id)
+    seen = OdometerReading(on, reading, known.unit, source)
+    return _odd(connection, seen, known, known.readings(), today)
+
+
+def odometer_out_asked(
+    connection: Connection, job: JobView, reading: int, today: date
+) -> OdometerAsked:
+    """Return what is odd about the reading that a job's car leaves, or left, with.
+
+    It is held against what the car came with, too. What somebody said is right as typed is not
+    asked about again.
+    """
+    known = read_odometers(connection, job.vehicle.id)
+    came = OdometerReading(
+        kept_day(job.came_on), job.odometer_in, known.unit, reading_source(job.odometer_source)
+    )
+    left = today if job.left_on is None else kept_day(job.left_on)
+    seen = OdometerReading(left, reading, known.unit)
+    odd = _odd(connection, seen, known, (*known.readings(job.visit_id), came), today)
+    if odd.asked and was_answered(connection, about_odometer_out(job), odd.asked):
+        return OdometerAsked()
+    return odd
+
+
+def about_odometer_out(job: JobView) -> str:
+    """Return what an answer about a job's odometer out is kept under."""
+    return f"job:{job.id}:odometer out"
+
+
+def read_odometer_said(
+    connection: Connection, job: JobView, today: date, shop: ShopUse
+) -> OdometerSaid:
+    """Return how a job's vehicle is used, and what is odd about the odometer it came with.
+
+    `shop` is how the shop's vehicles are used.
+    """
+    known = read_odometers(connection, job.vehicle.id)
+    odd = _still_asked(connection, job, today, known, shop)
+    rate = rate_of_use(stretches_of(known.readings(), known.replaced), shop)
+    return OdometerSaid(rate, known.unit, odd.asked, odd.proposals)
+
+
+def _still_asked(
+    connection: Connection,
+    job: JobView,
+    today: date,
+    known: VehicleOdometers,
+    shop: ShopUse | None = None,
+) -> OdometerAsked:
+    if job.odometer_in is None:
+        return OdometerAsked()
+    how = reading_source(job.odometer_source)
+    seen = OdometerReading(kept_day(job.came_on), job.odometer_in, known.unit, how)
+    odd = _odd(connection, seen, known, known.readings(job.visit_id), today, shop)
+    about = f"visit:{job.visit_id}:odometer"
+    if odd.asked and was_answered(connection, about, odd.asked):
+        return OdometerAsked()
+    return odd
+
+
+def _odd(
+    connection: Connection,
+    seen: OdometerReading,
+    known: VehicleOdometers,
+    others: Sequence[OdometerReading],
+    today: date,
+    shop: ShopUse | None = None,
+) -> OdometerAsked:
+    before = [one for one in others if one.on <= seen.on]
+    if not odometer_questions(seen, before, today, known.replaced, shop):
+        return OdometerAsked()
+    if shop is None:  # only an odd reading needs to know how the shop's cars are used
+        shop = read_shop_use(connection)
+    asked = odometer_questions(seen, before, today, known.replaced, shop)
+    return OdometerAsked(asked[0], odometer_proposals(seen, before, known.replaced, shop))

@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from sqlalchemy import Connection, func, select
+from sqlalchemy import Connection, RowMapping, func, select
 
-from desktop_app.repair_jobs.distance import DistanceUnit
 from desktop_app.repair_jobs.job_view import (
     CheckMade,
     CodeRead,
@@ -13,7 +12,8 @@ from desktop_app.repair_jobs.job_view import (
     JobView,
     VehicleSeen,
 )
-from desktop_app.repair_jobs.odometer import OdometerReading, OdometerReplaced, reading_source
+from desktop_app.repair_jobs.kept_job import kept_level, kept_promise, kept_window
+from desktop_app.repair_jobs.odometer import READING_SOURCES
 from desktop_app.repair_jobs.stored import (
     Answered,
     Customer,
@@ -27,15 +27,19 @@ from desktop_app.repair_jobs.stored import (
     VehicleEvent,
     Visit,
 )
-from desktop_app.repair_jobs.vehicle_identity import matching_plate
-from desktop_app.repair_jobs.vin import matching_vin
-from desktop_app.shop_record.kept_value import kept_day
+from desktop_app.shop_record.kept_value import (
+    kept_day,
+    kept_moment,
+    kept_tick,
+    kept_word,
+    row_place,
+)
 from desktop_app.shop_record.trouble import ShopTrouble
 
 _OWN = (
     *("id", "number", "visit_id", "concern", "system", "cause", "correction", "technician_id"),
     *("hours", "unbilled_hours", "price_cents", "proof_level", "proof_words", "proof_distance"),
-    *("declined", "left_at", "window_days", "window_miles", "window_rule"),
+    *("declined", "left_at", "window_days", "window_months", "window_miles", "window_rule"),
     *("came_at", "odometer_in", "odometer_unread", "odometer_source", "brought_by"),
 )
 
@@ -68,6 +72,7 @@ def read_job(connection: Connection, job_id: int) -> JobView:
     )
     if plain is None:
         raise ShopTrouble("That job is not in the record any more.", do="It may have been undone.")
+    _check_kept(plain)
     own = {name: plain[name] for name in _OWN}
     return JobView(
         **own,
@@ -85,6 +90,23 @@ def read_job(connection: Connection, job_id: int) -> JobView:
     )
 
 
+def _check_kept(job: RowMapping) -> None:
+    """Raise a ShopDamaged where a job or its visit holds what no deed has written."""
+    place = row_place("job", job["id"], job["number"])
+    came = row_place("visit", job["visit_id"], job["number"])
+    kept_moment(job["came_at"], came)
+    if job["left_at"] is not None:
+        kept_moment(job["left_at"], place)
+    if job["odometer_source"] is not None:
+        kept_word(job["odometer_source"], READING_SOURCES, "“read”, “told” or “estimated”", came)
+    kept_window(job["window_days"], job["window_miles"], job["window_rule"], place)
+    kept_promise(job["window_months"], job["window_from"], place)
+    kept_level(job["proof_level"], place)
+    kept_tick(job["says_same"], "0 or 1", place)
+    if job["cause_found"] is not None:
+        kept_tick(job["cause_found"], "0 or 1", place)
+
+
 def read_vehicle(connection: Connection, vehicle_id: int) -> VehicleSeen:
     """Return one vehicle."""
     row = connection.execute(
@@ -98,28 +120,6 @@ def read_vehicle(connection: Connection, vehicle_id: int) -> VehicleSeen:
         ).where(Vehicle.id == vehicle_id)
     ).one()
     return VehicleSeen(*row)
-
-
-def find_vehicle(connection: Connection, plate: str = "", vin: str = "") -> int | None:
-    """Return the vehicle that a plate or VIN means, the one seen last where several share a plate.
-
-    A VIN decides alone; a plate only finds a vehicle whose VIN doesn't contradict the one given.
-    """
-    seen = matching_vin(vin)
-    if seen:
-        found = connection.execute(
-            select(Vehicle.id).where(Vehicle.vin == seen).order_by(Vehicle.id.desc())
-        ).scalar()
-        if found is not None:
-            return int(found)
-    key = matching_plate(plate)
-    if not key:
-        return None
-    query = select(Vehicle.id).where(Vehicle.plate_key == key)
-    if seen:
-        query = query.where(Vehicle.vin.is_(None))
-    found = connection.execute(query.order_by(Vehicle.id.desc())).scalar()
-    return None if found is None else int(found)
 
 
 def earlier_jobs(connection: Connection, vehicle_id: int, limit: int = 8) -> tuple[EarlierJob, ...]:
@@ -157,43 +157,6 @@ def job_by_number(connection: Connection, number: str) -> int:
     return int(found)
 
 
-def odometer_readings(
-    connection: Connection, vehicle_id: int, *, but_visit: int | None = None
-) -> tuple[tuple[OdometerReading, ...], tuple[OdometerReplaced, ...]]:
-    """Return the vehicle's readings by day (without one visit's) and its replaced odometers."""
-    unit: DistanceUnit = (
-        "km" if read_vehicle(connection, vehicle_id).odometer_unit == "km" else "mi"
-    )
-    readings = []
-    rows = connection.execute(
-        select(
-            Visit.id,
-            Visit.came_at,
-            Visit.odometer_in,
-            Visit.odometer_source,
-            Visit.left_at,
-            Visit.odometer_out,
-        ).where(Visit.vehicle_id == vehicle_id)
-    )
-    for visit_id, came, value_in, source, left, value_out in rows:
-        if visit_id == but_visit:
-            continue
-        if value_in is not None:
-            how = reading_source(source)
-            readings.append(OdometerReading(kept_day(came), value_in, unit, how))
-        if value_out is not None and left:
-            readings.append(OdometerReading(kept_day(left), value_out, unit))
-    events = connection.execute(
-        select(
-            VehicleEvent.happened_on, VehicleEvent.reading_before, VehicleEvent.reading_after
-        ).where(VehicleEvent.vehicle_id == vehicle_id, VehicleEvent.kind == "odometer replaced")
-    )
-    replaced = tuple(
-        OdometerReplaced(kept_day(on), before, after, unit) for on, before, after in events
-    )
-    return tuple(sorted(readings, key=lambda r: r.on)), replaced
-
-
 def events_of(connection: Connection, vehicle_id: int) -> tuple[EventSeen, ...]:
     """Return what happened to a vehicle, oldest first."""
     rows = connection.execute(
@@ -208,7 +171,10 @@ def events_of(connection: Connection, vehicle_id: int) -> tuple[EventSeen, ...]:
         .where(VehicleEvent.vehicle_id == vehicle_id)
         .order_by(VehicleEvent.happened_on, VehicleEvent.id)
     )
-    return tuple(EventSeen(*row) for row in rows)
+    events = tuple(EventSeen(*row) for row in rows)
+    for event in events:
+        kept_day(event.on, row_place("vehicle_event", event.id))
+    return events
 
 
 def people_here(connection: Connection) -> tuple[tuple[int, str], ...]:

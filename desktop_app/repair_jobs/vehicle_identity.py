@@ -62,27 +62,50 @@ def same_vehicle(one: VehicleNames, other: VehicleNames) -> Sameness:
 
 
 def vehicle_keys(
-    occasions: Iterable[VehicleNames], refused: frozenset[tuple[str, str]] = frozenset()
+    occasions: Iterable[VehicleNames],
+    refused: frozenset[tuple[str, str]] = frozenset(),
+    apart: frozenset[tuple[int, int]] = frozenset(),
 ) -> tuple[str, ...]:
     """Return one key for each occasion, in the order given (oldest first).
 
     A plate without a VIN goes with the VIN last seen on that plate before, else with the first
     one seen on it later, unless the pair (plate, VIN) is among those that someone refused.
+    `apart` holds, by their places, pairs of occasions that someone said are two vehicles: with the
+    later one of them the plate has changed hands, and nothing from before goes with it.
     """
     listed = tuple(occasions)
+    plates = _plates_by_hand(listed, apart)
     first_after: dict[str, str] = {}
-    for names in listed:
+    for names, plate in zip(listed, plates, strict=True):
         if names.known_vin and (names.known_plate, names.known_vin) not in refused:
-            first_after.setdefault(names.known_plate, names.known_vin)
+            first_after.setdefault(plate, names.known_vin)
     last_before: dict[str, str] = {}
     keys = []
-    for names in listed:
-        vin, plate = names.known_vin, names.known_plate
+    for names, plate in zip(listed, plates, strict=True):
+        vin = names.known_vin
         if vin:
-            if (plate, vin) not in refused:
+            if (names.known_plate, vin) not in refused:
                 last_before[plate] = vin
             keys.append("vin:" + vin)
             continue
         joined = (last_before.get(plate) or first_after.get(plate)) if plate else None
-        keys.append("vin:" + joined if joined else names.key)
+        keys.append("vin:" + joined if joined else "plate:" + plate if plate else names.key)
     return tuple(keys)
+
+
+def _plates_by_hand(
+    listed: tuple[VehicleNames, ...], apart: frozenset[tuple[int, int]]
+) -> list[str]:
+    """Return each occasion's plate, numbered anew each time it has changed hands."""
+    if not apart:
+        return [names.known_plate for names in listed]
+    plates: list[str] = []
+    held: dict[str, tuple[int, list[int]]] = {}  # by plate: how many hands, and who is in this one
+    for place, names in enumerate(listed):
+        plate = names.known_plate
+        hand, holders = held.get(plate, (1, []))
+        if any((one, place) in apart or (place, one) in apart for one in holders):
+            hand, holders = hand + 1, []
+        held[plate] = (hand, [*holders, place])
+        plates.append(plate if hand == 1 or not plate else f"{plate}, hand {hand}")
+    return plates

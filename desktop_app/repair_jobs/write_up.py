@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from desktop_app.repair_jobs.entry_bounds import check_reading, check_word
+from desktop_app.repair_jobs.odometer import READING_SOURCES
 from desktop_app.shop_record.trouble import ShopTrouble
 
 
@@ -11,7 +13,8 @@ from desktop_app.shop_record.trouble import ShopTrouble
 class WriteUp:
     """The answers of the write-up; `vehicle_id` where the vehicle was here before.
 
-    Then `odometer` counts in that vehicle's own unit and `odometer_unit` is not looked at.
+    Then `odometer` counts in that vehicle's own unit and `odometer_unit` is not looked at. Where it
+    is another car than the one that is known by this plate, `another_than` names that one.
 
     Of `vin`, `plate` and `tag` one is needed; either `odometer` (a whole number in
     `odometer_unit`, read, told or estimated) or `odometer_unread` (why it cannot be read); and the
@@ -21,6 +24,7 @@ class WriteUp:
 
     concern: str
     vehicle_id: int | None = None
+    another_than: int | None = None
     vin: str = ""
     plate: str = ""
     tag: str = ""
@@ -38,7 +42,7 @@ class WriteUp:
     conditions: tuple[str, ...] = ()
 
     def check(self) -> None:
-        """Raise a ShopTrouble that names the first answer that is missing."""
+        """Raise a ShopTrouble that names the first answer that is missing or cannot be."""
         if self.vehicle_id is None and not (self.vin or self.plate or self.tag):
             raise ShopTrouble(
                 "Which car is it?", do="Type its plate, its VIN or a tag of your own."
@@ -48,6 +52,9 @@ class WriteUp:
                 "What does the odometer say?",
                 do="Type the reading, or choose why it cannot be read.",
             )
+        check_reading(self.odometer)
+        check_word("the unit of an odometer", self.odometer_unit, ("mi", "km"))
+        check_word("how the odometer is known", self.odometer_source, READING_SOURCES)
         if not self.concern.strip():
             raise ShopTrouble("What does the customer say?", do="Write it down in their own words.")
 

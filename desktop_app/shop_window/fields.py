@@ -89,6 +89,12 @@ class WordsField(QPlainTextEdit):
         if self.toPlainText() != text:
             self.setPlainText(text)
 
+    def forget(self) -> None:
+        """Empty the field and what it knows to be kept: the same words typed again are news."""
+        self._pause.stop()
+        self._kept = ""
+        self.clear()
+
     def unsaved(self) -> bool:
         """Tell whether something typed here is not kept yet."""
         return self.toPlainText() != self._kept
@@ -226,13 +232,17 @@ class QuestionLine(QFrame):
 
 
 class Labelled(QWidget):
-    """A field under its name, with a line beneath for what is accepted or asked."""
+    """A field under its name, with a line beneath for what is accepted, refused or asked.
+
+    What was refused is said until the field is mended, whatever else is shown meanwhile.
+    """
 
     def __init__(self, name: str, field: QWidget, hint: str = "", parent: QWidget | None = None):
         super().__init__(parent)
         self.field = field
         self.question = QuestionLine()
         self._hint = plain_label(hint, "quiet", wrap=True)
+        self._accepts, self._refused = hint, ""
         label = plain_label(name)
         label.setBuddy(field)
         if not field.accessibleName():
@@ -246,9 +256,26 @@ class Labelled(QWidget):
         self._hint.setVisible(bool(hint))  # in its place first: alone it would be a window
         column.addWidget(self.question)
         column.addStretch(1)
+        if isinstance(field, LineField):
+            field.textChanged.connect(self._mended)
 
     def hint(self, words: str) -> None:
         """Say something beneath the field, such as what it accepts."""
+        self._accepts = words
+        self._show()
+
+    def refuse(self, words: str) -> None:
+        """Say why what stands in the field is not accepted; empty where it is."""
+        self._refused = words
+        self._show()
+
+    @Slot()
+    def _mended(self) -> None:
+        if self._refused and isinstance(self.field, LineField) and not self.field.unsaved():
+            self.refuse("")
+
+    def _show(self) -> None:
+        words = self._refused or self._accepts
         self._hint.setText(words)
         self._hint.setVisible(bool(words))
 

@@ -27,7 +27,7 @@ class HouseRulesPage(ReadingPage):
         self.column.addWidget(plain_label("House Rules", "title"))
         section = Section("")
         self.extra = QVBoxLayout()
-        for rule in all_rules():
+        for rule in (one for one in all_rules() if one.alone):
             section.column.addWidget(self._box(rule))
         self.column.addWidget(section)
         self.column.addLayout(self.extra)

@@ -12,19 +12,22 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QMessageLogContext, QObject, QtMsgType, Signal, qInstallMessageHandler
 
+from desktop_app.shop_record.trouble import ShopTrouble
+
 if TYPE_CHECKING:
     from logging import Logger
 
-SAID = (
-    "Something went wrong that the program did not foresee. What is saved is safe; "
-    "the details are in the file benchwitness.log in the shop's folder."
+SAID = ShopTrouble(
+    "Something went wrong that the program did not foresee.",
+    kept="What is saved is safe.",
+    do="The details are in the file benchwitness.log in the shop's folder.",
 )
 
 
 class LastResort(QObject):
     """Catches mistakes of the main thread, of slots and of threads; `happened` is for the strip."""
 
-    happened = Signal(str)
+    happened = Signal(object)  # ShopTrouble
 
     def install(self) -> None:
         """Take over from Python's and Qt's own ways of saying what went wrong."""

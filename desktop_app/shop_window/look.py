@@ -95,10 +95,14 @@ def dress(app: QApplication, look: str = "as the system", text_size: int = 12) -
     """Give the application its style: `look` is a house rule, `text_size` in points."""
     if app.style().name().lower() != "fusion":
         app.setStyle(QStyleFactory.create("Fusion"))
+    if not app.styleSheet():
+        app.setStyleSheet(_SHEET)  # the first one keeps what has a style from taking the font
     app.setFont(QFont(load_fonts(), text_size))
     app.setPalette(_palette(_DARK if is_dark(app, look) else _LIGHT))
-    if app.styleSheet() != _SHEET:
-        app.setStyleSheet(_SHEET)
+    # Said anew with each size: what has a style takes the font when the style is set, not before.
+    sheet = f"{_SHEET}\n/* {text_size} */"
+    if app.styleSheet() != sheet:
+        app.setStyleSheet(sheet)
 
 
 def is_dark(app: QApplication, look: str) -> bool:

@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.keys import press_by
 from desktop_app.shop_window.notice_strip import NoticeStrip
 from desktop_app.shop_window.texts import plain_label, tooltip
@@ -127,6 +128,8 @@ class MainWindow(QMainWindow):
         button = self._buttons[name]
         button.setVisible(True)
         button.setChecked(True)
+        if leaving is not page:
+            self.strip.page_changed()
         if hasattr(page, "came_here"):
             page.came_here()
 
@@ -167,8 +170,10 @@ class MainWindow(QMainWindow):
         if refused and not self._warned:
             self._warned = True
             self.strip.tell(
-                f"“{refused[0]}” is not accepted and would be lost. Mend or empty it, or close "
-                "the window once more."
+                ShopTrouble(
+                    f"“{refused[0]}” is not accepted and would be lost.",
+                    do="Mend or empty it, or close the window once more.",
+                )
             )
             event.ignore()
             return

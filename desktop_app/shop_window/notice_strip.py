@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from time import monotonic
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import Qt, QTimer, Slot
@@ -16,16 +17,22 @@ if TYPE_CHECKING:
 
 LONGEST = 600  # letters of a notice; it may quote what somebody typed
 QUIET_FOR_MS = 500  # an errand shorter than this is never shown
+OLD_AFTER_S = 20.0  # a notice that only tells something is old by then, once another page is shown
 
 
 class NoticeStrip(QFrame):
-    """Shows the newest notice until it is put away, and an errand's progress with a Stop button."""
+    """Shows the newest notice, and an errand's progress with a Stop button.
+
+    A notice that asks for something, a ShopTrouble with something to do, stays until it is put
+    away: one that only tells something is shown over it for a while, and goes by itself.
+    """
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setObjectName("notice")
         self._words: QLabel = plain_label("", wrap=True)
         self._words.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+        self._words.setMinimumHeight(self.fontMetrics().height())  # a long one asks for no window
         self._bar = QProgressBar()
         self._bar.setAccessibleName("Progress")
         self._bar.setMaximumWidth(260)
@@ -34,9 +41,12 @@ class NoticeStrip(QFrame):
         self._button.setFocusPolicy(Qt.FocusPolicy.TabFocus)  # a click leaves the focus where it is
         self._button.clicked.connect(self._press)
         row = QHBoxLayout(self)
+        row.setContentsMargins(11, 5, 11, 5)
         row.addWidget(self._words, 1)
         row.addWidget(self._bar)
         row.addWidget(self._button)
+        self._asks = ""  # what was asked for and not put away
+        self._told_at = 0.0
         self._errand: Errand | None = None
         self._later = QTimer(self)
         self._later.setSingleShot(True)
@@ -50,11 +60,30 @@ class NoticeStrip(QFrame):
     @Slot(object)
     def tell(self, news: Any) -> None:
         """Show a ShopTrouble or a plain sentence."""
+        asks = isinstance(news, ShopTrouble) and bool(news.do)
         words = news.sentence() if isinstance(news, ShopTrouble) else str(news)
-        self._words.setText(words if len(words) <= LONGEST else f"{words[:LONGEST]}…")
+        words = words if len(words) <= LONGEST else f"{words[:LONGEST]}…"
+        if asks:
+            self._asks = words
+        self._told_at = monotonic()
+        self._show_words(words)
+
+    def page_changed(self) -> None:
+        """Let a notice go that only told something and is old by now."""
+        if self._button.text() != "Stop" and monotonic() - self._told_at >= OLD_AFTER_S:
+            self._back_to_what_is_asked()
+
+    def _show_words(self, words: str) -> None:
+        self._words.setText(words)
         self._bar.hide()
         self._button.setText("Put away")
         self.show()
+
+    def _back_to_what_is_asked(self) -> None:
+        if self._asks:
+            self._show_words(self._asks)
+        else:
+            self.hide()
 
     @Slot(object)
     def watch(self, errand: Errand) -> None:
@@ -87,10 +116,12 @@ class NoticeStrip(QFrame):
         self._errand = None
         self._later.stop()
         if self._button.text() == "Stop":
-            self.hide()
+            self._back_to_what_is_asked()
 
     @Slot()
     def _press(self) -> None:
         if self._button.text() == "Stop" and self._errand is not None:
             self._errand.stop()
-        self.hide()
+        elif self._words.text() == self._asks:
+            self._asks = ""
+        self._back_to_what_is_asked()

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QSize, Qt
 from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout, QWidget
 
 from desktop_app.shop_window.tab_order import next_stop
@@ -25,6 +25,15 @@ class Section(QFrame):
             self.column.addWidget(plain_label(heading, "heading"))
 
 
+class _Inside(QWidget):
+    """What is scrolled: as high as it is at its width, with no room for a narrower one below."""
+
+    def minimumSizeHint(self) -> QSize:
+        hint, layout = super().minimumSizeHint(), self.layout()
+        knows = layout is not None and layout.hasHeightForWidth()
+        return QSize(hint.width(), 0) if knows else hint
+
+
 class ReadingPage(QScrollArea):
     """A scrolling page; sections are added one under the other."""
 
@@ -33,7 +42,7 @@ class ReadingPage(QScrollArea):
         self.setWidgetResizable(True)
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        inside = QWidget()
+        inside = _Inside()
         self._inside = inside
         outer = QVBoxLayout(inside)
         outer.setContentsMargins(16, 12, 16, 24)

@@ -6,6 +6,7 @@ import re
 import subprocess
 from dataclasses import replace
 from datetime import date
+from io import BytesIO
 from pathlib import Path
 
 import pytest
@@ -15,6 +16,7 @@ from hypothesis import strategies as st
 from desktop_app.parts_compared import actions
 from desktop_app.parts_compared.instruments.instrument import Instrument
 from desktop_app.parts_compared.kind_actions import keep_own_kind
+from desktop_app.parts_compared.reading import SIDES
 from desktop_app.parts_compared.sheet import sheet_bytes, write_sheet
 from desktop_app.parts_compared.sheet_facts import SheetFacts
 from desktop_app.parts_compared.sheet_units import instrument_words
@@ -35,6 +37,7 @@ from tests.parts_compared.sheet_story import (
     kinds,
     page_count,
     phone_photo,
+    put_photo,
     saved,
     words_in,
 )
@@ -158,7 +161,7 @@ def test_the_foot_names_the_end_of_the_history(rotor: RotorStory) -> None:
     sheet = read_sheet(rotor.record, rotor.job, kinds())
     words = words_in(sheet_bytes(sheet))
     assert f"history {sheet.history_seq}, {sheet.history_hash[:16]}" in words
-    assert "made 2026-11-16 12:00" in words
+    assert "made 16 November 2026, 12:00" in words
     rotor.read("tip-width", "8.1")
     later = read_sheet(rotor.record, rotor.job, kinds())
     assert (later.history_seq, later.anchor) != (sheet.history_seq, sheet.anchor)
@@ -226,6 +229,44 @@ def test_photos_are_fine_enough_and_fonts_are_inside(rotor: RotorStory, tmp_path
     assert all("DejaVu" in line and re.search(r"yes yes yes", line) for line in fonts)
 
 
+@pytest.mark.parametrize("paper", ["A4", "Letter"])
+def test_two_pairs_take_one_page_for_the_customer(rotor: RotorStory, paper: str) -> None:
+    change_rule(rotor.record, "paper", paper)
+    rotor.photograph(TOP, phone_photo(1), phone_photo(2))
+    _another_pair(rotor, "distributor-cap", 3)
+    first, second, *_ = _pages(rotor.pdf())
+    assert "It is no inspection of the car." in first
+    assert "Distributor rotor" in first
+    assert "Distributor cap" in first
+    assert second.startswith("For the file · job J-104")
+
+
+def test_more_pairs_go_on_and_leave_no_page_half_empty(rotor: RotorStory) -> None:
+    rotor.photograph(TOP, phone_photo(1), phone_photo(2))
+    for seed, kind in enumerate(("distributor-cap", "plug-wire", "ignition-coil"), start=3):
+        _another_pair(rotor, kind, seed)
+    first, second, *_ = _pages(rotor.pdf())
+    assert "Distributor cap" in first
+    assert "It is no inspection of the car." in second
+    assert "For the file · job J-104" in second
+    assert not second.startswith("For the file")
+
+
+def _another_pair(rotor: RotorStory, kind: str, seed: int) -> None:
+    pair = actions.lay_side_by_side(rotor.record, rotor.job, kind).made
+    assert pair is not None
+    for side in SIDES:
+        photo = put_photo(rotor.record, rotor.job, phone_photo(seed + len(side)))
+        actions.show_in_pair(rotor.record, pair, [photo], side, "top")
+
+
+def _pages(pdf: bytes) -> list[str]:
+    from pypdf import PdfReader
+
+    pages = [" ".join(page.extract_text().split()) for page in PdfReader(BytesIO(pdf)).pages]
+    return [re.sub(r"^Job J-104 .* page \d of \d ", "", page) for page in pages]  # but the foot
+
+
 def test_an_ordinary_pair_with_two_views_takes_two_pages(rotor: RotorStory) -> None:
     rotor.photograph(TOP, phone_photo(1), phone_photo(2))
     rotor.photograph(SIDE, phone_photo(3), phone_photo(4))
@@ -251,6 +292,8 @@ def test_no_text_breaks_the_layout(shop: ShopRecord, text: str) -> None:
     sheet = read_sheet(shop, story.job, kinds())
     worse = replace(sheet, job=replace(sheet.job, concern=text, number=text[:40]))
     assert page_count(sheet_bytes(worse)) < 20
+    two = replace(worse, pairs=(*worse.pairs, *worse.pairs))
+    assert page_count(sheet_bytes(two)) < 30
 
 
 def test_markup_is_printed_as_it_was_typed(shop: ShopRecord) -> None:

@@ -6,18 +6,22 @@ from dataclasses import replace
 
 import pytest
 
-from desktop_app.parts_compared.sheet_blocks import Listed, Words
+from desktop_app.parts_compared.sheet_blocks import Cautions, Listed, Title, Words
+from desktop_app.parts_compared.sheet_job import sheet_blocks
 from desktop_app.parts_compared.sheet_proof import proof_blocks, proof_file_blocks
 from desktop_app.parts_compared.stored_proof_asked import proof_asked_by_parts
 from desktop_app.parts_compared.stored_sheet import read_sheet
 from desktop_app.repair_jobs import actions, proof_actions
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.proof import CODES_READ
-from desktop_app.repair_jobs.proof_kept import ProofKept
-from desktop_app.repair_jobs.provocation import Provoked
+from desktop_app.repair_jobs.proof_kept import CaughtKept, ProofKept
+from desktop_app.repair_jobs.provocation import Provoked, provoked_sentence
 from desktop_app.repair_jobs.road_test import FaultEvery
 from desktop_app.repair_jobs.self_tests_compared import StageTests
+from desktop_app.repair_jobs.stored import Job
 from desktop_app.repair_jobs.stored_reading import read_job
+from desktop_app.repair_jobs.system_cautions import system_cautions
+from desktop_app.repair_jobs.systems import SYSTEMS
 from desktop_app.shop_record.record import ShopRecord
 from tests.parts_compared.sheet_story import a_job, a_rotor, kinds
 
@@ -28,6 +32,12 @@ def job(shop: ShopRecord) -> JobView:
     made = a_job(shop)
     with shop.reading() as connection:
         return read_job(connection, made)
+
+
+def still_here(shop: ShopRecord, job: int) -> None:
+    """The job before its hand-over: what is proved can still be written down."""
+    with shop.deed("Not handed over yet") as deed:
+        deed.change(Job, job, left_at=None)
 
 
 def named(job: JobView, kept: ProofKept) -> dict[str, str]:
@@ -48,6 +58,7 @@ def not_proved(job: JobView, kept: ProofKept) -> tuple[str, ...]:
 def test_codes_and_the_cars_own_tests_are_printed_before_and_after(
     shop: ShopRecord, job: JobView
 ) -> None:
+    still_here(shop, job.id)
     actions.write_code(shop, job.id, "P0300", "stored", "found")
     actions.tick_check(shop, job.id, "proof", CODES_READ, "done")
     proof_actions.type_self_tests(shop, job.id, "found", "00 07 65 05")
@@ -63,34 +74,62 @@ def test_codes_and_the_cars_own_tests_are_printed_before_and_after(
 
 
 def test_the_drive_is_printed_with_what_it_is_worth(job: JobView) -> None:
-    kept = ProofKept(every=FaultEvery(40, "mi"), provoked=Provoked(37, 10, 0, 10))
+    drive = ProofKept(every=FaultEvery(40, "mi"), provoked=Provoked(37, 10, 0, 10))
+    kept = replace(drive, conditions={"damp": True})
     assert named(job, kept)["Tried"] == "Driven 7.5 miles. Wet road, two hills."
     worth = filed(job, kept)["What the drive is worth"]
     assert "7.5 miles without it happen by luck in 83 % of cases" in worth
     assert "decisive" in worth
+    assert "Holds if the fault comes at random and the drive had the conditions" in worth
+    dry = filed(job, replace(drive, conditions={"damp": False}))["What the drive is worth"]
+    assert dry.startswith("Not met on the drive: damp. So the quiet drive says nothing of the")
+    assert "by luck in" not in dry.replace(provoked_sentence(Provoked(37, 10, 0, 10)), "")
+    unsaid = filed(job, drive)["What the drive is worth"]
+    assert unsaid.startswith("Nobody said whether the drive had damp; only if it had, this holds.")
     assert "What the drive is worth" not in filed(job, ProofKept())
 
 
 def test_same_conditions_is_not_printed_as_reached_where_one_was_not_met(job: JobView) -> None:
     same = replace(job, proof_level=4)
-    assert named(same, ProofKept())["Reached"] == "same conditions (4 of 4)."
-    met = named(same, ProofKept(conditions={"damp": True}))
+    assert named(same, ProofKept())["Reached"] == (
+        "same conditions (4 of 4) was chosen. What is written down does not bear all of it out."
+    )
+    run = {"after repair": StageTests("00 07 65 00")}
+    met = named(same, ProofKept(conditions={"damp": True}, tests=run))  # type: ignore[arg-type]
     assert met["Reached"].endswith("It was driven under the conditions the customer told us of.")
 
 
 def test_a_test_that_has_not_run_stands_under_not_proved(job: JobView) -> None:
     full = replace(job, proof_level=3)
     waits = ProofKept(tests={"after repair": StageTests("00 17 65 00")})
-    assert not_proved(full, waits)[0] == (
-        "The car's own test has not run: misfire. Not run is not passed."
-    )
+    not_run = "The car's own test has not run: misfire. Not run is not passed."
+    assert not_proved(full, waits)[0] == not_run
+    first_page = [one.words for one in proof_blocks(full, waits) if isinstance(one, Words)]
+    assert any(not_run in words for words in first_page)
+    assert not any("ran and passed" in words for words in first_page)
+
+
+def test_what_was_caught_here_is_filed_as_a_good_sign(job: JobView) -> None:
+    assert not any("Caught" in one.name for one in _lists(job, ProofKept()))
+    kept = ProofKept(caught=(CaughtKept(1, "2026-11-12T12:00:00", "Missed again in the wash"),))
+    caught = next(one for one in _lists(job, kept) if "Caught" in one.name)
+    assert caught.name == "Caught here: a good sign, for the car had not left"
+    assert caught.items == ("on 12 November 2026, 12:00: Missed again in the wash.",)
+    assert not any("Caught" in words for words in named(job, kept).values())
+
+
+def _lists(job: JobView, kept: ProofKept) -> list[Listed]:
+    return [one for one in proof_file_blocks(job, kept) if isinstance(one, Listed)]
 
 
 def test_unproven_is_printed(job: JobView) -> None:
-    unproven = list(proof_blocks(replace(job, proof_level=0), ProofKept()))
+    undriven = replace(job, proof_distance=None, proof_words="", checks=())
+    unproven = list(proof_blocks(replace(undriven, proof_level=0), ProofKept()))
     words = [one.words for one in unproven if isinstance(one, Words)]
     assert "unproven (0 of 4). Nothing was tried after the repair." in words
     assert any("This repair was not proved before the car left." in one for one in words)
+    driven = named(replace(job, proof_level=0), ProofKept())
+    assert driven["Reached"] == "unproven (0 of 4)."  # it was driven: something was tried
     unsaid = named(replace(job, proof_level=None), ProofKept())
     assert unsaid["Reached"] == "How far this repair is proved has not been said yet."
 
@@ -99,7 +138,7 @@ def test_what_to_watch_for_and_the_window_close_it(job: JobView) -> None:
     said = list(named(job, ProofKept()).items())[-2:]
     assert [name for name, _ in said] == ["What to watch for", "Window"]
     assert "above all: damp" in said[0][1]
-    assert said[1][1].startswith("90 days (the last is 11 February 2027) or 3,000 miles")
+    assert said[1][1].startswith("90 days (until 11 February 2027) or 3,000 miles, whichever")
 
 
 def test_what_the_fitted_parts_ask_for_is_ticked_or_not_proved(shop: ShopRecord) -> None:
@@ -107,6 +146,7 @@ def test_what_the_fitted_parts_ask_for_is_ticked_or_not_proved(shop: ShopRecord)
     with shop.reading() as connection:
         asked = proof_asked_by_parts(connection, story.job, kinds())
     assert asked == tuple(one.say for one in kinds()["distributor-rotor"].proof)
+    still_here(shop, story.job)
     actions.tick_check(shop, story.job, "proof", asked[0], "done")
     sheet = read_sheet(shop, story.job, kinds())
     blocks = list(proof_file_blocks(sheet.job, sheet.proof, asked))
@@ -115,3 +155,25 @@ def test_what_the_fitted_parts_ask_for_is_ticked_or_not_proved(shop: ShopRecord)
     left = next(one for one in blocks if isinstance(one, Listed))
     assert f"Not ticked: {asked[1]}" in left.items
     assert f"Not ticked: {asked[0]}" not in left.items
+
+
+def test_a_sheet_without_parts_is_named_for_what_it_holds_and_warns_of_the_system(
+    shop: ShopRecord,
+) -> None:
+    made = a_job(shop)
+    actions.choose_system(shop, made, "brakes")
+    blocks = sheet_blocks(read_sheet(shop, made, kinds()))
+    title = next(one for one in blocks if isinstance(one, Title))
+    assert title.says == "The repair and its proof · job J-104"
+    cautions = next(one for one in blocks if isinstance(one, Cautions)).items
+    assert any(one.startswith("Brakes that fail can kill.") for one in cautions)
+    assert not any("compares parts" in one for one in cautions)
+
+
+@pytest.mark.parametrize("system", [one.id for one in SYSTEMS])
+def test_a_caution_of_a_system_is_said_in_the_words_of_its_parts(system: str) -> None:
+    """Else the sheet of a job with a part would print one caution twice."""
+    of_parts = {caution for kind in kinds().values() for caution in kind.cautions}
+    without_parts = ("evaporative", "restraints", "air-conditioning")
+    for caution in system_cautions(system):
+        assert caution in of_parts or system in without_parts

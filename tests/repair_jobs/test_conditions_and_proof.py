@@ -77,7 +77,7 @@ def test_what_was_not_tried_is_said_and_nothing_is_called_safe() -> None:
         "Driven, but the car's own test for this system was not seen to pass.",
         "Tried: pulling hard or uphill.",
         "Not tried: rain, damp.",
-        "Left open: wheel torque.",
+        "Never left out, and not ticked: wheel torque.",
     )
     for level in ProofLevel:
         said = " ".join(worth_saying(ProofReached(level)))
@@ -86,14 +86,16 @@ def test_what_was_not_tried_is_said_and_nothing_is_called_safe() -> None:
 
 def test_the_same_conditions_are_proved_only_where_every_one_of_them_was_met() -> None:
     level = ProofLevel.SAME_CONDITIONS
-    assert worth_saying(ProofReached(level, ["damp"])) == ("Tried: damp.",)
-    assert worth_saying(ProofReached(level)) == (
+    unread = "That no code was pending afterwards is not written down."
+    assert worth_saying(ProofReached(level, ["damp"])) == (unread, "Tried: damp.")
+    assert worth_saying(ProofReached(level, codes_were_read=True)) == (
         "No condition was told of, so there was none to meet.",
     )
     some = ProofReached(level, ["damp"], ["pulling"], not_said=["cold"])
     assert some.chosen_beyond
     assert worth_saying(some) == (
         "Not every condition you told us of is written down as met.",
+        unread,
         "Tried: damp.",
         "Not tried: pulling hard or uphill.",
         "Not said whether tried: cold.",

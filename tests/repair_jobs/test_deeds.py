@@ -6,13 +6,13 @@ from pathlib import Path
 
 import pytest
 
-from desktop_app.repair_jobs import actions, odometer_actions
+from desktop_app.repair_jobs import actions, odometer_actions, proof_actions, vehicle_actions
 from desktop_app.repair_jobs.hand_over import missing_answers
 from desktop_app.repair_jobs.job_view import JobView
+from desktop_app.repair_jobs.stored_known_car import find_vehicle
 from desktop_app.repair_jobs.stored_questions import odometer_still_asked
 from desktop_app.repair_jobs.stored_reading import (
     earlier_jobs,
-    find_vehicle,
     job_by_number,
     jobs_of_visit,
     people_here,
@@ -226,10 +226,11 @@ def test_every_deed_of_a_job_can_be_undone_one_after_the_other(
         lambda: actions.write_hours(shop, one, 1.5, False),
         lambda: actions.write_price(shop, one, 12_000),
         lambda: actions.say_proof(shop, one, 3),
-        lambda: actions.write_proof(shop, one, "wet hill", 31.0),
+        lambda: proof_actions.write_tried(shop, one, "wet hill"),
+        lambda: proof_actions.write_distance(shop, one, 31.0),
         lambda: actions.say_declined(shop, one, "leads"),
         lambda: odometer_actions.change_odometer(shop, 1, 118_421),
-        lambda: actions.change_vehicle(shop, 1, plate="TH 9", description="van"),
+        lambda: vehicle_actions.change_vehicle(shop, 1, plate="TH 9", description="van"),
         lambda: actions.hand_over(shop, one, 118_500),
     ]
     states = [start]

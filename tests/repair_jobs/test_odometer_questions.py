@@ -8,7 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from desktop_app.repair_jobs.odometer import OdometerReading, OdometerReplaced
-from desktop_app.repair_jobs.odometer_questions import odometer_questions
+from desktop_app.repair_jobs.odometer_questions import odometer_proposals, odometer_questions
 
 TODAY = date(2026, 9, 28)
 BEFORE = OdometerReading(date(2026, 3, 2), 118_420)
@@ -64,9 +64,24 @@ def test_seven_digits_are_asked_about_even_on_the_first_visit() -> None:
     assert "One too many?" in questions[0]
 
 
-def test_what_nobody_of_the_shop_read_is_not_asked_about() -> None:
-    told = OdometerReading(TODAY, 118_000, source="told")
-    assert odometer_questions(told, [BEFORE], TODAY) == ()
+def test_a_told_reading_is_asked_about_beyond_what_it_may_be_off_by() -> None:
+    near = OdometerReading(TODAY, 118_000, source="told")
+    assert odometer_questions(near, [BEFORE], TODAY) == ()
+    lower = OdometerReading(TODAY, 117_000, source="told")
+    assert odometer_questions(lower, [BEFORE], TODAY)[0].startswith(
+        "117,000 mi was told, but on 2 March 2026 it said 118,420 mi."
+    )
+    guessed = OdometerReading(TODAY, 117_000, source="estimated")
+    assert odometer_questions(guessed, [BEFORE], TODAY) == ()
+
+
+def test_kilometres_told_for_miles_are_offered_as_miles() -> None:
+    before = OdometerReading(date(2026, 9, 14), 84_850)
+    told = OdometerReading(TODAY, 136_900, source="told")
+    assert "52,050 mi in 14 days" in odometer_questions(told, [before], TODAY)[0]
+    assert [(one.value, one.why) for one in odometer_proposals(told, [before])] == [
+        (85_066, "told in km")
+    ]
 
 
 def test_the_earlier_reading_may_be_the_wrong_one() -> None:

@@ -134,6 +134,60 @@ def test_caught_here_opens_the_level_again_and_undo_brings_it_back(
     assert proof(shop, job).caught == ()
 
 
+def test_a_level_that_is_not_offered_is_refused(shop: ShopRecord, job: int) -> None:
+    with pytest.raises(ShopTrouble, match="nobody has told us of a condition"):
+        actions.say_proof(shop, job, 4)
+    actions.tick_condition(shop, job, "damp", False)  # "never" is no condition to meet
+    with pytest.raises(ShopTrouble, match="tick when it happens"):
+        actions.say_proof(shop, job, 4)
+    actions.tick_condition(shop, job, "damp", True)
+    actions.say_proof(shop, job, 4)
+    with shop.reading() as connection:
+        assert read_job(connection, job).proof_level == 4
+
+
+def test_the_moment_of_a_step_is_put_right_and_the_history_keeps_both(
+    shop: ShopRecord, job: int
+) -> None:
+    proof_actions.tick_step(shop, job, "saved", done=True)
+    proof_actions.time_step(shop, job, "saved", " 9:05 ")
+    assert proof(shop, job).steps == {"saved": "2026-11-16T09:05:00+00:00"}
+    proof_actions.time_step(shop, job, "saved", "2026-11-16 11:30")
+    assert proof(shop, job).steps == {"saved": "2026-11-16T11:30:00+00:00"}
+    shop.undo()
+    assert proof(shop, job).steps == {"saved": "2026-11-16T09:05:00+00:00"}
+    shop.undo()
+    assert proof(shop, job).steps == {"saved": "2026-11-16T12:00:00+00:00"}
+
+
+@pytest.mark.parametrize(
+    ("step", "typed", "says"),
+    [
+        ("saved", "soon", "not a moment"),
+        ("saved", "25:00", "not a moment"),
+        ("saved", "2026-02-30 10:00", "not a moment"),
+        ("saved", "2026-11-16 12:01", "still to come"),
+        ("saved", "2026-11-15 12:00", "The car came on 16 November 2026"),
+        ("driven", "11:00", "not ticked"),
+    ],
+)
+def test_a_moment_that_cannot_be_is_refused(
+    shop: ShopRecord, job: int, step: str, typed: str, says: str
+) -> None:
+    proof_actions.tick_step(shop, job, "saved", done=True)
+    with pytest.raises(ShopTrouble, match=says):
+        proof_actions.time_step(shop, job, step, typed)
+    assert proof(shop, job).steps == {"saved": "2026-11-16T12:00:00+00:00"}
+
+
+def test_a_moment_changed_from_outside_is_named(shop: ShopRecord, job: int) -> None:
+    proof_actions.tick_step(shop, job, "saved", done=True)
+    with shop.deed("Damage it") as deed:
+        deed.connection.execute(text("UPDATE proof_step SET done_at = 'lately'"))
+    with pytest.raises(ShopDamaged, match="lately"):
+        proof(shop, job)
+
+
 def test_nothing_is_caught_here_once_the_car_has_left(shop: ShopRecord, job: int) -> None:
     actions.say_proof(shop, job, 1)
     actions.hand_over(shop, job, 1000, ())
@@ -162,3 +216,61 @@ def test_bytes_changed_from_outside_are_told_as_damage(shop: ShopRecord, job: in
 
 def test_a_job_that_is_gone_has_no_proof(shop: ShopRecord) -> None:
     assert proof(shop, 99) == ProofKept()
+
+
+AFTER_LEAVING: list[Callable[[ShopRecord, int], Done]] = [
+    lambda shop, job: actions.say_proof(shop, job, 3),
+    lambda shop, job: actions.tick_check(shop, job, "proof", "no leak", "done"),
+    lambda shop, job: actions.write_code(shop, job, "P0300", "pending", "after repair"),
+    lambda shop, job: actions.strike_code(shop, 1),
+    lambda shop, job: proof_actions.write_tried(shop, job, "wet hill"),
+    lambda shop, job: proof_actions.write_distance(shop, job, 31.0),
+    lambda shop, job: proof_actions.meet_condition(shop, job, "damp", True),
+    lambda shop, job: proof_actions.type_self_tests(shop, job, "after repair", "00 07 65 00"),
+    lambda shop, job: proof_actions.enter_self_test(
+        shop, job, "after repair", "misfire", SelfTestState.COMPLETE
+    ),
+    lambda shop, job: proof_actions.tick_step(shop, job, "driven", done=True),
+    lambda shop, job: proof_actions.write_provoked(shop, job, Provoked(3, 1, 0, 1)),
+]
+
+
+@pytest.mark.parametrize("deed", AFTER_LEAVING)
+def test_what_was_proved_stays_once_the_car_has_left(
+    shop: ShopRecord, job: int, deed: Callable[[ShopRecord, int], Done]
+) -> None:
+    actions.write_code(shop, job, "P0302", "pending", "after repair")
+    actions.say_proof(shop, job, 1)
+    actions.hand_over(shop, job, 1000, ())
+    with pytest.raises(ShopTrouble, match="what was proved at the hand-over stays"):
+        deed(shop, job)
+    shop.undo()  # the hand-over: the car is still here
+    assert deed(shop, job).seq is not None
+
+
+def test_words_and_distance_of_the_drive_are_kept_apart(shop: ShopRecord, job: int) -> None:
+    proof_actions.write_distance(shop, job, 55.0)
+    proof_actions.write_tried(shop, job, "tried hills", shown="")
+    with shop.reading() as connection:
+        here = read_job(connection, job)
+    assert (here.proof_words, here.proof_distance) == ("tried hills", 55.0)
+
+
+def test_words_that_another_desk_wrote_meanwhile_are_not_lost(shop: ShopRecord, job: int) -> None:
+    proof_actions.write_tried(shop, job, "wet hill", shown="")
+    with pytest.raises(ShopTrouble) as refused:
+        proof_actions.write_tried(shop, job, "two hills", shown="")
+    assert "“wet hill”" in refused.value.sentence()
+    assert "“two hills”" in refused.value.sentence()
+    with shop.reading() as connection:
+        assert read_job(connection, job).proof_words == "wet hill"
+    proof_actions.write_tried(shop, job, "wet hill, two hills", shown="wet hill")
+
+
+def test_same_conditions_is_refused_where_one_was_not_met(shop: ShopRecord, job: int) -> None:
+    actions.tick_condition(shop, job, "rain", True)
+    proof_actions.meet_condition(shop, job, "rain", False)
+    with pytest.raises(ShopTrouble, match="rain was not met"):
+        actions.say_proof(shop, job, 4)
+    proof_actions.meet_condition(shop, job, "rain", True)
+    actions.say_proof(shop, job, 4)

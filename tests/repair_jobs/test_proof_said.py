@@ -7,8 +7,15 @@ from dataclasses import replace
 import pytest
 
 from desktop_app.repair_jobs import actions
-from desktop_app.repair_jobs.job_view import CodeRead, JobView
-from desktop_app.repair_jobs.proof import ProofLevel
+from desktop_app.repair_jobs.job_view import CheckMade, CodeRead, JobView
+from desktop_app.repair_jobs.proof import (
+    CODES_READ,
+    RECORDED_LEVELS,
+    ProofLevel,
+    why_not_offered,
+    worth_saying,
+)
+from desktop_app.repair_jobs.proof_checks import proof_checks
 from desktop_app.repair_jobs.proof_codes import codes_in_words, codes_said, pending_after
 from desktop_app.repair_jobs.proof_kept import ProofKept
 from desktop_app.repair_jobs.proof_said import (
@@ -16,8 +23,8 @@ from desktop_app.repair_jobs.proof_said import (
     conditions_told,
     level_words,
     proof_doubts,
+    proof_reached,
     watch_for,
-    window_in_words,
 )
 from desktop_app.repair_jobs.proof_steps import STEPS, order_said, step_question
 from desktop_app.repair_jobs.provocation import Provoked
@@ -98,6 +105,27 @@ def test_clearing_before_saving_is_asked_about_and_stays_in_view() -> None:
     assert order_said({"saved": "2026-11-16T12:00"}) == ()
 
 
+def test_times_the_wrong_way_round_stay_in_view() -> None:
+    times = {step.id: f"2026-11-16T{hour:02}:00" for hour, step in enumerate(STEPS, start=8)}
+    assert order_said(times) == ()
+    assert order_said({**times, "driven": "2026-11-16T08:30"}) == (
+        "By their times “Driven” was done before “Cleared once”.",
+    )
+    assert order_said({**times, "cold-read": "2026-11-16T08:30"}) == (
+        "By their times “Read again cold” was done before “Driven”.",
+    )
+
+
+def test_same_conditions_is_offered_only_where_a_condition_was_told() -> None:
+    for level in RECORDED_LEVELS:
+        assert why_not_offered(level, ["damp"]) is None
+    refused = [level for level in RECORDED_LEVELS if why_not_offered(level, []) is not None]
+    assert refused == [ProofLevel.SAME_CONDITIONS]
+    said = why_not_offered(ProofLevel.SAME_CONDITIONS, [])
+    assert said is not None
+    assert "nobody has told us of a condition" in said.what
+
+
 def test_a_level_is_doubted_where_what_was_read_speaks_against_it(job: JobView) -> None:
     not_run = ProofKept(tests={"after repair": StageTests("00 17 65 00")})
     full = ProofLevel.FULL_TRIP
@@ -134,26 +162,101 @@ def test_what_to_watch_for_never_calls_a_car_safe(job: JobView) -> None:
     assert len(watch_for(job, ProofKept())) == 2
 
 
-def test_the_window_is_said_in_plain_words_and_in_the_cars_unit(job: JobView) -> None:
-    here = replace(job, window_days=90, window_miles=3000, window_rule="first")
-    assert window_in_words(here) == (
-        "90 days or 3,000 miles after the hand-over, whichever comes first. "
-        "So far: it is given at the hand-over."
+def ticked(*words: str) -> tuple[CheckMade, ...]:
+    """The checks of the proof with these words, ticked as done."""
+    return tuple(CheckMade(row, "proof", one, "done") for row, one in enumerate(words))
+
+
+FULL, ROAD, BAY = ProofLevel.FULL_TRIP, ProofLevel.ROAD, ProofLevel.BAY
+RUN = ProofKept(tests={"after repair": StageTests("00 07 65 00")})
+
+
+@pytest.mark.parametrize("system", ["", "brakes", "ignition", "exhaust"])
+@pytest.mark.parametrize("typed", ["", "41 01 00 77 E5 E5"])
+def test_a_test_that_nobody_saw_running_through_never_passed(
+    job: JobView, system: str, typed: str
+) -> None:
+    here = replace(job, system=system, checks=ticked(CODES_READ))
+    reached = proof_reached(here, ProofKept(tests={"after repair": StageTests(typed)}), FULL)
+    assert reached.means == ""
+    said = " ".join(worth_saying(reached))
+    assert "not run" in said if typed else "is not written down" in said
+    assert "passed" not in said.replace("Not run is not passed", "")
+
+
+def test_a_full_trip_is_claimed_where_all_of_it_is_written_down(job: JobView) -> None:
+    here = replace(job, checks=ticked(CODES_READ))
+    reached = proof_reached(here, RUN, FULL)
+    assert reached.means == FULL.means
+    assert "The car's own test passed" in worth_saying(reached)[0]
+    left = proof_reached(replace(here, codes=codes("P0302 pending after repair")), RUN, FULL)
+    assert (left.means, worth_saying(left)[0]) == (
+        "",
+        "P0302 is written down as read after the repair.",
     )
-    given = replace(here, left_at="2026-11-13T16:00:00+00:00")
-    until = "(the last is 11 February 2027)"
-    assert window_in_words(given) == (
-        f"90 days {until} or 3,000 miles after the hand-over, whichever comes first."
+    permanent = replace(job, codes=codes("P0302 permanent after repair"))
+    unread = proof_reached(permanent, RUN, FULL)  # says nothing of the pending ones
+    assert unread.means == ""
+    assert "That no code was pending afterwards is not written down." in worth_saying(unread)
+
+
+def test_a_count_or_a_lamp_in_the_bytes_speaks_against_any_level(job: JobView) -> None:
+    lamp = ProofKept(tests={"after repair": StageTests("82 07 65 00")})
+    assert proof_doubts(job, lamp, BAY) == (
+        "The bytes read after the repair count 2 stored codes.",
+        "By the bytes read after the repair the engine's warning lamp is on.",
     )
-    both = replace(given, window_rule="both")
-    assert window_in_words(both) == (
-        f"90 days {until} and 3,000 miles after the hand-over, until both have ended."
+
+
+def test_bytes_that_do_not_speak_of_the_system_prove_nothing_of_it(job: JobView) -> None:
+    other = ProofKept(tests={"after repair": StageTests("00 07 01 00")})
+    assert proof_doubts(replace(job, system="evaporative"), other, FULL) == (
+        "No test of the car's own that was read speaks of this repair: evaporative system.",
     )
-    metric = replace(given, vehicle=replace(job.vehicle, odometer_unit="km"))
-    assert "4,828 km" in window_in_words(metric)
-    assert (
-        window_in_words(replace(given, window_miles=0)) == f"90 days {until} after the hand-over."
-    )
-    assert window_in_words(replace(given, window_days=0)) == "3,000 miles after the hand-over."
-    assert "No limit" in window_in_words(replace(given, window_days=0, window_miles=0))
-    assert window_in_words(given, months=3).startswith(f"3 months {until} or 3,000 miles")
+
+
+def test_the_bay_claims_what_was_ticked_and_nothing_else(job: JobView) -> None:
+    brakes = replace(job, system="brakes", conditions={})
+    checks = proof_checks("brakes")
+    plain = proof_reached(brakes, ProofKept(), BAY)
+    assert plain.means == ""
+    said = " ".join(worth_saying(plain))
+    assert "Which checks were made is not written down." in said
+    assert f"Never left out, and not ticked: {checks.bay[0]};" in said
+    done = replace(brakes, checks=ticked(*checks.bay, *checks.road))
+    said = " ".join(worth_saying(proof_reached(done, ProofKept(), BAY)))
+    assert f"Ticked as done: {checks.bay[0]};" in said
+    assert "not ticked" not in said
+
+
+def test_a_car_that_was_driven_is_not_called_not_driven(job: JobView) -> None:
+    told = worth_saying(proof_reached(job, ProofKept(), BAY))[0]
+    assert told == "Proved in the bay only; it was not driven."
+    far = replace(job, proof_distance=12.0)
+    assert "not driven" not in " ".join(worth_saying(proof_reached(far, ProofKept(), BAY)))
+    step = ProofKept(steps={"driven": "2026-11-16T12:00:00"})
+    assert "not driven" not in " ".join(worth_saying(proof_reached(job, step, BAY)))
+
+
+def test_a_test_that_was_seen_to_run_is_not_called_not_seen(job: JobView) -> None:
+    assert "not seen to pass" in worth_saying(proof_reached(job, ProofKept(), ROAD))[0]
+    assert "not seen" not in " ".join(worth_saying(proof_reached(job, RUN, ROAD)))
+
+
+def test_same_conditions_says_what_was_not_read(job: JobView) -> None:
+    met = replace(RUN, conditions={"damp": True, "pulling": True})
+    said = worth_saying(proof_reached(job, met, ProofLevel.SAME_CONDITIONS))
+    assert "That no code was pending afterwards is not written down." in said
+
+
+def test_same_conditions_is_not_offered_where_one_was_not_met() -> None:
+    said = why_not_offered(ProofLevel.SAME_CONDITIONS, ["damp", "rain"], ["rain", "cold"])
+    assert said is not None
+    assert said.what == "“Same conditions” is not offered: rain was not met."
+    assert why_not_offered(ProofLevel.SAME_CONDITIONS, ["damp"], ["cold"]) is None
+    assert why_not_offered(ROAD, ["damp"], ["damp"]) is None
+
+
+def test_at_random_is_no_condition_that_a_drive_could_have(job: JobView) -> None:
+    assert conditions_told(replace(job, conditions={"damp": True, "random": True})) == ("damp",)
+    assert conditions_told(replace(job, conditions={"damp": False, "random": True})) == ()

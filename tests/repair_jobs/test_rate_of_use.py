@@ -32,21 +32,23 @@ def test_a_car_without_visits_is_the_shops_usual_car() -> None:
     rate = rate_of_use([], ShopUse(math.log(40), 0.5, 10, 80))
     assert rate.miles_a_day == pytest.approx(40)
     assert rate.low == pytest.approx(40 * math.exp(-1.96 * 0.5), rel=1e-3)
-    assert use_in_words(rate) == "Taken as this shop's usual car: about 40 miles a day."
+    assert use_in_words(rate) == ("How far it goes is not known; about 40 miles a day is taken.")
 
 
 def test_a_long_history_speaks_for_itself() -> None:
     shop = ShopUse(math.log(40), 0.5, 10, 80)
     rate = rate_of_use([Stretch(365, 3650), Stretch(365, 3650)], shop)
     assert rate.miles_a_day == pytest.approx(10, rel=0.1)
-    assert use_in_words(rate) == "Driven about 11 miles a day (9 to 13), by 730 days of its own."
+    assert use_in_words(rate) == (
+        "Driven about 11 miles a day (9 to 13), as its odometer showed over 730 days."
+    )
 
 
 def test_a_short_history_is_drawn_towards_the_shop() -> None:
     shop = ShopUse(math.log(40), 0.5, 10, 80)
     short, long = (rate_of_use([Stretch(days, 10.0 * days)], shop) for days in (20, 400))
     assert 10 < long.miles_a_day < short.miles_a_day < 40
-    assert "mostly judged by the shop's other cars" in use_in_words(short)
+    assert "mostly judged by other cars" in use_in_words(short)
 
 
 def test_a_car_that_stood_still_has_a_small_rate() -> None:

@@ -78,13 +78,23 @@ def test_the_cars_unit_makes_no_difference(
 
 
 @pytest.mark.parametrize(
-    ("typed", "read"), [("40", 40), (" 0,5 ", 0.5), ("1.333", 1.333), ("", None), ("  ", None)]
+    ("typed", "read"),
+    [
+        ("40", 40),
+        (" 0,5 ", 0.5),
+        ("0.333", 0.333),
+        ("1,000", 1000),
+        ("12,500", 12500),
+        ("1,000.5", 1000.5),
+        ("", None),
+        ("  ", None),
+    ],
 )
 def test_how_often_it_came_is_read(typed: str, read: float | None) -> None:
     assert read_every(typed) == read
 
 
-@pytest.mark.parametrize("typed", ["0", "often", "-3", "once in 40", "nan", "1e9"])
+@pytest.mark.parametrize("typed", ["0", "often", "-3", "once in 40", "nan", "1e9", "1,0000"])
 def test_what_is_no_number_is_refused(typed: str) -> None:
     with pytest.raises(ShopTrouble, match="does not say how often"):
         read_every(typed)

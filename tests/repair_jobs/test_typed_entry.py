@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
 from desktop_app.repair_jobs.distance import DistanceUnit
+from desktop_app.repair_jobs.road_test_words import read_every
 from desktop_app.repair_jobs.typed_entry import (
     read_distance,
     read_hours,
@@ -48,6 +51,49 @@ def test_what_is_no_odometer_is_refused(text: str) -> None:
 def test_every_reading_survives_being_shown(number: int) -> None:
     assert read_odometer(f"{number:,}") == number
     assert read_odometer(str(number)) == number
+
+
+@pytest.mark.parametrize(
+    ("text", "cents"),
+    [
+        ("1,200", 120_000),
+        ("$1,333.00", 133_300),
+        ("1 200,5", 120_050),
+        ("1.234,56", 123_456),
+        ("1'234.56", 123_456),
+        ("1,5", 150),
+    ],
+)
+def test_thousands_are_taken_where_they_are_unmistakable(text: str, cents: int) -> None:
+    assert read_money(text) == cents
+    if not text.startswith("$"):
+        assert read_distance(text) == cents / 100
+
+
+@pytest.mark.parametrize("read", [read_money, read_hours, read_distance, read_every])
+def test_a_number_that_can_be_read_in_two_ways_is_refused_with_both(
+    read: Callable[[str], object],
+) -> None:
+    with pytest.raises(ShopTrouble, match=r"Type 1500, or 1\.5"):
+        read("1.500")
+
+
+def test_hours_are_never_taken_by_the_thousand() -> None:
+    with pytest.raises(ShopTrouble, match="two ways"):
+        read_hours("1,500")
+    assert read_every("1,500") == 1500
+
+
+@pytest.mark.parametrize("read", [read_odometer, read_money, read_hours, read_distance])
+def test_what_is_too_much_is_refused_in_words(read: Callable[[str], object]) -> None:
+    for text in ("9" * 5000, "99999999"):
+        with pytest.raises(ShopTrouble):
+            read(text)
+
+
+def test_a_drive_that_names_the_other_unit_is_brought_into_the_cars_own() -> None:
+    assert read_distance("50 km", "mi") == 31.07
+    assert read_distance("31", "mi") == 31
 
 
 def test_money_hours_and_distance() -> None:

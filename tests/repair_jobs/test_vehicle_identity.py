@@ -38,6 +38,19 @@ def test_a_vin_seen_later_takes_the_plate_along_until_someone_says_no() -> None:
     assert vehicle_keys(occasions, refused) == ("plate:AB12", f"vin:{VIN}", "plate:AB12")
 
 
+def test_two_vehicles_on_one_plate_are_kept_apart_whoever_came_first() -> None:
+    plain = [VehicleNames("", "AB 12")] * 3
+    first, second, third = vehicle_keys(plain, apart=frozenset({(1, 0)}))
+    assert first == "plate:AB12"
+    assert second == third != first  # who comes later goes with whom the plate has now
+    with_vin = [VehicleNames("", "AB 12"), VehicleNames(VIN, "ab12"), VehicleNames("", "AB 12")]
+    assert vehicle_keys(with_vin, apart=frozenset({(0, 1)})) == (
+        "plate:AB12",
+        f"vin:{VIN}",
+        f"vin:{VIN}",
+    )
+
+
 def test_a_plate_that_changed_hands_follows_the_vin_last_seen_on_it() -> None:
     occasions = [
         VehicleNames(VIN, "AB 12"),

@@ -36,6 +36,8 @@ from desktop_app.shop_window.fields import ChoiceField
 from desktop_app.shop_window.signs import signed
 from desktop_app.shop_window.texts import plain_label, tooltip
 
+INSTRUMENT, DRAWING, VERDICT = 3, 4, 5  # columns of the grid
+
 
 class DimensionRow(QObject):
     """The widgets of one dimension in a grid's columns, and what happens in them."""
@@ -64,6 +66,9 @@ class DimensionRow(QObject):
             ChoiceField.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
         )
         self._tool.setMinimumContentsLength(8)
+        self._shown_tool: QWidget = self._tool
+        if self._looked_at:
+            self._shown_tool = plain_label(dimension.instrument, "quiet")
         self._choices: tuple[tuple[str | None, str], ...] = ()
         self._picked: str | None = None
         self._drawing = DimensionDrawing(dimension.label)
@@ -73,14 +78,18 @@ class DimensionRow(QObject):
         self._refusal = plain_label("", wrap=True)
         self._under = QWidget()
         self._name = plain_label("", wrap=True)
+        self._row = 0
         self._widgets: list[QWidget] = []
 
     def place(self, grid: QGridLayout, row: int) -> int:
-        """Put the widgets into the grid from a row on; return the next free row."""
-        one = self.dimension
+        """Put the widgets into the grid from a row on; return the next free row.
+
+        The row between the fields and what is said is for a narrow page.
+        """
+        one, self._row = self.dimension, row
         self._name.setToolTip(tooltip(one.how))
         self._name.setMinimumWidth(130)
-        tool: QWidget = plain_label(one.instrument, "quiet") if self._looked_at else self._tool
+        tool = self._shown_tool
         widest = self._verdict.fontMetrics().horizontalAdvance("◌  not measured")
         self._verdict.setMinimumWidth(widest + 8)
         boxes = (self.boxes[side] for side in SIDES)
@@ -96,9 +105,26 @@ class DimensionRow(QObject):
         if one.role == "limit":
             self._limit = LimitBox(self._desk, self._pair_id, one)
             below.addWidget(self._limit)
-        grid.addWidget(self._under, row + 1, 1, 1, 5)
+        grid.addWidget(self._under, row + 2, 1, 1, 5)
         self._widgets = [*across, self._under]
-        return row + 2
+        return row + 3
+
+    def lay(self, grid: QGridLayout, *, narrow: bool) -> None:
+        """Lay drawing and instrument beside the readings, or below them on a narrow page."""
+        row = self._row
+        for widget in (self._drawing, self._shown_tool):
+            grid.removeWidget(widget)
+        if narrow:
+            grid.addWidget(self._drawing, row + 1, 1, 1, 2)
+            grid.addWidget(self._shown_tool, row + 1, VERDICT)
+        else:
+            grid.addWidget(self._drawing, row, DRAWING)
+            grid.addWidget(self._shown_tool, row, INSTRUMENT)
+
+    def least_beside(self) -> int:
+        """Return the least width of drawing and instrument beside the readings."""
+        both = (self._drawing, self._shown_tool)
+        return sum(one.minimumSizeHint().width() for one in both)
 
     def show_row(
         self, pair: PairView, one: DimensionComparison, drawer: Mapping[str, Instrument]
@@ -152,7 +178,7 @@ class DimensionRow(QObject):
             field = ReadingField(name, save)
             self.boxes[side] = ReadingBox(field)
         self.fields[side] = field
-        self.boxes[side].setMinimumWidth(160 if one.role not in ("word", "count") else 80)
+        self.boxes[side].setMinimumWidth(130 if one.role not in ("word", "count") else 80)
         field.entered.connect(self._enter)
         field.came_in.connect(self._say_how)
         field.came_in.connect(self.in_hand)

@@ -53,6 +53,11 @@ class PairFacts(QWidget):
             [(True, "fitted"), (False, "stopped before fitting")],
             self._save_fitted,
         )
+        for choice in (self._origin, self._fate, self._fitted):  # as wide as its column, no wider
+            choice.setSizeAdjustPolicy(
+                ChoiceField.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
+            )
+            choice.setMinimumContentsLength(12)
         self._origin_box = Labelled("Where is the new one from?", self._origin)
         grid = QGridLayout(self)
         grid.setContentsMargins(0, 0, 0, 0)

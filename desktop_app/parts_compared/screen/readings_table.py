@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from PySide6.QtCore import Signal, Slot
+from PySide6.QtCore import QSize, Signal, Slot
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QGridLayout, QPushButton, QWidget
 
 from desktop_app.parts_compared.comparison import PairComparison
@@ -12,7 +13,7 @@ from desktop_app.parts_compared.instruments.instrument import Instrument
 from desktop_app.parts_compared.pair_view import PairView
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension, PartKind
 from desktop_app.parts_compared.reading import SIDES
-from desktop_app.parts_compared.screen.dimension_row import DimensionRow
+from desktop_app.parts_compared.screen.dimension_row import DRAWING, INSTRUMENT, DimensionRow
 from desktop_app.parts_compared.screen.reading_field import ReadingField, bring_cursor, bring_up
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.texts import plain_label
@@ -31,10 +32,12 @@ class ReadingsTable(QWidget):
         self._grid = QGridLayout(self)
         self._grid.setContentsMargins(0, 0, 0, 0)
         self._grid.setVerticalSpacing(4)
-        for column, words in enumerate(HEADS):
-            self._grid.addWidget(plain_label(words, "quiet"), 0, column)
-        for column, stretch in enumerate((1, 4, 4, 1, 4, 1)):
-            self._grid.setColumnStretch(column, stretch)
+        self._narrow, self._wide_least = False, 0
+        heads = [plain_label(words, "quiet") for words in HEADS]
+        self._beside = heads[INSTRUMENT], heads[DRAWING]
+        for column, head in enumerate(heads):
+            self._grid.addWidget(head, 0, column)
+        self._stretch()
         self._desk = desk
         self._pair_id = pair_id
         self._essential = [one for one in kind.dimensions if one.essential]
@@ -61,6 +64,32 @@ class ReadingsTable(QWidget):
             self._turn()
         self._say_more(count)
 
+    def minimumSizeHint(self) -> QSize:
+        """Say what the table needs at least, with drawing and instrument below the readings."""
+        least = super().minimumSizeHint()
+        if self._narrow:
+            return least
+        beside = max((row.least_beside() for row in self._rows.values()), default=0)
+        return QSize(least.width() - beside, least.height())
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        if not self._narrow:
+            self._wide_least = self._grid.minimumSize().width()
+        if self._narrow != (event.size().width() < self._wide_least):
+            self._narrow = not self._narrow
+            self._stretch()
+            for head in self._beside:
+                head.setVisible(not self._narrow)
+            for row in self._rows.values():
+                row.lay(self._grid, narrow=self._narrow)
+
+    def _stretch(self) -> None:
+        for column, stretch in enumerate(
+            (1, 4, 4, 0, 0, 1) if self._narrow else (1, 4, 4, 1, 4, 1)
+        ):
+            self._grid.setColumnStretch(column, stretch)
+
     def go_to(self, dimension: str) -> None:
         """Put the cursor where the next reading of a dimension belongs."""
         if dimension not in self._rows:
@@ -80,6 +109,7 @@ class ReadingsTable(QWidget):
             row.in_hand.connect(self.in_hand)
             row.read_or_not.connect(self._count_unread)
             place = row.place(self._grid, place)
+            row.lay(self._grid, narrow=self._narrow)
             self._rows[one.name] = row
         return place
 

@@ -62,7 +62,7 @@ class BackOnSection(Section):
         self._hours.show_value(_plain(job.hours))
         self._unbilled.show_value(_plain(job.unbilled_hours))
         cents = job.price_cents
-        self._price.show_value("" if cents is None else f"{cents / 100:.2f}")
+        self._price.show_value("" if cents is None else f"{cents / 100:,.2f}")
         self._boxes[self._price].hint(f"in {self._desk.rules.currency}")
 
     def _save_correction(self, words: str) -> object:
@@ -80,9 +80,9 @@ class BackOnSection(Section):
         try:
             hours = read_hours(text)
         except ShopTrouble as trouble:
-            self._boxes[field].hint(trouble.sentence())
+            self._boxes[field].refuse(trouble.sentence())
             return None
-        self._boxes[field].hint("")
+        self._boxes[field].refuse("")
         return self._desk.do(actions.write_hours, self._job.id, hours, unbilled)
 
     def _save_price(self, text: str) -> object:
@@ -91,10 +91,11 @@ class BackOnSection(Section):
         try:
             cents = read_money(text)
         except ShopTrouble as trouble:
-            self._boxes[self._price].hint(trouble.sentence())
+            self._boxes[self._price].refuse(trouble.sentence())
             return None
+        self._boxes[self._price].refuse("")
         return self._desk.do(actions.write_price, self._job.id, cents)
 
 
 def _plain(number: float | None) -> str:
-    return "" if number is None else f"{number:g}"
+    return "" if number is None else f"{number:,.2f}".rstrip("0").rstrip(".")

@@ -2,15 +2,12 @@
 
 from __future__ import annotations
 
-from datetime import datetime
-
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from desktop_app.repair_jobs import proof_actions
 from desktop_app.repair_jobs.job_view import JobView
-from desktop_app.repair_jobs.odometer_questions import day_in_words
-from desktop_app.repair_jobs.proof_kept import ProofKept
+from desktop_app.repair_jobs.proof_kept import ProofKept, caught_in_words
 from desktop_app.repair_jobs.screen.row_field import RowField
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.flow_row import empty
@@ -49,11 +46,10 @@ class CaughtHereRows(QWidget):
         self._form.setVisible(job.left_at is None)
         empty(self._known)
         for one in kept.caught:
-            at = datetime.fromisoformat(one.caught_at)
             line = QWidget()
             row = QHBoxLayout(line)
             row.setContentsMargins(0, 0, 0, 0)
-            words = f"⊙  Caught here on {day_in_words(at.date())}, {at:%H:%M}: {one.words}"
+            words = f"⊙  Caught here {caught_in_words(one)} {one.words}"
             row.addWidget(plain_label(words, wrap=True), 1)
             out = QPushButton("✕")
             out.setAccessibleName(f"Take out: caught here, {one.words}")

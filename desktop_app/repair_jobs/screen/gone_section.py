@@ -9,17 +9,19 @@ from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QPushButton
 
 from desktop_app.repair_jobs import actions
-from desktop_app.repair_jobs.hand_over import missing_answers
+from desktop_app.repair_jobs.distance import distance_in_words
+from desktop_app.repair_jobs.hand_over import hand_over_question, missing_answers
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.odometer_questions import day_in_words
 from desktop_app.repair_jobs.proof import ProofLevel, worth_saying
 from desktop_app.repair_jobs.proof_kept import ProofKept
-from desktop_app.repair_jobs.proof_said import proof_reached
+from desktop_app.repair_jobs.proof_said import proof_reached, unit_of
+from desktop_app.repair_jobs.rate_of_use import ShopUse
+from desktop_app.repair_jobs.screen.odometer_out_box import OdometerOutBox
+from desktop_app.repair_jobs.screen.proof_asked_box import ProofAskedBox
 from desktop_app.repair_jobs.stored_proof import read_proof
-from desktop_app.repair_jobs.typed_entry import read_odometer
-from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.fields import Labelled, LineField, WordsField, save_everything
+from desktop_app.shop_window.fields import Labelled, WordsField, save_everything
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.texts import plain_label
 
@@ -53,22 +55,22 @@ class GoneSection(Section):
         nothing = QPushButton("Nothing")
         nothing.setAccessibleName("Nothing was declined or left undone")
         nothing.clicked.connect(self._say_nothing)
-        self._odometer = LineField("Odometer out", self._ignore)
-        self._odometer_box = Labelled("Odometer out", self._odometer, "empty: as it came in")
+        self._out = OdometerOutBox(desk)
         self._said = plain_label("", wrap=True)
         self._missing = plain_label("", wrap=True)
         self._missing.setFocusPolicy(Qt.FocusPolicy.ClickFocus)
         self._leave = QPushButton("Hand the car over")
         self._leave.setObjectName("next")
         self._leave.clicked.connect(self._hand_over)
+        self._asked = ProofAskedBox()
+        self._asked.all_the_same.connect(self._let_it_go)
         grid = QGridLayout()
         grid.addWidget(
             Labelled("Declined or left undone, and what may follow", self._declined), 0, 0
         )
         grid.addWidget(nothing, 0, 1)
-        grid.addWidget(self._odometer_box, 0, 2)
-        grid.setColumnStretch(0, 3)
-        grid.setColumnStretch(2, 1)
+        grid.addWidget(self._out, 1, 0, 1, 2)
+        grid.setColumnStretch(0, 1)
         self.column.addLayout(grid)
         self.column.addWidget(self._said)
         self.column.addWidget(self._missing)
@@ -76,20 +78,22 @@ class GoneSection(Section):
         row.addWidget(self._leave)
         row.addStretch(1)
         self.column.addLayout(row)
+        self.column.addWidget(self._asked)
 
     def show_job(self, job: JobView) -> None:
         """Show how a job stands before or after its hand-over."""
         if self._job is not None and self._job.id != job.id:
             self._declined.save_now()
-        if self._job is None or self._job.id != job.id:
-            self._odometer.show_value("")
-            self._odometer.clear()
+        if not hand_over_question(job) or self._job is None or self._job.id != job.id:
+            self._asked.hide()
         self._job = job
+        self._out.show_job(job)
         self._declined.show_value(job.declined or "")
         if job.proof_level is not None:
-            kept = self._desk.ask(read_proof, job.id) or ProofKept()
+            kept = self._desk.ask(read_proof, job.id, ShopUse()) or ProofKept()
             reached = proof_reached(job, kept, ProofLevel(job.proof_level))
-            self._said.setText("To say at hand-over: " + " ".join(worth_saying(reached)))
+            said = " ".join(worth_saying(reached))
+            self._said.setText(f"To say at hand-over: {said}" if said else "")
         else:
             self._said.setText("")
         self._said.setVisible(bool(self._said.text()))
@@ -98,10 +102,13 @@ class GoneSection(Section):
     def _show_hand_over(self, job: JobView) -> None:
         gone = job.left_on is not None
         self._leave.setVisible(not gone)
-        self._odometer_box.setVisible(not gone)
         if gone:
             day = day_in_words(date.fromisoformat(str(job.left_on)))
-            out = "" if job.odometer_out is None else f" at {job.odometer_out:,}"
+            out = (
+                ""
+                if job.odometer_out is None
+                else f" at {distance_in_words(job.odometer_out, unit_of(job))}"
+            )
             self._missing.setText(f"Left on {day}{out}. Under watch from then on.")
             return
         missing = missing_answers(job, tuple(self._open_origins(job.id)))
@@ -128,9 +135,6 @@ class GoneSection(Section):
             self._declined.setPlainText("nothing")
             self._declined.save_now()
 
-    def _ignore(self, text: str) -> object:
-        return text or True  # typed here, saved with the hand-over
-
     @Slot()
     def _hand_over(self) -> None:
         if self._job is None:
@@ -138,14 +142,20 @@ class GoneSection(Section):
         self.about_to_leave.emit()
         save_everything(self.window())
         job = self._job
-        reading = job.odometer_in
-        text = self._odometer.text().strip()
-        if text:
-            try:
-                reading = read_odometer(text, "km" if job.vehicle.odometer_unit == "km" else "mi")
-            except ShopTrouble as trouble:
-                self._odometer_box.hint(trouble.sentence())
-                return
+        if not self._out.is_settled():
+            return
+        missing = missing_answers(job, tuple(self._open_origins(job.id)))
+        question = hand_over_question(job)
+        if question and not missing:
+            self._asked.ask(question)
+            return
+        self._let_it_go()
+
+    @Slot()
+    def _let_it_go(self) -> None:
+        if self._job is None or not self._out.is_settled():
+            return
+        job, reading = self._job, self._out.reading()
         missing = missing_answers(job, tuple(self._open_origins(job.id)))
         self._missing.setFocus()  # the button goes: the page stays, and no key does anything
         left = self._desk.do(actions.hand_over, job.id, reading, missing, promise=self._promise)

@@ -7,9 +7,10 @@ from collections.abc import Callable
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QPushButton, QWidget
 
-from desktop_app.repair_jobs import actions
+from desktop_app.repair_jobs import actions, vehicle_actions
 from desktop_app.repair_jobs.concern_conditions import CONDITIONS
 from desktop_app.repair_jobs.job_view import JobView
+from desktop_app.repair_jobs.screen.beside_this_visit import BesideThisVisit
 from desktop_app.repair_jobs.screen.car_events import CarEvents
 from desktop_app.repair_jobs.screen.odometer_box import OdometerBox
 from desktop_app.repair_jobs.stored_questions import vin_still_asked
@@ -45,6 +46,7 @@ class HeardSection(Section):
         self._odometer = OdometerBox(desk)
         self._vin_box = Labelled("VIN", self._vin)
         self._vin_box.question.kept.connect(self._keep_vin)
+        self._beside = BesideThisVisit(desk)
         self._who = plain_label("", "quiet", wrap=True)
         self._events = CarEvents(desk)
         self._ticks: dict[str, ThreeWay] = {}
@@ -70,6 +72,7 @@ class HeardSection(Section):
         self._plate.show_value(job.vehicle.plate)
         self._vin.show_value(job.vehicle.vin)
         self._about.show_value(job.vehicle.description)
+        self._beside.show_job(job)
         self._odometer.show_job(job)
         brought = [job.customer, job.phone, job.brought_by and f"brought by {job.brought_by}"]
         self._who.setText("   ".join(part for part in brought if part))
@@ -131,6 +134,7 @@ class HeardSection(Section):
         grid.addWidget(Labelled("What kind of car", self._about), 1, 0)
         grid.addWidget(self._odometer, 1, 1)
         self.column.addLayout(grid)
+        self.column.addWidget(self._beside)
         self.column.addWidget(self._events)
         self.column.addWidget(self._who)
 
@@ -164,7 +168,7 @@ class HeardSection(Section):
     def _change_vehicle(self, **values: str) -> object:
         if self._job is None:
             return None
-        return self._desk.do(actions.change_vehicle, self._job.vehicle.id, **values)
+        return self._desk.do(vehicle_actions.change_vehicle, self._job.vehicle.id, **values)
 
     @Slot(object)
     def _tick(self, happens: bool | None) -> None:

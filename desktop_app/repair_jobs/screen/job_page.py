@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from functools import partial
 from typing import Protocol
 
 from PySide6.QtCore import Signal, Slot
@@ -12,8 +13,9 @@ from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.stored_reading import jobs_of_visit, read_job
 from desktop_app.shop_record.deed import Done
+from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.flow_row import FlowRow, empty
+from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.keys import press_by
 from desktop_app.shop_window.page import ReadingPage
 from desktop_app.shop_window.tab_order import first_stop
@@ -60,17 +62,19 @@ class JobPage(QWidget):
         self._others = QWidget()
         self._above = plain_label("", "heading", wrap=True)
         self._above.hide()
-        self._extra = QHBoxLayout()
+        self._leads = QWidget()
+        self._extra = FlowRow(self._leads, spacing=4)
         self._add_jumps()
         self._page = ReadingPage()
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         head = QVBoxLayout()
         head.setContentsMargins(18, 4, 18, 0)
-        first = QHBoxLayout()
-        first.addWidget(self._title, 1)
-        first.addLayout(self._extra)
-        head.addLayout(first)
+        head.addWidget(self._title)
+        leads = QHBoxLayout()
+        leads.addWidget(self._leads, 1)
+        leads.addWidget(self._line)
+        head.addLayout(leads)
         head.addWidget(self._others)
         head.addWidget(self._above)
         column.addLayout(head)
@@ -120,23 +124,46 @@ class JobPage(QWidget):
     def _show(self) -> None:
         if self.job_id is None:
             return
-        job = self._desk.ask(read_job, self.job_id)
+        job = self._read(self.job_id)
         self._page.setEnabled(job is not None)
         if job is None:
-            self._title.setText(f"{self._number}   was undone or taken out")
             return
         self._number = job.number
         car = job.vehicle.name
         if len(car) > LONGEST:
             car = f"{car[:LONGEST]}…"  # all of it stands in Heard
         self._title.setText(f"{job.number}   {car}")
-        self._line.setText(self._standing(job))
-        self._show_others(job)
+        self._line.setText("")
+        self._say(lambda: self._line.setText(self._standing(job)))
+        self._say(lambda: self._show_others(job))
         for _, section in self._sections:
-            section.show_job(job)  # type: ignore[attr-defined]
+            # What could be shown only in part must not be worked on.
+            section.setEnabled(self._say(partial(section.show_job, job)))  # type: ignore[attr-defined]
+
+    def _read(self, job_id: int) -> JobView | None:
+        """Read the job; where that can't be, say why in the head and in the notice strip."""
+        try:
+            with self._desk.record.reading() as connection:
+                return read_job(connection, job_id)
+        except ShopDamaged as damage:
+            self._title.setText("This job can't be shown: the record is damaged there")
+            self._desk.told.emit(damage)
+        except ShopTrouble as trouble:
+            self._title.setText(f"{self._number}   was undone or taken out")
+            self._desk.told.emit(trouble)
+        return None
+
+    def _say(self, show: Callable[[], None]) -> bool:
+        """Show a part of the page; where the record is damaged there, say it and keep the rest."""
+        try:
+            show()
+        except ShopTrouble as trouble:
+            self._desk.told.emit(trouble)
+            return False
+        return True
 
     def _show_others(self, job: JobView) -> None:
-        empty(self._extra)
+        self._extra.clear()
         others = self._desk.ask(jobs_of_visit, job.visit_id) or ()
         for job_id, number, concern in others:
             if job_id != job.id:
@@ -172,7 +199,6 @@ class JobPage(QWidget):
             button.setProperty("section", section)
             button.clicked.connect(self._jump)
             row.addWidget(button)
-        row.addWidget(self._line)
 
     @Slot()
     def _jump(self) -> None:

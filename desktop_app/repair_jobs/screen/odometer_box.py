@@ -3,21 +3,22 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Slot
-from PySide6.QtWidgets import QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
-from desktop_app.repair_jobs import actions, odometer_actions
-from desktop_app.repair_jobs.distance import DistanceUnit, distance_in_words, from_miles
+from desktop_app.repair_jobs import actions, odometer_actions, vehicle_actions
+from desktop_app.repair_jobs.distance import DistanceUnit, from_miles
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.odometer import READING_SOURCES
 from desktop_app.repair_jobs.rate_of_use import use_in_words
-from desktop_app.repair_jobs.stored_odometer import OdometerSaid, read_odometer_said
-from desktop_app.repair_jobs.stored_questions import odometer_still_asked
+from desktop_app.repair_jobs.screen.readings_meant import ReadingsMeant
+from desktop_app.repair_jobs.screen.shop_use import shop_use
+from desktop_app.repair_jobs.stored_questions import OdometerSaid, read_odometer_said
 from desktop_app.repair_jobs.typed_entry import read_odometer
+from desktop_app.repair_jobs.vehicle_actions import UNITS
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import ChoiceField, Labelled, LineField
-from desktop_app.shop_window.flow_row import FlowRow
-from desktop_app.shop_window.texts import plain_label
+from desktop_app.shop_window.texts import plain_label, tooltip
 
 SOURCE_WORDS = {
     "read": "read in the car",
@@ -42,14 +43,20 @@ class OdometerBox(QWidget):
         self._box = Labelled("Odometer in", self.field)
         self._box.question.kept.connect(self._keep)
         self._use = plain_label("", "quiet", wrap=True)
-        self._meant = QWidget()
-        self._meant_row = FlowRow(self._meant)
+        self._meant = ReadingsMeant()
+        self._meant.taken.connect(self._take)
+        self._unit = ChoiceField("The odometer counts in", list(UNITS.items()), self._count_in)
+        self._unit.setToolTip(tooltip("Readings keep their numbers; what they count in changes."))
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(3)
         column.addWidget(self._box)
         column.addWidget(self._meant)
-        column.addWidget(self._source)
+        how = QHBoxLayout()
+        how.addWidget(self._source, 1)
+        how.addWidget(plain_label("counts in"))
+        how.addWidget(self._unit)
+        column.addLayout(how)
         column.addWidget(self._use)
 
     def show_job(self, job: JobView) -> None:
@@ -59,58 +66,57 @@ class OdometerBox(QWidget):
         self.field.show_value(read or (job.odometer_unread or ""))
         unit = "km" if job.vehicle.odometer_unit == "km" else "miles"
         self._box.hint(f"in {unit}; or in words why it cannot be read")
+        self._unit.show_value(job.vehicle.odometer_unit)
         self._source.show_value(job.odometer_source or "read")
         self._source.setVisible(job.odometer_in is not None)
-        asked = self._desk.ask(odometer_still_asked, job, self._desk.today())
-        self._box.question.ask(asked)
-        said = self._desk.ask(
-            read_odometer_said, job.vehicle.id, job.came_at, job.odometer_in, job.visit_id
-        )
-        self._show_said(said, bool(asked))
+        shop = shop_use(self._desk)
+        said = self._desk.ask(read_odometer_said, job, self._desk.today(), shop)
+        self._box.question.ask(None if said is None else said.asked)
+        self._show_said(said)
 
-    def _show_said(self, said: OdometerSaid | None, asked: bool) -> None:
-        self._meant_row.clear()
-        self._meant.setVisible(False)
+    def _show_said(self, said: OdometerSaid | None) -> None:
+        self._meant.offer((), "mi")
         self._use.setText("")
         if said is None:
             return
         words = "km" if said.unit == "km" else "miles"
         self._use.setText(use_in_words(said.rate, words, from_miles(1, said.unit)))
-        if not asked:
-            return
-        for each in said.proposals:
-            button = QPushButton(f"Take {distance_in_words(each.value, said.unit)}")
-            button.setToolTip(each.why)
-            button.setAccessibleName(f"{button.text()}: {each.why}")
-            button.setProperty("value", each.value)
-            button.clicked.connect(self._take)
-            self._meant_row.addWidget(button)
-        self._meant.setVisible(bool(said.proposals))
+        self._meant.offer(said.proposals, said.unit)
 
     def _save(self, text: str) -> object:
         if self._job is None:
             return None
         reading, unread = None, ""
         unit: DistanceUnit = "km" if self._job.vehicle.odometer_unit == "km" else "mi"
-        if any(c.isdigit() for c in text):
+        if _is_a_reading(text.strip()):
             try:
                 reading = read_odometer(text, unit)
             except ShopTrouble as trouble:
-                self._box.hint(trouble.sentence())
+                self._box.refuse(trouble.sentence())
                 return None
         else:
             unread = text
+        self._box.refuse("")
         done = self._desk.do(odometer_actions.change_odometer, self._job.visit_id, reading, unread)
         if done is not None and reading is not None:
             self.field.setText(f"{reading:,}")  # in the car's own unit, as it is kept
         return done
 
-    @Slot()
-    def _take(self) -> None:
-        if self._job is not None:
-            value = int(self.sender().property("value"))
-            self.field.setText(f"{value:,}")
-            self.field.save_now()
+    @Slot(int)
+    def _take(self, value: int) -> None:
+        self.field.setText(f"{value:,}")
+        self.field.save_now()
+
+    def _count_in(self, unit: str) -> object:
+        if self._job is None or unit == self._job.vehicle.odometer_unit:
+            return None
+        done = self._desk.do(vehicle_actions.count_in, self._job.vehicle.id, unit)
+        if done is not None:
+            self._desk.told.emit(
+                f"All readings of this car count in {UNITS[unit]} from now on; their numbers are "
+                "as they were. Undo takes it back."
+            )
+        return done
 
     def _say_source(self, source: str) -> object:
         if self._job is None:
@@ -122,3 +128,8 @@ class OdometerBox(QWidget):
         if self._job is not None:
             about = f"visit:{self._job.visit_id}:odometer"
             self._desk.do(actions.keep_as_typed, about, question)
+
+
+def _is_a_reading(text: str) -> bool:
+    """Tell a number from words that say why there is none, such as "display dead since 2025"."""
+    return text[:1].isdigit() or (bool(text) and not any(letter.isalpha() for letter in text))

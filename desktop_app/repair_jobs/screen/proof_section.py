@@ -8,15 +8,22 @@ from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QButtonGroup, QPushButton, QWidget
 
 from desktop_app.repair_jobs import actions
+from desktop_app.repair_jobs.hand_over import LEFT
 from desktop_app.repair_jobs.job_view import JobView
-from desktop_app.repair_jobs.proof import CODES_READ, RECORDED_LEVELS, ProofLevel, worth_saying
+from desktop_app.repair_jobs.proof import (
+    CODES_READ,
+    RECORDED_LEVELS,
+    ProofLevel,
+    WhyNot,
+    why_not_offered,
+    worth_saying,
+)
 from desktop_app.repair_jobs.proof_checks import maker_first, proof_checks
 from desktop_app.repair_jobs.proof_kept import ProofKept
 from desktop_app.repair_jobs.proof_said import (
     codes_to_say,
     conditions_told,
     level_words,
-    proof_doubts,
     proof_reached,
     readings_doubted,
 )
@@ -27,12 +34,14 @@ from desktop_app.repair_jobs.screen.conditions_met_row import ConditionsMetRow
 from desktop_app.repair_jobs.screen.proof_steps_row import ProofStepsRow
 from desktop_app.repair_jobs.screen.readiness_rows import ReadinessRows
 from desktop_app.repair_jobs.screen.road_test_fields import RoadTestFields
+from desktop_app.repair_jobs.screen.shop_use import shop_use
 from desktop_app.repair_jobs.stored_proof import read_proof
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.texts import plain_label, tooltip
 
+CHOSEN_BEYOND = "“Same conditions” is chosen, and not every condition is written down as met."
 # What the fitted parts of a job ask for as proof, beside what its system asks for.
 AskedByParts = Callable[[int], Sequence[str]]
 
@@ -58,9 +67,15 @@ class ProofSection(Section):
         self._readiness = ReadinessRows(desk)
         self._readings = plain_label("", wrap=True)
         self._means = plain_label("", wrap=True)
+        self._why_not = plain_label("", "quiet", wrap=True)
         self._caught = CaughtHereRows(desk)
         self._levels = QButtonGroup(self)
         self._levels.setExclusive(True)
+        level_row = self._level_row()
+        self._closed_once_left = (
+            *(self._steps, self._list, self._conditions, self._drive, self._codes),
+            *(self._readiness, level_row),
+        )
         for widget in (
             plain_label("The order in which nothing is lost"),
             self._steps,
@@ -74,7 +89,8 @@ class ProofSection(Section):
             self._readiness,
             self._readings,
             plain_label("How far was it proved?"),
-            self._level_row(),
+            level_row,
+            self._why_not,
             self._means,
             self._caught,
         ):
@@ -83,7 +99,7 @@ class ProofSection(Section):
     def show_job(self, job: JobView) -> None:
         """Show what was proved on a job."""
         self._job = job
-        kept: ProofKept = self._desk.ask(read_proof, job.id) or ProofKept()
+        kept: ProofKept = self._desk.ask(read_proof, job.id, shop_use(self._desk)) or ProofKept()
         self._steps.show_steps(job.id, kept)
         checks = proof_checks(job.system)
         asked = (*checks.bay, CODES_READ, *checks.road, *self._asked_by_parts(job.id))
@@ -99,11 +115,21 @@ class ProofSection(Section):
         self._readings.setVisible(bool(said))
         self._show_level(job, kept)
         self._caught.show_job(job, kept)
+        for widget in self._closed_once_left:
+            widget.setEnabled(job.left_at is None)
 
     def _show_level(self, job: JobView, kept: ProofKept) -> None:
         told = conditions_told(job)
+        not_met = [name for name, met in kept.conditions.items() if not met]
+        why_not: dict[ProofLevel, WhyNot | None] = {
+            level: why_not_offered(level, told, not_met) for level in RECORDED_LEVELS
+        }
+        reasons = " ".join(f"{one.what} {one.do}" for one in why_not.values() if one)
+        self._why_not.setText(reasons if job.left_at is None else LEFT)
+        self._why_not.setVisible(bool(self._why_not.text()))
         for button in self._levels.buttons():
             level = ProofLevel(self._levels.id(button))
+            button.setEnabled(why_not[level] is None)
             button.setText(level_words(level, kept.conditions, told))
             chosen = int(level) == job.proof_level
             if chosen != button.isChecked():
@@ -115,9 +141,11 @@ class ProofSection(Section):
         else:
             level = ProofLevel(job.proof_level)
             reached = proof_reached(job, kept, level)
-            means = () if reached.chosen_beyond else (level.means,)
-            doubts = (f"⚠  {words}" for words in proof_doubts(job, kept, level))
-            self._means.setText("\n".join((" ".join((*means, *worth_saying(reached))), *doubts)))
+            said = [one for one in worth_saying(reached) if one not in reached.doubts]
+            plain = " ".join(one for one in (reached.means, *said) if one)
+            beyond = (CHOSEN_BEYOND,) if reached.chosen_beyond else ()
+            doubts = (f"⚠  {words}" for words in (*beyond, *reached.doubts))
+            self._means.setText("\n".join(one for one in (plain, *doubts) if one))
         self._means.setVisible(bool(self._means.text()))
 
     def _level_row(self) -> QWidget:

@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Slot
-from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+from datetime import date
+
+from PySide6.QtCore import QTimer, Slot
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
 from desktop_app.repair_jobs import proof_actions
+from desktop_app.repair_jobs.odometer_questions import day_in_words
 from desktop_app.repair_jobs.proof_kept import ProofKept
 from desktop_app.repair_jobs.proof_steps import STEPS, order_said, step_question
+from desktop_app.repair_jobs.screen.proof_step_time import ProofStepTime
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.texts import plain_label, tooltip
@@ -24,6 +28,7 @@ class ProofStepsRow(QWidget):
         self._asked = ""
         self._buttons: dict[str, QPushButton] = {}
         self._said = plain_label("", wrap=True)
+        self._time = ProofStepTime(desk)
         self._question = plain_label("", wrap=True)
         self._question_box = QWidget()
         column = QVBoxLayout(self)
@@ -31,6 +36,7 @@ class ProofStepsRow(QWidget):
         column.addWidget(self._step_row())
         column.addWidget(self._question_box)
         column.addWidget(self._said)
+        column.addWidget(self._time)
         self._add_question()
 
     def show_steps(self, job_id: int, kept: ProofKept) -> None:
@@ -46,6 +52,7 @@ class ProofStepsRow(QWidget):
             button.setChecked(at is not None)
         self._said.setText("\n".join(f"⚠  {words}" for words in order_said(kept.steps)))
         self._said.setVisible(bool(self._said.text()))
+        self._time.show_steps(job_id, kept.steps)
 
     def _step_row(self) -> QWidget:
         box = QWidget()
@@ -65,8 +72,9 @@ class ProofStepsRow(QWidget):
         row = QHBoxLayout(self._question_box)
         row.setContentsMargins(0, 0, 0, 0)
         row.addWidget(self._question, 1)
-        for words, slot in (("Yes, all the same", self._yes), ("Not yet", self._no)):
-            button = QPushButton(words)
+        yes = QPushButton("Yes, all the same")
+        self._not_yet = QPushButton("Not yet")
+        for button, slot in ((yes, self._yes), (self._not_yet, self._no)):
             button.clicked.connect(slot)
             row.addWidget(button)
         self._question_box.hide()
@@ -75,6 +83,18 @@ class ProofStepsRow(QWidget):
         self._asked = step
         self._question.setText(question)
         self._question_box.setVisible(bool(question))
+        if question:
+            self._not_yet.setFocus()
+            QTimer.singleShot(0, self, self._show_question)  # once it has its place
+
+    @Slot()
+    def _show_question(self) -> None:
+        """Scroll the page, where it is longer than the window, so that the question is seen."""
+        above = self.parentWidget()
+        while above is not None and not isinstance(above, QScrollArea):
+            above = above.parentWidget()
+        if above is not None and self._question_box.isVisible():
+            above.ensureWidgetVisible(self._question_box, 50, 80)
 
     @Slot()
     def _press(self) -> None:
@@ -108,5 +128,6 @@ class ProofStepsRow(QWidget):
 
 
 def _moment(at: str) -> str:
-    """Return day and hour as they stand on a button: "11-16 14:05"."""
-    return f"{at[5:10]} {at[11:16]}"
+    """Return day and hour as they stand on a button: "16 Nov 14:05"."""
+    month = day_in_words(date.fromisoformat(at[:10])).split()[1]
+    return f"{int(at[8:10])} {month[:3]} {at[11:16]}"

@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QGridLayout, QVBoxLayout, QWidget
 
-from desktop_app.repair_jobs import actions, proof_actions
+from desktop_app.repair_jobs import proof_actions
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.proof_kept import ProofKept
 from desktop_app.repair_jobs.proof_said import drive_said, unit_of
 from desktop_app.repair_jobs.provocation import read_provoked
 from desktop_app.repair_jobs.road_test import EVERY_UNITS, EVERY_WORDS, EveryUnit
 from desktop_app.repair_jobs.road_test_words import LIMIT, read_every
+from desktop_app.repair_jobs.stored_reading import read_job
 from desktop_app.repair_jobs.typed_entry import read_distance
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
@@ -28,9 +28,12 @@ class RoadTestFields(QWidget):
         super().__init__()
         self._desk = desk
         self._job: JobView | None = None
+        self._shown = ""  # the words as they were shown
+        self._refused: tuple[str, str] | None = None  # typed, and what stood there by then
         self._distance = LineField("Driven", self._save_distance)
         self._distance_box = Labelled("Driven without it", self._distance)
         self._words = WordsField("What was tried, and what was not", self._save_words, 2)
+        self._words_box = Labelled("What was tried, and what was not", self._words)
         self._every = LineField("It came about once in", self._save_every)
         self._every_box = Labelled("It came about once in", self._every)
         choices = [(unit, EVERY_WORDS[unit]) for unit in EVERY_UNITS]
@@ -39,13 +42,11 @@ class RoadTestFields(QWidget):
         self._provoked_box = Labelled("Made to happen on purpose", self._provoked, PROVOKE_LIKE)
         self._worth = plain_label("", wrap=True)
         self._limit = plain_label(LIMIT, "quiet", wrap=True)
-        for field in (self._distance, self._every, self._provoked):
-            field.textEdited.connect(self._hint)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         grid = QGridLayout()
         grid.addWidget(self._distance_box, 0, 0)
-        grid.addWidget(Labelled("What was tried, and what was not", self._words), 0, 1, 1, 2)
+        grid.addWidget(self._words_box, 0, 1, 1, 2)
         grid.addWidget(self._every_box, 1, 0)
         grid.addWidget(Labelled("of what", self._unit), 1, 1)
         grid.addWidget(self._provoked_box, 1, 2)
@@ -61,52 +62,72 @@ class RoadTestFields(QWidget):
             for field in (self._distance, self._every, self._provoked):
                 field.save_now()
                 field.forget()
-            self._words.save_now()
-            self._unit.show_value("mi")
+            self._leave_words()
+        if self._job is None or self._job.id != job.id:
+            self._unit.show_value(unit_of(job))
         self._job = job
         distance = job.proof_distance
-        self._distance.show_value("" if distance is None else f"{distance:g}")
+        far = "" if distance is None else f"{distance:,.2f}".rstrip("0").rstrip(".")
+        self._distance.show_value(far)
+        if not self._words.unsaved():
+            self._shown = job.proof_words
         self._words.show_value(job.proof_words)
         self._every.show_value("" if kept.every is None else f"{kept.every.number:g}")
         if kept.every is not None:
             self._unit.show_value(kept.every.unit)
         self._provoked.show_value("" if kept.provoked is None else kept.provoked.typed())
-        self._hint()
+        self._say_what_is_accepted(job)
         self._worth.setText("\n".join(drive_said(job, kept)))
         self._worth.setVisible(bool(self._worth.text()))
         self._limit.setVisible(kept.every is not None)
 
-    @Slot()
-    def _hint(self) -> None:
-        """Say what each field accepts, but where one is refused just now."""
-        for box, field in (
-            (self._distance_box, self._distance),
-            (self._every_box, self._every),
-            (self._provoked_box, self._provoked),
-        ):
-            if not field.unsaved():
-                self._accepts(box)
-
-    def _accepts(self, box: Labelled) -> None:
-        unit = "miles" if self._job is None or unit_of(self._job) == "mi" else "km"
-        words = {self._distance_box: unit, self._every_box: "as the customer tells it"}
-        box.hint(words.get(box, PROVOKE_LIKE))
+    def _say_what_is_accepted(self, job: JobView) -> None:
+        self._distance_box.hint("miles" if unit_of(job) == "mi" else "km")
+        self._every_box.hint("as the customer tells it")
 
     def _save_words(self, words: str) -> object:
         if self._job is None:
             return None
-        return self._desk.do(actions.write_proof, self._job.id, words, self._job.proof_distance)
+        if self._refused is not None and words == self._refused[0]:
+            return None  # nobody has put both together yet
+        shown = self._shown if self._refused is None else self._refused[1]
+        done = self._desk.do(proof_actions.write_tried, self._job.id, words, shown)
+        if done is None:
+            self._say_what_stands(words)
+            return None
+        self._shown, self._refused = words, None
+        self._words_box.refuse("")
+        return done
+
+    def _say_what_stands(self, typed: str) -> None:
+        """Say beneath the field what another desk wrote meanwhile; what is typed stays in it."""
+        assert self._job is not None
+        now = self._desk.ask(read_job, self._job.id)
+        if now is not None and now.proof_words != self._shown:
+            self._refused = typed, now.proof_words
+            stands = f"“{now.proof_words}”" if now.proof_words else "nothing"
+            self._words_box.refuse(
+                f"Not kept yet. At another desk it was changed to {stands}: put both together."
+            )
+
+    def _leave_words(self) -> None:
+        """Save the words of the job that is left; refused ones were said and stay with nobody."""
+        self._words.save_now()
+        if self._words.unsaved():
+            self._words.setPlainText(self._shown)
+        self._refused = None
+        self._words_box.refuse("")
 
     def _save_distance(self, text: str) -> object:
         if self._job is None:
             return None
         try:
-            distance = read_distance(text)
+            distance = read_distance(text, unit_of(self._job))
         except ShopTrouble as trouble:
-            self._distance_box.hint(trouble.sentence())
+            self._distance_box.refuse(trouble.sentence())
             return None
-        self._accepts(self._distance_box)
-        return self._desk.do(actions.write_proof, self._job.id, self._job.proof_words, distance)
+        self._distance_box.refuse("")
+        return self._desk.do(proof_actions.write_distance, self._job.id, distance)
 
     def _save_every(self, text: str) -> object:
         if self._job is None:
@@ -114,9 +135,9 @@ class RoadTestFields(QWidget):
         try:
             number = read_every(text)
         except ShopTrouble as trouble:
-            self._every_box.hint(trouble.sentence())
+            self._every_box.refuse(trouble.sentence())
             return None
-        self._accepts(self._every_box)
+        self._every_box.refuse("")
         unit: EveryUnit = self._unit.currentData()
         return self._desk.do(proof_actions.say_fault_every, self._job.id, number, unit)
 
@@ -132,7 +153,7 @@ class RoadTestFields(QWidget):
         try:
             provoked = read_provoked(text) if text.strip() else None
         except ShopTrouble as trouble:
-            self._provoked_box.hint(trouble.sentence())
+            self._provoked_box.refuse(trouble.sentence())
             return None
-        self._accepts(self._provoked_box)
+        self._provoked_box.refuse("")
         return self._desk.do(proof_actions.write_provoked, self._job.id, provoked)

@@ -1,0 +1,47 @@
+"""The bounds of what can be kept of a job; a deed refuses what lies beyond them."""
+
+from __future__ import annotations
+
+from collections.abc import Collection
+from datetime import date
+
+from desktop_app.shop_record.trouble import ShopTrouble
+
+MOST_ON_AN_ODOMETER = 9_999_999
+MOST_HOURS = 10_000
+MOST_CENTS = 100_000_000
+MOST_DISTANCE = 100_000  # of one proof drive, in either unit
+OLDEST_DAY = date(1900, 1, 1)
+
+
+def check_bounds(what: str, number: float | None, most: float) -> None:
+    """Raise a ShopTrouble where a number is not one from 0 to the most; None is always accepted."""
+    if number is not None and not 0 <= number <= most:
+        raise ShopTrouble(f"{what} is not accepted.", do=f"Accepted: 0 to {most:,}.")
+
+
+def check_reading(reading: int | None) -> None:
+    """Raise a ShopTrouble where no odometer can say this."""
+    check_bounds("That odometer reading", reading, MOST_ON_AN_ODOMETER)
+
+
+def check_word(what: str, word: str, allowed: Collection[str]) -> None:
+    """Raise a ShopTrouble where a word is not one of those allowed."""
+    if word not in allowed:
+        accepted = ", ".join(sorted(allowed))
+        raise ShopTrouble(f"“{word}” is not accepted for {what}.", do=f"Accepted: {accepted}.")
+
+
+def check_day(text: str, today: date) -> date:
+    """Return the day of a text like 2026-11-16. Raises ShopTrouble for no day, or one to come."""
+    try:
+        day = date.fromisoformat(text)
+    except ValueError:
+        day = None
+    if day is None or day.isoformat() != text:
+        raise ShopTrouble(f"“{text[:40]}” is not a day.", do="Type it like 2026-11-16.")
+    if day > today:
+        raise ShopTrouble(f"{text} is still to come.", do="Type the day on which it happened.")
+    if day < OLDEST_DAY:
+        raise ShopTrouble(f"{text} is too long ago.", do="Type the day like 2026-11-16.")
+    return day

@@ -1,0 +1,54 @@
+"""What is kept of a job, as only a deed can have written it; all else is told as damage."""
+
+from __future__ import annotations
+
+from typing import Literal
+
+from desktop_app.repair_jobs.proof import ProofLevel
+from desktop_app.repair_jobs.road_test import EVERY_UNITS, FaultEvery
+from desktop_app.shop_record.kept_value import damaged, kept_whole, kept_word
+
+# The longest promises: 120 calendar months can be 3,653 days.
+MOST_WINDOW_DAYS, MOST_WINDOW_MONTHS, MOST_WINDOW_MILES = 3660, 120, 200_000
+WINDOW_RULES: tuple[Literal["first"], Literal["both"]] = ("first", "both")
+_WHOSE = ("job", "shop")
+_LOWEST, _HIGHEST = min(ProofLevel), max(ProofLevel)
+
+
+def kept_window(days: int, miles: int, rule: str, place: str = "") -> None:
+    """Raise a ShopDamaged where no promise is so many days and miles, or is counted so."""
+    kept_whole(days, 0, MOST_WINDOW_DAYS, f"a window of 0 to {MOST_WINDOW_DAYS:,} days", place)
+    most = f"a window of 0 to {MOST_WINDOW_MILES:,} miles"
+    kept_whole(miles, 0, MOST_WINDOW_MILES, most, place)
+    if not days and not miles:
+        raise damaged("0 days, 0 miles", "a window with a limit", place)
+    kept_word(rule, WINDOW_RULES, "“first” or “both”", place)
+
+
+def kept_promise(months: int | None, whose: str | None, place: str = "") -> None:
+    """Raise a ShopDamaged where a window's months, or whose promise it is, are none."""
+    if months is not None:
+        kept_whole(months, 1, MOST_WINDOW_MONTHS, "a number of calendar months", place)
+    of_kind = whose is not None and whose.removeprefix("part kind ").strip() not in ("", whose)
+    if whose is not None and not of_kind:
+        kept_word(whose, _WHOSE, "“job”, “shop” or a part kind", place)
+
+
+def kept_level(level: int | None, place: str = "") -> ProofLevel | None:
+    """Return how far a job is proved, None where nobody said."""
+    if level is None:
+        return None
+    kept_whole(level, _LOWEST, _HIGHEST, "a level of proof", place)
+    return ProofLevel(level)
+
+
+def kept_every(number: float | None, unit: str | None, place: str = "") -> FaultEvery | None:
+    """Return how often a fault came, None where nobody said."""
+    if number is None and unit is None:
+        return None
+    known = kept_word(unit, EVERY_UNITS, "a unit of how often a fault came", place)
+    if number is None:
+        return None
+    if not 0 < number < float("inf"):
+        raise damaged(number, "a number above 0", place)
+    return FaultEvery(number, known)

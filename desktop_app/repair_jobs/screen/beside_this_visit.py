@@ -1,0 +1,60 @@
+"""The other visits that share a job's car, and the way out where they were another car's."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Slot
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QWidget
+
+from desktop_app.repair_jobs import vehicle_actions
+from desktop_app.repair_jobs.job_view import JobView
+from desktop_app.repair_jobs.stored_known_car import jobs_beside
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.texts import plain_label, tooltip
+
+MOST_NAMED = 4
+
+
+class BesideThisVisit(QWidget):
+    """One line; hidden where the car was here this once."""
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__()
+        self._desk = desk
+        self._job: JobView | None = None
+        self._says = plain_label("", "quiet", wrap=True)
+        self._another = QPushButton("This was another car")
+        self._another.setToolTip(
+            tooltip("This visit gets a car of its own with the same plate; Undo takes it back")
+        )
+        self._another.clicked.connect(self._say_another)
+        row = QHBoxLayout(self)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.addWidget(self._says, 1)
+        row.addWidget(self._another)
+
+    def show_job(self, job: JobView) -> None:
+        """Show which other jobs stand on the same car."""
+        self._job = job
+        numbers = self._desk.ask(jobs_beside, job.vehicle.id, job.visit_id) or ()
+        self._says.setText(f"What is written of the car stands on {_listed(numbers)} too.")
+        self.setVisible(bool(numbers))
+
+    @Slot()
+    def _say_another(self) -> None:
+        if self._job is None:
+            return
+        number = self._job.number
+        if self._desk.do(vehicle_actions.say_another_car, self._job.visit_id) is not None:
+            self._desk.told.emit(
+                f"{number} stands on a car of its own now, with the same plate. Its VIN and what "
+                "kind of car it is are still to be written."
+            )
+
+
+def _listed(numbers: tuple[str, ...]) -> str:
+    named = list(numbers[-MOST_NAMED:])
+    if len(numbers) > MOST_NAMED:
+        named.insert(0, f"{len(numbers) - MOST_NAMED} earlier jobs")
+    return (
+        named[0] if len(named) == 1 else f"{', '.join(named[:-1])} and {named[-1]}" if named else ""
+    )

@@ -1,0 +1,126 @@
+"""The odometer with which a car leaves: asked about before the hand-over, mended after it."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Slot
+from PySide6.QtWidgets import QVBoxLayout, QWidget
+
+from desktop_app.repair_jobs import actions, odometer_actions
+from desktop_app.repair_jobs.job_view import JobView
+from desktop_app.repair_jobs.proof_said import unit_of
+from desktop_app.repair_jobs.screen.readings_meant import ReadingsMeant
+from desktop_app.repair_jobs.stored_questions import (
+    OdometerAsked,
+    about_odometer_out,
+    odometer_out_asked,
+)
+from desktop_app.repair_jobs.typed_entry import read_odometer
+from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.fields import Labelled, LineField
+
+
+class OdometerOutBox(QWidget):
+    """Before the hand-over what is typed is kept with it; after it, it mends what was kept."""
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__()
+        self._desk = desk
+        self._job: JobView | None = None
+        self._waiting: dict[int, str] = {}  # by job: typed, and not handed over yet
+        self._field = LineField("Odometer out", self._typed)
+        self._field.setMaximumWidth(240)
+        self._box = Labelled("Odometer out", self._field)
+        self._box.question.kept.connect(self._right_as_typed)
+        self._meant = ReadingsMeant()
+        self._meant.taken.connect(self._take)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(3)
+        column.addWidget(self._box)
+        column.addWidget(self._meant)
+
+    def show_job(self, job: JobView) -> None:
+        """Show the reading that was kept, or what is typed so far."""
+        if self._job is not None and self._job.id != job.id:
+            self._field.save_now()
+        before, self._job = self._job, job
+        if before is None or (before.id, before.left_at) != (job.id, job.left_at):
+            self._begin(before, job)
+        unit = "km" if unit_of(job) == "km" else "miles"
+        if job.left_at is None:
+            self._box.hint(f"in {unit}; empty: as it came in")
+        else:
+            self._box.hint(f"in {unit}; mends what it left with")
+            self._field.show_value(_shown(job.odometer_out))
+        self._ask()
+
+    def _begin(self, before: JobView | None, job: JobView) -> None:
+        """Put another job's reading into the field; what was typed for the one before stays its."""
+        if before is not None and before.left_at is None:
+            self._waiting[before.id] = self._field.text()
+        if before is not None and before.id == job.id and before.odometer_out != job.odometer_in:
+            self._waiting[job.id] = _shown(before.odometer_out)  # the hand-over was undone
+        self._field.forget()
+        if job.left_at is None:
+            self._field.show_value(self._waiting.pop(job.id, ""))
+
+    def reading(self) -> int | None:
+        """Return what the car leaves with; what it came with where nothing is typed."""
+        assert self._job is not None
+        text = self._field.text().strip()
+        return read_odometer(text, unit_of(self._job)) if text else self._job.odometer_in
+
+    def is_settled(self) -> bool:
+        """Tell whether what is typed can be kept: it is a reading, and nothing is asked."""
+        if not self._is_accepted():
+            return False
+        self._ask()
+        if self._box.question.question():
+            self._field.setFocus()
+            return False
+        return True
+
+    def _is_accepted(self) -> bool:
+        try:
+            self.reading()
+        except ShopTrouble as trouble:
+            self._box.refuse(trouble.sentence())
+            return False
+        self._box.refuse("")
+        return True
+
+    def _ask(self) -> None:
+        odd = OdometerAsked()
+        if self._job is not None and self._field.text().strip() and self._is_accepted():
+            reading = self.reading()
+            assert reading is not None
+            today = self._desk.today()
+            odd = self._desk.ask(odometer_out_asked, self._job, reading, today) or odd
+            self._meant.offer(odd.proposals, unit_of(self._job))
+        else:
+            self._meant.offer((), "mi")
+        self._box.question.ask(odd.asked)
+
+    def _typed(self, text: str) -> object:
+        if self._job is None or not self._is_accepted():
+            return None
+        if self._job.left_at is None:
+            self._ask()
+            return text  # kept with the hand-over
+        reading = self.reading() if text.strip() else None
+        return self._desk.do(odometer_actions.change_odometer_out, self._job.id, reading)
+
+    @Slot(int)
+    def _take(self, value: int) -> None:
+        self._field.setText(f"{value:,}")
+        self._field.save_now()
+
+    @Slot(str)
+    def _right_as_typed(self, question: str) -> None:
+        if self._job is not None:
+            self._desk.do(actions.keep_as_typed, about_odometer_out(self._job), question)
+
+
+def _shown(reading: int | None) -> str:
+    return "" if reading is None else f"{reading:,}"

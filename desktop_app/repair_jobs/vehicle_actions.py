@@ -1,0 +1,101 @@
+"""What the shop does about a vehicle itself, one function a deed."""
+
+from __future__ import annotations
+
+from desktop_app.repair_jobs import stored_lookup as look
+from desktop_app.repair_jobs.entry_bounds import check_word
+from desktop_app.repair_jobs.known_car import Typed, news_of
+from desktop_app.repair_jobs.stored import Vehicle, Visit
+from desktop_app.repair_jobs.stored_apart import say_apart
+from desktop_app.repair_jobs.stored_reading import read_vehicle
+from desktop_app.repair_jobs.vehicle_identity import VehicleNames, matching_plate
+from desktop_app.repair_jobs.vin import matching_vin
+from desktop_app.repair_jobs.write_up import WriteUp
+from desktop_app.shop_record.deed import Deed, Done
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.trouble import ShopTrouble
+
+UNITS = {"mi": "miles", "km": "km"}
+
+
+def change_vehicle(record: ShopRecord, vehicle_id: int, **values: str) -> Done:
+    """Change what is known of a vehicle: vin, plate, tag, description."""
+    kept: dict[str, str | None] = {}
+    for name, text in values.items():
+        kept[name] = text.strip() or (None if name in ("vin", "plate", "tag") else "")
+    if "vin" in kept:
+        kept["vin"] = matching_vin(values["vin"]) or None
+    if "plate" in kept:
+        kept["plate_key"] = matching_plate(values["plate"]) or None
+    return record.do("Change the vehicle", lambda deed: deed.change(Vehicle, vehicle_id, **kept))
+
+
+def count_in(record: ShopRecord, vehicle_id: int, unit: str) -> Done:
+    """Say in which unit a vehicle's odometer counts.
+
+    Its readings keep their numbers, and count in that unit from now on: all of its visits'.
+    """
+    check_word("the unit of an odometer", unit, UNITS)
+    return record.do(
+        f"Say that the odometer counts in {UNITS[unit]}",
+        lambda deed: deed.change(Vehicle, vehicle_id, odometer_unit=unit),
+    )
+
+
+def say_another_car(record: ShopRecord, visit_id: int) -> Done:
+    """Say that a visit was another car's than the other visits of its vehicle.
+
+    It gets a vehicle of its own with the same plate and unit; what kind of car it is and its VIN
+    are to be written anew. Refused where the vehicle has no other visit.
+    """
+
+    def work(deed: Deed) -> None:
+        vehicle_id, others = look.vehicle_of_visit(deed, visit_id)
+        if not others:
+            raise ShopTrouble(
+                "This car has no other visit.", do="Change its plate, its VIN or its description."
+            )
+        old = read_vehicle(deed.connection, vehicle_id)
+        new = deed.add(
+            Vehicle,
+            plate=old.plate or None,
+            plate_key=matching_plate(old.plate) or None,
+            tag=old.tag or None,
+            odometer_unit=old.odometer_unit,
+        )
+        deed.change(Visit, visit_id, vehicle_id=new)
+        say_apart(deed, vehicle_id, new)
+
+    return record.do("Say that this was another car", work)
+
+
+def vehicle_taken_in(deed: Deed, said: WriteUp) -> int:
+    """Return the vehicle of a write-up: a new row, or the known one with what is newly known.
+
+    What is known already stays, for the sheets of its earlier jobs stand on it.
+    """
+    typed = Typed(plate=said.plate, vin=said.vin, description=said.description)
+    if said.vehicle_id is None:
+        made = deed.add(
+            Vehicle,
+            vin=matching_vin(said.vin) or None,
+            plate=said.plate.strip() or None,
+            plate_key=matching_plate(said.plate) or None,
+            tag=said.tag.strip() or None,
+            description=said.description.strip(),
+            odometer_unit=said.odometer_unit,
+        )
+        if said.another_than is not None:
+            say_apart(deed, said.another_than, made)
+        return made
+    known = read_vehicle(deed.connection, said.vehicle_id)
+    kept, seen = VehicleNames(known.vin).known_vin, VehicleNames(said.vin).known_vin
+    if kept and seen and kept != seen:
+        raise ShopTrouble(
+            f"That VIN is another car's: this one's ends {kept[-6:]}.",
+            do="Look at both; with two VINs they are two cars.",
+        )
+    news = news_of(known, typed, said.tag)
+    if news:
+        deed.change(Vehicle, known.id, **news)
+    return known.id

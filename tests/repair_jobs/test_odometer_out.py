@@ -1,0 +1,79 @@
+"""The odometer with which a car leaves: asked about, answered, and mended after the hand-over."""
+
+from __future__ import annotations
+
+from datetime import date
+
+import pytest
+
+from desktop_app.repair_jobs import actions, odometer_actions
+from desktop_app.repair_jobs.stored import Visit
+from desktop_app.repair_jobs.stored_questions import (
+    OdometerAsked,
+    about_odometer_out,
+    odometer_out_asked,
+)
+from desktop_app.repair_jobs.stored_reading import read_job
+from desktop_app.repair_jobs.write_up import WriteUp
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.trouble import ShopTrouble
+
+TODAY = date(2026, 11, 16)
+
+
+@pytest.fixture
+def job_id(shop: ShopRecord) -> int:
+    made = actions.write_up(shop, WriteUp("misses", plate="TH 1", odometer=84_210)).made
+    assert made is not None
+    return made
+
+
+def asked(shop: ShopRecord, job_id: int, reading: int) -> OdometerAsked:
+    with shop.reading() as connection:
+        return odometer_out_asked(connection, read_job(connection, job_id), reading, TODAY)
+
+
+def outs(shop: ShopRecord, job_id: int) -> tuple[int | None, int | None]:
+    with shop.reading() as connection:
+        job = read_job(connection, job_id)
+        visit = connection.execute(
+            Visit.__table__.select().where(Visit.__table__.c.id == job.visit_id)
+        ).one()
+    return job.odometer_out, visit.odometer_out
+
+
+def test_an_odometer_out_below_the_one_in_is_asked_about(shop: ShopRecord, job_id: int) -> None:
+    odd = asked(shop, job_id, 84_100).asked
+    assert odd is not None
+    assert "84,100 mi, but on 16 November 2026 it said 84,210 mi" in odd
+    assert asked(shop, job_id, 84_215).asked is None
+    with shop.reading() as connection:
+        about = about_odometer_out(read_job(connection, job_id))
+    actions.keep_as_typed(shop, about, odd)
+    assert asked(shop, job_id, 84_100).asked is None
+
+
+def test_a_swapped_digit_out_has_a_reading_that_fits(shop: ShopRecord, job_id: int) -> None:
+    assert 84_215 in [one.value for one in asked(shop, job_id, 48_215).proposals]
+
+
+def test_what_it_left_with_is_mended_for_the_job_and_its_visit(
+    shop: ShopRecord, job_id: int
+) -> None:
+    with pytest.raises(ShopTrouble, match="still here"):
+        odometer_actions.change_odometer_out(shop, job_id, 84_215)
+    actions.hand_over(shop, job_id, 84_100)
+    odometer_actions.change_odometer_out(shop, job_id, 84_215)
+    assert outs(shop, job_id) == (84_215, 84_215)
+    shop.undo()
+    assert outs(shop, job_id) == (84_100, 84_100)
+
+
+def test_an_earlier_job_of_the_visit_is_mended_alone(shop: ShopRecord, job_id: int) -> None:
+    second = actions.add_job(shop, 1, "squeals").made
+    assert second is not None
+    actions.hand_over(shop, job_id, 84_100)
+    odometer_actions.change_odometer_out(shop, job_id, 84_212)
+    actions.hand_over(shop, second, 84_220)
+    odometer_actions.change_odometer_out(shop, job_id, 84_214)
+    assert outs(shop, job_id) == (84_214, 84_220)
