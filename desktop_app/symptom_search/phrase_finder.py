@@ -5,19 +5,20 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
+from itertools import pairwise
 
+from desktop_app.symptom_search.denials import DENIALS, denials_plain, denied_places, is_cured
 from desktop_app.symptom_search.told_words import WordReader, stem
 
-# "Not sure" or "don't know why" denies nothing, nor does "not only"; "but" ends a denial's reach.
-_DENIALS = frozenset(
-    map(stem, ("no", "not", "never", "doesnt", "dont", "didnt", "wont", "without"))
-)
-_NO_DENIALS = frozenset(map(stem, ("know", "sure", "care", "mind", "idea", "only", "always")))
-_CURED = frozenset(map(stem, ("gone", "cured", "fixed")))
-_BARRIERS = frozenset(("but", "though"))
-_REACH = 3
-# How many foreign words may stand among those of a phrase told in another order.
+# Where it is and how strong it is may be told within any phrase.
+_PASSED_OVER = """left right front rear side sound noise loud too so much badly lot rough
+    terribly awful real well"""
+_BETWEEN = frozenset(map(stem, _PASSED_OVER.split()))
+_MOST_BETWEEN = 2
+# How many foreign words may stand among those of a phrase, told in its order or in another.
 _SLACK = 1
+# What a fit loses for each word that is only akin, for each foreign word and for another order.
+_AKIN, _FOREIGN, _OTHER_ORDER = 0.5, 0.1, 0.05
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,17 +37,47 @@ class _Phrase:
     id: str
     words: tuple[str, ...]
 
+    @property
+    def denies(self) -> bool:
+        """A denial within a phrase ("no start") belongs to what follows it."""
+        return not DENIALS.isdisjoint(self.words)
+
+
+@dataclass(frozen=True, slots=True)
+class _Fit:
+    phrase: _Phrase
+    places: tuple[int, ...]
+    value: float
+
 
 class PhraseFinder:
-    """Knows phrases by their compared words; the longest that fits takes the words it needs."""
+    """Knows phrases by their compared words; the one that explains most takes the words it needs.
 
-    def __init__(self, reader: WordReader, phrases: Mapping[str, Iterable[str]]) -> None:
+    `akin` gives what people say for a word in a phrase of several words ("brakes screech" for
+    "brakes squeal"); `slack` foreign words may stand in between. What is
+    told word for word always explains more than the same number of words told nearly.
+    """
+
+    def __init__(
+        self,
+        reader: WordReader,
+        phrases: Mapping[str, Iterable[str]],
+        akin: Mapping[str, Iterable[str]] | None = None,
+        slack: int = _SLACK,
+    ) -> None:
         self._reader = reader
+        self._slack = slack
         self._by_first: dict[str, list[_Phrase]] = {}
         self._by_rarest: dict[str, list[_Phrase]] = {}
+        self._akin: dict[str, frozenset[str]] = {}
+        self._alone: dict[str, frozenset[str]] = {}
+        for word, others in (akin or {}).items():
+            compared = reader.word(word)
+            kin = self._akin.get(compared, frozenset((compared,)))
+            self._akin[compared] = kin | {one for other in others if (one := reader.word(other))}
         known: dict[tuple[str, ...], _Phrase] = {}
-        for identity, listed in phrases.items():
-            for text in listed:
+        for identity, texts in phrases.items():
+            for text in texts:
                 words = tuple(reader.words(text))
                 if words:
                     known.setdefault(words, _Phrase(identity, words))
@@ -55,68 +86,100 @@ class PhraseFinder:
             self._by_first.setdefault(words[0], []).append(phrase)
             if len(words) > 1:
                 rarest = min(words, key=lambda word: (use[word], word))
-                self._by_rarest.setdefault(rarest, []).append(phrase)
+                for word in self._meanings(rarest):
+                    self._by_rarest.setdefault(word, []).append(phrase)
 
     def find(self, text: str) -> list[Found]:
         """Return what is found, in the order in which it is told."""
         found: list[Found] = []
-        for number, clause in enumerate(self._reader.clauses(text)):
+        for number, clause in enumerate(self._reader.clauses(denials_plain(text))):
             found.extend(self._in_clause(number, clause))
         return sorted(found, key=lambda one: (one.clause, one.place))
 
-    def _in_clause(self, number: int, clause: list[str]) -> Iterator[Found]:
-        fits = [*self._in_order(clause), *self._in_any_order(clause)]
-        # Longest first; told in order before told in another order; then as they stand.
-        fits.sort(key=lambda fit: (-len(fit[1]), fit[2], fit[1][0]))
-        taken: set[int] = set()
-        kept = []
-        for phrase, places, _ in fits:
-            if taken.isdisjoint(places):
-                taken.update(places)
-                kept.append((phrase, places))
-        for phrase, places in kept:
-            denied = _is_denied(clause, places, taken)
-            yield Found(phrase.id, number, places[0], len(places), denied)
+    def _meanings(self, word: str) -> frozenset[str]:
+        return self._akin.get(word) or self._alone.setdefault(word, frozenset((word,)))
 
-    def _in_order(self, clause: list[str]) -> Iterator[tuple[_Phrase, tuple[int, ...], int]]:
+    def _in_clause(self, number: int, clause: list[str]) -> Iterator[Found]:
+        fits = [*self._word_for_word(clause), *self._nearly(clause)]
+        fits.sort(key=lambda fit: (-fit.value, fit.places))
+        # A denial that is part of a phrase ("no power") denies nothing else.
+        own = {
+            place
+            for fit in _without_overlap(fits, frozenset())
+            for place in fit.places
+            if clause[place] in DENIALS
+        }
+        denied = denied_places(clause, own)
+        for fit in _without_overlap(fits, denied):
+            is_denied = not denied.isdisjoint(fit.places) or is_cured(clause, fit.places[-1])
+            yield Found(fit.phrase.id, number, fit.places[0], len(fit.places), is_denied)
+
+    def _word_for_word(self, clause: list[str]) -> Iterator[_Fit]:
         for start, word in enumerate(clause):
             for phrase in self._by_first.get(word, ()):
                 length = len(phrase.words)
                 if tuple(clause[start : start + length]) == phrase.words:
-                    yield phrase, tuple(range(start, start + length)), 0
+                    yield _Fit(phrase, tuple(range(start, start + length)), length)
 
-    def _in_any_order(self, clause: list[str]) -> Iterator[tuple[_Phrase, tuple[int, ...], int]]:
+    def _nearly(self, clause: list[str]) -> Iterator[_Fit]:
+        told = frozenset(clause)
         for anchor, word in enumerate(clause):
             for phrase in self._by_rarest.get(word, ()):
-                places = _near(clause, anchor, phrase.words)
-                if places is not None:
-                    yield phrase, places, 1
+                if any(told.isdisjoint(self._meanings(one)) for one in phrase.words):
+                    continue
+                fit = self._around(clause, anchor, phrase)
+                if fit is not None:
+                    yield fit
 
+    def _around(self, clause: list[str], anchor: int, phrase: _Phrase) -> _Fit | None:
+        """Return how all the words stand close together around the anchor, or None."""
+        reach = len(phrase.words) + self._slack + _MOST_BETWEEN
+        best: _Fit | None = None
+        for start in range(max(0, anchor - reach + 1), anchor + 1):
+            fit = self._within(clause, range(start, min(start + reach, len(clause))), phrase)
+            if fit is not None and (best is None or fit.value > best.value):
+                best = fit
+        return best
 
-def _near(clause: list[str], anchor: int, words: tuple[str, ...]) -> tuple[int, ...] | None:
-    """Return where all the words stand close together around the anchor, or None."""
-    reach = len(words) + _SLACK
-    for start in range(max(0, anchor - reach + 1), anchor + 1):
-        span = clause[start : start + reach]
+    def _within(self, clause: list[str], span: range, phrase: _Phrase) -> _Fit | None:
         places: list[int] = []
-        for word in words:
-            place = next(
-                (i for i, w in enumerate(span, start) if w == word and i not in places), None
-            )
+        akin = 0
+        for word in phrase.words:
+            free = [place for place in span if place not in places]
+            place = next((i for i in free if clause[i] == word), None)
             if place is None:
-                break
+                kin = self._akin.get(word, frozenset())
+                place = next((i for i in free if clause[i] in kin), None)
+                akin += 1
+            if place is None or akin * 2 > len(phrase.words):
+                return None
             places.append(place)
-        else:
-            return tuple(sorted(places))
-    return None
+        in_order = places == sorted(places)
+        between = set(range(min(places), max(places))).difference(places)
+        foreign = sum(clause[place] not in _BETWEEN for place in between)
+        if foreign > (self._slack if in_order else _SLACK):
+            return None
+        if phrase.denies and not (in_order and _denies_the_next(clause, places)):
+            return None
+        value = len(places) - _AKIN * akin - _FOREIGN * len(between) - _OTHER_ORDER * (not in_order)
+        return _Fit(phrase, tuple(sorted(places)), value)
 
 
-def _is_denied(clause: list[str], places: tuple[int, ...], taken: set[int]) -> bool:
-    first, last = places[0], places[-1]
-    for place in range(first - 1, max(-1, first - 1 - _REACH), -1):
-        if clause[place] in _BARRIERS:
-            break
-        if clause[place] in _DENIALS and place not in taken:
-            follower = clause[place + 1] if place + 1 < len(clause) else ""
-            return follower not in _NO_DENIALS
-    return last + 1 < len(clause) and clause[last + 1] in _CURED and last + 1 not in taken
+def _denies_the_next(clause: list[str], places: list[int]) -> bool:
+    """Tell whether each denial among the places stands right before the next of them."""
+    return all(later == place + 1 for place, later in pairwise(places) if clause[place] in DENIALS)
+
+
+def _without_overlap(fits: Iterable[_Fit], denied: frozenset[int]) -> list[_Fit]:
+    """Keep each fit whose words no better one took; a denied one takes only what is denied.
+
+    In "brakes not squealing but grinding" the brakes are free for the grinding.
+    """
+    taken: set[int] = set()
+    kept = []
+    for fit in fits:
+        if taken.isdisjoint(fit.places):
+            kept.append(fit)
+            own = denied.intersection(fit.places)
+            taken.update(own or fit.places)
+    return kept

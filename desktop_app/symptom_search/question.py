@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
+from functools import cache, lru_cache
 
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.repair_jobs.concern_conditions import condition_words
@@ -16,6 +17,7 @@ from desktop_app.symptom_search.word_forms import Token, alike, tokens
 MOST_CHARACTERS = 300
 MOST_WORDS = 12
 SHORTEST_BEGINNING = 3  # with fewer letters half of all jobs would match
+_ALIKE = 3  # letters that two forms of a word share at least
 _NAME = 17  # characters of the longest name of a vehicle, its VIN
 
 # Words that say nothing of the fault. "No" and "not" are looked at before they are left out.
@@ -26,7 +28,9 @@ _FILLING_WORDS = """
     when whenever where which while who will with without you your vehicle really very still
     again always often says said now"""
 _FILLING = frozenset(_FILLING_WORDS.split())
-_DENIALS = frozenset(("no", "not", "never", "without"))
+_DENIALS = frozenset(
+    ("no", "not", "never", "without", "doesnt", "dont", "didnt", "isnt", "arent", "wasnt", "wont")
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -141,13 +145,8 @@ def _part_kinds_in(
     said: list[Token], kinds: Mapping[str, PartKind]
 ) -> tuple[tuple[str, ...], set[int]]:
     """Return the part kinds named, the longest names first, and the places they take."""
-    named = [
-        (names, kind.id)
-        for kind in kinds.values()
-        for words in (kind.name, *kind.also)
-        if (names := [token.word for token in tokens(words)])
-    ]
-    longest = max((len(names) for names, _ in named), default=0)
+    named = _part_names(tuple((kind.id, kind.name, *kind.also) for kind in kinds.values()))
+    longest = max((length for length, _ in named), default=0)
     found: dict[str, None] = {}
     taken: set[int] = set()
     for length in range(min(longest, len(said)), 0, -1):
@@ -156,11 +155,25 @@ def _part_kinds_in(
             if not taken.isdisjoint(places):
                 continue
             spoken = [said[place].word for place in places]
-            fits = [i for n, i in named if len(n) == length and all(map(alike, n, spoken))]
+            shelf = named.get((length, spoken[0][:_ALIKE]), ())
+            fits = [kind for names, kind in shelf if all(map(alike, names, spoken))]
             if fits:
                 taken.update(places)
                 found.update(dict.fromkeys(fits))
     return tuple(found), taken
+
+
+@lru_cache(maxsize=8)
+def _part_names(
+    kinds: tuple[tuple[str, ...], ...],
+) -> dict[tuple[int, str], list[tuple[list[str], str]]]:
+    """Return names (id, name, other names of each kind) by their length and first letters."""
+    shelves: dict[tuple[int, str], list[tuple[list[str], str]]] = {}
+    for kind, *written in kinds:
+        for words in written:
+            if names := [token.word for token in tokens(words)]:
+                shelves.setdefault((len(names), names[0][:_ALIKE]), []).append((names, kind))
+    return shelves
 
 
 def _free_words(
@@ -194,10 +207,22 @@ def _denied_places(text: str, said: list[Token], vocabulary: Vocabulary) -> set[
 
 def _is_read(word: str, groups: Iterable[Group], vocabulary: Vocabulary) -> bool:
     """Tell whether a word is already shown, as part of a symptom or of a condition."""
-    for group in groups:
-        if any(alike(word, token.word) for phrase in group.phrases for token in tokens(phrase)):
-            return True
+    if any(alike(word, other) for g in groups for other in _words_of(g).get(word[:_ALIKE], ())):
+        return True
+    return _names_condition(word, vocabulary)
+
+
+@lru_cache(maxsize=4096)
+def _names_condition(word: str, vocabulary: Vocabulary) -> bool:
     return bool(vocabulary.conditions_in(word))
+
+
+@cache
+def _words_of(group: Group) -> dict[str, frozenset[str]]:
+    """Return the words of a group's phrases by their first letters."""
+    words = {token.word for phrase in group.phrases for token in tokens(phrase)}
+    starts = {word[:_ALIKE] for word in words}
+    return {start: frozenset(w for w in words if w.startswith(start)) for start in starts}
 
 
 def _names_in(text: str, said: list[Token], codes: Iterable[str]) -> Iterable[Name]:

@@ -4,10 +4,16 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Mapping
+from itertools import pairwise
 
+from desktop_app.symptom_search.near_spelling import NearSpelling
+
+_SHORTEST_JOINED = 6
+_SHORTEST_SLIP = 4
 _CLAUSE = re.compile(r"[.;:!?,\n()]+")
 _WORD = re.compile(r"[a-z0-9]+")
 _MARKS = str.maketrans({"'": "", "’": "", "‘": "", "`": ""})
+_THOUSANDS = re.compile(r"(?<=\d),(?=\d{3}\b)")  # 60,000 is one number, and no speed of 60
 _NUMBERED = re.compile(r"\bno\.?\s*(?=\d)", re.IGNORECASE)
 
 # Words that carry no symptom. Words such as "no", "not", "out" and "up" are not among them.
@@ -77,29 +83,102 @@ class WordReader:
     """Turns text into clauses of compared words.
 
     `mended` maps misspellings, `one_word` maps one region's word to the other's; both may map a
-    word or two neighbouring words, to a word or several.
+    word or several neighbouring words, to a word or several. `whole` are phrases that mean
+    something word for word only: without its filling words "since you had it" is any "since".
+    A word that stands in none of these nor in `known` texts is mended where it is plainly a slip,
+    or two words written as one, or half of one; `ordinary` words are left as they are.
     """
 
-    def __init__(self, mended: Mapping[str, str], one_word: Mapping[str, str]) -> None:
+    def __init__(
+        self,
+        mended: Mapping[str, str],
+        one_word: Mapping[str, str],
+        whole: Iterable[str] = (),
+        known: Iterable[str] = (),
+        ordinary: Iterable[str] = (),
+    ) -> None:
+        whole = tuple(whole)
         self._mended = {tuple(_split(k)): tuple(_split(v)) for k, v in mended.items()}
         self._one_word = {_stems(_split(k)): _stems(_split(v)) for k, v in one_word.items()}
         self._longest = max((len(k) for k in (*self._mended, *self._one_word)), default=1)
+        told = (tuple(_replaced(_split(text), self._mended, self._longest)) for text in whole)
+        self._whole = {words: ("".join(words),) for words in told}
+        self._longest_whole = max(map(len, self._whole), default=1)
+        texts = [_split(text) for text in (*known, *whole, *one_word, *one_word.values())]
+        texts += map(list, self._mended.values())
+        slips = [word for words in self._mended for word in words]
+        pairs = (pairwise(words) for words in (*texts, *self._mended))
+        self._pairs = {(stem(one), stem(other)) for two in pairs for one, other in two}
+        told_of = {form for words in texts for word in words for form in (word, stem(word))}
+        self._spelling = NearSpelling(
+            {word: " ".join(self._compared([word])) for word in told_of.union(slips)},
+            (*ordinary, *FILLING),
+        )
 
     def clauses(self, text: str) -> list[list[str]]:
         """Return the compared words clause by clause; filling words are left out."""
-        plain = _NUMBERED.sub("number ", text)
+        plain = _NUMBERED.sub("number ", _THOUSANDS.sub("", text))
         parts = (self.words(part) for part in _CLAUSE.split(plain))
         return [part for part in parts if part]
 
     def words(self, text: str) -> list[str]:
         """Return the compared words of one clause or phrase."""
-        mended = _replaced(_split(text), self._mended, self._longest)
-        return _replaced(list(_stems(mended)), self._one_word, self._longest)
+        return self._compared(self._spelled(_split(text)))
+
+    def _compared(self, words: list[str]) -> list[str]:
+        mended = _replaced(words, self._mended, self._longest)
+        joined = _replaced(mended, self._whole, self._longest_whole)
+        return _replaced(list(_stems(joined)), self._one_word, self._longest)
 
     def word(self, text: str) -> str:
         """Return the first compared word of a text; empty where only filling words are left."""
         words = self.words(text)
         return words[0] if words else ""
+
+    def _spelled(self, words: list[str]) -> list[str]:
+        """Return the words as they were meant: joined, parted, and slips mended."""
+        spelled: list[str] = []
+        place = 0
+        while place < len(words):
+            word, place = words[place], place + 1
+            if place < len(words) and self._are_one(word, words[place]):
+                spelled.append(word + words[place])
+                place += 1
+            elif self._is_known(word):
+                spelled.append(self._slip_within(word))
+            else:
+                spelled += self._parted(word) or [self._meant(word)]
+        return spelled
+
+    def _is_known(self, word: str) -> bool:
+        return self._spelling.knows(word) or self._spelling.knows(stem(word))
+
+    def _meant(self, word: str) -> str:
+        for form in (word, stem(word)):
+            meant = self._spelling.meant(form)
+            if meant != form:
+                return meant
+        return word
+
+    def _slip_within(self, word: str) -> str:
+        """Return the word without its ending where that is a listed slip ("ideling")."""
+        within = stem(word)
+        is_slip = len(within) >= _SHORTEST_SLIP and (within,) in self._mended
+        return within if is_slip and (word,) not in self._mended else word
+
+    def _are_one(self, one: str, other: str) -> bool:
+        """Tell whether two words are one that was written apart ("over heating")."""
+        if len(one) + len(other) < _SHORTEST_JOINED or one.isdigit() or one in FILLING:
+            return False
+        return self._is_known(one + other) and (stem(one), stem(other)) not in self._pairs
+
+    def _parted(self, word: str) -> list[str]:
+        """Return the two words that were written as one ("fanbelt"), or nothing."""
+        for cut in range(3, len(word) - 2):
+            one, other = word[:cut], word[cut:]
+            if (stem(one), stem(other)) in self._pairs:
+                return [one, other]
+        return []
 
 
 def _split(text: str) -> list[str]:

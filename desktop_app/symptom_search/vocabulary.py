@@ -9,6 +9,7 @@ from desktop_app.symptom_search.phrase_finder import Found, PhraseFinder
 from desktop_app.symptom_search.told_words import WordReader
 
 _NOTHING = ""
+_SLACK = 3  # foreign words that may stand among those of a symptom's phrase
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,15 +59,19 @@ class Vocabulary:
         reader: WordReader,
         two_meanings: Iterable[TwoMeanings] = (),
         nothing: Iterable[str] = (),
+        akin: Mapping[str, Iterable[str]] | None = None,
     ) -> None:
-        """Take groups, phrases by condition id, and phrases that stand for nothing at all."""
+        """Take groups, phrases by condition id, phrases for nothing at all, and words akin.
+
+        `akin` gives what may stand for a word within a phrase.
+        """
         nothing = tuple(nothing)
         self.groups = tuple(groups)
         self._by_id = {group.id: group for group in self.groups}
         self._reader = reader
         self._two_meanings = tuple(two_meanings)
         self._group_finder = PhraseFinder(
-            reader, {_NOTHING: nothing} | {g.id: g.phrases for g in self.groups}
+            reader, {_NOTHING: nothing} | {g.id: g.phrases for g in self.groups}, akin, _SLACK
         )
         self._condition_finder = PhraseFinder(reader, {_NOTHING: nothing} | dict(conditions))
 

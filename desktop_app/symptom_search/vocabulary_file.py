@@ -19,7 +19,12 @@ from desktop_app.symptom_search.vocabulary import Group, TwoMeanings, Vocabulary
 
 _WORDS = frozenset(("id", "plain", "means"))
 _LISTS = frozenset(("heard", "shop", "when", "systems", "codes", "near"))
-_TABLES = frozenset(("groups", "conditions", "mended", "one_word", "two_meanings", "nothing"))
+_PHRASES = ("nothing", "whole", "ordinary")
+_TABLES = frozenset(
+    ("groups", "conditions", "mended", "one_word", "two_meanings", "akin", "sorts", *_PHRASES)
+)
+# Words of denials, which are known without standing in a phrase.
+_TURNS = "no not never without but though although however instead gone cured fixed longer more"
 _SYSTEM_IDS = frozenset(system.id for system in SYSTEMS)
 
 
@@ -39,7 +44,8 @@ def read_vocabulary(folder: Path) -> Vocabulary:
     conditions: dict[str, Iterable[str]] = {}
     words: dict[str, dict[str, str]] = {"mended": {}, "one_word": {}}
     two_meanings: list[TwoMeanings] = []
-    nothing: list[str] = []
+    akin: dict[str, frozenset[str]] = {}
+    listed: dict[str, list[str]] = {name: [] for name in _PHRASES}
     for path in sorted(folder.glob("*.toml")):
         data = _loaded(path)
         groups.extend(_group(entry, path.name) for entry in _tables(data, "groups", path.name))
@@ -52,13 +58,29 @@ def read_vocabulary(folder: Path) -> Vocabulary:
         two_meanings.extend(
             _two_meanings(entry, path.name) for entry in _tables(data, "two_meanings", path.name)
         )
-        empty = _table(data, "nothing", path.name).get("phrases", [])
-        nothing.extend(_strings(empty, path.name, "nothing.phrases"))
+        _add_akin(akin, data, path.name)
+        for name, kept_phrases in listed.items():
+            told = _table(data, name, path.name).get("phrases", [])
+            kept_phrases.extend(_strings(told, path.name, f"{name}.phrases"))
     if not groups:
         raise VocabularyTrouble(f"No symptom groups were found in {folder.name}.")
     _check_together(groups)
-    reader = WordReader(words["mended"], words["one_word"])
-    return Vocabulary(groups, conditions, reader, two_meanings, nothing)
+    told = [phrase for group in groups for phrase in (*group.phrases, group.means)]
+    told += [phrase for phrases in (*conditions.values(), listed["nothing"]) for phrase in phrases]
+    told += [word for one in akin.values() for word in one] + [_TURNS]
+    ordinary = " ".join(listed["ordinary"]).split()
+    reader = WordReader(words["mended"], words["one_word"], listed["whole"], told, ordinary)
+    return Vocabulary(groups, conditions, reader, two_meanings, listed["nothing"], akin)
+
+
+def _add_akin(akin: dict[str, frozenset[str]], data: Mapping[str, Any], file: str) -> None:
+    """Add what may stand for a word: any of its list, and what is a sort of it."""
+    for name, listed in _table(data, "akin", file).items():
+        among = frozenset((name, *_strings(listed, file, f"akin.{name}")))
+        for word in among:
+            akin[word] = akin.get(word, frozenset()) | among
+    for name, sorts in _table(data, "sorts", file).items():
+        akin[name] = akin.get(name, frozenset()).union(_strings(sorts, file, f"sorts.{name}"))
 
 
 def _loaded(path: Path) -> dict[str, Any]:

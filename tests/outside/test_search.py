@@ -9,6 +9,7 @@ from math import log
 import pytest
 
 from desktop_app.repair_jobs.share_interval import wilson
+from desktop_app.symptom_search.told_words import stem as told_stem
 from desktop_app.symptom_search.typing_mistake import distance
 from desktop_app.symptom_search.word_forms import alike, possible_stems
 
@@ -89,6 +90,18 @@ def test_a_word_in_half_of_the_rows_says_almost_nothing(rows: sqlite3.Connection
         ("a cat", "an abct", 4),
         ("mifsire", "misfire", 1),
         ("stal", "stall", 1),
+        # Jurafsky and Martin, Speech and Language Processing, the chapter on edit distance.
+        ("intention", "execution", 5),
+        # Pairs of W. E. Winkler's studies of name matching, counted by hand.
+        ("martha", "marhta", 1),
+        ("dwayne", "duane", 2),
+        ("dixon", "dicksonx", 4),
+        # F. J. Damerau, Communications of the ACM 7 (1964): a letter wrong, missing, extra, and two
+        # swapped; the words are ours.
+        ("alphabet", "alphibet", 1),
+        ("alphabet", "alphbet", 1),
+        ("alphabet", "alphabbet", 1),
+        ("alphabet", "alhpabet", 1),
     ],
 )
 def test_edit_distances(one: str, other: str, steps: int) -> None:
@@ -147,6 +160,38 @@ def test_stems_are_porters_and_are_among_those_looked_up(pair: list[str]) -> Non
     word, stem = pair
     assert index_stem(word) == stem
     assert stem in possible_stems(word)
+
+
+# The sample vocabulary on the page of the Porter stemmer of the Snowball project, from memory.
+SNOWBALL = """consign consign; consigned consign; consigning consign; consignment consign;
+consist consist; consisted consist; consistency consist; consistent consist;
+consistently consist; consisting consist; consists consist; consolation consol;
+consolations consol; consolatory consolatori; console consol; consoled consol; consoles consol;
+consolidate consolid; consolidated consolid; consolidating consolid; consoling consol;
+consolingly consolingli; consols consol; consonant conson; consort consort; consorted consort;
+consorting consort; conspicuous conspicu; conspicuously conspicu; conspiracy conspiraci;
+conspirator conspir; conspirators conspir; conspire conspir; conspired conspir;
+conspiring conspir; constable constabl; constables constabl; constance constanc;
+constancy constanc; constant constant; knack knack; knackeries knackeri; knacks knack;
+knave knave; knaves knave; knavish knavish; kneaded knead; kneading knead; knee knee;
+kneel kneel; kneeled kneel; kneeling kneel; kneels kneel; knees knee; knell knell; knelt knelt;
+knew knew; knife knife; knight knight; knightly knightli; knights knight; knit knit; knits knit;
+knitted knit; knitting knit; knives knive; knob knob; knobs knob; knock knock; knocked knock;
+knocker knocker; knockers knocker; knocking knock; knocks knock; knot knot; knots knot"""
+
+
+def test_stems_are_those_of_the_published_sample() -> None:
+    pairs = [pair.split() for pair in SNOWBALL.split(";")]
+    assert [(word, index_stem(word)) for word, _ in pairs] == [(w, stem) for w, stem in pairs]
+
+
+# The words that customers use most: the symptom's words and the index part them alike.
+@pytest.mark.parametrize("word", ["knock", "stall", "misfire", "squeal", "leak", "shake"])
+def test_forms_of_a_word_are_one_for_the_vocabulary_and_for_the_index(word: str) -> None:
+    base = word.removesuffix("e")
+    forms = (word, f"{word}s", f"{base}ed", f"{base}ing")
+    assert len({told_stem(form) for form in forms}) == 1
+    assert len({index_stem(form) for form in forms}) == 1
 
 
 @pytest.mark.parametrize("word", ["overheats", "overheating", "overheated", "overheat"])

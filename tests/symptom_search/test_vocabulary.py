@@ -164,3 +164,61 @@ def test_a_shops_own_file_is_read_like_ours(tmp_path: Path) -> None:
     (tmp_path / "own.toml").write_text(GOOD, encoding="utf-8")
     own = read_vocabulary(tmp_path)
     assert [group.plain for group in own.groups_in("It thumped twice")] == ["thump"]
+
+
+@pytest.mark.parametrize(
+    ("text", "groups", "conditions"),
+    [
+        ("It squeals since last week.", [], []),
+        ("Since Monday the brakes squeal.", ["brake squeal"], ["braking"]),
+        ("The heater hasn't worked since Monday.", [], []),
+        ("It has been here since Tuesday.", [], []),
+        ("We have had it since new.", [], []),
+        ("You had it in May for the tyres.", [], []),
+        ("Needs a repair after hitting a kerb.", [], []),
+        ("New battery after service, please.", [], []),
+        ("Since you had it, it rattles.", ["new since our work"], ["since-last-visit"]),
+        ("It rattles since you worked on it.", ["new since our work"], ["since-last-visit"]),
+        ("It never did that before you worked on it.", ["new since our work"], []),
+        ("There is a smell after your repair.", ["new since our work"], []),
+        ("Since it was here it is odd.", ["new since our work"], ["since-last-visit"]),
+        ("It is now noisy.", [], []),
+        ("I turned it off and on again.", [], []),
+        ("Comes on and off, now and then.", [], ["random"]),
+        ("It takes a second to start.", [], []),
+        ("Only in second gear.", [], ["one-gear"]),
+        ("The third owner told me so.", [], []),
+        ("The wheel cap is missing.", [], []),
+        ("The light switch is broken.", [], []),
+        ("It whistles when I switch it on.", [], ["with-switch"]),
+        ("Filled with coolant twice.", [], []),
+        ("I just filled it with fuel.", [], ["just-filled"]),
+        ("The water pump was replaced.", [], []),
+        ("Water in the car after rain.", ["water inside"], ["rain"]),
+        ("The door lock is stiff and clicks.", [], []),
+        ("It just clicks.", ["no crank"], []),
+        ("Creaks on lock.", [], ["full-lock"]),
+        ("Every time it rains.", [], ["rain"]),
+        ("Mirror knocked off.", [], []),
+        ("It has done 60,000 miles.", [], []),
+        ("Hums at 60.", ["drones with speed"], ["high-speed"]),
+        ("Hums when turning.", ["drones with speed"], ["turning"]),
+        ("It turns on by itself.", [], []),
+        ("Could you park it outside?", [], []),
+        ("Revs go up and down by itself.", ["hunting idle"], []),
+    ],
+)
+def test_ordinary_words_name_no_symptom_and_no_condition(
+    text: str, groups: list[str], conditions: list[str]
+) -> None:
+    assert heard(text) == groups
+    assert list(VOCABULARY.conditions_in(text)) == conditions
+
+
+def test_a_shops_own_phrase_may_be_read_word_for_word_only(tmp_path: Path) -> None:
+    whole = '\n[whole]\nphrases = ["since you had it"]\n'
+    group = '[[groups]]\nid = "new"\nplain = "n"\nmeans = "x"\nheard = ["since you had it"]\n'
+    (tmp_path / "own.toml").write_text(group + whole, encoding="utf-8")
+    words = read_vocabulary(tmp_path)
+    assert [one.id for one in words.groups_in("It hums since you had it.")] == ["new"]
+    assert words.groups_in("It hums since Monday.") == ()
