@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from desktop_app.returns_watched.judgement import Judgement, return_cause
+from desktop_app.returns_watched.judging import Judging
 from desktop_app.returns_watched.link_actions import change_link
 from desktop_app.returns_watched.return_cost import MOST_CENTS
 from desktop_app.returns_watched.said_beside import also_kept, helping_kept
@@ -12,6 +13,8 @@ from desktop_app.returns_watched.stored_links import link_kept
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
+
+_BESIDE = ("judgement", "why", "cause_class")  # a judgement is not given beside another's reasons
 
 
 def judge_return(
@@ -23,22 +26,26 @@ def judge_return(
     why: str | None = None,
     cause_class: str | None = None,
     cost_cents: int | None = None,
+    by: str | None = None,
+    shown: Judging | None = None,
 ) -> Done:
     """Write down what a person decided about a later job and an earlier one of the same vehicle.
 
-    Raises ShopTrouble for an unknown judgement or cause, or jobs that cannot be a return.
+    `by` is who decided, where it is not who is at the desk. With `shown`, here and in the deeds
+    below, it is refused (WrittenMeanwhile) where other things stand there by now. Raises
+    ShopTrouble for an unknown judgement or cause, or jobs that cannot be a return.
     """
-    decided = _judgement(judgement)
+    decided, who = _judgement(judgement), record.who if by is None else by
     more = _checked(why=why, cause_class=cause_class, cost_cents=cost_cents)
     said = {name: value for name, value in more.items() if value is not None}
 
     def values(link: Any) -> dict[str, Any]:
         now = record.clock().isoformat(timespec="seconds")
-        judged = {"judgement": decided.value, "judged_by": record.who, "judged_at": now}
+        judged = {"judgement": decided.value, "judged_by": who, "judged_at": now}
         if link is None:
             return {**judged, **said}
         same = link.judgement == decided.value
-        if same and link.judged_by == record.who:
+        if same and link.judged_by == who:
             judged["judged_at"] = link.judged_at  # pressed twice: the first moment stays
         kept = link_kept(link)
         if not same:  # what was confirmed was another judgement
@@ -49,22 +56,33 @@ def judge_return(
         return {**judged, **said}
 
     words = f"Judge the return “{decided.value}”"
-    return change_link(record, words, earlier_job, later_job, values)
+    return change_link(record, words, earlier_job, later_job, values, shown, _BESIDE)
 
 
-def take_judgement_back(record: ShopRecord, earlier_job: int, later_job: int) -> Done:
+def take_judgement_back(
+    record: ShopRecord, earlier_job: int, later_job: int, shown: Judging | None = None
+) -> Done:
     """Let a return wait for judgement again; what was said about it stays."""
     values = {"judgement": None, "judged_by": "", "judged_at": None, "second_look": None}
-    return change_link(record, "Take the judgement back", earlier_job, later_job, values)
+    return change_link(
+        record, "Take the judgement back", earlier_job, later_job, values, shown, _BESIDE
+    )
 
 
-def say_why(record: ShopRecord, earlier_job: int, later_job: int, why: str) -> Done:
+def say_why(
+    record: ShopRecord, earlier_job: int, later_job: int, why: str, shown: Judging | None = None
+) -> Done:
     """Write the sentence that says why the judgement is what it is."""
-    return change_link(record, "Say why it came back", earlier_job, later_job, _checked(why=why))
+    values, over = _checked(why=why), ("judgement", "why")
+    return change_link(record, "Say why it came back", earlier_job, later_job, values, shown, over)
 
 
 def name_cause_class(
-    record: ShopRecord, earlier_job: int, later_job: int, cause_class: str | None
+    record: ShopRecord,
+    earlier_job: int,
+    later_job: int,
+    cause_class: str | None,
+    shown: Judging | None = None,
 ) -> Done:
     """Name the class of cause; None leaves it open again. The main one does not also help."""
     named = {"cause_class": None} if not cause_class else _checked(cause_class=cause_class)
@@ -73,7 +91,8 @@ def name_cause_class(
         helping = () if link is None else link_kept(link).helping
         return {**named, "helping_causes": helping_kept(helping, cause_class)}
 
-    return change_link(record, "Name the cause of the return", earlier_job, later_job, values)
+    words, over = "Name the cause of the return", ("judgement", "cause_class", "helping")
+    return change_link(record, words, earlier_job, later_job, values, shown, over)
 
 
 def write_cost(
@@ -84,16 +103,28 @@ def write_cost(
     return change_link(record, "Write the cost of the return", earlier_job, later_job, values)
 
 
-def promise_change(record: ShopRecord, earlier_job: int, later_job: int, change: str) -> Done:
+def promise_change(
+    record: ShopRecord, earlier_job: int, later_job: int, change: str, shown: Judging | None = None
+) -> Done:
     """Write what the shop will do differently from now on."""
-    values = {"change_promised": change.strip()}
-    return change_link(record, "Promise a change", earlier_job, later_job, values)
+    values, over = {"change_promised": change.strip()}, ("change.words",)
+    return change_link(record, "Promise a change", earlier_job, later_job, values, shown, over)
 
 
-def say_not_same_vehicle(record: ShopRecord, earlier_job: int, later_job: int) -> Done:
+def say_not_same_vehicle(
+    record: ShopRecord, earlier_job: int, later_job: int, shown: Judging | None = None
+) -> Done:
     """Say that two jobs are of different vehicles; they are not proposed again as a return."""
-    values = {"same_vehicle": 0}
-    return change_link(record, "Say these are two vehicles", earlier_job, later_job, values)
+    words, over = "Say these are two vehicles", (*_BESIDE, "same_vehicle")
+    return change_link(record, words, earlier_job, later_job, {"same_vehicle": 0}, shown, over)
+
+
+def say_same_vehicle(
+    record: ShopRecord, earlier_job: int, later_job: int, shown: Judging | None = None
+) -> Done:
+    """Say that two jobs are of one vehicle after all; what was judged about them holds again."""
+    words, over = "Say it is the same vehicle", ("judgement", "same_vehicle")
+    return change_link(record, words, earlier_job, later_job, {"same_vehicle": 1}, shown, over)
 
 
 def _checked(

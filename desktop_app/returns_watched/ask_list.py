@@ -8,7 +8,11 @@ from datetime import date, timedelta
 
 from desktop_app.repair_jobs.odometer_questions import day_in_words
 from desktop_app.repair_jobs.proof import ProofLevel
-from desktop_app.returns_watched.customer_answers import Answer, CustomerSaid
+from desktop_app.returns_watched.customer_answers import (
+    Answer,
+    CustomerSaid,
+    same_trouble_since,
+)
 from desktop_app.returns_watched.watch_words import days_in_words, ends_in_words
 from desktop_app.returns_watched.watching import WatchedJob
 
@@ -57,6 +61,11 @@ class ToAsk:
         return f"Not reached on {day_in_words(max(days))}." if days else ""
 
     @property
+    def told_same(self) -> bool:
+        """True where the customer told of the same trouble, and the car was not seen since."""
+        return _told_since(self.job, self.beside) is not None
+
+    @property
     def question(self) -> str:
         """What to ask, in words that lean to no answer."""
         concern = self.job.concern.strip().rstrip(".")
@@ -75,7 +84,8 @@ def whom_to_ask(
     A fault that came now and then and was not proved under its conditions is asked about once
     `after_days` have gone; any job whose window will probably end within a week, where nothing was
     heard. Who has answered is not asked again; who was tried today comes again tomorrow. A job that
-    came back or waits for a judgement needs no asking.
+    came back or waits for a judgement needs no asking. Who told of the same trouble stands before
+    all others until the car is seen.
     """
     found = []
     for job in jobs:
@@ -83,10 +93,18 @@ def whom_to_ask(
         why = _why(job, own, today, after_days)
         if why:
             found.append(ToAsk(job, own, why))
-    return tuple(found)
+    return tuple(sorted(found, key=lambda ask: not ask.told_same))
+
+
+def _told_since(job: WatchedJob, own: JobBeside) -> date | None:
+    told = same_trouble_since(own.answers)
+    return told if told is not None and (job.seen_on is None or job.seen_on < told) else None
 
 
 def _why(job: WatchedJob, own: JobBeside, today: date, after_days: int) -> str:
+    told = _told_since(job, own)
+    if told is not None:
+        return f"Told: the same trouble, on {day_in_words(told)}. Not seen yet: have the car in."
     if job.came_back or job.waits or _answered(own, today):
         return ""
     said = []

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from datetime import date
 from typing import TypedDict
 
-from desktop_app.repair_jobs.odometer import miles_between
+from desktop_app.repair_jobs.odometer import ReadingSource, miles_between
 from desktop_app.returns_watched.job_facts import (
     JobFacts,
     may_return,
@@ -20,7 +20,13 @@ from desktop_app.returns_watched.judgement import Chains, Judgement, ReturnJudge
 from desktop_app.returns_watched.window import LONG_WINDOW, MAIN_WINDOW, SALE, DecidedBy, Window
 
 Judged = Mapping[tuple[str, str], Judgement]
+Causes = Mapping[tuple[str, str], str]
 _NOBODY: Judged = {}
+_NOT_SAID: Causes = {}
+_NOT_READ: Mapping[ReadingSource, str] = {
+    "told": "odometer told, not read",
+    "estimated": "odometer estimated, not read",
+}
 
 
 class CandidateJson(TypedDict):
@@ -44,6 +50,7 @@ class Candidate:
 
     `window_used` is None where nobody can know it. `chain` holds the jobs from the root to the
     earlier one; `in_chain` is True where the later one hangs on it already, through judged returns.
+    `odometer_source` says how an odometer came that nobody of the shop read, if there was one.
     """
 
     earlier: str
@@ -58,6 +65,15 @@ class Candidate:
     judgement: Judgement | None = None
     chain: tuple[str, ...] = ()
     in_chain: bool = False
+    odometer_source: ReadingSource = "read"
+
+    @property
+    def decided_words(self) -> str:
+        """What decides, as a person reads it: an odometer that nobody read is called so."""
+        how = _NOT_READ.get(self.odometer_source)
+        if self.distance_miles is not None or how is None:
+            return self.decided_by
+        return self.decided_by.replace("odometer unknown", how)
 
     @property
     def waits(self) -> bool:
@@ -72,7 +88,7 @@ class Candidate:
         """Return how much of the window is used and what decides, as a person reads it."""
         if self.window_used is None:
             return "how much of it is used nobody can say: it ends by distance, odometer unknown"
-        return f"{self.window_used:.0%} of it used; decided by {self.decided_by}"
+        return f"{self.window_used:.0%} of it used; decided by {self.decided_words}"
 
     def as_json(self) -> CandidateJson:
         """Return the fields of the command contract."""
@@ -96,14 +112,15 @@ def candidates(
     window: Window = MAIN_WINDOW,
     long_window: Window = LONG_WINDOW,
     judged: Judged = _NOBODY,
+    causes: Causes = _NOT_SAID,
 ) -> list[Candidate]:
     """Return the pairs with a reason within the long window, and those already judged.
 
-    Oldest hand-over first. Jobs of other vehicles, of the same visit, not handed over, or handed
-    over after the later one was opened are left out.
+    Oldest hand-over first. `causes` says why a judged one came back. Jobs of other vehicles, of the
+    same visit, not handed over, or handed over after the later one was opened are left out.
     """
     done = _handed_over(earlier_jobs)
-    chains = chains_of(judged, done)
+    chains = chains_of(judged, done, causes)
     found = []
     for earlier in done:
         pair = _pair(earlier, later, window, long_window, judged, chains)
@@ -131,6 +148,7 @@ def all_candidates(
     window: Window = MAIN_WINDOW,
     long_window: Window = LONG_WINDOW,
     judged: Judged = _NOBODY,
+    causes: Causes = _NOT_SAID,
 ) -> list[Candidate]:
     """Return all candidates of a whole history, by vehicle, then later job, then earlier one.
 
@@ -141,7 +159,7 @@ def all_candidates(
     by_vehicle: dict[str, list[JobFacts]] = {}
     for job in ordered:
         by_vehicle.setdefault(job.vehicle, []).append(job)
-    chains = chains_of(judged, ordered)
+    chains = chains_of(judged, ordered, causes)
     judged_before = _judged_before(judged, ordered)
     found: list[Candidate] = []
     for group in by_vehicle.values():
@@ -196,6 +214,7 @@ def met(
         root=chain[0],
         judgement=decided,
         chain=chain,
+        odometer_source=_source(earlier, later),
         in_chain=earlier.number in chains.chain_of(later.number)[:-1],
     )
 
@@ -206,6 +225,13 @@ def _apart(earlier: JobFacts, later: JobFacts) -> tuple[int, float | None]:
     return days, miles_between(earlier.odometer_out, later.odometer_in, days)
 
 
+def _source(earlier: JobFacts, later: JobFacts) -> ReadingSource:
+    """Return how the odometer came that nobody read; the later one's where both were not read."""
+    if later.odometer_in is None and later.odometer_source != "read":
+        return later.odometer_source
+    return earlier.odometer_source if earlier.odometer_out is None else "read"
+
+
 def _handed_over(jobs: Iterable[JobFacts]) -> list[JobFacts]:
     return sorted((j for j in jobs if j.handed_over_on is not None), key=_by_hand_over)
 
@@ -214,11 +240,11 @@ def _by_hand_over(job: JobFacts) -> tuple[date, str]:
     return (job.handed_over_on or date.min, job.number)
 
 
-def chains_of(judged: Judged, jobs: Iterable[JobFacts]) -> Chains:
+def chains_of(judged: Judged, jobs: Iterable[JobFacts], causes: Causes = _NOT_SAID) -> Chains:
     """Return the chains of what was judged, by the hand-over of the earlier jobs."""
     order = {job.number: _by_hand_over(job) for job in jobs} if judged else {}
     links = sorted(judged.items(), key=lambda link: order.get(link[0][0], (date.min, link[0][0])))
-    return Chains(ReturnJudged(earlier, later, said) for (earlier, later), said in links)
+    return Chains(ReturnJudged(*pair, said, causes.get(pair)) for pair, said in links)
 
 
 def _judged_before(judged: Judged, jobs: Iterable[JobFacts]) -> dict[str, list[JobFacts]]:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date
 
+from desktop_app.shop_record.kept_value import LAST_KEPT, OLDEST_KEPT
 from desktop_app.shop_record.trouble import ShopTrouble
 
 
@@ -63,6 +64,9 @@ def read_day(text: str) -> date | None:
     if not bare:
         return None
     try:
-        return date.fromisoformat(bare)
+        day = date.fromisoformat(bare)
     except ValueError:
-        raise ShopTrouble(f"“{bare}” is not a day.", do="Type it like 2026-11-16.") from None
+        day = None
+    if day is None or day.isoformat() != bare or not OLDEST_KEPT <= day <= LAST_KEPT:
+        raise ShopTrouble(f"“{bare}” is not a day.", do="Type it like 2026-11-16.")
+    return day

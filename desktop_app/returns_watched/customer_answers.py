@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
@@ -35,6 +36,36 @@ class CustomerSaid:
     odometer_told: int | None = None
     words: str = ""
     by: str = ""
+
+
+def gone_since(answers: Sequence[CustomerSaid], seen_on: date | None) -> date | None:
+    """Return the day on which a customer said that the car is gone; None where it is in sight.
+
+    It is in sight again where the car came afterwards (`seen_on` is its last visit), or where the
+    customer spoke of it as his own later. `answers` stand in their order.
+    """
+    gone = None
+    for said in answers:
+        if said.answer is Answer.CAR_IS_GONE:
+            gone = said.on if gone is None else gone
+        elif said.answer.speaks_of_the_car:
+            gone = None
+    return gone if gone is None or seen_on is None or seen_on <= gone else None
+
+
+def same_trouble_since(answers: Sequence[CustomerSaid]) -> date | None:
+    """Return since when a customer tells of the same trouble; None where not, or not any more.
+
+    It stands until the customer says something else of the car; who was not reached said nothing.
+    `answers` stand in their order.
+    """
+    since = None
+    for said in answers:
+        if said.answer is Answer.SAME_TROUBLE:
+            since = said.on if since is None else since
+        elif said.answer is not Answer.NOT_REACHED:
+            since = None
+    return since
 
 
 def odometer_question(told: int | None, had_here: int | None, unit: DistanceUnit) -> str | None:

@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 from datetime import date
 
 from desktop_app.parts_compared.part_kinds.kind_names import kind_words
-from desktop_app.repair_jobs.odometer import RunningMiles
+from desktop_app.repair_jobs.odometer import ReadingSource, RunningMiles
 from desktop_app.returns_watched.window import Window
 
 
@@ -21,7 +21,8 @@ class JobFacts:
     Odometers are on the vehicle's running scale; None where it cannot say. `positions` are the
     part kinds with the place on the vehicle where one was replaced. `window` is the job's own,
     where it has one; `sold_on` is the day after which it ends because the car was sold.
-    `says_same_as` narrows what the customer says to jobs by number.
+    `says_same_as` narrows what the customer says to jobs by number. `odometer_source` says how the
+    odometer at its coming was read.
     """
 
     number: str
@@ -40,6 +41,7 @@ class JobFacts:
     says_same_as: frozenset[str] = frozenset()
     window: Window | None = None
     sold_on: date | None = None
+    odometer_source: ReadingSource = "read"
     traits: frozenset[tuple[str, str]] = field(init=False, compare=False, repr=False)
 
     def __post_init__(self) -> None:

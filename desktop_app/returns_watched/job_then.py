@@ -3,14 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from desktop_app.part_photos.kept_photo import KeptPhoto
 from desktop_app.parts_compared.pair_view import ORIGINS, PairView
 from desktop_app.parts_compared.part_kinds.kind_names import kind_words
 from desktop_app.repair_jobs.concern_conditions import condition_words
 from desktop_app.repair_jobs.job_view import JobView
-from desktop_app.repair_jobs.proof import ProofLevel
+from desktop_app.repair_jobs.proof import ProofLevel, worth_saying
+from desktop_app.repair_jobs.proof_kept import ProofKept
+from desktop_app.repair_jobs.proof_said import proof_reached
 
 _ORIGIN_WORDS = dict(ORIGINS)
 
@@ -19,13 +21,15 @@ _ORIGIN_WORDS = dict(ORIGINS)
 class JobThen:
     """What is known of one job; `verdicts` are those of its pairs, by pair id, with their sign.
 
-    Days are ISO dates, the odometer comes with its unit. `photos` are those of its pairs.
+    Days are ISO dates, the odometer comes with its unit. `photos` are those of its pairs, `proof`
+    is what is kept of the proof beside the job.
     """
 
     job: JobView
     pairs: tuple[PairView, ...]
     verdicts: Mapping[int, str]
     photos: tuple[KeptPhoto, ...] = ()
+    proof: ProofKept = field(default_factory=ProofKept)
 
     @property
     def job_id(self) -> int:
@@ -48,7 +52,7 @@ class JobThen:
             ("Codes", self._codes()),
             ("Cause", "not caught" if job.cause_found is False else job.cause or "not named"),
             ("Correction", self._correction()),
-            ("Parts", "\n".join(map(self._part, self.pairs)) or "none"),
+            ("Parts", "\n".join(map(self._part, self.pairs)) or "none written down"),
             ("Proved", self._proved()),
             ("Declined", job.declined or "nobody said"),
         )
@@ -72,7 +76,16 @@ class JobThen:
 
     def _codes(self) -> str:
         found, after = (self._codes_of(stage) for stage in ("found", "after repair"))
-        return f"{found or 'none'}; after the repair: {after}" if after else found or "none"
+        if not found:
+            found = "read, none" if self._were_read_at_first() else "nobody said"
+        if after:
+            return f"{found}; after the repair: {after}"
+        if self.job.codes_were_read:
+            return f"{found}; after the repair: read, none"
+        return found if self.job.left_on is None else f"{found}; after the repair: not read"
+
+    def _were_read_at_first(self) -> bool:
+        return bool(self.proof.found.states) or "saved" in self.proof.steps
 
     def _codes_of(self, stage: str) -> str:
         codes = {
@@ -112,8 +125,9 @@ class JobThen:
             level = ProofLevel(job.proof_level)
         except ValueError:
             return f"level {job.proof_level}"
-        said = f"{level.word}: {level.means}"
-        return f"{said} {job.proof_words}".strip()
+        said = (f"{level.word}: {level.means}", job.proof_words.strip())
+        reached = proof_reached(job, self.proof, level)
+        return " ".join(part for part in (*said, *worth_saying(reached)) if part)
 
 
 def _named(word: str, value: str) -> str:

@@ -97,15 +97,19 @@ def counts_against(judgement: Judgement | None, cause_class: str | None) -> bool
 
 @dataclass(frozen=True, slots=True)
 class ReturnJudged:
-    """A later job that a person has judged against an earlier one; both by job number."""
+    """A later job that a person has judged against an earlier one; both by job number.
+
+    `cause_class` is why it came back, where a person said so.
+    """
 
     earlier: str
     later: str
     judgement: Judgement
+    cause_class: str | None = None
 
 
 class Chains:
-    """The chains of comebacks: each comeback hangs on the job before it."""
+    """The chains of comebacks: each that counts against the job before it hangs on that job."""
 
     def __init__(self, judged: Iterable[ReturnJudged]) -> None:
         """Take judged returns in the order of their earlier jobs, oldest first.
@@ -114,7 +118,7 @@ class Chains:
         """
         self._before: dict[str, str] = {}
         for one in judged:
-            if one.judgement.is_comeback:
+            if counts_against(one.judgement, one.cause_class):
                 self._before.setdefault(one.later, one.earlier)
 
     def root_of(self, number: str) -> str:

@@ -16,6 +16,7 @@ class Judging:
 
     `first_by` did the earlier repair, `first_view` is that person's own view; `second_look` says
     who confirmed the judgement. `hours_unpaid` are the later job's hours that nobody pays.
+    `cost_elsewhere` names the earlier jobs to which costs of the same visit are written already.
     """
 
     earlier_id: int
@@ -37,6 +38,8 @@ class Judging:
     cost: CostWritten = field(default_factory=CostWritten)
     change: ChangePromised = field(default_factory=ChangePromised)
     decisions: tuple[JudgedOnce, ...] = ()
+    same_vehicle: bool = True
+    cost_elsewhere: tuple[str, ...] = ()
 
     def kinds(self) -> tuple[Judgement, ...]:
         """Return every kind of comeback that it is; a line may be the same symptom and part."""
@@ -54,9 +57,25 @@ class Judging:
             "Should someone else look at it too?"
         )
 
+    def apart_question(self, cost: str = "") -> str | None:
+        """Return the question to ask before the two are called two vehicles; None without need.
+
+        `cost` says what was written about the cost, in words.
+        """
+        if self.judgement is None and not self.cost.is_written:
+            return None
+        judged = "" if self.judgement is None else f"It is judged “{self.judgement.value}”. "
+        cost = f"{cost.strip()} " if self.cost.is_written else ""
+        return (
+            f"{judged}{cost}As two vehicles it leaves the list, the rates and the costs; what is "
+            f"written stays kept. Are {self.earlier} and {self.later} two vehicles?"
+        )
+
     def decided(self, *, in_window: bool) -> str:
         """Say what was decided, by whom and when, all of it, and whether it counts."""
         said = told(self.decisions)
+        if not self.same_vehicle:
+            return f"{said} These are two vehicles: it is no return, and nothing counts.".strip()
         if self.judgement is None:
             if not said:
                 return "Nobody has judged it yet. What is it?"

@@ -1,4 +1,7 @@
-"""What is written down beside a judgement: further kinds, views, evidence, cost and change."""
+"""What is written down beside a judgement: further kinds, views, evidence, cost and change.
+
+`shown` is what the page showed: where something else stands there by now, it is not written over.
+"""
 
 from __future__ import annotations
 
@@ -6,6 +9,7 @@ from collections.abc import Iterable
 from datetime import date
 from typing import Any
 
+from desktop_app.returns_watched.judging import Judging
 from desktop_app.returns_watched.link_actions import change_link
 from desktop_app.returns_watched.return_cost import AMOUNTS, MOST_CENTS, MOST_HOURS
 from desktop_app.returns_watched.said_beside import (
@@ -19,6 +23,8 @@ from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
 
+_CONFIRMED = ("judgement", "why", "cause_class")  # what a second person puts the name to
+
 # The days of a promise of change, by their names in the record.
 CHANGE_DAYS = {
     "change_due": "Due on",
@@ -27,7 +33,13 @@ CHANGE_DAYS = {
 }
 
 
-def say_also(record: ShopRecord, earlier_job: int, later_job: int, also: Iterable[str]) -> Done:
+def say_also(
+    record: ShopRecord,
+    earlier_job: int,
+    later_job: int,
+    also: Iterable[str],
+    shown: Judging | None = None,
+) -> Done:
     """Say which further kinds of comeback a return is, beside the one that it was judged."""
     wanted = tuple(also)
 
@@ -36,11 +48,23 @@ def say_also(record: ShopRecord, earlier_job: int, later_job: int, also: Iterabl
         main = None if word is None else kept_judgement(word)
         return {"also": also_kept(checked_also(wanted, main), main)}
 
-    return change_link(record, "Say what it is as well", earlier_job, later_job, values)
+    return change_link(
+        record,
+        "Say what it is as well",
+        earlier_job,
+        later_job,
+        values,
+        shown,
+        ("judgement", "also"),
+    )
 
 
 def name_helping_causes(
-    record: ShopRecord, earlier_job: int, later_job: int, helping: Iterable[str]
+    record: ShopRecord,
+    earlier_job: int,
+    later_job: int,
+    helping: Iterable[str],
+    shown: Judging | None = None,
 ) -> Done:
     """Name the causes that helped; the main one is left out."""
     wanted = checked_helping(helping)
@@ -48,22 +72,46 @@ def name_helping_causes(
     def values(link: Any) -> dict[str, Any]:
         return {"helping_causes": helping_kept(wanted, None if link is None else link.cause_class)}
 
-    return change_link(record, "Name what helped", earlier_job, later_job, values)
+    return change_link(
+        record,
+        "Name what helped",
+        earlier_job,
+        later_job,
+        values,
+        shown,
+        ("cause_class", "helping"),
+    )
 
 
-def write_evidence(record: ShopRecord, earlier_job: int, later_job: int, words: str) -> Done:
+def write_evidence(
+    record: ShopRecord, earlier_job: int, later_job: int, words: str, shown: Judging | None = None
+) -> Done:
     """Write what the judgement rests on: the old part kept, codes, the comparison."""
     values = {"evidence": words.strip() or None}
-    return change_link(record, "Write the evidence", earlier_job, later_job, values)
+    return change_link(
+        record, "Write the evidence", earlier_job, later_job, values, shown, ("evidence",)
+    )
 
 
-def write_first_view(record: ShopRecord, earlier_job: int, later_job: int, words: str) -> Done:
+def write_first_view(
+    record: ShopRecord, earlier_job: int, later_job: int, words: str, shown: Judging | None = None
+) -> Done:
     """Write what the one who did the first repair says about it."""
     values = {"first_view": words.strip() or None}
-    return change_link(record, "Write the first repairer's view", earlier_job, later_job, values)
+    return change_link(
+        record,
+        "Write the first repairer's view",
+        earlier_job,
+        later_job,
+        values,
+        shown,
+        ("first_view",),
+    )
 
 
-def look_again(record: ShopRecord, earlier_job: int, later_job: int) -> Done:
+def look_again(
+    record: ShopRecord, earlier_job: int, later_job: int, shown: Judging | None = None
+) -> Done:
     """Confirm a judgement as a second person: who is at the desk, and the day.
 
     Raises ShopTrouble where nobody is named at the desk, or the same person judged.
@@ -83,27 +131,56 @@ def look_again(record: ShopRecord, earlier_job: int, later_job: int) -> Done:
             )
         return {"second_look": f"{who}, {day.isoformat()}"}
 
-    return change_link(record, "Confirm the judgement", earlier_job, later_job, values)
+    return change_link(
+        record,
+        "Confirm the judgement",
+        earlier_job,
+        later_job,
+        values,
+        shown,
+        (*_CONFIRMED, "second_look"),
+    )
 
 
-def take_second_look_back(record: ShopRecord, earlier_job: int, later_job: int) -> Done:
+def take_second_look_back(
+    record: ShopRecord, earlier_job: int, later_job: int, shown: Judging | None = None
+) -> Done:
     """Take a second look back; the judgement stays."""
     values = {"second_look": None}
-    return change_link(record, "Take the second look back", earlier_job, later_job, values)
+    return change_link(
+        record, "Take the second look back", earlier_job, later_job, values, shown, ("second_look",)
+    )
 
 
 def write_unpaid_hours(
-    record: ShopRecord, earlier_job: int, later_job: int, hours: float | None
+    record: ShopRecord,
+    earlier_job: int,
+    later_job: int,
+    hours: float | None,
+    shown: Judging | None = None,
 ) -> Done:
     """Write the hours of work that nobody pays for this return; None where nobody knows."""
     if hours is not None and not 0 <= hours <= MOST_HOURS:
         raise ShopTrouble("The hours are not accepted.", do=f"Accepted: 0 to {MOST_HOURS:,}.")
     values = {"unbilled_hours": hours}
-    return change_link(record, "Write the hours of the return", earlier_job, later_job, values)
+    return change_link(
+        record,
+        "Write the hours of the return",
+        earlier_job,
+        later_job,
+        values,
+        shown,
+        ("cost.unbilled_hours",),
+    )
 
 
 def write_amount(
-    record: ShopRecord, earlier_job: int, later_job: int, name: str, cents: int | None
+    record: ShopRecord,
+    earlier_job: int,
+    later_job: int,
+    name: str,
+    cents: int | None,
+    shown: Judging | None = None,
 ) -> Done:
     """Write one amount of the cost by its name in the record; cents, None where nobody knows."""
     if name not in AMOUNTS:
@@ -111,17 +188,28 @@ def write_amount(
     if cents is not None and not 0 <= cents <= MOST_CENTS:
         raise ShopTrouble("The amount is not accepted.", do="Accepted: 0 to 1,000,000.00.")
     words = f"Write the cost of the return: {AMOUNTS[name].lower()}"
-    return change_link(record, words, earlier_job, later_job, {name: cents})
+    return change_link(
+        record, words, earlier_job, later_job, {name: cents}, shown, (f"cost.{name}",)
+    )
 
 
-def name_who_changes(record: ShopRecord, earlier_job: int, later_job: int, name: str) -> Done:
+def name_who_changes(
+    record: ShopRecord, earlier_job: int, later_job: int, name: str, shown: Judging | None = None
+) -> Done:
     """Name who does what was promised."""
     values = {"change_by": name.strip() or None}
-    return change_link(record, "Name who changes it", earlier_job, later_job, values)
+    return change_link(
+        record, "Name who changes it", earlier_job, later_job, values, shown, ("change.by",)
+    )
 
 
 def set_change_day(
-    record: ShopRecord, earlier_job: int, later_job: int, name: str, day: date | None
+    record: ShopRecord,
+    earlier_job: int,
+    later_job: int,
+    name: str,
+    day: date | None,
+    shown: Judging | None = None,
 ) -> Done:
     """Set a day of the promise by its name in the record; None leaves it open again.
 
@@ -135,4 +223,5 @@ def set_change_day(
         )
     values = {name: None if day is None else day.isoformat()}
     words = f"Set the day of a change: {CHANGE_DAYS[name].lower()}"
-    return change_link(record, words, earlier_job, later_job, values)
+    over = (name.replace("change_", "change."),)
+    return change_link(record, words, earlier_job, later_job, values, shown, over)

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from datetime import date
 
 from desktop_app.parts_compared.part_kinds.kind_names import kind_words
-from desktop_app.returns_watched.month_end import days_of_months
+from desktop_app.returns_watched.month_end import days_of_months, most_days_of_months
 from desktop_app.returns_watched.window import EndsBy, Window
 from desktop_app.shop_record.trouble import ShopTrouble
 
@@ -47,6 +47,13 @@ class Promise:
                 "A window without any limit never ends.", do="Say days, months or miles."
             )
 
+    @property
+    def most_days(self) -> int:
+        """The most days that it can last, whenever the car leaves; 0 without a limit in time."""
+        if self.months is not None:
+            return most_days_of_months(self.months)
+        return self.days or 0
+
     def window_from(self, handed_over_on: date) -> Window:
         """Return the window of a job handed over on a day; months are counted out in days."""
         days = self.days or 0
@@ -55,10 +62,10 @@ class Promise:
         return Window(days, self.miles or 0, self.rule)
 
     def in_words(self) -> str:
-        """Return the promise as a person says it: "24 months or 12,000 miles, …"."""
+        """Return the promise as a person says it: "24 calendar months or 12,000 miles, …"."""
         limits = []
         for value, one, many in (
-            (self.months, "month", "months"),
+            (self.months, "calendar month", "calendar months"),
             (self.days, "day", "days"),
             (self.miles, "mile", "miles"),
         ):
@@ -83,6 +90,16 @@ class Promised:
     said_by: str
 
 
+def promise_of(days: int, months: int, miles: int, rule: str) -> Promise:
+    """Return the promise that is kept as numbers, 0 for no such limit; months count before days."""
+    return Promise(
+        days=None if months else days or None,
+        months=months or None,
+        miles=miles or None,
+        rule="both" if rule == "both" else "first",
+    )
+
+
 def promised(
     handed_over_on: date, kinds: Iterable[str], by_kind: Mapping[str, Promise], shop: Promise
 ) -> Promised:
@@ -99,17 +116,20 @@ def promised(
     return max(found, key=lambda one: _length(one.window))
 
 
+def months_in_words(months: int) -> str:
+    """Return so many months as people say it; by the calendar, so that nobody counts 30 days."""
+    return "1 calendar month" if months == 1 else f"{months} calendar months"
+
+
 def promise_words(said_by: str | None, months: int | None) -> str:
-    """Return in a sentence or two whose promise a job's window is; nothing where nobody knows."""
-    counted = f" It was counted out in days from {months} months." if months else ""
-    if months == 1:
-        counted = " It was counted out in days from 1 month."
+    """Return in a sentence whose promise a job's window is; nothing where nobody knows."""
+    said_as = f", said as {months_in_words(months)}" if months else ""
     if said_by == FROM_JOB:
-        return "It was given to this job alone."
+        return f"It was given to this job alone{said_as}."
     if said_by == FROM_SHOP:
-        return "It is the shop's promise." + counted
+        return f"It is the shop's promise{said_as}."
     if said_by is not None and said_by.startswith(FROM_KIND):
-        return f"It is the promise for {kind_words(said_by.removeprefix(FROM_KIND))}." + counted
+        return f"It is the promise for {kind_words(said_by.removeprefix(FROM_KIND))}{said_as}."
     return ""
 
 

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from typing import Any
 
+from desktop_app.returns_watched.judging import Judging
 from desktop_app.returns_watched.stored import ReturnLink
-from desktop_app.returns_watched.stored_links import job_days, link_between
+from desktop_app.returns_watched.stored_links import LinkKept, job_days, link_between, link_kept
+from desktop_app.returns_watched.written_meanwhile import check_as_shown
 from desktop_app.shop_record.deed import Deed, Done
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -24,15 +26,21 @@ def change_link(
     earlier_job: int,
     later_job: int,
     values: Values | Callable[[Any], Values],
+    shown: Judging | None = None,
+    over: Sequence[str] = (),
 ) -> Done:
     """Write columns of the row about two jobs; the row is made where there is none.
 
-    `values` may be worked out from the row as it is (None where there is none). Raises ShopTrouble
-    where the later job cannot be a return of the earlier one.
+    `values` may be worked out from the row as it is (None where there is none). `shown` is what the
+    page showed that the deed was done on: raises WrittenMeanwhile where that is not what stands
+    there now, among the names `over` that the deed writes over. Raises ShopTrouble where the later
+    job cannot be a return of the earlier one.
     """
 
     def work(deed: Deed) -> None:
         link = link_between(deed.connection, earlier_job, later_job)
+        if shown is not None:
+            check_as_shown(words, shown, LinkKept() if link is None else link_kept(link), over)
         written = values(link) if callable(values) else values
         if link is not None:
             deed.change(ReturnLink, link.id, **written)

@@ -7,6 +7,7 @@ from typing import Any, TypeVar
 from desktop_app.returns_watched.owed import State, What
 from desktop_app.returns_watched.return_cost import MOST_CENTS
 from desktop_app.returns_watched.stored import MoneyOwed
+from desktop_app.returns_watched.stored_money_owed import owed_since
 from desktop_app.shop_record.deed import Deed, Done
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -51,9 +52,14 @@ def write_next_step(record: ShopRecord, owed: int, words: str) -> Done:
 def set_owed_state(record: ShopRecord, owed: int, state: str) -> Done:
     """Say how far it is; paid and refused end it today, open and asked begin it again."""
     now = _one_of(State, state, "state")
-    ended = record.clock().date().isoformat() if now.is_end else None
-    words = f"Say that it is {now.value}"
-    return _change(record, words, owed, state=now.value, ended_on=ended)
+    today = record.clock().date().isoformat()
+
+    def work(deed: Deed) -> None:
+        # a clock that was set back must not end it before it began
+        ended = max(today, owed_since(deed, owed)) if now.is_end else None
+        deed.change(MoneyOwed, owed, state=now.value, ended_on=ended)
+
+    return record.do(f"Say that it is {now.value}", work)
 
 
 def take_owed_out(record: ShopRecord, owed: int) -> Done:

@@ -21,6 +21,12 @@ def months_after(day: date, months: int) -> date:
     return date(year, month + 1, min(day.day, monthrange(year, month + 1)[1]))
 
 
+def most_days_of_months(months: int) -> int:
+    """Return the most days that so many calendar months can have, wherever they begin."""
+    starts = (date(year, month, 1) for year in range(2023, 2027) for month in range(1, 13))
+    return max(days_of_months(start, months) for start in starts)
+
+
 def days_of_months(day: date, months: int) -> int:
     """Return how many days after a day so many calendar months end."""
     return (months_after(day, months) - day).days

@@ -26,7 +26,7 @@ def shown_distance(miles: int, unit: DistanceUnit) -> int:
 
 
 def promise_in_words(promise: Promise, unit: DistanceUnit) -> str:
-    """Return a promise as a person says it: "24 months or 12,000 miles, whichever ends first"."""
+    """Return a promise as a person says it: "24 calendar months or 12,000 miles, …"."""
     if unit == "mi" or promise.miles is None:
         return promise.in_words()
     said = f"{shown_distance(promise.miles, unit):,} km"

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import date
 
 from desktop_app.repair_jobs.distance import DistanceUnit, distance_in_words, from_miles
 from desktop_app.returns_watched.candidate import Candidate, CandidateJson
 from desktop_app.returns_watched.judgement import Judgement, counts_against, return_cause
+
+NO_DISTANCE = "no odometer to say how far"
 
 
 @dataclass(frozen=True, slots=True)
@@ -16,6 +18,8 @@ class ReturnRow:
     """One earlier and one later job of a vehicle, how they meet, and what a person decided.
 
     `came_on` is the day on which the later job was opened, `left_on` the earlier one's hand-over.
+    `vehicle_key` is equal for all rows of one reading that mean one vehicle (two can be called by
+    the same words); each way of reading has its own keys, so rows are compared without them.
     """
 
     candidate: Candidate
@@ -32,6 +36,12 @@ class ReturnRow:
     judged_by: str = ""
     judged_at: str | None = None
     change_promised: str = ""
+    vehicle_key: str = field(default="", compare=False, repr=False)
+
+    @property
+    def visit(self) -> tuple[str, date]:
+        """What all jobs of one visit share: the vehicle, and the day on which it came."""
+        return (self.vehicle_key or self.vehicle, self.came_on)
 
     @property
     def earlier(self) -> str:
@@ -60,8 +70,25 @@ class ReturnRow:
 
     @property
     def waits(self) -> bool:
-        """True where it lies in the window and nobody has judged it or what lies between."""
+        """True where it lies in the window and nobody has judged it or what lies between.
+
+        This is the one rule for what waits: in lists, counts and commands.
+        """
         return self.in_window and self.candidate.waits
+
+    @property
+    def is_open(self) -> bool:
+        """True where nobody has judged it yet, inside the window or beyond it."""
+        return self.candidate.waits
+
+    @property
+    def state_words(self) -> str:
+        """How far the judging of it is, in words; one that hangs in a chain is judged with it."""
+        if self.judgement is not None:
+            return self.judgement.value
+        if self.candidate.in_chain:
+            return "judged in its chain"
+        return "not judged"
 
     @property
     def cause_words(self) -> str:
@@ -74,16 +101,16 @@ class ReturnRow:
         return self.candidate.as_json()
 
     def apart(self, unit: DistanceUnit) -> str:
-        """Return how far apart the two are: "41 days, 880 mi", or "41 days only"."""
+        """Return how far apart the two are: "41 days, 880 mi", or the days and why no more."""
         days = "1 day" if self.candidate.days == 1 else f"{self.candidate.days} days"
         if self.candidate.distance_miles is None:
-            return f"{days} only"
+            return f"{days} ({NO_DISTANCE})"
         return f"{days}, {self.distance_words(unit)}"
 
     def distance_words(self, unit: DistanceUnit) -> str:
-        """Return the distance for people, or "days only" where the odometer cannot say."""
+        """Return the distance for people, or that no odometer says it."""
         miles = self.candidate.distance_miles
-        return "days only" if miles is None else distance_in_words(from_miles(miles, unit), unit)
+        return NO_DISTANCE if miles is None else distance_in_words(from_miles(miles, unit), unit)
 
 
 def in_order_of_work(rows: Iterable[ReturnRow]) -> tuple[ReturnRow, ...]:
@@ -93,7 +120,7 @@ def in_order_of_work(rows: Iterable[ReturnRow]) -> tuple[ReturnRow, ...]:
     """
 
     def place(row: ReturnRow) -> tuple[int, int, str, str]:
-        group = 0 if row.waits else 1 if row.judgement is None else 2
+        group = 0 if row.waits else 1 if row.is_open else 2
         return (group, -row.came_on.toordinal(), row.later, row.earlier)
 
     return tuple(sorted(rows, key=place))

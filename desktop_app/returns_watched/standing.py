@@ -38,8 +38,9 @@ class JobCourse:
     """What is known about the course of one job.
 
     A visit that waits for judgement is no sighting; `waits` says that there is one. `lost_on` is
-    the day from which the car cannot be followed (sold without trace, scrapped). `rate` is its
-    use in miles a day and matters only where time alone does not end the window.
+    the day from which the car cannot be followed (its customer says that it is gone, or a sale
+    ended the window the day before). `rate` is its use in miles a day and matters only where time
+    alone does not end the window.
     """
 
     window: Window
@@ -64,9 +65,10 @@ def stands(course: JobCourse, today: date) -> Standing:
         return Standing.CAME_BACK
     if course.waits:
         return Standing.UNDER_WATCH
-    if any(_ended_by(course, out, seen) for seen in _seen(course, out, today)):
-        return Standing.SEEN_FINE
     lost = course.lost_on
+    seen = (one for one in _seen(course, out, today) if lost is None or one.on < lost)
+    if any(_ended_by(course, out, one) for one in seen):
+        return Standing.SEEN_FINE
     if lost is not None and lost <= today and not _ended_on(course, out, lost):
         return Standing.LOST_SIGHT
     return Standing.NOTHING_HEARD if _ended_on(course, out, today) else Standing.UNDER_WATCH

@@ -55,13 +55,13 @@ def read_columns(
     vehicle, opened = visits.vehicle[jobs.visit], visits.came.day[jobs.visit]
     del visits
     traits = read_traits(connection, jobs.ids, rows is None, names)
-    sold = _sold(connection, rows, until, vehicles, vehicle, jobs.left.day)
+    sold = read_sold(connection, rows, until, vehicles, vehicle, jobs.left.day)
     columns = VisitColumns(
         vehicle=vehicle,
         opened=opened,
         handed_over=jobs.left.day,
-        came_with=places[0],
-        left_with=places[1],
+        came_with=places.came_with,
+        left_with=places.left_with,
         window_days=jobs.window_days,
         window_miles=jobs.window_miles.astype(np.float64),
         ends_both=jobs.ends_both,
@@ -73,7 +73,7 @@ def read_columns(
     return RecordColumns(jobs.ids, columns)
 
 
-def _sold(
+def read_sold(
     connection: Connection,
     rows: Collection[int] | None,
     until: date | None,

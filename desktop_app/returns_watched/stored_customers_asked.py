@@ -10,7 +10,7 @@ from sqlalchemy import Connection, select
 from desktop_app.returns_watched.customer_answers import Answer, CustomerSaid
 from desktop_app.returns_watched.stored import CustomerAsked
 from desktop_app.returns_watched.stored_vehicles import each_row
-from desktop_app.shop_record.kept_value import damaged, kept_day
+from desktop_app.shop_record.kept_value import damaged, kept_day, row_place
 
 
 def read_answers(
@@ -34,5 +34,5 @@ def _said(row: Any) -> CustomerSaid:
         answer = Answer(row.answer)
     except ValueError as error:
         raise damaged(row.answer, "a customer's answer") from error
-    on = kept_day(row.asked_on)
+    on = kept_day(row.asked_on, row_place("customer_asked", row.id))
     return CustomerSaid(row.id, row.job_id, on, answer, row.odometer_told, row.words, row.asked_by)

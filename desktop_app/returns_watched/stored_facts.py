@@ -9,6 +9,8 @@ from typing import Any, cast
 
 from sqlalchemy import Connection, Row, select
 
+from desktop_app.repair_jobs.kept_job import kept_window
+from desktop_app.repair_jobs.odometer import reading_source
 from desktop_app.repair_jobs.stored import Job, Visit
 from desktop_app.returns_watched.job_facts import JobFacts
 from desktop_app.returns_watched.judgement import Judgement
@@ -23,7 +25,7 @@ from desktop_app.returns_watched.stored_vehicles import (
     rows_of_one,
 )
 from desktop_app.returns_watched.window import EndsBy, Window
-from desktop_app.shop_record.kept_value import kept_day
+from desktop_app.shop_record.kept_value import kept_day, kept_tick, row_place
 
 SymptomNames = Mapping[str, str]
 NO_NAMES: SymptomNames = {}
@@ -71,6 +73,11 @@ class Facts:
     links: Mapping[tuple[str, str], LinkKept]
     odometers: Odometers
 
+    @property
+    def causes(self) -> dict[tuple[str, str], str]:
+        """Why the judged ones came back, where a person said so."""
+        return {pair: one.cause_class for pair, one in self.links.items() if one.cause_class}
+
 
 @dataclass(frozen=True, slots=True)
 class Near:
@@ -87,7 +94,8 @@ class Near:
         if job.left_at is None or job.window_rule == "both" or job.window_days == 0:
             return True
         days: int = max(self.reach, job.window_days)
-        return (self.day - kept_day(job.left_at)).days <= days
+        left = kept_day(job.left_at, row_place("job", job.id, job.number))
+        return (self.day - left).days <= days
 
 
 def read_facts(
@@ -151,18 +159,22 @@ def _facts(
     sales: Mapping[str, Sequence[date]],
     until: date | None,
 ) -> JobFacts:
-    left = None if job.left_at is None else kept_day(job.left_at)
+    place = row_place("job", job.id, job.number)
+    came = row_place("visit", visit.id, job.number)
+    left = None if job.left_at is None else kept_day(job.left_at, place)
+    kept_window(job.window_days, job.window_miles, job.window_rule, place)
     handed = None if left is None or (until is not None and left > until) else left
     return JobFacts(
         number=job.number,
         vehicle=vehicle.key,
-        opened_on=kept_day(visit.came_at),
+        opened_on=kept_day(visit.came_at, came),
         handed_over_on=handed,
         odometer_in=odometers.on_coming(visit),
         odometer_out=odometers.on_leaving(job, visit),
         system=job.system,
         **details.of(job.id),
-        customer_says_same=bool(job.says_same),
+        customer_says_same=kept_tick(job.says_same, "0 or 1", place),
         window=Window(job.window_days, job.window_miles, cast(EndsBy, job.window_rule)),
         sold_on=first_sale(sales.get(vehicle.key, ()), handed),
+        odometer_source=reading_source(visit.odometer_source, came),
     )

@@ -23,7 +23,6 @@ from desktop_app.returns_watched.judging import Judging
 from desktop_app.returns_watched.stored import ReturnLink
 from desktop_app.returns_watched.stored_links import (
     kept_change,
-    kept_judgement,
     link_between,
     link_kept,
 )
@@ -62,13 +61,15 @@ def read_judging(connection: Connection, earlier_job: int, later_job: int) -> Ju
         "first_by": then.name or "",
         "hours_unpaid": now.unbilled_hours,
     }
+    known["cost_elsewhere"] = _cost_elsewhere(connection, earlier_job, later_job)
     row = link_between(connection, earlier_job, later_job)
     if row is None:
         return Judging(**known)
     kept = link_kept(row)
     return Judging(
         **known,
-        judgement=None if row.judgement is None else kept_judgement(row.judgement),
+        judgement=kept.judgement,
+        same_vehicle=kept.same_vehicle,
         judged_by=kept.judged_by,
         judged_at=kept.judged_at,
         also=kept.also,
@@ -81,6 +82,25 @@ def read_judging(connection: Connection, earlier_job: int, later_job: int) -> Ju
         cost=kept.cost,
         change=kept.change,
         decisions=read_decisions(connection, row),
+    )
+
+
+def _cost_elsewhere(connection: Connection, earlier_job: int, later_job: int) -> tuple[str, ...]:
+    """Return the other earlier jobs to which a cost of the later job's visit is written."""
+    visit = select(Job.visit_id).where(Job.id == later_job).scalar_subquery()
+    wanted = (
+        select(ReturnLink, _EARLIER.number.label("number"))
+        .join(_EARLIER, _EARLIER.id == ReturnLink.earlier_job_id)
+        .join(_LATER, _LATER.id == ReturnLink.later_job_id)
+        .where(_LATER.visit_id == visit, ReturnLink.same_vehicle == 1)
+    )
+    return tuple(
+        sorted(
+            row.number
+            for row in connection.execute(wanted)
+            if (row.earlier_job_id, row.later_job_id) != (earlier_job, later_job)
+            and link_kept(row).cost.is_written
+        )
     )
 
 

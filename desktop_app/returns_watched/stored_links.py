@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import json
-import math
 from collections.abc import Collection, Mapping
 from dataclasses import dataclass, field
 from typing import Any
@@ -13,17 +12,17 @@ from sqlalchemy import Connection, select
 from desktop_app.repair_jobs.stored import Job, Visit
 from desktop_app.returns_watched.change_promised import ChangePromised
 from desktop_app.returns_watched.judgement import Judgement, return_cause
-from desktop_app.returns_watched.return_cost import AMOUNTS, CostWritten
+from desktop_app.returns_watched.return_cost import AMOUNTS, MOST_CENTS, MOST_HOURS, CostWritten
 from desktop_app.returns_watched.stored import ReturnLink
 from desktop_app.returns_watched.stored_vehicles import each_row
-from desktop_app.shop_record.kept_value import damaged, kept_day
+from desktop_app.shop_record.kept_value import damaged, kept_day, kept_moment, kept_tick
 
 Pair = tuple[str, str]
 
 
 @dataclass(frozen=True, slots=True)
 class LinkKept:
-    """What is kept about a pair of jobs beside the judgement; money in cents.
+    """What is kept about a pair of jobs; money in cents.
 
     `cost` holds all that was written about the cost, `cost_cents` (not split) among it.
     """
@@ -42,6 +41,7 @@ class LinkKept:
     second_look: str = ""
     cost: CostWritten = field(default_factory=CostWritten)
     change: ChangePromised = field(default_factory=ChangePromised)
+    judgement: Judgement | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,9 +63,9 @@ def read_links(
         if row.earlier_job_id not in numbers or row.later_job_id not in numbers:
             continue
         pair = (numbers[row.earlier_job_id], numbers[row.later_job_id])
-        links[pair] = link_kept(row)
-        if row.judgement is not None:
-            judged[pair] = kept_judgement(row.judgement)
+        links[pair] = kept = link_kept(row)
+        if kept.judgement is not None and kept.same_vehicle:
+            judged[pair] = kept.judgement
     return judged, links
 
 
@@ -73,19 +73,22 @@ def link_kept(row: Any) -> LinkKept:
     """Return what a row of return_link holds; a ShopDamaged where it cannot be read."""
     return LinkKept(
         row.why,
-        row.cause_class,
-        row.cost_cents,
+        kept_cause(row.cause_class),
+        kept_cents(row.cost_cents),
         row.judged_by,
-        row.judged_at,
+        _moment(row.judged_at),
         row.change_promised,
-        bool(row.same_vehicle),
+        kept_tick(row.same_vehicle, "0 or 1"),
         also=tuple(kept_judgement(one) for one in _listed(row.also)),
         helping=tuple(_cause(one) for one in _listed(row.helping_causes)),
         evidence=row.evidence or "",
         first_view=row.first_view or "",
         second_look=row.second_look or "",
-        cost=CostWritten(_hours(row.unbilled_hours), **{n: getattr(row, n) for n in AMOUNTS}),
+        cost=CostWritten(
+            _hours(row.unbilled_hours), **{name: kept_cents(getattr(row, name)) for name in AMOUNTS}
+        ),
         change=kept_change(row),
+        judgement=None if row.judgement is None else kept_judgement(row.judgement),
     )
 
 
@@ -95,6 +98,18 @@ def kept_judgement(kept: str) -> Judgement:
         return Judgement(kept)
     except ValueError as error:
         raise damaged(kept, "a judgement") from error
+
+
+def kept_cause(kept: str | None) -> str | None:
+    """Return a kept main cause, None where nobody named one; a ShopDamaged for an unknown one."""
+    return _cause(kept) if kept else None
+
+
+def kept_cents(kept: int | None) -> int | None:
+    """Return a kept amount in cents; a ShopDamaged for one that nobody can have written."""
+    if kept is not None and not (isinstance(kept, int) and 0 <= kept <= MOST_CENTS):
+        raise damaged(kept, "an amount from 0 to 1,000,000.00")
+    return kept
 
 
 def kept_change(row: Any) -> ChangePromised:
@@ -127,8 +142,14 @@ def _cause(kept: Any) -> str:
     return str(kept)
 
 
+def _moment(kept: str | None) -> str | None:
+    if kept is not None:
+        kept_moment(kept)
+    return kept
+
+
 def _hours(kept: float | None) -> float | None:
-    if kept is not None and not (math.isfinite(kept) and kept >= 0):
+    if kept is not None and not (isinstance(kept, int | float) and 0 <= kept <= MOST_HOURS):
         raise damaged(kept, "a number of hours")
     return kept
 

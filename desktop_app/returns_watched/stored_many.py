@@ -19,7 +19,7 @@ from desktop_app.returns_watched.judgement import (
 from desktop_app.returns_watched.many_visits.many_candidates import ManyCandidates, many_candidates
 from desktop_app.returns_watched.stored import ReturnLink
 from desktop_app.returns_watched.stored_columns import RecordColumns, read_columns
-from desktop_app.returns_watched.stored_links import kept_judgement
+from desktop_app.returns_watched.stored_links import kept_cause, kept_judgement
 from desktop_app.returns_watched.stored_traits import places_among
 from desktop_app.returns_watched.stored_vehicles import each_row
 from desktop_app.returns_watched.window import Window
@@ -70,7 +70,11 @@ def read_many(
     """
     wanted = None if _are_many(connection, vehicle_ids) else vehicle_ids
     columns = read_columns(connection, wanted, until, names)
-    links = _Links(connection, columns)
+    return met_in(columns, long_window, Links(connection, columns))
+
+
+def met_in(columns: RecordColumns, long_window: Window, links: Links) -> ManyMet:
+    """Return the pairs among jobs that were read already, with what persons said about them."""
     pairs = many_candidates(columns.jobs, long_window, links.places(links.judged))
     pairs = pairs.only(~links.marks(pairs, links.refused))
     waits = ~links.marks(pairs, [*links.judged, *links.in_chains()])
@@ -84,15 +88,14 @@ def _are_many(connection: Connection, vehicle_ids: Collection[int] | None) -> bo
     return len(vehicle_ids) * _PART_BY_INDEX > every
 
 
-class _Links:
+class Links:
     """What persons said about pairs of jobs, by the places of the jobs in the columns."""
 
     def __init__(self, connection: Connection, columns: RecordColumns) -> None:
         self._columns = columns
         self.judged: list[_Pair] = []
-        self.against: list[_Pair] = []
         self.refused: list[_Pair] = []
-        comebacks: dict[_Pair, Judgement] = {}
+        counted: dict[_Pair, Judgement] = {}
         wanted = select(
             ReturnLink.earlier_job_id,
             ReturnLink.later_job_id,
@@ -104,14 +107,13 @@ class _Links:
             judgement = None if said is None else kept_judgement(said)
             if judgement is not None:
                 self.judged.append((earlier, later))
-                if judgement.is_comeback:
-                    comebacks[earlier, later] = judgement
-                if counts_against(judgement, cause):
-                    self.against.append((earlier, later))
+                if counts_against(judgement, kept_cause(cause)) and same:
+                    counted[earlier, later] = judgement
             if not same:
                 self.refused.append((earlier, later))
-        self._numbers = _numbers(connection, comebacks)
-        self._comebacks = {pair: comebacks[pair] for pair in comebacks if self._known(pair)}
+        self.against = list(counted)
+        self._numbers = _numbers(connection, counted)
+        self._comebacks = {pair: counted[pair] for pair in counted if self._known(pair)}
 
     def in_chains(self) -> list[_Pair]:
         """Return the pairs of which the later job hangs on the earlier one by other returns."""

@@ -6,6 +6,7 @@ from collections.abc import Collection, Mapping
 
 from sqlalchemy import Connection, select
 
+from desktop_app.repair_jobs.odometer import reading_source
 from desktop_app.repair_jobs.stored import Job, Visit
 from desktop_app.returns_watched.candidate import Candidate, chains_of, met
 from desktop_app.returns_watched.job_facts import JobFacts
@@ -32,7 +33,7 @@ def written_out(
     places = np.unique(np.concatenate([pairs.earlier, pairs.later, linked])).tolist()
     facts = _facts(connection, found.columns, places, names)
     job_at = dict(zip(places, facts.jobs, strict=True))
-    chains = chains_of(facts.judged, facts.jobs)
+    chains = chains_of(facts.judged, facts.jobs, facts.causes)
     candidates = []
     for one, other in zip(pairs.earlier.tolist(), pairs.later.tolist(), strict=True):
         earlier, later = job_at[one], job_at[other]
@@ -59,7 +60,7 @@ def _facts(
 ) -> Facts:
     ids = [int(columns.job_ids[place]) for place in places]
     wanted = select(
-        *(Job.id, Job.number, Job.concern, Job.system, Visit.vehicle_id),
+        *(Job.id, Job.number, Job.concern, Job.system, Visit.vehicle_id, Visit.odometer_source),
     ).join(Visit, Visit.id == Job.visit_id)
     rows = {row.id: row for row in each_row(connection, wanted, Job.id, ids)}
     vehicles = read_vehicles(connection, {row.vehicle_id for row in rows.values()}, ())
@@ -81,6 +82,7 @@ def _facts(
                 customer_says_same=bool(of.says_same[place]),
                 window=Window(int(of.window_days[place]), miles, "both" if both else "first"),
                 sold_on=of.day(of.sold, place),
+                odometer_source=reading_source(rows[job_id].odometer_source),
                 **details.of(job_id),
             )
         )

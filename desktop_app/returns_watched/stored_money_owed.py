@@ -2,16 +2,20 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+from datetime import date
 from typing import Any
 
-from sqlalchemy import Connection, Select, select
+from sqlalchemy import Connection, Select, or_, select
 
 from desktop_app.parts_compared.part_kinds.kind_names import kind_words
 from desktop_app.parts_compared.stored import Pair
 from desktop_app.repair_jobs.stored import Job
 from desktop_app.returns_watched.owed import Owed, State, What
 from desktop_app.returns_watched.stored import MoneyOwed
-from desktop_app.shop_record.kept_value import damaged, kept_day
+from desktop_app.returns_watched.stored_links import kept_cents
+from desktop_app.shop_record.deed import Deed
+from desktop_app.shop_record.kept_value import damaged, kept_day, row_place
 
 
 def owed_for_job(connection: Connection, job_id: int) -> tuple[Owed, ...]:
@@ -19,11 +23,26 @@ def owed_for_job(connection: Connection, job_id: int) -> tuple[Owed, ...]:
     return _read(connection, _wanted().where(Pair.job_id == job_id).order_by(MoneyOwed.id))
 
 
-def money_still_owed(connection: Connection) -> tuple[Owed, ...]:
-    """Read all that is not paid or refused, the oldest first."""
+def money_still_owed(connection: Connection, on: date = date.max) -> tuple[Owed, ...]:
+    """Read all that was owed on a day and not paid or refused by then, the oldest first.
+
+    What ended later stands as open: how far it was then is not kept.
+    """
     ends = [state.value for state in State if state.is_end]
-    wanted = _wanted().where(MoneyOwed.state.not_in(ends))
-    return _read(connection, wanted.order_by(MoneyOwed.since, MoneyOwed.id))
+    wanted = _wanted().where(
+        MoneyOwed.since <= on.isoformat(),
+        or_(MoneyOwed.state.not_in(ends), MoneyOwed.ended_on > on.isoformat()),
+    )
+    found = _read(connection, wanted.order_by(MoneyOwed.since, MoneyOwed.id))
+    return tuple(
+        replace(one, state=State.OPEN, ended_on=None) if one.state.is_end else one for one in found
+    )
+
+
+def owed_since(deed: Deed, owed: int) -> str:
+    """Return the day since which a sum is owed; empty where it is not there any more."""
+    since = deed.connection.execute(select(MoneyOwed.since).where(MoneyOwed.id == owed)).scalar()
+    return since or ""
 
 
 def parts_of_job(connection: Connection, job_id: int) -> tuple[tuple[int, str, str], ...]:
@@ -53,6 +72,11 @@ def _owed(row: Any) -> Owed:
         what, state = What(row.what), State(row.state)
     except ValueError as error:
         raise damaged(f"{row.what}, {row.state}", "money owed") from error
+    place = row_place("money_owed", row.id, row.number)
+    since = kept_day(row.since, place)
+    ended_on = None if row.ended_on is None else kept_day(row.ended_on, place)
+    if ended_on is not None and ended_on < since:
+        raise damaged(row.ended_on, f"a day from {row.since} on", place)
     return Owed(
         id=row.id,
         pair_id=row.pair_id,
@@ -60,11 +84,11 @@ def _owed(row: Any) -> Owed:
         part=_part(row),
         supplier=row.supplier,
         what=what,
-        amount_cents=row.amount_cents,
-        since=kept_day(row.since),
+        amount_cents=kept_cents(row.amount_cents),
+        since=since,
         state=state,
         next_step=row.next_step,
-        ended_on=None if row.ended_on is None else kept_day(row.ended_on),
+        ended_on=ended_on,
     )
 
 

@@ -2,18 +2,21 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection
+from collections.abc import Collection, Mapping, Sequence
+from dataclasses import dataclass
 from datetime import date
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, TypeAlias
 
 from sqlalchemy import Connection, select
 
 from desktop_app.repair_jobs.distance import DistanceUnit
 from desktop_app.repair_jobs.odometer import OdometerReplaced
 from desktop_app.repair_jobs.stored import VehicleEvent
+from desktop_app.returns_watched.many_visits.last_known import Taken
 from desktop_app.returns_watched.many_visits.running_places import (
     READ,
     ReadingColumns,
+    in_order,
     running_places,
 )
 from desktop_app.returns_watched.many_visits.visit_columns import NO_DAY, NO_LEG, Places
@@ -21,7 +24,7 @@ from desktop_app.returns_watched.stored_vehicle_codes import VehicleCodes
 from desktop_app.returns_watched.stored_vehicles import each_row
 from desktop_app.returns_watched.stored_visit_rows import (
     NOT_READ,
-    JobRows,
+    HandOvers,
     VisitRows,
 )
 from desktop_app.shop_record.kept_value import kept_day
@@ -30,6 +33,22 @@ if TYPE_CHECKING:
     import numpy as np
     from numpy.typing import NDArray
 
+Replaced: TypeAlias = Mapping[int, Sequence[OdometerReplaced]]
+
+
+@dataclass(frozen=True, slots=True)
+class FoundPlaces:
+    """By job where its vehicle stood when it came and when it was handed over.
+
+    `taken` are all readings as they were taken, where they were asked for; `replaced` says by a
+    vehicle's number when its odometers were.
+    """
+
+    came_with: Places
+    left_with: Places
+    taken: Taken | None
+    replaced: Replaced
+
 
 def read_places(
     connection: Connection,
@@ -37,10 +56,11 @@ def read_places(
     until: date | None,
     vehicles: VehicleCodes,
     visits: VisitRows,
-    jobs: JobRows,
+    jobs: HandOvers,
     ranks: NDArray[np.int32],
-) -> tuple[Places, Places]:
-    """Return by job where the vehicle stood when it came, and when the job was handed over.
+    keep_readings: bool = False,
+) -> FoundPlaces:
+    """Put all readings of the visits and jobs on their vehicles' running scales.
 
     `ranks` puts the times of the moments in order. Where nobody read it at the hand-over, the
     reading of the visit's beginning stands for it; an odd one is never replaced by another.
@@ -49,8 +69,13 @@ def read_places(
 
     changes = _replaced(connection, vehicle_ids, until, vehicles)
     readings, rows = _readings(visits, jobs, ranks)
-    found = running_places(readings, changes)
-    del readings
+    order = in_order(readings)
+    found = running_places(readings, order, changes)
+    taken = None
+    if keep_readings:
+        placed = Places(found.leg[order], found.miles[order])
+        taken = Taken(readings.only(order), placed)
+    del readings, order
     first, second = len(rows[0]), len(rows[0]) + len(rows[1])
     came = _laid_out(found, slice(0, first), rows[0], len(visits.ids))
     arrived = Places(came.leg[jobs.visit], came.miles[jobs.visit])
@@ -64,11 +89,11 @@ def read_places(
     read = jobs.odometer_out != NOT_READ
     went.leg[read], went.miles[read] = NO_LEG, np.nan
     went.leg[rows[1]], went.miles[rows[1]] = found.leg[first:second], found.miles[first:second]
-    return arrived, went
+    return FoundPlaces(arrived, went, taken, changes)
 
 
 def _readings(
-    visits: VisitRows, jobs: JobRows, ranks: NDArray[np.int32]
+    visits: VisitRows, jobs: HandOvers, ranks: NDArray[np.int32]
 ) -> tuple[ReadingColumns, list[NDArray[np.int32]]]:
     """Return all readings, and the rows that gave them: visits coming, jobs and visits leaving.
 
@@ -115,7 +140,7 @@ def _replaced(
     vehicle_ids: Collection[int] | None,
     until: date | None,
     vehicles: VehicleCodes,
-) -> dict[int, list[OdometerReplaced]]:
+) -> Replaced:
     """Read by a vehicle's number when its odometers were replaced."""
     import numpy as np
 

@@ -9,6 +9,7 @@ from typing import Any
 
 from sqlalchemy import Connection, Row, select
 
+from desktop_app.repair_jobs.entry_bounds import MOST_ON_AN_ODOMETER
 from desktop_app.repair_jobs.odometer import (
     OdometerReading,
     OdometerReplaced,
@@ -19,7 +20,7 @@ from desktop_app.repair_jobs.odometer import (
 )
 from desktop_app.repair_jobs.stored import VehicleEvent
 from desktop_app.returns_watched.stored_vehicles import VehicleKept, each_row
-from desktop_app.shop_record.kept_value import kept_day
+from desktop_app.shop_record.kept_value import kept_day, kept_whole, row_place
 
 # Of several readings at one moment the one at the door is the first.
 _CAME, _JOB_LEFT, _VISIT_LEFT = range(3)
@@ -98,12 +99,14 @@ def on_running_scale(
     ) -> None:
         if at is None or value is None or (until is not None and kept_day(at) > until):
             return
+        place = row_place("job" if source[0] == _JOB_LEFT else "visit", source[1])
+        kept_whole(value, 0, MOST_ON_AN_ODOMETER, "an odometer reading", place)
         vehicle = vehicles[vehicle_id]
-        reading = OdometerReading(kept_day(at), value, vehicle.unit, how)
+        reading = OdometerReading(kept_day(at, place), value, vehicle.unit, how)
         taken.setdefault(vehicle.key, []).append((at, source, reading))
 
     for visit in visits.values():
-        how = reading_source(visit.odometer_source)
+        how = reading_source(visit.odometer_source, row_place("visit", visit.id))
         take((_CAME, visit.id), visit.vehicle_id, visit.came_at, visit.odometer_in, how)
         take((_VISIT_LEFT, visit.id), visit.vehicle_id, visit.left_at, visit.odometer_out)
     for job in jobs:

@@ -6,7 +6,7 @@ from collections.abc import Collection
 from dataclasses import dataclass
 from datetime import date, timedelta
 
-from sqlalchemy import Connection, func, or_, select
+from sqlalchemy import Connection, func, select
 
 from desktop_app.repair_jobs.stored import Job, Visit
 from desktop_app.returns_watched.candidate import Candidate, all_candidates, candidates
@@ -19,15 +19,20 @@ from desktop_app.returns_watched.stored_facts import (
     read_facts,
 )
 from desktop_app.returns_watched.stored_links import LinkKept
-from desktop_app.returns_watched.stored_many import FEW_VEHICLES, read_many
+from desktop_app.returns_watched.stored_look import look_at
+from desktop_app.returns_watched.stored_many import FEW_VEHICLES, ManyMet, read_many
 from desktop_app.returns_watched.stored_many_rows import written_out
-from desktop_app.returns_watched.stored_use import use_of_vehicles
-from desktop_app.returns_watched.watching import WatchedJob, WatchSaid, watched, what_ends_first
+from desktop_app.returns_watched.stored_recent import Period
+from desktop_app.returns_watched.stored_told import read_told
+from desktop_app.returns_watched.stored_watch import on_watch
+from desktop_app.returns_watched.told_the_same import ToldSame, told_not_seen
+from desktop_app.returns_watched.waiting import visits_waiting
+from desktop_app.returns_watched.watching import WatchedJob
 from desktop_app.returns_watched.window import Window
 from desktop_app.shop_record.house_rules import HouseRules, read_rules
 from desktop_app.shop_record.kept_value import kept_day
 
-WAITING_DAYS = 92  # an older visit that nobody judged is found on It's Back, not counted
+WAITING_DAYS = 365  # an older visit is reached from its jobs, and is not counted
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,11 +67,10 @@ def read_returns(
     vehicles = None if since is None and until is None else _came(connection, since, until)
     promise = read_promise(connection)
     if vehicles is None or len(vehicles) > FEW_VEHICLES:
-        rows = _of_many(connection, promise, vehicles, (since, until), names)
-    else:
-        near = None if since is None else promise.near(since)
-        facts = read_facts(connection, vehicles, near=near, names=names)
-        rows = _rows(facts, _all(promise, facts))
+        return _of_many(connection, promise, vehicles, (since, until), names)
+    near = None if since is None else promise.near(since)
+    facts = read_facts(connection, vehicles, near=near, names=names)
+    rows = _rows(facts, _all(promise, facts))
     kept = (
         row
         for row in rows
@@ -83,11 +87,28 @@ def _of_many(
     names: SymptomNames,
 ) -> tuple[ReturnRow, ...]:
     since, until = period
-    found = read_many(connection, vehicles, None, promise.long, names)
-    opened = found.columns.jobs.opened[found.pairs.later]
+    if since is None:
+        met = read_many(connection, vehicles, None, promise.long, names)
+    else:
+        seen = Period(since, until or date.max, promise.long.days)
+        met = look_at(connection, seen, promise.long, names).met
+    return returns_in(connection, met, promise, period, names)
+
+
+def returns_in(
+    connection: Connection,
+    met: ManyMet,
+    promise: Promise,
+    period: tuple[date | None, date | None],
+    names: SymptomNames,
+) -> tuple[ReturnRow, ...]:
+    """Return the pairs whose later job was opened in a period, from those that were met."""
+    since, until = period
+    opened = met.columns.jobs.opened[met.pairs.later]
     inside = opened >= (date.min if since is None else since).toordinal()
     inside &= opened <= (date.max if until is None else until).toordinal()
-    return _rows(*written_out(connection, found.only(inside), promise.main, names))
+    rows = _rows(*written_out(connection, met.only(inside), promise.main, names))
+    return tuple(sorted(rows, key=lambda row: (row.came_on, row.later, row.left_on, row.earlier)))
 
 
 def read_returns_of_job(
@@ -110,14 +131,33 @@ def read_returns_of_job(
     facts = read_facts(connection, [row.vehicle_id], near=near, names=names)
     later = next(job for job in facts.jobs if job.number == row.number)
     others = [job for job in facts.jobs if job.number != later.number]
-    found = candidates(others, later, promise.main, promise.long, facts.judged)
+    found = candidates(others, later, promise.main, promise.long, facts.judged, facts.causes)
     return _rows(facts, found)
 
 
 def count_waiting(connection: Connection, today: date, names: SymptomNames = NO_NAMES) -> int:
-    """Count the returns of the last three months that nobody has judged."""
+    """Count the visits of a year that nobody has judged, and the customers who told the same."""
+    return read_waiting(connection, today, names).number
+
+
+@dataclass(frozen=True, slots=True)
+class Waiting:
+    """The returns of a year, and whose customer told of the same trouble and was not seen yet."""
+
+    rows: tuple[ReturnRow, ...]
+    told: tuple[ToldSame, ...]
+
+    @property
+    def number(self) -> int:
+        """How many wait: visits for a judgement, told troubles for a visit."""
+        return visits_waiting(self.rows) + len(self.told)
+
+
+def read_waiting(connection: Connection, today: date, names: SymptomNames = NO_NAMES) -> Waiting:
+    """Read what It's Back shows and counts on a day."""
     since = today - timedelta(days=WAITING_DAYS)
-    return sum(1 for row in read_returns(connection, since, today, names) if row.waits)
+    rows = read_returns(connection, since, names=names)
+    return Waiting(rows, told_not_seen(read_told(connection, since, today), rows))
 
 
 def read_returns_of_vehicle(connection: Connection, facts: Facts) -> tuple[ReturnRow, ...]:
@@ -130,41 +170,11 @@ def read_watch(connection: Connection, today: date) -> tuple[WatchedJob, ...]:
 
     What came after that day is left out, as if the list had been made then.
     """
-    wanted = _perhaps_open(connection, today)
-    if not wanted:
-        return ()
-    promise = read_promise(connection)
-    start = kept_day(_start(connection, today))
-    facts = read_facts(connection, set(wanted.values()), until=today, near=Near(start, 0))
-    met = _all(promise, facts)
-    back = {c.earlier for c in met if c.in_window and c.judgement and c.judgement.is_comeback}
-    waits = {c.earlier for c in met if c.in_window and c.judgement is None}
-    driven = use_of_vehicles(facts.odometers)
-    last_seen = _last_seen(facts)
-    found = []
-    for job in facts.jobs:
-        said = facts.said[job.number]
-        if said.id not in wanted:
-            continue
-        placed = facts.odometers.readings.get(job.vehicle, ())
-        seen = last_seen[job.vehicle]
-        words = WatchSaid(
-            *(said.id, said.vehicle, said.concern, job.number in back, job.number in waits),
-            seen if job.handed_over_on and seen > job.handed_over_on else None,
-        )
-        readings = [(p.reading.on, p.place) for p in placed]
-        one = watched(job, words, readings, driven(job.vehicle, job.window), today)
-        if one is not None:
-            found.append(one)
-    return what_ends_first(found)
-
-
-def _last_seen(facts: Facts) -> dict[str, date]:
-    """Return by vehicle the day of its last visit."""
-    seen: dict[str, date] = {}
-    for job in facts.jobs:
-        seen[job.vehicle] = max(job.opened_on, seen.get(job.vehicle, job.opened_on))
-    return seen
+    long = read_promise(connection).long
+    usual = select(func.max(Job.window_days)).where(Job.window_days <= long.days)
+    reach = connection.execute(usual).scalar() or 0
+    look = look_at(connection, Period(today, today, reach), long, NO_NAMES)
+    return on_watch(connection, look)
 
 
 def _main(rules: HouseRules) -> Window:
@@ -182,29 +192,8 @@ def _came(connection: Connection, since: date | None, until: date | None) -> Col
     return {row.vehicle_id for row in connection.execute(wanted)}
 
 
-def _perhaps_open(connection: Connection, today: date) -> dict[int, int]:
-    """Return, by job, the vehicles of jobs handed over late enough to be on watch by time."""
-    start = _start(connection, today)
-    wanted = (
-        select(Job.id, Visit.vehicle_id)
-        .join(Visit, Visit.id == Job.visit_id)
-        .where(
-            Job.left_at.is_not(None),
-            or_(Job.left_at >= start, Job.window_rule == "both", Job.window_days == 0),
-        )
-        .where(Job.left_at < (today + timedelta(days=1)).isoformat())
-    )
-    return {row.id: row.vehicle_id for row in connection.execute(wanted)}
-
-
-def _start(connection: Connection, today: date) -> str:
-    """Return the first hand-over day of a window that can be open today by time."""
-    longest = connection.execute(select(func.max(Job.window_days))).scalar() or 0
-    return (today - timedelta(days=longest)).isoformat()
-
-
 def _all(promise: Promise, facts: Facts) -> list[Candidate]:
-    found = all_candidates(facts.jobs, promise.main, promise.long, facts.judged)
+    found = all_candidates(facts.jobs, promise.main, promise.long, facts.judged, facts.causes)
     return [c for c in found if _one_vehicle(facts, c)]
 
 
@@ -239,6 +228,7 @@ def _rows(facts: Facts, found: Collection[Candidate]) -> tuple[ReturnRow, ...]:
                 judged_by=link.judged_by,
                 judged_at=link.judged_at,
                 change_promised=link.change_promised,
+                vehicle_key=now.vehicle,
             )
         )
     return tuple(rows)

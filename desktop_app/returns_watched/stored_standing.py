@@ -2,22 +2,27 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
-from datetime import date
+from datetime import date, timedelta
 
-from sqlalchemy import Connection, exists, func, select
+from sqlalchemy import Connection, exists, select
 
 from desktop_app.parts_compared.stored import Pair
+from desktop_app.repair_jobs.kept_job import kept_promise
 from desktop_app.repair_jobs.odometer import miles_per_day
-from desktop_app.repair_jobs.stored import Job, JobCheck, TroubleCode, VehicleEvent, Visit
+from desktop_app.repair_jobs.stored import Job, JobCheck, TroubleCode, Visit
+from desktop_app.returns_watched.customer_answers import gone_since
+from desktop_app.returns_watched.job_facts import JobFacts
 from desktop_app.returns_watched.kind_windows import promise_words
 from desktop_app.returns_watched.returns_list import ReturnRow
 from desktop_app.returns_watched.standing import JobCourse, Standing, stands
+from desktop_app.returns_watched.stored_customers_asked import answers_of_job
 from desktop_app.returns_watched.stored_facts import NO_NAMES, SymptomNames, read_facts
 from desktop_app.returns_watched.stored_returns import read_returns_of_vehicle
 from desktop_app.returns_watched.watching import sightings_since
 from desktop_app.returns_watched.window import MAIN_WINDOW
-from desktop_app.shop_record.kept_value import kept_day
+from desktop_app.shop_record.kept_value import row_place
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,10 +68,11 @@ def read_standing(
         sightings=tuple(sightings_since(job, out, readings)) if out else (),
         came_back=any(r.is_comeback for r in own),
         waits=any(r.waits for r in own),
-        lost_on=_sold_on(connection, row.vehicle_id, out, today),
+        lost_on=_lost_on(connection, job_id, job, facts.jobs, today),
         rate=miles_per_day([p.reading for p in placed], replaced),
     )
     of = tuple(r for r in rows if r.later_id == job_id)
+    kept_promise(row.window_months, row.window_from, row_place("job", job_id, row.number))
     promise = "" if out is None else promise_words(row.window_from, row.window_months)
     return JobStanding(stands(course, today), of, tuple(own), promise)
 
@@ -82,16 +88,15 @@ def _touched() -> tuple[object, ...]:
     )
 
 
-def _sold_on(connection: Connection, vehicle_id: int, out: date | None, today: date) -> date | None:
-    """Return the first day after the hand-over on which the car was sold, until today."""
-    if out is None:
-        return None
-    day = connection.execute(
-        select(func.min(VehicleEvent.happened_on)).where(
-            VehicleEvent.vehicle_id == vehicle_id,
-            VehicleEvent.kind == "sold",
-            VehicleEvent.happened_on >= out.isoformat(),
-            VehicleEvent.happened_on <= today.isoformat(),
-        )
-    ).scalar()
-    return None if day is None else kept_day(day)
+def _lost_on(
+    connection: Connection, job_id: int, job: JobFacts, jobs: Iterable[JobFacts], today: date
+) -> date | None:
+    """Return the first day from which nobody can say how the car is: gone, or sold the day before.
+
+    Only a sale that ends the window counts.
+    """
+    seen_on = max(one.opened_on for one in jobs if one.vehicle == job.vehicle)
+    said = [one for one in answers_of_job(connection, job_id) if one.on <= today]
+    gone = gone_since(said, seen_on)
+    sold = None if job.sold_on is None else job.sold_on + timedelta(days=1)
+    return min((day for day in (gone, sold) if day is not None), default=None)

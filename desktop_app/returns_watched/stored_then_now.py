@@ -14,12 +14,14 @@ from desktop_app.parts_compared.pair_view import PairView, judge
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.signs import PAIR_SIGNS
 from desktop_app.parts_compared.stored_pairs import drawer, pairs_of_job, read_pair
+from desktop_app.repair_jobs.rate_of_use import ShopUse
 from desktop_app.repair_jobs.stored import Job, Visit
+from desktop_app.repair_jobs.stored_proof import read_proof
 from desktop_app.repair_jobs.stored_reading import read_job
 from desktop_app.returns_watched.job_then import JobThen
 from desktop_app.returns_watched.judgement import Chains, ReturnJudged, counts_against
 from desktop_app.returns_watched.stored import ReturnLink
-from desktop_app.returns_watched.stored_links import kept_judgement
+from desktop_app.returns_watched.stored_links import kept_cause, kept_judgement
 from desktop_app.returns_watched.stored_vehicles import each_row
 from desktop_app.shop_record.house_rules import read_rules
 
@@ -92,7 +94,7 @@ def _linked(
         )
         for row in met:
             word = kept_judgement(row.judgement)
-            if counts_against(word, row.cause_class):
+            if counts_against(word, kept_cause(row.cause_class)):
                 links[row.earlier_job_id, row.later_job_id] = word
         fresh = {job for pair in links for job in pair} - known
     named = select(Job.id, Job.number, Job.left_at, Visit.came_at).join(
@@ -110,6 +112,7 @@ def _read(connection: Connection, job_id: int, kinds: Kinds) -> JobThen:
         pairs=pairs,
         verdicts=_verdicts(connection, pairs, kinds),
         photos=_in_order(pairs, photos),
+        proof=read_proof(connection, job_id, ShopUse()),  # nothing here speaks of its use
     )
 
 

@@ -7,10 +7,11 @@ from dataclasses import dataclass
 from datetime import date
 from typing import TYPE_CHECKING, TypeAlias
 
-from sqlalchemy import Connection, select
+from sqlalchemy import Connection, func, select
 
 from desktop_app.repair_jobs.stored import Vehicle, Visit
-from desktop_app.returns_watched.stored_vehicles import each_row, read_vehicles
+from desktop_app.returns_watched.many_visits.growing_columns import GrowingColumns
+from desktop_app.returns_watched.stored_vehicles import each_block, each_row, read_vehicles
 from desktop_app.shop_record.kept_value import kept_day
 
 if TYPE_CHECKING:
@@ -34,6 +35,12 @@ class VehicleCodes:
 
         return np.searchsorted(self.ids, vehicle_ids)
 
+    def rows_of(self, vehicle_ids: Ids) -> Ids:
+        """Return these rows and all others that mean the same vehicles."""
+        import numpy as np
+
+        return self.ids[np.isin(self.codes, self.codes[self.places(vehicle_ids)])]
+
 
 def read_vehicle_codes(
     connection: Connection, vehicle_ids: Collection[int] | None, until: date | None
@@ -41,27 +48,29 @@ def read_vehicle_codes(
     """Read the vehicles and number them; the rules of identity see only rows that share a name."""
     import numpy as np
 
-    wanted = select(Vehicle.id, Vehicle.vin, Vehicle.plate_key, Vehicle.odometer_unit)
-    by_name: dict[tuple[str, str], int] = {}
-    shared: set[int] = set()
-    ids, in_km = [], []
-    for row in each_row(connection, wanted, Vehicle.id, vehicle_ids):
-        ids.append(row.id)
-        in_km.append(row.odometer_unit == "km")
-        for name in (("vin", row.vin), ("plate", row.plate_key)):
-            if name[1]:
-                first = by_name.setdefault(name, row.id)
-                if first != row.id:
-                    shared |= {first, row.id}
-    order = np.argsort(np.array(ids, dtype=np.int64))
-    rows = np.array(ids, dtype=np.int64)[order]
+    wanted = select(Vehicle.id, Vehicle.odometer_unit)
+    found = GrowingColumns("qb")
+    for ids, units in each_block(connection, wanted, Vehicle.id, vehicle_ids):
+        found.add(ids, [unit == "km" for unit in units])
+    rows, in_km = found.joined_by_first()
     codes = np.arange(len(rows), dtype=np.int32)
+    shared = _sharing_a_name(connection)
+    shared = shared if vehicle_ids is None else shared & set(vehicle_ids)
     if shared:
         met: dict[str, int] = {}
         for row_id, key in sorted(_keys(connection, shared, until).items()):
             place = int(np.searchsorted(rows, row_id))
             codes[place] = codes[met.setdefault(key, place)]
-    return VehicleCodes(rows, codes, np.array(in_km, dtype=np.bool_)[order])
+    return VehicleCodes(rows, codes, in_km != 0)
+
+
+def _sharing_a_name(connection: Connection) -> set[int]:
+    """Return the rows that have a VIN or a plate which another row has too."""
+    found: set[int] = set()
+    for name in (Vehicle.vin, Vehicle.plate_key):
+        often = select(name).where(name != "").group_by(name).having(func.count() > 1)
+        found |= set(connection.execute(select(Vehicle.id).where(name.in_(often))).scalars())
+    return found
 
 
 def _keys(

@@ -7,8 +7,10 @@ from dataclasses import dataclass
 from datetime import date
 from typing import TYPE_CHECKING, TypeAlias
 
-from sqlalchemy import Connection, select
+from sqlalchemy import Connection, case, select
 
+from desktop_app.repair_jobs.entry_bounds import MOST_ON_AN_ODOMETER
+from desktop_app.repair_jobs.kept_job import kept_window
 from desktop_app.repair_jobs.odometer import READING_SOURCES, reading_source
 from desktop_app.repair_jobs.stored import Job, Visit
 from desktop_app.returns_watched.many_visits.growing_columns import GrowingColumns
@@ -16,7 +18,7 @@ from desktop_app.returns_watched.many_visits.visit_columns import NO_DAY
 from desktop_app.returns_watched.stored_traits import places_among
 from desktop_app.returns_watched.stored_vehicle_codes import VehicleCodes
 from desktop_app.returns_watched.stored_vehicles import each_block
-from desktop_app.shop_record.kept_value import kept_day
+from desktop_app.shop_record.kept_value import damaged, kept_day, kept_tick, row_place
 from desktop_app.shop_record.trouble import ShopDamaged
 
 if TYPE_CHECKING:
@@ -53,14 +55,20 @@ class VisitRows:
 
 
 @dataclass(frozen=True, slots=True)
-class JobRows:
+class HandOvers:
     """Jobs (n,) by rising id; `visit` is the place of each one's visit among the visits."""
 
     ids: Ids
     visit: Whole
-    says_same: Marks
     left: MomentColumns
     odometer_out: Ids
+
+
+@dataclass(frozen=True, slots=True)
+class JobRows(HandOvers):
+    """Jobs with what the rules of windows need of them."""
+
+    says_same: Marks
     window_days: Whole
     window_miles: Whole
     ends_both: Marks
@@ -72,24 +80,31 @@ def read_visit_rows(
     until: date | None,
     vehicles: VehicleCodes,
     days: Days,
+    *,
+    by_index: bool = True,
 ) -> VisitRows:
     """Read the visits of some vehicles or of all that came until a day; later leaving is hidden."""
-    import numpy as np
 
     wanted = select(
-        *(Visit.id, Visit.vehicle_id, Visit.came_at, Visit.left_at),
+        *(Visit.id, Visit.vehicle_id, Visit.came_at),
+        case((Visit.odometer_out.is_not(None), Visit.left_at)),  # it matters for nothing else
         *(Visit.odometer_in, Visit.odometer_out, Visit.odometer_source),
     )
-    columns = GrowingColumns("qiiiiiqqb")
-    for row in each_block(connection, wanted, Visit.vehicle_id, vehicle_ids):
+    columns = GrowingColumns("qqiiiiqqb")
+    for row in each_block(connection, wanted, Visit.vehicle_id, vehicle_ids, by_index=by_index):
         ids, of, came, left, seen_in, seen_out, source = row
-        rows = vehicles.places(np.array(of, dtype=np.int64)).tolist()
-        columns.add(ids, rows, *days.of(came), *days.of(left), *map(_read, (seen_in, seen_out)),
-                    [_SOURCES[one] for one in source])  # fmt: skip
+        for kept, visit in dict(zip(source, ids, strict=True)).items():
+            reading_source(kept, row_place("visit", visit))
+        columns.add(
+            *(ids, of, *days.of(came, "visit", ids), *days.of(left, "visit", ids)),
+            *(_read(seen, "visit", ids) for seen in (seen_in, seen_out)),
+            [_SOURCES[one] for one in source],
+        )
     found = columns.joined_by_first()
     if until is not None:
         found = [column[found[2] <= until.toordinal()] for column in found]
-    ids, rows, came, came_time, left, left_time, seen_in, seen_out, source = found
+    ids, of, came, came_time, left, left_time, seen_in, seen_out, source = found
+    rows = vehicles.places(of)
     return VisitRows(
         ids, vehicles.codes[rows], vehicles.in_km[rows],
         MomentColumns(came, came_time), MomentColumns(_hidden(left, until), left_time),
@@ -114,10 +129,13 @@ def read_job_rows(
     if vehicle_ids is not None:
         wanted = wanted.join(Visit, Visit.id == Job.visit_id)
     columns = GrowingColumns("qqbiiqiib")
-    for row in each_block(connection, wanted, Visit.vehicle_id, vehicle_ids):
-        ids, visit, same, left, out, most_days, most_miles, rule = row
-        columns.add(ids, visit, same, *days.of(left), _read(out), most_days, most_miles,
-                    [one == "both" for one in rule])  # fmt: skip
+    for block in each_block(connection, wanted, Visit.vehicle_id, vehicle_ids):
+        ids, visit, same, left, out, most_days, most_miles, rule = block
+        check_jobs(ids, same, most_days, most_miles, rule)
+        columns.add(
+            *(ids, visit, same, *days.of(left, "job", ids), _read(out, "job", ids)),
+            *(most_days, most_miles, [one == "both" for one in rule]),
+        )
     found = columns.joined_by_first()
     places, known = places_among(visits.ids, found[1])
     if not known.all():
@@ -125,8 +143,50 @@ def read_job_rows(
     ids, _, same, left, left_time, out, most_days, most_miles, both = found
     moments = MomentColumns(_hidden(left, until), left_time)
     return JobRows(
-        ids, places.astype(np.int32), same != 0, moments, out, most_days, most_miles, both != 0
+        ids, places.astype(np.int32), moments, out, same != 0, most_days, most_miles, both != 0
     )
+
+
+def check_jobs(
+    ids: Sequence[int],
+    same: Sequence[int],
+    days: Sequence[int],
+    miles: Sequence[int],
+    rules: Sequence[str],
+) -> None:
+    """Look once at each distinct window and answer; a ShopDamaged names a row that holds it."""
+    for window, row in dict(zip(zip(days, miles, rules, strict=True), ids, strict=True)).items():
+        kept_window(*window, row_place("job", row))
+    for tick, row in dict(zip(same, ids, strict=True)).items():
+        kept_tick(tick, "0 or 1", row_place("job", row))
+
+
+def read_hand_overs(
+    connection: Connection,
+    vehicle_ids: Collection[int],
+    until: date | None,
+    visits: VisitRows,
+    days: Days,
+    *,
+    by_index: bool,
+) -> HandOvers:
+    """Read the jobs of these visits, of these vehicles, as far as their odometers need it."""
+    # Joined by their visits: to list a third of a million visits costs more than to look them up.
+    wanted = select(Job.id, Job.visit_id, Job.left_at, Job.odometer_out).join(
+        Visit, Visit.id == Job.visit_id
+    )
+    columns = GrowingColumns("qqiiq")
+    for ids, visit, left, out in each_block(
+        connection, wanted, Visit.vehicle_id, vehicle_ids, by_index=by_index
+    ):
+        columns.add(ids, visit, *days.of(left, "job", ids), _read(out, "job", ids))
+    found = columns.joined_by_first()
+    places, known = places_among(visits.ids, found[1])
+    if not known.all():
+        found, places = [column[known] for column in found], places[known]
+    ids, _, left, left_time, out = found
+    moments = MomentColumns(_hidden(left, until), left_time)
+    return HandOvers(ids, places.astype("int32"), moments, out)
 
 
 class _OrdinalDays(dict[str, int]):
@@ -152,16 +212,27 @@ class Days:
         self._days = _OrdinalDays()
         self._times = _Times()
 
-    def of(self, moments: Sequence[str | None]) -> tuple[list[int], list[int]]:
-        """Return the days of kept moments, NO_DAY where there is none, and the times' numbers."""
-        days, times = self._days, self._times
-        try:
-            found = [NO_DAY if at is None else days[at[:10]] for at in moments]
-        except ShopDamaged:
-            for at in moments:
-                kept_day(at or "0001-01-01")  # names the whole of what is damaged
-            raise
+    def of(
+        self, moments: Sequence[str | None], table: str, ids: Sequence[int]
+    ) -> tuple[list[int], list[int]]:
+        """Return the days of kept moments, NO_DAY where there is none, and the times' numbers.
+
+        A ShopDamaged names the row of the table that holds what is no moment.
+        """
+        times = self._times
+        found = self.alone(moments, table, ids)
         return found, [0 if at is None else times[at[10:]] for at in moments]
+
+    def alone(self, moments: Sequence[str | None], table: str, ids: Sequence[int]) -> list[int]:
+        """Return the days as `of` does, where no time of day matters."""
+        days = self._days
+        try:
+            return [NO_DAY if at is None else days[at[:10]] for at in moments]
+        except ShopDamaged:
+            for row, at in zip(ids, moments, strict=True):
+                if at is not None:
+                    kept_day(at, row_place(table, row))  # names the whole of what is damaged
+            raise
 
     def ranks(self) -> Whole:
         """Return by number where each time stands in the order of the texts."""
@@ -182,7 +253,12 @@ class _Sources(dict[str | None, int]):
 _SOURCES = _Sources()
 
 
-def _read(values: Sequence[int | None]) -> list[int]:
+def _read(values: Sequence[int | None], table: str, ids: Sequence[int]) -> list[int]:
+    known = [value for value in values if value is not None]
+    if known and not 0 <= min(known) <= max(known) <= MOST_ON_AN_ODOMETER:
+        for row, value in zip(ids, values, strict=True):
+            if value is not None and not 0 <= value <= MOST_ON_AN_ODOMETER:
+                raise damaged(value, "an odometer reading", row_place(table, row))
     return [NOT_READ if value is None else value for value in values]
 
 

@@ -2,26 +2,37 @@
 
 from __future__ import annotations
 
-from typing import Any, cast
+from typing import Any
 
-from sqlalchemy import Connection, select
+from sqlalchemy import Connection, Row, select
 
 from desktop_app.parts_compared.stored import Pair
+from desktop_app.repair_jobs.kept_job import WINDOW_RULES, kept_promise
 from desktop_app.repair_jobs.stored import Job
-from desktop_app.returns_watched.kind_windows import FROM_JOB, Promise, promised
+from desktop_app.returns_watched.kind_windows import FROM_JOB, Promise, promise_of, promised
+from desktop_app.returns_watched.month_end import days_of_months
 from desktop_app.returns_watched.stored import KindWindow
-from desktop_app.returns_watched.window import EndsBy
 from desktop_app.shop_record.deed import Deed
 from desktop_app.shop_record.house_rules import HouseRules, read_rules
-from desktop_app.shop_record.kept_value import kept_day
+from desktop_app.shop_record.kept_value import damaged, kept_day, kept_word, row_place
+from desktop_app.shop_record.trouble import ShopTrouble
 
 
 def read_kind_windows(connection: Connection) -> dict[str, Promise]:
     """Read the promises of the part kinds that have one of their own."""
-    return {
-        row.part_kind: Promise(row.days, row.months, row.miles, cast(EndsBy, row.rule))
-        for row in connection.execute(select(KindWindow).order_by(KindWindow.part_kind))
-    }
+    rows = connection.execute(select(KindWindow).order_by(KindWindow.part_kind))
+    return {row.part_kind: kept_kind_window(row) for row in rows}
+
+
+def kept_kind_window(row: Row[Any]) -> Promise:
+    """Return what a row of kind_window promises; a ShopDamaged where nobody can have said it."""
+    place = f"{row_place('kind_window', row.id)}, part kind {row.part_kind}"
+    rule = kept_word(row.rule, WINDOW_RULES, "“first” or “both”", place)
+    try:
+        return Promise(row.days, row.months, row.miles, rule)
+    except ShopTrouble as error:
+        kept = f"{row.days} days, {row.months} months, {row.miles} miles"
+        raise damaged(kept, "a promise", place) from error
 
 
 def kind_window_row(connection: Connection, part_kind: str) -> int | None:
@@ -32,19 +43,21 @@ def kind_window_row(connection: Connection, part_kind: str) -> int | None:
 
 def shop_promise(rules: HouseRules) -> Promise:
     """Return the shop's own promise."""
-    return Promise(
-        days=rules.window_days, miles=rules.window_miles, rule=cast(EndsBy, rules.window_rule)
-    )
+    return promise_of(rules.window_days, rules.window_months, rules.window_miles, rules.window_rule)
 
 
 def promise_at_hand_over(deed: Deed, job_id: int, left_at: str) -> dict[str, Any]:
     """Return the columns of a job that hold its window, as it is promised at that moment.
 
-    What was given to the job alone stays. Only parts that were fitted count.
+    What was given to the job alone stays, its months counted out from that day. Only parts that
+    were fitted count.
     """
     connection = deed.connection
-    if connection.execute(select(Job.window_from).where(Job.id == job_id)).scalar() == FROM_JOB:
-        return {}
+    own = select(Job.window_from, Job.window_months).where(Job.id == job_id)
+    said_by, months = connection.execute(own).one()
+    kept_promise(months, said_by, row_place("job", job_id))
+    if said_by == FROM_JOB:
+        return {"window_days": days_of_months(kept_day(left_at), months)} if months else {}
     fitted = select(Pair.part_kind).where(Pair.job_id == job_id, Pair.fitted == 1)
     kinds = connection.execute(fitted).scalars().all()
     shop = shop_promise(read_rules(connection))

@@ -27,19 +27,24 @@ def oldest_waiting_first(rows: Iterable[ReturnRow]) -> tuple[ReturnRow, ...]:
     """
 
     def place(row: ReturnRow) -> tuple[int, int, str, str]:
-        group = 0 if row.waits else 1 if row.judgement is None else 2
+        group = 0 if row.waits else 1 if row.is_open else 2
         day = row.came_on.toordinal()
         return (group, day if row.waits else -day, row.later, row.earlier)
 
     return tuple(sorted(rows, key=place))
 
 
+def visits_waiting(rows: Iterable[ReturnRow]) -> int:
+    """Count the visits that wait; one that may be a return of several earlier jobs counts once."""
+    return len({row.later_id for row in rows if row.waits})
+
+
 def waiting_in_words(rows: Sequence[ReturnRow], today: date) -> str:
-    """Say how many returns wait, since when, and how many of them too long."""
-    waiting = [row for row in rows if row.waits]
+    """Say how many visits wait, since when, and how many of them too long."""
+    waiting = {row.later_id: row for row in rows if row.waits}.values()
     if not waiting:
         return "Nothing waits for a judgement."
-    number = "1 return waits" if len(waiting) == 1 else f"{len(waiting)} returns wait"
+    number = "1 visit waits" if len(waiting) == 1 else f"{len(waiting)} visits wait"
     oldest = min(row.came_on for row in waiting)
     long = sum(waits_too_long(row, today) for row in waiting)
     since = f"the oldest since {oldest.isoformat()}" if len(waiting) > 1 else f"since {oldest}"

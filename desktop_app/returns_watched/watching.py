@@ -12,7 +12,7 @@ from desktop_app.repair_jobs.rate_of_use import RateOfUse
 from desktop_app.returns_watched.job_facts import JobFacts
 from desktop_app.returns_watched.standing import JobCourse, Sighting, window_is_open
 from desktop_app.returns_watched.watch_end import ProbableEnd, probable_end
-from desktop_app.returns_watched.window import MAIN_WINDOW, Window
+from desktop_app.returns_watched.window import Window
 
 Readings = Sequence[tuple[date, RunningMiles | None]]
 
@@ -102,6 +102,7 @@ class WatchSaid:
     """What stands beside a watched job and is not worked out: its id and its words."""
 
     job_id: int
+    number: str
     vehicle: str
     concern: str
     came_back: bool = False
@@ -122,32 +123,51 @@ class Driven:
     use: RateOfUse
 
 
-def watched(
-    job: JobFacts, said: WatchSaid, readings: Readings, driven: Driven, today: date
-) -> WatchedJob | None:
-    """Return the job as it is watched today, or None where its window is not open.
+@dataclass(frozen=True, slots=True)
+class SinceThen:
+    """What is known of a car since a job left on `out`.
 
-    `readings` are those of its vehicle until today, on the running scale.
+    `known` is the last trusted reading since (its day, the miles since the hand-over) and `read_on`
+    the day of the last reading of any kind; None where there is none. `left_read` is True where the
+    odometer it left with is trusted, `lost` where no reading can be held against that. After
+    `sold_on` the window is over; from `gone_on` on the car is where nobody sees it.
     """
-    out = job.handed_over_on
-    if out is None or (job.sold_on is not None and job.sold_on < today):
+
+    out: date
+    left_read: bool
+    known: tuple[date, float] | None
+    read_on: date | None
+    lost: bool
+    sold_on: date | None = None
+    gone_on: date | None = None
+
+
+def watched(
+    said: WatchSaid, window: Window, since: SinceThen, driven: Driven, today: date
+) -> WatchedJob | None:
+    """Return a job as it is watched today, or None where its window is not open."""
+    out, known = since.out, since.known
+    if since.sold_on is not None and since.sold_on < today:
         return None
-    window = job.window or MAIN_WINDOW
-    sightings = tuple(sightings_since(job, out, readings))
+    if since.gone_on is not None and since.gone_on <= today:
+        return None
+    # The last trusted reading has the most miles: no other can end a window that it leaves open.
+    sightings = () if known is None else (Sighting(*known),)
     course = JobCourse(window, handed_over_on=out, sightings=sightings, rate=driven.rate)
     if not window_is_open(course, today):
         return None
-    known = max(((s.on, s.miles) for s in sightings if s.miles is not None), default=None)
-    if known is None and job.odometer_out is not None:
+    if known is None and since.left_read:
         known = (out, 0.0)
-    gone = None if known is None or _unread_since(readings, known[0]) else known[1]
-    followed = None if _lost(job, readings) else known
+    # Replaced, or read without sense, after the last trusted reading?
+    unread = known is not None and since.read_on is not None and since.read_on > known[0]
+    gone = None if known is None or unread else known[1]
+    followed = None if since.lost else known
     # Where both must end and its own readings don't say how much it is driven, time alone decides.
     guessed = window.rule == "both" and driven.rate is None
     ends = probable_end(out, window, None if guessed else driven.use, followed)
     return WatchedJob(
         job_id=said.job_id,
-        job=job.number,
+        job=said.number,
         vehicle=said.vehicle,
         concern=said.concern,
         left_on=out,
@@ -157,7 +177,7 @@ def watched(
         read_on=None if gone is None or known is None else known[0],
         days_left=window.days_left(out, today),
         miles_left=window.miles_left(gone),
-        ends=_before_the_sale(ends, job.sold_on),
+        ends=_before_the_sale(ends, since.sold_on),
         use=driven.use,
         known=followed,
         came_back=said.came_back,
@@ -190,16 +210,3 @@ def sightings_since(job: JobFacts, out: date, readings: Readings) -> Iterable[Si
             miles = miles_between(job.odometer_out, place, (on - out).days)
             if miles is not None:
                 yield Sighting(on, miles)
-
-
-def _unread_since(readings: Readings, known_on: date) -> bool:
-    """Tell whether the odometer was replaced, or gave no sense, after the last trusted reading."""
-    return any(on > known_on for on, _ in readings)
-
-
-def _lost(job: JobFacts, readings: Readings) -> bool:
-    """Tell whether the odometer was replaced since, so that no reading can be held against it."""
-    out, left_with = job.handed_over_on, job.odometer_out
-    if out is None or left_with is None:
-        return True
-    return any(place.leg != left_with.leg for on, place in readings if place and on > out)

@@ -1,4 +1,4 @@
-"""What the shop promises: the window of a part kind, and of one job before it leaves."""
+"""What is promised: the window of the shop, of a part kind, and of one job before it leaves."""
 
 from __future__ import annotations
 
@@ -9,13 +9,20 @@ from desktop_app.repair_jobs.stored import Job
 from desktop_app.returns_watched.kind_windows import FROM_JOB, Promise
 from desktop_app.returns_watched.link_actions import no_job
 from desktop_app.returns_watched.stored import KindWindow
-from desktop_app.returns_watched.stored_links import job_days
+from desktop_app.returns_watched.stored_links import JobDays, job_days
 from desktop_app.returns_watched.stored_windows import kind_window_row
-from desktop_app.returns_watched.window import Window
 from desktop_app.shop_record.deed import Deed, Done
-from desktop_app.shop_record.house_rules import check_rule
+from desktop_app.shop_record.house_rules import change_rules, check_rule
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
+
+
+def promise_of_shop(record: ShopRecord, promise: Promise) -> Done:
+    """Change what the shop promises where neither a job nor a part kind has its own.
+
+    Jobs that have left keep the window that they were handed over with.
+    """
+    return change_rules(record, "Change the shop's window", _columns(promise, 0))
 
 
 def promise_for_kind(record: ShopRecord, part_kind: str, promise: Promise | None) -> Done:
@@ -46,8 +53,10 @@ def promise_for_kind(record: ShopRecord, part_kind: str, promise: Promise | None
     return record.do(f"Change the window for {kind_words(part_kind)}", work)
 
 
-def change_window(record: ShopRecord, job: int, days: Any, miles: Any, rule: str) -> Done:
-    """Change the promise of one job before it is handed over: days, miles, how they end.
+def change_window(
+    record: ShopRecord, job: int, days: Any, miles: Any, rule: str, months: Any = None
+) -> Done:
+    """Change the promise of one job before it is handed over: days or months, miles, how they end.
 
     Nothing (an empty text, None or 0) is no such limit. After the hand-over the customer has it,
     and it stays as it was given.
@@ -56,31 +65,44 @@ def change_window(record: ShopRecord, job: int, days: Any, miles: Any, rule: str
         known = job_days(connection, job)
     if known is None:
         raise no_job(job)
+    promise = Promise(
+        _limit("window_days", days),
+        _limit("window_months", months),
+        _limit("window_miles", miles),
+        check_rule("window_rule", rule),
+    )
+    values = _columns(promise, None) | {"window_from": FROM_JOB}
+
+    def work(deed: Deed) -> None:
+        _check_is_here(job_days(deed.connection, job), job)  # perhaps handed over meanwhile
+        deed.change(Job, job, **values)
+
+    return record.do(f"Change the window of {known.number}", work)
+
+
+def _check_is_here(known: JobDays | None, job: int) -> None:
+    if known is None:
+        raise no_job(job)
     if known.left_at is not None:
         raise ShopTrouble(
             f"{known.number} was handed over on {known.left_at[:10]} with its window.",
             kept="The window is as it was given.",
             do="A window can be changed until the car leaves.",
         )
-    kept = Window(
-        _limit("window_days", days),
-        _limit("window_miles", miles),
-        check_rule("window_rule", rule),
-    )
-    values = {
-        "window_days": kept.days,
-        "window_miles": int(kept.miles),
-        "window_rule": kept.rule,
-        "window_months": None,
-        "window_from": FROM_JOB,
+
+
+def _columns(promise: Promise, no_months: int | None) -> dict[str, Any]:
+    """Return a promise as rules and jobs keep it, before anyone knows the day of the hand-over."""
+    return {
+        "window_days": promise.most_days,
+        "window_months": promise.months or no_months,
+        "window_miles": promise.miles or 0,
+        "window_rule": promise.rule,
     }
-    return record.do(
-        f"Change the window of {known.number}", lambda deed: deed.change(Job, job, **values)
-    )
 
 
-def _limit(rule: str, value: Any) -> int:
+def _limit(rule: str, value: Any) -> int | None:
     if value in (None, 0) or not str(value).strip():
-        return 0
+        return None
     limit: int = check_rule(rule, value)
     return limit

@@ -11,13 +11,14 @@ from hypothesis import strategies as st
 from desktop_app.repair_jobs.stored import Customer, Job, Visit
 from desktop_app.returns_watched.actions import judge_return
 from desktop_app.returns_watched.ask_list import ToAsk
-from desktop_app.returns_watched.customer_actions import note_answer
+from desktop_app.returns_watched.customer_actions import change_answer, note_answer
 from desktop_app.returns_watched.kind_windows import Promise
 from desktop_app.returns_watched.promise_typed import (
     promise_in_words,
     promise_typed,
     shown_distance,
 )
+from desktop_app.returns_watched.stored_returns import read_watch
 from desktop_app.returns_watched.stored_watch_place import read_watch_place
 from desktop_app.shop_record.house_rules import change_rule
 from desktop_app.shop_record.record import ShopRecord
@@ -58,9 +59,26 @@ def test_what_was_proved_or_always_there_is_not_asked_about(
     assert asked(shop, FIFTEEN) == ()
 
 
-@pytest.mark.parametrize("answer", ["fine", "same trouble", "other trouble", "car is gone"])
+@pytest.mark.parametrize("answer", ["fine", "other trouble", "car is gone"])
 def test_who_has_answered_is_not_asked_again(shop: ShopRecord, answer: str) -> None:
     note_answer(shop, now_and_then(shop), answer, on=date(2026, 11, 10))
+    assert asked(shop, FIFTEEN) == ()
+
+
+def test_who_told_of_the_same_trouble_stands_first_until_the_car_is_seen(
+    shop: ShopRecord,
+) -> None:
+    ended = now_and_then(shop, fault_every=None)
+    first = note_answer(shop, ended, "same trouble", on=date(2026, 11, 10))
+    [one] = asked(shop, FIFTEEN)
+    assert one.why.startswith("Told: the same trouble, on 10 November 2026. Not seen yet")
+    with shop.reading() as connection:
+        [watched] = read_watch(connection, FIFTEEN)
+    assert watched.waits  # neither quiet nor come back
+    note_answer(shop, ended, "not reached", on=date(2026, 11, 11))
+    assert len(asked(shop, FIFTEEN)) == 1
+    assert first.made is not None
+    change_answer(shop, first.made, "other trouble")
     assert asked(shop, FIFTEEN) == ()
 
 

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from dataclasses import replace
 from datetime import date
-from math import isnan
 
 import numpy as np
 import pytest
@@ -17,8 +16,13 @@ from desktop_app.returns_watched.honest_numbers.expected import (
     poisson_interval,
     seen_against_expected,
 )
-from desktop_app.returns_watched.honest_numbers.funnel import funnel_limit
+from desktop_app.returns_watched.honest_numbers.funnel import (
+    chance_of_so_many,
+    funnel_limit,
+    luck_gives,
+)
 from desktop_app.returns_watched.honest_numbers.group_rates import (
+    FEW_JOBS,
     TOO_FEW,
     WIDEST_INTERVAL,
     GroupRate,
@@ -38,12 +42,6 @@ from desktop_app.returns_watched.honest_numbers.shrunken import (
     spread_of_groups,
 )
 from desktop_app.returns_watched.honest_numbers.survival import kaplan_meier
-from desktop_app.returns_watched.honest_numbers.weekly_chart import (
-    cusum,
-    p_chart,
-    slow_rise,
-    u_chart,
-)
 from desktop_app.returns_watched.window import MAIN_WINDOW
 
 TODAY = date(2026, 11, 16)
@@ -65,20 +63,21 @@ def jobs(*some: Job, names: tuple[str, ...] = ("Ada",), system: str = "ignition"
         (("distributor-rotor",),) * n,
         (system,) * n,
         (names,) * n,
+        np.full(n, NEVER),
     )
 
 
 def together(*some: CountedJobs) -> CountedJobs:
     """All of the jobs in one."""
     return CountedJobs(
-        *(
-            np.concatenate([getattr(one, name) for one in some])
-            for name in ("days_gone", "window_days", "back_after", "waits_after")
-        ),
-        *(
-            tuple(word for one in some for word in getattr(one, name))
+        **{
+            name: np.concatenate([getattr(one, name) for one in some])
+            for name in ("days_gone", "window_days", "back_after", "waits_after", "lost_after")
+        },
+        **{
+            name: tuple(word for one in some for word in getattr(one, name))
             for name in ("part_kinds", "systems", "groups")
-        ),
+        },
     )
 
 
@@ -94,6 +93,18 @@ def test_each_job_is_settled_open_or_waiting() -> None:
     assert group.comebacks == 2
     assert group.rate == pytest.approx(2 / 7)
     assert (group.low, group.high) == wilson(2, 7)
+
+
+def test_a_car_out_of_sight_is_neither_settled_nor_open() -> None:
+    # Sold on the 40th day of 90: the job was watched so long, and says nothing of what came later.
+    some = replace(jobs(SETTLED, SETTLED, BACK), lost_after=np.array([40, NEVER, 40]))
+    group = only(group_rates(some, "technician"))
+    assert (group.jobs, group.settled, group.still_open, group.lost_sight) == (3, 2, 0, 1)
+    assert group.comebacks == 1
+    assert some.watched()[0].tolist() == [40, 90, 20]
+    said = rates_of(some, "technician", MAIN_WINDOW, TODAY)
+    assert "1 lost sight of" in said.lines()[0]
+    assert said.as_json()["groups"][0]["lost_sight"] == 1
 
 
 def test_a_window_is_open_on_its_last_day() -> None:
@@ -115,9 +126,10 @@ def test_a_comeback_beside_an_unjudged_visit_is_a_comeback() -> None:
 
 def test_few_jobs_say_that_they_are_few() -> None:
     none_of_20 = only(group_rates(jobs(*[SETTLED] * 20), "technician"))
+    none_of_19 = only(group_rates(jobs(*[SETTLED] * 19), "technician"))
     one_of_20 = only(group_rates(jobs(*[SETTLED] * 19, BACK), "technician"))
     assert none_of_20.note is None
-    assert one_of_20.note == TOO_FEW
+    assert (none_of_19.note, one_of_20.note) == (TOO_FEW, TOO_FEW)
 
 
 def test_groups_too_few_to_tell_have_no_rank() -> None:
@@ -194,6 +206,7 @@ def test_the_lines_say_what_the_figures_mean() -> None:
     assert said[0].endswith("More than luck explains.")
     assert "of 60 settled none came back: 0.0%" in said[1]
     assert said[1].endswith("Fewer than luck explains.")
+    assert "where luck alone gives" in said[1]
     assert "A window still open is no success" in said[2]
     assert said[3].startswith("2 are compared at once.")
     assert said[4].startswith("Came back by day 30")
@@ -232,13 +245,17 @@ def test_groups_add_up(rows: list[tuple[int, int, int, str, str]]) -> None:
     found = group_rates(some, "technician")
     assert sum(group.jobs for group in found) == len(rows)
     for group in found:
-        assert group.jobs == group.settled + group.still_open + group.waiting
+        known = group.settled + group.still_open + group.waiting
+        assert group.jobs == known + group.lost_sight
         assert 0 <= group.comebacks <= group.settled
         if group.rate is not None:
             assert group.low is not None
             assert group.high is not None
             assert group.low <= group.rate <= group.high
-            assert (group.note is None) == (group.high - group.low <= WIDEST_INTERVAL)
+            narrow = group.high - group.low <= WIDEST_INTERVAL
+            assert (group.note is None) == (narrow and group.settled >= FEW_JOBS)
+            assert group.alike <= group.settled
+            assert not group.stands_out or group.beyond_luck
     # What is expected of all groups is what came back of all.
     expected = sum(group.expected or 0 for group in found)
     assert expected == pytest.approx(sum(group.comebacks for group in found))
@@ -315,16 +332,6 @@ def test_a_single_group_is_compared_with_nobody() -> None:
     assert adjusted([]) == ()
 
 
-def test_a_week_without_jobs_has_no_rate() -> None:
-    chart = p_chart([1, 0, 2], [20, 0, 20])
-    assert isnan(chart.rates[1])
-    assert isnan(chart.high[1])
-    assert chart.beyond == ()
-    quiet = slow_rise([1, 0, 2], [20, 0, 20], usual=0.05)
-    assert quiet.rise[1] == quiet.rise[0]
-    assert isnan(p_chart([0], [0]).centre)
-
-
 def test_curves_without_returns_do_not_differ() -> None:
     assert log_rank([([5, 6], [False, False]), ([7], [False])]).p == 1
     assert kaplan_meier([5, 6], [False, False]).ages.tolist() == []
@@ -356,18 +363,10 @@ def test_a_return_on_the_day_of_the_hand_over_counts() -> None:
         lambda: funnel_limit([10], 0.0, 0.025),
         lambda: adjusted([1.5]),
         lambda: spread_of_groups([5], [4]),
-        lambda: p_chart([5], [4]),
-        lambda: u_chart([-1], [4]),
-        lambda: u_chart([1], [4, 5]),
-        lambda: slow_rise([1], [4], usual=0),
+        lambda: luck_gives(10, 0.0),
+        lambda: chance_of_so_many(5, 4, 0.1),
     ],
 )
 def test_what_is_no_count_is_refused(refused: object) -> None:
     with pytest.raises(ValueError, match=r"\w"):
         refused()  # type: ignore[operator]
-
-
-def test_a_fall_is_noticed_too() -> None:
-    found = cusum([0.0, -3.0, -3.0, -3.0], 0.0, 0.5, 5.0)
-    assert (found.first_signal, found.began) == (3, 1)
-    assert max(found.rise) == 0

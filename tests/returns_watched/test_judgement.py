@@ -49,6 +49,16 @@ def test_what_is_no_comeback_makes_no_chain(decided: Judgement) -> None:
     assert chains(("a", "b", decided)).root_of("b") == "b"
 
 
+def test_what_came_back_for_a_cause_that_is_not_ours_makes_no_chain() -> None:
+    made = Chains(
+        (
+            ReturnJudged("a", "b", Judgement.SAME_SYMPTOM, "other-use"),
+            ReturnJudged("b", "c", Judgement.SAME_SYMPTOM, "fitted-badly"),
+        )
+    )
+    assert made.chain_of("c") == ("b", "c")
+
+
 def test_a_job_that_came_back_for_two_hangs_on_the_older() -> None:
     made = chains(("a", "c", Judgement.SAME_SYMPTOM), ("b", "c", Judgement.SAME_SYSTEM))
     assert made.root_of("c") == "a"

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import date
 from decimal import Decimal
 from typing import Any
@@ -14,6 +15,7 @@ from desktop_app.returns_watched.candidate import Candidate
 from desktop_app.returns_watched.change_promised import ChangePromised, read_day
 from desktop_app.returns_watched.judged_before import LinkChanged, judged_over_time, told
 from desktop_app.returns_watched.judgement import RETURN_CAUSES, Judgement, counts_against
+from desktop_app.returns_watched.judging import Judging
 from desktop_app.returns_watched.return_cost import (
     CASH_OUT,
     CostWritten,
@@ -22,11 +24,13 @@ from desktop_app.returns_watched.return_cost import (
     money,
     return_cost,
 )
-from desktop_app.returns_watched.returns_list import ReturnRow
+from desktop_app.returns_watched.returns_list import ReturnRow, in_order_of_work
 from desktop_app.returns_watched.said_beside import also_kept, helping_kept
+from desktop_app.returns_watched.told_the_same import ToldSame, told_not_seen
 from desktop_app.returns_watched.waiting import (
     days_waiting,
     oldest_waiting_first,
+    visits_waiting,
     waiting_in_words,
     waits_too_long,
 )
@@ -205,9 +209,17 @@ def test_further_kinds_never_repeat_the_main_one_or_stand_alone() -> None:
     assert helping_kept(("new",), "new") is None
 
 
-def _row(later: str, came: date, judgement: Judgement | None, inside: bool = True) -> ReturnRow:
-    met = Candidate("J-1", later, 5, None, inside, "time", (), 0.5, "J-1", judgement)
-    return ReturnRow(met, 1, 2, "car", date(2026, 1, 1), came)
+def _row(
+    later: str,
+    came: date,
+    judgement: Judgement | None,
+    inside: bool = True,
+    earlier: str = "J-1",
+    in_chain: bool = False,
+) -> ReturnRow:
+    met = Candidate(earlier, later, 5, None, inside, "time", (), 0.5, "J-1", judgement)
+    met = replace(met, in_chain=in_chain)
+    return ReturnRow(met, int(earlier[2:]), int(later[2:]), "car", date(2026, 1, 1), came)
 
 
 def test_what_waits_comes_first_the_oldest_at_the_top() -> None:
@@ -221,12 +233,50 @@ def test_what_waits_comes_first_the_oldest_at_the_top() -> None:
     ordered = [row.later for row in oldest_waiting_first(rows)]
     assert ordered == ["J-7", "J-8", "J-6", "J-5", "J-9"]
     assert waiting_in_words(rows, TODAY).startswith(
-        "2 returns wait for a judgement, the oldest since 2026-11-01; 1 for more than 14 days."
+        "2 visits wait for a judgement, the oldest since 2026-11-01; 1 for more than 14 days."
     )
     assert waiting_in_words([rows[0]], TODAY) == "Nothing waits for a judgement."
     assert waiting_in_words([rows[1]], TODAY).startswith(
-        "1 return waits for a judgement, since 2026-11-08. Until then it is neither"
+        "1 visit waits for a judgement, since 2026-11-08. Until then it is neither"
     )
+
+
+def test_a_visit_that_may_be_a_return_of_two_jobs_waits_once() -> None:
+    came = date(2026, 11, 8)
+    rows = [_row("J-9", came, None), _row("J-9", came, None, earlier="J-2")]
+    assert visits_waiting(rows) == 1
+    assert waiting_in_words(rows, TODAY).startswith("1 visit waits for a judgement")
+
+
+def test_what_hangs_in_a_judged_chain_waits_nowhere_and_stands_behind_what_waits() -> None:
+    chained = _row("J-9", date(2026, 11, 1), None, in_chain=True)
+    beyond = _row("J-8", date(2026, 10, 1), None, inside=False)
+    waiting = _row("J-7", date(2026, 11, 9), None)
+    assert not chained.waits
+    assert chained.state_words == "judged in its chain"
+    for ordered in (oldest_waiting_first, in_order_of_work):
+        assert list(ordered([chained, beyond, waiting])) == [waiting, beyond, chained]
+
+
+def test_told_of_the_same_trouble_waits_until_a_later_visit_is_judged_or_waits() -> None:
+    told = ToldSame(1, "J-1", "car", date(2026, 11, 5))
+    before = _row("J-8", date(2026, 11, 4), Judgement.UNRELATED)
+    assert told_not_seen([told], [before]) == (told,)
+    beyond = _row("J-9", date(2026, 11, 8), None, inside=False)
+    assert told_not_seen([told], [before, beyond]) == (told,)
+    for judgement in (None, Judgement.UNRELATED):
+        assert told_not_seen([told], [_row("J-9", date(2026, 11, 8), judgement)]) == ()
+    assert "told on 5 November 2026 the same trouble, not seen yet" in told.in_words()
+
+
+def test_two_vehicles_are_asked_about_where_a_judgement_or_a_cost_hangs_on_it() -> None:
+    bare = Judging(1, 2, "J-1", "J-2")
+    assert bare.apart_question() is None
+    judged = replace(bare, judgement=Judgement.SAME_PART, cost=CostWritten(cost_cents=132_050))
+    asked = str(judged.apart_question("Total: $1,320.50."))
+    assert asked.startswith("It is judged “same part”. Total: $1,320.50. As two vehicles it leaves")
+    apart = replace(judged, same_vehicle=False)
+    assert apart.decided(in_window=True).endswith("it is no return, and nothing counts.")
 
 
 def test_fourteen_days_are_no_long_wait_and_fifteen_are() -> None:

@@ -10,12 +10,15 @@ from sqlalchemy import text
 
 from desktop_app.repair_jobs.stored import Job, Person
 from desktop_app.returns_watched import actions, judging_actions
+from desktop_app.returns_watched.customer_actions import note_answer
 from desktop_app.returns_watched.judged_before import told
 from desktop_app.returns_watched.judgement import Judgement
 from desktop_app.returns_watched.judging import Judging
 from desktop_app.returns_watched.stored import ReturnLink
 from desktop_app.returns_watched.stored_judging import open_changes, read_judging
+from desktop_app.returns_watched.stored_returns import count_waiting, read_returns, read_waiting
 from desktop_app.returns_watched.stored_then_now import read_chain
+from desktop_app.returns_watched.written_meanwhile import WrittenMeanwhile
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 from tests.watched_shop import a_week_of_returns, job, vehicle
@@ -205,6 +208,11 @@ def test_open_promises_are_listed_what_is_due_first(
         {"unbilled_hours": -2.0},
         {"change_due": "soon"},
         {"judgement": "bad"},
+        {"cause_class": "NEW"},
+        {"cost_cents": -1},
+        {"tow_cents": 2**63 - 1},
+        {"unbilled_hours": 1e308},
+        {"judgement": "unrelated", "judged_at": "yesterday"},
     ],
 )
 def test_values_changed_from_outside_are_told_as_damage(
@@ -215,6 +223,8 @@ def test_values_changed_from_outside_are_told_as_damage(
         deed.change(ReturnLink, 1, **values)
     with pytest.raises(ShopDamaged):
         _read(shop, pair)
+    with shop.reading() as connection, pytest.raises(ShopDamaged):
+        read_returns(connection)
 
 
 def _chain(shop: ShopRecord, earlier: int, later: int) -> list[str]:
@@ -237,3 +247,118 @@ def test_a_chain_runs_from_its_root_to_what_came_after(shop: ShopRecord) -> None
     actions.name_cause_class(shop, jobs[0], jobs[1], "new")
     assert _chain(shop, jobs[1], jobs[2]) == ["J-2", "J-3", "J-4"]
     assert _chain(shop, jobs[1], 99) == []
+
+
+@pytest.mark.parametrize(
+    ("theirs", "mine", "says"),
+    [
+        (
+            lambda s, p: actions.judge_return(s, *p, "same part", why="pinched"),
+            lambda s, p, seen: actions.judge_return(s, *p, "unrelated", shown=seen),
+            "What it is: “same part”; Why: “pinched” (judged by Ben).",
+        ),
+        (
+            lambda s, p: actions.say_why(s, *p, "pinched"),
+            lambda s, p, seen: actions.say_why(s, *p, "short", shown=seen),
+            "Why: “pinched”.",
+        ),
+        (
+            lambda s, p: actions.name_cause_class(s, *p, "fitted-badly"),
+            lambda s, p, seen: actions.name_cause_class(s, *p, "sublet", shown=seen),
+            "Main cause: “fitted badly”.",
+        ),
+        (
+            lambda s, p: judging_actions.write_amount(s, *p, "tow_cents", 8500),
+            lambda s, p, seen: judging_actions.write_amount(s, *p, "tow_cents", 1, shown=seen),
+            "Towing: 85.00.",
+        ),
+        (
+            lambda s, p: judging_actions.write_unpaid_hours(s, *p, 2.5),
+            lambda s, p, seen: judging_actions.write_unpaid_hours(s, *p, 1.0, shown=seen),
+            "Hours nobody pays: “2.5”.",
+        ),
+        (
+            lambda s, p: judging_actions.set_change_day(s, *p, "change_due", TODAY),
+            lambda s, p, seen: judging_actions.set_change_day(
+                s, *p, "change_due", None, shown=seen
+            ),
+            "Due on: “2026-11-16”.",
+        ),
+        (
+            lambda s, p: actions.promise_change(s, *p, "look twice"),
+            lambda s, p, seen: actions.promise_change(s, *p, "hope", shown=seen),
+            "What will be done differently: “look twice”.",
+        ),
+        (
+            lambda s, p: actions.judge_return(s, *p, "same part"),
+            lambda s, p, seen: actions.say_not_same_vehicle(s, *p, shown=seen),
+            "What it is: “same part” (judged by Ben).",
+        ),
+    ],
+)
+def test_what_another_desk_wrote_meanwhile_is_not_written_over(
+    shop: ShopRecord, pair: tuple[int, int], theirs: Any, mine: Any, says: str
+) -> None:
+    seen = _read(shop, pair)
+    shop.who = "Ben"
+    theirs(shop, pair)
+    kept = _read(shop, pair)
+    shop.who = "Ana"
+    with pytest.raises(WrittenMeanwhile) as refused:
+        mine(shop, pair, seen)
+    assert says in refused.value.what
+    assert _read(shop, pair) == kept
+    mine(shop, pair, kept)  # seen by now
+    assert _read(shop, pair) != kept
+
+
+def test_one_rule_for_the_chain_where_a_cause_is_not_ours(shop: ShopRecord) -> None:
+    car = vehicle(shop)
+    one, two, three = (
+        job(shop, car, f"J-{n}", f"2026-0{n}-01", f"2026-0{n}-02", system="ignition")
+        for n in (1, 2, 3)
+    )
+    actions.judge_return(shop, one, two, "same symptom", cause_class="other-use")
+    actions.judge_return(shop, two, three, "same symptom")
+    assert _chain(shop, two, three) == ["J-2", "J-3"]
+    with shop.reading() as connection:
+        for rows in (read_returns(connection), read_returns(connection, date(2026, 1, 1))):
+            found = {(row.earlier, row.later): row for row in rows}
+            assert found["J-1", "J-3"].waits
+            assert found["J-2", "J-3"].candidate.root == "J-2"
+    actions.name_cause_class(shop, one, two, "fitted-badly")
+    with shop.reading() as connection:
+        for rows in (read_returns(connection), read_returns(connection, date(2026, 1, 1))):
+            found = {(row.earlier, row.later): row for row in rows}
+            assert not found["J-1", "J-3"].waits
+            assert found["J-2", "J-3"].candidate.root == "J-1"
+    actions.say_not_same_vehicle(shop, one, two)
+    with shop.reading() as connection:
+        found = {(row.earlier, row.later): row for row in read_returns(connection)}
+    assert found["J-1", "J-3"].waits
+
+
+def test_costs_at_another_return_of_the_same_visit_are_named(
+    shop: ShopRecord, pair: tuple[int, int]
+) -> None:
+    other = (pair[0] - 1, pair[1])
+    judging_actions.write_amount(shop, *other, "tow_cents", 8500)
+    assert _read(shop, pair).cost_elsewhere == ("J-104",)
+    assert _read(shop, other).cost_elsewhere == ()
+    actions.say_not_same_vehicle(shop, *other)
+    assert _read(shop, pair).cost_elsewhere == ()
+    actions.say_same_vehicle(shop, *other)
+    assert _read(shop, pair).cost_elsewhere == ("J-104",)
+
+
+def test_who_told_of_the_same_trouble_is_counted_with_what_waits(shop: ShopRecord) -> None:
+    then = job(shop, vehicle(shop), "J-1", "2026-06-01", "2026-06-02")
+    note_answer(shop, then, "same trouble", on=date(2026, 7, 1), words="goes elsewhere")
+    with shop.reading() as connection:
+        found = read_waiting(connection, TODAY)
+        assert count_waiting(connection, TODAY) == found.number == 1
+    [told] = found.told
+    assert (told.number, told.since, told.words) == ("J-1", date(2026, 7, 1), "goes elsewhere")
+    note_answer(shop, then, "fine", on=date(2026, 7, 9))
+    with shop.reading() as connection:
+        assert read_waiting(connection, TODAY).told == ()

@@ -11,17 +11,27 @@ from hypothesis import strategies as st
 from sqlalchemy import select
 
 from desktop_app.parts_compared.stored import Pair
-from desktop_app.repair_jobs.actions import hand_over
+from desktop_app.repair_jobs.actions import hand_over, write_up
 from desktop_app.repair_jobs.stored import Job
-from desktop_app.returns_watched.kind_windows import Promise, Promised, promised
+from desktop_app.repair_jobs.write_up import WriteUp
+from desktop_app.returns_watched.kind_windows import Promise, Promised, promise_of, promised
 from desktop_app.returns_watched.month_end import days_of_months, months_after
 from desktop_app.returns_watched.stored_standing import read_standing
-from desktop_app.returns_watched.stored_windows import promise_at_hand_over, read_kind_windows
+from desktop_app.returns_watched.stored_windows import (
+    promise_at_hand_over,
+    read_kind_windows,
+    shop_promise,
+)
 from desktop_app.returns_watched.window import Window
-from desktop_app.returns_watched.window_actions import change_window, promise_for_kind
-from desktop_app.shop_record.house_rules import change_rule
+from desktop_app.returns_watched.window_actions import (
+    change_window,
+    promise_for_kind,
+    promise_of_shop,
+)
+from desktop_app.shop_record.house_rules import change_rule, read_rules
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.weekly_report.figures import ShopWords
 from tests.watched_shop import job, vehicle
 
 SHOP = Promise(days=90, miles=3000)
@@ -120,10 +130,10 @@ def test_a_promise_that_cannot_be_kept_is_refused(values: dict[str, Any], says: 
 @pytest.mark.parametrize(
     ("promise", "words"),
     [
-        (Promise(months=1), "1 month"),
+        (Promise(months=1), "1 calendar month"),
         (
             Promise(months=24, miles=12_000),
-            "24 months or 12,000 miles, whichever ends first",
+            "24 calendar months or 12,000 miles, whichever ends first",
         ),
         (Promise(days=90, miles=1, rule="both"), "90 days and 1 mile, until both have ended"),
     ],
@@ -163,7 +173,7 @@ def test_a_job_keeps_the_window_that_it_was_handed_over_with(shop: ShopRecord) -
     assert _window(shop, one) == given_then
     with shop.reading() as connection:
         said = read_standing(connection, one, date(2026, 2, 1)).promise
-    assert said.endswith("It was counted out in days from 1 month.")
+    assert said == "It is the promise for distributor rotor, said as 1 calendar month."
     two = job(shop, car, "J-2", "2026-02-10")
     _leaves(shop, two, "2026-02-10")
     assert _window(shop, two) == (30, 3000, "first", None, "shop")
@@ -212,5 +222,83 @@ def test_a_kinds_promise_can_be_changed_and_taken_back(shop: ShopRecord) -> None
 @pytest.mark.parametrize(("days", "miles"), [("", ""), (0, None)])
 def test_a_job_window_without_any_limit_is_refused(shop: ShopRecord, days: Any, miles: Any) -> None:
     one = job(shop, vehicle(shop), "J-1", "2026-01-30")
-    with pytest.raises(ShopTrouble, match="Accepted"):
+    with pytest.raises(ShopTrouble, match="never ends"):
         change_window(shop, one, days, miles, "first")
+
+
+def test_a_promise_in_months_lasts_at_most_so_many_days() -> None:
+    assert [Promise(months=m).most_days for m in (1, 2, 3, 12, 24)] == [31, 62, 92, 366, 731]
+    assert Promise(days=90).most_days == 90
+    assert Promise(miles=3000).most_days == 0
+
+
+@given(st.dates(date(2000, 1, 1), date(2090, 1, 1)), st.integers(1, 60))
+def test_no_hand_over_gives_more_days_than_the_most(day: date, months: int) -> None:
+    assert days_of_months(day, months) <= Promise(months=months).most_days
+
+
+@pytest.mark.parametrize(
+    ("promise", "written_up", "left_with"),
+    [
+        # 31 January and one month is the last of February.
+        (
+            Promise(months=1, miles=3000),
+            (31, 3000, "first", 1, None),
+            (28, 3000, "first", 1, "shop"),
+        ),
+        (Promise(days=90), (90, 0, "first", None, None), (90, 0, "first", None, "shop")),
+        (Promise(miles=3000), (0, 3000, "first", None, None), (0, 3000, "first", None, "shop")),
+        (
+            Promise(months=12, miles=9000, rule="both"),
+            (366, 9000, "both", 12, None),
+            (365, 9000, "both", 12, "shop"),
+        ),
+    ],
+)
+def test_the_shops_promise_can_have_months_or_one_limit_alone(
+    shop: ShopRecord,
+    promise: Promise,
+    written_up: tuple[object, ...],
+    left_with: tuple[object, ...],
+) -> None:
+    promise_of_shop(shop, promise)
+    with shop.reading() as connection:
+        assert shop_promise(read_rules(connection)) == promise
+    said = WriteUp(
+        concern="it misses", plate="TIN 1", odometer=9, came_at="2026-01-30T09:00:00+00:00"
+    )
+    one = write_up(shop, said).made
+    assert one is not None
+    assert _window(shop, one) == written_up
+    _leaves(shop, one)
+    assert _window(shop, one) == left_with
+    promise_of_shop(shop, Promise(days=10))
+    assert _window(shop, one) == left_with
+    shop.undo()
+    with shop.reading() as connection:
+        assert shop_promise(read_rules(connection)) == promise
+
+
+def test_a_job_may_be_given_months_of_its_own(shop: ShopRecord) -> None:
+    one = job(shop, vehicle(shop), "J-1", "2026-01-30")
+    change_window(shop, one, "", 6000, "first", "1")
+    assert _window(shop, one) == (31, 6000, "first", 1, "job")
+    _leaves(shop, one)
+    assert _window(shop, one) == (28, 6000, "first", 1, "job")
+
+
+@pytest.mark.parametrize(
+    ("kept", "words"),
+    [
+        ((90, 0, 3000, "first"), "90 days or 3,000 miles, whichever ends first"),
+        ((366, 12, 12_000, "first"), "12 calendar months or 12,000 miles, whichever ends first"),
+        ((366, 12, 0, "first"), "12 calendar months"),
+        ((0, 0, 3000, "both"), "3,000 miles"),
+    ],
+)
+def test_what_is_kept_as_numbers_is_the_promise_in_words(
+    kept: tuple[int, int, int, str], words: str
+) -> None:
+    assert promise_of(*kept).in_words() == words
+    shop = ShopWords("Tin Heron Garage", "mi", "$", "A4", kept[0], kept[2], kept[3], kept[1])
+    assert shop.promise == promise_of(*kept)

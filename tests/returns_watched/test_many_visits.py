@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from contextlib import contextmanager, suppress
+from dataclasses import astuple, replace
 from datetime import UTC, date, datetime, timedelta
 from pathlib import Path
 from typing import Any
@@ -26,17 +27,25 @@ from desktop_app.repair_jobs.stored import (
 )
 from desktop_app.returns_watched import stored_returns
 from desktop_app.returns_watched.actions import judge_return
-from desktop_app.returns_watched.stored import ReturnLink
+from desktop_app.returns_watched.stored import CustomerAsked, ReturnLink
 from desktop_app.returns_watched.stored_facts import read_facts
+from desktop_app.returns_watched.stored_look import look_at
 from desktop_app.returns_watched.stored_rates import read_counted_jobs
+from desktop_app.returns_watched.stored_recent import Period
 from desktop_app.returns_watched.stored_returns import (
+    read_promise,
     read_returns,
     read_returns_of_job,
     read_returns_of_vehicle,
+    read_watch,
+    returns_in,
 )
+from desktop_app.returns_watched.watching import WatchedJob
 from desktop_app.shop_record.deed import Deed
 from desktop_app.shop_record.house_rules import change_rule
 from desktop_app.shop_record.record import ShopRecord
+from desktop_app.weekly_report.stored_fates import read_fates
+from tests.returns_watched.watch_one_by_one import since_then, watch_one_by_one
 from tests.watched_shop import a_week_of_returns, job, vehicle
 
 START = date(2025, 1, 1)
@@ -44,7 +53,7 @@ VINS = (None, None, "1M8GDM9AXKP042788", "11111111111111111", "short")
 CLOCKS = ("", "T08:00:00+00:00", "T16:30:00+00:00", "T16:30:00+01:00")
 
 vehicles = st.tuples(st.sampled_from([None, "A", "B"]), st.sampled_from(VINS), st.booleans())
-odometers = st.one_of(st.none(), st.integers(40_000, 46_000), st.sampled_from([-5, 900_000]))
+odometers = st.one_of(st.none(), st.integers(40_000, 46_000), st.sampled_from([5, 900_000]))
 moments = st.sampled_from(CLOCKS)
 jobs_made = st.fixed_dictionaries(
     {
@@ -78,12 +87,16 @@ events = st.tuples(
     st.sampled_from([None, 41_000]),
     st.sampled_from([None, 10]),
 )
+asked = st.tuples(
+    st.integers(0, 11), st.integers(0, 520), st.sampled_from(["fine", "not reached", "car is gone"])
+)
 shops = st.fixed_dictionaries(
     {
         "vehicles": st.lists(vehicles, min_size=5, max_size=5),
         "jobs": st.lists(jobs_made, min_size=2, max_size=12),
         "links": st.lists(links, max_size=4, unique_by=lambda link: link[:2]),
         "events": st.lists(events, max_size=3),
+        "asked": st.lists(asked, max_size=3),
     }
 )
 
@@ -126,6 +139,10 @@ def _fill(deed: Deed, made: dict[str, Any]) -> None:
     for car, kind, on, before, after in made["events"]:
         readings = {"reading_before": before, "reading_after": after}
         deed.add(VehicleEvent, vehicle_id=cars[car], kind=kind, happened_on=_day(on), **readings)
+
+    for place, on, answer in made["asked"]:
+        if place < len(jobs):
+            deed.add(CustomerAsked, job_id=jobs[place], asked_on=_day(on), answer=answer)
 
 
 def _job(deed: Deed, place: int, one: dict[str, Any], cars: list[int]) -> int:
@@ -188,6 +205,38 @@ def test_many_visits_are_judged_as_one_by_one(
         counted = read_counted_jobs(connection, "system", until, names=NAMES)
         assert _ages(counted.back_after) == _soonest(rows, "is_comeback")
         assert _ages(counted.waits_after) == _soonest(rows, "waits")
+        _same_watch(read_watch(connection, until), watch_one_by_one(connection, until))
+
+
+@settings(max_examples=30, deadline=None, suppress_health_check=[HealthCheck.too_slow])
+@given(shops, st.integers(0, 500), st.integers(0, 120))
+def test_a_period_is_judged_as_the_whole_record(
+    sale_shop: ShopRecord, made: dict[str, Any], first: int, long: int
+) -> None:
+    since, until = START + timedelta(days=first), START + timedelta(days=first + long)
+    with _taken_back(sale_shop) as deed:
+        _fill(deed, made)
+        connection = deed.connection
+        facts = read_facts(connection, until=until, names=NAMES)
+        rows = read_returns_of_vehicle(connection, facts)
+        promise = read_promise(connection)
+        look = look_at(connection, Period(since, until, promise.long.days), promise.long, NAMES)
+        found = returns_in(connection, look.met, promise, (since, until), NAMES)
+        assert sorted(map(repr, found)) == sorted(repr(r) for r in rows if r.came_on >= since)
+        left = [j for j in facts.jobs if j.handed_over_on and j.handed_over_on >= since]
+        ids = [facts.said[job.number].id for job in left]
+        for job, fate in zip(left, read_fates(connection, look, ids), strict=True):
+            known = since_then(facts, job).known
+            assert (fate.known_on, fate.miles_known) == (known or (None, None))
+
+
+def _same_watch(found: tuple[WatchedJob, ...], expected: tuple[WatchedJob, ...]) -> None:
+    """Hold two watches against each other; sums of logarithms may differ in the last digits."""
+    assert [replace(one, use=None) for one in found] == [replace(o, use=None) for o in expected]
+    for one, other in zip(found, expected, strict=True):
+        assert one.use is not None
+        assert other.use is not None
+        assert astuple(one.use) == pytest.approx(astuple(other.use))
 
 
 def _ages(column: Any) -> list[int]:

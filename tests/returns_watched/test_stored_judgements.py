@@ -152,3 +152,21 @@ def test_a_promise_that_was_given_stays_as_it_was_given(shop: ShopRecord) -> Non
     gone = job(shop, vehicle(shop), "J-1", "2026-11-10", "2026-11-11")
     with pytest.raises(ShopTrouble, match="handed over on 2026-11-11"):
         window_actions.change_window(shop, gone, 180, 6000, "first")
+
+
+def test_a_car_handed_over_at_another_desk_meanwhile_keeps_its_window(
+    shop: ShopRecord, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    here = job(shop, vehicle(shop), "J-1", "2026-11-10", None, window_days=90)
+    do = shop.do
+
+    def after_the_other_desk(words: str, work: Any) -> Any:
+        with shop.deed("Hand over") as deed:
+            deed.change(Job, here, left_at="2026-11-16T10:00:00+00:00")
+        return do(words, work)
+
+    monkeypatch.setattr(shop, "do", after_the_other_desk)
+    with pytest.raises(ShopTrouble, match="was handed over on 2026-11-16 with its window"):
+        window_actions.change_window(shop, here, 1, 0, "first")
+    with shop.reading() as connection:
+        assert connection.execute(select(Job.window_days)).scalar() == 90

@@ -92,7 +92,7 @@ def test_a_lower_odometer_leaves_time_alone_to_decide(shop: ShopRecord) -> None:
         [row] = read_returns(connection)
     assert row.candidate.distance_miles is None
     assert row.candidate.decided_by == "time only: odometer unknown"
-    assert row.distance_words("mi") == "days only"
+    assert row.distance_words("mi") == "no odometer to say how far"
 
 
 def test_a_replaced_odometer_counts_over_its_stretches(shop: ShopRecord) -> None:

@@ -1,4 +1,4 @@
-"""What became of each job that counts: settled, still open, or waiting for a judgement."""
+"""What became of each job that counts: settled, open, waiting for a judgement, lost sight of."""
 
 from __future__ import annotations
 
@@ -24,8 +24,9 @@ class CountedJobs:
     `days_gone` are the days from the hand-over to the day that is looked from, `window_days` those
     of the job's window, `back_after` the days to the first comeback inside the window and
     `waits_after` those to the first visit inside it that nobody has judged (NEVER where there is
-    none). `part_kinds` and `systems` say what kind of work it was, `groups` the names under which
-    it counts.
+    none). `lost_after` are the days to the one from which nobody can say any more, for a sale ended
+    the window or the car is gone (NEVER where it is in sight). `part_kinds` and `systems` say what
+    kind of work it was, `groups` the names under which it counts.
     """
 
     days_gone: Days
@@ -35,6 +36,7 @@ class CountedJobs:
     part_kinds: tuple[Kinds, ...]
     systems: tuple[str, ...]
     groups: tuple[Kinds, ...]
+    lost_after: Days
 
     @property
     def came_back(self) -> Marks:
@@ -49,27 +51,36 @@ class CountedJobs:
         return marks
 
     @property
+    def lost_sight(self) -> Marks:
+        """Those that went out of sight inside their window, neither back nor waiting: not quiet."""
+        lost = (self.lost_after != NEVER) & (self.lost_after <= self.window_days)
+        marks: Marks = lost & ~self.came_back & ~self.waiting
+        return marks
+
+    @property
     def settled(self) -> Marks:
-        """Those whose window is over and whose visits are judged.
+        """Those whose window is over in sight of the shop, and whose visits are judged.
 
         On its last day a window is still open. A job that came back early enters when its days
         have passed too: sooner, quick returns would be counted before their quiet neighbours.
         """
-        return (self.days_gone > self.window_days) & ~self.waiting
+        return (self.days_gone > self.window_days) & ~self.waiting & ~self.lost_sight
 
     @property
     def still_open(self) -> Marks:
         """Those whose window is not over, whether they came back or not."""
-        return ~self.settled & ~self.waiting
+        return ~self.settled & ~self.waiting & ~self.lost_sight
 
     def watched(self) -> tuple[Days, Marks]:
         """Return how many days each was watched, and whether it came back then, for a curve.
 
-        Nobody knows what a visit means that waits for a judgement: the job was well until then.
+        Nobody knows what a visit means that waits for a judgement: the job was well until then. So
+        it was until the car went out of sight.
         """
         import numpy as np
 
         until = np.minimum(self.days_gone, self.window_days)
         until = np.where(self.waiting, np.minimum(until, self.waits_after), until)
+        until = np.where(self.lost_sight, np.minimum(until, self.lost_after), until)
         back = self.came_back & (self.back_after <= until)
         return np.where(back, self.back_after, until), back

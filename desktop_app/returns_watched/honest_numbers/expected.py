@@ -15,14 +15,13 @@ if TYPE_CHECKING:
 
 @dataclass(frozen=True, slots=True)
 class SeenAgainstExpected:
-    """How often more than expected: 1 is as expected; `p` is two-sided, as a Poisson count."""
+    """How often more than expected, with its interval; 1 is as expected."""
 
     seen: int
     expected: float
     ratio: float
     low: float
     high: float
-    p: float
 
 
 def expected_shares(
@@ -52,15 +51,10 @@ def seen_against_expected(
     seen: int, expected: float, coverage: float = 0.95
 ) -> SeenAgainstExpected | None:
     """Return the ratio with its exact Poisson interval; None where nothing was expected."""
-    from scipy.special import gammainc, gammaincc
-
     if not expected > 0:
         return None
     low, high = poisson_interval(seen, coverage)
-    as_few = float(gammaincc(seen + 1, expected))
-    as_many = 1.0 if seen == 0 else float(gammainc(seen, expected))
-    p = min(1.0, 2 * min(as_few, as_many))
-    return SeenAgainstExpected(seen, expected, seen / expected, low / expected, high / expected, p)
+    return SeenAgainstExpected(seen, expected, seen / expected, low / expected, high / expected)
 
 
 def poisson_interval(count: int, coverage: float = 0.95) -> Interval:

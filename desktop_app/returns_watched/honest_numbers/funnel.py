@@ -24,14 +24,50 @@ def funnel_limit(
     from scipy.special import bdtr
 
     size = np.asarray(sizes, dtype=np.int64)
+    reached_at = _first_reached(size, rate, probability)
+    reached = bdtr(reached_at, size, rate)
+    before = np.where(reached_at > 0, bdtr(np.maximum(reached_at - 1, 0), size, rate), 0.0)
+    limit: NDArray[np.float64] = (reached_at - (reached - probability) / (reached - before)) / size
+    return limit
+
+
+def luck_gives(size: int, rate: float, coverage: float = 0.95) -> tuple[int, int]:
+    """Return the fewest and the most comebacks that luck alone gives so many jobs.
+
+    Fewer come with a chance of less than (1 - coverage) / 2, and so do more: the exact binomial
+    limits of a funnel, in whole jobs. ValueError as for `funnel_limit`.
+    """
+    import numpy as np
+
+    tail = (1 - coverage) / 2
+    one = np.array([size], dtype=np.int64)
+    return int(_first_reached(one, rate, tail)[0]), int(_first_reached(one, rate, 1 - tail)[0])
+
+
+def chance_of_so_many(comebacks: int, size: int, rate: float) -> float:
+    """Return how likely luck alone lies so far from what is expected, to either side (a p-value).
+
+    Twice the smaller tail of the binomial distribution, at most 1. ValueError for no such count.
+    """
+    from scipy.special import bdtr, bdtrc
+
+    if not 0 <= comebacks <= size or not 0 < rate < 1:
+        raise ValueError(f"{comebacks} of {size} at a rate of {rate} cannot be")
+    as_few = float(bdtr(comebacks, size, rate))
+    as_many = 1.0 if comebacks == 0 else float(bdtrc(comebacks - 1, size, rate))
+    return min(1.0, 2 * min(as_few, as_many))
+
+
+def _first_reached(size: NDArray[np.int64], rate: float, probability: float) -> NDArray[np.int64]:
+    """Return the smallest counts that are reached with the probability."""
+    import numpy as np
+    from scipy.special import bdtr
+
     if not (0 < rate < 1 and 0 < probability < 1 and (size.size == 0 or size.min() >= 1)):
         raise ValueError(f"No limit for a rate of {rate} and a probability of {probability}")
     low, high = np.full_like(size, -1), size.copy()
-    while (high - low > 1).any():  # the smallest count that is reached with the probability
+    while (high - low > 1).any():
         middle = (low + high) // 2
         enough = bdtr(middle, size, rate) >= probability
         high, low = np.where(enough, middle, high), np.where(enough, low, middle)
-    reached = bdtr(high, size, rate)
-    before = np.where(high > 0, bdtr(np.maximum(high - 1, 0), size, rate), 0.0)
-    limit: NDArray[np.float64] = (high - (reached - probability) / (reached - before)) / size
-    return limit
+    return high

@@ -11,6 +11,7 @@ from desktop_app.returns_watched.honest_numbers.counted_jobs import CountedJobs
 from desktop_app.returns_watched.honest_numbers.group_rates import (
     By,
     GroupRate,
+    compared_at_once,
     group_rates,
 )
 from desktop_app.returns_watched.honest_numbers.many_compared import caution
@@ -91,11 +92,21 @@ class Rates:
             f"{self.window.miles:,.0f} miles; a job can carry its own. A window still open is no "
             "success, and a visit that nobody has judged counts as neither."
         )
-        if self.by in ("supplier", "part-kind", "symptom"):
+        if any(group.lost_sight for group in self.groups):
+            yield (
+                "Lost sight of: the car is gone, or was sold where a sale ends the window. It is "
+                "no success, and the curve watches it until that day."
+            )
+        if self.by == "verdict":
+            yield (
+                "Comparing is no experiment: who compares may also work more carefully otherwise, "
+                "and some work has nothing to compare."
+            )
+        if self.by in ("supplier", "part-kind", "part-origin", "symptom"):
             yield "A job counts under each name that it has, so the groups can share jobs."
-        compared = caution(sum(group.settled > 0 for group in self.groups))
+        compared = caution(compared_at_once(self.groups))
         if compared is not None:
-            yield f"{compared} What is said to stand out allows for that."
+            yield f"{compared} “More” or “fewer than luck explains” allows for that."
         yield from self._in_time()
 
     def _in_time(self) -> Iterator[str]:
@@ -119,7 +130,8 @@ def rates_of(jobs: CountedJobs, by: By, window: Window, today: date) -> Rates:
 
 def _group_line(group: GroupRate) -> str:
     jobs = "1 job" if group.jobs == 1 else f"{group.jobs} jobs"
-    said = [f"{group.name}: {jobs}, {group.still_open} open, {group.waiting} waiting"]
+    counts = f"{group.name}: {jobs}, {group.still_open} open, {group.waiting} waiting"
+    said = [f"{counts}, {group.lost_sight} lost sight of" if group.lost_sight else counts]
     if group.rate is None or group.low is None or group.high is None:
         return f"{said[0]}; no window is over yet."
     said.append(
@@ -127,14 +139,10 @@ def _group_line(group: GroupRate) -> str:
         f"({group.low:.1%} to {group.high:.1%})"
     )
     if group.drawn_in is not None:
-        said.append(f"{group.drawn_in.mean:.1%} once the other groups are heard")
-    if group.against is not None:
-        against = group.against
+        said.append(f"{group.drawn_in.mean:.1%} as the best guess once all are weighed")
+    if group.luck is not None and group.expected is not None:
+        fewest, most = group.luck
         said.append(
-            f"{against.expected:.1f} expected of such work, so {against.ratio:.2f} times that "
-            f"({against.low:.2f} to {against.high:.2f})"
+            f"{group.expected:.1f} expected of such work, where luck alone gives {fewest} to {most}"
         )
-    line = f"{'; '.join(said)}."
-    if group.stands_out and group.against is not None:
-        line += f" {'More' if group.against.ratio > 1 else 'Fewer'} than luck explains."
-    return line if group.note is None else f"{line} {group.note.capitalize()}."
+    return f"{'; '.join(said)}. {group.reading.capitalize()}."

@@ -119,15 +119,22 @@ def _last_days(jobs: VisitColumns, long_window: Window) -> Whole:
 
 
 def _in_windows(jobs: VisitColumns, earlier: Whole, later: Whole, long_window: Window) -> Marks:
+    import numpy as np
+
     days = jobs.opened[later] - jobs.handed_over[earlier]
     miles = _miles(jobs, earlier, later, days)
     both = long_window.rule == "both"
     inside = _inside(days, miles, long_window.days, long_window.miles, both)
-    inside |= _in_own(jobs, earlier, later, days, miles)
+    rest = np.flatnonzero(~inside)
+    if len(rest):
+        beyond = None if miles is None else miles[rest]
+        inside[rest] = _in_own(jobs, earlier[rest], later[rest], days[rest], beyond)
     return inside
 
 
-def _in_own(jobs: VisitColumns, earlier: Whole, later: Whole, days: Whole, miles: Column) -> Marks:
+def _in_own(
+    jobs: VisitColumns, earlier: Whole, later: Whole, days: Whole, miles: Column | None
+) -> Marks:
     inside = _inside(
         days,
         miles,
@@ -142,18 +149,21 @@ def _in_own(jobs: VisitColumns, earlier: Whole, later: Whole, days: Whole, miles
 
 def _inside(
     days: Whole,
-    miles: Column,
+    miles: Column | None,
     most_days: Whole | int,
     most_miles: Column | float,
     both: Marks | bool,
 ) -> Marks:
-    """Mark what lies in a window; a limit of 0 is none, miles of NaN are unknown."""
+    """Mark what lies in a window; a limit of 0 is none, miles of NaN are unknown, None all are."""
     import numpy as np
 
     timed = np.asarray(most_days) > 0
+    in_days: Marks = days <= most_days
+    if miles is None:
+        return in_days | ~timed
     by_distance = (np.asarray(most_miles) > 0) & ~np.isnan(miles)
     with np.errstate(invalid="ignore", divide="ignore"):
-        in_days, in_miles = days <= most_days, miles / most_miles <= 1
+        in_miles = miles / most_miles <= 1
     inside: Marks = np.where(
         timed & by_distance,
         np.where(both, in_days | in_miles, in_days & in_miles),
@@ -162,11 +172,16 @@ def _inside(
     return inside
 
 
-def _miles(jobs: VisitColumns, earlier: Whole, later: Whole, days: Whole) -> Column:
-    """Return the miles between the jobs of pairs, NaN where the odometers cannot say."""
+def _miles(jobs: VisitColumns, earlier: Whole, later: Whole, days: Whole) -> Column | None:
+    """Return the miles between the jobs of pairs, NaN where the odometers cannot say.
+
+    None where they can say it of no pair.
+    """
     import numpy as np
 
     leg = jobs.left_with.leg[earlier]
+    if not (leg != NO_LEG).any():
+        return None
     driven = jobs.came_with.miles[later] - jobs.left_with.miles[earlier]
     with np.errstate(invalid="ignore"):
         odd = (driven < 0) | (driven > MOST_MILES_A_DAY * np.maximum(days, 1))

@@ -44,32 +44,44 @@ class ReadingColumns:
     in_km: Marks
     source: NDArray[np.int8]
 
+    def only(self, rows: Order | Marks) -> ReadingColumns:
+        """Return some of the readings, or all in another order."""
+        return ReadingColumns(
+            self.vehicle[rows],
+            self.day[rows],
+            self.moment[rows],
+            self.value[rows],
+            self.in_km[rows],
+            self.source[rows],
+        )
+
 
 def running_places(
-    readings: ReadingColumns, replaced: Mapping[int, Sequence[OdometerReplaced]]
+    readings: ReadingColumns, order: Order, replaced: Mapping[int, Sequence[OdometerReplaced]]
 ) -> Places:
     """Return where each reading stands on its vehicle's running scale, as `running_miles` does.
 
-    A vehicle whose readings only rise, and by no more than a car can drive, stands on one scale
-    as it was read; the others (and those of the vehicles in `replaced`) are worked out one by one.
+    `order` is theirs by vehicle and time. A vehicle whose readings only rise, and by no more than a
+    car can drive, stands on one scale as it was read; the others (and those of the vehicles in
+    `replaced`) are worked out one by one.
     """
     import numpy as np
 
     miles = readings.value.astype(np.float64)
     miles[readings.in_km] /= KM_PER_MILE
     leg = np.zeros(len(miles), dtype=np.int32)
-    order = _in_order(readings)
     vehicle = readings.vehicle[order]
     odd = _odd_vehicles(readings, order, vehicle, miles, replaced)
     for start, end in _stretches(vehicle, odd):
         rows = order[start:end]
-        places = running_miles(_taken(readings, rows), replaced.get(int(vehicle[start]), ()))
+        places = running_miles(as_readings(readings, rows), replaced.get(int(vehicle[start]), ()))
         leg[rows] = [NO_LEG if place is None else place.leg for place in places]
         miles[rows] = [np.nan if place is None else place.miles for place in places]
     return Places(leg, miles)
 
 
-def _in_order(readings: ReadingColumns) -> Order:
+def in_order(readings: ReadingColumns) -> Order:
+    """Return the places of the readings by vehicle, and for each in the order they were taken."""
     import numpy as np
 
     if not len(readings.day):
@@ -120,7 +132,8 @@ def _stretches(vehicle: Whole, odd: Marks) -> list[tuple[int, int]]:
     return [(one, other) for one, other in zip(begin, end, strict=True) if other > one]
 
 
-def _taken(readings: ReadingColumns, rows: Order) -> list[OdometerReading]:
+def as_readings(readings: ReadingColumns, rows: Order) -> list[OdometerReading]:
+    """Return some of the readings as the rules for one vehicle take them."""
     return [
         OdometerReading(
             date.fromordinal(day), value, "km" if in_km else "mi", READING_SOURCES[source]

@@ -12,6 +12,7 @@ from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.typed_entry import read_odometer
 from desktop_app.returns_watched import customer_actions
 from desktop_app.returns_watched.customer_answers import Answer, CustomerSaid, odometer_question
+from desktop_app.returns_watched.screen.lost_words import let_row_go
 from desktop_app.returns_watched.screen.typed_field import NO_NAME, TypedField
 from desktop_app.returns_watched.stored_customers_asked import answers_of_job
 from desktop_app.shop_window.desk import Desk
@@ -27,6 +28,7 @@ class AskedBox(QWidget):
         super().__init__()
         self._desk = desk
         self._job: JobView | None = None
+        self._saving = False
         self._rows: dict[int, AskedRow] = {}
         self._column = QVBoxLayout(self)
         self._column.setContentsMargins(0, 0, 0, 0)
@@ -44,10 +46,14 @@ class AskedBox(QWidget):
 
     def show_job(self, job: JobView) -> None:
         """Show what the customer of a job said so far."""
+        if self._saving:
+            return  # shown again by what is being saved; the rest is shown below, once it is
         before, self._job = self._job, job
         if before is not None and before.id != job.id:
+            self._saving = True
             for row in tuple(self._rows.values()):
                 row.save_typed()
+            self._saving = False
         self.setVisible(job.left_at is not None)
         said = self._desk.ask(answers_of_job, job.id) or ()
         called = f" {job.customer}, {job.phone}." if job.customer and job.phone else ""
@@ -56,9 +62,7 @@ class AskedBox(QWidget):
         )
         for gone in set(self._rows) - {one.id for one in said}:
             row = self._rows.pop(gone)
-            self._column.removeWidget(row)
-            row.hide()
-            row.deleteLater()
+            let_row_go(self._desk, self._column, row, row.name)
         for one in said:
             if one.id not in self._rows:
                 self._rows[one.id] = AskedRow(self._desk, job, one)
@@ -81,6 +85,7 @@ class AskedRow(QWidget):
         self._out = job.odometer_in if job.odometer_out is None else job.odometer_out
         self._unit = cast(DistanceUnit, job.vehicle.odometer_unit)
         day = said.on.isoformat()
+        self.name = f"The answer of {day} ({job.number})"
         self._answer = ChoiceField(
             f"Answer of {day}", [(one.value, one.value) for one in Answer], self._save_answer
         )

@@ -43,7 +43,7 @@ class CauseBox(ReturnBox):
 
     def show_return(self, judging: Judging) -> None:
         """Show the causes that are kept."""
-        self.judging = judging
+        self.take(judging)
         self._main.show_value(judging.cause_class)
         cause = return_cause(judging.cause_class or "")
         self._main_box.hint("" if cause is None or cause.ours else NOT_OURS)
@@ -53,9 +53,13 @@ class CauseBox(ReturnBox):
         self._row.invalidate()
 
     def _save_main(self, cause: str | None) -> object:
-        return self.do(actions.name_cause_class, cause)
+        done = self.do(actions.name_cause_class, cause)
+        self._main.show_value(self.judging.cause_class)
+        return done
 
     @Slot()
     def _save_helping(self) -> None:
         chosen = [identity for identity, tick in self._helping.items() if tick.isChecked()]
         self.do(judging_actions.name_helping_causes, chosen)
+        for identity, tick in self._helping.items():
+            tick.setChecked(identity in self.judging.helping)

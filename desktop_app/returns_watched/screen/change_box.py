@@ -5,12 +5,11 @@ from __future__ import annotations
 from functools import partial
 from typing import Any
 
-from PySide6.QtWidgets import QGridLayout
-
 from desktop_app.returns_watched import actions, judging_actions
 from desktop_app.returns_watched.change_promised import read_day
 from desktop_app.returns_watched.judging import Judging
 from desktop_app.returns_watched.judging_actions import CHANGE_DAYS
+from desktop_app.returns_watched.screen.field_rows import FieldRows
 from desktop_app.returns_watched.screen.return_box import ReturnBox
 from desktop_app.returns_watched.screen.typed_field import TypedField, show_words
 from desktop_app.shop_window.desk import Desk
@@ -34,17 +33,13 @@ class ChangeBox(ReturnBox):
             for name, words in CHANGE_DAYS.items()
         }
         self._state = plain_label("", wrap=True)
-        grid = QGridLayout()
-        for place, field in enumerate((self._by, *self._days.values())):
-            grid.addWidget(field, 0, place)
-            grid.setColumnStretch(place, 1)
         self.column.addWidget(Labelled("In a sentence", self._words))
-        self.column.addLayout(grid)
+        self.column.addWidget(FieldRows((self._by, *self._days.values()), 4, 150))
         self.column.addWidget(self._state)
 
     def show_return(self, judging: Judging) -> None:
         """Show the promise, and how far it has come."""
-        self.judging = judging
+        self.take(judging)
         change = judging.change
         show_words(self._words, change.words)
         self._by.show_kept(change.by)
@@ -58,10 +53,10 @@ class ChangeBox(ReturnBox):
         self._state.setVisible(bool(self._state.text()))
 
     def _save_words(self, text: str) -> object:
-        return self.do(actions.promise_change, text)
+        return self.save(self._words, actions.promise_change, text)
 
     def _save_by(self, name: Any) -> object:
-        return self.do(judging_actions.name_who_changes, name)
+        return self.save(self._by.line, judging_actions.name_who_changes, name)
 
     def _save_day(self, name: str, day: Any) -> object:
-        return self.do(judging_actions.set_change_day, name, day)
+        return self.save(self._days[name].line, judging_actions.set_change_day, name, day)

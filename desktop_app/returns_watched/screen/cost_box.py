@@ -6,19 +6,19 @@ from functools import partial
 from typing import Any
 
 from PySide6.QtCore import Slot
-from PySide6.QtWidgets import QGridLayout, QPushButton
+from PySide6.QtWidgets import QPushButton
 
 from desktop_app.repair_jobs.typed_entry import read_hours, read_money
 from desktop_app.returns_watched import judging_actions
 from desktop_app.returns_watched.judging import Judging
 from desktop_app.returns_watched.return_cost import AMOUNTS, cost_in_words, money, return_cost
+from desktop_app.returns_watched.screen.field_rows import FieldRows
 from desktop_app.returns_watched.screen.return_box import ReturnBox
 from desktop_app.returns_watched.screen.typed_field import TypedField, amount_text
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.texts import plain_label
 
-IN_A_ROW = 4
 HINTS = {
     "parts_cents": "What nobody pays back.",
     "goodwill_cents": "Given back or let off.",
@@ -46,29 +46,33 @@ class CostBox(ReturnBox):
             for name, words in AMOUNTS.items()
         }
         self._sums = plain_label("", wrap=True)
-        grid = QGridLayout()
-        for place, field in enumerate((self._hours, *self._amounts.values())):
-            grid.addWidget(field, place // IN_A_ROW, place % IN_A_ROW)
-        for column in range(IN_A_ROW):
-            grid.setColumnStretch(column, 1)
+        self._elsewhere = plain_label("", wrap=True)
         row = FlowRow()
         row.addWidget(self._take)
         self._how = plain_label("", "quiet", wrap=True)
         self.column.addWidget(self._how)
-        self.column.addLayout(grid)
+        self.column.addWidget(self._elsewhere)
+        self.column.addWidget(FieldRows((self._hours, *self._amounts.values()), 4, 150))
         self.column.addLayout(row)
         self.column.addWidget(self._sums)
 
     def show_return(self, judging: Judging) -> None:
         """Show what was written about the cost, and what it comes to."""
-        self.judging = judging
+        self.take(judging)
         rules, cost = self.desk.rules, judging.cost
         self._hours.show_kept(cost.unbilled_hours)
         for name, field in self._amounts.items():
             field.show_kept(getattr(cost, name))
         self._how.setText(f"Amounts in {rules.currency}. Empty where nobody knows.")
         hours = judging.hours_unpaid
-        self._take.setVisible(hours is not None and cost.unbilled_hours is None)
+        elsewhere = " and ".join(judging.cost_elsewhere)
+        self._elsewhere.setText(
+            f"Costs of this visit are written with {elsewhere} already. Write here only what is "
+            "not among them: both are added up."
+        )
+        self._elsewhere.setVisible(bool(elsewhere))
+        untaken = hours is not None and cost.unbilled_hours is None
+        self._take.setVisible(untaken and not elsewhere)
         self._take.setText(f"Take {_plain(hours or 0)} hours from {judging.later}")
         hour = rules.hour_cost_cents
         said = cost_in_words(return_cost(cost, hour), hour, rules.currency)
@@ -77,13 +81,14 @@ class CostBox(ReturnBox):
 
     @Slot()
     def _take_over(self) -> None:
-        self._save_hours(self.judging.hours_unpaid)
+        self.do(judging_actions.write_unpaid_hours, self.judging.hours_unpaid)
 
     def _save_hours(self, hours: Any) -> object:
-        return self.do(judging_actions.write_unpaid_hours, hours)
+        return self.save(self._hours.line, judging_actions.write_unpaid_hours, hours)
 
     def _save_amount(self, name: str, cents: Any) -> object:
-        return self.do(judging_actions.write_amount, name, cents)
+        field = self._amounts[name].line
+        return self.save(field, judging_actions.write_amount, name, cents)
 
 
 def _plain(hours: float) -> str:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from datetime import timedelta
 
 from PySide6.QtCore import QModelIndex, Qt, QTimer, Signal, Slot
 from PySide6.QtWidgets import QHBoxLayout, QListView, QPushButton, QVBoxLayout, QWidget
@@ -14,23 +13,29 @@ from desktop_app.returns_watched.screen.chain_row import ChainRow
 from desktop_app.returns_watched.screen.judging_sheet import JudgingSheet
 from desktop_app.returns_watched.screen.return_rows import ReturnRows
 from desktop_app.returns_watched.screen.then_and_now import ThenAndNow
+from desktop_app.returns_watched.screen.told_rows import ToldRows
 from desktop_app.returns_watched.stored_judging import read_judging
-from desktop_app.returns_watched.stored_returns import read_returns, read_returns_of_job
+from desktop_app.returns_watched.stored_returns import (
+    Waiting,
+    read_returns_of_job,
+    read_waiting,
+)
 from desktop_app.returns_watched.stored_then_now import KindsNow, read_chain, read_then_and_now
 from desktop_app.returns_watched.waiting import oldest_waiting_first, waiting_in_words
 from desktop_app.shop_record.deed import Done
+from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import refused_fields, save_everything
 from desktop_app.shop_window.page import ReadingPage, Section
 from desktop_app.shop_window.texts import plain_label
 
-DAYS_SHOWN = 365  # older returns are reached from their jobs
 NOTHING = "No car has come back within a year. A later visit that may be a return is put here."
 MATTERS = frozenset(
     (
         *("job", "visit", "vehicle", "vehicle_event", "return_link", "setting", "person"),
         *("job_symptom", "job_condition", "trouble_code", "pair", "pair_photo", "reading"),
-        *("part_condition", "explanation", "maker_limit", "answered"),
+        *("part_condition", "explanation", "maker_limit", "answered", "customer_asked"),
+        *("condition_met", "proof_step", "self_test", "self_tests"),
     )
 )
 
@@ -55,6 +60,7 @@ class ItsBackPage(QWidget):
         self._shown: ReturnRow | None = None
         self._wanted: tuple[int, int] | None = None
         self._told = plain_label("", wrap=True)
+        self._same = ToldRows()
         self._rows = ReturnRows()
         self._list = QListView()
         self._next = QPushButton("Next one to judge")
@@ -66,12 +72,14 @@ class ItsBackPage(QWidget):
         self._lay_out()
         self._both.job_chosen.connect(self.job_chosen)
         self._chain.job_chosen.connect(self.job_chosen)
+        self._same.job_chosen.connect(self.job_chosen)
         self._next.clicked.connect(self._show_next)
         desk.changed.connect(self._hear)
 
     def came_here(self) -> None:
-        """Read the list again where something has changed."""
+        """Read the list again where something has changed, and what is shown with it."""
         if self._stale:
+            self._show_again()
             self._read()
 
     def show_pair(self, earlier: int, later: int) -> None:
@@ -89,7 +97,7 @@ class ItsBackPage(QWidget):
         self._list.setModel(self._rows)
         self._list.setAlternatingRowColors(True)
         self._list.setSpacing(3)
-        self._list.setMinimumWidth(340)
+        self._list.setMinimumWidth(300)
         self._list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self._list.selectionModel().currentChanged.connect(self._row_changed)
         left = QVBoxLayout()
@@ -110,6 +118,7 @@ class ItsBackPage(QWidget):
         column.setContentsMargins(16, 12, 16, 16)
         column.addWidget(plain_label("It's Back", "title"))
         column.addWidget(self._told)
+        column.addWidget(self._same)
         column.addLayout(both, 1)
 
     @Slot(object)
@@ -126,23 +135,24 @@ class ItsBackPage(QWidget):
             return
         self._reading, self._stale = True, False
         record, names = self._desk.record, self._names
-        since = self._desk.today() - timedelta(days=DAYS_SHOWN)
+        today = self._desk.today()
 
-        def work() -> tuple[ReturnRow, ...]:
+        def work() -> Waiting:
             with record.reading() as connection:
-                return oldest_waiting_first(read_returns(connection, since, names=names))
+                return read_waiting(connection, today, names)
 
         errand = self._desk.errands.run("Looking for returns", work, self._take)
         errand.failed.connect(self._gave_up)
 
-    def _take(self, rows: tuple[ReturnRow, ...]) -> None:
+    def _take(self, waiting: Waiting) -> None:
         self._reading = False
-        today = self._desk.today()
+        today, rows = self._desk.today(), oldest_waiting_first(waiting.rows)
         self._rows.show_rows(rows, self._unit(), today)
-        waits = sum(row.waits for row in rows)
-        self.waiting.emit(waits)
-        self._told.setText(waiting_in_words(rows, today) if rows else NOTHING)
-        self._next.setEnabled(waits > 0)
+        self.waiting.emit(waiting.number)
+        words = waiting_in_words(rows, today) if rows else NOTHING
+        self._told.setText(words)
+        self._same.show_told(waiting.told)
+        self._next.setEnabled(any(row.waits for row in rows))
         self._nothing.setText("Choose a return on the left." if rows else "")
         self._mark()
         if self._stale:
@@ -187,17 +197,20 @@ class ItsBackPage(QWidget):
         refused = refused_fields(self._sheet)
         if refused:
             self._desk.told.emit(
-                f"“{refused[0]}” of {self._shown.earlier} and {self._shown.later} is not accepted. "
-                "Mend or empty it first; it would be lost with another return."
+                ShopTrouble(
+                    f"“{refused[0]}” of {self._shown.earlier} and {self._shown.later} is not "
+                    "accepted; it would be lost with another return.",
+                    do="Mend or empty it first.",
+                )
             )
         return not refused
 
+    @Slot()
     def _show_again(self) -> None:
         """Show the return that is on the page as it is now; a deed may have changed it."""
         if self._wanted is not None and self._shown is not None:
             found = self._pair_now(*self._wanted)
-            if found is not None:
-                self._show(found)
+            self._show(self._shown if found is None else found)  # two vehicles are shown as such
 
     def _pair_now(self, earlier: int, later: int) -> ReturnRow | None:
         rows = self._desk.ask(read_returns_of_job, later, self._names) or ()
@@ -223,6 +236,7 @@ class ItsBackPage(QWidget):
 
     def _change_sheet(self, sheet: JudgingSheet) -> None:
         old, self._sheet = self._sheet, sheet
+        sheet.stale.connect(self._show_again)
         if old is not None:
             self._right.column.removeWidget(old)
             old.hide()
@@ -240,7 +254,7 @@ def _head(row: ReturnRow, unit: DistanceUnit) -> str:
     used = "" if one.window_used is None else f", {one.window_used:.0%} of it used"
     lines = [
         f"{row.vehicle}: {row.apart(unit)} after hand-over, {where}{used}; "
-        f"decided by {one.decided_by}.",
+        f"decided by {one.decided_words}.",
         f"Why it is here: {one.why() or 'a person judged it'}.",
     ]
     return "\n".join(lines)

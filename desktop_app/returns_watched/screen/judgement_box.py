@@ -2,19 +2,28 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Slot
-from PySide6.QtWidgets import QGridLayout, QPushButton, QWidget
+from functools import partial
 
+from PySide6.QtCore import Slot
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QWidget
+
+from desktop_app.repair_jobs.stored_reading import people_here
 from desktop_app.returns_watched import actions, judging_actions
 from desktop_app.returns_watched.judgement import Judgement
 from desktop_app.returns_watched.judging import Judging
+from desktop_app.returns_watched.return_cost import cost_in_words, return_cost
+from desktop_app.returns_watched.screen.asked_line import AskedLine
+from desktop_app.returns_watched.screen.field_rows import FieldRows
 from desktop_app.returns_watched.screen.own_job_line import OwnJobLine
 from desktop_app.returns_watched.screen.return_box import ReturnBox
 from desktop_app.returns_watched.screen.typed_field import show_words
+from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import Labelled, Tick, WordsField
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.texts import plain_label
+
+APART, TOGETHER = "These are two vehicles", "It is the same vehicle after all"
 
 
 class JudgementBox(ReturnBox):
@@ -29,7 +38,8 @@ class JudgementBox(ReturnBox):
         self._back = QPushButton("Take the judgement back")
         self._confirm = QPushButton("Confirm it as a second person")
         self._unconfirm = QPushButton("Take the second look back")
-        self._apart = QPushButton("These are two vehicles")
+        self._apart = QPushButton(APART)
+        self._ask = AskedLine()
         self._why = WordsField("Why", self._save_why, 2)
         self._evidence = WordsField("What it rests on", self._save_evidence, 2)
         self._view = WordsField("First repairer's own view", self._save_view, 2)
@@ -39,18 +49,21 @@ class JudgementBox(ReturnBox):
             (self._back, self._take_back),
             (self._confirm, self._look_again),
             (self._unconfirm, self._unlook),
-            (self._apart, self._say_apart),
+            (self._apart, self._turn_apart),
         ):
             button.clicked.connect(pressed)
 
     def show_return(self, judging: Judging, *, in_window: bool) -> None:
         """Show what is kept now about the return that this box was made for."""
-        self.judging = judging
+        if judging != self.judging:
+            self._ask.put_away()  # it was asked about something else
+        self.take(judging)
         main = judging.judgement
         self._decided.setText(judging.decided(in_window=in_window))
         self._own_job.show_return(judging)
         for judgement, button in self._answers.items():
             button.setChecked(main is judgement)
+            button.setEnabled(judging.same_vehicle)
         self._also_box.setVisible(main is not None and main.is_comeback)
         for judgement, tick in self._also.items():
             tick.setChecked(judgement in judging.also)
@@ -58,7 +71,8 @@ class JudgementBox(ReturnBox):
         self._also_row.invalidate()
         self._back.setEnabled(main is not None)
         self._confirm.setVisible(not judging.second_look)
-        self._confirm.setEnabled(main is not None)
+        self._confirm.setEnabled(main is not None and judging.same_vehicle)
+        self._apart.setText(APART if judging.same_vehicle else TOGETHER)
         self._unconfirm.setVisible(bool(judging.second_look))
         who = judging.first_by
         self._view_box.hint(f"{who} did the first repair." if who else "")
@@ -69,7 +83,8 @@ class JudgementBox(ReturnBox):
     def _lay_out(self) -> None:
         self.column.addWidget(self._decided)
         self.column.addWidget(self._own_job)
-        self.column.addLayout(self._answer_grid())
+        self.column.addWidget(self._ask)
+        self.column.addWidget(self._answer_rows())
         self._also_box = QWidget()
         self._also_row = FlowRow(self._also_box)
         self._also_row.addWidget(plain_label("It is as well:"))
@@ -85,35 +100,55 @@ class JudgementBox(ReturnBox):
             buttons.addWidget(button)
         self.column.addLayout(buttons)
         self.column.addWidget(Labelled("Why, in one sentence", self._why))
-        words = QGridLayout()
         rests = Labelled("What it rests on", self._evidence)
-        words.addWidget(rests, 0, 0)
         rests.hint("The old part kept, codes, the comparison.")
-        words.addWidget(self._view_box, 0, 1)
-        self.column.addLayout(words)
+        self.column.addWidget(FieldRows((rests, self._view_box), 2, 240))
 
-    def _answer_grid(self) -> QGridLayout:
-        grid = QGridLayout()
-        grid.setVerticalSpacing(6)
-        for place, judgement in enumerate(Judgement):
+    def _answer_rows(self) -> FieldRows:
+        rows = []
+        for judgement in Judgement:
             button = QPushButton(judgement.value.capitalize())
             button.setCheckable(True)
             button.setAccessibleName(f"{judgement.value.capitalize()}: {judgement.means}")
             button.setProperty("judgement", judgement.value)
             button.clicked.connect(self._judge)
             self._answers[judgement] = button
-            line, side = place % 4, 2 * (place // 4)
-            grid.addWidget(button, line, side)
-            grid.addWidget(plain_label(judgement.means, "quiet", wrap=True), line, side + 1)
-        grid.setColumnStretch(1, 1)
-        grid.setColumnStretch(3, 1)
-        return grid
+            row = QWidget()
+            line = QHBoxLayout(row)
+            line.setContentsMargins(0, 0, 0, 0)
+            button.setMinimumWidth(self.fontMetrics().averageCharWidth() * 24)
+            line.addWidget(button)
+            line.addWidget(plain_label(judgement.means, "quiet", wrap=True), 1)
+            rows.append(row)
+        return FieldRows(rows, 2, 330, down=True)
 
     @Slot()
     def _judge(self) -> None:
-        self.do(actions.judge_return, self.sender().property("judgement"))
+        pressed = self.sender()
+        assert isinstance(pressed, QPushButton)
+        word = str(pressed.property("judgement"))
+        if self.desk.record.who:
+            self.do(actions.judge_return, word)
+        else:
+            self._ask_who(word, pressed)
         for judgement, button in self._answers.items():
             button.setChecked(self.judging.judgement is judgement)
+
+    def _ask_who(self, word: str, pressed: QPushButton) -> None:
+        """Ask who judges; a judgement that nobody gave is none."""
+        names = [name for _, name in self.desk.ask(people_here) or ()]
+        if not names:
+            self.desk.told.emit(
+                ShopTrouble(
+                    f"Who judges it “{word}”? Nobody is on the list of people.",
+                    kept="Nothing was judged.",
+                    do="Put the names under House Rules first.",
+                )
+            )
+            return
+        answers = {name: partial(self.do, actions.judge_return, word, by=name) for name in names}
+        question = f"Nobody is named at the desk. Who judges it “{word}”?"
+        self._ask.ask(question, {**answers, "Nobody yet": _nothing}, pressed)
 
     @Slot()
     def _save_also(self) -> None:
@@ -128,21 +163,45 @@ class JudgementBox(ReturnBox):
 
     @Slot()
     def _look_again(self) -> None:
-        self.do(judging_actions.look_again)
+        if self.do(judging_actions.look_again) is not None:
+            self._why.setFocus()  # the pressed button is gone, and the next one means much
 
     @Slot()
     def _unlook(self) -> None:
         self.do(judging_actions.take_second_look_back)
 
     @Slot()
+    def _turn_apart(self) -> None:
+        if not self.judging.same_vehicle:
+            self.do(actions.say_same_vehicle)
+            return
+        rules = self.desk.rules
+        cost = return_cost(self.judging.cost, rules.hour_cost_cents)
+        words = cost_in_words(cost, rules.hour_cost_cents, rules.currency)
+        question = self.judging.apart_question(words)
+        if question is None:
+            self._say_apart()
+        else:
+            answers = {"Yes, two vehicles": self._say_apart, "No, the same vehicle": _nothing}
+            self._ask.ask(question, answers, self._apart)
+
     def _say_apart(self) -> None:
-        self.do(actions.say_not_same_vehicle)
+        if self.do(actions.say_not_same_vehicle) is not None:
+            one = self.judging
+            self.desk.told.emit(
+                f"{one.earlier} and {one.later} are two vehicles: the return left the list. "
+                f"“{TOGETHER}” brings it back, and so does Undo."
+            )
 
     def _save_why(self, text: str) -> object:
-        return self.do(actions.say_why, text)
+        return self.save(self._why, actions.say_why, text)
 
     def _save_evidence(self, text: str) -> object:
-        return self.do(judging_actions.write_evidence, text)
+        return self.save(self._evidence, judging_actions.write_evidence, text)
 
     def _save_view(self, text: str) -> object:
-        return self.do(judging_actions.write_first_view, text)
+        return self.save(self._view, judging_actions.write_first_view, text)
+
+
+def _nothing() -> None:
+    """What an answer does that leaves all as it is."""

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from desktop_app.returns_watched.judging import Judging
@@ -14,6 +15,8 @@ from desktop_app.shop_window.desk import Desk
 
 class JudgingSheet(QWidget):
     """What it is, why it came back, what it cost, what will change; made for one return."""
+
+    stale = Signal()  # the page shows less than there is by now
 
     def __init__(self, desk: Desk, judging: Judging) -> None:
         super().__init__()
@@ -29,6 +32,7 @@ class JudgingSheet(QWidget):
         column.setSpacing(14)
         for box in (self._judgement, *self._others):
             column.addWidget(box)
+            box.stale.connect(self.stale)
 
     def show_return(self, judging: Judging, *, in_window: bool) -> None:
         """Show what is kept now about the return that this sheet was made for."""

@@ -5,16 +5,13 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 
 from PySide6.QtCore import Slot
-from PySide6.QtWidgets import QComboBox, QGridLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QGridLayout, QPushButton, QVBoxLayout, QWidget
 
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.repair_jobs.distance import DistanceUnit
 from desktop_app.returns_watched.kind_windows import Promise
-from desktop_app.returns_watched.promise_typed import (
-    promise_in_words,
-    promise_typed,
-    shown_distance,
-)
+from desktop_app.returns_watched.promise_typed import promise_in_words
+from desktop_app.returns_watched.screen.promise_fields import PromiseFields
 from desktop_app.returns_watched.stored_windows import read_kind_windows, shop_promise
 from desktop_app.returns_watched.window_actions import promise_for_kind
 from desktop_app.shop_record.deed import Done
@@ -30,7 +27,6 @@ WHAT_IT_MEANS = (
     "A change holds for cars handed over from now on; jobs that have left keep the window that "
     "they were handed over with."
 )
-RULES = (("first", "whichever ends first"), ("both", "when both have ended"))
 
 
 class KindWindowsBox(Section):
@@ -42,14 +38,10 @@ class KindWindowsBox(Section):
         self._promises: dict[str, Promise] = {}
         self._shop = plain_label("", wrap=True)
         self._list = QVBoxLayout()
-        self._kind, self._rule = QComboBox(), QComboBox()
-        self._days, self._months, self._far = QLineEdit(), QLineEdit(), QLineEdit()
-        self._far_box = Labelled("Distance", self._far)
+        self._kind, self._fields = QComboBox(), PromiseFields()
         self._told = plain_label("", wrap=True)
         self._keep = QPushButton("Keep this promise")
         self._keep.setAccessibleName("Keep this promise")
-        for value, words in RULES:
-            self._rule.addItem(words, value)
         self.column.addWidget(plain_label(WHAT_IT_MEANS, "quiet", wrap=True))
         self.column.addWidget(self._shop)
         self.column.addLayout(self._list)
@@ -64,19 +56,10 @@ class KindWindowsBox(Section):
         form = QWidget()
         grid = QGridLayout(form)
         grid.setContentsMargins(0, 0, 0, 0)
-        for field in (self._days, self._months, self._far):
-            field.setMaxLength(12)
-        boxes = (
-            Labelled("Part kind", self._kind),
-            Labelled("Days", self._days, "or months"),
-            Labelled("Months", self._months, "by the calendar"),
-            self._far_box,
-            Labelled("The window ends", self._rule),
-        )
-        for place, box in enumerate(boxes):
-            grid.addWidget(box, *divmod(place, 4))
-        grid.addWidget(Labelled("\u00a0", self._keep), 1, 1)
-        grid.setColumnStretch(0, 2)
+        grid.addWidget(Labelled("Part kind", self._kind), 0, 0)
+        grid.addWidget(self._fields, 1, 0, 1, 2)
+        grid.addWidget(self._keep, 2, 0)
+        grid.setColumnStretch(1, 1)
         return form
 
     @Slot(object)
@@ -86,9 +69,8 @@ class KindWindowsBox(Section):
 
     def _show(self) -> None:
         self._promises = self._desk.ask(read_kind_windows) or {}
-        unit = self._unit()
-        self._far_box.hint("km" if unit == "km" else "miles")
-        shop = promise_in_words(shop_promise(self._desk.rules), unit)
+        self._fields.show_unit(self._unit())
+        shop = promise_in_words(shop_promise(self._desk.rules), self._unit())
         self._shop.setText(f"All other kinds have the shop's promise: {shop}.")
         empty(self._list)
         for kind in sorted(self._promises, key=self._name):
@@ -125,13 +107,13 @@ class KindWindowsBox(Section):
         return known.name if known is not None else kind.replace("-", " ")
 
     def _unit(self) -> DistanceUnit:
-        return "km" if self._desk.rules.distance_unit == "km" else "mi"
+        return self._desk.rules.unit_of_distance
 
     @Slot()
     def _change(self) -> None:
         self._kind.setCurrentIndex(max(0, self._kind.findData(self.sender().property("kind"))))
         self._fill()
-        self._days.setFocus()
+        self._fields.begin()
 
     @Slot()
     def _give_back(self) -> None:
@@ -144,11 +126,7 @@ class KindWindowsBox(Section):
         """Show what the chosen kind is promised now, its own promise or the shop's."""
         kind = self._kind.currentData()
         promise = self._promises.get(kind) or shop_promise(self._desk.rules)
-        for field, value in ((self._days, promise.days), (self._months, promise.months)):
-            field.setText("" if value is None else str(value))
-        miles = promise.miles
-        self._far.setText("" if miles is None else f"{shown_distance(miles, self._unit()):,}")
-        self._rule.setCurrentIndex(max(0, self._rule.findData(promise.rule)))
+        self._fields.show_promise(promise)
         self._told.setText("")
 
     @Slot()
@@ -157,8 +135,7 @@ class KindWindowsBox(Section):
         try:
             if not kind:
                 raise ShopTrouble("Which part kind?", do="Choose the kind above.")
-            typed = (self._days.text(), self._months.text(), self._far.text())
-            promise = promise_typed(*typed, self._rule.currentData(), self._unit())
+            promise = self._fields.typed()
         except ShopTrouble as trouble:
             self._told.setText(trouble.sentence())
             return

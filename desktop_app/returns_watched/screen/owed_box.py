@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QGridLayout, QPushButton, QVBoxLayout, QWidget
 from desktop_app.repair_jobs.typed_entry import read_money
 from desktop_app.returns_watched import money_owed_actions
 from desktop_app.returns_watched.owed import Owed, State, What
+from desktop_app.returns_watched.screen.lost_words import let_row_go
 from desktop_app.returns_watched.screen.typed_field import NO_NAME, TypedField, amount_text
 from desktop_app.returns_watched.stored_money_owed import owed_for_job, parts_of_job
 from desktop_app.shop_window.desk import Desk
@@ -32,6 +33,7 @@ class OwedBox(QWidget):
         super().__init__()
         self._desk = desk
         self._job_id: int | None = None
+        self._saving = False
         self._rows: dict[int, OwedRow] = {}
         self._buttons = FlowRow()
         self._parts: tuple[tuple[int, str, str], ...] = ()
@@ -43,10 +45,14 @@ class OwedBox(QWidget):
 
     def show_job(self, job_id: int) -> None:
         """Show what is owed for the parts of a job."""
+        if self._saving:
+            return  # shown again by what is being saved; the rest is shown below, once it is
         before, self._job_id = self._job_id, job_id
         if before not in (None, job_id):
+            self._saving = True
             for row in tuple(self._rows.values()):
                 row.save_typed()
+            self._saving = False
         parts = self._desk.ask(parts_of_job, job_id) or ()
         self.setVisible(bool(parts))
         if parts != self._parts:
@@ -55,9 +61,7 @@ class OwedBox(QWidget):
         owed = self._desk.ask(owed_for_job, job_id) or ()
         for gone in set(self._rows) - {one.id for one in owed}:
             row = self._rows.pop(gone)
-            self._column.removeWidget(row)
-            row.hide()
-            row.deleteLater()
+            let_row_go(self._desk, self._column, row, row.name)
         for one in owed:
             if one.id not in self._rows:
                 self._rows[one.id] = OwedRow(self._desk, one)
@@ -87,6 +91,7 @@ class OwedRow(QWidget):
         super().__init__()
         self._desk, self._owed = desk, owed
         name = f"{owed.what.value}, {owed.part}"
+        self.name = f"What is owed on {owed.job_number} ({name})"
         self._said = plain_label("", wrap=True)
         self._amount = TypedField("Amount", read_money, self._save_amount, "", amount_text)
         self._amount.line.setAccessibleName(f"Amount, {name}")

@@ -62,10 +62,12 @@ class ReturnRows(QAbstractListModel):
 def state(row: ReturnRow, today: date) -> str:
     """Return the sign and the words for how far the judging of a return is."""
     if row.judgement is None:
+        if not row.is_open:
+            return f"○ {row.state_words}"
         if not row.in_window:
             return "◇ beyond the window, not judged"
         days = days_waiting(row, today)
         late = f", more than {LONG_WAIT_DAYS}" if waits_too_long(row, today) else ""
-        return f"◇ to be judged, waits {days} {'day' if days == 1 else 'days'}{late}"
+        return f"◇ waits {days} {'day' if days == 1 else 'days'}{late}"
     counts = counts_against(row.judgement, row.cause_class)
     return f"{'□' if counts else '○'} {row.judgement.value}"

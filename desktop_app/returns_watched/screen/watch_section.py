@@ -8,13 +8,16 @@ from datetime import date
 from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QGridLayout, QPushButton, QVBoxLayout, QWidget
 
-from desktop_app.repair_jobs.distance import DistanceUnit, from_miles, to_miles
+from desktop_app.repair_jobs.distance import DistanceUnit, to_miles
 from desktop_app.repair_jobs.job_view import JobView
+from desktop_app.repair_jobs.proof_said import unit_of
 from desktop_app.repair_jobs.typed_entry import read_odometer
 from desktop_app.returns_watched import window_actions
+from desktop_app.returns_watched.promise_typed import shown_distance
 from desktop_app.returns_watched.returns_list import ReturnRow
 from desktop_app.returns_watched.screen.asked_box import AskedBox
 from desktop_app.returns_watched.screen.owed_box import OwedBox
+from desktop_app.returns_watched.screen.promise_fields import RULES
 from desktop_app.returns_watched.stored_standing import JobStanding, read_standing
 from desktop_app.returns_watched.watch_words import days_in_words, window_in_words
 from desktop_app.returns_watched.window import Window
@@ -25,8 +28,6 @@ from desktop_app.shop_window.flow_row import empty
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.signs import STANDING_SIGNS, signed
 from desktop_app.shop_window.texts import plain_label
-
-RULES = [("first", "whichever ends first"), ("both", "when both have ended")]
 
 
 class WatchSection(Section):
@@ -43,15 +44,17 @@ class WatchSection(Section):
         self._days = LineField("Window in days", self._save_days)
         self._far = LineField("Window by distance", self._save_distance)
         self._rule = ChoiceField("The window ends", list(RULES), self._save_rule)
-        self._days_box = Labelled("Window in days", self._days)
+        self._months = LineField("Window in months", self._save_months)
+        self._days_box = Labelled("Window in days", self._days, "or months")
+        self._months_box = Labelled("Window in months", self._months, "by the calendar")
         self._far_box = Labelled("Window by distance", self._far)
         self._fixed = plain_label("", "quiet", wrap=True)
         self._fields = QWidget()
         grid = QGridLayout(self._fields)
         grid.setContentsMargins(0, 0, 0, 0)
-        grid.addWidget(self._days_box, 0, 0)
-        grid.addWidget(self._far_box, 0, 1)
-        grid.addWidget(Labelled("The window ends", self._rule), 0, 2)
+        boxes = (self._days_box, self._months_box, self._far_box)
+        for column, box in enumerate((*boxes, Labelled("The window ends", self._rule))):
+            grid.addWidget(box, 0, column)
         self._returns = QVBoxLayout()
         self.column.addWidget(self._stands)
         self.column.addWidget(self._fields)
@@ -64,8 +67,8 @@ class WatchSection(Section):
     def show_job(self, job: JobView) -> None:
         """Show the window and the returns of a job."""
         if self._job is not None and self._job.id != job.id:
-            self._days.save_now()
-            self._far.save_now()
+            for field in (self._days, self._months, self._far):
+                field.save_now()
         self._job = job
         self._asked.show_job(job)
         self._owed.show_job(job.id)
@@ -73,9 +76,11 @@ class WatchSection(Section):
         if found is None:
             return
         self._stands.setText(signed(STANDING_SIGNS, found.standing.value))
-        self._days.show_value(str(job.window_days) if job.window_days else "")
+        days = 0 if job.window_months else job.window_days
+        self._days.show_value(str(days) if days else "")
+        self._months.show_value(str(job.window_months) if job.window_months else "")
         unit = self._unit()
-        far = f"{from_miles(job.window_miles, unit):.0f}" if job.window_miles else ""
+        far = f"{shown_distance(job.window_miles, unit):,}" if job.window_miles else ""
         self._far.show_value(far)
         self._far_box.hint("km" if unit == "km" else "miles")
         self._rule.show_value(job.window_rule)
@@ -84,7 +89,8 @@ class WatchSection(Section):
         self._show_returns(found)
 
     def _unit(self) -> DistanceUnit:
-        return "km" if self._desk.rules.distance_unit == "km" else "mi"
+        """The car's own unit: what is promised for it is typed and said in what it counts."""
+        return "mi" if self._job is None else unit_of(self._job)
 
     def _promise(self, job: JobView) -> str:
         if job.left_at is None:
@@ -107,14 +113,16 @@ class WatchSection(Section):
             self._add_return(row, f"{_what_came(row)} {row.later}", "Then and now")
 
     def _add_return(self, row: ReturnRow, head: str, press: str) -> None:
-        decided = row.judgement.value if row.judgement else "waiting for a judgement"
+        decided = "waiting for a judgement" if row.waits else row.state_words
         beyond = self._which_window(row)
         unit = self._unit()
         words = (
-            f"↩  {head}: {row.candidate.days} days, {row.distance_words(unit)}{beyond}. "
-            f"{row.candidate.why()}. {decided[0].upper()}{decided[1:]}."
+            f"↩  {head}: {row.candidate.days} days, {row.distance_words(unit)}{beyond}",
+            row.candidate.why(),
+            f"{decided[0].upper()}{decided[1:]}",
         )
-        self._returns.addWidget(plain_label(words, wrap=True))
+        said = " ".join(f"{part}." for part in words if part)
+        self._returns.addWidget(plain_label(said, wrap=True))
         button = QPushButton(f"{press}: {row.earlier} and {row.later}")
         button.setProperty("jobs", [row.earlier_id, row.later_id])
         button.clicked.connect(self._judge)
@@ -128,34 +136,37 @@ class WatchSection(Section):
         return ", inside the early window" if soon else ""
 
     def _save_days(self, text: str) -> object:
-        return self._save(self._days_box, days=text)
+        return self._save(**({"days": text, "months": None} if text.strip() else {"days": None}))
+
+    def _save_months(self, text: str) -> object:
+        return self._save(**({"months": text, "days": None} if text.strip() else {"months": None}))
 
     def _save_distance(self, text: str) -> object:
         if not text.strip():
-            return self._save(self._far_box, miles=0)
+            return self._save(miles=0)
         try:
-            number = read_odometer(text)
+            number = read_odometer(text, self._unit())
         except ShopTrouble:
-            self._far_box.hint("Accepted: a whole number, such as 3,000.")
+            self._far_box.refuse("Accepted: a whole number, such as 3,000.")
             return None
-        return self._save(self._far_box, miles=round(to_miles(number, self._unit())))
+        self._far_box.refuse("")
+        return self._save(miles=round(to_miles(number, self._unit())))
 
     def _save_rule(self, rule: str) -> object:
-        return self._save(self._days_box, rule=rule)
+        return self._save(rule=rule)
 
-    def _save(self, box: Labelled, **changed: object) -> object:
+    def _save(self, **changed: object) -> object:
         if self._job is None:
             return None
         job = self._job
         wanted = {
-            "days": job.window_days,
+            "days": None if job.window_months else job.window_days,
+            "months": job.window_months,
             "miles": job.window_miles,
             "rule": job.window_rule,
             **changed,
         }
-        return self._desk.do(
-            window_actions.change_window, job.id, wanted["days"], wanted["miles"], wanted["rule"]
-        )
+        return self._desk.do(window_actions.change_window, job.id, **wanted)
 
     @Slot()
     def _judge(self) -> None:

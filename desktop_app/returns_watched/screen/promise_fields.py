@@ -1,0 +1,59 @@
+"""The fields in which a promise is typed: days or months, distance, and what ends it."""
+
+from __future__ import annotations
+
+from PySide6.QtWidgets import QComboBox, QGridLayout, QLineEdit, QWidget
+
+from desktop_app.repair_jobs.distance import DistanceUnit
+from desktop_app.returns_watched.kind_windows import Promise
+from desktop_app.returns_watched.promise_typed import promise_typed, shown_distance
+from desktop_app.shop_window.fields import Labelled
+
+RULES = (("first", "whichever ends first"), ("both", "when both have ended"))
+
+
+class PromiseFields(QWidget):
+    """A promise as it is typed; an empty field is no such limit."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._unit: DistanceUnit = "mi"
+        self._days, self._months, self._far = QLineEdit(), QLineEdit(), QLineEdit()
+        self._rule = QComboBox()
+        for field in (self._days, self._months, self._far):
+            field.setMaxLength(12)
+        for value, words in RULES:
+            self._rule.addItem(words, value)
+        self._far_box = Labelled("Distance", self._far)
+        boxes = (
+            Labelled("Days", self._days, "or months"),
+            Labelled("Months", self._months, "by the calendar"),
+            self._far_box,
+            Labelled("The window ends", self._rule),
+        )
+        grid = QGridLayout(self)
+        grid.setContentsMargins(0, 0, 0, 0)
+        for column, box in enumerate(boxes):
+            grid.addWidget(box, 0, column)
+
+    def show_unit(self, unit: DistanceUnit) -> None:
+        """Say in which unit the distance is typed."""
+        self._unit = unit
+        self._far_box.hint("km" if unit == "km" else "miles")
+
+    def show_promise(self, promise: Promise) -> None:
+        """Show a promise in place of what was typed."""
+        for field, value in ((self._days, promise.days), (self._months, promise.months)):
+            field.setText("" if value is None else str(value))
+        miles = promise.miles
+        self._far.setText("" if miles is None else f"{shown_distance(miles, self._unit):,}")
+        self._rule.setCurrentIndex(max(0, self._rule.findData(promise.rule)))
+
+    def typed(self) -> Promise:
+        """Return the promise that was typed. Raises ShopTrouble where it is none."""
+        words = (self._days.text(), self._months.text(), self._far.text())
+        return promise_typed(*words, self._rule.currentData(), self._unit)
+
+    def begin(self) -> None:
+        """Put the cursor where the typing begins."""
+        self._days.setFocus()

@@ -1,0 +1,192 @@
+"""What the check of a shop looks at in jobs and returns: values that no deed has written."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Mapping
+from typing import Any
+
+from sqlalchemy import Connection, select
+from sqlalchemy.orm import aliased
+
+from desktop_app.parts_compared.stored import Pair
+from desktop_app.repair_jobs.entry_bounds import MOST_ON_AN_ODOMETER
+from desktop_app.repair_jobs.kept_job import kept_every, kept_level, kept_promise, kept_window
+from desktop_app.repair_jobs.odometer import READING_SOURCES
+from desktop_app.repair_jobs.proof_steps import STEP_IDS
+from desktop_app.repair_jobs.self_tests import MONITOR_IDS, SelfTestState, read_bytes
+from desktop_app.repair_jobs.stored import (
+    CaughtHere,
+    ConditionMet,
+    Job,
+    JobCondition,
+    ProofStep,
+    SelfTest,
+    SelfTests,
+    VehicleEvent,
+    Visit,
+)
+from desktop_app.returns_watched.customer_answers import Answer
+from desktop_app.returns_watched.owed import State, What
+from desktop_app.returns_watched.stored import CustomerAsked, KindWindow, MoneyOwed, ReturnLink
+from desktop_app.returns_watched.stored_links import kept_cents, link_kept
+from desktop_app.returns_watched.stored_windows import kept_kind_window
+from desktop_app.shop_record.house_rules import read_rules
+from desktop_app.shop_record.kept_value import (
+    kept_day,
+    kept_moment,
+    kept_tick,
+    kept_whole,
+    kept_word,
+    row_place,
+)
+from desktop_app.shop_record.tables import Kept
+from desktop_app.shop_record.trouble import ShopTrouble
+
+Look = Callable[[Any], object]  # at a row; a ShopTrouble where its value is none
+ROWS_AT_ONCE = 2000
+
+
+def record_problems(connection: Connection) -> Iterator[tuple[str, str]]:
+    """Give where and what for each value that no deed has written, and each impossible return."""
+    try:
+        read_rules(connection)
+    except ShopTrouble as trouble:
+        yield "the house rules", trouble.what
+    for table, looks in _LOOKS.items():
+        yield from _problems_of(connection, table, looks)
+    yield from _impossible_returns(connection)
+
+
+def _problems_of(
+    connection: Connection, table: type[Kept], looks: Mapping[str, Look]
+) -> Iterator[tuple[str, str]]:
+    for row in _streamed(connection, select(table)):
+        for column, look in looks.items():
+            try:
+                look(row)
+            except ShopTrouble as trouble:
+                number = _number(connection, table, row)
+                yield f"{row_place(table.__tablename__, row.id, number)}, {column}", trouble.what
+
+
+def _streamed(connection: Connection, wanted: Any) -> Iterator[Any]:
+    yield from connection.execution_options(yield_per=ROWS_AT_ONCE).execute(wanted)
+
+
+def _number(connection: Connection, table: type[Kept], row: Any) -> str | None:
+    """Return the number of the job that a row belongs to, None where it belongs to none."""
+    if table is Job:
+        return str(row.number)
+    if table is MoneyOwed:
+        wanted = select(Job.number).join(Pair, Pair.job_id == Job.id).where(Pair.id == row.pair_id)
+        return connection.execute(wanted).scalar()
+    job = getattr(row, "job_id", None) or getattr(row, "later_job_id", None)
+    return connection.execute(select(Job.number).where(Job.id == job)).scalar()
+
+
+def _impossible_returns(connection: Connection) -> Iterator[tuple[str, str]]:
+    """Give the returns of a job to itself, and those that came before the earlier job had left."""
+    earlier, later = aliased(Job), aliased(Job)
+    wanted = (
+        select(
+            *(ReturnLink.id, ReturnLink.earlier_job_id, ReturnLink.later_job_id),
+            *(earlier.left_at, Visit.came_at),
+            *(earlier.number.label("first"), later.number.label("second")),
+        )
+        .join(earlier, earlier.id == ReturnLink.earlier_job_id)
+        .join(later, later.id == ReturnLink.later_job_id)
+        .join(Visit, Visit.id == later.visit_id)
+    )
+    for row in _streamed(connection, wanted):
+        place = row_place("return_link", row.id, row.second)
+        if row.earlier_job_id == row.later_job_id:
+            yield place, f"{row.second} is kept as a return of itself, and is left out."
+        elif row.left_at is not None and row.left_at[:10] > row.came_at[:10]:
+            words = f"{row.second} came before {row.first} had left, and can't be its return."
+            yield place, f"{words} It is left out."
+
+
+def _each(look: Callable[[Any], object], *columns: str) -> dict[str, Look]:
+    """Look at columns that may be empty."""
+
+    def at(column: str) -> Look:
+        def look_at(row: Any) -> object:
+            value = getattr(row, column)
+            return None if value is None else look(value)
+
+        return look_at
+
+    return {column: at(column) for column in columns}
+
+
+def _word(column: str, allowed: Any, wanted: str) -> dict[str, Look]:
+    return _each(lambda value: kept_word(value, allowed, wanted), column)
+
+
+def _tick(*columns: str) -> dict[str, Look]:
+    return _each(lambda value: kept_tick(value, "0 or 1"), *columns)
+
+
+def _odometer(*columns: str) -> dict[str, Look]:
+    wanted = "an odometer reading"
+    return _each(lambda value: kept_whole(value, 0, MOST_ON_AN_ODOMETER, wanted), *columns)
+
+
+def _ended_after(row: Any) -> None:
+    if row.ended_on is not None and row.ended_on < row.since:
+        raise ShopTrouble(f"It ended on {row.ended_on}, before it began on {row.since}.")
+
+
+_STAGES = ("found", "after repair")
+_LOOKS: dict[type[Kept], dict[str, Look]] = {
+    VehicleEvent: {
+        **_each(kept_day, "happened_on"),
+        **_word("kind", ("odometer replaced", "sold"), "“odometer replaced” or “sold”"),
+        **_odometer("reading_before", "reading_after"),
+    },
+    Visit: {
+        **_each(kept_moment, "came_at", "left_at"),
+        **_odometer("odometer_in", "odometer_out"),
+        **_word("odometer_source", READING_SOURCES, "“read”, “told” or “estimated”"),
+    },
+    Job: {
+        **_each(kept_moment, "left_at"),
+        **_odometer("odometer_out"),
+        **_tick("says_same", "cause_found"),
+        **_each(kept_level, "proof_level"),
+        "window": lambda row: kept_window(row.window_days, row.window_miles, row.window_rule),
+        "window_from": lambda row: kept_promise(row.window_months, row.window_from),
+        "fault_every": lambda row: kept_every(row.fault_every, row.fault_every_unit),
+    },
+    JobCondition: _tick("happens"),
+    ConditionMet: _tick("met"),
+    SelfTests: {
+        **_word("stage", _STAGES, "“found” or “after repair”"),
+        **_each(read_bytes, "typed"),
+        **_each(kept_moment, "read_at"),
+    },
+    SelfTest: {
+        **_word("stage", _STAGES, "“found” or “after repair”"),
+        **_word("monitor", MONITOR_IDS, "one of the car's own tests"),
+        **_word("state", tuple(SelfTestState), "“complete”, “not run” or “not fitted”"),
+    },
+    ProofStep: {
+        **_word("step", STEP_IDS, "a step of the proof"),
+        **_each(kept_moment, "done_at"),
+    },
+    CaughtHere: _each(kept_moment, "caught_at"),
+    ReturnLink: {"what was judged": link_kept},
+    KindWindow: {"the promise": kept_kind_window},
+    CustomerAsked: {
+        **_each(kept_day, "asked_on"),
+        **_word("answer", tuple(Answer), "a customer's answer"),
+        **_odometer("odometer_told"),
+    },
+    MoneyOwed: {
+        **_word("what", tuple(What), "“core” or “claim”"),
+        **_word("state", tuple(State), "“open”, “asked”, “paid” or “refused”"),
+        **_each(kept_cents, "amount_cents"),
+        **_each(kept_day, "since", "ended_on"),
+        "ended_on and since": _ended_after,
+    },
+}

@@ -1,0 +1,141 @@
+"""The jobs on watch, from one look at the record."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from datetime import date
+from typing import TYPE_CHECKING, Any, TypeAlias
+
+from sqlalchemy import Connection, Row, select
+
+from desktop_app.repair_jobs.stored import Job, Vehicle, Visit
+from desktop_app.returns_watched.many_visits.last_known import LastKnown, last_known
+from desktop_app.returns_watched.many_visits.many_uses import many_uses
+from desktop_app.returns_watched.many_visits.visit_columns import (
+    NO_DAY,
+    NO_LEG,
+    Places,
+    VisitColumns,
+)
+from desktop_app.returns_watched.stored_look import Look, may_be_open
+from desktop_app.returns_watched.stored_lost import gone_days, last_opened
+from desktop_app.returns_watched.stored_told import read_told
+from desktop_app.returns_watched.stored_vehicles import each_row, vehicle_words
+from desktop_app.returns_watched.watching import (
+    Driven,
+    SinceThen,
+    WatchedJob,
+    WatchSaid,
+    watched,
+    what_ends_first,
+)
+from desktop_app.returns_watched.window import Window
+
+if TYPE_CHECKING:
+    import numpy as np
+    from numpy.typing import NDArray
+
+    Ids: TypeAlias = NDArray[np.int64]
+
+
+def on_watch(connection: Connection, look: Look) -> tuple[WatchedJob, ...]:
+    """Return the jobs whose window is open on the look's last day, what ends first at the top."""
+    import numpy as np
+
+    today, jobs = look.period.until, look.jobs
+    places = np.flatnonzero(may_be_open(jobs, today))
+    since = dict(zip(places.tolist(), since_then_of(connection, look, places), strict=True))
+    taken = look.odometers.taken
+    uses = many_uses(taken, np.unique(jobs.vehicle[places]).tolist(), look.odometers.replaced)
+    found = []
+    for said, place in _said(connection, look, places):
+        window = _window(jobs, place)
+        vehicle = int(jobs.vehicle[place])
+        rate = uses.rates.get(vehicle) if window.may_stay_open else None
+        one = watched(said, window, since[place], Driven(rate, uses.use(vehicle)), today)
+        if one is not None:
+            found.append(one)
+    return what_ends_first(found)
+
+
+def since_then_of(connection: Connection, look: Look, places: Ids) -> Iterator[SinceThen]:
+    """Yield what is known since each of some jobs left, by their places in the look."""
+    jobs, of = look.jobs, look.jobs.vehicle[places]
+    left_with = Places(jobs.left_with.leg[places], jobs.left_with.miles[places])
+    known = last_known(look.odometers.taken, of, jobs.handed_over[places], left_with)
+    gone = gone_days(connection, look.met.columns, places, look.period.until)
+    rows = zip(
+        jobs.handed_over[places].tolist(),
+        jobs.sold[places].tolist(),
+        (left_with.leg != NO_LEG).tolist(),
+        _known(known),
+        known.read.tolist(),
+        known.lost.tolist(),
+        gone.tolist(),
+        strict=True,
+    )
+    for out, sold, read, last, read_on, lost, gone_on in rows:
+        yield SinceThen(
+            out=date.fromordinal(out),
+            left_read=read,
+            known=last,
+            read_on=_day(read_on),
+            lost=lost,
+            sold_on=_day(sold),
+            gone_on=_day(gone_on),
+        )
+
+
+def _known(known: LastKnown) -> Iterator[tuple[date, float] | None]:
+    for day, miles in zip(known.day.tolist(), known.miles.tolist(), strict=True):
+        yield None if day == NO_DAY else (date.fromordinal(day), miles)
+
+
+def _day(ordinal: int) -> date | None:
+    return None if ordinal == NO_DAY else date.fromordinal(ordinal)
+
+
+def _window(jobs: VisitColumns, place: int) -> Window:
+    days, miles = int(jobs.window_days[place]), float(jobs.window_miles[place])
+    return Window(days, miles, "both" if jobs.ends_both[place] else "first")
+
+
+def _said(connection: Connection, look: Look, places: Ids) -> Iterator[tuple[WatchSaid, int]]:
+    """Yield what stands beside the jobs, and where each one is."""
+    wanted = (
+        select(
+            *(Job.id, Job.number, Job.concern),
+            *(Visit.vehicle_id, Vehicle.vin, Vehicle.plate, Vehicle.tag, Vehicle.description),
+        )
+        .join(Visit, Visit.id == Job.visit_id)
+        .join(Vehicle, Vehicle.id == Visit.vehicle_id)
+    )
+    back, waits = _met(look)
+    told = {one.job_id: one.since for one in read_told(connection, date.min, look.period.until)}
+    last, jobs = last_opened(look.met.columns), look.jobs
+    place_of: Mapping[int, int] = dict(
+        zip(look.job_ids[places].tolist(), places.tolist(), strict=True)
+    )
+    rows: Iterator[Row[Any]] = each_row(connection, wanted, Job.id, place_of)
+    for row in rows:
+        place = place_of[row.id]
+        seen = int(last[jobs.vehicle[place]])
+        told_on = told.get(row.id)
+        same_told = told_on is not None and seen < told_on.toordinal()
+        yield (
+            WatchSaid(
+                *(row.id, row.number, vehicle_words(row, row.vehicle_id), row.concern),
+                came_back=place in back,
+                waits=place in waits or same_told,
+                seen_on=_day(seen) if seen > jobs.handed_over[place] else None,
+            ),
+            place,
+        )
+
+
+def _met(look: Look) -> tuple[set[int], set[int]]:
+    """Return the jobs with a comeback inside their window, and those with a visit to be judged."""
+    met, inside = look.met, look.met.pairs.in_window
+    back, waits = (set(met.pairs.earlier[marks & inside].tolist()) for marks in
+                   (met.came_back, met.waits))  # fmt: skip
+    return back, waits

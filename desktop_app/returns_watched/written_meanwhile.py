@@ -1,0 +1,81 @@
+"""What stands about a return by now, where a page showed something else and would write over it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from datetime import date
+from operator import attrgetter
+from typing import Any
+
+from desktop_app.returns_watched.judgement import Judgement, return_cause
+from desktop_app.returns_watched.return_cost import AMOUNTS
+from desktop_app.shop_record.trouble import ShopTrouble
+
+# What a deed may write over, by its place in what is kept, with its name on the page.
+NAMES: Mapping[str, str] = {
+    "judgement": "What it is",
+    "same_vehicle": "Same vehicle",
+    "also": "As well",
+    "why": "Why",
+    "evidence": "What it rests on",
+    "first_view": "First repairer's own view",
+    "second_look": "Second look",
+    "cause_class": "Main cause",
+    "helping": "What helped it along",
+    "cost.unbilled_hours": "Hours nobody pays",
+    **{f"cost.{name}": words for name, words in AMOUNTS.items()},
+    "change.words": "What will be done differently",
+    "change.by": "Who does it",
+    "change.due": "Due on",
+    "change.done_on": "Done on",
+    "change.check_on": "Look on whether it helped",
+}
+
+
+class WrittenMeanwhile(ShopTrouble):
+    """Something else stands there by now than the page showed; `stands` says what, in words."""
+
+    def __init__(self, wanted: str, stands: str) -> None:
+        super().__init__(
+            f"Written at another desk meanwhile: {stands}.",
+            kept=f"That stays; “{wanted}” was not done.",
+            do="Look at both, then decide which one holds.",
+        )
+        self.stands = stands
+
+
+def check_as_shown(wanted: str, shown: Any, now: Any, names: Iterable[str]) -> None:
+    """Raise WrittenMeanwhile where what a page showed is not what stands there now.
+
+    `shown` and `now` are what was kept about a return then and is kept now (a Judging, a LinkKept);
+    `names` are among NAMES: what the deed `wanted` writes over, and what would stand beside it.
+    """
+    changed = [name for name in names if attrgetter(name)(shown) != attrgetter(name)(now)]
+    if changed:
+        said = (f"{NAMES[name]}: {_words(name, attrgetter(name)(now))}" for name in changed)
+        raise WrittenMeanwhile(wanted, "; ".join(said) + _by(changed, now))
+
+
+def _by(changed: list[str], now: Any) -> str:
+    return f" (judged by {now.judged_by})" if "judgement" in changed and now.judged_by else ""
+
+
+def _words(name: str, value: Any) -> str:
+    if value is None or value == "" or value == ():
+        return "emptied"
+    if isinstance(value, bool):
+        return "yes" if value else "no, two vehicles"
+    if isinstance(value, tuple):
+        return ", ".join(f"“{_one(each)}”" for each in value)
+    if name.endswith("_cents"):
+        return f"{value // 100}.{value % 100:02d}"
+    return f"“{_one(value)}”"
+
+
+def _one(value: Any) -> str:
+    if isinstance(value, Judgement):
+        return value.value
+    if isinstance(value, date):
+        return value.isoformat()
+    cause = return_cause(str(value))
+    return str(value) if cause is None else cause.words
