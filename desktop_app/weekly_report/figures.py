@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Container, Sequence
 from dataclasses import dataclass
 from datetime import date, datetime
 from typing import Literal
 
 from desktop_app.repair_jobs.counted import is_counted
+from desktop_app.returns_watched.kind_windows import Promise, promise_of
 from desktop_app.returns_watched.returns_list import ReturnRow
 from desktop_app.returns_watched.watching import WatchedJob
 from desktop_app.weekly_report.week import Week, week_of
@@ -82,6 +83,12 @@ class ShopWords:
     window_days: int
     window_miles: int
     window_rule: str
+    window_months: int = 0
+
+    @property
+    def promise(self) -> Promise:
+        """What the shop promises after a hand-over."""
+        return promise_of(self.window_days, self.window_months, self.window_miles, self.window_rule)
 
 
 @dataclass(frozen=True, slots=True)
@@ -142,9 +149,9 @@ def week_figures(
         shop=shop,
         left=rows.left,
         came_back=rows.came_back,
-        counts_as=count_later_jobs(rows.came_back),
+        counts_as=count_later_jobs(rows.came_back, rows.year.left_out),
         on_watch=rows.on_watch,
-        weeks=weeks_behind(week, rows.left_behind, rows.came_back_behind),
+        weeks=weeks_behind(week, rows.left_behind, rows.came_back_behind, rows.year.left_out),
         year=rows.year,
         waiting_long=sum(
             counts_as == "waiting" and (as_of - row.came_on).days > DAYS_TO_JUDGE
@@ -155,21 +162,23 @@ def week_figures(
     )
 
 
-def count_later_jobs(returns: Sequence[ReturnRow]) -> tuple[CountsAs, ...]:
+def count_later_jobs(
+    returns: Sequence[ReturnRow], left_out: Container[str] = ()
+) -> tuple[CountsAs, ...]:
     """Say of each row as what it counts, so that every later visit counts once at most.
 
     A comeback is a judged row inside the window; a job that has none is waiting as long as a row
     inside the window is not judged. One visit is one return, however many earlier jobs it meets.
+    `left_out` are earlier jobs that no rate counts: nothing was put right that could fail.
     """
     # Jobs of one vehicle opened on one day are one visit.
     comebacks: dict[tuple[str, date], int] = {}
     waiting: dict[tuple[str, date], int] = {}
     for i, row in enumerate(returns):
-        visit = (row.vehicle, row.came_on)
-        if row.is_comeback:
-            comebacks.setdefault(visit, i)
+        if row.is_comeback and row.earlier not in left_out:
+            comebacks.setdefault(row.visit, i)
         elif row.waits:
-            waiting.setdefault(visit, i)
+            waiting.setdefault(row.visit, i)
     counts: list[CountsAs] = ["not counted"] * len(returns)
     for later, i in waiting.items():
         counts[i] = "not counted" if later in comebacks else "waiting"
@@ -179,12 +188,15 @@ def count_later_jobs(returns: Sequence[ReturnRow]) -> tuple[CountsAs, ...]:
 
 
 def weeks_behind(
-    week: Week, left_on: Sequence[date], returns: Sequence[ReturnRow]
+    week: Week,
+    left_on: Sequence[date],
+    returns: Sequence[ReturnRow],
+    left_out: Container[str] = (),
 ) -> tuple[WeekCount, ...]:
     """Count the 26 weeks that end with this one, oldest first; a week without rows counts 0."""
     import pandas
 
-    counts = count_later_jobs(returns)
+    counts = count_later_jobs(returns, left_out)
     rows = [(str(week_of(day)), "left") for day in left_on]
     rows += [(str(week_of(r.came_on)), c) for r, c in zip(returns, counts, strict=True)]
     weeks = [week.moved(-back) for back in reversed(range(WEEKS_SHOWN))]

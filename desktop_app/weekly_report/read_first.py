@@ -3,17 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from datetime import timedelta
 
-from desktop_app.repair_jobs.distance import from_miles
 from desktop_app.repair_jobs.odometer_questions import day_in_words
-from desktop_app.returns_watched.honest_numbers.group_rates import WIDEST_INTERVAL
+from desktop_app.returns_watched.honest_numbers.group_rates import FEW_JOBS, WIDEST_INTERVAL
 from desktop_app.returns_watched.honest_numbers.proportion import wilson
 from desktop_app.returns_watched.owed import still_owed_cents
-from desktop_app.weekly_report.figures import DAYS_TO_JUDGE, WeekFigures
+from desktop_app.returns_watched.promise_typed import promise_in_words
+from desktop_app.weekly_report.figures import DAYS_TO_JUDGE, WeekFigures, count_later_jobs
 from desktop_app.weekly_report.weekly_chart_of import weeks_charted
 
 ENDS_SOON = 7  # days
-FEW_JOBS = 20  # below this no share is worth printing; common practice, no source
 
 
 def read_first(figures: WeekFigures) -> tuple[str, ...]:
@@ -37,12 +37,7 @@ def _covers(figures: WeekFigures) -> Iterator[str]:
         yield "This week is still to come, so nothing stands in it yet."
     elif figures.as_of < week.sunday:
         yield f"The week is not over; it was looked at on {day_in_words(figures.as_of)}."
-    unit = "miles" if shop.distance_unit == "mi" else "kilometres"
-    far = f"{from_miles(shop.window_miles, shop.distance_unit):,.0f}"
-    if shop.window_rule == "first":
-        promise = f"{shop.window_days} days or {far} {unit}, whichever ends first"
-    else:
-        promise = f"{shop.window_days} days and {far} {unit}, until both have ended"
+    promise = promise_in_words(shop.promise, shop.distance_unit)
     yield f"The shop's window after a hand-over: {promise}. A job can carry its own."
 
 
@@ -54,10 +49,13 @@ def _counts(figures: WeekFigures) -> Iterator[str]:
     )
     comebacks, waiting = figures.counted_as("comeback"), figures.counted_as("waiting")
     verb = "was" if comebacks == 1 else "were"
+    every = count_later_jobs([one.row for one in figures.year.returns]).count("waiting")
     yield (
-        f"{_visits(comebacks)} of the week {verb} judged a comeback. {_visits(waiting)} "
-        f"{'waits' if waiting == 1 else 'wait'} for a person to judge."
+        f"{_visits(comebacks)} of the week {verb} judged a comeback. {_visits(every)} "
+        f"{'waits' if every == 1 else 'wait'} for a person to judge, {waiting} of the week among "
+        "them."
     )
+    yield from _judged_since(figures)
     yield (
         "A comeback is a later visit inside the window that a person judged: same symptom, same "
         "system, same part, or from our hands. Foretold, other hands, unrelated and cannot tell "
@@ -66,9 +64,27 @@ def _counts(figures: WeekFigures) -> Iterator[str]:
     watched = len(figures.on_watch)
     yield (
         f"{_jobs(watched)} {'was' if watched == 1 else 'were'} under watch on "
-        f"{day_in_words(figures.as_of)}. An open window never counts as a success: its time is "
-        "not over."
+        f"{day_in_words(figures.as_of)}, counted or not. An open window never "
+        "counts as a success: its time is not over."
     )
+
+
+def _judged_since(figures: WeekFigures) -> Iterator[str]:
+    """Say what in a book of the past was only known later: a visit stands as it is judged now.
+
+    What Monday's meeting and its week decide of the week before belongs to it.
+    """
+    until = figures.as_of + timedelta(days=7)
+    later = sum(
+        one.row.judged_at is not None and one.row.judged_at[:10] > until.isoformat()
+        for one in figures.year.returns
+    )
+    if later:
+        were = "was" if later == 1 else "were"
+        yield (
+            f"{_returns(later)} in this book {were} judged, or judged anew, after "
+            f"{day_in_words(until)} and {'stands' if later == 1 else 'stand'} as judged now."
+        )
 
 
 def _ask_on_monday(figures: WeekFigures) -> Iterator[str]:
@@ -94,15 +110,16 @@ def _ask_on_monday(figures: WeekFigures) -> Iterator[str]:
     else:
         yield f"The year: no job is settled yet; {_jobs(unsettled)} open or waiting."
     if any(week.comebacks for week in figures.weeks):
-        yield from weeks_charted(figures.weeks, year.counted).flags()
+        yield from weeks_charted(figures).flags()
     unproven = [job for job in settled if job.proof_level == 0]
     if unproven:
         came = sum(job.came_back for job in unproven)
         yield f"{_jobs(len(unproven))} of the year left unproven; {came} of them came back."
-    open_changes = [one for one in year.returns if one.change.is_open(figures.as_of)]
+    open_changes = [one for one in year.promised() if one.change.is_open(figures.as_of)]
     if open_changes:
         late = sum(one.change.is_late(figures.as_of) for one in open_changes)
-        yield f"{len(open_changes)} promised changes are open, {late} of them late."
+        are = "change is" if len(open_changes) == 1 else "changes are"
+        yield f"{len(open_changes)} promised {are} open, {late} of them late."
     if year.owed:
         cents, unknown = still_owed_cents(year.owed)
         more = f", and {unknown} without an amount" if unknown else ""
@@ -110,7 +127,8 @@ def _ask_on_monday(figures: WeekFigures) -> Iterator[str]:
     soon = [
         job
         for job in figures.on_watch
-        if job.expected_close is not None and (job.expected_close - figures.as_of).days <= ENDS_SOON
+        if job.expected_close is not None
+        and 0 <= (job.expected_close - figures.as_of).days <= ENDS_SOON
     ]
     if soon:
         yield (
@@ -142,6 +160,7 @@ def _warnings(figures: WeekFigures) -> Iterator[str]:
     unwritten = sum(
         one.row.is_comeback and one.cost is None and one.row.came_on >= figures.week.monday
         for one in figures.year.returns
+        if one.row.earlier not in figures.year.left_out
     )
     if unwritten:
         yield (

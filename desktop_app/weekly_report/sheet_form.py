@@ -2,16 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from dataclasses import dataclass
+import re
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field
 from datetime import date
 from typing import Literal
 
 Cell = str | int | float | date | None
+JobsOfRow = Callable[[int], tuple[str, ...]]
 Kind = Literal["words", "long words", "day", "count", "number", "hours", "share", "money"]
 
+# What XML 1.0 does not let stand (section 2.2, production 2).
+_CANNOT_STAND = re.compile("[^\t\n\x20-\ud7ff\ue000-\ufffd\U00010000-\U0010ffff]")
 LONGEST_TEXT = 32_767  # characters; what spreadsheet programs state as the most in one cell
-WIDEST = 30  # width of a column of long words, in characters; longer ones wrap
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,7 +36,8 @@ class Table:
 
     `title` stands above it where a sheet has several, `notes` beneath it, `nothing` in place of
     its rows where there are none. `behind` holds for each row the numbers of the jobs that it
-    counts; empty where a row is a job itself.
+    counts; empty where a row is a job itself. `behind_of` finds the same for single columns that
+    count fewer jobs than their row does, by header and then by row: few are ever asked for.
     """
 
     name: str
@@ -43,6 +47,7 @@ class Table:
     notes: tuple[str, ...] = ()
     nothing: str = "Nothing to list."
     behind: tuple[tuple[str, ...], ...] = ()
+    behind_of: Mapping[str, JobsOfRow] = field(default_factory=dict)
 
     def reach(self, header: str) -> str:
         """Return how a formula speaks of one column."""
@@ -66,7 +71,8 @@ class Table:
 class Total:
     """One figure with the formula that makes it from the tables, and its result as of now.
 
-    None where there is nothing to divide by; the formula then gives an empty text.
+    None where there is nothing to divide by; the formula then gives an empty text. `jobs` finds
+    the numbers of those behind it.
     """
 
     words: str
@@ -74,6 +80,7 @@ class Total:
     value: float | None
     kind: Kind
     note: str = ""
+    jobs: Callable[[], tuple[str, ...]] | None = None
 
 
 Style = Literal["columns", "bars", "lines", "steps"]
@@ -100,7 +107,10 @@ class Chart:
 
 @dataclass(frozen=True, slots=True)
 class Sheet:
-    """One sheet: its name, the line that every sheet repeats, and what stands below it."""
+    """One sheet: its name, the line that every sheet repeats, and what stands below it.
+
+    It prints as many pages wide as `pages_across`: one, where it is meant to be read on paper.
+    """
 
     name: str
     about: str
@@ -108,6 +118,7 @@ class Sheet:
     totals: tuple[Total, ...] = ()
     charts: tuple[Chart, ...] = ()
     tables: tuple[Table, ...] = ()
+    pages_across: int = 1
 
     def table(self, name: str) -> Table:
         """Return the table with this name; KeyError where there is none."""
@@ -122,39 +133,13 @@ def fitting_text(text: str) -> str:
 
     The limit counts UTF-16 units, as spreadsheet programs do.
     """
-    clean = "".join(c if _can_stand(c) else " " for c in text.replace("\r\n", "\n"))
-    units = _units(clean)
-    if units <= LONGEST_TEXT:
+    clean = _CANNOT_STAND.sub(" ", text.replace("\r\n", "\n"))
+    if len(clean) * 2 <= LONGEST_TEXT or _units(clean) <= LONGEST_TEXT:
         return clean
     note = f" … (cut here; the whole text of {len(text):,} characters is in the job)"
     room = (LONGEST_TEXT - len(note)) * 2
     return clean.encode("utf-16-le")[:room].decode("utf-16-le", "ignore") + note
 
 
-def column_width(column: Column, cells: Sequence[str]) -> int:
-    """Return a width in characters that fits the cells as shown and the header, which may wrap."""
-    longest = max((len(line) for cell in cells for line in cell.split("\n")), default=0)
-    header = max(len(word) for word in column.header.split())
-    if column.kind == "long words":
-        longest = min(longest, WIDEST)
-    return max(header + 5, longest + 3)
-
-
-def lines_needed(text: str, width: int) -> int:
-    """Return about how many lines a text takes in a column of that width."""
-    fits = max(1, width)
-    return sum(max(1, -(-len(line) // fits)) for line in text.split("\n"))
-
-
 def _units(text: str) -> int:
     return len(text) + sum(c > "\uffff" for c in text)
-
-
-def _can_stand(char: str) -> bool:
-    """Tell whether XML 1.0 lets the character stand (section 2.2, production 2)."""
-    return (
-        char in "\t\n"
-        or "\x20" <= char <= "\ud7ff"
-        or "\ue000" <= char <= "\ufffd"
-        or (char >= "\U00010000")
-    )

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Mapping
+from dataclasses import replace
 from datetime import date, datetime, timedelta
 from typing import Any, Literal
 
@@ -12,11 +13,15 @@ from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.stored import Pair, Reading
 from desktop_app.parts_compared.stored_many import verdicts_of_record
 from desktop_app.parts_compared.stored_pairs import drawer
+from desktop_app.repair_jobs.kept_job import kept_level, kept_window
 from desktop_app.repair_jobs.stored import Job, Vehicle, Visit
 from desktop_app.returns_watched.stored_facts import NO_NAMES, SymptomNames
-from desktop_app.returns_watched.stored_returns import read_returns, read_watch
+from desktop_app.returns_watched.stored_look import look_at
+from desktop_app.returns_watched.stored_recent import Period
+from desktop_app.returns_watched.stored_returns import read_promise, returns_in
+from desktop_app.returns_watched.stored_watch import on_watch
 from desktop_app.shop_record.house_rules import HouseRules, read_rules
-from desktop_app.shop_record.kept_value import kept_day
+from desktop_app.shop_record.kept_value import kept_day, row_place
 from desktop_app.weekly_report.figures import (
     WEEKS_SHOWN,
     JobLeft,
@@ -25,6 +30,7 @@ from desktop_app.weekly_report.figures import (
     WeekRows,
     week_figures,
 )
+from desktop_app.weekly_report.stored_before_the_year import read_older, read_promised_before
 from desktop_app.weekly_report.stored_year import Verdicts, YearAsked, read_year
 from desktop_app.weekly_report.week import Week
 from desktop_app.weekly_report.year_behind import WEEKS_IN_YEAR, YearBehind
@@ -49,17 +55,25 @@ def read_week_figures(
     if week.monday > now.date():
         nothing = WeekRows((), (), (), (), (), YearBehind(first, as_of))
         return week_figures(week, now, as_of, shop, nothing)
-    met = read_returns(connection, first, as_of, names)
-    on_watch = read_watch(connection, as_of)
+    promise = read_promise(connection)
+    look = look_at(connection, Period(first, as_of, promise.long.days), promise.long, names)
+    met = returns_in(connection, look.met, promise, (first, as_of), names)
+    watch = on_watch(connection, look)
     shown = week.moved(1 - WEEKS_SHOWN).monday
-    open_jobs = frozenset(job.job for job in on_watch)
+    open_jobs = frozenset(job.job for job in watch)
     verdicts = _verdicts(connection, first, kinds or {}, rules)
-    asked = YearAsked(first, as_of, met, open_jobs, rules, names, verdicts)
-    year = read_year(connection, asked)
+    asked = YearAsked(first, as_of, look, met, open_jobs, rules, names, verdicts)
+    charted = min(shown, first + timedelta(days=rules.window_days)) if rules.window_days else shown
+    met_ids = {row.earlier_id for row in met}
+    year = replace(
+        read_year(connection, asked),
+        older=tuple(read_older(connection, look, first, charted, met_ids)),
+        promised_before=tuple(read_promised_before(connection, first, as_of)),
+    )
     rows = WeekRows(
         left=_jobs_left(connection, week.monday, as_of),
         came_back=tuple(row for row in met if row.came_on >= week.monday),
-        on_watch=on_watch,
+        on_watch=watch,
         left_behind=tuple(job.left_on for job in year.jobs if job.left_on >= shown),
         came_back_behind=tuple(row for row in met if row.came_on >= shown),
         year=year,
@@ -95,6 +109,7 @@ def _shop_words(rules: HouseRules) -> ShopWords:
         window_days=rules.window_days,
         window_miles=rules.window_miles,
         window_rule=rules.window_rule,
+        window_months=rules.window_months,
     )
 
 
@@ -117,7 +132,11 @@ def _within(wanted: Select[*tuple[Any, ...]], since: date, until: date) -> Selec
 
 
 def _part_kinds(connection: Connection, job_ids: Collection[int]) -> dict[int, tuple[str, ...]]:
-    wanted = select(Pair.job_id, Pair.part_kind).where(Pair.job_id.in_(job_ids)).order_by(Pair.id)
+    wanted = (
+        select(Pair.job_id, Pair.part_kind)
+        .where(Pair.job_id.in_(job_ids), Pair.fitted == 1)
+        .order_by(Pair.id)
+    )
     found: dict[int, tuple[str, ...]] = {}
     for job_id, kind in connection.execute(wanted):
         if kind not in found.get(job_id, ()):
@@ -126,7 +145,9 @@ def _part_kinds(connection: Connection, job_ids: Collection[int]) -> dict[int, t
 
 
 def _job_left(row: Row[Any], kinds: tuple[str, ...]) -> JobLeft:
-    left_on = kept_day(row.left_at)
+    place = row_place("job", row.id, row.number)
+    left_on = kept_day(row.left_at, place)
+    kept_window(row.window_days, row.window_miles, row.window_rule, place)
     return JobLeft(
         number=row.number,
         left_on=left_on,
@@ -137,7 +158,7 @@ def _job_left(row: Row[Any], kinds: tuple[str, ...]) -> JobLeft:
         correction=row.correction,
         system=row.system,
         part_kinds=kinds,
-        proof_level=row.proof_level,
+        proof_level=kept_level(row.proof_level, place),
         hours=row.hours,
         unbilled_hours=row.unbilled_hours,
         price_cents=row.price_cents,

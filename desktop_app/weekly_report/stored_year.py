@@ -3,39 +3,43 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Collection, Iterable, Mapping, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 from typing import Any
 
-from sqlalchemy import Connection, Row, Select, select
+from sqlalchemy import Connection, select
 
 from desktop_app.parts_compared.stored import Pair
 from desktop_app.repair_jobs.counted import is_counted
+from desktop_app.repair_jobs.kept_job import kept_level
+from desktop_app.repair_jobs.proof import ProofLevel
 from desktop_app.repair_jobs.stored import (
     CaughtHere,
     Job,
     JobSymptom,
     Person,
     Vehicle,
-    VehicleEvent,
     Visit,
 )
-from desktop_app.returns_watched.customer_answers import Answer, CustomerSaid
 from desktop_app.returns_watched.return_cost import return_cost
 from desktop_app.returns_watched.returns_list import ReturnRow
 from desktop_app.returns_watched.stored import ReturnLink
-from desktop_app.returns_watched.stored_customers_asked import read_answers
 from desktop_app.returns_watched.stored_facts import SymptomNames
 from desktop_app.returns_watched.stored_links import link_kept
+from desktop_app.returns_watched.stored_look import Look
 from desktop_app.returns_watched.stored_money_owed import money_still_owed
-from desktop_app.returns_watched.stored_vehicles import each_row
+from desktop_app.returns_watched.stored_vehicles import each_block, each_row
 from desktop_app.shop_record.house_rules import HouseRules
-from desktop_app.shop_record.kept_value import kept_day
-from desktop_app.weekly_report.year_behind import JobDone, PartFitted, ReturnDone, State, YearBehind
+from desktop_app.shop_record.kept_value import row_place
+from desktop_app.weekly_report.stored_decisions import decisions_since
+from desktop_app.weekly_report.stored_fates import read_fates
+from desktop_app.weekly_report.week import week_of
+from desktop_app.weekly_report.year_behind import JobDone, PartFitted, ReturnDone, YearBehind
 
 # The verdict on each pair that was compared, by the pair's id.
 Verdicts = Mapping[int, str]
+_LEVEL = 10  # where the level of proof stands in a row of the year's jobs
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,6 +48,7 @@ class YearAsked:
 
     first: date
     last: date
+    look: Look
     returns: Sequence[ReturnRow]
     open_jobs: Collection[str]
     rules: HouseRules
@@ -53,36 +58,13 @@ class YearAsked:
 
 def read_year(connection: Connection, asked: YearAsked) -> YearBehind:
     """Read the jobs handed over in the year and what became of each."""
-    rows = _jobs(connection, asked.first, asked.last)
-    ids = [row.id for row in rows]
-    heard = _Heard.read(connection, rows, asked.first, asked.last)
-    parts = _parts(connection, ids, asked.verdicts)
-    symptoms = _symptoms(connection, ids, asked.names)
-    people = {row.id: row.name for row in connection.execute(select(Person.id, Person.name))}
-    caught = _caught(connection, ids)
-    met: dict[int, list[ReturnRow]] = {}
-    for one in asked.returns:
-        met.setdefault(one.earlier_id, []).append(one)
-    jobs = tuple(
-        _done(
-            row,
-            asked,
-            met.get(row.id, ()),
-            heard,
-            technician=people.get(row.technician_id, ""),
-            parts=tuple(parts.get(row.id, ())),
-            symptoms=tuple(symptoms.get(row.id, ())),
-            caught_here=caught.get(row.id, 0),
-        )
-        for row in rows
-    )
     rules = asked.rules
     return YearBehind(
         first=asked.first,
         last=asked.last,
-        jobs=jobs,
+        jobs=tuple(_jobs_done(connection, asked)),
         returns=_returns(connection, asked),
-        owed=money_still_owed(connection),
+        owed=money_still_owed(connection, asked.last),
         hour_cost_cents=rules.hour_cost_cents,
         names_shown=rules.names_in_book == "yes",
         early=(rules.early_days, rules.early_miles),
@@ -90,123 +72,85 @@ def read_year(connection: Connection, asked: YearAsked) -> YearBehind:
     )
 
 
-def _jobs(connection: Connection, first: date, last: date) -> Sequence[Row[Any]]:
-    wanted: Select[*tuple[Any, ...]] = (
-        select(Job, Visit.vehicle_id, Vehicle.description)
+def _jobs_done(connection: Connection, asked: YearAsked) -> Iterator[JobDone]:
+    rows = _rows(connection, asked.first, asked.last)
+    ids = [row[0] for row in rows]
+    fates = read_fates(connection, asked.look, ids)
+    parts = _parts(connection, ids, asked.verdicts)
+    symptoms = _symptoms(connection, ids, asked.names)
+    people = {row.id: row.name for row in connection.execute(select(Person.id, Person.name))}
+    caught = _caught(connection, ids)
+    levels = _levels(rows)
+    met: dict[int, list[ReturnRow]] = {}
+    for one in asked.returns:
+        met.setdefault(one.earlier_id, []).append(one)
+    for row, fate in zip(rows, fates, strict=True):
+        job_id, number, vehicle, cause_found, cause, correction, system, *more = row
+        hours, unbilled, price, level, every, window_days, window_miles, technician = more
+        back, waits = _first_visits(met.get(job_id, ()))
+        yield JobDone(
+            number=number,
+            left_on=fate.left_on,
+            vehicle=vehicle,
+            counted=is_counted(cause_found, cause, correction),
+            cause_found=None if cause_found is None else bool(cause_found),
+            correction=correction,
+            system=system,
+            symptoms=tuple(symptoms.get(job_id, ())),
+            parts=tuple(parts.get(job_id, ())),
+            technician=people.get(technician, ""),
+            hours=hours,
+            unbilled_hours=unbilled,
+            price_cents=price,
+            proof_level=levels[level],
+            now_and_then=every is not None,
+            window_days=window_days,
+            window_miles=float(window_miles),
+            days_gone=(asked.last - fate.left_on).days,
+            state=fate.state(back, waits, window_days, number in asked.open_jobs, asked.last),
+            back_after=None if back is None else back.candidate.days,
+            waits_after=None if waits is None else waits.candidate.days,
+            well_until=fate.well_until(back, waits),
+            miles_known=fate.miles_known,
+            known_on=fate.known_on,
+            back_miles=None if back is None else back.candidate.distance_miles,
+            lost_after=fate.lost_after(window_days),
+            caught_here=caught.get(job_id, 0),
+        )
+
+
+def _rows(connection: Connection, first: date, last: date) -> list[Any]:
+    wanted = (
+        select(
+            *(Job.id, Job.number, Vehicle.description, Job.cause_found, Job.cause, Job.correction),
+            *(Job.system, Job.hours, Job.unbilled_hours, Job.price_cents, Job.proof_level),
+            *(Job.fault_every, Job.window_days, Job.window_miles, Job.technician_id),
+        )
         .join(Visit, Visit.id == Job.visit_id)
         .join(Vehicle, Vehicle.id == Visit.vehicle_id)
         .where(Job.left_at >= first.isoformat())
         .where(Job.left_at < (last + timedelta(days=1)).isoformat())
         .order_by(Job.left_at, Job.number)
     )
-    return connection.execute(wanted).all()
+    return [row for block in each_block(connection, wanted) for row in zip(*block, strict=True)]
 
 
-@dataclass(frozen=True, slots=True)
-class _Heard:
-    """When each vehicle came, what customers said, and which vehicles went where nobody sees."""
-
-    visits: Mapping[int, Sequence[date]]
-    answers: Mapping[int, Sequence[CustomerSaid]]
-    gone: Mapping[int, date]
-
-    @classmethod
-    def read(
-        cls, connection: Connection, rows: Sequence[Row[Any]], first: date, last: date
-    ) -> _Heard:
-        # By day and not by vehicle: no car can have been seen before its job was handed over.
-        visits: dict[int, list[date]] = {}
-        wanted = (
-            select(Visit.vehicle_id, Visit.came_at)
-            .where(Visit.came_at >= first.isoformat())
-            .where(Visit.came_at < (last + timedelta(days=1)).isoformat())
-        )
-        for vehicle, came in connection.execute(wanted):
-            visits.setdefault(vehicle, []).append(kept_day(came))
-        sold = select(VehicleEvent.vehicle_id, VehicleEvent.happened_on)
-        gone: dict[int, date] = {}
-        for vehicle, day in connection.execute(sold.where(VehicleEvent.kind == "sold")):
-            on = kept_day(day)
-            if on <= last:
-                gone[vehicle] = min(on, gone.get(vehicle, on))
-        return cls(visits, read_answers(connection, [row.id for row in rows]), gone)
+def _levels(rows: Sequence[Any]) -> dict[int | None, ProofLevel | None]:
+    """Look once at each distinct level; a ShopDamaged names the first job that holds it."""
+    holders = {row[_LEVEL]: row for row in reversed(rows)}
+    return {
+        level: kept_level(level, row_place("job", job_id, number))
+        for level, (job_id, number, *_) in holders.items()
+    }
 
 
-def _done(
-    row: Row[Any],
-    asked: YearAsked,
-    met: Iterable[ReturnRow],
-    heard: _Heard,
-    **said: Any,
-) -> JobDone:
-    left = kept_day(row.left_at)
-    rows = list(met)
-    back = [one.candidate.days for one in rows if one.is_comeback]
-    waits = [one.candidate.days for one in rows if one.waits]
-    found = row.cause_found
-    end = left + timedelta(days=row.window_days) if row.window_days else asked.last
-    well = _well(row, left, rows, heard, asked.last)
-    return JobDone(
-        number=row.number,
-        left_on=left,
-        vehicle=row.description,
-        counted=is_counted(found, row.cause, row.correction),
-        cause_found=None if found is None else bool(found),
-        correction=row.correction,
-        system=row.system,
-        hours=row.hours,
-        unbilled_hours=row.unbilled_hours,
-        price_cents=row.price_cents,
-        proof_level=row.proof_level,
-        now_and_then=row.fault_every is not None,
-        window_days=row.window_days,
-        window_miles=float(row.window_miles),
-        days_gone=(asked.last - left).days,
-        state=_state(row, bool(back), bool(waits), well, end, asked, heard),
-        back_after=min(back, default=None),
-        waits_after=min(waits, default=None),
-        well_until=well,
-        **said,
-    )
-
-
-def _well(
-    row: Row[Any], left: date, rows: Sequence[ReturnRow], heard: _Heard, last: date
-) -> date | None:
-    """Return the last day on which the car was seen or its customer said that all is well."""
-    ill = min((one.came_on for one in rows if one.is_comeback or one.waits), default=date.max)
-    seen = [day for day in heard.visits.get(row.vehicle_id, ()) if left < day < ill]
-    fine = [
-        said.on
-        for said in heard.answers.get(row.id, ())
-        if said.answer is Answer.FINE and left <= said.on <= last
-    ]
-    return max((*seen, *fine), default=None)
-
-
-def _state(
-    row: Row[Any],
-    back: bool,
-    waits: bool,
-    well: date | None,
-    end: date,
-    asked: YearAsked,
-    heard: _Heard,
-) -> State:
-    if back:
-        return "came back"
-    if waits:
-        return "maybe"
-    if well is not None and well > end:
-        return "seen fine"
-    if row.number in asked.open_jobs:
-        return "open"
-    gone = heard.gone.get(row.vehicle_id)
-    said_gone = any(said.answer is Answer.CAR_IS_GONE for said in heard.answers.get(row.id, ()))
-    left = kept_day(row.left_at)
-    if said_gone or (gone is not None and left <= gone <= end):
-        return "lost sight"
-    return "nothing heard"
+def _first_visits(met: Sequence[ReturnRow]) -> tuple[ReturnRow | None, ReturnRow | None]:
+    """Return a job's first comeback, and its first visit that waits for a judgement."""
+    if not met:
+        return None, None
+    by_days = sorted(met, key=lambda one: (one.candidate.days, one.later))
+    back = next((one for one in by_days if one.is_comeback), None)
+    return back, next((one for one in by_days if one.waits), None)
 
 
 def _parts(
@@ -214,11 +158,10 @@ def _parts(
 ) -> dict[int, list[PartFitted]]:
     wanted = select(Pair.job_id, Pair.id, Pair.part_kind, Pair.origin, Pair.supplier, Pair.lot)
     found: dict[int, list[PartFitted]] = {}
-    for row in each_row(connection, wanted.where(Pair.fitted == 1), Pair.job_id, ids):
-        part = PartFitted(
-            row.part_kind, row.origin or "", row.supplier, row.lot, verdicts.get(row.id, "")
-        )
-        found.setdefault(row.job_id, []).append(part)
+    for block in each_block(connection, wanted.where(Pair.fitted == 1), Pair.job_id, ids):
+        for job_id, pair_id, kind, origin, supplier, lot in zip(*block, strict=True):
+            part = PartFitted(kind, origin or "", supplier, lot, verdicts.get(pair_id, ""))
+            found.setdefault(job_id, []).append(part)
     return found
 
 
@@ -227,8 +170,9 @@ def _symptoms(
 ) -> dict[int, list[str]]:
     wanted = select(JobSymptom.job_id, JobSymptom.symptom)
     found: dict[int, list[str]] = {}
-    for row in each_row(connection, wanted, JobSymptom.job_id, ids):
-        found.setdefault(row.job_id, []).append(names.get(row.symptom, row.symptom))
+    for block in each_block(connection, wanted, JobSymptom.job_id, ids):
+        for job_id, symptom in zip(*block, strict=True):
+            found.setdefault(job_id, []).append(names.get(symptom, symptom))
     return found
 
 
@@ -241,16 +185,28 @@ def _returns(connection: Connection, asked: YearAsked) -> tuple[ReturnDone, ...]
     wanted = select(ReturnLink)
     later = {one.later_id for one in asked.returns}
     kept = {
-        (row.earlier_job_id, row.later_job_id): link_kept(row)
+        (row.earlier_job_id, row.later_job_id): row
         for row in each_row(connection, wanted, ReturnLink.later_job_id, later)
     }
+    monday = week_of(asked.last).monday  # the history is read for the week alone: it may be long
+    week = {(one.earlier_id, one.later_id) for one in asked.returns if one.came_on >= monday}
+    decided = decisions_since(connection, [kept[pair] for pair in week & kept.keys()], monday)
     found = []
     for one in asked.returns:
-        link = kept.get((one.earlier_id, one.later_id))
-        if link is None:
+        row = kept.get((one.earlier_id, one.later_id))
+        if row is None:
             found.append(ReturnDone(one))
             continue
-        cost = return_cost(link.cost, asked.rules.hour_cost_cents)
-        done = ReturnDone(one, link.also, link.helping, link.second_look, cost, link.change)
-        found.append(done)
+        link = link_kept(row)
+        found.append(
+            ReturnDone(
+                one,
+                link.also,
+                link.helping,
+                link.second_look,
+                return_cost(link.cost, asked.rules.hour_cost_cents),
+                link.change,
+                decided.get(row.id, ()),
+            )
+        )
     return tuple(found)

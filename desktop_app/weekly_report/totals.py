@@ -3,11 +3,18 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
+from functools import partial
 
+from desktop_app.returns_watched.honest_numbers.group_rates import FEW_JOBS
+from desktop_app.returns_watched.honest_numbers.proportion import normal_factor, wilson
 from desktop_app.returns_watched.judgement import Judgement
 from desktop_app.weekly_report.sheet_form import Cell, Kind, Table, Total
 
 ENDS_SOON_DAYS = 7
+# The column that names a row's job, as tables call it.
+_JOB_COLUMNS = ("Job", "Later job", "Return")
+_WAIT = "Of the week. Until a person has judged them they are neither comeback nor success."
+_PAIRS = "Of each earlier job with the visit: one visit can meet several, and counts once above."
 
 
 def week_totals(sheets: Mapping[str, Table]) -> tuple[Total, ...]:
@@ -31,65 +38,112 @@ def _of_the_week(left: Table, came_back: Table, watch: Table) -> tuple[Total, ..
             "Comebacks",
             "Visits judged a comeback inside the window; each counts once.",
         ),
-        _match(came_back, "Counts as", "waiting", "Visits that wait for judgement", "Neither."),
-        *(_match(came_back, "Judgement", each.value, f"judged {each.value}") for each in Judgement),
+        _match(came_back, "Counts as", "waiting", "Visits that wait for judgement", _WAIT),
+        *(
+            _match(
+                came_back,
+                "Judgement",
+                each.value,
+                f"pairs judged {each.value}",
+                _PAIRS if n == 0 else "",
+            )
+            for n, each in enumerate(Judgement)
+        ),
         _sum(came_back, "Cost", "Cost of the week's returns", "money", "Where somebody wrote it."),
         _count(watch, "Job", "Jobs under watch", "An open window is not a success."),
-        _at_most(
-            watch,
-            "Days left",
-            ENDS_SOON_DAYS,
-            f"of these ending by time within {ENDS_SOON_DAYS} days",
-        ),
+        _soon(watch, "Days left", f"of these ending by time within {ENDS_SOON_DAYS} days"),
     )
 
 
 def _of_the_year(raw: Table, costs: Table) -> tuple[Total, ...]:
     settled = sum(cell for cell in _cells(raw, "Settled") if isinstance(cell, int))
     both = f"{raw.reach('Settled')},{raw.reach('Came back')}"
-    back = sum(
-        int(a == 1 and b == 1)
-        for a, b in zip(_cells(raw, "Settled"), _cells(raw, "Came back"), strict=True)
-    )
-    rate = f'=IF(SUM({raw.reach("Settled")})=0,"",SUMPRODUCT({both})/SUM({raw.reach("Settled")}))'
+    columns = raw.column("Job"), raw.column("Settled"), raw.column("Came back")
+    back_jobs = [str(job) for job, a, b in zip(*columns, strict=True) if a == 1 and b == 1]
+    back = len(back_jobs)
+    of, came = f"SUM({raw.reach('Settled')})", f"SUMPRODUCT({both})"
+    told = settled >= FEW_JOBS
+    low, high = wilson(back, settled) if settled else (None, None)
     return (
         _sum(raw, "Counted", "Jobs of the year that are counted", "count", "52 weeks."),
         _sum(raw, "Settled", "of these settled", "count", "Window over, visits judged."),
-        Total("of the settled that came back", f"=SUMPRODUCT({both})", back, "count"),
+        Total(
+            "of the settled that came back",
+            f"=SUMPRODUCT({both})",
+            back,
+            "count",
+            jobs=lambda: tuple(back_jobs),
+        ),
         Total(
             "Rate of the year",
-            rate,
-            back / settled if settled else None,
+            f'=IF({of}<{FEW_JOBS},"",{came}/{of})',
+            back / settled if told else None,
             "share",
-            "Of settled jobs. Its bounds stand among the sentences above.",
+            f"Of settled jobs; empty where fewer than {FEW_JOBS} are.",
         ),
+        Total(
+            "lies between",
+            _bound(came, of, "-"),
+            low,
+            "share",
+            "The true rate lies between the two 19 times of 20.",
+        ),
+        Total("and", _bound(came, of, "+"), high, "share"),
         _sum(raw, "Waiting", "Jobs with a visit that waits", "count", "Neither good nor bad."),
         _sum(costs, "Total", "Cost of the year's comebacks", "money", "Where it was written."),
     )
 
 
+def _bound(back: str, of: str, sign: str) -> str:
+    """Return the formula of one end of Wilson's interval of 95 %."""
+    z2 = normal_factor(0.95) ** 2
+    share, spread = f"{back}/{of}", f"{back}*({of}-{back})/{of}+{z2 / 4}"
+    end = f"({share}+{z2 / 2}/{of}{sign}SQRT({z2}*({spread}))/{of})/(1+{z2}/{of})"
+    return f'=IF({of}=0,"",ROUND({end},12))'
+
+
 def _count(table: Table, header: str, words: str, note: str) -> Total:
-    value = _matching(table, header, lambda cell: cell not in (None, ""))
-    return Total(words, f"=COUNTA({table.reach(header)})", value, "count", note)
+    formula = f"=COUNTA({table.reach(header)})"
+    return _counted(table, header, lambda cell: cell not in (None, ""), (words, formula, note))
 
 
 def _match(table: Table, header: str, wanted: str, words: str, note: str = "") -> Total:
-    value = _matching(table, header, lambda cell: cell == wanted)
-    return Total(words, f'=COUNTIF({table.reach(header)},"{wanted}")', value, "count", note)
+    formula = f'=COUNTIF({table.reach(header)},"{wanted}")'
+    return _counted(table, header, lambda cell: cell == wanted, (words, formula, note))
 
 
-def _at_most(table: Table, header: str, most: int, words: str, note: str = "") -> Total:
-    value = _matching(table, header, lambda cell: isinstance(cell, int) and cell <= most)
-    return Total(words, f'=COUNTIF({table.reach(header)},"<={most}")', value, "count", note)
+def _soon(table: Table, header: str, words: str) -> Total:
+    """Count the days that lie ahead and soon; what is over already ends no more."""
+
+    def soon(cell: Cell) -> bool:
+        return isinstance(cell, int) and 0 <= cell <= ENDS_SOON_DAYS
+
+    reach = table.reach(header)
+    formula = f'=COUNTIFS({reach},">=0",{reach},"<={ENDS_SOON_DAYS}")'
+    return _counted(table, header, soon, (words, formula, ""))
+
+
+def _counted(
+    table: Table, header: str, wanted: Callable[[Cell], bool], said: tuple[str, str, str]
+) -> Total:
+    words, formula, note = said
+    value = sum(1 for cell in _cells(table, header) if wanted(cell))
+    return Total(words, formula, value, "count", note, partial(_jobs, table, header, wanted))
 
 
 def _sum(table: Table, header: str, words: str, kind: Kind, note: str) -> Total:
     numbers = [cell for cell in _cells(table, header) if isinstance(cell, (int, float))]
-    return Total(words, f"=SUM({table.reach(header)})", sum(numbers), kind, note)
+    formula = f"=SUM({table.reach(header)})"
+    jobs = partial(_jobs, table, header, lambda cell: cell not in (None, "", 0))
+    return Total(words, formula, sum(numbers), kind, note, jobs)
 
 
-def _matching(table: Table, header: str, wanted: Callable[[Cell], bool]) -> int:
-    return sum(1 for cell in _cells(table, header) if wanted(cell))
+def _jobs(table: Table, header: str, wanted: Callable[[Cell], bool]) -> tuple[str, ...]:
+    """Return the jobs of the rows whose cell is wanted, each once."""
+    headers = [column.header for column in table.columns]
+    own = table.column(next(one for one in _JOB_COLUMNS if one in headers))
+    rows = zip(own, table.column(header), strict=True)
+    return tuple(dict.fromkeys(str(job) for job, cell in rows if wanted(cell)))
 
 
 def _cells(table: Table, header: str) -> list[Cell]:

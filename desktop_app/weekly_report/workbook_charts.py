@@ -17,7 +17,7 @@ _COLOURS = ("#0072B2", "#E69F00", "#555555", "#56B4E9")
 _PATTERNS = ("wide_upward_diagonal", "dark_horizontal", "small_grid", "dotted_grid")
 _MARKERS = ("circle", "square", "diamond", "triangle")
 _LIMIT = {"color": "#555555", "width": 1, "dash_type": "dash"}
-WIDTH, HEIGHT = 860, 380  # pixels
+WIDTH, HEIGHT = 860, 250  # pixels; two stand on a page
 _KINDS = {
     "columns": {"type": "column"},
     "bars": {"type": "bar"},
@@ -56,7 +56,8 @@ def drawn_chart(book: Workbook, chart: Chart, placed: Placed) -> DrawnChart:
         drawn.add_series({**series, **look})
     drawn.set_title({"name": chart.title, "overlay": False, "name_font": {"size": 12}})
     if chart.style == "bars":  # the format calls the axis that stands up the first one
-        drawn.set_y_axis({"reverse": True})
+        # From the top down, and yet with the scale beneath them.
+        drawn.set_y_axis({"reverse": True, "crossing": "max"})
         drawn.set_x_axis({"name": chart.upwards, "min": 0, "num_format": "#,##0"})
         drawn.set_legend({"none": True})
         drawn.set_size({"width": WIDTH, "height": HEIGHT})
@@ -68,9 +69,9 @@ def drawn_chart(book: Workbook, chart: Chart, placed: Placed) -> DrawnChart:
     elif _low(placed.table, chart):
         upwards["major_unit"] = 1
     if chart.style == "steps":
-        across["min"] = 0
+        across |= {"min": 0, "max": max(_numbers(placed.table, chart.over), default=1) or 1}
     else:
-        across["num_font"] = {"rotation": -60}
+        across["num_font"] = {"rotation": -60, "size": 8}
     drawn.set_x_axis(across)
     drawn.set_y_axis(upwards)
     drawn.set_legend({"none": True} if len(chart.headers) == 1 else {"position": "bottom"})
@@ -93,6 +94,10 @@ def _look(chart: Chart, place: int) -> dict[str, Any]:
 
 def _limit() -> dict[str, Any]:
     return {"line": dict(_LIMIT), "marker": {"type": "none"}}
+
+
+def _numbers(table: Table, header: str) -> list[float]:
+    return [cell for cell in table.column(header) if isinstance(cell, (int, float))]
 
 
 def _low(table: Table, chart: Chart) -> bool:

@@ -5,15 +5,17 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, field
 from datetime import date
-from typing import Literal
+from typing import Literal, NamedTuple
 
 from desktop_app.returns_watched.change_promised import ChangePromised
 from desktop_app.returns_watched.honest_numbers.counted_jobs import NEVER, NO_LAST_DAY, CountedJobs
 from desktop_app.returns_watched.honest_numbers.group_rates import NOT_SAID
+from desktop_app.returns_watched.judged_before import JudgedOnce
 from desktop_app.returns_watched.judgement import Judgement
 from desktop_app.returns_watched.owed import Owed
 from desktop_app.returns_watched.return_cost import ReturnCost
 from desktop_app.returns_watched.returns_list import ReturnRow
+from desktop_app.weekly_report.before_the_year import OlderJob, Promised, as_it_stood
 
 WEEKS_IN_YEAR = 52
 
@@ -31,15 +33,16 @@ class PartFitted:
     verdict: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class JobDone:
+class JobDone(NamedTuple):
     """A job handed over in the year; money in cents, days counted from its hand-over.
 
     `back_after` are the days to its first comeback and `waits_after` those to its first visit that
     nobody judged; None where there is none. `well_until` is the last day on which its car was
     known to be well. `window_days` 0 is no limit in time. `now_and_then` is True where the fault
-    did not come every time. `miles_known` are the miles since the hand-over at the last reading
-    that can be trusted.
+    did not come every time. `miles_known` are the miles since the hand-over at the last later
+    reading that can be trusted, taken on `known_on`, None where there is none, and `back_miles`
+    those to its first comeback's visit, None where the odometer cannot say. `lost_after` are the
+    days to the one from which nobody can say any more, inside its window, None while in sight.
     """
 
     number: str
@@ -65,6 +68,9 @@ class JobDone:
     waits_after: int | None = None
     well_until: date | None = None
     miles_known: float | None = None
+    known_on: date | None = None
+    back_miles: float | None = None
+    lost_after: int | None = None
     caught_here: int = 0
 
     @property
@@ -74,9 +80,9 @@ class JobDone:
 
     @property
     def settled(self) -> bool:
-        """True where its window is over and its visits are judged."""
+        """True where its window is over in sight of the shop, and its visits are judged."""
         over = self.days_gone > self.window_days > 0
-        return over and self.state != "maybe"
+        return over and self.state not in ("maybe", "lost sight")
 
     @property
     def came_back(self) -> bool:
@@ -86,7 +92,10 @@ class JobDone:
 
 @dataclass(frozen=True, slots=True)
 class ReturnDone:
-    """A return with what was written beside its judgement; `cost` is None where nobody wrote it."""
+    """A return with what was written beside its judgement; `cost` is None where nobody wrote it.
+
+    `decisions` are what was decided about a return of the week itself, oldest first.
+    """
 
     row: ReturnRow
     also: tuple[Judgement, ...] = ()
@@ -94,6 +103,7 @@ class ReturnDone:
     second_look: str = ""
     cost: ReturnCost | None = None
     change: ChangePromised = field(default_factory=ChangePromised)
+    decisions: tuple[JudgedOnce, ...] = ()
 
     @property
     def kinds(self) -> tuple[Judgement, ...]:
@@ -108,8 +118,10 @@ class ReturnDone:
 class YearBehind:
     """The jobs of a year, oldest hand-over first, and what goes with them.
 
-    `returns` are those whose later visit lies in the year. `hour_cost_cents` is what an hour costs
-    the shop.
+    `returns` are those whose later visit lies in the year, `older` the jobs from before it that
+    matter for them or are still under watch, `promised_before` the promises from before it that
+    are still open. `left_out` are the numbers of jobs that no rate counts. `hour_cost_cents` is
+    what an hour costs the shop.
     """
 
     first: date
@@ -121,10 +133,31 @@ class YearBehind:
     names_shown: bool = False
     early: tuple[int, int] = (30, 1000)
     long: tuple[int, int] = (365, 12_000)
+    older: tuple[OlderJob, ...] = ()
+    promised_before: tuple[Promised, ...] = ()
     counted: tuple[JobDone, ...] = field(init=False)
+    left_out: frozenset[str] = field(init=False)
 
     def __post_init__(self) -> None:
         object.__setattr__(self, "counted", tuple(job for job in self.jobs if job.counted))
+        every: tuple[JobDone | OlderJob, ...] = (*self.jobs, *self.older)
+        left_out = frozenset(job.number for job in every if not job.counted)
+        object.__setattr__(self, "left_out", left_out)
+
+    def promised(self) -> tuple[Promised, ...]:
+        """Return the changes promised after a return, as they stood on the last day."""
+        own = (
+            Promised(
+                one.row.earlier,
+                one.row.later,
+                one.row.came_on,
+                one.row.cause_class,
+                as_it_stood(one.change, self.last),
+            )
+            for one in self.returns
+            if one.change.is_said
+        )
+        return (*self.promised_before, *own)
 
 
 def counted_jobs(
@@ -145,4 +178,5 @@ def counted_jobs(
         part_kinds=tuple(job.part_kinds for job in jobs),
         systems=tuple(job.system for job in jobs),
         groups=tuple(tuple(dict.fromkeys(groups(job))) or (NOT_SAID,) for job in jobs),
+        lost_after=days(job.lost_after for job in jobs),
     )

@@ -29,7 +29,8 @@ def dump(path: Path) -> str:
 def _page(page: Any, results: Any) -> Iterator[str]:
     yield f"== {page.title}"
     set_up = page.page_setup
-    yield f"paper {set_up.paperSize} {set_up.orientation}, high {set_up.fitToHeight}"
+    fits = f"wide {set_up.fitToWidth or 1}, high {set_up.fitToHeight}"
+    yield f"paper {set_up.paperSize} {set_up.orientation}, {fits}"
     yield f"frozen {page.freeze_panes}, repeated {page.print_title_rows}"
     yield f"foot {page.oddFooter.left.text!r} {page.oddFooter.right.text!r}"
     for table in page.tables.values():

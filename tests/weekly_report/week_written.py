@@ -29,10 +29,10 @@ def opened(path: Path, *, results: bool = True) -> Any:
     return openpyxl.load_workbook(path, data_only=results)
 
 
-def table_rows(book: Any, sheet: str) -> list[dict[str, Any]]:
-    """Return the rows of a sheet's first table as dictionaries; without rows it has none."""
+def table_rows(book: Any, sheet: str, name: str = "") -> list[dict[str, Any]]:
+    """Return the rows of a sheet's first table, or of that name; without rows it has none."""
     page = book[sheet]
-    table = next(iter(page.tables.values()))
+    table = page.tables[name] if name else next(iter(page.tables.values()))
     header, *rows = [[cell.value for cell in row] for row in page[table.ref]]
     found = [dict(zip(header, row, strict=True)) for row in rows]
     return [row for row in found if any(value is not None for value in row.values())]

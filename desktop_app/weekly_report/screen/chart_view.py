@@ -6,12 +6,14 @@ from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import (
     QBrush,
     QColor,
+    QGuiApplication,
     QHelpEvent,
     QKeyEvent,
     QMouseEvent,
     QPainter,
     QPaintEvent,
     QPen,
+    QPixmap,
     QPolygonF,
 )
 from PySide6.QtWidgets import QSizePolicy, QToolTip, QWidget
@@ -23,6 +25,7 @@ from desktop_app.weekly_report.sheet_form import Chart, Table
 
 _LEFT, _RIGHT, _TOP, _BOTTOM = 64, 16, 14, 66
 _HIGH = 300
+_HEAD = 48  # of a copied picture: its title and whose figures these are
 # Colours of the Okabe-Ito palette beside hatchings and dots of their own.
 _COLOURS = (QColor("#0072B2"), QColor("#E69F00"), QColor("#56B4E9"))
 _BRUSHES = (
@@ -55,6 +58,35 @@ class ChartView(QWidget):
     def table_name(self) -> str:
         """Return the name of the table that is drawn."""
         return self._table.name
+
+    def copy_picture(self, about: str) -> None:
+        """Put the picture on the clipboard."""
+        QGuiApplication.clipboard().setPixmap(self.picture(about))
+
+    def picture(self, about: str) -> QPixmap:
+        """Return the chart with its title and a line that says whose figures these are, and when.
+
+        A picture is carried away from its sheet, and would else say neither.
+        """
+        chart = self.grab()
+        ratio = chart.devicePixelRatio()
+        whole = QPixmap(chart.width(), chart.height() + round(_HEAD * ratio))
+        whole.setDevicePixelRatio(ratio)
+        whole.fill(self.palette().window().color())
+        painter = QPainter(whole)
+        painter.drawPixmap(QPointF(0, _HEAD), chart)
+        painter.setPen(self.palette().text().color())
+        wide = self.width() - 16
+        painter.drawText(
+            QRectF(8, 26, wide, 20),
+            painter.fontMetrics().elidedText(about, Qt.TextElideMode.ElideRight, wide),
+        )
+        bold = painter.font()
+        bold.setBold(True)
+        painter.setFont(bold)
+        painter.drawText(QRectF(8, 6, wide, 20), self._chart.title)
+        painter.end()
+        return whole
 
     def sizeHint(self) -> QSize:
         bars = len(self._names) if self._chart.style == "bars" else 0

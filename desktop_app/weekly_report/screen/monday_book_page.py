@@ -53,7 +53,7 @@ class MondayBookPage(QWidget):
         self._writing: Errand | None = None
         self._folder = Path.home()
         self._field = QLineEdit()
-        self._days = plain_label("")
+        self._days = plain_label("", wrap=True)
         self._told = plain_label("", "quiet", wrap=True)
         self._bar = QProgressBar()
         self._stop = QPushButton("Stop writing")
@@ -83,9 +83,9 @@ class MondayBookPage(QWidget):
         self._stop.clicked.connect(self._stop_now)
         self._bar.setAccessibleName("How far the writing is")
         row = QHBoxLayout()
-        for widget in (before, self._field, after, self._days):
+        for widget in (before, self._field, after):
             row.addWidget(widget)
-        row.addStretch(1)
+        row.addWidget(self._days, 1)
         row.addWidget(self._write)
         foot = QHBoxLayout()
         foot.addWidget(self._told, 1)

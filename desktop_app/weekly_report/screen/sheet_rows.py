@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from datetime import date
+from textwrap import wrap
 from typing import Any
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 
+from desktop_app.shop_window.texts import tooltip
 from desktop_app.weekly_report.sheet_form import Cell, Kind, Table
 
 Index = QModelIndex | QPersistentModelIndex
@@ -41,7 +43,7 @@ class SheetRows(QAbstractTableModel):
         if self._table is None or orientation != Qt.Orientation.Horizontal:
             return None
         if role == Qt.ItemDataRole.DisplayRole:
-            return self._table.columns[section].header
+            return _in_lines(self._table.columns[section].header)
         return None
 
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
@@ -50,10 +52,17 @@ class SheetRows(QAbstractTableModel):
         kind = self._table.columns[index.column()].kind
         if role == Qt.ItemDataRole.TextAlignmentRole and kind in _NUMBERS:
             return Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
-        if role == Qt.ItemDataRole.DisplayRole:
+        if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole):
             cell = self._table.rows[index.row()][index.column()]
-            return as_read(cell, kind, self._currency)
+            words = as_read(cell, kind, self._currency)
+            return words if role == Qt.ItemDataRole.DisplayRole else tooltip(words)
         return None
+
+
+def _in_lines(header: str) -> str:
+    """Return a header broken between its words, so that its column can be narrow."""
+    longest = max(map(len, header.split()))
+    return "\n".join(wrap(header, max(longest, 8)))
 
 
 def as_read(cell: Cell, kind: Kind, currency: str) -> str:

@@ -7,30 +7,26 @@ from collections.abc import Sequence
 from PySide6.QtCore import QModelIndex, Qt, Signal, Slot
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import (
-    QAbstractItemView,
     QGridLayout,
     QHBoxLayout,
     QLabel,
     QPushButton,
     QSizePolicy,
-    QTableView,
     QVBoxLayout,
     QWidget,
 )
 
 from desktop_app.shop_window.flow_row import FlowRow, empty
 from desktop_app.shop_window.page import Section
-from desktop_app.shop_window.texts import plain_label
+from desktop_app.shop_window.texts import plain_label, tooltip
 from desktop_app.weekly_report.screen.chart_view import ChartView
-from desktop_app.weekly_report.screen.sheet_rows import SheetRows, as_read
+from desktop_app.weekly_report.screen.sheet_rows import as_read
+from desktop_app.weekly_report.screen.sheet_table import SheetTable
 from desktop_app.weekly_report.sheet_form import Sheet, Table, Total
 
-ROW_HEIGHT = 34
-MOST_ROWS = 14  # shown without scrolling
-WIDEST = 260
 MOST_JOBS = 40  # buttons; more are only counted
 # Columns that hold a job's number, in the order in which they are looked for.
-_JOB_COLUMNS = ("Job", "Later job", "Return", "First job")
+_JOB_COLUMNS = ("Job", "Later job", "Return", "Earlier job", "Of job", "First job")
 
 
 class SheetView(QWidget):
@@ -49,6 +45,7 @@ class SheetView(QWidget):
         """Show another sheet in place of the one that is shown."""
         self._currency = currency
         empty(self._column)
+        self._column.addWidget(self._head(sheet))
         if sheet.sentences:
             section = Section(sheet.name)
             for words in sheet.sentences:
@@ -61,25 +58,55 @@ class SheetView(QWidget):
         if sheet.totals:
             self._add_totals(sheet.totals)
 
+    def _head(self, sheet: Sheet) -> QWidget:
+        copy = QPushButton("Copy this sheet")
+        copy.setAccessibleName(f"Copy the sheet {sheet.name} as a picture")
+        copy.clicked.connect(self._copy)
+        head = QWidget()
+        row = QHBoxLayout(head)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.addWidget(_wrapping(sheet.about, "quiet"), 1)
+        row.addWidget(copy)
+        return head
+
+    @Slot()
+    def _copy(self) -> None:
+        QGuiApplication.clipboard().setPixmap(self.grab())
+
     def _add_totals(self, totals: Sequence[Total]) -> None:
         section, grid = Section("Figures"), QGridLayout()
         grid.setVerticalSpacing(4)
         grid.setHorizontalSpacing(18)
         grid.setColumnStretch(2, 1)
         section.column.addLayout(grid)
+        behind = JobsBehind()
+        behind.job_wanted.connect(self.job_wanted)
         for row, total in enumerate(totals):
-            figure = plain_label(as_read(total.value, total.kind, self._currency))
-            figure.setAccessibleName(f"{total.words}: {figure.text()}")
             grid.addWidget(plain_label(total.words), row, 0)
-            grid.addWidget(figure, row, 1)
+            grid.addWidget(self._figure(total, behind), row, 1)
             grid.addWidget(_wrapping(total.note, "quiet"), row, 2)
+        section.column.addWidget(behind)
         self._column.addWidget(section)
+
+    def _figure(self, total: Total, behind: JobsBehind) -> QWidget:
+        """Return a total's figure; one with jobs behind it is a button that shows them."""
+        shown = as_read(total.value, total.kind, self._currency)
+        jobs, name = total.jobs, f"{total.words}: {shown}"
+        if jobs is None or not total.value:
+            label = plain_label(shown)
+            label.setAccessibleName(name)
+            return label
+        button = QPushButton(shown)
+        button.setAccessibleName(name)
+        button.setToolTip(tooltip("Show the jobs behind this figure"))
+        button.clicked.connect(lambda: behind.show_jobs(jobs(), total.words))
+        return button
 
     def _add_chart(self, view: ChartView, title: str, sheet: Sheet) -> None:
         section, behind = Section(title), JobsBehind()
         copy = QPushButton("Copy the picture")
         copy.setAccessibleName(f"Copy the picture: {title}")
-        copy.clicked.connect(lambda: QGuiApplication.clipboard().setPixmap(view.grab()))
+        copy.clicked.connect(lambda: view.copy_picture(sheet.about))
         table = next(t for t in sheet.tables if t.name == view.table_name())
         view.pressed.connect(lambda row: behind.show_jobs(_behind(table, row)))
         behind.job_wanted.connect(self.job_wanted)
@@ -98,9 +125,9 @@ class SheetView(QWidget):
         else:
             behind = JobsBehind()
             behind.job_wanted.connect(self.job_wanted)
-            view = self._table_view(table, name)
+            view = SheetTable(table, self._currency, name)
             view.activated.connect(lambda index: self._opened(table, index, behind))
-            view.clicked.connect(lambda index: behind.show_jobs(_behind(table, index.row())))
+            view.clicked.connect(lambda index: behind.show_jobs(_behind_cell(table, index)))
             section.column.addWidget(view)
             section.column.addWidget(behind)
         for words in table.notes:
@@ -108,32 +135,13 @@ class SheetView(QWidget):
         self._column.addWidget(section)
 
     def _opened(self, table: Table, index: QModelIndex, behind: JobsBehind) -> None:
-        jobs = _behind(table, index.row())
+        """Open the row's own job; where it counts several, go on to their buttons."""
+        jobs = _behind_cell(table, index)
         behind.show_jobs(jobs)
-        if len(jobs) == 1 and not table.behind:
+        if jobs and (len(jobs) == 1 or not table.behind):
             self.job_wanted.emit(jobs[0])
-
-    def _table_view(self, table: Table, name: str) -> QTableView:
-        view, rows = QTableView(), SheetRows(self)
-        view.setModel(rows)
-        view.setAccessibleName(name)
-        view.setTabKeyNavigation(False)
-        view.setWordWrap(False)
-        view.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
-        view.verticalHeader().hide()
-        view.verticalHeader().setDefaultSectionSize(ROW_HEIGHT)
-        rows.show_table(table, self._currency)
-        metrics = view.fontMetrics()
-        for number, column in enumerate(table.columns):
-            some = table.rows[:200]  # a width for what is seen; the rest is elided
-            shown = (as_read(row[number], column.kind, self._currency)[:60] for row in some)
-            wide = max(map(metrics.horizontalAdvance, (column.header, *shown)))
-            view.setColumnWidth(number, min(WIDEST, wide + 26))
-        lines = min(len(table.rows), MOST_ROWS)
-        head = view.horizontalHeader().sizeHint().height()
-        bar = view.horizontalScrollBar().sizeHint().height()
-        view.setFixedHeight(head + lines * ROW_HEIGHT + bar + 6)
-        return view
+        else:
+            behind.go_there()
 
 
 class JobsBehind(QWidget):
@@ -152,13 +160,17 @@ class JobsBehind(QWidget):
         column.addWidget(self._row_widget)
         self.hide()
 
-    def show_jobs(self, jobs: Sequence[str]) -> None:
-        """Show the jobs by their numbers, the first MOST_JOBS of them as buttons."""
+    def show_jobs(self, jobs: Sequence[str], of: str = "") -> None:
+        """Show the jobs by their numbers, the first MOST_JOBS of them as buttons.
+
+        `of` says what they stand behind, where several figures share the place.
+        """
         self._row.clear()
         noun = "1 job stands" if len(jobs) == 1 else f"{len(jobs):,} jobs stand"
         more = len(jobs) - MOST_JOBS
         rest = f"; the first {MOST_JOBS} are here, all of them in the sheet Raw" if more > 0 else ""
-        self._said.setText(f"{noun} behind it{rest}." if jobs else "No job stands behind it.")
+        it = f"“{of}”" if of else "it"
+        self._said.setText(f"{noun} behind {it}{rest}." if jobs else f"No job stands behind {it}.")
         for number in jobs[:MOST_JOBS]:
             button = QPushButton(number)
             button.setAccessibleName(f"Open the job {number}")
@@ -167,6 +179,12 @@ class JobsBehind(QWidget):
         self._row_widget.setVisible(bool(jobs))
         self.show()
 
+    def go_there(self) -> None:
+        """Put the keys on the first job's button."""
+        button = self._row_widget.findChild(QPushButton)
+        if button is not None:
+            button.setFocus(Qt.FocusReason.OtherFocusReason)
+
     @Slot()
     def _press(self) -> None:
         button = self.sender()
@@ -174,16 +192,19 @@ class JobsBehind(QWidget):
             self.job_wanted.emit(button.text())
 
 
+def _behind_cell(table: Table, index: QModelIndex) -> tuple[str, ...]:
+    """Return the numbers of the jobs that a cell counts, or else its row."""
+    own = table.behind_of.get(table.columns[index.column()].header)
+    return _behind(table, index.row()) if own is None else own(index.row())
+
+
 def _behind(table: Table, row: int) -> tuple[str, ...]:
-    """Return the numbers of the jobs that a row counts, or of the job that it is."""
+    """Return the numbers of the jobs that a row counts, or of its own job and those beside it."""
     if table.behind:
         return table.behind[row]
     headers = [column.header for column in table.columns]
-    for header in _JOB_COLUMNS:
-        if header in headers:
-            number = table.rows[row][headers.index(header)]
-            return (str(number),) if number else ()
-    return ()
+    cells = (table.rows[row][headers.index(one)] for one in _JOB_COLUMNS if one in headers)
+    return tuple(dict.fromkeys(str(number) for number in cells if number))
 
 
 def _wrapping(words: str, look: str = "") -> QLabel:

@@ -1,11 +1,16 @@
-"""Sheet 3: the visits of the week that may be returns, each with what was decided."""
+"""Sheet 3: what waits for a judgement, and the week's visits with what was decided of each."""
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+from dataclasses import replace
+
+from desktop_app.returns_watched.judged_before import told
 from desktop_app.returns_watched.judgement import return_cause
-from desktop_app.weekly_report.figures import CountsAs, WeekFigures
-from desktop_app.weekly_report.sheet_form import Cell, Sheet, Table
+from desktop_app.weekly_report.figures import CountsAs, WeekFigures, count_later_jobs
+from desktop_app.weekly_report.sheet_form import Cell, Column, Sheet, Table
 from desktop_app.weekly_report.sheets.sheet_words import (
+    NAMELESS,
     about,
     amount,
     columns,
@@ -15,70 +20,152 @@ from desktop_app.weekly_report.sheets.sheet_words import (
 )
 from desktop_app.weekly_report.year_behind import ReturnDone
 
+_READ_THEM = (
+    "Which of these is dangerous no figure can say: read the words of the customer, and look at "
+    "the car before it leaves."
+)
+
 
 def came_back_sheet(figures: WeekFigures) -> Sheet:
-    """Return one row for each pair of an earlier job and a later one of the week."""
+    """Return what waited before the week, then one row for each pair of the week, in two halves."""
     found = {(one.row.earlier, one.row.later): one for one in figures.year.returns}
-    rows = tuple(
-        _row(figures, found.get((row.earlier, row.later), ReturnDone(row)), counts_as)
+    week = [
+        (found.get((row.earlier, row.later), ReturnDone(row)), counts_as)
         for row, counts_as in zip(figures.came_back, figures.counts_as, strict=True)
-    )
-    table = Table(
+    ]
+    pairs = Table(
         "CameBack",
-        columns(
-            ("Earlier job", "words"),
-            ("Later job", "words"),
-            ("Left on", "day"),
-            ("Came on", "day"),
-            ("Vehicle", "long words"),
-            ("Days", "count"),
-            (unit_words(figures).capitalize(), "count"),
-            ("Window used", "share"),
-            ("Decided by", "words"),
-            ("Reasons", "long words"),
-            ("Then", "long words"),
-            ("Now", "long words"),
-            ("First job", "words"),
-            ("Judgement", "words"),
-            ("Also", "words"),
-            ("Counts as", "words"),
-            ("Cause", "words"),
-            ("Helped by", "words"),
-            ("Judged by", "words"),
-            ("Cost", "money"),
-            ("Why", "long words"),
-            ("Change promised", "long words"),
-        ),
-        rows,
+        (*_pair_columns(figures), *_DECIDED),
+        tuple((*_pair_cells(figures, one), *_decided(one, as_)) for one, as_ in week),
+        title="Came back in the week",
+        notes=(_READ_THEM,) if week else (),
         nothing="No car came back in this week.",
     )
-    return Sheet("Came back", about(figures, len(rows)), tables=(table,))
+    judged = _judged([one for one, _ in week], named=figures.year.names_shown)
+    tables = (_waiting(figures), pairs, judged)
+    return Sheet("Came back", about(figures, len(week)), tables=tables)
 
 
-def _row(figures: WeekFigures, one: ReturnDone, counts_as: CountsAs) -> tuple[Cell, ...]:
-    row, miles = one.row, one.row.candidate.distance_miles
-    used = row.candidate.window_used
+_DECIDED = columns(
+    ("Judgement", "words"), ("Counts as", "words"), ("Cause", "words"), ("Cost", "money")
+)
+
+
+def _decided(one: ReturnDone, counts_as: CountsAs) -> tuple[Cell, ...]:
+    row = one.row
+    return (
+        "waiting" if row.judgement is None else row.judgement.value,
+        counts_as,
+        row.cause_words,
+        None if one.cost is None else amount(one.cost.total_cents),
+    )
+
+
+def _pair_columns(figures: WeekFigures, days: str = "Days") -> tuple[Column, ...]:
+    return columns(
+        ("Earlier job", "words"),
+        ("Later job", "words"),
+        ("Vehicle", "long words"),
+        ("Came on", "day"),
+        (days, "count"),
+        (unit_words(figures).capitalize(), "count"),
+        ("Window used", "share"),
+        ("Then", "long words"),
+        ("Now", "long words"),
+        ("Reasons", "long words"),
+    )
+
+
+def _pair_cells(figures: WeekFigures, one: ReturnDone, days: int | None = None) -> tuple[Cell, ...]:
+    row = one.row
+    miles, used = row.candidate.distance_miles, row.candidate.window_used
     return (
         row.earlier,
         row.later,
-        row.left_on,
-        row.came_on,
         row.vehicle,
-        row.candidate.days,
+        row.came_on,
+        row.candidate.days if days is None else days,
         "days only" if miles is None else distance(figures, miles),
         "not known" if used is None else used,
-        row.candidate.decided_by,
-        row.candidate.why(),
         row.concern_then,
         row.concern_now,
-        row.candidate.root,
-        "waiting" if row.judgement is None else row.judgement.value,
-        joined(kind.value for kind in one.also),
-        counts_as,
-        row.cause_words,
-        joined(cause.words for each in one.helping if (cause := return_cause(each)) is not None),
-        f"{row.judged_by}; second look {one.second_look}" if one.second_look else row.judged_by,
-        None if one.cost is None else amount(one.cost.total_cents),
-        row.why,
-        row.change_promised,
+        row.candidate.why(),
     )
+
+
+def _waiting(figures: WeekFigures) -> Table:
+    rows = tuple(
+        _pair_cells(figures, one, (figures.as_of - one.row.came_on).days)
+        for one in _waiting_before(figures)
+    )
+    return Table(
+        "StillWaiting",
+        _pair_columns(figures, "Days waiting"),
+        rows,
+        title="Still to be judged, from earlier weeks",
+        notes=("Until a person has judged them they are neither comeback nor success.",)
+        if rows
+        else (),
+        nothing="No visit of earlier weeks waits for a judgement.",
+    )
+
+
+def _waiting_before(figures: WeekFigures) -> Iterator[ReturnDone]:
+    """Yield the visits before the week that nobody judged, each once."""
+    returns = sorted(figures.year.returns, key=lambda one: (one.row.came_on, one.row.later))
+    counts = count_later_jobs([one.row for one in returns], figures.year.left_out)
+    for one, counts_as in zip(returns, counts, strict=True):
+        if counts_as == "waiting" and one.row.came_on < figures.week.monday:
+            yield one
+
+
+def _judged(week: list[ReturnDone], *, named: bool) -> Table:
+    return Table(
+        "HowJudged",
+        columns(
+            ("Earlier job", "words"),
+            ("Later job", "words"),
+            ("Why", "long words"),
+            ("Left on", "day"),
+            ("First job", "words"),
+            ("Decided by", "words"),
+            ("Also", "words"),
+            ("Who judged, and when", "long words"),
+            ("Second look", "long words"),
+            ("Change promised", "long words"),
+            ("Helped by", "words"),
+        ),
+        tuple(
+            (
+                one.row.earlier,
+                one.row.later,
+                one.row.why,
+                one.row.left_on,
+                one.row.candidate.root,
+                one.row.candidate.decided_by,
+                joined(kind.value for kind in one.also),
+                _who_and_when(one, named=named),
+                _second_look(one, named=named),
+                one.row.change_promised,
+                joined(c.words for each in one.helping if (c := return_cause(each)) is not None),
+            )
+            for one in week
+        ),
+        title="How the same visits were judged",
+        notes=(NAMELESS,) if week and not named else (),
+        nothing="No car came back in this week.",
+    )
+
+
+def _who_and_when(one: ReturnDone, *, named: bool) -> str:
+    """Say who judged it and when; where a judgement was changed, from what, by whom, and when."""
+    said = told(one.decisions if named else [replace(each, by="") for each in one.decisions])
+    if said or one.row.judgement is None:
+        return said or "nobody yet"
+    by, at = one.row.judged_by if named else "", one.row.judged_at
+    return " ".join(filter(None, (by, f"on {at[:10]}" if at else ""))) or "not said"
+
+
+def _second_look(one: ReturnDone, *, named: bool) -> str:
+    """Return who looked a second time and when; without names that somebody did."""
+    return one.second_look if named or not one.second_look else "confirmed by a second person"

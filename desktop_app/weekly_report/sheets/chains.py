@@ -20,11 +20,11 @@ def chains_sheet(figures: WeekFigures) -> Sheet:
     """Return one row for each first job whose car came back, the most returns first."""
     chains: dict[str, list[ReturnDone]] = {}
     for one in figures.year.returns:
-        if one.row.is_comeback:
+        if one.row.is_comeback and one.row.earlier not in figures.year.left_out:
             chains.setdefault(one.row.candidate.root, []).append(one)
     order = sorted(chains.items(), key=lambda item: (-len(_visits(item[1])), item[0]))
     rows = tuple(_row(figures, root, some) for root, some in order)
-    visits = sum(len(_visits(some)) for some in chains.values())
+    visits = len(_visits([one for some in chains.values() for one in some]))
     table = Table(
         "Chains",
         columns(
@@ -85,4 +85,5 @@ def _jobs(root: str, some: list[ReturnDone]) -> tuple[str, ...]:
 
 
 def _visits(some: list[ReturnDone]) -> set[object]:
-    return {one.row.came_on for one in some}
+    """Return the visits: one can meet two earlier jobs, and so stand in two chains."""
+    return {one.row.visit for one in some}

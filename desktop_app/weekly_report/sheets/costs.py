@@ -2,27 +2,39 @@
 
 from __future__ import annotations
 
-from desktop_app.returns_watched.return_cost import ReturnCost
+from desktop_app.returns_watched.return_cost import ReturnCost, cost_of_all
 from desktop_app.weekly_report.figures import WeekFigures
-from desktop_app.weekly_report.sheet_form import Cell, Chart, Column, Sheet, Table, Total
+from desktop_app.weekly_report.sheet_form import Cell, Chart, Column, Kind, Sheet, Table, Total
 from desktop_app.weekly_report.sheets.sheet_words import about, amount, columns, plural, year_words
 from desktop_app.weekly_report.week import week_of
 from desktop_app.weekly_report.year_behind import WEEKS_IN_YEAR, ReturnDone
 
+# Hours, work and cash stand apart: adding them without saying so would count the hours twice.
+_PARTS: tuple[tuple[str, Kind], ...] = (
+    ("Unbilled hours", "hours"),
+    ("Work", "money"),
+    ("Cash out", "money"),
+    ("Not split", "money"),
+    ("Got back", "money"),
+    ("Total", "money"),
+)
+_ALL_OF_THEM = "The first three added up, less what was got back; nothing is to be added to it."
 _TOTAL = "=[@Work]+[@Cash out]+[@Not split]-[@Got back]"
 
 
 def costs_sheet(figures: WeekFigures) -> Sheet:
     """Return the cost of each comeback of the year, summed by cause and by week."""
-    found = [one for one in figures.year.returns if one.row.is_comeback]
-    each, causes, weeks = _each(found), _by_cause(found), _by_week(figures, found)
+    every = [one for one in figures.year.returns if one.row.is_comeback]
+    found = [one for one in every if one.row.earlier not in figures.year.left_out]
+    beside = [one for one in every if one.row.earlier in figures.year.left_out]
+    each, causes, weeks = _each(figures, found, beside), _by_cause(found), _by_week(figures, found)
     totals = tuple(_sum(each, header) for header in ("Work", "Cash out", "Not split", "Got back"))
     values = [total.value or 0.0 for total in totals]
     whole = round(sum(values[:3]) - values[3], 2)
     reach = each.reach("Total")
     totals = (
         *totals,
-        Total("Cost of the year's comebacks", f"=SUM({reach})", whole, "money", "All of these."),
+        Total("Cost of the year's comebacks", f"=SUM({reach})", whole, "money", _ALL_OF_THEM),
     )
     chart = Chart(
         "Cost of the year's comebacks by cause",
@@ -57,10 +69,16 @@ def _sum(table: Table, header: str) -> Total:
     )
 
 
-def _each(found: list[ReturnDone]) -> Table:
+def _each(figures: WeekFigures, found: list[ReturnDone], beside: list[ReturnDone]) -> Table:
     written = [one for one in found if one.cost is not None]
     unwritten = len(found) - len(written)
     notes = []
+    lost = cost_of_all(one.cost for one in beside).total_cents
+    if lost:
+        notes.append(
+            f"Not among these: {plural(_visits(beside), 'return visit')} after a job in which "
+            f"nothing was put right; {figures.shop.currency}{lost / 100:,.2f} were written there."
+        )
     if unwritten:
         notes.append(
             f"{plural(unwritten, 'comeback')} {'has' if unwritten == 1 else 'have'} no cost "
@@ -68,8 +86,10 @@ def _each(found: list[ReturnDone]) -> Table:
         )
     if written:
         notes.append(
-            "Hours are what they cost the shop, not what they would have sold for; lost customers "
-            "are not guessed at."
+            "Work: the unbilled hours at what an hour costs the shop, not what it would have sold "
+            "for. Cash out: parts, work given out, towing, loan car, goodwill. Total: work and "
+            "cash out and what nobody has split, less what was got back. Lost customers are not "
+            "guessed at."
         )
     return Table(
         "Costs",
@@ -78,11 +98,7 @@ def _each(found: list[ReturnDone]) -> Table:
             ("Of job", "words"),
             ("Came on", "day"),
             ("Cause", "words"),
-            ("Unbilled hours", "hours"),
-            ("Work", "money"),
-            ("Cash out", "money"),
-            ("Not split", "money"),
-            ("Got back", "money"),
+            *_PARTS[:-1],
             Column("Total", "money", _TOTAL),
         ),
         tuple(_cost_row(one, one.cost) for one in written if one.cost is not None),
@@ -98,12 +114,7 @@ def _cost_row(one: ReturnDone, cost: ReturnCost) -> tuple[Cell, ...]:
         one.row.earlier,
         one.row.came_on,
         one.row.cause_words or "not said",
-        float(cost.hours),
-        amount(cost.work_cents),
-        amount(cost.cash_out_cents),
-        amount(cost.not_split_cents),
-        amount(cost.recovered_cents),
-        amount(cost.total_cents),
+        *_parts(cost),
     )
 
 
@@ -111,19 +122,19 @@ def _by_cause(found: list[ReturnDone]) -> Table:
     causes: dict[str, list[ReturnDone]] = {}
     for one in found:
         causes.setdefault(one.row.cause_words or "not said", []).append(one)
-    sums = {cause: _cents(some) for cause, some in causes.items()}
-    order = sorted(causes, key=lambda cause: (-sums[cause], cause))
+    sums = {cause: cost_of_all(one.cost for one in some) for cause, some in causes.items()}
+    order = sorted(causes, key=lambda cause: (-sums[cause].total_cents, cause))
+    summed = (
+        Column(header, kind, f"=SUMIFS(Costs[{header}],Costs[Cause],[@Cause])")
+        for header, kind in _PARTS
+    )
     return Table(
         "CostByCause",
-        columns(
-            ("Cause", "words"),
-            ("Comebacks", "count"),
-            Column("Total", "money", "=SUMIFS(Costs[Total],Costs[Cause],[@Cause])"),
-        ),
-        tuple((cause, len(causes[cause]), sums[cause] / 100) for cause in order),
+        columns(("Cause", "words"), ("Comebacks", "count"), *summed),
+        tuple((cause, _visits(causes[cause]), *_parts(sums[cause])) for cause in order),
         title="By cause",
         nothing="No car came back in this year.",
-        behind=tuple(tuple(one.row.later for one in causes[cause]) for cause in order),
+        behind=tuple(_jobs(causes[cause]) for cause in order),
     )
 
 
@@ -137,22 +148,37 @@ def _by_week(figures: WeekFigures, found: list[ReturnDone]) -> Table:
     shown = [week for week in weeks if by_week[str(week)]]
     for week in shown:
         some = by_week[str(week)]
-        running += _cents(some)
-        rows.append((str(week), len(some), _cents(some) / 100, running / 100))
+        cost = cost_of_all(one.cost for one in some)
+        running += cost.total_cents
+        rows.append((str(week), _visits(some), *_parts(cost), running / 100))
     return Table(
         "CostByWeek",
-        columns(
-            ("Week", "words"),
-            ("Comebacks", "count"),
-            ("Cost", "money"),
-            ("Added up", "money"),
-        ),
+        columns(("Week", "words"), ("Comebacks", "count"), *_PARTS, ("Added up", "money")),
         tuple(rows),
         title="By week in which the car came back",
         nothing="No car came back in this year.",
-        behind=tuple(tuple(one.row.later for one in by_week[str(week)]) for week in shown),
+        notes=("Weeks without a comeback are not listed. Added up: since the year began.",)
+        if rows
+        else (),
+        behind=tuple(_jobs(by_week[str(week)]) for week in shown),
     )
 
 
-def _cents(some: list[ReturnDone]) -> int:
-    return sum(one.cost.total_cents for one in some if one.cost is not None)
+def _parts(cost: ReturnCost) -> tuple[Cell, ...]:
+    return (
+        float(cost.hours),
+        amount(cost.work_cents),
+        amount(cost.cash_out_cents),
+        amount(cost.not_split_cents),
+        amount(cost.recovered_cents),
+        amount(cost.total_cents),
+    )
+
+
+def _visits(some: list[ReturnDone]) -> int:
+    """Return how many visits these are: one can meet two earlier jobs, and counts once."""
+    return len({one.row.visit for one in some})
+
+
+def _jobs(some: list[ReturnDone]) -> tuple[str, ...]:
+    return tuple(dict.fromkeys(one.row.later for one in some))

@@ -3,109 +3,163 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
+from dataclasses import replace
+from functools import partial
 
-from desktop_app.returns_watched.honest_numbers.group_rates import By, GroupRate, group_rates
+from desktop_app.returns_watched.honest_numbers.group_names import as_first_written
+from desktop_app.returns_watched.honest_numbers.group_rates import (
+    FEW_JOBS,
+    TOO_FEW,
+    WIDEST_INTERVAL,
+    By,
+    GroupRate,
+    compared_at_once,
+    group_rates,
+)
 from desktop_app.returns_watched.honest_numbers.many_compared import caution
-from desktop_app.weekly_report.sheet_form import Cell, Column, Table
-from desktop_app.weekly_report.sheets.sheet_words import FEW_JOBS, columns
-from desktop_app.weekly_report.year_behind import JobDone, counted_jobs
+from desktop_app.weekly_report.sheet_form import Cell, Column, JobsOfRow, Table
+from desktop_app.weekly_report.sheets.sheet_words import columns
+from desktop_app.weekly_report.year_behind import JobDone, YearBehind
+from desktop_app.weekly_report.year_columns import year_columns
 
+#: The rate where it can be told, as a formula over its row; too few jobs have none.
+RATE_FORMULA = (
+    f'=IF(OR([@Settled]<{FEW_JOBS},[@High]-[@Low]>{WIDEST_INTERVAL}),"",[@Comebacks]/[@Settled])'
+)
 #: The columns that every such table has after its first ones.
 RATE_COLUMNS: tuple[Column, ...] = columns(
-    ("Jobs", "count"),
+    ("Read it as", "words"),
     ("Settled", "count"),
-    ("Open", "count"),
-    ("Waiting", "count"),
+    ("Not settled", "count"),
     ("Comebacks", "count"),
-    Column(
-        "Rate",
-        "share",
-        '=IF(OR([@Settled]=0,[@Note]="too few to tell"),"",[@Comebacks]/[@Settled])',
-    ),
+    Column("Rate", "share", RATE_FORMULA),
     ("Low", "share"),
     ("High", "share"),
+    ("Best guess", "share"),
     ("Expected", "number"),
-    ("Seen over expected", "number"),
-    ("Drawn in", "share"),
-    ("Note", "words"),
+    ("Luck from", "count"),
+    ("Luck to", "count"),
 )
-TOO_FEW = "too few to tell"
 _OPEN_NOTE = (
-    "Open windows are not successes: they are neither settled nor in the rate. Low to High holds "
-    "the true rate 19 times of 20 (Wilson)."
+    "Not settled: the window is still open, a visit waits for a judgement, or the car is out of "
+    "sight. Those jobs are no successes and not in the rate. Low to High: where the true rate lies "
+    "19 times of 20."
 )
-_DRAWN_NOTE = (
-    "Expected: what jobs with this mix of work have here on the average. Drawn in: the rate as it "
-    "is believed once the other groups are known; small groups are drawn to the shop's own."
+_LUCK_NOTE = (
+    "Expected: the comebacks that the same work has in the whole shop. Luck from … to: how many "
+    "luck alone makes of that, 19 times of 20; between the two nobody is better or worse. Best "
+    "guess: the rate once all rows are weighed, a row of few jobs drawn towards the others."
+)
+_FEW_NOTE = (
+    f"“{TOO_FEW.capitalize()}”: fewer than {FEW_JOBS} settled jobs, or a rate that nobody can tell "
+    f"within {WIDEST_INTERVAL * 100:.0f} points. Such rows have no rate and no rank."
 )
 
+_AGAIN_NOTE = "The columns mean the same as in the table above."
 
-def groups_of(
-    jobs: Sequence[JobDone], by: By, names: Callable[[JobDone], Iterable[str]]
-) -> tuple[GroupRate, ...]:
-    """Return the rates of the groups; `by` says what is left out of the mix of work."""
-    return group_rates(counted_jobs(jobs, names), by) if jobs else ()
+
+class Groups:
+    """The year's jobs by the names they have in one respect, with the rates of these groups."""
+
+    def __init__(self, year: YearBehind, by: By, names: Callable[[JobDone], Iterable[str]]) -> None:
+        """`by` says what is left out of the mix of work; blank names count as not said."""
+        tidy: dict[tuple[str, ...], tuple[str, ...]] = {}
+        shown: dict[str, str] = {}
+        named: list[tuple[str, ...]] = []
+        self._of: dict[str, list[JobDone]] = {}
+        for job in year.counted:
+            raw = tuple(names(job))
+            called = tidy.get(raw)
+            if called is None:
+                called = tidy[raw] = as_first_written(raw, shown)
+            named.append(called)
+            for name in called:
+                self._of.setdefault(name, []).append(job)
+        counted = replace(year_columns(year), groups=tuple(named)) if named else None
+        self.rates: tuple[GroupRate, ...] = group_rates(counted, by) if counted else ()
+        self.compared = compared_at_once(self.rates)
+
+    def keep(self, wanted: Callable[[GroupRate], bool]) -> int:
+        """Keep the rows that are wanted and return how many others there are; all were compared."""
+        kept = tuple(group for group in self.rates if wanted(group))
+        left_out, self.rates = len(self.rates) - len(kept), kept
+        return left_out
+
+    def jobs(self, name: str) -> Sequence[JobDone]:
+        """Return the jobs that count under a name, oldest hand-over first."""
+        return self._of.get(name, ())
+
+    def numbers(self, name: str) -> tuple[str, ...]:
+        """Return the numbers of these jobs."""
+        return tuple(job.number for job in self.jobs(name))
+
+    def behind_of(self, shown: Sequence[GroupRate]) -> dict[str, JobsOfRow]:
+        """Return how to find, for some rows, the jobs that a column counts which counts a part."""
+        parts: dict[str, Callable[[JobDone], bool]] = {
+            "Settled": lambda job: job.settled,
+            "Not settled": lambda job: not job.settled,
+            "Comebacks": lambda job: job.settled and job.came_back,
+        }
+
+        def jobs(counts: Callable[[JobDone], bool], row: int) -> tuple[str, ...]:
+            return tuple(job.number for job in self.jobs(shown[row].name) if counts(job))
+
+        return {header: partial(jobs, counts) for header, counts in parts.items()}
 
 
 def rate_cells(group: GroupRate) -> tuple[Cell, ...]:
     """Return a group's cells under RATE_COLUMNS."""
-    drawn = group.drawn_in.mean if group.drawn_in is not None else None
+    fewest, most = group.luck if group.luck is not None else (None, None)
     return (
-        group.jobs,
+        group.reading,
         group.settled,
-        group.still_open,
-        group.waiting,
+        group.jobs - group.settled,
         group.comebacks,
-        None if _note(group) == TOO_FEW else group.rate,
+        None if group.note is not None else group.rate,
         group.low,
         group.high,
-        None if group.expected is None else round(group.expected, 2),
-        None if group.against is None else round(group.against.ratio, 2),
-        drawn,
-        _note(group),
+        None if group.drawn_in is None else group.drawn_in.mean,
+        None if group.luck is None or group.expected is None else round(group.expected, 1),
+        fewest,
+        most,
     )
 
 
-def _note(group: GroupRate) -> str:
-    if group.note is not None or group.settled < FEW_JOBS:
-        return TOO_FEW
-    return "stands out" if group.stands_out else ""
+def rate_notes(groups: Groups, *, shared: bool = False, again: bool = False) -> tuple[str, ...]:
+    """Return the sentences beneath a table of groups.
 
-
-def rate_notes(groups: Sequence[GroupRate]) -> tuple[str, ...]:
-    """Return the sentences that belong beneath a table of groups."""
-    if not groups:
+    `shared` where a job can be in several, `again` where the columns were explained on the sheet.
+    """
+    if not groups.rates:
         return ()
-    ranked = [group for group in groups if _note(group) != TOO_FEW]
-    said = [_OPEN_NOTE, _DRAWN_NOTE]
-    warning = caution(len(ranked))
+    said = [_AGAIN_NOTE] if again else [_OPEN_NOTE, _LUCK_NOTE, _FEW_NOTE]
+    if shared:
+        said.append("A job counts in every row whose name it has, so the rows can share jobs.")
+    warning = caution(groups.compared)
     if warning is not None:
-        said.append(warning)
-    if len(ranked) < len(groups):
-        said.append(
-            f"Groups of fewer than {FEW_JOBS} settled jobs, or whose rate nobody can tell within "
-            "20 points, have no rank and no rate, only its bounds: they stand last."
-        )
+        said.append(f"{warning} “More” or “fewer than luck explains” allows for that.")
     return tuple(said)
 
 
 def group_table(
     name: str,
     first: Sequence[Column],
-    groups: Sequence[GroupRate],
+    groups: Groups,
     cells: Callable[[GroupRate], tuple[Cell, ...]],
-    jobs_of: Callable[[str], Iterable[JobDone]],
     *,
     title: str = "",
-    nothing: str = "No job of this year was counted.",
+    shared: bool = False,
+    again: bool = False,
+    said: Sequence[str] = (),
 ) -> Table:
-    """Return the table: `cells` gives a group's first columns, `jobs_of` the jobs behind it."""
+    """Return the table: `cells` gives a group's first columns, `said` more sentences beneath."""
     return Table(
         name,
         (*first, *RATE_COLUMNS),
-        tuple((*cells(group), *rate_cells(group)) for group in groups),
+        tuple((*cells(group), *rate_cells(group)) for group in groups.rates),
         title=title,
-        notes=rate_notes(groups),
-        nothing=nothing,
-        behind=tuple(tuple(job.number for job in jobs_of(group.name)) for group in groups),
+        notes=(*rate_notes(groups, shared=shared, again=again), *said),
+        nothing="No job of this year was counted.",
+        behind=tuple(groups.numbers(group.name) for group in groups.rates),
+        behind_of=groups.behind_of(groups.rates),
     )

@@ -2,73 +2,95 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
+
 from desktop_app.parts_compared.part_kinds.kind_names import kind_words
 from desktop_app.returns_watched.honest_numbers.group_rates import NOT_SAID, GroupRate
 from desktop_app.returns_watched.judgement import Judgement
 from desktop_app.weekly_report.figures import WeekFigures
 from desktop_app.weekly_report.sheet_form import Cell, Sheet, Table
-from desktop_app.weekly_report.sheets.group_table import group_table, groups_of
-from desktop_app.weekly_report.sheets.sheet_words import about, columns, year_words
+from desktop_app.weekly_report.sheets.group_table import Groups, group_table
+from desktop_app.weekly_report.sheets.sheet_words import about, columns, plural, year_words
 from desktop_app.weekly_report.year_behind import JobDone
 
 _KINDS = [each for each in Judgement if each.is_comeback]
+_LEAST = 5  # settled jobs
+_BETWEEN = "\0"  # parts a kind from its origin; nobody can type it
 
 
 def kinds_sheet(figures: WeekFigures) -> Sheet:
-    """Return the rates by kind of part, then by kind and origin."""
-    by_kind, by_origin = _by_kind(figures), _by_origin(figures)
+    """Return the rates by kind of part, by origin, then by both."""
+    by_kind = _by_kind(figures)
     line = about(figures, len(by_kind.rows), year_words(figures))
-    return Sheet("Kinds of part", line, tables=(by_kind, by_origin))
+    return Sheet("Kinds of part", line, tables=(by_kind, _by_origin(figures), _by_both(figures)))
 
 
 def _by_kind(figures: WeekFigures) -> Table:
-    jobs = figures.year.counted
-    of: dict[str, list[JobDone]] = {}
-    for job in jobs:
-        for kind in job.part_kinds:
-            of.setdefault(kind, []).append(job)
+    groups = Groups(figures.year, "part-kind", lambda job: job.part_kinds)
     kinds_back = _kinds_back(figures)
 
     def cells(group: GroupRate) -> tuple[Cell, ...]:
-        own = {job.number for job in of.get(group.name, ())}
-        counts = (sum(each in kinds_back.get(job, ()) for job in own) for each in _KINDS)
-        return (_said(group.name), *counts)
+        own = groups.numbers(group.name)
+        counts = ((each, sum(each in kinds_back.get(job, ()) for job in own)) for each in _KINDS)
+        judged = "; ".join(f"{count} {each.value}" for each, count in counts if count)
+        return _said(group.name), judged
 
     return group_table(
         "KindsOfPart",
-        columns(
-            ("Kind of part", "words"),
-            *((_short(each), "count") for each in _KINDS),
-        ),
-        groups_of(jobs, "part-kind", lambda job: job.part_kinds),
+        columns(("Kind of part", "words"), ("Came back as", "long words")),
+        groups,
         cells,
-        lambda name: of.get(name, ()),
         title="By kind of part",
+        shared=True,
+        said=(
+            "Came back as: what was judged of all jobs of the row, those that are not settled "
+            "among them; one job can be several.",
+        )
+        if groups.rates
+        else (),
     )
 
 
 def _by_origin(figures: WeekFigures) -> Table:
-    jobs = figures.year.counted
-    of: dict[str, list[JobDone]] = {}
+    return group_table(
+        "Origins",
+        columns(("Origin", "words")),
+        Groups(figures.year, "part-origin", _origins),
+        lambda group: (group.name,),
+        title="By where the part comes from",
+        shared=True,
+        again=True,
+    )
 
-    def names(job: JobDone) -> tuple[str, ...]:
-        return tuple(f"{part.kind}|{part.origin or NOT_SAID}" for part in job.parts)
 
-    for job in jobs:
-        for name in dict.fromkeys(names(job)):
-            of.setdefault(name, []).append(job)
+def _origins(job: JobDone) -> Iterable[str]:
+    return (part.origin for part in job.parts)
+
+
+def _by_both(figures: WeekFigures) -> Table:
+    def names(job: JobDone) -> Iterable[str]:
+        return (f"{part.kind}{_BETWEEN}{part.origin or NOT_SAID}" for part in job.parts)
 
     def cells(group: GroupRate) -> tuple[Cell, ...]:
-        kind, _, origin = group.name.partition("|")
+        kind, _, origin = group.name.partition(_BETWEEN)
         return (_said(kind), origin or NOT_SAID)
 
+    groups = Groups(figures.year, "part-kind", names)
+    left_out = groups.keep(lambda group: group.settled >= _LEAST or group.comebacks > 0)
     return group_table(
         "KindsByOrigin",
         columns(("Kind of part", "words"), ("Origin", "words")),
-        groups_of(jobs, "part-kind", names),
+        groups,
         cells,
-        lambda name: of.get(name, ()),
         title="By kind of part and where it comes from",
+        shared=True,
+        again=True,
+        said=(
+            f"{plural(left_out, 'row')} with fewer than {_LEAST} settled jobs and no comeback "
+            f"{'is' if left_out == 1 else 'are'} left out.",
+        )
+        if left_out
+        else (),
     )
 
 
@@ -79,10 +101,6 @@ def _kinds_back(figures: WeekFigures) -> dict[str, set[Judgement]]:
         if one.row.is_comeback:
             found.setdefault(one.row.earlier, set()).update(one.kinds)
     return found
-
-
-def _short(kind: Judgement) -> str:
-    return f"Came back: {kind.value}"
 
 
 def _said(kind: str) -> str:

@@ -11,7 +11,6 @@ from desktop_app.weekly_report.sheets.sheet_words import (
     amount,
     columns,
     distance,
-    unit_words,
 )
 
 
@@ -32,8 +31,7 @@ def left_sheet(figures: WeekFigures) -> Sheet:
             ("Hours", "hours"),
             ("Unbilled hours", "hours"),
             ("Price", "money"),
-            ("Window ends", "day"),
-            (f"Window {unit_words(figures)}", "count"),
+            ("Window ends", "words"),
             ("Declined", "long words"),
             ("Counted", "words"),
         ),
@@ -58,8 +56,14 @@ def _row(figures: WeekFigures, job: JobLeft) -> tuple[Cell, ...]:
         job.hours,
         job.unbilled_hours,
         amount(job.price_cents),
-        job.window_ends if job.window_ends is not None else "no limit in time",
-        round(distance(figures, job.window_miles)) if job.window_miles else "no such limit",
+        _window(figures, job),
         job.declined,
         "yes" if job.counted else "no",
     )
+
+
+def _window(figures: WeekFigures, job: JobLeft) -> str:
+    """Say both limits of a job's window; which of them ends it is on Read first."""
+    far = f"{distance(figures, job.window_miles):,.0f} {figures.shop.distance_unit}"
+    day = f"{job.window_ends:%Y-%m-%d}" if job.window_ends is not None else ""
+    return "; ".join(limit for limit in (day, far if job.window_miles else "") if limit)

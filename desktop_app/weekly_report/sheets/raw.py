@@ -2,15 +2,87 @@
 
 from __future__ import annotations
 
-from desktop_app.weekly_report.figures import WeekFigures
+from desktop_app.weekly_report.figures import WeekFigures, count_later_jobs
 from desktop_app.weekly_report.sheet_form import Cell, Sheet, Table
-from desktop_app.weekly_report.sheets.sheet_words import about, amount, columns, joined, year_words
-from desktop_app.weekly_report.year_behind import JobDone
+from desktop_app.weekly_report.sheets.sheet_words import (
+    about,
+    amount,
+    columns,
+    distance,
+    joined,
+    unit_words,
+    weeks_ago,
+    year_words,
+)
+from desktop_app.weekly_report.year_behind import JobDone, ReturnDone
+
+_PAGES_ACROSS = 2  # to be looked up in, not to be read; small print would be worse
 
 
 def raw_sheet(figures: WeekFigures) -> Sheet:
-    """Return one row for each job of the year, with ids in place of words."""
-    table = Table(
+    """Return the year's returns, then its jobs, one row each, with ids in place of words."""
+    returns, jobs = _returns(figures), _jobs(figures)
+    line = about(
+        figures, len(jobs.rows), f"{year_words(figures)}, prints {_PAGES_ACROSS} pages wide"
+    )
+    return Sheet("Raw", line, tables=(returns, jobs), pages_across=_PAGES_ACROSS)
+
+
+def _returns(figures: WeekFigures) -> Table:
+    met = figures.year.returns
+    counts = count_later_jobs([one.row for one in met], figures.year.left_out)
+    return Table(
+        "Returns",
+        columns(
+            ("Earlier job", "words"),
+            ("Came on", "day"),
+            ("Later job", "words"),
+            ("In window", "count"),
+            ("Counts", "count"),
+            ("Waits", "count"),
+            ("Weeks ago", "count"),
+            ("Days", "count"),
+            (unit_words(figures).capitalize(), "count"),
+            ("Cost", "money"),
+            ("First job", "words"),
+            ("Judgement", "words"),
+            ("Cause", "words"),
+        ),
+        tuple(_return(figures, one, what) for one, what in zip(met, counts, strict=True)),
+        title="Returns of the year",
+        notes=(
+            "1 is yes, 0 is no. One visit counts once, however many earlier jobs it meets. Cost "
+            "stands with the pair that it was written for.",
+        )
+        if met
+        else (),
+        nothing="No car came back in this year.",
+    )
+
+
+def _return(figures: WeekFigures, one: ReturnDone, counts_as: str) -> tuple[Cell, ...]:
+    row, miles = one.row, one.row.candidate.distance_miles
+    comeback = counts_as == "comeback"
+    return (
+        row.earlier,
+        row.came_on,
+        row.later,
+        int(row.in_window),
+        int(comeback),
+        int(counts_as == "waiting"),
+        weeks_ago(figures, row.came_on),
+        row.candidate.days,
+        None if miles is None else distance(figures, miles),
+        None if one.cost is None else amount(one.cost.total_cents),
+        row.candidate.root,
+        "" if row.judgement is None else row.judgement.value,
+        row.cause_words or ("not said" if comeback else ""),
+    )
+
+
+def _jobs(figures: WeekFigures) -> Table:
+    unit = unit_words(figures)
+    return Table(
         "Raw",
         columns(
             ("Job", "words"),
@@ -24,7 +96,7 @@ def raw_sheet(figures: WeekFigures) -> Sheet:
             ("Days to the waiting visit", "count"),
             ("Days since", "count"),
             ("Window days", "count"),
-            ("Window miles", "count"),
+            (f"Window {unit}", "count"),
             ("State", "words"),
             ("System", "words"),
             ("Part kinds", "words"),
@@ -34,19 +106,20 @@ def raw_sheet(figures: WeekFigures) -> Sheet:
             ("Hours", "hours"),
             ("Unbilled hours", "hours"),
             ("Price", "money"),
+            (f"{unit.capitalize()} known", "count"),
+            (f"{unit.capitalize()} to the return", "count"),
         ),
-        tuple(_row(job) for job in figures.year.jobs),
+        tuple(_row(figures, job) for job in figures.year.jobs),
+        title="Jobs handed over in the year",
         nothing="No job was handed over in this year.",
     )
-    line = about(figures, len(table.rows), year_words(figures))
-    return Sheet("Raw", line, tables=(table,))
 
 
-def _row(job: JobDone) -> tuple[Cell, ...]:
+def _row(figures: WeekFigures, job: JobDone) -> tuple[Cell, ...]:
     return (
         job.number,
         job.left_on,
-        f"{job.left_on:%Y-%m}",
+        job.left_on.isoformat()[:7],
         int(job.counted),
         int(job.counted and job.settled),
         int(job.counted and job.came_back),
@@ -55,7 +128,7 @@ def _row(job: JobDone) -> tuple[Cell, ...]:
         job.waits_after,
         job.days_gone,
         job.window_days,
-        job.window_miles,
+        distance(figures, job.window_miles),
         job.state,
         job.system,
         joined(job.part_kinds),
@@ -65,4 +138,6 @@ def _row(job: JobDone) -> tuple[Cell, ...]:
         job.hours,
         job.unbilled_hours,
         amount(job.price_cents),
+        None if job.miles_known is None else distance(figures, job.miles_known),
+        None if job.back_miles is None else distance(figures, job.back_miles),
     )

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from datetime import date
 
 from desktop_app.repair_jobs.distance import from_miles
 from desktop_app.weekly_report.figures import WeekFigures
@@ -10,6 +11,7 @@ from desktop_app.weekly_report.sheet_form import Column, Kind
 
 # Below this many settled jobs nothing is ranked; common practice, no source.
 FEW_JOBS = 20
+NAMELESS = "Names are left out. The house rule “names in book” puts them in, for the owner alone."
 
 
 def about(figures: WeekFigures, rows: int | None, period: str = "") -> str:
@@ -29,6 +31,11 @@ def year_words(figures: WeekFigures) -> str:
     """Return the period of the sheets that look back over a year."""
     year = figures.year
     return f"{figures.week}, jobs handed over {year.first.isoformat()} to {year.last.isoformat()}"
+
+
+def weeks_ago(figures: WeekFigures, day: date) -> int:
+    """Return how many weeks before the reported one a day lies; 0 for the week itself."""
+    return -((day - figures.week.monday).days // 7)
 
 
 def columns(*pairs: tuple[str, Kind] | Column) -> tuple[Column, ...]:

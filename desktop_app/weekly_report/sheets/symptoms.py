@@ -6,10 +6,11 @@ from collections import Counter
 from collections.abc import Sequence
 from statistics import fmean
 
+from desktop_app.repair_jobs.systems import system_name
 from desktop_app.returns_watched.honest_numbers.group_rates import NOT_SAID, GroupRate
 from desktop_app.weekly_report.figures import WeekFigures
-from desktop_app.weekly_report.sheet_form import Cell, Sheet
-from desktop_app.weekly_report.sheets.group_table import group_table, groups_of
+from desktop_app.weekly_report.sheet_form import Cell, Sheet, Table
+from desktop_app.weekly_report.sheets.group_table import Groups, group_table
 from desktop_app.weekly_report.sheets.sheet_words import about, columns, year_words
 from desktop_app.weekly_report.year_behind import JobDone
 
@@ -17,39 +18,59 @@ _MOST_FIXES, _LONGEST = 3, 60
 
 
 def symptoms_sheet(figures: WeekFigures) -> Sheet:
-    """Return the rates by symptom group, with what finally fixed it."""
-    jobs = figures.year.counted
-    of: dict[str, list[JobDone]] = {}
+    """Return the rates by symptom group, with what finally fixed it, and by system."""
+    symptoms = _by_symptom(figures)
+    line = about(figures, len(symptoms.rows), year_words(figures))
+    return Sheet("Symptoms", line, tables=(_by_system(figures), symptoms))
+
+
+def _by_system(figures: WeekFigures) -> Table:
+    return group_table(
+        "Systems",
+        columns(("System", "words")),
+        Groups(figures.year, "system", lambda job: (system_name(job.system),)),
+        lambda group: (group.name,),
+        title="By system that was worked on",
+    )
+
+
+def _by_symptom(figures: WeekFigures) -> Table:
+    groups = Groups(figures.year, "symptom", lambda job: job.symptoms)
+    everyone: dict[str, list[JobDone]] = {}
     for job in figures.year.jobs:
         for name in job.symptoms or (NOT_SAID,):
-            of.setdefault(name, []).append(job)
+            everyone.setdefault(name, []).append(job)
 
     def cells(group: GroupRate) -> tuple[Cell, ...]:
-        own = of.get(group.name, [])
-        settled = [job for job in own if job.counted and job.settled]
+        own = everyone.get(group.name, [])
         hours = [job.hours for job in own if job.hours is not None]
         return (
             group.name,
-            sum(not job.came_back for job in settled),
             sum(job.cause_found is False for job in own),
             round(fmean(hours), 2) if hours else None,
-            _fixes(settled),
+            _fixes([job for job in groups.jobs(group.name) if job.settled]),
         )
 
-    table = group_table(
+    return group_table(
         "Symptoms",
         columns(
             ("Symptom", "words"),
-            ("Fixed the first time", "count"),
             ("Not caught", "count"),
             ("Hours on the average", "hours"),
             ("What fixed it", "long words"),
         ),
-        groups_of(jobs, "symptom", lambda job: job.symptoms),
+        groups,
         cells,
-        lambda name: (job for job in of.get(name, ()) if job.counted),
+        title="By symptom",
+        shared=True,
+        again=True,
+        said=(
+            "What fixed it: the corrections of settled jobs that did not come back. Not caught and "
+            "the hours are of all jobs with the symptom.",
+        )
+        if groups.rates
+        else (),
     )
-    return Sheet("Symptoms", about(figures, len(table.rows), year_words(figures)), tables=(table,))
 
 
 def _fixes(jobs: Sequence[JobDone]) -> str:

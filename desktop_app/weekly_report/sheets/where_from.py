@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
+
 from desktop_app.returns_watched.honest_numbers.group_rates import NOT_SAID, GroupRate
 from desktop_app.weekly_report.figures import WeekFigures
 from desktop_app.weekly_report.sheet_form import Cell, Sheet, Table
-from desktop_app.weekly_report.sheets.group_table import group_table, groups_of
+from desktop_app.weekly_report.sheets.group_table import Groups, group_table
 from desktop_app.weekly_report.sheets.sheet_words import about, columns, year_words
 from desktop_app.weekly_report.year_behind import JobDone
 
@@ -20,23 +22,26 @@ def where_from_sheet(figures: WeekFigures) -> Sheet:
 
 
 def _suppliers(figures: WeekFigures) -> Table:
-    jobs = figures.year.counted
-    of: dict[str, list[JobDone]] = {}
-    for job in jobs:
-        for name in _names(job):
-            of.setdefault(name, []).append(job)
+    groups = Groups(figures.year, "supplier", _names)
 
     def cells(group: GroupRate) -> tuple[Cell, ...]:
-        own = {job.number for job in of.get(group.name, ())}
+        own = set(groups.numbers(group.name))
         return (group.name, _caused(figures, own, _EARLY), _caused(figures, own, _WRONG))
 
     return group_table(
         "Suppliers",
         columns(("Supplier", "words"), ("Died early", "count"), ("Wrong part", "count")),
-        groups_of(jobs, "supplier", _names),
+        groups,
         cells,
-        lambda name: of.get(name, ()),
         title="By supplier",
+        shared=True,
+        said=(
+            "Who delivers the parts that fail most everywhere has the most comebacks: read them "
+            "beside what is expected. Died early and Wrong part: the causes that were written, of "
+            "jobs that are not settled too.",
+        )
+        if groups.rates
+        else (),
     )
 
 
@@ -48,9 +53,9 @@ def _lots(figures: WeekFigures) -> Table:
                 lots.setdefault((part.supplier or NOT_SAID, part.lot.strip()), []).append(job)
     rows: list[tuple[tuple[Cell, ...], tuple[str, ...]]] = []
     for (supplier, lot), jobs in lots.items():
-        own = {job.number for job in jobs}
-        back = sum(job.came_back for job in jobs)
-        cells = (supplier, lot, len(jobs), back, _caused(figures, own, _EARLY))
+        own = {job.number: job for job in jobs}
+        back = sum(job.came_back for job in own.values())
+        cells = (supplier, lot, len(own), back, _caused(figures, set(own), _EARLY))
         rows.append((cells, tuple(sorted(own))))
     rows.sort(key=lambda row: (-int(str(row[0][4])), -int(str(row[0][3])), str(row[0][:2])))
     return Table(
@@ -64,7 +69,11 @@ def _lots(figures: WeekFigures) -> Table:
         ),
         tuple(cells for cells, _ in rows),
         title="By lot or date code",
-        notes=("The same lot twice is worth a look; a lot of one or two parts proves nothing.",)
+        notes=(
+            "Jobs and comebacks of windows that are still open stand here too: this is a list to "
+            "look through, no rate. The same lot twice is worth a look; one or two parts prove "
+            "nothing.",
+        )
         if rows
         else (),
         nothing="No lot or date code was written down.",
@@ -72,8 +81,8 @@ def _lots(figures: WeekFigures) -> Table:
     )
 
 
-def _names(job: JobDone) -> tuple[str, ...]:
-    return tuple(" ".join(part.supplier.split()) or NOT_SAID for part in job.parts)
+def _names(job: JobDone) -> Iterable[str]:
+    return (part.supplier for part in job.parts)
 
 
 def _caused(figures: WeekFigures, jobs: set[str], cause: str) -> int:

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+from desktop_app.returns_watched.watching import WatchedJob
 from desktop_app.weekly_report.figures import WeekFigures
-from desktop_app.weekly_report.sheet_form import Cell, Sheet, Table
+from desktop_app.weekly_report.sheet_form import Cell, Column, Sheet, Table
 from desktop_app.weekly_report.sheets.sheet_words import (
     about,
     columns,
@@ -12,6 +13,7 @@ from desktop_app.weekly_report.sheets.sheet_words import (
     unit_words,
     year_words,
 )
+from desktop_app.weekly_report.totals import ENDS_SOON_DAYS
 from desktop_app.weekly_report.year_behind import JobDone
 
 _STATES = (
@@ -21,6 +23,14 @@ _STATES = (
     ("seen fine", "The car was seen, or its customer asked, after the window's end."),
     ("nothing heard", "The window ended and nobody knows how the car is."),
     ("lost sight", "The car was sold or is gone; nobody can say any more."),
+)
+
+
+_JOBS = Column("Jobs", "count", "=COUNTIFS(Raw[State],[@State],Raw[Counted],1)")
+_RING = (
+    "What probably ends first stands on top. “: ask” is whom to ring this week; the numbers of "
+    "telephones are in the window, on Under Watch. Whom you ask must not depend on the answer you "
+    "hope for."
 )
 
 
@@ -40,14 +50,16 @@ def _states(figures: WeekFigures) -> Table:
         in_it = [job.number for job in jobs if job.state == state]
         rows.append((state, len(in_it), means))
         behind.append(tuple(in_it))
-    unheard = len(behind[4])
-    closed = sum(len(some) for some in behind[2:])
+    quiet, unheard = len(behind[3]) + len(behind[4]), len(behind[4])
     said: tuple[str, ...] = ()
-    if closed:
-        said = (f"Of {plural(closed, 'closed window')} nothing was heard of {unheard}.",)
+    if quiet:
+        said = (
+            f"Of {plural(quiet, 'job')} whose window ended quietly, nothing was heard of "
+            f"{unheard:,}: no news is not the same as good news.",
+        )
     return Table(
         "HowWindowsStand",
-        columns(("State", "words"), ("Jobs", "count"), ("What it means", "long words")),
+        columns(("State", "words"), _JOBS, ("What it means", "long words")),
         tuple(rows),
         title="What became of the year's jobs",
         notes=said,
@@ -60,7 +72,7 @@ def _watch(figures: WeekFigures) -> Table:
     done = {job.number: job for job in figures.year.jobs}
     rows: list[tuple[Cell, ...]] = []
     for job in figures.on_watch:
-        left, days = job.miles_left, job.days_left
+        days = job.days_left
         state = "came back" if job.came_back else "to be judged" if job.waits else "open"
         if (
             state == "open"
@@ -76,12 +88,13 @@ def _watch(figures: WeekFigures) -> Table:
                 job.left_on,
                 job.days_gone,
                 "no limit in time" if days is None else days,
-                "not known" if left is None else distance(figures, left),
+                _miles_left(figures, job),
                 job.share_used,
                 "not known" if job.expected_close is None else job.expected_close,
                 job.expected_close_by,
                 _well(done.get(job.job)),
                 state,
+                _this_week(figures, job),
             )
         )
     return Table(
@@ -99,11 +112,33 @@ def _watch(figures: WeekFigures) -> Table:
             ("Ends by", "words"),
             ("Last known well", "day"),
             ("State", "words"),
+            ("This week", "words"),
         ),
         tuple(rows),
         title="Under watch",
+        notes=(_RING,) if rows else (),
         nothing="No window was open.",
     )
+
+
+def _miles_left(figures: WeekFigures, job: WatchedJob) -> Cell:
+    """Return the distance that is left by the last reading; words where there is none since."""
+    if not job.window.miles:
+        return "no such limit"
+    if job.miles_left is None:
+        return "not known"
+    if job.read_on == job.left_on:
+        return "not read since"
+    return distance(figures, job.miles_left)
+
+
+def _this_week(figures: WeekFigures, job: WatchedJob) -> str:
+    """Say whether its window probably ends within a week, and then whom it leads to."""
+    end = job.expected_close
+    if end is None or (end - figures.as_of).days > ENDS_SOON_DAYS:
+        return ""
+    ends = "ends" if end >= figures.as_of else "probably over"
+    return ends if job.came_back or job.waits else f"{ends}: ask"
 
 
 def _well(job: JobDone | None) -> Cell:

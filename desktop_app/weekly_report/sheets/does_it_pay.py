@@ -1,0 +1,74 @@
+"""Do jobs whose old and new parts were compared come back less often? In careful words."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from desktop_app.returns_watched.honest_numbers.group_rates import FEW_JOBS
+from desktop_app.returns_watched.honest_numbers.log_rank import log_rank
+from desktop_app.returns_watched.honest_numbers.proportion import newcombe
+from desktop_app.weekly_report.sheets.sheet_words import plural
+from desktop_app.weekly_report.year_behind import JobDone, counted_jobs
+
+_NO_EXPERIMENT = (
+    "This is no experiment: nobody drew lots which parts to compare. Who compares may also work "
+    "more carefully otherwise, hard jobs may be compared more often, and where no part was fitted "
+    "nothing can be compared and little can come back. It shows what to look at, not what to do."
+)
+
+
+def does_it_pay(fits: Sequence[JobDone], none: Sequence[JobDone]) -> tuple[str, ...]:
+    """Say how far jobs whose pairs fit and jobs without a comparison differ, and what that proves.
+
+    The difference of the settled jobs has Newcombe's interval; with open windows as far as they
+    are watched the two curves are compared by the log-rank test.
+    """
+    settled = [[job for job in some if job.settled] for some in (fits, none)]
+    with_parts = sum(bool(job.parts) for job in settled[1])
+    if min(map(len, settled)) < FEW_JOBS:
+        return (
+            f"Too few to tell: {plural(len(settled[0]), 'settled job')} with a comparison that "
+            f"fits and {len(settled[1]):,} without one; {FEW_JOBS} of each are the least.",
+            _NO_EXPERIMENT,
+        )
+    return (
+        *_difference(*settled),
+        *_curves(fits, none),
+        f"{_NO_EXPERIMENT} Of the {len(settled[1]):,} jobs without a comparison "
+        f"{with_parts:,} had a part fitted.",
+    )
+
+
+def _difference(fits: Sequence[JobDone], none: Sequence[JobDone]) -> Iterator[str]:
+    back, all_fits = sum(job.came_back for job in fits), len(fits)
+    back_none, all_none = sum(job.came_back for job in none), len(none)
+    low, high = newcombe(back, all_fits, back_none, all_none)
+    yield (
+        f"Compared and fits: {back} of {all_fits:,} settled jobs came back "
+        f"({back / all_fits:.1%}). Nothing compared: {back_none} of {all_none:,} "
+        f"({back_none / all_none:.1%})."
+    )
+    if low <= 0 <= high:
+        yield (
+            f"That does not show a difference: among 100 such jobs the truth may lie anywhere from "
+            f"{_in_a_hundred(low)} to {_in_a_hundred(high)} where they were compared."
+        )
+        return
+    yield (
+        f"Among 100 such jobs that is {_in_a_hundred(low)} to {_in_a_hundred(high)} where they "
+        "were compared; luck alone seldom makes such a difference."
+    )
+
+
+def _in_a_hundred(difference: float) -> str:
+    """Return a difference of shares as comebacks in a hundred jobs: "3 fewer", "12 more"."""
+    return f"{abs(difference) * 100:.0f} {'fewer' if difference < 0 else 'more'}"
+
+
+def _curves(fits: Sequence[JobDone], none: Sequence[JobDone]) -> Iterator[str]:
+    found = log_rank([counted_jobs(some, lambda _job: ()).watched() for some in (fits, none)])
+    yield (
+        "Day by day, with the open windows as far as they have been watched: if comparing made no "
+        f"difference, luck would part the two so far in {found.p:.0%} of such years (log-rank "
+        "test)."
+    )

@@ -1,0 +1,246 @@
+"""The curves of returns: by days, by distance, and how many returns a job has had by an age."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Sequence
+from typing import TYPE_CHECKING
+
+from desktop_app.returns_watched.honest_numbers.cumulative import MeanCumulative, mean_cumulative
+from desktop_app.returns_watched.honest_numbers.survival import Curve, kaplan_meier
+from desktop_app.weekly_report.chart_scale import round_ticks
+from desktop_app.weekly_report.figures import WeekFigures
+from desktop_app.weekly_report.sheet_form import Cell, Table
+from desktop_app.weekly_report.sheets.miles_watched import (
+    FEWEST_READ,
+    MilesWatched,
+    miles_watched,
+)
+from desktop_app.weekly_report.sheets.sheet_words import columns, distance, plural, unit_words
+from desktop_app.weekly_report.year_columns import year_columns
+
+if TYPE_CHECKING:
+    from typing import Any
+
+    from numpy.typing import NDArray
+
+CURVE_POINTS = 18  # about so many rows are read at a glance
+_NOBODY = "No job of this year was counted."
+
+
+def by_days_table(figures: WeekFigures) -> Table:
+    """Return the share of jobs that came back by a number of days."""
+    jobs = figures.year.counted
+    rows: list[tuple[Cell, ...]] = []
+    behind: list[tuple[str, ...]] = []
+    if jobs:
+        ages, back = _watched_days(figures)
+        points = _days(_last_day(figures))
+        rows = list(_share_rows(points, ages, back))
+        came = [(float(age), job.number) for age, b, job in zip(ages, back, jobs, strict=True) if b]
+        behind = _behind([row[0] for row in rows], came)
+    return Table(
+        "CurveOfReturns",
+        columns(
+            ("Days", "count"),
+            ("Still watched", "count"),
+            ("Came back", "share"),
+            ("Low", "share"),
+            ("High", "share"),
+        ),
+        tuple(rows),
+        title="How many have come back after so many days",
+        notes=(
+            "Every counted job of the year stands in it, those with an open window as far as they "
+            "have been watched (Kaplan-Meier). The share adds up: 10% at day 60 means that 10 of "
+            "100 have come back by then. Low to High: where it lies 19 times of 20.",
+        )
+        if rows
+        else (),
+        nothing=_NOBODY,
+        behind=tuple(behind),
+    )
+
+
+def by_miles_table(figures: WeekFigures) -> Table:
+    """Return the share of jobs that came back by a distance; what is not known is said."""
+    watched = miles_watched(figures)
+    unit = unit_words(figures)
+    rows: list[tuple[Cell, ...]] = []
+    behind: list[tuple[str, ...]] = []
+    if watched.jobs:
+        far = [distance(figures, miles) for miles in watched.miles]
+        points = _distances(distance(figures, watched.limit) if watched.limit else max(far))
+        rows = list(_share_rows(points, far, watched.came_back, FEWEST_READ))
+        came = [
+            (age, job.number)
+            for age, back, job in zip(far, watched.came_back, watched.jobs, strict=True)
+            if back
+        ]
+        behind = _behind([row[0] for row in rows], came)
+    return Table(
+        "CurveByMiles",
+        columns(
+            (unit.capitalize(), "count"),
+            ("Still watched", "count"),
+            ("Came back", "share"),
+            ("Low", "share"),
+            ("High", "share"),
+        ),
+        tuple(rows),
+        title=f"How many have come back after so many {unit}",
+        notes=tuple(_miles_notes(watched, unit, figures)),
+        nothing=f"Too few cars were read again to say how many {unit} they drive.",
+        behind=tuple(behind),
+    )
+
+
+def _miles_notes(watched: MilesWatched, unit: str, figures: WeekFigures) -> Iterator[str]:
+    if watched.jobs:
+        yield (
+            f"A job counts as far as its car has gone: to the {unit} of its return, or to its last "
+            "odometer reading that can be trusted, at most to its window's end. The curve ends "
+            f"where fewer than {FEWEST_READ} jobs were watched."
+        )
+    if watched.estimated:
+        a_month = distance(figures, watched.miles_a_day * 30)
+        was = "was" if watched.estimated == 1 else "were"
+        yield (
+            f"{plural(watched.estimated, 'job')} of {len(watched.jobs):,} {was} never read again "
+            f"and {was} taken to be driven as the others are, {a_month:,.0f} {unit} a month in the "
+            "middle. Where that is many, trust the curve by days first."
+        )
+    if watched.left_out and watched.jobs:
+        back = sum(job.came_back for job in watched.left_out)
+        jobs = plural(len(watched.left_out), "job")
+        yield (
+            f"Left out: {jobs}, {plural(back, 'comeback')} among them; the odometer cannot say how "
+            "far the car had gone."
+        )
+
+
+def per_job_table(figures: WeekFigures) -> Table:
+    """Return how many returns 100 jobs have had by a number of days, each return counted."""
+    jobs = figures.year.counted
+    rows: list[tuple[Cell, ...]] = []
+    behind: list[tuple[str, ...]] = []
+    if jobs:
+        ends = _ends(figures)
+        places = {job.number: place for place, job in enumerate(jobs)}
+        met = [
+            (places[one.row.earlier], one.row.candidate.days, one.row.later)
+            for one in figures.year.returns
+            if one.row.is_comeback
+            and one.row.earlier in places
+            and one.row.candidate.days <= ends[places[one.row.earlier]]
+        ]
+        found = mean_cumulative(ends, [job for job, _, _ in met], [days for _, days, _ in met])
+        rows = list(_per_job_rows(_days(_last_day(figures)), ends, found))
+        came = [(float(days), later) for _, days, later in met]
+        behind = _behind([row[0] for row in rows], came)
+    return Table(
+        "ReturnsPerJob",
+        columns(
+            ("Days", "count"),
+            ("Still watched", "count"),
+            ("Returns per 100 jobs", "number"),
+            ("Low", "number"),
+            ("High", "number"),
+        ),
+        tuple(rows),
+        title="How many returns 100 jobs have had after so many days",
+        notes=(
+            "Every return counts here, the second and third of one job too (mean cumulative "
+            "function), so it can lie above the share that came back. Low to High: where it lies "
+            "19 times of 20.",
+        )
+        if rows
+        else (),
+        nothing=_NOBODY,
+        behind=tuple(behind),
+    )
+
+
+def _last_day(figures: WeekFigures) -> int:
+    """Return how far the curves reach: the shop's promise; a longer one would squeeze them."""
+    jobs = figures.year.counted
+    return figures.shop.window_days or max((job.window_days for job in jobs), default=0) or 365
+
+
+def _watched_days(figures: WeekFigures) -> tuple[list[int], list[bool]]:
+    days, back = year_columns(figures.year).watched()
+    last = _last_day(figures)
+    return [min(day, last) for day in days.tolist()], (back & (days <= last)).tolist()
+
+
+def _ends(figures: WeekFigures) -> list[int]:
+    """Return to which day each job is watched, returns or not."""
+    last = _last_day(figures)
+    days, _ = _watched_days(figures)
+    return [
+        min(job.days_gone, job.window_days or last, last) if job.came_back else day
+        for job, day in zip(figures.year.counted, days, strict=True)
+    ]
+
+
+def _days(last: int) -> list[float]:
+    apart = max(1, round(last / CURVE_POINTS))
+    return [float(day) for day in sorted({*range(0, last, apart), last})]
+
+
+def _distances(last: float) -> list[float]:
+    """Return round distances up to the last, a few between two ticks of the chart's scale."""
+    step = round_ticks([last])[1] / 2
+    count = int(last / step)
+    return sorted({*(step * i for i in range(count + 1)), round(last)})
+
+
+def _share_rows(
+    points: Iterable[float], ages: Sequence[float], back: Sequence[bool], least: int = 1
+) -> Iterator[tuple[Cell, ...]]:
+    """Yield a row for each point to which at least so many jobs were watched."""
+    import numpy as np
+
+    curve = kaplan_meier(ages, back)
+    watched = np.sort(np.asarray(ages))
+    for point in points:
+        at_risk = int(watched.size - np.searchsorted(watched, point, "left"))
+        if at_risk < least:
+            return
+        yield (int(point), at_risk, *_share_at(curve, point))
+
+
+def _share_at(curve: Curve, point: float) -> tuple[float, float, float]:
+    import numpy as np
+
+    step = int(np.searchsorted(curve.ages, point, "right")) - 1
+    if step < 0:
+        return 0.0, 0.0, 0.0
+    return tuple(  # type: ignore[return-value]
+        float(1 - column[step]) for column in (curve.left, curve.high, curve.low)
+    )
+
+
+def _per_job_rows(
+    points: Iterable[float], ends: Sequence[int], found: MeanCumulative
+) -> Iterator[tuple[Cell, ...]]:
+    import numpy as np
+
+    watched: NDArray[Any] = np.sort(np.asarray(ends))
+    for point in points:
+        at_risk = int(watched.size - np.searchsorted(watched, point, "left"))
+        if not at_risk:
+            return
+        step = int(np.searchsorted(found.ages, point, "right")) - 1
+        some = (found.mean, found.low, found.high)
+        values = [0.0 if step < 0 else round(100 * float(one[step]), 2) for one in some]
+        yield (int(point), at_risk, *values)
+
+
+def _behind(points: Sequence[Cell], came: Sequence[tuple[float, str]]) -> list[tuple[str, ...]]:
+    """Return for each point the jobs that came by then, the soonest first."""
+    in_order = sorted(came)
+    return [
+        tuple(dict.fromkeys(job for age, job in in_order if age <= point))
+        for point in points
+        if isinstance(point, int)
+    ]

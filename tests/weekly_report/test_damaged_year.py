@@ -1,0 +1,58 @@
+"""What became of a job is told from its car's days; a damaged row of the year is named."""
+
+from __future__ import annotations
+
+import sqlite3
+from datetime import date
+
+import pytest
+
+from desktop_app.shop_record.record import FILE_NAME, ShopRecord
+from desktop_app.shop_record.trouble import ShopDamaged
+from desktop_app.weekly_report.actions import look_at_week
+from desktop_app.weekly_report.job_fate import JobFate
+from desktop_app.weekly_report.week import week_of
+from tests.watched_shop import a_week_of_returns
+
+
+@pytest.mark.parametrize(
+    ("change", "told"),
+    [
+        ("proof_level = 9", ("“9”", "a level of proof")),
+        ("odometer_out = -5", ("“-5”", "an odometer reading")),
+        ("odometer_out = 999999999", ("“999999999”", "an odometer reading")),
+    ],
+)
+def test_the_first_damaged_job_of_the_year_is_named(
+    shop: ShopRecord, change: str, told: tuple[str, str]
+) -> None:
+    a_week_of_returns(shop)
+    with sqlite3.connect(shop.folder / FILE_NAME) as raw:
+        raw.execute("PRAGMA ignore_check_constraints = ON")
+        raw.execute(f"UPDATE job SET {change} WHERE left_at IS NOT NULL")
+        row = raw.execute("SELECT min(id) FROM job WHERE left_at IS NOT NULL").fetchone()[0]
+    raw.close()
+    with pytest.raises(ShopDamaged) as trouble:
+        look_at_week(shop, week_of(shop.clock().date()))
+    for part in (*told, f"job row {row}"):
+        assert part in trouble.value.sentence()
+
+
+@pytest.mark.parametrize(
+    ("came", "told_fine", "well"),
+    [
+        ((), (), None),
+        ((3, 9), (), 9),
+        ((3, 9), (12,), 12),
+        ((), (5,), 5),
+    ],
+)
+def test_a_car_was_well_when_it_was_last_seen_or_told_of(
+    came: tuple[int, ...], told_fine: tuple[int, ...], well: int | None
+) -> None:
+    fate = JobFate(
+        date(2026, 1, 1),
+        tuple(date(2026, 1, day) for day in came),
+        tuple(date(2026, 1, day) for day in told_fine),
+    )
+    assert fate.well_until(None, None) == (None if well is None else date(2026, 1, well))
