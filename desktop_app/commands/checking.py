@@ -34,6 +34,7 @@ def _checked(asked: Asked) -> Checked:
     from desktop_app.commands.shop_place import shelf_of
     from desktop_app.part_photos.stored_names import photos_named
     from desktop_app.parts_compared.stored_check import bench_problems
+    from desktop_app.returns_watched.stored_check import record_problems
     from desktop_app.shop_record.check import Problem, check_shop
 
     with shop_of(asked) as record:
@@ -43,9 +44,13 @@ def _checked(asked: Asked) -> Checked:
                 Problem("the bench", words, True, "Go back to your last good copy.")
                 for words in bench_problems(connection)
             )
+            jobs = tuple(
+                Problem(where, words, True, "Go back to your last good copy.")
+                for where, words in record_problems(connection)
+            )
         checked = check_shop(record, photos)
         kinds = tuple(
             Problem("the shop's own part kinds", trouble.what, False, trouble.do)
             for trouble in shelf_of(record).troubles
         )
-    return replace(checked, problems=(*checked.problems, *bench, *kinds))
+    return replace(checked, problems=(*checked.problems, *bench, *jobs, *kinds))

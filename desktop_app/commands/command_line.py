@@ -174,6 +174,8 @@ def _command(name: str) -> Command:
         command = vehicle_codes.vin if name == "vin" else vehicle_codes.code
     elif name == "find":
         from desktop_app.commands.finding import find as command
+    elif name == "import":
+        from desktop_app.commands.importing import import_file as command
     else:
         from desktop_app.commands.checking import check as command
     return command

@@ -14,7 +14,7 @@ class Add(Protocol):
 
 def add_commands(add: Add) -> None:
     """Add all commands, in the order in which they are listed."""
-    for words in (shop_words, part_words, photo_words, watch_words, look_up_words):
+    for words in (shop_words, part_words, photo_words, watch_words, record_words, look_up_words):
         words(add)
 
 
@@ -69,7 +69,7 @@ def watch_words(add: Add) -> None:
     one = add("watch", "list the jobs whose window is open", shop=True)
     one.add_argument("--today", metavar="DATE")
     one = add("rates", "say how often jobs came back, by what they have in common", shop=True)
-    by = ("technician", "supplier", "part-kind", "system", "symptom")
+    by = ("technician", "supplier", "part-kind", "part-origin", "system", "symptom", "verdict")
     one.add_argument("--by", choices=by, required=True)
     one.add_argument("--since", metavar="DATE")
     one.add_argument("--until", metavar="DATE")
@@ -80,6 +80,14 @@ def watch_words(add: Add) -> None:
     one = add("sheet", "write the comparison sheet of a job", shop=True)
     one.add_argument("job", metavar="JOB")
     one.add_argument("--out", metavar="SHEET.pdf", required=True)
+
+
+def record_words(add: Add) -> None:
+    """Say what the commands take that bring records in and out."""
+    one = add("import", "bring the jobs of a table (CSV or XLSX) into the shop", shop=True)
+    one.add_argument("file", metavar="FILE")
+    one.add_argument("--columns", metavar="MAP.toml", help="which column is which")
+    one.add_argument("--dry-run", action="store_true", help="only say what it would do")
 
 
 def look_up_words(add: Add) -> None:

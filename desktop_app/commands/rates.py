@@ -1,8 +1,9 @@
-"""`rates`: how often jobs came back, by technician, supplier, part kind, system or symptom."""
+"""`rates`: how often jobs came back, by what the jobs have in common."""
 
 from __future__ import annotations
 
 from desktop_app.commands.outcome import Asked, Outcome
+from desktop_app.commands.shop_place import kinds_of
 from desktop_app.commands.watching import day_said, shop_of, span_said, symptom_names
 
 
@@ -15,8 +16,10 @@ def rates(asked: Asked) -> Outcome:
     since, until = span_said(asked)
     said = day_said("--today", asked.today)
     with shop_of(asked) as record, record.reading() as connection:
+        kinds = kinds_of(record, connection) if asked.by == "verdict" else None
         today = said or record.clock().date()
-        jobs = read_counted_jobs(connection, asked.by, today, since, until, symptom_names())
+        names = symptom_names()
+        jobs = read_counted_jobs(connection, asked.by, today, since, until, names, kinds)
         window = read_promise(connection).main
     found = rates_of(jobs, asked.by, window, today)
     return Outcome(found.as_json(), found.lines())

@@ -16,8 +16,10 @@ if TYPE_CHECKING:
 
     from desktop_app.parts_compared.part_kinds.kind_shelf import KindShelf
     from desktop_app.parts_compared.part_kinds.part_kind import PartKind
+    from desktop_app.shop_record.bulk import BulkRows
     from desktop_app.shop_record.deed import RowChange
-    from desktop_app.shop_record.record import Clock, Follower, ShopRecord
+    from desktop_app.shop_record.record import Clock, ShopRecord
+    from desktop_app.symptom_search.stored_index import JobIndex
 
 VARIABLE = "BENCHWITNESS_SHOP"
 
@@ -91,16 +93,27 @@ def follow(record: ShopRecord) -> None:
 
     What that takes is loaded with the first deed: reading needs none of it.
     """
-    index: list[Follower] = []
+    index: list[JobIndex] = []
+
+    def index_now(connection: Any) -> JobIndex:
+        from desktop_app.symptom_search.stored_index import JobIndex
+
+        if not index:
+            index.append(JobIndex(kinds_of(record, connection)))
+        return index[0]
 
     def keep_index(connection: Any, changes: Sequence[RowChange]) -> None:
-        if not index or any(change.table == "own_kind" for change in changes):
-            from desktop_app.symptom_search.stored_index import JobIndex
+        if any(change.table == "own_kind" for change in changes):
+            index.clear()
+        index_now(connection).follow(connection, changes)
 
-            index[:] = [JobIndex(kinds_of(record, connection)).follow]
-        index[0](connection, changes)
+    def keep_index_in_bulk(connection: Any, done: Sequence[BulkRows]) -> None:
+        from desktop_app.symptom_search.stored_bulk_index import follow_bulk
+
+        follow_bulk(index_now(connection), connection, done)
 
     record.followers.append(keep_index)
+    record.bulk_followers.append(keep_index_in_bulk)
     record.know_tables = _know_tables
 
 

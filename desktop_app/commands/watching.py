@@ -36,7 +36,7 @@ def returns(asked: Asked) -> Outcome:
     lines = tuple(
         f"{row.later} after {row.earlier}: {row.candidate.days} days, {row.distance_words('mi')}; "
         f"{row.candidate.why() or 'judged by hand'}; "
-        f"{row.judgement.value if row.judgement else 'not judged'}"
+        f"{row.state_words}"
         f"{'' if row.in_window else ' (beyond the window)'}"
         for row in rows
     )

@@ -18,8 +18,8 @@ from tests.watched_shop import job, vehicle
 
 MISFIRE = {"symptoms": ["misfire"], "codes": ["P0300"], "kinds": ["distributor-rotor"]}
 FIELDS = [
-    *("name", "jobs", "settled", "open", "waiting", "comebacks", "rate", "low", "high"),
-    *("expected", "observed_over_expected", "note"),
+    *("name", "jobs", "settled", "open", "waiting", "lost_sight", "comebacks", "rate"),
+    *("low", "high", "expected", "observed_over_expected", "note"),
 ]
 
 
@@ -77,7 +77,14 @@ def place(tmp_path_factory: pytest.TempPathFactory) -> Path:
             ("north parts", "lead", 1),
             ("Mill", "coil", 0),
         ):
-            deed.add(Pair, job_id=second, supplier=supplier, part_kind=kind, fitted=fitted)
+            deed.add(
+                Pair,
+                job_id=second,
+                supplier=supplier,
+                part_kind=kind,
+                fitted=fitted,
+                origin="used" if kind == "cap" else None,
+            )
     record.close()
     return folder
 
@@ -139,6 +146,17 @@ def test_by_symptom_and_system(rates: Rates) -> None:
     assert symptoms == {"misfire": 3, "not said": 1}
     systems = {g["name"]: g["jobs"] for g in rates.json("system")["groups"]}
     assert systems == {"ignition": 3, "brakes": 1}
+
+
+def test_by_where_the_part_comes_from_and_by_what_the_comparison_said(rates: Rates) -> None:
+    # The unfitted coil and the parts without a word on them say nothing.
+    origins = {g["name"]: g["jobs"] for g in rates.json("part-origin")["groups"]}
+    assert origins == {"used": 1, "not said": 3}
+    # Nothing was measured anywhere.
+    verdicts = {g["name"]: g["jobs"] for g in rates.json("verdict")["groups"]}
+    assert verdicts == {"not compared": 4}
+    _, out, _ = rates.said("--by", "verdict", "--today", "2026-11-16")
+    assert "Comparing is no experiment" in out
 
 
 def test_today_hides_what_came_later(rates: Rates) -> None:

@@ -1,0 +1,1 @@
+"""The shop's jobs brought in from spreadsheets, and everything written out again."""

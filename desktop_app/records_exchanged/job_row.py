@@ -1,0 +1,50 @@
+"""What one row of a table of jobs says, or why it says nothing."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date
+
+
+@dataclass(frozen=True, slots=True)
+class JobRow:
+    """One row as it was understood. `row` is its row in the file as a spreadsheet counts, from 1.
+
+    A cell or a column that is empty gives "" or None; what `given` leaves out, the file has no
+    column for, and it changes nothing in a job that is known already.
+    """
+
+    row: int
+    job_number: str
+    opened_on: date | None
+    closed_on: date | None
+    vin: str
+    plate: str
+    vehicle: str
+    odometer: int | None
+    odometer_unit: str  # "mi", "km" or "" (not said)
+    technician: str
+    concern: str
+    cause: str
+    correction: str
+    codes: tuple[str, ...]
+    system: str
+    part_kind: str
+    part_number: str
+    supplier: str
+    part_origin: str
+    price_cents: int | None
+    hours: float | None
+    return_of: str
+    judgement: str
+    given: frozenset[str]
+
+
+@dataclass(frozen=True, slots=True)
+class RowRejected:
+    """One row that was not understood: where, what stood there, and why it was not taken."""
+
+    row: int
+    column: str
+    value: str
+    why: str

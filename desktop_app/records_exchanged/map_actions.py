@@ -1,0 +1,43 @@
+"""Maps kept for the next file with the same headers: one TOML file each, in one folder."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from desktop_app.part_photos.file_actions import put_files
+from desktop_app.records_exchanged.column_map import ColumnMap, map_toml, read_map
+from desktop_app.shop_record.trouble import ShopTrouble
+
+_ACCEPTED = "Accepted: a map in TOML, UTF-8."
+_MOST_BYTES = 1_000_000
+
+
+def read_map_file(path: Path) -> ColumnMap:
+    """Read a map that a person names; a ShopTrouble says what is wrong with it and where."""
+    try:
+        if path.is_file() and path.stat().st_size > _MOST_BYTES:
+            raise ShopTrouble(f"{path.name} is too large for a map.", do=_ACCEPTED)
+        text = path.read_text(encoding="utf-8-sig")
+    except UnicodeDecodeError as error:
+        raise ShopTrouble(f"{path.name} is not a UTF-8 text file.", do=_ACCEPTED) from error
+    except OSError as error:
+        raise ShopTrouble(
+            f"{str(path)[:200]} can't be read: {error.strerror or error}.", do=_ACCEPTED
+        ) from error
+    return read_map(text, path.name)
+
+
+def kept_map(folder: Path, key: str) -> ColumnMap | None:
+    """Return the map kept for the headers with this key (`Survey.key`), or None."""
+    path = _path(folder, key)
+    return read_map_file(path) if path.is_file() else None
+
+
+def keep_map(folder: Path, key: str, column_map: ColumnMap) -> None:
+    """Keep a map for the next file with these headers, in place of the one from before."""
+    folder.mkdir(parents=True, exist_ok=True)
+    put_files({_path(folder, key): map_toml(column_map).encode("utf-8")})
+
+
+def _path(folder: Path, key: str) -> Path:
+    return folder / f"{key}.toml"

@@ -1,0 +1,150 @@
+"""Numbers as people write them into cells: money, hours, odometers; in the figures 0 to 9."""
+
+from __future__ import annotations
+
+import re
+from decimal import ROUND_HALF_UP, Decimal
+from typing import Literal
+
+from desktop_app.records_exchanged.blank_words import says_nothing
+
+DecimalSign = Literal["point", "comma"]
+DECIMAL_SIGNS: tuple[DecimalSign, ...] = ("point", "comma")
+
+MOST_CENTS = 100_000_000_00
+MOST_HOURS = 10_000
+MOST_ON_ODOMETER = 9_999_999
+
+_SPACED = r"[1-9][0-9]{0,2}(?:[ '’\u00a0\u202f][0-9]{3})+"
+_WITH: dict[DecimalSign, re.Pattern[str]] = {
+    "point": re.compile(rf"(?:[1-9][0-9]{{0,2}}(?:,[0-9]{{3}})+|{_SPACED}|[0-9]+)(?:\.[0-9]+)?"),
+    "comma": re.compile(rf"(?:[1-9][0-9]{{0,2}}(?:\.[0-9]{{3}})+|{_SPACED}|[0-9]+)(?:,[0-9]+)?"),
+}
+# ISO 4217 codes have three letters; "kr", "zł", "Fr." and "Rs" are written beside them.
+_MONEY = re.compile(
+    r"([$€£¥₹₽₺₩]|[A-Z]{3}|[A-Z]{0,2}\$|kr\.?|zł|Fr\.?|Rs\.?)?\s*([0-9][0-9.,'’ \u00a0\u202f]*?)"
+    r"(?:[.,][-–])?\s*([$€£¥₹₽₺₩]|[A-Z]{3}|kr\.?|zł|Fr\.?|Kč|Ft)?"
+)
+_CURRENCY_SIGNS = {"EUR": "€", "GBP": "£", "USD": "$", "US$": "$", "JPY": "¥"}
+# How nearly all amounts are written; what it gives is what the long way would give.
+_PLAIN = re.compile(r"([0-9]{1,9})([.,])([0-9]{2})")
+_SIGNS: dict[str, DecimalSign] = {".": "point", ",": "comma"}
+_CLOCK = re.compile(r"([0-9]{1,4})(?::| ?h ?)([0-5][0-9])(?::([0-5][0-9])| ?min| ?m)?")
+_MINUTES = re.compile(r"([0-9]{1,5}) ?(?:min|mins|minutes)\.?")
+_HOURS = re.compile(r"([0-9][0-9.,]*) ?(?:h|hr|hrs|hours?|std)?\.?", re.IGNORECASE)
+_WHOLE = re.compile(r"(?:[0-9]{1,3}(?:[ ,.'’\u00a0\u202f][0-9]{3})+|[0-9]+)(?:[.,]0+)?")
+_ODOMETER = re.compile(
+    r"(.*?[0-9])\s*(mi|mile|miles|km|kms|kilometres?|kilometers?)?\.?", re.IGNORECASE
+)
+_SHORT_THOUSANDS = re.compile(r"[0-9]+(?:[.,][0-9]+)? ?k", re.IGNORECASE)
+
+
+def signs_of(figures: str) -> dict[DecimalSign, Decimal]:
+    """Return the value of the figures for each decimal sign with which they are a number."""
+    read: dict[DecimalSign, Decimal] = {}
+    for sign, pattern in _WITH.items():
+        if pattern.fullmatch(figures):
+            bare = re.sub(r"[^0-9,]" if sign == "comma" else r"[^0-9.]", "", figures)
+            read[sign] = Decimal(bare.replace(",", "."))
+    return read
+
+
+def plain_sign(text: str) -> DecimalSign | None:
+    """Return the sign of an amount like 120.50, which can be read in one way only."""
+    match = _PLAIN.fullmatch(text)
+    return _SIGNS[match[2]] if match else None
+
+
+def money_in(text: str) -> tuple[str, str] | None:
+    """Return a stripped cell's figures and its currency's sign; None where it has no figures."""
+    match = _MONEY.fullmatch(text)
+    if match is None:
+        return None
+    currency = (match[1] or match[3] or "").rstrip(".")
+    return match[2].strip(), _CURRENCY_SIGNS.get(currency, currency)
+
+
+def hours_in(text: str) -> str | None:
+    """Return the figures of a stripped cell of hours such as "1.5 h"; None where it has none."""
+    match = _HOURS.fullmatch(text)
+    return match[1] if match else None
+
+
+def read_cents(text: str, sign: DecimalSign | None) -> int | None:
+    """Return the cents of a cell, None for an empty one; a ValueError says why it is no price."""
+    if (plain := _PLAIN.fullmatch(text)) and sign in (None, _SIGNS[plain[2]]):
+        return int(plain[1]) * 100 + int(plain[3])
+    bare = text.strip()
+    if says_nothing(bare):
+        return None
+    if bare[0] in "-(−–":
+        raise ValueError("A price is not below zero.")
+    found = money_in(bare)
+    if found is None:
+        raise ValueError("This is not an amount of money. Write it like 120.50.")
+    value = _valued(found[0], sign, "an amount of money")
+    cents = int((value * 100).quantize(Decimal(1), rounding=ROUND_HALF_UP))
+    if cents > MOST_CENTS:
+        raise ValueError("The amount is too large.")
+    return cents
+
+
+def read_hours(text: str, sign: DecimalSign | None) -> float | None:
+    """Return hours from "1.5", "1,5 h", "1:30" or "90 min"; None for an empty cell."""
+    bare = text.strip()
+    if says_nothing(bare):
+        return None
+    if match := _CLOCK.fullmatch(bare):
+        hours = int(match[1]) + int(match[2]) / 60 + int(match[3] or 0) / 3600
+    elif match := _MINUTES.fullmatch(bare):
+        hours = int(match[1]) / 60
+    elif figures := hours_in(bare):
+        hours = float(_valued(figures, sign, "a number of hours"))
+    else:
+        raise ValueError("This is not a number of hours. Write it like 1.5 or 1:30.")
+    if hours > MOST_HOURS:
+        raise ValueError(f"There are more than {MOST_HOURS:,} hours.")
+    return hours
+
+
+def read_odometer(text: str) -> tuple[int | None, str]:
+    """Return a whole reading and the unit beside it: "mi", "km", or "" where none is."""
+    if len(text) < 8 and text.isascii() and text.isdigit():
+        return int(text), ""
+    bare = text.strip()
+    if says_nothing(bare):
+        return None, ""
+    if _SHORT_THOUSANDS.fullmatch(bare):
+        raise ValueError("Write the odometer out in full: 75,000 for 75k.")
+    match = _ODOMETER.fullmatch(bare)
+    if match is None or not _WHOLE.fullmatch(match[1]):
+        raise ValueError("An odometer is a whole number such as 118,420.")
+    number = int(re.sub(r"[.,]0{1,2}$|[^0-9]", "", match[1]))
+    if number > MOST_ON_ODOMETER:
+        raise ValueError("There are too many figures for an odometer.")
+    return number, read_unit(match[2] or "")
+
+
+def read_unit(text: str) -> str:
+    """Return "mi", "km" or "" for what a cell calls the unit of an odometer."""
+    word = text.strip().casefold().rstrip(".")
+    if says_nothing(word):
+        return ""
+    if word in ("mi", "mile", "miles"):
+        return "mi"
+    if word in ("km", "kms", "kilometre", "kilometres", "kilometer", "kilometers"):
+        return "km"
+    raise ValueError("The unit of an odometer is mi or km.")
+
+
+def _valued(figures: str, sign: DecimalSign | None, what: str) -> Decimal:
+    ways = signs_of(figures)
+    if sign in ways:
+        return ways[sign]
+    if not ways:
+        raise ValueError(f"This is not {what}.")
+    if sign is not None:
+        raise ValueError(f"Numbers of this file have a decimal {sign}, and so this is not {what}.")
+    if len(set(ways.values())) > 1:
+        raise ValueError("This number can be read in two ways.")
+    return next(iter(ways.values()))

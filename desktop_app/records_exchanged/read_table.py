@@ -1,0 +1,59 @@
+"""A table of jobs as an iterator of rows: understood, or refused with the reason."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from desktop_app.records_exchanged.column_map import ColumnMap
+from desktop_app.records_exchanged.job_row import JobRow, RowRejected
+from desktop_app.records_exchanged.row_reader import RowReader
+from desktop_app.records_exchanged.survey import Survey
+from desktop_app.records_exchanged.table_source import OpenTable, Progress, TableSource
+from desktop_app.shop_record.trouble import ShopTrouble
+
+
+class Table:
+    """The jobs of a file that was surveyed; each iteration reads it from the start.
+
+    Raises ShopTrouble where the file can't be read without asking first.
+    """
+
+    def __init__(self, source: TableSource, column_map: ColumnMap, found: Survey) -> None:
+        refuse_unclear(source.name, found)
+        self.source = source
+        self.column_map = column_map
+        self.found = found
+
+    def __iter__(self) -> Iterator[JobRow | RowRejected]:
+        return self.rows()
+
+    def rows(self, progress: Progress | None = None) -> Iterator[JobRow | RowRejected]:
+        """Give each row; `progress` is told now and then which share of the file is read.
+
+        What it raises ends the reading.
+        """
+        found = self.found
+        reader = RowReader(found)
+        width = len(found.headers)
+        with OpenTable(self.source, found.encoding, found.shape, progress, width) as rows:
+            for number, cells in rows:
+                if number > found.header_row:
+                    read = reader.read(number, cells)
+                    if read is not None:
+                        yield read
+
+    def settled_map(self) -> ColumnMap:
+        """Return the map with all that was found out about the file, for the next one like it."""
+        return self.found.settled_map(self.column_map)
+
+
+def refuse_unclear(file: str, found: Survey) -> None:
+    """Raise ShopTrouble where a file has no job numbers, or leaves something to be asked."""
+    if "job_number" not in found.columns:
+        raise ShopTrouble(
+            f"{file} has no column of job numbers; it has: {', '.join(found.headers)[:300]}.",
+            do='Write job_number = "its header" under [columns] into a map (--columns), '
+            "or header_row = 3 where the headers stand further down.",
+        )
+    for question in found.questions:
+        raise question.refusal(file)

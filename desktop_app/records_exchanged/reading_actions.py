@@ -1,0 +1,126 @@
+"""A file of jobs opened: looked at, a workbook turned into CSV, then surveyed and read."""
+
+from __future__ import annotations
+
+import os
+import tempfile
+from collections.abc import Iterator, Mapping
+from contextlib import contextmanager
+from pathlib import Path
+from typing import BinaryIO
+
+from desktop_app.records_exchanged.column_map import ColumnMap
+from desktop_app.records_exchanged.read_table import Table
+from desktop_app.records_exchanged.rejected_rows import rejected_rows
+from desktop_app.records_exchanged.survey import survey
+from desktop_app.records_exchanged.table_source import Progress, TableSource
+from desktop_app.records_exchanged.workbook_actions import turn_workbook
+from desktop_app.shop_record.trouble import ShopTrouble
+
+ACCEPTED = "Accepted: a table with headers as CSV or XLSX."
+MOST_TEXT = 4_000_000_000
+MOST_WORKBOOK = 500_000_000
+_ZIP = b"PK\x03\x04"
+_OLD_WORKBOOK = b"\xd0\xcf\x11\xe0\xa1\xb1\x1a\xe1"
+
+
+@contextmanager
+def open_table(
+    path: Path, column_map: ColumnMap | None = None, progress: Progress | None = None
+) -> Iterator[Table]:
+    """Open a CSV or XLSX file of jobs; iterating over the table reads its rows.
+
+    Raises ShopTrouble, in one sentence that names the file and what would be accepted, where the
+    file is none, has no job numbers, or leaves open in which order its days stand. `progress` is
+    told of the looking through (0 to 1) and may raise to end it; for the reading see `Table.rows`.
+    """
+    laid_down = column_map or ColumnMap()
+    with open_source(path, laid_down.sheet or "", progress) as source:
+        yield Table(source, laid_down, survey(source, laid_down, progress))
+
+
+@contextmanager
+def open_source(
+    path: Path, sheet: str = "", progress: Progress | None = None
+) -> Iterator[TableSource]:
+    """Open a file so that it can be surveyed with one map after another."""
+    kind = _looked_at(path)
+    if kind == _OLD_WORKBOOK:
+        raise ShopTrouble(
+            f"{path.name} is an old workbook, or one that is locked by a password.",
+            do="Open it in a spreadsheet program and save it as XLSX or CSV.",
+        )
+    if kind != _ZIP:
+        yield TableSource(path.name, path.stat().st_size, _Unchanged(path))
+        return
+    with tempfile.TemporaryDirectory(prefix="benchwitness-") as folder:
+        text = Path(folder) / "sheet.csv"
+        sheets = turn_workbook(path, text, sheet, progress)
+        yield TableSource(path.name, text.stat().st_size, _Unchanged(text), True, sheets)
+
+
+def write_rejected(table: Table, reasons: Mapping[int, str], to: Path) -> None:
+    """Write the rows with these numbers and why they were not taken; whole or not at all."""
+    beside = to.with_name(f".{to.name}.{os.getpid()}.part")
+    try:
+        with beside.open("wb") as file:
+            file.writelines(rejected_rows(table, reasons))
+        beside.replace(to)
+    except OSError as error:
+        raise ShopTrouble(
+            f"{to} was not written: {error.strerror or error}.", do="Name another place."
+        ) from error
+    finally:
+        beside.unlink(missing_ok=True)
+
+
+def _looked_at(path: Path) -> bytes:
+    """Return the first bytes of a file, refused in words where it can't be one that is read."""
+    shown = str(path)[:200]
+    if path.is_dir():
+        raise ShopTrouble(f"{shown} is a folder.", do=ACCEPTED)
+    if not path.exists():
+        raise ShopTrouble(f"There is no file {shown}.", do=ACCEPTED)
+    if not path.is_file():
+        raise ShopTrouble(f"{shown} is a device or a pipe.", do=ACCEPTED)
+    with _opened(path) as file:
+        first = file.read(8)
+    size = path.stat().st_size
+    if not size:
+        raise ShopTrouble(f"{shown} is empty.", do=ACCEPTED)
+    kind = _ZIP if first.startswith(_ZIP) else first
+    most = MOST_WORKBOOK if kind == _ZIP else MOST_TEXT
+    if size > most:
+        raise ShopTrouble(f"{shown} has more than {most // 1_000_000:,} MB.", do="Split it in two.")
+    return kind
+
+
+def _opened(path: Path) -> BinaryIO:
+    try:
+        return path.open("rb")
+    except OSError as error:
+        raise ShopTrouble(
+            f"{str(path)[:200]} can't be read: {error.strerror or error}.",
+            do="Let it be read, or name another.",
+        ) from error
+
+
+class _Unchanged:
+    """Opens the file each time it is read through, as long as nobody writes to it meanwhile."""
+
+    def __init__(self, path: Path) -> None:
+        self._path = path
+        self._first = self._state(path.stat())
+
+    def __call__(self) -> BinaryIO:
+        file = _opened(self._path)
+        if self._state(os.fstat(file.fileno())) != self._first:
+            file.close()
+            raise ShopTrouble(
+                f"{self._path.name} was changed while it was read.", do="Start again."
+            )
+        return file
+
+    @staticmethod
+    def _state(stat: os.stat_result) -> tuple[int, int]:
+        return stat.st_size, stat.st_mtime_ns

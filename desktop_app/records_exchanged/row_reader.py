@@ -1,0 +1,187 @@
+"""A row of cells made into what it says of a job, or refused with the cell that is wrong."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from typing import Any
+
+from desktop_app.records_exchanged.code_words import read_codes
+from desktop_app.records_exchanged.csv_rows import Broken
+from desktop_app.records_exchanged.date_order import read_day
+from desktop_app.records_exchanged.everyday_headers import FIELDS
+from desktop_app.records_exchanged.formula_text import unguarded
+from desktop_app.records_exchanged.job_row import JobRow, RowRejected
+from desktop_app.records_exchanged.number_words import (
+    money_in,
+    read_cents,
+    read_hours,
+    read_odometer,
+    read_unit,
+)
+from desktop_app.records_exchanged.remembered import Remembered
+from desktop_app.records_exchanged.survey import Survey
+
+LONGEST_NAME = 200
+_LONG_TEXTS = ("concern", "cause", "correction")
+_DISTANCE = ("odometer", "odometer_unit")  # these two are read together
+_UNIQUE = ("job_number", "vin", "plate")  # hardly any cell of these comes twice
+_EMPTY: dict[str, Any] = {
+    **{"opened_on": None, "closed_on": None, "codes": (), "price": None, "hours": None},
+}
+
+# What puts a field into a row; the price is kept in cents.
+_PUTS: dict[str, Callable[[JobRow, Any], None]] = {
+    slot.removesuffix("_cents"): getattr(JobRow, slot).__set__ for slot in JobRow.__slots__
+}
+
+Read = Callable[[str], Any]
+
+
+class RowReader:
+    """Reads the rows of one file, as its survey says."""
+
+    def __init__(self, found: Survey) -> None:
+        self._found = found
+        self._width = len(found.headers)
+        columns = found.columns
+        alone = [f for f, at in columns.items() if len(at) == 1 and f not in _DISTANCE]
+        self._alone = [(columns[field][0], _PUTS[field], self._read(field)) for field in alone]
+        self._gathered = [
+            (_PUTS[field], at, self._gather(field)) for field, at in columns.items() if len(at) > 1
+        ]
+        absent = [field for field in FIELDS if field not in columns and field not in _DISTANCE]
+        self._absent = [(_PUTS[field], _EMPTY.get(field, "")) for field in absent]
+        self._unit = Remembered(read_unit)
+        self._at_odometer, self._at_unit = (columns.get(f, (None,))[0] for f in _DISTANCE)
+        self._given = frozenset(columns)
+        self._given_with_unit = self._given | {"odometer_unit"}
+
+    def read(self, row: int, cells: list[str] | Broken) -> JobRow | RowRejected | None:
+        """Return what the row says, why it was not understood, or None for a blank one."""
+        if isinstance(cells, Broken):
+            return RowRejected(row, "", _joined(cells.cells), cells.why)
+        if len(cells) != self._width:
+            if not any(cells):
+                return None
+            if len(cells) < self._width or any(cells[self._width :]):
+                why = f"The row has {len(cells)} cells where the headers are {self._width}."
+                return RowRejected(row, "", _joined(cells), why)
+        try:
+            job = self._understood(row, cells)
+        except ValueError:
+            return self._refused(row, cells)
+        if job.job_number:
+            return job
+        if not any(cell.strip() for cell in cells):
+            return None
+        return RowRejected(row, "job_number", "", "A job has a number of its own.")
+
+    def _understood(self, row: int, cells: list[str]) -> JobRow:
+        """Return the job of a row. The fields are put in one by one: that takes half the time of
+        the __init__ of a frozen row."""
+        job: JobRow = object.__new__(JobRow)
+        for column, put, read in self._alone:
+            put(job, read(cells[column]))
+        for put, columns, gather in self._gathered:
+            put(job, gather([cells[column] for column in columns]))
+        for put, value in self._absent:
+            put(job, value)
+        number, unit = self._distance(cells)
+        _PUTS["row"](job, row)
+        _PUTS["odometer"](job, number)
+        _PUTS["odometer_unit"](job, unit)
+        _PUTS["given"](job, self._given_with_unit if unit else self._given)
+        return job
+
+    def _refused(self, row: int, cells: list[str]) -> RowRejected:
+        """Return the first field of a row that is not understood."""
+        for field in (*self._found.columns, _DISTANCE[0]):
+            try:
+                self.read_cell(field, cells)
+                if field == _DISTANCE[0]:
+                    self._distance(cells)
+            except ValueError as error:
+                return RowRejected(row, field, self._written(field, cells), str(error))
+        raise AssertionError("a row that was not understood is understood now")
+
+    def read_cell(self, field: str, cells: Sequence[str]) -> Any:
+        """Return what one field of a row is read as; a ValueError says why it is not understood."""
+        at = self._found.columns[field]
+        if len(at) > 1:
+            return self._gather(field)([cells[index] for index in at])
+        return self._read(field)(cells[at[0]])
+
+    def _read(self, field: str) -> Read:
+        """Return what reads one cell of a field."""
+        found = self._found
+        reads: dict[str, Read] = {
+            "opened_on": lambda text: read_day(text, found.date_order),
+            "closed_on": lambda text: read_day(text, found.date_order),
+            "codes": lambda text: read_codes(text, self._codes_kept_elsewhere()),
+            "hours": lambda text: read_hours(text, found.decimal_sign),
+            "odometer_unit": read_unit,
+        }
+        if field in reads:
+            return Remembered(reads[field]).__getitem__
+        if field == "odometer":
+            return read_odometer
+        if field == "price":
+            return self._cents
+        if field in _LONG_TEXTS:
+            return unguarded
+        return _name if field in _UNIQUE else Remembered(_name).__getitem__
+
+    def _gather(self, field: str) -> Callable[[list[str]], Any]:
+        """Return what reads one field from the cells of several columns."""
+        if field == "codes":
+            read = self._read("codes")
+            return lambda cells: tuple(dict.fromkeys(code for cell in cells for code in read(cell)))
+        between = " " if field == "vehicle" else "\n"
+        return lambda cells: between.join(_name_or_text(field, c) for c in cells if c.strip())
+
+    def _codes_kept_elsewhere(self) -> bool:
+        """Whether the columns of the codes are read as words too, so that none is lost."""
+        at = self._found.columns
+        words = {column for field in _LONG_TEXTS for column in at.get(field, ())}
+        return words.issuperset(at.get("codes", ()))
+
+    def _cents(self, text: str) -> int | None:
+        cents = read_cents(text, self._found.decimal_sign)
+        if cents is None or (text[0].isdigit() and text[-1].isdigit()):
+            return cents
+        currency = (money_in(text.strip()) or ("", ""))[1]
+        if currency and currency != self._found.currency:
+            raise ValueError(f"The other prices of the file are in {self._found.currency}.")
+        return cents
+
+    def _distance(self, cells: Sequence[str]) -> tuple[int | None, str]:
+        """Return the odometer and its unit: beside it, in its own column, or the file's."""
+        unit = "" if self._at_unit is None else self._unit[cells[self._at_unit]]
+        if self._at_odometer is None:
+            return None, unit
+        number, beside = read_odometer(cells[self._at_odometer])
+        if beside and unit and beside != unit:
+            raise ValueError(f"The odometer says {beside} and its unit {unit}.")
+        if number is None:
+            return None, unit
+        return number, beside or unit or self._found.odometer_unit
+
+    def _written(self, field: str, cells: list[str]) -> str:
+        return _joined([cells[index] for index in self._found.columns.get(field, ())])
+
+
+def _name(cell: str) -> str:
+    """Return a short text: a name, a number, an identity."""
+    bare = cell.strip()
+    if len(bare) > LONGEST_NAME:
+        raise ValueError(f"This has more than {LONGEST_NAME} letters.")
+    return unguarded(bare) if bare[:1] == "'" else bare
+
+
+def _name_or_text(field: str, cell: str) -> str:
+    return _name(cell) if field == "vehicle" else unguarded(cell.strip())
+
+
+def _joined(cells: Sequence[str]) -> str:
+    """Return the beginning of cells, as it is shown beside a reason."""
+    return " | ".join(cell[:LONGEST_NAME] for cell in cells[:50])[:LONGEST_NAME]

@@ -1,0 +1,88 @@
+"""What the words of a row are kept as: ids where the program knows them, else as written."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Mapping
+from datetime import date, datetime, time
+
+from desktop_app.parts_compared.pair_view import ORIGINS
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
+from desktop_app.records_exchanged.import_told import RowTrouble
+from desktop_app.records_exchanged.job_row import JobRow
+from desktop_app.repair_jobs.distance import KM_PER_MILE
+from desktop_app.repair_jobs.systems import system_id
+from desktop_app.returns_watched.judgement import Judgement
+
+# Given what the customer said: the ids of the symptom groups, or of the conditions, in it.
+Read = Callable[[str], tuple[str, ...]]
+_ORIGINS = {word.casefold(): id for id, words in ORIGINS for word in (words, id)}
+
+
+def kind_ids(kinds: Iterable[PartKind]) -> Mapping[str, str]:
+    """Return the id of a kind by its id and each of its names, in small letters."""
+    listed = list(kinds)
+    ids = {name.casefold(): kind.id for kind in listed for name in kind.also}
+    ids.update({kind.name.casefold(): kind.id for kind in listed})
+    return ids | {kind.id.casefold(): kind.id for kind in listed}
+
+
+def part_of(row: JobRow, kinds: Mapping[str, str]) -> tuple[str, str, str, str] | None:
+    """Return kind, number, supplier and origin of a row's part; None where it names no part."""
+    kind = kinds.get(row.part_kind.casefold(), row.part_kind)
+    origin = _ORIGINS.get(row.part_origin.casefold(), row.part_origin)
+    said = (kind, row.part_number, row.supplier, origin)
+    return said if any(said) else None
+
+
+def same_part(kept: tuple[str, ...], said: tuple[str, ...]) -> bool:
+    """Tell whether a line is about a kept part: its kind and number say nothing else."""
+    return all(new in ("", old) for old, new in zip(kept[:2], said[:2], strict=True))
+
+
+def system_of(row: JobRow) -> str:
+    """Return the system's id, or what was written."""
+    return (system_id(row.system) or row.system) if row.system else ""
+
+
+def judgement_of(row: JobRow) -> str | None:
+    """Return what was decided. Raises RowTrouble where that is no judgement, or of no job."""
+    if not row.judgement:
+        return None
+    said = " ".join(row.judgement.casefold().split())
+    if not row.return_of:
+        why = "It says what was decided, but return_of doesn't say about which earlier job."
+        raise RowTrouble("judgement", row.judgement, why)
+    try:
+        return Judgement(said).value
+    except ValueError:
+        accepted = ", ".join(one.value for one in Judgement)
+        raise RowTrouble("judgement", row.judgement, f"Accepted: {accepted}.") from None
+
+
+def reading_in(row: JobRow, unit: str) -> int | None:
+    """Return the row's odometer in a vehicle's own unit, to the nearest whole one."""
+    if row.odometer is None or not row.odometer_unit or row.odometer_unit == unit:
+        return row.odometer
+    return round(row.odometer * KM_PER_MILE if unit == "km" else row.odometer / KM_PER_MILE)
+
+
+def check_days(row: JobRow, came: str) -> None:
+    """Raise RowTrouble where a job was closed before it came."""
+    if row.closed_on is not None and row.closed_on.isoformat() < came:
+        raise RowTrouble("closed_on", row.closed_on, f"It came on {came}; that is later.")
+
+
+class Moments:
+    """Days as the record keeps them: a moment at noon, in the shop's own offset."""
+
+    def __init__(self, now: datetime) -> None:
+        self._zone = now.tzinfo
+        self._kept: dict[date, str] = {}
+
+    def at(self, day: date) -> str:
+        """Return the moment of a day."""
+        kept = self._kept.get(day)
+        if kept is None:
+            moment = datetime.combine(day, time(12), tzinfo=self._zone)
+            kept = self._kept[day] = moment.isoformat(timespec="seconds")
+        return kept

@@ -1,0 +1,173 @@
+"""A file of jobs from the disk: refused in words, previewed, its rejected rows handed back."""
+
+from __future__ import annotations
+
+import os
+from pathlib import Path
+
+import pytest
+
+from desktop_app.records_exchanged.column_map import ColumnMap
+from desktop_app.records_exchanged.job_row import JobRow, RowRejected
+from desktop_app.records_exchanged.map_actions import keep_map, kept_map, read_map_file
+from desktop_app.records_exchanged.preview import preview
+from desktop_app.records_exchanged.reading_actions import open_source, open_table, write_rejected
+from desktop_app.records_exchanged.survey import survey
+from desktop_app.shop_record.trouble import ShopTrouble
+
+TEXT = """Jobs;;;
+RO #;Date in;Mileage;Complaint
+J-1;25/03/2025;75k;"stalls
+when warm"
+J-2;04/03/2025;118.420 km;idles rough
+J-3;04/03/2025;5;"opened
+J-4;yesterday;6;Ölverlust
+"""
+MAP = ColumnMap(header_row=2)
+
+
+@pytest.fixture
+def jobs_file(tmp_path: Path) -> Path:
+    file = tmp_path / "jobs.csv"
+    file.write_bytes(TEXT.encode("cp1252"))
+    return file
+
+
+def reasons_of(file: Path, column_map: ColumnMap) -> dict[int, str]:
+    with open_table(file, column_map) as table:
+        return {row.row: row.why for row in table if isinstance(row, RowRejected)}
+
+
+def test_what_was_not_taken_comes_back_with_the_reason(jobs_file: Path, tmp_path: Path) -> None:
+    with open_table(jobs_file, MAP) as table:
+        refused = {row.row: row.why for row in table if isinstance(row, RowRejected)}
+        assert list(refused) == [3, 5, 6]
+        write_rejected(table, refused, tmp_path / "mend.csv")
+        settled = table.settled_map()
+    lines = (tmp_path / "mend.csv").read_bytes().decode("cp1252").split("\r\n")
+    assert lines[:3] == [
+        "Jobs;;;",
+        "RO #;Date in;Mileage;Complaint;why",
+        'J-1;25/03/2025;75k;"stalls\nwhen warm";Write the odometer out in full: 75,000 for 75k.',
+    ]
+    assert lines[3].startswith('J-3;04/03/2025;5;"""opened";A quotation mark')
+    assert settled.date_order == "day first"
+
+
+def test_the_mended_file_is_read_by_the_same_map(jobs_file: Path, tmp_path: Path) -> None:
+    mend = tmp_path / "mend.csv"
+    with open_table(jobs_file, MAP) as table:
+        settled = table.settled_map()
+        write_rejected(table, reasons_of(jobs_file, MAP), mend)
+    text = mend.read_text(encoding="cp1252")
+    mend.write_text(
+        text.replace("75k", "75000").replace("yesterday", "4/3/2025"), encoding="cp1252"
+    )
+    with open_table(mend, settled) as table:
+        rows = list(table)
+        assert [getattr(row, "job_number", "") for row in rows] == ["J-1", "J-3", "J-4"]
+        assert table.found.headers[-1] == "why"
+        write_rejected(table, {5: "again"}, tmp_path / "again.csv")
+    again = (tmp_path / "again.csv").read_text(encoding="cp1252").splitlines()
+    assert again[1] == "RO #;Date in;Mileage;Complaint;why"
+    assert again[2] == "J-4;4/3/2025;6;Ölverlust;again"
+
+
+@pytest.mark.parametrize("encoding", ["utf-8-sig", "utf-16"])
+def test_a_long_file_to_be_mended_is_still_one_text(tmp_path: Path, encoding: str) -> None:
+    file, mend = tmp_path / "jobs.csv", tmp_path / "mend.csv"
+    rows = "".join(f"{n},{'stalls ' * 20},12k\n" for n in range(2_000))
+    file.write_bytes(f"RO,Complaint,Miles\n{rows}".encode(encoding))
+    with open_table(file) as table:
+        write_rejected(table, reasons_of(file, ColumnMap()), mend)
+    text = mend.read_bytes().decode(encoding)
+    assert "\ufeff" not in text
+    assert len(text.splitlines()) == 2_001
+
+
+def test_a_place_that_cannot_be_written_is_told(jobs_file: Path, tmp_path: Path) -> None:
+    with open_table(jobs_file, MAP) as table, pytest.raises(ShopTrouble, match="not written"):
+        write_rejected(table, {}, tmp_path / "no folder" / "mend.csv")
+
+
+def test_the_preview_shows_what_each_cell_would_become(jobs_file: Path) -> None:
+    with open_source(jobs_file) as source:
+        shown = preview(survey(source, MAP))
+    assert shown.feeds == (("job_number",), ("opened_on",), ("odometer",), ("concern",))
+    first, second = shown.rows[0], shown.rows[1]
+    assert [cell.becomes for cell in second.fields] == [
+        *("J-2", "2025-03-04", "118,420 km", "idles rough"),
+    ]
+    assert (first.row, first.cells[2]) == (3, "75k")
+    assert first.fields[2].why == first.why == "Write the odometer out in full: 75,000 for 75k."
+    assert shown.questions == ()
+    assert shown.said[0].endswith("parted by semicolons, read as cp1252.")
+    assert "Days are read day first." in shown.said
+
+
+def test_a_question_is_shown_and_answered_by_the_map(tmp_path: Path) -> None:
+    file = tmp_path / "jobs.csv"
+    file.write_text("RO,Date in,colour\n1,03/04/2025,red\n")
+    with open_source(file) as source:
+        asked = preview(survey(source, ColumnMap()))
+        answered = preview(survey(source, ColumnMap(date_order="month first")))
+    (question,) = asked.questions
+    assert question.choices == ("day first", "month first")
+    assert asked.rows[0].fields[1].why == "This day can be read in several ways."
+    assert answered.questions == ()
+    assert answered.rows[0].fields[1].becomes == "2025-03-04"
+    assert "Left out: colour." in answered.said
+
+
+def test_a_map_is_kept_for_the_next_file_with_these_headers(
+    jobs_file: Path, tmp_path: Path
+) -> None:
+    folder = tmp_path / "maps"
+    with open_table(jobs_file, MAP) as table:
+        assert kept_map(folder, table.found.key) is None
+        keep_map(folder, table.found.key, table.settled_map())
+        assert kept_map(folder, table.found.key) == table.settled_map()
+
+
+def test_a_map_that_is_none_is_refused(tmp_path: Path) -> None:
+    (tmp_path / "map.toml").write_bytes(b"\xff\xff")
+    for name, says in (("map.toml", "not a UTF-8 text"), ("none.toml", "can't be read")):
+        with pytest.raises(ShopTrouble, match=says):
+            read_map_file(tmp_path / name)
+
+
+@pytest.mark.parametrize(
+    ("name", "says"),
+    [("none.csv", "There is no file"), ("folder", "is a folder"), ("empty.csv", "is empty")],
+)
+def test_what_is_no_file_of_jobs_is_refused(tmp_path: Path, name: str, says: str) -> None:
+    (tmp_path / "folder").mkdir()
+    (tmp_path / "empty.csv").touch()
+    with pytest.raises(ShopTrouble, match=says), open_table(tmp_path / name):
+        raise AssertionError
+
+
+def test_a_pipe_is_not_waited_for(tmp_path: Path) -> None:
+    os.mkfifo(tmp_path / "pipe.csv")
+    with pytest.raises(ShopTrouble, match="a device or a pipe"), open_table(tmp_path / "pipe.csv"):
+        raise AssertionError
+
+
+def test_a_file_that_changes_meanwhile_is_not_read_on(jobs_file: Path) -> None:
+    with open_table(jobs_file, MAP) as table:
+        jobs_file.write_text("RO\n1\n")
+        with pytest.raises(ShopTrouble, match="was changed while it was read"):
+            list(table)
+
+
+def test_how_far_it_is_and_the_end_on_demand(tmp_path: Path) -> None:
+    file = tmp_path / "jobs.csv"
+    file.write_text("RO,Complaint\n" + "".join(f"{n},stalls\n" for n in range(20_000)))
+    shares: list[float] = []
+    with open_table(file, progress=shares.append) as table:
+        assert shares == sorted(shares)
+        assert 0 < shares[0] < shares[-1] <= 1
+        rows = table.rows(shares.append)
+        first = next(rows)
+        assert isinstance(first, JobRow)
+        assert first.job_number == "0"

@@ -1,0 +1,188 @@
+"""Odometers, money, hours and codes as people write them."""
+
+from __future__ import annotations
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from desktop_app.records_exchanged.column_map import ColumnMap
+from desktop_app.shop_record.trouble import ShopTrouble
+from tests.records_exchanged.tables import column, jobs_of, refused_of, table_of
+
+
+def only_why(header: str, cell: str) -> str:
+    """Why the one row with this cell is refused."""
+    (refused,) = refused_of(column(header, cell))
+    assert (refused.row, refused.column, refused.value) == (2, header, cell)
+    return refused.why
+
+
+@pytest.mark.parametrize(
+    ("cell", "number", "unit"),
+    [
+        ("118420", 118420, ""),
+        ("118,420", 118420, ""),
+        ("118.420 km", 118420, "km"),
+        ("118 420 mi", 118420, "mi"),
+        ("120,000 km", 120000, "km"),
+        ("120000.0", 120000, ""),
+        ("12,345,678", None, ""),
+        ("98 miles", 98, "mi"),
+        ("007", 7, ""),
+        ("", None, ""),
+        ("n/a", None, ""),
+    ],
+)
+def test_odometers(cell: str, number: int | None, unit: str) -> None:
+    if cell == "12,345,678":
+        assert "too many figures" in only_why("odometer", cell)
+        return
+    (job,) = jobs_of(column("odometer", cell))
+    assert (job.odometer, job.odometer_unit) == (number, unit)
+
+
+@pytest.mark.parametrize(
+    "cell", ["75k", "12k?", "1_000", "١٢", "²", "-5", "12.5", "1e5", "0x10", "nan", "118,42"]
+)
+def test_what_is_no_odometer_is_refused_with_the_reason(cell: str) -> None:
+    assert only_why("odometer", cell)
+
+
+def test_75k_is_told_how_to_be_written() -> None:
+    assert "75,000 for 75k" in only_why("odometer", "75k")
+
+
+def test_the_unit_stands_beside_in_its_column_in_the_header_or_in_the_map() -> None:
+    assert jobs_of("job,odometer,unit\nJ-1,5,KM\n")[0].odometer_unit == "km"
+    assert jobs_of("job,Odometer (km)\nJ-1,5\n")[0].odometer_unit == "km"
+    assert jobs_of("job,Miles\nJ-1,5\n")[0].odometer_unit == "mi"
+    laid_down = ColumnMap(odometer_unit="mi")
+    assert jobs_of("job,odometer\nJ-1,5\n", laid_down)[0].odometer_unit == "mi"
+    assert jobs_of("job,odometer\nJ-1,5 km\n", laid_down)[0].odometer_unit == "km"
+
+
+def test_two_units_for_one_odometer_are_refused() -> None:
+    (refused,) = refused_of("job,odometer,unit\nJ-1,5 km,mi\n")
+    assert (refused.column, refused.value) == ("odometer", "5 km")
+    assert "says km and its unit mi" in refused.why
+
+
+def test_a_unit_found_beside_the_number_is_given() -> None:
+    first, second = jobs_of("job,odometer\nJ-1,5 km\nJ-2,5\n")
+    assert "odometer_unit" in first.given
+    assert "odometer_unit" not in second.given
+
+
+@pytest.mark.parametrize(
+    ("cell", "cents"),
+    [
+        ("120", 12000),
+        ("120.50", 12050),
+        ("120,5", 12050),
+        ("$1,234.50", 123450),
+        ("1.234,50 €", 123450),
+        ("EUR 1 234,50", 123450),
+        ("£95", 9500),
+        ("1'234.50 Fr.", 123450),
+        ("12.345", None),
+        ("12.3456", 1235),
+        ("0,125", 13),
+        ("120,-", 12000),
+        ("", None),
+        ("n/a", None),
+    ],
+)
+def test_money(cell: str, cents: int | None) -> None:
+    if cell == "12.345":
+        with pytest.raises(ShopTrouble, match=r"may be 12\.345 or 12345"):
+            table_of(column("price", cell))
+        return
+    assert jobs_of(column("price", cell))[0].price_cents == cents
+
+
+@pytest.mark.parametrize("cell", ["-5", "(5)", "free", "1_0", "5 5", "1.2.3", "٥", "NaN", "1e3"])
+def test_what_is_no_money_is_refused(cell: str) -> None:
+    assert only_why("price", cell)
+
+
+def test_the_decimal_sign_is_told_by_the_other_numbers_of_the_file() -> None:
+    assert [j.price_cents for j in jobs_of(column("price", "1.234", "9,50"))] == [123400, 950]
+    assert [j.price_cents for j in jobs_of(column("price", "1.234", "9.50"))] == [123, 950]
+    assert jobs_of('job,price,hours\nJ-1,"1,234",1.5\n')[0].price_cents == 123400
+
+
+def test_a_file_with_both_signs_reads_only_what_is_clear() -> None:
+    assert [j.price_cents for j in jobs_of(column("price", "1,50", "9.50"))] == [150, 950]
+    with pytest.raises(ShopTrouble, match='decimal_sign = "point" or decimal_sign = "comma"'):
+        table_of(column("price", "1,50", "9.50", "1,234"))
+
+
+def test_the_sign_that_is_laid_down_counts() -> None:
+    text = column("price", "1.234", "9.50")
+    (refused,) = refused_of(text, ColumnMap(decimal_sign="comma"))
+    assert (refused.row, refused.value) == (3, "9.50")
+
+
+def test_a_second_currency_is_refused() -> None:
+    (refused,) = refused_of(column("price", "$5", "USD 6", "7 €", "8"))
+    assert (refused.row, refused.value) == (4, "7 €")
+    assert "in $" in refused.why
+
+
+@pytest.mark.parametrize(
+    ("cell", "hours"),
+    [
+        ("1.5", 1.5),
+        ("1,5", 1.5),
+        ("1:30", 1.5),
+        ("1h30", 1.5),
+        ("1 h 30 min", 1.5),
+        ("90 min", 1.5),
+        ("1.5 hrs", 1.5),
+        ("0", 0.0),
+        ("", None),
+    ],
+)
+def test_hours(cell: str, hours: float | None) -> None:
+    assert jobs_of(column("hours", cell))[0].hours == hours
+
+
+@pytest.mark.parametrize("cell", ["1:75", "long", "99999", "-1", "1½"])
+def test_what_is_no_number_of_hours_is_refused(cell: str) -> None:
+    assert only_why("hours", cell)
+
+
+@pytest.mark.parametrize(
+    ("cell", "codes"),
+    [
+        ("P0300", ("P0300",)),
+        ("p0300 P0301;P0302, P0303/P0304", ("P0300", "P0301", "P0302", "P0303", "P0304")),
+        ("P0300\nP0300", ("P0300",)),
+        ("PO3O1", ("P0301",)),
+        ("P0300-00 | U0100:87", ("P0300", "U0100")),
+        ("(P0420)", ("P0420",)),
+        ("none", ()),
+        ("no codes", ()),
+        ("", ()),
+    ],
+)
+def test_several_codes_in_one_cell(cell: str, codes: tuple[str, ...]) -> None:
+    assert jobs_of(column("codes", cell))[0].codes == codes
+
+
+@pytest.mark.parametrize("cell", ["P030", "P0300 misfire", "X1234", "check"])
+def test_words_among_the_codes_are_refused_and_never_lost(cell: str) -> None:
+    assert "trouble code" in only_why("codes", cell)
+
+
+def test_words_among_the_codes_may_stay_where_the_column_is_kept_as_words() -> None:
+    both = ColumnMap(columns={"job_number": ("job_number",), "codes": ("dtc",), "cause": ("dtc",)})
+    (job,) = jobs_of(column("dtc", "P0300 misfire"), both)
+    assert (job.codes, job.cause) == (("P0300",), "P0300 misfire")
+
+
+@given(st.integers(0, 10**9), st.sampled_from([".", ","]))
+def test_each_price_with_two_decimals_comes_back(cents: int, sign: str) -> None:
+    cell = f"{cents // 100}{sign}{cents % 100:02}"
+    assert jobs_of(column("price", cell))[0].price_cents == cents
