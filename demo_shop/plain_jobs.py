@@ -13,6 +13,7 @@ from demo_shop.plain_faults_chassis import FAULTS
 from demo_shop.plain_words import BackReason, PlainWords
 from demo_shop.shop_calendar import ShopCalendar
 from desktop_app.repair_jobs.road_test import EveryUnit
+from desktop_app.repair_jobs.self_tests_compared import OF_SYSTEM
 
 Day = TypeVar("Day", date, datetime)
 
@@ -165,6 +166,8 @@ class PlainYears:
         proof = chance.choices((0, 1, 2, 3, 4), (1, 3, 5, 3, 2))[0] if caught else 0
         if proof == 4 and not happens:
             proof = 3  # no condition was told of, so there was none to meet
+        if proof == 3 and fault.system not in OF_SYSTEM:
+            proof = 2  # the car has no test of its own that speaks of such work
         return PlainJob(
             car, fault, came, left, concern, happens, cause, correction, caught, proof,
             reason, back_of, beside, judged, self._words.every(concern),

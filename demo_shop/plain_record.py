@@ -17,13 +17,17 @@ from demo_shop.plain_judged import PlainJudge
 from demo_shop.storyteller import Storyteller
 from demo_shop.written_followed import KIND_PROMISES
 from desktop_app.parts_compared.stored import Pair, PartCondition
+from desktop_app.repair_jobs.proof import CODES_READ
+from desktop_app.repair_jobs.self_tests_compared import OF_SYSTEM
 from desktop_app.repair_jobs.stored import (
     CaughtHere,
     ConditionMet,
     Customer,
     Job,
+    JobCheck,
     JobCondition,
     JobSymptom,
+    SelfTests,
     TroubleCode,
     Vehicle,
     Visit,
@@ -40,6 +44,8 @@ from desktop_app.shop_record.house_rules import HouseRules
 
 _ORIGINS = (NEW_OTHER, NEW_MAKER, REMAN, USED, CUSTOMERS)
 CAUGHT_HERE = 0.03
+TESTS_WRITTEN = 0.8  # of the full trips: so often somebody wrote down how the car's own tests stand
+ALL_RAN = "00 07 65 00"  # SAE J1979 service 01, PID 01: no code, every test that is fitted complete
 _PROOF_WORDS = ("", "Works in the bay.", "Driven.", "The car's own test ran.", "As told, no fault.")
 
 
@@ -207,6 +213,12 @@ class PlainRecord:
         tried = job.happens if job.proof == 4 else job.happens[:1] if job.proof > 1 else ()
         for condition in dict.fromkeys(tried):
             deed.add(ConditionMet, job_id=row, condition=condition, met=1)
+        own_test = job.fault.system in OF_SYSTEM
+        if job.proof > 2 and own_test and self._bench.random() < TESTS_WRITTEN:
+            read = job.left - timedelta(minutes=30)
+            moment = read.isoformat(timespec="seconds")
+            deed.add(SelfTests, job_id=row, stage="after repair", typed=ALL_RAN, read_at=moment)
+            deed.add(JobCheck, job_id=row, kind="proof", words=CODES_READ, outcome="done")
         if job.proof > 1 and self._bench.random() < CAUGHT_HERE:
             moment = (job.left - timedelta(hours=2)).isoformat(timespec="seconds")
             words = "The fault showed once more on the first drive; put right and driven again."

@@ -12,6 +12,8 @@ from demo_shop.proof_story import ProofStory
 from demo_shop.storyteller import Storyteller
 from demo_shop.written_proof import PROOFS
 from desktop_app.repair_jobs import proof_actions
+from desktop_app.repair_jobs.actions import tick_check
+from desktop_app.repair_jobs.proof import CODES_READ
 from desktop_app.repair_jobs.provocation import read_provoked
 
 Told = tuple[datetime, Callable[[], None]]
@@ -47,6 +49,8 @@ def _tried(teller: Storyteller, story: JobStory, proof: ProofStory) -> None:
             _do(teller, story, who, proof_actions.meet_condition, condition, met)
     if proof.after:
         _do(teller, story, who, proof_actions.type_self_tests, "after repair", proof.after)
+        if not story.codes_after:
+            _do(teller, story, who, tick_check, "proof", CODES_READ, "done")
     for monitor, state in proof.by_hand.items():
         test = ("after repair", monitor, state)
         _do(teller, story, who, proof_actions.enter_self_test, *test)

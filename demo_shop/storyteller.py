@@ -14,7 +14,7 @@ from demo_shop.shop_calendar import ShopCalendar
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.stored_pairs import pairs_without_origin
 from desktop_app.repair_jobs import actions as jobs
-from desktop_app.repair_jobs import odometer_actions
+from desktop_app.repair_jobs import odometer_actions, proof_actions
 from desktop_app.repair_jobs.hand_over import missing_answers
 from desktop_app.repair_jobs.proof_checks import proof_checks
 from desktop_app.repair_jobs.stored_reading import people_here, read_job
@@ -122,7 +122,8 @@ class Storyteller:
         for code in story.codes_after:
             self.do(who, jobs.write_code, job, code, "pending", "after repair")
         self.do(who, jobs.say_proof, job, story.proof)
-        self.do(who, jobs.write_proof, job, story.proof_words, story.proof_distance)
+        self.do(who, proof_actions.write_tried, job, story.proof_words)
+        self.do(who, proof_actions.write_distance, job, story.proof_distance)
 
     def handed_over(self, story: JobStory) -> None:
         """The counter again: hours, price, what was declined, and the car leaves."""

@@ -9,8 +9,9 @@ KIND_PROMISES = {
     "battery": Promise(months=24),
     "alternator": Promise(months=12, miles=12_000),
 }
-# Job -> days, miles and rule of a window of its own.
-OWN_WINDOWS = {"12": (365, 12_000, "first")}
+# Job -> days, miles, rule and calendar months of a window of its own: a rebuilt gearbox has a
+# year, and so has the work on it when it came back.
+OWN_WINDOWS = {"12": (None, 12_000, "first", 12), "12-back": (None, 12_000, "first", 12)}
 
 ASKED = (
     AskedStory("3-back", "06-25 16:40", "not reached"),

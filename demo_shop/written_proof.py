@@ -12,7 +12,7 @@ P = ProofStory
 
 PROOFS = {
     "1": P(
-        every=(10, "mi"), met=("damp", "rain", "pulling"),
+        every=(10, "mi"), met=("damp", "rain", "pulling"), after="00 07 65 00",
         steps={"saved": "02-27 08:35", "photographed": "03-02 08:40", "repaired": "03-02 11:30",
                "cleared": "03-02 11:35", "noted": "03-02 11:38", "driven": "03-02 15:10",
                "pending-read": "03-02 15:14"},
@@ -66,7 +66,7 @@ PROOFS = {
                "pending-read": "07-08 13:35", "cold-read": "07-08 16:55"},
     ),
     "20": P(
-        every=(1, "days"), met=("cold", "first-start"), not_met=("damp",),
+        every=(1, "days"), met=("cold", "damp", "first-start"), after="00 07 65 00",
         caught_here=("08-21 15:40", "It spat back through the intake at the first start in the "
                                     "bay: leads 2 and 4 were crossed. Put right by the order."),
     ),

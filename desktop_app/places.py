@@ -14,6 +14,7 @@ from desktop_app.commands.shop_place import kinds_of, shelf_of
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.drafts import Drafts
 from desktop_app.shop_window.fields import refused_fields, save_everything
@@ -26,6 +27,7 @@ if TYPE_CHECKING:
     from desktop_app.parts_compared.part_kinds.kind_shelf import KindShelf
     from desktop_app.parts_compared.part_kinds.kind_trouble import KindTrouble
     from desktop_app.parts_compared.part_kinds.part_kind import PartKind
+    from desktop_app.parts_compared.screen.bench_place import BenchPlace
 
 ASK, HEARD, JOB = "Ask the Old Jobs", "Heard", "Job"
 WATCH, BACK, MONDAY = "Under Watch", "It's Back", "Monday Book"
@@ -49,7 +51,6 @@ class Places(QObject):
         self._words: Vocabulary | None = None
         self._kinds_changed = False
         self._job_open: int | None = None
-        self._on_bench: tuple[int, int | None, int | None] | None = None
         window.attend(self.desk)
         self.desk.changed.connect(self._hear)
         QTimer.singleShot(QUIET_MS, self, self._look_around)
@@ -87,6 +88,12 @@ class Places(QObject):
     def _shelf(self) -> KindShelf:
         return shelf_of(self.desk.record)
 
+    @cached_property
+    def _bench(self) -> BenchPlace:
+        from desktop_app.parts_compared.screen.bench_place import BenchPlace
+
+        return BenchPlace(self._window, self.desk, BENCH, lambda: self._kinds, self._leave_bench)
+
     @property
     def _kinds(self) -> Mapping[str, PartKind]:
         return self._shelf.kinds
@@ -123,9 +130,11 @@ class Places(QObject):
 
     def _write_up_page(self) -> QWidget:
         from desktop_app.repair_jobs.screen.write_up_page import WriteUpPage
+        from desktop_app.returns_watched.screen.promise_line import promise_line
 
         drafts = Drafts(self.desk.record.folder)
-        page = WriteUpPage(self.desk, drafts, self._read_symptoms, self._read_conditions)
+        promised = promise_line(self.desk, self._names())
+        page = WriteUpPage(self.desk, drafts, self._read_symptoms, self._read_conditions, promised)
         page.taken_in.connect(self.open_job)
         page.job_wanted.connect(self.open_job)
         return page
@@ -169,26 +178,16 @@ class Places(QObject):
         return BenchCardPage(self.desk, follow)
 
     def _bench_page(self) -> QWidget:
-        """Lay the photos on the bench that were asked for last."""
-        from desktop_app.part_photos.screen.bench_page import PhotoBench
-        from desktop_app.part_photos.stored_reading import photos_by_id
-        from desktop_app.parts_compared.screen.bench_readings_of_pair import BenchReadingsOfPair
-
-        assert self._on_bench is not None
-        pair_id, *sides = self._on_bench
-        readings = BenchReadingsOfPair(self.desk, pair_id, lambda: self._kinds)
-        kept = self.desk.ask(photos_by_id, [one for one in sides if one is not None]) or {}
-        old, new = (None if one is None else kept.get(one) for one in sides)
-        bench = PhotoBench(self.desk, old, new, readings)
-        bench.done.connect(self._leave_bench)
-        return bench
+        return self._bench.page()
 
     def _rules_page(self) -> QWidget:
         from desktop_app.repair_jobs.screen.people_box import PeopleBox
         from desktop_app.returns_watched.screen.kind_windows_box import KindWindowsBox
+        from desktop_app.returns_watched.screen.shop_window_box import ShopWindowBox
         from desktop_app.shop_window.house_rules_page import HouseRulesPage
 
         page = HouseRulesPage(self.desk)
+        page.extra.addWidget(ShopWindowBox(self.desk))
         page.extra.addWidget(KindWindowsBox(self.desk, lambda: self._kinds))
         page.extra.addWidget(PeopleBox(self.desk))
         return page
@@ -272,8 +271,11 @@ class Places(QObject):
             refused = refused_fields(page)
             if refused:
                 self._window.strip.tell(
-                    f"“{refused[0]}” of {page.number()} is not accepted. Mend or empty it first; "
-                    "it would be lost with another job."
+                    ShopTrouble(
+                        f"“{refused[0]}” of {page.number()} is not accepted; it would be lost with "
+                        "another job.",
+                        do="Mend or empty it first.",
+                    )
                 )
                 self._window.go_to(JOB)
                 return
@@ -304,20 +306,7 @@ class Places(QObject):
 
     @Slot(int, object, object)
     def _to_bench(self, pair_id: int, old: int | None, new: int | None) -> None:
-        asked, refused = (pair_id, old, new), list[str]()
-        if self._on_bench is not None:
-            page = self._window.page(BENCH)
-            save_everything(page)
-            refused = refused_fields(page)
-        if refused and asked != self._on_bench:
-            self._window.strip.tell(
-                f"“{refused[0]}” on the bench is not accepted. Mend or empty it first; it would "
-                "be lost with other photos."
-            )
-        if not refused:
-            self._on_bench = asked
-            self._window.renew(BENCH)
-        self._window.go_to(BENCH)
+        self._bench.lay(pair_id, old, new)
 
     @Slot()
     def _leave_bench(self) -> None:
@@ -335,7 +324,7 @@ class Places(QObject):
         if "own_kind" in done.touched:
             self.__dict__.pop("_shelf", None)  # read again when it is asked for
             self._kinds_changed = not self._window.renew(JOB)
-        if done.touched & {"visit", "return_link"}:
+        if done.touched & {"visit", "return_link", "customer_asked"}:
             self._count_waiting()
 
     @Slot()

@@ -79,6 +79,7 @@ class Program(QObject):
         self._close_log = keep_log(folder)
         shop_place.remember(folder)
         from desktop_app.places import furnish
+        from desktop_app.shop_record.clock_behind import clock_behind
 
         self.desk = furnish(self.window, record)
         self.desk.changed.connect(self._dress_again)
@@ -86,6 +87,9 @@ class Program(QObject):
         self.window.take_place_away(WELCOME)
         self.window.go_to("Ask the Old Jobs")
         _watch_garbage()
+        behind = self.desk.ask(clock_behind, self.desk.now())
+        if behind is not None:
+            self.window.strip.tell(behind)
 
     @Slot(object)
     def _make(self, folder: Path) -> None:

@@ -18,8 +18,13 @@ JOBS_A_CAR = 8
 TAILS = ("", "since last week", "only now and then", "worse every day", "after the motorway")
 
 
-def large_history(folder: Path, jobs: int = 100_000, seed: int = 7) -> None:
-    """Fill a new folder with a shop of that many jobs over the ten years before LAST_DAY."""
+def large_history(
+    folder: Path, jobs: int = 100_000, seed: int = 7, *, searchable: bool = True
+) -> None:
+    """Fill a new folder with a shop of that many jobs over the ten years before LAST_DAY.
+
+    Where nothing is searched for, the search index need not be written: it takes longest.
+    """
     new_place(folder, lambda: datetime(2026, 11, 16, tzinfo=UTC)).close()
     raw = sqlite3.connect(folder / FILE_NAME)
     raw.execute("PRAGMA synchronous = OFF")
@@ -52,7 +57,8 @@ def large_history(folder: Path, jobs: int = 100_000, seed: int = 7) -> None:
     )
     raw.commit()
     raw.close()
-    _index(folder)
+    if searchable:
+        _index(folder)
 
 
 def _job(

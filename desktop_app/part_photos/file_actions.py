@@ -34,10 +34,14 @@ def check_place(to: Path, ending: str, example: str, inputs: Sequence[Path] = ()
 
 
 def put_files(contents: Mapping[Path, bytes]) -> None:
-    """Put all files in their places: each is written beside its place, then all are renamed."""
+    """Put all files in their places: each is written beside its place, then all are renamed.
+
+    Where a name is a link, the file that it stands for is written, and the link stays.
+    """
     with ExitStack() as tidy:
         ready = []
-        for to, content in contents.items():
+        for named, content in contents.items():
+            to = Path(os.path.realpath(named))
             beside = to.with_name(f".{to.name}.{os.getpid()}.part")
             try:
                 tidy.callback(beside.unlink, missing_ok=True)

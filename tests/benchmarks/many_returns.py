@@ -4,11 +4,15 @@ from __future__ import annotations
 
 import random
 import sqlite3
+from dataclasses import replace
 from datetime import UTC, date, datetime, timedelta
 from pathlib import Path
 
+import numpy as np
+
 from desktop_app.commands.shop_place import new_place
 from desktop_app.repair_jobs.trouble_code import code_book
+from desktop_app.returns_watched.many_visits.visit_columns import NO_LEG, Places, VisitColumns
 from desktop_app.shop_record.record import FILE_NAME
 
 FIRST_DAY = date(2016, 11, 16)
@@ -75,3 +79,9 @@ def _one(
     symptoms = tuple({f"s{chance.randrange(SYMPTOMS)}" for _ in range(chance.choice((1, 1, 2)))})
     codes = (chance.choice(CODES),) if chance.random() < 0.5 else ()
     return visit, job, number, symptoms, codes
+
+
+def by_time_alone(jobs: VisitColumns) -> VisitColumns:
+    """Return the jobs as if no odometer could be read, which a join can do too."""
+    unknown = Places(np.full(jobs.jobs, NO_LEG, np.int32), np.full(jobs.jobs, np.nan))
+    return replace(jobs, came_with=unknown, left_with=unknown)

@@ -19,16 +19,12 @@ from sqlalchemy import func, select
 from desktop_app.commands.shop_place import open_place
 from desktop_app.repair_jobs.stored import Job
 from desktop_app.returns_watched.many_visits.many_candidates import many_candidates
-from desktop_app.returns_watched.many_visits.visit_columns import (
-    NO_LEG,
-    Places,
-    VisitColumns,
-)
+from desktop_app.returns_watched.many_visits.visit_columns import VisitColumns
 from desktop_app.returns_watched.stored_columns import read_columns
 from desktop_app.returns_watched.stored_returns import read_returns_of_job
 from desktop_app.returns_watched.window import LONG_WINDOW
 from desktop_app.shop_record.record import FILE_NAME
-from tests.benchmarks.many_returns import many_returns
+from tests.benchmarks.many_returns import by_time_alone
 
 MANY = 1_000_000
 ROUNDS = 3
@@ -62,22 +58,6 @@ def clock() -> datetime:
     return datetime(2026, 11, 16, 12, tzinfo=UTC)
 
 
-@pytest.fixture(scope="module")
-def million(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """A shop of a million jobs."""
-    folder = tmp_path_factory.mktemp("million") / "shop"
-    many_returns(folder, MANY)
-    return folder
-
-
-@pytest.fixture(scope="module")
-def hundred_thousand(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """A shop of 100,000 jobs, for what would take a join an hour at a million."""
-    folder = tmp_path_factory.mktemp("hundred_thousand") / "shop"
-    many_returns(folder, MANY // 10)
-    return folder
-
-
 def test_the_earlier_jobs_of_a_visit_cost_the_same_at_a_million(
     hundred_thousand: Path, million: Path
 ) -> None:
@@ -91,7 +71,7 @@ def test_the_earlier_jobs_of_a_visit_cost_the_same_at_a_million(
 def test_the_whole_history_against_a_join_of_the_same_arrays(million: Path) -> None:
     record = open_place(million, clock)
     with record.reading() as connection:
-        jobs = _by_time_alone(read_columns(connection, None, None, {}).jobs)
+        jobs = by_time_alone(read_columns(connection, None, None, {}).jobs)
     record.close()
     jobs = replace(jobs, says_same=np.zeros(jobs.jobs, dtype=bool))
     rounds = []
@@ -123,7 +103,7 @@ def test_from_the_record_to_the_list_against_the_databases_own_join(hundred_thou
         raw.close()
         rounds.append((ours, perf_counter() - start))
     record.close()
-    found = many_candidates(_by_time_alone(columns.jobs), LONG_WINDOW)
+    found = many_candidates(by_time_alone(columns.jobs), LONG_WINDOW)
     ids = (columns.job_ids[one].tolist() for one in (found.earlier, found.later))
     assert set(zip(*ids, strict=True)) == set(theirs)
     ratio = median(ours / peer for ours, peer in rounds)
@@ -162,12 +142,6 @@ def _look_up(shop: Path) -> float:
             took.append(1000 * (perf_counter() - start))
     record.close()
     return median(took)
-
-
-def _by_time_alone(jobs: VisitColumns) -> VisitColumns:
-    """Return the jobs as if no odometer could be read, which a join can do too."""
-    unknown = Places(np.full(jobs.jobs, NO_LEG, np.int32), np.full(jobs.jobs, np.nan))
-    return replace(jobs, came_with=unknown, left_with=unknown)
 
 
 def _join_of_arrays(jobs: VisitColumns) -> tuple[int, float]:

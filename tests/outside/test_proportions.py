@@ -18,7 +18,11 @@ from desktop_app.returns_watched.honest_numbers.expected import (
     poisson_interval,
     seen_against_expected,
 )
-from desktop_app.returns_watched.honest_numbers.funnel import funnel_limit
+from desktop_app.returns_watched.honest_numbers.funnel import (
+    chance_of_so_many,
+    funnel_limit,
+    luck_gives,
+)
 from desktop_app.returns_watched.honest_numbers.many_compared import (
     adjusted,
     chance_of_false_alarm,
@@ -204,8 +208,9 @@ def test_against_statsmodels() -> None:
 
 
 def test_the_two_sided_p_against_scipy() -> None:
-    for seen, expected in [(0, 0.4), (0, 6.0), (3, 3.0), (9, 2.5), (40, 61.3)]:
-        found = seen_against_expected(seen, expected)
-        few, many = stats.poisson.cdf(seen, expected), stats.poisson.sf(seen - 1, expected)
-        assert found is not None
-        assert found.p == pytest.approx(min(1.0, 2 * min(few, many)), rel=1e-9)
+    for seen, size, rate in [(0, 4, 0.1), (0, 60, 0.1), (3, 30, 0.1), (9, 25, 0.1), (40, 90, 0.68)]:
+        few, many = stats.binom.cdf(seen, size, rate), stats.binom.sf(seen - 1, size, rate)
+        wanted = min(1.0, 2 * min(few, many))
+        assert chance_of_so_many(seen, size, rate) == pytest.approx(wanted, rel=1e-9)
+        limits = (stats.binom.ppf(0.025, size, rate), stats.binom.ppf(0.975, size, rate))
+        assert luck_gives(size, rate) == limits

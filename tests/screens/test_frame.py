@@ -6,17 +6,25 @@ import threading
 from collections.abc import Generator
 
 import pytest
-from PySide6.QtCore import QEvent, Qt
-from PySide6.QtWidgets import QPushButton, QToolButton, QWidget
+from PySide6.QtCore import QEvent, QPoint, Qt
+from PySide6.QtWidgets import QApplication, QLabel, QPushButton, QToolButton, QWidget
 from pytestqt.qtbot import QtBot
 
 from desktop_app.repair_jobs import actions
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_window import notice_strip
 from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.fields import LineField, ThreeWay, WordsField, save_everything
+from desktop_app.shop_window.fields import (
+    Labelled,
+    LineField,
+    ThreeWay,
+    WordsField,
+    save_everything,
+)
 from desktop_app.shop_window.house_rules_page import HouseRulesPage
+from desktop_app.shop_window.look import dress
 from desktop_app.shop_window.main_window import MainWindow
 
 
@@ -74,6 +82,90 @@ def test_putting_a_notice_away_leaves_the_focus_where_it_was(
     qtbot.mouseClick(away, Qt.MouseButton.LeftButton)
     assert window.strip.words() == ""
     assert days.hasFocus()
+
+
+def test_a_notice_that_only_tells_goes_once_it_is_old(
+    qtbot: QtBot, window: MainWindow, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    now = [100.0]
+    monkeypatch.setattr(notice_strip, "monotonic", lambda: now[0])
+    window.strip.tell("J-104 is handed over.")
+    now[0] += 5
+    window.go_to("House Rules")
+    assert window.strip.words() == "J-104 is handed over."
+    now[0] += 60
+    window.go_to("Bench")
+    assert window.strip.words() == ""
+
+
+def test_a_notice_that_asks_stays_and_comes_back_from_under_another(
+    qtbot: QtBot, window: MainWindow, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    now = [100.0]
+    monkeypatch.setattr(notice_strip, "monotonic", lambda: now[0])
+    window.strip.tell(ShopTrouble("Nobody is named at the desk.", do="Choose who is here."))
+    window.strip.tell("Undone.")
+    for place in ("House Rules", "Bench"):
+        now[0] += 60
+        window.go_to(place)
+        assert "Choose who is here." in window.strip.words()
+    away = next(b for b in window.strip.findChildren(QPushButton))
+    qtbot.mouseClick(away, Qt.MouseButton.LeftButton)
+    assert window.strip.words() == ""
+
+
+def test_a_long_notice_asks_for_no_more_of_the_screen_than_a_short_one(
+    window: MainWindow,
+) -> None:
+    window.strip.tell("Undone.")
+    short = window.strip.minimumSizeHint().height()
+    window.strip.tell("a long story " * 50)
+    assert window.strip.minimumSizeHint().height() == short
+
+
+def test_the_house_rules_end_where_their_page_ends(qtbot: QtBot, window: MainWindow) -> None:
+    window.resize(1040, 700)
+    window.go_to("House Rules")
+    page = window.page("House Rules")
+    assert isinstance(page, HouseRulesPage)
+    bar = page.verticalScrollBar()
+    qtbot.waitUntil(lambda: bar.maximum() > 0)
+    bar.setValue(bar.maximum())
+    below = page.viewport().height() - page.body.mapTo(page.viewport(), QPoint()).y()
+    assert below - page.body.height() < 60
+
+
+def test_the_text_has_its_new_size_everywhere_at_once(
+    qapp: QApplication, window: MainWindow
+) -> None:
+    before = (qapp.font(), qapp.palette(), qapp.styleSheet())
+    rail = next(b for b in window.findChildren(QPushButton) if b.text() == "Bench")
+    try:
+        for size in (12, 17, 12):
+            dress(qapp, "light", size)
+            assert rail.font().pointSize() == size
+    finally:
+        qapp.setStyleSheet(before[2])
+        qapp.setFont(before[0])
+        qapp.setPalette(before[1])
+
+
+def test_a_refusal_stays_until_it_is_mended_whatever_is_shown_meanwhile(qtbot: QtBot) -> None:
+    field = LineField("Price", lambda text: text if text.isdigit() else None)
+    box = Labelled("Price", field, "in $")
+    qtbot.addWidget(box)
+    box.show()
+    field.show_value("100")
+    field.selectAll()
+    qtbot.keyClicks(field, "1300?")
+    box.refuse("“1300?” is not an amount of money.")
+    box.hint("in $")
+    said = [label.text() for label in box.findChildren(QLabel)]
+    assert "“1300?” is not an amount of money." in said
+    assert "in $" not in said
+    field.selectAll()
+    qtbot.keyClicks(field, "100")
+    assert "in $" in [label.text() for label in box.findChildren(QLabel)]
 
 
 def test_a_refusal_is_a_notice_and_steals_no_focus(qtbot: QtBot, window: MainWindow) -> None:
@@ -180,7 +272,7 @@ def test_a_house_rule_says_what_it_accepts(
 ) -> None:
     window.go_to("House Rules")
     page = window.page("House Rules")
-    days = next(f for f in page.findChildren(LineField) if f.accessibleName() == "Window days")
+    days = next(f for f in page.findChildren(LineField) if f.accessibleName() == "Early days")
     days.selectAll()
     qtbot.keyClicks(days, "soon")
     qtbot.keyClick(days, Qt.Key.Key_Return)
@@ -189,7 +281,7 @@ def test_a_house_rule_says_what_it_accepts(
     days.selectAll()
     qtbot.keyClicks(days, "60")
     qtbot.keyClick(days, Qt.Key.Key_Return)
-    assert window.desk.rules.window_days == 60  # type: ignore[attr-defined]
+    assert window.desk.rules.early_days == 60  # type: ignore[attr-defined]
 
 
 def _focus_out():  # type: ignore[no-untyped-def]

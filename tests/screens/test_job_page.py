@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
+import sqlite3
 from collections.abc import Iterator
+from contextlib import closing
 from typing import TypeVar
 
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QAbstractButton, QLabel, QLineEdit, QPlainTextEdit, QWidget
 from pytestqt.qtbot import QtBot
+from sqlalchemy import event
 
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.job_view import JobView
@@ -18,8 +21,9 @@ from desktop_app.repair_jobs.screen.heard_section import HeardSection
 from desktop_app.repair_jobs.screen.job_page import JobPage
 from desktop_app.repair_jobs.stored_reading import read_job
 from desktop_app.repair_jobs.write_up import WriteUp
-from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.record import FILE_NAME, ShopRecord
 from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.fields import LineField
 
 W = TypeVar("W", bound=QWidget)
 CONTROL = Qt.KeyboardModifier.ControlModifier
@@ -188,3 +192,64 @@ def test_points_of_closing_up_without_an_answer_are_said_and_stop_nothing(
     assert "1 point has no answer" in said()
     assert "get hurt" not in said()
     desk.errands.finish()
+
+
+def test_odometers_are_read_once_a_show_and_the_shops_use_once_until_a_visit_changes(
+    page: JobPage, shop: ShopRecord
+) -> None:
+    read: list[str] = []
+
+    def hear(_connection: object, _cursor: object, words: str, *_more: object) -> None:
+        read.append(" ".join(words.split()))
+
+    def count(begins: str) -> int:
+        return sum(one.startswith(begins) for one in read)
+
+    odometers, use = "SELECT visit.id, visit.came_at, visit.odometer_in", "SELECT visit.vehicle_id,"
+    with shop.reading() as connection:
+        engine = connection.engine
+    event.listen(engine, "before_cursor_execute", hear)
+    try:
+        page.open_job(2)
+        assert (count(odometers), count(use)) == (1, 0)
+        actions.tick_condition(shop, 1, "damp", True)
+        page.open_job(1)
+        assert (count(odometers), count(use)) == (2, 0)
+        odometer = named(page, LineField, "Odometer in")
+        odometer.setText("1,020")
+        odometer.save_now()
+        assert (count(odometers), count(use)) == (3, 1)
+    finally:
+        event.remove(engine, "before_cursor_execute", hear)
+
+
+def damage(shop: ShopRecord, change: str) -> None:
+    """Change the record from outside, as no deed does."""
+    with closing(sqlite3.connect(shop.folder / FILE_NAME)) as raw, raw:
+        raw.execute("PRAGMA ignore_check_constraints = ON")
+        raw.execute(change)
+
+
+def test_a_damaged_part_is_said_and_the_rest_of_the_page_stays(
+    page: JobPage, shop: ShopRecord
+) -> None:
+    damage(
+        shop,
+        "INSERT INTO vehicle_event (vehicle_id, kind, happened_on, note)"
+        " VALUES (1, 'sold', '2026-13-45', '')",
+    )
+    page.open_job(1)
+    assert page.findChild(FoundSection).isEnabled()
+    assert any("misses when damp" in one.toPlainText() for one in page.findChildren(QPlainTextEdit))
+
+
+@pytest.mark.parametrize(
+    "change", ["proof_level = 9", "proof_level = -1", "window_rule = 'nope'", "window_days = -3"]
+)
+def test_a_job_that_is_damaged_itself_is_not_shown_as_taken_out(
+    page: JobPage, shop: ShopRecord, change: str
+) -> None:
+    damage(shop, f"UPDATE job SET {change}")
+    page.open_job(1)
+    titles = [label.text() for label in page.findChildren(QLabel)]
+    assert "This job can't be shown: the record is damaged there" in titles

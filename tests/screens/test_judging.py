@@ -46,6 +46,7 @@ def page(shop: ShopRecord, desk: Desk, qtbot: QtBot) -> ItsBackPage:
         deed.add(Person, name="Ben")
         deed.change(Job, ids["J-104"], technician_id=ana)
         deed.change(Job, ids["J-131"], unbilled_hours=1.5)
+    shop.who = "Odile"
     return opened(desk, qtbot)
 
 
@@ -71,7 +72,7 @@ def test_each_answer_is_one_press_with_its_sentence(
     assert says(page, judgement.means)
     press(page, qtbot, f"{name}: {judgement.means}")
     assert kept(shop, "J-104", "J-131").judgement is judgement
-    assert says(page, f"Judged “{judgement.value}” on 2026-11-16")
+    assert says(page, f"Judged “{judgement.value}” by Odile on 2026-11-16")
     assert button(page, f"{name}: {judgement.means}").isChecked()
     counts = "It counts as a comeback." if judgement.is_comeback else "It is not counted"
     assert says(page, counts)
@@ -86,7 +87,7 @@ def test_a_judgement_can_be_taken_back_and_undone(
     press(page, qtbot, "Unrelated")
     press(page, qtbot, "Take the judgement back")
     assert kept(shop, "J-104", "J-131").judgement is None
-    assert says(page, "Judged “unrelated” on 2026-11-16, taken back on 2026-11-16.")
+    assert says(page, "Judged “unrelated” by Odile on 2026-11-16, taken back by Odile on 2026-11-1")
     assert says(page, "It waits for a judgement again.")
     assert not button(page, "Take the judgement back").isEnabled()
     desk.undo()
@@ -234,7 +235,7 @@ def test_the_cost_stands_apart_and_is_added_up(
         ("Parts", "a lot", "120.50"),
         ("Goodwill", "12.", "is not an amount of money"),
         ("Hours nobody pays", "1h", "Type a number such as 1.5"),
-        ("Hours nobody pays", "10001", None),
+        ("Hours nobody pays", "10001", "10,000"),
         ("Due on", "16.11.26", "Type it like 2026-11-16."),
         ("Done on", "2026-12-24", None),
     ],

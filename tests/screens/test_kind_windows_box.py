@@ -63,7 +63,7 @@ def _choose(box: KindWindowsBox, name: str, words: str) -> None:
 
 
 def test_it_says_what_is_promised_and_what_a_change_means(box: KindWindowsBox) -> None:
-    assert _says(box, "battery: 24 months")
+    assert _says(box, "battery: 24 calendar months")
     assert _says(box, "the shop's promise: 90 days or 3,000 miles, whichever ends first")
     assert _says(box, "jobs that have left keep the window that they were handed over with")
 
@@ -80,7 +80,7 @@ def test_a_promise_is_made_and_jobs_that_left_keep_theirs(
     _choose(box, "The window ends", "when both have ended")
     _press(box, qtbot, "Keep this promise")
     assert _promises(shop)["alternator"] == Promise(None, 24, 24_000, "both")
-    words = "alternator: 24 months and 24,000 miles, until both have ended"
+    words = "alternator: 24 calendar months and 24,000 miles, until both have ended"
     qtbot.waitUntil(lambda: _says(box, words))
     with shop.reading() as connection:
         [one] = read_watch(connection, shop.clock().date())
@@ -95,11 +95,11 @@ def test_a_promise_is_changed_and_given_back(
     _type(box, qtbot, "Months", "36")
     _press(box, qtbot, "Keep this promise")
     assert _promises(shop)["battery"] == Promise(months=36)
-    qtbot.waitUntil(lambda: _says(box, "battery: 36 months"))
+    qtbot.waitUntil(lambda: _says(box, "battery: 36 calendar months"))
     _press(box, qtbot, "Give back to the shop's promise: battery")
     assert _promises(shop) == {}
     assert _says(box, "has the shop's promise again")
-    assert not _says(box, "battery: 36 months")
+    assert not _says(box, "battery: 36 calendar months")
 
 
 def test_what_is_no_promise_is_refused_and_stays_typed(
@@ -127,4 +127,4 @@ def test_distances_are_typed_in_the_shops_unit(
     _press(metric, qtbot, "Keep this promise")
     # 20,000 km are 12,427.4 miles.
     assert _promises(shop)["battery"] == Promise(months=24, miles=12_427)
-    qtbot.waitUntil(lambda: _says(metric, "battery: 24 months or 20,000 km"))
+    qtbot.waitUntil(lambda: _says(metric, "battery: 24 calendar months or 20,000 km"))

@@ -117,6 +117,86 @@ def test_a_figure_is_opened_to_its_jobs(
         assert chosen.args == [job_by_number(connection, first.text())]
 
 
+def test_a_figure_of_read_first_is_opened_to_its_jobs(page: MondayBookPage, qtbot: QtBot) -> None:
+    named = {button.accessibleName(): button for button in page.findChildren(QPushButton)}
+    qtbot.mouseClick(named["Jobs handed over: 3"], Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(lambda: _says(page, "3 jobs stand behind “Jobs handed over”."))
+    shown = {b.text() for b in page.findChildren(QPushButton) if b.isVisibleTo(page)}
+    assert {"J-160", "J-161", "J-162"} <= shown
+
+
+def test_a_cell_opens_to_the_jobs_that_its_column_counts(
+    page: MondayBookPage, desk: Desk, qtbot: QtBot
+) -> None:
+    _turn_to(page, desk, qtbot, "Proof")
+    table = _table(page, "By how far it was proved")
+    qtbot.waitUntil(table.isVisible)
+    headers = [
+        table.model().headerData(n, Qt.Orientation.Horizontal).split()
+        for n in range(table.model().columnCount())
+    ]
+    table.clicked.emit(table.model().index(0, headers.index(["Comebacks"])))
+    assert _says(page, "No job stands behind it.")
+    table.clicked.emit(table.model().index(0, 0))
+    assert not _says(page, "No job stands behind it.")
+
+
+def test_a_row_that_is_a_job_is_opened_by_enter(
+    page: MondayBookPage, shop: ShopRecord, desk: Desk, qtbot: QtBot
+) -> None:
+    _turn_to(page, desk, qtbot, "Came back")
+    table = _table(page, "Came back in the week")
+    table.setFocus()
+    table.selectRow(0)
+    with qtbot.waitSignal(page.job_chosen) as chosen:
+        qtbot.keyClick(table, Qt.Key.Key_Return)
+    later = table.model().index(0, 1).data()
+    with shop.reading() as connection:
+        assert chosen.args == [job_by_number(connection, later)]
+    # Beside the later job stands the earlier one, to be opened as well.
+    earlier = table.model().index(0, 0).data()
+    for number in (later, earlier):
+        buttons = [b for b in page.findChildren(QPushButton) if b.text() == number]
+        qtbot.waitUntil(buttons[0].isVisible)
+
+
+def test_enter_on_a_row_of_several_jobs_leads_to_their_buttons(
+    page: MondayBookPage, desk: Desk, qtbot: QtBot
+) -> None:
+    _turn_to(page, desk, qtbot, "Windows")
+    states = _table(page, "What became of the year's jobs")
+    states.setFocus()
+    states.selectRow(0)
+    qtbot.keyClick(states, Qt.Key.Key_Return)
+    focused = page.focusWidget()
+    assert isinstance(focused, QPushButton)
+    assert focused.text().startswith("J-")
+
+
+def test_a_sheet_says_its_period_and_is_copied_whole(
+    page: MondayBookPage, desk: Desk, qtbot: QtBot
+) -> None:
+    _turn_to(page, desk, qtbot, "Money owed")
+    line = "2026-W46, 2026-11-09 to 2026-11-15 · made 2026-11-16"
+    qtbot.waitUntil(lambda: _says(page, line))
+    QGuiApplication.clipboard().clear()
+    _press(page, qtbot, "Copy this sheet")
+    assert not QGuiApplication.clipboard().pixmap().isNull()
+
+
+@pytest.mark.parametrize("width", [1280, 1040])
+def test_words_are_read_whole_without_being_cut(
+    page: MondayBookPage, desk: Desk, qtbot: QtBot, width: int
+) -> None:
+    page.resize(width - 90, 700)
+    _turn_to(page, desk, qtbot, "Definitions")
+    table = _table(page, "Words and figures")
+    qtbot.waitUntil(table.isVisible)
+    assert not table.horizontalScrollBar().isVisible()
+    for row in range(table.model().rowCount()):
+        assert table.rowHeight(row) >= table.sizeHintForRow(row)
+
+
 def test_a_chart_is_walked_opened_and_copied(
     page: MondayBookPage, desk: Desk, qtbot: QtBot
 ) -> None:

@@ -365,3 +365,24 @@ def test_the_verdict_on_the_pair_in_hand_is_said_for_where_it_stays_in_view(
     measure(bench, qtbot, "tip radius from the shaft axis, replacement", "30.10; 30.12")
     assert "stop and look" in said[-1]
     assert "measures 3.00 mm less" in said[-1]
+
+
+def test_a_narrow_page_lays_drawing_and_instrument_below_and_never_scrolls_sideways(
+    bench: Bench, qtbot: Any
+) -> None:
+    lay(bench, qtbot, "distributor rotor")
+    field = named(bench, QLineEdit, "tip radius from the shaft axis, removed")
+    drawing = named(bench, DimensionDrawing, "drawing of tip radius from the shaft axis")
+    tool = named(bench, QComboBox, "instrument, tip radius from the shaft axis")
+
+    def below() -> list[bool]:
+        top = field.mapTo(bench, field.rect().bottomLeft()).y()
+        return [one.mapTo(bench, one.rect().center()).y() > top for one in (drawing, tool)]
+
+    bench.resize(1200, 760)
+    qtbot.waitUntil(lambda: below() == [False, False])
+    bench.resize(806, 760)  # what a window of 1040 leaves to the page
+    qtbot.waitUntil(lambda: below() == [True, True])
+    assert bench.horizontalScrollBar().maximum() == 0
+    bench.resize(1200, 760)
+    qtbot.waitUntil(lambda: below() == [False, False])

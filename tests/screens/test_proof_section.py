@@ -11,7 +11,8 @@ from PySide6.QtCore import QCoreApplication, Qt
 from PySide6.QtWidgets import QComboBox, QLabel, QLineEdit, QPushButton, QWidget
 from pytestqt.qtbot import QtBot
 
-from desktop_app.repair_jobs import actions
+from desktop_app.repair_jobs import actions, proof_actions
+from desktop_app.repair_jobs.proof_checks import proof_checks
 from desktop_app.repair_jobs.proof_kept import ProofKept
 from desktop_app.repair_jobs.screen.gone_section import GoneSection
 from desktop_app.repair_jobs.screen.job_page import JobPage
@@ -22,6 +23,7 @@ from desktop_app.repair_jobs.stored_reading import read_job
 from desktop_app.repair_jobs.write_up import WriteUp
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.fields import WordsField
 
 W = TypeVar("W", bound=QWidget)
 BEFORE = "As found: bytes of mode 01 PID 01"
@@ -72,6 +74,17 @@ class AtProof:
         with self.shop.reading() as connection:
             return read_proof(connection, job)
 
+    def words_and_distance(self) -> tuple[str, float | None]:
+        """What is in the record of the drive of the first job."""
+        with self.shop.reading() as connection:
+            job = read_job(connection, 1)
+        return job.proof_words, job.proof_distance
+
+    def left_at(self) -> str | None:
+        """When the first job was handed over."""
+        with self.shop.reading() as connection:
+            return read_job(connection, 1).left_at
+
     def level(self) -> int | None:
         """The level that is in the record."""
         with self.shop.reading() as connection:
@@ -120,9 +133,40 @@ def test_in_the_order_nothing_is_asked_and_each_step_shows_its_time(at: AtProof)
     at.press("Step: Saved")
     at.press("Step: Cleared once")
     assert set(at.kept().steps) == {"saved", "cleared"}
-    assert at.find(QPushButton, "Step: Saved").text() == "✓ 1  Saved  11-16 12:00"
+    assert at.find(QPushButton, "Step: Saved").text() == "✓ 1  Saved  16 Nov 12:00"
     at.press("Step: Saved")
     assert "saved" not in at.kept().steps
+
+
+def test_the_moment_of_a_step_is_typed_anew_and_the_order_is_watched(at: AtProof) -> None:
+    at.press("Step: Saved")
+    at.press("Step: Repaired")
+    at.press("Step: Cleared once")
+    at.type("When it was done", "9:30")  # of the step that was ticked last
+    assert at.kept().steps["cleared"] == "2026-11-16T09:30:00+00:00"
+    assert at.find(QPushButton, "Step: Cleared once").text() == "✓ 4  Cleared once  16 Nov 09:30"
+    assert "“Cleared once” was done before “Saved”" in at.said()
+    step = at.find(QComboBox, "Step to put right")
+    for words in ("Saved", "Repaired"):
+        step.setCurrentIndex(step.findText(words))
+        step.activated.emit(step.currentIndex())
+        at.type("When it was done", "2026-11-16 09:00")
+    assert "By their times" not in at.said()
+    at.type("When it was done", "2026-11-16 nine")
+    assert "“2026-11-16 nine” is not a moment." in at.said()
+    assert at.find(QLineEdit, "When it was done").text() == "2026-11-16 nine"
+    assert at.kept().steps["repaired"] == "2026-11-16T09:00:00+00:00"
+
+
+def test_same_conditions_is_not_offered_without_a_condition_told(at: AtProof) -> None:
+    assert "is not offered" not in at.said()
+    at.page.open_job(2)
+    assert not at.find(QPushButton, "Proved: same conditions").isEnabled()
+    assert at.find(QPushButton, "Proved: full trip").isEnabled()
+    assert "“Same conditions” is not offered: nobody has told us of a condition." in at.said()
+    assert "Under Heard, tick when it happens." in at.said()
+    at.desk.do(actions.tick_condition, 2, "damp", True)
+    assert at.find(QPushButton, "Proved: same conditions").isEnabled()
 
 
 def test_same_conditions_says_which_were_not_met(at: AtProof) -> None:
@@ -239,3 +283,77 @@ def test_the_hand_over_says_what_was_met_and_what_was_not(at: AtProof) -> None:
     line = next(one for one in at.said().splitlines() if one.startswith("To say at hand-over"))
     assert "Tried: damp." in line
     assert "Not said whether tried: pulling hard or uphill." in line
+
+
+def test_a_question_about_a_step_is_scrolled_to(at: AtProof) -> None:
+    at.page.resize(1100, 300)
+    at.press("Step: Cleared once")
+    not_yet = next(one for one in at.page.findChildren(QPushButton) if one.text() == "Not yet")
+    at.bot.waitUntil(lambda: not not_yet.visibleRegion().isEmpty())
+    assert not_yet.hasFocus() or not at.page.isActiveWindow()
+
+
+def test_a_check_that_is_never_left_out_is_asked_about_at_the_hand_over(at: AtProof) -> None:
+    actions.choose_system(at.shop, 1, "brakes")
+    actions.name_cause(at.shop, 1, "pads worn")
+    actions.write_correction(at.shop, 1, "pads replaced")
+    actions.say_declined(at.shop, 1, "nothing")
+    actions.say_proof(at.shop, 1, 1)
+    at.page.open_job(1)
+    at.press_words("Hand the car over")
+    assert "nobody has answered them: pedal held for a minute, no leak;" in at.said()
+    assert at.left_at() is None
+    at.press("Not yet: keep the car here")
+    assert "nobody has answered them" not in at.said()
+    for words in (*proof_checks("brakes").bay, *proof_checks("brakes").road):
+        actions.tick_check(at.shop, 1, "proof", words, "done")
+    actions.tick_check(at.shop, 1, "proof", proof_checks("brakes").bay[0], "")
+    at.page.open_job(1)
+    at.press_words("Hand the car over")
+    at.press_words("Hand over all the same")
+    assert at.left_at() is not None
+
+
+def test_what_was_proved_is_closed_once_the_car_has_left(at: AtProof) -> None:
+    actions.say_proof(at.shop, 1, 1)
+    actions.hand_over(at.shop, 1)
+    at.page.open_job(1)
+    assert "what was proved at the hand-over stays as it was" in at.said()
+    assert not at.find(QPushButton, "Proved: full trip").isEnabled()
+    assert not at.find(QPushButton, "Step: Driven").isEnabled()
+    at.desk.undo()
+    assert at.find(QPushButton, "Proved: full trip").isEnabled()
+
+
+def test_words_of_two_desks_are_put_together_by_a_person(at: AtProof) -> None:
+    field = at.find(WordsField, "What was tried")
+    proof_actions.write_tried(at.shop, 1, "wet hill")  # at the other desk
+    proof_actions.write_distance(at.shop, 1, 55.0)
+    at.bot.keyClicks(field, "two hills")
+    field.save_now()
+    field.save_now()  # leaving it twice must not write over the other's words
+    assert at.words_and_distance() == ("wet hill", 55.0)
+    assert field.toPlainText() == "two hills"
+    assert "At another desk it was changed to “wet hill”: put both together." in at.said()
+    at.bot.keyClicks(field, " and a wet hill")
+    field.save_now()
+    assert at.words_and_distance() == ("two hills and a wet hill", 55.0)
+    assert "At another desk" not in at.said()
+
+
+def test_words_refused_stay_with_no_other_job(at: AtProof) -> None:
+    field = at.find(WordsField, "What was tried")
+    proof_actions.write_tried(at.shop, 1, "wet hill")
+    at.bot.keyClicks(field, "two hills")
+    at.page.open_job(2)
+    assert field.toPlainText() == ""
+    assert at.words_and_distance() == ("wet hill", None)
+
+
+def test_a_level_chosen_beyond_what_was_met_is_said(at: AtProof) -> None:
+    actions.say_proof(at.shop, 1, 4)
+    proof_actions.meet_condition(at.shop, 1, "damp", False)
+    at.page.open_job(1)
+    assert "not every condition is written down as met" in at.said()
+    assert "is not offered: damp was not met" in at.said()
+    assert not at.find(QPushButton, "Proved: same conditions").isEnabled()

@@ -184,7 +184,7 @@ def test_a_window_of_its_own_is_named_with_whose_promise_it_is(
     )
     for page in _opened(shop, qtbot, 1):
         assert _says(page, "730 days or 24,000 mi, whichever ends first.")
-        assert _says(page, "the promise for alternator. It was counted out in days from 24 months")
+        assert _says(page, "the promise for alternator, said as 24 calendar months.")
 
 
 def test_windows_of_all_sorts_are_drawn(shop: ShopRecord, qtbot: QtBot) -> None:

@@ -7,11 +7,14 @@ from collections.abc import Iterator
 import pytest
 from PySide6.QtWidgets import QComboBox
 from pytestqt.qtbot import QtBot
+from sqlalchemy import select
 
 from desktop_app.repair_jobs.stored import Job
 from desktop_app.repair_jobs.stored_reading import read_job
 from desktop_app.returns_watched.actions import judge_return
+from desktop_app.returns_watched.customer_actions import take_answer_out
 from desktop_app.returns_watched.customer_answers import Answer, CustomerSaid
+from desktop_app.returns_watched.money_owed_actions import take_owed_out
 from desktop_app.returns_watched.owed import Owed, State, What
 from desktop_app.returns_watched.screen.watch_section import WatchSection
 from desktop_app.returns_watched.stored_customers_asked import answers_of_job
@@ -165,3 +168,61 @@ def test_nothing_came_back_before_a_person_said_so(
     with qtbot.waitSignal(section.judge_wanted) as wanted:
         press(section, qtbot, "Then and now: J-104 and J-131")
     assert wanted.args == [1, 2]
+
+
+def test_a_job_may_be_promised_calendar_months_or_days(
+    section: Shown, shop: ShopRecord, qtbot: QtBot
+) -> None:
+    here = job(shop, vehicle(shop, plate="TIN 9"), "J-9", "2026-11-15")
+    section.open_job(here)
+    write(section, qtbot, "Window in months", "12")
+    assert field(section, "Window in days").text() == ""
+    assert _window(shop, here) == (366, 12, "job")
+    write(section, qtbot, "Window in days", "60")
+    assert field(section, "Window in months").text() == ""
+    assert _window(shop, here) == (60, None, "job")
+
+
+def test_a_window_in_months_is_said_with_its_months_once_the_car_has_left(
+    section: Shown, shop: ShopRecord
+) -> None:
+    months = {"window_days": 365, "window_months": 12, "window_from": "shop"}
+    gone = job(shop, vehicle(shop, plate="TIN 9"), "J-9", "2026-11-10", "2026-11-10", **months)
+    section.open_job(gone)
+    assert says(section, "365 days or 3,000 mi, whichever ends first. It left 6 days ago.")
+    assert says(section, "It is the shop's promise, said as 12 calendar months.")
+
+
+def _window(shop: ShopRecord, job_id: int) -> tuple[object, ...]:
+    with shop.reading() as connection:
+        wanted = select(Job.window_days, Job.window_months, Job.window_from)
+        return tuple(connection.execute(wanted.where(Job.id == job_id)).one())
+
+
+def test_words_half_typed_into_an_answer_that_is_taken_out_elsewhere_are_kept_and_told(
+    section: Shown, shop: ShopRecord, qtbot: QtBot
+) -> None:
+    told: list[str] = []
+    section.desk.told.connect(lambda news: told.append(str(news)))
+    press(section, qtbot, "The customer was asked: fine")
+    write(section, qtbot, "Odometer as told", "abc 12 (she will ring)")
+    take_answer_out(shop, _said(shop)[0].id)
+    section.open_job(1)
+    assert "Odometer as told “abc 12 (she will ring)”" in told[-1]
+    assert says(section, "Odometer as told “abc 12 (she will ring)”")
+    press(section, qtbot, "Put these words away")
+    assert not says(section, "she will ring")
+
+
+def test_words_half_typed_into_what_is_owed_are_kept_and_told(
+    section: Shown, shop: ShopRecord, qtbot: QtBot
+) -> None:
+    told: list[str] = []
+    section.desk.told.connect(lambda news: told.append(str(news)))
+    press(section, qtbot, "The supplier owes a core: distributor rotor")
+    amount = "Amount, core, distributor rotor"
+    write(section, qtbot, amount, "about 12 or so")
+    take_owed_out(shop, _owed(shop)[0].id)
+    section.open_job(1)
+    assert f"{amount} “about 12 or so”" in told[-1]
+    assert says(section, f"{amount} “about 12 or so”")

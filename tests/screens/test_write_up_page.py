@@ -101,6 +101,7 @@ def test_odd_entries_are_asked_about_and_kept(
     qtbot.keyClicks(field(page, ODOMETER), "11842")
     qtbot.waitUntil(lambda: len(questions(page)) == 2)
     assert any("118,420" in q for q in questions(page))
+    qtbot.mouseClick(button(page, "The same car"), Qt.MouseButton.LeftButton)
     page.findChildren(QPlainTextEdit)[0].setPlainText("misses again")
     with qtbot.waitSignal(page.taken_in) as taken:
         qtbot.mouseClick(button(page, "Take the car in"), Qt.MouseButton.LeftButton)

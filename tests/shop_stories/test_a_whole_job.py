@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QFileDialog, QLineEdit, QPlainTextEdit
 from pytestqt.qtbot import QtBot
 
 from demo_shop.bench_camera.photographer import photograph
+from desktop_app.repair_jobs.actions import add_person
 from desktop_app.repair_jobs.stored_reading import read_job
 from desktop_app.returns_watched.stored_returns import read_returns
 from desktop_app.shop_record.check import check_shop
@@ -118,7 +119,9 @@ def test_a_job_from_the_counter_to_mondays_report(
         qtbot.waitUntil(lambda: at.window.here() == "It's Back")
         at.quiet()
         at.wait_for("same symptom: misfire")
+        at.program.desk.do(add_person, "Odile")
         at.press("Same symptom:")
+        at.press("Odile")
         at.quiet()
         at.picture(tmp_path, "its-back")
         # Monday: the week is written and found by its figures.

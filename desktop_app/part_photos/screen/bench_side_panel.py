@@ -13,6 +13,7 @@ from desktop_app.part_photos.screen.bench_mark_damaged import MarkDamaged
 from desktop_app.part_photos.screen.bench_mark_details import MarkDetails
 from desktop_app.part_photos.screen.bench_marks_list import MarksList
 from desktop_app.part_photos.screen.bench_work import BenchWork
+from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import LineField, refused_fields
 from desktop_app.shop_window.texts import plain_label
@@ -93,7 +94,12 @@ class SidePanel(QScrollArea):
         fields = details.findChildren(LineField)
         typed = [f"“{one.text()}”" for one in fields if one.unsaved() and one.text().strip()]
         if typed:
-            self._desk.told.emit(f"A mark is gone. Typed for it and not kept: {', '.join(typed)}.")
+            self._desk.told.emit(
+                ShopTrouble(
+                    f"A mark is gone. Typed for it and not kept: {', '.join(typed)}.",
+                    do="Type it again where it belongs.",
+                )
+            )
 
     def go_to_name(self, mark_id: int) -> None:
         """Put the cursor into the name of a mark, where its fields are shown."""

@@ -1,0 +1,202 @@
+"""The week's workbook worked out again: by an office program, and by pandas from the record."""
+
+from __future__ import annotations
+
+import csv
+import subprocess
+from datetime import date, timedelta
+from pathlib import Path
+from random import Random
+from typing import Any
+
+import pytest
+
+from desktop_app.returns_watched.actions import judge_return
+from desktop_app.returns_watched.judgement import Judgement
+from desktop_app.shop_record.record import ShopRecord
+from tests.watched_shop import job, vehicle
+from tests.weekly_report.week_written import opened, table_rows, written
+
+WEEK, MONDAY, SUNDAY = "2026-W46", date(2026, 11, 9), date(2026, 11, 15)
+FIRST = date(2025, 11, 17)  # 52 weeks end with the week
+COMEBACKS = ("same symptom", "same system", "same part", "from our hands")
+# Tells the office program to work every formula out again, whatever result the file holds.
+_ALWAYS_RECALCULATE = """<?xml version="1.0" encoding="UTF-8"?>
+<oor:items xmlns:oor="http://openoffice.org/2001/registry">
+<item oor:path="/org.openoffice.Office.Calc/Formula/Load">
+<prop oor:name="OOXMLRecalcMode" oor:op="fuse"><value>0</value></prop></item></oor:items>
+"""
+
+
+def _a_year(record: ShopRecord) -> None:
+    """Fill a year with 60 jobs, each of a car of its own; every third car comes once more.
+
+    Windows end by days alone, so that a data frame can tell what lies in them.
+    """
+    chance = Random(46)
+    judged = [*Judgement, None]
+    plain: dict[str, Any] = {"window_miles": 0}
+    for number in range(60):
+        out = SUNDAY - timedelta(days=chance.randrange(300) if number > 4 else number)
+        car = vehicle(record, plate=f"TH {number:03d}")
+        hours = {"hours": number / 4, "unbilled_hours": number % 3 / 2, "price_cents": 9_950}
+        caught = {"cause_found": 0} if number % 11 == 0 else {"proof_level": number % 5}
+        first = job(record, car, f"J-{number}", *[out.isoformat()] * 2, **plain, **hours, **caught)
+        again = out + timedelta(days=chance.randrange(1, 120))
+        if number % 3 or again > SUNDAY:
+            continue
+        more = {"proof_level": 0, **plain}
+        second = job(record, car, f"J-{number + 500}", *[again.isoformat()] * 2, **more)
+        verdict = judged[number // 3 % len(judged)]
+        if verdict is not None:
+            causes = ("fitted-badly", "new", "part-died-early")
+            cause = causes[number // 3 % 3]
+            judge_return(record, first, second, verdict.value, cause_class=cause, cost_cents=4_210)
+    for days, verdict in ((3, "same part"), (40, "same part"), (20, None)):
+        out, came = SUNDAY - timedelta(days=days + 2), SUNDAY - timedelta(days=2)
+        car = vehicle(record, plate=f"TW {days}")
+        first = job(record, car, f"J-9{days}", *[out.isoformat()] * 2, **plain)
+        second = job(record, car, f"J-8{days}", *[came.isoformat()] * 2, **plain)
+        if verdict is not None:
+            judge_return(record, first, second, verdict, cost_cents=10_001)
+
+
+def _from_the_record(record: ShopRecord) -> dict[str, float | None]:
+    """Return each total of the sheet Read first, worked out from the tables themselves."""
+    import pandas
+    from statsmodels.stats.proportion import proportion_confint
+
+    asked = (
+        "select j.*, v.vehicle_id, date(j.left_at) as left_on, date(v.came_at) as came_on "
+        "from job j join visit v on v.id = j.visit_id"
+    )
+    with record.reading() as connection:
+        rows = connection.exec_driver_sql(asked)
+        jobs = pandas.DataFrame(rows.fetchall(), columns=list(rows.keys()))
+        rows = connection.exec_driver_sql("select * from return_link")
+        links = pandas.DataFrame(rows.fetchall(), columns=list(rows.keys()))
+    for column in ("left_on", "came_on"):
+        jobs[column] = pandas.to_datetime(jobs[column]).dt.date
+    jobs["counts"] = jobs.cause_found.ne(0) & jobs.cause.ne("") & jobs.correction.ne("")
+    pairs = jobs.merge(jobs, on="vehicle_id", suffixes=("", "_later"))
+    pairs = pairs[(pairs.id != pairs.id_later) & (pairs.came_on_later > pairs.left_on)]
+    pairs = pairs.merge(
+        links, "left", left_on=["id", "id_later"], right_on=["earlier_job_id", "later_job_id"],
+        suffixes=("", "_link"),
+    )  # fmt: skip
+    pairs["days"] = [(a - b).days for a, b in zip(pairs.came_on_later, pairs.left_on, strict=True)]
+    inside = pairs.days <= pairs.window_days
+    ours = ~pairs.cause_class.isin(["new", "other-use"])
+    pairs["back"] = inside & pairs.judgement.isin(COMEBACKS) & ours
+    pairs["waits"] = inside & pairs.judgement.isna()
+    week = jobs[(jobs.left_on >= MONDAY) & (jobs.left_on <= SUNDAY)]
+    met = pairs[(pairs.came_on_later >= MONDAY) & (pairs.came_on_later <= SUNDAY)]
+    left = [
+        window - (SUNDAY - day).days
+        for window, day in zip(jobs.window_days, jobs.left_on, strict=True)
+    ]
+    jobs["days_left"] = left
+    year = jobs[(jobs.left_on >= FIRST) & jobs.counts]
+    back = set(pairs[pairs.back].id)
+    waits = set(pairs[pairs.waits].id) - back
+    settled = year[(year.days_left < 0) & ~year.id.isin(waits)]
+    returned = int(settled.id.isin(back).sum())
+    low, high = proportion_confint(returned, len(settled), method="wilson")
+    watch = jobs[jobs.days_left >= 0]
+    return {
+        "Jobs handed over": len(week),
+        "of these with a cause and a correction": int(week.counts.sum()),
+        "of these left unproven": int((week.proof_level == 0).sum()),
+        "Hours worked": week.hours.sum(),
+        "Hours not billed": week.unbilled_hours.sum(),
+        "Price of the jobs": week.price_cents.sum() / 100,
+        "Comebacks": met[met.back].vehicle_id.nunique(),
+        "Visits that wait for judgement": met[met.waits].vehicle_id.nunique(),
+        **{f"judged {each}": int((met.judgement == each).sum()) for each in Judgement},
+        "Cost of the week's returns": met.cost_cents.sum() / 100,
+        "Jobs under watch": len(watch),
+        "of these ending by time within 7 days": int((watch.days_left <= 7).sum()),
+        "Jobs of the year that are counted": len(year),
+        "of these settled": len(settled),
+        "of the settled that came back": returned,
+        "Rate of the year": returned / len(settled),
+        "lies between": low,
+        "and": high,
+        "Jobs with a visit that waits": int(year.id.isin(waits).sum()),
+        "Cost of the year's comebacks": pairs[pairs.back].cost_cents.sum() / 100,
+    }
+
+
+def test_each_total_is_what_pandas_finds_in_the_record(shop: ShopRecord, tmp_path: Path) -> None:
+    _a_year(shop)
+    written(shop, WEEK, tmp_path / "week.xlsx")
+    book = opened(tmp_path / "week.xlsx")
+    found = {row["What"]: row["Figure"] for row in table_rows(book, "Read first")}
+    expected = _from_the_record(shop)
+    assert set(found) == set(expected)  # a new total is to be worked out here as well
+    for words, figure in expected.items():
+        assert found[words] == pytest.approx(figure), words
+    assert found["Comebacks"] == 2
+    assert found["Visits that wait for judgement"] == 1
+    assert found["of the settled that came back"] > 2
+    costs = {row["What"]: row["Figure"] for row in table_rows(book, "Costs")}
+    assert costs["Not split"] == pytest.approx(expected["Cost of the year's comebacks"])
+    stands = {row["State"]: row["Jobs"] for row in table_rows(book, "Windows")}
+    assert sum(stands.values()) == expected["Jobs of the year that are counted"]
+    assert stands["maybe"] == expected["Jobs with a visit that waits"]
+
+
+@pytest.mark.parametrize("name", [WEEK, "2026-W48"])
+@pytest.mark.needs_tool("soffice")
+def test_an_office_program_works_out_the_same_figures(
+    shop: ShopRecord, tmp_path: Path, name: str
+) -> None:
+    if name == WEEK:
+        _a_year(shop)
+    written(shop, name, tmp_path / "week.xlsx")
+    shown = _recalculated(tmp_path)
+    kept = opened(tmp_path / "week.xlsx")
+    formulas = opened(tmp_path / "week.xlsx", results=False)
+    checked: dict[str, int] = {}
+    for page in formulas:
+        for cells in page.iter_rows():
+            for cell in cells:
+                if cell.data_type == "f":
+                    found = shown[page.title][cell.row - 1][cell.column - 1]
+                    result = kept[page.title][cell.coordinate].value
+                    assert _as_number(found) == _as_number(result), (page.title, cell.coordinate)
+                    checked[page.title] = checked.get(page.title, 0) + 1
+    assert {"Read first", "Windows", "Costs"} <= set(checked)
+    if name == WEEK:
+        assert {"Rate", "Changes", "Proof"} <= set(checked)
+        jobs = [row[0] for row in shown["Left this week"][4:] if row[0].startswith("J-")]
+        assert jobs == [row["Job"] for row in table_rows(kept, "Left this week")]
+
+
+def _recalculated(folder: Path) -> dict[str, list[list[str]]]:
+    """Return what the office program shows in each cell of week.xlsx, by sheet."""
+    settings = folder / "office" / "user"
+    settings.mkdir(parents=True)
+    (settings / "registrymodifications.xcu").write_text(_ALWAYS_RECALCULATE)
+    # Sheet -1 asks for a file of each sheet: comma, double quotes, UTF-8, cells as shown.
+    form = "csv:Text - txt - csv (StarCalc):44,34,76,1,,0,false,false,false,false,false,-1"
+    office = f"-env:UserInstallation={(folder / 'office').as_uri()}"
+    convert = ["--headless", "--convert-to", form, "--outdir", str(folder)]
+    subprocess.run(
+        ["soffice", office, *convert, str(folder / "week.xlsx")],
+        check=True,
+        capture_output=True,
+        timeout=120,
+    )
+    shown = {}
+    for path in folder.glob("week-*.csv"):
+        with path.open(encoding="utf-8", newline="") as file:
+            shown[path.stem.removeprefix("week-")] = list(csv.reader(file))
+    return shown
+
+
+def _as_number(found: object) -> object:
+    """Return a result to compare: shares to the point, as the office program writes them."""
+    if isinstance(found, str) and found.endswith("%"):
+        return pytest.approx(float(found[:-1]) / 100, abs=0.0051)
+    return pytest.approx(float(str(found))) if found not in ("", None) else None
