@@ -40,13 +40,14 @@ def gone_days(connection: Connection, columns: RecordColumns, places: Ids, until
 
 
 def lost_days(connection: Connection, columns: RecordColumns, places: Ids, until: date) -> Whole:
-    """Return for some jobs the first day on which their car was sold or gone, NO_DAY without one.
+    """Return for some jobs the first day from which nobody can say: gone, or sold the day before.
 
-    Only a sale that ends the window counts.
+    NO_DAY without one. Only a sale that ends the window counts.
     """
     import numpy as np
 
     gone, sold = gone_days(connection, columns, places, until), columns.jobs.sold[places]
+    sold = np.where(sold == NO_DAY, NO_DAY, sold + 1)  # on the day of the sale it is seen
     both = np.minimum(gone, sold)
     return np.where(both == NO_DAY, np.maximum(gone, sold), both).astype(np.int32)
 

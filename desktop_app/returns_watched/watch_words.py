@@ -76,13 +76,17 @@ def _far_off(ends: ProbableEnd) -> bool:
 
 
 def left_in_words(job: WatchedJob, unit: DistanceUnit) -> str:
-    """Return what is left of days and distance by the last reading: "15 days, 1,520 mi"."""
+    """Return what is left of days and distance by the last reading: "15 days, 1,520 mi".
+
+    While nobody has read the odometer since, nobody knows what is left of the distance.
+    """
     said = ["no time limit"]
     if job.days_left is not None:
         said = [days_in_words(max(job.days_left, 0))]
     if job.window.miles:
         far = miles_in_words(job.miles_left, unit)
-        said.append(far if job.miles_left is not None else f"{unit} not known")
+        unknown = f"{unit} not {'read since' if job.not_read_since else 'known'}"
+        said.append(far if job.miles_left is not None else unknown)
     return ", ".join(said)
 
 
@@ -99,10 +103,10 @@ def in_one_breath(job: WatchedJob, unit: DistanceUnit, today: date) -> tuple[str
 
 def _gone(job: WatchedJob, unit: DistanceUnit) -> str:
     left = f"Left {day_in_words(job.left_on)}, {days_in_words(job.days_gone)} ago"
+    if job.not_read_since:
+        return f"{left}; the odometer was not read since."
     if job.miles_gone is None or job.read_on is None:
         return f"{left}; the odometer cannot say how far it went."
-    if job.read_on == job.left_on:
-        return f"{left}; the odometer was not read since."
     far = miles_in_words(job.miles_gone, unit)
     return f"{left}; {far} by {day_in_words(job.read_on)}, when it was last read."
 

@@ -32,8 +32,9 @@ class WatchJson(TypedDict):
 class WatchedJob:
     """A job whose window is open today.
 
-    `miles_gone` is what the last trusted reading since the hand-over says, read on `read_on`; None
-    where the odometer cannot say. `days_left` and `miles_left` are None where the window has no
+    `miles_gone` is what the last trusted reading since the hand-over says; None where there is none
+    or the odometer cannot say. `read_on` is the day of the last trusted reading, the hand-over's
+    own among them. `days_left` and `miles_left` are None where the window has no
     such limit, `ends` where nobody can say when it ends. `use` is how much the vehicle is driven,
     `known` the last trusted reading that distance is reckoned from (its day, the miles since the
     hand-over), None where the distance cannot be followed. `came_back` is True where a comeback was
@@ -67,6 +68,11 @@ class WatchedJob:
     def expected_close_by(self) -> Literal["time", "distance"] | None:
         """What will probably end it."""
         return None if self.ends is None else self.ends.by
+
+    @property
+    def not_read_since(self) -> bool:
+        """True where the odometer could say how far it went, but nobody has read it since."""
+        return self.miles_gone is None and self.read_on is not None
 
     @property
     def counts_by_distance(self) -> bool:
@@ -115,8 +121,8 @@ class Driven:
     """How much a vehicle is driven.
 
     `rate` is what its own readings say alone, in miles a day, None where they are too few, or where
-    time ends the window anyhow; `use` is the same drawn towards the shop's other cars, with its
-    bounds.
+    time ends the window anyhow: it decides nothing, but says when to expect the end. `use` is the
+    same drawn towards the shop's other cars, with its bounds.
     """
 
     rate: float | None
@@ -153,14 +159,17 @@ def watched(
         return None
     # The last trusted reading has the most miles: no other can end a window that it leaves open.
     sightings = () if known is None else (Sighting(*known),)
-    course = JobCourse(window, handed_over_on=out, sightings=sightings, rate=driven.rate)
+    course = JobCourse(
+        window, handed_over_on=out, sightings=sightings, followed=since.left_read and not since.lost
+    )
     if not window_is_open(course, today):
         return None
     if known is None and since.left_read:
         known = (out, 0.0)
     # Replaced, or read without sense, after the last trusted reading?
     unread = known is not None and since.read_on is not None and since.read_on > known[0]
-    gone = None if known is None or unread else known[1]
+    # Of the whole promise nobody knows what is left while the odometer was not read since.
+    gone = None if since.known is None or unread else since.known[1]
     followed = None if since.lost else known
     # Where both must end and its own readings don't say how much it is driven, time alone decides.
     guessed = window.rule == "both" and driven.rate is None
@@ -174,7 +183,7 @@ def watched(
         window=window,
         days_gone=(today - out).days,
         miles_gone=gone,
-        read_on=None if gone is None or known is None else known[0],
+        read_on=None if known is None or unread else known[0],
         days_left=window.days_left(out, today),
         miles_left=window.miles_left(gone),
         ends=_before_the_sale(ends, since.sold_on),

@@ -10,12 +10,12 @@ from typing import Literal
 from desktop_app.repair_jobs.counted import is_counted
 from desktop_app.returns_watched.kind_windows import Promise, promise_of
 from desktop_app.returns_watched.returns_list import ReturnRow
+from desktop_app.returns_watched.waiting import LONG_WAIT_DAYS
 from desktop_app.returns_watched.watching import WatchedJob
 from desktop_app.weekly_report.week import Week, week_of
 from desktop_app.weekly_report.year_behind import YearBehind
 
 WEEKS_SHOWN = 26
-DAYS_TO_JUDGE = 14  # after so many days a visit has waited too long; common practice, no source
 
 CountsAs = Literal["comeback", "waiting", "not counted"]
 
@@ -154,7 +154,7 @@ def week_figures(
         weeks=weeks_behind(week, rows.left_behind, rows.came_back_behind, rows.year.left_out),
         year=rows.year,
         waiting_long=sum(
-            counts_as == "waiting" and (as_of - row.came_on).days > DAYS_TO_JUDGE
+            counts_as == "waiting" and (as_of - row.came_on).days > LONG_WAIT_DAYS
             for row, counts_as in zip(
                 rows.came_back_behind, count_later_jobs(rows.came_back_behind), strict=True
             )

@@ -5,61 +5,98 @@ from __future__ import annotations
 from datetime import date
 from typing import NamedTuple
 
+from desktop_app.returns_watched.honest_numbers.counted_jobs import NO_LAST_DAY
+from desktop_app.returns_watched.met_by import MetBy, told_and_open
 from desktop_app.returns_watched.returns_list import ReturnRow
+from desktop_app.returns_watched.standing import JobCourse, Standing, became
+from desktop_app.returns_watched.window import MAIN_WINDOW
 from desktop_app.weekly_report.year_behind import State
+
+_IN_THE_BOOK: dict[Standing, State] = {
+    Standing.CAME_BACK: "came back",
+    Standing.NOT_OURS: "came back, not ours",
+    Standing.CAME_LATER: "came back after the window",
+    Standing.SEEN_FINE: "seen fine",
+    Standing.LOST_SIGHT: "lost sight",
+    Standing.NOTHING_HEARD: "nothing heard",
+}
 
 
 class JobFate(NamedTuple):
     """What was seen and told of a job's car since it left, until the day that is looked from.
 
     `came` are the days on which it came, `told_fine` those on which its customer said so, in their
-    order. `lost_on` is the day from which nobody can say any more. `miles_known` are those of the
-    last trusted reading, on `known_on`.
+    order; `told_same` is the day since which the customer tells of the same trouble. `lost_on` is
+    the day from which nobody can say any more. `miles_known` are those of the last trusted reading,
+    on `known_on`. `open_until` is the last day of its window and `counts_from` the one after which
+    it counts as settled, in days since it left, NO_LAST_DAY where nobody knows.
     """
 
     left_on: date
     came: tuple[date, ...] = ()
     told_fine: tuple[date, ...] = ()
+    told_same: date | None = None
     lost_on: date | None = None
     miles_known: float | None = None
     known_on: date | None = None
+    open_until: int = NO_LAST_DAY
+    counts_from: int = NO_LAST_DAY
 
-    def well_until(self, back: ReturnRow | None, waits: ReturnRow | None) -> date | None:
+    def well_until(self, met: MetBy, told: date | None = None) -> date | None:
         """Return the last day on which the car was seen or its customer said that all is well.
 
-        A comeback, or a visit that waits for a judgement, ends what seeing the car can say.
+        A visit that has a reason, or that was judged a comeback, ends what seeing the car can say,
+        and so does a customer who tells of the same trouble.
         """
-        seen = self.came
-        if back is not None or waits is not None:
-            ill = min(row.came_on for row in (back, waits) if row is not None)
-            seen = tuple(day for day in seen if day < ill)
-        return max((*self.told_fine[-1:], *seen[-1:]), default=None)
+        if not self.came and not self.told_fine:
+            return None
+        rows = (met.back, met.waits, met.aside, met.later)
+        ill = min((row.came_on for row in rows if row is not None), default=date.max)
+        ill = ill if told is None else min(ill, told)
+        seen = next((day for day in reversed(self.came) if day < ill), None)
+        fine = next((day for day in reversed(self.told_fine) if day < ill), None)
+        return max((day for day in (seen, fine) if day is not None), default=None)
 
-    def lost_after(self, window_days: int) -> int | None:
-        """Return the days after which nobody could say any more, inside the window's days."""
+    def told(self, rows: tuple[ReturnRow, ...]) -> date | None:
+        """Return since when the same trouble is told, where no later visit speaks for the car."""
+        return told_and_open(self.told_same, rows)
+
+    def told_inside(self, told: date | None) -> int | None:
+        """Return the days until the same trouble was told, where that lies inside the window."""
+        days = None if told is None else (told - self.left_on).days
+        return days if days is not None and days <= self.open_until else None
+
+    def lost_after(self) -> int | None:
+        """Return the days until its car was last in sight, where it was lost in its window."""
         if self.lost_on is None:
             return None
         days = (self.lost_on - self.left_on).days
-        return days if not window_days or days <= window_days else None
+        return max(0, days - 1) if days <= self.open_until else None
 
-    def state(
-        self,
-        back: ReturnRow | None,
-        waits: ReturnRow | None,
-        window_days: int,
-        is_open: bool,
-        last: date,
-    ) -> State:
-        """Say what became of the job; what a person said of its visits goes before all else."""
-        if back is not None:
-            return "came back"
-        if waits is not None:
-            return "maybe"
-        if self.lost_on is not None and self.lost_after(window_days) is not None:
-            return "lost sight"
-        if self.came or self.told_fine:
-            well = self.well_until(None, None)
-            days = window_days or (last - self.left_on).days
-            if well is not None and (well - self.left_on).days > days:
-                return "seen fine"
-        return "open" if is_open else "nothing heard"
+    def state(self, met: MetBy, told: date | None, last: date) -> State:
+        """Say what became of the job by the rule of its own page, `became`."""
+        inside = self.told_inside(told) is not None
+        course = JobCourse(
+            MAIN_WINDOW,
+            came_back=met.back is not None,
+            waits=met.waits is not None or inside,
+            not_ours=met.aside is not None,
+            came_later=met.later is not None or (told is not None and not inside),
+        )
+        standing = became(
+            course,
+            seen_fine=self._seen_after(self.open_until),
+            lost=self.lost_after() is not None,
+            is_open=(last - self.left_on).days <= self.open_until,
+        )
+        if standing is Standing.UNDER_WATCH:
+            return "maybe" if course.waits else "open"
+        return _IN_THE_BOOK[standing]
+
+    def _seen_after(self, days: int) -> bool:
+        """True where the car was seen, read or told fine later than so many days after it left."""
+        read = () if self.known_on is None else (self.known_on,)
+        return any(
+            (day - self.left_on).days > days and (self.lost_on is None or day < self.lost_on)
+            for day in (*self.came, *self.told_fine, *read)
+        )

@@ -6,14 +6,14 @@ from collections.abc import Iterator
 from datetime import timedelta
 
 from desktop_app.repair_jobs.odometer_questions import day_in_words
+from desktop_app.returns_watched.ask_list import ENDS_SOON
 from desktop_app.returns_watched.honest_numbers.group_rates import FEW_JOBS, WIDEST_INTERVAL
 from desktop_app.returns_watched.honest_numbers.proportion import wilson
 from desktop_app.returns_watched.owed import still_owed_cents
 from desktop_app.returns_watched.promise_typed import promise_in_words
-from desktop_app.weekly_report.figures import DAYS_TO_JUDGE, WeekFigures, count_later_jobs
+from desktop_app.returns_watched.waiting import LONG_WAIT_DAYS
+from desktop_app.weekly_report.figures import WeekFigures, count_later_jobs
 from desktop_app.weekly_report.weekly_chart_of import weeks_charted
-
-ENDS_SOON = 7  # days
 
 
 def read_first(figures: WeekFigures) -> tuple[str, ...]:
@@ -152,7 +152,7 @@ def _warnings(figures: WeekFigures) -> Iterator[str]:
     if late:
         yield (
             f"{_visits(late)} of the last {len(figures.weeks)} weeks {_have(late)} waited for a "
-            f"judgement for more than {DAYS_TO_JUDGE} days: neither return nor success."
+            f"judgement for more than {LONG_WAIT_DAYS} days: neither return nor success."
         )
     unproven = sum(job.proof_level == 0 for job in figures.left)
     if unproven:

@@ -60,9 +60,8 @@ def read_week_figures(
     met = returns_in(connection, look.met, promise, (first, as_of), names)
     watch = on_watch(connection, look)
     shown = week.moved(1 - WEEKS_SHOWN).monday
-    open_jobs = frozenset(job.job for job in watch)
     verdicts = _verdicts(connection, first, kinds or {}, rules)
-    asked = YearAsked(first, as_of, look, met, open_jobs, rules, names, verdicts)
+    asked = YearAsked(first, as_of, look, met, rules, names, verdicts)
     charted = min(shown, first + timedelta(days=rules.window_days)) if rules.window_days else shown
     met_ids = {row.earlier_id for row in met}
     year = replace(

@@ -8,9 +8,14 @@ from typing import TYPE_CHECKING, TypeAlias
 
 from sqlalchemy import Connection
 
-from desktop_app.returns_watched.customer_answers import Answer
+from desktop_app.returns_watched.customer_answers import Answer, CustomerSaid, same_trouble_since
 from desktop_app.returns_watched.many_visits.last_known import last_known
 from desktop_app.returns_watched.many_visits.visit_columns import NO_DAY, Places
+from desktop_app.returns_watched.many_visits.windows_over import (
+    Promised,
+    counted_days,
+    open_days,
+)
 from desktop_app.returns_watched.stored_customers_asked import read_answers
 from desktop_app.returns_watched.stored_look import Look
 from desktop_app.returns_watched.stored_lost import lost_days
@@ -38,21 +43,27 @@ def read_fates(connection: Connection, look: Look, job_ids: Sequence[int]) -> It
     lost = lost_days(connection, look.met.columns, places, look.period.until)
     days = {day: date.fromordinal(day) for day in {*out.tolist(), *look.came.day.tolist()}}
     came = _came(look, of, out, days)
-    fine = _told_fine(connection, job_ids, look.period.until)
+    told = _told(connection, job_ids, look.period.until)
+    promised = Promised(jobs.window_days[places], jobs.window_miles[places], jobs.ends_both[places])
+    until = open_days(promised, out, known, lost)
     rows = zip(
         *(job_ids, out.tolist(), came, lost.tolist()),
         *(known.miles.tolist(), known.day.tolist()),
+        *(until.tolist(), counted_days(promised, until).tolist()),
         strict=True,
     )
-    for job_id, left, seen, lost_on, miles, known_on in rows:
-        left_on = days[left]
+    for job_id, left, seen, lost_on, miles, known_on, open_until, counts_from in rows:
+        left_on, said = days[left], told.get(job_id, ())
         yield JobFate(
             left_on=left_on,
             came=seen,
-            told_fine=tuple(day for day in fine.get(job_id, ()) if day >= left_on),
+            told_fine=_fine(said, left_on) if said else (),
+            told_same=same_trouble_since(said) if said else None,
             lost_on=None if lost_on == NO_DAY else date.fromordinal(lost_on),
             miles_known=None if known_on == NO_DAY else miles,
             known_on=None if known_on == NO_DAY else date.fromordinal(known_on),
+            open_until=open_until,
+            counts_from=counts_from,
         )
 
 
@@ -70,11 +81,12 @@ def _came(look: Look, vehicle: Whole, out: Whole, days: _Days) -> Iterator[tuple
         yield tuple(days[one] for one in came[start:stop]) if stop > start else ()
 
 
-def _told_fine(
+def _told(
     connection: Connection, job_ids: Sequence[int], until: date
-) -> dict[int, tuple[date, ...]]:
+) -> dict[int, tuple[CustomerSaid, ...]]:
     answers = read_answers(connection, job_ids)
-    return {
-        job: tuple(one.on for one in said if one.answer is Answer.FINE and one.on <= until)
-        for job, said in answers.items()
-    }
+    return {job: tuple(one for one in said if one.on <= until) for job, said in answers.items()}
+
+
+def _fine(said: Sequence[CustomerSaid], left_on: date) -> tuple[date, ...]:
+    return tuple(one.on for one in said if one.answer is Answer.FINE and one.on >= left_on)

@@ -22,6 +22,7 @@ from desktop_app.repair_jobs.stored import (
     Vehicle,
     Visit,
 )
+from desktop_app.returns_watched.met_by import met_by
 from desktop_app.returns_watched.return_cost import return_cost
 from desktop_app.returns_watched.returns_list import ReturnRow
 from desktop_app.returns_watched.stored import ReturnLink
@@ -44,13 +45,12 @@ _LEVEL = 10  # where the level of proof stands in a row of the year's jobs
 
 @dataclass(frozen=True, slots=True)
 class YearAsked:
-    """What is read already when the year is: its days, the returns in it, what is under watch."""
+    """What is read already when the year is: its days and the returns in it."""
 
     first: date
     last: date
     look: Look
     returns: Sequence[ReturnRow]
-    open_jobs: Collection[str]
     rules: HouseRules
     names: SymptomNames
     verdicts: Verdicts
@@ -87,7 +87,9 @@ def _jobs_done(connection: Connection, asked: YearAsked) -> Iterator[JobDone]:
     for row, fate in zip(rows, fates, strict=True):
         job_id, number, vehicle, cause_found, cause, correction, system, *more = row
         hours, unbilled, price, level, every, window_days, window_miles, technician = more
-        back, waits = _first_visits(met.get(job_id, ()))
+        rows_met = tuple(met.get(job_id, ()))
+        by = met_by(rows_met)
+        back, told = by.back, fate.told(rows_met)
         yield JobDone(
             number=number,
             left_on=fate.left_on,
@@ -107,14 +109,16 @@ def _jobs_done(connection: Connection, asked: YearAsked) -> Iterator[JobDone]:
             window_days=window_days,
             window_miles=float(window_miles),
             days_gone=(asked.last - fate.left_on).days,
-            state=fate.state(back, waits, window_days, number in asked.open_jobs, asked.last),
+            counts_from=fate.counts_from,
+            state=fate.state(by, told, asked.last),
             back_after=None if back is None else back.candidate.days,
-            waits_after=None if waits is None else waits.candidate.days,
-            well_until=fate.well_until(back, waits),
+            waits_after=_days_to(by.waits, fate.told_inside(told)),
+            aside_after=None if by.aside is None else by.aside.candidate.days,
+            well_until=fate.well_until(by, told),
             miles_known=fate.miles_known,
             known_on=fate.known_on,
             back_miles=None if back is None else back.candidate.distance_miles,
-            lost_after=fate.lost_after(window_days),
+            lost_after=fate.lost_after(),
             caught_here=caught.get(job_id, 0),
         )
 
@@ -144,13 +148,10 @@ def _levels(rows: Sequence[Any]) -> dict[int | None, ProofLevel | None]:
     }
 
 
-def _first_visits(met: Sequence[ReturnRow]) -> tuple[ReturnRow | None, ReturnRow | None]:
-    """Return a job's first comeback, and its first visit that waits for a judgement."""
-    if not met:
-        return None, None
-    by_days = sorted(met, key=lambda one: (one.candidate.days, one.later))
-    back = next((one for one in by_days if one.is_comeback), None)
-    return back, next((one for one in by_days if one.waits), None)
+def _days_to(waits: ReturnRow | None, told: int | None) -> int | None:
+    """Return the days to the first visit that waits, or to the same trouble told, if sooner."""
+    days = (None if waits is None else waits.candidate.days, told)
+    return min((one for one in days if one is not None), default=None)
 
 
 def _parts(

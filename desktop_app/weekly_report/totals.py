@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from functools import partial
 
+from desktop_app.returns_watched.ask_list import ENDS_SOON
 from desktop_app.returns_watched.honest_numbers.group_rates import FEW_JOBS
 from desktop_app.returns_watched.honest_numbers.proportion import normal_factor, wilson
 from desktop_app.returns_watched.judgement import Judgement
 from desktop_app.weekly_report.sheet_form import Cell, Kind, Table, Total
 
-ENDS_SOON_DAYS = 7
 # The column that names a row's job, as tables call it.
 _JOB_COLUMNS = ("Job", "Later job", "Return")
 _WAIT = "Of the week. Until a person has judged them they are neither comeback nor success."
@@ -51,7 +51,7 @@ def _of_the_week(left: Table, came_back: Table, watch: Table) -> tuple[Total, ..
         ),
         _sum(came_back, "Cost", "Cost of the week's returns", "money", "Where somebody wrote it."),
         _count(watch, "Job", "Jobs under watch", "An open window is not a success."),
-        _soon(watch, "Days left", f"of these ending by time within {ENDS_SOON_DAYS} days"),
+        _soon(watch, "Days left", f"of these ending by time within {ENDS_SOON} days"),
     )
 
 
@@ -116,10 +116,10 @@ def _soon(table: Table, header: str, words: str) -> Total:
     """Count the days that lie ahead and soon; what is over already ends no more."""
 
     def soon(cell: Cell) -> bool:
-        return isinstance(cell, int) and 0 <= cell <= ENDS_SOON_DAYS
+        return isinstance(cell, int) and 0 <= cell <= ENDS_SOON
 
     reach = table.reach(header)
-    formula = f'=COUNTIFS({reach},">=0",{reach},"<={ENDS_SOON_DAYS}")'
+    formula = f'=COUNTIFS({reach},">=0",{reach},"<={ENDS_SOON}")'
     return _counted(table, header, soon, (words, formula, ""))
 
 

@@ -8,7 +8,7 @@ from datetime import date
 from typing import Literal, NamedTuple
 
 from desktop_app.returns_watched.change_promised import ChangePromised
-from desktop_app.returns_watched.honest_numbers.counted_jobs import NEVER, NO_LAST_DAY, CountedJobs
+from desktop_app.returns_watched.honest_numbers.counted_jobs import NEVER, CountedJobs
 from desktop_app.returns_watched.honest_numbers.group_rates import NOT_SAID
 from desktop_app.returns_watched.judged_before import JudgedOnce
 from desktop_app.returns_watched.judgement import Judgement
@@ -19,7 +19,18 @@ from desktop_app.weekly_report.before_the_year import OlderJob, Promised, as_it_
 
 WEEKS_IN_YEAR = 52
 
-State = Literal["open", "maybe", "came back", "seen fine", "nothing heard", "lost sight"]
+State = Literal[
+    "open",
+    "maybe",
+    "came back",
+    "came back, not ours",
+    "came back after the window",
+    "seen fine",
+    "nothing heard",
+    "lost sight",
+]
+_LATER: State = "came back after the window"
+NOT_SETTLED: tuple[State, ...] = ("maybe", "came back, not ours", "lost sight")
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,12 +48,14 @@ class JobDone(NamedTuple):
     """A job handed over in the year; money in cents, days counted from its hand-over.
 
     `back_after` are the days to its first comeback and `waits_after` those to its first visit that
-    nobody judged; None where there is none. `well_until` is the last day on which its car was
+    nobody judged, or to the same trouble told, and `aside_after` those to its first return that is
+    not ours; None where there is none. `counts_from` are the days after which its window counts as
+    over, NO_LAST_DAY where nobody knows. `well_until` is the last day on which its car was
     known to be well. `window_days` 0 is no limit in time. `now_and_then` is True where the fault
     did not come every time. `miles_known` are the miles since the hand-over at the last later
     reading that can be trusted, taken on `known_on`, None where there is none, and `back_miles`
     those to its first comeback's visit, None where the odometer cannot say. `lost_after` are the
-    days to the one from which nobody can say any more, inside its window, None while in sight.
+    days until the car was last in sight where it was lost in its window, None while in sight.
     """
 
     number: str
@@ -64,6 +77,7 @@ class JobDone(NamedTuple):
     window_miles: float
     days_gone: int
     state: State
+    counts_from: int
     back_after: int | None = None
     waits_after: int | None = None
     well_until: date | None = None
@@ -71,6 +85,7 @@ class JobDone(NamedTuple):
     known_on: date | None = None
     back_miles: float | None = None
     lost_after: int | None = None
+    aside_after: int | None = None
     caught_here: int = 0
 
     @property
@@ -81,8 +96,7 @@ class JobDone(NamedTuple):
     @property
     def settled(self) -> bool:
         """True where its window is over in sight of the shop, and its visits are judged."""
-        over = self.days_gone > self.window_days > 0
-        return over and self.state not in ("maybe", "lost sight")
+        return self.days_gone > self.counts_from and self.state not in NOT_SETTLED
 
     @property
     def came_back(self) -> bool:
@@ -172,11 +186,13 @@ def counted_jobs(
 
     return CountedJobs(
         days_gone=days(job.days_gone for job in jobs),
-        window_days=days(job.window_days or NO_LAST_DAY for job in jobs),
+        window_days=days(job.counts_from for job in jobs),
         back_after=days(job.back_after for job in jobs),
         waits_after=days(job.waits_after for job in jobs),
         part_kinds=tuple(job.part_kinds for job in jobs),
         systems=tuple(job.system for job in jobs),
         groups=tuple(tuple(dict.fromkeys(groups(job))) or (NOT_SAID,) for job in jobs),
         lost_after=days(job.lost_after for job in jobs),
+        aside_after=days(job.aside_after for job in jobs),
+        came_later=np.array([job.state == _LATER for job in jobs], dtype=bool),
     )

@@ -18,7 +18,7 @@ from tests.watched_shop import job, vehicle
 
 MISFIRE = {"symptoms": ["misfire"], "codes": ["P0300"], "kinds": ["distributor-rotor"]}
 FIELDS = [
-    *("name", "jobs", "settled", "open", "waiting", "lost_sight", "comebacks", "rate"),
+    *("name", "jobs", "settled", "open", "waiting", "lost_sight", "not_ours", "comebacks", "rate"),
     *("low", "high", "expected", "observed_over_expected", "note"),
 ]
 
@@ -115,11 +115,11 @@ def test_by_technician(rates: Rates) -> None:
 
 
 def test_expected_of_such_work(rates: Rates) -> None:
-    # J-2 had three kinds of part and J-1 one: other work. By kinds of part, systems are compared.
+    # Nobody else did twenty such jobs, so that there is nobody to compare with.
     ada = rates.group("technician", "Ada")
-    assert (ada["expected"], ada["observed_over_expected"]) == (1.0, 1.0)
+    assert (ada["expected"], ada["observed_over_expected"]) == (None, None)
     rotor = rates.group("part-kind", "distributor-rotor")
-    assert (rotor["settled"], rotor["expected"]) == (2, pytest.approx(1.0))
+    assert (rotor["settled"], rotor["expected"]) == (2, None)
 
 
 def test_the_curve(rates: Rates) -> None:

@@ -88,6 +88,7 @@ def _from_the_record(record: ShopRecord) -> dict[str, float | None]:
     inside = pairs.days <= pairs.window_days
     ours = ~pairs.cause_class.isin(["new", "other-use"])
     pairs["back"] = inside & pairs.judgement.isin(COMEBACKS) & ours
+    pairs["aside"] = inside & pairs.judgement.isin(COMEBACKS) & ~ours
     pairs["waits"] = inside & pairs.judgement.isna()
     week = jobs[(jobs.left_on >= MONDAY) & (jobs.left_on <= SUNDAY)]
     met = pairs[(pairs.came_on_later >= MONDAY) & (pairs.came_on_later <= SUNDAY)]
@@ -99,7 +100,8 @@ def _from_the_record(record: ShopRecord) -> dict[str, float | None]:
     year = jobs[(jobs.left_on >= FIRST) & jobs.counts]
     back = set(pairs[pairs.back].id)
     waits = set(pairs[pairs.waits].id) - back
-    settled = year[(year.days_left < 0) & ~year.id.isin(waits)]
+    aside = set(pairs[pairs.aside].id) - back - waits
+    settled = year[(year.days_left < 0) & ~year.id.isin(waits | aside)]
     returned = int(settled.id.isin(back).sum())
     low, high = proportion_confint(returned, len(settled), method="wilson")
     watch = jobs[jobs.days_left >= 0]
@@ -112,7 +114,7 @@ def _from_the_record(record: ShopRecord) -> dict[str, float | None]:
         "Price of the jobs": week.price_cents.sum() / 100,
         "Comebacks": met[met.back].vehicle_id.nunique(),
         "Visits that wait for judgement": met[met.waits].vehicle_id.nunique(),
-        **{f"judged {each}": int((met.judgement == each).sum()) for each in Judgement},
+        **{f"pairs judged {each}": int((met.judgement == each).sum()) for each in Judgement},
         "Cost of the week's returns": met.cost_cents.sum() / 100,
         "Jobs under watch": len(watch),
         "of these ending by time within 7 days": int((watch.days_left <= 7).sum()),

@@ -113,15 +113,16 @@ def test_jobs_lost_sight_of_are_no_success_and_the_numbers_add_up(shop: ShopReco
     assert "1 open, 1 waiting, 1 lost sight of" in said[0]
     assert any(line.startswith("Lost sight of: the car is gone") for line in said)
     ages, came_back = jobs.watched()
-    assert ages.tolist() == [20, 90, 10, 10, 90, 90, 20]
+    # Told on its 20th day that it is gone: until the day before it was in sight.
+    assert ages.tolist() == [19, 90, 10, 10, 90, 90, 20]
     assert came_back.tolist() == [False, False, True, False, False, False, False]
 
     done = in_the_year(shop)
     assert [(one.number, one.state, one.settled, one.lost_after) for one in done[:4]] == [
-        ("J-0", "lost sight", False, 20),
+        ("J-0", "lost sight", False, 19),
         ("J-1", "nothing heard", True, None),
-        ("J-2", "came back", True, 30),
-        ("J-3", "maybe", False, 30),
+        ("J-2", "came back", True, 29),
+        ("J-3", "maybe", False, 29),
     ]
 
 

@@ -259,6 +259,6 @@ def test_where_looking_for_the_card_fails_the_bench_does_not_look_for_ever(
     for errand in desk.errands.findChildren(Errand):
         errand.stop()  # as the notice strip's button does
     ended = "was not looked for to the end"
-    qtbot.waitUntil(lambda: ended in words_of(bench), timeout=20_000)
+    qtbot.waitUntil(lambda: ended in words_of(bench), timeout=60_000)
     assert "Looking for the bench card" not in words_of(bench)
     assert named(bench, QPushButton, name).isEnabled()

@@ -136,8 +136,11 @@ def test_kilometres_where_the_house_rule_says_so(shop: ShopRecord, qtbot: QtBot)
     job(shop, car, "J-1", "2026-11-01", "2026-11-01", 100_000)
     change_rule(shop, "distance_unit", "km")
     for page in _opened(shop, qtbot, 1):
-        # 3,000 miles are 4,828.032 km.
-        assert _column(page, 3) == ["75 days, 4,828 km"]
+        assert _column(page, 3) == ["75 days, km not read since"]
+    job(shop, car, "J-2", "2026-11-10", None, 101_000, system="brakes")
+    for page in _opened(shop, qtbot, 1):
+        # 2,000 miles are 3,218.688 km.
+        assert _column(page, 3) == ["75 days, 3,219 km"]
         assert _says(page, "km a day")
 
 
@@ -156,7 +159,7 @@ def test_every_control_has_a_name(page: UnderWatchPage) -> None:
     ("left", "says"),
     [
         ("2026-11-01", "the odometer was not read since"),
-        ("2026-09-01", "14 days left, 3,000 mi by that reading"),
+        ("2026-09-01", "14 days left. It may have ended since"),
     ],
 )
 def test_what_is_not_known_is_said(shop: ShopRecord, left: str, says: str) -> None:

@@ -7,6 +7,7 @@ from datetime import date
 
 import pytest
 
+from desktop_app.returns_watched.met_by import NOBODY
 from desktop_app.shop_record.record import FILE_NAME, ShopRecord
 from desktop_app.shop_record.trouble import ShopDamaged
 from desktop_app.weekly_report.actions import look_at_week
@@ -55,4 +56,4 @@ def test_a_car_was_well_when_it_was_last_seen_or_told_of(
         tuple(date(2026, 1, day) for day in came),
         tuple(date(2026, 1, day) for day in told_fine),
     )
-    assert fate.well_until(None, None) == (None if well is None else date(2026, 1, well))
+    assert fate.well_until(NOBODY) == (None if well is None else date(2026, 1, well))

@@ -6,6 +6,7 @@ from dataclasses import replace
 
 import pytest
 
+from desktop_app.returns_watched.honest_numbers.counted_jobs import NO_LAST_DAY
 from desktop_app.weekly_report.read_first import read_first
 from desktop_app.weekly_report.sheet_form import Table
 from desktop_app.weekly_report.sheets.rate import rate_sheet
@@ -90,7 +91,13 @@ def test_the_weeks_are_charted_once_for_a_book() -> None:
 def test_a_window_without_an_end_leaves_no_weeks_to_compare_with(days: int) -> None:
     jobs, returns = steady()
     shop = replace(SHOP, window_days=days)
-    charted = weeks_charted(figures([j._replace(window_days=days) for j in jobs], returns, shop))
+    charted = weeks_charted(
+        figures(
+            [j._replace(window_days=days, counts_from=days or NO_LAST_DAY) for j in jobs],
+            returns,
+            shop,
+        )
+    )
     assert charted.before == ()
     assert charted.watched[-1] == 52 * 20
 
@@ -177,6 +184,28 @@ def test_each_return_of_a_job_counts_in_returns_per_job() -> None:
     last = sheet.table("ReturnsPerJob")
     assert last.rows[-1][2] == pytest.approx(4.0)
     assert last.behind[-1] == ("K-1", "K-2")
+
+
+def test_the_later_returns_of_a_chain_count_for_its_first_job_too() -> None:
+    first = done("J-1", 200, back_after=10)
+    second = done("K-1", 189, back_after=20)
+    jobs = [first, second, *(done(f"Q-{n}", 200) for n in range(48))]
+    again = came(second, "K-2", 20)
+    chained = replace(again.row, candidate=replace(again.row.candidate, root="J-1"))
+    table = rate_sheet(figures(jobs, [came(first, "K-1", 10), replace(again, row=chained)]))
+    rows = table.table("ReturnsPerJob").rows
+    # K-2 came on the 31st day after J-1 left: three returns of 50 jobs, of which two are J-1's.
+    assert [row[2] for row in rows if row[0] in (25, 30, 35)] == pytest.approx([4.0, 4.0, 6.0])
+
+
+def test_before_the_first_return_the_curves_claim_no_certainty() -> None:
+    sheet = rate_sheet(figures([done(f"J-{n}", 200) for n in range(3)]))
+    for row in sheet.table("CurveOfReturns").rows:
+        # 0 of 3: the exact upper bound is 1 - 0.025 ** (1 / 3).
+        assert row[2:] == pytest.approx((0.0, 0.0, 1 - 0.025 ** (1 / 3)))
+    for row in sheet.table("ReturnsPerJob").rows:
+        # None seen: a Poisson count of up to 3.689 (Garwood 1936), in three jobs.
+        assert row[2:] == pytest.approx((0.0, 0.0, 122.96), abs=0.01)
 
 
 def test_every_point_and_row_opens_to_its_jobs() -> None:

@@ -7,6 +7,7 @@ from datetime import UTC, date, datetime, timedelta
 from typing import Any
 
 from desktop_app.returns_watched.candidate import Candidate
+from desktop_app.returns_watched.honest_numbers.counted_jobs import NO_LAST_DAY
 from desktop_app.returns_watched.judgement import Judgement
 from desktop_app.returns_watched.return_cost import ReturnCost
 from desktop_app.returns_watched.returns_list import ReturnRow
@@ -48,6 +49,7 @@ def done(number: str, days_gone: int = 200, **more: Any) -> JobDone:
         "state": "came back" if more.get("back_after") is not None else "nothing heard",
         **more,
     }
+    fields.setdefault("counts_from", fields["window_days"] or NO_LAST_DAY)
     return JobDone(**fields)
 
 

@@ -13,7 +13,7 @@ if TYPE_CHECKING:
     Marks = NDArray[np.bool_]
 
 NEVER = -1
-NO_LAST_DAY = 1_000_000  # of a window without a limit in time: never over by its days
+NO_LAST_DAY = 1_000_000  # of a window that is not known to have ended
 Kinds = tuple[str, ...]
 
 
@@ -22,11 +22,14 @@ class CountedJobs:
     """Jobs handed over with a cause and a correction, as columns of one length (n,).
 
     `days_gone` are the days from the hand-over to the day that is looked from, `window_days` those
-    of the job's window, `back_after` the days to the first comeback inside the window and
-    `waits_after` those to the first visit inside it that nobody has judged (NEVER where there is
-    none). `lost_after` are the days to the one from which nobody can say any more, for a sale ended
-    the window or the car is gone (NEVER where it is in sight). `part_kinds` and `systems` say what
-    kind of work it was, `groups` the names under which it counts.
+    after which the job's window counts as over (NO_LAST_DAY where only miles can end it, and nobody
+    read them). `back_after` are the days to the first comeback inside the window, `waits_after`
+    those to the first visit inside it that nobody has judged, or to the day on which its customer
+    told of the same trouble, and `aside_after` those to the first return that is not ours by its
+    cause; NEVER where there is none. `lost_after` are the days until the car was last in sight,
+    for a sale ended the window or it is gone (NEVER where it is in sight).
+    `came_later` marks those that came with a reason after their window. `part_kinds` and `systems`
+    say what kind of work it was, `groups` the names under which it counts.
     """
 
     days_gone: Days
@@ -37,6 +40,8 @@ class CountedJobs:
     systems: tuple[str, ...]
     groups: tuple[Kinds, ...]
     lost_after: Days
+    aside_after: Days
+    came_later: Marks
 
     @property
     def came_back(self) -> Marks:
@@ -51,11 +56,25 @@ class CountedJobs:
         return marks
 
     @property
+    def not_ours(self) -> Marks:
+        """Those that came back for a reason that is not ours: in no rate, above or below the line.
+
+        A comeback of our making, or a visit that waits, goes before it.
+        """
+        aside = (self.aside_after != NEVER) & (self.aside_after <= self.window_days)
+        marks: Marks = aside & ~self.came_back & ~self.waiting
+        return marks
+
+    @property
     def lost_sight(self) -> Marks:
         """Those that went out of sight inside their window, neither back nor waiting: not quiet."""
         lost = (self.lost_after != NEVER) & (self.lost_after <= self.window_days)
-        marks: Marks = lost & ~self.came_back & ~self.waiting
+        marks: Marks = lost & ~self.came_back & ~self.waiting & ~self.not_ours
         return marks
+
+    @property
+    def _left_out(self) -> Marks:
+        return self.waiting | self.not_ours | self.lost_sight
 
     @property
     def settled(self) -> Marks:
@@ -64,23 +83,24 @@ class CountedJobs:
         On its last day a window is still open. A job that came back early enters when its days
         have passed too: sooner, quick returns would be counted before their quiet neighbours.
         """
-        return (self.days_gone > self.window_days) & ~self.waiting & ~self.lost_sight
+        return (self.days_gone > self.window_days) & ~self._left_out
 
     @property
     def still_open(self) -> Marks:
         """Those whose window is not over, whether they came back or not."""
-        return ~self.settled & ~self.waiting & ~self.lost_sight
+        return ~self.settled & ~self._left_out
 
     def watched(self) -> tuple[Days, Marks]:
         """Return how many days each was watched, and whether it came back then, for a curve.
 
         Nobody knows what a visit means that waits for a judgement: the job was well until then. So
-        it was until the car went out of sight.
+        it was until the car went out of sight, or came back for a reason that is not ours.
         """
         import numpy as np
 
         until = np.minimum(self.days_gone, self.window_days)
         until = np.where(self.waiting, np.minimum(until, self.waits_after), until)
         until = np.where(self.lost_sight, np.minimum(until, self.lost_after), until)
+        until = np.where(self.not_ours, np.minimum(until, self.aside_after), until)
         back = self.came_back & (self.back_after <= until)
         return np.where(back, self.back_after, until), back

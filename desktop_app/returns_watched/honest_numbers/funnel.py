@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from math import inf, isinf
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
@@ -31,31 +32,60 @@ def funnel_limit(
     return limit
 
 
-def luck_gives(size: int, rate: float, coverage: float = 0.95) -> tuple[int, int]:
+def luck_gives(
+    size: int, rate: float, coverage: float = 0.95, worth: float = inf
+) -> tuple[int, int]:
     """Return the fewest and the most comebacks that luck alone gives so many jobs.
 
     Fewer come with a chance of less than (1 - coverage) / 2, and so do more: the exact binomial
-    limits of a funnel, in whole jobs. ValueError as for `funnel_limit`.
+    limits of a funnel, in whole jobs. Where the rate is not known but seen in `worth` other jobs,
+    they are those of the beta-binomial distribution, which are wider. ValueError as for
+    `funnel_limit`.
     """
     import numpy as np
 
     tail = (1 - coverage) / 2
+    if not isinf(worth):
+        reached = np.cumsum(_chances(size, rate, worth))
+        fewest, most = (int(np.searchsorted(reached, p)) for p in (tail, 1 - tail))
+        return fewest, min(most, size)
     one = np.array([size], dtype=np.int64)
     return int(_first_reached(one, rate, tail)[0]), int(_first_reached(one, rate, 1 - tail)[0])
 
 
-def chance_of_so_many(comebacks: int, size: int, rate: float) -> float:
+def chance_of_so_many(comebacks: int, size: int, rate: float, worth: float = inf) -> float:
     """Return how likely luck alone lies so far from what is expected, to either side (a p-value).
 
-    Twice the smaller tail of the binomial distribution, at most 1. ValueError for no such count.
+    Twice the smaller tail of the binomial distribution, at most 1; of the beta-binomial one where
+    the rate was seen in `worth` other jobs. ValueError for no such count.
     """
     from scipy.special import bdtr, bdtrc
 
     if not 0 <= comebacks <= size or not 0 < rate < 1:
         raise ValueError(f"{comebacks} of {size} at a rate of {rate} cannot be")
+    if not isinf(worth):
+        chances = _chances(size, rate, worth)
+        tails = float(chances[: comebacks + 1].sum()), float(chances[comebacks:].sum())
+        return min(1.0, 2 * min(tails))
     as_few = float(bdtr(comebacks, size, rate))
     as_many = 1.0 if comebacks == 0 else float(bdtrc(comebacks - 1, size, rate))
     return min(1.0, 2 * min(as_few, as_many))
+
+
+def _chances(size: int, rate: float, worth: float) -> NDArray[np.float64]:
+    """Return the beta-binomial chance of each count from 0 to the size."""
+    import numpy as np
+    from scipy.special import betaln
+
+    if not (0 < rate < 1 and worth > 0 and size >= 1):
+        raise ValueError(f"No chances for {size} jobs, a rate of {rate} and a worth of {worth}")
+    counts = np.arange(size + 1)
+    back, quiet = rate * worth, (1 - rate) * worth
+    ways = -betaln(size - counts + 1, counts + 1) - np.log(size + 1)
+    chances: NDArray[np.float64] = np.exp(
+        ways + betaln(counts + back, size - counts + quiet) - betaln(back, quiet)
+    )
+    return chances
 
 
 def _first_reached(size: NDArray[np.int64], rate: float, probability: float) -> NDArray[np.int64]:

@@ -7,9 +7,9 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING, Literal, cast
 
 from desktop_app.returns_watched.honest_numbers.counted_jobs import CountedJobs
+from desktop_app.returns_watched.honest_numbers.elsewhere import NOWHERE, Elsewhere, elsewhere
 from desktop_app.returns_watched.honest_numbers.expected import (
     SeenAgainstExpected,
-    expected_shares,
     seen_against_expected,
 )
 from desktop_app.returns_watched.honest_numbers.funnel import chance_of_so_many, luck_gives
@@ -31,7 +31,7 @@ TOO_FEW = "too few jobs to tell"
 NOT_OVER = "no window is over yet"
 MORE, FEWER = "more than luck explains", "fewer than luck explains"
 MAY_BE_LUCK = "unusual, yet may be luck"
-NOTHING_ALIKE = "nothing alike to compare with"
+NOTHING_ALIKE = "nobody to compare with"
 WITHIN = "within what luck gives"
 # Below so many settled jobs nothing is ranked; common practice, no source.
 FEW_JOBS = 20
@@ -43,14 +43,17 @@ WIDEST_INTERVAL = 0.20
 class GroupRate:
     """One group: `comebacks` are those of its `settled` jobs, and `rate` their share.
 
-    Its jobs are settled, open, waiting or out of sight (`lost_sight`), each of them one of these.
+    Its jobs are settled, open, waiting, out of sight (`lost_sight`) or came back for a reason that
+    is not ours (`not_ours`), each of them one of these.
 
     `low` to `high` is the rate's Wilson interval of 95 %. `expected` is what the settled jobs
-    would have had if their work came back as often as all such work here; `luck` the fewest and
-    most comebacks that luck alone makes of that, 19 times of 20. `alike` are the settled jobs
-    whose work was also done outside the group. Figures are None where nothing is settled;
-    `against`, `luck` and `drawn_in` also where there is nothing to compare with. `stands_out`
-    allows for the number of groups that are compared.
+    would have had if their work came back as often as such work does outside the group; a job that
+    nobody else did the like of counts as it came. `luck` are the fewest and most comebacks that
+    luck alone makes of that, 19 times of 20, and `chance` how often it makes so many or so few.
+    `alike` are the settled jobs whose own kind of work enough others did: below half of them
+    nothing is expected. Figures are None where nothing is settled; `expected`, `against`, `luck`,
+    `chance` and `drawn_in` also where there is nobody to compare with. `stands_out` allows for the
+    number of groups that are compared.
     """
 
     name: str
@@ -59,12 +62,14 @@ class GroupRate:
     still_open: int
     waiting: int
     lost_sight: int
+    not_ours: int
     comebacks: int
     expected: float | None = None
     low: float | None = None
     high: float | None = None
     against: SeenAgainstExpected | None = None
     luck: tuple[int, int] | None = None
+    chance: float | None = None
     alike: int = 0
     drawn_in: Shrunken | None = None
     stands_out: bool = False
@@ -95,7 +100,7 @@ class GroupRate:
             return MORE if self.comebacks > self.expected else FEWER
         if self.note is not None:
             return TOO_FEW
-        if 2 * self.alike < self.settled:
+        if self.luck is None:
             return NOTHING_ALIKE
         return MAY_BE_LUCK if self.beyond_luck else WITHIN
 
@@ -108,6 +113,7 @@ class GroupRate:
             "open": self.still_open,
             "waiting": self.waiting,
             "lost_sight": self.lost_sight,
+            "not_ours": self.not_ours,
             "comebacks": self.comebacks,
             "rate": self.rate,
             "low": self.low,
@@ -128,11 +134,6 @@ def group_rates(jobs: CountedJobs, by: By) -> tuple[GroupRate, ...]:
     import numpy as np
 
     settled = jobs.settled
-    expected, work = np.zeros(len(jobs.systems)), np.zeros(len(jobs.systems), dtype=np.int64)
-    if settled.any():
-        at = np.flatnonzero(settled)
-        work = _kinds_of_work(jobs, by)
-        expected[at] = expected_shares(work[at].tolist(), jobs.came_back[at])
     places: dict[str, int] = {}
     of, into = _in_groups(jobs, places)
 
@@ -140,32 +141,35 @@ def group_rates(jobs: CountedJobs, by: By) -> tuple[GroupRate, ...]:
         return cast(list[float], np.bincount(into, values[of], len(places)).tolist())
 
     columns = (
-        *(settled | True, settled, jobs.still_open, jobs.waiting, jobs.lost_sight),
+        *(settled | True, settled, jobs.still_open, jobs.waiting, jobs.lost_sight, jobs.not_ours),
         settled & jobs.came_back,
     )
     counts = [[int(count) for count in summed(column)] for column in columns]
-    alike = _alike(of[settled[of]], into[settled[of]], work, len(places))
-    rows = zip(places, *counts, summed(expected), alike, strict=True)
-    return tuple(sorted(_compared([_group_rate(*one) for one in rows]), key=_place))
+    some = settled[of]
+    others = elsewhere(
+        *(of[some], into[some], len(places)),
+        (_kinds_of_work(jobs, by), _systems(jobs, by)),
+        jobs.came_back,
+        FEW_JOBS,
+    )
+    rows = zip(places, *counts, strict=True)
+    found = [_group_rate(GroupRate(*one), others, place) for place, one in enumerate(rows)]
+    return tuple(sorted(_compared(found), key=_place))
 
 
-def _alike(
-    job: NDArray[np.int64], group: NDArray[np.int64], work: NDArray[np.int64], groups: int
-) -> list[int]:
-    """Return how many jobs of each group did work that jobs outside the group did too.
+def _systems(jobs: CountedJobs, by: By) -> NDArray[np.int64]:
+    """Return the number of each job's system (n,), NOWHERE where it is not said.
 
-    A group that alone does its work is compared with itself, and always has what is expected.
+    Where the groups are made by system or kind of part, no wider kind of work is left to hold
+    them against.
     """
     import numpy as np
 
-    if not job.size:
-        return [0] * groups
-    everywhere = np.bincount(work[np.unique(job)])
-    pairs, inside = np.unique(group * everywhere.size + work[job], return_counts=True)
-    elsewhere = inside < everywhere[pairs % everywhere.size]
-    counts = np.bincount(pairs // everywhere.size, inside * elsewhere, groups)
-    found: list[int] = counts.astype(int).tolist()
-    return found
+    if by in ("system", "part-kind"):
+        return np.full(len(jobs.systems), NOWHERE, dtype=np.int64)
+    places = {name: place for place, name in enumerate(dict.fromkeys(jobs.systems))}
+    places[""] = NOWHERE
+    return np.fromiter(map(places.__getitem__, jobs.systems), np.int64, len(jobs.systems))
 
 
 def _kinds_of_work(jobs: CountedJobs, by: By) -> NDArray[np.int64]:
@@ -206,26 +210,28 @@ def _in_groups(
     return np.concatenate(jobs_found), np.concatenate(groups_found)
 
 
-def _group_rate(
-    name: str,
-    jobs: int,
-    settled: int,
-    still_open: int,
-    waiting: int,
-    lost: int,
-    back: int,
-    expected: float,
-    alike: int,
-) -> GroupRate:
+def _group_rate(group: GroupRate, others: Elsewhere, place: int) -> GroupRate:
+    """Return the group with its bounds, and with what others let expect where enough are alike."""
+    from dataclasses import replace
+
+    settled, back = group.settled, group.comebacks
     if not settled:
-        return GroupRate(name, jobs, settled, still_open, waiting, lost, back)
+        return group
     low, high = wilson(back, settled)
-    rate = expected / settled
-    luck = luck_gives(settled, rate) if 0 < rate < 1 else None
-    against = seen_against_expected(back, expected)
-    return GroupRate(
-        *(name, jobs, settled, still_open, waiting, lost, back),
-        *(expected, low, high, against, luck, alike),
+    alike, compared = int(others.alike[place]), int(others.compared[place])
+    bounded = replace(group, low=low, high=high, alike=alike)
+    if 2 * alike < settled:
+        return bounded
+    seen = int(others.back[place])
+    expected = float(others.expected[place]) + back - seen
+    rate, worth = float(others.mean[place]) / compared, float(others.worth[place])
+    fewest, most = luck_gives(compared, rate, worth=worth)
+    return replace(
+        bounded,
+        expected=expected,
+        against=seen_against_expected(back, expected),
+        luck=(fewest + back - seen, most + back - seen),
+        chance=chance_of_so_many(seen, compared, rate, worth),
     )
 
 
@@ -234,13 +240,8 @@ def _compared(groups: list[GroupRate]) -> list[GroupRate]:
     from dataclasses import replace
 
     spread = spread_of_groups([one.comebacks for one in groups], [one.settled for one in groups])
-    tested = [one for one in groups if one.luck is not None and one.expected is not None]
-    levels = adjusted(
-        [
-            chance_of_so_many(one.comebacks, one.settled, (one.expected or 0) / one.settled)
-            for one in tested
-        ]
-    )
+    tested = [one for one in groups if one.chance is not None]
+    levels = adjusted([one.chance or 0.0 for one in tested])
     out = {one.name for one, level in zip(tested, levels, strict=True) if level <= ALARM}
     return [
         replace(

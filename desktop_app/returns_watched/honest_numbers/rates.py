@@ -15,6 +15,7 @@ from desktop_app.returns_watched.honest_numbers.group_rates import (
     group_rates,
 )
 from desktop_app.returns_watched.honest_numbers.many_compared import caution
+from desktop_app.returns_watched.honest_numbers.proportion import clopper_pearson
 from desktop_app.returns_watched.honest_numbers.survival import Curve, kaplan_meier
 from desktop_app.returns_watched.window import EndsBy, Window
 
@@ -51,13 +52,19 @@ class RatesJson(TypedDict):
 
 @dataclass(frozen=True, slots=True)
 class Rates:
-    """Comeback rates by one thing, as of a day; the curve is of all jobs, over days."""
+    """Comeback rates by one thing, as of a day; the curve is of all jobs, over days.
+
+    `came_later` jobs came with a reason after their window. `watched` are a day and how many jobs
+    were watched to it or longer, for what a curve without returns can say.
+    """
 
     by: By
     window: Window
     today: date
     groups: tuple[GroupRate, ...]
     curve: Curve
+    came_later: int = 0
+    watched: tuple[int, int] = (0, 0)
 
     def as_json(self) -> RatesJson:
         """Return the fields of the command contract."""
@@ -97,6 +104,17 @@ class Rates:
                 "Lost sight of: the car is gone, or was sold where a sale ends the window. It is "
                 "no success, and the curve watches it until that day."
             )
+        if any(group.not_ours for group in self.groups):
+            yield (
+                "Not ours: it came back, and a person said that the reason is not ours. Such a job "
+                "is in no rate, neither as a comeback nor as a success."
+            )
+        if self.came_later:
+            jobs = "1 job" if self.came_later == 1 else f"{self.came_later} jobs"
+            yield (
+                f"{jobs} came back with a reason after the window had ended: no comeback here, and "
+                "not the same as all well."
+            )
         if self.by == "verdict":
             yield (
                 "Comparing is no experiment: who compares may also work more carefully otherwise, "
@@ -111,6 +129,13 @@ class Rates:
 
     def _in_time(self) -> Iterator[str]:
         curve = self.curve
+        day, jobs = self.watched
+        if not len(curve.ages) and jobs:
+            most = clopper_pearson(0, jobs)[1]
+            yield (
+                f"None came back by day {day}, to which {jobs} {'was' if jobs == 1 else 'were'} "
+                f"watched; up to {most:.1%} still may lie behind that."
+            )
         early = sum(day <= EARLY_DAY for day in curve.ages.tolist())
         for steps, when in ((early, f"by day {EARLY_DAY}"), (len(curve.ages), "in all")):
             if steps:
@@ -125,13 +150,22 @@ class Rates:
 
 def rates_of(jobs: CountedJobs, by: By, window: Window, today: date) -> Rates:
     """Work out the rates by one thing, and the curve of all the jobs over days."""
-    return Rates(by, window, today, group_rates(jobs, by), kaplan_meier(*jobs.watched()))
+    import numpy as np
+
+    days, back = jobs.watched()
+    # To the day that half of the jobs were watched to: further on, few speak for all.
+    middle = int(np.median(days)) if len(days) else 0
+    watched = (middle, int((days >= middle).sum()))
+    curve = kaplan_meier(days, back)
+    later = int((jobs.came_later & jobs.settled).sum())
+    return Rates(by, window, today, group_rates(jobs, by), curve, later, watched)
 
 
 def _group_line(group: GroupRate) -> str:
     jobs = "1 job" if group.jobs == 1 else f"{group.jobs} jobs"
     counts = f"{group.name}: {jobs}, {group.still_open} open, {group.waiting} waiting"
-    said = [f"{counts}, {group.lost_sight} lost sight of" if group.lost_sight else counts]
+    counts += f", {group.lost_sight} lost sight of" if group.lost_sight else ""
+    said = [f"{counts}, {group.not_ours} not ours" if group.not_ours else counts]
     if group.rate is None or group.low is None or group.high is None:
         return f"{said[0]}; no window is over yet."
     said.append(
@@ -143,6 +177,7 @@ def _group_line(group: GroupRate) -> str:
     if group.luck is not None and group.expected is not None:
         fewest, most = group.luck
         said.append(
-            f"{group.expected:.1f} expected of such work, where luck alone gives {fewest} to {most}"
+            f"{group.expected:.1f} expected of such work elsewhere, "
+            f"where luck alone gives {fewest} to {most}"
         )
     return f"{'; '.join(said)}. {group.reading.capitalize()}."

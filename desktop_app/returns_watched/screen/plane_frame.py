@@ -91,23 +91,33 @@ class PlaneFrame:
     def paint_scales(
         self, painter: QPainter, palette: QPalette, job: WatchedJob | None, unit: DistanceUnit
     ) -> None:
-        """Write this job's own days and distance along the sides."""
+        """Write the parts of its window along the sides, and what they are of the marked job's.
+
+        Each mark stands by its own job's window: the scales hold for all, the marked job's days and
+        distance stand behind them where it has such a limit.
+        """
         square = self.square
         painter.setPen(palette.text().color())
         centre, right = Qt.AlignmentFlag.AlignHCenter, Qt.AlignmentFlag.AlignRight
         middle, left = Qt.AlignmentFlag.AlignVCenter, Qt.AlignmentFlag.AlignLeft
         below = square.bottom() + LANE + 2
-        for step in _STEPS if job is not None else ():
+        for step in _STEPS:
             at = self.straight(step, step)
-            assert job is not None
-            if job.window.days:
-                days = f"{job.window.days * step:,.0f}"
-                painter.drawText(QRectF(at.x() - 40, below, 80, 20), centre, days)
-            if job.counts_by_distance:
-                far = f"{from_miles(job.window.miles, unit) * step:,.0f}"
-                painter.drawText(QRectF(0, at.y() - 10, _LEFT - 6, 20), right | middle, far)
-        words = "km" if unit == "km" else "miles"
-        painter.drawText(QRectF(6, 2, self.width, 26), left | middle, f"{words} expected today")
-        under = QRectF(square.left(), below + 22, square.width(), 24)
-        painter.drawText(under, centre | middle, "days since hand-over")
+            part = f"{step:.0%}"
+            painter.drawText(QRectF(at.x() - 40, below, 80, 20), centre, part)
+            painter.drawText(QRectF(0, at.y() - 10, _LEFT - 6, 20), right | middle, part)
+        up, along = self._scale_words(job, unit)
+        painter.drawText(QRectF(6, 2, self.width, 26), left | middle, up)
+        under = QRectF(0, below + 22, self.width - 4, 24)
+        painter.drawText(under, right | middle, along)
         painter.drawText(QRectF(0, square.bottom(), _LEFT - 6, LANE), right | middle, "by time")
+
+    def _scale_words(self, job: WatchedJob | None, unit: DistanceUnit) -> tuple[str, str]:
+        """Return what the upright and the level scale say, with the marked job's own limits."""
+        words = "km" if unit == "km" else "miles"
+        up, along = f"{words} expected today, of its own window", "days gone, of its own window"
+        if job is not None and job.counts_by_distance:
+            up += f" ({job.job}: {from_miles(job.window.miles, unit):,.0f} {words})"
+        if job is not None and job.window.days:
+            along += f" ({job.job}: {job.window.days:,} days)"
+        return up, along

@@ -31,10 +31,10 @@ CROWD, THRONG = 60, 400  # jobs; of more, the ways ahead, and then all ways, wou
 class WatchPlane(QWidget):
     """Draws each job at the shares of days and distance that its window has used by today.
 
-    Every job's own window is the same square, so that all can be compared; the scales name the
-    window of the job that is looked at. A line runs from the last reading to where the job is
-    expected today and on to where its distance ends, two thin ones hold that with 95 %. Arrow keys
-    walk, Enter or a click opens.
+    Every job's own window is the same square, so that all can be compared; the scales are parts of
+    that window, and name the limits of the job that is looked at. A line runs from the last reading
+    to where the job is expected today and on to where its distance ends, two thin ones hold that
+    with 95 %. Arrow keys walk, Enter or a click opens.
     """
 
     walked = Signal(int)  # place in the list of jobs

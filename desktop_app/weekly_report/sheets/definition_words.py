@@ -5,9 +5,8 @@ from __future__ import annotations
 from typing import NamedTuple
 
 from desktop_app.returns_watched.honest_numbers.few_a_week import TAIL
-from desktop_app.returns_watched.honest_numbers.group_rates import WIDEST_INTERVAL
+from desktop_app.returns_watched.honest_numbers.group_rates import FEW_JOBS, WIDEST_INTERVAL
 from desktop_app.weekly_report.sheets.changes import SPAN_WEEKS
-from desktop_app.weekly_report.sheets.sheet_words import FEW_JOBS
 
 _COMMON = "common practice, no source"
 
@@ -49,21 +48,23 @@ COUNTING = (
         "Rate, tables of rates, Raw",
         "A job whose window is over by its days, and that came back or has no visit inside the "
         "window that waits for a judgement. A window that distance has ended is settled when its "
-        "days are over too: a quick comeback then enters together with its quiet neighbours. Open "
-        "windows are never counted as successes.",
+        "days are over too: a quick comeback then enters together with its quiet neighbours. Where "
+        "both limits must end it, or it has none in time, it is over once an odometer reading says "
+        "so. Open windows are never counted as successes.",
         _COMMON,
     ),
     Definition(
         "Not settled",
         "tables of rates",
-        "The other jobs of the row: a window that is still open, a visit that waits, or a car that "
-        "is out of sight. They are no successes and enter no rate.",
+        "The other jobs of the row: a window that is still open, a visit that waits, a car that is "
+        "out of sight, or one that came back for a reason that is not ours. They are no successes "
+        "and enter no rate.",
     ),
     Definition(
         "Waiting, Waits",
         "everywhere",
-        "A visit inside the window that nobody has judged, or a job with such a visit and no "
-        "comeback: neither good nor bad.",
+        "A visit inside the window that nobody has judged, or a job with such a visit, or whose "
+        "customer tells of the same trouble, and no comeback: neither good nor bad.",
     ),
     Definition(
         "Lost sight",
@@ -205,16 +206,18 @@ RATES = (
     Definition(
         "Expected, Seen less expected",
         "tables of rates, People",
-        "Expected: the comebacks that the same work has in the whole shop (indirect "
-        "standardisation over part kinds and systems, but for what the rows are made by). Seen: "
-        "what the row had.",
+        "Expected: the comebacks that the same work has outside the row (indirect standardisation "
+        "over part kinds and systems, but for what the rows are made by). Where fewer than "
+        f"{FEW_JOBS} others are alike, the system stands for the kind of part; where they are too "
+        "few there too, a job counts as it came. Empty where more than half of the row has nobody "
+        "to compare with. Seen: what the row had.",
         "N. E. Breslow and N. E. Day, Statistical Methods in Cancer Research II (1987), ch. 2",
     ),
     Definition(
         "Luck from, Luck to",
         "tables of rates, People",
         "The fewest and most comebacks that luck alone makes of what is expected, 19 times of 20: "
-        "the limits of a funnel, exact for whole jobs.",
+        "the limits of a funnel for whole jobs, wider where few others say what to expect.",
         "D. J. Spiegelhalter, Statistics in Medicine 24 (2005) 1185-1202",
     ),
     Definition(

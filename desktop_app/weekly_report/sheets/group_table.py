@@ -46,7 +46,7 @@ _OPEN_NOTE = (
     "19 times of 20."
 )
 _LUCK_NOTE = (
-    "Expected: the comebacks that the same work has in the whole shop. Luck from … to: how many "
+    "Expected: the comebacks that the same work has outside the row. Luck from … to: how many "
     "luck alone makes of that, 19 times of 20; between the two nobody is better or worse. Best "
     "guess: the rate once all rows are weighed, a row of few jobs drawn towards the others."
 )

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from typing import TYPE_CHECKING
 
 from desktop_app.returns_watched.honest_numbers.cumulative import MeanCumulative, mean_cumulative
+from desktop_app.returns_watched.honest_numbers.expected import poisson_interval
+from desktop_app.returns_watched.honest_numbers.proportion import clopper_pearson
 from desktop_app.returns_watched.honest_numbers.survival import Curve, kaplan_meier
 from desktop_app.weekly_report.chart_scale import round_ticks
 from desktop_app.weekly_report.figures import WeekFigures
@@ -126,13 +128,7 @@ def per_job_table(figures: WeekFigures) -> Table:
     if jobs:
         ends = _ends(figures)
         places = {job.number: place for place, job in enumerate(jobs)}
-        met = [
-            (places[one.row.earlier], one.row.candidate.days, one.row.later)
-            for one in figures.year.returns
-            if one.row.is_comeback
-            and one.row.earlier in places
-            and one.row.candidate.days <= ends[places[one.row.earlier]]
-        ]
+        met = [one for one in _returns_of(figures, places) if one[1] <= ends[one[0]]]
         found = mean_cumulative(ends, [job for job, _, _ in met], [days for _, days, _ in met])
         rows = list(_per_job_rows(_days(_last_day(figures)), ends, found))
         came = [(float(days), later) for _, days, later in met]
@@ -150,14 +146,33 @@ def per_job_table(figures: WeekFigures) -> Table:
         title="How many returns 100 jobs have had after so many days",
         notes=(
             "Every return counts here, the second and third of one job too (mean cumulative "
-            "function), so it can lie above the share that came back. Low to High: where it lies "
-            "19 times of 20.",
+            "function), so it can lie above the share that came back. A return of a return counts "
+            "for the job before it, and for the first of its chain from the day on which that "
+            "left. Low to High: where it lies 19 times of 20.",
         )
         if rows
         else (),
         nothing=_NOBODY,
         behind=tuple(behind),
     )
+
+
+def _returns_of(figures: WeekFigures, places: Mapping[str, int]) -> Iterator[tuple[int, int, str]]:
+    """Yield each return visit with the place of the job that it counts for, and the days since.
+
+    It counts for the job that it came back for, and for the first job of that one's chain.
+    """
+    jobs = figures.year.counted
+    seen: set[tuple[str, object]] = set()
+    for one in sorted(figures.year.returns, key=lambda one: (one.row.came_on, one.row.later)):
+        row = one.row
+        if not row.is_comeback:
+            continue
+        for number in dict.fromkeys((row.earlier, row.candidate.root)):
+            place = places.get(number)
+            if place is not None and (number, row.visit) not in seen:
+                seen.add((number, row.visit))
+                yield place, (row.came_on - jobs[place].left_on).days, row.later
 
 
 def _last_day(figures: WeekFigures) -> int:
@@ -177,7 +192,7 @@ def _ends(figures: WeekFigures) -> list[int]:
     last = _last_day(figures)
     days, _ = _watched_days(figures)
     return [
-        min(job.days_gone, job.window_days or last, last) if job.came_back else day
+        min(job.days_gone, job.counts_from, last) if job.came_back else day
         for job, day in zip(figures.year.counted, days, strict=True)
     ]
 
@@ -206,15 +221,20 @@ def _share_rows(
         at_risk = int(watched.size - np.searchsorted(watched, point, "left"))
         if at_risk < least:
             return
-        yield (int(point), at_risk, *_share_at(curve, point))
+        yield (int(point), at_risk, *_share_at(curve, point, at_risk))
 
 
-def _share_at(curve: Curve, point: float) -> tuple[float, float, float]:
+def _share_at(curve: Curve, point: float, at_risk: int) -> tuple[float, float, float]:
+    """Return the share that came back by a point, with its bounds.
+
+    Before the first return the curve has none: there the upper one is that of none among the jobs
+    that were watched to it, which is exact (Clopper and Pearson).
+    """
     import numpy as np
 
     step = int(np.searchsorted(curve.ages, point, "right")) - 1
     if step < 0:
-        return 0.0, 0.0, 0.0
+        return (0.0, *clopper_pearson(0, at_risk))
     return tuple(  # type: ignore[return-value]
         float(1 - column[step]) for column in (curve.left, curve.high, curve.low)
     )
@@ -232,7 +252,9 @@ def _per_job_rows(
             return
         step = int(np.searchsorted(found.ages, point, "right")) - 1
         some = (found.mean, found.low, found.high)
-        values = [0.0 if step < 0 else round(100 * float(one[step]), 2) for one in some]
+        values = [round(100 * float(one[step]), 2) for one in some] if step >= 0 else [0.0, 0.0]
+        if step < 0:  # of none among so many no more is known than the exact bound of a count
+            values.append(round(100 * poisson_interval(0)[1] / at_risk, 2))
         yield (int(point), at_risk, *values)
 
 

@@ -9,8 +9,6 @@ from desktop_app.repair_jobs.distance import from_miles
 from desktop_app.weekly_report.figures import WeekFigures
 from desktop_app.weekly_report.sheet_form import Column, Kind
 
-# Below this many settled jobs nothing is ranked; common practice, no source.
-FEW_JOBS = 20
 NAMELESS = "Names are left out. The house rule “names in book” puts them in, for the owner alone."
 
 

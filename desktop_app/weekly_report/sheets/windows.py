@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from desktop_app.returns_watched.ask_list import ENDS_SOON
 from desktop_app.returns_watched.watching import WatchedJob
 from desktop_app.weekly_report.figures import WeekFigures
 from desktop_app.weekly_report.sheet_form import Cell, Column, Sheet, Table
@@ -13,13 +14,22 @@ from desktop_app.weekly_report.sheets.sheet_words import (
     unit_words,
     year_words,
 )
-from desktop_app.weekly_report.totals import ENDS_SOON_DAYS
 from desktop_app.weekly_report.year_behind import JobDone
 
 _STATES = (
     ("open", "Its window is not over. Never counted as a success."),
-    ("maybe", "A visit of its car waits for a judgement: neither good nor bad."),
+    (
+        "maybe",
+        "A visit of its car waits for a judgement, or its customer tells of the same trouble: "
+        "neither good nor bad.",
+    ),
     ("came back", "A person judged a visit of its car a comeback."),
+    ("came back, not ours", "It came back for a reason that is not ours; it is in no rate."),
+    (
+        "came back after the window",
+        "The car came with a reason, or its customer told of the same trouble, after the window's "
+        "end: no comeback in the rate, and not the same as all well.",
+    ),
     ("seen fine", "The car was seen, or its customer asked, after the window's end."),
     ("nothing heard", "The window ended and nobody knows how the car is."),
     ("lost sight", "The car was sold or is gone; nobody can say any more."),
@@ -50,7 +60,9 @@ def _states(figures: WeekFigures) -> Table:
         in_it = [job.number for job in jobs if job.state == state]
         rows.append((state, len(in_it), means))
         behind.append(tuple(in_it))
-    quiet, unheard = len(behind[3]) + len(behind[4]), len(behind[4])
+    named = dict(zip((state for state, _ in _STATES), map(len, behind), strict=True))
+    unheard = named["nothing heard"]
+    quiet = named["seen fine"] + unheard
     said: tuple[str, ...] = ()
     if quiet:
         said = (
@@ -122,20 +134,20 @@ def _watch(figures: WeekFigures) -> Table:
 
 
 def _miles_left(figures: WeekFigures, job: WatchedJob) -> Cell:
-    """Return the distance that is left by the last reading; words where there is none since."""
+    """Return the distance that is left by the last reading since; words where there is none."""
     if not job.window.miles:
         return "no such limit"
+    if job.not_read_since:
+        return "not read since"
     if job.miles_left is None:
         return "not known"
-    if job.read_on == job.left_on:
-        return "not read since"
     return distance(figures, job.miles_left)
 
 
 def _this_week(figures: WeekFigures, job: WatchedJob) -> str:
     """Say whether its window probably ends within a week, and then whom it leads to."""
     end = job.expected_close
-    if end is None or (end - figures.as_of).days > ENDS_SOON_DAYS:
+    if end is None or (end - figures.as_of).days > ENDS_SOON:
         return ""
     ends = "ends" if end >= figures.as_of else "probably over"
     return ends if job.came_back or job.waits else f"{ends}: ask"

@@ -1,0 +1,62 @@
+"""What the visits that one job met say of it: back, to be judged, not ours, after its window."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date
+from typing import NamedTuple
+
+from desktop_app.returns_watched.judgement import counts_against
+from desktop_app.returns_watched.returns_list import ReturnRow
+
+
+class MetBy(NamedTuple):
+    """The first visit of each sort that a job met; None where there is none.
+
+    `back` is a comeback, `waits` is to be judged, `aside` came back for a reason that is not ours:
+    all inside the window. `later` has a reason or was judged a comeback, and came after the window.
+    """
+
+    back: ReturnRow | None = None
+    waits: ReturnRow | None = None
+    aside: ReturnRow | None = None
+    later: ReturnRow | None = None
+
+
+NOBODY = MetBy()
+
+
+def met_by(rows: Sequence[ReturnRow]) -> MetBy:
+    """Return what a job met by its pairs with later jobs, in whatever order these are."""
+    if not rows:
+        return NOBODY
+    by_days = sorted(rows, key=lambda one: (one.candidate.days, one.later))
+    return MetBy(
+        next((one for one in by_days if one.is_comeback), None),
+        next((one for one in by_days if one.waits), None),
+        next((one for one in by_days if is_aside(one)), None),
+        next((one for one in by_days if _came_later(one)), None),
+    )
+
+
+def is_aside(row: ReturnRow) -> bool:
+    """True where it was judged a comeback inside the window, by a cause that is not ours."""
+    judged = row.judgement is not None and row.judgement.is_comeback
+    return row.in_window and judged and not row.is_comeback
+
+
+def told_and_open(told: date | None, rows: Sequence[ReturnRow]) -> date | None:
+    """Return since when the same trouble is told, None where a later visit speaks for the car.
+
+    That is one that was judged against the job, or that waits to be.
+    """
+    if told is None:
+        return None
+    seen = any(row.came_on >= told and (row.waits or not row.is_open) for row in rows)
+    return None if seen else told
+
+
+def _came_later(row: ReturnRow) -> bool:
+    if row.in_window:
+        return False
+    return row.is_open or counts_against(row.judgement, row.cause_class)

@@ -1,0 +1,165 @@
+"""One rule for what became of a job: its page, the watch, the rates and the week's book agree."""
+
+from __future__ import annotations
+
+from datetime import date
+from typing import Any
+
+import pytest
+
+from desktop_app.returns_watched.actions import judge_return
+from desktop_app.returns_watched.customer_actions import note_answer
+from desktop_app.returns_watched.honest_numbers.counted_jobs import CountedJobs
+from desktop_app.returns_watched.stored_rates import read_counted_jobs
+from desktop_app.returns_watched.stored_returns import read_watch
+from desktop_app.returns_watched.stored_standing import read_standing
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.weekly_report.actions import look_at_week
+from desktop_app.weekly_report.week import read_week
+from desktop_app.weekly_report.year_behind import JobDone
+from tests.watched_shop import job, vehicle
+
+SUNDAY = date(2026, 11, 15)
+BOTH: dict[str, Any] = {"window_days": 90, "window_miles": 3000, "window_rule": "both"}
+MISFIRE: dict[str, Any] = {"symptoms": ["misfire"]}
+
+
+def on_page(shop: ShopRecord, job_id: int) -> str:
+    with shop.reading() as connection:
+        return read_standing(connection, job_id, SUNDAY).standing.value
+
+
+def in_book(shop: ShopRecord) -> dict[str, JobDone]:
+    return {job.number: job for job in look_at_week(shop, read_week("2026-W46")).year.jobs}
+
+
+def rates(shop: ShopRecord) -> CountedJobs:
+    with shop.reading() as connection:
+        return read_counted_jobs(connection, "technician", SUNDAY)
+
+
+def watched(shop: ShopRecord) -> dict[str, float | None]:
+    with shop.reading() as connection:
+        return {one.job: one.miles_left for one in read_watch(connection, SUNDAY)}
+
+
+def test_a_window_that_both_limits_must_end_is_open_until_its_miles_are_read(
+    shop: ShopRecord,
+) -> None:
+    car = vehicle(shop)
+    first = job(shop, car, "J-1", "2026-03-01", "2026-03-02", 10_000, **BOTH)
+    job(shop, car, "J-2", "2026-11-01", "2026-11-02", 10_500, system="brakes")
+    assert watched(shop)["J-1"] == 2500
+    assert on_page(shop, first) == "under watch"
+    assert (in_book(shop)["J-1"].settled, in_book(shop)["J-1"].state) == (False, "open")
+    assert rates(shop).settled.tolist() == [False, False]
+    job(shop, car, "J-3", "2026-11-10", "2026-11-11", 13_500, system="body")
+    assert "J-1" not in watched(shop)
+    assert on_page(shop, first) == "seen fine"
+    assert (in_book(shop)["J-1"].settled, in_book(shop)["J-1"].state) == (True, "seen fine")
+    assert rates(shop).settled.tolist() == [True, False, False]
+
+
+def test_a_window_without_a_limit_in_time_settles_once_its_miles_are_driven(
+    shop: ShopRecord,
+) -> None:
+    car = vehicle(shop)
+    job(shop, car, "J-1", "2026-03-01", "2026-03-02", 10_000, window_days=0)
+    assert rates(shop).settled.tolist() == [False]
+    job(shop, car, "J-2", "2026-06-01", None, 13_100, system="brakes")
+    assert rates(shop).settled.tolist() == [True]
+    assert in_book(shop)["J-1"].settled
+
+
+def test_the_same_trouble_told_by_telephone_waits(shop: ShopRecord) -> None:
+    first = job(shop, vehicle(shop), "J-1", "2026-06-01", "2026-06-02", 10_000)
+    note_answer(shop, first, "same trouble", on=date(2026, 7, 1))
+    assert on_page(shop, first) == "under watch"
+    assert (in_book(shop)["J-1"].settled, in_book(shop)["J-1"].state) == (False, "maybe")
+    assert in_book(shop)["J-1"].well_until is None
+    found = rates(shop)
+    assert (found.waiting.tolist(), found.settled.tolist()) == ([True], [False])
+    note_answer(shop, first, "fine", on=date(2026, 11, 2))
+    assert on_page(shop, first) == in_book(shop)["J-1"].state == "seen fine"
+    assert rates(shop).settled.tolist() == [True]
+
+
+def test_the_same_trouble_told_after_the_window_is_not_all_well(shop: ShopRecord) -> None:
+    first = job(shop, vehicle(shop), "J-1", "2026-06-01", "2026-06-02", 10_000)
+    note_answer(shop, first, "same trouble", on=date(2026, 10, 1))
+    assert on_page(shop, first) == in_book(shop)["J-1"].state == "came back after the window"
+    assert rates(shop).came_later.tolist() == [True]
+
+
+@pytest.mark.parametrize("judged", [False, True])
+def test_a_return_after_the_window_has_its_own_word(shop: ShopRecord, judged: bool) -> None:
+    car = vehicle(shop)
+    first = job(shop, car, "J-1", "2026-05-01", "2026-05-02", 10_000, **MISFIRE)
+    later = job(shop, car, "J-2", "2026-08-05", "2026-08-06", 10_800, **MISFIRE)
+    if judged:
+        judge_return(shop, first, later, "same symptom")
+    assert on_page(shop, first) == in_book(shop)["J-1"].state == "came back after the window"
+    assert in_book(shop)["J-1"].settled
+    found = rates(shop)
+    assert (found.came_later[0], found.came_back[0], found.settled[0]) == (True, False, True)
+
+
+def test_an_unrelated_visit_after_the_window_is_seen_fine(shop: ShopRecord) -> None:
+    car = vehicle(shop)
+    first = job(shop, car, "J-1", "2026-05-01", "2026-05-02", 10_000, **MISFIRE)
+    later = job(shop, car, "J-2", "2026-08-05", "2026-08-06", 10_800, **MISFIRE)
+    judge_return(shop, first, later, "unrelated")
+    assert on_page(shop, first) == in_book(shop)["J-1"].state == "seen fine"
+    assert not rates(shop).came_later.any()
+
+
+def test_what_the_customer_said_and_miles_that_ended_it_are_seen_alike(shop: ShopRecord) -> None:
+    told = job(shop, vehicle(shop), "J-1", "2026-05-01", "2026-05-02", 10_000)
+    note_answer(shop, told, "fine", on=date(2026, 8, 20))
+    car = vehicle(shop, plate="TIN 02")
+    driven = job(shop, car, "J-2", "2026-05-01", "2026-05-02", 10_000)
+    job(shop, car, "J-3", "2026-07-01", "2026-07-01", 13_500, system="brakes")
+    unread = vehicle(shop, plate="TIN 03")
+    seen = job(shop, unread, "J-4", "2026-05-01", "2026-05-02")
+    job(shop, unread, "J-5", "2026-09-01", "2026-09-01", system="brakes")
+    for job_id, number in ((told, "J-1"), (driven, "J-2"), (seen, "J-4")):
+        assert on_page(shop, job_id) == in_book(shop)[number].state == "seen fine", number
+
+
+def test_a_return_that_is_not_ours_leaves_the_rate_whole(shop: ShopRecord) -> None:
+    car = vehicle(shop)
+    first = job(shop, car, "J-1", "2026-05-01", "2026-05-02", 10_000, **MISFIRE)
+    later = job(shop, car, "J-2", "2026-05-20", "2026-05-21", 10_100, **MISFIRE)
+    judge_return(shop, first, later, "same symptom", cause_class="other-use")
+    assert on_page(shop, first) == in_book(shop)["J-1"].state == "came back, not ours"
+    assert not in_book(shop)["J-1"].settled
+    found = rates(shop)
+    assert found.not_ours.tolist() == [True, False]
+    assert (found.settled.tolist(), found.waiting.any()) == ([False, True], False)
+
+
+def test_a_car_that_is_gone_is_lost_sight_of_everywhere(shop: ShopRecord) -> None:
+    gone = job(shop, vehicle(shop), "J-1", "2026-05-01", "2026-05-02", 10_000)
+    note_answer(shop, gone, "car is gone", on=date(2026, 6, 1))
+    late = job(shop, vehicle(shop, plate="TIN 02"), "J-2", "2026-05-01", "2026-05-02", 10_000)
+    note_answer(shop, late, "car is gone", on=date(2026, 8, 1))
+    assert on_page(shop, gone) == in_book(shop)["J-1"].state == "lost sight"
+    assert on_page(shop, late) == in_book(shop)["J-2"].state == "nothing heard"
+    assert rates(shop).lost_sight.tolist() == [True, False]
+    # The book and the rates take the same jobs for settled, and watch them as long.
+    counted = [job.settled for job in in_book(shop).values()]
+    assert rates(shop).settled.tolist() == counted == [False, True]
+
+
+def test_what_is_left_of_the_miles_is_not_known_before_somebody_reads_them(
+    shop: ShopRecord,
+) -> None:
+    car = vehicle(shop)
+    job(shop, car, "J-1", "2026-10-01", "2026-10-01", 10_000)
+    with shop.reading() as connection:
+        [one] = read_watch(connection, SUNDAY)
+    assert one.not_read_since
+    assert one.as_json()["miles_left"] is None
+    assert one.expected_close is not None
+    job(shop, car, "J-2", "2026-11-01", None, 10_400, system="brakes")
+    assert watched(shop) == {"J-1": 2600}
