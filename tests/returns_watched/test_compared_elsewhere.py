@@ -85,6 +85,9 @@ def test_a_return_after_the_window_is_said_beside_the_rate() -> None:
     said = rates_of(some, "technician", MAIN_WINDOW, TODAY)
     assert (said.groups[0].settled, said.groups[0].comebacks) == (2, 0)
     assert any(line.startswith("1 job came back with a reason after") for line in said.lines())
+    # One that came back in its window too is a comeback, and is said once.
+    both = replace(jobs(BACK, SETTLED), came_later=np.array([True, False]))
+    assert rates_of(both, "technician", MAIN_WINDOW, TODAY).came_later == 0
 
 
 def test_where_nothing_came_back_the_curve_claims_no_certainty() -> None:

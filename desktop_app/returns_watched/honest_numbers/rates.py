@@ -157,7 +157,7 @@ def rates_of(jobs: CountedJobs, by: By, window: Window, today: date) -> Rates:
     middle = int(np.median(days)) if len(days) else 0
     watched = (middle, int((days >= middle).sum()))
     curve = kaplan_meier(days, back)
-    later = int((jobs.came_later & jobs.settled).sum())
+    later = int((jobs.came_later & jobs.settled & ~jobs.came_back).sum())
     return Rates(by, window, today, group_rates(jobs, by), curve, later, watched)
 
 
