@@ -77,8 +77,8 @@ class OpenWindowsView(QWidget):
     def _lay_out(self) -> None:
         signs = "   ".join(f"{sign} {state}" for state, sign in STATE_SIGNS.items())
         legend = plain_label(
-            f"{signs}. The thick line is where the marked job's window ends; the broken ones hold "
-            "its way there with 95 %.",
+            f"{signs}. The thick line is where the marked job's window ends; its way there "
+            "lies between the broken ones 19 times of 20.",
             "quiet",
             wrap=True,
         )

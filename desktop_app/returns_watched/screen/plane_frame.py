@@ -115,7 +115,7 @@ class PlaneFrame:
     def _scale_words(self, job: WatchedJob | None, unit: DistanceUnit) -> tuple[str, str]:
         """Return what the upright and the level scale say, with the marked job's own limits."""
         words = "km" if unit == "km" else "miles"
-        up, along = f"{words} expected today, of its own window", "days gone, of its own window"
+        up, along = f"{words} driven, of its window", "days gone, of its window"
         if job is not None and job.counts_by_distance:
             up += f" ({job.job}: {from_miles(job.window.miles, unit):,.0f} {words})"
         if job is not None and job.window.days:
