@@ -22,6 +22,7 @@ from desktop_app.returns_watched.judged_before import (
 from desktop_app.returns_watched.judging import Judging
 from desktop_app.returns_watched.stored import ReturnLink
 from desktop_app.returns_watched.stored_links import (
+    CHANGE_COLUMNS,
     kept_change,
     link_between,
     link_kept,
@@ -124,11 +125,7 @@ def open_changes(connection: Connection, today: date) -> tuple[OpenChange, ...]:
             ReturnLink.later_job_id,
             _EARLIER.number.label("earlier"),
             _LATER.number.label("later"),
-            ReturnLink.change_promised,
-            ReturnLink.change_by,
-            ReturnLink.change_due,
-            ReturnLink.change_done_on,
-            ReturnLink.change_check_on,
+            *CHANGE_COLUMNS,
         )
         .join(_EARLIER, _EARLIER.id == ReturnLink.earlier_job_id)
         .join(_LATER, _LATER.id == ReturnLink.later_job_id)

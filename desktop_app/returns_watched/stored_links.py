@@ -112,6 +112,16 @@ def kept_cents(kept: int | None) -> int | None:
     return kept
 
 
+# What kept_change needs of a row.
+CHANGE_COLUMNS = (
+    ReturnLink.change_promised,
+    ReturnLink.change_by,
+    ReturnLink.change_due,
+    ReturnLink.change_done_on,
+    ReturnLink.change_check_on,
+)
+
+
 def kept_change(row: Any) -> ChangePromised:
     """Return the change that a row of return_link promises."""
     return ChangePromised(

@@ -12,7 +12,7 @@ from desktop_app.repair_jobs.counted import is_counted
 from desktop_app.repair_jobs.stored import Job, Visit
 from desktop_app.returns_watched.many_visits.visit_columns import NO_DAY
 from desktop_app.returns_watched.stored import ReturnLink
-from desktop_app.returns_watched.stored_links import kept_change
+from desktop_app.returns_watched.stored_links import CHANGE_COLUMNS, kept_change
 from desktop_app.returns_watched.stored_look import Look
 from desktop_app.returns_watched.stored_traits import places_among
 from desktop_app.returns_watched.stored_vehicles import each_block
@@ -60,11 +60,7 @@ def read_promised_before(connection: Connection, first: date, as_of: date) -> It
             _LATER.number.label("later"),
             Visit.came_at,
             ReturnLink.cause_class,
-            ReturnLink.change_promised,
-            ReturnLink.change_by,
-            ReturnLink.change_due,
-            ReturnLink.change_done_on,
-            ReturnLink.change_check_on,
+            *CHANGE_COLUMNS,
         )
         .join(_EARLIER, _EARLIER.id == ReturnLink.earlier_job_id)
         .join(_LATER, _LATER.id == ReturnLink.later_job_id)
