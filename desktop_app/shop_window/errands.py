@@ -37,6 +37,9 @@ class _Runner(QRunnable):
 
     def run(self) -> None:
         errand = self._errand
+        if not errand.wanted:  # stopped while it waited for its turn
+            errand.failed.emit(None)
+            return
         try:
             result = self._work()
             if isinstance(result, Generator):
