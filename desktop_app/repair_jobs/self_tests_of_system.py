@@ -4,21 +4,34 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from desktop_app.repair_jobs.self_tests import SelfTestState, monitor_words
-from desktop_app.repair_jobs.self_tests_compared import OF_SYSTEM, StageTests, not_run
+from desktop_app.repair_jobs.self_tests import SelfTestState, monitor_words, monitors_of
+from desktop_app.repair_jobs.self_tests_compared import (
+    OF_SYSTEM,
+    StageTests,
+    is_compression,
+    not_run,
+)
+
+_NONE_KNOWN = (
+    "The car is not known to have a test of its own for this system: what it tested says nothing "
+    "of this repair."
+)
+_NO_SYSTEM = "Which system it was is not written down: nobody can tell which of its tests counts."
 
 
 def own_test_ran(system: str, after: StageTests) -> bool | None:
     """Tell whether the car's own tests for a system (an id) ran through after the repair.
 
-    Of those that are fitted at least one was read as complete and none as not run. None where no
-    test is known to speak of this system and nobody read any.
+    Each of them was read: at least one as complete, the others as complete or not fitted. None
+    where no test is known to speak of this system, such as brakes or steering: the tests of the
+    engine say nothing of those.
     """
-    states = after.states
-    asked = OF_SYSTEM.get(system)
+    asked = _of_system(system, after)
     if asked is None:
-        return None if not states else _through(list(states.values()))
-    return _through([states[one] for one in asked if one in states])
+        return None
+    states = [after.states.get(one) for one in asked]
+    told = {SelfTestState.COMPLETE, SelfTestState.NOT_FITTED}
+    return SelfTestState.COMPLETE in states and told.issuperset(states)
 
 
 def own_test_doubts(system: str, after: StageTests, claimed: bool) -> Iterator[str]:
@@ -27,19 +40,35 @@ def own_test_doubts(system: str, after: StageTests, claimed: bool) -> Iterator[s
     `claimed` is True where the level says so by itself: then a system of which no test is known
     to speak is doubted too.
     """
-    states = after.states
-    asked = OF_SYSTEM.get(system)
-    waits = not_run(after) if asked is None else [one for one in asked if one in not_run(after)]
-    if waits and (asked is not None or claimed):
+    asked = _of_system(system, after)
+    if asked is None and not claimed:
+        return
+    waits = [one for one in not_run(after) if asked is None or one in asked]
+    if waits:
         verb = "test has" if len(waits) == 1 else "tests have"
-        named = ", ".join(map(monitor_words, waits))
-        yield f"The car's own {verb} not run: {named}. Not run is not passed."
-    elif not states and (asked is not None or claimed):
+        yield f"The car's own {verb} not run: {_named(waits)}. Not run is not passed."
+    elif not after.states:
         yield "How the car's own tests stand after the repair is not written down."
-    elif asked is not None and not own_test_ran(system, after):
-        named = ", ".join(map(monitor_words, asked))
-        yield f"No test of the car's own that was read speaks of this repair: {named}."
+    elif asked is None:
+        yield _NONE_KNOWN if system else _NO_SYSTEM
+    elif not own_test_ran(system, after):
+        unread = [one for one in asked if one not in after.states]
+        if unread and len(unread) < len(asked):
+            yield f"Of the car's own tests for this repair nobody read: {_named(unread)}."
+        else:
+            yield (
+                f"No test of the car's own that was read speaks of this repair: {_named(asked)}."
+            )
 
 
-def _through(states: list[SelfTestState]) -> bool:
-    return SelfTestState.COMPLETE in states and SelfTestState.NOT_RUN not in states
+def _of_system(system: str, after: StageTests) -> list[str] | None:
+    """Return the tests that speak of a system in this kind of engine; None where none is known."""
+    asked = OF_SYSTEM.get(system)
+    if asked is None:
+        return None
+    kind = is_compression(StageTests(), after)
+    return [one.id for one in monitors_of(kind) if one.id in asked]
+
+
+def _named(tests: list[str]) -> str:
+    return ", ".join(map(monitor_words, tests))

@@ -48,8 +48,7 @@ def judge_return(
         if same and link.judged_by == who:
             judged["judged_at"] = link.judged_at  # pressed twice: the first moment stays
         kept = link_kept(link)
-        if not same:  # what was confirmed was another judgement
-            said.setdefault("second_look", None)
+        if not same:
             said["also"] = also_kept(kept.also, decided)
         if "cause_class" in said:
             said["helping_causes"] = helping_kept(kept.helping, said["cause_class"])

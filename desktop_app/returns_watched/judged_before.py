@@ -6,17 +6,25 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from typing import Any
 
-JUDGED_COLUMNS = ("judgement", "judged_by", "judged_at")
-NOTHING_SAID: Mapping[str, Any] = {"judgement": None, "judged_by": "", "judged_at": None}
+from desktop_app.returns_watched.judgement import return_cause
+
+JUDGED_COLUMNS = ("judgement", "judged_by", "judged_at", "cause_class")
+NOTHING_SAID: Mapping[str, Any] = {
+    **{"judgement": None, "judged_by": "", "judged_at": None, "cause_class": None}
+}
 
 
 @dataclass(frozen=True, slots=True)
 class JudgedOnce:
-    """One decision: its word (None: taken back), who made it, and the day (ISO)."""
+    """One decision: its word (None: taken back), who made it, and the day (ISO).
+
+    Where it named another main cause and left the word, `cause` is that cause's id ("" for none).
+    """
 
     judgement: str | None
     by: str
     on: str
+    cause: str | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,6 +63,9 @@ def judged_over_time(
         was = NOTHING_SAID if before is None else {**state, **before}
         if any(was[name] != state[name] for name in ("judgement", "judged_by")):
             found.append(_decision(state, change))
+        elif state["judgement"] is not None and _other_cause(was, state, change.who):
+            cause = state["cause_class"] or ""
+            found.append(JudgedOnce(state["judgement"], change.who, change.at[:10], cause))
         state = {name: was[name] for name in JUDGED_COLUMNS}
         if before is None:
             break
@@ -63,12 +74,21 @@ def judged_over_time(
     return tuple(reversed(found))
 
 
+def _other_cause(was: Mapping[str, Any], now: Mapping[str, Any], who: str) -> bool:
+    """Tell whether the cause was revised: a first one by who judged belongs to the judgement."""
+    if (was["cause_class"] or "") == (now["cause_class"] or ""):
+        return False
+    return bool(was["cause_class"]) or who != now["judged_by"]
+
+
 def told(decisions: Iterable[JudgedOnce]) -> str:
     """Return the decisions as one sentence, oldest first; empty where there is none."""
     said: list[str] = []
     before: str | None = None
     for one in decisions:
-        if one.judgement is None:
+        if one.cause is not None:
+            words = _cause_words(one.cause)
+        elif one.judgement is None:
             words = "taken back" if before is not None else ""
         elif not said:
             words = f"Judged “{one.judgement}”"
@@ -82,6 +102,11 @@ def told(decisions: Iterable[JudgedOnce]) -> str:
         if words:
             said.append(words + _by_and_on(one))
     return f"{', '.join(said)}." if said else ""
+
+
+def _cause_words(cause: str) -> str:
+    known = return_cause(cause)
+    return f"cause “{known.words}”" if known is not None else "cause taken out"
 
 
 def _by_and_on(one: JudgedOnce) -> str:

@@ -10,7 +10,7 @@ from datetime import date
 from typing import Any
 
 from desktop_app.returns_watched.judging import Judging
-from desktop_app.returns_watched.link_actions import change_link
+from desktop_app.returns_watched.link_actions import CONFIRMED, change_link
 from desktop_app.returns_watched.return_cost import AMOUNTS, MOST_CENTS, MOST_HOURS
 from desktop_app.returns_watched.said_beside import (
     also_kept,
@@ -22,8 +22,6 @@ from desktop_app.returns_watched.stored_links import kept_judgement
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
-
-_CONFIRMED = ("judgement", "why", "cause_class")  # what a second person puts the name to
 
 # The days of a promise of change, by their names in the record.
 CHANGE_DAYS = {
@@ -138,7 +136,7 @@ def look_again(
         later_job,
         values,
         shown,
-        (*_CONFIRMED, "second_look"),
+        (*CONFIRMED, "second_look"),
     )
 
 

@@ -8,6 +8,7 @@ from typing import Any
 from desktop_app.returns_watched.judging import Judging
 from desktop_app.returns_watched.stored import ReturnLink
 from desktop_app.returns_watched.stored_links import LinkKept, job_days, link_between, link_kept
+from desktop_app.returns_watched.stored_vehicles import rows_of_one
 from desktop_app.returns_watched.written_meanwhile import check_as_shown
 from desktop_app.shop_record.deed import Deed, Done
 from desktop_app.shop_record.record import ShopRecord
@@ -18,6 +19,7 @@ _UNSAID: Mapping[str, Any] = {
     **{"judged_by": "", "why": "", "change_promised": "", "same_vehicle": 1},
 }
 Values = Mapping[str, Any]
+CONFIRMED = ("judgement", "judged_by", "why", "cause_class")  # what a second person confirms
 
 
 def change_link(
@@ -43,7 +45,7 @@ def change_link(
             check_as_shown(words, shown, LinkKept() if link is None else link_kept(link), over)
         written = values(link) if callable(values) else values
         if link is not None:
-            deed.change(ReturnLink, link.id, **written)
+            deed.change(ReturnLink, link.id, **_unconfirmed(link, written))
             return
         _check_days(deed, earlier_job, later_job)
         jobs = {"earlier_job_id": earlier_job, "later_job_id": later_job}
@@ -52,15 +54,28 @@ def change_link(
     return record.do(words, work)
 
 
+def _unconfirmed(link: Any, written: Values) -> Values:
+    """Take the second look back where what it confirmed becomes something else."""
+    changed = (name for name in CONFIRMED if name in written)
+    if "second_look" in written or not any(written[n] != getattr(link, n) for n in changed):
+        return written
+    return {**written, "second_look": None}
+
+
 def _check_days(deed: Deed, earlier_job: int, later_job: int) -> None:
     then, now = job_days(deed.connection, earlier_job), job_days(deed.connection, later_job)
     if then is None or now is None:
         raise no_job(earlier_job if then is None else later_job)
-    if then.left_at is None or then.left_at[:10] > now.came_at[:10] or earlier_job == later_job:
+    if (
+        then.visit_id == now.visit_id
+        or then.left_at is None
+        or then.left_at[:10] > now.came_at[:10]
+        or now.vehicle_id not in rows_of_one(deed.connection, {then.vehicle_id})
+    ):
         raise ShopTrouble(
             f"{now.number} cannot be a return of {then.number}.",
             kept="Nothing was changed.",
-            do="The earlier job must be handed over before the later visit begins.",
+            do="A return is a later visit of the same vehicle, after the earlier hand-over.",
         )
 
 

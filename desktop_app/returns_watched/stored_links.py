@@ -46,11 +46,13 @@ class LinkKept:
 
 @dataclass(frozen=True, slots=True)
 class JobDays:
-    """A job's number and the days that decide whether it can have a return or be one."""
+    """A job's number and what decides whether it can have a return or be one."""
 
     number: str
     came_at: str
     left_at: str | None
+    visit_id: int
+    vehicle_id: int
 
 
 def read_links(
@@ -173,11 +175,11 @@ def link_between(connection: Connection, earlier_job: int, later_job: int) -> An
 
 
 def job_days(connection: Connection, job_id: int) -> JobDays | None:
-    """Return a job's number and days, or None where there is no such job."""
+    """Return a job's number, days, visit and vehicle, or None where there is no such job."""
     wanted = (
-        select(Job.number, Visit.came_at, Job.left_at)
+        select(Job.number, Visit.came_at, Job.left_at, Job.visit_id, Visit.vehicle_id)
         .join(Visit, Visit.id == Job.visit_id)
         .where(Job.id == job_id)
     )
     row = connection.execute(wanted).first()
-    return None if row is None else JobDays(row.number, row.came_at, row.left_at)
+    return None if row is None else JobDays(*row)

@@ -14,6 +14,7 @@ from desktop_app.shop_record.trouble import ShopTrouble
 # What a deed may write over, by its place in what is kept, with its name on the page.
 NAMES: Mapping[str, str] = {
     "judgement": "What it is",
+    "judged_by": "Judged by",
     "same_vehicle": "Same vehicle",
     "also": "As well",
     "why": "Why",

@@ -28,6 +28,7 @@ from desktop_app.repair_jobs.proof_said import (
 )
 from desktop_app.repair_jobs.proof_steps import STEPS, order_said, step_question
 from desktop_app.repair_jobs.provocation import Provoked
+from desktop_app.repair_jobs.self_tests import SelfTestState
 from desktop_app.repair_jobs.self_tests_compared import StageTests
 from desktop_app.repair_jobs.stored_reading import read_job
 from desktop_app.repair_jobs.write_up import WriteUp
@@ -169,6 +170,24 @@ def ticked(*words: str) -> tuple[CheckMade, ...]:
 
 FULL, ROAD, BAY = ProofLevel.FULL_TRIP, ProofLevel.ROAD, ProofLevel.BAY
 RUN = ProofKept(tests={"after repair": StageTests("00 07 65 00")})
+
+
+@pytest.mark.parametrize("system", ["brakes", "steering", "airbags", "a made-up system"])
+def test_a_full_trip_of_the_engine_says_nothing_of_the_brakes(job: JobView, system: str) -> None:
+    here = replace(job, system=system, checks=ticked(CODES_READ))
+    all_complete = ProofKept(tests={"after repair": StageTests("41 01 00 07 E5 00")})
+    reached = proof_reached(here, all_complete, FULL)
+    assert (reached.means, reached.own_test) == ("", None)
+    assert "says nothing of this repair" in " ".join(worth_saying(reached))
+    assert "passed" not in " ".join(worth_saying(reached))
+
+
+def test_a_test_that_nobody_read_has_not_passed_because_another_did(job: JobView) -> None:
+    here = replace(job, system="exhaust", checks=ticked(CODES_READ))
+    one = StageTests(by_hand={"secondary-air": SelfTestState.COMPLETE})
+    reached = proof_reached(here, ProofKept(tests={"after repair": one}), FULL)
+    assert not reached.means
+    assert "nobody read: catalyst" in " ".join(worth_saying(reached))
 
 
 @pytest.mark.parametrize("system", ["", "brakes", "ignition", "exhaust"])

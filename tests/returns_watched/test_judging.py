@@ -54,7 +54,7 @@ def _change(seq: int, before: Any, after: Any, reverses: int | None = None) -> L
 
 def _judged(word: str | None, by: str, day: int) -> dict[str, Any]:
     at = None if word is None else f"2026-11-{day:02d}T09:00:00+00:00"
-    return {"judgement": word, "judged_by": by, "judged_at": at}
+    return {"judgement": word, "judged_by": by, "judged_at": at, "cause_class": None}
 
 
 def test_every_decision_that_stood_is_told_with_who_and_when() -> None:

@@ -8,11 +8,13 @@ from typing import Any
 import pytest
 from sqlalchemy import text
 
+from desktop_app.repair_jobs.actions import write_up
 from desktop_app.repair_jobs.stored import Job, Person
+from desktop_app.repair_jobs.write_up import WriteUp
 from desktop_app.returns_watched import actions, judging_actions
 from desktop_app.returns_watched.customer_actions import note_answer
 from desktop_app.returns_watched.judged_before import told
-from desktop_app.returns_watched.judgement import Judgement
+from desktop_app.returns_watched.judgement import RETURN_CAUSES, Judgement
 from desktop_app.returns_watched.judging import Judging
 from desktop_app.returns_watched.stored import ReturnLink
 from desktop_app.returns_watched.stored_judging import open_changes, read_judging
@@ -90,6 +92,56 @@ def test_another_judgement_drops_what_only_spoke_of_the_first(
     assert _read(shop, pair).second_look == "Ana, 2026-11-16"
     actions.take_judgement_back(shop, *pair)
     assert _read(shop, pair).second_look == ""
+
+
+@pytest.mark.parametrize(
+    "change",
+    [
+        lambda s, p: actions.name_cause_class(s, *p, "new"),
+        lambda s, p: actions.say_why(s, *p, "it was another fault"),
+        lambda s, p: actions.judge_return(s, *p, "same symptom", by="Cy"),
+        lambda s, p: actions.judge_return(s, *p, "same symptom"),  # who confirmed judges now
+    ],
+)
+def test_a_second_look_holds_for_what_it_saw_alone(
+    shop: ShopRecord, pair: tuple[int, int], change: Any
+) -> None:
+    shop.who = "Ben"
+    actions.judge_return(shop, *pair, "same symptom", cause_class="fitted-badly")
+    shop.who = "Ana"
+    judging_actions.look_again(shop, *pair)
+    judging_actions.write_evidence(shop, *pair, "the old part is kept")
+    assert _read(shop, pair).second_look == "Ana, 2026-11-16"
+    change(shop, pair)
+    assert _read(shop, pair).second_look == ""
+    shop.undo()
+    assert _read(shop, pair).second_look == "Ana, 2026-11-16"
+
+
+def test_another_main_cause_is_a_decision_of_who_named_it(
+    shop: ShopRecord, pair: tuple[int, int]
+) -> None:
+    shop.who = "Ann"
+    actions.judge_return(shop, *pair, "same symptom")
+    actions.name_cause_class(shop, *pair, "fitted-badly")
+    shop.who = "Tom"
+    actions.name_cause_class(shop, *pair, "new")
+    actions.name_cause_class(shop, *pair, None)
+    said = told(_read(shop, pair).decisions)
+    new = next(one.words for one in RETURN_CAUSES if one.id == "new")
+    assert said == (
+        f"Judged “same symptom” by Ann on 2026-11-16, cause “{new}” by Tom on 2026-11-16, "
+        "cause taken out by Tom on 2026-11-16."
+    )
+
+
+def test_two_cars_and_one_visit_are_no_return(shop: ShopRecord, pair: tuple[int, int]) -> None:
+    other = write_up(shop, WriteUp(plate="OTHER 1", concern="misses too", odometer=50_000))
+    assert other.made is not None
+    with pytest.raises(ShopTrouble, match="cannot be a return"):
+        actions.judge_return(shop, pair[0], other.made, "same symptom")
+    with pytest.raises(ShopTrouble, match="cannot be a return"):
+        actions.judge_return(shop, pair[1], pair[1], "same symptom")
 
 
 def test_the_decisions_are_read_from_the_history(shop: ShopRecord, pair: tuple[int, int]) -> None:
