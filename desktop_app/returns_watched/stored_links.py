@@ -141,7 +141,7 @@ def _listed(kept: str | None) -> list[Any]:
         return []
     try:
         found = json.loads(kept)
-    except ValueError as error:
+    except (ValueError, RecursionError) as error:  # nested deeper than anybody writes
         raise damaged(kept, "a list") from error
     if not isinstance(found, list):
         raise damaged(kept, "a list")

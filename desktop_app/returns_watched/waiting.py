@@ -35,13 +35,13 @@ def oldest_waiting_first(rows: Iterable[ReturnRow]) -> tuple[ReturnRow, ...]:
 
 
 def visits_waiting(rows: Iterable[ReturnRow]) -> int:
-    """Count the visits that wait; one that may be a return of several earlier jobs counts once."""
-    return len({row.later_id for row in rows if row.waits})
+    """Count the visits that wait; one counts once, whatever jobs it has and may be a return of."""
+    return len({row.visit for row in rows if row.waits})
 
 
 def waiting_in_words(rows: Sequence[ReturnRow], today: date) -> str:
     """Say how many visits wait, since when, and how many of them too long."""
-    waiting = {row.later_id: row for row in rows if row.waits}.values()
+    waiting = {row.visit: row for row in rows if row.waits}.values()
     if not waiting:
         return "Nothing waits for a judgement."
     number = "1 visit waits" if len(waiting) == 1 else f"{len(waiting)} visits wait"

@@ -244,6 +244,7 @@ def test_what_waits_comes_first_the_oldest_at_the_top() -> None:
 def test_a_visit_that_may_be_a_return_of_two_jobs_waits_once() -> None:
     came = date(2026, 11, 8)
     rows = [_row("J-9", came, None), _row("J-9", came, None, earlier="J-2")]
+    rows.append(_row("J-10", came, None))  # another job of the same visit
     assert visits_waiting(rows) == 1
     assert waiting_in_words(rows, TODAY).startswith("1 visit waits for a judgement")
 

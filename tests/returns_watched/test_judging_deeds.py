@@ -257,6 +257,7 @@ def test_open_promises_are_listed_what_is_due_first(
         {"also": '["our fault"]'},
         {"helping_causes": '{"new": 1}'},
         {"helping_causes": '["luck"]'},
+        {"also": "[" * 60_000},
         {"unbilled_hours": -2.0},
         {"change_due": "soon"},
         {"judgement": "bad"},
