@@ -1,0 +1,97 @@
+"""The jobs read for jobs.csv, in the order in which they were written down."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Iterator, Sequence
+from typing import Any
+
+from sqlalchemy import Connection, func, select
+from sqlalchemy.orm import aliased
+
+from desktop_app.parts_compared.stored import Pair
+from desktop_app.records_exchanged.export_job_lines import OWN, JobsTold
+from desktop_app.records_exchanged.stored_export import AT_A_TIME
+from desktop_app.repair_jobs.stored import Job, Person, TroubleCode, Vehicle, Visit
+from desktop_app.returns_watched.stored import ReturnLink
+
+_EARLIER = aliased(Job)
+_VALUES: dict[str, Any] = {
+    "opened_on": func.substr(Visit.came_at, 1, 10),
+    "closed_on": func.substr(func.coalesce(Job.left_at, ""), 1, 10),
+    "vin": func.coalesce(Vehicle.vin, ""),
+    "plate": func.coalesce(Vehicle.plate, ""),
+    "vehicle": Vehicle.description,
+    "odometer": Visit.odometer_in,
+    "odometer_unit": Vehicle.odometer_unit,
+    "technician": func.coalesce(Person.name, ""),
+}
+_JOBS = (
+    select(*(_VALUES[name] if name in _VALUES else getattr(Job, name) for name in OWN))
+    .join(Visit, Visit.id == Job.visit_id)
+    .join(Vehicle, Vehicle.id == Visit.vehicle_id)
+    .outerjoin(Person, Person.id == Job.technician_id)
+)
+# Codes read after the repair would look like those the car came with, and a part that was
+# compared but not fitted like one that was: neither is said here.
+_CODES = (
+    select(TroubleCode.job_id, TroubleCode.code)
+    .where(TroubleCode.stage == "found")
+    .order_by(TroubleCode.id)
+)
+_ON_BOX, _ON_PART = Pair.number_on_box, Pair.number_on_part
+_PARTS = (
+    select(
+        *(Pair.job_id, Pair.part_kind, func.coalesce(func.nullif(_ON_BOX, ""), _ON_PART)),
+        *(Pair.supplier, func.coalesce(Pair.origin, "")),
+    )
+    .where(Pair.fitted == 1)
+    .order_by(Pair.id)
+)
+# Only what an import takes: of the same vehicle, and closed before the later one came.
+_RETURNS = (
+    select(
+        *(ReturnLink.later_job_id, _EARLIER.number, func.coalesce(ReturnLink.judgement, "")),
+        ReturnLink.earlier_job_id < ReturnLink.later_job_id,
+    )
+    .join(Job, Job.id == ReturnLink.later_job_id)
+    .join(Visit, Visit.id == Job.visit_id)
+    .join(_EARLIER, _EARLIER.id == ReturnLink.earlier_job_id)
+    .where(
+        ReturnLink.same_vehicle == 1,
+        ReturnLink.later_job_id != ReturnLink.earlier_job_id,
+        func.substr(_EARLIER.left_at, 1, 10) <= func.substr(Visit.came_at, 1, 10),
+    )
+    .order_by(ReturnLink.earlier_job_id)
+)
+
+
+def jobs_told(connection: Connection) -> Iterator[JobsTold]:
+    """Give all jobs, some thousands at a time."""
+    last = 0
+    while True:
+        wanted = _JOBS.where(Job.id > last).order_by(Job.id).limit(AT_A_TIME)
+        own: Sequence[Any] = connection.execute(wanted).all()
+        if not own:
+            return
+        span, last = (own[0].id, own[-1].id), own[-1].id
+        yield JobsTold(
+            own,
+            {
+                job: [one[0] for one in codes]
+                for job, codes in _by_job(connection, _CODES, TroubleCode.job_id, span).items()
+            },
+            _by_job(connection, _PARTS, Pair.job_id, span),
+            _by_job(connection, _RETURNS, ReturnLink.later_job_id, span),
+        )
+
+
+def _by_job(
+    connection: Connection, wanted: Any, job: Any, span: tuple[int, int]
+) -> dict[int, list[Any]]:
+    """Return by job what hangs on the jobs of a span of ids, but not what says nothing."""
+    found: dict[int, list[Any]] = defaultdict(list)
+    for row in connection.execute(wanted.where(job.between(*span))):
+        if any(row[1:]):
+            found[row[0]].append(tuple(row[1:]))
+    return found

@@ -1,0 +1,66 @@
+"""The checksums of an export read: which files it has, none of them outside of its folder."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable
+
+from desktop_app.records_exchanged.export_names import (
+    CHECKSUMS,
+    HISTORY,
+    IDS_GIVEN,
+    JOBS,
+    PART_KINDS,
+    PHOTO_FILES,
+    PHOTOS,
+    READ_ME,
+)
+from desktop_app.shop_record.trouble import ShopTrouble
+
+_LINE = re.compile(r"([0-9a-f]{64}) [ *]([^\0\r\n\\:]{1,500})")
+_ON_TOP = (JOBS, PHOTO_FILES, HISTORY, IDS_GIVEN, READ_ME)
+MOST_FILES = 5_000_000
+NOTHING_DONE = "Nothing was brought back."
+
+
+def read_checksums(lines: Iterable[str], tables: Iterable[str]) -> dict[str, str]:
+    """Return the SHA-256 of each file; `tables` are the files that the record's tables have.
+
+    Raises ShopTrouble with the line that can't be, and where a file that belongs to an export, a
+    table above all, is not named.
+    """
+    wanted = {*_ON_TOP, *tables}
+    listed: dict[str, str] = {}
+    for number, line in enumerate(lines, 1):
+        match = _LINE.fullmatch(line.rstrip("\n"))
+        if match is None:
+            raise refused(f"{CHECKSUMS}, line {number}", "this is no checksum of a file")
+        sha256, name = match.groups()
+        if name in listed:
+            raise refused(f"{CHECKSUMS}, line {number}", f"{name[:80]} is named twice")
+        if name not in wanted and not _is_photo_or_kind(name):
+            raise refused(
+                f"{CHECKSUMS}, line {number}", f"{name[:80]} is no file of an export that is known"
+            )
+        if len(listed) >= MOST_FILES:
+            raise refused(CHECKSUMS, f"it names more than {MOST_FILES:,} files")
+        listed[name] = sha256
+    for name in sorted(wanted - listed.keys()):
+        raise refused(CHECKSUMS, f"{name} is missing in it")
+    return listed
+
+
+def refused(where: str, why: str) -> ShopTrouble:
+    """Return the trouble of an export that can't be taken: the file, its row, the reason."""
+    return ShopTrouble(
+        f"{where}: {why}.", NOTHING_DONE, "Export the shop again, or bring in jobs.csv alone."
+    )
+
+
+def _is_photo_or_kind(name: str) -> bool:
+    folder, *inside = name.split("/")
+    if any(part in ("", ".", "..") for part in inside):
+        return False
+    if folder == PHOTOS:
+        return len(inside) == 2
+    return folder == PART_KINDS and len(inside) == 1 and name.endswith(".toml")

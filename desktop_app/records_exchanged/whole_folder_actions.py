@@ -1,0 +1,134 @@
+"""The folder of an export opened: each file held against its checksum, tables read row by row."""
+
+from __future__ import annotations
+
+import csv
+import hashlib
+from collections.abc import Generator, Iterator, Sequence
+from contextlib import contextmanager
+from io import BufferedReader
+from pathlib import Path
+from typing import Any
+
+from desktop_app.records_exchanged.export_cells import CellRule, read_cell
+from desktop_app.records_exchanged.export_names import CHECKSUMS
+from desktop_app.records_exchanged.whole_checksums import read_checksums, refused
+from desktop_app.shop_record.step import Step
+
+AT_A_TIME = 2000
+MOST_PHOTO_BYTES = 100_000_000
+_LONGEST_CELL = 2**31 - 1
+NumberedRow = tuple[int, tuple[Any, ...]]
+
+
+def is_export(folder: Path) -> bool:
+    """Tell whether a folder looks like an export."""
+    return (folder / CHECKSUMS).is_file()
+
+
+class WholeFolder:
+    """An export: `listed` is the SHA-256 of each file, by its name in the folder."""
+
+    def __init__(self, folder: Path, tables: Sequence[str]) -> None:
+        self._folder = folder.resolve()
+        try:
+            with self._open(CHECKSUMS) as file:
+                lines = (line.decode("utf-8") for line in file)
+                self.listed = read_checksums(lines, tables)
+        except UnicodeDecodeError as error:
+            raise refused(CHECKSUMS, "it is not written in UTF-8") from error
+
+    def hold_against_checksums(self) -> Generator[Step, None, None]:
+        """Read every file once; a ShopTrouble names the first one that is not as it was written."""
+        for done, (name, sha256) in enumerate(self.listed.items()):
+            with self._open(name) as file:
+                if hashlib.file_digest(file, "sha256").hexdigest() != sha256:
+                    raise refused(name, "it is not as it was written (its checksum differs)")
+            yield Step(done, len(self.listed), "holding the files against their checksums")
+
+    def rows(self, name: str, rules: Sequence[CellRule]) -> Iterator[list[NumberedRow]]:
+        """Give the rows of a CSV file as values, some thousands at a time, each with its number.
+
+        Rows count as a spreadsheet counts them. A ShopTrouble names the row and the column where
+        something else stands than may.
+        """
+        with self._open(name) as binary, _any_length():
+            lines = (line.decode("utf-8") for line in binary)
+            reader = csv.reader(_without_mark(lines), strict=True)
+            number, piece = 1, list[NumberedRow]()
+            try:
+                _check_header(name, next(reader, []), rules)
+                for number, cells in enumerate(reader, 2):
+                    piece.append((number, _values(name, number, cells, rules)))
+                    if len(piece) == AT_A_TIME:
+                        yield piece
+                        piece = []
+            except UnicodeDecodeError as error:
+                raise refused(f"{name}, after row {number}", "it is not UTF-8") from error
+            except csv.Error as error:
+                raise refused(f"{name}, after row {number}", f"this is no CSV ({error})") from error
+            yield piece
+
+    def content(self, name: str) -> bytes:
+        """Return a photo's or a small file's bytes."""
+        with self._open(name) as file:
+            content = file.read(MOST_PHOTO_BYTES + 1)
+        if len(content) > MOST_PHOTO_BYTES:
+            raise refused(name, "it is larger than any photo")
+        return content
+
+    def _open(self, name: str) -> BufferedReader:
+        """Open a file that lies in the folder itself: no link leads out of it."""
+        path = self._folder / name
+        try:
+            if path.resolve() != path or not path.is_file():
+                what = "it is missing" if not path.exists() else "it is no plain file in the folder"
+                raise refused(name, what)
+            return path.open("rb")
+        except OSError as error:
+            raise refused(name, f"it can't be read ({error.strerror or error})") from error
+
+
+@contextmanager
+def _any_length() -> Iterator[None]:
+    """Let a cell be as long as it was written: an entry of the history may tell of many rows."""
+    before = csv.field_size_limit(_LONGEST_CELL)
+    try:
+        yield
+    finally:
+        csv.field_size_limit(before)
+
+
+def _without_mark(lines: Iterator[str]) -> Iterator[str]:
+    first = next(lines, "")
+    yield first.removeprefix("\ufeff")
+    yield from lines
+
+
+def _check_header(name: str, header: Sequence[str], rules: Sequence[CellRule]) -> None:
+    wanted = [rule.name for rule in rules]
+    if list(header) == wanted:
+        return
+    for column in header:
+        if column not in wanted:
+            raise refused(f"{name}, row 1", f"the column “{column[:60]}” is not known")
+    for column in wanted:
+        if column not in header:
+            raise refused(f"{name}, row 1", f"the column “{column}” is missing")
+    raise refused(f"{name}, row 1", "the columns stand in another order")
+
+
+def _values(
+    name: str, number: int, cells: Sequence[str], rules: Sequence[CellRule]
+) -> tuple[Any, ...]:
+    if len(cells) != len(rules):
+        why = f"it has {len(cells)} cells where the headers are {len(rules)}"
+        raise refused(f"{name}, row {number}", why)
+    values = []
+    for cell, rule in zip(cells, rules, strict=True):
+        try:
+            values.append(read_cell(cell, rule))
+        except ValueError as error:
+            where = f"{name}, row {number}, {rule.name}"
+            raise refused(where, f"“{cell[:40]}” can't stand here. {str(error)[:-1]}") from error
+    return tuple(values)
