@@ -2,15 +2,25 @@
 
 from __future__ import annotations
 
+import sys
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from desktop_app.commands.outcome import Asked, Outcome
 from desktop_app.commands.shop_place import kinds_of
 from desktop_app.commands.watching import shop_of
+from desktop_app.shop_record.trouble import ShopTrouble
+
+if TYPE_CHECKING:
+    from desktop_app.records_exchanged.import_told import ImportTold, Told
+    from desktop_app.records_exchanged.read_table import Table
 
 
 def import_file(asked: Asked) -> Outcome:
-    """Bring the jobs of a file into the shop, or say what that would do."""
+    """Bring the jobs of a file into the shop, or say what that would do.
+
+    The rows that were refused are written beside the file, to be mended and imported again.
+    """
     from desktop_app.records_exchanged.import_actions import import_rows
     from desktop_app.records_exchanged.map_actions import read_map_file
     from desktop_app.records_exchanged.reading_actions import open_table
@@ -20,22 +30,76 @@ def import_file(asked: Asked) -> Outcome:
 
     path = Path(asked.file).expanduser()
     column_map = read_map_file(Path(asked.columns).expanduser()) if asked.columns else None
-    with shop_of(asked) as record, open_table(path, column_map) as table:
-        words = shop_vocabulary()
-        reads = ReadWith(
-            lambda text: tuple(group.id for group in words.groups_in(text)),
-            words.conditions_in,
-            kind_ids(kinds_of(record).values()),
-        )
-        told = import_rows(record, table, path.name, reads, dry_run=asked.dry_run)
-    said = told.as_json()
-    would = "would be " if asked.dry_run else ""
+    try:
+        with shop_of(asked) as record, open_table(path, column_map) as table:
+            words = shop_vocabulary()
+            reads = ReadWith(
+                lambda text: tuple(group.id for group in words.groups_in(text)),
+                words.conditions_in,
+                kind_ids(kinds_of(record).values()),
+            )
+            rows = table.found.rows
+            told = import_rows(
+                record, table, path.name, reads, _progress(rows), dry_run=asked.dry_run
+            )
+            refused, said_of_them = None, ""
+            if told.rejected and not asked.dry_run:
+                refused, said_of_them = _write_refused(table, told, path)
+    except KeyboardInterrupt:
+        said = "Stopped. Nothing of the file was brought in; the shop is as it was."
+        print(said, file=sys.stderr)
+        raise
+    said_json = told.as_json()
+    if refused is not None:
+        said_json["rejected_file"] = str(refused)
+    return Outcome(said_json, _lines(told, asked.dry_run, said_of_them))
+
+
+def _progress(rows: int) -> Told:
+    """Return what says on a terminal how far the import is."""
+    if sys.stderr is None or not sys.stderr.isatty():
+        return lambda rows_read: None
+
+    def say(rows_read: int) -> None:
+        end = "\n" if rows_read >= rows else ""
+        print(f"\r{rows_read:,} of {rows:,} rows", end=end, file=sys.stderr, flush=True)
+
+    return say
+
+
+def _write_refused(table: Table, told: ImportTold, source: Path) -> tuple[Path | None, str]:
+    """Write the refused rows beside the file under a new name; return where, and what to say."""
+    from desktop_app.records_exchanged.reading_actions import write_rejected
+
+    why = {one.row: f"{one.column}: {one.why}" if one.column else one.why for one in told.rejected}
+    number = 1
+    while True:
+        to = source.with_name(f"{source.stem}.rejected{'' if number == 1 else f'-{number}'}.csv")
+        try:
+            to.open("xb").close()  # the name is ours now; no file is ever written over
+        except FileExistsError:
+            number += 1
+            continue
+        except OSError as error:
+            return None, f"The refused rows could not be written to {to}: {error.strerror}."
+        try:
+            write_rejected(table, why, to)
+        except ShopTrouble as trouble:
+            to.unlink(missing_ok=True)
+            return None, trouble.sentence()
+        return to, f"The refused rows are in {to}; mend them there and import that file."
+
+
+def _lines(told: ImportTold, is_dry_run: bool, said_of_refused: str) -> tuple[str, ...]:
+    would = "would be " if is_dry_run else ""
     lines = [
-        f"{said['read']:,} rows read: {said['added']:,} {would}added, {said['updated']:,} "
-        f"{would}updated, {said['unchanged']:,} unchanged, {len(said['rejected']):,} refused."
+        f"{told.read:,} rows read: {told.added:,} {would}added, {told.updated:,} "
+        f"{would}updated, {told.unchanged:,} unchanged, {len(told.rejected):,} refused."
     ]
-    for one in said["rejected"]:
-        where = f"Row {one['row']}, {one['column']}" if one["column"] else f"Row {one['row']}"
-        shown = f" “{one['value']}”" if one["value"] else ""
-        lines.append(f"{where}{shown}: {one['why']}")
-    return Outcome(said, tuple(lines))
+    if said_of_refused:
+        lines.append(said_of_refused)
+    for one in sorted(told.rejected, key=lambda one: one.row):
+        where = f"Row {one.row}, {one.column}" if one.column else f"Row {one.row}"
+        shown = f" “{one.value}”" if one.value else ""
+        lines.append(f"{where}{shown}: {one.why}")
+    return tuple(lines)

@@ -9,7 +9,7 @@ from desktop_app.records_exchanged.import_told import ImportTold, Told
 from desktop_app.records_exchanged.job_row import JobRow, RowRejected
 from desktop_app.records_exchanged.row_words import Moments
 from desktop_app.records_exchanged.stored_import import Importer, ReadWith
-from desktop_app.records_exchanged.stored_known import has_jobs
+from desktop_app.records_exchanged.stored_known import has_jobs, last_entry
 from desktop_app.shop_record.deed import Deed
 from desktop_app.shop_record.dialect import copy_whole
 from desktop_app.shop_record.record import ShopRecord
@@ -30,9 +30,11 @@ def import_rows(
 ) -> ImportTold:
     """Bring rows into the record; `file` is the name that the history says.
 
-    `told` hears every few thousand rows how many were read; what it raises takes everything back,
-    as does whatever ends the program. A dry run does the same and then takes it back.
+    `told` hears every few thousand rows how many were read and written; what it raises takes
+    everything back, as does whatever ends the program. A dry run does the same and then takes it
+    back.
     """
+    before = _last_entry(record)
     aside = None if dry_run else _set_aside(record)
     outcome = ImportTold()
 
@@ -40,7 +42,9 @@ def import_rows(
         nonlocal outcome
         now = record.clock()
         stamp = now.isoformat(timespec="seconds")
-        outcome = Importer(deed, reads, Moments(now), stamp).take(rows, told)
+        followers = () if dry_run else record.bulk_followers
+        importer = Importer(deed, reads, Moments(now), stamp, followers)
+        outcome = importer.take(rows, told)
         if dry_run:
             raise _OnlyTried
 
@@ -49,10 +53,20 @@ def import_rows(
         written = record.do(f"Import {file}", work).seq is not None
     except _OnlyTried:
         pass
+    except KeyboardInterrupt:
+        # Where it came while the last pages were written, all was brought in.
+        written = _last_entry(record) != before
+        if not written:
+            raise
     finally:
         if aside is not None and not written:
             aside.unlink(missing_ok=True)
     return outcome
+
+
+def _last_entry(record: ShopRecord) -> int:
+    with record.reading() as connection:
+        return last_entry(connection)
 
 
 def _set_aside(record: ShopRecord) -> Path | None:

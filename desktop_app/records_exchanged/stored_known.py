@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 from collections.abc import Collection, Iterable
 from dataclasses import dataclass, field
+from functools import lru_cache
 from typing import Any
 
 from sqlalchemy import Connection, column, func, or_, select
@@ -12,12 +13,16 @@ from sqlalchemy import Connection, column, func, or_, select
 from desktop_app.parts_compared.stored import Pair
 from desktop_app.records_exchanged.job_row import JobRow
 from desktop_app.repair_jobs.stored import Job, Person, TroubleCode, Vehicle, Visit
-from desktop_app.repair_jobs.vehicle_identity import VehicleNames, matching_plate
-from desktop_app.repair_jobs.vin import matching_vin
+from desktop_app.repair_jobs.vehicle_identity import matching_plate
+from desktop_app.repair_jobs.vin import is_well_formed, matching_vin
 from desktop_app.returns_watched.stored import ReturnLink
 from desktop_app.shop_record.dialect_search import among
+from desktop_app.shop_record.tables import HistoryEntry
 
 _JOB = ("concern", "system", "cause", "cause_found", "correction", "hours", "price_cents")
+
+_REMEMBERED = 10_000  # each is looked up a few times within a batch
+_VEHICLE = ("vin", "plate", "plate_key", "description", "odometer_unit")
 
 
 @dataclass(slots=True)
@@ -68,47 +73,63 @@ class Known:
         self.jobs: dict[str, JobKnown] = {}
         self._vehicles: dict[int, VehicleKnown] = {}
         self._visits: dict[int, VisitKnown] = {}
-        self._by_vin: dict[str, VehicleKnown] = {}
-        self._by_plate: dict[str, list[VehicleKnown]] = {}
+        self._by_vin: dict[str, dict[int, VehicleKnown]] = {}
+        self._by_plate: dict[str, dict[int, VehicleKnown]] = {}
+        self._came: dict[int, str] = {}  # when vehicles came last, of the visits known here
+        self._kept_last: dict[int, str] = {}  # the same of all visits kept, where it was asked
         self._by_day: dict[tuple[int, str], list[VisitKnown]] = {}
         self._read_jobs({n for row in listed for n in (row.job_number, row.return_of) if n})
         self._read_vehicles(
-            {matching_vin(row.vin) for row in listed if row.vin},
-            {matching_plate(row.plate) for row in listed if row.plate},
+            {vin_of(row) for row in listed if row.vin},
+            {plate_of(row) for row in listed if row.plate},
         )
         self._read_visits({str(row.opened_on or row.closed_on) for row in listed})
 
     def vehicle_of(self, row: JobRow) -> VehicleKnown | None:
-        """Return the vehicle that a row means, as `find_vehicle` does."""
-        seen = matching_vin(row.vin)
-        if seen and seen in self._by_vin:
-            return self._by_vin[seen]
-        whole = VehicleNames(row.vin).known_vin
-        for one in self._by_plate.get(matching_plate(row.plate), ()) if row.plate else ():
-            if not (whole and VehicleNames(one.values["vin"] or "").known_vin):
-                return one
-        return None
+        """Return the vehicle that a row means, by the same rule as `find_vehicle`."""
+        named = [*self._by_vin.get(vin_of(row), {}).values()] if row.vin else []
+        if not named and row.plate:
+            named = [*self._by_plate.get(plate_of(row), {}).values()]
+            if named and is_well_formed(row.vin):
+                named = [one for one in named if not is_well_formed(one.values["vin"] or "")]
+        return self._seen_last(named) if len(named) > 1 else named[0] if named else None
 
     def visit_of(self, vehicle: VehicleKnown, day: str, odometer: int | None) -> VisitKnown | None:
         """Return the visit of a day; one that came with another odometer is another visit."""
         for one in self._by_day.get((vehicle.id, day), ()):
-            if odometer is None or one.values["odometer_in"] in (None, odometer):
+            is_that_day = one.values["came_at"][:10] == day
+            if is_that_day and (odometer is None or one.values["odometer_in"] in (None, odometer)):
                 return one
         return None
 
     def put_vehicle(self, one: VehicleKnown) -> None:
-        """Know a vehicle from now on."""
+        """Know a vehicle from now on, by the names that it has now."""
         self._vehicles[one.id] = one
-        if one.values["vin"]:
-            self._by_vin.setdefault(one.values["vin"], one)
-        if one.values["plate_key"]:
-            self._by_plate.setdefault(one.values["plate_key"], []).insert(0, one)
+        for name, by_name in (("vin", self._by_vin), ("plate_key", self._by_plate)):
+            if one.values[name]:
+                by_name.setdefault(one.values[name], {})[one.id] = one
 
     def put_visit(self, one: VisitKnown) -> None:
         """Know a visit from now on."""
         self._visits[one.id] = one
-        day = one.values["came_at"][:10]
-        self._by_day.setdefault((one.vehicle.id, day), []).append(one)
+        came = one.values["came_at"]
+        self._by_day.setdefault((one.vehicle.id, came[:10]), []).append(one)
+        self._came[one.vehicle.id] = max(came, self._came.get(one.vehicle.id, ""))
+
+    def moved(self, one: VisitKnown) -> None:
+        """Know a visit by its new day; it is written already."""
+        self._came.pop(one.vehicle.id, None)
+        self._kept_last.pop(one.vehicle.id, None)
+        self.put_visit(one)
+
+    def _seen_last(self, named: list[VehicleKnown]) -> VehicleKnown:
+        missing = [one.id for one in named if one.id not in self._kept_last]
+        if missing:
+            last = select(Visit.vehicle_id, func.max(Visit.came_at)).group_by(Visit.vehicle_id)
+            found = self._connection.execute(last.where(Visit.vehicle_id.in_(among(missing))))
+            self._kept_last |= dict.fromkeys(missing, "") | {row[0]: row[1] for row in found}
+        came, kept = self._came, self._kept_last
+        return max(named, key=lambda one: (max(came.get(one.id, ""), kept[one.id]), one.id))
 
     def _read_jobs(self, numbers: Collection[str]) -> None:
         others = select(func.count()).where(Job.visit_id == Visit.id).correlate(Visit)
@@ -118,8 +139,7 @@ class Known:
                 *(getattr(Job, name) for name in _JOB),
                 *(Job.window_months, Visit.vehicle_id, Visit.came_at, Visit.odometer_in),
                 Visit.left_at.label("visit_left"),
-                *(Vehicle.vin, Vehicle.plate, Vehicle.plate_key),
-                *(Vehicle.description, Vehicle.odometer_unit),
+                *(getattr(Vehicle, name) for name in _VEHICLE),
                 others.scalar_subquery().label("jobs"),
             )
             .join(Visit, Visit.id == Job.visit_id)
@@ -127,7 +147,7 @@ class Known:
             .where(Job.number.in_(among_words(numbers)))
         )
         for row in self._connection.execute(wanted).mappings():
-            vehicle = self._vehicle(row, row["vehicle_id"])
+            vehicle = self._vehicle(row["vehicle_id"], [row[name] for name in _VEHICLE])
             visit = self._visits.get(row["visit_id"])
             if visit is None:
                 values = {"came_at": row["came_at"], "left_at": row["visit_left"]}
@@ -155,23 +175,12 @@ class Known:
             by_id[link.later_job_id].links[link.earlier_job_id] = (link.id, link.judgement)
 
     def _read_vehicles(self, vins: Collection[str], plates: Collection[str]) -> None:
-        last = select(func.max(Visit.came_at)).where(Visit.vehicle_id == Vehicle.id)
-        wanted = (
-            select(Vehicle)
-            .where(
-                or_(
-                    Vehicle.vin.in_(among_words(vins)),
-                    Vehicle.plate_key.in_(among_words(plates)),
-                )
-            )
-            .order_by(last.scalar_subquery(), Vehicle.id)  # each is put before those seen earlier
+        wanted = select(Vehicle.id, *(getattr(Vehicle, name) for name in _VEHICLE)).where(
+            or_(Vehicle.vin.in_(among_words(vins)), Vehicle.plate_key.in_(among_words(plates)))
         )
-        for row in self._connection.execute(wanted).mappings():
-            one = self._vehicle(row, row["id"])
-            if one.values["vin"]:
-                self._by_vin[one.values["vin"]] = one
-            if one.values["plate_key"]:
-                self._by_plate.setdefault(one.values["plate_key"], []).insert(0, one)
+        rows: Any = self._connection.execute(wanted).all()
+        for kept_id, *values in rows:
+            self.put_vehicle(self._vehicle(kept_id, values))
 
     def _read_visits(self, days: Collection[str]) -> None:
         jobs = select(func.count()).where(Job.visit_id == Visit.id).correlate(Visit)
@@ -182,16 +191,31 @@ class Known:
             Visit.vehicle_id.in_(among(self._vehicles)),
             func.substr(Visit.came_at, 1, 10).in_(among_words(days)),
         )
-        for row in self._connection.execute(wanted.order_by(Visit.id)).mappings():
-            if row["id"] not in self._visits:
-                values = {name: row[name] for name in ("came_at", "left_at", "odometer_in")}
-                vehicle = self._vehicles[row["vehicle_id"]]
-                self.put_visit(VisitKnown(row["id"], vehicle, values, row["jobs"]))
+        rows: Any = self._connection.execute(wanted.order_by(Visit.id)).all()
+        for kept_id, vehicle_id, came_at, left_at, odometer, beside in rows:
+            if kept_id not in self._visits:
+                values = {"came_at": came_at, "left_at": left_at, "odometer_in": odometer}
+                self.put_visit(VisitKnown(kept_id, self._vehicles[vehicle_id], values, beside))
 
-    def _vehicle(self, row: Any, vehicle_id: int) -> VehicleKnown:
-        names = ("vin", "plate", "plate_key", "description", "odometer_unit")
-        made = VehicleKnown(vehicle_id, {name: row[name] for name in names})
-        return self._vehicles.setdefault(vehicle_id, made)
+    def _vehicle(self, vehicle_id: int, values: Iterable[Any]) -> VehicleKnown:
+        if vehicle_id not in self._vehicles:
+            kept = dict(zip(_VEHICLE, values, strict=True))
+            self._vehicles[vehicle_id] = VehicleKnown(vehicle_id, kept)
+        return self._vehicles[vehicle_id]
+
+
+def vin_of(row: JobRow) -> str:
+    """Return the row's VIN as it is compared."""
+    return _matching_vin(row.vin)
+
+
+def plate_of(row: JobRow) -> str:
+    """Return the row's plate as it is compared."""
+    return _matching_plate(row.plate)
+
+
+_matching_vin = lru_cache(_REMEMBERED)(matching_vin)
+_matching_plate = lru_cache(_REMEMBERED)(matching_plate)
 
 
 def among_words(words: Collection[str]) -> Any:
@@ -208,3 +232,8 @@ def people_known(connection: Connection) -> dict[str, int]:
 def has_jobs(connection: Connection) -> bool:
     """Tell whether the shop has any job yet."""
     return connection.execute(select(Job.id).limit(1)).first() is not None
+
+
+def last_entry(connection: Connection) -> int:
+    """Return the number of the last entry of the history, 0 where there is none."""
+    return connection.execute(select(func.max(HistoryEntry.seq))).scalar() or 0

@@ -3,14 +3,19 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import replace
 from operator import itemgetter
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
-from sqlalchemy import bindparam, func, insert, select, update
+from sqlalchemy import func, select, update
 from sqlalchemy.sql.schema import Table
 
+from desktop_app.shop_record.bulk import BulkRows, RowsHash, insert_rows, rows_added
 from desktop_app.shop_record.deed import Deed
 from desktop_app.shop_record.tables import Kept
+
+if TYPE_CHECKING:
+    from desktop_app.records_exchanged.stored_known import JobKnown
 
 Values = dict[str, Any]
 
@@ -30,19 +35,24 @@ class Room:
         ever = connection.exec_driver_sql(given, (table.name,)).scalar() or 0
         highest = connection.execute(select(func.max(table.c.id))).scalar() or 0
         self.first = max(int(ever), int(highest)) + 1
-        self._next = self.first
+        self.next = self.first
         self._waiting: dict[int, Values] = {}
         self._blank: Values = {
             c.name: None if c.default is None else getattr(c.default, "arg", None)
             for c in table.columns
         }
         self._names = [c.name for c in table.columns]
+        self._in_order = itemgetter(*self._names)
+        self._hash = RowsHash()
+        self._as_hashed = True
 
     def add(self, values: Values) -> int:
         """Add a row and return its id."""
-        row_id = self._next
-        self._next += 1
-        self._waiting[row_id] = {**self._blank, **values, "id": row_id}
+        row_id = self.next
+        self.next += 1
+        row = self._waiting[row_id] = self._blank.copy()
+        row.update(values)
+        row["id"] = row_id
         return row_id
 
     def is_new(self, row_id: int) -> bool:
@@ -54,6 +64,7 @@ class Room:
         if row_id in self._waiting:
             self._waiting[row_id].update(values)
         elif self.is_new(row_id):
+            self._as_hashed = False
             statement = update(self._table).where(self._table.c.id == row_id).values(**values)
             self._deed.connection.execute(statement)
         else:
@@ -61,21 +72,64 @@ class Room:
 
     def write(self) -> None:
         """Write the rows that wait."""
-        if not self._waiting:
-            return
-        statement = insert(self._table).values({name: bindparam(name) for name in self._names})
-        sql = str(statement.compile(self._deed.connection.engine))
-        rows = list(map(itemgetter(*self._names), self._waiting.values()))
-        self._deed.connection.exec_driver_sql(sql, rows)
-        self._waiting.clear()
+        if self._waiting:
+            rows = list(map(self._in_order, self._waiting.values()))
+            self._waiting.clear()
+            insert_rows(self._deed.connection, self._table.name, self._names, rows)
+            self._hash.take(rows)
 
-    def remember(self) -> None:
-        """Tell the deed which rows were added."""
+    def remember(self, followed: bool) -> None:
+        """Tell the deed which rows were added; they are read again only where one was changed."""
         self.write()
-        if self._next > self.first:
-            self._deed.remember_added(self._kept, self.first, self._next - 1)
+        first, last = self.first, self.next - 1
+        if last < first:
+            return
+        if self._as_hashed:
+            digest = self._hash.hexdigest()
+            added = BulkRows(self._table.name, first, last, last - first + 1, digest)
+        else:
+            added = rows_added(self._deed.connection, self._table, first, last)
+        self._deed.bulk.append(replace(added, followed=followed))
 
 
-def rooms(deed: Deed, kept: Iterable[type[Kept]]) -> dict[type[Kept], Room]:
-    """Return a room for each table, those first on which others hang."""
-    return {one: Room(deed, one) for one in kept}
+class Rooms:
+    """A room for each table, those first on which others hang."""
+
+    def __init__(self, deed: Deed, kept: Iterable[type[Kept]], job: type[Kept]) -> None:
+        self._deed, self._job = deed, job
+        self._rooms = {one: Room(deed, one) for one in kept}
+        self._afterwards: list[tuple[type[Kept], Values]] = []  # what hangs on jobs from before
+
+    def __getitem__(self, kept: type[Kept]) -> Room:
+        return self._rooms[kept]
+
+    def is_new(self, job: JobKnown) -> bool:
+        """Tell whether this import added the job."""
+        return self._rooms[self._job].is_new(job.id)
+
+    def hang(self, kept: type[Kept], job: JobKnown, values: Values) -> int | None:
+        """Add a row to a job: in bulk with a new one, else as any other deed at the end."""
+        if self.is_new(job):
+            return self._rooms[kept].add(values)
+        self._afterwards.append((kept, values))
+        return None
+
+    def change(self, kept: type[Kept], one: Any, values: Values) -> None:
+        """Change columns of something that is known, in the record and in what is known."""
+        self._rooms[kept].change(one.id, values)
+        one.values.update(values)
+
+    def write(self) -> None:
+        """Write all rows that wait."""
+        for room in self._rooms.values():
+            room.write()
+
+    def remember(self, followed: bool) -> None:
+        """Tell the deed of all that was added, and add what hangs on jobs from before.
+
+        `followed` says whether the search index has their words already.
+        """
+        for room in self._rooms.values():
+            room.remember(followed)
+        for kept, values in self._afterwards:
+            self._deed.add(kept, **values)

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import astuple, dataclass
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from contextlib import contextmanager
+from dataclasses import dataclass, fields
+from operator import attrgetter
 
 from sqlalchemy import Connection, Select, column, func, select, text
 
@@ -12,6 +14,9 @@ from sqlalchemy import Connection, Select, column, func, select, text
 WEIGHTS = (3.0, 2.0, 2.0, 1.5, 3.0, 2.0, 2.0, 1.0)
 _RANK = f"bm25({', '.join(str(weight) for weight in WEIGHTS)})"
 _LAST_CHARACTER = "\U0010ffff"
+# Memory for pages and for words not yet written out: usually, and while very much is written.
+_PAGES_USUAL_KB, _PAGES_KB = 2000, 32_768
+_WORDS_USUAL, _WORDS_BYTES = 1 << 20, 1 << 23
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,19 +42,36 @@ class Wanted:
     column: str = ""
 
 
+_COLUMNS = attrgetter(*(field.name for field in fields(JobText)))
+
+
 def write_texts(connection: Connection, texts: Mapping[int, JobText]) -> None:
     """Put the texts of jobs into the index, in place of what it had for them."""
     if texts:
-        connection.execute(
-            text(
-                "INSERT OR REPLACE INTO job_text(rowid, concern, cause, correction, conditions, "
-                "codes, parts, vehicle, people) VALUES (:id, :a, :b, :c, :d, :e, :f, :g, :h)"
-            ),
-            [
-                dict(zip("abcdefgh", astuple(words), strict=True)) | {"id": job}
-                for job, words in texts.items()
-            ],
+        connection.exec_driver_sql(
+            "INSERT OR REPLACE INTO job_text(rowid, concern, cause, correction, conditions, "
+            "codes, parts, vehicle, people) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)",
+            [(job, *_COLUMNS(words)) for job, words in texts.items()],
         )
+
+
+@contextmanager
+def room_to_write(connection: Connection) -> Iterator[None]:
+    """Give the database and its index more memory while very much is written in one deed."""
+    connection.exec_driver_sql(f"PRAGMA cache_size = -{_PAGES_KB}")
+    _hold_back(connection, _WORDS_BYTES)
+    try:
+        yield
+        _hold_back(connection, _WORDS_USUAL)
+    finally:
+        if not connection.invalidated:
+            connection.exec_driver_sql(f"PRAGMA cache_size = -{_PAGES_USUAL_KB}")
+
+
+def _hold_back(connection: Connection, size: int) -> None:
+    """Let the index hold so many bytes of words in memory before it writes them out."""
+    said = "INSERT INTO job_text(job_text, rank) VALUES ('hashsize', ?)"
+    connection.exec_driver_sql(said, (size,))
 
 
 def read_texts(connection: Connection, jobs: Sequence[int]) -> dict[int, JobText]:
@@ -68,6 +90,12 @@ def remove_texts(connection: Connection, jobs: Sequence[int]) -> None:
     """Take jobs out of the index."""
     for job in jobs:
         connection.execute(text("DELETE FROM job_text WHERE rowid = :id"), {"id": job})
+
+
+def remove_range(connection: Connection, first: int, last: int) -> None:
+    """Take all jobs from the first to the last out of the index."""
+    gone = "DELETE FROM job_text WHERE rowid BETWEEN ? AND ?"
+    connection.exec_driver_sql(gone, (first, last))
 
 
 def empty_index(connection: Connection) -> None:

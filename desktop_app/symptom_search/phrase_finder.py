@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
+from functools import lru_cache
 from itertools import pairwise
 
 from desktop_app.symptom_search.denials import DENIALS, denials_plain, denied_places, is_cured
@@ -19,6 +20,8 @@ _MOST_BETWEEN = 2
 _SLACK = 1
 # What a fit loses for each word that is only akin, for each foreign word and for another order.
 _AKIN, _FOREIGN, _OTHER_ORDER = 0.5, 0.1, 0.05
+# Clauses are said again and again ("comes and goes"); longer ones hardly twice.
+_REMEMBERED, _LONGEST_REMEMBERED = 20_000, 40
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,11 +39,8 @@ class Found:
 class _Phrase:
     id: str
     words: tuple[str, ...]
-
-    @property
-    def denies(self) -> bool:
-        """A denial within a phrase ("no start") belongs to what follows it."""
-        return not DENIALS.isdisjoint(self.words)
+    meanings: tuple[frozenset[str], ...]  # of each word, what may stand for it
+    denies: bool  # a denial within a phrase ("no start") belongs to what follows it
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,7 +70,6 @@ class PhraseFinder:
         self._by_first: dict[str, list[_Phrase]] = {}
         self._by_rarest: dict[str, list[_Phrase]] = {}
         self._akin: dict[str, frozenset[str]] = {}
-        self._alone: dict[str, frozenset[str]] = {}
         for word, others in (akin or {}).items():
             compared = reader.word(word)
             kin = self._akin.get(compared, frozenset((compared,)))
@@ -80,7 +79,9 @@ class PhraseFinder:
             for text in texts:
                 words = tuple(reader.words(text))
                 if words:
-                    known.setdefault(words, _Phrase(identity, words))
+                    meanings = tuple(map(self._meanings, words))
+                    denies = not DENIALS.isdisjoint(words)
+                    known.setdefault(words, _Phrase(identity, words, meanings, denies))
         use = Counter(word for words in known for word in set(words))
         for words, phrase in known.items():
             self._by_first.setdefault(words[0], []).append(phrase)
@@ -88,18 +89,22 @@ class PhraseFinder:
                 rarest = min(words, key=lambda word: (use[word], word))
                 for word in self._meanings(rarest):
                     self._by_rarest.setdefault(word, []).append(phrase)
+        self._remembered = lru_cache(_REMEMBERED)(self._in_clause)
 
     def find(self, text: str) -> list[Found]:
         """Return what is found, in the order in which it is told."""
         found: list[Found] = []
-        for number, clause in enumerate(self._reader.clauses(denials_plain(text))):
-            found.extend(self._in_clause(number, clause))
+        for number, clause in enumerate(_clauses(self._reader, text)):
+            short = len(clause) <= _LONGEST_REMEMBERED
+            told = self._remembered(clause) if short else self._in_clause(clause)
+            found += [replace(one, clause=number) for one in told] if number else told
         return sorted(found, key=lambda one: (one.clause, one.place))
 
     def _meanings(self, word: str) -> frozenset[str]:
-        return self._akin.get(word) or self._alone.setdefault(word, frozenset((word,)))
+        return self._akin.get(word) or frozenset((word,))
 
-    def _in_clause(self, number: int, clause: list[str]) -> Iterator[Found]:
+    def _in_clause(self, clause: tuple[str, ...]) -> tuple[Found, ...]:
+        """Return what is found in a clause, as if it were the first."""
         fits = [*self._word_for_word(clause), *self._nearly(clause)]
         fits.sort(key=lambda fit: (-fit.value, fit.places))
         # A denial that is part of a phrase ("no power") denies nothing else.
@@ -110,28 +115,32 @@ class PhraseFinder:
             if clause[place] in DENIALS
         }
         denied = denied_places(clause, own)
-        for fit in _without_overlap(fits, denied):
-            is_denied = not denied.isdisjoint(fit.places) or is_cured(clause, fit.places[-1])
-            yield Found(fit.phrase.id, number, fit.places[0], len(fit.places), is_denied)
+        return tuple(
+            Found(
+                *(fit.phrase.id, 0, fit.places[0], len(fit.places)),
+                not denied.isdisjoint(fit.places) or is_cured(clause, fit.places[-1]),
+            )
+            for fit in _without_overlap(fits, denied)
+        )
 
-    def _word_for_word(self, clause: list[str]) -> Iterator[_Fit]:
+    def _word_for_word(self, clause: Sequence[str]) -> Iterator[_Fit]:
         for start, word in enumerate(clause):
             for phrase in self._by_first.get(word, ()):
                 length = len(phrase.words)
                 if tuple(clause[start : start + length]) == phrase.words:
                     yield _Fit(phrase, tuple(range(start, start + length)), length)
 
-    def _nearly(self, clause: list[str]) -> Iterator[_Fit]:
+    def _nearly(self, clause: Sequence[str]) -> Iterator[_Fit]:
         told = frozenset(clause)
         for anchor, word in enumerate(clause):
             for phrase in self._by_rarest.get(word, ()):
-                if any(told.isdisjoint(self._meanings(one)) for one in phrase.words):
+                if any(map(told.isdisjoint, phrase.meanings)):
                     continue
                 fit = self._around(clause, anchor, phrase)
                 if fit is not None:
                     yield fit
 
-    def _around(self, clause: list[str], anchor: int, phrase: _Phrase) -> _Fit | None:
+    def _around(self, clause: Sequence[str], anchor: int, phrase: _Phrase) -> _Fit | None:
         """Return how all the words stand close together around the anchor, or None."""
         reach = len(phrase.words) + self._slack + _MOST_BETWEEN
         best: _Fit | None = None
@@ -141,7 +150,7 @@ class PhraseFinder:
                 best = fit
         return best
 
-    def _within(self, clause: list[str], span: range, phrase: _Phrase) -> _Fit | None:
+    def _within(self, clause: Sequence[str], span: range, phrase: _Phrase) -> _Fit | None:
         places: list[int] = []
         akin = 0
         for word in phrase.words:
@@ -165,7 +174,13 @@ class PhraseFinder:
         return _Fit(phrase, tuple(sorted(places)), value)
 
 
-def _denies_the_next(clause: list[str], places: list[int]) -> bool:
+@lru_cache(16)
+def _clauses(reader: WordReader, text: str) -> tuple[tuple[str, ...], ...]:
+    """Return the clauses of a text; groups and conditions are looked for in the same ones."""
+    return tuple(map(tuple, reader.clauses(denials_plain(text))))
+
+
+def _denies_the_next(clause: Sequence[str], places: list[int]) -> bool:
     """Tell whether each denial among the places stands right before the next of them."""
     return all(later == place + 1 for place, later in pairwise(places) if clause[place] in DENIALS)
 

@@ -7,18 +7,18 @@ from collections.abc import Sequence
 from sqlalchemy import Connection
 
 from desktop_app.shop_record.bulk import BulkRows
-from desktop_app.shop_record.dialect_search import remove_texts, write_texts
+from desktop_app.shop_record.dialect_search import remove_range, write_texts
 from desktop_app.symptom_search.stored_index import AT_A_TIME, JobIndex
 
 
 def follow_bulk(index: JobIndex, connection: Connection, done: Sequence[BulkRows]) -> None:
     """Write or take out the words of each job in the ranges."""
     for one in done:
-        if one.table != "job":
+        if one.table != "job" or one.followed:
+            continue
+        if one.gone is not None:
+            remove_range(connection, one.first, one.last)
             continue
         for start in range(one.first, one.last + 1, AT_A_TIME):
             ids = range(start, min(start + AT_A_TIME, one.last + 1))
-            if one.gone is None:
-                write_texts(connection, index.texts(connection, ids))
-            else:
-                remove_texts(connection, ids)
+            write_texts(connection, index.texts(connection, ids))

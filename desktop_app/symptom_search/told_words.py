@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
+from functools import lru_cache
 from itertools import pairwise
 
 from desktop_app.symptom_search.near_spelling import NearSpelling
 
 _SHORTEST_JOINED = 6
 _SHORTEST_SLIP = 4
+_REMEMBERED = 20_000  # words whose spelling was looked up before
 _CLAUSE = re.compile(r"[.;:!?,\n()]+")
 _WORD = re.compile(r"[a-z0-9]+")
 _MARKS = str.maketrans({"'": "", "’": "", "‘": "", "`": ""})
@@ -46,6 +48,7 @@ _KEPT_WHOLE = """speed need bleed feed bed red ring spring string thing nothing 
 _AS_THEY_ARE = frozenset((*_IRREGULAR, *_KEPT_WHOLE.split()))
 
 
+@lru_cache(_REMEMBERED)
 def stem(word: str) -> str:
     """Return a word without its usual endings: "misfires" and "misfiring" are both "misfir"."""
     word = _one(word)
@@ -99,11 +102,13 @@ class WordReader:
     ) -> None:
         whole = tuple(whole)
         self._mended = {tuple(_split(k)): tuple(_split(v)) for k, v in mended.items()}
-        self._one_word = {_stems(_split(k)): _stems(_split(v)) for k, v in one_word.items()}
-        self._longest = max((len(k) for k in (*self._mended, *self._one_word)), default=1)
-        told = (tuple(_replaced(_split(text), self._mended, self._longest)) for text in whole)
-        self._whole = {words: ("".join(words),) for words in told}
-        self._longest_whole = max(map(len, self._whole), default=1)
+        self._mends = _Replacing(self._mended)
+        self._joins = _Replacing(
+            {words: ("".join(words),) for words in map(tuple, map(self._mend, whole))}
+        )
+        self._one_words = _Replacing(
+            {_stems(_split(k)): _stems(_split(v)) for k, v in one_word.items()}
+        )
         texts = [_split(text) for text in (*known, *whole, *one_word, *one_word.values())]
         texts += map(list, self._mended.values())
         slips = [word for words in self._mended for word in words]
@@ -114,6 +119,8 @@ class WordReader:
             {word: " ".join(self._compared([word])) for word in told_of.union(slips)},
             (*ordinary, *FILLING),
         )
+        self._spelled_alone = lru_cache(_REMEMBERED)(self._spell_alone)
+        self._are_one = lru_cache(_REMEMBERED)(self._is_one_apart)
 
     def clauses(self, text: str) -> list[list[str]]:
         """Return the compared words clause by clause; filling words are left out."""
@@ -125,10 +132,12 @@ class WordReader:
         """Return the compared words of one clause or phrase."""
         return self._compared(self._spelled(_split(text)))
 
-    def _compared(self, words: list[str]) -> list[str]:
-        mended = _replaced(words, self._mended, self._longest)
-        joined = _replaced(mended, self._whole, self._longest_whole)
-        return _replaced(list(_stems(joined)), self._one_word, self._longest)
+    def _mend(self, text: str) -> Sequence[str]:
+        return self._mends.replaced(_split(text))
+
+    def _compared(self, words: Sequence[str]) -> list[str]:
+        joined = self._joins.replaced(self._mends.replaced(words))
+        return list(self._one_words.replaced(_stems(joined)))
 
     def word(self, text: str) -> str:
         """Return the first compared word of a text; empty where only filling words are left."""
@@ -144,11 +153,15 @@ class WordReader:
             if place < len(words) and self._are_one(word, words[place]):
                 spelled.append(word + words[place])
                 place += 1
-            elif self._is_known(word):
-                spelled.append(self._slip_within(word))
             else:
-                spelled += self._parted(word) or [self._meant(word)]
+                spelled += self._spelled_alone(word)
         return spelled
+
+    def _spell_alone(self, word: str) -> tuple[str, ...]:
+        """Return one word as it was meant: two that were written as one, or what it slips for."""
+        if self._is_known(word):
+            return (self._slip_within(word),)
+        return tuple(self._parted(word) or [self._meant(word)])
 
     def _is_known(self, word: str) -> bool:
         return self._spelling.knows(word) or self._spelling.knows(stem(word))
@@ -166,7 +179,7 @@ class WordReader:
         is_slip = len(within) >= _SHORTEST_SLIP and (within,) in self._mended
         return within if is_slip and (word,) not in self._mended else word
 
-    def _are_one(self, one: str, other: str) -> bool:
+    def _is_one_apart(self, one: str, other: str) -> bool:
         """Tell whether two words are one that was written apart ("over heating")."""
         if len(one) + len(other) < _SHORTEST_JOINED or one.isdigit() or one in FILLING:
             return False
@@ -189,19 +202,31 @@ def _stems(words: Iterable[str]) -> tuple[str, ...]:
     return tuple(stem(word) for word in words if word not in FILLING)
 
 
-def _replaced(
-    words: list[str], table: Mapping[tuple[str, ...], tuple[str, ...]], longest: int
-) -> list[str]:
-    result: list[str] = []
-    place = 0
-    while place < len(words):
-        for length in range(min(longest, len(words) - place), 0, -1):
-            new = table.get(tuple(words[place : place + length]))
-            if new is not None:
-                result.extend(new)
-                place += length
-                break
-        else:
-            result.append(words[place])
-            place += 1
-    return result
+class _Replacing:
+    """Neighbouring words and what stands for them; the longest are replaced first."""
+
+    def __init__(self, table: Mapping[tuple[str, ...], tuple[str, ...]]) -> None:
+        self._table = table
+        self._longest: dict[str, int] = {}  # by their first word
+        for words in table:
+            if words:
+                self._longest[words[0]] = max(len(words), self._longest.get(words[0], 0))
+
+    def replaced(self, words: Sequence[str]) -> Sequence[str]:
+        """Return the words with all that stands in the table replaced."""
+        if self._longest.keys().isdisjoint(words):
+            return words
+        result: list[str] = []
+        place = 0
+        while place < len(words):
+            longest = self._longest.get(words[place], 0)
+            for length in range(min(longest, len(words) - place), 0, -1):
+                new = self._table.get(tuple(words[place : place + length]))
+                if new is not None:
+                    result.extend(new)
+                    place += length
+                    break
+            else:
+                result.append(words[place])
+                place += 1
+        return result

@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+import csv
+import io
 import json
 from pathlib import Path
+from typing import Any
 
 import pytest
 
@@ -11,28 +14,111 @@ from desktop_app.commands.command_line import run
 from tests.records_exchanged.importing import lines
 from tests.records_exchanged.test_writing import BACK, FIRST
 
+TWO = [FIRST, {**BACK, "return_of": "B9"}]
+
 
 def command(*words: str) -> int:
     return run(words, lambda folder: 0, lambda folder, file: None)
 
 
-def test_the_command_says_what_it_did(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
-    shop, file = str(tmp_path / "shop"), tmp_path / "jobs.csv"
-    file.write_text(lines(FIRST, {**BACK, "return_of": "B9"}), "utf-8")
-    assert command("new-shop", shop) == 0
+@pytest.fixture
+def shop(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> str:
+    assert command("new-shop", str(tmp_path / "shop")) == 0
     capsys.readouterr()
+    return str(tmp_path / "shop")
+
+
+def imported(capsys: pytest.CaptureFixture[str], file: Path, shop: str, *words: str) -> Any:
+    assert command("import", str(file), "--shop", shop, "--json", *words) == 0
+    return json.loads(capsys.readouterr().out)
+
+
+def test_the_command_says_what_it_did(
+    tmp_path: Path, shop: str, capsys: pytest.CaptureFixture[str]
+) -> None:
+    file = tmp_path / "jobs.csv"
+    file.write_text(lines(*TWO), "utf-8")
     for words, added in ((["--dry-run"], 1), ([], 1), ([], 0)):
-        assert command("import", str(file), "--shop", shop, "--json", *words) == 0
-        said = json.loads(capsys.readouterr().out)
+        said = imported(capsys, file, shop, *words)
         assert (said["read"], said["added"], said["unchanged"]) == (2, added, 1 - added)
         assert [(one["row"], one["column"]) for one in said["rejected"]] == [(3, "return_of")]
 
 
-def test_a_file_that_is_none_is_refused_in_one_line(
-    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+def test_refused_rows_lie_beside_the_file_to_be_mended_and_imported_again(
+    tmp_path: Path, shop: str, capsys: pytest.CaptureFixture[str]
 ) -> None:
-    shop = str(tmp_path / "shop")
-    command("new-shop", shop)
-    capsys.readouterr()
+    file, mend = tmp_path / "jobs.csv", tmp_path / "jobs.rejected.csv"
+    file.write_text(lines(*TWO), "utf-8")
+    assert "rejected_file" not in imported(capsys, file, shop, "--dry-run")
+    assert not mend.exists()
+    assert imported(capsys, file, shop)["rejected_file"] == str(mend)
+    header, row = csv.reader(io.StringIO(mend.read_text("utf-8")))
+    assert row[header.index("job_number")] == "A2"
+    assert row[header.index("why")] == (
+        "return_of: No job has this number, neither here nor in the file."
+    )
+    mend.write_text(mend.read_text("utf-8").replace("B9", "A1"), "utf-8")
+    said = imported(capsys, mend, shop)
+    assert (said["added"], said["rejected"]) == (1, [])
+
+
+def test_a_file_of_refused_rows_is_never_written_over(
+    tmp_path: Path, shop: str, capsys: pytest.CaptureFixture[str]
+) -> None:
+    file, there = tmp_path / "jobs.csv", tmp_path / "jobs.rejected.csv"
+    file.write_text(lines(*TWO), "utf-8")
+    there.write_text("mine", "utf-8")
+    second = tmp_path / "jobs.rejected-2.csv"
+    assert imported(capsys, file, shop)["rejected_file"] == str(second)
+    assert there.read_text("utf-8") == "mine"
+    assert command("import", str(file), "--shop", shop) == 0
+    assert str(tmp_path / "jobs.rejected-3.csv") in capsys.readouterr().out
+
+
+def test_where_they_cannot_be_written_the_import_stands_and_says_so(
+    tmp_path: Path, shop: str, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    file = tmp_path / "jobs.csv"
+    file.write_text(lines(*TWO), "utf-8")
+
+    def full(*_: object) -> None:
+        raise OSError(28, "No space left on device")
+
+    monkeypatch.setattr(Path, "replace", full)
+    assert command("import", str(file), "--shop", shop) == 0
+    said = capsys.readouterr().out
+    assert "1 added" in said
+    assert "was not written: No space left on device" in said
+    assert sorted(p.name for p in tmp_path.glob("*jobs*")) == ["jobs.csv"]
+
+
+class _Terminal(io.StringIO):
+    """A terminal at which somebody presses Ctrl-C when the first progress is shown."""
+
+    def isatty(self) -> bool:
+        return True
+
+    def write(self, said: str) -> int:
+        if "rows" in said:
+            raise KeyboardInterrupt
+        return super().write(said)
+
+
+def test_an_import_that_is_stopped_ends_in_words_and_leaves_nothing(
+    tmp_path: Path, shop: str, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    file = tmp_path / "jobs.csv"
+    file.write_text(lines(FIRST), "utf-8")
+    terminal = _Terminal()
+    with monkeypatch.context() as patch:
+        patch.setattr("sys.stderr", terminal)
+        assert command("import", str(file), "--shop", shop) == 130
+    assert terminal.getvalue().startswith("Stopped. Nothing of the file was brought in")
+    assert imported(capsys, file, shop)["added"] == 1  # nothing was there before
+
+
+def test_a_file_that_is_none_is_refused_in_one_line(
+    tmp_path: Path, shop: str, capsys: pytest.CaptureFixture[str]
+) -> None:
     assert command("import", str(tmp_path / "none.csv"), "--shop", shop) == 2
     assert capsys.readouterr().err.count("\n") == 1

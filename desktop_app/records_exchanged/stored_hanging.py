@@ -1,0 +1,129 @@
+"""What hangs on the job of a row: symptoms and conditions read, codes, a part, an earlier job."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from functools import lru_cache
+
+from desktop_app.parts_compared.stored import Pair
+from desktop_app.records_exchanged.import_told import Outcome, RowTrouble
+from desktop_app.records_exchanged.job_row import JobRow
+from desktop_app.records_exchanged.row_words import Read, judgement_of, part_of, same_part
+from desktop_app.records_exchanged.stored_known import JobKnown, PairKnown
+from desktop_app.records_exchanged.stored_merge import symptoms_new
+from desktop_app.records_exchanged.stored_room import Rooms, Values
+from desktop_app.repair_jobs.stored import JobCondition, JobSymptom, TroubleCode
+from desktop_app.returns_watched.stored import ReturnLink
+from desktop_app.shop_record.deed import Deed
+
+_REMEMBERED, _LONGEST_REMEMBERED = 20_000, 300
+
+
+@dataclass(frozen=True, slots=True)
+class ReadWith:
+    """What the words of a row are read with: symptom groups, conditions, part kinds by name."""
+
+    symptoms: Read
+    conditions: Read
+    kinds: Mapping[str, str]
+
+
+class Hanging:
+    """Hangs what rows say on their jobs; `now` is when their judgements are written down."""
+
+    def __init__(self, deed: Deed, rooms: Rooms, reads: ReadWith, now: str) -> None:
+        self._deed, self._rooms, self._reads, self._now = deed, rooms, reads, now
+        self._pairs_seen = bytearray(rooms[Pair].first)  # those from before, by id
+        self._heard_before = lru_cache(_REMEMBERED)(self._heard)
+
+    def read_concern(self, job: JobKnown) -> None:
+        """Read symptom groups and conditions out of the concern; what a person chose stays."""
+        concern = job.values["concern"]
+        if not concern:
+            return
+        heard = self._heard_before if len(concern) <= _LONGEST_REMEMBERED else self._heard
+        symptoms, conditions = heard(concern)
+        if not self._rooms.is_new(job):
+            for symptom in symptoms_new(self._deed, job.id, symptoms):
+                self._rooms.hang(JobSymptom, job, {"job_id": job.id, "symptom": symptom})
+            return
+        for symptom in symptoms:
+            self._rooms[JobSymptom].add({"job_id": job.id, "symptom": symptom})
+        for condition in conditions:
+            values = {"job_id": job.id, "condition": condition, "happens": 1}
+            self._rooms[JobCondition].add(values)
+
+    def codes(self, row: JobRow, job: JobKnown) -> bool:
+        """Add the codes that the job hasn't yet."""
+        new = [code for code in row.codes if code not in job.codes]
+        for code in new:
+            values = {"job_id": job.id, "code": code, "kind": "stored", "stage": "found"}
+            self._rooms.hang(TroubleCode, job, values)
+            job.codes.add(code)
+        return bool(new)
+
+    def part(self, row: JobRow, job: JobKnown) -> Outcome:
+        """Take a row's part: the same line again is known, one that says more is changed."""
+        said = part_of(row, self._reads.kinds)
+        if said is None:
+            return "unchanged"
+        free = [pair for pair in job.pairs if self._is_free(pair)]
+        pair = next((one for one in free if one.said == said), None)
+        if pair is None and (said[0] or said[1]):
+            pair = next((one for one in free if same_part(one.said, said)), None)
+        if pair is None or pair.id is None:
+            kind, number, supplier, origin = said
+            values = {"job_id": job.id, "part_kind": kind, "number_on_box": number}
+            values |= {"supplier": supplier, "origin": origin or None}
+            made = self._rooms.hang(Pair, job, values)
+            job.pairs.append(PairKnown(made, said))
+            return "added"
+        self._pairs_seen[pair.id] = 1
+        names = ("part_kind", "number_on_box", "supplier", "origin")
+        news = {n: v for n, v, old in zip(names, said, pair.said, strict=True) if v and v != old}
+        if news:
+            self._rooms[Pair].change(pair.id, news)
+        return "updated" if news else "unchanged"
+
+    def link(self, job: JobKnown, earlier: JobKnown | None, judgement: str | None) -> Outcome:
+        """Link a job with the earlier one whose return it is, and say what was decided."""
+        if earlier is None:
+            return "unchanged"
+        said: Values = {"judgement": judgement, "judged_by": "import" if judgement else ""}
+        said["judged_at"] = self._now if judgement else None
+        if earlier.id not in job.links:
+            jobs = {"earlier_job_id": earlier.id, "later_job_id": job.id}
+            job.links[earlier.id] = (self._rooms.hang(ReturnLink, job, jobs | said), judgement)
+            return "added"
+        link, before = job.links[earlier.id]
+        if link is None or judgement in (None, before):
+            return "unchanged"
+        self._rooms[ReturnLink].change(link, said)
+        job.links[earlier.id] = (link, judgement)
+        return "updated"
+
+    def check_link(
+        self, row: JobRow, earlier: JobKnown | None, came: str, job: JobKnown | None
+    ) -> None:
+        """Raise RowTrouble where a row's job can't be the return of the earlier one."""
+        if earlier is None:
+            return
+        left = earlier.values["left_at"]
+        if row.return_of == row.job_number or left is None or left[:10] > came:
+            why = "That job must be closed before this one comes."
+            raise RowTrouble("return_of", row.return_of, why)
+        before = (job.links.get(earlier.id) if job else None) or (None, None)
+        seen = job is not None and self._rooms.is_new(job)
+        if seen and before[1] and row.judgement and before[1] != judgement_of(row):
+            why = f"Another row of this file says “{before[1]}” of the same two jobs."
+            raise RowTrouble("judgement", row.judgement, why)
+
+    def _is_free(self, pair: PairKnown) -> bool:
+        """Tell whether a part was there before the import and no line of the file is about it."""
+        if pair.id is None or self._rooms[Pair].is_new(pair.id):
+            return False
+        return not self._pairs_seen[pair.id]
+
+    def _heard(self, concern: str) -> tuple[tuple[str, ...], tuple[str, ...]]:
+        return self._reads.symptoms(concern), self._reads.conditions(concern)
