@@ -10,8 +10,10 @@ from desktop_app.commands.watching import day_said, shop_of, span_said, symptom_
 def rates(asked: Asked) -> Outcome:
     """Say the comeback rate of each group with its interval, and how the returns came in time."""
     from desktop_app.returns_watched.honest_numbers.rates import rates_of
+    from desktop_app.returns_watched.kind_windows import promise_of
     from desktop_app.returns_watched.stored_rates import read_counted_jobs
     from desktop_app.returns_watched.stored_returns import read_promise
+    from desktop_app.shop_record.house_rules import read_rules
 
     since, until = span_said(asked)
     said = day_said("--today", asked.today)
@@ -20,6 +22,9 @@ def rates(asked: Asked) -> Outcome:
         today = said or record.clock().date()
         names = symptom_names()
         jobs = read_counted_jobs(connection, asked.by, today, since, until, names, kinds)
-        window = read_promise(connection).main
-    found = rates_of(jobs, asked.by, window, today)
+        window, rules = read_promise(connection).main, read_rules(connection)
+    promise = promise_of(
+        rules.window_days, rules.window_months, rules.window_miles, rules.window_rule
+    )
+    found = rates_of(jobs, asked.by, window, today, promise)
     return Outcome(found.as_json(), found.lines())

@@ -8,6 +8,8 @@ from dataclasses import dataclass
 from datetime import date
 from typing import TypedDict
 
+from desktop_app.parts_compared.part_kinds.kind_names import NO_KINDS
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.repair_jobs.odometer import ReadingSource, miles_between
 from desktop_app.returns_watched.job_facts import (
     JobFacts,
@@ -17,7 +19,14 @@ from desktop_app.returns_watched.job_facts import (
     spoken,
 )
 from desktop_app.returns_watched.judgement import Chains, Judgement, ReturnJudged
-from desktop_app.returns_watched.window import LONG_WINDOW, MAIN_WINDOW, SALE, DecidedBy, Window
+from desktop_app.returns_watched.window import (
+    LONG_WINDOW,
+    MAIN_WINDOW,
+    SALE,
+    DecidedBy,
+    Window,
+    holds,
+)
 
 Judged = Mapping[tuple[str, str], Judgement]
 Causes = Mapping[tuple[str, str], str]
@@ -50,6 +59,7 @@ class Candidate:
 
     `window_used` is None where nobody can know it. `chain` holds the jobs from the root to the
     earlier one; `in_chain` is True where the later one hangs on it already, through judged returns.
+    `after_sale` is True where a sale that ends windows lies between the two.
     `odometer_source` says how an odometer came that nobody of the shop read, if there was one.
     """
 
@@ -65,6 +75,7 @@ class Candidate:
     judgement: Judgement | None = None
     chain: tuple[str, ...] = ()
     in_chain: bool = False
+    after_sale: bool = False
     odometer_source: ReadingSource = "read"
 
     @property
@@ -80,9 +91,9 @@ class Candidate:
         """True where nobody has judged it yet, not even by judging the returns between the two."""
         return self.judgement is None and not self.in_chain
 
-    def why(self) -> str:
+    def why(self, kinds: Mapping[str, PartKind] = NO_KINDS) -> str:
         """Return the reasons as a person reads them, one after the other."""
-        return "; ".join(map(spoken, self.reasons))
+        return "; ".join(spoken(reason, kinds) for reason in self.reasons)
 
     def used_words(self) -> str:
         """Return how much of the window is used and what decides, as a person reads it."""
@@ -199,7 +210,8 @@ def met(
 ) -> Candidate:
     """Return a pair as it is listed, whether it lies in a window or not."""
     days, miles = _apart(earlier, later)
-    by_window = window.in_window(days, miles)
+    used = window.share_used(days, miles)
+    by_window = holds(used)
     sold = earlier.sold_on is not None and later.opened_on > earlier.sold_on
     chain = chains.chain_of(earlier.number)
     return Candidate(
@@ -210,12 +222,13 @@ def met(
         in_window=by_window and not sold,
         decided_by=SALE if sold and by_window else window.decided_by(days, miles),
         reasons=reasons(earlier, later),
-        window_used=window.share_used(days, miles),
+        window_used=used,
         root=chain[0],
         judgement=decided,
         chain=chain,
         odometer_source=_source(earlier, later),
         in_chain=earlier.number in chains.chain_of(later.number)[:-1],
+        after_sale=sold,
     )
 
 

@@ -1,4 +1,4 @@
-"""What the visits that one job met say of it: back, to be judged, not ours, after its window."""
+"""What the visits that one job met say of it: back, to be judged, not ours, nobody can tell."""
 
 from __future__ import annotations
 
@@ -6,20 +6,22 @@ from collections.abc import Sequence
 from datetime import date
 from typing import NamedTuple
 
-from desktop_app.returns_watched.judgement import counts_against
+from desktop_app.returns_watched.judgement import Judgement, counts_against, return_cause
 from desktop_app.returns_watched.returns_list import ReturnRow
 
 
 class MetBy(NamedTuple):
     """The first visit of each sort that a job met; None where there is none.
 
-    `back` is a comeback, `waits` is to be judged, `aside` came back for a reason that is not ours:
-    all inside the window. `later` has a reason or was judged a comeback, and came after the window.
+    `back` is a comeback, `waits` is to be judged, `aside` came for a cause that is not ours, of
+    `unsure` a person said that nobody can tell: all inside the window. `later` has a reason or was
+    judged a comeback, and came after the window.
     """
 
     back: ReturnRow | None = None
     waits: ReturnRow | None = None
     aside: ReturnRow | None = None
+    unsure: ReturnRow | None = None
     later: ReturnRow | None = None
 
 
@@ -34,15 +36,21 @@ def met_by(rows: Sequence[ReturnRow]) -> MetBy:
     return MetBy(
         next((one for one in by_days if one.is_comeback), None),
         next((one for one in by_days if one.waits), None),
-        next((one for one in by_days if is_aside(one)), None),
+        next((one for one in by_days if one.in_window and is_aside(one)), None),
+        next((one for one in by_days if one.in_window and is_unsure(one)), None),
         next((one for one in by_days if _came_later(one)), None),
     )
 
 
 def is_aside(row: ReturnRow) -> bool:
-    """True where it was judged a comeback inside the window, by a cause that is not ours."""
-    judged = row.judgement is not None and row.judgement.is_comeback
-    return row.in_window and judged and not row.is_comeback
+    """True where it was judged, as whatever, by a cause that is not ours: in no rate."""
+    cause = return_cause(row.cause_class or "")
+    return row.judgement is not None and cause is not None and not cause.ours
+
+
+def is_unsure(row: ReturnRow) -> bool:
+    """True where a person judged that nobody can tell, and named no cause that is not ours."""
+    return row.judgement is Judgement.CANNOT_TELL and not is_aside(row)
 
 
 def told_and_open(told: date | None, rows: Sequence[ReturnRow]) -> date | None:

@@ -10,7 +10,7 @@ from desktop_app.returns_watched.window import Window
 
 
 class Standing(StrEnum):
-    """The ten places where a job can stand."""
+    """The eleven places where a job can stand."""
 
     HEARD = "heard"
     ON_THE_BENCH = "on the bench"
@@ -21,6 +21,7 @@ class Standing(StrEnum):
     LOST_SIGHT = "lost sight"
     CAME_BACK = "came back"
     NOT_OURS = "came back, not ours"
+    CANNOT_TELL = "came back, cannot tell"
     CAME_LATER = "came back after the window"
 
 
@@ -41,7 +42,8 @@ class JobCourse:
 
     A visit that waits for judgement is no sighting; `waits` says that there is one, or that the
     customer tells of the same trouble. `not_ours` is True where it came back in its window for a
-    reason that is not ours, `came_later` where it came with a reason after its window. `lost_on` is
+    reason that is not ours, `unsure` where a person judged such a visit and nobody can tell,
+    `came_later` where it came with a reason after its window. `lost_on` is
     the day from which the car cannot be followed (its customer says that it is gone, or a sale
     ended the window the day before). `followed` is False where no reading can be held against the
     odometer that it left with; it matters only where time alone does not end the window.
@@ -55,6 +57,7 @@ class JobCourse:
     came_back: bool = False
     waits: bool = False
     not_ours: bool = False
+    unsure: bool = False
     came_later: bool = False
     lost_on: date | None = None
     followed: bool = True
@@ -86,6 +89,8 @@ def became(course: JobCourse, *, seen_fine: bool, lost: bool, is_open: bool) -> 
         return Standing.UNDER_WATCH
     if course.not_ours:
         return Standing.NOT_OURS
+    if course.unsure:
+        return Standing.CANNOT_TELL
     if course.came_later:
         return Standing.CAME_LATER
     if seen_fine:

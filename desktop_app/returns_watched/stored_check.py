@@ -5,12 +5,20 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Mapping
 from typing import Any
 
-from sqlalchemy import Connection, select
+from sqlalchemy import Connection, func, select
 from sqlalchemy.orm import aliased
 
 from desktop_app.parts_compared.stored import Pair
+from desktop_app.repair_jobs.concern_conditions import CONDITION_IDS
 from desktop_app.repair_jobs.entry_bounds import MOST_ON_AN_ODOMETER
-from desktop_app.repair_jobs.kept_job import kept_every, kept_level, kept_promise, kept_window
+from desktop_app.repair_jobs.kept_job import (
+    kept_drive,
+    kept_every,
+    kept_level,
+    kept_promise,
+    kept_window,
+    kept_work,
+)
 from desktop_app.repair_jobs.odometer import READING_SOURCES
 from desktop_app.repair_jobs.proof_steps import STEP_IDS
 from desktop_app.repair_jobs.self_tests import MONITOR_IDS, SelfTestState, read_bytes
@@ -26,6 +34,7 @@ from desktop_app.repair_jobs.stored import (
     Visit,
 )
 from desktop_app.returns_watched.customer_answers import Answer
+from desktop_app.returns_watched.judgement import RETURN_CAUSES
 from desktop_app.returns_watched.owed import State, What
 from desktop_app.returns_watched.stored import CustomerAsked, KindWindow, MoneyOwed, ReturnLink
 from desktop_app.returns_watched.stored_links import kept_cents, link_kept
@@ -54,6 +63,7 @@ def record_problems(connection: Connection) -> Iterator[tuple[str, str]]:
         yield "the house rules", trouble.what
     for table, looks in _LOOKS.items():
         yield from _problems_of(connection, table, looks)
+    yield from _left_before_it_came(connection)
     yield from _impossible_returns(connection)
 
 
@@ -82,6 +92,24 @@ def _number(connection: Connection, table: type[Kept], row: Any) -> str | None:
         return connection.execute(wanted).scalar()
     job = getattr(row, "job_id", None) or getattr(row, "later_job_id", None)
     return connection.execute(select(Job.number).where(Job.id == job)).scalar()
+
+
+def _left_before_it_came(connection: Connection) -> Iterator[tuple[str, str]]:
+    """Give the jobs that were handed over, and the visits that ended, before the car came."""
+    wanted = select(Job.id, Job.number, Job.left_at, Visit.came_at).join(
+        Visit, Visit.id == Job.visit_id
+    )
+    for row in _streamed(connection, wanted.where(_day_of(Job.left_at) < _day_of(Visit.came_at))):
+        words = f"It was handed over on {row.left_at[:10]}, before its car came"
+        yield row_place("job", row.id, row.number), f"{words} on {row.came_at[:10]}."
+    ended = select(Visit.id, Visit.left_at, Visit.came_at)
+    for row in _streamed(connection, ended.where(_day_of(Visit.left_at) < _day_of(Visit.came_at))):
+        words = f"It ended on {row.left_at[:10]}, before it began on {row.came_at[:10]}."
+        yield row_place("visit", row.id), words
+
+
+def _day_of(moment: Any) -> Any:
+    return func.substr(moment, 1, 10)
 
 
 def _impossible_returns(connection: Connection) -> Iterator[tuple[str, str]]:
@@ -155,11 +183,13 @@ _LOOKS: dict[type[Kept], dict[str, Look]] = {
         **_tick("says_same", "cause_found"),
         **_each(kept_level, "proof_level"),
         "window": lambda row: kept_window(row.window_days, row.window_miles, row.window_rule),
+        "hours or price": lambda row: kept_work(row.hours, row.unbilled_hours, row.price_cents),
+        **_each(kept_drive, "proof_distance"),
         "window_from": lambda row: kept_promise(row.window_months, row.window_from),
         "fault_every": lambda row: kept_every(row.fault_every, row.fault_every_unit),
     },
-    JobCondition: _tick("happens"),
-    ConditionMet: _tick("met"),
+    JobCondition: {**_word("condition", CONDITION_IDS, "a condition"), **_tick("happens")},
+    ConditionMet: {**_word("condition", CONDITION_IDS, "a condition"), **_tick("met")},
     SelfTests: {
         **_word("stage", _STAGES, "“found” or “after repair”"),
         **_each(read_bytes, "typed"),
@@ -175,7 +205,10 @@ _LOOKS: dict[type[Kept], dict[str, Look]] = {
         **_each(kept_moment, "done_at"),
     },
     CaughtHere: _each(kept_moment, "caught_at"),
-    ReturnLink: {"what was judged": link_kept},
+    ReturnLink: {
+        "what was judged": link_kept,
+        **_word("cause_class", {one.id for one in RETURN_CAUSES}, "a cause of a return"),
+    },
     KindWindow: {"the promise": kept_kind_window},
     CustomerAsked: {
         **_each(kept_day, "asked_on"),

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from datetime import date
 from typing import TYPE_CHECKING, Any, TypeAlias
 
-from sqlalchemy import Connection, Row, select
+from sqlalchemy import Connection, Row, Select, select
 
 from desktop_app.returns_watched.honest_numbers.counted_jobs import NEVER
 from desktop_app.returns_watched.judgement import RETURN_CAUSES, Judgement
@@ -30,7 +30,6 @@ if TYPE_CHECKING:
     Whole: TypeAlias = NDArray[np.int32]
 
 _NOT_OURS = [cause.id for cause in RETURN_CAUSES if not cause.ours]
-_COMEBACKS = [one.value for one in Judgement if one.is_comeback]
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,6 +41,7 @@ class CountedFates:
     waits_after: Days
     lost_after: Days
     aside_after: Days
+    unsure_after: Days
     came_later: Marks
 
 
@@ -63,22 +63,23 @@ def counted_fates(
     lost_after = lost.astype(np.int64) - out
     lost_inside = (lost != NO_DAY) & (lost_after <= open_until)
     inside, pairs = found.pairs.in_window, found.pairs
-    aside = _aside(connection, found)
-    waits = _firsts(found, found.waits & inside)[at]
+    aside, unsure = set_aside(connection, found)
+    waits = first_days(found, found.waits & inside)[at]
     later = np.zeros(jobs.jobs, dtype=bool)
     later[pairs.earlier[~inside & (found.waits | found.came_back)]] = True
-    told_later = _add_told(_told(connection, found, today), at, out, open_until, waits)
+    told_later = add_told(told_open(connection, found, today), at, out, open_until, waits)
     return CountedFates(
         window_days=counted_days(promised, open_until),
-        back_after=_firsts(found, found.came_back & inside)[at],
+        back_after=first_days(found, found.came_back & inside)[at],
         waits_after=waits,
         lost_after=np.where(lost_inside, np.maximum(lost_after - 1, 0), NEVER),
-        aside_after=_firsts(found, aside & inside)[at],
+        aside_after=first_days(found, aside & inside)[at],
+        unsure_after=first_days(found, unsure & inside)[at],
         came_later=later[at] | told_later,
     )
 
 
-def _firsts(found: ManyMet, marks: Marks) -> Days:
+def first_days(found: ManyMet, marks: Marks) -> Days:
     """Return for each job that was read the days to the first of its marked pairs, or NEVER."""
     import numpy as np
 
@@ -105,15 +106,19 @@ def _known(
     return known
 
 
-def _aside(connection: Connection, found: ManyMet) -> Marks:
-    """Mark the pairs that were judged a comeback by a cause that is not ours."""
+def set_aside(connection: Connection, found: ManyMet) -> tuple[Marks, Marks]:
+    """Mark the pairs judged by a cause that is not ours, and those that nobody can tell."""
+    judged = select(ReturnLink.earlier_job_id, ReturnLink.later_job_id).where(
+        ReturnLink.judgement.is_not(None), ReturnLink.same_vehicle == 1
+    )
+    unsure = judged.where(ReturnLink.judgement == Judgement.CANNOT_TELL.value)
+    aside = _linked(connection, found, judged.where(ReturnLink.cause_class.in_(_NOT_OURS)))
+    return aside, _linked(connection, found, unsure) & ~aside
+
+
+def _linked(connection: Connection, found: ManyMet, wanted: Select[int, int]) -> Marks:
     import numpy as np
 
-    wanted = select(ReturnLink.earlier_job_id, ReturnLink.later_job_id).where(
-        ReturnLink.judgement.in_(_COMEBACKS),
-        ReturnLink.cause_class.in_(_NOT_OURS),
-        ReturnLink.same_vehicle == 1,
-    )
     linked = [tuple(row) for row in connection.execute(wanted)]
     places, known = places_among(
         found.columns.job_ids, np.array(linked, dtype=np.int64).reshape(-1, 2)
@@ -124,7 +129,7 @@ def _aside(connection: Connection, found: ManyMet) -> Marks:
     return marks
 
 
-def _told(connection: Connection, found: ManyMet, today: date) -> Iterator[tuple[int, int]]:
+def told_open(connection: Connection, found: ManyMet, today: date) -> Iterator[tuple[int, int]]:
     """Yield the jobs, by their places, of which the same trouble is told, and since which day.
 
     A later visit that was judged, or waits to be, speaks for the car: as `told_and_open` says it.
@@ -145,7 +150,7 @@ def _one(job_id: int) -> Days:
     return np.array([job_id], dtype=np.int64)
 
 
-def _add_told(
+def add_told(
     told: Iterable[tuple[int, int]], at: Days, out: Whole, open_until: Days, waits: Days
 ) -> Marks:
     """Put the same trouble told inside the window among what waits; mark what was told later."""

@@ -3,14 +3,19 @@
 from __future__ import annotations
 
 from collections.abc import Collection
+from datetime import date
 from typing import Any
 
 from sqlalchemy import Connection, select
 
+from desktop_app.repair_jobs.distance import DistanceUnit
+from desktop_app.repair_jobs.entry_bounds import MOST_ON_AN_ODOMETER
+from desktop_app.repair_jobs.odometer import OdometerReading
+from desktop_app.repair_jobs.stored import Job, Vehicle, Visit
 from desktop_app.returns_watched.customer_answers import Answer, CustomerSaid
 from desktop_app.returns_watched.stored import CustomerAsked
 from desktop_app.returns_watched.stored_vehicles import each_row
-from desktop_app.shop_record.kept_value import damaged, kept_day, row_place
+from desktop_app.shop_record.kept_value import kept_day, kept_whole, kept_word, row_place
 
 
 def read_answers(
@@ -18,7 +23,7 @@ def read_answers(
 ) -> dict[int, tuple[CustomerSaid, ...]]:
     """Read by job what its customer said, oldest first; all jobs for None."""
     found: dict[int, list[CustomerSaid]] = {}
-    wanted = select(CustomerAsked)
+    wanted = select(CustomerAsked, Job.number).join(Job, Job.id == CustomerAsked.job_id)
     for row in each_row(connection, wanted, CustomerAsked.job_id, job_ids):
         found.setdefault(row.job_id, []).append(_said(row))
     return {job: tuple(sorted(said, key=lambda s: (s.on, s.id))) for job, said in found.items()}
@@ -29,10 +34,37 @@ def answers_of_job(connection: Connection, job_id: int) -> tuple[CustomerSaid, .
     return read_answers(connection, [job_id]).get(job_id, ())
 
 
+def told_odometers(
+    connection: Connection, job_ids: Collection[int], until: date
+) -> dict[int, OdometerReading]:
+    """Read by job what its customer said of the odometer by telephone, the last time."""
+    wanted = (
+        select(
+            *(CustomerAsked.id, CustomerAsked.job_id, CustomerAsked.asked_on),
+            *(CustomerAsked.odometer_told, Vehicle.odometer_unit, Job.number),
+        )
+        .join(Job, Job.id == CustomerAsked.job_id)
+        .join(Visit, Visit.id == Job.visit_id)
+        .join(Vehicle, Vehicle.id == Visit.vehicle_id)
+        .where(
+            CustomerAsked.odometer_told.is_not(None), CustomerAsked.asked_on <= until.isoformat()
+        )
+    )
+    found: dict[int, OdometerReading] = {}
+    for row in each_row(connection, wanted, CustomerAsked.job_id, job_ids):
+        place = row_place("customer_asked", row.id, row.number)
+        on = kept_day(row.asked_on, place)
+        most = MOST_ON_AN_ODOMETER
+        value = kept_whole(row.odometer_told, 0, most, "an odometer reading", place)
+        unit: DistanceUnit = "km" if row.odometer_unit == "km" else "mi"
+        before = found.get(row.job_id)
+        if before is None or before.on <= on:
+            found[row.job_id] = OdometerReading(on, value, unit, "told")
+    return found
+
+
 def _said(row: Any) -> CustomerSaid:
-    try:
-        answer = Answer(row.answer)
-    except ValueError as error:
-        raise damaged(row.answer, "a customer's answer") from error
-    on = kept_day(row.asked_on, row_place("customer_asked", row.id))
+    place = row_place("customer_asked", row.id, row.number)
+    answer = kept_word(row.answer, tuple(Answer), "a customer's answer", place)
+    on = kept_day(row.asked_on, place)
     return CustomerSaid(row.id, row.job_id, on, answer, row.odometer_told, row.words, row.asked_by)

@@ -9,7 +9,7 @@ from typing import Any, cast
 
 from sqlalchemy import Connection, Row, select
 
-from desktop_app.repair_jobs.kept_job import kept_window
+from desktop_app.repair_jobs.kept_job import kept_hand_over, kept_window
 from desktop_app.repair_jobs.odometer import reading_source
 from desktop_app.repair_jobs.stored import Job, Visit
 from desktop_app.returns_watched.job_facts import JobFacts
@@ -163,11 +163,13 @@ def _facts(
     came = row_place("visit", visit.id, job.number)
     left = None if job.left_at is None else kept_day(job.left_at, place)
     kept_window(job.window_days, job.window_miles, job.window_rule, place)
+    opened = kept_day(visit.came_at, came)
+    kept_hand_over(opened, left, place)
     handed = None if left is None or (until is not None and left > until) else left
     return JobFacts(
         number=job.number,
         vehicle=vehicle.key,
-        opened_on=kept_day(visit.came_at, came),
+        opened_on=opened,
         handed_over_on=handed,
         odometer_in=odometers.on_coming(visit),
         odometer_out=odometers.on_leaving(job, visit),

@@ -21,12 +21,14 @@ from desktop_app.returns_watched.judged_before import (
 )
 from desktop_app.returns_watched.judging import Judging
 from desktop_app.returns_watched.stored import ReturnLink
+from desktop_app.returns_watched.stored_hour_cost import moment_judged, read_hour_costs
 from desktop_app.returns_watched.stored_links import (
     CHANGE_COLUMNS,
     kept_change,
     link_between,
     link_kept,
 )
+from desktop_app.shop_record.kept_value import row_place
 from desktop_app.shop_record.tables import HistoryEntry
 
 _EARLIER, _LATER = aliased(Job), aliased(Job)
@@ -66,7 +68,7 @@ def read_judging(connection: Connection, earlier_job: int, later_job: int) -> Ju
     row = link_between(connection, earlier_job, later_job)
     if row is None:
         return Judging(**known)
-    kept = link_kept(row)
+    kept = link_kept(row, now.number)
     return Judging(
         **known,
         judgement=kept.judgement,
@@ -83,7 +85,14 @@ def read_judging(connection: Connection, earlier_job: int, later_job: int) -> Ju
         cost=kept.cost,
         change=kept.change,
         decisions=read_decisions(connection, row),
+        hour_cost_cents=_hour_cost(connection, kept.judged_at),
     )
+
+
+def _hour_cost(connection: Connection, judged_at: str | None) -> int | None:
+    if judged_at is None:
+        return None
+    return read_hour_costs(connection, [judged_at]).at(moment_judged(judged_at))
 
 
 def _cost_elsewhere(connection: Connection, earlier_job: int, later_job: int) -> tuple[str, ...]:
@@ -121,6 +130,7 @@ def open_changes(connection: Connection, today: date) -> tuple[OpenChange, ...]:
     """
     wanted = (
         select(
+            ReturnLink.id,
             ReturnLink.earlier_job_id,
             ReturnLink.later_job_id,
             _EARLIER.number.label("earlier"),
@@ -133,7 +143,10 @@ def open_changes(connection: Connection, today: date) -> tuple[OpenChange, ...]:
         .order_by(ReturnLink.id)
     )
     found = [
-        OpenChange(row.earlier_job_id, row.later_job_id, row.earlier, row.later, kept_change(row))
+        OpenChange(
+            *(row.earlier_job_id, row.later_job_id, row.earlier, row.later),
+            kept_change(row, row_place("return_link", row.id, row.later)),
+        )
         for row in connection.execute(wanted)
     ]
     return tuple(

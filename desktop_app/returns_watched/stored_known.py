@@ -14,7 +14,7 @@ from desktop_app.returns_watched.stored_places import read_places
 from desktop_app.returns_watched.stored_traits import places_among
 from desktop_app.returns_watched.stored_vehicle_codes import read_vehicle_codes
 from desktop_app.returns_watched.stored_vehicles import rows_of_one
-from desktop_app.returns_watched.stored_visit_rows import Days, read_hand_overs, read_visit_rows
+from desktop_app.returns_watched.stored_visit_rows import Days, read_hand_overs
 
 if TYPE_CHECKING:
     import numpy as np
@@ -30,8 +30,7 @@ def read_known(
     rows = rows_of_one(connection, vehicle_ids)
     vehicles = read_vehicle_codes(connection, rows, until)
     days = Days()
-    visits = read_visit_rows(connection, rows, until, vehicles, days)
-    left = read_hand_overs(connection, rows, until, visits, days, by_index=True)
+    visits, left = read_hand_overs(connection, rows, until, vehicles, days)
     found = read_places(connection, rows, until, vehicles, visits, left, days.ranks(), True)
     assert found.taken is not None
     at, _ = places_among(left.ids, job_ids)

@@ -15,7 +15,7 @@ from desktop_app.returns_watched.judgement import Judgement, return_cause
 from desktop_app.returns_watched.return_cost import AMOUNTS, MOST_CENTS, MOST_HOURS, CostWritten
 from desktop_app.returns_watched.stored import ReturnLink
 from desktop_app.returns_watched.stored_vehicles import each_row
-from desktop_app.shop_record.kept_value import damaged, kept_day, kept_moment, kept_tick
+from desktop_app.shop_record.kept_value import damaged, kept_day, kept_moment, kept_tick, row_place
 
 Pair = tuple[str, str]
 
@@ -65,52 +65,57 @@ def read_links(
         if row.earlier_job_id not in numbers or row.later_job_id not in numbers:
             continue
         pair = (numbers[row.earlier_job_id], numbers[row.later_job_id])
-        links[pair] = kept = link_kept(row)
+        links[pair] = kept = link_kept(row, pair[1])
         if kept.judgement is not None and kept.same_vehicle:
             judged[pair] = kept.judgement
     return judged, links
 
 
-def link_kept(row: Any) -> LinkKept:
-    """Return what a row of return_link holds; a ShopDamaged where it cannot be read."""
+def link_kept(row: Any, later: str | None = None) -> LinkKept:
+    """Return what a row of return_link holds; a ShopDamaged where it cannot be read.
+
+    `later` is the later job's number, where it is at hand, to say where the damage is.
+    """
+    place = row_place("return_link", row.id, later)
     return LinkKept(
         row.why,
-        kept_cause(row.cause_class),
-        kept_cents(row.cost_cents),
+        kept_cause(row.cause_class, place),
+        kept_cents(row.cost_cents, place),
         row.judged_by,
-        _moment(row.judged_at),
+        _moment(row.judged_at, place),
         row.change_promised,
-        kept_tick(row.same_vehicle, "0 or 1"),
-        also=tuple(kept_judgement(one) for one in _listed(row.also)),
-        helping=tuple(_cause(one) for one in _listed(row.helping_causes)),
+        kept_tick(row.same_vehicle, "0 or 1", place),
+        also=tuple(kept_judgement(one, place) for one in _listed(row.also, place)),
+        helping=tuple(_cause(one, place) for one in _listed(row.helping_causes, place)),
         evidence=row.evidence or "",
         first_view=row.first_view or "",
         second_look=row.second_look or "",
         cost=CostWritten(
-            _hours(row.unbilled_hours), **{name: kept_cents(getattr(row, name)) for name in AMOUNTS}
+            _hours(row.unbilled_hours, place),
+            **{name: kept_cents(getattr(row, name), place) for name in AMOUNTS},
         ),
-        change=kept_change(row),
-        judgement=None if row.judgement is None else kept_judgement(row.judgement),
+        change=kept_change(row, place),
+        judgement=None if row.judgement is None else kept_judgement(row.judgement, place),
     )
 
 
-def kept_judgement(kept: str) -> Judgement:
+def kept_judgement(kept: str, place: str = "") -> Judgement:
     """Return a kept judgement; a ShopDamaged where it is none of the eight."""
     try:
         return Judgement(kept)
     except ValueError as error:
-        raise damaged(kept, "a judgement") from error
+        raise damaged(kept, "a judgement", place) from error
 
 
-def kept_cause(kept: str | None) -> str | None:
+def kept_cause(kept: str | None, place: str = "") -> str | None:
     """Return a kept main cause, None where nobody named one; a ShopDamaged for an unknown one."""
-    return _cause(kept) if kept else None
+    return _cause(kept, place) if kept else None
 
 
-def kept_cents(kept: int | None) -> int | None:
+def kept_cents(kept: int | None, place: str = "") -> int | None:
     """Return a kept amount in cents; a ShopDamaged for one that nobody can have written."""
     if kept is not None and not (isinstance(kept, int) and 0 <= kept <= MOST_CENTS):
-        raise damaged(kept, "an amount from 0 to 1,000,000.00")
+        raise damaged(kept, "an amount from 0 to 1,000,000.00", place)
     return kept
 
 
@@ -124,45 +129,45 @@ CHANGE_COLUMNS = (
 )
 
 
-def kept_change(row: Any) -> ChangePromised:
+def kept_change(row: Any, place: str) -> ChangePromised:
     """Return the change that a row of return_link promises."""
     return ChangePromised(
         row.change_promised,
         row.change_by or "",
         *(
-            None if kept is None else kept_day(kept)
+            None if kept is None else kept_day(kept, place)
             for kept in (row.change_due, row.change_done_on, row.change_check_on)
         ),
     )
 
 
-def _listed(kept: str | None) -> list[Any]:
+def _listed(kept: str | None, place: str) -> list[Any]:
     if kept is None:
         return []
     try:
         found = json.loads(kept)
     except (ValueError, RecursionError) as error:  # nested deeper than anybody writes
-        raise damaged(kept, "a list") from error
+        raise damaged(kept, "a list", place) from error
     if not isinstance(found, list):
-        raise damaged(kept, "a list")
+        raise damaged(kept, "a list", place)
     return found
 
 
-def _cause(kept: Any) -> str:
+def _cause(kept: Any, place: str) -> str:
     if return_cause(str(kept)) is None:
-        raise damaged(kept, "a cause of a return")
+        raise damaged(kept, "a cause of a return", place)
     return str(kept)
 
 
-def _moment(kept: str | None) -> str | None:
+def _moment(kept: str | None, place: str) -> str | None:
     if kept is not None:
-        kept_moment(kept)
+        kept_moment(kept, place)
     return kept
 
 
-def _hours(kept: float | None) -> float | None:
+def _hours(kept: float | None, place: str) -> float | None:
     if kept is not None and not (isinstance(kept, int | float) and 0 <= kept <= MOST_HOURS):
-        raise damaged(kept, "a number of hours")
+        raise damaged(kept, "a number of hours", place)
     return kept
 
 

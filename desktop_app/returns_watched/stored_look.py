@@ -7,9 +7,9 @@ from dataclasses import dataclass
 from datetime import date
 from typing import TYPE_CHECKING, TypeAlias
 
-from sqlalchemy import Connection, select
+from sqlalchemy import Connection, exists, select
 
-from desktop_app.repair_jobs.stored import Visit
+from desktop_app.repair_jobs.stored import Job, Visit
 from desktop_app.returns_watched.many_visits.growing_columns import GrowingColumns
 from desktop_app.returns_watched.many_visits.many_candidates import many_candidates
 from desktop_app.returns_watched.many_visits.visit_columns import NO_DAY, VisitColumns
@@ -70,7 +70,7 @@ def look_at(
     """
     vehicles = read_vehicle_codes(connection, None, period.until)
     columns = read_recent(connection, period, vehicles, names)
-    came = _came(connection, period, vehicles)
+    came = _came(connection, period, vehicles, columns.jobs)
     links = Links(connection, columns)
     asked = may_be_open(columns.jobs, period.until)
     asked |= _seen_again(columns.jobs, came, period)
@@ -90,17 +90,24 @@ def may_be_open(jobs: VisitColumns, on: date) -> Marks:
     return marks
 
 
-def _came(connection: Connection, period: Period, vehicles: VehicleCodes) -> Came:
+def _came(
+    connection: Connection, period: Period, vehicles: VehicleCodes, jobs: VisitColumns
+) -> Came:
+    """Return all visits of the period: those of its jobs, and those that have no job at all."""
     import numpy as np
 
     wanted = select(Visit.id, Visit.vehicle_id, Visit.came_at)
     wanted = wanted.where(Visit.came_at >= period.first.isoformat())
+    wanted = wanted.where(~exists().where(Job.visit_id == Visit.id))
     days, found = Days(), GrowingColumns("ii")
     for ids, of, came in each_block(connection, wanted):
         codes = vehicles.codes[vehicles.places(np.array(of))].tolist()
         found.add(codes, days.alone(came, "visit", ids))
-    vehicle, day = found.joined()
-    seen = day <= period.until.toordinal()
+    vehicle, day = (
+        np.concatenate(both)
+        for both in zip(found.joined(), (jobs.vehicle, jobs.opened), strict=True)
+    )
+    seen = (day >= period.first.toordinal()) & (day <= period.until.toordinal())
     return Came(vehicle[seen], day[seen])
 
 

@@ -23,6 +23,7 @@ from desktop_app.returns_watched.stored_links import kept_cause, kept_judgement
 from desktop_app.returns_watched.stored_traits import places_among
 from desktop_app.returns_watched.stored_vehicles import each_row
 from desktop_app.returns_watched.window import Window
+from desktop_app.shop_record.kept_value import row_place
 
 if TYPE_CHECKING:
     import numpy as np
@@ -97,17 +98,19 @@ class Links:
         self.refused: list[_Pair] = []
         counted: dict[_Pair, Judgement] = {}
         wanted = select(
+            ReturnLink.id,
             ReturnLink.earlier_job_id,
             ReturnLink.later_job_id,
             ReturnLink.judgement,
             ReturnLink.cause_class,
             ReturnLink.same_vehicle,
         )
-        for earlier, later, said, cause, same in connection.execute(wanted):
-            judgement = None if said is None else kept_judgement(said)
+        for link, earlier, later, said, cause, same in connection.execute(wanted):
+            place = row_place("return_link", link)
+            judgement = None if said is None else kept_judgement(said, place)
             if judgement is not None:
                 self.judged.append((earlier, later))
-                if counts_against(judgement, kept_cause(cause)) and same:
+                if counts_against(judgement, kept_cause(cause, place)) and same:
                     counted[earlier, later] = judgement
             if not same:
                 self.refused.append((earlier, later))

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Mapping
+from collections.abc import Collection, Iterator, Mapping
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, TypeAlias
 
 from sqlalchemy import Connection, select
 
@@ -17,15 +19,28 @@ from desktop_app.returns_watched.stored_facts import Facts, JobSaid
 from desktop_app.returns_watched.stored_links import read_links
 from desktop_app.returns_watched.stored_many import ManyMet
 from desktop_app.returns_watched.stored_readings import Odometers
+from desktop_app.returns_watched.stored_return_rows import ReturnsFound
 from desktop_app.returns_watched.stored_traits import places_among
 from desktop_app.returns_watched.stored_vehicles import each_row, read_vehicles
 from desktop_app.returns_watched.window import Window
 
+if TYPE_CHECKING:
+    import numpy as np
+    from numpy.typing import NDArray
+
+    Ids: TypeAlias = NDArray[np.int64]
+
+
+_AT_ONCE = 10_000  # pairs that are written out in one step
+
 
 def written_out(
     connection: Connection, found: ManyMet, main: Window, names: Mapping[str, str]
-) -> tuple[Facts, list[Candidate]]:
-    """Return the pairs as `all_candidates` would, and the facts of the jobs they are made of."""
+) -> ReturnsFound:
+    """Return the pairs as `all_candidates` would, by the day of the later job, then by number.
+
+    The facts of the jobs are read here, each once; the pairs are written out when they are asked.
+    """
     import numpy as np
 
     pairs = found.pairs
@@ -33,13 +48,43 @@ def written_out(
     places = np.unique(np.concatenate([pairs.earlier, pairs.later, linked])).tolist()
     facts = _facts(connection, found.columns, places, names)
     job_at = dict(zip(places, facts.jobs, strict=True))
-    chains = chains_of(facts.judged, facts.jobs, facts.causes)
-    candidates = []
-    for one, other in zip(pairs.earlier.tolist(), pairs.later.tolist(), strict=True):
-        earlier, later = job_at[one], job_at[other]
-        decided = facts.judged.get((earlier.number, later.number))
-        candidates.append(met(earlier, later, earlier.window or main, decided, chains))
-    return facts, candidates
+    return ReturnsFound(facts, _Written(found, job_at, main, facts))
+
+
+@dataclass(frozen=True, slots=True)
+class _Written:
+    """The candidates of pairs, each made from the facts of its two jobs while it is asked for."""
+
+    met: ManyMet
+    job_at: Mapping[int, JobFacts]
+    main: Window
+    facts: Facts
+
+    def __iter__(self) -> Iterator[Candidate]:
+        pairs, job_at, main, facts = self.met.pairs, self.job_at, self.main, self.facts
+        chains = chains_of(facts.judged, facts.jobs, facts.causes)
+        order = self._order()
+        for start in range(0, len(order), _AT_ONCE):
+            some = order[start : start + _AT_ONCE]
+            earlier_at, later_at = pairs.earlier[some].tolist(), pairs.later[some].tolist()
+            for one, other in zip(earlier_at, later_at, strict=True):
+                earlier, later = job_at[one], job_at[other]
+                decided = facts.judged.get((earlier.number, later.number))
+                yield met(earlier, later, earlier.window or main, decided, chains)
+
+    def _order(self) -> Ids:
+        """Return the places of the pairs in the order of the list."""
+        import numpy as np
+
+        jobs, pairs = self.met.columns.jobs, self.met.pairs
+        ranks = np.zeros(jobs.jobs, dtype=np.int32)
+        by_number = sorted(self.job_at, key=lambda place: self.job_at[place].number)
+        ranks[by_number] = np.arange(len(by_number))
+        keys = (
+            *(ranks[pairs.earlier], jobs.handed_over[pairs.earlier]),
+            *(ranks[pairs.later], jobs.opened[pairs.later]),
+        )
+        return np.lexsort(keys)
 
 
 def _linked(connection: Connection, columns: RecordColumns) -> object:

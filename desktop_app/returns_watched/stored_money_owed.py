@@ -2,25 +2,30 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import replace
 from datetime import date
 from typing import Any
 
 from sqlalchemy import Connection, Select, or_, select
 
-from desktop_app.parts_compared.part_kinds.kind_names import kind_words
+from desktop_app.parts_compared.part_kinds.kind_names import NO_KINDS, kind_words
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.stored import Pair
 from desktop_app.repair_jobs.stored import Job
 from desktop_app.returns_watched.owed import Owed, State, What
 from desktop_app.returns_watched.stored import MoneyOwed
 from desktop_app.returns_watched.stored_links import kept_cents
 from desktop_app.shop_record.deed import Deed
-from desktop_app.shop_record.kept_value import damaged, kept_day, row_place
+from desktop_app.shop_record.kept_value import damaged, kept_day, kept_word, row_place
+
+Kinds = Mapping[str, PartKind]  # the kinds by their ids, for the names of parts
 
 
-def owed_for_job(connection: Connection, job_id: int) -> tuple[Owed, ...]:
+def owed_for_job(connection: Connection, job_id: int, kinds: Kinds = NO_KINDS) -> tuple[Owed, ...]:
     """Read what is owed for the parts of one job, in the order in which it was written."""
-    return _read(connection, _wanted().where(Pair.job_id == job_id).order_by(MoneyOwed.id))
+    wanted = _wanted().where(Pair.job_id == job_id).order_by(MoneyOwed.id)
+    return _read(connection, wanted, kinds)
 
 
 def money_still_owed(connection: Connection, on: date = date.max) -> tuple[Owed, ...]:
@@ -45,14 +50,16 @@ def owed_since(deed: Deed, owed: int) -> str:
     return since or ""
 
 
-def parts_of_job(connection: Connection, job_id: int) -> tuple[tuple[int, str, str], ...]:
+def parts_of_job(
+    connection: Connection, job_id: int, kinds: Kinds = NO_KINDS
+) -> tuple[tuple[int, str, str], ...]:
     """Return (pair id, part in words, supplier) of each pair of a job."""
     wanted = (
         select(Pair.id, Pair.part_kind, Pair.position, Pair.supplier)
         .where(Pair.job_id == job_id)
         .order_by(Pair.id)
     )
-    return tuple((r.id, _part(r), r.supplier) for r in connection.execute(wanted))
+    return tuple((r.id, _part(r, kinds), r.supplier) for r in connection.execute(wanted))
 
 
 def _wanted() -> Select[*tuple[Any, ...]]:
@@ -63,16 +70,16 @@ def _wanted() -> Select[*tuple[Any, ...]]:
     )
 
 
-def _read(connection: Connection, wanted: Select[*tuple[Any, ...]]) -> tuple[Owed, ...]:
-    return tuple(_owed(row) for row in connection.execute(wanted))
+def _read(
+    connection: Connection, wanted: Select[*tuple[Any, ...]], kinds: Kinds = NO_KINDS
+) -> tuple[Owed, ...]:
+    return tuple(_owed(row, kinds) for row in connection.execute(wanted))
 
 
-def _owed(row: Any) -> Owed:
-    try:
-        what, state = What(row.what), State(row.state)
-    except ValueError as error:
-        raise damaged(f"{row.what}, {row.state}", "money owed") from error
+def _owed(row: Any, kinds: Kinds) -> Owed:
     place = row_place("money_owed", row.id, row.number)
+    what = kept_word(row.what, tuple(What), "“core” or “claim”", place)
+    state = kept_word(row.state, tuple(State), "“open”, “asked”, “paid” or “refused”", place)
     since = kept_day(row.since, place)
     ended_on = None if row.ended_on is None else kept_day(row.ended_on, place)
     if ended_on is not None and ended_on < since:
@@ -81,10 +88,10 @@ def _owed(row: Any) -> Owed:
         id=row.id,
         pair_id=row.pair_id,
         job_number=row.number,
-        part=_part(row),
+        part=_part(row, kinds),
         supplier=row.supplier,
         what=what,
-        amount_cents=kept_cents(row.amount_cents),
+        amount_cents=kept_cents(row.amount_cents, place),
         since=since,
         state=state,
         next_step=row.next_step,
@@ -92,6 +99,6 @@ def _owed(row: Any) -> Owed:
     )
 
 
-def _part(row: Any) -> str:
-    place = row.position.strip()
-    return f"{kind_words(row.part_kind)}, {place}" if place else kind_words(row.part_kind)
+def _part(row: Any, kinds: Kinds) -> str:
+    name, place = kind_words(row.part_kind, kinds), row.position.strip()
+    return f"{name}, {place}" if place else name

@@ -14,7 +14,7 @@ from desktop_app.returns_watched.stored_columns import RecordColumns
 from desktop_app.returns_watched.stored_places import Replaced, read_places
 from desktop_app.returns_watched.stored_traits import places_among
 from desktop_app.returns_watched.stored_vehicle_codes import VehicleCodes
-from desktop_app.returns_watched.stored_visit_rows import Days, read_hand_overs, read_visit_rows
+from desktop_app.returns_watched.stored_visit_rows import Days, read_hand_overs
 
 if TYPE_CHECKING:
     import numpy as np
@@ -50,8 +50,7 @@ def with_odometers(
     rows = vehicles.ids[among[vehicles.codes]].tolist()
     days = Days()
     by_index = len(rows) * _PART_BY_INDEX < len(vehicles.ids)
-    visits = read_visit_rows(connection, rows, until, vehicles, days, by_index=by_index)
-    left = read_hand_overs(connection, rows, until, visits, days, by_index=by_index)
+    visits, left = read_hand_overs(connection, rows, until, vehicles, days, by_index=by_index)
     found = read_places(connection, rows, until, vehicles, visits, left, days.ranks(), True)
     assert found.taken is not None
     at, known = places_among(columns.job_ids, left.ids)

@@ -74,7 +74,7 @@ def read_places(
     taken = None
     if keep_readings:
         placed = Places(found.leg[order], found.miles[order])
-        taken = Taken(readings.only(order), placed)
+        taken = Taken(readings.only(order), placed, _stood_until(visits, jobs, rows)[order])
     del readings, order
     first, second = len(rows[0]), len(rows[0]) + len(rows[1])
     came = _laid_out(found, slice(0, first), rows[0], len(visits.ids))
@@ -125,6 +125,20 @@ def _readings(
         ),
         rows,
     )
+
+
+def _stood_until(
+    visits: VisitRows, jobs: HandOvers, rows: Sequence[NDArray[np.int32]]
+) -> NDArray[np.int32]:
+    """Return for each reading when its visit ended: with the last of its hand-overs."""
+    import numpy as np
+
+    ended = np.full(len(visits.ids), NO_DAY, dtype=np.int32)
+    np.maximum.at(ended, jobs.visit, jobs.left.day)
+    ended = np.maximum(ended, visits.left.day)
+    came, left, gone = rows
+    of_reading: NDArray[np.int32] = ended[np.concatenate([came, jobs.visit[left], gone])]
+    return of_reading
 
 
 def _laid_out(found: Places, part: slice, rows: NDArray[np.int32], many: int) -> Places:

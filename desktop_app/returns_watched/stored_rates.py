@@ -10,6 +10,7 @@ from sqlalchemy import Connection, Row, Select, func, or_, select
 
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.stored import Pair
+from desktop_app.repair_jobs.counted import BLANKS
 from desktop_app.repair_jobs.stored import Job, Visit
 from desktop_app.returns_watched.honest_numbers.counted_jobs import CountedJobs
 from desktop_app.returns_watched.honest_numbers.group_rates import By
@@ -23,8 +24,6 @@ from desktop_app.returns_watched.stored_group_names import (
 from desktop_app.returns_watched.stored_many import read_many
 from desktop_app.returns_watched.stored_returns import read_promise
 from desktop_app.shop_record.kept_value import kept_day
-
-BLANK = " \t\r\n"
 
 
 def read_counted_jobs(
@@ -62,6 +61,7 @@ def read_counted_jobs(
         groups=read_group_names(connection, Grouping(by, names, part_kinds), rows, wanted, kinds),
         lost_after=fates.lost_after,
         aside_after=fates.aside_after,
+        unsure_after=fates.unsure_after,
         came_later=fates.came_later,
     )
 
@@ -73,7 +73,7 @@ def _jobs(connection: Connection, since: date | None, last: date) -> Sequence[Ro
         )
         .join(Visit, Visit.id == Job.visit_id)
         .where(Job.left_at < (last + timedelta(days=1)).isoformat())
-        .where(func.trim(Job.cause, BLANK) != "", func.trim(Job.correction, BLANK) != "")
+        .where(func.trim(Job.cause, BLANKS) != "", func.trim(Job.correction, BLANKS) != "")
         .where(or_(Job.cause_found.is_(None), Job.cause_found != 0))
         .order_by(Job.id)
     )

@@ -89,10 +89,11 @@ def on_running_scale(
 ) -> Odometers:
     """Put every reading up to a day on its vehicle's running scale."""
     taken: dict[str, list[tuple[str, _Source, OdometerReading]]] = {}
+    ended = _ended(visits, jobs, until)
 
     def take(
         source: _Source,
-        vehicle_id: int,
+        visit: int,
         at: str | None,
         value: int | None,
         how: ReadingSource = "read",
@@ -101,17 +102,16 @@ def on_running_scale(
             return
         place = row_place("job" if source[0] == _JOB_LEFT else "visit", source[1])
         kept_whole(value, 0, MOST_ON_AN_ODOMETER, "an odometer reading", place)
-        vehicle = vehicles[vehicle_id]
-        reading = OdometerReading(kept_day(at, place), value, vehicle.unit, how)
+        vehicle = vehicles[visits[visit].vehicle_id]
+        reading = OdometerReading(kept_day(at, place), value, vehicle.unit, how, ended.get(visit))
         taken.setdefault(vehicle.key, []).append((at, source, reading))
 
     for visit in visits.values():
         how = reading_source(visit.odometer_source, row_place("visit", visit.id))
-        take((_CAME, visit.id), visit.vehicle_id, visit.came_at, visit.odometer_in, how)
-        take((_VISIT_LEFT, visit.id), visit.vehicle_id, visit.left_at, visit.odometer_out)
+        take((_CAME, visit.id), visit.id, visit.came_at, visit.odometer_in, how)
+        take((_VISIT_LEFT, visit.id), visit.id, visit.left_at, visit.odometer_out)
     for job in jobs:
-        vehicle_id = visits[job.visit_id].vehicle_id
-        take((_JOB_LEFT, job.id), vehicle_id, job.left_at, job.odometer_out)
+        take((_JOB_LEFT, job.id), job.visit_id, job.left_at, job.odometer_out)
     readings: dict[str, tuple[Placed, ...]] = {}
     places: dict[_Source, RunningMiles | None] = {}
     for key, some in taken.items():
@@ -120,3 +120,18 @@ def on_running_scale(
         readings[key] = tuple(map(Placed, (one[2] for one in some), found))
         places.update(zip((one[1] for one in some), found, strict=True))
     return Odometers(readings, replaced, places)
+
+
+def _ended(
+    visits: Mapping[int, Row[Any]], jobs: Sequence[Row[Any]], until: date | None
+) -> dict[int, date]:
+    """Return by visit the day of its last hand-over, as far as that had come."""
+    found: dict[int, date] = {}
+    left = [(visit.id, visit.left_at, "visit", visit.id) for visit in visits.values()]
+    left += [(job.visit_id, job.left_at, "job", job.id) for job in jobs]
+    for visit, at, table, row in left:
+        if at is not None:
+            day = kept_day(at, row_place(table, row))
+            if until is None or day <= until:
+                found[visit] = max(found.get(visit, day), day)
+    return found

@@ -13,6 +13,7 @@ from sqlalchemy import (
     Select,
     String,
     and_,
+    case,
     cast,
     func,
     literal,
@@ -21,6 +22,7 @@ from sqlalchemy import (
     union,
 )
 
+from desktop_app.repair_jobs.kept_job import MOST_WINDOW_DAYS, kept_window
 from desktop_app.repair_jobs.stored import Job, Visit
 from desktop_app.returns_watched.many_visits.growing_columns import GrowingColumns
 from desktop_app.returns_watched.many_visits.visit_columns import (
@@ -34,7 +36,8 @@ from desktop_app.returns_watched.stored_columns import RecordColumns, read_sold
 from desktop_app.returns_watched.stored_traits import read_traits
 from desktop_app.returns_watched.stored_vehicle_codes import VehicleCodes
 from desktop_app.returns_watched.stored_vehicles import each_block, each_row, some_ids
-from desktop_app.returns_watched.stored_visit_rows import Days, check_jobs
+from desktop_app.returns_watched.stored_visit_rows import Days, check_hand_overs, check_jobs
+from desktop_app.shop_record.kept_value import row_place
 
 if TYPE_CHECKING:
     import numpy as np
@@ -98,6 +101,26 @@ def read_recent(
     )
 
 
+def longest_up_to(connection: Connection, most: int) -> int:
+    """Return the days of the longest window among those of `most` days or fewer, 0 without any.
+
+    A ShopDamaged names a job whose window no promise can have: no reader would count it.
+    """
+    days = Job.window_days
+    wanted = select(func.max(case((days <= most, days))), func.min(days), func.max(days))
+    usual, least, longest = (int(day or 0) for day in connection.execute(wanted).one())
+    if not 0 <= least <= longest <= MOST_WINDOW_DAYS:
+        wrong = select(Job.id, Job.number, days, Job.window_miles, Job.window_rule)
+        beyond = or_(days < 0, days > MOST_WINDOW_DAYS)
+        row = connection.execute(wrong.where(beyond).order_by(Job.id)).first()
+        assert row is not None
+        kept_window(
+            *(row.window_days, row.window_miles, row.window_rule),
+            row_place("job", row.id, row.number),
+        )
+    return usual
+
+
 def widened(jobs: VisitColumns) -> VisitColumns:
     """Return jobs as if no odometer were known, with windows that miss none that may be open."""
     import numpy as np
@@ -131,6 +154,7 @@ def _rows(connection: Connection, period: Period, vehicles: VehicleCodes) -> lis
         moments = days.alone(came, "visit of job", ids), days.alone(left, "job", ids)
         columns.add(ids, of, *moments, same, most_days, most_miles, both)
     found = columns.joined_by_first()
+    check_hand_overs(found[0], found[2], found[3])
     last = period.until.toordinal()
     found = [column[found[2] <= last] for column in found]
     found[3] = np.where(found[3] > last, NO_DAY, found[3])

@@ -6,7 +6,7 @@ from collections.abc import Collection
 from dataclasses import dataclass
 from datetime import date, timedelta
 
-from sqlalchemy import Connection, func, select
+from sqlalchemy import Connection, select
 
 from desktop_app.repair_jobs.stored import Job, Visit
 from desktop_app.returns_watched.candidate import Candidate, all_candidates, candidates
@@ -18,12 +18,13 @@ from desktop_app.returns_watched.stored_facts import (
     SymptomNames,
     read_facts,
 )
-from desktop_app.returns_watched.stored_links import LinkKept
 from desktop_app.returns_watched.stored_look import look_at
 from desktop_app.returns_watched.stored_many import FEW_VEHICLES, ManyMet, read_many
 from desktop_app.returns_watched.stored_many_rows import written_out
-from desktop_app.returns_watched.stored_recent import Period
-from desktop_app.returns_watched.stored_told import read_told
+from desktop_app.returns_watched.stored_recent import Period, longest_up_to
+from desktop_app.returns_watched.stored_return_rows import ReturnsFound, of_one_vehicle
+from desktop_app.returns_watched.stored_told import read_told, with_last_seen
+from desktop_app.returns_watched.stored_vehicles import rows_of_one, some_ids
 from desktop_app.returns_watched.stored_watch import on_watch
 from desktop_app.returns_watched.told_the_same import ToldSame, told_not_seen
 from desktop_app.returns_watched.waiting import visits_waiting
@@ -32,6 +33,7 @@ from desktop_app.returns_watched.window import Window
 from desktop_app.shop_record.house_rules import HouseRules, read_rules
 from desktop_app.shop_record.kept_value import kept_day
 
+FEW_JOBS = 3_000  # a car that stands for many has more, and they meet each other
 WAITING_DAYS = 365  # an older visit is reached from its jobs, and is not counted
 
 
@@ -64,19 +66,43 @@ def read_returns(
     They stand in the order in which the later jobs were opened. Without `since` and `until` the
     whole record is read; with them only the vehicles that came.
     """
+    return tuple(find_returns(connection, since, until, names).rows())
+
+
+def find_returns(
+    connection: Connection,
+    since: date | None = None,
+    until: date | None = None,
+    names: SymptomNames = NO_NAMES,
+) -> ReturnsFound:
+    """Return what `read_returns` lists, to be gone through without having all of it in memory."""
     vehicles = None if since is None and until is None else _came(connection, since, until)
     promise = read_promise(connection)
-    if vehicles is None or len(vehicles) > FEW_VEHICLES:
+    if vehicles is None or not _are_few(connection, vehicles):
         return _of_many(connection, promise, vehicles, (since, until), names)
     near = None if since is None else promise.near(since)
     facts = read_facts(connection, vehicles, near=near, names=names)
-    rows = _rows(facts, _all(promise, facts))
+    opened = {job.number: job.opened_on for job in facts.jobs}
+    left = {job.number: job.handed_over_on for job in facts.jobs}
     kept = (
-        row
-        for row in rows
-        if (since is None or row.came_on >= since) and (until is None or row.came_on <= until)
+        one
+        for one in _all(promise, facts)
+        if (since is None or opened[one.later] >= since)
+        and (until is None or opened[one.later] <= until)
     )
-    return tuple(sorted(kept, key=lambda row: (row.came_on, row.later, row.left_on, row.earlier)))
+    return ReturnsFound(
+        facts,
+        sorted(kept, key=lambda c: (opened[c.later], c.later, left[c.earlier], c.earlier)),
+    )
+
+
+def _are_few(connection: Connection, vehicles: Collection[int]) -> bool:
+    """Tell whether vehicles and their jobs are so few that one by one is as quick as in columns."""
+    if len(vehicles) > FEW_VEHICLES:
+        return False
+    among = Visit.vehicle_id.op("IN")(some_ids(rows_of_one(connection, vehicles)))
+    jobs = select(Job.id).join(Visit, Visit.id == Job.visit_id).where(among)
+    return connection.execute(jobs.offset(FEW_JOBS).limit(1)).first() is None
 
 
 def _of_many(
@@ -85,14 +111,14 @@ def _of_many(
     vehicles: Collection[int] | None,
     period: tuple[date | None, date | None],
     names: SymptomNames,
-) -> tuple[ReturnRow, ...]:
+) -> ReturnsFound:
     since, until = period
-    if since is None:
+    if since is None or (vehicles is not None and len(vehicles) <= FEW_VEHICLES):
         met = read_many(connection, vehicles, None, promise.long, names)
     else:
         seen = Period(since, until or date.max, promise.long.days)
         met = look_at(connection, seen, promise.long, names).met
-    return returns_in(connection, met, promise, period, names)
+    return _found_in(connection, met, promise, period, names)
 
 
 def returns_in(
@@ -103,12 +129,21 @@ def returns_in(
     names: SymptomNames,
 ) -> tuple[ReturnRow, ...]:
     """Return the pairs whose later job was opened in a period, from those that were met."""
+    return tuple(_found_in(connection, met, promise, period, names).rows())
+
+
+def _found_in(
+    connection: Connection,
+    met: ManyMet,
+    promise: Promise,
+    period: tuple[date | None, date | None],
+    names: SymptomNames,
+) -> ReturnsFound:
     since, until = period
     opened = met.columns.jobs.opened[met.pairs.later]
     inside = opened >= (date.min if since is None else since).toordinal()
     inside &= opened <= (date.max if until is None else until).toordinal()
-    rows = _rows(*written_out(connection, met.only(inside), promise.main, names))
-    return tuple(sorted(rows, key=lambda row: (row.came_on, row.later, row.left_on, row.earlier)))
+    return written_out(connection, met.only(inside), promise.main, names)
 
 
 def read_returns_of_job(
@@ -132,7 +167,7 @@ def read_returns_of_job(
     later = next(job for job in facts.jobs if job.number == row.number)
     others = [job for job in facts.jobs if job.number != later.number]
     found = candidates(others, later, promise.main, promise.long, facts.judged, facts.causes)
-    return _rows(facts, found)
+    return tuple(ReturnsFound(facts, of_one_vehicle(facts, found)).rows())
 
 
 def count_waiting(connection: Connection, today: date, names: SymptomNames = NO_NAMES) -> int:
@@ -157,12 +192,13 @@ def read_waiting(connection: Connection, today: date, names: SymptomNames = NO_N
     """Read what It's Back shows and counts on a day."""
     since = today - timedelta(days=WAITING_DAYS)
     rows = read_returns(connection, since, names=names)
-    return Waiting(rows, told_not_seen(read_told(connection, since, today), rows))
+    told = told_not_seen(read_told(connection, since, today), rows)
+    return Waiting(rows, with_last_seen(connection, told, today))
 
 
 def read_returns_of_vehicle(connection: Connection, facts: Facts) -> tuple[ReturnRow, ...]:
     """Return every candidate or judged pair among the facts of one vehicle that were read."""
-    return _rows(facts, _all(read_promise(connection), facts))
+    return tuple(ReturnsFound(facts, _all(read_promise(connection), facts)).rows())
 
 
 def read_watch(connection: Connection, today: date) -> tuple[WatchedJob, ...]:
@@ -171,8 +207,7 @@ def read_watch(connection: Connection, today: date) -> tuple[WatchedJob, ...]:
     What came after that day is left out, as if the list had been made then.
     """
     long = read_promise(connection).long
-    usual = select(func.max(Job.window_days)).where(Job.window_days <= long.days)
-    reach = connection.execute(usual).scalar() or 0
+    reach = longest_up_to(connection, long.days)
     look = look_at(connection, Period(today, today, reach), long, NO_NAMES)
     return on_watch(connection, look)
 
@@ -194,41 +229,4 @@ def _came(connection: Connection, since: date | None, until: date | None) -> Col
 
 def _all(promise: Promise, facts: Facts) -> list[Candidate]:
     found = all_candidates(facts.jobs, promise.main, promise.long, facts.judged, facts.causes)
-    return [c for c in found if _one_vehicle(facts, c)]
-
-
-def _one_vehicle(facts: Facts, candidate: Candidate) -> bool:
-    """Leave out pairs of which somebody said that they are two vehicles."""
-    link = facts.links.get((candidate.earlier, candidate.later))
-    return link is None or link.same_vehicle
-
-
-def _rows(facts: Facts, found: Collection[Candidate]) -> tuple[ReturnRow, ...]:
-    by_number = {job.number: job for job in facts.jobs}
-    rows = []
-    for one in found:
-        if not _one_vehicle(facts, one):
-            continue
-        then, now = by_number[one.earlier], by_number[one.later]
-        link = facts.links.get((one.earlier, one.later), LinkKept())
-        assert then.handed_over_on is not None
-        rows.append(
-            ReturnRow(
-                candidate=one,
-                earlier_id=facts.said[one.earlier].id,
-                later_id=facts.said[one.later].id,
-                vehicle=facts.said[one.later].vehicle,
-                left_on=then.handed_over_on,
-                came_on=now.opened_on,
-                concern_then=facts.said[one.earlier].concern,
-                concern_now=facts.said[one.later].concern,
-                why=link.why,
-                cause_class=link.cause_class,
-                cost_cents=link.cost_cents,
-                judged_by=link.judged_by,
-                judged_at=link.judged_at,
-                change_promised=link.change_promised,
-                vehicle_key=now.vehicle,
-            )
-        )
-    return tuple(rows)
+    return of_one_vehicle(facts, found)

@@ -124,6 +124,7 @@ def _since_it_left(
         came_back=met.back is not None,
         waits=met.waits is not None or told_inside,
         not_ours=met.aside is not None,
+        unsure=met.unsure is not None,
         came_later=met.later is not None or (told is not None and not told_inside),
         lost_on=lost_on,
         followed=followed,

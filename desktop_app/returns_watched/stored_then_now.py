@@ -24,6 +24,7 @@ from desktop_app.returns_watched.stored import ReturnLink
 from desktop_app.returns_watched.stored_links import kept_cause, kept_judgement
 from desktop_app.returns_watched.stored_vehicles import each_row
 from desktop_app.shop_record.house_rules import read_rules
+from desktop_app.shop_record.kept_value import row_place
 
 Kinds = Mapping[str, PartKind]
 
@@ -93,8 +94,9 @@ def _linked(
             *each_row(connection, wanted, ReturnLink.later_job_id, fresh),
         )
         for row in met:
-            word = kept_judgement(row.judgement)
-            if counts_against(word, kept_cause(row.cause_class)):
+            place = row_place("return_link", row.id)
+            word = kept_judgement(row.judgement, place)
+            if counts_against(word, kept_cause(row.cause_class, place)):
                 links[row.earlier_job_id, row.later_job_id] = word
         fresh = {job for pair in links for job in pair} - known
     named = select(Job.id, Job.number, Job.left_at, Visit.came_at).join(
@@ -113,6 +115,7 @@ def _read(connection: Connection, job_id: int, kinds: Kinds) -> JobThen:
         verdicts=_verdicts(connection, pairs, kinds),
         photos=_in_order(pairs, photos),
         proof=read_proof(connection, job_id, ShopUse()),  # nothing here speaks of its use
+        kinds=kinds,
     )
 
 

@@ -2,16 +2,19 @@
 
 from __future__ import annotations
 
-from datetime import date
+from collections.abc import Iterable
+from dataclasses import replace
+from datetime import date, timedelta
 
-from sqlalchemy import Connection, select
+from sqlalchemy import Connection, func, select
 
 from desktop_app.repair_jobs.stored import Job, Vehicle, Visit
 from desktop_app.returns_watched.customer_answers import Answer, same_trouble_since
 from desktop_app.returns_watched.stored import CustomerAsked
 from desktop_app.returns_watched.stored_customers_asked import read_answers
-from desktop_app.returns_watched.stored_vehicles import each_row, vehicle_words
+from desktop_app.returns_watched.stored_vehicles import each_row, rows_of_one, vehicle_words
 from desktop_app.returns_watched.told_the_same import ToldSame
+from desktop_app.shop_record.kept_value import kept_day, row_place
 
 
 def read_told(
@@ -46,3 +49,24 @@ def read_told(
             vehicle = vehicle_words(row, row.vehicle_id)
             found.append(ToldSame(row.id, row.number, vehicle, told, words))
     return tuple(found)
+
+
+def with_last_seen(
+    connection: Connection, told: Iterable[ToldSame], today: date
+) -> tuple[ToldSame, ...]:
+    """Say of each when its car came the last time since it was told; None where it did not."""
+    return tuple(
+        replace(one, seen_on=_last_seen(connection, one.job_id, one.since, today)) for one in told
+    )
+
+
+def _last_seen(connection: Connection, job_id: int, since: date, today: date) -> date | None:
+    own = select(Visit.vehicle_id).join(Job, Job.visit_id == Visit.id).where(Job.id == job_id)
+    rows = rows_of_one(connection, [connection.execute(own).scalar_one()])
+    came = select(func.max(Visit.came_at)).where(
+        Visit.vehicle_id.in_(rows),
+        Visit.came_at >= since.isoformat(),
+        Visit.came_at < (today + timedelta(days=1)).isoformat(),
+    )
+    last = connection.execute(came).scalar()
+    return None if last is None else kept_day(last, row_place("visit of job", job_id))

@@ -170,5 +170,12 @@ def _refused(connection: Connection) -> frozenset[tuple[str, str]]:
 
 def vehicle_words(row: Row[Any], row_id: int) -> str:
     """Return a vehicle's row as a person says it."""
-    name = row.plate or row.tag or (row.vin or "")[-6:]
-    return ", ".join(part for part in (row.description, name) if part) or f"vehicle {row_id}"
+    return words_of(row_id, row.vin, row.plate, row.tag, row.description)
+
+
+def words_of(row_id: int, vin: str | None, plate: str | None, tag: str | None, what: str) -> str:
+    """Return a vehicle as a person says it: what it is, then the name by which it is known."""
+    name = plate or tag or (vin or "")[-6:]
+    if what and name:
+        return f"{what}, {name}"
+    return what or name or f"vehicle {row_id}"

@@ -2,15 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Sequence
+from collections.abc import Collection, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date
-from typing import TYPE_CHECKING, TypeAlias
+from typing import TYPE_CHECKING, Any, TypeAlias
 
 from sqlalchemy import Connection, case, select
 
 from desktop_app.repair_jobs.entry_bounds import MOST_ON_AN_ODOMETER
-from desktop_app.repair_jobs.kept_job import kept_window
+from desktop_app.repair_jobs.kept_job import kept_hand_over, kept_window
 from desktop_app.repair_jobs.odometer import READING_SOURCES, reading_source
 from desktop_app.repair_jobs.stored import Job, Visit
 from desktop_app.returns_watched.many_visits.growing_columns import GrowingColumns
@@ -74,35 +74,86 @@ class JobRows(HandOvers):
     ends_both: Marks
 
 
+# What is read of a visit, and of a hand-over; when a visit left matters only with its odometer.
+_VISIT = (
+    *(Visit.id, Visit.vehicle_id, Visit.came_at),
+    case((Visit.odometer_out.is_not(None), Visit.left_at)),
+    *(Visit.odometer_in, Visit.odometer_out, Visit.odometer_source),
+)
+_HAND_OVER = (Job.id, Job.left_at, Job.odometer_out)
+_VISIT_KINDS, _HAND_OVER_KINDS = "qqiiiiqqb", "qiiq"
+_NO_JOB = -1
+
+
 def read_visit_rows(
     connection: Connection,
     vehicle_ids: Collection[int] | None,
     until: date | None,
     vehicles: VehicleCodes,
     days: Days,
-    *,
-    by_index: bool = True,
 ) -> VisitRows:
     """Read the visits of some vehicles or of all that came until a day; later leaving is hidden."""
+    columns = GrowingColumns(_VISIT_KINDS)
+    for block in each_block(connection, select(*_VISIT), Visit.vehicle_id, vehicle_ids):
+        columns.add(*_visits(block, days))
+    return _visit_rows(_until(columns.joined_by_first(), until), until, vehicles)
 
-    wanted = select(
-        *(Visit.id, Visit.vehicle_id, Visit.came_at),
-        case((Visit.odometer_out.is_not(None), Visit.left_at)),  # it matters for nothing else
-        *(Visit.odometer_in, Visit.odometer_out, Visit.odometer_source),
-    )
-    columns = GrowingColumns("qqiiiiqqb")
-    for row in each_block(connection, wanted, Visit.vehicle_id, vehicle_ids, by_index=by_index):
-        ids, of, came, left, seen_in, seen_out, source = row
-        for kept, visit in dict(zip(source, ids, strict=True)).items():
-            reading_source(kept, row_place("visit", visit))
+
+def read_hand_overs(
+    connection: Connection,
+    vehicle_ids: Collection[int],
+    until: date | None,
+    vehicles: VehicleCodes,
+    days: Days,
+    *,
+    by_index: bool = True,
+) -> tuple[VisitRows, HandOvers]:
+    """Read the visits of some vehicles, and their jobs as far as the odometers need them.
+
+    Together, for to find a visit's jobs costs less than to find those visits once more.
+    """
+    import numpy as np
+
+    wanted = select(*_VISIT, *_HAND_OVER).outerjoin(Job, Job.visit_id == Visit.id)
+    columns = GrowingColumns(_VISIT_KINDS + _HAND_OVER_KINDS)
+    for block in each_block(connection, wanted, Visit.vehicle_id, vehicle_ids, by_index=by_index):
+        jobs, left, out = block[len(_VISIT) :]
         columns.add(
-            *(ids, of, *days.of(came, "visit", ids), *days.of(left, "visit", ids)),
-            *(_read(seen, "visit", ids) for seen in (seen_in, seen_out)),
-            [_SOURCES[one] for one in source],
+            *_visits(block[: len(_VISIT)], days),
+            [_NO_JOB if job is None else job for job in jobs],
+            *(*days.of(left, "job", jobs), _read(out, "job", jobs)),
         )
-    found = columns.joined_by_first()
-    if until is not None:
-        found = [column[found[2] <= until.toordinal()] for column in found]
+    found = _until(columns.joined_by_first(), until)
+    first = np.ones(len(found[0]), dtype=bool)
+    first[1:] = found[0][1:] != found[0][:-1]
+    visits = _visit_rows([column[first] for column in found[: len(_VISIT_KINDS)]], until, vehicles)
+    visit = np.cumsum(first, dtype=np.int32) - np.int32(1)
+    ids = found[len(_VISIT_KINDS)]
+    rows = np.flatnonzero(ids != _NO_JOB)
+    rows = rows[np.argsort(ids[rows], kind="stable")]
+    ids, left, left_time, out = (column[rows] for column in found[len(_VISIT_KINDS) :])
+    return visits, HandOvers(ids, visit[rows], MomentColumns(_hidden(left, until), left_time), out)
+
+
+def _visits(block: Sequence[Sequence[Any]], days: Days) -> Iterator[Sequence[int]]:
+    """Yield the columns of visits as numbers, from a block of rows."""
+    ids, of, came, left, seen_in, seen_out, source = block
+    for kept, visit in dict(zip(source, ids, strict=True)).items():
+        reading_source(kept, row_place("visit", visit))
+    yield from (ids, of, *days.of(came, "visit", ids), *days.of(left, "visit", ids))
+    yield from (_read(seen, "visit", ids) for seen in (seen_in, seen_out))
+    yield [_SOURCES[one] for one in source]
+
+
+def _until(found: list[Any], until: date | None) -> list[Any]:
+    """Leave out what came after a day; the third column says when it came."""
+    if until is None:
+        return found
+    seen = found[2] <= until.toordinal()
+    return found if seen.all() else [column[seen] for column in found]
+
+
+def _visit_rows(found: list[Any], until: date | None, vehicles: VehicleCodes) -> VisitRows:
     ids, of, came, came_time, left, left_time, seen_in, seen_out, source = found
     rows = vehicles.places(of)
     return VisitRows(
@@ -141,6 +192,7 @@ def read_job_rows(
     if not known.all():
         found, places = [column[known] for column in found], places[known]
     ids, _, same, left, left_time, out, most_days, most_miles, both = found
+    check_hand_overs(ids, visits.came.day[places], left)
     moments = MomentColumns(_hidden(left, until), left_time)
     return JobRows(
         ids, places.astype(np.int32), moments, out, same != 0, most_days, most_miles, both != 0
@@ -161,32 +213,13 @@ def check_jobs(
         kept_tick(tick, "0 or 1", row_place("job", row))
 
 
-def read_hand_overs(
-    connection: Connection,
-    vehicle_ids: Collection[int],
-    until: date | None,
-    visits: VisitRows,
-    days: Days,
-    *,
-    by_index: bool,
-) -> HandOvers:
-    """Read the jobs of these visits, of these vehicles, as far as their odometers need it."""
-    # Joined by their visits: to list a third of a million visits costs more than to look them up.
-    wanted = select(Job.id, Job.visit_id, Job.left_at, Job.odometer_out).join(
-        Visit, Visit.id == Job.visit_id
-    )
-    columns = GrowingColumns("qqiiq")
-    for ids, visit, left, out in each_block(
-        connection, wanted, Visit.vehicle_id, vehicle_ids, by_index=by_index
-    ):
-        columns.add(ids, visit, *days.of(left, "job", ids), _read(out, "job", ids))
-    found = columns.joined_by_first()
-    places, known = places_among(visits.ids, found[1])
-    if not known.all():
-        found, places = [column[known] for column in found], places[known]
-    ids, _, left, left_time, out = found
-    moments = MomentColumns(_hidden(left, until), left_time)
-    return HandOvers(ids, places.astype("int32"), moments, out)
+def check_hand_overs(ids: Ids, came: Whole, left: Whole) -> None:
+    """Look at all jobs (n,) at once; a ShopDamaged names one that left before its car came."""
+    import numpy as np
+
+    for row in np.flatnonzero((left != NO_DAY) & (left < came))[:1].tolist():
+        came_on, left_on = (date.fromordinal(int(day[row])) for day in (came, left))
+        kept_hand_over(came_on, left_on, row_place("job", int(ids[row])))
 
 
 class _OrdinalDays(dict[str, int]):

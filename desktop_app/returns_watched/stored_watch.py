@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 from datetime import date
-from typing import TYPE_CHECKING, Any, TypeAlias
+from functools import lru_cache
+from typing import TYPE_CHECKING, TypeAlias
 
-from sqlalchemy import Connection, Row, select
+from sqlalchemy import Connection, select
 
+from desktop_app.repair_jobs.odometer import OdometerReading
 from desktop_app.repair_jobs.stored import Job, Vehicle, Visit
 from desktop_app.returns_watched.many_visits.last_known import LastKnown, last_known
 from desktop_app.returns_watched.many_visits.many_uses import many_uses
@@ -17,10 +19,11 @@ from desktop_app.returns_watched.many_visits.visit_columns import (
     Places,
     VisitColumns,
 )
+from desktop_app.returns_watched.stored_counted import told_open
+from desktop_app.returns_watched.stored_customers_asked import told_odometers
 from desktop_app.returns_watched.stored_look import Look, may_be_open
 from desktop_app.returns_watched.stored_lost import gone_days, last_opened
-from desktop_app.returns_watched.stored_told import read_told
-from desktop_app.returns_watched.stored_vehicles import each_row, vehicle_words
+from desktop_app.returns_watched.stored_vehicles import each_block, words_of
 from desktop_app.returns_watched.watching import (
     Driven,
     SinceThen,
@@ -45,17 +48,34 @@ def on_watch(connection: Connection, look: Look) -> tuple[WatchedJob, ...]:
     today, jobs = look.period.until, look.jobs
     places = np.flatnonzero(may_be_open(jobs, today))
     since = dict(zip(places.tolist(), since_then_of(connection, look, places), strict=True))
+    promised = _promised(jobs, places)
     taken = look.odometers.taken
-    uses = many_uses(taken, np.unique(jobs.vehicle[places]).tolist(), look.odometers.replaced)
+    vehicles = np.unique(jobs.vehicle[places]).tolist()
+    told = _told_reading(connection, look, places)
+    by_miles = (jobs.window_days == 0) | jobs.ends_both
+    own_rates = set(jobs.vehicle[places[by_miles[places]]].tolist())
+    uses = many_uses(taken, vehicles, look.odometers.replaced, told, own_rates)
     found = []
     for said, place in _said(connection, look, places):
-        window = _window(jobs, place)
+        window = _window(*promised[place])
         vehicle = int(jobs.vehicle[place])
         rate = uses.rates.get(vehicle) if window.may_stay_open else None
         one = watched(said, window, since[place], Driven(rate, uses.use(vehicle)), today)
         if one is not None:
             found.append(one)
     return what_ends_first(found)
+
+
+def _told_reading(connection: Connection, look: Look, places: Ids) -> dict[int, OdometerReading]:
+    """Read by vehicle what the customers of some jobs said of the odometer, the last time."""
+    ids, of = look.job_ids[places].tolist(), look.jobs.vehicle[places].tolist()
+    told = told_odometers(connection, ids, look.period.until)
+    found: dict[int, OdometerReading] = {}
+    for job, vehicle in zip(ids, of, strict=True):
+        one, before = told.get(job), found.get(vehicle)
+        if one is not None and (before is None or before.on < one.on):
+            found[vehicle] = one
+    return found
 
 
 def since_then_of(connection: Connection, look: Look, places: Ids) -> Iterator[SinceThen]:
@@ -95,9 +115,17 @@ def _day(ordinal: int) -> date | None:
     return None if ordinal == NO_DAY else date.fromordinal(ordinal)
 
 
-def _window(jobs: VisitColumns, place: int) -> Window:
-    days, miles = int(jobs.window_days[place]), float(jobs.window_miles[place])
-    return Window(days, miles, "both" if jobs.ends_both[place] else "first")
+def _promised(jobs: VisitColumns, places: Ids) -> dict[int, tuple[int, float, bool]]:
+    """Return the days and miles of the jobs' windows by their places, and whether both must end."""
+    columns = (places, jobs.window_days[places], jobs.window_miles[places], jobs.ends_both[places])
+    rows = zip(*(one.tolist() for one in columns), strict=True)
+    return {place: (days, miles, both) for place, days, miles, both in rows}
+
+
+@lru_cache(maxsize=256)
+def _window(days: int, miles: float, both: bool) -> Window:
+    """Return a window; most jobs of a shop have one of very few."""
+    return Window(days, miles, "both" if both else "first")
 
 
 def _said(connection: Connection, look: Look, places: Ids) -> Iterator[tuple[WatchSaid, int]]:
@@ -111,26 +139,26 @@ def _said(connection: Connection, look: Look, places: Ids) -> Iterator[tuple[Wat
         .join(Vehicle, Vehicle.id == Visit.vehicle_id)
     )
     back, waits = _met(look)
-    told = {one.job_id: one.since for one in read_told(connection, date.min, look.period.until)}
+    told = dict(told_open(connection, look.met, look.period.until))
     last, jobs = last_opened(look.met.columns), look.jobs
     place_of: Mapping[int, int] = dict(
         zip(look.job_ids[places].tolist(), places.tolist(), strict=True)
     )
-    rows: Iterator[Row[Any]] = each_row(connection, wanted, Job.id, place_of)
-    for row in rows:
-        place = place_of[row.id]
-        seen = int(last[jobs.vehicle[place]])
-        told_on = told.get(row.id)
-        same_told = told_on is not None and seen < told_on.toordinal()
-        yield (
-            WatchSaid(
-                *(row.id, row.number, vehicle_words(row, row.vehicle_id), row.concern),
-                came_back=place in back,
-                waits=place in waits or same_told,
-                seen_on=_day(seen) if seen > jobs.handed_over[place] else None,
-            ),
-            place,
-        )
+    for block in each_block(connection, wanted, Job.id, place_of):
+        for job_id, number, concern, *vehicle in zip(*block, strict=True):
+            place = place_of[job_id]
+            seen = int(last[jobs.vehicle[place]])
+            told_on = told.get(place)
+            yield (
+                WatchSaid(
+                    *(job_id, number, words_of(*vehicle), concern),
+                    came_back=place in back,
+                    waits=place in waits or told_on is not None,
+                    told_since=None if told_on is None else date.fromordinal(told_on),
+                    seen_on=_day(seen) if seen > jobs.handed_over[place] else None,
+                ),
+                place,
+            )
 
 
 def _met(look: Look) -> tuple[set[int], set[int]]:

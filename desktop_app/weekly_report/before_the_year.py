@@ -10,11 +10,14 @@ from desktop_app.returns_watched.change_promised import ChangePromised
 
 @dataclass(frozen=True, slots=True)
 class OlderJob:
-    """A job handed over before the year, whose window or whose car's return reaches into it."""
+    """A job handed over before the year, whose window or whose car's return reaches into it.
+
+    `counts_from` are the days after which its window counts as over, as `JobDone` has them.
+    """
 
     number: str
     left_on: date
-    window_days: int
+    counts_from: int
     counted: bool
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Container, Sequence
 from dataclasses import dataclass
 from datetime import date, datetime
@@ -24,7 +25,8 @@ CountsAs = Literal["comeback", "waiting", "not counted"]
 class JobLeft:
     """A job that was handed over; money in cents, `window_ends` the last day of its window.
 
-    None where it has no limit in time; 0 `window_miles` is no limit in distance.
+    None where it has no limit in time; 0 `window_miles` is no limit in distance. `window_rule` is
+    "first" or "both".
     """
 
     number: str
@@ -42,6 +44,7 @@ class JobLeft:
     price_cents: int | None
     window_ends: date | None
     window_miles: float
+    window_rule: str
     declined: str | None
 
     @property
@@ -70,6 +73,7 @@ class WeekRows:
     left_behind: tuple[date, ...]
     came_back_behind: tuple[ReturnRow, ...]
     year: YearBehind
+    rules_changed: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -96,6 +100,7 @@ class WeekFigures:
     """All that the report says; `as_of` is the day up to which the watch was looked at.
 
     `waiting_long` counts visits of the 26 weeks that nobody judged within two weeks.
+    `rules_changed` says which house rules changed in the week.
     """
 
     week: Week
@@ -109,6 +114,7 @@ class WeekFigures:
     weeks: tuple[WeekCount, ...]
     year: YearBehind
     waiting_long: int = 0
+    rules_changed: tuple[str, ...] = ()
 
     def as_json(self) -> dict[str, object]:
         """Return the counts as the `week` command prints them."""
@@ -153,10 +159,13 @@ def week_figures(
         on_watch=rows.on_watch,
         weeks=weeks_behind(week, rows.left_behind, rows.came_back_behind, rows.year.left_out),
         year=rows.year,
+        rules_changed=rows.rules_changed,
         waiting_long=sum(
             counts_as == "waiting" and (as_of - row.came_on).days > LONG_WAIT_DAYS
             for row, counts_as in zip(
-                rows.came_back_behind, count_later_jobs(rows.came_back_behind), strict=True
+                rows.came_back_behind,
+                count_later_jobs(rows.came_back_behind, rows.year.left_out),
+                strict=True,
             )
         ),
     )
@@ -194,17 +203,15 @@ def weeks_behind(
     left_out: Container[str] = (),
 ) -> tuple[WeekCount, ...]:
     """Count the 26 weeks that end with this one, oldest first; a week without rows counts 0."""
-    import pandas
-
     counts = count_later_jobs(returns, left_out)
-    rows = [(str(week_of(day)), "left") for day in left_on]
-    rows += [(str(week_of(r.came_on)), c) for r, c in zip(returns, counts, strict=True)]
-    weeks = [week.moved(-back) for back in reversed(range(WEEKS_SHOWN))]
-    frame = pandas.DataFrame(rows, columns=["week", "what"])
-    table = pandas.crosstab(frame["week"], frame["what"]).reindex(
-        index=[str(each) for each in weeks],
-        columns=["left", "comeback", "waiting"],
-        fill_value=0,
+    came: Counter[tuple[Week, str]] = Counter()
+    for row, what in zip(returns, counts, strict=True):
+        came[week_of(row.came_on), what] += 1
+    left: Counter[Week] = Counter()
+    for day, jobs in Counter(left_on).items():
+        left[week_of(day)] += jobs
+    weeks = (week.moved(-back) for back in reversed(range(WEEKS_SHOWN)))
+    return tuple(
+        WeekCount(each, left[each], came[each, "comeback"], came[each, "waiting"])
+        for each in weeks
     )
-    figures = table.to_numpy(dtype=int).tolist()
-    return tuple(WeekCount(each, *row) for each, row in zip(weeks, figures, strict=True))

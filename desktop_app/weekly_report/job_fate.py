@@ -6,7 +6,7 @@ from datetime import date
 from typing import NamedTuple
 
 from desktop_app.returns_watched.honest_numbers.counted_jobs import NO_LAST_DAY
-from desktop_app.returns_watched.met_by import MetBy, told_and_open
+from desktop_app.returns_watched.met_by import MetBy, met_by, told_and_open
 from desktop_app.returns_watched.returns_list import ReturnRow
 from desktop_app.returns_watched.standing import JobCourse, Standing, became
 from desktop_app.returns_watched.window import MAIN_WINDOW
@@ -15,11 +15,27 @@ from desktop_app.weekly_report.year_behind import State
 _IN_THE_BOOK: dict[Standing, State] = {
     Standing.CAME_BACK: "came back",
     Standing.NOT_OURS: "came back, not ours",
+    Standing.CANNOT_TELL: "came back, cannot tell",
     Standing.CAME_LATER: "came back after the window",
     Standing.SEEN_FINE: "seen fine",
     Standing.LOST_SIGHT: "lost sight",
     Standing.NOTHING_HEARD: "nothing heard",
 }
+
+
+class Became(NamedTuple):
+    """What became of a job, by the names that `JobDone` has for it."""
+
+    state: State
+    well_until: date | None = None
+    back_after: int | None = None
+    waits_after: int | None = None
+    aside_after: int | None = None
+    unsure_after: int | None = None
+    told_after: int | None = None
+    back_miles: float | None = None
+    in_sight: int | None = None
+    lost_after: int | None = None
 
 
 class JobFate(NamedTuple):
@@ -42,6 +58,23 @@ class JobFate(NamedTuple):
     open_until: int = NO_LAST_DAY
     counts_from: int = NO_LAST_DAY
 
+    def became(self, rows: tuple[ReturnRow, ...], last: date) -> Became:
+        """Say what became of the job until a day, by its pairs with later jobs."""
+        by, told = met_by(rows), self.told(rows)
+        told_after = self.told_after(told)
+        return Became(
+            state=self.state(by, told, last),
+            well_until=self.well_until(by, told),
+            back_after=_days_to(by.back),
+            waits_after=_days_to(by.waits, told_after if self.is_inside(told_after) else None),
+            aside_after=_days_to(by.aside),
+            unsure_after=_days_to(by.unsure),
+            told_after=told_after,
+            back_miles=None if by.back is None else by.back.candidate.distance_miles,
+            in_sight=self.in_sight(),
+            lost_after=self.lost_after(),
+        )
+
     def well_until(self, met: MetBy, told: date | None = None) -> date | None:
         """Return the last day on which the car was seen or its customer said that all is well.
 
@@ -50,7 +83,7 @@ class JobFate(NamedTuple):
         """
         if not self.came and not self.told_fine:
             return None
-        rows = (met.back, met.waits, met.aside, met.later)
+        rows = (met.back, met.waits, met.aside, met.unsure, met.later)
         ill = min((row.came_on for row in rows if row is not None), default=date.max)
         ill = ill if told is None else min(ill, told)
         seen = next((day for day in reversed(self.came) if day < ill), None)
@@ -61,37 +94,40 @@ class JobFate(NamedTuple):
         """Return since when the same trouble is told, where no later visit speaks for the car."""
         return told_and_open(self.told_same, rows)
 
-    def told_inside(self, told: date | None) -> int | None:
-        """Return the days until the same trouble was told, where that lies inside the window."""
-        days = None if told is None else (told - self.left_on).days
-        return days if days is not None and days <= self.open_until else None
+    def told_after(self, told: date | None) -> int | None:
+        """Return the days until the same trouble was told."""
+        return None if told is None else (told - self.left_on).days
+
+    def in_sight(self) -> int | None:
+        """Return the days until its car was last in sight, whenever it was lost."""
+        return None if self.lost_on is None else max(0, (self.lost_on - self.left_on).days - 1)
+
+    def is_inside(self, days: int | None) -> bool:
+        """True where so many days after it left its window was open; False where nobody says."""
+        return days is not None and days <= self.open_until
 
     def lost_after(self) -> int | None:
         """Return the days until its car was last in sight, where it was lost in its window."""
-        if self.lost_on is None:
-            return None
-        days = (self.lost_on - self.left_on).days
-        return max(0, days - 1) if days <= self.open_until else None
+        lost = None if self.lost_on is None else (self.lost_on - self.left_on).days
+        return self.in_sight() if self.is_inside(lost) else None
 
     def state(self, met: MetBy, told: date | None, last: date) -> State:
         """Say what became of the job by the rule of its own page, `became`."""
-        inside = self.told_inside(told) is not None
+        inside = self.is_inside(self.told_after(told))
         course = JobCourse(
             MAIN_WINDOW,
             came_back=met.back is not None,
             waits=met.waits is not None or inside,
             not_ours=met.aside is not None,
+            unsure=met.unsure is not None,
             came_later=met.later is not None or (told is not None and not inside),
         )
-        standing = became(
+        return _named(
             course,
             seen_fine=self._seen_after(self.open_until),
             lost=self.lost_after() is not None,
             is_open=(last - self.left_on).days <= self.open_until,
         )
-        if standing is Standing.UNDER_WATCH:
-            return "maybe" if course.waits else "open"
-        return _IN_THE_BOOK[standing]
 
     def _seen_after(self, days: int) -> bool:
         """True where the car was seen, read or told fine later than so many days after it left."""
@@ -100,3 +136,21 @@ class JobFate(NamedTuple):
             (day - self.left_on).days > days and (self.lost_on is None or day < self.lost_on)
             for day in (*self.came, *self.told_fine, *read)
         )
+
+
+def quiet_state(seen_fine: bool, is_open: bool) -> State:
+    """Say what became of a job that met no other, whose car is in sight, and nobody told more."""
+    return _named(JobCourse(MAIN_WINDOW), seen_fine=seen_fine, lost=False, is_open=is_open)
+
+
+def _named(course: JobCourse, *, seen_fine: bool, lost: bool, is_open: bool) -> State:
+    standing = became(course, seen_fine=seen_fine, lost=lost, is_open=is_open)
+    if standing is Standing.UNDER_WATCH:
+        return "maybe" if course.waits else "open"
+    return _IN_THE_BOOK[standing]
+
+
+def _days_to(met: ReturnRow | None, told: int | None = None) -> int | None:
+    """Return the days to a visit, or to the same trouble told, if that is sooner."""
+    days = (None if met is None else met.candidate.days, told)
+    return min((one for one in days if one is not None), default=None)

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 
 from desktop_app.weekly_report.figures import WeekFigures
 from desktop_app.weekly_report.read_first import read_first
-from desktop_app.weekly_report.sheet_form import Sheet
+from desktop_app.weekly_report.sheet_form import Sheet, Table
 from desktop_app.weekly_report.sheets.came_back import came_back_sheet
 from desktop_app.weekly_report.sheets.chains import chains_sheet
 from desktop_app.weekly_report.sheets.changes import changes_sheet
@@ -18,7 +18,7 @@ from desktop_app.weekly_report.sheets.owed import owed_sheet
 from desktop_app.weekly_report.sheets.people import people_sheet
 from desktop_app.weekly_report.sheets.proof import proof_sheet
 from desktop_app.weekly_report.sheets.rate import rate_sheet
-from desktop_app.weekly_report.sheets.raw import raw_sheet
+from desktop_app.weekly_report.sheets.raw import raw_counts, raw_sheet
 from desktop_app.weekly_report.sheets.sheet_words import about
 from desktop_app.weekly_report.sheets.symptoms import symptoms_sheet
 from desktop_app.weekly_report.sheets.where_from import where_from_sheet
@@ -45,28 +45,32 @@ _MADE: dict[str, Callable[[WeekFigures], Sheet]] = {
 }
 READ_FIRST = "Read first"
 SHEET_NAMES = (READ_FIRST, *_MADE)
-# What Read first adds up.
-_ADDED_UP = ("Left this week", "Came back", "Windows", "Raw", "Costs")
+# What Read first adds up, beside the raw jobs.
+_ADDED_UP = ("Left this week", "Came back", "Windows", "Costs")
 
 
 def week_sheet(figures: WeekFigures, name: str) -> Sheet:
     """Return one sheet of the workbook by its name."""
     if name != READ_FIRST:
         return _MADE[name](figures)
-    return _read_first(figures, [_MADE[each](figures) for each in _ADDED_UP])
+    sheets = (_MADE[each](figures) for each in _ADDED_UP)
+    return _read_first(figures, [*_tables(sheets), raw_counts(figures)])
 
 
 def week_sheets(figures: WeekFigures) -> tuple[Sheet, ...]:
     """Return the fifteen sheets of the workbook in their order, and the definitions."""
     made = tuple(make(figures) for make in _MADE.values())
-    return (_read_first(figures, made), *made)
+    return (_read_first(figures, _tables(made)), *made)
 
 
-def _read_first(figures: WeekFigures, sheets: Sequence[Sheet]) -> Sheet:
-    tables = {table.name: table for sheet in sheets for table in sheet.tables}
+def _tables(sheets: Iterable[Sheet]) -> list[Table]:
+    return [table for sheet in sheets for table in sheet.tables]
+
+
+def _read_first(figures: WeekFigures, tables: Sequence[Table]) -> Sheet:
     return Sheet(
         READ_FIRST,
         about(figures, None),
         sentences=read_first(figures),
-        totals=week_totals(tables),
+        totals=week_totals({table.name: table for table in tables}),
     )

@@ -30,7 +30,13 @@ from desktop_app.weekly_report.figures import (
     WeekRows,
     week_figures,
 )
-from desktop_app.weekly_report.stored_before_the_year import read_older, read_promised_before
+from desktop_app.weekly_report.stored_before_the_year import (
+    chained_before,
+    read_older,
+    read_promised_before,
+)
+from desktop_app.weekly_report.stored_looked_back import look_back
+from desktop_app.weekly_report.stored_rules_changed import rules_changed
 from desktop_app.weekly_report.stored_year import Verdicts, YearAsked, read_year
 from desktop_app.weekly_report.week import Week
 from desktop_app.weekly_report.year_behind import WEEKS_IN_YEAR, YearBehind
@@ -63,11 +69,12 @@ def read_week_figures(
     verdicts = _verdicts(connection, first, kinds or {}, rules)
     asked = YearAsked(first, as_of, look, met, rules, names, verdicts)
     charted = min(shown, first + timedelta(days=rules.window_days)) if rules.window_days else shown
-    met_ids = {row.earlier_id for row in met}
+    met_ids = {row.earlier_id for row in met} | chained_before(connection, met)
     year = replace(
         read_year(connection, asked),
         older=tuple(read_older(connection, look, first, charted, met_ids)),
         promised_before=tuple(read_promised_before(connection, first, as_of)),
+        looked_back=look_back(connection, look, promise.long, as_of),
     )
     rows = WeekRows(
         left=_jobs_left(connection, week.monday, as_of),
@@ -76,6 +83,7 @@ def read_week_figures(
         left_behind=tuple(job.left_on for job in year.jobs if job.left_on >= shown),
         came_back_behind=tuple(row for row in met if row.came_on >= shown),
         year=year,
+        rules_changed=rules_changed(connection, week.monday),
     )
     return week_figures(week, now, as_of, shop, rows)
 
@@ -163,5 +171,6 @@ def _job_left(row: Row[Any], kinds: tuple[str, ...]) -> JobLeft:
         price_cents=row.price_cents,
         window_ends=left_on + timedelta(days=row.window_days) if row.window_days else None,
         window_miles=float(row.window_miles),
+        window_rule=row.window_rule,
         declined=row.declined,
     )

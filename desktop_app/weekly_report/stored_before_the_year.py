@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Collection, Iterator
 from datetime import date
+from typing import TYPE_CHECKING, TypeAlias
 
 from sqlalchemy import Connection, or_, select
 from sqlalchemy.orm import aliased
@@ -11,13 +12,23 @@ from sqlalchemy.orm import aliased
 from desktop_app.repair_jobs.counted import is_counted
 from desktop_app.repair_jobs.stored import Job, Visit
 from desktop_app.returns_watched.many_visits.visit_columns import NO_DAY
+from desktop_app.returns_watched.many_visits.windows_over import Promised as Windows
+from desktop_app.returns_watched.returns_list import ReturnRow
 from desktop_app.returns_watched.stored import ReturnLink
 from desktop_app.returns_watched.stored_links import CHANGE_COLUMNS, kept_change
 from desktop_app.returns_watched.stored_look import Look
 from desktop_app.returns_watched.stored_traits import places_among
-from desktop_app.returns_watched.stored_vehicles import each_block
+from desktop_app.returns_watched.stored_vehicles import each_block, each_row
 from desktop_app.shop_record.kept_value import kept_day, row_place
 from desktop_app.weekly_report.before_the_year import OlderJob, Promised, as_it_stood
+from desktop_app.weekly_report.stored_fates import read_fates
+
+if TYPE_CHECKING:
+    import numpy as np
+    from numpy.typing import NDArray
+
+    Days: TypeAlias = NDArray[np.int64]
+    Marks: TypeAlias = NDArray[np.bool_]
 
 _EARLIER, _LATER = aliased(Job), aliased(Job)
 
@@ -27,35 +38,60 @@ def read_older(
 ) -> Iterator[OlderJob]:
     """Yield the jobs handed over before a day whose window reaches to another one, or that met.
 
-    `met` are the ids of jobs whose car came back in the year. A window without a limit in time
-    reaches to any day.
+    `met` are the ids of jobs whose car came back in the year, and of those in their chains.
+    A window that days alone cannot end reaches to any day until an odometer says that it is over.
     """
     import numpy as np
 
     jobs = look.jobs
-    reach = (jobs.window_days == 0) | (
-        jobs.handed_over.astype(np.int64) + jobs.window_days >= watched_from.toordinal()
-    )
+    before = (jobs.handed_over != NO_DAY) & (jobs.handed_over < first.toordinal())
+    counts_from = _counts_from(connection, look, before)
+    reach = jobs.handed_over + counts_from >= watched_from.toordinal()
     places, known = places_among(look.job_ids, np.array(sorted(met), dtype=np.int64))
     reach[places[known]] = True
-    reach &= (jobs.handed_over != NO_DAY) & (jobs.handed_over < first.toordinal())
+    reach &= before
     wanted = select(
-        *(Job.id, Job.number, Job.left_at, Job.window_days),
+        *(Job.id, Job.number, Job.left_at),
         *(Job.cause_found, Job.cause, Job.correction),
     )
     ids = look.job_ids[reach].tolist()
+    until = dict(zip(ids, counts_from[reach].tolist(), strict=True))
     if not ids:
         return
     for block in each_block(connection, wanted, Job.id, ids):
-        for job_id, number, left, days, *done in zip(*block, strict=True):
+        for job_id, number, left, *done in zip(*block, strict=True):
             left_on = kept_day(left, row_place("job", job_id, number))
-            yield OlderJob(number, left_on, days, is_counted(*done))
+            yield OlderJob(number, left_on, until[job_id], is_counted(*done))
+
+
+def _counts_from(connection: Connection, look: Look, before: Marks) -> Days:
+    """Return the days (n,) after which each window counts as over; right for those marked.
+
+    Odometers are asked only where days alone cannot end it.
+    """
+    import numpy as np
+
+    jobs = look.jobs
+    promised = Windows(jobs.window_days, jobs.window_miles, jobs.ends_both)
+    days = jobs.window_days.astype(np.int64)
+    by_miles = np.flatnonzero(before & ~promised.by_time_alone)
+    if len(by_miles):
+        days[by_miles] = read_fates(connection, look, look.job_ids[by_miles].tolist()).counts_from
+    return days
+
+
+def chained_before(connection: Connection, met: Collection[ReturnRow]) -> set[int]:
+    """Return the ids of the jobs on which the year's returns hang and that none of them met."""
+    chained = {number for row in met for number in row.candidate.chain}
+    others = chained - {row.earlier for row in met}
+    return {row.id for row in each_row(connection, select(Job.id), Job.number, others)}
 
 
 def read_promised_before(connection: Connection, first: date, as_of: date) -> Iterator[Promised]:
     """Yield the promises that came from returns before a day and were open on another one."""
     wanted = (
         select(
+            ReturnLink.id,
             _EARLIER.number.label("earlier"),
             _LATER.number.label("later"),
             Visit.came_at,
@@ -78,7 +114,8 @@ def read_promised_before(connection: Connection, first: date, as_of: date) -> It
         .order_by(Visit.came_at, _LATER.number, _EARLIER.number)
     )
     for row in connection.execute(wanted):
-        change = as_it_stood(kept_change(row), as_of)
+        place = row_place("return_link", row.id, row.later)
+        change = as_it_stood(kept_change(row, place), as_of)
         if change.is_open(as_of):
             came_on = kept_day(row.came_at)
             yield Promised(row.earlier, row.later, came_on, row.cause_class, change)

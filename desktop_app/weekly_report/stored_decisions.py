@@ -7,7 +7,7 @@ from collections.abc import Collection, Iterator
 from datetime import date
 from typing import Any
 
-from sqlalchemy import Connection, func, select
+from sqlalchemy import Connection, select
 
 from desktop_app.returns_watched.judged_before import (
     JUDGED_COLUMNS,
@@ -16,6 +16,7 @@ from desktop_app.returns_watched.judged_before import (
     judged_over_time,
 )
 from desktop_app.returns_watched.stored import ReturnLink
+from desktop_app.shop_record.history import first_entry
 from desktop_app.shop_record.tables import HistoryEntry
 
 _TABLE = ReturnLink.__tablename__
@@ -53,7 +54,7 @@ def _changes(connection: Connection, since: date) -> Iterator[tuple[int, LinkCha
             HistoryEntry.reverses,
             HistoryEntry.body,
         )
-        .where(HistoryEntry.seq >= _first_entry(connection, since))
+        .where(HistoryEntry.seq >= first_entry(connection, since))
         .where(HistoryEntry.body.contains(f'"table":"{_TABLE}"', autoescape=True))
         .order_by(HistoryEntry.seq.desc())
     )
@@ -62,22 +63,3 @@ def _changes(connection: Connection, since: date) -> Iterator[tuple[int, LinkCha
             if change["table"] == _TABLE:
                 link = LinkChanged(seq, at, who, reverses, change["before"], change["after"])
                 yield change["row_id"], link
-
-
-def _first_entry(connection: Connection, since: date) -> int:
-    """Return the number of the first entry of a day, halving the history: days have no index."""
-    last = connection.execute(select(func.max(HistoryEntry.seq))).scalar() or 0
-    low, high = 1, last + 1
-    while low < high:
-        middle = (low + high) // 2
-        at = connection.execute(
-            select(HistoryEntry.at)
-            .where(HistoryEntry.seq >= middle)
-            .order_by(HistoryEntry.seq)
-            .limit(1)
-        ).scalar()
-        if at is not None and at < since.isoformat():
-            low = middle + 1
-        else:
-            high = middle
-    return low

@@ -2,37 +2,112 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
 from datetime import date
-from typing import TYPE_CHECKING, TypeAlias
+from typing import TYPE_CHECKING, Any, TypeAlias
 
 from sqlalchemy import Connection
 
 from desktop_app.returns_watched.customer_answers import Answer, CustomerSaid, same_trouble_since
-from desktop_app.returns_watched.many_visits.last_known import last_known
+from desktop_app.returns_watched.many_visits.last_known import LastKnown, last_known
 from desktop_app.returns_watched.many_visits.visit_columns import NO_DAY, Places
 from desktop_app.returns_watched.many_visits.windows_over import (
     Promised,
     counted_days,
     open_days,
 )
+from desktop_app.returns_watched.returns_list import ReturnRow
 from desktop_app.returns_watched.stored_customers_asked import read_answers
 from desktop_app.returns_watched.stored_look import Look
 from desktop_app.returns_watched.stored_lost import lost_days
 from desktop_app.returns_watched.stored_traits import places_among
-from desktop_app.weekly_report.job_fate import JobFate
+from desktop_app.weekly_report.job_fate import Became, JobFate, quiet_state
 
 if TYPE_CHECKING:
     import numpy as np
     from numpy.typing import NDArray
 
+    Days: TypeAlias = NDArray[np.int64]
     Whole: TypeAlias = NDArray[np.int32]
 
-_Days: TypeAlias = Mapping[int, date]
+_Said: TypeAlias = Mapping[int, tuple[CustomerSaid, ...]]
 
 
-def read_fates(connection: Connection, look: Look, job_ids: Sequence[int]) -> Iterator[JobFate]:
-    """Yield what became of each of the jobs, in their order; all are among the look's."""
+@dataclass(frozen=True, slots=True)
+class Fates:
+    """Jobs (n,) in columns: when each left, what is known of its car, and until when it was open.
+
+    Days on which cars came are those from `begin` to `end` of `came`; `told` is what customers
+    said, by job.
+    """
+
+    job_ids: Sequence[int]
+    last: date
+    out: Whole
+    known: LastKnown
+    lost: Whole
+    open_until: Days
+    counts_from: Days
+    came: Days
+    begin: Days
+    end: Days
+    told: _Said
+
+    def of(self, row: int) -> JobFate:
+        """Return what is known of one of them."""
+        left_on = date.fromordinal(int(self.out[row]))
+        said = self.told.get(self.job_ids[row], ())
+        lost_on, known_on = int(self.lost[row]), int(self.known.day[row])
+        came = self.came[self.begin[row] : self.end[row]].tolist()
+        return JobFate(
+            left_on=left_on,
+            came=tuple(date.fromordinal(day) for day in came),
+            told_fine=_fine(said, left_on),
+            told_same=same_trouble_since(said),
+            lost_on=None if lost_on == NO_DAY else date.fromordinal(lost_on),
+            miles_known=None if known_on == NO_DAY else float(self.known.miles[row]),
+            known_on=None if known_on == NO_DAY else date.fromordinal(known_on),
+            open_until=int(self.open_until[row]),
+            counts_from=int(self.counts_from[row]),
+        )
+
+    def columns(self) -> dict[str, list[Any]]:
+        """Return what is known of all of them, by the names that `JobDone` has for it."""
+        out, known = self.out.tolist(), self.known.day.tolist()
+        days = {day: date.fromordinal(day) for day in {*out, *known} - {NO_DAY}}
+        miles = zip(known, self.known.miles.tolist(), strict=True)
+        return {
+            "left_on": [days[day] for day in out],
+            "days_gone": (self.last.toordinal() - self.out).tolist(),
+            "counts_from": self.counts_from.tolist(),
+            "known_on": [days.get(day) for day in known],
+            "miles_known": [None if day == NO_DAY else far for day, far in miles],
+        }
+
+    def became(self, met: Mapping[int, tuple[ReturnRow, ...]]) -> list[Became]:
+        """Say what became of each until the last day, `met` by its pairs with later jobs.
+
+        Most jobs met nothing, and nobody told anything of them: those are looked at all at once.
+        """
+        import numpy as np
+
+        came = np.append(self.came, NO_DAY)[np.where(self.end > self.begin, self.end - 1, -1)]
+        seen = np.maximum(came, self.known.day) > self.out + self.open_until
+        is_open = self.last.toordinal() - self.out <= self.open_until
+        states = {(a, b): quiet_state(a, b) for a in (False, True) for b in (False, True)}
+        days = {day: date.fromordinal(day) for day in set(came.tolist()) - {NO_DAY}}
+        cases = zip(seen.tolist(), is_open.tolist(), came.tolist(), strict=True)
+        found = [Became(states[a, b], days.get(day)) for a, b, day in cases]
+        some = np.array([*self.told, *met], dtype=np.int64)
+        loud = np.isin(np.array(self.job_ids, dtype=np.int64), some) | (self.lost != NO_DAY)
+        for row in np.flatnonzero(loud).tolist():
+            found[row] = self.of(row).became(met.get(self.job_ids[row], ()), self.last)
+        return found
+
+
+def read_fates(connection: Connection, look: Look, job_ids: Sequence[int]) -> Fates:
+    """Read what is known of jobs since they left; all are among the look's."""
     import numpy as np
 
     places, _ = places_among(look.job_ids, np.array(job_ids, dtype=np.int64))
@@ -41,49 +116,26 @@ def read_fates(connection: Connection, look: Look, job_ids: Sequence[int]) -> It
     left_with = Places(jobs.left_with.leg[places], jobs.left_with.miles[places])
     known = last_known(look.odometers.taken, of, out, left_with)
     lost = lost_days(connection, look.met.columns, places, look.period.until)
-    days = {day: date.fromordinal(day) for day in {*out.tolist(), *look.came.day.tolist()}}
-    came = _came(look, of, out, days)
-    told = _told(connection, job_ids, look.period.until)
     promised = Promised(jobs.window_days[places], jobs.window_miles[places], jobs.ends_both[places])
     until = open_days(promised, out, known, lost)
-    rows = zip(
-        *(job_ids, out.tolist(), came, lost.tolist()),
-        *(known.miles.tolist(), known.day.tolist()),
-        *(until.tolist(), counted_days(promised, until).tolist()),
-        strict=True,
+    came = np.sort((look.came.vehicle.astype(np.int64) << 32) | look.came.day)
+    own = of.astype(np.int64) << 32
+    return Fates(
+        job_ids=job_ids,
+        last=look.period.until,
+        out=out,
+        known=known,
+        lost=lost,
+        open_until=until,
+        counts_from=counted_days(promised, until),
+        came=came & 0xFFFFFFFF,
+        begin=np.searchsorted(came, own | out, "right"),
+        end=np.searchsorted(came, own + (1 << 32), "left"),
+        told=_told(connection, job_ids, look.period.until),
     )
-    for job_id, left, seen, lost_on, miles, known_on, open_until, counts_from in rows:
-        left_on, said = days[left], told.get(job_id, ())
-        yield JobFate(
-            left_on=left_on,
-            came=seen,
-            told_fine=_fine(said, left_on) if said else (),
-            told_same=same_trouble_since(said) if said else None,
-            lost_on=None if lost_on == NO_DAY else date.fromordinal(lost_on),
-            miles_known=None if known_on == NO_DAY else miles,
-            known_on=None if known_on == NO_DAY else date.fromordinal(known_on),
-            open_until=open_until,
-            counts_from=counts_from,
-        )
 
 
-def _came(look: Look, vehicle: Whole, out: Whole, days: _Days) -> Iterator[tuple[date, ...]]:
-    """Yield on which days the car of each job came after it left, in their order."""
-    import numpy as np
-
-    order = np.lexsort((look.came.day, look.came.vehicle))
-    of, day = look.came.vehicle[order].astype(np.int64), look.came.day[order]
-    keys = (of << 32) | day
-    begin = np.searchsorted(keys, (vehicle.astype(np.int64) << 32) | out, "right").tolist()
-    end = np.searchsorted(of, vehicle, "right").tolist()
-    came = day.tolist()
-    for start, stop in zip(begin, end, strict=True):
-        yield tuple(days[one] for one in came[start:stop]) if stop > start else ()
-
-
-def _told(
-    connection: Connection, job_ids: Sequence[int], until: date
-) -> dict[int, tuple[CustomerSaid, ...]]:
+def _told(connection: Connection, job_ids: Sequence[int], until: date) -> _Said:
     answers = read_answers(connection, job_ids)
     return {job: tuple(one for one in said if one.on <= until) for job, said in answers.items()}
 

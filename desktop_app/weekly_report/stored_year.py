@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Collection, Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 from typing import Any
@@ -12,7 +12,8 @@ from sqlalchemy import Connection, select
 
 from desktop_app.parts_compared.stored import Pair
 from desktop_app.repair_jobs.counted import is_counted
-from desktop_app.repair_jobs.kept_job import kept_level
+from desktop_app.repair_jobs.entry_bounds import MOST_CENTS, MOST_HOURS
+from desktop_app.repair_jobs.kept_job import kept_level, kept_work
 from desktop_app.repair_jobs.proof import ProofLevel
 from desktop_app.repair_jobs.stored import (
     CaughtHere,
@@ -22,17 +23,18 @@ from desktop_app.repair_jobs.stored import (
     Vehicle,
     Visit,
 )
-from desktop_app.returns_watched.met_by import met_by
 from desktop_app.returns_watched.return_cost import return_cost
 from desktop_app.returns_watched.returns_list import ReturnRow
 from desktop_app.returns_watched.stored import ReturnLink
 from desktop_app.returns_watched.stored_facts import SymptomNames
+from desktop_app.returns_watched.stored_hour_cost import moment_judged, read_hour_costs
 from desktop_app.returns_watched.stored_links import link_kept
 from desktop_app.returns_watched.stored_look import Look
 from desktop_app.returns_watched.stored_money_owed import money_still_owed
 from desktop_app.returns_watched.stored_vehicles import each_block, each_row
 from desktop_app.shop_record.house_rules import HouseRules
 from desktop_app.shop_record.kept_value import row_place
+from desktop_app.weekly_report.job_fate import Became
 from desktop_app.weekly_report.stored_decisions import decisions_since
 from desktop_app.weekly_report.stored_fates import read_fates
 from desktop_app.weekly_report.week import week_of
@@ -40,7 +42,6 @@ from desktop_app.weekly_report.year_behind import JobDone, PartFitted, ReturnDon
 
 # The verdict on each pair that was compared, by the pair's id.
 Verdicts = Mapping[int, str]
-_LEVEL = 10  # where the level of proof stands in a row of the year's jobs
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,60 +74,42 @@ def read_year(connection: Connection, asked: YearAsked) -> YearBehind:
 
 
 def _jobs_done(connection: Connection, asked: YearAsked) -> Iterator[JobDone]:
-    rows = _rows(connection, asked.first, asked.last)
-    ids = [row[0] for row in rows]
+    """Return the jobs, put together column by column: many thousands in a fifth of the time."""
+    read = _columns(connection, asked.first, asked.last)
+    ids, levels = read["id"], _levels(read)
     fates = read_fates(connection, asked.look, ids)
     parts = _parts(connection, ids, asked.verdicts)
     symptoms = _symptoms(connection, ids, asked.names)
     people = {row.id: row.name for row in connection.execute(select(Person.id, Person.name))}
     caught = _caught(connection, ids)
-    levels = _levels(rows)
-    met: dict[int, list[ReturnRow]] = {}
+    met: dict[int, tuple[ReturnRow, ...]] = {}
     for one in asked.returns:
-        met.setdefault(one.earlier_id, []).append(one)
-    for row, fate in zip(rows, fates, strict=True):
-        job_id, number, vehicle, cause_found, cause, correction, system, *more = row
-        hours, unbilled, price, level, every, window_days, window_miles, technician = more
-        rows_met = tuple(met.get(job_id, ()))
-        by = met_by(rows_met)
-        back, told = by.back, fate.told(rows_met)
-        yield JobDone(
-            number=number,
-            left_on=fate.left_on,
-            vehicle=vehicle,
-            counted=is_counted(cause_found, cause, correction),
-            cause_found=None if cause_found is None else bool(cause_found),
-            correction=correction,
-            system=system,
-            symptoms=tuple(symptoms.get(job_id, ())),
-            parts=tuple(parts.get(job_id, ())),
-            technician=people.get(technician, ""),
-            hours=hours,
-            unbilled_hours=unbilled,
-            price_cents=price,
-            proof_level=levels[level],
-            now_and_then=every is not None,
-            window_days=window_days,
-            window_miles=float(window_miles),
-            days_gone=(asked.last - fate.left_on).days,
-            counts_from=fate.counts_from,
-            state=fate.state(by, told, asked.last),
-            back_after=None if back is None else back.candidate.days,
-            waits_after=_days_to(by.waits, fate.told_inside(told)),
-            aside_after=None if by.aside is None else by.aside.candidate.days,
-            well_until=fate.well_until(by, told),
-            miles_known=fate.miles_known,
-            known_on=fate.known_on,
-            back_miles=None if back is None else back.candidate.distance_miles,
-            lost_after=fate.lost_after(),
-            caught_here=caught.get(job_id, 0),
-        )
+        met[one.earlier_id] = (*met.get(one.earlier_id, ()), one)
+    words = zip(read["cause_found"], read["cause"], read["correction"], strict=True)
+    columns: dict[str, Iterable[Any]] = {
+        **read,
+        **fates.columns(),
+        **dict(zip(Became._fields, zip(*fates.became(met), strict=True), strict=False)),
+        "counted": [is_counted(*said) for said in words],
+        "cause_found": [None if found is None else bool(found) for found in read["cause_found"]],
+        "symptoms": [tuple(symptoms.get(job, ())) for job in ids],
+        "parts": [tuple(parts.get(job, ())) for job in ids],
+        "technician": [people.get(person, "") for person in read["technician_id"]],
+        "proof_level": [levels[level] for level in read["proof_level"]],
+        "now_and_then": [every is not None for every in read["fault_every"]],
+        "window_miles": [float(miles) for miles in read["window_miles"]],
+        "caught_here": [caught.get(job, 0) for job in ids],
+    }
+    if ids:
+        yield from map(JobDone._make, zip(*(columns[n] for n in JobDone._fields), strict=True))
 
 
-def _rows(connection: Connection, first: date, last: date) -> list[Any]:
+def _columns(connection: Connection, first: date, last: date) -> dict[str, list[Any]]:
+    """Read what is written on the jobs themselves, by the names that the record has for it."""
     wanted = (
         select(
-            *(Job.id, Job.number, Vehicle.description, Job.cause_found, Job.cause, Job.correction),
+            *(Job.id, Job.number, Vehicle.description.label("vehicle")),
+            *(Job.cause_found, Job.cause, Job.correction),
             *(Job.system, Job.hours, Job.unbilled_hours, Job.price_cents, Job.proof_level),
             *(Job.fault_every, Job.window_days, Job.window_miles, Job.technician_id),
         )
@@ -136,22 +119,35 @@ def _rows(connection: Connection, first: date, last: date) -> list[Any]:
         .where(Job.left_at < (last + timedelta(days=1)).isoformat())
         .order_by(Job.left_at, Job.number)
     )
-    return [row for block in each_block(connection, wanted) for row in zip(*block, strict=True)]
+    found: dict[str, list[Any]] = {column.name: [] for column in wanted.selected_columns}
+    for block in each_block(connection, wanted):
+        for column, values in zip(found.values(), block, strict=True):
+            column.extend(values)
+    _check_work(found)
+    return found
 
 
-def _levels(rows: Sequence[Any]) -> dict[int | None, ProofLevel | None]:
+def _check_work(read: Mapping[str, list[Any]]) -> None:
+    """Look at all hours and prices at once; a ShopDamaged names the first job that is damaged."""
+    hours, unbilled, prices = (read[n] for n in ("hours", "unbilled_hours", "price_cents"))
+    if _within(hours, MOST_HOURS) and _within(unbilled, MOST_HOURS) and _within(prices, MOST_CENTS):
+        return
+    for row, (job_id, number) in enumerate(zip(read["id"], read["number"], strict=True)):
+        kept_work(hours[row], unbilled[row], prices[row], row_place("job", job_id, number))
+
+
+def _within(column: Sequence[float | None], most: float) -> bool:
+    known = [value for value in column if value is not None]
+    return not known or 0 <= min(known) <= max(known) <= most
+
+
+def _levels(read: Mapping[str, list[Any]]) -> dict[int | None, ProofLevel | None]:
     """Look once at each distinct level; a ShopDamaged names the first job that holds it."""
-    holders = {row[_LEVEL]: row for row in reversed(rows)}
+    jobs = [*zip(read["proof_level"], read["id"], read["number"], strict=True)]
+    holders = {level: (job_id, number) for level, job_id, number in reversed(jobs)}
     return {
-        level: kept_level(level, row_place("job", job_id, number))
-        for level, (job_id, number, *_) in holders.items()
+        level: kept_level(level, row_place("job", *holder)) for level, holder in holders.items()
     }
-
-
-def _days_to(waits: ReturnRow | None, told: int | None) -> int | None:
-    """Return the days to the first visit that waits, or to the same trouble told, if sooner."""
-    days = (None if waits is None else waits.candidate.days, told)
-    return min((one for one in days if one is not None), default=None)
 
 
 def _parts(
@@ -192,6 +188,7 @@ def _returns(connection: Connection, asked: YearAsked) -> tuple[ReturnDone, ...]
     monday = week_of(asked.last).monday  # the history is read for the week alone: it may be long
     week = {(one.earlier_id, one.later_id) for one in asked.returns if one.came_on >= monday}
     decided = decisions_since(connection, [kept[pair] for pair in week & kept.keys()], monday)
+    hours = read_hour_costs(connection, [r.judged_at for r in kept.values() if r.unbilled_hours])
     found = []
     for one in asked.returns:
         row = kept.get((one.earlier_id, one.later_id))
@@ -205,7 +202,7 @@ def _returns(connection: Connection, asked: YearAsked) -> tuple[ReturnDone, ...]
                 link.also,
                 link.helping,
                 link.second_look,
-                return_cost(link.cost, asked.rules.hour_cost_cents),
+                return_cost(link.cost, hours.at(moment_judged(link.judged_at))),
                 link.change,
                 decided.get(row.id, ()),
             )

@@ -6,14 +6,21 @@ from collections.abc import Callable, Mapping
 from functools import partial
 
 from desktop_app.returns_watched.ask_list import ENDS_SOON
-from desktop_app.returns_watched.honest_numbers.group_rates import FEW_JOBS
+from desktop_app.returns_watched.honest_numbers.group_rates import (
+    FEW_JOBS,
+    WIDEST_INTERVAL,
+    can_be_told,
+)
 from desktop_app.returns_watched.honest_numbers.proportion import normal_factor, wilson
 from desktop_app.returns_watched.judgement import Judgement
 from desktop_app.weekly_report.sheet_form import Cell, Kind, Table, Total
 
 # The column that names a row's job, as tables call it.
 _JOB_COLUMNS = ("Job", "Later job", "Return")
+_Z2 = normal_factor(0.95) ** 2
 _WAIT = "Of the week. Until a person has judged them they are neither comeback nor success."
+_JOBS_WAIT = "A visit to be judged, or the same trouble told: neither good nor bad."
+_COST_OF_WEEK = "Where somebody wrote it, of those that are no comebacks too."
 _PAIRS = "Of each earlier job with the visit: one visit can meet several, and counts once above."
 
 
@@ -49,7 +56,7 @@ def _of_the_week(left: Table, came_back: Table, watch: Table) -> tuple[Total, ..
             )
             for n, each in enumerate(Judgement)
         ),
-        _sum(came_back, "Cost", "Cost of the week's returns", "money", "Where somebody wrote it."),
+        _sum(came_back, "Cost", "Cost of the week's returns", "money", _COST_OF_WEEK),
         _count(watch, "Job", "Jobs under watch", "An open window is not a success."),
         _soon(watch, "Days left", f"of these ending by time within {ENDS_SOON} days"),
     )
@@ -62,7 +69,6 @@ def _of_the_year(raw: Table, costs: Table) -> tuple[Total, ...]:
     back_jobs = [str(job) for job, a, b in zip(*columns, strict=True) if a == 1 and b == 1]
     back = len(back_jobs)
     of, came = f"SUM({raw.reach('Settled')})", f"SUMPRODUCT({both})"
-    told = settled >= FEW_JOBS
     low, high = wilson(back, settled) if settled else (None, None)
     return (
         _sum(raw, "Counted", "Jobs of the year that are counted", "count", "52 weeks."),
@@ -76,10 +82,11 @@ def _of_the_year(raw: Table, costs: Table) -> tuple[Total, ...]:
         ),
         Total(
             "Rate of the year",
-            f'=IF({of}<{FEW_JOBS},"",{came}/{of})',
-            back / settled if told else None,
+            f'=IF({of}<{FEW_JOBS},"",IF({_width(came, of)}>{WIDEST_INTERVAL},"",{came}/{of}))',
+            back / settled if can_be_told(settled, low, high) else None,
             "share",
-            f"Of settled jobs; empty where fewer than {FEW_JOBS} are.",
+            f"Of settled jobs; empty where fewer than {FEW_JOBS} are, or where the two below lie "
+            f"more than {WIDEST_INTERVAL * 100:.0f} points apart: too few to tell.",
         ),
         Total(
             "lies between",
@@ -89,17 +96,24 @@ def _of_the_year(raw: Table, costs: Table) -> tuple[Total, ...]:
             "The true rate lies between the two 19 times of 20.",
         ),
         Total("and", _bound(came, of, "+"), high, "share"),
-        _sum(raw, "Waiting", "Jobs with a visit that waits", "count", "Neither good nor bad."),
+        _sum(raw, "Waiting", "Jobs that wait", "count", _JOBS_WAIT),
         _sum(costs, "Total", "Cost of the year's comebacks", "money", "Where it was written."),
     )
 
 
 def _bound(back: str, of: str, sign: str) -> str:
     """Return the formula of one end of Wilson's interval of 95 %."""
-    z2 = normal_factor(0.95) ** 2
-    share, spread = f"{back}/{of}", f"{back}*({of}-{back})/{of}+{z2 / 4}"
-    end = f"({share}+{z2 / 2}/{of}{sign}SQRT({z2}*({spread}))/{of})/(1+{z2}/{of})"
+    end = f"({back}/{of}+{_Z2 / 2}/{of}{sign}{_spread(back, of)})/(1+{_Z2}/{of})"
     return f'=IF({of}=0,"",ROUND({end},12))'
+
+
+def _width(back: str, of: str) -> str:
+    """Return the formula of how far apart the ends of that interval are."""
+    return f"ROUND(2*{_spread(back, of)}/(1+{_Z2}/{of}),12)"
+
+
+def _spread(back: str, of: str) -> str:
+    return f"SQRT({_Z2}*({back}*({of}-{back})/{of}+{_Z2 / 4}))/{of}"
 
 
 def _count(table: Table, header: str, words: str, note: str) -> Total:

@@ -164,7 +164,7 @@ def _watched(weeks: Sequence[Week], year: YearBehind) -> list[int]:
     jobs = year_columns(year)
     older = [job for job in year.older if job.counted]
     gone = np.array([job.left_on.toordinal() for job in older], dtype=np.int64)
-    reach = np.array([job.window_days or NO_LAST_DAY for job in older], dtype=np.int64)
+    reach = np.array([job.counts_from for job in older], dtype=np.int64)
     left = np.concatenate([gone, year.last.toordinal() - jobs.days_gone])
     days = np.concatenate([reach, jobs.window_days])
     left_in_order = np.sort(left)

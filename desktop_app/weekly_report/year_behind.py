@@ -16,6 +16,8 @@ from desktop_app.returns_watched.owed import Owed
 from desktop_app.returns_watched.return_cost import ReturnCost
 from desktop_app.returns_watched.returns_list import ReturnRow
 from desktop_app.weekly_report.before_the_year import OlderJob, Promised, as_it_stood
+from desktop_app.weekly_report.cost_once import costs_once
+from desktop_app.weekly_report.looked_back import LookedBack
 
 WEEKS_IN_YEAR = 52
 
@@ -24,13 +26,13 @@ State = Literal[
     "maybe",
     "came back",
     "came back, not ours",
+    "came back, cannot tell",
     "came back after the window",
     "seen fine",
     "nothing heard",
     "lost sight",
 ]
 _LATER: State = "came back after the window"
-NOT_SETTLED: tuple[State, ...] = ("maybe", "came back, not ours", "lost sight")
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,15 +49,17 @@ class PartFitted:
 class JobDone(NamedTuple):
     """A job handed over in the year; money in cents, days counted from its hand-over.
 
-    `back_after` are the days to its first comeback and `waits_after` those to its first visit that
-    nobody judged, or to the same trouble told, and `aside_after` those to its first return that is
-    not ours; None where there is none. `counts_from` are the days after which its window counts as
+    `back_after` are the days to its first comeback, `waits_after` those to its first visit that
+    nobody judged, or to the same trouble told, `aside_after` those to its first return that is not
+    ours, and `unsure_after` those to the first that nobody can tell, all inside its window; None
+    where there is none. `counts_from` are the days after which its window counts as
     over, NO_LAST_DAY where nobody knows. `well_until` is the last day on which its car was
     known to be well. `window_days` 0 is no limit in time. `now_and_then` is True where the fault
     did not come every time. `miles_known` are the miles since the hand-over at the last later
     reading that can be trusted, taken on `known_on`, None where there is none, and `back_miles`
     those to its first comeback's visit, None where the odometer cannot say. `lost_after` are the
-    days until the car was last in sight where it was lost in its window, None while in sight.
+    days until the car was last in sight where it was lost in its window, None while in sight;
+    `in_sight` are the same and `told_after` the days to the same trouble told, inside or not.
     """
 
     number: str
@@ -86,17 +90,27 @@ class JobDone(NamedTuple):
     back_miles: float | None = None
     lost_after: int | None = None
     aside_after: int | None = None
+    unsure_after: int | None = None
+    told_after: int | None = None
+    in_sight: int | None = None
     caught_here: int = 0
 
     @property
     def part_kinds(self) -> tuple[str, ...]:
         """The kinds of part that were fitted, each once."""
-        return tuple(dict.fromkeys(part.kind for part in self.parts))
+        kinds = tuple([part.kind for part in self.parts])
+        return kinds if len(kinds) < 2 else tuple(dict.fromkeys(kinds))
 
     @property
     def settled(self) -> bool:
-        """True where its window is over in sight of the shop, and its visits are judged."""
-        return self.days_gone > self.counts_from and self.state not in NOT_SETTLED
+        """True where its window is over in sight of the shop, and its visits are judged.
+
+        It is the rule of `CountedJobs.settled`, for one job.
+        """
+        if self.days_gone <= self.counts_from:
+            return False
+        unknown = (self.waits_after, self.aside_after, self.unsure_after, self.lost_after)
+        return self.came_back or unknown == (None, None, None, None)
 
     @property
     def came_back(self) -> bool:
@@ -134,8 +148,8 @@ class YearBehind:
 
     `returns` are those whose later visit lies in the year, `older` the jobs from before it that
     matter for them or are still under watch, `promised_before` the promises from before it that
-    are still open. `left_out` are the numbers of jobs that no rate counts. `hour_cost_cents` is
-    what an hour costs the shop.
+    are still open. `looked_back` are the jobs whose long window ended in the year. `left_out` are
+    the numbers of jobs that no rate counts. `hour_cost_cents` is what an hour costs the shop.
     """
 
     first: date
@@ -149,6 +163,7 @@ class YearBehind:
     long: tuple[int, int] = (365, 12_000)
     older: tuple[OlderJob, ...] = ()
     promised_before: tuple[Promised, ...] = ()
+    looked_back: LookedBack | None = field(default=None, compare=False)
     counted: tuple[JobDone, ...] = field(init=False)
     left_out: frozenset[str] = field(init=False)
 
@@ -157,6 +172,7 @@ class YearBehind:
         every: tuple[JobDone | OlderJob, ...] = (*self.jobs, *self.older)
         left_out = frozenset(job.number for job in every if not job.counted)
         object.__setattr__(self, "left_out", left_out)
+        object.__setattr__(self, "returns", costs_once(self.returns, left_out))
 
     def promised(self) -> tuple[Promised, ...]:
         """Return the changes promised after a return, as they stood on the last day."""
@@ -194,5 +210,6 @@ def counted_jobs(
         groups=tuple(tuple(dict.fromkeys(groups(job))) or (NOT_SAID,) for job in jobs),
         lost_after=days(job.lost_after for job in jobs),
         aside_after=days(job.aside_after for job in jobs),
+        unsure_after=days(job.unsure_after for job in jobs),
         came_later=np.array([job.state == _LATER for job in jobs], dtype=bool),
     )

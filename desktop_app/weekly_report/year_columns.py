@@ -20,6 +20,14 @@ def year_columns(year: YearBehind) -> CountedJobs:
 
 
 @once
+def year_numbers(year: YearBehind) -> NDArray[np.object_]:
+    """Return the numbers of the counted jobs (n,), to take those of some places from."""
+    import numpy as np
+
+    return np.array([job.number for job in year.counted], dtype=object)
+
+
+@once
 def days_well(year: YearBehind) -> NDArray[np.int64]:
     """Return for the counted jobs (n,) until which day their cars were known to be well, or 0."""
     import numpy as np

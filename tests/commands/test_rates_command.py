@@ -13,13 +13,14 @@ from desktop_app.commands.command_line import run
 from desktop_app.commands.shop_place import new_place
 from desktop_app.parts_compared.stored import Pair
 from desktop_app.repair_jobs.stored import Person
-from desktop_app.returns_watched.actions import judge_return
-from tests.watched_shop import job, vehicle
+from desktop_app.returns_watched.kind_windows import Promise
+from desktop_app.returns_watched.window_actions import promise_of_shop
+from tests.watched_shop import job, judge_return, vehicle
 
 MISFIRE = {"symptoms": ["misfire"], "codes": ["P0300"], "kinds": ["distributor-rotor"]}
 FIELDS = [
-    *("name", "jobs", "settled", "open", "waiting", "lost_sight", "not_ours", "comebacks", "rate"),
-    *("low", "high", "expected", "observed_over_expected", "note"),
+    *("name", "jobs", "settled", "open", "waiting", "lost_sight", "not_ours", "cannot_tell"),
+    *("comebacks", "rate", "low", "high", "expected", "observed_over_expected", "note"),
 ]
 
 
@@ -164,7 +165,8 @@ def test_today_hides_what_came_later(rates: Rates) -> None:
     found = rates.json("system", today="2026-06-30")
     (group,) = found["groups"]
     assert (group["jobs"], group["open"], group["waiting"]) == (2, 1, 1)
-    assert found["curve"]["days"] == []
+    curve = found["curve"]
+    assert (curve["events"], curve["came_back"], curve["low"]) == ([0], [0.0], [0.0])
     # A comeback counts among the settled only when its window would have been over.
     assert rates.group("technician", "Ada", today="2026-08-30")["settled"] == 0
     assert rates.group("technician", "Ada", today="2026-08-31")["comebacks"] == 1
@@ -205,3 +207,17 @@ def test_the_same_facts_for_a_person(rates: Rates) -> None:
 def test_bad_words_are_refused_in_one_line(rates: Rates, words: tuple[str, ...]) -> None:
     status, out, err = rates.said(*words, "--json")
     assert (status, out, err.count("\n")) == (2, "", 1)
+
+
+def test_the_window_is_said_as_the_shop_says_it(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    record = new_place(tmp_path / "shop", lambda: datetime(2026, 11, 16, 12, tzinfo=UTC))
+    job(record, vehicle(record), "J-1", "2026-06-01", "2026-06-01")
+    said = []
+    for promise in (Promise(miles=3000), Promise(months=3, miles=3000)):
+        promise_of_shop(record, promise)
+        said.append(Rates(tmp_path / "shop", capsys).said("--by", "system")[1])
+    record.close()
+    assert "The shop's window: 3,000 miles; a job can carry its own." in said[0]
+    assert "The shop's window: 3 calendar months or 3,000 miles, whichever ends first;" in said[1]

@@ -12,10 +12,9 @@ from pathlib import Path
 
 import pytest
 
-from desktop_app.returns_watched.actions import judge_return
 from desktop_app.shop_record.record import ShopRecord
 from tests.golden.workbook_dump import dump
-from tests.watched_shop import a_week_of_returns
+from tests.watched_shop import a_week_of_returns, judge_return
 from tests.weekly_report.week_written import written
 
 GOLDEN = Path(__file__).with_name("week-2026-W46.txt")

@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from decimal import Decimal
 
+from desktop_app.returns_watched.candidate import Candidate
+from desktop_app.returns_watched.judgement import Judgement
 from desktop_app.returns_watched.return_cost import ReturnCost
 from desktop_app.weekly_report.sheet_form import Table
 from desktop_app.weekly_report.sheets.costs import costs_sheet
@@ -34,4 +37,46 @@ def test_the_parts_of_a_cost_add_up_in_every_table() -> None:
     badly = causes.rows[0]
     assert (badly[0], badly[1]) == ("fitted badly", 1)
     assert causes.behind[0] == ("J-9",)
-    assert sum(int(str(row[1])) for row in weeks.rows) == 2
+    assert sum(int(str(cell)) for cell in weeks.column("Comebacks")) == 2
+    assert weeks.column("Added up")[-1] == 2 * 147.0
+
+
+def test_a_visit_with_a_cost_at_one_of_its_jobs_has_its_cost() -> None:
+    first, same = done("J-1", 100, back_after=60), done("J-2", 95, back_after=55, vehicle="car J-1")
+    cost = ReturnCost(Decimal(0), 0, 0, 5_000, 0)
+    met = [came(first, "K-1", 60, cost=cost), came(same, "K-1", 55)]
+    sheet = costs_sheet(figures([first, same], met))
+    assert not any("no cost written" in note for note in sheet.table("Costs").notes)
+    none = costs_sheet(figures([first, same], [replace(one, cost=None) for one in met]))
+    assert any("1 comeback has no cost" in note for note in none.table("Costs").notes)
+
+
+def test_the_same_cost_written_at_two_jobs_of_a_visit_counts_once() -> None:
+    first, same = done("J-1", 100, back_after=60), done("J-2", 95, back_after=55, vehicle="car J-1")
+    cost, more = ReturnCost(Decimal(0), 0, 0, 5_000, 0), ReturnCost(Decimal(0), 0, 0, 700, 0)
+    twice = [came(first, "K-1", 60, cost=cost), came(same, "K-1", 55, cost=cost)]
+    assert sums(costs_sheet(figures([first, same], twice)).table("Costs"))["Total"] == 50.0
+    added = [came(first, "K-1", 60, cost=cost), came(same, "K-1", 55, cost=more)]
+    assert sums(costs_sheet(figures([first, same], added)).table("Costs"))["Total"] == 57.0
+    # Of two that are alike the one stays that a rate counts.
+    nothing = first._replace(counted=False)
+    assert sums(costs_sheet(figures([nothing, same], twice)).table("Costs"))["Total"] == 50.0
+
+
+def test_costs_of_returns_that_no_rate_counts_are_named_beside_the_sum() -> None:
+    jobs = [done(f"J-{n}", 100) for n in range(3)]
+    cost = ReturnCost(Decimal(0), 0, 0, 10_000, 0)
+    foretold = came(jobs[0], "K-0", 20, judgement=Judgement.FORETOLD, cost=cost)
+    others = came(jobs[1], "K-1", 20, cause="other-use", cost=cost)
+    late = came(jobs[2], "K-2", 95, cost=cost)
+    late = replace(late, row=replace(late.row, candidate=beyond(late.row.candidate)))
+    table = costs_sheet(figures(jobs, [foretold, others, late])).table("Costs")
+    assert table.rows == ()
+    [note] = [one for one in table.notes if one.startswith("Not among these")]
+    assert "3 return visits that no rate counts" in note
+    assert "$300.00 were written there" in note
+
+
+def beyond(met: Candidate) -> Candidate:
+    """The same pair after the window."""
+    return replace(met, in_window=False, window_used=1.1)

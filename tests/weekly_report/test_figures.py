@@ -8,7 +8,6 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from desktop_app.returns_watched.actions import judge_return
 from desktop_app.returns_watched.candidate import Candidate
 from desktop_app.returns_watched.judgement import Judgement
 from desktop_app.returns_watched.returns_list import ReturnRow
@@ -18,7 +17,7 @@ from desktop_app.weekly_report.figures import count_later_jobs, weeks_behind
 from desktop_app.weekly_report.read_first import read_first
 from desktop_app.weekly_report.stored import read_week_figures
 from desktop_app.weekly_report.week import Week, read_week
-from tests.watched_shop import a_week_of_returns, job, vehicle
+from tests.watched_shop import a_week_of_returns, job, judge_return, vehicle
 
 
 def row(

@@ -12,7 +12,6 @@ from desktop_app.commands.shop_place import kinds_of, new_place
 from desktop_app.parts_compared import actions
 from desktop_app.parts_compared.stored import Pair
 from desktop_app.repair_jobs.stored import Person
-from desktop_app.returns_watched.actions import judge_return
 from desktop_app.returns_watched.honest_numbers.group_rates import By, GroupRate, group_rates
 from desktop_app.returns_watched.stored_rates import read_counted_jobs
 from desktop_app.shop_record.record import ShopRecord
@@ -23,7 +22,7 @@ from desktop_app.weekly_report.sheet_form import Table
 from desktop_app.weekly_report.sheets.does_it_pay import does_it_pay
 from desktop_app.weekly_report.week import Week
 from desktop_app.weekly_report.year_behind import JobDone, PartFitted
-from tests.watched_shop import job, vehicle
+from tests.watched_shop import job, judge_return, vehicle
 from tests.weekly_report.year_made import done, figures
 
 AS_OF = date(2026, 11, 15)
@@ -192,6 +191,35 @@ def test_whether_comparing_pays_is_said_with_its_doubt() -> None:
 def test_a_difference_that_luck_makes_is_called_none() -> None:
     said = " ".join(does_it_pay(jobs("A", 45, 8, parts=FITS), jobs("B", 80, 6)))
     assert "does not show a difference" in said
+
+
+def test_no_difference_is_called_impossible() -> None:
+    said = " ".join(does_it_pay(jobs("A", 400, 0, parts=FITS), jobs("B", 400, 20)))
+    assert "luck would part the two so far in fewer than 1 of 1,000 cases" in said
+
+
+def test_a_symptom_that_was_never_caught_has_its_row() -> None:
+    stall = {"symptoms": ("stall",), "counted": False, "cause_found": False, "correction": ""}
+    some = [*jobs("N", 3, 0, **stall), *jobs("A", 2, 0, symptoms=("misfire",))]
+    table = week_sheet(figures(some), "Symptoms").table("Symptoms")
+    rows = {
+        row[0]: dict(zip((c.header for c in table.columns), row, strict=True)) for row in table.rows
+    }
+    assert (rows["stall"]["Not caught"], rows["misfire"]["Not caught"]) == (3, 0)
+    assert (rows["stall"]["Settled"], rows["stall"]["Read it as"]) == (0, "no job counted")
+    place = list(rows).index("stall")
+    assert table.behind_of["Not caught"](place) == ("N-0", "N-1", "N-2")
+
+
+def test_a_lot_is_one_however_it_is_written() -> None:
+    written = [("Harbour", "R-0316"), ("harbour ", " r-0316"), ("Mill", "R-0316"), ("", "R-0316")]
+    some = [done(f"J-{n}", parts=(PartFitted("coil", "", *one),)) for n, one in enumerate(written)]
+    lots = week_sheet(figures(some), "Where from").table("Lots")
+    assert [row[:3] for row in lots.rows] == [
+        ("Harbour", "R-0316", 2),
+        ("Mill", "R-0316", 1),
+        ("not said", "R-0316", 1),
+    ]
 
 
 def test_too_few_compared_say_nothing_of_comparing() -> None:

@@ -4,14 +4,13 @@ from __future__ import annotations
 
 from sqlalchemy import event
 
-from desktop_app.returns_watched.actions import judge_return
 from desktop_app.shop_record.house_rules import change_rule
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.weekly_report.actions import look_at_week
 from desktop_app.weekly_report.pages import week_sheet
 from desktop_app.weekly_report.stored import read_week_figures
 from desktop_app.weekly_report.week import read_week
-from tests.watched_shop import a_week_of_returns, job, vehicle
+from tests.watched_shop import a_week_of_returns, job, judge_return, vehicle
 
 
 def test_a_changed_judgement_says_from_what_when_and_by_whom(shop: ShopRecord) -> None:
@@ -60,4 +59,5 @@ def test_the_history_is_read_once_however_many_cars_came_back(shop: ShopRecord) 
         figures = read_week_figures(connection, read_week("2026-W46"), shop.clock())
         event.remove(connection, "before_cursor_execute", hear)
     assert len(figures.came_back) == 3
-    assert sum("history.body" in statement for statement in asked) == 1
+    # Once for what was judged, and once for what the house rules were.
+    assert sum("history.body" in statement for statement in asked) == 2

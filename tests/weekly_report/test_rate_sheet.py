@@ -153,6 +153,30 @@ def test_a_reading_after_the_windows_end_counts_to_its_end_alone() -> None:
     assert max(watched) <= 900
 
 
+def test_what_ends_the_curve_by_days_ends_the_one_by_miles() -> None:
+    seen = done("", 110).left_on  # on the 90th day, after 3,100 miles
+    read = {"miles_known": 3100.0, "known_on": seen}
+    jobs = [done(f"J-{n}", 200, **read) for n in range(20)]
+    jobs += [done(f"L-{n}", 200, **read, lost_after=3, state="lost sight") for n in range(20)]
+    jobs += [done(f"N-{n}", 200, **read, aside_after=3) for n in range(20)]
+    jobs += [done(f"U-{n}", 200, **read, unsure_after=3) for n in range(20)]
+    jobs += [done(f"B-{n}", 200, back_after=80, back_miles=2600.0) for n in range(4)]
+    sheet = rate_sheet(figures(jobs))
+    days, miles = sheet.table("CurveOfReturns").rows[-1], sheet.table("CurveByMiles").rows[-1]
+    assert miles[2] == days[2] == pytest.approx(4 / 24)
+    at = {row[0]: row[1] for row in sheet.table("CurveByMiles").rows}
+    assert (at[0], at[500]) == (84, 24)
+
+
+def test_a_visit_that_ends_the_watch_ends_it_at_its_own_miles() -> None:
+    seen = done("", 20).left_on
+    quiet = [done(f"J-{n}", 80, known_on=seen, miles_known=1800.0) for n in range(12)]
+    waits = done("W-1", 80, waits_after=20, state="maybe", known_on=seen, miles_known=1800.0)
+    met = came(waits, "K-1", 20, 750.0, judgement=None)
+    at = {row[0]: row[1] for row in by_miles([*quiet, waits], [met]).rows}
+    assert (at[500], at[1000]) == (13, 12)
+
+
 def test_with_hardly_a_car_read_again_there_is_no_curve_by_miles() -> None:
     table = by_miles([done("J-1", miles_known=1000.0), done("J-2")])
     assert table.rows == ()

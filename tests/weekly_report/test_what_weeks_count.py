@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from datetime import UTC, date, datetime
+from itertools import pairwise
 from pathlib import Path
 
 from desktop_app.parts_compared.stored import Pair
-from desktop_app.returns_watched.actions import judge_return, promise_change
+from desktop_app.returns_watched.actions import promise_change
 from desktop_app.returns_watched.stored import MoneyOwed
 from desktop_app.shop_record.record import ShopRecord, create_shop
 from desktop_app.weekly_report.actions import look_at_week
@@ -16,7 +17,7 @@ from desktop_app.weekly_report.read_first import read_first
 from desktop_app.weekly_report.sheet_form import Table
 from desktop_app.weekly_report.week import read_week
 from desktop_app.weekly_report.weekly_chart_of import weeks_charted
-from tests.watched_shop import a_week_of_returns, job, vehicle
+from tests.watched_shop import a_week_of_returns, job, judge_return, vehicle
 
 MISFIRE = {"symptoms": ["misfire"]}
 
@@ -59,6 +60,26 @@ def test_windows_longer_than_the_year_are_under_watch_in_the_weeks_too(shop: Sho
     charted = weeks_charted(book(shop))
     assert charted.watched[-1] == 7  # J-2 among them
     assert charted.weeks[-1].comebacks == 1
+
+
+def test_a_chain_that_began_before_the_year_is_whole(shop: ShopRecord) -> None:
+    car = vehicle(shop)
+    came = ("2025-09-01", "2025-10-01", "2025-11-20", "2025-12-20")
+    ids = [
+        job(shop, car, f"J-{n}", day, day, 10_000 + 100 * n, **MISFIRE)
+        for n, day in enumerate(came, 1)
+    ]
+    for first, later in pairwise(ids):
+        judge_return(shop, first, later, "same symptom")
+    chains = table(book(shop), "Chains", "Chains")
+    [row] = [
+        dict(zip((c.header for c in chains.columns), cells, strict=True)) for cells in chains.rows
+    ]
+    assert row["Jobs in turn"] == "J-1 → J-2 → J-3 → J-4"
+    assert (row["Return visits"], row["Days in all"]) == (3, 110)
+    assert row["Miles in all"] == "not known"  # of the first return no pair is in the year
+    assert "in 2 return visits." in chains.notes[0]
+    assert any("began before the year" in note for note in chains.notes)
 
 
 def test_two_cars_called_alike_are_two_comebacks(shop: ShopRecord) -> None:

@@ -10,13 +10,12 @@ from typing import Any
 
 import pytest
 
-from desktop_app.returns_watched.actions import judge_return
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.weekly_report.actions import write_week
 from desktop_app.weekly_report.sheet_form import LONGEST_TEXT, fitting_text
 from desktop_app.weekly_report.week import read_week
-from tests.watched_shop import a_week_of_returns, job, vehicle
+from tests.watched_shop import a_week_of_returns, job, judge_return, vehicle
 from tests.weekly_report.week_written import opened, table_rows, written
 
 SHEETS = [
@@ -64,7 +63,7 @@ def test_rows_carry_what_the_record_says(week: Path) -> None:
     assert comeback["Counts as"] == "comeback"
     assert (comeback["Cause"], comeback["Cost"]) == ("part died early", 87.5)
     assert back["J-140", "J-162"]["Miles"] == "days only"
-    assert back["J-140", "J-162"]["Judgement"] == "waiting"
+    assert back["J-140", "J-162"]["Judgement"] == "not judged"
 
 
 def _came_back(book: Any) -> list[dict[str, Any]]:
@@ -89,7 +88,7 @@ def test_each_formula_carries_its_result(week: Path) -> None:
 def test_nothing_typed_becomes_a_formula_or_a_link(week: Path) -> None:
     book = opened(week, results=False)
     parts = ("Unbilled hours", "Work", "Cash out", "Not split", "Got back")  # summed by cause
-    made = ("Figure", "Rate", "Total", "Jobs", "Last 13 weeks", "The 13 before", *parts)
+    made = ("Figure", "Rate", "Total", "Jobs", "Last 13 weeks", "The 13 before", "Added up", *parts)
     for page in book:
         for table in page.tables.values():
             header, *rows = page[table.ref]

@@ -25,9 +25,10 @@ class CountedJobs:
     after which the job's window counts as over (NO_LAST_DAY where only miles can end it, and nobody
     read them). `back_after` are the days to the first comeback inside the window, `waits_after`
     those to the first visit inside it that nobody has judged, or to the day on which its customer
-    told of the same trouble, and `aside_after` those to the first return that is not ours by its
-    cause; NEVER where there is none. `lost_after` are the days until the car was last in sight,
-    for a sale ended the window or it is gone (NEVER where it is in sight).
+    told of the same trouble, `aside_after` those to the first return that is not ours by its cause,
+    and `unsure_after` those to the first of which a person said that nobody can tell; NEVER where
+    there is none. `lost_after` are the days until the car was last in sight,
+    for a sale ended the window or it is gone (NEVER where it is in sight until the window's end).
     `came_later` marks those that came with a reason after their window. `part_kinds` and `systems`
     say what kind of work it was, `groups` the names under which it counts.
     """
@@ -41,6 +42,7 @@ class CountedJobs:
     groups: tuple[Kinds, ...]
     lost_after: Days
     aside_after: Days
+    unsure_after: Days
     came_later: Marks
 
     @property
@@ -61,20 +63,26 @@ class CountedJobs:
 
         A comeback of our making, or a visit that waits, goes before it.
         """
-        aside = (self.aside_after != NEVER) & (self.aside_after <= self.window_days)
-        marks: Marks = aside & ~self.came_back & ~self.waiting
+        marks: Marks = (self.aside_after != NEVER) & ~self.came_back & ~self.waiting
+        return marks
+
+    @property
+    def cannot_tell(self) -> Marks:
+        """Those whose visit a person judged, and nobody can tell: neither return nor success."""
+        unsure: Marks = self.unsure_after != NEVER
+        marks: Marks = unsure & ~self.came_back & ~self.waiting & ~self.not_ours
         return marks
 
     @property
     def lost_sight(self) -> Marks:
-        """Those that went out of sight inside their window, neither back nor waiting: not quiet."""
-        lost = (self.lost_after != NEVER) & (self.lost_after <= self.window_days)
-        marks: Marks = lost & ~self.came_back & ~self.waiting & ~self.not_ours
+        """Those that went out of sight inside their window, nothing else known: not quiet."""
+        known = self.came_back | self.waiting | self.not_ours | self.cannot_tell
+        marks: Marks = (self.lost_after != NEVER) & ~known
         return marks
 
     @property
     def _left_out(self) -> Marks:
-        return self.waiting | self.not_ours | self.lost_sight
+        return self.waiting | self.not_ours | self.cannot_tell | self.lost_sight
 
     @property
     def settled(self) -> Marks:
@@ -94,7 +102,8 @@ class CountedJobs:
         """Return how many days each was watched, and whether it came back then, for a curve.
 
         Nobody knows what a visit means that waits for a judgement: the job was well until then. So
-        it was until the car went out of sight, or came back for a reason that is not ours.
+        it was until the car went out of sight, or came back for a reason that is not ours or that
+        nobody can tell.
         """
         import numpy as np
 
@@ -102,5 +111,6 @@ class CountedJobs:
         until = np.where(self.waiting, np.minimum(until, self.waits_after), until)
         until = np.where(self.lost_sight, np.minimum(until, self.lost_after), until)
         until = np.where(self.not_ours, np.minimum(until, self.aside_after), until)
+        until = np.where(self.cannot_tell, np.minimum(until, self.unsure_after), until)
         back = self.came_back & (self.back_after <= until)
         return np.where(back, self.back_after, until), back

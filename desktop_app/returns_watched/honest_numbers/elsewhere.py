@@ -15,22 +15,26 @@ if TYPE_CHECKING:
 
 _MOST_BINS = 1_000_000
 NOWHERE = -1  # a job of which no wider kind of work is known
+LIKE_JOBS = 5  # others of its kind or system make a job one that can be held against them
+WIDER_WORTH = 20  # jobs: what the wider work counts for beside too few alike
+# Both: common practice, no source.
 
 
 @dataclass(frozen=True, slots=True)
 class Elsewhere:
-    """By group, (g,): its jobs that others did alike, and what came back of those of the others.
+    """By group, (g,): what its jobs would have, if they came back as often as those of the others.
 
-    `alike` are the jobs whose own kind of work enough others did, `compared` those and the jobs
-    that are held against their system; `back` came back of the compared. `expected` would have, if
-    they had come back as often as those of the others. `mean` is the same with half a comeback more
-    and half a quiet job more among the others, so that nothing seen there is not taken for
-    impossible, and `worth` how many jobs of the others it rests on.
+    `alike` are the jobs whose own kind of work enough others did; in `by_system` the other jobs of
+    their system weigh too, and in the rest all other work. `near` are those of whose kind or
+    system LIKE_JOBS others are. `others` are all jobs outside. `mean` is `expected` with half a
+    comeback more and half a quiet job more among the others, so that nothing seen there is not
+    taken for impossible, and `worth` how many jobs of the others it rests on.
     """
 
     alike: Counts
-    compared: Counts
-    back: Numbers
+    by_system: Counts
+    near: Counts
+    others: Counts
     expected: Numbers
     mean: Numbers
     worth: Numbers
@@ -42,38 +46,42 @@ def elsewhere(
     """Hold the jobs of each group against the jobs outside it that are the same work.
 
     `job` and `group` (m,) list each job with each of its groups, once; `kinds` number the work of
-    all jobs (n,): its own kind, and the system that stands for it where fewer than `fewest` others
-    did that kind (NOWHERE for none). Below `fewest` in the system too, a job is compared with
-    nobody. Indirect standardisation, N. E. Breslow and N. E. Day, Statistical Methods in Cancer
-    Research II, IARC 1987, chapter 2, with all others as the standard. How sure the others' rate
-    is enters as the variance of a beta-binomial count (half a comeback: Jeffreys' prior, H.
-    Jeffreys, Theory of Probability, 1961).
+    all jobs (n,): its own kind, and its system (NOWHERE for none). Where fewer than `fewest` others
+    did that kind, their comebacks count beside WIDER_WORTH jobs that come back as those of the
+    system do, and where these are too few, as all others: as a prior whose width allows for kinds
+    of work that differ (J. N. Morris, J. Am. Stat. Assoc. 78 (1983) 47-55, from memory). Indirect
+    standardisation, N. E. Breslow and N. E. Day, Statistical Methods in Cancer Research II, IARC
+    1987, chapter 2, with all others as the standard. How sure the others' rate is enters as the
+    variance of a beta-binomial count (half a comeback: Jeffreys' prior, H. Jeffreys, Theory of
+    Probability, 1961).
     """
     import numpy as np
 
-    own, wide = (_outside(job, group, kind, back) for kind in kinds)
-    alike = own.many >= fewest
-    usable = (wide.many >= fewest) & (kinds[1][job] != NOWHERE)
-    compared = alike | usable
-    many, came = (np.where(alike, a, b) for a, b in zip(own.counts, wide.counts, strict=True))
-    pool = np.where(alike, own.pool, wide.pool + own.pool.max(initial=0) + 1)
-    many, came, of = many[compared], came[compared], group[compared]
-    share = (came + 0.5) / (many + 1)
+    own, wide, every = (_outside(job, group, kind, back) for kind in (*kinds, kinds[0] * 0))
+    known = kinds[1][job] != NOWHERE
+    wide = wide.only(known)
+    levels = _Blended.of_all(every)
+    for outside in (wide, own) if known.any() else (own,):
+        levels = levels.narrowed(outside, fewest)
 
     def summed(weights: NDArray[np.generic]) -> Numbers:
-        return np.bincount(of, weights.astype(np.float64), groups).astype(np.float64)
+        return np.bincount(group, weights.astype(np.float64), groups).astype(np.float64)
 
-    by_luck = summed(share * (1 - share))
-    doubt = _doubt(pool[compared], of, share, many, groups)
-    counts = np.bincount(of, minlength=groups)
+    counts = np.bincount(group, minlength=groups)
+    doubt = summed(levels.doubt)
     with np.errstate(divide="ignore", invalid="ignore"):
+        by_luck = summed(levels.mean * (1 - levels.mean))
         worth = np.where(doubt > 0, (counts - 1) * by_luck / doubt - 1, np.inf)
+    alike = own.many >= fewest
+    others = np.zeros(groups, dtype=np.int64)
+    others[group] = every.many
     return Elsewhere(
         alike=np.bincount(group[alike], minlength=groups),
-        compared=counts,
-        back=summed(back[job[compared]]),
-        expected=summed(came / np.maximum(many, 1)),
-        mean=summed(share),
+        by_system=np.bincount(group[~alike & (wide.many >= fewest)], minlength=groups),
+        near=np.bincount(group[np.maximum(own.many, wide.many) >= LIKE_JOBS], minlength=groups),
+        others=others,
+        expected=summed(levels.rate),
+        mean=summed(levels.mean),
         worth=np.where(worth > 1, worth, 1.0),
     )
 
@@ -89,9 +97,72 @@ class _Outside:
     came: Counts
     pool: Counts
 
-    @property
-    def counts(self) -> tuple[Counts, Counts]:
-        return self.many, self.came
+    def only(self, known: Marks) -> _Outside:
+        """Return the same with nobody outside where the kind of work is not known."""
+        return _Outside(self.many * known, self.came * known, self.pool)
+
+
+@dataclass(frozen=True, slots=True)
+class _Blended:
+    """Of each job in a group (m,): the others' `rate`, its `mean` with a prior, and their doubt.
+
+    `doubt` is the job's part of the variance of the group's sum of means. `wider` are the levels
+    that it rests on, each with its pools and the variance of its rate.
+    """
+
+    rate: Numbers
+    mean: Numbers
+    doubt: Numbers
+    wider: tuple[tuple[Counts, Numbers, Numbers], ...]
+
+    @classmethod
+    def of_all(cls, every: _Outside) -> _Blended:
+        """Return the rate of all other work."""
+        rate, mean = every.came / _least_one(every.many), (every.came + 0.5) / (every.many + 1)
+        return cls._made(rate, mean, ((every.pool, _ones(mean), _variance(mean, every.many)),))
+
+    def narrowed(self, some: _Outside, fewest: int) -> _Blended:
+        """Return the rate of a narrower kind of work: its own, with this one's where few are."""
+        import numpy as np
+
+        enough = some.many >= fewest
+        beside = WIDER_WORTH / (some.many + WIDER_WORTH)
+        weight = np.where(enough, 0.0, beside)
+        own = (some.came / _least_one(some.many), (some.came + 0.5) / (some.many + 1))
+        mixed = ((1 - beside) * own[0] + beside * wide for wide in (self.rate, self.mean))
+        rate, mean = (np.where(enough, a, b) for a, b in zip(own, mixed, strict=True))
+        sure = np.where(enough, some.many, some.many + WIDER_WORTH)
+        wider = tuple((pool, part * weight, doubt) for pool, part, doubt in self.wider)
+        return self._made(rate, mean, (*wider, (some.pool, _ones(mean), _variance(mean, sure))))
+
+    @classmethod
+    def _made(
+        cls, rate: Numbers, mean: Numbers, levels: tuple[tuple[Counts, Numbers, Numbers], ...]
+    ) -> _Blended:
+        import numpy as np
+
+        doubt = np.zeros(len(mean))
+        for pool, part, variance in levels:
+            # What the jobs of a pool rest on together is as wrong for all of them.
+            doubt += np.bincount(pool, part)[pool] * part * variance if len(pool) else 0.0
+        return cls(rate, mean, doubt, levels)
+
+
+def _least_one(many: Counts) -> Counts:
+    import numpy as np
+
+    return np.maximum(many, 1)
+
+
+def _ones(like: Numbers) -> Numbers:
+    import numpy as np
+
+    return np.ones(len(like))
+
+
+def _variance(mean: Numbers, many: Counts) -> Numbers:
+    variance: Numbers = mean * (1 - mean) / (many + 1)
+    return variance
 
 
 def _outside(job: Counts, group: Counts, kind: Counts, back: Marks) -> _Outside:
@@ -109,15 +180,3 @@ def _outside(job: Counts, group: Counts, kind: Counts, back: Marks) -> _Outside:
     came_inside = np.bincount(pool, back[job], inside.size).astype(np.int64)
     own = code[job]
     return _Outside(every[own] - inside[pool], came[own] - came_inside[pool], pool)
-
-
-def _doubt(pool: Counts, of: Counts, share: Numbers, many: Counts, groups: int) -> Numbers:
-    """Return by group the variance that the others' rates leave in what is expected."""
-    import numpy as np
-
-    if not pool.size:
-        return np.zeros(groups)
-    jobs = np.bincount(pool)
-    # A job's share of its pool's jobs squared: summed over the pool it is its size squared.
-    doubt = jobs[pool] * (share * (1 - share) / (many + 1))
-    return np.bincount(of, doubt, groups).astype(np.float64)

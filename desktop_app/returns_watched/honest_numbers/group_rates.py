@@ -31,8 +31,9 @@ TOO_FEW = "too few jobs to tell"
 NOT_OVER = "no window is over yet"
 MORE, FEWER = "more than luck explains", "fewer than luck explains"
 MAY_BE_LUCK = "unusual, yet may be luck"
-NOTHING_ALIKE = "nobody to compare with"
+NOTHING_ALIKE = "too few others did the same kind of work"
 WITHIN = "within what luck gives"
+NONE_COUNTED = "no job counted"
 # Below so many settled jobs nothing is ranked; common practice, no source.
 FEW_JOBS = 20
 # From low to high end; common practice, no source.
@@ -43,16 +44,17 @@ WIDEST_INTERVAL = 0.20
 class GroupRate:
     """One group: `comebacks` are those of its `settled` jobs, and `rate` their share.
 
-    Its jobs are settled, open, waiting, out of sight (`lost_sight`) or came back for a reason that
-    is not ours (`not_ours`), each of them one of these.
+    Its jobs are settled, open, waiting, out of sight (`lost_sight`), came back for a reason that is
+    not ours (`not_ours`) or that nobody can tell (`cannot_tell`), each of them one of these.
 
     `low` to `high` is the rate's Wilson interval of 95 %. `expected` is what the settled jobs
-    would have had if their work came back as often as such work does outside the group; a job that
-    nobody else did the like of counts as it came. `luck` are the fewest and most comebacks that
-    luck alone makes of that, 19 times of 20, and `chance` how often it makes so many or so few.
-    `alike` are the settled jobs whose own kind of work enough others did: below half of them
+    would have had if their work came back as often as such work does outside the group. `luck` are
+    the fewest and most comebacks that luck alone makes of that, 19 times of 20, and `chance` how
+    often it makes so many or so few. `alike` are the settled jobs whose own kind of work enough
+    others did; for `by_system` more jobs the other work of their system weighs too, and for the
+    rest all other work. Where half of the jobs have hardly any others of their kind or system,
     nothing is expected. Figures are None where nothing is settled; `expected`, `against`, `luck`,
-    `chance` and `drawn_in` also where there is nobody to compare with. `stands_out` allows for the
+    `chance` and `drawn_in` also where too few others do such work. `stands_out` allows for the
     number of groups that are compared.
     """
 
@@ -63,6 +65,7 @@ class GroupRate:
     waiting: int
     lost_sight: int
     not_ours: int
+    cannot_tell: int
     comebacks: int
     expected: float | None = None
     low: float | None = None
@@ -71,6 +74,7 @@ class GroupRate:
     luck: tuple[int, int] | None = None
     chance: float | None = None
     alike: int = 0
+    by_system: int = 0
     drawn_in: Shrunken | None = None
     stands_out: bool = False
 
@@ -82,9 +86,7 @@ class GroupRate:
     @property
     def note(self) -> str | None:
         """That the jobs are too few: fewer than FEW_JOBS, or an interval over WIDEST_INTERVAL."""
-        if self.low is None or self.high is None or self.high - self.low > WIDEST_INTERVAL:
-            return TOO_FEW
-        return TOO_FEW if self.settled < FEW_JOBS else None
+        return None if can_be_told(self.settled, self.low, self.high) else TOO_FEW
 
     @property
     def beyond_luck(self) -> bool:
@@ -95,7 +97,7 @@ class GroupRate:
     def reading(self) -> str:
         """How the figures are to be read, in words; a few jobs can stand out and have no rate."""
         if not self.settled:
-            return NOT_OVER
+            return NOT_OVER if self.jobs else NONE_COUNTED
         if self.stands_out and self.expected is not None:
             return MORE if self.comebacks > self.expected else FEWER
         if self.note is not None:
@@ -114,6 +116,7 @@ class GroupRate:
             "waiting": self.waiting,
             "lost_sight": self.lost_sight,
             "not_ours": self.not_ours,
+            "cannot_tell": self.cannot_tell,
             "comebacks": self.comebacks,
             "rate": self.rate,
             "low": self.low,
@@ -122,6 +125,13 @@ class GroupRate:
             "observed_over_expected": None if self.against is None else self.against.ratio,
             "note": self.note,
         }
+
+
+def can_be_told(settled: int, low: float | None, high: float | None) -> bool:
+    """Tell whether a rate may be said: of enough settled jobs, and known closely enough."""
+    if low is None or high is None or settled < FEW_JOBS:
+        return False
+    return high - low <= WIDEST_INTERVAL
 
 
 def group_rates(jobs: CountedJobs, by: By) -> tuple[GroupRate, ...]:
@@ -142,7 +152,7 @@ def group_rates(jobs: CountedJobs, by: By) -> tuple[GroupRate, ...]:
 
     columns = (
         *(settled | True, settled, jobs.still_open, jobs.waiting, jobs.lost_sight, jobs.not_ours),
-        settled & jobs.came_back,
+        *(jobs.cannot_tell, settled & jobs.came_back),
     )
     counts = [[int(count) for count in summed(column)] for column in columns]
     some = settled[of]
@@ -160,8 +170,8 @@ def group_rates(jobs: CountedJobs, by: By) -> tuple[GroupRate, ...]:
 def _systems(jobs: CountedJobs, by: By) -> NDArray[np.int64]:
     """Return the number of each job's system (n,), NOWHERE where it is not said.
 
-    Where the groups are made by system or kind of part, no wider kind of work is left to hold
-    them against.
+    Where the groups are made by system or kind of part, no wider kind of work but all is left to
+    hold them against.
     """
     import numpy as np
 
@@ -218,20 +228,19 @@ def _group_rate(group: GroupRate, others: Elsewhere, place: int) -> GroupRate:
     if not settled:
         return group
     low, high = wilson(back, settled)
-    alike, compared = int(others.alike[place]), int(others.compared[place])
-    bounded = replace(group, low=low, high=high, alike=alike)
-    if 2 * alike < settled:
+    bounded = replace(group, low=low, high=high)
+    if others.others[place] < FEW_JOBS or 2 * others.near[place] < settled:
         return bounded
-    seen = int(others.back[place])
-    expected = float(others.expected[place]) + back - seen
-    rate, worth = float(others.mean[place]) / compared, float(others.worth[place])
-    fewest, most = luck_gives(compared, rate, worth=worth)
+    expected = float(others.expected[place])
+    rate, worth = float(others.mean[place]) / settled, float(others.worth[place])
     return replace(
         bounded,
         expected=expected,
         against=seen_against_expected(back, expected),
-        luck=(fewest + back - seen, most + back - seen),
-        chance=chance_of_so_many(seen, compared, rate, worth),
+        luck=luck_gives(settled, rate, worth=worth),
+        chance=chance_of_so_many(back, settled, rate, worth),
+        alike=int(others.alike[place]),
+        by_system=int(others.by_system[place]),
     )
 
 

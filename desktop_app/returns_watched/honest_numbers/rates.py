@@ -17,6 +17,7 @@ from desktop_app.returns_watched.honest_numbers.group_rates import (
 from desktop_app.returns_watched.honest_numbers.many_compared import caution
 from desktop_app.returns_watched.honest_numbers.proportion import clopper_pearson
 from desktop_app.returns_watched.honest_numbers.survival import Curve, kaplan_meier
+from desktop_app.returns_watched.kind_windows import Promise, promise_of
 from desktop_app.returns_watched.window import EndsBy, Window
 
 EARLY_DAY = 30  # common practice, no source
@@ -32,7 +33,10 @@ class WindowJson(TypedDict):
 
 
 class CurveJson(TypedDict):
-    """The share of jobs come back, at each day on which one did; columns of one length."""
+    """The share of jobs come back, at each day on which one did; columns of one length.
+
+    Where none did there is one flat step: the day that half of the jobs were watched to.
+    """
 
     days: list[int]
     at_risk: list[int]
@@ -55,7 +59,8 @@ class Rates:
     """Comeback rates by one thing, as of a day; the curve is of all jobs, over days.
 
     `came_later` jobs came with a reason after their window. `watched` are a day and how many jobs
-    were watched to it or longer, for what a curve without returns can say.
+    were watched to it or longer, for what a curve without returns can say. `promise` is the
+    shop's window as it says it, where that is not in days and miles.
     """
 
     by: By
@@ -65,6 +70,7 @@ class Rates:
     curve: Curve
     came_later: int = 0
     watched: tuple[int, int] = (0, 0)
+    promise: Promise | None = None
 
     def as_json(self) -> RatesJson:
         """Return the fields of the command contract."""
@@ -76,14 +82,29 @@ class Rates:
                 "today": self.today.isoformat(),
             },
             "groups": [group.as_json() for group in self.groups],
-            "curve": {
-                "days": [int(day) for day in self.curve.ages],
-                "at_risk": self.curve.at_risk.tolist(),
-                "events": self.curve.events.tolist(),
-                "came_back": (1 - self.curve.left).tolist(),
-                "low": (1 - self.curve.high).tolist(),
-                "high": (1 - self.curve.low).tolist(),
-            },
+            "curve": self._curve_json(),
+        }
+
+    def _curve_json(self) -> CurveJson:
+        """Return the steps of the curve; where none came back, how far it is flat and known."""
+        curve = self.curve
+        day, jobs = self.watched
+        if not len(curve.ages) and jobs:
+            return {
+                "days": [day],
+                "at_risk": [jobs],
+                "events": [0],
+                "came_back": [0.0],
+                "low": [0.0],
+                "high": [clopper_pearson(0, jobs)[1]],
+            }
+        return {
+            "days": [int(day) for day in curve.ages],
+            "at_risk": curve.at_risk.tolist(),
+            "events": curve.events.tolist(),
+            "came_back": (1 - curve.left).tolist(),
+            "low": (1 - curve.high).tolist(),
+            "high": (1 - curve.low).tolist(),
         }
 
     def lines(self) -> tuple[str, ...]:
@@ -93,11 +114,12 @@ class Rates:
         return (*map(_group_line, self.groups), *self._beneath())
 
     def _beneath(self) -> Iterator[str]:
-        joined = "or" if self.window.rule == "first" else "and"
+        own = self.window
+        said = self.promise or promise_of(own.days, 0, round(own.miles), own.rule)
         yield (
-            f"As of {self.today.isoformat()}. The shop's window: {self.window.days} days {joined} "
-            f"{self.window.miles:,.0f} miles; a job can carry its own. A window still open is no "
-            "success, and a visit that nobody has judged counts as neither."
+            f"As of {self.today.isoformat()}. The shop's window: {said.in_words()}; a job can "
+            "carry its own. A window still open is no success, and a visit that nobody has judged "
+            "counts as neither."
         )
         if any(group.lost_sight for group in self.groups):
             yield (
@@ -108,6 +130,11 @@ class Rates:
             yield (
                 "Not ours: it came back, and a person said that the reason is not ours. Such a job "
                 "is in no rate, neither as a comeback nor as a success."
+            )
+        if any(group.cannot_tell for group in self.groups):
+            yield (
+                "Cannot tell: it came, and a person judged that nobody can tell what it was. That "
+                "is neither a comeback nor a success."
             )
         if self.came_later:
             jobs = "1 job" if self.came_later == 1 else f"{self.came_later} jobs"
@@ -148,7 +175,9 @@ class Rates:
                 )
 
 
-def rates_of(jobs: CountedJobs, by: By, window: Window, today: date) -> Rates:
+def rates_of(
+    jobs: CountedJobs, by: By, window: Window, today: date, promise: Promise | None = None
+) -> Rates:
     """Work out the rates by one thing, and the curve of all the jobs over days."""
     import numpy as np
 
@@ -158,14 +187,15 @@ def rates_of(jobs: CountedJobs, by: By, window: Window, today: date) -> Rates:
     watched = (middle, int((days >= middle).sum()))
     curve = kaplan_meier(days, back)
     later = int((jobs.came_later & jobs.settled & ~jobs.came_back).sum())
-    return Rates(by, window, today, group_rates(jobs, by), curve, later, watched)
+    return Rates(by, window, today, group_rates(jobs, by), curve, later, watched, promise)
 
 
 def _group_line(group: GroupRate) -> str:
     jobs = "1 job" if group.jobs == 1 else f"{group.jobs} jobs"
     counts = f"{group.name}: {jobs}, {group.still_open} open, {group.waiting} waiting"
     counts += f", {group.lost_sight} lost sight of" if group.lost_sight else ""
-    said = [f"{counts}, {group.not_ours} not ours" if group.not_ours else counts]
+    counts += f", {group.not_ours} not ours" if group.not_ours else ""
+    said = [f"{counts}, {group.cannot_tell} nobody can tell" if group.cannot_tell else counts]
     if group.rate is None or group.low is None or group.high is None:
         return f"{said[0]}; no window is over yet."
     said.append(

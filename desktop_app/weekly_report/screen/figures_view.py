@@ -6,6 +6,7 @@ from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QHBoxLayout, QListWidget, QWidget
 
 from desktop_app.shop_window.page import ReadingPage
+from desktop_app.shop_window.texts import plain_label
 from desktop_app.weekly_report.pages import SHEET_NAMES
 from desktop_app.weekly_report.screen.sheet_view import SheetView
 from desktop_app.weekly_report.sheet_form import Sheet
@@ -30,7 +31,9 @@ class FiguresView(QWidget):
         self._list.currentRowChanged.connect(self._choose)
         self._sheet = SheetView()
         self._sheet.job_wanted.connect(self.job_wanted)
+        self._waits = plain_label("", wrap=True)
         self._page = ReadingPage()
+        self._page.column.addWidget(self._waits)
         self._page.column.addWidget(self._sheet)
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
@@ -44,7 +47,15 @@ class FiguresView(QWidget):
     def show_sheet(self, sheet: Sheet, currency: str) -> None:
         """Show the chosen sheet from its top."""
         self._sheet.show_sheet(sheet, currency)
+        self._waits.hide()
+        self._sheet.show()
         self._page.verticalScrollBar().setValue(0)
+
+    def wait(self, words: str) -> None:
+        """Say what is waited for in place of a sheet that is not the wanted one."""
+        self._waits.setText(words)
+        self._waits.show()
+        self._sheet.hide()
 
     @Slot(int)
     def _choose(self, row: int) -> None:

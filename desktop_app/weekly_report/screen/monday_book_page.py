@@ -127,6 +127,7 @@ class MondayBookPage(QWidget):
     def _turn_to(self, week: Week) -> None:
         self._week = week
         self._show_week()
+        self._figures.wait(f"Reading {week} …")
         self._read()
 
     def _show_week(self) -> None:
@@ -172,9 +173,12 @@ class MondayBookPage(QWidget):
         figures = self._known
         if figures is None:
             return
+        if figures.week != self._week:
+            return  # it comes with the week that is read now
         if name in self._sheets:
             self._figures.show_sheet(self._sheets[name], figures.shop.currency)
             return
+        self._figures.wait(f"Working out “{name}” …")
 
         def show(sheet: Sheet) -> None:
             if self._known is figures:
@@ -182,12 +186,22 @@ class MondayBookPage(QWidget):
                 if self._figures.chosen() == name:
                     self._figures.show_sheet(sheet, figures.shop.currency)
 
-        self._desk.errands.run(f"Working out “{name}”", partial(week_sheet, figures, name), show)
+        work = partial(week_sheet, figures, name)
+        errand = self._desk.errands.run(f"Working out “{name}”", work, show)
+        errand.failed.connect(self._not_worked_out)
+
+    @Slot(object)
+    def _not_worked_out(self, _trouble: object) -> None:
+        name = self._figures.chosen()
+        if name not in self._sheets:
+            self._figures.wait(f"“{name}” was not worked out. Choose it once more.")
 
     @Slot(object)
     def _gave_up(self, trouble: object) -> None:
         if trouble is not None:
             self._asked, self._stale = None, True
+            if self._known is None or self._known.week != self._week:
+                self._figures.wait(f"{self._week} was not read. Turn to it once more.")
 
     @Slot()
     def _write_now(self) -> None:

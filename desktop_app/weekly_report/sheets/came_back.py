@@ -54,7 +54,7 @@ _DECIDED = columns(
 def _decided(one: ReturnDone, counts_as: CountsAs) -> tuple[Cell, ...]:
     row = one.row
     return (
-        "waiting" if row.judgement is None else row.judgement.value,
+        row.state_words,
         counts_as,
         row.cause_words,
         None if one.cost is None else amount(one.cost.total_cents),
@@ -161,7 +161,7 @@ def _who_and_when(one: ReturnDone, *, named: bool) -> str:
     """Say who judged it and when; where a judgement was changed, from what, by whom, and when."""
     said = told(one.decisions if named else [replace(each, by="") for each in one.decisions])
     if said or one.row.judgement is None:
-        return said or "nobody yet"
+        return said or ("with its chain" if one.row.candidate.in_chain else "nobody yet")
     by, at = one.row.judged_by if named else "", one.row.judged_at
     return " ".join(filter(None, (by, f"on {at[:10]}" if at else ""))) or "not said"
 

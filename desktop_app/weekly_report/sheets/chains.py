@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from datetime import date
+from itertools import chain
+
 from desktop_app.weekly_report.figures import WeekFigures
 from desktop_app.weekly_report.sheet_form import Cell, Sheet, Table
 from desktop_app.weekly_report.sheets.sheet_words import (
@@ -14,6 +17,11 @@ from desktop_app.weekly_report.sheets.sheet_words import (
     year_words,
 )
 from desktop_app.weekly_report.year_behind import ReturnDone
+
+_BEGUN_BEFORE = (
+    "A chain that began before the year stands here whole; return visits from before the year are "
+    "in its row, and not in the sum above."
+)
 
 
 def chains_sheet(figures: WeekFigures) -> Sheet:
@@ -41,6 +49,7 @@ def chains_sheet(figures: WeekFigures) -> Sheet:
         notes=(
             f"{plural(len(rows), 'first job')} came back at least once, in "
             f"{plural(visits, 'return visit')}. Rates count first jobs, work counts visits.",
+            *((_BEGUN_BEFORE,) if any(_before(*one) for one in order) else ()),
         )
         if rows
         else (),
@@ -54,18 +63,31 @@ def _row(figures: WeekFigures, root: str, some: list[ReturnDone]) -> tuple[Cell,
     open_now = {job.job for job in figures.on_watch}
     miles = _miles_from(root, some)
     jobs = _jobs(root, some)
-    first = min(one.row.left_on for one in some)
+    first = _left_on(figures, root, some)
     last = max(one.row.came_on for one in some)
     return (
         root,
         some[0].row.vehicle,
-        len(_visits(some)),
+        len(_visits(some)) + len(_before(root, some)),
         " → ".join(jobs),
-        (last - first).days,
+        "not known" if first is None else (last - first).days,
         "not known" if miles is None else distance(figures, miles),
         joined(one.row.cause_words for one in some) or "not said",
         "yes" if open_now & set(jobs) else "no",
     )
+
+
+def _left_on(figures: WeekFigures, root: str, some: list[ReturnDone]) -> date | None:
+    """Return when the first job was handed over, which may be before the year."""
+    met = (one.row.left_on for one in some if one.row.earlier == root)
+    older = (job.left_on for job in figures.year.older if job.number == root)
+    return next(chain(met, older), None)
+
+
+def _before(root: str, some: list[ReturnDone]) -> set[str]:
+    """Return the jobs of the chain that came back before the year."""
+    in_chain = {number for one in some for number in one.row.candidate.chain}
+    return in_chain - {root} - {one.row.later for one in some}
 
 
 def _miles_from(root: str, some: list[ReturnDone]) -> float | None:
@@ -80,8 +102,11 @@ def _miles_from(root: str, some: list[ReturnDone]) -> float | None:
 
 
 def _jobs(root: str, some: list[ReturnDone]) -> tuple[str, ...]:
-    later = sorted((one.row.came_on, one.row.later) for one in some)
-    return tuple(dict.fromkeys((root, *(number for _, number in later))))
+    """Return the jobs of the chain in turn, those from before the year too."""
+    found = [root]
+    for one in sorted(some, key=lambda one: (one.row.came_on, one.row.later)):
+        found += (*one.row.candidate.chain, one.row.later)
+    return tuple(dict.fromkeys(found))
 
 
 def _visits(some: list[ReturnDone]) -> set[object]:

@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from desktop_app.returns_watched.return_cost import ReturnCost, cost_of_all
+from desktop_app.weekly_report.cost_once import costs_unwritten
 from desktop_app.weekly_report.figures import WeekFigures
 from desktop_app.weekly_report.sheet_form import Cell, Chart, Column, Kind, Sheet, Table, Total
 from desktop_app.weekly_report.sheets.sheet_words import about, amount, columns, plural, year_words
 from desktop_app.weekly_report.week import week_of
-from desktop_app.weekly_report.year_behind import WEEKS_IN_YEAR, ReturnDone
+from desktop_app.weekly_report.year_behind import WEEKS_IN_YEAR, ReturnDone, YearBehind
 
 # Hours, work and cash stand apart: adding them without saying so would count the hours twice.
 _PARTS: tuple[tuple[str, Kind], ...] = (
@@ -24,9 +27,7 @@ _TOTAL = "=[@Work]+[@Cash out]+[@Not split]-[@Got back]"
 
 def costs_sheet(figures: WeekFigures) -> Sheet:
     """Return the cost of each comeback of the year, summed by cause and by week."""
-    every = [one for one in figures.year.returns if one.row.is_comeback]
-    found = [one for one in every if one.row.earlier not in figures.year.left_out]
-    beside = [one for one in every if one.row.earlier in figures.year.left_out]
+    found, beside = _counted(figures.year)
     each, causes, weeks = _each(figures, found, beside), _by_cause(found), _by_week(figures, found)
     totals = tuple(_sum(each, header) for header in ("Work", "Cash out", "Not split", "Got back"))
     values = [total.value or 0.0 for total in totals]
@@ -62,6 +63,16 @@ _SUMMED = {
 }
 
 
+def _counted(year: YearBehind) -> tuple[list[ReturnDone], list[ReturnDone]]:
+    """Return the comebacks that a rate counts, and the other returns."""
+    found: list[ReturnDone] = []
+    beside: list[ReturnDone] = []
+    for one in year.returns:
+        counts = one.row.is_comeback and one.row.earlier not in year.left_out
+        (found if counts else beside).append(one)
+    return found, beside
+
+
 def _sum(table: Table, header: str) -> Total:
     numbers = [cell for cell in table.column(header) if isinstance(cell, (int, float))]
     return Total(
@@ -71,14 +82,8 @@ def _sum(table: Table, header: str) -> Total:
 
 def _each(figures: WeekFigures, found: list[ReturnDone], beside: list[ReturnDone]) -> Table:
     written = [one for one in found if one.cost is not None]
-    unwritten = len(found) - len(written)
-    notes = []
-    lost = cost_of_all(one.cost for one in beside).total_cents
-    if lost:
-        notes.append(
-            f"Not among these: {plural(_visits(beside), 'return visit')} after a job in which "
-            f"nothing was put right; {figures.shop.currency}{lost / 100:,.2f} were written there."
-        )
+    unwritten = costs_unwritten(found)
+    notes = list(_not_among(figures, beside))
     if unwritten:
         notes.append(
             f"{plural(unwritten, 'comeback')} {'has' if unwritten == 1 else 'have'} no cost "
@@ -106,6 +111,20 @@ def _each(figures: WeekFigures, found: list[ReturnDone], beside: list[ReturnDone
         notes=tuple(notes),
         nothing="No cost of a comeback was written.",
     )
+
+
+def _not_among(figures: WeekFigures, beside: list[ReturnDone]) -> Iterator[str]:
+    """Say what was written for returns that are no comebacks here."""
+    nothing = "after a job in which nothing was put right"
+    others = "that no rate counts: not judged, judged no comeback, not ours, or after the window"
+    for words, comeback in ((nothing, True), (others, False)):
+        some = [one for one in beside if one.cost and one.row.is_comeback == comeback]
+        cost = cost_of_all(one.cost for one in some).total_cents / 100
+        if some:
+            yield (
+                f"Not among these: {plural(_visits(some), 'return visit')} {words}; "
+                f"{figures.shop.currency}{cost:,.2f} were written there."
+            )
 
 
 def _cost_row(one: ReturnDone, cost: ReturnCost) -> tuple[Cell, ...]:
@@ -138,6 +157,14 @@ def _by_cause(found: list[ReturnDone]) -> Table:
     )
 
 
+_UNTIL = 'Costs[Came on],"<="&[@To]'
+
+
+def _in_week(header: str) -> str:
+    """Return the formula of one column's sum over the seven days of a week."""
+    return f'=SUMIFS(Costs[{header}],Costs[Came on],">"&([@To]-7),{_UNTIL})'
+
+
 def _by_week(figures: WeekFigures, found: list[ReturnDone]) -> Table:
     weeks = [figures.week.moved(-back) for back in reversed(range(WEEKS_IN_YEAR))]
     by_week: dict[str, list[ReturnDone]] = {str(week): [] for week in weeks}
@@ -150,10 +177,12 @@ def _by_week(figures: WeekFigures, found: list[ReturnDone]) -> Table:
         some = by_week[str(week)]
         cost = cost_of_all(one.cost for one in some)
         running += cost.total_cents
-        rows.append((str(week), _visits(some), *_parts(cost), running / 100))
+        rows.append((str(week), week.sunday, _visits(some), *_parts(cost), running / 100))
+    summed = (Column(header, kind, _in_week(header)) for header, kind in _PARTS)
+    running_sum = Column("Added up", "money", f"=SUMIFS(Costs[Total],{_UNTIL})")
     return Table(
         "CostByWeek",
-        columns(("Week", "words"), ("Comebacks", "count"), *_PARTS, ("Added up", "money")),
+        columns(("Week", "words"), ("To", "day"), ("Comebacks", "count"), *summed, running_sum),
         tuple(rows),
         title="By week in which the car came back",
         nothing="No car came back in this year.",

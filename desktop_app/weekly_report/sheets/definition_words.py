@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from typing import NamedTuple
+from zlib import crc32
 
 from desktop_app.returns_watched.honest_numbers.few_a_week import TAIL
 from desktop_app.returns_watched.honest_numbers.group_rates import FEW_JOBS, WIDEST_INTERVAL
+from desktop_app.returns_watched.judgement import RETURN_CAUSES, Judgement
 from desktop_app.weekly_report.sheets.changes import SPAN_WEEKS
 
 _COMMON = "common practice, no source"
@@ -38,16 +40,17 @@ COUNTING = (
         "Left this week, Raw",
         "The shop's promise after the hand-over. It starts when the car leaves and is still open "
         "on its last day and at its last mile. A job keeps the window it was handed over with. "
-        "Where both limits are written, the job says whether the first or both must end it; 0 is "
-        "no such limit. Calendar months are counted out in days when the car leaves: they end on "
-        "the same date, or on the last day of a month that has no such date.",
+        "Where both limits are written, “or” says that the first of them ends it, “and” that both "
+        "must; 0 is no such limit. Calendar months are counted out in days when the car leaves: "
+        "they end on the same date, or on the last day of a month that has no such date.",
         _COMMON,
     ),
     Definition(
         "Settled",
         "Rate, tables of rates, Raw",
-        "A job whose window is over by its days, and that came back or has no visit inside the "
-        "window that waits for a judgement. A window that distance has ended is settled when its "
+        "A job whose window is over by its days, and that came back or was quiet in it: no visit "
+        "that waits for a judgement or that nobody can tell, no cause that is not ours, and the "
+        "car in sight. A window that distance has ended is settled when its "
         "days are over too: a quick comeback then enters together with its quiet neighbours. Where "
         "both limits must end it, or it has none in time, it is over once an odometer reading says "
         "so. Open windows are never counted as successes.",
@@ -57,8 +60,17 @@ COUNTING = (
         "Not settled",
         "tables of rates",
         "The other jobs of the row: a window that is still open, a visit that waits, a car that is "
-        "out of sight, or one that came back for a reason that is not ours. They are no successes "
-        "and enter no rate.",
+        "out of sight, or one that came back for a reason that is not ours or that nobody can "
+        "tell. They are no successes and enter no rate.",
+    ),
+    Definition(
+        "Not ours, cannot tell",
+        "Windows, Rate, tables of rates",
+        "A visit inside the window whose main cause is not ours, whatever it was judged, and no "
+        "comeback: the job leaves the rate, above and below the line. One judged “cannot tell” "
+        "leaves it too: neither return nor success. “Cannot tell” as the cause of a comeback "
+        "stays in.",
+        _COMMON,
     ),
     Definition(
         "Waiting, Waits",
@@ -209,8 +221,8 @@ RATES = (
         "Expected: the comebacks that the same work has outside the row (indirect standardisation "
         "over part kinds and systems, but for what the rows are made by). Where fewer than "
         f"{FEW_JOBS} others are alike, the system stands for the kind of part; where they are too "
-        "few there too, a job counts as it came. Empty where more than half of the row has nobody "
-        "to compare with. Seen: what the row had.",
+        "few there too, a job counts as it came. Empty where so few did the same kind of work for "
+        "more than half of the row: the system alone says too little. Seen: what the row had.",
         "N. E. Breslow and N. E. Day, Statistical Methods in Cancer Research II (1987), ch. 2",
     ),
     Definition(
@@ -271,7 +283,10 @@ MONEY = (
         "Costs, Came back, Money owed",
         "Work: unbilled hours at what an hour costs the shop. Cash out: parts, work given out, "
         "towing, loan car, goodwill. Not split: written as one sum. Got back: what suppliers paid. "
-        "Total and Cost: the first three less what was got back. Amount: what is still owed.",
+        "Total and Cost: the first three less what was got back. Amount: what is still owed. What "
+        "was written for one visit with several earlier jobs is added up; the very same amounts "
+        "written twice count once. An hour is taken at what it cost "
+        "when the return was judged, as the history of the house rule has it.",
         _COMMON,
     ),
     Definition("Added up", "Costs", "The cost of this week and of all before it in the year."),
@@ -302,7 +317,8 @@ MONEY = (
         "Kilometres known, Days to the waiting visit, Days since",
         "Raw",
         "From the hand-over to the first comeback, to the last reading that can be trusted, to the "
-        "first visit that waits, and to the last day that the sheet looks at.",
+        "first visit that waits or the same trouble told, and to the last day that the sheet looks "
+        "at.",
     ),
     Definition(
         "In window, Weeks ago, Proof",
@@ -313,3 +329,9 @@ MONEY = (
     Definition("Week", "everywhere", "Monday to Sunday.", "ISO 8601"),
 )
 DEFINITIONS = (*COUNTING, *VISITS, *RATES, *GROUPS, *MONEY)
+
+
+def edition() -> str:
+    """Return six characters that stay the same for as long as no definition changes."""
+    kinds = [(each.value, each.means, each.is_comeback) for each in Judgement]
+    return f"{crc32(repr((DEFINITIONS, kinds, RETURN_CAUSES)).encode()) & 0xFFFFFF:06x}"

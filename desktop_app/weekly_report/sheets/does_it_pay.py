@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
+from desktop_app.repair_jobs.chance_words import of_cases
 from desktop_app.returns_watched.honest_numbers.group_rates import FEW_JOBS
 from desktop_app.returns_watched.honest_numbers.log_rank import log_rank
 from desktop_app.returns_watched.honest_numbers.proportion import newcombe
@@ -69,6 +70,5 @@ def _curves(fits: Sequence[JobDone], none: Sequence[JobDone]) -> Iterator[str]:
     found = log_rank([counted_jobs(some, lambda _job: ()).watched() for some in (fits, none)])
     yield (
         "Day by day, with the open windows as far as they have been watched: if comparing made no "
-        f"difference, luck would part the two so far in {found.p:.0%} of such years (log-rank "
-        "test)."
+        f"difference, luck would part the two so far in {of_cases(found.p)} (log-rank test)."
     )

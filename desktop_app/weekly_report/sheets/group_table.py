@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import replace
 from functools import partial
+from typing import TYPE_CHECKING, TypeAlias
 
 from desktop_app.returns_watched.honest_numbers.group_names import as_first_written
 from desktop_app.returns_watched.honest_numbers.group_rates import (
@@ -20,7 +21,13 @@ from desktop_app.returns_watched.honest_numbers.many_compared import caution
 from desktop_app.weekly_report.sheet_form import Cell, Column, JobsOfRow, Table
 from desktop_app.weekly_report.sheets.sheet_words import columns
 from desktop_app.weekly_report.year_behind import JobDone, YearBehind
-from desktop_app.weekly_report.year_columns import year_columns
+from desktop_app.weekly_report.year_columns import year_columns, year_numbers
+
+if TYPE_CHECKING:
+    import numpy as np
+    from numpy.typing import NDArray
+
+    Whole: TypeAlias = NDArray[np.int64]
 
 #: The rate where it can be told, as a formula over its row; too few jobs have none.
 RATE_FORMULA = (
@@ -41,9 +48,9 @@ RATE_COLUMNS: tuple[Column, ...] = columns(
     ("Luck to", "count"),
 )
 _OPEN_NOTE = (
-    "Not settled: the window is still open, a visit waits for a judgement, or the car is out of "
-    "sight. Those jobs are no successes and not in the rate. Low to High: where the true rate lies "
-    "19 times of 20."
+    "Not settled: the window is still open, a visit waits for a judgement, the car is out of "
+    "sight, or it came back for a reason that is not ours or that nobody can tell. Those jobs are "
+    "no successes and not in the rate. Low to High: where the true rate lies 19 times of 20."
 )
 _LUCK_NOTE = (
     "Expected: the comebacks that the same work has outside the row. Luck from … to: how many "
@@ -63,19 +70,13 @@ class Groups:
 
     def __init__(self, year: YearBehind, by: By, names: Callable[[JobDone], Iterable[str]]) -> None:
         """`by` says what is left out of the mix of work; blank names count as not said."""
-        tidy: dict[tuple[str, ...], tuple[str, ...]] = {}
+        said = [tuple(names(job)) for job in year.counted]
         shown: dict[str, str] = {}
-        named: list[tuple[str, ...]] = []
-        self._of: dict[str, list[JobDone]] = {}
-        for job in year.counted:
-            raw = tuple(names(job))
-            called = tidy.get(raw)
-            if called is None:
-                called = tidy[raw] = as_first_written(raw, shown)
-            named.append(called)
-            for name in called:
-                self._of.setdefault(name, []).append(job)
-        counted = replace(year_columns(year), groups=tuple(named)) if named else None
+        # Many jobs have the same names together: those are made tidy once.
+        tidy = {raw: as_first_written(raw, shown) for raw in dict.fromkeys(said)}
+        named = tuple(map(tidy.__getitem__, said))
+        self._year, self._places = year, _places(named)
+        counted = replace(year_columns(year), groups=named) if named else None
         self.rates: tuple[GroupRate, ...] = group_rates(counted, by) if counted else ()
         self.compared = compared_at_once(self.rates)
 
@@ -87,11 +88,17 @@ class Groups:
 
     def jobs(self, name: str) -> Sequence[JobDone]:
         """Return the jobs that count under a name, oldest hand-over first."""
-        return self._of.get(name, ())
+        jobs = self._year.counted
+        return [jobs[place] for place in self._at(name).tolist()]
 
     def numbers(self, name: str) -> tuple[str, ...]:
         """Return the numbers of these jobs."""
-        return tuple(job.number for job in self.jobs(name))
+        return tuple(year_numbers(self._year)[self._at(name)].tolist())
+
+    def _at(self, name: str) -> Whole:
+        import numpy as np
+
+        return self._places.get(name, np.empty(0, dtype=np.int64))
 
     def behind_of(self, shown: Sequence[GroupRate]) -> dict[str, JobsOfRow]:
         """Return how to find, for some rows, the jobs that a column counts which counts a part."""
@@ -105,6 +112,22 @@ class Groups:
             return tuple(job.number for job in self.jobs(shown[row].name) if counts(job))
 
         return {header: partial(jobs, counts) for header, counts in parts.items()}
+
+
+def _places(named: Sequence[tuple[str, ...]]) -> dict[str, Whole]:
+    """Return by name where the jobs that have it stand, rising."""
+    import numpy as np
+
+    together = list(dict.fromkeys(named))
+    alike = {names: place for place, names in enumerate(together)}
+    which = np.fromiter(map(alike.__getitem__, named), np.int64, len(named))
+    order = np.argsort(which, kind="stable")
+    ends = np.cumsum(np.bincount(which, minlength=len(together)))
+    found: dict[str, list[Whole]] = {}
+    for names, part in zip(together, np.split(order, ends[:-1]), strict=True) if together else ():
+        for name in names:
+            found.setdefault(name, []).append(part)
+    return {name: np.sort(np.concatenate(parts)) for name, parts in found.items()}
 
 
 def rate_cells(group: GroupRate) -> tuple[Cell, ...]:

@@ -31,7 +31,8 @@ def _by_kind(figures: WeekFigures) -> Table:
 
     def cells(group: GroupRate) -> tuple[Cell, ...]:
         own = groups.numbers(group.name)
-        counts = ((each, sum(each in kinds_back.get(job, ()) for job in own)) for each in _KINDS)
+        back = [kinds_back[job] for job in own if job in kinds_back]
+        counts = ((each, sum(each in kinds for kinds in back)) for each in _KINDS)
         judged = "; ".join(f"{count} {each.value}" for each, count in counts if count)
         return _said(group.name), judged
 

@@ -63,7 +63,9 @@ def _row(figures: WeekFigures, job: JobLeft) -> tuple[Cell, ...]:
 
 
 def _window(figures: WeekFigures, job: JobLeft) -> str:
-    """Say both limits of a job's window; which of them ends it is on Read first."""
+    """Say both limits of a job's window: the first of them ends it ("or"), or both must ("and")."""
     far = f"{distance(figures, job.window_miles):,.0f} {figures.shop.distance_unit}"
     day = f"{job.window_ends:%Y-%m-%d}" if job.window_ends is not None else ""
-    return "; ".join(limit for limit in (day, far if job.window_miles else "") if limit)
+    limits = (day, far if job.window_miles else "")
+    joined = " and " if job.window_rule == "both" else " or "
+    return joined.join(limit for limit in limits if limit)

@@ -5,13 +5,17 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 from statistics import median
+from typing import TypeAlias
 
+from desktop_app.returns_watched.honest_numbers.counted_jobs import NO_LAST_DAY
 from desktop_app.weekly_report.figures import WeekFigures
 from desktop_app.weekly_report.year_behind import JobDone
 
 # With fewer cars read again nobody knows how far the others go; common practice, no source.
 FEWEST_READ = 10
 _GOLDEN = (5**0.5 - 1) / 2
+_Ended: TypeAlias = Mapping[tuple[str, int], float]
+_Read: TypeAlias = tuple[float, int]  # miles, and the days in which they were driven
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,22 +41,25 @@ def miles_watched(figures: WeekFigures) -> MilesWatched:
     """Return how far each counted job of the year was watched.
 
     A comeback counts at the miles of its visit. A job without one is watched to the last reading
-    that can be trusted, cut where its window ended, by distance or by time; a visit that nobody
-    has judged ends what is known too.
+    that can be trusted, cut where its window ended, by distance or by time. What ends the curve by
+    days ends this one too: a visit that nobody judged or can tell, or that is not ours, the same
+    trouble told, a car out of sight.
     """
     limit = float(figures.shop.window_miles)
     by_time = figures.shop.window_rule == "first"
-    waits = _miles_of_waiting(figures)
-    read = {job.number: _miles(job, waits, by_time) for job in figures.year.counted}
-    rates = _miles_a_day(figures, read, by_time)
+    ended = _miles_of_ends(figures)
+    read = {job.number: _read(job, ended, by_time) for job in figures.year.counted}
+    # What the cars that were read again drive a day, the least first.
+    rates = sorted(one[0] / one[1] for one in read.values() if one is not None and one[1])
     enough = len(rates) >= FEWEST_READ
     known: list[tuple[JobDone, float, bool]] = []
     left_out: list[JobDone] = []
     estimated = 0
     for job in figures.year.counted:
-        until = read[job.number]
-        if until is None and enough and not job.came_back and job.waits_after is None:
-            gone = job.days_gone if job.lost_after is None else job.lost_after
+        driven = read[job.number]
+        until = None if driven is None else driven[0]
+        if until is None and enough and not job.came_back:
+            gone = min(job.days_gone, _well_for(job))
             # The golden section spreads the jobs evenly over the rates, in whatever order they are.
             rate = rates[int(estimated * _GOLDEN % 1 * len(rates))]
             until = rate * _days_inside(job, gone, by_time)
@@ -73,29 +80,27 @@ def miles_watched(figures: WeekFigures) -> MilesWatched:
     )
 
 
-def _miles(job: JobDone, waits: Mapping[str, float | None], by_time: bool) -> float | None:
+def _read(job: JobDone, ended: _Ended, by_time: bool) -> _Read | None:
     """Return how far a job's car is known to have gone, to its return or without one."""
-    if job.came_back:
-        return job.back_miles
-    if job.waits_after is not None:
-        return waits.get(job.number)
+    days = _well_for(job)
+    to_its_end = job.back_miles if job.came_back else ended.get((job.number, days))
+    if job.came_back or to_its_end is not None:
+        days = days if job.back_after is None else job.back_after
+        return None if to_its_end is None else (to_its_end, _days_inside(job, days, by_time))
     if job.miles_known is None:
         return None
     seen = _days_seen(job)
-    # Of a reading that is later than the window's last day its share of the miles, driven evenly.
-    return job.miles_known * _days_inside(job, seen, by_time) / seen if seen else job.miles_known
+    # Of a reading that is later than what ends the watch its share of the miles, driven evenly.
+    inside = _days_inside(job, min(seen, days), by_time)
+    return (job.miles_known * inside / seen if seen else job.miles_known), inside
 
 
-def _miles_a_day(
-    figures: WeekFigures, read: Mapping[str, float | None], by_time: bool
-) -> list[float]:
-    """Return what the cars that were read again drive a day, the least first."""
-    rates = []
-    for job in figures.year.counted:
-        miles, days = read[job.number], job.back_after or job.waits_after or _days_seen(job)
-        if miles is not None and days > 0:
-            rates.append(miles / _days_inside(job, days, by_time))
-    return sorted(rates)
+def _well_for(job: JobDone) -> int:
+    """Return for how many days a job that did not come back is known to be none that did."""
+    ends = (job.waits_after, job.aside_after, job.unsure_after, job.lost_after)
+    if ends == (None, None, None, None):
+        return NO_LAST_DAY
+    return min((day for day in ends if day is not None), default=NO_LAST_DAY)
 
 
 def _days_inside(job: JobDone, days: int, by_time: bool) -> int:
@@ -107,10 +112,10 @@ def _days_seen(job: JobDone) -> int:
     return 0 if job.known_on is None else (job.known_on - job.left_on).days
 
 
-def _miles_of_waiting(figures: WeekFigures) -> dict[str, float | None]:
-    """Return by job the miles to its first visit that nobody has judged."""
-    found: dict[str, float | None] = {}
-    for one in sorted(figures.year.returns, key=lambda one: one.row.candidate.days):
-        if one.row.waits:
-            found.setdefault(one.row.earlier, one.row.candidate.distance_miles)
-    return found
+def _miles_of_ends(figures: WeekFigures) -> _Ended:
+    """Return the miles to the visits that may end a watch, by job and days since it left."""
+    return {
+        (row.earlier, row.candidate.days): row.candidate.distance_miles
+        for row in (one.row for one in figures.year.returns)
+        if row.in_window and not row.is_comeback and row.candidate.distance_miles is not None
+    }

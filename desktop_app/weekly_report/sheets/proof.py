@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import cache
+
 from desktop_app.repair_jobs.proof import RECORDED_LEVELS, ProofLevel
 from desktop_app.returns_watched.honest_numbers.group_names import NOT_COMPARED, compared_as
 from desktop_app.returns_watched.honest_numbers.group_rates import NOT_SAID, GroupRate
@@ -28,7 +30,7 @@ def proof_sheet(figures: WeekFigures) -> Sheet:
 
 
 def _levels(figures: WeekFigures) -> Table:
-    groups = Groups(figures.year, "symptom", lambda job: (_level(job),))
+    groups = Groups(figures.year, "symptom", lambda job: _level(job.proof_level))
     order = {f"{int(level)} {level.word}": int(level) for level in RECORDED_LEVELS}
     groups.rates = tuple(sorted(groups.rates, key=lambda group: order.get(group.name, 9)))
 
@@ -50,9 +52,9 @@ def _levels(figures: WeekFigures) -> Table:
     )
 
 
-def _level(job: JobDone) -> str:
-    level = job.proof_level
-    return NOT_SAID if level is None else f"{level} {ProofLevel(level).word}"
+@cache
+def _level(level: int | None) -> tuple[str]:
+    return (NOT_SAID if level is None else f"{level} {ProofLevel(level).word}",)
 
 
 def _compared(figures: WeekFigures) -> Table:
@@ -72,4 +74,4 @@ def _compared(figures: WeekFigures) -> Table:
 
 def job_compared_as(job: JobDone) -> str:
     """Return what the comparison of a job's parts said: the worst verdict of its pairs."""
-    return compared_as(part.verdict for part in job.parts)
+    return compared_as([part.verdict for part in job.parts])

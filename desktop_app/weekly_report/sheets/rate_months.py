@@ -3,25 +3,28 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Iterator
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, fields
 from functools import partial
+from itertools import compress
 from typing import TYPE_CHECKING
 
-from desktop_app.returns_watched.honest_numbers.counted_jobs import NEVER, CountedJobs
+from desktop_app.returns_watched.honest_numbers.counted_jobs import CountedJobs
 from desktop_app.returns_watched.honest_numbers.group_rates import (
-    FEW_JOBS,
     NOT_OVER,
     TOO_FEW,
-    WIDEST_INTERVAL,
+    can_be_told,
 )
 from desktop_app.returns_watched.honest_numbers.proportion import wilson
 from desktop_app.returns_watched.honest_numbers.survival import kaplan_meier
-from desktop_app.returns_watched.judgement import counts_against
-from desktop_app.returns_watched.window import EndsBy, Window
+from desktop_app.returns_watched.kind_windows import Promise
+from desktop_app.returns_watched.promise_typed import promise_in_words
+from desktop_app.returns_watched.window import Window
 from desktop_app.weekly_report.figures import WeekFigures
+from desktop_app.weekly_report.looked_back import LookedBack
+from desktop_app.weekly_report.other_windows import jobs_in_window
 from desktop_app.weekly_report.sheet_form import Cell, Column, Table
 from desktop_app.weekly_report.sheets.group_table import RATE_FORMULA
-from desktop_app.weekly_report.sheets.sheet_words import columns, distance
+from desktop_app.weekly_report.sheets.sheet_words import columns
 from desktop_app.weekly_report.year_columns import days_well, year_columns
 
 if TYPE_CHECKING:
@@ -41,34 +44,28 @@ def _windows(figures: WeekFigures) -> Iterator[tuple[str, Window | None]]:
     yield "long", Window(*figures.year.long)
 
 
+@dataclass(frozen=True, slots=True)
+class _Row:
+    """One row: over which jobs, by their numbers, and what became of them in which window."""
+
+    left_in: str
+    window: str
+    numbers: tuple[str, ...]
+    fates: _Fates
+
+    def cells(self) -> tuple[Cell, ...]:
+        return (self.left_in, self.window, *self.fates.cells())
+
+    def behind(self, header: str) -> tuple[str, ...]:
+        return tuple(compress(self.numbers, self.fates.parts()[header].tolist()))
+
+
 def months_table(figures: WeekFigures) -> Table:
     """Return the rates of the year and of each of its months, a row for each window."""
-    import numpy as np
-
-    counted = figures.year.counted
-    months = [job.left_on.isoformat()[:7] for job in counted]
-    names = list(dict.fromkeys(months))
-    numbers = np.array([job.number for job in counted], dtype=object)
-    every = np.arange(len(counted))
-    which = np.array([names.index(month) for month in months], dtype=np.int64)
-    spans = [(_WHOLE_YEAR, every)] if counted else []
-    spans += [(name, np.flatnonzero(which == place)) for place, name in enumerate(names)]
-    fates = {name: _fates(figures, window) for name, window in _windows(figures)}
-    rows: list[tuple[Cell, ...]] = []
-    behind: list[tuple[str, ...]] = []
-    shown: list[tuple[Days, _Fates]] = []
-    for month, at in spans:
-        jobs = tuple(numbers[at].tolist())
-        for name, fate in fates.items():
-            cells = fate.cells(at)
-            if name == "main" or cells[1]:  # a longer window that nobody has passed says nothing
-                rows.append((month, name, *cells))
-                behind.append(jobs)
-                shown.append((at, fate))
+    shown = list(_rows(figures))
 
     def counted_by(header: str, row: int) -> tuple[str, ...]:
-        at, fate = shown[row]
-        return tuple(numbers[at][fate.parts()[header][at]].tolist())
+        return shown[row].behind(header)
 
     return Table(
         "RateByMonth",
@@ -86,13 +83,42 @@ def months_table(figures: WeekFigures) -> Table:
             ("Silence dropped", "share"),
             ("Note", "words"),
         ),
-        tuple(rows),
+        tuple(row.cells() for row in shown),
         title="By month in which the job left",
-        notes=(*_window_words(figures, {str(row[1]) for row in rows}), *_NOTES) if rows else (),
+        notes=(*_window_words(figures, {row.window for row in shown}), *_NOTES) if shown else (),
         nothing="No job of this year was counted.",
-        behind=tuple(behind),
+        behind=tuple(row.numbers for row in shown),
         behind_of={one: partial(counted_by, one) for one in ("Settled", "Waiting", "Comebacks")},
     )
+
+
+def _rows(figures: WeekFigures) -> Iterator[_Row]:
+    """Yield the rows; a longer window that nobody has passed says nothing."""
+    import numpy as np
+
+    year = figures.year
+    months = [job.left_on.isoformat()[:7] for job in year.counted]
+    numbers = np.array([job.number for job in year.counted], dtype=object)
+    names = list(dict.fromkeys(months))
+    which = np.array([names.index(month) for month in months], dtype=np.int64)
+    spans = [(_WHOLE_YEAR, np.arange(len(months)))] if months else []
+    spans += [(name, np.flatnonzero(which == place)) for place, name in enumerate(names)]
+    fates = {name: _fates(figures, window) for name, window in _windows(figures)}
+    back = year.looked_back
+    for span, at in spans:
+        own = tuple(numbers[at].tolist())
+        for name, fate in fates.items():
+            if name == "long" and span == _WHOLE_YEAR and back is not None:
+                continue
+            row = _Row(span, name, own, fate.only(at))
+            if name == "main" or row.fates.settled.any():
+                yield row
+        if span == _WHOLE_YEAR and back is not None:
+            yield _Row(_between(back), "long", back.numbers, _made(back.jobs, back.silent()))
+
+
+def _between(back: LookedBack) -> str:
+    return f"{back.first.isoformat()} to {back.last.isoformat()}"
 
 
 _NOTES = (
@@ -108,25 +134,26 @@ _NOTES = (
 
 def _window_words(figures: WeekFigures, shown: Collection[str]) -> Iterator[str]:
     """Say what the shown windows are; one that nobody has passed is named as left out."""
-    shop = figures.shop
-    rule: EndsBy = "both" if shop.window_rule == "both" else "first"
-    own = Window(shop.window_days, shop.window_miles, rule)
+    unit = figures.shop.distance_unit
     early, long = (
-        _in_words(figures, Window(*one)) for one in (figures.year.early, figures.year.long)
+        promise_in_words(Promise(days, miles=miles), unit)
+        for days, miles in (figures.year.early, figures.year.long)
     )
-    main = f"main is the one that each job was handed over with, now {_in_words(figures, own)}"
+    now = promise_in_words(figures.shop.promise, unit)
+    main = f"main is the one that each job was handed over with, now {now}"
     named = {"early": f"early {early}", "main": main, "long": f"long {long}"}
     yield f"Windows: {'; '.join(words for name, words in named.items() if name in shown)}."
     for name in (name for name in named if name not in shown):
         yield (
-            f"The {name} window ({early if name == 'early' else long}) has no row: no job of the "
-            "year that this book reads is settled in it."
+            f"The {name} window ({early if name == 'early' else long}) has no row: no job that "
+            "this book reads is settled in it."
         )
-
-
-def _in_words(figures: WeekFigures, window: Window) -> str:
-    far = f"{distance(figures, window.miles):,.0f} {figures.shop.distance_unit}"
-    return f"{window.days} days {'or' if window.rule == 'first' else 'and'} {far}"
+    back = figures.year.looked_back
+    if back is not None:
+        yield (
+            f"In the first row of long stand the jobs that left {_between(back)}: 52 weeks that "
+            "ended one such window ago, so that it is over for all of them."
+        )
 
 
 @dataclass(frozen=True, slots=True)
@@ -149,22 +176,27 @@ class _Fates:
         back = self.back & self.settled
         return {"Settled": self.settled, "Waiting": self.waiting, "Comebacks": back}
 
-    def cells(self, at: Days) -> tuple[Cell, ...]:
-        """Return the cells of a row over some of the jobs, by their places."""
-        settled = int(self.settled[at].sum())
-        back = int((self.back & self.settled)[at].sum())
+    def only(self, at: Days) -> _Fates:
+        """Return those of some of the jobs, by their places."""
+        columns = (getattr(self, one.name)[at] for one in fields(self))
+        return _Fates(*columns)
+
+    def cells(self) -> tuple[Cell, ...]:
+        """Return the cells of a row over these jobs."""
+        settled = int(self.settled.sum())
+        back = int((self.back & self.settled).sum())
         low, high = wilson(back, settled) if settled else (None, None)
-        few = low is None or high is None or high - low > WIDEST_INTERVAL or settled < FEW_JOBS
+        few = not can_be_told(settled, low, high)
         return (
-            len(at),
+            len(self.settled),
             settled,
-            int(self.waiting[at].sum()),
+            int(self.waiting.sum()),
             back,
             None if few else back / settled,
             low,
             high,
-            None if few else _by_curve(self.ages[at], self.came[at]),
-            None if few else _by_curve(self.silent[at], self.came[at]),
+            None if few else _by_curve(self.ages, self.came),
+            None if few else _by_curve(self.silent, self.came),
             NOT_OVER if not settled else TOO_FEW if few else "",
         )
 
@@ -173,32 +205,16 @@ def _fates(figures: WeekFigures, window: Window | None) -> _Fates:
     import numpy as np
 
     year = figures.year
-    own = year_columns(year)
-    jobs = own if window is None else _in_window(figures, own, window)
-    ages, came = jobs.watched()
+    jobs = year_columns(year) if window is None else jobs_in_window(year, window)
+    ages, _ = jobs.watched()
     quiet = np.fromiter((job.state == "nothing heard" for job in year.counted), bool, len(ages))
     silent = np.where(quiet & ~jobs.came_back, np.minimum(ages, days_well(year)), ages)
+    return _made(jobs, silent)
+
+
+def _made(jobs: CountedJobs, silent: Days) -> _Fates:
+    ages, came = jobs.watched()
     return _Fates(jobs.settled, jobs.waiting, jobs.came_back, ages, came, silent)
-
-
-def _in_window(figures: WeekFigures, jobs: CountedJobs, window: Window) -> CountedJobs:
-    """Return the jobs with what came back or waits inside another window than their own."""
-    import numpy as np
-
-    places = {job.number: place for place, job in enumerate(figures.year.counted)}
-    days = np.full(len(places), window.days)
-    back, waits = np.full(len(places), NEVER), np.full(len(places), NEVER)
-    # The latest first, so that the soonest stays.
-    for one in sorted(figures.year.returns, key=lambda one: -one.row.candidate.days):
-        row, met = one.row, one.row.candidate
-        place = places.get(row.earlier)
-        if place is None or not window.in_window(met.days, met.distance_miles):
-            continue
-        if counts_against(row.judgement, row.cause_class):
-            back[place] = met.days
-        elif met.waits:
-            waits[place] = met.days
-    return replace(jobs, window_days=days, back_after=back, waits_after=waits)
 
 
 def _by_curve(ages: Days, marks: Marks) -> float | None:

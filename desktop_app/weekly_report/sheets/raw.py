@@ -2,8 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable, Collection
+from datetime import date
+from functools import lru_cache
+from operator import attrgetter
+
 from desktop_app.weekly_report.figures import WeekFigures, count_later_jobs
-from desktop_app.weekly_report.sheet_form import Cell, Sheet, Table
+from desktop_app.weekly_report.sheet_form import Cell, Column, Sheet, Table
 from desktop_app.weekly_report.sheets.sheet_words import (
     about,
     amount,
@@ -80,64 +85,63 @@ def _return(figures: WeekFigures, one: ReturnDone, counts_as: str) -> tuple[Cell
     )
 
 
-def _jobs(figures: WeekFigures) -> Table:
-    unit = unit_words(figures)
+def raw_counts(figures: WeekFigures) -> Table:
+    """Return the jobs of the raw rows with the columns alone that are added up."""
+    return _jobs(figures, ("Job", "Counted", "Settled", "Came back", "Waiting"))
+
+
+def _jobs(figures: WeekFigures, only: Collection[str] = ()) -> Table:
+    named = [one for one in _columns(figures) if not only or one[0].header in only]
+    made = (map(cell, figures.year.jobs) for _, cell in named)
     return Table(
         "Raw",
-        columns(
-            ("Job", "words"),
-            ("Left on", "day"),
-            ("Month", "words"),
-            ("Counted", "count"),
-            ("Settled", "count"),
-            ("Came back", "count"),
-            ("Waiting", "count"),
-            ("Days to the return", "count"),
-            ("Days to the waiting visit", "count"),
-            ("Days since", "count"),
-            ("Window days", "count"),
-            (f"Window {unit}", "count"),
-            ("State", "words"),
-            ("System", "words"),
-            ("Part kinds", "words"),
-            ("Symptoms", "words"),
-            ("Proof", "count"),
-            ("Now and then", "count"),
-            ("Hours", "hours"),
-            ("Unbilled hours", "hours"),
-            ("Price", "money"),
-            (f"{unit.capitalize()} known", "count"),
-            (f"{unit.capitalize()} to the return", "count"),
-        ),
-        tuple(_row(figures, job) for job in figures.year.jobs),
+        tuple(column for column, _ in named),
+        tuple(zip(*made, strict=True)),
         title="Jobs handed over in the year",
         nothing="No job was handed over in this year.",
     )
 
 
-def _row(figures: WeekFigures, job: JobDone) -> tuple[Cell, ...]:
-    return (
-        job.number,
-        job.left_on,
-        job.left_on.isoformat()[:7],
-        int(job.counted),
-        int(job.counted and job.settled),
-        int(job.counted and job.came_back),
-        int(job.counted and job.state == "maybe"),
-        job.back_after,
-        job.waits_after,
-        job.days_gone,
-        job.window_days,
-        distance(figures, job.window_miles),
-        job.state,
-        job.system,
-        joined(job.part_kinds),
-        joined(job.symptoms),
-        job.proof_level,
-        int(job.now_and_then),
-        job.hours,
-        job.unbilled_hours,
-        amount(job.price_cents),
-        None if job.miles_known is None else distance(figures, job.miles_known),
-        None if job.back_miles is None else distance(figures, job.back_miles),
-    )
+def _columns(figures: WeekFigures) -> list[tuple[Column, Callable[[JobDone], Cell]]]:
+    """Return the columns of the jobs, each with what stands in it."""
+    unit = unit_words(figures)
+
+    def far(miles: float | None) -> Cell:
+        return None if miles is None else distance(figures, miles)
+
+    return [
+        (Column("Job", "words"), attrgetter("number")),
+        (Column("Left on", "day"), attrgetter("left_on")),
+        (Column("Month", "words"), lambda job: _month(job.left_on)),
+        (Column("Counted", "count"), lambda job: int(job.counted)),
+        (Column("Settled", "count"), lambda job: int(job.counted and job.settled)),
+        (Column("Came back", "count"), lambda job: int(job.counted and job.came_back)),
+        (Column("Waiting", "count"), lambda job: int(job.counted and job.state == "maybe")),
+        (Column("Days to the return", "count"), attrgetter("back_after")),
+        (Column("Days to the waiting visit", "count"), attrgetter("waits_after")),
+        (Column("Days since", "count"), attrgetter("days_gone")),
+        (Column("Window days", "count"), attrgetter("window_days")),
+        (Column(f"Window {unit}", "count"), lambda job: far(job.window_miles)),
+        (Column("State", "words"), attrgetter("state")),
+        (Column("System", "words"), attrgetter("system")),
+        (Column("Part kinds", "words"), lambda job: _joined(job.part_kinds)),
+        (Column("Symptoms", "words"), lambda job: _joined(job.symptoms)),
+        (Column("Proof", "count"), attrgetter("proof_level")),
+        (Column("Now and then", "count"), lambda job: int(job.now_and_then)),
+        (Column("Hours", "hours"), attrgetter("hours")),
+        (Column("Unbilled hours", "hours"), attrgetter("unbilled_hours")),
+        (Column("Price", "money"), lambda job: amount(job.price_cents)),
+        (Column(f"{unit.capitalize()} known", "count"), lambda job: far(job.miles_known)),
+        (Column(f"{unit.capitalize()} to the return", "count"), lambda job: far(job.back_miles)),
+    ]
+
+
+# Most days, and most words that stand together, do so in many jobs.
+@lru_cache(maxsize=512)
+def _month(day: date) -> str:
+    return day.isoformat()[:7]
+
+
+@lru_cache(maxsize=4096)
+def _joined(words: tuple[str, ...]) -> str:
+    return joined(words)

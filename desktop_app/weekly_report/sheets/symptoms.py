@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
+from dataclasses import replace
 from statistics import fmean
 
 from desktop_app.repair_jobs.systems import system_name
-from desktop_app.returns_watched.honest_numbers.group_rates import NOT_SAID, GroupRate
+from desktop_app.returns_watched.honest_numbers.group_names import as_first_written
+from desktop_app.returns_watched.honest_numbers.group_rates import GroupRate
 from desktop_app.weekly_report.figures import WeekFigures
 from desktop_app.weekly_report.sheet_form import Cell, Sheet, Table
 from desktop_app.weekly_report.sheets.group_table import Groups, group_table
@@ -36,22 +38,30 @@ def _by_system(figures: WeekFigures) -> Table:
 
 def _by_symptom(figures: WeekFigures) -> Table:
     groups = Groups(figures.year, "symptom", lambda job: job.symptoms)
+    shown = {group.name.casefold(): group.name for group in groups.rates}
     everyone: dict[str, list[JobDone]] = {}
+    said = dict.fromkeys(job.symptoms for job in figures.year.jobs)
+    tidy = {symptoms: as_first_written(symptoms, shown) for symptoms in said}
     for job in figures.year.jobs:
-        for name in job.symptoms or (NOT_SAID,):
+        for name in tidy[job.symptoms]:
             everyone.setdefault(name, []).append(job)
+    # A symptom of which no job is counted has its row too: what was not caught is seen there.
+    groups.rates += tuple(
+        GroupRate(name, *(0,) * 8) for name in sorted(everyone) if not groups.jobs(name)
+    )
+    not_caught = [_not_caught(everyone.get(group.name, ())) for group in groups.rates]
 
     def cells(group: GroupRate) -> tuple[Cell, ...]:
         own = everyone.get(group.name, [])
         hours = [job.hours for job in own if job.hours is not None]
         return (
             group.name,
-            sum(job.cause_found is False for job in own),
+            len(_not_caught(own)),
             round(fmean(hours), 2) if hours else None,
             _fixes([job for job in groups.jobs(group.name) if job.settled]),
         )
 
-    return group_table(
+    table = group_table(
         "Symptoms",
         columns(
             ("Symptom", "words"),
@@ -71,16 +81,22 @@ def _by_symptom(figures: WeekFigures) -> Table:
         if groups.rates
         else (),
     )
+    return replace(table, behind_of={**table.behind_of, "Not caught": not_caught.__getitem__})
+
+
+def _not_caught(jobs: Iterable[JobDone]) -> tuple[str, ...]:
+    return tuple(job.number for job in jobs if job.cause_found is False)
 
 
 def _fixes(jobs: Sequence[JobDone]) -> str:
     """Return the corrections that held, the commonest first, with their counts."""
     words: dict[str, str] = {}
     held: Counter[str] = Counter()
-    for job in jobs:
-        said = " ".join(job.correction.split())
-        if said and not job.came_back:
-            held[said.casefold()] += 1
+    # The very same text stands in many jobs.
+    for text, many in Counter(job.correction for job in jobs if not job.came_back).items():
+        said = " ".join(text.split())
+        if said:
+            held[said.casefold()] += many
             words.setdefault(said.casefold(), said)
     commonest = sorted(held.items(), key=lambda item: (-item[1], item[0]))[:_MOST_FIXES]
     return "; ".join(f"{count} × {words[key][:_LONGEST]}" for key, count in commonest)

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from desktop_app.returns_watched.honest_numbers.group_rates import NOT_SAID, GroupRate
+from desktop_app.returns_watched.honest_numbers.group_names import as_first_written
+from desktop_app.returns_watched.honest_numbers.group_rates import GroupRate
 from desktop_app.weekly_report.figures import WeekFigures
 from desktop_app.weekly_report.sheet_form import Cell, Sheet, Table
 from desktop_app.weekly_report.sheets.group_table import Groups, group_table
@@ -47,10 +48,14 @@ def _suppliers(figures: WeekFigures) -> Table:
 
 def _lots(figures: WeekFigures) -> Table:
     lots: dict[tuple[str, str], list[JobDone]] = {}
+    suppliers: dict[str, str] = {}
+    written: dict[str, str] = {}
     for job in figures.year.counted:
         for part in job.parts:
+            [supplier] = as_first_written((part.supplier,), suppliers)
             if part.lot.strip():
-                lots.setdefault((part.supplier or NOT_SAID, part.lot.strip()), []).append(job)
+                [lot] = as_first_written((part.lot,), written)
+                lots.setdefault((supplier, lot), []).append(job)
     rows: list[tuple[tuple[Cell, ...], tuple[str, ...]]] = []
     for (supplier, lot), jobs in lots.items():
         own = {job.number: job for job in jobs}

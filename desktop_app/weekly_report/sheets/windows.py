@@ -26,6 +26,11 @@ _STATES = (
     ("came back", "A person judged a visit of its car a comeback."),
     ("came back, not ours", "It came back for a reason that is not ours; it is in no rate."),
     (
+        "came back, cannot tell",
+        "A person judged a visit of its car, and nobody can tell what it was: neither good nor "
+        "bad, and in no rate.",
+    ),
+    (
         "came back after the window",
         "The car came with a reason, or its customer told of the same trouble, after the window's "
         "end: no comeback in the rate, and not the same as all well.",

@@ -1,0 +1,168 @@
+"""What stands first in the book: all that is not in a rate is named, and nothing too few is one."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import UTC, date, datetime
+from typing import Any
+
+from desktop_app.repair_jobs.stored import CaughtHere
+from desktop_app.returns_watched.customer_actions import note_answer
+from desktop_app.returns_watched.kind_windows import Promise
+from desktop_app.returns_watched.window_actions import promise_for_kind
+from desktop_app.shop_record.house_rules import change_rule
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.weekly_report.actions import look_at_week
+from desktop_app.weekly_report.figures import WeekFigures, WeekRows, week_figures
+from desktop_app.weekly_report.pages import week_sheet
+from desktop_app.weekly_report.read_first import read_first
+from desktop_app.weekly_report.sheets import definition_words
+from desktop_app.weekly_report.sheets.definition_words import DEFINITIONS, edition
+from desktop_app.weekly_report.week import read_week
+from desktop_app.weekly_report.year_behind import JobDone, YearBehind
+from tests.watched_shop import a_week_of_returns, job, judge_return, vehicle
+from tests.weekly_report.year_made import LAST, SHOP, WEEK, came, done, figures
+
+
+def said(found: WeekFigures, part: str) -> str:
+    """The one sentence that has the part."""
+    [one] = [words for words in read_first(found) if part in words]
+    return one
+
+
+def some(name: str, many: int, **more: Any) -> list[JobDone]:
+    return [done(f"{name}-{n}", **{"days_gone": 200, **more}) for n in range(many)]
+
+
+def test_too_few_to_tell_have_no_rate_of_the_year() -> None:
+    jobs = [*some("J", 21), *some("B", 9, back_after=20)]
+    assert "too few to tell; what is known: between 16.7% and 47.9%" in said(
+        figures(jobs), "The year:"
+    )
+    [total] = [
+        one
+        for one in week_sheet(figures(jobs), "Read first").totals
+        if one.words == "Rate of the year"
+    ]
+    assert total.value is None
+    assert "0.2" in total.formula
+
+
+def test_what_is_not_in_the_rate_is_named() -> None:
+    jobs = [
+        *some("J", 25),
+        *some("O", 2, days_gone=30, state="open"),
+        *some("W", 3, state="maybe", waits_after=10),
+        *some("L", 4, state="lost sight", lost_after=20),
+        *some("N", 5, state="came back, not ours", aside_after=20),
+        *some("U", 1, state="came back, cannot tell", unsure_after=20),
+    ]
+    assert said(figures(jobs), "The year:").endswith(
+        "Not in it: 2 open, 3 waiting, 4 lost sight of, 5 not ours, 1 of which nobody can tell."
+    )
+    notes = " ".join(week_sheet(figures(jobs), "Symptoms").table("Systems").notes)
+    assert all(words in notes for words in ("out of sight", "not ours", "nobody can tell"))
+
+
+def test_jobs_left_unproven_are_all_there() -> None:
+    jobs = [
+        *some("J", 2, proof_level=0),
+        *some("O", 30, proof_level=0, days_gone=10, state="open"),
+        *some("B", 4, proof_level=0, days_gone=20, back_after=5),
+    ]
+    found = said(figures(jobs), "unproven")
+    assert found == (
+        "Of 2 settled jobs of the year left unproven, none came back. 34 more are not settled."
+    )
+    assert "none of them is settled yet" in said(figures(jobs[2:]), "unproven")
+
+
+def test_what_waits_in_the_week_is_among_what_waits_at_all() -> None:
+    nothing, counted = done("U-1", 20, counted=False), done("C-1", 25)
+    met = [came(nothing, "K-1", 17), came(counted, "K-1", 22, judgement=None)]
+    met = [replace(one, row=replace(one.row, vehicle="car")) for one in met]
+    year = YearBehind(WEEK.moved(-51).monday, LAST, (nothing, counted), tuple(met))
+    rows = tuple(one.row for one in met)
+    now = datetime(2026, 11, 16, 12, tzinfo=UTC)
+    read = WeekRows((), rows, (), (), rows, year)
+    found = week_figures(WEEK, now, LAST, SHOP, read)
+    assert "1 visit waits for a person to judge, 1 of the week" in said(found, "to judge")
+    assert week_figures(WEEK, now, date(2026, 12, 20), SHOP, read).waiting_long == 1
+
+
+def test_a_customer_who_tells_the_same_is_said(shop: ShopRecord) -> None:
+    one = job(shop, vehicle(shop), "J-1", "2026-10-01", "2026-10-02")
+    note_answer(shop, one, "same trouble", on=date(2026, 10, 20))
+    found = look_at_week(shop, read_week("2026-W46"))
+    assert "1 customer tells of the same trouble" in said(found, "same trouble")
+    waits = [t for t in week_sheet(found, "Read first").totals if t.words == "Jobs that wait"]
+    assert [total.value for total in waits] == [1]
+
+
+def test_what_was_caught_here_in_the_week_is_said(shop: ShopRecord) -> None:
+    ids = a_week_of_returns(shop)
+    with shop.deed("Caught") as deed:
+        at = "2026-11-12T10:00:00+00:00"
+        deed.add(CaughtHere, job_id=ids["J-161"], caught_at=at, words="still soft")
+    found = look_at_week(shop, read_week("2026-W46"))
+    assert said(found, "caught here").startswith("1 fault was caught here in jobs of the week")
+
+
+def test_rules_that_changed_in_the_week_are_said_and_no_others(shop: ShopRecord) -> None:
+    week = read_week("2026-W47")  # the week of the shop's clock
+    assert look_at_week(shop, week).rules_changed == ()
+    change_rule(shop, "hour_cost_cents", 7000)
+    change_rule(shop, "early_days", 20)
+    change_rule(shop, "early_days", 30)  # as it was
+    promise_for_kind(shop, "brake-pads", Promise(days=180))
+    [words] = look_at_week(shop, week).rules_changed
+    assert words == (
+        "Changed in the house rules in this week: hour cost cents from 6000 to 7000; "
+        "the promise for brake pads."
+    )
+    assert words in read_first(look_at_week(shop, week))
+    assert look_at_week(shop, read_week("2026-W46")).rules_changed == ()
+
+
+def test_the_edition_of_the_definitions_changes_with_their_words(monkeypatch: Any) -> None:
+    now = edition()
+    assert now in said(figures([]), "of the definitions")
+    changed = (DEFINITIONS[0]._replace(means="Something else."), *DEFINITIONS[1:])
+    monkeypatch.setattr(definition_words, "DEFINITIONS", changed)
+    assert edition() != now
+
+
+def test_a_visit_beyond_the_window_is_not_called_waiting(shop: ShopRecord) -> None:
+    car = vehicle(shop)
+    job(shop, car, "J-1", "2026-06-01", "2026-06-02", symptoms=["misfire"])
+    b = job(shop, car, "J-2", "2026-10-20", "2026-10-20", symptoms=["misfire"])
+    c = job(shop, car, "J-3", "2026-11-10", "2026-11-11", symptoms=["misfire"])
+    table = week_sheet(look_at_week(shop, read_week("2026-W46")), "Came back").table("CameBack")
+    assert table.column("Judgement") == ("not judged", "not judged")
+    judge_return(shop, b, c, "same symptom")
+    table = week_sheet(look_at_week(shop, read_week("2026-W46")), "Came back").table("CameBack")
+    assert set(table.column("Judgement")) == {"not judged", "same symptom"}
+    assert "waiting" not in table.column("Judgement")
+
+
+def test_a_windows_limits_are_joined_by_its_rule(shop: ShopRecord) -> None:
+    days: dict[str, Any] = {"window_rule": "both"}
+    for n, more in enumerate((days, {}, {"window_days": 0}, {"window_miles": 0})):
+        car = vehicle(shop, plate=f"T {n}")
+        job(shop, car, f"J-{n}", "2026-11-10", f"2026-11-1{n + 1}", **more)
+    left = week_sheet(look_at_week(shop, read_week("2026-W46")), "Left this week").tables[0]
+    assert left.column("Window ends") == (
+        "2027-02-09 and 3,000 mi",
+        "2027-02-10 or 3,000 mi",
+        "3,000 mi",
+        "2027-02-12",
+    )
+
+
+def test_the_windows_of_the_rates_are_said_as_the_shop_says_them() -> None:
+    def windows(**more: int) -> str:
+        found = figures(some("J", 25), (), replace(SHOP, **more))
+        return week_sheet(found, "Rate").table("RateByMonth").notes[0]
+
+    assert "now 3,000 miles." in windows(window_days=0)
+    assert "now 3 calendar months or 3,000 miles" in windows(window_days=92, window_months=3)
