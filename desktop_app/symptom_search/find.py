@@ -2,100 +2,38 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import dataclass
-from heapq import nlargest
-from typing import TypedDict
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import replace
 
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.repair_jobs.trouble_code import code_book
 from desktop_app.shop_record.record import ShopRecord
-from desktop_app.symptom_search import stored
-from desktop_app.symptom_search.fixes import Fix, FixJson, count_fixes
+from desktop_app.symptom_search import stored, stored_led_there
+from desktop_app.symptom_search.filters import ALL_JOBS, Filters
+from desktop_app.symptom_search.fixes import Fix, name_fix
+from desktop_app.symptom_search.found import Found, Hit
+from desktop_app.symptom_search.led_there import LedThere, count_led
+from desktop_app.symptom_search.points import UNIT
 from desktop_app.symptom_search.question import Piece, Question, read_question
-from desktop_app.symptom_search.ranking import (
-    ALL_WORDS,
-    Evidence,
-    Judge,
-    Span,
-    Standing,
-    sought_word,
-)
-from desktop_app.symptom_search.stored_evidence import MOST_OF_ONE, Named, gather, jobs_named
-from desktop_app.symptom_search.stored_words import WordHits, jobs_with_words
+from desktop_app.symptom_search.reasons import NO_REASONS, ReasonFinder, Reasons
+from desktop_app.symptom_search.stored_ask_index import index_of
+from desktop_app.symptom_search.stored_evidence import Named, read_names
+from desktop_app.symptom_search.stored_newest import newest_part
+from desktop_app.symptom_search.stored_words import WordsKept
 from desktop_app.symptom_search.vocabulary import Vocabulary
+from desktop_app.symptom_search.word_index import entry
+from desktop_app.symptom_search.word_index.asked import Asked, Kept
+from desktop_app.symptom_search.word_index.counting import (
+    FixCounted,
+    about_the_same,
+    commonest_fixes,
+    count_handed_over,
+)
+from desktop_app.symptom_search.word_index.scoring import Best, best_of, score
+from desktop_app.symptom_search.word_index.seen_evidence import evidence_of
+from desktop_app.symptom_search.word_index.word_ways import Known, KnownInParts, asked_words
 
-WEIGHED = 45  # jobs that are read and weighed word by word; those before them by the indexes
-COUNTED = MOST_OF_ONE  # jobs that "what fixed it" is counted over, at most: the newest
-
-
-class HitJson(TypedDict):
-    """One job as the `find` command prints it."""
-
-    number: str
-    score: float
-    concern: str
-    why: list[str]
-
-
-class FoundJson(TypedDict):
-    """The answer as the `find` command prints it."""
-
-    read_as: list[str]
-    jobs: list[HitJson]
-    fixes: list[FixJson]
-
-
-@dataclass(frozen=True, slots=True)
-class Hit:
-    """One job found; `marks` are the places (start, end) of matched words in each text."""
-
-    job_id: int
-    number: str
-    day: str
-    left: str
-    vehicle: str
-    plate: str
-    concern: str
-    cause: str
-    correction: str
-    score: float
-    why: tuple[str, ...]
-    marks: Mapping[str, tuple[Span, ...]]
-
-
-@dataclass(frozen=True, slots=True)
-class Found:
-    """The answer to one text. `counted` is the number of jobs that the fixes are counted over."""
-
-    text: str
-    read_as: tuple[Piece, ...]
-    hits: tuple[Hit, ...]
-    fixes: tuple[Fix, ...]
-    counted: int
-
-    def counted_over(self) -> str:
-        """Return over which jobs the fixes were counted, as one sentence."""
-        if self.counted == 1:
-            return "Counted over one job handed over."
-        newest = "the newest " if self.counted >= COUNTED else ""
-        return f"Counted over {newest}{self.counted} jobs handed over."
-
-    def as_json(self) -> FoundJson:
-        """Return the fields of the command contract."""
-        return {
-            "read_as": [piece.shown for piece in self.read_as],
-            "jobs": [
-                {
-                    "number": hit.number,
-                    "score": hit.score,
-                    "concern": hit.concern,
-                    "why": list(hit.why),
-                }
-                for hit in self.hits
-            ],
-            "fixes": [fix.as_json() for fix in self.fixes],
-        }
+__all__ = ["Found", "Hit", "find", "open_page", "vehicle_classes", "what_led_there"]
 
 
 def find(
@@ -104,33 +42,54 @@ def find(
     kinds: Mapping[str, PartKind],
     text: str,
     limit: int = 20,
+    kept: Filters = ALL_JOBS,
 ) -> Found:
     """Find the past jobs that a text is about, the best first, and what fixed them.
 
-    Whatever is typed can be asked; what means nothing finds nothing.
+    Whatever is typed can be asked; what means nothing finds nothing. Jobs that `kept` keeps out
+    are neither found nor counted.
     """
     question = read_question(text, vocabulary, kinds)
     plain = _plain(question, vocabulary)
-    near = [group for group in plain if group not in {one.id for one in question.groups}]
     with record.reading() as connection:
-        named = jobs_named(connection, question.names)
+        named = read_names(connection, question.names)
+        asked = _asked(question, named, plain, kept, record.clock().date().toordinal())
         words = [word for word in question.words if word.place not in named.places]
-        hits = jobs_with_words(connection, words, limit)
-        evidence = gather(connection, question, named, near, code_book(), hits)
-        first = nlargest(
-            max(WEIGHED, limit), evidence, key=lambda job: (_first_points(evidence[job]), job)
-        )
-        seen = stored.jobs_seen(connection, first)
-        mended = stored.mended_jobs(connection, _about_the_same(evidence, hits))
-    judge = Judge(
-        question, [sought_word(one.word, one.weight, one.near) for one in hits.sought], plain
+        parts = index_of(record).parts(connection)
+        known: Known = WordsKept(connection) if parts is None else KnownInParts(parts)
+        asked = replace(asked, words=asked_words(words, known))
+        from_all = parts is not None
+        scored = [score(part, asked) for part in parts or [newest_part(connection, asked, limit)]]
+        chosen = best_of(scored, asked.today, limit)
+        seen = stored.jobs_seen(connection, [one.job for one in chosen])
+        about = about_the_same(asked, scored)
+        counted = commonest_fixes(about, asked.today)
+        mended = stored.mended_by(connection, [one.newest for one in counted])
+    finder = ReasonFinder(question, asked.words, plain)
+    return Found(
+        text=text,
+        read_as=_pieces(question, named),
+        hits=_hits(finder, asked, named, chosen, seen),
+        fixes=_fixes(counted, mended, kinds),
+        counted=count_handed_over(about),
+        of_all=from_all,
     )
-    standings = [(job, judge.weigh(evidence[job.id], job.texts)) for job in seen.values()]
-    standings.sort(key=lambda pair: (-pair[1].score, -pair[0].id))
-    best = tuple(_hit(job, standing) for job, standing in standings if standing.why)[:limit]
-    fixes = count_fixes(mended, {k: v.name for k, v in kinds.items()}, record.clock().date())
-    pieces = _pieces(question, named)
-    return Found(text, pieces, best, fixes, len(mended))
+
+
+def what_led_there(record: ShopRecord, jobs: Iterable[int], most: int = 6) -> LedThere:
+    """Return what was looked at first in these jobs and the codes found, the commonest first.
+
+    It reads all the jobs handed in: ask it beside the window.
+    """
+    with record.reading() as connection:
+        looked, codes = stored_led_there.read_led(connection, jobs)
+    return count_led(looked, codes, most)
+
+
+def vehicle_classes(record: ShopRecord, most: int = 40) -> tuple[str, ...]:
+    """Return the classes of vehicles that this shop has seen, the commonest first."""
+    with record.reading() as connection:
+        return stored.vehicle_classes(connection, most)
 
 
 def open_page(record: ShopRecord, most: int = 30) -> tuple[tuple[Hit, ...], tuple[Hit, ...]]:
@@ -139,25 +98,78 @@ def open_page(record: ShopRecord, most: int = 30) -> tuple[tuple[Hit, ...], tupl
         here = stored.jobs_here_now(connection, most)
         latest = [job for job in stored.jobs_latest(connection, most) if job not in set(here)]
         seen = stored.jobs_seen(connection, here + latest)
-    nothing = Standing(0.0, (), {})
     return (
-        tuple(_hit(seen[job], nothing) for job in here if job in seen),
-        tuple(_hit(seen[job], nothing) for job in latest if job in seen),
+        tuple(_hit(seen[job], 0.0, NO_REASONS) for job in here if job in seen),
+        tuple(_hit(seen[job], 0.0, NO_REASONS) for job in latest if job in seen),
     )
 
 
-def _first_points(evidence: Evidence) -> float:
-    return evidence.points() + ALL_WORDS * evidence.share_of_words
+def jobs_as_hits(record: ShopRecord, jobs: Iterable[int]) -> tuple[Hit, ...]:
+    """Return jobs as they are shown, in their order: to list what stands behind a number."""
+    wanted = list(jobs)
+    with record.reading() as connection:
+        seen = stored.jobs_seen(connection, wanted)
+    return tuple(_hit(seen[job], 0.0, NO_REASONS) for job in wanted if job in seen)
 
 
-def _about_the_same(evidence: Mapping[int, Evidence], hits: WordHits) -> list[int]:
-    """Return the jobs to count fixes over: those of the fault that was asked for."""
-    jobs = [job for job, one in evidence.items() if one.groups or one.codes]
-    if not jobs:
-        jobs = list(hits.with_all) or [job for job, one in evidence.items() if one.named]
-    if not jobs:
-        jobs = [job for job, one in evidence.items() if one.parts]
-    return sorted(jobs, reverse=True)[:COUNTED]
+def _asked(
+    question: Question, named: Named, plain: Mapping[str, str], kept: Filters, today: int
+) -> Asked:
+    """Return what is asked of past jobs, all but the words."""
+    groups = tuple(group.id for group in question.groups)
+    families = code_book().families
+    related = {
+        code
+        for asked in question.codes
+        for code in next((one.codes for one in families if asked in one.codes), ())
+    }
+    terms = [entry.marked(entry.CAR, word) for word in kept.vehicle_words]
+    terms += [entry.marked(entry.SYSTEM, kept.system)] if kept.system else []
+    return Asked(
+        today=today,
+        groups=groups,
+        near_groups=tuple(group for group in plain if group not in groups),
+        codes=question.codes,
+        related=tuple(sorted(related.difference(question.codes))),
+        parts=question.part_kinds,
+        conditions=question.conditions,
+        numbered=tuple(named.jobs),
+        vehicles=tuple(named.vehicles),
+        kept=Kept(
+            tuple(terms),
+            kept.since.toordinal() if kept.since else None,
+            kept.until.toordinal() if kept.until else None,
+        ),
+    )
+
+
+def _hits(
+    finder: ReasonFinder,
+    asked: Asked,
+    named: Named,
+    chosen: Sequence[Best],
+    seen: Mapping[int, stored.JobSeen],
+) -> tuple[Hit, ...]:
+    """Return the best jobs with the reasons for each."""
+    evidence = evidence_of(chosen, asked)
+    hits = []
+    for one in chosen:
+        if one.job in seen:
+            said = named.jobs.get(one.job) or named.vehicles.get(one.vehicle, "")
+            why = finder.reasons(replace(evidence[one.job], named=said), seen[one.job].texts)
+            hits.append(_hit(seen[one.job], one.points / UNIT, why))
+    return tuple(hits)
+
+
+def _fixes(
+    counted: Sequence[FixCounted],
+    mended: Mapping[int, tuple[list[str], str]],
+    kinds: Mapping[str, PartKind],
+) -> tuple[Fix, ...]:
+    """Return what fixed the chosen jobs, the commonest first, equally common ones by name."""
+    names = {kind.id: kind.name for kind in kinds.values()}
+    fixes = [name_fix(one, *mended[one.newest], names) for one in counted if one.newest in mended]
+    return tuple(sorted(fixes, key=lambda fix: (-len(fix.jobs), fix.name.casefold())))
 
 
 def _plain(question: Question, vocabulary: Vocabulary) -> dict[str, str]:
@@ -175,7 +187,7 @@ def _pieces(question: Question, named: Named) -> tuple[Piece, ...]:
     return (*named.pieces, *rest)
 
 
-def _hit(job: stored.JobSeen, standing: Standing) -> Hit:
+def _hit(job: stored.JobSeen, score: float, reasons: Reasons) -> Hit:
     return Hit(
         job.id,
         job.number,
@@ -186,7 +198,7 @@ def _hit(job: stored.JobSeen, standing: Standing) -> Hit:
         job.texts["concern"],
         job.texts["cause"],
         job.texts["correction"],
-        standing.score,
-        standing.why,
-        standing.marks,
+        round(score, 3),
+        reasons.why,
+        reasons.marks,
     )

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
-from datetime import date
 from typing import TypedDict
 
 from desktop_app.repair_jobs.share_interval import wilson
+from desktop_app.symptom_search.word_index.counting import FixCounted
+from desktop_app.symptom_search.word_index.entry import fix_key
 
 SMALL = 10  # settled jobs below which a share is called small
 
@@ -25,42 +26,46 @@ class FixJson(TypedDict):
 
 
 @dataclass(frozen=True, slots=True)
-class MendedJob:
-    """A job that was handed over: what was replaced, else the correction's words."""
-
-    job: int
-    part_kinds: frozenset[str]
-    correction: str
-    left_on: date
-    window_days: int
-    came_back: bool
-
-    def is_settled(self, today: date) -> bool:
-        """True from the day after the window's last day; on the last day it is still open.
-
-        A window of 0 days has no limit in time and is never over by its days.
-        """
-        return 0 < self.window_days < (today - self.left_on).days
-
-
-@dataclass(frozen=True, slots=True)
 class Fix:
     """One way in which it was mended: how often, and what became of it.
 
     `fix` is a part kind's id or a correction's words. A window still open is no success, so
     `rate` (with its 95 % Wilson interval) is `settled_back` of the `settled` jobs; None without
-    any. `came_back` counts all that came back, those with an open window among them.
+    any. `came_back` counts all that came back, those with an open window among them. The ids of
+    the jobs behind the numbers, the newest first: `jobs`, `settled_jobs` and `back_jobs`.
     """
 
     fix: str
     name: str
-    jobs: tuple[int, ...]
-    settled: int
+    jobs: Sequence[int]
+    settled_jobs: Sequence[int]
+    back_jobs: Sequence[int]
     settled_back: int
-    came_back: int
-    rate: float | None
-    low: float | None
-    high: float | None
+
+    @property
+    def settled(self) -> int:
+        """How many of the jobs are settled."""
+        return len(self.settled_jobs)
+
+    @property
+    def came_back(self) -> int:
+        """How many of the jobs came back."""
+        return len(self.back_jobs)
+
+    @property
+    def rate(self) -> float | None:
+        """The share of settled jobs that came back."""
+        return self.settled_back / self.settled if self.settled else None
+
+    @property
+    def low(self) -> float | None:
+        """The lower end of the share's interval."""
+        return wilson(self.settled_back, self.settled)[0] if self.settled else None
+
+    @property
+    def high(self) -> float | None:
+        """The upper end of the share's interval."""
+        return wilson(self.settled_back, self.settled)[1] if self.settled else None
 
     def sentence(self) -> str:
         """Return the counts as a shop would say them; small numbers are said to be small."""
@@ -88,40 +93,29 @@ class Fix:
         }
 
 
-def count_fixes(
-    mended: Iterable[MendedJob], names: Mapping[str, str], today: date, most: int = 12
-) -> tuple[Fix, ...]:
-    """Group mended jobs by what was done, the most frequent first.
+def fix_words(correction: str) -> str:
+    """Return a correction's words as they are compared; empty where there are none.
 
-    A job in which two kinds of part were replaced counts under both.
+    The space before them keeps them from being taken for a part kind's id.
     """
-    grouped: dict[str, list[MendedJob]] = {}
-    shown: dict[str, str] = {}
-    for one in mended:
-        for kind in sorted(one.part_kinds):
-            shown.setdefault(kind, names.get(kind, kind))
-            grouped.setdefault(kind, []).append(one)
-        words = " ".join(one.correction.casefold().split()).rstrip(" .;,")
-        if not one.part_kinds and words:
-            key = f" {words}"  # never mistaken for a part kind's id
-            shown.setdefault(key, one.correction.strip())
-            grouped.setdefault(key, []).append(one)
-    ways = sorted(grouped, key=lambda key: (-len(grouped[key]), shown[key].casefold()))
-    return tuple(_fix(key, shown[key], grouped[key], today) for key in ways[:most])
+    words = " ".join(correction.casefold().split()).rstrip(" .;,")
+    return f" {words}" if words else ""
 
 
-def _fix(key: str, name: str, mended: Sequence[MendedJob], today: date) -> Fix:
-    settled = [one for one in mended if one.is_settled(today)]
-    back = sum(one.came_back for one in settled)
-    low, high = wilson(back, len(settled)) if settled else (None, None)
+def name_fix(
+    counted: FixCounted, part_kinds: Iterable[str], correction: str, names: Mapping[str, str]
+) -> Fix:
+    """Return a counted fix with its name, from the newest job that had it.
+
+    `part_kinds` are those fitted in that job; `names` are the kinds' names by their ids.
+    """
+    kind = next((kind for kind in part_kinds if fix_key(kind) == counted.key), None)
+    name = correction.strip() if kind is None else names.get(kind, kind)
     return Fix(
-        fix=name if key.startswith(" ") else key,
+        fix=name if kind is None else kind,
         name=name,
-        jobs=tuple(one.job for one in mended),
-        settled=len(settled),
-        settled_back=back,
-        came_back=sum(one.came_back for one in mended),
-        rate=back / len(settled) if settled else None,
-        low=low,
-        high=high,
+        jobs=counted.jobs,
+        settled_jobs=counted.settled,
+        back_jobs=counted.back,
+        settled_back=counted.settled_back,
     )

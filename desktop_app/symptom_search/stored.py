@@ -2,17 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections import Counter
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
-from typing import Any
 
 from sqlalchemy import Connection, Text, column, func, select, table
 
 from desktop_app.parts_compared.stored import Pair
 from desktop_app.repair_jobs.stored import Job, Vehicle, Visit
 from desktop_app.shop_record.dialect_search import JobText, among, read_texts
-from desktop_app.shop_record.kept_value import kept_day
-from desktop_app.symptom_search.fixes import MendedJob
+from desktop_app.symptom_search.filters import vehicle_class
 
 # The judgements that make a return a comeback, and the table that keeps them; it belongs to a
 # folder beside this one, so it is named here and not imported.
@@ -47,7 +46,7 @@ def jobs_seen(connection: Connection, ids: Iterable[int]) -> dict[int, JobSeen]:
     wanted = list(ids)
     indexed = read_texts(connection, wanted)
     seen = {}
-    for row in connection.execute(_job_lines().where(Job.id.in_(among(wanted)))):
+    for row in connection.execute(_JOB_LINES.where(Job.id.in_(among(wanted)))).all():
         words = indexed.get(row.id, JobText())
         texts = {
             "concern": row.concern,
@@ -71,6 +70,16 @@ def jobs_seen(connection: Connection, ids: Iterable[int]) -> dict[int, JobSeen]:
     return seen
 
 
+def vehicle_classes(connection: Connection, most: int) -> tuple[str, ...]:
+    """Return the classes of the vehicles, the commonest first."""
+    counted: Counter[str] = Counter()
+    described = select(Vehicle.description, func.count()).group_by(Vehicle.description)
+    for description, vehicles in connection.execute(described):
+        counted[vehicle_class(description)] += vehicles
+    del counted[""]
+    return tuple(sorted(counted, key=lambda one: (-counted[one], one))[:most])
+
+
 def jobs_here_now(connection: Connection, most: int) -> list[int]:
     """Return the jobs of the cars that are in the shop now, the newest first."""
     query = select(Job.id).join(Visit, Visit.id == Job.visit_id).where(Visit.left_at.is_(None))
@@ -82,56 +91,36 @@ def jobs_latest(connection: Connection, most: int) -> list[int]:
     return [r[0] for r in connection.execute(select(Job.id).order_by(Job.id.desc()).limit(most))]
 
 
-def mended_jobs(connection: Connection, ids: Sequence[int]) -> list[MendedJob]:
-    """Return those of the jobs that were handed over, with what mended them."""
+def came_back(connection: Connection, ids: Iterable[int]) -> set[int]:
+    """Return those of the jobs that came back by our own doing, as it was judged."""
+    back = select(_RETURNS.c.earlier_job_id).where(
+        _RETURNS.c.earlier_job_id.in_(among(ids)),
+        _RETURNS.c.judgement.in_(COMEBACKS),
+        func.coalesce(_RETURNS.c.cause_class, "").not_in(NOT_OURS),
+    )
+    return {row[0] for row in connection.execute(back)}
+
+
+def mended_by(connection: Connection, ids: Iterable[int]) -> dict[int, tuple[list[str], str]]:
+    """Return of each job the part kinds fitted, by name, and its correction."""
     chosen = among(ids)
-    replaced: dict[int, set[str]] = {}
-    for job, kind in connection.execute(
-        select(Pair.job_id, Pair.part_kind).where(Pair.job_id.in_(chosen), Pair.fitted == 1)
-    ):
-        replaced.setdefault(job, set()).add(kind)
-    back = {
-        row[0]
-        for row in connection.execute(
-            select(_RETURNS.c.earlier_job_id).where(
-                _RETURNS.c.earlier_job_id.in_(chosen),
-                _RETURNS.c.judgement.in_(COMEBACKS),
-                func.coalesce(_RETURNS.c.cause_class, "").not_in(NOT_OURS),
-            )
+    mended: dict[int, tuple[list[str], str]] = {
+        job: ([], correction)
+        for job, correction in connection.execute(
+            select(Job.id, Job.correction).where(Job.id.in_(chosen))
         )
     }
-    rows = connection.execute(
-        select(Job.id, Job.correction, Job.left_at, Job.window_days)
-        .where(Job.id.in_(chosen), Job.left_at.is_not(None))
-        .order_by(Job.id.desc())
-    )
-    return [
-        MendedJob(
-            job,
-            frozenset(replaced.get(job, ())),
-            correction,
-            kept_day(str(left_at)),
-            window,
-            job in back,
-        )
-        for job, correction, left_at, window in rows
-    ]
+    fitted = select(Pair.job_id, Pair.part_kind).where(Pair.job_id.in_(chosen), Pair.fitted == 1)
+    for job, kind in connection.execute(fitted.order_by(Pair.part_kind)):
+        mended[job][0].append(kind)
+    return mended
 
 
-def _job_lines() -> Any:
-    return (
-        select(
-            Job.id,
-            Job.number,
-            Job.concern,
-            Job.cause,
-            Job.correction,
-            Job.left_at,
-            Visit.came_at,
-            Vehicle.description,
-            Vehicle.plate,
-            Vehicle.tag,
-        )
-        .join(Visit, Visit.id == Job.visit_id)
-        .join(Vehicle, Vehicle.id == Visit.vehicle_id)
+_JOB_LINES = (
+    select(
+        *(Job.id, Job.number, Job.concern, Job.cause, Job.correction, Job.left_at),
+        *(Visit.came_at, Vehicle.description, Vehicle.plate, Vehicle.tag),
     )
+    .join(Visit, Visit.id == Job.visit_id)
+    .join(Vehicle, Vehicle.id == Visit.vehicle_id)
+)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
+from functools import lru_cache
 from typing import Any
 
 from sqlalchemy import Connection, select
@@ -28,11 +29,13 @@ from desktop_app.shop_record.dialect_search import (
     remove_texts,
     write_texts,
 )
-from desktop_app.shop_record.tables import Base
+from desktop_app.symptom_search.stored_changes import jobs_of_change
 from desktop_app.symptom_search.stored_evidence import reversed_vin
 from desktop_app.symptom_search.word_forms import plain_words
 
 AT_A_TIME = 2000
+# The same lines, cars and names come again and again; a long text hardly twice.
+_REMEMBERED, _LONGEST_REMEMBERED = 20_000, 200
 
 # Columns whose change leaves the words of a job as they are.
 _JOB_WORDLESS = """number says_same system cause_found hours unbilled_hours price_cents
@@ -45,7 +48,7 @@ _WORDLESS = {
     "visit": frozenset(_VISIT_WORDLESS.split()),
     "pair": frozenset(["price_cents", "fate", "fitted", "position", "origin"]),
 }
-_OF_A_JOB = ("job_condition", "trouble_code", "job_check", "pair")
+_WORDLESS_TABLES = frozenset(["job_symptom", "return_link"])
 
 
 class JobIndex:
@@ -60,6 +63,7 @@ class JobIndex:
             kind.id: plain_words(" ".join((kind.id, kind.name, *kind.also)))
             for kind in kinds.values()
         }
+        self._part_line = lru_cache(_REMEMBERED)(self._part_line_anew)
 
     def follow(self, connection: Connection, changes: Sequence[RowChange]) -> None:
         """Write the jobs anew whose words the changes of one deed touch."""
@@ -91,27 +95,30 @@ class JobIndex:
         codes = _words_of(connection, ids, _CODES)
         parts = _words_of(connection, ids, _PARTS)
         texts = {}
-        for row in connection.execute(_JOBS.where(Job.id.in_(among(ids)))):
-            happens = [condition_words(one[0]) for one in conditions.get(row.id, ())]
-            terms = _flat(seen.get(row.id, ())) + _flat(found.get(row.id, ()))
-            texts[row.id] = JobText(
-                concern=plain_words(row.concern),
-                cause=plain_words(row.cause),
-                correction=plain_words(row.correction),
-                conditions=plain_words(" ".join(dict.fromkeys(happens + terms))),
-                codes=plain_words(" ".join(dict.fromkeys(_flat(codes.get(row.id, ()))))),
-                parts=" ".join(dict.fromkeys(self._part_lines(parts.get(row.id, ())))),
-                vehicle=_vehicle_words(row.description, row.plate, row.tag, row.vin),
-                people=plain_words(row.person or ""),
+        for job, concern, cause, correction, *vehicle, person in connection.execute(
+            _JOBS.where(_among(Job.id, ids))
+        ).all():
+            happens = [condition_words(one[0]) for one in conditions.get(job, ())]
+            terms = _flat(seen.get(job, ())) + _flat(found.get(job, ()))
+            texts[job] = JobText(
+                concern=_words(concern),
+                cause=_words(cause),
+                correction=_words(correction),
+                conditions=_words(" ".join(dict.fromkeys(happens + terms))),
+                codes=_words(" ".join(dict.fromkeys(_flat(codes.get(job, ()))))),
+                parts=self._part_lines(parts.get(job, ())),
+                vehicle=_vehicle_words(*vehicle),
+                people=_words(person or ""),
             )
         return texts
 
-    def _part_lines(self, rows: Iterable[Sequence[str]]) -> Iterator[str]:
-        for kind, *others in rows:
-            yield self._part_words.get(kind) or plain_words(kind)
-            for other in others:
-                if other:
-                    yield plain_words(other)
+    def _part_lines(self, rows: Iterable[Sequence[str]]) -> str:
+        return " ".join(dict.fromkeys(word for row in rows for word in self._part_line(row)))
+
+    def _part_line_anew(self, row: Sequence[str]) -> tuple[str, ...]:
+        kind, *others = row
+        words = self._part_words.get(kind) or _words(kind)
+        return (words, *(_words(other) for other in others if other))
 
 
 _CONDITIONS = select(JobCondition.job_id, JobCondition.condition).where(JobCondition.happens == 1)
@@ -152,15 +159,30 @@ _JOBS = (
 def _words_of(connection: Connection, ids: Sequence[int], query: Any) -> dict[int, list[Any]]:
     job = query.selected_columns[0]
     found: dict[int, list[Any]] = {}
-    for row in connection.execute(query.where(job.in_(among(ids)))):
-        found.setdefault(row[0], []).append(tuple(row[1:]))
+    rows: Any = connection.execute(query.where(_among(job, ids))).all()
+    for owner, *words in rows:
+        found.setdefault(owner, []).append(tuple(words))
     return found
+
+
+def _among(job: Any, ids: Sequence[int]) -> Any:
+    if isinstance(ids, range) and ids.step == 1 and ids:
+        return job.between(ids[0], ids[-1])
+    return job.in_(among(ids))
 
 
 def _flat(rows: Iterable[Sequence[str]]) -> list[str]:
     return [word for row in rows for word in row if word]
 
 
+def _words(text: str) -> str:
+    return _plain_words(text) if len(text) <= _LONGEST_REMEMBERED else plain_words(text)
+
+
+_plain_words = lru_cache(_REMEMBERED)(plain_words)
+
+
+@lru_cache(_REMEMBERED)
 def _vehicle_words(description: str, plate: str | None, tag: str | None, vin: str | None) -> str:
     words = [plain_words(description)]
     for name in (plate, tag):
@@ -175,38 +197,8 @@ def _jobs_touched(connection: Connection, change: RowChange) -> Iterator[int]:
     """Yield the jobs whose words this change touches."""
     changed = change.after or {}
     is_update = change.before is not None and change.after is not None
+    if change.table in _WORDLESS_TABLES:
+        return
     if is_update and changed.keys() <= _WORDLESS.get(change.table, frozenset()):
         return
-    if change.table == "job":
-        yield change.row_id
-    elif change.table in _OF_A_JOB:
-        yield from _owner(connection, change, "job_id")
-    elif change.table == "part_condition":
-        for pair in _owner(connection, change, "pair_id"):
-            yield from _ids(connection, select(Pair.job_id).where(Pair.id == pair))
-    elif change.table == "visit":
-        yield from _ids(connection, select(Job.id).where(Job.visit_id == change.row_id))
-    elif change.table == "vehicle":
-        visits = select(Visit.id).where(Visit.vehicle_id == change.row_id)
-        yield from _ids(connection, select(Job.id).where(Job.visit_id.in_(visits)))
-    elif change.table == "own_kind":
-        for kind in _owner(connection, change, "kind"):
-            yield from _ids(connection, select(Pair.job_id).where(Pair.part_kind == kind))
-    elif change.table == "person":
-        yield from _ids(connection, select(Job.id).where(Job.technician_id == change.row_id))
-
-
-def _owner(connection: Connection, change: RowChange, column: str) -> Iterator[int]:
-    """Yield the owner of a changed row, from its values before and after, else from the row."""
-    named = {
-        values[column] for values in (change.before, change.after) if values and column in values
-    }
-    if not named:
-        table = Base.metadata.tables[change.table]
-        named = set(_ids(connection, select(table.c[column]).where(table.c.id == change.row_id)))
-    yield from named
-
-
-def _ids(connection: Connection, query: Any) -> Iterator[int]:
-    for row in connection.execute(query).all():
-        yield row[0]
+    yield from jobs_of_change(connection, change)

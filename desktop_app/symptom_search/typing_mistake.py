@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from functools import lru_cache
 
 from desktop_app.symptom_search.word_forms import ENDINGS
 
@@ -48,7 +49,7 @@ def nearest(typed: str, known: Iterable[tuple[str, int]], most: int = 3) -> tupl
     for stem, jobs in known:
         if allowed == 0 or len(stem) < 4 or not -ENDING - 1 <= len(stem) - len(typed) <= allowed:
             continue
-        if len(pieces & _pieces(stem)) * 3 < len(stem) - 1:
+        if _missing(stem, typed, allowed) or len(pieces & _pieces(stem)) * 3 < len(stem) - 1:
             continue
         off = distance_to_stem(typed, stem)
         if off <= min(allowed, mistakes_allowed(stem + "__")):  # a stem lost some two letters
@@ -58,6 +59,18 @@ def nearest(typed: str, known: Iterable[tuple[str, int]], most: int = 3) -> tupl
     return tuple(best[:most])
 
 
+def _missing(stem: str, typed: str, allowed: int) -> bool:
+    """Tell whether more letters of a stem than allowed are not in the typed word at all."""
+    missing = 0
+    for letter in stem:
+        if letter in typed:
+            typed = typed.replace(letter, "", 1)
+        else:
+            missing += 1
+    return missing > allowed
+
+
+@lru_cache(2048)
 def _from_an_ending(rest: str) -> int:
     if rest in ENDINGS:
         return 0

@@ -128,6 +128,41 @@ def test_a_typing_mistake_still_finds(some_jobs: OldJobs, slip: str, number: str
     assert any("near word" in why for why in found.hits[0].why)
 
 
+@pytest.mark.parametrize(
+    ("concern", "text"),
+    [
+        ("blew its head gasket", "headgasket "),
+        ("blew its headgasket", "head gasket "),
+        ("gets a flat spot", "flatspot "),
+        ("smells of washer fluid", "washerfluid "),
+    ],
+)
+def test_words_written_as_one_or_apart_are_near(
+    some_jobs: OldJobs, concern: str, text: str
+) -> None:
+    some_jobs.job("gasket of the sump seeps")
+    number = f"J-{some_jobs.job(concern):03}"
+    assert some_jobs.numbers(text)[0] == number
+
+
+def test_of_two_alike_the_one_that_stayed_fixed_comes_first(old_jobs: OldJobs) -> None:
+    stayed = old_jobs.job("wipers judder", correction="arm bent back")
+    back = old_jobs.job("wipers judder", correction="arm bent back")
+    old_jobs.came_back(back, stayed, "same symptom")
+    hits = old_jobs.find("wipers judder").hits
+    assert [hit.job_id for hit in hits] == [stayed, back]
+    assert hits[0].score - hits[1].score == pytest.approx(2)
+    assert "stayed fixed" in hits[0].why
+    assert "came back" in hits[1].why
+
+
+def test_what_became_of_a_job_outweighs_no_word(old_jobs: OldJobs) -> None:
+    old_jobs.job("wipers park wrong")
+    back = old_jobs.job("wipers judder")
+    old_jobs.came_back(back, 1, "same symptom")
+    assert old_jobs.numbers("wipers judder ") == ["J-002", "J-001"]
+
+
 def test_one_word_too_many_does_not_hide_the_job(some_jobs: OldJobs) -> None:
     assert some_jobs.numbers("hose replaced zebra stripes")[0] == "J-006"
 

@@ -2,76 +2,95 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import date, timedelta
 
+import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from desktop_app.symptom_search.fixes import MendedJob, count_fixes
+from desktop_app.symptom_search.fixes import Fix, fix_words, name_fix
+from desktop_app.symptom_search.word_index.counting import Chosen, commonest_fixes
+from desktop_app.symptom_search.word_index.entry import JobEntry, fix_key
+from desktop_app.symptom_search.word_index.writing import arrays_of
 
 TODAY = date(2026, 11, 16)
 
 
-def mended(days_ago: int, *parts: str, back: bool = False, words: str = "") -> MendedJob:
-    left = TODAY - timedelta(days=days_ago)
-    return MendedJob(days_ago, frozenset(parts), words, left, 90, back)
+def mended(days_ago: int, *fixes: str, back: bool = False) -> JobEntry:
+    """Return a job handed over so many days ago, with a window of 90 days."""
+    left = (TODAY - timedelta(days=days_ago)).toordinal()
+    keys = tuple(sorted(map(fix_key, fixes)))
+    return JobEntry(days_ago, ("",) * 8, (), left, left, left + 90, back, 1, keys)
+
+
+def counted(jobs: Sequence[JobEntry], **names: str) -> list[Fix]:
+    """Return the fixes of these jobs, of the kinds a and b or by the words of the correction."""
+    arrays = arrays_of(sorted(jobs))
+    fixes = commonest_fixes([Chosen(arrays, np.ones(len(jobs), bool))], TODAY.toordinal())
+    return [name_fix(one, ("a", "b"), "Cleaned the ground.", names) for one in fixes]
 
 
 def test_a_job_is_settled_from_the_day_after_its_last() -> None:
-    assert not mended(90, "a").is_settled(TODAY)
-    assert mended(91, "a").is_settled(TODAY)
+    assert counted([mended(90, "a")])[0].settled == 0
+    assert counted([mended(91, "a")])[0].settled == 1
 
 
 def test_open_windows_are_counted_but_not_in_the_share() -> None:
-    (fix,) = count_fixes([mended(200, "a"), mended(10, "a"), mended(5, "a", back=True)], {}, TODAY)
+    (fix,) = counted([mended(200, "a"), mended(10, "a"), mended(5, "a", back=True)])
     assert (len(fix.jobs), fix.settled, fix.settled_back, fix.came_back) == (3, 1, 0, 1)
     assert fix.rate == 0.0
     assert fix.high == pytest.approx(0.7934, abs=1e-4)  # Wilson for 0 of 1: z²/(1 + z²)
     assert "1 of the rest came back already" in fix.sentence()
 
 
+def test_the_jobs_behind_each_number_can_be_opened() -> None:
+    (fix,) = counted([mended(200, "a", back=True), mended(10, "a"), mended(300, "a")])
+    assert list(fix.jobs) == [300, 200, 10]
+    assert list(fix.settled_jobs) == [300, 200]
+    assert list(fix.back_jobs) == [200]
+    assert fix.jobs[0] == 300
+    assert fix.jobs[1:] == (200, 10)
+
+
 def test_without_a_settled_job_there_is_no_share() -> None:
-    (fix,) = count_fixes([mended(10, "a")], {"a": "rotor"}, TODAY)
+    (fix,) = counted([mended(10, "a")], a="rotor")
     assert (fix.rate, fix.low, fix.high) == (None, None, None)
     assert fix.name == "rotor"
     assert fix.sentence() == "once; no window is over yet"
 
 
 def test_small_numbers_are_said_to_be_small() -> None:
-    few = count_fixes([mended(200 + i, "a") for i in range(4)], {}, TODAY)[0]
-    many = count_fixes([mended(200 + i, "a") for i in range(40)], {}, TODAY)[0]
+    few = counted([mended(200 + i, "a") for i in range(4)])[0]
+    many = counted([mended(200 + i, "a") for i in range(40)])[0]
     assert "Few" in few.sentence()
     assert "Few" not in many.sentence()
 
 
-def test_two_parts_count_under_both_and_words_only_without_parts() -> None:
+def test_two_parts_count_under_both_and_words_under_themselves() -> None:
+    words = fix_words("Cleaned the ground.")
     jobs = [
-        mended(100, "cap", "rotor", words="cap and rotor replaced"),
-        mended(101, words="Cleaned the ground."),
-        mended(102, words="cleaned  the ground"),
-        mended(103, words=" "),
+        mended(100, "a", "b"),
+        mended(101, words),
+        mended(102, fix_words("cleaned  the ground")),
     ]
-    counted = [(fix.name, len(fix.jobs)) for fix in count_fixes(jobs, {}, TODAY)]
-    assert counted == [("Cleaned the ground.", 2), ("cap", 1), ("rotor", 1)]
+    assert sorted((fix.name, len(fix.jobs)) for fix in counted(jobs, a="cap", b="rotor")) == [
+        ("Cleaned the ground.", 2),
+        ("cap", 1),
+        ("rotor", 1),
+    ]
+    assert fix_words(" ") == ""
 
 
-@given(
-    st.lists(
-        st.builds(
-            mended,
-            st.integers(0, 400),
-            st.sampled_from("abc"),
-            back=st.booleans(),
-        ),
-        max_size=40,
-    )
-)
-def test_counts_add_up(jobs: list[MendedJob]) -> None:
-    fixes = count_fixes(jobs, {}, TODAY)
-    assert sum(len(fix.jobs) for fix in fixes) == len(jobs)
-    for fix in fixes:
-        assert fix.settled_back <= fix.settled <= len(fix.jobs)
-        assert fix.settled_back <= fix.came_back
-        if fix.rate is not None and fix.low is not None and fix.high is not None:
-            assert 0 <= fix.low <= fix.rate <= fix.high <= 1
+@given(st.lists(st.tuples(st.integers(0, 300), st.booleans()), min_size=1, max_size=60))
+def test_the_share_is_that_of_the_settled_jobs(told: list[tuple[int, bool]]) -> None:
+    jobs = [mended(ago, "a", back=back)._replace(job=at) for at, (ago, back) in enumerate(told)]
+    (fix,) = counted(jobs)
+    settled = [back for ago, back in told if ago > 90]
+    assert (fix.settled, fix.settled_back) == (len(settled), sum(settled))
+    if settled:
+        assert fix.rate == sum(settled) / len(settled)
+        assert fix.low is not None
+        assert fix.high is not None
+        assert 0 <= fix.low <= fix.rate <= fix.high <= 1

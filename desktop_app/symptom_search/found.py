@@ -1,0 +1,86 @@
+"""The answer to a question: the jobs found, why, and what fixed it before."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import TypedDict
+
+from desktop_app.symptom_search.fixes import Fix, FixJson
+from desktop_app.symptom_search.question import Piece
+from desktop_app.symptom_search.reasons import Span
+
+
+class HitJson(TypedDict):
+    """One job as the `find` command prints it."""
+
+    number: str
+    score: float
+    concern: str
+    why: list[str]
+
+
+class FoundJson(TypedDict):
+    """The answer as the `find` command prints it."""
+
+    read_as: list[str]
+    jobs: list[HitJson]
+    fixes: list[FixJson]
+
+
+@dataclass(frozen=True, slots=True)
+class Hit:
+    """One job found; `marks` are the places (start, end) of matched words in each text."""
+
+    job_id: int
+    number: str
+    day: str
+    left: str
+    vehicle: str
+    plate: str
+    concern: str
+    cause: str
+    correction: str
+    score: float
+    why: tuple[str, ...]
+    marks: Mapping[str, tuple[Span, ...]]
+
+
+@dataclass(frozen=True, slots=True)
+class Found:
+    """The answer to one text.
+
+    `counted` is the number of jobs that the fixes are counted over: all that match, or, while the
+    word index is still being made (`of_all` is False), the newest of them.
+    """
+
+    text: str
+    read_as: tuple[Piece, ...]
+    hits: tuple[Hit, ...]
+    fixes: tuple[Fix, ...]
+    counted: int
+    of_all: bool = True
+
+    def counted_over(self) -> str:
+        """Return over which jobs the fixes were counted, as one sentence."""
+        if self.counted == 1:
+            return "Counted over one job handed over."
+        if not self.of_all:
+            return f"Counted over the newest {self.counted:,} jobs handed over, not yet over all."
+        return f"Counted over all {self.counted:,} jobs handed over that match."
+
+    def as_json(self) -> FoundJson:
+        """Return the fields of the command contract."""
+        return {
+            "read_as": [piece.shown for piece in self.read_as],
+            "jobs": [
+                {
+                    "number": hit.number,
+                    "score": hit.score,
+                    "concern": hit.concern,
+                    "why": list(hit.why),
+                }
+                for hit in self.hits
+            ],
+            "fixes": [fix.as_json() for fix in self.fixes],
+        }

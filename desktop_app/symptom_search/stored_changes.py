@@ -1,0 +1,77 @@
+"""Which jobs a change of a row is about, and which the deeds since a moment have changed."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import Any
+
+from sqlalchemy import Connection, select, table
+from sqlalchemy import column as column_of
+
+from desktop_app.parts_compared.stored import Pair
+from desktop_app.repair_jobs.stored import Job, Visit
+from desktop_app.shop_record.deed import RowChange
+from desktop_app.shop_record.history import done_in
+from desktop_app.shop_record.tables import HistoryEntry
+
+_OF_A_JOB = ("job_condition", "trouble_code", "job_check", "pair", "job_symptom")
+
+
+def jobs_changed(connection: Connection, after: int, most: int) -> set[int] | None:
+    """Return the jobs that the deeds after one changed; None where they are more than `most`.
+
+    Rows added in bulk hang on jobs that were added with them, so the ranges of jobs are enough.
+    """
+    deeds = select(HistoryEntry.seq).where(HistoryEntry.seq > after).order_by(HistoryEntry.seq)
+    changed: set[int] = set()
+    for (seq,) in connection.execute(deeds).all():
+        changes, bulk = done_in(connection, seq)
+        for change in changes:
+            changed.update(jobs_of_change(connection, change))
+        for rows in bulk:
+            if rows.table == "job" and rows.rows <= most:
+                changed.update(range(rows.first, rows.last + 1))
+            elif rows.table == "job":
+                return None
+        if len(changed) > most:
+            return None
+    return changed
+
+
+def jobs_of_change(connection: Connection, change: RowChange) -> Iterator[int]:
+    """Yield the jobs that a changed row belongs to or is read with."""
+    if change.table == "job":
+        yield change.row_id
+    elif change.table in _OF_A_JOB:
+        yield from _owner(connection, change, "job_id")
+    elif change.table == "return_link":
+        yield from _owner(connection, change, "earlier_job_id")
+    elif change.table == "part_condition":
+        for pair in _owner(connection, change, "pair_id"):
+            yield from _ids(connection, select(Pair.job_id).where(Pair.id == pair))
+    elif change.table == "visit":
+        yield from _ids(connection, select(Job.id).where(Job.visit_id == change.row_id))
+    elif change.table == "vehicle":
+        visits = select(Visit.id).where(Visit.vehicle_id == change.row_id)
+        yield from _ids(connection, select(Job.id).where(Job.visit_id.in_(visits)))
+    elif change.table == "own_kind":
+        for kind in _owner(connection, change, "kind"):
+            yield from _ids(connection, select(Pair.job_id).where(Pair.part_kind == kind))
+    elif change.table == "person":
+        yield from _ids(connection, select(Job.id).where(Job.technician_id == change.row_id))
+
+
+def _owner(connection: Connection, change: RowChange, column: str) -> Iterator[Any]:
+    """Yield the owner of a changed row, from its values before and after, else from the row."""
+    named = {
+        values[column] for values in (change.before, change.after) if values and column in values
+    }
+    if not named:
+        row = table(change.table, column_of("id"), column_of(column))
+        named = set(_ids(connection, select(row.c[column]).where(row.c.id == change.row_id)))
+    yield from named
+
+
+def _ids(connection: Connection, query: Any) -> Iterator[Any]:
+    for row in connection.execute(query).all():
+        yield row[0]
