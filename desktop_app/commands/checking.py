@@ -35,6 +35,7 @@ def _checked(asked: Asked) -> Checked:
     from desktop_app.part_photos.stored_names import photos_named
     from desktop_app.parts_compared.stored_check import bench_problems
     from desktop_app.returns_watched.stored_check import record_problems
+    from desktop_app.returns_watched.stored_doubts import record_doubts
     from desktop_app.shop_record.check import Problem, check_shop
 
     with shop_of(asked) as record:
@@ -48,9 +49,14 @@ def _checked(asked: Asked) -> Checked:
                 Problem(where, words, True, "Go back to your last good copy.")
                 for where, words in record_problems(connection)
             )
+            today = record.clock().date()
+            doubts = tuple(
+                Problem(doubt.where, doubt.what, False, doubt.do)
+                for doubt in record_doubts(connection, today)
+            )
         checked = check_shop(record, photos)
         kinds = tuple(
             Problem("the shop's own part kinds", trouble.what, False, trouble.do)
             for trouble in shelf_of(record).troubles
         )
-    return replace(checked, problems=(*checked.problems, *bench, *jobs, *kinds))
+    return replace(checked, problems=(*checked.problems, *bench, *jobs, *doubts, *kinds))

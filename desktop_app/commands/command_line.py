@@ -10,6 +10,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, NoReturn
 
 from desktop_app.commands.command_words import add_commands
+from desktop_app.commands.json_pieces import json_pieces
 from desktop_app.shop_record.trouble import ShopTrouble
 
 if TYPE_CHECKING:
@@ -108,15 +109,15 @@ def say(outcome: Outcome, *, as_json: bool) -> None:
         return
     any_letter = (out.encoding or "").lower().replace("-", "") == "utf8"
     if as_json:
-        import json
-
-        text = json.dumps(outcome.json, ensure_ascii=not any_letter, indent=1, allow_nan=False)
+        pieces = json_pieces(outcome.json, only_ascii=not any_letter)
     else:
-        text = "\n".join(outcome.lines)
-    if not any_letter:
-        encoding = out.encoding or "ascii"
-        text = text.encode(encoding, "backslashreplace").decode(encoding)
-    print(text, end="\n" if text else "", flush=True)
+        pieces = (f"{line}\n" for line in outcome.lines)
+    for piece in pieces:
+        if not any_letter:
+            encoding = out.encoding or "ascii"
+            piece = piece.encode(encoding, "backslashreplace").decode(encoding)
+        out.write(piece)
+    out.flush()
 
 
 def _parser() -> argparse.ArgumentParser:
@@ -175,7 +176,9 @@ def _command(name: str) -> Command:
     elif name == "find":
         from desktop_app.commands.finding import find as command
     elif name == "import":
-        from desktop_app.commands.importing import import_file as command
+        from desktop_app.commands.bringing_back import import_any as command
+    elif name == "export":
+        from desktop_app.commands.exporting import export as command
     else:
         from desktop_app.commands.checking import check as command
     return command

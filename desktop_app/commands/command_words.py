@@ -84,10 +84,22 @@ def watch_words(add: Add) -> None:
 
 def record_words(add: Add) -> None:
     """Say what the commands take that bring records in and out."""
-    one = add("import", "bring the jobs of a table (CSV or XLSX) into the shop", shop=True)
+    one = add(
+        "import",
+        "bring the jobs of a table (CSV or XLSX) into the shop, or a whole export (its FOLDER) "
+        "into a new one",
+        shop=True,
+    )
     one.add_argument("file", metavar="FILE")
     one.add_argument("--columns", metavar="MAP.toml", help="which column is which")
     one.add_argument("--dry-run", action="store_true", help="only say what it would do")
+    one = add(
+        "export",
+        "write everything into a new folder, readable without this program: tables as CSV, photos, "
+        "the history with its hashes; import FOLDER brings all of it back",
+        shop=True,
+    )
+    one.add_argument("folder", metavar="FOLDER")
 
 
 def look_up_words(add: Add) -> None:

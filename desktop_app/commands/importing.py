@@ -19,7 +19,8 @@ if TYPE_CHECKING:
 def import_file(asked: Asked) -> Outcome:
     """Bring the jobs of a file into the shop, or say what that would do.
 
-    The rows that were refused are written beside the file, to be mended and imported again.
+    The rows that were refused are written beside the file, to be mended and imported again. What
+    was taken for granted about the file is said on standard error.
     """
     from desktop_app.records_exchanged.import_actions import import_rows
     from desktop_app.records_exchanged.map_actions import read_map_file
@@ -42,6 +43,7 @@ def import_file(asked: Asked) -> Outcome:
             told = import_rows(
                 record, table, path.name, reads, _progress(rows), dry_run=asked.dry_run
             )
+            _say_what_was_taken(table)
             refused, said_of_them = None, ""
             if told.rejected and not asked.dry_run:
                 refused, said_of_them = _write_refused(table, told, path)
@@ -53,6 +55,14 @@ def import_file(asked: Asked) -> Outcome:
     if refused is not None:
         said_json["rejected_file"] = str(refused)
     return Outcome(said_json, _lines(told, asked.dry_run, said_of_them))
+
+
+def _say_what_was_taken(table: Table) -> None:
+    """Say what was taken for granted, once it is clear that no refusal has the line to itself."""
+    from desktop_app.records_exchanged.taken_for_granted import taken_for_granted
+
+    if sys.stderr is not None:
+        print(*taken_for_granted(table.found), sep="\n", file=sys.stderr)
 
 
 def _progress(rows: int) -> Told:

@@ -2,17 +2,21 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from typing import Any, Protocol
 
 
 @dataclass(frozen=True, slots=True)
 class Outcome:
-    """The facts of one command; `status` is its exit status."""
+    """The facts of one command; `status` is its exit status.
+
+    Where `json` is an iterator it is printed as one list, item by item, and `lines` line by line:
+    what they are made of must have been read already, so that nothing is refused half-way.
+    """
 
     json: Any
-    lines: tuple[str, ...]
+    lines: Iterable[str]
     status: int = 0
 
 

@@ -12,6 +12,7 @@ from desktop_app.commands.shop_place import chosen_place, open_place
 from desktop_app.shop_record.trouble import ShopTrouble
 
 if TYPE_CHECKING:
+    from desktop_app.returns_watched.stored_return_rows import ReturnsFound
     from desktop_app.returns_watched.watching import WatchedJob
     from desktop_app.shop_record.record import ShopRecord
 
@@ -28,19 +29,27 @@ def shop_of(asked: Asked) -> Iterator[ShopRecord]:
 
 def returns(asked: Asked) -> Outcome:
     """List the returns, judged or not, by the day on which the later job was opened."""
-    from desktop_app.returns_watched.stored_returns import read_returns
+    from desktop_app.returns_watched.stored_returns import find_returns
 
     since, until = span_said(asked)
     with shop_of(asked) as record, record.reading() as connection:
-        rows = read_returns(connection, since, until, symptom_names())
-    lines = tuple(
-        f"{row.later} after {row.earlier}: {row.candidate.days} days, {row.distance_words('mi')}; "
-        f"{row.candidate.why() or 'judged by hand'}; "
-        f"{row.state_words}"
-        f"{'' if row.in_window else ' (beyond the window)'}"
-        for row in rows
-    )
-    return Outcome([row.as_json() for row in rows], lines or ("Nobody came back in that time.",))
+        found = find_returns(connection, since, until, symptom_names())
+    return Outcome((one.as_json() for one in found.candidates), _return_lines(found))
+
+
+def _return_lines(found: ReturnsFound) -> Iterator[str]:
+    said = False
+    for row in found.rows():
+        said = True
+        yield (
+            f"{row.later} after {row.earlier}: {row.candidate.days} days, "
+            f"{row.distance_words('mi')}; "
+            f"{row.candidate.why() or 'judged by hand'}; "
+            f"{row.state_words}"
+            f"{'' if row.in_window else ' (beyond the window)'}"
+        )
+    if not said:
+        yield "Nobody came back in that time."
 
 
 def watch(asked: Asked) -> Outcome:
@@ -49,20 +58,25 @@ def watch(asked: Asked) -> Outcome:
 
     today = day_said("--today", asked.today)
     with shop_of(asked) as record, record.reading() as connection:
-        jobs = read_watch(connection, today or record.clock().date())
-    lines = tuple(_watched_line(job) for job in jobs)
+        day = today or record.clock().date()
+        jobs = read_watch(connection, day)
+        lines = tuple(_watched_line(job, day) for job in jobs)
     return Outcome([job.as_json() for job in jobs], lines or ("No window is open.",))
 
 
-def _watched_line(job: WatchedJob) -> str:
+def _watched_line(job: WatchedJob, today: date) -> str:
     left = [] if job.days_left is None else [f"{job.days_left} days"]
     if job.miles_left is not None:
         left.append(f"{job.miles_left:,.0f} miles")
-    said = f" {', '.join(left)} left;" if left else ""
+    by = " as last read" if job.miles_left is not None else ""
+    said = f" {', '.join(left)} left{by};" if left else ""
+    if job.window.miles and job.not_read_since:
+        said += " miles not read since;"
     if job.expected_close is None:
         return f"{job.job}  {job.vehicle}:{said} ends by distance alone, nobody can say when"
     end = f"{job.expected_close.isoformat()} by {job.expected_close_by}"
-    return f"{job.job}  {job.vehicle}:{said} expected to end {end}"
+    ends = "expected to end" if job.expected_close >= today else "may have ended"
+    return f"{job.job}  {job.vehicle}:{said} {ends} {end}"
 
 
 def symptom_names() -> dict[str, str]:

@@ -11,6 +11,7 @@ from desktop_app.repair_jobs.entry_bounds import (
     MOST_CENTS,
     MOST_HOURS,
     check_bounds,
+    check_moment,
     check_reading,
     check_word,
 )
@@ -30,12 +31,15 @@ from desktop_app.repair_jobs.stored_reading import conditions_of
 from desktop_app.repair_jobs.trouble_code import read_code
 from desktop_app.repair_jobs.vehicle_actions import vehicle_taken_in
 from desktop_app.repair_jobs.write_up import WriteUp
+from desktop_app.shop_record.as_shown import change_as_shown
 from desktop_app.shop_record.deed import Deed, Done
 from desktop_app.shop_record.house_rules import read_rules
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_record.written_meanwhile import Shown, cents_in_words
 
 CODE_KINDS, CODE_STAGES = ("stored", "pending", "permanent"), ("found", "after repair")
+Said = Shown[str] | Shown[str | None] | None  # what a page showed of words
 # Given the deed, a job and the moment at which it leaves: the columns of its window.
 PromiseThen = Callable[[Deed, int, str], Mapping[str, Any]]
 
@@ -44,6 +48,9 @@ def write_up(record: ShopRecord, said: WriteUp) -> Done:
     """Take a vehicle in: the visit, and its first job with the concern; `made` is the job's id."""
     said.check()
     made: list[int] = []
+
+    for condition in said.conditions:
+        check_word("when it happens", condition, CONDITION_IDS)
 
     def work(deed: Deed) -> None:
         visit = deed.add(
@@ -78,12 +85,15 @@ def add_job(
 
 
 def write_concern(
-    record: ShopRecord, job_id: int, words: str, symptoms: tuple[str, ...] = ()
+    record: ShopRecord, job_id: int, words: str, symptoms: tuple[str, ...] = (), shown: Said = None
 ) -> Done:
-    """Write down the concern; the symptom groups read from it replace those read before."""
+    """Write down the concern; the symptom groups read from it replace those read before.
+
+    Raises WrittenMeanwhile, as all deeds do that are told what a page has `shown`.
+    """
 
     def work(deed: Deed) -> None:
-        deed.change(Job, job_id, concern=words)
+        change_as_shown(deed, Job, job_id, shown, concern=words)
         kept = look.symptom_rows(deed, job_id)
         for symptom, (row, chosen) in kept.items():
             if not chosen and symptom not in symptoms:
@@ -182,7 +192,7 @@ def tick_check(record: ShopRecord, job_id: int, kind: str, words: str, outcome: 
     return record.do("Tick a check", work)
 
 
-def name_cause(record: ShopRecord, job_id: int, words: str) -> Done:
+def name_cause(record: ShopRecord, job_id: int, words: str, shown: Said = None) -> Done:
     """Name the cause in a sentence; an empty one takes the cause back.
 
     A job that was said to be not caught stays so; its words say what was tried.
@@ -191,7 +201,8 @@ def name_cause(record: ShopRecord, job_id: int, words: str) -> Done:
     def work(deed: Deed) -> None:
         caught = look.cause_found(deed, job_id) != 0
         found = (1 if words.strip() else None) if caught else 0
-        deed.change(Job, job_id, cause=words, cause_found=found)
+        change_as_shown(deed, Job, job_id, shown, cause=words)
+        deed.change(Job, job_id, cause_found=found)
 
     return record.do("Name the cause", work)
 
@@ -211,9 +222,9 @@ def say_not_caught(record: ShopRecord, job_id: int) -> Done:
     return _change(record, "Say “not caught”", job_id, cause_found=0)
 
 
-def write_correction(record: ShopRecord, job_id: int, words: str) -> Done:
+def write_correction(record: ShopRecord, job_id: int, words: str, shown: Said = None) -> Done:
     """Write down what was done."""
-    return _change(record, "Write down the correction", job_id, correction=words)
+    return _change(record, "Write down the correction", job_id, shown, correction=words)
 
 
 def choose_system(record: ShopRecord, job_id: int, system: str) -> Done:
@@ -226,17 +237,28 @@ def choose_technician(record: ShopRecord, job_id: int, person: int | None) -> Do
     return _change(record, "Say who did it", job_id, technician_id=person)
 
 
-def write_hours(record: ShopRecord, job_id: int, hours: float | None, unbilled: bool) -> Done:
+def write_hours(
+    record: ShopRecord,
+    job_id: int,
+    hours: float | None,
+    unbilled: bool,
+    shown: Shown[float | None] | None = None,
+) -> Done:
     """Write down the hours, or those that nobody pays."""
     check_bounds("That number of hours", hours, MOST_HOURS)
     name = "unbilled_hours" if unbilled else "hours"
-    return _change(record, "Write down the hours", job_id, **{name: hours})
+    return _change(record, "Write down the hours", job_id, shown, **{name: hours})
 
 
-def write_price(record: ShopRecord, job_id: int, cents: int | None) -> Done:
+def write_price(
+    record: ShopRecord, job_id: int, cents: int | None, shown: Shown[int | None] | None = None
+) -> Done:
     """Write down the price in cents."""
     check_bounds("That price in cents", cents, MOST_CENTS)
-    return _change(record, "Write down the price", job_id, price_cents=cents)
+    return record.do(
+        "Write down the price",
+        lambda deed: change_as_shown(deed, Job, job_id, shown, cents_in_words, price_cents=cents),
+    )
 
 
 def say_proof(record: ShopRecord, job_id: int, level: int | None) -> Done:
@@ -245,6 +267,8 @@ def say_proof(record: ShopRecord, job_id: int, level: int | None) -> Done:
     Refused where the level is not offered: "same conditions" with no condition told of, or with
     one that was not met; and once the car has left.
     """
+
+    check_bounds("That level of proof", level, max(ProofLevel))
 
     def work(deed: Deed) -> None:
         look.refuse_once_left(deed, job_id)
@@ -260,9 +284,10 @@ def say_proof(record: ShopRecord, job_id: int, level: int | None) -> Done:
     return record.do("Say how far it was proved", work)
 
 
-def say_declined(record: ShopRecord, job_id: int, words: str) -> Done:
+def say_declined(record: ShopRecord, job_id: int, words: str, shown: Said = None) -> Done:
     """Write down what was declined or left undone; "nothing" is an answer."""
-    return _change(record, "Write down what was declined", job_id, declined=words.strip() or None)
+    said = words.strip() or None
+    return _change(record, "Write down what was declined", job_id, shown, declined=said)
 
 
 def hand_over(
@@ -283,6 +308,8 @@ def hand_over(
             f"Before the car leaves, say {_listed(missing)}.", kept="Everything so far is kept."
         )
     check_reading(odometer_out)
+    if left_at:
+        check_moment(left_at)
 
     def work(deed: Deed) -> None:
         moment = left_at or record.clock().isoformat(timespec="seconds")
@@ -335,8 +362,10 @@ def person_left(record: ShopRecord, person: int) -> Done:
     return record.do("Take a person off", lambda deed: deed.change(Person, person, here=0))
 
 
-def _change(record: ShopRecord, words: str, job_id: int, **values: object) -> Done:
-    return record.do(words, lambda deed: deed.change(Job, job_id, **values))
+def _change(
+    record: ShopRecord, words: str, job_id: int, shown: Shown[Any] | None = None, **values: Any
+) -> Done:
+    return record.do(words, lambda deed: change_as_shown(deed, Job, job_id, shown, **values))
 
 
 def _add_job(deed: Deed, visit: int, concern: str, same: bool, symptoms: tuple[str, ...]) -> int:

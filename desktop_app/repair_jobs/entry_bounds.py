@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Collection
 from datetime import date
 
+from desktop_app.shop_record.kept_value import kept_moment
 from desktop_app.shop_record.trouble import ShopTrouble
 
 MOST_ON_AN_ODOMETER = 9_999_999
@@ -30,6 +31,17 @@ def check_word(what: str, word: str, allowed: Collection[str]) -> None:
     if word not in allowed:
         accepted = ", ".join(sorted(allowed))
         raise ShopTrouble(f"“{word}” is not accepted for {what}.", do=f"Accepted: {accepted}.")
+
+
+def check_moment(text: str) -> None:
+    """Raise a ShopTrouble where a text is no day like 2026-11-16, nor one with its time."""
+    try:
+        kept_moment(text)
+    except ShopTrouble as trouble:
+        raise ShopTrouble(
+            f"“{text[:40]}” is not a moment.",
+            do="Accepted: a day like 2026-11-16, or one with its time, like 2026-11-16T17:05:00.",
+        ) from trouble
 
 
 def check_day(text: str, today: date) -> date:

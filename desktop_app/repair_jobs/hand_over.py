@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.proof_checks import never_left_out
 
@@ -31,12 +33,24 @@ def left_unanswered(job: JobView) -> tuple[str, ...]:
     return tuple(check for check in never_left_out(job.system) if check not in answered)
 
 
-def hand_over_question(job: JobView) -> str:
-    """Return what is asked before a car leaves with such a check unanswered; "" where none is."""
-    left = left_unanswered(job)
+def refit_unanswered(
+    job: JobView, points: Sequence[tuple[str, bool]]
+) -> tuple[tuple[str, bool], ...]:
+    """Return those of the points (words, hurts) for closing up that nobody answered."""
+    answered = {one.words for one in job.checks if one.kind == "refit" and one.outcome}
+    return tuple((words, hurts) for words, hurts in points if words not in answered)
+
+
+def hand_over_question(job: JobView, points: Sequence[tuple[str, bool]] = ()) -> str:
+    """Return what is asked before a car leaves where someone can get hurt; "" where nothing is.
+
+    That is a check which is never left out, or one of the points for closing up (words, hurts).
+    """
+    closing = (words for words, hurts in refit_unanswered(job, points) if hurts)
+    left = tuple(dict.fromkeys((*left_unanswered(job), *closing)))
     if not left:
         return ""
-    listed = "; ".join(left)
+    listed = "; ".join(words.rstrip(".") for words in left)
     return (
         f"Someone can get hurt where these are left out, and nobody has answered them: {listed}. "
         "Hand the car over all the same? The sheet will say that they are not ticked."

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from datetime import date
 from typing import Literal
 
+from desktop_app.repair_jobs.entry_bounds import MOST_CENTS, MOST_DISTANCE, MOST_HOURS
 from desktop_app.repair_jobs.proof import ProofLevel
 from desktop_app.repair_jobs.road_test import EVERY_UNITS, FaultEvery
 from desktop_app.shop_record.kept_value import damaged, kept_whole, kept_word
@@ -32,6 +34,33 @@ def kept_promise(months: int | None, whose: str | None, place: str = "") -> None
     of_kind = whose is not None and whose.removeprefix("part kind ").strip() not in ("", whose)
     if whose is not None and not of_kind:
         kept_word(whose, _WHOSE, "“job”, “shop” or a part kind", place)
+
+
+def kept_work(
+    hours: float | None, unbilled_hours: float | None, cents: int | None, place: str = ""
+) -> None:
+    """Raise a ShopDamaged where no job takes such hours, or has such a price; None is no damage."""
+    for number in (hours, unbilled_hours):
+        kept_number(number, MOST_HOURS, f"hours from 0 to {MOST_HOURS:,}", place)
+    kept_number(cents, MOST_CENTS, "a price from 0 to 1,000,000.00", place)
+
+
+def kept_drive(distance: float | None, place: str = "") -> None:
+    """Raise a ShopDamaged where no drive to prove a repair is so long."""
+    kept_number(distance, MOST_DISTANCE, f"a drive of 0 to {MOST_DISTANCE:,}", place)
+
+
+def kept_number(number: float | None, most: float, wanted: str, place: str = "") -> None:
+    """Raise a ShopDamaged where a kept number is not one from 0 to the most."""
+    if number is not None and not (isinstance(number, int | float) and 0 <= number <= most):
+        raise damaged(number, wanted, place)
+
+
+def kept_hand_over(came: date, left: date | None, place: str = "") -> None:
+    """Raise a ShopDamaged where a job was handed over before its car came."""
+    if left is not None and left < came:
+        wanted = f"a hand-over on {came.isoformat()}, when the car came, or later"
+        raise damaged(left.isoformat(), wanted, place)
 
 
 def kept_level(level: int | None, place: str = "") -> ProofLevel | None:

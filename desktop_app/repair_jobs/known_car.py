@@ -14,12 +14,30 @@ from desktop_app.repair_jobs.vin import is_well_formed, matching_vin
 
 
 @dataclass(frozen=True, slots=True)
+class StillHere:
+    """The newest visit of a car that has jobs which were not handed over, by their numbers."""
+
+    visit_id: int
+    since: date
+    numbers: tuple[str, ...]
+
+    def question(self) -> str:
+        """Return what is asked before the car is taken in once more."""
+        was = "was" if len(self.numbers) == 1 else "were"
+        return (
+            f"This car is in the shop since {day_in_words(self.since)}: {', '.join(self.numbers)} "
+            f"{was} not handed over. Is this another concern of that visit?"
+        )
+
+
+@dataclass(frozen=True, slots=True)
 class KnownCar:
     """A car that was here before: its row, its last visit, and the day it was sold since then."""
 
     vehicle: VehicleSeen
     last_on: date | None = None
     sold_on: date | None = None
+    still_here: StillHere | None = None
     customer: str = ""
     phone: str = ""
 

@@ -6,6 +6,7 @@ from bisect import bisect_right
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
+from itertools import pairwise
 from typing import Literal
 
 from desktop_app.repair_jobs.distance import DistanceUnit, to_miles
@@ -37,13 +38,15 @@ class OdometerReading:
 
     `source` says whether somebody of the shop read it, the customer told it, or it is estimated.
     Only what was read is trusted to end a window; the other two help to know how much a car is
-    used.
+    used. `stood_until` is the day on which the visit ended that it belongs to, None where nobody
+    knows it: a car in the shop is not in use.
     """
 
     on: date
     value: float | None
     unit: DistanceUnit = "mi"
     source: ReadingSource = "read"
+    stood_until: date | None = None
 
     @property
     def miles(self) -> float | None:
@@ -135,22 +138,31 @@ def distance_between(
     return miles_between(start, end, (later.on - earlier.on).days)
 
 
+def days_of_use(earlier: OdometerReading, later: OdometerReading) -> int:
+    """Return the days from one reading to the next in which the car was not in the shop.
+
+    None of them, 0, from the way in to the way out of one visit: what is driven there is no use.
+    """
+    left = earlier.on if earlier.stood_until is None else max(earlier.on, earlier.stood_until)
+    return max(0, (later.on - left).days)
+
+
 def miles_per_day(
     readings: Sequence[OdometerReading], replaced: Sequence[OdometerReplaced] = ()
 ) -> float | None:
     """Return the vehicle's rate of use over its last unbroken stretch, or None below 14 days."""
     placed = [
-        (reading.on, place)
+        (reading, place)
         for reading, place in zip(readings, running_miles(readings, replaced), strict=True)
         if place is not None
     ]
-    if not placed:
-        return None
-    placed.sort(key=lambda pair: pair[0])
-    end_on, end = placed[-1]
-    start_on, start = next(pair for pair in placed if pair[1].leg == end.leg)
-    days = (end_on - start_on).days
-    return (end.miles - start.miles) / days if days >= 14 else None
+    placed.sort(key=lambda pair: pair[0].on)
+    own = [pair for pair in placed if pair[1].leg == placed[-1][1].leg]
+    days, miles = 0, 0.0
+    for (earlier, start), (later, end) in pairwise(own):
+        gone = days_of_use(earlier, later)
+        days, miles = days + gone, miles + (end.miles - start.miles if gone else 0.0)
+    return miles / days if days >= 14 else None
 
 
 def _stretches(changes: Sequence[OdometerReplaced]) -> list[_Stretch]:

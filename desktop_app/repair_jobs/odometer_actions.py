@@ -6,25 +6,43 @@ from desktop_app.repair_jobs import stored_lookup
 from desktop_app.repair_jobs.entry_bounds import check_day, check_reading, check_word
 from desktop_app.repair_jobs.odometer import READING_SOURCES
 from desktop_app.repair_jobs.stored import Job, VehicleEvent, Visit
+from desktop_app.shop_record.as_shown import change_as_shown, check_as_shown
 from desktop_app.shop_record.deed import Deed, Done
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_record.written_meanwhile import Shown
 
 EVENT_KINDS = ("odometer replaced", "sold")
 
 
 def change_odometer(
-    record: ShopRecord, visit_id: int, reading: int | None, unread: str = ""
+    record: ShopRecord,
+    visit_id: int,
+    reading: int | None,
+    unread: str = "",
+    shown: Shown[tuple[int | None, str | None]] | None = None,
 ) -> Done:
-    """Change the odometer reading of a visit, or say why it cannot be read."""
+    """Change the odometer reading of a visit, or say why it cannot be read.
+
+    `shown` is the reading and the reason; raises WrittenMeanwhile where others stand there by now.
+    """
     if reading is None and not unread.strip():
         raise ShopTrouble("What does the odometer say?", do="Type it, or why it cannot be read.")
     check_reading(reading)
-    values = {"odometer_in": reading, "odometer_unread": unread.strip() or None}
-    return record.do("Change the odometer", lambda deed: deed.change(Visit, visit_id, **values))
+    why = unread.strip() or None
+
+    def work(deed: Deed) -> None:
+        change_as_shown(deed, Visit, visit_id, shown, odometer_in=reading, odometer_unread=why)
+
+    return record.do("Change the odometer", work)
 
 
-def change_odometer_out(record: ShopRecord, job_id: int, reading: int | None) -> Done:
+def change_odometer_out(
+    record: ShopRecord,
+    job_id: int,
+    reading: int | None,
+    shown: Shown[int | None] | None = None,
+) -> Done:
     """Change the reading that a job's car left with; the one before stays in the history.
 
     The visit's own goes with it where it was the same: the one of its last hand-over.
@@ -35,6 +53,7 @@ def change_odometer_out(record: ShopRecord, job_id: int, reading: int | None) ->
         if stored_lookup.left_at(deed, job_id) is None:
             raise ShopTrouble("The car is still here.", do="Type the reading when it leaves.")
         job_out, visit_out = stored_lookup.odometers_out(deed, job_id)
+        check_as_shown(deed, Job, shown, job_out, reading)
         deed.change(Job, job_id, odometer_out=reading)
         if visit_out == job_out:
             visit = stored_lookup.visit_of(deed, job_id).id

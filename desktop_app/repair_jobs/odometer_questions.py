@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from datetime import date
 
-from desktop_app.repair_jobs.distance import distance_in_words, from_miles
+from desktop_app.repair_jobs.distance import DistanceUnit, distance_in_words, from_miles
+from desktop_app.repair_jobs.entry_bounds import MOST_ON_AN_ODOMETER
 from desktop_app.repair_jobs.odometer import (
     MOST_MILES_A_DAY,
     OdometerReading,
@@ -66,6 +68,26 @@ def odometer_questions(
             guesses = [f"It fits if {_said(before)} was to be {meant}."]
         questions.append(" ".join((odd, *guesses)))
     return tuple(questions)
+
+
+_FIGURES = re.compile(
+    r"(?<![0-9])(?:[0-9]{1,3}(?:[,.'’ \u00a0\u202f][0-9]{3})+|[0-9]{4,7})(?![0-9])"
+)
+
+
+def reading_in_words(unread: str) -> int | None:
+    """Return the number of four figures or more in the words that say why there is no reading."""
+    found = _FIGURES.search(unread)
+    number = 0 if found is None else int(re.sub("[^0-9]", "", found[0]))
+    return number if 0 < number <= MOST_ON_AN_ODOMETER else None
+
+
+def question_of_words(unread: str, number: int, unit: DistanceUnit) -> str:
+    """Return the question about words that may hold the reading."""
+    return (
+        f"No reading is kept, because “{unread}”. Does the odometer say "
+        f"{distance_in_words(number, unit)}?"
+    )
 
 
 def odometer_proposals(

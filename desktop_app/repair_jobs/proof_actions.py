@@ -5,13 +5,14 @@ from __future__ import annotations
 from datetime import date
 
 from desktop_app.repair_jobs import stored_lookup, stored_proof
-from desktop_app.repair_jobs.entry_bounds import MOST_DISTANCE, check_bounds
+from desktop_app.repair_jobs.concern_conditions import CONDITION_IDS
+from desktop_app.repair_jobs.entry_bounds import MOST_DISTANCE, check_bounds, check_word
 from desktop_app.repair_jobs.odometer_questions import day_in_words
 from desktop_app.repair_jobs.one_row import keep_answer
 from desktop_app.repair_jobs.proof_steps import STEP_IDS
 from desktop_app.repair_jobs.provocation import PROVOKED, Provoked
-from desktop_app.repair_jobs.road_test import EveryUnit
-from desktop_app.repair_jobs.self_tests import SelfTestState, read_bytes
+from desktop_app.repair_jobs.road_test import EVERY_UNITS, EVERY_WORDS, EveryUnit, FaultEvery
+from desktop_app.repair_jobs.self_tests import SelfTestState, bytes_typed
 from desktop_app.repair_jobs.self_tests_compared import Stage
 from desktop_app.repair_jobs.stored import (
     CaughtHere,
@@ -23,13 +24,16 @@ from desktop_app.repair_jobs.stored import (
     SelfTests,
 )
 from desktop_app.repair_jobs.typed_entry import read_moment
+from desktop_app.shop_record.as_shown import change_as_shown, check_as_shown
 from desktop_app.shop_record.deed import Deed, Done
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_record.written_meanwhile import Shown
 
 
 def meet_condition(record: ShopRecord, job_id: int, condition: str, met: bool | None) -> Done:
     """Say whether a condition the customer told of was met on the drive; None: not said."""
+    check_word("what was met", condition, CONDITION_IDS)
 
     def work(deed: Deed) -> None:
         stored_lookup.refuse_once_left(deed, job_id)
@@ -40,20 +44,23 @@ def meet_condition(record: ShopRecord, job_id: int, condition: str, met: bool | 
     return record.do("Say which conditions were met", work)
 
 
-def type_self_tests(record: ShopRecord, job_id: int, stage: Stage, typed: str) -> Done:
+def type_self_tests(
+    record: ShopRecord, job_id: int, stage: Stage, typed: str, shown: Shown[str] | None = None
+) -> Done:
     """Keep the four bytes of the car's own tests as typed; an empty text takes them out.
 
     Refused with what is accepted where they are none.
     """
     typed = typed.strip()
     if typed:
-        read_bytes(typed)
+        bytes_typed(typed)
     moment = record.clock().isoformat(timespec="seconds")
 
     def work(deed: Deed) -> None:
         if stage == "after repair":
             stored_lookup.refuse_once_left(deed, job_id)
         row = stored_proof.self_tests_row(deed, job_id, stage)
+        check_as_shown(deed, SelfTests, shown, "" if row is None else row[1], typed)
         if not typed:
             if row is not None:
                 deed.remove(SelfTests, row[0])
@@ -121,60 +128,84 @@ def time_step(record: ShopRecord, job_id: int, step: str, typed: str) -> Done:
     return record.do("Say when a step of the proof was done", work)
 
 
-def write_tried(record: ShopRecord, job_id: int, words: str, shown: str | None = None) -> Done:
-    """Write down in words what was tried and what was not.
-
-    `shown` is what the page showed before they were typed: refused, with both said, where another
-    desk has written something else since. None: nobody looked.
-    """
+def write_tried(
+    record: ShopRecord, job_id: int, words: str, shown: Shown[str] | None = None
+) -> Done:
+    """Write down in words what was tried and what was not."""
 
     def work(deed: Deed) -> None:
         stored_lookup.refuse_once_left(deed, job_id)
-        now = stored_proof.tried_words(deed, job_id)
-        if shown is not None and now not in (shown, words):
-            stands = f"“{now}”" if now else "nothing"
-            raise ShopTrouble(
-                f"At another desk it was changed meanwhile; there now stands {stands}.",
-                kept=f"That stays. What you typed is not kept yet: “{words}”.",
-                do="Put both together in the field.",
-            )
-        deed.change(Job, job_id, proof_words=words)
+        change_as_shown(deed, Job, job_id, shown, proof_words=words)
 
     return record.do("Write down what was tried", work)
 
 
-def write_distance(record: ShopRecord, job_id: int, distance: float | None) -> Done:
+def write_distance(
+    record: ShopRecord,
+    job_id: int,
+    distance: float | None,
+    shown: Shown[float | None] | None = None,
+) -> Done:
     """Write down how far it was driven, in the vehicle's unit; None: not said."""
     check_bounds("That distance", distance, MOST_DISTANCE)
 
     def work(deed: Deed) -> None:
         stored_lookup.refuse_once_left(deed, job_id)
-        deed.change(Job, job_id, proof_distance=distance)
+        change_as_shown(deed, Job, job_id, shown, proof_distance=distance)
 
     return record.do("Write down how far it was driven", work)
 
 
-def say_fault_every(record: ShopRecord, job_id: int, number: float | None, unit: EveryUnit) -> Done:
+def say_fault_every(
+    record: ShopRecord,
+    job_id: int,
+    number: float | None,
+    unit: EveryUnit,
+    shown: Shown[FaultEvery | None] | None = None,
+) -> Done:
     """Say that the fault came once in so many miles, kilometres, days or drives; None: not said."""
-    if number is not None and not number > 0:
-        raise ShopTrouble("How often it came is a number above 0.", do="Type it like 40.")
-    return record.do(
-        "Say how often it came",
-        lambda deed: deed.change(Job, job_id, fault_every=number, fault_every_unit=unit),
-    )
+    if number is not None and not 0 < number <= MOST_DISTANCE:
+        raise ShopTrouble(
+            f"How often it came is a number above 0, up to {MOST_DISTANCE:,}.",
+            do="Type it like 40.",
+        )
+    check_word("how often a fault came", unit, EVERY_UNITS)
+    every = None if number is None else FaultEvery(number, unit)
+
+    def work(deed: Deed) -> None:
+        now = stored_proof.every_of(deed.connection, job_id)
+        check_as_shown(deed, Job, shown, now, every, _every_in_words)
+        deed.change(Job, job_id, fault_every=number, fault_every_unit=unit)
+
+    return record.do("Say how often it came", work)
 
 
-def write_provoked(record: ShopRecord, job_id: int, provoked: Provoked | None) -> Done:
+def _every_in_words(every: FaultEvery | None) -> str:
+    return "emptied" if every is None else f"once in {every.number:g} {EVERY_WORDS[every.unit]}"
+
+
+def write_provoked(
+    record: ShopRecord,
+    job_id: int,
+    provoked: Provoked | None,
+    shown: Shown[Provoked | None] | None = None,
+) -> Done:
     """Write down how often it came on purpose before and after the repair; None takes it out."""
 
     def work(deed: Deed) -> None:
         stored_lookup.refuse_once_left(deed, job_id)
         row = stored_lookup.check_row(deed, job_id, "proof", PROVOKED)
+        now = stored_proof.provoked_of(deed.connection, job_id)
+        check_as_shown(deed, JobCheck, shown, now, provoked, _provoked_in_words)
         about = {"job_id": job_id, "kind": "proof", "words": PROVOKED}
         counted = None if provoked is None else {"outcome": provoked.typed()}
         keep_answer(deed, JobCheck, row, about, counted)
 
     return record.do("Write down what was provoked", work)
+
+
+def _provoked_in_words(provoked: Provoked | None) -> str:
+    return "emptied" if provoked is None else provoked.typed()
 
 
 def catch_here(record: ShopRecord, job_id: int, words: str) -> Done:

@@ -4,13 +4,14 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
 from desktop_app.repair_jobs.odometer import (
-    MOST_MILES_A_DAY,
     OdometerReading,
     OdometerReplaced,
+    RunningMiles,
+    days_of_use,
     running_miles,
 )
 
@@ -71,30 +72,30 @@ def stretches_of(
 ) -> tuple[Stretch, ...]:
     """Return the stretches between a vehicle's readings that are long enough to say something.
 
-    What was told or estimated counts at the end only, with its doubt, and only where it fits what
-    was read before.
+    Shorter ones are put together; the time that the car stood in the shop belongs to none. What was
+    told or estimated counts at the end only, with its doubt, and only where it fits what was read
+    before.
     """
     order = sorted(readings, key=lambda reading: reading.on)
-    places = running_miles(order, replaced)
+    told = order[-1] if order and order[-1].source != "read" else None
+    # Where a told one stands on the running scale is where it would stand if it had been read.
+    asked = order if told is None else [*order[:-1], replace(told, source="read")]
     found: list[Stretch] = []
-    last = None
-    for reading, place in zip(order, places, strict=True):
+    last: tuple[OdometerReading, RunningMiles] | None = None
+    days, miles = 0, 0.0
+    for reading, place in zip(order, running_miles(asked, replaced), strict=True):
         if place is None:
             continue
         if last is None or last[1].leg != place.leg:
-            last = (reading.on, place)
-            continue
-        days = (reading.on - last[0]).days
-        if days >= SHORTEST_DAYS:
-            found.append(Stretch(days, place.miles - last[1].miles))
-            last = (reading.on, place)
-    told = order[-1] if order else None
-    if last is not None and told is not None and told.source != "read" and not replaced:
-        days, miles = (told.on - last[0]).days, (told.miles or 0.0) - last[1].miles
-        if days >= SHORTEST_DAYS and 0 <= miles <= MOST_MILES_A_DAY * days:
-            # A doubt of a, either way and all equally likely, is a standard deviation of a / √3
-            # (JCGM 100:2008, 4.3.7).
-            found.append(Stretch(days, miles, told.off_by / math.sqrt(3)))
+            days, miles = 0, 0.0
+        elif gone := days_of_use(last[0], reading):
+            days, miles = days + gone, miles + place.miles - last[1].miles
+            if days >= SHORTEST_DAYS:
+                # A doubt of a, either way and all equally likely, is a standard deviation of a / √3
+                # (JCGM 100:2008, 4.3.7).
+                found.append(Stretch(days, miles, reading.off_by / math.sqrt(3)))
+                days, miles = 0, 0.0
+        last = (reading, place)
     return tuple(found)
 
 

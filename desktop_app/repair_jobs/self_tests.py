@@ -15,6 +15,7 @@ from enum import StrEnum
 
 from desktop_app.shop_record.trouble import ShopTrouble
 
+_DAY = re.compile(r"[0-9]{4}([-./])[0-9]{1,2}\1[0-9]{1,2}|[0-9]{1,2}([-./])[0-9]{1,2}\2[0-9]{2,4}")
 ACCEPTED = "Type four bytes in hex, such as 41 01 00 07 E5 00 or 0007E500."
 
 
@@ -144,6 +145,16 @@ def read_bytes(text: str) -> bytes:
             do=ACCEPTED,
         )
     return bytes.fromhex(bare)
+
+
+def bytes_typed(text: str) -> bytes:
+    """Return the four bytes that a person types; what looks like a day is refused.
+
+    "2026-11-16" has eight hex digits too. Raises ShopTrouble.
+    """
+    if _DAY.fullmatch(text.strip()):
+        raise ShopTrouble(f"“{text.strip()}” looks like a day.", do=ACCEPTED)
+    return read_bytes(text)
 
 
 def _bytes_in(bare: str) -> str:

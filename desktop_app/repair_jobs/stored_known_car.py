@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from sqlalchemy import Connection, Select, func, select
 
-from desktop_app.repair_jobs.known_car import KnownCar
+from desktop_app.repair_jobs.known_car import KnownCar, StillHere
 from desktop_app.repair_jobs.stored import Customer, Job, Vehicle, VehicleEvent, Visit
 from desktop_app.repair_jobs.stored_reading import read_vehicle
 from desktop_app.repair_jobs.vehicle_identity import VehicleNames, matching_plate
@@ -59,9 +59,24 @@ def read_known_car(connection: Connection, vehicle_id: int) -> KnownCar:
         vehicle=read_vehicle(connection, vehicle_id),
         last_on=last_on,
         sold_on=sold_on,
+        still_here=None if sold_on is not None else still_here(connection, vehicle_id),
         customer="" if visit is None else visit.name or "",
         phone="" if visit is None else visit.phone or "",
     )
+
+
+def still_here(connection: Connection, vehicle_id: int) -> StillHere | None:
+    """Return the newest visit of a vehicle that has jobs which were not handed over; or None."""
+    rows = connection.execute(
+        select(Visit.id, Visit.came_at, Job.number)
+        .join(Job, Job.visit_id == Visit.id)
+        .where(Visit.vehicle_id == vehicle_id, Job.left_at.is_(None))
+        .order_by(Visit.came_at.desc(), Visit.id.desc(), Job.id)
+    ).all()
+    if not rows:
+        return None
+    visit, came, _ = rows[0]
+    return StillHere(visit, kept_day(came), tuple(n for v, _, n in rows if v == visit))
 
 
 def jobs_beside(connection: Connection, vehicle_id: int, visit_id: int) -> tuple[str, ...]:

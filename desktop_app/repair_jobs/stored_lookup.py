@@ -6,6 +6,7 @@ from typing import NamedTuple
 
 from sqlalchemy import func, select
 
+from desktop_app.repair_jobs.distance import DistanceUnit
 from desktop_app.repair_jobs.hand_over import LEFT
 from desktop_app.repair_jobs.stored import (
     Answered,
@@ -17,6 +18,7 @@ from desktop_app.repair_jobs.stored import (
     JobSymptom,
     Person,
     TroubleCode,
+    Vehicle,
     Visit,
 )
 from desktop_app.shop_record.deed import Deed
@@ -168,6 +170,22 @@ def vehicle_of_visit(deed: Deed, visit_id: int) -> tuple[int, int]:
     ).scalar_one()
     others = select(func.count()).where(Visit.vehicle_id == vehicle, Visit.id != visit_id)
     return int(vehicle), int(deed.connection.execute(others).scalar() or 0)
+
+
+def unit_of_vehicle(deed: Deed, vehicle_id: int) -> DistanceUnit:
+    """Return the unit that a vehicle's odometer counts in."""
+    unit = select(Vehicle.odometer_unit).where(Vehicle.id == vehicle_id)
+    return "km" if deed.connection.execute(unit).scalar() == "km" else "mi"
+
+
+def drives_of(deed: Deed, vehicle_id: int) -> tuple[tuple[int, float], ...]:
+    """Return each job of a vehicle for which somebody said how far it was driven, and how far."""
+    rows = deed.connection.execute(
+        select(Job.id, Job.proof_distance)
+        .join(Visit, Visit.id == Job.visit_id)
+        .where(Visit.vehicle_id == vehicle_id, Job.proof_distance.is_not(None))
+    )
+    return tuple((row.id, float(row.proof_distance or 0)) for row in rows)
 
 
 def odometers_out(deed: Deed, job_id: int) -> tuple[int | None, int | None]:

@@ -5,13 +5,14 @@ from __future__ import annotations
 from datetime import datetime
 from typing import get_args
 
-from sqlalchemy import Connection, select
+from sqlalchemy import Connection, Row, select
 
 from desktop_app.repair_jobs.kept_job import kept_every
 from desktop_app.repair_jobs.proof_kept import CaughtKept, ProofKept
 from desktop_app.repair_jobs.proof_steps import STEP_IDS
 from desktop_app.repair_jobs.provocation import PROVOKED, Provoked, read_provoked
 from desktop_app.repair_jobs.rate_of_use import ShopUse, rate_of_use, stretches_of
+from desktop_app.repair_jobs.road_test import FaultEvery
 from desktop_app.repair_jobs.self_tests import MONITOR_IDS, SelfTestState, read_bytes
 from desktop_app.repair_jobs.self_tests_compared import Stage, StageTests
 from desktop_app.repair_jobs.stored import (
@@ -43,37 +44,61 @@ def read_proof(connection: Connection, job_id: int, shop: ShopUse | None = None)
     vehicle's own rate of use is needed.
     """
     job = connection.execute(
-        select(Job.number, Job.fault_every, Job.fault_every_unit, Visit.vehicle_id)
+        select(Visit.vehicle_id, Job.number)
         .join(Visit, Visit.id == Job.visit_id)
         .where(Job.id == job_id)
     ).first()
     if job is None:
         return ProofKept()
     conditions = connection.execute(
-        select(ConditionMet.condition, ConditionMet.met).where(ConditionMet.job_id == job_id)
+        select(ConditionMet.id, ConditionMet.condition, ConditionMet.met).where(
+            ConditionMet.job_id == job_id
+        )
     )
     steps = connection.execute(
-        select(ProofStep.step, ProofStep.done_at).where(ProofStep.job_id == job_id)
+        select(ProofStep.id, ProofStep.step, ProofStep.done_at).where(ProofStep.job_id == job_id)
     )
     caught = connection.execute(
         select(CaughtHere.id, CaughtHere.caught_at, CaughtHere.words)
         .where(CaughtHere.job_id == job_id)
         .order_by(CaughtHere.id)
     )
-    every = kept_every(job.fault_every, job.fault_every_unit, row_place("job", job_id, job.number))
-    at = f"proof of job {job.number}"
+    every = every_of(connection, job_id)
+    number = job.number
     return ProofKept(
-        conditions={name: kept_tick(met, "0 or 1", at) for name, met in conditions},
-        tests=_tests_of(connection, job_id, at),
-        steps={
-            kept_word(row.step, STEP_IDS, "a step of the proof", at): _moment(row.done_at, at)
-            for row in steps
+        conditions={
+            name: kept_tick(met, "0 or 1", row_place("condition_met", row, number))
+            for row, name, met in conditions
         },
-        caught=tuple(CaughtKept(row.id, _moment(row.caught_at, at), row.words) for row in caught),
+        tests=_tests_of(connection, job_id, number),
+        steps=dict(_step(row, number) for row in steps),
+        caught=tuple(
+            CaughtKept(
+                row.id,
+                _moment(row.caught_at, row_place("caught_here", row.id, number)),
+                row.words,
+            )
+            for row in caught
+        ),
         every=every,
-        provoked=_provoked_of(connection, job_id),
+        provoked=provoked_of(connection, job_id),
         miles_a_day=None if every is None else _miles_a_day(connection, job.vehicle_id, shop),
     )
+
+
+def every_of(connection: Connection, job_id: int) -> FaultEvery | None:
+    """Return how often the fault came, None where nobody said or the job is gone."""
+    job = connection.execute(
+        select(Job.number, Job.fault_every, Job.fault_every_unit).where(Job.id == job_id)
+    ).first()
+    if job is None:
+        return None
+    return kept_every(job.fault_every, job.fault_every_unit, row_place("job", job_id, job.number))
+
+
+def _step(row: Row[int, str, str], number: str) -> tuple[str, str]:
+    at = row_place("proof_step", row.id, number)
+    return kept_word(row.step, STEP_IDS, "a step of the proof", at), _moment(row.done_at, at)
 
 
 def _moment(kept: str, at: str) -> str:
@@ -81,22 +106,26 @@ def _moment(kept: str, at: str) -> str:
     return kept
 
 
-def _tests_of(connection: Connection, job_id: int, at: str) -> dict[Stage, StageTests]:
+def _tests_of(connection: Connection, job_id: int, number: str) -> dict[Stage, StageTests]:
     typed = connection.execute(
-        select(SelfTests.stage, SelfTests.typed, SelfTests.read_at).where(
+        select(SelfTests.id, SelfTests.stage, SelfTests.typed, SelfTests.read_at).where(
             SelfTests.job_id == job_id
         )
     )
     bytes_of = {}
-    for stage, text, read_at in typed:
+    for row, stage, text, read_at in typed:
+        at = row_place("self_tests", row, number)
         kept_word(stage, get_args(Stage), "“found” or “after repair”", at)
         kept_moment(read_at, at)
         bytes_of[stage] = _checked(text, at)
     by_hand: dict[str, dict[str, SelfTestState]] = {}
     rows = connection.execute(
-        select(SelfTest.stage, SelfTest.monitor, SelfTest.state).where(SelfTest.job_id == job_id)
+        select(SelfTest.id, SelfTest.stage, SelfTest.monitor, SelfTest.state).where(
+            SelfTest.job_id == job_id
+        )
     )
-    for stage, monitor, state in rows:
+    for row, stage, monitor, state in rows:
+        at = row_place("self_test", row, number)
         kept_word(stage, get_args(Stage), "“found” or “after repair”", at)
         kept_word(monitor, MONITOR_IDS, "one of the car's own tests", at)
         stands = kept_word(state, tuple(SelfTestState), "“complete”, “not run” or “not fitted”", at)
@@ -127,7 +156,8 @@ def _miles_a_day(connection: Connection, vehicle_id: int, shop: ShopUse | None) 
     return rate_of_use(stretches, use).miles_a_day
 
 
-def _provoked_of(connection: Connection, job_id: int) -> Provoked | None:
+def provoked_of(connection: Connection, job_id: int) -> Provoked | None:
+    """Return how often it came on purpose, before and after; None where nobody said."""
     kept = connection.execute(
         select(JobCheck.outcome).where(
             JobCheck.job_id == job_id, JobCheck.kind == "proof", JobCheck.words == PROVOKED
@@ -158,12 +188,6 @@ def self_test_row(deed: Deed, job_id: int, stage: Stage, monitor: str) -> int | 
             SelfTest.job_id == job_id, SelfTest.stage == stage, SelfTest.monitor == monitor
         )
     ).scalar()
-
-
-def tried_words(deed: Deed, job_id: int) -> str:
-    """Return what is written down as tried."""
-    words = deed.connection.execute(select(Job.proof_words).where(Job.id == job_id)).scalar()
-    return words or ""
 
 
 def step_moment(deed: Deed, row: int) -> datetime:

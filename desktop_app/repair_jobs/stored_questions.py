@@ -11,10 +11,13 @@ from sqlalchemy import Connection
 from desktop_app.repair_jobs.distance import DistanceUnit
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.odometer import OdometerReading, ReadingSource, reading_source
+from desktop_app.repair_jobs.odometer_in_shop import drive_question, meant_after_drive
 from desktop_app.repair_jobs.odometer_questions import (
     Proposal,
     odometer_proposals,
     odometer_questions,
+    question_of_words,
+    reading_in_words,
 )
 from desktop_app.repair_jobs.rate_of_use import RateOfUse, ShopUse, rate_of_use, stretches_of
 from desktop_app.repair_jobs.stored_odometer import read_odometers, read_shop_use
@@ -74,8 +77,8 @@ def odometer_out_asked(
 ) -> OdometerAsked:
     """Return what is odd about the reading that a job's car leaves, or left, with.
 
-    It is held against what the car came with, too. What somebody said is right as typed is not
-    asked about again.
+    It is held against what the car came with, too, and against what was driven to prove the
+    repair. What somebody said is right as typed is not asked about again.
     """
     known = read_odometers(connection, job.vehicle.id)
     came = OdometerReading(
@@ -83,10 +86,28 @@ def odometer_out_asked(
     )
     left = today if job.left_on is None else kept_day(job.left_on)
     seen = OdometerReading(left, reading, known.unit)
-    odd = _odd(connection, seen, known, (*known.readings(job.visit_id), came), today)
+    odd = OdometerAsked()
+    if reading != job.odometer_in:  # else it was asked about when the car came
+        odd = _odd(connection, seen, known, (*known.readings(job.visit_id), came), today)
+    odd = _after_drive(job, reading, known.unit, odd)
     if odd.asked and was_answered(connection, about_odometer_out(job), odd.asked):
         return OdometerAsked()
     return odd
+
+
+def _after_drive(
+    job: JobView, reading: int, unit: DistanceUnit, odd: OdometerAsked
+) -> OdometerAsked:
+    """Add what the drive in the shop says, where the odometer was read when the car came."""
+    came, driven = job.odometer_in, job.proof_distance
+    if came is None or reading_source(job.odometer_source) != "read":
+        return odd
+    asked = odd.asked or drive_question(came, reading, driven, unit)
+    slipped = asked is not None and reading != came
+    meant = meant_after_drive(reading, came, driven, unit) if slipped else ()
+    values = [one.value for one in meant]
+    others = tuple(one for one in odd.proposals if one.value not in values)
+    return OdometerAsked(asked, meant or others)
 
 
 def about_odometer_out(job: JobView) -> str:
@@ -114,15 +135,36 @@ def _still_asked(
     known: VehicleOdometers,
     shop: ShopUse | None = None,
 ) -> OdometerAsked:
-    if job.odometer_in is None:
-        return OdometerAsked()
-    how = reading_source(job.odometer_source)
-    seen = OdometerReading(kept_day(job.came_on), job.odometer_in, known.unit, how)
-    odd = _odd(connection, seen, known, known.readings(job.visit_id), today, shop)
     about = f"visit:{job.visit_id}:odometer"
+    if job.odometer_in is None:
+        odd = _odd_words(job.odometer_unread or "", known.unit)
+    else:
+        odd = _odd_reading(connection, job, job.odometer_in, today, known, shop)
     if odd.asked and was_answered(connection, about, odd.asked):
         return OdometerAsked()
     return odd
+
+
+def _odd_words(unread: str, unit: DistanceUnit) -> OdometerAsked:
+    """Ask about a number in the words that say why the odometer cannot be read."""
+    number = reading_in_words(unread)
+    if number is None:
+        return OdometerAsked()
+    meant = Proposal(number, "the figures in these words")
+    return OdometerAsked(question_of_words(unread, number, unit), (meant,))
+
+
+def _odd_reading(
+    connection: Connection,
+    job: JobView,
+    reading: int,
+    today: date,
+    known: VehicleOdometers,
+    shop: ShopUse | None,
+) -> OdometerAsked:
+    how = reading_source(job.odometer_source)
+    seen = OdometerReading(kept_day(job.came_on), reading, known.unit, how)
+    return _odd(connection, seen, known, known.readings(job.visit_id), today, shop)
 
 
 def _odd(

@@ -12,7 +12,14 @@ from desktop_app.repair_jobs.job_view import (
     JobView,
     VehicleSeen,
 )
-from desktop_app.repair_jobs.kept_job import kept_level, kept_promise, kept_window
+from desktop_app.repair_jobs.kept_job import (
+    kept_drive,
+    kept_hand_over,
+    kept_level,
+    kept_promise,
+    kept_window,
+    kept_work,
+)
 from desktop_app.repair_jobs.odometer import READING_SOURCES
 from desktop_app.repair_jobs.stored import (
     Answered,
@@ -94,9 +101,11 @@ def _check_kept(job: RowMapping) -> None:
     """Raise a ShopDamaged where a job or its visit holds what no deed has written."""
     place = row_place("job", job["id"], job["number"])
     came = row_place("visit", job["visit_id"], job["number"])
-    kept_moment(job["came_at"], came)
+    came_on = kept_moment(job["came_at"], came).date()
     if job["left_at"] is not None:
-        kept_moment(job["left_at"], place)
+        kept_hand_over(came_on, kept_moment(job["left_at"], place).date(), place)
+    kept_work(job["hours"], job["unbilled_hours"], job["price_cents"], place)
+    kept_drive(job["proof_distance"], place)
     if job["odometer_source"] is not None:
         kept_word(job["odometer_source"], READING_SOURCES, "“read”, “told” or “estimated”", came)
     kept_window(job["window_days"], job["window_miles"], job["window_rule"], place)

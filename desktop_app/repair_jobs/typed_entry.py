@@ -24,16 +24,16 @@ _AMOUNTS = tuple(
     for whole, mark in ((rf"{_BY_SPACE}|[0-9]+", "[.,]"), (_BY_COMMA, r"\."), (_BY_DOT, ","))
 )
 _ONE_DOT = re.compile(r"[1-9][0-9]{0,2}\.[0-9]{3}")
-_UNIT = re.compile(r"\s*(mi|miles|km)\.?$", flags=re.IGNORECASE)
+_UNIT = re.compile(r"\s*(mi|miles|km)\.?$|^(mi|miles|km)[.:]?\s*(?=[0-9])", flags=re.IGNORECASE)
 
 
 def read_odometer(text: str, unit: DistanceUnit = "mi") -> int:
-    """Return a whole odometer reading from "118420", "118,420" or "118 420 mi".
+    """Return a whole odometer reading from "118420", "118,420", "118 420 mi" or "km 118420".
 
     It comes back in `unit`, the vehicle's own: a reading that names the other unit is converted.
     """
     said = unit_named(text)
-    bare = _UNIT.sub("", text.strip())
+    bare = _UNIT.sub("", text.strip(), count=1)
     if not _GROUPED.fullmatch(bare):
         raise ShopTrouble(
             f"“{_short(text)}” is not an odometer reading.",
@@ -53,7 +53,13 @@ def unit_named(text: str) -> DistanceUnit | None:
     named = _UNIT.search(text.strip())
     if named is None:
         return None
-    return "km" if named[1].lower() == "km" else "mi"
+    return "km" if (named[1] or named[2]).lower() == "km" else "mi"
+
+
+def is_a_reading(text: str) -> bool:
+    """Tell a number, with its unit or without, from words such as "display dead since 2025"."""
+    bare = _UNIT.sub("", text.strip(), count=1)
+    return bare[:1].isdigit() or (bool(bare) and not any(letter.isalpha() for letter in bare))
 
 
 def read_money(text: str) -> int | None:
@@ -75,7 +81,7 @@ def read_distance(text: str, unit: DistanceUnit | None = None) -> float | None:
     With `unit`, one that names the other unit is converted into it.
     """
     said = None if unit is None else unit_named(text)
-    bare = text.strip() if unit is None else _UNIT.sub("", text.strip())
+    bare = text.strip() if unit is None else _UNIT.sub("", text.strip(), count=1)
     found = _hundredths(bare, text, "a distance", "31 or 31.5", MOST_DISTANCE * 100)
     if found is None or said is None or unit is None or said == unit:
         return None if found is None else found / 100

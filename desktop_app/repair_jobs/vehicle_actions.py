@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from desktop_app.repair_jobs import stored_lookup as look
-from desktop_app.repair_jobs.entry_bounds import check_word
+from desktop_app.repair_jobs.distance import DistanceUnit, from_miles, to_miles
+from desktop_app.repair_jobs.entry_bounds import MOST_DISTANCE, check_bounds, check_word
 from desktop_app.repair_jobs.known_car import Typed, news_of
-from desktop_app.repair_jobs.stored import Vehicle, Visit
+from desktop_app.repair_jobs.stored import Answered, Job, Vehicle, Visit
 from desktop_app.repair_jobs.stored_apart import say_apart
 from desktop_app.repair_jobs.stored_reading import read_vehicle
+from desktop_app.repair_jobs.stored_same_plate import ONE_VEHICLE, both_rows
 from desktop_app.repair_jobs.vehicle_identity import VehicleNames, matching_plate
 from desktop_app.repair_jobs.vin import matching_vin
 from desktop_app.repair_jobs.write_up import WriteUp
@@ -16,6 +20,8 @@ from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
 
 UNITS = {"mi": "miles", "km": "km"}
+# Raises a ShopTrouble where something hangs on a visit and on others of its car.
+MayPart = Callable[[Deed, int], None]
 
 
 def change_vehicle(record: ShopRecord, vehicle_id: int, **values: str) -> Done:
@@ -33,20 +39,28 @@ def change_vehicle(record: ShopRecord, vehicle_id: int, **values: str) -> Done:
 def count_in(record: ShopRecord, vehicle_id: int, unit: str) -> Done:
     """Say in which unit a vehicle's odometer counts.
 
-    Its readings keep their numbers, and count in that unit from now on: all of its visits'.
+    Its readings keep their numbers, and count in that unit from now on: all of its visits'. What
+    was driven to prove a repair stays as far as it was, said in that unit.
     """
     check_word("the unit of an odometer", unit, UNITS)
-    return record.do(
-        f"Say that the odometer counts in {UNITS[unit]}",
-        lambda deed: deed.change(Vehicle, vehicle_id, odometer_unit=unit),
-    )
+    now: DistanceUnit = "km" if unit == "km" else "mi"
+
+    def work(deed: Deed) -> None:
+        before = look.unit_of_vehicle(deed, vehicle_id)
+        deed.change(Vehicle, vehicle_id, odometer_unit=unit)
+        for job_id, distance in look.drives_of(deed, vehicle_id) if before != now else ():
+            converted = round(from_miles(to_miles(distance, before), now), 2)
+            check_bounds(f"A drive of {distance:,g} {UNITS[before]}", converted, MOST_DISTANCE)
+            deed.change(Job, job_id, proof_distance=converted)
+
+    return record.do(f"Say that the odometer counts in {UNITS[unit]}", work)
 
 
-def say_another_car(record: ShopRecord, visit_id: int) -> Done:
+def say_another_car(record: ShopRecord, visit_id: int, may: MayPart | None = None) -> Done:
     """Say that a visit was another car's than the other visits of its vehicle.
 
     It gets a vehicle of its own with the same plate and unit; what kind of car it is and its VIN
-    are to be written anew. Refused where the vehicle has no other visit.
+    are to be written anew. Refused where the vehicle has no other visit, and where `may` refuses.
     """
 
     def work(deed: Deed) -> None:
@@ -55,6 +69,8 @@ def say_another_car(record: ShopRecord, visit_id: int) -> Done:
             raise ShopTrouble(
                 "This car has no other visit.", do="Change its plate, its VIN or its description."
             )
+        if may is not None:
+            may(deed, visit_id)
         old = read_vehicle(deed.connection, vehicle_id)
         new = deed.add(
             Vehicle,
@@ -67,6 +83,29 @@ def say_another_car(record: ShopRecord, visit_id: int) -> Done:
         say_apart(deed, vehicle_id, new)
 
     return record.do("Say that this was another car", work)
+
+
+def say_one_car(record: ShopRecord, one: int, other: int) -> Done:
+    """Answer that two rows with one plate are the same car: its visits count together."""
+
+    def work(deed: Deed) -> None:
+        deed.add(Answered, about=ONE_VEHICLE, question=both_rows(one, other))
+
+    return record.do("Say that it is the same car", work)
+
+
+def say_two_cars(record: ShopRecord, visit_id: int, other: int, may: MayPart | None = None) -> Done:
+    """Say that the car of a visit is not the one of another row with the same plate.
+
+    Refused where `may` refuses.
+    """
+
+    def work(deed: Deed) -> None:
+        if may is not None:
+            may(deed, visit_id)
+        say_apart(deed, look.vehicle_of_visit(deed, visit_id)[0], other)
+
+    return record.do("Say that it is another car", work)
 
 
 def vehicle_taken_in(deed: Deed, said: WriteUp) -> int:

@@ -10,6 +10,7 @@ from desktop_app.returns_watched.link_actions import change_link
 from desktop_app.returns_watched.return_cost import MOST_CENTS
 from desktop_app.returns_watched.said_beside import also_kept, helping_kept
 from desktop_app.returns_watched.stored_links import link_kept
+from desktop_app.returns_watched.stored_refused import refuse_a_gain
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -33,9 +34,16 @@ def judge_return(
 
     `by` is who decided, where it is not who is at the desk. With `shown`, here and in the deeds
     below, it is refused (WrittenMeanwhile) where other things stand there by now. Raises
-    ShopTrouble for an unknown judgement or cause, or jobs that cannot be a return.
+    ShopTrouble for an unknown judgement or cause, jobs that cannot be a return, or where nobody is
+    named: a judgement that nobody gave is none.
     """
-    decided, who = _judgement(judgement), record.who if by is None else by
+    decided, who = _judgement(judgement), (record.who if by is None else by).strip()
+    if not who:
+        raise ShopTrouble(
+            f"Nobody is named who judges it “{decided.value}”.",
+            kept="Nothing was judged.",
+            do="Say who is here, then judge it.",
+        )
     more = _checked(why=why, cause_class=cause_class, cost_cents=cost_cents)
     said = {name: value for name, value in more.items() if value is not None}
 
@@ -99,7 +107,8 @@ def write_cost(
 ) -> Done:
     """Write what the return cost the shop and nobody has split; cents, None where nobody knows."""
     values = {"cost_cents": None} if cost_cents is None else _checked(cost_cents=cost_cents)
-    return change_link(record, "Write the cost of the return", earlier_job, later_job, values)
+    words = "Write the cost of the return"
+    return change_link(record, words, earlier_job, later_job, values, first=refuse_a_gain)
 
 
 def promise_change(

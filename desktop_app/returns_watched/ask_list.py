@@ -8,11 +8,8 @@ from datetime import date, timedelta
 
 from desktop_app.repair_jobs.odometer_questions import day_in_words
 from desktop_app.repair_jobs.proof import ProofLevel
-from desktop_app.returns_watched.customer_answers import (
-    Answer,
-    CustomerSaid,
-    same_trouble_since,
-)
+from desktop_app.returns_watched.customer_answers import Answer, CustomerSaid
+from desktop_app.returns_watched.told_the_same import seen_in_words
 from desktop_app.returns_watched.watch_words import days_in_words, ends_in_words
 from desktop_app.returns_watched.watching import WatchedJob
 
@@ -62,8 +59,8 @@ class ToAsk:
 
     @property
     def told_same(self) -> bool:
-        """True where the customer told of the same trouble, and the car was not seen since."""
-        return _told_since(self.job, self.beside) is not None
+        """True where the customer told of the same trouble, and no visit speaks for the car."""
+        return self.job.told_since is not None
 
     @property
     def question(self) -> str:
@@ -85,7 +82,7 @@ def whom_to_ask(
     `after_days` have gone; any job whose window will probably end within a week, where nothing was
     heard. Who has answered is not asked again; who was tried today comes again tomorrow. A job that
     came back or waits for a judgement needs no asking. Who told of the same trouble stands before
-    all others until the car is seen.
+    all others until a visit of the car waits for a judgement of that, or is judged.
     """
     found = []
     for job in jobs:
@@ -96,15 +93,11 @@ def whom_to_ask(
     return tuple(sorted(found, key=lambda ask: not ask.told_same))
 
 
-def _told_since(job: WatchedJob, own: JobBeside) -> date | None:
-    told = same_trouble_since(own.answers)
-    return told if told is not None and (job.seen_on is None or job.seen_on < told) else None
-
-
 def _why(job: WatchedJob, own: JobBeside, today: date, after_days: int) -> str:
-    told = _told_since(job, own)
-    if told is not None:
-        return f"Told: the same trouble, on {day_in_words(told)}. Not seen yet: have the car in."
+    if job.told_since is not None:
+        seen = seen_in_words(job.told_since, job.seen_on)
+        told = f"Told: the same trouble, on {day_in_words(job.told_since)}"
+        return f"{told}. {seen[0].upper()}{seen[1:]}: have the car in."
     if job.came_back or job.waits or _answered(own, today):
         return ""
     said = []

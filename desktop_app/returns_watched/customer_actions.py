@@ -5,13 +5,16 @@ from __future__ import annotations
 from datetime import date
 from typing import Any
 
+from desktop_app.repair_jobs.entry_bounds import check_reading
 from desktop_app.returns_watched.customer_answers import Answer
 from desktop_app.returns_watched.link_actions import no_job
 from desktop_app.returns_watched.stored import CustomerAsked
 from desktop_app.returns_watched.stored_links import job_days
+from desktop_app.shop_record.as_shown import change_as_shown
 from desktop_app.shop_record.deed import Deed, Done
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_record.written_meanwhile import Shown
 
 
 def note_answer(
@@ -25,10 +28,11 @@ def note_answer(
 ) -> Done:
     """Note what a customer said; `on` is today where it is not given. `made` is the row's id.
 
-    Raises ShopTrouble for another answer than the five, a car that is still here, or a day that
-    has not come or lies before the hand-over.
+    Raises ShopTrouble for another answer than the five, a car that is still here, a day that has
+    not come or lies before the hand-over, or a reading that no odometer can have.
     """
     said = _answer(answer)
+    check_reading(odometer_told)
     today = record.clock().date()
     day = today if on is None else on
 
@@ -63,14 +67,23 @@ def change_answer(record: ShopRecord, asked: int, answer: str) -> Done:
     return _change(record, "Change the customer's answer", asked, answer=_answer(answer).value)
 
 
-def write_told_odometer(record: ShopRecord, asked: int, reading: int | None) -> Done:
+def write_told_odometer(
+    record: ShopRecord,
+    asked: int,
+    reading: int | None,
+    shown: Shown[int | None] | None = None,
+) -> Done:
     """Write the odometer as the customer told it; None where it was not told."""
-    return _change(record, "Write the odometer as told", asked, odometer_told=reading)
+    check_reading(reading)
+    return _change(record, "Write the odometer as told", asked, shown, odometer_told=reading)
 
 
-def write_answer_words(record: ShopRecord, asked: int, words: str) -> Done:
+def write_answer_words(
+    record: ShopRecord, asked: int, words: str, shown: Shown[str] | None = None
+) -> Done:
     """Write down the customer's words."""
-    return _change(record, "Write down what the customer says", asked, words=words.strip())
+    said = words.strip()
+    return _change(record, "Write down what the customer says", asked, shown, words=said)
 
 
 def take_answer_out(record: ShopRecord, asked: int) -> Done:
@@ -78,8 +91,12 @@ def take_answer_out(record: ShopRecord, asked: int) -> Done:
     return record.do("Take the answer out", lambda deed: deed.remove(CustomerAsked, asked))
 
 
-def _change(record: ShopRecord, said: str, asked: int, **values: Any) -> Done:
-    return record.do(said, lambda deed: deed.change(CustomerAsked, asked, **values))
+def _change(
+    record: ShopRecord, said: str, asked: int, shown: Shown[Any] | None = None, **values: Any
+) -> Done:
+    return record.do(
+        said, lambda deed: change_as_shown(deed, CustomerAsked, asked, shown, **values)
+    )
 
 
 def _answer(text: str) -> Answer:

@@ -6,7 +6,8 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from datetime import date
 
-from desktop_app.parts_compared.part_kinds.kind_names import kind_words
+from desktop_app.parts_compared.part_kinds.kind_names import NO_KINDS, kind_words
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.repair_jobs.odometer import ReadingSource, RunningMiles
 from desktop_app.returns_watched.window import Window
 
@@ -69,24 +70,30 @@ _SAME_KIND = "same part kind: "
 
 def reasons(earlier: JobFacts, later: JobFacts) -> tuple[str, ...]:
     """Return what the two jobs share, in the words that are shown."""
-    said = [f"same symptom: {name}" for name in sorted(earlier.symptoms & later.symptoms)]
+    said: list[str] = []
+    # Millions of pairs may be asked: what one of the two has nothing of is passed over.
+    if earlier.symptoms and later.symptoms:
+        said += [f"same symptom: {name}" for name in sorted(earlier.symptoms & later.symptoms)]
     if earlier.system and earlier.system == later.system:
         said.append(f"same system: {later.system}")
-    same_codes = earlier.codes & later.codes
-    said.extend(f"same code: {code}" for code in sorted(same_codes))
-    said.extend(_related(earlier, later, same_codes))
-    said.extend(_SAME_KIND + kind for kind in sorted(earlier.part_kinds & later.part_kinds))
-    same_places = {place for _, place in earlier.positions & later.positions if place}
-    said.extend(f"same position: {place}" for place in sorted(same_places))
+    if earlier.codes and later.codes:
+        same_codes = earlier.codes & later.codes
+        said += [f"same code: {code}" for code in sorted(same_codes)]
+        said += _related(earlier, later, same_codes)
+    if earlier.part_kinds and later.part_kinds:
+        said += [_SAME_KIND + kind for kind in sorted(earlier.part_kinds & later.part_kinds)]
+    if earlier.positions and later.positions:
+        same_places = {place for _, place in earlier.positions & later.positions if place}
+        said += [f"same position: {place}" for place in sorted(same_places)]
     if _says_same(earlier, later):
         said.append("customer says it's the same")
     return tuple(said)
 
 
-def spoken(reason: str) -> str:
-    """Return a reason as a person reads it: part kinds in words, not by their id."""
+def spoken(reason: str, kinds: Mapping[str, PartKind] = NO_KINDS) -> str:
+    """Return a reason as a person reads it: part kinds by their names, not by their ids."""
     if reason.startswith(_SAME_KIND):
-        return _SAME_KIND + kind_words(reason.removeprefix(_SAME_KIND))
+        return _SAME_KIND + kind_words(reason.removeprefix(_SAME_KIND), kinds)
     return reason
 
 

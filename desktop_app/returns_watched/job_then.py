@@ -8,6 +8,7 @@ from dataclasses import dataclass, field
 from desktop_app.part_photos.kept_photo import KeptPhoto
 from desktop_app.parts_compared.pair_view import ORIGINS, PairView
 from desktop_app.parts_compared.part_kinds.kind_names import kind_words
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.repair_jobs.concern_conditions import condition_words
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.proof import ProofLevel, worth_saying
@@ -22,7 +23,7 @@ class JobThen:
     """What is known of one job; `verdicts` are those of its pairs, by pair id, with their sign.
 
     Days are ISO dates, the odometer comes with its unit. `photos` are those of its pairs, `proof`
-    is what is kept of the proof beside the job.
+    is what is kept of the proof beside the job, `kinds` name the parts.
     """
 
     job: JobView
@@ -30,6 +31,7 @@ class JobThen:
     verdicts: Mapping[int, str]
     photos: tuple[KeptPhoto, ...] = ()
     proof: ProofKept = field(default_factory=ProofKept)
+    kinds: Mapping[str, PartKind] = field(default_factory=dict)
 
     @property
     def job_id(self) -> int:
@@ -102,7 +104,7 @@ class JobThen:
 
     def _part(self, pair: PairView) -> str:
         place = f", {pair.position}" if pair.position.strip() else ""
-        name = f"{kind_words(pair.part_kind)}{place}"
+        name = f"{kind_words(pair.part_kind, self.kinds)}{place}"
         facts = [
             _named("off", pair.number_removed),
             _named("on", pair.number_on_part or pair.number_on_box),

@@ -131,6 +131,8 @@ class Chains:
 
     def chain_of(self, number: str) -> tuple[str, ...]:
         """Return the jobs from the root to this one."""
+        if number not in self._before:
+            return (number,)
         chain = [number]
         while (before := self._before.get(chain[-1])) is not None and before not in chain:
             chain.append(before)

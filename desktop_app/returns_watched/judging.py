@@ -17,6 +17,7 @@ class Judging:
     `first_by` did the earlier repair, `first_view` is that person's own view; `second_look` says
     who confirmed the judgement. `hours_unpaid` are the later job's hours that nobody pays.
     `cost_elsewhere` names the earlier jobs to which costs of the same visit are written already.
+    `hour_cost_cents` is what an hour cost the shop when it was judged; None where nobody has.
     """
 
     earlier_id: int
@@ -40,11 +41,16 @@ class Judging:
     decisions: tuple[JudgedOnce, ...] = ()
     same_vehicle: bool = True
     cost_elsewhere: tuple[str, ...] = ()
+    hour_cost_cents: int | None = None
 
     def kinds(self) -> tuple[Judgement, ...]:
         """Return every kind of comeback that it is; a line may be the same symptom and part."""
         main = () if self.judgement is None or not self.judgement.is_comeback else (self.judgement,)
         return (*main, *(one for one in self.also if main and one not in main))
+
+    def hour_cost(self, now: int) -> int:
+        """Return what an hour of its work is reckoned at, given what one costs now; in cents."""
+        return now if self.hour_cost_cents is None else self.hour_cost_cents
 
     def own_job_question(self) -> str | None:
         """Return the question to ask where the first repairer judged alone; None otherwise."""

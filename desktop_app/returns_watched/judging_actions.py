@@ -9,8 +9,10 @@ from collections.abc import Iterable
 from datetime import date
 from typing import Any
 
+from sqlalchemy import Connection
+
 from desktop_app.returns_watched.judging import Judging
-from desktop_app.returns_watched.link_actions import CONFIRMED, change_link
+from desktop_app.returns_watched.link_actions import CONFIRMED, Values, change_link
 from desktop_app.returns_watched.return_cost import AMOUNTS, MOST_CENTS, MOST_HOURS
 from desktop_app.returns_watched.said_beside import (
     also_kept,
@@ -19,7 +21,9 @@ from desktop_app.returns_watched.said_beside import (
     helping_kept,
 )
 from desktop_app.returns_watched.stored_links import kept_judgement
+from desktop_app.returns_watched.stored_refused import refuse_a_gain, refuse_first_repairer
 from desktop_app.shop_record.deed import Done
+from desktop_app.shop_record.kept_value import LAST_KEPT, OLDEST_KEPT
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
 
@@ -112,9 +116,13 @@ def look_again(
 ) -> Done:
     """Confirm a judgement as a second person: who is at the desk, and the day.
 
-    Raises ShopTrouble where nobody is named at the desk, or the same person judged.
+    Raises ShopTrouble where nobody is named at the desk, or the same person judged or did the
+    earlier repair.
     """
     who, day = record.who, record.clock().date()
+
+    def own_work(connection: Connection, _link: Any, _written: Values) -> None:
+        refuse_first_repairer(connection, earlier_job, who)
 
     def values(link: Any) -> dict[str, Any]:
         if link is None or link.judgement is None:
@@ -137,6 +145,7 @@ def look_again(
         values,
         shown,
         (*CONFIRMED, "second_look"),
+        own_work,
     )
 
 
@@ -157,7 +166,10 @@ def write_unpaid_hours(
     hours: float | None,
     shown: Judging | None = None,
 ) -> Done:
-    """Write the hours of work that nobody pays for this return; None where nobody knows."""
+    """Write the hours of work that nobody pays for this return; None where nobody knows.
+
+    Here and for each amount: raises ShopTrouble where more would have come back than it cost.
+    """
     if hours is not None and not 0 <= hours <= MOST_HOURS:
         raise ShopTrouble("The hours are not accepted.", do=f"Accepted: 0 to {MOST_HOURS:,}.")
     values = {"unbilled_hours": hours}
@@ -169,6 +181,7 @@ def write_unpaid_hours(
         values,
         shown,
         ("cost.unbilled_hours",),
+        refuse_a_gain,
     )
 
 
@@ -186,9 +199,8 @@ def write_amount(
     if cents is not None and not 0 <= cents <= MOST_CENTS:
         raise ShopTrouble("The amount is not accepted.", do="Accepted: 0 to 1,000,000.00.")
     words = f"Write the cost of the return: {AMOUNTS[name].lower()}"
-    return change_link(
-        record, words, earlier_job, later_job, {name: cents}, shown, (f"cost.{name}",)
-    )
+    values, over = {name: cents}, (f"cost.{name}",)
+    return change_link(record, words, earlier_job, later_job, values, shown, over, refuse_a_gain)
 
 
 def name_who_changes(
@@ -211,13 +223,18 @@ def set_change_day(
 ) -> Done:
     """Set a day of the promise by its name in the record; None leaves it open again.
 
-    What is said to be done on a day that has not come is refused.
+    What is said to be done on a day that has not come is refused, and a day that is none of ours.
     """
     if name not in CHANGE_DAYS:
         raise ShopTrouble(f"“{name}” is no day of a promise.")
     if name == "change_done_on" and day is not None and day > record.clock().date():
         raise ShopTrouble(
             f"{day.isoformat()} has not come yet.", do="Write the day on which it was done."
+        )
+    if day is not None and not OLDEST_KEPT <= day <= LAST_KEPT:
+        raise ShopTrouble(
+            f"{day.isoformat()} is not accepted.",
+            do=f"Accepted: {OLDEST_KEPT.isoformat()} to {LAST_KEPT.isoformat()}.",
         )
     values = {name: None if day is None else day.isoformat()}
     words = f"Set the day of a change: {CHANGE_DAYS[name].lower()}"

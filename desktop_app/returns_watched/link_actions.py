@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping, Sequence
 from typing import Any
 
+from sqlalchemy import Connection
+
 from desktop_app.returns_watched.judging import Judging
 from desktop_app.returns_watched.stored import ReturnLink
 from desktop_app.returns_watched.stored_links import LinkKept, job_days, link_between, link_kept
@@ -19,6 +21,7 @@ _UNSAID: Mapping[str, Any] = {
     **{"judged_by": "", "why": "", "change_promised": "", "same_vehicle": 1},
 }
 Values = Mapping[str, Any]
+LookFirst = Callable[[Connection, Any, Values], None]
 CONFIRMED = ("judgement", "judged_by", "why", "cause_class")  # what a second person confirms
 
 
@@ -30,13 +33,15 @@ def change_link(
     values: Values | Callable[[Any], Values],
     shown: Judging | None = None,
     over: Sequence[str] = (),
+    first: LookFirst | None = None,
 ) -> Done:
     """Write columns of the row about two jobs; the row is made where there is none.
 
     `values` may be worked out from the row as it is (None where there is none). `shown` is what the
     page showed that the deed was done on: raises WrittenMeanwhile where that is not what stands
-    there now, among the names `over` that the deed writes over. Raises ShopTrouble where the later
-    job cannot be a return of the earlier one.
+    there now, among the names `over` that the deed writes over. `first` looks at the row and at
+    what is to be written, and may refuse. Raises ShopTrouble where the later job cannot be a
+    return of the earlier one.
     """
 
     def work(deed: Deed) -> None:
@@ -44,6 +49,8 @@ def change_link(
         if shown is not None:
             check_as_shown(words, shown, LinkKept() if link is None else link_kept(link), over)
         written = values(link) if callable(values) else values
+        if first is not None:
+            first(deed.connection, link, written)
         if link is not None:
             deed.change(ReturnLink, link.id, **_unconfirmed(link, written))
             return

@@ -2,15 +2,17 @@
 
 from __future__ import annotations
 
-from typing import Any, TypeVar
+from typing import TypeVar
 
 from desktop_app.returns_watched.owed import State, What
 from desktop_app.returns_watched.return_cost import MOST_CENTS
 from desktop_app.returns_watched.stored import MoneyOwed
 from desktop_app.returns_watched.stored_money_owed import owed_since
+from desktop_app.shop_record.as_shown import change_as_shown
 from desktop_app.shop_record.deed import Deed, Done
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_record.written_meanwhile import Shown, cents_in_words
 
 Kind = TypeVar("Kind", What, State)
 
@@ -38,15 +40,33 @@ def write_owed(record: ShopRecord, pair: int, what: str, amount_cents: int | Non
     return record.do(f"Write down what is owed: {owed.value}", work)
 
 
-def write_owed_amount(record: ShopRecord, owed: int, amount_cents: int | None) -> Done:
-    """Write how much is owed, in cents; None where nobody knows."""
+def write_owed_amount(
+    record: ShopRecord,
+    owed: int,
+    amount_cents: int | None,
+    shown: Shown[int | None] | None = None,
+) -> Done:
+    """Write how much is owed, in cents; None where nobody knows.
+
+    Raises WrittenMeanwhile where something else stands there than the page has `shown`.
+    """
     _check_amount(amount_cents)
-    return _change(record, "Write the amount that is owed", owed, amount_cents=amount_cents)
+    return record.do(
+        "Write the amount that is owed",
+        lambda deed: change_as_shown(
+            deed, MoneyOwed, owed, shown, cents_in_words, amount_cents=amount_cents
+        ),
+    )
 
 
-def write_next_step(record: ShopRecord, owed: int, words: str) -> Done:
-    """Write what is to be done next to get it."""
-    return _change(record, "Write the next step", owed, next_step=words.strip())
+def write_next_step(
+    record: ShopRecord, owed: int, words: str, shown: Shown[str] | None = None
+) -> Done:
+    """Write what is to be done next to get it; raises WrittenMeanwhile as the amount does."""
+    return record.do(
+        "Write the next step",
+        lambda deed: change_as_shown(deed, MoneyOwed, owed, shown, next_step=words.strip()),
+    )
 
 
 def set_owed_state(record: ShopRecord, owed: int, state: str) -> Done:
@@ -65,10 +85,6 @@ def set_owed_state(record: ShopRecord, owed: int, state: str) -> Done:
 def take_owed_out(record: ShopRecord, owed: int) -> Done:
     """Take a sum out that is not owed after all."""
     return record.do("Take out what is owed", lambda deed: deed.remove(MoneyOwed, owed))
-
-
-def _change(record: ShopRecord, said: str, owed: int, **values: Any) -> Done:
-    return record.do(said, lambda deed: deed.change(MoneyOwed, owed, **values))
 
 
 def _check_amount(cents: int | None) -> None:

@@ -2,10 +2,15 @@
 
 from __future__ import annotations
 
+import re
+
 from desktop_app.repair_jobs.distance import DistanceUnit, from_miles, to_miles
 from desktop_app.returns_watched.kind_windows import Promise
 from desktop_app.returns_watched.window import EndsBy
 from desktop_app.shop_record.trouble import ShopTrouble
+
+# A comma, or a space that does not break, sets thousands apart: "1,5" is no whole number.
+_WHOLE = re.compile(r"[0-9]+|[0-9]{1,3}(?:[, ][0-9]{3})+")
 
 
 def promise_typed(days: str, months: str, far: str, rule: EndsBy, unit: DistanceUnit) -> Promise:
@@ -38,12 +43,13 @@ def _miles_said(miles: int) -> str:
 
 
 def _whole(what: str, text: str) -> int | None:
-    typed = text.strip().replace(",", "").replace("\u00a0", "")
+    typed = text.strip().replace("\u00a0", " ")
     if not typed:
         return None
-    if not (typed.isascii() and typed.isdigit() and len(typed) <= 9):
+    number = re.sub("[, ]", "", typed)
+    if not _WHOLE.fullmatch(typed) or len(number) > 9:
         raise ShopTrouble(
             f"“{text.strip()}” is not accepted for {what}.",
             do="Accepted: a whole number, such as 12,000, or nothing for no such limit.",
         )
-    return int(typed)
+    return int(number)

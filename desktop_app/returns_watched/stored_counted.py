@@ -20,6 +20,7 @@ from desktop_app.returns_watched.stored_lost import lost_days
 from desktop_app.returns_watched.stored_many import ManyMet
 from desktop_app.returns_watched.stored_told import read_told
 from desktop_app.returns_watched.stored_traits import places_among
+from desktop_app.returns_watched.stored_visit_rows import read_hand_over
 
 if TYPE_CHECKING:
     import numpy as np
@@ -53,7 +54,9 @@ def counted_fates(
 
     jobs = found.columns.jobs
     ids = np.array([row.id for row in rows], dtype=np.int64)
-    at, _ = places_among(found.columns.job_ids, ids)
+    at, known_here = places_among(found.columns.job_ids, ids)
+    if not known_here.all():  # handed over by then, of a visit that came later
+        read_hand_over(connection, int(ids[~known_here][0]))
     out = jobs.handed_over[at]
     promised = Promised(jobs.window_days[at], jobs.window_miles[at], jobs.ends_both[at])
     lost = lost_days(connection, found.columns, at, today)

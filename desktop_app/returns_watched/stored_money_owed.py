@@ -39,9 +39,24 @@ def money_still_owed(connection: Connection, on: date = date.max) -> tuple[Owed,
         or_(MoneyOwed.state.not_in(ends), MoneyOwed.ended_on > on.isoformat()),
     )
     found = _read(connection, wanted.order_by(MoneyOwed.since, MoneyOwed.id))
-    return tuple(
-        replace(one, state=State.OPEN, ended_on=None) if one.state.is_end else one for one in found
+    return tuple(_as_it_stood(one, on) for one in found)
+
+
+def claims_between(connection: Connection, first: date, last: date) -> tuple[Owed, ...]:
+    """Read the claims written from one day to another as they stood on the last, oldest first."""
+    wanted = _wanted().where(
+        MoneyOwed.what == What.CLAIM,
+        MoneyOwed.since >= first.isoformat(),
+        MoneyOwed.since <= last.isoformat(),
     )
+    found = _read(connection, wanted.order_by(MoneyOwed.since, MoneyOwed.id))
+    return tuple(_as_it_stood(one, last) for one in found)
+
+
+def _as_it_stood(one: Owed, on: date) -> Owed:
+    """Return a sum as it stood on a day: what ended later was open; how far is not kept."""
+    later = one.state.is_end and one.ended_on is not None and one.ended_on > on
+    return replace(one, state=State.OPEN, ended_on=None) if later else one
 
 
 def owed_since(deed: Deed, owed: int) -> str:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Collection, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date
-from typing import TYPE_CHECKING, Any, TypeAlias
+from typing import TYPE_CHECKING, Any, TypeAlias, cast
 
 from sqlalchemy import Connection, case, select
 
@@ -120,7 +120,7 @@ def read_hand_overs(
         jobs, left, out = block[len(_VISIT) :]
         columns.add(
             *_visits(block[: len(_VISIT)], days),
-            [_NO_JOB if job is None else job for job in jobs],
+            _whole(jobs, _NO_JOB),
             *(*days.of(left, "job", jobs), _read(out, "job", jobs)),
         )
     found = _until(columns.joined_by_first(), until)
@@ -222,6 +222,15 @@ def check_hand_overs(ids: Ids, came: Whole, left: Whole) -> None:
         kept_hand_over(came_on, left_on, row_place("job", int(ids[row])))
 
 
+def read_hand_over(connection: Connection, job_id: int) -> None:
+    """Look at one job; a ShopDamaged names it where it left before its car came."""
+    wanted = select(Job.number, Job.left_at, Visit.came_at).join(Visit, Visit.id == Job.visit_id)
+    row = connection.execute(wanted.where(Job.id == job_id)).one()
+    place = row_place("job", job_id, row.number)
+    left = None if row.left_at is None else kept_day(row.left_at, place)
+    kept_hand_over(kept_day(row.came_at, place), left, place)
+
+
 class _OrdinalDays(dict[str, int]):
     """Days as `date.toordinal` counts them, by the text that a kept moment begins with."""
 
@@ -253,6 +262,8 @@ class Days:
         A ShopDamaged names the row of the table that holds what is no moment.
         """
         times = self._times
+        if moments.count(None) == len(moments):
+            return [NO_DAY] * len(moments), [0] * len(moments)
         found = self.alone(moments, table, ids)
         return found, [0 if at is None else times[at[10:]] for at in moments]
 
@@ -286,13 +297,20 @@ class _Sources(dict[str | None, int]):
 _SOURCES = _Sources()
 
 
-def _read(values: Sequence[int | None], table: str, ids: Sequence[int]) -> list[int]:
-    known = [value for value in values if value is not None]
+def _read(values: Sequence[int | None], table: str, ids: Sequence[int]) -> Sequence[int]:
+    known = [value for value in values if value is not None] if None in values else values
     if known and not 0 <= min(known) <= max(known) <= MOST_ON_AN_ODOMETER:
         for row, value in zip(ids, values, strict=True):
             if value is not None and not 0 <= value <= MOST_ON_AN_ODOMETER:
                 raise damaged(value, "an odometer reading", row_place(table, row))
-    return [NOT_READ if value is None else value for value in values]
+    return _whole(values, NOT_READ)
+
+
+def _whole(values: Sequence[int | None], nothing: int) -> Sequence[int]:
+    """Return the numbers with one that stands for nothing; as they are where all are there."""
+    if None not in values:
+        return cast(Sequence[int], values)
+    return [nothing if value is None else value for value in values]
 
 
 def _hidden(days: Whole, until: date | None) -> Whole:

@@ -2,53 +2,73 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Collection, Iterable
 from dataclasses import dataclass
 from datetime import date
 
 from desktop_app.repair_jobs.odometer_questions import day_in_words
+from desktop_app.returns_watched.met_by import told_and_open
 from desktop_app.returns_watched.returns_list import ReturnRow
 
 
 @dataclass(frozen=True, slots=True)
 class ToldSame:
-    """A job whose customer tells of the same trouble since a day, and the words."""
+    """A job whose customer tells of the same trouble since a day, and the words.
+
+    `seen_on` is the last visit of the car on that day or later; nothing of it was judged against
+    the job, or waits to be.
+    """
 
     job_id: int
     number: str
     vehicle: str
     since: date
     words: str = ""
+    seen_on: date | None = None
 
     def in_words(self) -> str:
         """Say what was told, as one line."""
         words = f": “{self.words}”" if self.words else ""
-        day = day_in_words(self.since)
-        return f"{self.number}, {self.vehicle}: told on {day} the same trouble, not seen yet{words}"
+        day, seen = day_in_words(self.since), seen_in_words(self.since, self.seen_on)
+        return f"{self.number}, {self.vehicle}: told on {day} the same trouble, {seen}{words}"
 
 
-def told_not_seen(told: Iterable[ToldSame], rows: Iterable[ReturnRow]) -> tuple[ToldSame, ...]:
+def seen_in_words(told: date, seen: date | None) -> str:
+    """Say whether a car was seen since its customer told of the same trouble."""
+    if seen is None or seen < told:
+        return "not seen yet"
+    return f"seen on {day_in_words(seen)}, not judged against this job"
+
+
+def told_not_seen(told: Collection[ToldSame], rows: Iterable[ReturnRow]) -> tuple[ToldSame, ...]:
     """Return those that wait still, the oldest first.
 
-    One is done with where a later visit since that day was judged against the job, or waits for a
-    judgement itself; `rows` are the returns since the first of those days.
+    One is done with by the rule of `told_and_open`; `rows` are the returns since the first of those
+    days.
     """
-    seen: dict[int, date] = {}
+    own: dict[int, list[ReturnRow]] = {one.job_id: [] for one in told}
     for row in rows:
-        if row.waits or not row.is_open:
-            seen[row.earlier_id] = max(seen.get(row.earlier_id, date.min), row.came_on)
-    waiting = (one for one in told if seen.get(one.job_id, date.min) < one.since)
+        if row.earlier_id in own:
+            own[row.earlier_id].append(row)
+    waiting = (one for one in told if told_and_open(one.since, own[one.job_id]) is not None)
     return tuple(sorted(waiting, key=lambda one: (one.since, one.number)))
 
 
 def told_in_words(told: Iterable[ToldSame]) -> str:
     """Say how many customers told of the same trouble; nothing where none did."""
-    many = len(tuple(told))
-    if not many:
+    cars = tuple(told)
+    if not cars:
         return ""
-    who = "1 customer tells" if many == 1 else f"{many} customers tell"
-    cars = "the car was" if many == 1 else "the cars were"
+    who = "1 customer tells" if len(cars) == 1 else f"{len(cars)} customers tell"
     return (
-        f"{who} of the same trouble by telephone; {cars} not seen yet. That is neither a comeback "
+        f"{who} of the same trouble by telephone; {_seen_of_all(cars)}. That is neither a comeback "
         "nor fine: have the car in, or say what it was by another answer on its job."
     )
+
+
+def _seen_of_all(cars: tuple[ToldSame, ...]) -> str:
+    unseen = sum(one.seen_on is None for one in cars)
+    if unseen < len(cars):
+        here = "the car was" if len(cars) == 1 else f"{len(cars) - unseen} of the cars were"
+        return f"{here} here since, and nothing was judged against the job"
+    return "the car was not seen yet" if len(cars) == 1 else "the cars were not seen yet"

@@ -38,7 +38,8 @@ class WatchedJob:
     such limit, `ends` where nobody can say when it ends. `use` is how much the vehicle is driven,
     `known` the last trusted reading that distance is reckoned from (its day, the miles since the
     hand-over), None where the distance cannot be followed. `came_back` is True where a comeback was
-    judged already, `seen_on` the last visit of the car since.
+    judged already, `seen_on` the last visit of the car since. `told_since` is the day since which
+    its customer tells of the same trouble, while no later visit speaks for the car.
     """
 
     job_id: int
@@ -58,6 +59,7 @@ class WatchedJob:
     came_back: bool = False
     waits: bool = False
     seen_on: date | None = None
+    told_since: date | None = None
 
     @property
     def expected_close(self) -> date | None:
@@ -114,6 +116,7 @@ class WatchSaid:
     came_back: bool = False
     waits: bool = False
     seen_on: date | None = None
+    told_since: date | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -192,6 +195,7 @@ def watched(
         came_back=said.came_back,
         waits=said.waits,
         seen_on=said.seen_on,
+        told_since=said.told_since,
     )
 
 

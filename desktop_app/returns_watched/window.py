@@ -56,8 +56,7 @@ class Window:
 
     def in_window(self, days: int, miles: float | None) -> bool:
         """True while the share used is at most 1; also where nobody can know it."""
-        used = self.share_used(days, miles)
-        return used is None or used <= 1
+        return holds(self.share_used(days, miles))
 
     def decided_by(self, days: int, miles: float | None) -> DecidedBy:
         """Say whether time or distance gives the share used; at a tie it is time."""
@@ -90,6 +89,11 @@ class Window:
     def _shares(self, days: int, miles: float | None) -> tuple[float | None, float | None]:
         by_time = days / self.days if self.days else None
         return by_time, miles / self.miles if self.miles and miles is not None else None
+
+
+def holds(used: float | None) -> bool:
+    """True while the share of a window that is used is at most 1, or nobody can know it."""
+    return used is None or used <= 1
 
 
 MAIN_WINDOW = Window(90, 3000)

@@ -2,39 +2,64 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from typing import Any
 
 from desktop_app.parts_compared.part_kinds.kind_names import kind_words
 from desktop_app.repair_jobs.stored import Job
 from desktop_app.returns_watched.kind_windows import FROM_JOB, Promise
 from desktop_app.returns_watched.link_actions import no_job
+from desktop_app.returns_watched.promise_typed import promise_in_words
 from desktop_app.returns_watched.stored import KindWindow
 from desktop_app.returns_watched.stored_links import JobDays, job_days
-from desktop_app.returns_watched.stored_windows import kind_window_row
+from desktop_app.returns_watched.stored_windows import (
+    kind_window_row,
+    read_kind_windows,
+    shop_promise,
+)
+from desktop_app.shop_record.as_shown import check_as_shown
 from desktop_app.shop_record.deed import Deed, Done
-from desktop_app.shop_record.house_rules import change_rules, check_rule
+from desktop_app.shop_record.house_rules import change_rules, check_rule, read_rules
 from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.tables import Setting
 from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_record.written_meanwhile import Shown
 
 
-def promise_of_shop(record: ShopRecord, promise: Promise) -> Done:
+def promise_of_shop(
+    record: ShopRecord, promise: Promise, shown: Shown[Promise] | None = None
+) -> Done:
     """Change what the shop promises where neither a job nor a part kind has its own.
 
-    Jobs that have left keep the window that they were handed over with.
+    Jobs that have left keep the window that they were handed over with. Raises WrittenMeanwhile
+    where the shop promises something else by now than the page has `shown`.
     """
-    return change_rules(record, "Change the shop's window", _columns(promise, 0))
+
+    def look(deed: Deed) -> None:
+        now = shop_promise(read_rules(deed.connection))
+        check_as_shown(deed, Setting, shown, now, promise, _said_in(deed))
+
+    return change_rules(record, "Change the shop's window", _columns(promise, 0), look)
 
 
-def promise_for_kind(record: ShopRecord, part_kind: str, promise: Promise | None) -> Done:
+def promise_for_kind(
+    record: ShopRecord,
+    part_kind: str,
+    promise: Promise | None,
+    shown: Shown[Promise | None] | None = None,
+) -> Done:
     """Change what is promised for a part kind; with None the shop's own promise holds again.
 
-    Jobs that have left keep the window that they were handed over with.
+    Jobs that have left keep the window that they were handed over with. Raises WrittenMeanwhile
+    where something else is promised for the kind by now than the page has `shown`.
     """
     if not part_kind.strip():
         raise ShopTrouble("Which part kind?", do="Choose the kind that the promise is for.")
 
     def work(deed: Deed) -> None:
         row = kind_window_row(deed.connection, part_kind)
+        now = read_kind_windows(deed.connection).get(part_kind)
+        check_as_shown(deed, KindWindow, shown, now, promise, _said_in(deed))
         if promise is None:
             if row is not None:
                 deed.remove(KindWindow, row)
@@ -78,6 +103,16 @@ def change_window(
         deed.change(Job, job, **values)
 
     return record.do(f"Change the window of {known.number}", work)
+
+
+def _said_in(deed: Deed) -> Callable[[Promise | None], str]:
+    """Return how a promise is said in the shop's unit."""
+    unit = read_rules(deed.connection).unit_of_distance
+
+    def said(promise: Promise | None) -> str:
+        return "the shop's own promise" if promise is None else promise_in_words(promise, unit)
+
+    return said
 
 
 def _check_is_here(known: JobDays | None, job: int) -> None:

@@ -9,7 +9,7 @@ from typing import Any
 
 from desktop_app.returns_watched.judgement import Judgement, return_cause
 from desktop_app.returns_watched.return_cost import AMOUNTS
-from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_record.written_meanwhile import WrittenMeanwhile
 
 # What a deed may write over, by its place in what is kept, with its name on the page.
 NAMES: Mapping[str, str] = {
@@ -31,18 +31,6 @@ NAMES: Mapping[str, str] = {
     "change.done_on": "Done on",
     "change.check_on": "Look on whether it helped",
 }
-
-
-class WrittenMeanwhile(ShopTrouble):
-    """Something else stands there by now than the page showed; `stands` says what, in words."""
-
-    def __init__(self, wanted: str, stands: str) -> None:
-        super().__init__(
-            f"Written at another desk meanwhile: {stands}.",
-            kept=f"That stays; “{wanted}” was not done.",
-            do="Look at both, then decide which one holds.",
-        )
-        self.stands = stands
 
 
 def check_as_shown(wanted: str, shown: Any, now: Any, names: Iterable[str]) -> None:

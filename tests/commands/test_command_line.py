@@ -109,6 +109,28 @@ def test_watch_hides_what_came_later(shell: Shell, place: str) -> None:
     assert shell("watch", "--shop", place, "--today", "2026-03-01", "--json") == []
 
 
+def test_watch_says_that_the_odometer_was_not_read_since(shell: Shell, place: str) -> None:
+    shell("watch", "--shop", place, "--today", "2026-03-12")
+    assert "J-101" in shell.out
+    assert " 80 days left; miles not read since; expected to end " in shell.out
+
+
+def test_watch_says_of_a_day_gone_by_that_it_may_have_ended(shell: Shell, place: str) -> None:
+    record = open_place(Path(place))
+    came = "2026-03-21T08:00:00+00:00"
+    actions.write_up(record, WriteUp("tyres", vehicle_id=1, came_at=came, odometer=102_500))
+    record.close()
+    [job] = shell("watch", "--shop", place, "--today", "2026-04-10", "--json")
+    assert job["expected_close"] < "2026-04-10"
+    shell("watch", "--shop", place, "--today", "2026-04-10")
+    line = next(one for one in shell.out.splitlines() if one.startswith("J-101"))
+    assert " days, " in line
+    assert "miles left as last read;" in line
+    assert f"may have ended {job['expected_close']} by distance" in line
+    shell("watch", "--shop", place, "--today", "2026-03-22")
+    assert "miles left as last read; expected to end 2026-" in shell.out
+
+
 def test_find_says_how_it_read_the_words(shell: Shell, place: str) -> None:
     found = shell("find", "missfire P0300", "--shop", place, "--json")
     assert {job["number"] for job in found["jobs"]} == {"J-101", "J-102"}

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -179,6 +180,24 @@ def test_a_car_cannot_leave_before_it_came(shop: ShopRecord) -> None:
     one = take_in(shop)
     with pytest.raises(ShopTrouble, match="cannot leave"):
         actions.hand_over(shop, one, left_at="2026-11-15T08:00:00+00:00")
+
+
+@pytest.mark.parametrize(
+    "moment", ["16.11.2026", "20261118", "2026-W47-3", "tomorrow", "2026-13-01"]
+)
+def test_a_hand_over_on_no_day_is_refused_in_words(shop: ShopRecord, moment: str) -> None:
+    one = take_in(shop)
+    with pytest.raises(ShopTrouble, match=r"is not a moment\. Accepted: a day like 2026-11-16"):
+        actions.hand_over(shop, one, left_at=moment)
+    with shop.reading() as connection:
+        assert read_job(connection, one).left_on is None
+
+
+def test_a_condition_that_is_none_is_refused(shop: ShopRecord) -> None:
+    with pytest.raises(ShopTrouble, match="“moonlight” is not accepted"):
+        actions.write_up(shop, replace(SAID, conditions=("moonlight",)))
+    with pytest.raises(ShopTrouble, match="“moonlight” is not accepted"):
+        proof_actions.meet_condition(shop, take_in(shop), "moonlight", True)
 
 
 def test_a_lower_odometer_is_asked_about_until_someone_answers(shop: ShopRecord) -> None:

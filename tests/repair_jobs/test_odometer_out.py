@@ -7,7 +7,7 @@ from datetime import date
 import pytest
 
 from desktop_app.repair_jobs import actions, odometer_actions
-from desktop_app.repair_jobs.stored import Visit
+from desktop_app.repair_jobs.stored import Job, Visit
 from desktop_app.repair_jobs.stored_questions import (
     OdometerAsked,
     about_odometer_out,
@@ -55,6 +55,36 @@ def test_an_odometer_out_below_the_one_in_is_asked_about(shop: ShopRecord, job_i
 
 def test_a_swapped_digit_out_has_a_reading_that_fits(shop: ShopRecord, job_id: int) -> None:
     assert 84_215 in [one.value for one in asked(shop, job_id, 48_215).proposals]
+
+
+def driven(shop: ShopRecord, job_id: int, miles: float) -> None:
+    with shop.deed("Drive it") as deed:
+        deed.change(Job, job_id, proof_level=2, proof_distance=miles)
+
+
+def test_a_slip_after_a_drive_is_meant_to_go_on_by_it(shop: ShopRecord, job_id: int) -> None:
+    driven(shop, job_id, 12)
+    assert [one.value for one in asked(shop, job_id, 84_120).proposals] == [84_220]
+    assert asked(shop, job_id, 84_222) == OdometerAsked()
+
+
+def test_a_drive_that_the_odometer_does_not_show_is_asked_about(
+    shop: ShopRecord, job_id: int
+) -> None:
+    assert asked(shop, job_id, 84_210).asked is None
+    driven(shop, job_id, 12)
+    same = asked(shop, job_id, 84_210)
+    assert same.proposals == ()
+    assert same.asked == (
+        "12 mi were driven, but the odometer out, 84,210 mi, is the same as when it came in. "
+        "Is that the reading after the drive?"
+    )
+    assert "only 3 mi more than when it came in" in (asked(shop, job_id, 84_213).asked or "")
+    assert asked(shop, job_id, 84_221).asked is None  # each reading is cut to whole miles
+    with shop.reading() as connection:
+        about = about_odometer_out(read_job(connection, job_id))
+    actions.keep_as_typed(shop, about, same.asked)
+    assert asked(shop, job_id, 84_210).asked is None
 
 
 def test_what_it_left_with_is_mended_for_the_job_and_its_visit(

@@ -4,11 +4,16 @@ from __future__ import annotations
 
 from datetime import date
 
+import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
 from desktop_app.repair_jobs.odometer import OdometerReading, OdometerReplaced
-from desktop_app.repair_jobs.odometer_questions import odometer_proposals, odometer_questions
+from desktop_app.repair_jobs.odometer_questions import (
+    odometer_proposals,
+    odometer_questions,
+    reading_in_words,
+)
 
 TODAY = date(2026, 9, 28)
 BEFORE = OdometerReading(date(2026, 3, 2), 118_420)
@@ -22,6 +27,22 @@ def asked(value: float | None, on: date = TODAY, unit: str = "mi") -> str:
 def test_a_plain_reading_is_not_asked_about() -> None:
     assert asked(121_600) == ""
     assert asked(None) == ""
+
+
+@pytest.mark.parametrize(
+    ("words", "number"),
+    [
+        *(
+            ("about 118,420 they say", 118_420),
+            ("odo 118 420", 118_420),
+            ("dead at 100200", 100_200),
+        ),
+        *(("dead since 2025", 2025), ("display dead", None), ("3 of 6 figures", None)),
+        *(("0000", None), ("call 555123456789", None)),
+    ],
+)
+def test_four_figures_among_the_words_may_be_the_reading(words: str, number: int | None) -> None:
+    assert reading_in_words(words) == number
 
 
 def test_a_lower_reading_names_the_earlier_one_and_its_day() -> None:

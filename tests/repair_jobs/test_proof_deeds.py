@@ -18,6 +18,7 @@ from desktop_app.repair_jobs.write_up import WriteUp
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
+from desktop_app.shop_record.written_meanwhile import Shown
 
 
 @pytest.fixture
@@ -250,21 +251,10 @@ def test_what_was_proved_stays_once_the_car_has_left(
 
 def test_words_and_distance_of_the_drive_are_kept_apart(shop: ShopRecord, job: int) -> None:
     proof_actions.write_distance(shop, job, 55.0)
-    proof_actions.write_tried(shop, job, "tried hills", shown="")
+    proof_actions.write_tried(shop, job, "tried hills", shown=Shown(""))
     with shop.reading() as connection:
         here = read_job(connection, job)
     assert (here.proof_words, here.proof_distance) == ("tried hills", 55.0)
-
-
-def test_words_that_another_desk_wrote_meanwhile_are_not_lost(shop: ShopRecord, job: int) -> None:
-    proof_actions.write_tried(shop, job, "wet hill", shown="")
-    with pytest.raises(ShopTrouble) as refused:
-        proof_actions.write_tried(shop, job, "two hills", shown="")
-    assert "“wet hill”" in refused.value.sentence()
-    assert "“two hills”" in refused.value.sentence()
-    with shop.reading() as connection:
-        assert read_job(connection, job).proof_words == "wet hill"
-    proof_actions.write_tried(shop, job, "wet hill, two hills", shown="wet hill")
 
 
 def test_same_conditions_is_refused_where_one_was_not_met(shop: ShopRecord, job: int) -> None:

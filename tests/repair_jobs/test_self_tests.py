@@ -9,6 +9,7 @@ from hypothesis import strategies as st
 from desktop_app.repair_jobs.self_tests import (
     SelfTestsRead,
     SelfTestState,
+    bytes_typed,
     decode,
     encode,
     monitors_of,
@@ -60,6 +61,17 @@ def test_what_is_not_four_bytes_is_refused_with_what_is_accepted(typed: str, sai
         read_bytes(typed)
     assert said in refused.value.sentence()
     assert "41 01 00 07 E5 00" in refused.value.sentence()
+
+
+@pytest.mark.parametrize("typed", ["2026-11-16", "16.11.2026", "16-11-2026", " 2026.11.16 "])
+def test_what_looks_like_a_day_is_not_taken_for_bytes(typed: str) -> None:
+    with pytest.raises(ShopTrouble, match="looks like a day"):
+        bytes_typed(typed)
+
+
+@pytest.mark.parametrize("typed", ["00-07-e5-00", "00 07 05 00", "00:07:05:00", "00-07-05-00"])
+def test_bytes_that_are_set_apart_are_no_day(typed: str) -> None:
+    assert bytes_typed(typed) == read_bytes(typed)
 
 
 @st.composite

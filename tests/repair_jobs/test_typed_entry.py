@@ -11,6 +11,7 @@ from hypothesis import strategies as st
 from desktop_app.repair_jobs.distance import DistanceUnit
 from desktop_app.repair_jobs.road_test_words import read_every
 from desktop_app.repair_jobs.typed_entry import (
+    is_a_reading,
     read_distance,
     read_hours,
     read_money,
@@ -20,7 +21,7 @@ from desktop_app.shop_record.trouble import ShopTrouble
 
 
 @pytest.mark.parametrize(
-    "text", ["118420", "118,420", "118 420", "118.420", " 118420 mi", "118'420 miles"]
+    "text", ["118420", "118,420", "118 420", "118.420", " 118420 mi", "118'420 miles", "mi 118420"]
 )
 def test_an_odometer_in_all_its_spellings(text: str) -> None:
     assert read_odometer(text) == 118_420
@@ -33,6 +34,8 @@ def test_an_odometer_in_all_its_spellings(text: str) -> None:
         ("190,000 km", "mi", 118_061),
         ("118,060 mi", "km", 189_999),
         ("118,060", "km", 118_060),
+        ("km 190,000", "mi", 118_061),
+        ("km: 190000", "km", 190_000),
     ],
 )
 def test_a_reading_that_names_its_unit_is_brought_into_the_cars_own(
@@ -41,10 +44,23 @@ def test_a_reading_that_names_its_unit_is_brought_into_the_cars_own(
     assert read_odometer(text, unit) == reading
 
 
-@pytest.mark.parametrize("text", ["12k?", "118,42", "-5", "1e5", "", "118420.5", "99999999", "١٢"])
+@pytest.mark.parametrize(
+    "text", ["12k?", "118,42", "-5", "1e5", "", "118420.5", "99999999", "١٢", "km", "km 5 km"]
+)
 def test_what_is_no_odometer_is_refused(text: str) -> None:
     with pytest.raises(ShopTrouble):
         read_odometer(text)
+
+
+@pytest.mark.parametrize(
+    ("text", "is_one"),
+    [
+        *(("118,420", True), ("km 100200", True), ("mi100200", True), ("-5", True)),
+        *(("12k?", True), ("display dead since 2025", False), ("mi", False), ("", False)),
+    ],
+)
+def test_a_number_with_or_without_its_unit_is_no_reason(text: str, is_one: bool) -> None:
+    assert is_a_reading(text) is is_one
 
 
 @given(st.integers(0, 9_999_999))

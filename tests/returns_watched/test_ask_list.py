@@ -9,7 +9,6 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from desktop_app.repair_jobs.stored import Customer, Job, Visit
-from desktop_app.returns_watched.actions import judge_return
 from desktop_app.returns_watched.ask_list import ToAsk
 from desktop_app.returns_watched.customer_actions import change_answer, note_answer
 from desktop_app.returns_watched.kind_windows import Promise
@@ -23,7 +22,7 @@ from desktop_app.returns_watched.stored_watch_place import read_watch_place
 from desktop_app.shop_record.house_rules import change_rule
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
-from tests.watched_shop import job, vehicle
+from tests.watched_shop import job, judge_return, vehicle
 
 LEFT = "2026-11-02"
 FIFTEEN = date(2026, 11, 17)

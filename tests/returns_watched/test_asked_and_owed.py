@@ -95,6 +95,17 @@ def test_what_cannot_have_been_said_is_refused(
     assert _said(shop, gone) == ()
 
 
+def test_no_odometer_was_told_below_nothing(shop: ShopRecord, gone: int) -> None:
+    with pytest.raises(ShopTrouble, match="odometer reading is not accepted"):
+        customer_actions.note_answer(shop, gone, "fine", odometer_told=-3)
+    asked = customer_actions.note_answer(shop, gone, "fine").made
+    assert asked is not None
+    with pytest.raises(ShopTrouble, match="odometer reading is not accepted"):
+        customer_actions.write_told_odometer(shop, asked, -7)
+    with shop.reading() as connection:
+        assert [one.odometer_told for one in answers_of_job(connection, gone)] == [None]
+
+
 def test_nobody_is_asked_about_a_car_that_is_still_here(shop: ShopRecord) -> None:
     here = job(shop, vehicle(shop), "J-1", "2026-11-10")
     with pytest.raises(ShopTrouble, match="still in the shop"):

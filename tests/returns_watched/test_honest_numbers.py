@@ -64,8 +64,7 @@ def jobs(*some: Job, names: tuple[str, ...] = ("Ada",), system: str = "ignition"
         (("distributor-rotor",),) * n,
         (system,) * n,
         (names,) * n,
-        np.full(n, NEVER),
-        np.full(n, NEVER),
+        *(np.full(n, NEVER) for _ in range(3)),
         np.zeros(n, dtype=bool),
     )
 
@@ -77,7 +76,7 @@ def together(*some: CountedJobs) -> CountedJobs:
             name: np.concatenate([getattr(one, name) for one in some])
             for name in (
                 *("days_gone", "window_days", "back_after", "waits_after"),
-                *("lost_after", "aside_after", "came_later"),
+                *("lost_after", "aside_after", "unsure_after", "came_later"),
             )
         },
         **{
@@ -218,6 +217,15 @@ def test_nothing_counted_says_so() -> None:
     assert found.as_json()["curve"]["days"] == []
 
 
+def test_where_none_came_back_the_curve_is_flat_and_says_how_much_may_lie_behind_it() -> None:
+    curve = rates_of(jobs(*[SETTLED] * 50), "technician", MAIN_WINDOW, TODAY).as_json()["curve"]
+    assert (curve["days"], curve["at_risk"], curve["events"]) == ([90], [50], [0])
+    assert (curve["came_back"], curve["low"]) == ([0.0], [0.0])
+    # Exact upper limit for none of n: 1 - 0.025 ** (1 / n). C. J. Clopper and E. S. Pearson,
+    # Biometrika 26 (1934) 404-413.
+    assert curve["high"] == [pytest.approx(1 - 0.025 ** (1 / 50))]
+
+
 def test_the_lines_say_what_the_figures_mean() -> None:
     some = together(jobs(*[BACK] * 50, *[SETTLED] * 50), jobs(*[SETTLED] * 60, names=("Bo",)))
     said = rates_of(some, "technician", MAIN_WINDOW, TODAY).lines()
@@ -265,7 +273,7 @@ def test_groups_add_up(rows: list[tuple[int, int, int, str, str]]) -> None:
     assert sum(group.jobs for group in found) == len(rows)
     for group in found:
         known = group.settled + group.still_open + group.waiting
-        assert group.jobs == known + group.lost_sight + group.not_ours
+        assert group.jobs == known + group.lost_sight + group.not_ours + group.cannot_tell
         assert 0 <= group.comebacks <= group.settled
         if group.rate is not None:
             assert group.low is not None

@@ -7,7 +7,6 @@ from datetime import date
 import pytest
 
 from desktop_app.repair_jobs.stored import VehicleEvent, Visit
-from desktop_app.returns_watched.actions import judge_return
 from desktop_app.returns_watched.customer_actions import note_answer
 from desktop_app.returns_watched.honest_numbers.counted_jobs import NEVER, CountedJobs
 from desktop_app.returns_watched.honest_numbers.rates import Rates, rates_of
@@ -21,7 +20,7 @@ from desktop_app.shop_record.record import ShopRecord
 from desktop_app.weekly_report.actions import look_at_week
 from desktop_app.weekly_report.week import week_of
 from desktop_app.weekly_report.year_behind import JobDone
-from tests.watched_shop import job, vehicle
+from tests.watched_shop import job, judge_return, vehicle
 
 GONE = date(2026, 9, 20)
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from contextlib import contextmanager, suppress
 from dataclasses import astuple, replace
 from datetime import UTC, date, datetime, timedelta
@@ -26,7 +26,7 @@ from desktop_app.repair_jobs.stored import (
     Visit,
 )
 from desktop_app.returns_watched import stored_returns
-from desktop_app.returns_watched.actions import judge_return
+from desktop_app.returns_watched.returns_list import ReturnRow
 from desktop_app.returns_watched.stored import CustomerAsked, ReturnLink
 from desktop_app.returns_watched.stored_facts import read_facts
 from desktop_app.returns_watched.stored_look import look_at
@@ -46,7 +46,7 @@ from desktop_app.shop_record.house_rules import change_rule
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.weekly_report.stored_fates import read_fates
 from tests.returns_watched.watch_one_by_one import since_then, watch_one_by_one
-from tests.watched_shop import a_week_of_returns, job, vehicle
+from tests.watched_shop import a_week_of_returns, job, judge_return, vehicle
 
 START = date(2025, 1, 1)
 VINS = (None, None, "1M8GDM9AXKP042788", "11111111111111111", "short")
@@ -59,7 +59,7 @@ jobs_made = st.fixed_dictionaries(
     {
         "car": st.integers(0, 4),
         "came": st.integers(0, 500),
-        "stays": st.one_of(st.none(), st.integers(-1, 9)),
+        "stays": st.one_of(st.none(), st.integers(0, 9)),
         "clocks": st.tuples(moments, moments),
         "odometers": st.tuples(odometers, odometers, odometers),
         "source": st.sampled_from([None, None, "told"]),
@@ -225,9 +225,19 @@ def test_a_period_is_judged_as_the_whole_record(
         assert sorted(map(repr, found)) == sorted(repr(r) for r in rows if r.came_on >= since)
         left = [j for j in facts.jobs if j.handed_over_on and j.handed_over_on >= since]
         ids = [facts.said[job.number].id for job in left]
-        for job, fate in zip(left, read_fates(connection, look, ids), strict=True):
-            known = since_then(facts, job).known
+        fates, met = read_fates(connection, look, ids), _met_by_job(found)
+        became = fates.became(met)
+        for row, job in enumerate(left):
+            fate, known = fates.of(row), since_then(facts, job).known
             assert (fate.known_on, fate.miles_known) == (known or (None, None))
+            assert became[row] == fate.became(met.get(ids[row], ()), until)
+
+
+def _met_by_job(rows: Iterable[ReturnRow]) -> dict[int, tuple[ReturnRow, ...]]:
+    met: dict[int, tuple[ReturnRow, ...]] = {}
+    for row in rows:
+        met[row.earlier_id] = (*met.get(row.earlier_id, ()), row)
+    return met
 
 
 def _same_watch(found: tuple[WatchedJob, ...], expected: tuple[WatchedJob, ...]) -> None:

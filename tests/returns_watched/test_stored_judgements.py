@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+from datetime import date
 from typing import Any
 
 import pytest
 from sqlalchemy import select
 
 from desktop_app.repair_jobs.stored import Job
-from desktop_app.returns_watched import actions, window_actions
+from desktop_app.returns_watched import actions, judging_actions, window_actions
 from desktop_app.returns_watched.judgement import Judgement
 from desktop_app.returns_watched.stored import ReturnLink
 from desktop_app.returns_watched.stored_returns import read_returns_of_job
@@ -20,6 +21,12 @@ from tests.watched_shop import a_week_of_returns, job, vehicle
 def _links(shop: ShopRecord) -> list[Any]:
     with shop.reading() as connection:
         return list(connection.execute(select(ReturnLink)))
+
+
+@pytest.fixture(autouse=True)
+def somebody(shop: ShopRecord) -> None:
+    """Ana is at the desk, where a test names nobody else."""
+    shop.who = "Ana"
 
 
 @pytest.fixture
@@ -45,6 +52,15 @@ def test_each_judgement_is_kept_with_who_when_and_why(
     assert (link.why, link.cause_class, link.cost_cents) == ("tip loose", "fitted-badly", 12_050)
     assert done.touched == {"return_link"}
     assert judgement.value in done.words
+
+
+@pytest.mark.parametrize("day", [date.min, date(1899, 12, 31), date(3000, 1, 1), date.max])
+def test_a_change_is_due_on_a_day_that_can_be(
+    shop: ShopRecord, pair: tuple[int, int], day: date
+) -> None:
+    with pytest.raises(ShopTrouble, match="Accepted: 1900-01-01 to 2999-12-31"):
+        judging_actions.set_change_day(shop, *pair, "change_due", day)
+    assert _links(shop) == []
 
 
 def test_a_second_judgement_replaces_the_first_and_keeps_what_was_said(
@@ -170,3 +186,15 @@ def test_a_car_handed_over_at_another_desk_meanwhile_keeps_its_window(
         window_actions.change_window(shop, here, 1, 0, "first")
     with shop.reading() as connection:
         assert connection.execute(select(Job.window_days)).scalar() == 90
+
+
+@pytest.mark.parametrize("by", [None, "", "  "])
+def test_a_judgement_that_nobody_gave_is_refused(
+    shop: ShopRecord, pair: tuple[int, int], by: str | None
+) -> None:
+    shop.who = ""
+    with pytest.raises(ShopTrouble, match="Nobody is named who judges it"):
+        actions.judge_return(shop, *pair, "same part", by=by)
+    assert _links(shop) == []
+    actions.judge_return(shop, *pair, "same part", by="Odile")
+    assert [link.judged_by for link in _links(shop)] == ["Odile"]

@@ -7,7 +7,7 @@ from datetime import date
 import pytest
 from sqlalchemy import event
 
-from desktop_app.returns_watched.actions import judge_return, say_not_same_vehicle
+from desktop_app.returns_watched.actions import say_not_same_vehicle
 from desktop_app.returns_watched.stored_facts import read_facts
 from desktop_app.returns_watched.stored_returns import (
     read_returns,
@@ -15,7 +15,7 @@ from desktop_app.returns_watched.stored_returns import (
     read_watch,
 )
 from desktop_app.shop_record.record import ShopRecord
-from tests.watched_shop import a_week_of_returns, job, odometer_replaced, vehicle
+from tests.watched_shop import a_week_of_returns, job, judge_return, odometer_replaced, vehicle
 
 
 def _pairs(shop: ShopRecord) -> list[tuple[str, str]]:

@@ -7,17 +7,18 @@ from typing import Any
 
 import pytest
 
-from desktop_app.returns_watched.actions import judge_return
 from desktop_app.returns_watched.customer_actions import note_answer
 from desktop_app.returns_watched.honest_numbers.counted_jobs import CountedJobs
 from desktop_app.returns_watched.stored_rates import read_counted_jobs
-from desktop_app.returns_watched.stored_returns import read_watch
+from desktop_app.returns_watched.stored_returns import read_waiting, read_watch
 from desktop_app.returns_watched.stored_standing import read_standing
+from desktop_app.returns_watched.stored_watch_place import read_watch_place
+from desktop_app.returns_watched.told_the_same import told_in_words
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.weekly_report.actions import look_at_week
 from desktop_app.weekly_report.week import read_week
 from desktop_app.weekly_report.year_behind import JobDone
-from tests.watched_shop import job, vehicle
+from tests.watched_shop import job, judge_return, vehicle
 
 SUNDAY = date(2026, 11, 15)
 BOTH: dict[str, Any] = {"window_days": 90, "window_miles": 3000, "window_rule": "both"}
@@ -82,6 +83,33 @@ def test_the_same_trouble_told_by_telephone_waits(shop: ShopRecord) -> None:
     note_answer(shop, first, "fine", on=date(2026, 11, 2))
     assert on_page(shop, first) == in_book(shop)["J-1"].state == "seen fine"
     assert rates(shop).settled.tolist() == [True]
+
+
+def test_a_visit_for_something_else_does_not_end_what_was_told(shop: ShopRecord) -> None:
+    car = vehicle(shop)
+    first = job(shop, car, "J-1", "2026-10-20", "2026-10-20", 10_000, **MISFIRE)
+    note_answer(shop, first, "same trouble", on=date(2026, 10, 30))
+    job(shop, car, "J-2", "2026-11-02", "2026-11-02", 10_400, system="tyres", concern="tyres")
+    today = date(2026, 11, 14)
+    with shop.reading() as connection:
+        back, watch = read_waiting(connection, today), read_watch_place(connection, today)
+    assert on_page(shop, first) == "under watch"
+    assert in_book(shop)["J-1"].state == "maybe"
+    assert rates(shop).waiting.tolist()[0] is True
+    assert {one.job: one.waits for one in watch.jobs} == {"J-1": True, "J-2": False}
+    assert "told on 30 October 2026 the same trouble, seen on 2 November" in back.told[0].in_words()
+    assert "the car was here since, and nothing was judged" in told_in_words(back.told)
+    assert watch.to_ask[0].why == (
+        "Told: the same trouble, on 30 October 2026. Seen on 2 November 2026, not judged against "
+        "this job: have the car in."
+    )
+    later = job(shop, car, "J-3", "2026-11-04", None, 10_500, **MISFIRE)
+    with shop.reading() as connection:  # a visit that waits to be judged speaks for it
+        assert read_waiting(connection, today).told == ()
+        assert read_watch_place(connection, today).to_ask == ()
+    judge_return(shop, first, later, "unrelated")
+    with shop.reading() as connection:
+        assert not any(one.waits for one in read_watch_place(connection, today).jobs)
 
 
 def test_the_same_trouble_told_after_the_window_is_not_all_well(shop: ShopRecord) -> None:

@@ -7,7 +7,7 @@ from datetime import date
 
 from sqlalchemy import Connection
 
-from desktop_app.repair_jobs.odometer import RunningMiles, miles_per_day
+from desktop_app.repair_jobs.odometer import OdometerReading, RunningMiles, miles_per_day
 from desktop_app.repair_jobs.rate_of_use import Stretch, rate_of_use, shop_use, stretches_of
 from desktop_app.returns_watched.candidate import all_candidates
 from desktop_app.returns_watched.customer_answers import gone_since
@@ -36,7 +36,9 @@ def watch_one_by_one(connection: Connection, today: date) -> tuple[WatchedJob, .
     facts = read_facts(connection, until=today)
     back, waits = _met(connection, facts)
     jobs = [job for job in facts.jobs if _may_be_open(job, today)]
-    stretches = {job.vehicle: _stretches(facts, job.vehicle) for job in jobs}
+    stretches = {
+        job.vehicle: _stretches(connection, facts, job.vehicle, jobs, today) for job in jobs
+    }
     shop = shop_use(list(stretches.values()))
     found = []
     for job in jobs:
@@ -96,9 +98,19 @@ def _met(connection: Connection, facts: Facts) -> tuple[set[str], set[str]]:
     return back, waits
 
 
-def _stretches(facts: Facts, vehicle: str) -> Sequence[Stretch]:
+def _stretches(
+    connection: Connection, facts: Facts, vehicle: str, jobs: Sequence[JobFacts], today: date
+) -> Sequence[Stretch]:
     readings = [one.reading for one in facts.odometers.readings.get(vehicle, ())]
-    return stretches_of(readings[-NEWEST:], facts.odometers.replaced.get(vehicle, ()))
+    told = [
+        OdometerReading(said.on, said.odometer_told, readings[-1].unit, "told")
+        for job in jobs
+        if job.vehicle == vehicle
+        for said in answers_of_job(connection, facts.said[job.number].id)
+        if said.odometer_told is not None and readings and readings[-1].on < said.on <= today
+    ]
+    newest = [*readings[-NEWEST:], *sorted(told, key=lambda one: one.on)[-1:]]
+    return stretches_of(newest, facts.odometers.replaced.get(vehicle, ()))
 
 
 def _rate(facts: Facts, vehicle: str) -> float | None:

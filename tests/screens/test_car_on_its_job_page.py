@@ -19,6 +19,8 @@ from desktop_app.repair_jobs.screen.job_page import JobPage
 from desktop_app.repair_jobs.screen.proof_section import ProofSection
 from desktop_app.repair_jobs.stored_reading import events_of, read_job
 from desktop_app.repair_jobs.write_up import WriteUp
+from desktop_app.returns_watched.actions import judge_return
+from desktop_app.returns_watched.stored_judged_between import refuse_where_judged
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_window.desk import Desk
 
@@ -39,7 +41,10 @@ def page(qtbot: QtBot, shop: ShopRecord) -> Iterator[JobPage]:
     page = JobPage(
         desk,
         [
-            ("Heard", HeardSection(desk, lambda _words: (), lambda symptom: symptom)),
+            (
+                "Heard",
+                HeardSection(desk, lambda _words: (), lambda symptom: symptom, refuse_where_judged),
+            ),
             ("Back On", BackOnSection(desk, lambda _job: ())),
             ("Proof", ProofSection(desk)),
             ("Gone", GoneSection(desk, lambda _job: ())),
@@ -155,6 +160,16 @@ def test_a_visit_that_was_another_cars_gets_a_car_of_its_own(
     assert not reads(page, "stands on J-101")
     write(qtbot, page, "What kind of car", "1.2-litre city car")
     assert job(shop, 1).vehicle.description == "2.2-litre van"
+
+
+def test_a_judged_return_is_not_made_another_car_unasked(
+    qtbot: QtBot, shop: ShopRecord, page: JobPage
+) -> None:
+    actions.hand_over(shop, 1, left_at="2026-11-03T09:00:00+00:00")
+    judge_return(shop, 1, 2, "same symptom", by="Ana")
+    press(qtbot, page, "This was another car")
+    assert job(shop, 2).vehicle.id == job(shop, 1).vehicle.id
+    assert reads(page, "stands on J-101")
 
 
 def test_what_happened_to_a_car_is_asked_for_anew_on_each_job(

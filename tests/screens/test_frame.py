@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QApplication, QLabel, QPushButton, QToolButton, QW
 from pytestqt.qtbot import QtBot
 
 from desktop_app.repair_jobs import actions
+from desktop_app.repair_jobs.typed_entry import read_money
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -26,6 +27,7 @@ from desktop_app.shop_window.fields import (
 from desktop_app.shop_window.house_rules_page import HouseRulesPage
 from desktop_app.shop_window.look import dress
 from desktop_app.shop_window.main_window import MainWindow
+from desktop_app.shop_window.notice import Notice
 
 
 @pytest.fixture
@@ -35,7 +37,7 @@ def window(qtbot: QtBot, shop: ShopRecord) -> MainWindow:
     desk = Desk(shop, window)
     window.attend(desk)
     window.add_place("Bench", QWidget)
-    window.add_place("House Rules", lambda: HouseRulesPage(desk))
+    window.add_place("House Rules", lambda: HouseRulesPage(desk, read_money))
     window.show()
     window.activateWindow()
     qtbot.waitUntil(window.isActiveWindow)
@@ -111,6 +113,55 @@ def test_a_notice_that_asks_stays_and_comes_back_from_under_another(
         assert "Choose who is here." in window.strip.words()
     away = next(b for b in window.strip.findChildren(QPushButton))
     qtbot.mouseClick(away, Qt.MouseButton.LeftButton)
+    assert window.strip.words() == ""
+
+
+def test_a_notice_about_a_field_goes_once_the_field_is_mended(
+    qtbot: QtBot, window: MainWindow
+) -> None:
+    bench = window.page("Bench")
+    name = LineField("Person", lambda text: text.strip() or None, bench)
+    beside = LineField("Beside", str, bench)
+    beside.move(0, 60)
+    for one in (name, beside):
+        one.show()
+    name.setFocus()
+    qtbot.keyClicks(name, " ")
+    window.close()
+    assert "“Person” is not accepted and would be lost." in window.strip.words()
+    window.go_to("House Rules")
+    assert "“Person” is not accepted" in window.strip.words()
+    window.go_to("Bench")
+    name.setFocus()
+    qtbot.keyClick(name, Qt.Key.Key_Backspace)
+    qtbot.keyClick(name, Qt.Key.Key_Tab)
+    qtbot.waitUntil(lambda: window.strip.words() == "")
+    assert beside.hasFocus()
+
+
+def test_a_refused_deed_of_a_field_is_told_as_long_as_it_stands_there(
+    qtbot: QtBot, window: MainWindow
+) -> None:
+    desk: Desk = window.desk  # type: ignore[attr-defined]
+    name = LineField("Person", lambda text: desk.do(actions.add_person, text), window.page("Bench"))
+    name.show()
+    qtbot.keyClicks(name, " ")
+    qtbot.keyClick(name, Qt.Key.Key_Return)
+    window.go_to("House Rules")
+    assert "Who is it?" in window.strip.words()
+    window.go_to("Bench")
+    qtbot.keyClicks(name, "Tuuli")
+    qtbot.keyClick(name, Qt.Key.Key_Return)
+    assert window.strip.words() == ""
+
+
+def test_a_notice_that_knows_its_cause_goes_with_it(window: MainWindow) -> None:
+    desk: Desk = window.desk  # type: ignore[attr-defined]
+    nobody = Notice("Nobody is named at the desk.", do="Choose.", holds=lambda: not desk.record.who)
+    desk.told.emit(nobody)
+    desk.do(actions.add_person, "Tuuli")
+    assert "Nobody is named" in window.strip.words()
+    desk.name("Tuuli")
     assert window.strip.words() == ""
 
 

@@ -129,9 +129,23 @@ def test_what_is_done_carries_the_name_of_who_is_at_the_desk(
     who = WhoIsHere(desk)
     qtbot.addWidget(who)
     who.show()
-    assert who.count() == 1
+    assert "add names" in who.itemText(1)
     desk.do(actions.add_person, "Tuuli")
     qtbot.keyClick(who, Qt.Key.Key_Down)
     assert shop.who == "Tuuli"
     desk.do(actions.person_left, 1)
     assert shop.who == ""
+
+
+def test_where_nobody_is_on_the_list_a_choice_of_people_leads_to_it(
+    qtbot: QtBot, shop: ShopRecord
+) -> None:
+    desk = Desk(shop)
+    who = WhoIsHere(desk)
+    qtbot.addWidget(who)
+    who.show()
+    with qtbot.waitSignal(desk.names_wanted):
+        qtbot.keyClick(who, Qt.Key.Key_Down)
+    assert (shop.who, who.currentText()) == ("", "Who is here?")
+    desk.do(actions.add_person, "Tuuli")
+    assert [who.itemText(at) for at in range(who.count())] == ["Who is here?", "Tuuli"]

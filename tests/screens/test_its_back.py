@@ -5,19 +5,19 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 import pytest
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QLabel, QListView
+from PySide6.QtCore import QEvent, QObject, Qt
+from PySide6.QtWidgets import QApplication, QLabel, QListView
 from pytestqt.qtbot import QtBot
 
 from desktop_app.part_photos.screen.photo_strip import PhotoStrip
 from desktop_app.part_photos.stored import Photo
 from desktop_app.parts_compared.stored import Pair, PairPhoto
 from desktop_app.repair_jobs.stored import Job, JobCondition, Person
-from desktop_app.returns_watched.actions import judge_return
 from desktop_app.returns_watched.judgement import Judgement
 from desktop_app.returns_watched.screen.its_back_page import ItsBackPage
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.page import Section
 from tests.screens.judging_page import (
     button,
     choose,
@@ -29,7 +29,7 @@ from tests.screens.judging_page import (
     settle,
     write,
 )
-from tests.watched_shop import a_week_of_returns, job, vehicle
+from tests.watched_shop import a_week_of_returns, job, judge_return, vehicle
 
 
 @pytest.fixture
@@ -44,6 +44,37 @@ def page(shop: ShopRecord, desk: Desk, qtbot: QtBot) -> ItsBackPage:
     a_week_of_returns(shop)
     shop.who = "Odile"
     return opened(desk, qtbot)
+
+
+class Squashed(QObject):
+    """Sees every box that is painted with less height than what stands in it takes."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.painted = 0
+        self.boxes: list[str] = []
+
+    def eventFilter(self, seen: QObject, event: QEvent) -> bool:
+        if event.type() == QEvent.Type.Paint and isinstance(seen, Section):
+            self.painted += 1
+            if seen.height() < seen.layout().heightForWidth(seen.width()):
+                self.boxes.append(seen.accessibleName())
+        return False
+
+
+def test_no_box_is_ever_seen_squashed(
+    shop: ShopRecord, desk: Desk, qtbot: QtBot, qapp: QApplication
+) -> None:
+    a_week_of_returns(shop)
+    squashed = Squashed()
+    qapp.installEventFilter(squashed)
+    page = opened(desk, qtbot)
+    qtbot.waitUntil(lambda: squashed.painted > 0)
+    choose(page, "J-162 after J-140")
+    settle(desk, qtbot)
+    assert button(page, "Now: J-162")
+    qapp.removeEventFilter(squashed)
+    assert squashed.boxes == []
 
 
 def test_what_waits_stands_first_the_oldest_at_the_top(page: ItsBackPage) -> None:

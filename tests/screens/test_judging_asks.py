@@ -78,6 +78,28 @@ def test_a_judgement_takes_a_person(
     settle(desk, qtbot)
 
 
+def test_who_judges_is_asked_until_it_is_answered(
+    page: ItsBackPage, shop: ShopRecord, desk: Desk, qtbot: QtBot, told: list[str]
+) -> None:
+    press(page, qtbot, "Same part")
+    write(page, qtbot, "What it rests on", "the old tip")
+    write(page, qtbot, "Parts", "12")
+    settle(desk, qtbot)
+    assert says(page, "Nobody is named at the desk. Who judges it “same part”?")
+    desk.name("Ana")
+    assert not says(page, "Nobody is named at the desk.")
+    assert says(page, "Who judges it “same part”?")
+    press(page, qtbot, "Ben")
+    row = kept(shop, "J-104", "J-131")
+    assert (row.judgement, row.judged_by) == (Judgement.SAME_PART, "Ben")
+    assert not says(page, "Who judges it")
+    desk.name("")
+    press(page, qtbot, "Unrelated")
+    choose(page, "J-160 after J-104")
+    assert told[-1] == ("J-131 after J-104 was not judged “unrelated”: nobody said who judges it.")
+    settle(desk, qtbot)
+
+
 def test_without_people_it_says_where_they_are_named(
     shop: ShopRecord, desk: Desk, qtbot: QtBot, told: list[str]
 ) -> None:
@@ -218,6 +240,7 @@ def test_what_was_not_tried_or_not_read_stands_beside(
 def test_a_visit_judged_in_its_chain_waits_no_more_anywhere(
     page: ItsBackPage, shop: ShopRecord, desk: Desk, qtbot: QtBot
 ) -> None:
+    shop.who = "Ana"
     for one, other in ((1, 2), (2, 3), (5, 6)):
         desk.do(actions.judge_return, one, other, "same symptom")
     settle(desk, qtbot)

@@ -23,7 +23,11 @@ from tests.watched_shop import job, vehicle
 @pytest.fixture
 def box(shop: ShopRecord, qtbot: QtBot) -> KindWindowsBox:
     promise_for_kind(shop, "battery", Promise(months=24))
-    box = KindWindowsBox(Desk(shop), kinds_of)
+    return _box(Desk(shop), qtbot)
+
+
+def _box(desk: Desk, qtbot: QtBot) -> KindWindowsBox:
+    box = KindWindowsBox(desk, kinds_of)
     qtbot.addWidget(box)
     box.resize(800, 500)
     box.show()
@@ -113,6 +117,63 @@ def test_what_is_no_promise_is_refused_and_stays_typed(
     assert _says(box, "Days or months?")
     assert _field(box, "Days").text() == "90"
     assert _promises(shop)["battery"] == Promise(months=24)
+
+
+def test_another_unit_shows_the_same_promise(shop: ShopRecord, qtbot: QtBot) -> None:
+    promise_for_kind(shop, "alternator", Promise(months=12, miles=12_000))
+    desk = Desk(shop)
+    box = _box(desk, qtbot)
+    _press(box, qtbot, "Change: alternator")
+    assert _field(box, "Distance").text() == "12,000"
+    desk.do(change_rule, "distance_unit", "km")
+    assert _field(box, "Distance").text() == "19,312"
+    _press(box, qtbot, "Keep this promise")
+    assert _promises(shop)["alternator"] == Promise(months=12, miles=12_000)
+
+
+def test_what_is_typed_in_one_unit_is_kept_in_it(shop: ShopRecord, qtbot: QtBot) -> None:
+    desk = Desk(shop)
+    box = _box(desk, qtbot)
+    _choose(box, "Part kind", "battery")
+    _type(box, qtbot, "Distance", "10,000")
+    desk.do(change_rule, "distance_unit", "km")
+    assert (_field(box, "Distance").text(), _says(box, "miles")) == ("10,000", True)
+    _press(box, qtbot, "Keep this promise")
+    assert _promises(shop)["battery"].miles == 10_000
+
+
+@pytest.mark.parametrize(
+    ("answer", "months"), [("Keep what I typed", 36), ("Keep what was written", 60)]
+)
+@pytest.mark.parametrize("heard", [False, True], ids=["unheard", "heard"])
+def test_of_two_promises_a_person_chooses(
+    shop: ShopRecord, box: KindWindowsBox, qtbot: QtBot, answer: str, months: int, heard: bool
+) -> None:
+    _press(box, qtbot, "Change: battery")
+    _type(box, qtbot, "Months", "36")
+    promise_for_kind(shop, "battery", Promise(months=60))  # at the other desk
+    if heard:
+        _press(box, qtbot, "Give back to the shop's promise: battery")  # refused: 24 was shown
+    _press(box, qtbot, "Keep this promise")
+    assert _promises(shop)["battery"] == Promise(months=60)
+    assert _field(box, "Months").text() == "36"
+    assert _says(box, "60 calendar months")
+    assert _says(box, "Typed here, not kept: 36 calendar months")
+    _press(box, qtbot, answer)
+    assert _promises(shop)["battery"] == Promise(months=months)
+    assert _field(box, "Months").text() == str(months)
+    assert not _says(box, "Typed here, not kept")
+
+
+def test_what_nobody_touched_follows_the_other_desk(
+    shop: ShopRecord, box: KindWindowsBox, qtbot: QtBot
+) -> None:
+    _press(box, qtbot, "Change: battery")
+    promise_for_kind(shop, "battery", Promise(months=60))
+    _press(box, qtbot, "Keep this promise")
+    assert _promises(shop)["battery"] == Promise(months=60)
+    assert _says(box, "Written at another desk meanwhile: 60 calendar months")
+    assert _field(box, "Months").text() == "60"
 
 
 def test_distances_are_typed_in_the_shops_unit(

@@ -23,7 +23,8 @@ from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_window.desk import Desk
 from desktop_app.weekly_report.screen.chart_view import ChartView
 from desktop_app.weekly_report.screen.monday_book_page import MondayBookPage
-from tests.watched_shop import a_week_of_returns, job, vehicle
+from desktop_app.weekly_report.screen.sheet_view import SheetView
+from tests.watched_shop import a_week_of_returns, job, judge_return, vehicle
 from tests.weekly_report.week_written import opened, table_rows
 
 WAIT = 20_000  # ms; the library for many rows is read from disk the first time
@@ -229,6 +230,27 @@ def test_weeks_are_turned_and_typed(page: MondayBookPage, desk: Desk, qtbot: QtB
     qtbot.waitUntil(lambda: _says(page, "1 job left in the week"), timeout=WAIT)
 
 
+def test_no_sheet_stands_under_anothers_name_or_week(
+    page: MondayBookPage, desk: Desk, qtbot: QtBot
+) -> None:
+    words = page.findChild(SheetView)
+    assert words.isVisible()
+    sheets = page.findChild(QListWidget)
+    [item] = sheets.findItems("Costs", Qt.MatchFlag.MatchExactly)
+    sheets.setCurrentItem(item)
+    assert _says(page, "Working out “Costs” …")
+    assert not words.isVisible()
+    _settle(desk, qtbot)
+    assert not _says(page, "Working out")
+    assert words.isVisible()
+    _press(page, qtbot, "Week before")
+    assert _says(page, "Reading 2026-W45 …")
+    assert not words.isVisible()
+    _settle(desk, qtbot)
+    assert not _says(page, "Reading 2026-W45")
+    assert words.isVisible()
+
+
 def test_a_week_that_is_none_is_refused_in_words(page: MondayBookPage, qtbot: QtBot) -> None:
     _field(page).clear()
     qtbot.keyClicks(_field(page), "2025-W53")
@@ -241,8 +263,6 @@ def test_a_new_hand_over_is_seen_at_once(
     page: MondayBookPage, shop: ShopRecord, desk: Desk, qtbot: QtBot
 ) -> None:
     job(shop, vehicle(shop, plate="NEW"), "J-170", "2026-11-10", "2026-11-10")
-    from desktop_app.returns_watched.actions import judge_return
-
     desk.do(judge_return, 1, 2, "same part")
     _settle(desk, qtbot)
     assert _says(page, "4 jobs left in the week")

@@ -334,11 +334,11 @@ def test_words_of_two_desks_are_put_together_by_a_person(at: AtProof) -> None:
     field.save_now()  # leaving it twice must not write over the other's words
     assert at.words_and_distance() == ("wet hill", 55.0)
     assert field.toPlainText() == "two hills"
-    assert "At another desk it was changed to “wet hill”: put both together." in at.said()
+    assert "at another desk meanwhile: “wet hill”. Typed here, not kept: “two hills”" in at.said()
     at.bot.keyClicks(field, " and a wet hill")
-    field.save_now()
+    at.press("Keep what I typed: What was tried")
     assert at.words_and_distance() == ("two hills and a wet hill", 55.0)
-    assert "At another desk" not in at.said()
+    assert "at another desk" not in at.said()
 
 
 def test_words_refused_stay_with_no_other_job(at: AtProof) -> None:

@@ -33,12 +33,13 @@ VAN = WriteUp(
 @pytest.fixture
 def page(qtbot: QtBot, shop: ShopRecord) -> WriteUpPage:
     actions.write_up(shop, VAN)
+    actions.hand_over(shop, 1, left_at="2026-11-03T09:00:00+00:00")
     return opened(qtbot, shop)
 
 
-def opened(qtbot: QtBot, shop: ShopRecord) -> WriteUpPage:
+def opened(qtbot: QtBot, shop: ShopRecord, desk: Desk | None = None) -> WriteUpPage:
     page = WriteUpPage(
-        Desk(shop),
+        desk or Desk(shop),
         Drafts(shop.folder),
         lambda _words: (),
         lambda _words: (),
@@ -165,3 +166,42 @@ def test_a_reading_that_would_fit_is_taken_by_a_press(
     press(qtbot, page, "Take 180,500 km")
     assert line(page, "Odometer").text() == "180,500"
     assert not reads(page, "Is it the same car?")
+
+
+def test_a_car_that_is_still_here_gets_another_concern(qtbot: QtBot, shop: ShopRecord) -> None:
+    actions.write_up(shop, VAN)
+    desk, told = Desk(shop), list[object]()
+    desk.told.connect(told.append)
+    page = opened(qtbot, shop, desk)
+    write(qtbot, page, PLATE, "KM 77")
+    assert reads(page, "in the shop since 2 November 2026: J-101 was not handed over.")
+    write(qtbot, page, "Odometer", "180,500")
+    press(qtbot, page, "Add this concern")
+    assert reads(page, "What does the customer say?")
+    page.findChildren(QPlainTextEdit)[0].setPlainText("squeals")
+    with qtbot.waitSignal(page.taken_in) as added:
+        press(qtbot, page, "Add this concern")
+    with shop.reading() as connection:
+        job = read_job(connection, added.args[0])
+    assert (job.visit_id, job.concern, job.odometer_in) == (1, "squeals", 180_000)
+    assert told == [
+        "The concern is added to that visit. Typed here, not kept, for the visit has its own: "
+        "Odometer “180,500”."
+    ]
+    assert not reads(page, "still in the shop")
+
+
+def test_a_car_that_is_still_here_is_taken_in_again_knowingly(
+    qtbot: QtBot, shop: ShopRecord
+) -> None:
+    actions.write_up(shop, VAN)
+    page = opened(qtbot, shop)
+    write(qtbot, page, PLATE, "KM 77")
+    write(qtbot, page, "Odometer", "180,500")
+    page.findChildren(QPlainTextEdit)[0].setPlainText("squeals")
+    press(qtbot, page, "Take the car in")
+    assert reads(page, "The car is still in the shop by the record. Answer that above first.")
+    press(qtbot, page, "Take it in again all the same")
+    assert not reads(page, "Answer that above first.")
+    again = taken(qtbot, page, shop)
+    assert (again.visit_id, again.vehicle.id) == (2, 1)

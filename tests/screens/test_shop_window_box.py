@@ -10,6 +10,7 @@ from pytestqt.qtbot import QtBot
 from desktop_app.returns_watched.kind_windows import Promise
 from desktop_app.returns_watched.screen.shop_window_box import ShopWindowBox
 from desktop_app.returns_watched.stored_windows import shop_promise
+from desktop_app.returns_watched.window_actions import promise_of_shop
 from desktop_app.shop_record.house_rules import change_rule, read_rules
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_window.desk import Desk
@@ -89,3 +90,26 @@ def test_what_is_typed_stays_while_another_rule_is_changed(shop: ShopRecord, qtb
     _type(box, qtbot, Days="45")
     desk.do(change_rule, "shop_name", "Tin Heron Garage")
     assert _field(box, "Days").text() == "45"
+
+
+def test_nothing_typed_undoes_nothing(shop: ShopRecord, box: ShopWindowBox, qtbot: QtBot) -> None:
+    promise_of_shop(shop, Promise(months=24, miles=24_000))  # at the other desk
+    change_rule(shop, "distance_unit", "km")
+    _keep(box, qtbot)
+    assert _promise(shop) == Promise(months=24, miles=24_000)
+    assert _says(box, "Written at another desk meanwhile: 24 calendar months or 38,624 km")
+    assert (_field(box, "Months").text(), _field(box, "Distance").text()) == ("24", "38,624")
+
+
+def test_of_two_promises_of_the_shop_a_person_chooses(
+    shop: ShopRecord, box: ShopWindowBox, qtbot: QtBot
+) -> None:
+    _type(box, qtbot, Days="120")
+    promise_of_shop(shop, Promise(months=24))
+    _keep(box, qtbot)
+    assert _promise(shop) == Promise(months=24)
+    assert _says(box, "Typed here, not kept: 120 days or 3,000 miles")
+    mine = next(b for b in box.findChildren(QPushButton) if b.text() == "Keep what I typed")
+    qtbot.mouseClick(mine, Qt.MouseButton.LeftButton)
+    assert _promise(shop) == Promise(days=120, miles=3000)
+    assert _says(box, "Kept, from now on: 120 days or 3,000 miles")

@@ -37,3 +37,29 @@ def test_a_refused_value_keeps_its_job_open(qtbot: QtBot, tmp_path: Path) -> Non
         assert at.find(QPlainTextEdit, "What was done").toPlainText() == ""
         assert desk.ask(read_job, 1).correction == "rotor replaced"
         assert desk.ask(read_job, 2).correction == ""
+
+
+def test_an_odometer_out_stays_typed_over_another_job_and_over_closing(
+    qtbot: QtBot, tmp_path: Path
+) -> None:
+    with sitting(qtbot, tmp_path / "shop", MONDAY) as at:
+        desk = at.program.desk
+        assert desk is not None
+        for plate in ("TH 1", "TH 2"):
+            desk.do(actions.write_up, WriteUp("misses", plate=plate, odometer=1000))
+        at.type_into(QLineEdit, "Ask the old jobs", "J-101", enter=True)
+        qtbot.waitUntil(lambda: at.window.here() == "Job")
+        at.type_into(QLineEdit, "Odometer out", "1012", enter=True)
+        at.go("Ask the Old Jobs")
+        at.type_into(QLineEdit, "Ask the old jobs", "J-102", enter=True)
+        qtbot.waitUntil(lambda: at.reads("J-102   TH 2"))
+        assert at.find(QLineEdit, "Odometer out").text() == ""
+        assert at.window.close()
+    with sitting(qtbot, tmp_path / "shop", MONDAY) as at:
+        at.type_into(QLineEdit, "Ask the old jobs", "J-101", enter=True)
+        qtbot.waitUntil(lambda: at.window.here() == "Job")
+        assert at.find(QLineEdit, "Odometer out").text() == "1012"
+        desk = at.program.desk
+        assert desk is not None
+        desk.do(actions.hand_over, 1, 1012)
+        assert (tmp_path / "shop" / "drafts.json").read_text("utf-8") == "{}"

@@ -11,7 +11,6 @@ from PySide6.QtCore import QPoint, Qt
 from PySide6.QtWidgets import QLabel, QPushButton, QTableView
 from pytestqt.qtbot import QtBot
 
-from desktop_app.returns_watched.actions import judge_return
 from desktop_app.returns_watched.screen.under_watch_page import UnderWatchPage
 from desktop_app.returns_watched.screen.watch_plane import WatchPlane
 from desktop_app.returns_watched.stored_customers_asked import answers_of_job
@@ -20,7 +19,7 @@ from desktop_app.returns_watched.watch_words import in_one_breath
 from desktop_app.shop_record.house_rules import change_rule
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_window.desk import Desk
-from tests.watched_shop import a_week_of_returns, job, vehicle
+from tests.watched_shop import a_week_of_returns, job, judge_return, vehicle
 
 
 @pytest.fixture

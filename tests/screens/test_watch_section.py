@@ -11,10 +11,13 @@ from sqlalchemy import select
 
 from desktop_app.repair_jobs.stored import Job
 from desktop_app.repair_jobs.stored_reading import read_job
-from desktop_app.returns_watched.actions import judge_return
 from desktop_app.returns_watched.customer_actions import take_answer_out
 from desktop_app.returns_watched.customer_answers import Answer, CustomerSaid
-from desktop_app.returns_watched.money_owed_actions import take_owed_out
+from desktop_app.returns_watched.money_owed_actions import (
+    take_owed_out,
+    write_next_step,
+    write_owed_amount,
+)
 from desktop_app.returns_watched.owed import Owed, State, What
 from desktop_app.returns_watched.screen.watch_section import WatchSection
 from desktop_app.returns_watched.stored_customers_asked import answers_of_job
@@ -22,7 +25,7 @@ from desktop_app.returns_watched.stored_money_owed import owed_for_job
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_window.desk import Desk
 from tests.screens.judging_page import button, field, press, says, write
-from tests.watched_shop import a_week_of_returns, job, vehicle
+from tests.watched_shop import a_week_of_returns, job, judge_return, vehicle
 
 
 class Shown(WatchSection):
@@ -142,6 +145,27 @@ def test_what_a_supplier_owes_is_written_and_ended(
     assert says(section, "ended on 2026-11-16")
     press(section, qtbot, f"Take out: {name}")
     assert _owed(shop) == ()
+
+
+@pytest.mark.parametrize(
+    ("answer", "kept"),
+    [("Keep what I typed", (900, "ask")), ("Keep what was written", (4500, "x"))],
+)
+def test_of_two_amounts_and_steps_a_person_chooses(
+    section: Shown, shop: ShopRecord, qtbot: QtBot, answer: str, kept: tuple[int, str]
+) -> None:
+    press(section, qtbot, "The supplier owes a core: distributor rotor")
+    write_owed_amount(shop, 1, 4500)  # at the other desk
+    write(section, qtbot, "Amount, core, distributor rotor", "9")
+    assert says(section, "meanwhile: 45.00. Typed here, not kept: “9”.")
+    press(section, qtbot, f"{answer}: Amount, core, distributor rotor")
+    write_next_step(shop, 1, "x")
+    write(section, qtbot, "Next step, core, distributor rotor", "ask")
+    press(section, qtbot, f"{answer}: Next step, core, distributor rotor")
+    [owed] = _owed(shop)
+    assert (owed.amount_cents, owed.next_step) == kept
+    assert field(section, "Amount, core, distributor rotor").text() in ("9", "45.00")
+    assert not says(section, "Typed here, not kept")
 
 
 def test_words_typed_for_one_job_do_not_reach_another(

@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QLineEdit, QPlainTextEdit, QPushButton, QWidget
+from PySide6.QtWidgets import QLabel, QLineEdit, QPlainTextEdit, QPushButton, QWidget
 from pytestqt.qtbot import QtBot
 
 from desktop_app.repair_jobs import actions
@@ -81,6 +81,20 @@ def test_what_is_missing_is_said_and_nothing_is_lost(
     assert shop.can_undo() is None
 
 
+def test_what_is_missing_is_said_no_more_once_it_is_typed(qtbot: QtBot, page: WriteUpPage) -> None:
+    def reads(words: str) -> bool:
+        return any(words in one.text() for one in page.findChildren(QLabel) if one.isVisible())
+
+    qtbot.keyClicks(field(page, PLATE), "TH 1042")
+    qtbot.mouseClick(button(page, "Take the car in"), Qt.MouseButton.LeftButton)
+    assert reads("What does the odometer say?")
+    qtbot.keyClicks(field(page, ODOMETER), "118,420")
+    qtbot.waitUntil(lambda: not reads("What does the odometer say?"))
+    assert reads("What does the customer say?")
+    qtbot.keyClicks(page.findChildren(QPlainTextEdit)[0], "misses")
+    qtbot.waitUntil(lambda: not reads("What does the customer say?"))
+
+
 def test_a_car_that_was_here_shows_its_earlier_jobs(
     qtbot: QtBot, shop: ShopRecord, page: WriteUpPage
 ) -> None:
@@ -96,6 +110,7 @@ def test_odd_entries_are_asked_about_and_kept(
     qtbot: QtBot, shop: ShopRecord, page: WriteUpPage
 ) -> None:
     actions.write_up(shop, WriteUp("misses", plate="TH 1042", odometer=118_420))
+    actions.hand_over(shop, 1)
     qtbot.keyClicks(field(page, PLATE), "TH 1042")
     qtbot.keyClicks(field(page, "VIN, if it is at hand"), "1M8GDM9A1KP042788")
     qtbot.keyClicks(field(page, ODOMETER), "11842")

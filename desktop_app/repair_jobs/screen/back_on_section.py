@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QGridLayout
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.screen.check_list import CheckList
+from desktop_app.repair_jobs.screen.which_holds import WhichHolds
 from desktop_app.repair_jobs.typed_entry import read_hours, read_money
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
@@ -40,7 +41,10 @@ class BackOnSection(Section):
             field: Labelled(field.accessibleName(), field)
             for field in (self._hours, self._unbilled, self._price)
         }
-        self.column.addWidget(Labelled("What was done", self._correction))
+        self._holds = {field: WhichHolds(desk, box) for field, box in self._boxes.items()}
+        done = Labelled("What was done", self._correction)
+        self._done_holds = WhichHolds(desk, done)
+        self.column.addWidget(done)
         self.column.addWidget(plain_label("Before it is closed up"))
         self.column.addWidget(self._none)
         self.column.addWidget(self._list)
@@ -52,21 +56,24 @@ class BackOnSection(Section):
     def show_job(self, job: JobView) -> None:
         """Show the correction, the list and the figures of a job."""
         if self._job is not None and self._job.id != job.id:
-            for field in (self._correction, self._hours, self._unbilled, self._price):
-                field.save_now()
+            for one in (self._done_holds, *self._holds.values()):
+                one.leave()
         self._job = job
-        self._correction.show_value(job.correction)
+        self._done_holds.show_kept(job.correction, job.correction)
         checks = self._refit_checks(job.id)
         self._none.setVisible(not checks)
         self._list.show_checks(job, checks)
-        self._hours.show_value(_plain(job.hours))
-        self._unbilled.show_value(_plain(job.unbilled_hours))
+        self._holds[self._hours].show_kept(job.hours, _plain(job.hours))
+        self._holds[self._unbilled].show_kept(job.unbilled_hours, _plain(job.unbilled_hours))
         cents = job.price_cents
-        self._price.show_value("" if cents is None else f"{cents / 100:,.2f}")
+        price = "" if cents is None else f"{cents / 100:,.2f}"
+        self._holds[self._price].show_kept(cents, price)
         self._boxes[self._price].hint(f"in {self._desk.rules.currency}")
 
     def _save_correction(self, words: str) -> object:
-        return self._job and self._desk.do(actions.write_correction, self._job.id, words)
+        if self._job is None:
+            return None
+        return self._done_holds.save(words, actions.write_correction, self._job.id, words)
 
     def _save_hours(self, text: str) -> object:
         return self._save_number(self._hours, text, unbilled=False)
@@ -83,7 +90,8 @@ class BackOnSection(Section):
             self._boxes[field].refuse(trouble.sentence())
             return None
         self._boxes[field].refuse("")
-        return self._desk.do(actions.write_hours, self._job.id, hours, unbilled)
+        job = self._job.id
+        return self._holds[field].save(hours, actions.write_hours, job, hours, unbilled)
 
     def _save_price(self, text: str) -> object:
         if self._job is None:
@@ -94,7 +102,7 @@ class BackOnSection(Section):
             self._boxes[self._price].refuse(trouble.sentence())
             return None
         self._boxes[self._price].refuse("")
-        return self._desk.do(actions.write_price, self._job.id, cents)
+        return self._holds[self._price].save(cents, actions.write_price, self._job.id, cents)
 
 
 def _plain(number: float | None) -> str:

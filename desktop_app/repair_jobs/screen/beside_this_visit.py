@@ -17,9 +17,10 @@ MOST_NAMED = 4
 class BesideThisVisit(QWidget):
     """One line; hidden where the car was here this once."""
 
-    def __init__(self, desk: Desk) -> None:
+    def __init__(self, desk: Desk, may: vehicle_actions.MayPart | None = None) -> None:
         super().__init__()
         self._desk = desk
+        self._may = may
         self._job: JobView | None = None
         self._says = plain_label("", "quiet", wrap=True)
         self._another = QPushButton("This was another car")
@@ -44,7 +45,8 @@ class BesideThisVisit(QWidget):
         if self._job is None:
             return
         number = self._job.number
-        if self._desk.do(vehicle_actions.say_another_car, self._job.visit_id) is not None:
+        deed = vehicle_actions.say_another_car
+        if self._desk.do(deed, self._job.visit_id, self._may) is not None:
             self._desk.told.emit(
                 f"{number} stands on a car of its own now, with the same plate. Its VIN and what "
                 "kind of car it is are still to be written."

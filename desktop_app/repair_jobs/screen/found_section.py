@@ -8,7 +8,9 @@ from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QPushButton, QVBoxLayout
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.screen.code_rows import CodeRows
+from desktop_app.repair_jobs.screen.person_field import PersonField
 from desktop_app.repair_jobs.screen.row_field import RowField
+from desktop_app.repair_jobs.screen.which_holds import WhichHolds
 from desktop_app.repair_jobs.stored_reading import people_here
 from desktop_app.repair_jobs.systems import SYSTEMS
 from desktop_app.shop_window.desk import Desk
@@ -45,12 +47,14 @@ class FoundSection(Section):
         self._system = ChoiceField(
             "System", [("", "not said"), *((s.id, s.name) for s in SYSTEMS)], self._save_system
         )
-        self._person = ChoiceField("Technician", [(None, "not said")], self._save_person)
+        self._person = PersonField(desk, "Technician", self._save_person)
         self._codes = CodeRows(desk, "found")
         self._findings = QVBoxLayout()
         self._new_finding = RowField("What was seen or tried", self._add_finding)
         self._new_finding.setPlaceholderText("What was seen or tried: one finding, then Enter")
         self._cause = WordsField("Cause: X because Y, shown by Z", self._save_cause, 2)
+        self._cause_box = Labelled("Cause: X because Y, shown by Z", self._cause)
+        self._holds = WhichHolds(desk, self._cause_box)
         self._not_caught = QPushButton("⊘  Not caught")
         self._not_caught.setCheckable(True)
         self._not_caught.clicked.connect(self._say_not_caught)
@@ -60,19 +64,19 @@ class FoundSection(Section):
     def show_job(self, job: JobView) -> None:
         """Show what was found on a job."""
         if self._job is not None and self._job.id != job.id:
-            self._cause.save_now()
+            self._holds.leave()
             self._new_finding.save_now()
             self._new_finding.clear()
         self._job = job
         people = self._desk.ask(people_here) or ()
-        names = [(None, "not said"), *people]
+        names = [*people]
         if job.technician_id is not None and all(p[0] != job.technician_id for p in people):
             names.append((job.technician_id, job.technician))
-        self._person.set_choices(names)
+        self._person.show_people((None, "not said"), names)
         self._person.show_value(job.technician_id)
         self._system.show_value(job.system)
         self._codes.show_job(job)
-        self._cause.show_value(job.cause)
+        self._holds.show_kept(job.cause, job.cause)
         self._not_caught.setChecked(job.cause_found is False)
         self._show_findings(job)
         self._show_caution(job.system)
@@ -88,8 +92,7 @@ class FoundSection(Section):
         self.column.addWidget(plain_label("Findings: look before you measure"))
         self.column.addLayout(self._findings)
         self.column.addWidget(self._new_finding)
-        cause = Labelled("Cause: X because Y, shown by Z", self._cause)
-        self.column.addWidget(cause)
+        self.column.addWidget(self._cause_box)
         row = QHBoxLayout()
         row.addWidget(self._not_caught)
         row.addWidget(plain_label("is an answer too: say above what was tried.", "quiet"))
@@ -128,7 +131,9 @@ class FoundSection(Section):
         return self._job and self._desk.do(actions.choose_technician, self._job.id, person)
 
     def _save_cause(self, words: str) -> object:
-        return self._job and self._desk.do(actions.name_cause, self._job.id, words)
+        if self._job is None:
+            return None
+        return self._holds.save(words, actions.name_cause, self._job.id, words)
 
     @Slot()
     def _say_not_caught(self) -> None:

@@ -10,7 +10,11 @@ from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QPushButton
 
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.distance import distance_in_words
-from desktop_app.repair_jobs.hand_over import hand_over_question, missing_answers
+from desktop_app.repair_jobs.hand_over import (
+    hand_over_question,
+    missing_answers,
+    refit_unanswered,
+)
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.odometer_questions import day_in_words
 from desktop_app.repair_jobs.proof import ProofLevel, worth_saying
@@ -19,6 +23,7 @@ from desktop_app.repair_jobs.proof_said import proof_reached, unit_of
 from desktop_app.repair_jobs.rate_of_use import ShopUse
 from desktop_app.repair_jobs.screen.odometer_out_box import OdometerOutBox
 from desktop_app.repair_jobs.screen.proof_asked_box import ProofAskedBox
+from desktop_app.repair_jobs.screen.which_holds import WhichHolds
 from desktop_app.repair_jobs.stored_proof import read_proof
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import Labelled, WordsField, save_everything
@@ -55,6 +60,8 @@ class GoneSection(Section):
         nothing = QPushButton("Nothing")
         nothing.setAccessibleName("Nothing was declined or left undone")
         nothing.clicked.connect(self._say_nothing)
+        declined = Labelled("Declined or left undone, and what may follow", self._declined)
+        self._holds = WhichHolds(desk, declined)
         self._out = OdometerOutBox(desk)
         self._said = plain_label("", wrap=True)
         self._missing = plain_label("", wrap=True)
@@ -65,9 +72,7 @@ class GoneSection(Section):
         self._asked = ProofAskedBox()
         self._asked.all_the_same.connect(self._let_it_go)
         grid = QGridLayout()
-        grid.addWidget(
-            Labelled("Declined or left undone, and what may follow", self._declined), 0, 0
-        )
+        grid.addWidget(declined, 0, 0)
         grid.addWidget(nothing, 0, 1)
         grid.addWidget(self._out, 1, 0, 1, 2)
         grid.setColumnStretch(0, 1)
@@ -83,12 +88,12 @@ class GoneSection(Section):
     def show_job(self, job: JobView) -> None:
         """Show how a job stands before or after its hand-over."""
         if self._job is not None and self._job.id != job.id:
-            self._declined.save_now()
-        if not hand_over_question(job) or self._job is None or self._job.id != job.id:
+            self._holds.leave()
+        if not self._question(job) or self._job is None or self._job.id != job.id:
             self._asked.hide()
         self._job = job
         self._out.show_job(job)
-        self._declined.show_value(job.declined or "")
+        self._holds.show_kept(job.declined, job.declined or "")
         if job.proof_level is not None:
             kept = self._desk.ask(read_proof, job.id, ShopUse()) or ProofKept()
             reached = proof_reached(job, kept, ProofLevel(job.proof_level))
@@ -117,8 +122,7 @@ class GoneSection(Section):
 
     def _unanswered(self, job: JobView) -> str:
         """Say how many points of closing up nobody has answered; they stop nothing."""
-        answered = {one.words for one in job.checks if one.kind == "refit" and one.outcome}
-        left = [hurts for words, hurts in self._refit_checks(job.id) if words not in answered]
+        left = [hurts for _, hurts in refit_unanswered(job, self._refit_checks(job.id))]
         if not left:
             return ""
         noun = "point has" if len(left) == 1 else "points have"
@@ -126,8 +130,14 @@ class GoneSection(Section):
         where = f", {hurts} of them where someone can get hurt" if hurts else ""
         return f"⚠ {len(left)} {noun} no answer under “Before it is closed up”{where}."
 
+    def _question(self, job: JobView) -> str:
+        return hand_over_question(job, self._refit_checks(job.id))
+
     def _save_declined(self, words: str) -> object:
-        return self._job and self._desk.do(actions.say_declined, self._job.id, words)
+        if self._job is None:
+            return None
+        kept = words.strip() or None
+        return self._holds.save(kept, actions.say_declined, self._job.id, words)
 
     @Slot()
     def _say_nothing(self) -> None:
@@ -145,7 +155,7 @@ class GoneSection(Section):
         if not self._out.is_settled():
             return
         missing = missing_answers(job, tuple(self._open_origins(job.id)))
-        question = hand_over_question(job)
+        question = self._question(job)
         if question and not missing:
             self._asked.ask(question)
             return

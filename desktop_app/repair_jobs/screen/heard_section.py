@@ -13,6 +13,8 @@ from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.screen.beside_this_visit import BesideThisVisit
 from desktop_app.repair_jobs.screen.car_events import CarEvents
 from desktop_app.repair_jobs.screen.odometer_box import OdometerBox
+from desktop_app.repair_jobs.screen.same_plate_box import SamePlateBox
+from desktop_app.repair_jobs.screen.which_holds import WhichHolds
 from desktop_app.repair_jobs.stored_questions import vin_still_asked
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import Labelled, LineField, ThreeWay, Tick, WordsField
@@ -29,7 +31,13 @@ ReadSymptoms = Callable[[str], tuple[str, ...]]
 class HeardSection(Section):
     """What is known from the counter; every field saves itself."""
 
-    def __init__(self, desk: Desk, read_symptoms: ReadSymptoms, symptom_name: SymptomNames) -> None:
+    def __init__(
+        self,
+        desk: Desk,
+        read_symptoms: ReadSymptoms,
+        symptom_name: SymptomNames,
+        may_part: vehicle_actions.MayPart | None = None,
+    ) -> None:
         super().__init__("Heard")
         self._desk = desk
         self._read_symptoms = read_symptoms
@@ -46,11 +54,14 @@ class HeardSection(Section):
         self._odometer = OdometerBox(desk)
         self._vin_box = Labelled("VIN", self._vin)
         self._vin_box.question.kept.connect(self._keep_vin)
-        self._beside = BesideThisVisit(desk)
+        self._beside = BesideThisVisit(desk, may_part)
+        self._same_plate = SamePlateBox(desk, may_part)
         self._who = plain_label("", "quiet", wrap=True)
         self._events = CarEvents(desk)
         self._ticks: dict[str, ThreeWay] = {}
-        self.column.addWidget(Labelled("Concern, in the customer's own words", self._concern))
+        concern = Labelled("Concern, in the customer's own words", self._concern)
+        self._holds = WhichHolds(desk, concern)
+        self.column.addWidget(concern)
         same = QHBoxLayout()
         same.addWidget(self._same)
         same.addStretch(1)
@@ -63,16 +74,18 @@ class HeardSection(Section):
     def show_job(self, job: JobView) -> None:
         """Show the concern, the conditions and the car of a job."""
         if self._job is not None and self._job.id != job.id:
-            for field in (self._concern, self._plate, self._vin, self._about):
+            for field in (self._plate, self._vin, self._about):
                 field.save_now()
-            self._odometer.field.save_now()
+            self._holds.leave()
+            self._odometer.leave()
         self._job = job
-        self._concern.show_value(job.concern)
+        self._holds.show_kept(job.concern, job.concern)
         self._same.setChecked(job.says_same)
         self._plate.show_value(job.vehicle.plate)
         self._vin.show_value(job.vehicle.vin)
         self._about.show_value(job.vehicle.description)
         self._beside.show_job(job)
+        self._same_plate.show_job(job)
         self._odometer.show_job(job)
         brought = [job.customer, job.phone, job.brought_by and f"brought by {job.brought_by}"]
         self._who.setText("   ".join(part for part in brought if part))
@@ -134,6 +147,7 @@ class HeardSection(Section):
         grid.addWidget(Labelled("What kind of car", self._about), 1, 0)
         grid.addWidget(self._odometer, 1, 1)
         self.column.addLayout(grid)
+        self.column.addWidget(self._same_plate)
         self.column.addWidget(self._beside)
         self.column.addWidget(self._events)
         self.column.addWidget(self._who)
@@ -154,7 +168,8 @@ class HeardSection(Section):
         if self._job is None:
             return None
         groups = self._read_symptoms(words)
-        return self._desk.do(actions.write_concern, self._job.id, words, groups)
+        deed = actions.write_concern
+        return self._holds.save(words, deed, self._job.id, words, groups)
 
     def _save_plate(self, text: str) -> object:
         return self._change_vehicle(plate=text)

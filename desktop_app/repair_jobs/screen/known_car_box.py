@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWi
 
 from desktop_app.repair_jobs.job_view import EarlierJob
 from desktop_app.repair_jobs.known_car import KnownCar
+from desktop_app.repair_jobs.screen.still_here_box import StillHereBox
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import Tick
 from desktop_app.shop_window.flow_row import empty
@@ -28,6 +29,7 @@ class KnownCarBox(Section):
     """The car that a plate or a VIN found; a person says whether it is this one."""
 
     job_wanted = Signal(int)
+    concern_wanted = Signal(int)  # of the visit with this id, for the car is still in the shop
     decided = Signal()
 
     def __init__(self, desk: Desk, promised: Promised = nothing_promised) -> None:
@@ -53,6 +55,9 @@ class KnownCarBox(Section):
         answers.addWidget(self._another)
         answers.addStretch(1)
         asked.addLayout(answers)
+        self._here = StillHereBox()
+        self._here.concern_wanted.connect(self.concern_wanted)
+        self._here.again.connect(self.decided)
         self._not_this_one = QPushButton("It is another car")
         self._not_this_one.clicked.connect(self._say_another)
         self._jobs = QVBoxLayout()
@@ -63,6 +68,7 @@ class KnownCarBox(Section):
         trouble.addStretch(1)
         self.column.addWidget(self._line)
         self.column.addWidget(self._question)
+        self.column.addWidget(self._here)
         self.column.addLayout(self._jobs)
         self.column.addLayout(trouble)
         self.hide()
@@ -71,6 +77,7 @@ class KnownCarBox(Section):
         """Show a car that was found; what was said of another one is forgotten."""
         self.known, self.is_another, self._agreed = known, False, frozenset()
         self._line.setText(known.in_words(self._desk.today()))
+        self._here.show_here(known.still_here)
         empty(self._jobs)
         for job in jobs:
             self._jobs.addWidget(self._job_line(job))
@@ -81,6 +88,7 @@ class KnownCarBox(Section):
         """No car is known by what is typed."""
         self.known, self.is_another, self._agreed = None, False, frozenset()
         self._reasons = ()
+        self._here.show_here(None)
         self.hide()
 
     def ask(self, against: Sequence[str]) -> None:
@@ -92,11 +100,20 @@ class KnownCarBox(Section):
             said = " ".join((*against, "Is it the same car?"))
         self._against.setText(said)
         self._another.setVisible(not self.is_another)
-        self._question.setVisible(self.is_another or self.is_open())
-        self._not_this_one.setVisible(not (self.is_another or self.is_open()))
+        self._question.setVisible(self.is_another or self._is_doubted())
+        self._here.see(same=not self.is_another and not self._is_doubted())
+        self._not_this_one.setVisible(not (self.is_another or self._is_doubted()))
         self._jobs_seen(not self.is_another)
 
-    def is_open(self) -> bool:
+    def still_asked(self) -> str:
+        """Return what is asked of this car and nobody has answered; "" where nothing is."""
+        if self._is_doubted():
+            return "Is it the same car?"
+        if not self.is_another and self._here.is_open():
+            return "The car is still in the shop by the record."
+        return ""
+
+    def _is_doubted(self) -> bool:
         """Tell whether something speaks against the same car that nobody has answered."""
         return not self.is_another and not self._agreed.issuperset(self._reasons)
 

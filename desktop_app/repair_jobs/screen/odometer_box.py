@@ -12,8 +12,9 @@ from desktop_app.repair_jobs.odometer import READING_SOURCES
 from desktop_app.repair_jobs.rate_of_use import use_in_words
 from desktop_app.repair_jobs.screen.readings_meant import ReadingsMeant
 from desktop_app.repair_jobs.screen.shop_use import shop_use
+from desktop_app.repair_jobs.screen.which_holds import WhichHolds
 from desktop_app.repair_jobs.stored_questions import OdometerSaid, read_odometer_said
-from desktop_app.repair_jobs.typed_entry import read_odometer
+from desktop_app.repair_jobs.typed_entry import is_a_reading, read_odometer
 from desktop_app.repair_jobs.vehicle_actions import UNITS
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
@@ -42,6 +43,7 @@ class OdometerBox(QWidget):
         )
         self._box = Labelled("Odometer in", self.field)
         self._box.question.kept.connect(self._keep)
+        self._holds = WhichHolds(desk, self._box)
         self._use = plain_label("", "quiet", wrap=True)
         self._meant = ReadingsMeant()
         self._meant.taken.connect(self._take)
@@ -59,11 +61,16 @@ class OdometerBox(QWidget):
         column.addLayout(how)
         column.addWidget(self._use)
 
+    def leave(self) -> None:
+        """Save what is typed before another job is shown."""
+        self._holds.leave()
+
     def show_job(self, job: JobView) -> None:
         """Show what the odometer said when the car came in, and what it is worth."""
         self._job = job
         read = "" if job.odometer_in is None else f"{job.odometer_in:,}"
-        self.field.show_value(read or (job.odometer_unread or ""))
+        kept = job.odometer_in, job.odometer_unread
+        self._holds.show_kept(kept, read or (job.odometer_unread or ""))
         unit = "km" if job.vehicle.odometer_unit == "km" else "miles"
         self._box.hint(f"in {unit}; or in words why it cannot be read")
         self._unit.show_value(job.vehicle.odometer_unit)
@@ -88,7 +95,7 @@ class OdometerBox(QWidget):
             return None
         reading, unread = None, ""
         unit: DistanceUnit = "km" if self._job.vehicle.odometer_unit == "km" else "mi"
-        if _is_a_reading(text.strip()):
+        if is_a_reading(text):
             try:
                 reading = read_odometer(text, unit)
             except ShopTrouble as trouble:
@@ -97,7 +104,9 @@ class OdometerBox(QWidget):
         else:
             unread = text
         self._box.refuse("")
-        done = self._desk.do(odometer_actions.change_odometer, self._job.visit_id, reading, unread)
+        kept, visit = (reading, unread.strip() or None), self._job.visit_id
+        deed = odometer_actions.change_odometer
+        done = self._holds.save(kept, deed, visit, reading, unread)
         if done is not None and reading is not None:
             self.field.setText(f"{reading:,}")  # in the car's own unit, as it is kept
         return done
@@ -114,7 +123,7 @@ class OdometerBox(QWidget):
         if done is not None:
             self._desk.told.emit(
                 f"All readings of this car count in {UNITS[unit]} from now on; their numbers are "
-                "as they were. Undo takes it back."
+                "as they were. Proof drives stay as long as they were. Undo takes it back."
             )
         return done
 
@@ -128,8 +137,3 @@ class OdometerBox(QWidget):
         if self._job is not None:
             about = f"visit:{self._job.visit_id}:odometer"
             self._desk.do(actions.keep_as_typed, about, question)
-
-
-def _is_a_reading(text: str) -> bool:
-    """Tell a number from words that say why there is none, such as "display dead since 2025"."""
-    return text[:1].isdigit() or (bool(text) and not any(letter.isalpha() for letter in text))

@@ -37,6 +37,10 @@ class PeopleBox(Section):
         desk.changed.connect(self._reread)
         self._show()
 
+    def look_for_names(self) -> None:
+        """Put the cursor where a name is added."""
+        self._name.setFocus()
+
     @Slot(object)
     def _reread(self, done: Done) -> None:
         if "person" in done.touched:

@@ -11,7 +11,8 @@ from desktop_app.repair_jobs import proof_actions
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.proof_kept import ProofKept
 from desktop_app.repair_jobs.screen.readiness_table import ReadinessTable
-from desktop_app.repair_jobs.self_tests import SelfTestsRead, decode, read_bytes
+from desktop_app.repair_jobs.screen.which_holds import WhichHolds
+from desktop_app.repair_jobs.self_tests import SelfTestsRead, bytes_typed, decode
 from desktop_app.repair_jobs.self_tests_compared import STAGE_WORDS, STAGES, Stage
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
@@ -29,6 +30,7 @@ class ReadinessRows(QWidget):
         self._kept = ProofKept()
         self._fields: dict[Stage, LineField] = {}
         self._boxes: dict[Stage, Labelled] = {}
+        self._holds: dict[Stage, WhichHolds] = {}
         self._table = ReadinessTable(desk)
         self._table.hide()
         self._open = QPushButton("One by one")
@@ -47,6 +49,7 @@ class ReadinessRows(QWidget):
             field.textEdited.connect(self._hint)
             self._fields[stage] = field
             self._boxes[stage] = Labelled(name, field)
+            self._holds[stage] = WhichHolds(desk, self._boxes[stage])
             grid.addWidget(self._boxes[stage], 0, place)
         column.addLayout(grid)
         row = QHBoxLayout()
@@ -58,14 +61,13 @@ class ReadinessRows(QWidget):
     def show_job(self, job: JobView, kept: ProofKept) -> None:
         """Show what was read of the car's own tests."""
         if self._job is not None and self._job.id != job.id:
-            for field in self._fields.values():
-                field.save_now()
-                field.forget()
+            for one in self._holds.values():
+                one.leave()
             self._open.setChecked(False)
         self._job = job
         self._kept = kept
         for stage, tests in zip(STAGES, (kept.found, kept.after), strict=True):
-            self._fields[stage].show_value(tests.typed)
+            self._holds[stage].show_kept(tests.typed, tests.typed)
         self._hint()
         self._table.show_job(job, kept)
         if kept.found.states or kept.after.states:
@@ -85,12 +87,13 @@ class ReadinessRows(QWidget):
             said = ""
             try:
                 if text.strip():
-                    said = _lamp_words(decode(read_bytes(text)))
+                    said = _lamp_words(decode(bytes_typed(text)))
             except ShopTrouble as trouble:
                 self._boxes[stage].hint(trouble.sentence())
                 return None
             self._boxes[stage].hint(said)
-            return self._desk.do(proof_actions.type_self_tests, self._job.id, stage, text)
+            deed = proof_actions.type_self_tests
+            return self._holds[stage].save(text.strip(), deed, self._job.id, stage, text)
 
         return save
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QGridLayout, QVBoxLayout, QWidget
 
 from desktop_app.repair_jobs import proof_actions
@@ -9,9 +10,9 @@ from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.proof_kept import ProofKept
 from desktop_app.repair_jobs.proof_said import drive_said, unit_of
 from desktop_app.repair_jobs.provocation import read_provoked
-from desktop_app.repair_jobs.road_test import EVERY_UNITS, EVERY_WORDS, EveryUnit
+from desktop_app.repair_jobs.road_test import EVERY_UNITS, EVERY_WORDS, EveryUnit, FaultEvery
 from desktop_app.repair_jobs.road_test_words import LIMIT, read_every
-from desktop_app.repair_jobs.stored_reading import read_job
+from desktop_app.repair_jobs.screen.which_holds import WhichHolds
 from desktop_app.repair_jobs.typed_entry import read_distance
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
@@ -28,25 +29,29 @@ class RoadTestFields(QWidget):
         super().__init__()
         self._desk = desk
         self._job: JobView | None = None
-        self._shown = ""  # the words as they were shown
-        self._refused: tuple[str, str] | None = None  # typed, and what stood there by then
         self._distance = LineField("Driven", self._save_distance)
         self._distance_box = Labelled("Driven without it", self._distance)
         self._words = WordsField("What was tried, and what was not", self._save_words, 2)
-        self._words_box = Labelled("What was tried, and what was not", self._words)
+        words_box = Labelled("What was tried, and what was not", self._words)
         self._every = LineField("It came about once in", self._save_every)
         self._every_box = Labelled("It came about once in", self._every)
         choices = [(unit, EVERY_WORDS[unit]) for unit in EVERY_UNITS]
         self._unit = ChoiceField("It came about once in: unit", choices, self._save_unit)
         self._provoked = LineField("Made to happen on purpose", self._save_provoked)
         self._provoked_box = Labelled("Made to happen on purpose", self._provoked, PROVOKE_LIKE)
+        self._holds = WhichHolds(desk, words_box)
+        self._far, self._often, self._on_purpose = (
+            WhichHolds(desk, box)
+            for box in (self._distance_box, self._every_box, self._provoked_box)
+        )
+        self._often.theirs.connect(self._show_unit)
         self._worth = plain_label("", wrap=True)
         self._limit = plain_label(LIMIT, "quiet", wrap=True)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         grid = QGridLayout()
         grid.addWidget(self._distance_box, 0, 0)
-        grid.addWidget(self._words_box, 0, 1, 1, 2)
+        grid.addWidget(words_box, 0, 1, 1, 2)
         grid.addWidget(self._every_box, 1, 0)
         grid.addWidget(Labelled("of what", self._unit), 1, 1)
         grid.addWidget(self._provoked_box, 1, 2)
@@ -59,27 +64,34 @@ class RoadTestFields(QWidget):
     def show_job(self, job: JobView, kept: ProofKept) -> None:
         """Show the drive of a job and what it is worth."""
         if self._job is not None and self._job.id != job.id:
-            for field in (self._distance, self._every, self._provoked):
-                field.save_now()
-                field.forget()
-            self._leave_words()
+            for field in (self._far, self._often, self._on_purpose, self._holds):
+                field.leave()
         if self._job is None or self._job.id != job.id:
             self._unit.show_value(unit_of(job))
         self._job = job
         distance = job.proof_distance
         far = "" if distance is None else f"{distance:,.2f}".rstrip("0").rstrip(".")
-        self._distance.show_value(far)
-        if not self._words.unsaved():
-            self._shown = job.proof_words
-        self._words.show_value(job.proof_words)
-        self._every.show_value("" if kept.every is None else f"{kept.every.number:g}")
-        if kept.every is not None:
-            self._unit.show_value(kept.every.unit)
-        self._provoked.show_value("" if kept.provoked is None else kept.provoked.typed())
+        self._far.show_kept(distance, far)
+        self._holds.show_kept(job.proof_words, job.proof_words)
+        self._show_every(kept)
+        provoked = "" if kept.provoked is None else kept.provoked.typed()
+        self._on_purpose.show_kept(kept.provoked, provoked)
         self._say_what_is_accepted(job)
         self._worth.setText("\n".join(drive_said(job, kept)))
         self._worth.setVisible(bool(self._worth.text()))
         self._limit.setVisible(kept.every is not None)
+
+    def _show_every(self, kept: ProofKept) -> None:
+        """Show how often it came; the unit goes with the number, also with one half typed."""
+        every = kept.every
+        if not self._every.unsaved():
+            self._show_unit(every)
+        self._often.show_kept(every, "" if every is None else f"{every.number:g}")
+
+    @Slot(object)
+    def _show_unit(self, every: FaultEvery | None) -> None:
+        if every is not None:
+            self._unit.show_value(every.unit)
 
     def _say_what_is_accepted(self, job: JobView) -> None:
         self._distance_box.hint("miles" if unit_of(job) == "mi" else "km")
@@ -88,35 +100,7 @@ class RoadTestFields(QWidget):
     def _save_words(self, words: str) -> object:
         if self._job is None:
             return None
-        if self._refused is not None and words == self._refused[0]:
-            return None  # nobody has put both together yet
-        shown = self._shown if self._refused is None else self._refused[1]
-        done = self._desk.do(proof_actions.write_tried, self._job.id, words, shown)
-        if done is None:
-            self._say_what_stands(words)
-            return None
-        self._shown, self._refused = words, None
-        self._words_box.refuse("")
-        return done
-
-    def _say_what_stands(self, typed: str) -> None:
-        """Say beneath the field what another desk wrote meanwhile; what is typed stays in it."""
-        assert self._job is not None
-        now = self._desk.ask(read_job, self._job.id)
-        if now is not None and now.proof_words != self._shown:
-            self._refused = typed, now.proof_words
-            stands = f"“{now.proof_words}”" if now.proof_words else "nothing"
-            self._words_box.refuse(
-                f"Not kept yet. At another desk it was changed to {stands}: put both together."
-            )
-
-    def _leave_words(self) -> None:
-        """Save the words of the job that is left; refused ones were said and stay with nobody."""
-        self._words.save_now()
-        if self._words.unsaved():
-            self._words.setPlainText(self._shown)
-        self._refused = None
-        self._words_box.refuse("")
+        return self._holds.save(words, proof_actions.write_tried, self._job.id, words)
 
     def _save_distance(self, text: str) -> object:
         if self._job is None:
@@ -127,7 +111,7 @@ class RoadTestFields(QWidget):
             self._distance_box.refuse(trouble.sentence())
             return None
         self._distance_box.refuse("")
-        return self._desk.do(proof_actions.write_distance, self._job.id, distance)
+        return self._far.save(distance, proof_actions.write_distance, self._job.id, distance)
 
     def _save_every(self, text: str) -> object:
         if self._job is None:
@@ -139,7 +123,9 @@ class RoadTestFields(QWidget):
             return None
         self._every_box.refuse("")
         unit: EveryUnit = self._unit.currentData()
-        return self._desk.do(proof_actions.say_fault_every, self._job.id, number, unit)
+        every = None if number is None else FaultEvery(number, unit)
+        deed = proof_actions.say_fault_every
+        return self._often.save(every, deed, self._job.id, number, unit)
 
     def _save_unit(self, _unit: EveryUnit) -> object:
         if self._every.unsaved() or not self._every.text().strip():
@@ -156,4 +142,4 @@ class RoadTestFields(QWidget):
             self._provoked_box.refuse(trouble.sentence())
             return None
         self._provoked_box.refuse("")
-        return self._desk.do(proof_actions.write_provoked, self._job.id, provoked)
+        return self._on_purpose.save(provoked, proof_actions.write_provoked, self._job.id, provoked)

@@ -4,23 +4,22 @@ from __future__ import annotations
 
 from PySide6.QtCore import Slot
 
+from desktop_app.repair_jobs.screen.person_field import PersonField
 from desktop_app.repair_jobs.stored_reading import people_here
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.fields import ChoiceField
 
 
-class WhoIsHere(ChoiceField):
+class WhoIsHere(PersonField):
     """The people of the shop; what is done from now on carries the chosen name."""
 
     def __init__(self, desk: Desk) -> None:
-        super().__init__("Who is at the desk", [], self._choose)
-        self._desk = desk
+        super().__init__(desk, "Who is at the desk", self._name)
         desk.changed.connect(self._reread)
         self._show()
 
-    def _choose(self, name: str) -> object:
-        self._desk.record.who = name
+    def _name(self, name: str) -> object:
+        self._desk.name(name)
         return name
 
     @Slot(object)
@@ -30,7 +29,7 @@ class WhoIsHere(ChoiceField):
 
     def _show(self) -> None:
         names = [name for _, name in self._desk.ask(people_here) or ()]
-        self.set_choices([("", "Who is here?"), *((name, name) for name in names)])
-        self.show_value(self._desk.record.who)
         if self._desk.record.who not in names:
-            self._desk.record.who = ""
+            self._desk.name("")
+        self.show_people(("", "Who is here?"), [(name, name) for name in names])
+        self.show_value(self._desk.record.who)

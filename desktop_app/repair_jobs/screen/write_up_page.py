@@ -47,6 +47,7 @@ class WriteUpPage(ReadingPage):
         self._read_symptoms = read_symptoms
         self._read_conditions = read_conditions
         self._filled_in: dict[QLineEdit, str] = {}  # what the program wrote by itself
+        self._missing = False  # the hint says what is missing
         self._which = WhichCar(desk)
         self._known = KnownCarBox(desk, promised)
         self._customer = line_of("Customer")
@@ -84,16 +85,59 @@ class WriteUpPage(ReadingPage):
         try:
             said = self._said()
             said.check()
-            if self._known.is_open():
-                raise ShopTrouble("Is it the same car?", do="Answer that above first.")
+            self._check_answers()
         except ShopTrouble as trouble:
-            self._say(trouble.sentence())
+            self._say(trouble.sentence(), missing=True)
             return
         done = self._desk.do(actions.write_up, said)
         if done is not None and done.made is not None:
             self._keep_answers(done.made)
             self._empty()
             self.taken_in.emit(done.made)
+
+    def _check_answers(self) -> None:
+        asked = self._known.still_asked()
+        if asked:
+            raise ShopTrouble(asked, do="Answer that above first.")
+
+    @Slot(int)
+    def _add_concern(self, visit: int) -> None:
+        """The car is here still: what the customer says is another concern of that visit."""
+        said = self._concern.toPlainText()
+        if not said.strip():
+            self._say("What does the customer say? Write it down below first.")
+            self._concern.setFocus()
+            return
+        done = self._desk.do(actions.add_job, visit, said, self._read_symptoms(said))
+        if done is None or done.made is None:
+            return
+        for condition in self._read_conditions(said):
+            self._desk.do(actions.tick_condition, done.made, condition, True)
+        if self._known.same_trouble.isChecked():
+            self._desk.do(actions.say_same_trouble, done.made, same=True)
+        unused = self._typed_beside()
+        if unused:
+            self._desk.told.emit(
+                f"The concern is added to that visit. Typed here, not kept, for the visit has its "
+                f"own: {unused}."
+            )
+        self._empty()
+        self.taken_in.emit(done.made)
+
+    def _typed_beside(self) -> str:
+        """Return what was typed of a visit beside its concern and did not come from the record."""
+        known = self._known.known
+        by_itself = dict(self._filled_in)
+        if known is not None:
+            by_itself[self._which.vin] = known.vehicle.vin
+        typed = [
+            f"{line.accessibleName()} “{line.text().strip()}”"
+            for line in self._lines().values()
+            if line is not self._which.plate
+            and line.text().strip()
+            and line.text() != by_itself.get(line)
+        ]
+        return "; ".join(typed)
 
     def _keep_answers(self, job_id: int) -> None:
         """Write down what was said to be right as typed, so that nobody is asked again."""
@@ -153,6 +197,7 @@ class WriteUpPage(ReadingPage):
         self._concern.textChanged.connect(self._pause.start)
         self._which.changed.connect(self._rested)
         self._known.decided.connect(self._decided)
+        self._known.concern_wanted.connect(self._add_concern)
         self._known.job_wanted.connect(self.job_wanted)
         self._known.same_trouble.clicked.connect(self.keep_draft)
 
@@ -193,6 +238,18 @@ class WriteUpPage(ReadingPage):
         odd = self._which.ask(None if self._known.is_another else known)
         if known is not None:
             self._known.ask(against_the_same(known, self._which.typed(), odd))
+        if self._missing:
+            self._say_what_is_missing()
+
+    def _say_what_is_missing(self) -> None:
+        """Say what keeps the car from being taken in; nothing once nothing does."""
+        try:
+            self._said().check()
+            self._check_answers()
+        except ShopTrouble as trouble:
+            self._say(trouble.sentence(), missing=True)
+        else:
+            self._say("")
 
     def _look_up(self) -> None:
         which, known = self._which, self._known.known
@@ -249,7 +306,8 @@ class WriteUpPage(ReadingPage):
         self._say("")
         self._rested()
 
-    def _say(self, words: str) -> None:
+    def _say(self, words: str, *, missing: bool = False) -> None:
+        self._missing = missing
         self._hint.setText(words)
         self._hint.setVisible(bool(words))
 

@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from desktop_app.returns_watched.honest_numbers.shrunken import spread_of_groups
+
 if TYPE_CHECKING:
     import numpy as np
     from numpy.typing import NDArray
@@ -15,8 +17,8 @@ if TYPE_CHECKING:
 
 _MOST_BINS = 1_000_000
 NOWHERE = -1  # a job of which no wider kind of work is known
-LIKE_JOBS = 5  # others of its kind or system make a job one that can be held against them
-WIDER_WORTH = 20  # jobs: what the wider work counts for beside too few alike
+LIKE_JOBS = 3  # others of its kind or system make a job one that can be held against them
+WIDER_WORTH = 20.0  # jobs: the most that the wider work counts for beside too few alike
 # Both: common practice, no source.
 
 
@@ -47,9 +49,9 @@ def elsewhere(
 
     `job` and `group` (m,) list each job with each of its groups, once; `kinds` number the work of
     all jobs (n,): its own kind, and its system (NOWHERE for none). Where fewer than `fewest` others
-    did that kind, their comebacks count beside WIDER_WORTH jobs that come back as those of the
-    system do, and where these are too few, as all others: as a prior whose width allows for kinds
-    of work that differ (J. N. Morris, J. Am. Stat. Assoc. 78 (1983) 47-55, from memory). Indirect
+    did that kind, their comebacks count beside some jobs that come back as those of the system do,
+    and where these are too few, as all others: WIDER_WORTH jobs, or fewer where the kinds of work
+    are seen to differ more (C. N. Morris, J. Am. Stat. Assoc. 78 (1983) 47-55, recalled). Indirect
     standardisation, N. E. Breslow and N. E. Day, Statistical Methods in Cancer Research II, IARC
     1987, chapter 2, with all others as the standard. How sure the others' rate is enters as the
     variance of a beta-binomial count (half a comeback: Jeffreys' prior, H. Jeffreys, Theory of
@@ -60,9 +62,9 @@ def elsewhere(
     own, wide, every = (_outside(job, group, kind, back) for kind in (*kinds, kinds[0] * 0))
     known = kinds[1][job] != NOWHERE
     wide = wide.only(known)
-    levels = _Blended.of_all(every)
+    levels, beside = _Blended.of_all(every), _worth_of_wider(job, kinds[0], back)
     for outside in (wide, own) if known.any() else (own,):
-        levels = levels.narrowed(outside, fewest)
+        levels = levels.narrowed(outside, fewest, beside)
 
     def summed(weights: NDArray[np.generic]) -> Numbers:
         return np.bincount(group, weights.astype(np.float64), groups).astype(np.float64)
@@ -121,17 +123,17 @@ class _Blended:
         rate, mean = every.came / _least_one(every.many), (every.came + 0.5) / (every.many + 1)
         return cls._made(rate, mean, ((every.pool, _ones(mean), _variance(mean, every.many)),))
 
-    def narrowed(self, some: _Outside, fewest: int) -> _Blended:
-        """Return the rate of a narrower kind of work: its own, with this one's where few are."""
+    def narrowed(self, some: _Outside, fewest: int, worth: float) -> _Blended:
+        """Return the rate of a narrower kind of work: its own, or few beside `worth` of this."""
         import numpy as np
 
         enough = some.many >= fewest
-        beside = WIDER_WORTH / (some.many + WIDER_WORTH)
+        beside = worth / (some.many + worth)
         weight = np.where(enough, 0.0, beside)
         own = (some.came / _least_one(some.many), (some.came + 0.5) / (some.many + 1))
         mixed = ((1 - beside) * own[0] + beside * wide for wide in (self.rate, self.mean))
         rate, mean = (np.where(enough, a, b) for a, b in zip(own, mixed, strict=True))
-        sure = np.where(enough, some.many, some.many + WIDER_WORTH)
+        sure = np.where(enough, some.many, some.many + worth)
         wider = tuple((pool, part * weight, doubt) for pool, part, doubt in self.wider)
         return self._made(rate, mean, (*wider, (some.pool, _ones(mean), _variance(mean, sure))))
 
@@ -148,6 +150,17 @@ class _Blended:
         return cls(rate, mean, doubt, levels)
 
 
+def _worth_of_wider(job: Counts, kind: Counts, back: Marks) -> float:
+    """Return how many jobs a wider kind of work counts for: fewer, the more the kinds differ."""
+    import numpy as np
+
+    once = np.unique(job)
+    done = np.bincount(kind[once])
+    came = np.bincount(kind[once], back[once], done.size).astype(np.int64)
+    spread = spread_of_groups(came.tolist(), done.tolist())
+    return WIDER_WORTH if spread is None else min(WIDER_WORTH, spread.alpha + spread.beta)
+
+
 def _least_one(many: Counts) -> Counts:
     import numpy as np
 
@@ -160,7 +173,7 @@ def _ones(like: Numbers) -> Numbers:
     return np.ones(len(like))
 
 
-def _variance(mean: Numbers, many: Counts) -> Numbers:
+def _variance(mean: Numbers, many: Counts | Numbers) -> Numbers:
     variance: Numbers = mean * (1 - mean) / (many + 1)
     return variance
 

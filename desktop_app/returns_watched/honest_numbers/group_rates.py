@@ -106,6 +106,34 @@ class GroupRate:
             return NOTHING_ALIKE
         return MAY_BE_LUCK if self.beyond_luck else WITHIN
 
+    @property
+    def read_as(self) -> str:
+        """The reading, with all that is known of the rate where it is too few to be told."""
+        if self.note is None or self.low is None or self.high is None:
+            return self.reading
+        return f"{self.reading}: {anything_from(self.low, self.high)}"
+
+    @property
+    def held_against(self) -> str:
+        """Of how many settled jobs which work of others said what to expect; "" where none did."""
+        if self.luck is None:
+            return ""
+        rest = self.settled - self.alike - self.by_system
+        parts = {
+            "the same work": self.alike,
+            "the same work and its system": self.by_system,
+            "the same work, its system and all work": rest,
+        }
+        return "; ".join(f"{many:,} × {words}" for words, many in parts.items() if many)
+
+    @property
+    def _notes(self) -> str | None:
+        """Why there is no rate, or nothing expected."""
+        if not self.settled:
+            return self.reading
+        notes = (self.note, None if self.luck is not None else NOTHING_ALIKE)
+        return "; ".join(note for note in notes if note) or None
+
     def as_json(self) -> dict[str, object]:
         """Return the fields of the command contract."""
         return {
@@ -123,8 +151,13 @@ class GroupRate:
             "high": self.high,
             "expected": self.expected,
             "observed_over_expected": None if self.against is None else self.against.ratio,
-            "note": self.note,
+            "note": self._notes,
         }
+
+
+def anything_from(low: float, high: float) -> str:
+    """Return an interval that is too wide for a rate, in words that nobody takes for one."""
+    return f"anything from {low:.0%} to {high:.0%}"
 
 
 def can_be_told(settled: int, low: float | None, high: float | None) -> bool:

@@ -198,16 +198,17 @@ def _group_line(group: GroupRate) -> str:
     said = [f"{counts}, {group.cannot_tell} nobody can tell" if group.cannot_tell else counts]
     if group.rate is None or group.low is None or group.high is None:
         return f"{said[0]}; no window is over yet."
-    said.append(
-        f"of {group.settled} settled {group.comebacks or 'none'} came back: {group.rate:.1%} "
-        f"({group.low:.1%} to {group.high:.1%})"
-    )
-    if group.drawn_in is not None:
-        said.append(f"{group.drawn_in.mean:.1%} as the best guess once all are weighed")
+    came = f"of {group.settled} settled {group.comebacks or 'none'} came back"
+    if group.note is None:
+        said.append(f"{came}: {group.rate:.1%} ({group.low:.1%} to {group.high:.1%})")
+        if group.drawn_in is not None:
+            said.append(f"{group.drawn_in.mean:.1%} is likely once all are weighed")
+    else:
+        said.append(came)
     if group.luck is not None and group.expected is not None:
         fewest, most = group.luck
         said.append(
             f"{group.expected:.1f} expected of such work elsewhere, "
-            f"where luck alone gives {fewest} to {most}"
+            f"where luck alone gives {fewest} to {most} (held against: {group.held_against})"
         )
-    return f"{'; '.join(said)}. {group.reading.capitalize()}."
+    return f"{'; '.join(said)}. {group.read_as.capitalize()}."

@@ -20,10 +20,15 @@ if TYPE_CHECKING:
 
 @dataclass(frozen=True, slots=True)
 class Taken:
-    """Readings (r,) by vehicle and in the order they were taken, on their running scales."""
+    """Readings (r,) by vehicle and in the order they were taken, on their running scales.
+
+    `stood_until` is the day on which the visit ended that each belongs to, NO_DAY where nobody
+    knows it.
+    """
 
     readings: ReadingColumns
     places: Places
+    stood_until: Whole
 
     def of(self, vehicle: Whole) -> tuple[NDArray[np.int64], NDArray[np.int64]]:
         """Return where the readings of vehicles begin, and where they end."""
@@ -38,7 +43,7 @@ class Taken:
         """Return the readings that have a place on a running scale."""
         known = self.places.leg != NO_LEG
         places = Places(self.places.leg[known], self.places.miles[known])
-        return Taken(self.readings.only(known), places)
+        return Taken(self.readings.only(known), places, self.stood_until[known])
 
 
 @dataclass(frozen=True, slots=True)

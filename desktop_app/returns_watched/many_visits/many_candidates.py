@@ -72,6 +72,13 @@ def many_candidates(
     return ManyCandidates(earlier, later, days, in_window.view(np.bool_))
 
 
+def inside_of(jobs: VisitColumns, pairs: ManyCandidates, window: Window) -> Marks:
+    """Mark the pairs (k,) that lie in a window which is the same for all, and before a sale."""
+    miles = _miles(jobs, pairs.earlier, pairs.later, pairs.days)
+    inside = _inside(pairs.days, miles, window.days, window.miles, window.rule == "both")
+    return inside & _before_sale(jobs, pairs.earlier, pairs.later)
+
+
 def _unpacked(
     jobs: VisitColumns, keys: NDArray[np.int64]
 ) -> tuple[Whole, Whole, Whole, NDArray[np.int8]]:
@@ -142,9 +149,13 @@ def _in_own(
         jobs.window_miles[earlier],
         jobs.ends_both[earlier],
     )
+    return inside & _before_sale(jobs, earlier, later)
+
+
+def _before_sale(jobs: VisitColumns, earlier: Whole, later: Whole) -> Marks:
     sold = jobs.sold[earlier]
-    inside &= (sold == NO_DAY) | (jobs.opened[later] <= sold)
-    return inside
+    marks: Marks = (sold == NO_DAY) | (jobs.opened[later] <= sold)
+    return marks
 
 
 def _inside(

@@ -13,6 +13,8 @@ from desktop_app.returns_watched.ask_list import WHY_ALL, ToAsk
 from desktop_app.returns_watched.customer_actions import note_answer
 from desktop_app.returns_watched.customer_answers import Answer
 from desktop_app.returns_watched.screen.ask_rows import HEADERS, WIDTHS, ask_words
+from desktop_app.returns_watched.screen.told_fields import ToldFields
+from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.page import Section
@@ -35,6 +37,7 @@ class AskView(QWidget):
         self._whom = plain_label("", "heading", wrap=True)
         self._what = plain_label("", wrap=True)
         self._why = plain_label("", "quiet", wrap=True)
+        self._told = ToldFields(desk)
         self._open = QPushButton("Open the job")
         self._box = Section("")
         self._build_table()
@@ -74,6 +77,7 @@ class AskView(QWidget):
     def _build_box(self) -> None:
         for label in (self._whom, self._what, self._why):
             self._box.column.addWidget(label)
+        self._box.column.addWidget(self._told)
         row = FlowRow()
         for answer in Answer:
             button = QPushButton(answer.value.capitalize())
@@ -93,6 +97,7 @@ class AskView(QWidget):
         if self._table.currentIndex().row() != at:
             self._table.selectRow(at)
         ask = self._asks[at]
+        self._told.show_job(ask.job.job_id)
         whom = ask.beside.customer or "no name written down"
         self._whom.setText(f"{ask.job.job}: {whom}, {ask.phone}")
         self._what.setText(ask.question)
@@ -112,9 +117,19 @@ class AskView(QWidget):
 
     @Slot()
     def _note(self) -> None:
-        if self._at >= 0:
-            answer = self.sender().property("answer")
-            self._desk.do(note_answer, self._asks[self._at].job.job_id, answer)
+        if self._at < 0:
+            return
+        answer, job = str(self.sender().property("answer")), self._asks[self._at].job
+        try:
+            odometer, words = self._told.said()
+        except ShopTrouble:
+            return  # said beneath the field
+        done = self._desk.do(note_answer, job.job_id, answer, odometer_told=odometer, words=words)
+        if done is not None:
+            self._told.forget(job.job_id)
+            self._desk.told.emit(
+                f"{job.job}: “{answer}” is noted. It stands on the job's page, under Under watch."
+            )
 
     @Slot()
     def _open_marked(self) -> None:

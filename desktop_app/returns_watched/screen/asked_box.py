@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
-from typing import Any, cast
+from typing import Any
 
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QGridLayout, QPushButton, QVBoxLayout, QWidget
 
 from desktop_app.repair_jobs.distance import DistanceUnit
 from desktop_app.repair_jobs.job_view import JobView
+from desktop_app.repair_jobs.proof_said import unit_of
+from desktop_app.repair_jobs.screen.which_holds import WhichHolds
 from desktop_app.repair_jobs.typed_entry import read_odometer
 from desktop_app.returns_watched import customer_actions
 from desktop_app.returns_watched.customer_answers import Answer, CustomerSaid, odometer_question
@@ -65,9 +67,9 @@ class AskedBox(QWidget):
             let_row_go(self._desk, self._column, row, row.name)
         for one in said:
             if one.id not in self._rows:
-                self._rows[one.id] = AskedRow(self._desk, job, one)
+                self._rows[one.id] = AskedRow(self._desk, one, job.number)
                 self._column.addWidget(self._rows[one.id])
-            self._rows[one.id].show_said(one)
+            self._rows[one.id].show_said(one, job)
 
     @Slot()
     def _note(self) -> None:
@@ -79,13 +81,12 @@ class AskedBox(QWidget):
 class AskedRow(QWidget):
     """One time that the customer was asked: the answer, the odometer as told, the words."""
 
-    def __init__(self, desk: Desk, job: JobView, said: CustomerSaid) -> None:
+    def __init__(self, desk: Desk, said: CustomerSaid, job_number: str) -> None:
         super().__init__()
         self._desk, self._said = desk, said
-        self._out = job.odometer_in if job.odometer_out is None else job.odometer_out
-        self._unit = cast(DistanceUnit, job.vehicle.odometer_unit)
+        self._unit: DistanceUnit = "mi"
         day = said.on.isoformat()
-        self.name = f"The answer of {day} ({job.number})"
+        self.name = f"The answer of {day} ({job_number})"
         self._answer = ChoiceField(
             f"Answer of {day}", [(one.value, one.value) for one in Answer], self._save_answer
         )
@@ -93,10 +94,12 @@ class AskedRow(QWidget):
             "Odometer as told",
             self._read,
             self._save_odometer,
-            self._unit,
-            lambda read: f"{read:,}",
+            shown=lambda read: f"{read:,}",
         )
         self._words = TypedField("In the customer's words", str.strip, self._save_words)
+        self._odometer_holds, self._words_hold = (
+            WhichHolds(desk, field) for field in (self._odometer, self._words)
+        )
         out = QPushButton("Take out")
         out.setAccessibleName(f"Take the answer of {day} out")
         out.clicked.connect(self._take_out)
@@ -110,13 +113,17 @@ class AskedRow(QWidget):
             grid.setColumnStretch(place, stretch)
         grid.addWidget(Labelled(NO_NAME, out), 0, 3)
 
-    def show_said(self, said: CustomerSaid) -> None:
-        """Show what is kept of this answer."""
+    def show_said(self, said: CustomerSaid, job: JobView) -> None:
+        """Show what is kept of this answer, in the unit that the car counts in now."""
         self._said = said
+        self._unit = unit_of(job)
         self._answer.show_value(said.answer.value)
-        self._odometer.show_kept(said.odometer_told)
-        asked = odometer_question(said.odometer_told, self._out, self._unit)
-        self._odometer.usual_hint(asked or self._unit)
+        told = said.odometer_told
+        self._odometer_holds.stands(told, "" if told is None else f"{told:,}")
+        self._odometer.show_kept(told)
+        out = job.odometer_in if job.odometer_out is None else job.odometer_out
+        self._odometer.usual_hint(odometer_question(told, out, self._unit) or self._unit)
+        self._words_hold.stands(said.words, said.words)
         self._words.show_kept(said.words)
 
     def save_typed(self) -> None:
@@ -131,10 +138,12 @@ class AskedRow(QWidget):
         return self._desk.do(customer_actions.change_answer, self._said.id, answer)
 
     def _save_odometer(self, reading: Any) -> object:
-        return self._desk.do(customer_actions.write_told_odometer, self._said.id, reading)
+        deed = customer_actions.write_told_odometer
+        return self._odometer_holds.save(reading, deed, self._said.id, reading)
 
     def _save_words(self, words: Any) -> object:
-        return self._desk.do(customer_actions.write_answer_words, self._said.id, words)
+        deed = customer_actions.write_answer_words
+        return self._words_hold.save(words, deed, self._said.id, words)
 
     @Slot()
     def _take_out(self) -> None:

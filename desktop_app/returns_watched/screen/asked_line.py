@@ -44,6 +44,10 @@ class AskedLine(QFrame):
         self.show()
         QTimer.singleShot(0, self, self._come_into_view)
 
+    def reword(self, question: str) -> None:
+        """Ask the same in other words."""
+        self._words.setText(question)
+
     def put_away(self) -> None:
         """Ask nothing any more."""
         had_focus = self.isAncestorOf(self.focusWidget()) if self.focusWidget() else False

@@ -74,9 +74,10 @@ class CostBox(ReturnBox):
         untaken = hours is not None and cost.unbilled_hours is None
         self._take.setVisible(untaken and not elsewhere)
         self._take.setText(f"Take {_plain(hours or 0)} hours from {judging.later}")
-        hour = rules.hour_cost_cents
+        hour = judging.hour_cost(rules.hour_cost_cents)
         said = cost_in_words(return_cost(cost, hour), hour, rules.currency)
-        an_hour = f"An hour costs {money(hour, rules.currency)} (house rule)."
+        costs = "costs" if hour == rules.hour_cost_cents else "cost, when this was judged,"
+        an_hour = f"An hour {costs} {money(hour, rules.currency)} (house rule)."
         self._sums.setText(said if cost.is_written else f"{said} {an_hour}")
 
     @Slot()

@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from PySide6.QtCore import QModelIndex, Qt, QTimer, Signal, Slot
 from PySide6.QtWidgets import QHBoxLayout, QListView, QPushButton, QVBoxLayout, QWidget
 
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.repair_jobs.distance import DistanceUnit
 from desktop_app.returns_watched.returns_list import ReturnRow
 from desktop_app.returns_watched.screen.chain_row import ChainRow
@@ -23,9 +24,9 @@ from desktop_app.returns_watched.stored_returns import (
 from desktop_app.returns_watched.stored_then_now import KindsNow, read_chain, read_then_and_now
 from desktop_app.returns_watched.waiting import oldest_waiting_first, waiting_in_words
 from desktop_app.shop_record.deed import Done
-from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.fields import refused_fields, save_everything
+from desktop_app.shop_window.fields import save_everything
+from desktop_app.shop_window.notice import not_accepted
 from desktop_app.shop_window.page import ReadingPage, Section
 from desktop_app.shop_window.texts import plain_label
 
@@ -194,16 +195,17 @@ class ItsBackPage(QWidget):
         if self._sheet is None or self._sheet.pair == to or self._shown is None:
             return True
         save_everything(self._sheet)
-        refused = refused_fields(self._sheet)
-        if refused:
+        both = f"{self._shown.earlier} and {self._shown.later}"
+        lost = f" of {both} is not accepted; it would be lost with another return."
+        refused = not_accepted(self._sheet, lost, "Mend or empty it first.")
+        if refused is not None:
+            self._desk.told.emit(refused)
+        elif self._sheet.unjudged():
             self._desk.told.emit(
-                ShopTrouble(
-                    f"“{refused[0]}” of {self._shown.earlier} and {self._shown.later} is not "
-                    "accepted; it would be lost with another return.",
-                    do="Mend or empty it first.",
-                )
+                f"{self._shown.later} after {self._shown.earlier} was not judged "
+                f"“{self._sheet.unjudged()}”: nobody said who judges it."
             )
-        return not refused
+        return refused is None
 
     @Slot()
     def _show_again(self) -> None:
@@ -218,13 +220,14 @@ class ItsBackPage(QWidget):
 
     def _show(self, row: ReturnRow) -> None:
         pair = (row.earlier_id, row.later_id)
-        sides = self._desk.ask(read_then_and_now, *pair, self._kinds())
+        kinds = self._kinds()
+        sides = self._desk.ask(read_then_and_now, *pair, kinds)
         judging = self._desk.ask(read_judging, *pair)
         if sides is None or judging is None:
             return
         self._nothing.hide()
-        self._right.show()
-        self._head.setText(_head(row, self._unit()))
+        self._right.setUpdatesEnabled(False)
+        self._head.setText(_head(row, self._unit(), kinds))
         self._chain.show_chain(self._desk.ask(read_chain, *pair) or ())
         self._both.show_jobs(*sides)
         if self._sheet is None or self._sheet.pair != pair:
@@ -233,6 +236,9 @@ class ItsBackPage(QWidget):
         assert self._sheet is not None
         self._sheet.show_return(judging, in_window=row.in_window)
         self._shown = row
+        self._right.show()
+        self._right.settle()
+        self._right.setUpdatesEnabled(True)
 
     def _change_sheet(self, sheet: JudgingSheet) -> None:
         old, self._sheet = self._sheet, sheet
@@ -248,13 +254,13 @@ class ItsBackPage(QWidget):
         return "km" if self._desk.rules.distance_unit == "km" else "mi"
 
 
-def _head(row: ReturnRow, unit: DistanceUnit) -> str:
+def _head(row: ReturnRow, unit: DistanceUnit, kinds: Mapping[str, PartKind]) -> str:
     one = row.candidate
     where = "inside the window" if row.in_window else "beyond the window"
     used = "" if one.window_used is None else f", {one.window_used:.0%} of it used"
     lines = [
         f"{row.vehicle}: {row.apart(unit)} after hand-over, {where}{used}; "
         f"decided by {one.decided_words}.",
-        f"Why it is here: {one.why() or 'a person judged it'}.",
+        f"Why it is here: {one.why(kinds) or 'a person judged it'}.",
     ]
     return "\n".join(lines)

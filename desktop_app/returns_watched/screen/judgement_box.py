@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from functools import partial
 
 from PySide6.QtCore import Slot
@@ -12,17 +13,18 @@ from desktop_app.returns_watched import actions, judging_actions
 from desktop_app.returns_watched.judgement import Judgement
 from desktop_app.returns_watched.judging import Judging
 from desktop_app.returns_watched.return_cost import cost_in_words, return_cost
-from desktop_app.returns_watched.screen.asked_line import AskedLine
+from desktop_app.returns_watched.screen.asked_line import Answers, AskedLine
 from desktop_app.returns_watched.screen.field_rows import FieldRows
 from desktop_app.returns_watched.screen.own_job_line import OwnJobLine
 from desktop_app.returns_watched.screen.return_box import ReturnBox
 from desktop_app.returns_watched.screen.typed_field import show_words
-from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import Labelled, Tick, WordsField
 from desktop_app.shop_window.flow_row import FlowRow
+from desktop_app.shop_window.notice import Notice
 from desktop_app.shop_window.texts import plain_label
 
+About = Callable[[Judging], object]  # what of a return a question is about
 APART, TOGETHER = "These are two vehicles", "It is the same vehicle after all"
 
 
@@ -40,11 +42,14 @@ class JudgementBox(ReturnBox):
         self._unconfirm = QPushButton("Take the second look back")
         self._apart = QPushButton(APART)
         self._ask = AskedLine()
+        self._asked: tuple[About, object] | None = None
+        self._unjudged = ""  # the answer that waits for who gives it
         self._why = WordsField("Why", self._save_why, 2)
         self._evidence = WordsField("What it rests on", self._save_evidence, 2)
         self._view = WordsField("First repairer's own view", self._save_view, 2)
         self._view_box = Labelled("First repairer's own view", self._view)
         self._lay_out()
+        desk.named.connect(self._hear_who)
         for button, pressed in (
             (self._back, self._take_back),
             (self._confirm, self._look_again),
@@ -55,7 +60,7 @@ class JudgementBox(ReturnBox):
 
     def show_return(self, judging: Judging, *, in_window: bool) -> None:
         """Show what is kept now about the return that this box was made for."""
-        if judging != self.judging:
+        if self._asked is not None and self._asked[0](judging) != self._asked[1]:
             self._ask.put_away()  # it was asked about something else
         self.take(judging)
         main = judging.judgement
@@ -139,16 +144,35 @@ class JudgementBox(ReturnBox):
         names = [name for _, name in self.desk.ask(people_here) or ()]
         if not names:
             self.desk.told.emit(
-                ShopTrouble(
+                Notice(
                     f"Who judges it “{word}”? Nobody is on the list of people.",
                     kept="Nothing was judged.",
-                    do="Put the names under House Rules first.",
+                    do="Put the names under House Rules first. “Who is here?” leads there.",
+                    holds=lambda: not self.desk.ask(people_here),
                 )
             )
             return
         answers = {name: partial(self.do, actions.judge_return, word, by=name) for name in names}
         question = f"Nobody is named at the desk. Who judges it “{word}”?"
-        self._ask.ask(question, {**answers, "Nobody yet": _nothing}, pressed)
+        self._ask_about(_judged, question, {**answers, "Nobody yet": _nothing}, pressed)
+        self._unjudged = word
+
+    def unjudged(self) -> str:
+        """Return the answer that was pressed and waits for who gives it; "" where none does."""
+        return "" if self._ask.isHidden() else self._unjudged
+
+    @Slot(str)
+    def _hear_who(self, who: str) -> None:
+        if self.unjudged():
+            nobody = "" if who else "Nobody is named at the desk. "
+            self._ask.reword(f"{nobody}Who judges it “{self._unjudged}”?")
+
+    def _ask_about(
+        self, about: About, question: str, answers: Answers, pressed: QPushButton
+    ) -> None:
+        """Ask; the question stays until it is answered or what it is about has changed."""
+        self._asked, self._unjudged = (about, about(self.judging)), ""
+        self._ask.ask(question, answers, pressed)
 
     @Slot()
     def _save_also(self) -> None:
@@ -163,7 +187,15 @@ class JudgementBox(ReturnBox):
 
     @Slot()
     def _look_again(self) -> None:
-        if self.do(judging_actions.look_again) is not None:
+        if not self.desk.record.who:
+            self.desk.told.emit(
+                Notice(
+                    "Nobody is named at the desk.",
+                    do="Choose who is here, then press it again.",
+                    holds=lambda: not self.desk.record.who,
+                )
+            )
+        elif self.do(judging_actions.look_again) is not None:
             self._why.setFocus()  # the pressed button is gone, and the next one means much
 
     @Slot()
@@ -176,14 +208,14 @@ class JudgementBox(ReturnBox):
             self.do(actions.say_same_vehicle)
             return
         rules = self.desk.rules
-        cost = return_cost(self.judging.cost, rules.hour_cost_cents)
-        words = cost_in_words(cost, rules.hour_cost_cents, rules.currency)
+        hour = self.judging.hour_cost(rules.hour_cost_cents)
+        words = cost_in_words(return_cost(self.judging.cost, hour), hour, rules.currency)
         question = self.judging.apart_question(words)
         if question is None:
             self._say_apart()
         else:
             answers = {"Yes, two vehicles": self._say_apart, "No, the same vehicle": _nothing}
-            self._ask.ask(question, answers, self._apart)
+            self._ask_about(_judged_at_a_cost, question, answers, self._apart)
 
     def _say_apart(self) -> None:
         if self.do(actions.say_not_same_vehicle) is not None:
@@ -201,6 +233,14 @@ class JudgementBox(ReturnBox):
 
     def _save_view(self, text: str) -> object:
         return self.save(self._view, judging_actions.write_first_view, text)
+
+
+def _judged(judging: Judging) -> object:
+    return judging.judgement, judging.same_vehicle
+
+
+def _judged_at_a_cost(judging: Judging) -> object:
+    return _judged(judging), judging.cost
 
 
 def _nothing() -> None:

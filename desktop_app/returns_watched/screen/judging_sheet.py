@@ -34,6 +34,10 @@ class JudgingSheet(QWidget):
             column.addWidget(box)
             box.stale.connect(self.stale)
 
+    def unjudged(self) -> str:
+        """Return the answer that was pressed and waits for who gives it; "" where none does."""
+        return self._judgement.unjudged()
+
     def show_return(self, judging: Judging, *, in_window: bool) -> None:
         """Show what is kept now about the return that this sheet was made for."""
         self._judgement.show_return(judging, in_window=in_window)

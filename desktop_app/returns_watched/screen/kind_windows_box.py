@@ -5,17 +5,17 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 
 from PySide6.QtCore import Slot
-from PySide6.QtWidgets import QComboBox, QGridLayout, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QGridLayout, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.repair_jobs.distance import DistanceUnit
 from desktop_app.returns_watched.kind_windows import Promise
 from desktop_app.returns_watched.promise_typed import promise_in_words
-from desktop_app.returns_watched.screen.promise_fields import PromiseFields
+from desktop_app.returns_watched.screen.promise_form import PromiseForm, Stands
 from desktop_app.returns_watched.stored_windows import read_kind_windows, shop_promise
 from desktop_app.returns_watched.window_actions import promise_for_kind
 from desktop_app.shop_record.deed import Done
-from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_record.written_meanwhile import Shown
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import Labelled
 from desktop_app.shop_window.flow_row import empty
@@ -38,29 +38,19 @@ class KindWindowsBox(Section):
         self._promises: dict[str, Promise] = {}
         self._shop = plain_label("", wrap=True)
         self._list = QVBoxLayout()
-        self._kind, self._fields = QComboBox(), PromiseFields()
-        self._told = plain_label("", wrap=True)
-        self._keep = QPushButton("Keep this promise")
-        self._keep.setAccessibleName("Keep this promise")
+        self._kind = QComboBox()
+        self._form = PromiseForm(desk, "Keep this promise", self._promise)
         self.column.addWidget(plain_label(WHAT_IT_MEANS, "quiet", wrap=True))
         self.column.addWidget(self._shop)
         self.column.addLayout(self._list)
-        self.column.addWidget(self._form())
-        self.column.addWidget(self._told)
+        row = QHBoxLayout()
+        row.addWidget(Labelled("Part kind", self._kind))
+        row.addStretch(1)
+        self.column.addLayout(row)
+        self.column.addWidget(self._form)
         self._kind.activated.connect(self._fill)
-        self._keep.clicked.connect(self._promise)
         desk.changed.connect(self._hear)
         self._show()
-
-    def _form(self) -> QWidget:
-        form = QWidget()
-        grid = QGridLayout(form)
-        grid.setContentsMargins(0, 0, 0, 0)
-        grid.addWidget(Labelled("Part kind", self._kind), 0, 0)
-        grid.addWidget(self._fields, 1, 0, 1, 2)
-        grid.addWidget(self._keep, 2, 0)
-        grid.setColumnStretch(1, 1)
-        return form
 
     @Slot(object)
     def _hear(self, done: Done) -> None:
@@ -69,13 +59,16 @@ class KindWindowsBox(Section):
 
     def _show(self) -> None:
         self._promises = self._desk.ask(read_kind_windows) or {}
-        self._fields.show_unit(self._unit())
         shop = promise_in_words(shop_promise(self._desk.rules), self._unit())
         self._shop.setText(f"All other kinds have the shop's promise: {shop}.")
         empty(self._list)
         for kind in sorted(self._promises, key=self._name):
             self._list.addWidget(self._row(kind))
         self._offer_kinds()
+        if self._kind.currentData():
+            self._show_promise()
+        else:
+            self._form.show_unit(self._unit())
 
     def _offer_kinds(self) -> None:
         chosen = self._kind.currentData()
@@ -113,32 +106,32 @@ class KindWindowsBox(Section):
     def _change(self) -> None:
         self._kind.setCurrentIndex(max(0, self._kind.findData(self.sender().property("kind"))))
         self._fill()
-        self._fields.begin()
+        self._form.begin()
 
     @Slot()
     def _give_back(self) -> None:
         kind = self.sender().property("kind")
-        if self._desk.do(promise_for_kind, kind, None) is not None:
-            self._told.setText(f"{self._name(kind)} has the shop's promise again, from now on.")
+        shown = Shown(self._promises.get(kind))
+        if self._desk.do(promise_for_kind, kind, None, shown) is not None:
+            self._form.tell(f"{self._name(kind)} has the shop's promise again, from now on.")
 
     @Slot()
     def _fill(self) -> None:
-        """Show what the chosen kind is promised now, its own promise or the shop's."""
-        kind = self._kind.currentData()
-        promise = self._promises.get(kind) or shop_promise(self._desk.rules)
-        self._fields.show_promise(promise)
-        self._told.setText("")
+        """Show what the chosen kind is promised now in place of what was typed."""
+        self._form.forget()
+        self._form.tell("")
+        self._show_promise()
+
+    def _show_promise(self) -> None:
+        kind = str(self._kind.currentData())
+        own = self._promises.get(kind)
+        holds = own or shop_promise(self._desk.rules)
+        self._form.show_stands(Stands(kind, own, holds, self._unit()))
 
     @Slot()
     def _promise(self) -> None:
         kind = str(self._kind.currentData())
-        try:
-            if not kind:
-                raise ShopTrouble("Which part kind?", do="Choose the kind above.")
-            promise = self._fields.typed()
-        except ShopTrouble as trouble:
-            self._told.setText(trouble.sentence())
-            return
-        if self._desk.do(promise_for_kind, kind, promise) is not None:
-            words = promise_in_words(promise, self._unit())
-            self._told.setText(f"Kept for {self._name(kind)}, from now on: {words}.")
+        if kind:
+            self._form.keep(promise_for_kind, kind, told=f"Kept for {self._name(kind)}")
+        else:
+            self._form.tell("Which part kind? Choose the kind above.")

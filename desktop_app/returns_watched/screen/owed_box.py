@@ -2,11 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from typing import Any
 
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QGridLayout, QPushButton, QVBoxLayout, QWidget
 
+from desktop_app.parts_compared.part_kinds.kind_names import NO_KINDS
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
+from desktop_app.repair_jobs.screen.which_holds import WhichHolds
 from desktop_app.repair_jobs.typed_entry import read_money
 from desktop_app.returns_watched import money_owed_actions
 from desktop_app.returns_watched.owed import Owed, State, What
@@ -29,9 +33,9 @@ STATES = {
 class OwedBox(QWidget):
     """Two buttons for each part of a job, and a row for each sum; hidden where there is no part."""
 
-    def __init__(self, desk: Desk) -> None:
+    def __init__(self, desk: Desk, kinds: Mapping[str, PartKind] = NO_KINDS) -> None:
         super().__init__()
-        self._desk = desk
+        self._desk, self._kinds = desk, kinds
         self._job_id: int | None = None
         self._saving = False
         self._rows: dict[int, OwedRow] = {}
@@ -53,12 +57,12 @@ class OwedBox(QWidget):
             for row in tuple(self._rows.values()):
                 row.save_typed()
             self._saving = False
-        parts = self._desk.ask(parts_of_job, job_id) or ()
+        parts = self._desk.ask(parts_of_job, job_id, self._kinds) or ()
         self.setVisible(bool(parts))
         if parts != self._parts:
             self._parts = parts
             self._offer()
-        owed = self._desk.ask(owed_for_job, job_id) or ()
+        owed = self._desk.ask(owed_for_job, job_id, self._kinds) or ()
         for gone in set(self._rows) - {one.id for one in owed}:
             row = self._rows.pop(gone)
             let_row_go(self._desk, self._column, row, row.name)
@@ -95,11 +99,13 @@ class OwedRow(QWidget):
         self._said = plain_label("", wrap=True)
         self._amount = TypedField("Amount", read_money, self._save_amount, "", amount_text)
         self._amount.line.setAccessibleName(f"Amount, {name}")
+        self._amount_holds = WhichHolds(desk, self._amount)
         self._state = ChoiceField(
             f"How far it is, {name}", [(s.value, w) for s, w in STATES.items()], self._save_state
         )
         self._next = TypedField("Next step", str.strip, self._save_next)
         self._next.line.setAccessibleName(f"Next step, {name}")
+        self._next_holds = WhichHolds(desk, self._next)
         out = QPushButton("Take out")
         out.setAccessibleName(f"Take out: {name}")
         out.clicked.connect(self._take_out)
@@ -123,8 +129,11 @@ class OwedRow(QWidget):
             f"since {owed.since.isoformat()}, {days} {'day' if days == 1 else 'days'}{end}."
         )
         self._amount.usual_hint(f"in {self._desk.rules.currency}")
-        self._amount.show_kept(owed.amount_cents)
+        cents = owed.amount_cents
+        self._amount_holds.stands(cents, "" if cents is None else amount_text(cents))
+        self._amount.show_kept(cents)
         self._state.show_value(owed.state.value)
+        self._next_holds.stands(owed.next_step, owed.next_step)
         self._next.show_kept(owed.next_step)
 
     def save_typed(self) -> None:
@@ -133,13 +142,15 @@ class OwedRow(QWidget):
         self._next.line.save_now()
 
     def _save_amount(self, cents: Any) -> object:
-        return self._desk.do(money_owed_actions.write_owed_amount, self._owed.id, cents)
+        deed = money_owed_actions.write_owed_amount
+        return self._amount_holds.save(cents, deed, self._owed.id, cents)
 
     def _save_state(self, state: str) -> object:
         return self._desk.do(money_owed_actions.set_owed_state, self._owed.id, state)
 
     def _save_next(self, words: Any) -> object:
-        return self._desk.do(money_owed_actions.write_next_step, self._owed.id, words)
+        deed = money_owed_actions.write_next_step
+        return self._next_holds.save(words, deed, self._owed.id, words)
 
     @Slot()
     def _take_out(self) -> None:

@@ -12,8 +12,9 @@ from desktop_app.returns_watched.plane_path import Spot
 from desktop_app.returns_watched.watching import WatchedJob
 
 LANE = 26.0  # pixels; the strips for jobs that one of the two limits says nothing of
+AWAY = 18.0  # pixels from the middle of the marked mark to its name
 SEEN = 1.15  # shares of the window that the square shows, so that its end is seen as an end
-_LEFT, _TOP, _RIGHT, _BOTTOM = 76, 32, 16, 52
+_LEFT, _TOP, _RIGHT, _BOTTOM = 76, 40, 16, 52  # the ring of the marked mark has room above
 _STEPS = (0.0, 1 / 3, 2 / 3, 1.0)
 
 
@@ -53,6 +54,13 @@ class PlaneFrame:
             square.left() + square.width() * days / SEEN,
             square.bottom() - square.height() * far / SEEN,
         )
+
+    def beside(self, at: QPointF, wide: float, high: float) -> QRectF:
+        """Return where a mark's name stands: beside it, and never over what is written around."""
+        on_left = at.x() + AWAY + wide > self.width
+        x = at.x() - AWAY - wide if on_left else at.x() + AWAY
+        lowest = self.square.bottom() + LANE - high
+        return QRectF(x, min(max(at.y() - 26, self.square.top() + 1), lowest), wide, high)
 
     def paint_ground(self, painter: QPainter, palette: QPalette) -> None:
         """Paint the square and the strips; the shared border of all windows is a thin line."""
@@ -106,18 +114,32 @@ class PlaneFrame:
             part = f"{step:.0%}"
             painter.drawText(QRectF(at.x() - 40, below, 80, 20), centre, part)
             painter.drawText(QRectF(0, at.y() - 10, _LEFT - 6, 20), right | middle, part)
-        up, along = self._scale_words(job, unit)
+        metrics = painter.fontMetrics()
+        up, along = (
+            next((one for one in ways if metrics.horizontalAdvance(one) < self.width - 8), ways[-1])
+            for ways in scale_words(job, unit)
+        )
         painter.drawText(QRectF(6, 2, self.width, 26), left | middle, up)
         under = QRectF(0, below + 22, self.width - 4, 24)
         painter.drawText(under, right | middle, along)
         painter.drawText(QRectF(0, square.bottom(), _LEFT - 6, LANE), right | middle, "by time")
 
-    def _scale_words(self, job: WatchedJob | None, unit: DistanceUnit) -> tuple[str, str]:
-        """Return what the upright and the level scale say, with the marked job's own limits."""
-        words = "km" if unit == "km" else "miles"
-        up, along = f"{words} driven, of its window", "days gone, of its window"
-        if job is not None and job.counts_by_distance:
-            up += f" ({job.job}: {from_miles(job.window.miles, unit):,.0f} {words})"
-        if job is not None and job.window.days:
-            along += f" ({job.job}: {job.window.days:,} days)"
-        return up, along
+
+def scale_words(
+    job: WatchedJob | None, unit: DistanceUnit
+) -> tuple[tuple[str, ...], tuple[str, ...]]:
+    """Return what the upright and the level scale say, with the marked job's own limits.
+
+    Each is said in several ways, the longest first: the first that has room is written.
+    """
+    words = "km" if unit == "km" else "miles"
+    far = days = ""
+    if job is not None and job.counts_by_distance:
+        far = f" ({job.job}: {from_miles(job.window.miles, unit):,.0f} {words})"
+    if job is not None and job.window.days:
+        days = f" ({job.job}: {job.window.days:,} days)"
+    return _ways(f"{words} driven", far), _ways("days gone", days)
+
+
+def _ways(said: str, own: str) -> tuple[str, ...]:
+    return f"{said}, of its window{own}", f"{said}{own}", said

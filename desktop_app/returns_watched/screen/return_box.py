@@ -8,9 +8,9 @@ from PySide6.QtCore import Signal
 
 from desktop_app.returns_watched.judging import Judging
 from desktop_app.returns_watched.screen.asked_line import AskedLine
-from desktop_app.returns_watched.written_meanwhile import WrittenMeanwhile
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.written_meanwhile import WrittenMeanwhile
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import LineField, WordsField
 from desktop_app.shop_window.page import Section

@@ -203,9 +203,8 @@ class WatchPlane(QWidget):
         self._name_it(painter, at, job.job)
 
     def _name_it(self, painter: QPainter, at: QPointF, name: str) -> None:
-        on_left = at.x() > self.width() - 120
-        wide = painter.fontMetrics().horizontalAdvance(name) + 8
-        box = QRectF(at.x() - 18 - wide if on_left else at.x() + 18, at.y() - 26, wide, 20)
+        metrics = painter.fontMetrics()
+        box = self._frame().beside(at, metrics.horizontalAdvance(name) + 8, metrics.height() + 2)
         painter.setPen(self.palette().text().color())
         painter.fillRect(box, self.palette().base())
         painter.drawText(box, Qt.AlignmentFlag.AlignCenter, name)

@@ -8,6 +8,8 @@ from datetime import date
 from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QGridLayout, QPushButton, QVBoxLayout, QWidget
 
+from desktop_app.parts_compared.part_kinds.kind_names import NO_KINDS
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.repair_jobs.distance import DistanceUnit, to_miles
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.proof_said import unit_of
@@ -35,7 +37,12 @@ class WatchSection(Section):
 
     judge_wanted = Signal(int, int)  # earlier job, later job
 
-    def __init__(self, desk: Desk, names: Mapping[str, str]) -> None:
+    def __init__(
+        self,
+        desk: Desk,
+        names: Mapping[str, str],
+        kinds: Mapping[str, PartKind] = NO_KINDS,
+    ) -> None:
         super().__init__("Under watch")
         self._desk = desk
         self._names = names
@@ -60,7 +67,7 @@ class WatchSection(Section):
         self.column.addWidget(self._fields)
         self.column.addWidget(self._fixed)
         self.column.addLayout(self._returns)
-        self._asked, self._owed = AskedBox(desk), OwedBox(desk)
+        self._asked, self._owed = AskedBox(desk), OwedBox(desk, kinds)
         self.column.addWidget(self._asked)
         self.column.addWidget(self._owed)
 

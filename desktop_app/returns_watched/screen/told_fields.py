@@ -1,0 +1,99 @@
+"""What a customer tells beside the answer: the odometer, and the words."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from PySide6.QtWidgets import QHBoxLayout, QWidget
+
+from desktop_app.repair_jobs.distance import DistanceUnit
+from desktop_app.repair_jobs.job_view import JobView
+from desktop_app.repair_jobs.proof_said import unit_of
+from desktop_app.repair_jobs.stored_reading import read_job
+from desktop_app.repair_jobs.typed_entry import read_odometer
+from desktop_app.returns_watched.customer_answers import odometer_question
+from desktop_app.returns_watched.screen.typed_field import TypedField
+from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.drafts import Drafts
+
+
+class ToldFields(QWidget):
+    """Two lines that wait, over closing the program too, for the answer they are noted with."""
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__()
+        self._desk = desk
+        self._drafts = Drafts(desk.record.folder)
+        self._job: JobView | None = None
+        self._unit: DistanceUnit = "mi"
+        self._odometer = TypedField("Odometer as told", self._read, self._ask_and_keep)
+        self._words = TypedField("In the customer's words", str.strip, self._keep)
+        row = QHBoxLayout(self)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.addWidget(self._odometer, 2)
+        row.addWidget(self._words, 5)
+
+    def show_job(self, job_id: int) -> None:
+        """Show what was typed for the customer of a job so far."""
+        if self._job is not None and self._job.id == job_id:
+            return
+        self.leave()
+        self._job = self._desk.ask(read_job, job_id)
+        self._unit = "mi" if self._job is None else unit_of(self._job)
+        draft = self._drafts.read(_form(job_id))
+        for field, typed in zip(self._fields(), ("odometer", "words"), strict=True):
+            field.line.forget()
+            field.line.show_value(draft.get(typed, ""))
+        self._ask_and_keep(None)
+
+    def leave(self) -> None:
+        """Keep what is typed, whatever it is, before another customer is shown."""
+        if self._job is not None:
+            self._keep(None)
+
+    def said(self) -> tuple[int | None, str]:
+        """Return the odometer as told, in the car's own unit, and the words.
+
+        Raises ShopTrouble where the odometer cannot be read; what is accepted is said beneath it.
+        """
+        try:
+            return self._read(self._odometer.line.text()), self._words.line.text().strip()
+        except ShopTrouble as trouble:
+            self._odometer.hint(trouble.sentence())
+            self._odometer.line.setFocus()
+            raise
+
+    def forget(self, job_id: int) -> None:
+        """What was typed for this customer is noted: it waits no more."""
+        self._drafts.keep(_form(job_id), {})
+        if self._job is not None and self._job.id == job_id:
+            self._job = None
+            for field in self._fields():
+                field.line.forget()
+
+    def _fields(self) -> tuple[TypedField, TypedField]:
+        return self._odometer, self._words
+
+    def _read(self, text: str) -> int | None:
+        return read_odometer(text, self._unit) if text.strip() else None
+
+    def _ask_and_keep(self, told: Any) -> object:
+        had = None
+        if self._job is not None:
+            out = self._job.odometer_out
+            had = self._job.odometer_in if out is None else out
+        unit = "km" if self._unit == "km" else "miles"
+        self._odometer.usual_hint(odometer_question(told, had, self._unit) or f"in {unit}")
+        return self._keep(told)
+
+    def _keep(self, _value: Any) -> object:
+        if self._job is None:
+            return None
+        odometer, words = (field.line.text().strip() for field in self._fields())
+        self._drafts.keep(_form(self._job.id), {"odometer": odometer, "words": words})
+        return odometer, words
+
+
+def _form(job_id: int) -> str:
+    return f"customer-asked-{job_id}"
