@@ -158,7 +158,7 @@ class PlainYears:
         concern, happens = self._words.concern(fault, again=back_of is not None)
         caught = back_of is not None or beside is not None or chance.random() >= NOT_CAUGHT
         cause, correction = self._words.repair(fault, caught)
-        reason = None if back_of is None else self._words.back_reason()
+        reason = None if back_of is None else self._words.back_reason(back_of.proof)
         if reason is not None:
             cause, correction = reason.found, reason.done
         car.repaired.add(fault.system)

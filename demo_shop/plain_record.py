@@ -17,7 +17,7 @@ from demo_shop.plain_judged import PlainJudge
 from demo_shop.storyteller import Storyteller
 from demo_shop.written_followed import KIND_PROMISES
 from desktop_app.parts_compared.stored import Pair, PartCondition
-from desktop_app.repair_jobs.proof import CODES_READ
+from desktop_app.repair_jobs.proof import CODES_READ, ProofLevel
 from desktop_app.repair_jobs.self_tests_compared import OF_SYSTEM
 from desktop_app.repair_jobs.stored import (
     CaughtHere,
@@ -46,7 +46,8 @@ _ORIGINS = (NEW_OTHER, NEW_MAKER, REMAN, USED, CUSTOMERS)
 CAUGHT_HERE = 0.03
 TESTS_WRITTEN = 0.8  # of the full trips: so often somebody wrote down how the car's own tests stand
 ALL_RAN = "00 07 65 00"  # SAE J1979 service 01, PID 01: no code, every test that is fitted complete
-_PROOF_WORDS = ("", "Works in the bay.", "Driven.", "The car's own test ran.", "As told, no fault.")
+_PROOF_WORDS = ("", "Works in the bay.", "Driven.", "A whole trip from cold.", "As told, no fault.")
+_OWN_TEST_RAN = "A whole trip from cold; the car's own test ran."
 
 
 class PlainRecord:
@@ -219,6 +220,8 @@ class PlainRecord:
             moment = read.isoformat(timespec="seconds")
             deed.add(SelfTests, job_id=row, stage="after repair", typed=ALL_RAN, read_at=moment)
             deed.add(JobCheck, job_id=row, kind="proof", words=CODES_READ, outcome="done")
+            if job.proof == ProofLevel.FULL_TRIP:
+                deed.change(Job, row, proof_words=_OWN_TEST_RAN)
         if job.proof > 1 and self._bench.random() < CAUGHT_HERE:
             moment = (job.left - timedelta(hours=2)).isoformat(timespec="seconds")
             words = "The fault showed once more on the first drive; put right and driven again."

@@ -6,6 +6,7 @@ import random
 from dataclasses import dataclass
 
 from demo_shop.plain_faults import PlainFault
+from desktop_app.repair_jobs.proof import ProofLevel
 from desktop_app.repair_jobs.road_test import EveryUnit
 
 _SINCE = (
@@ -119,7 +120,14 @@ class PlainWords:
         cause, correction = self._chance.choice(fault.fixes)
         return f"{cause}.", f"{correction}."
 
-    def back_reason(self) -> BackReason:
-        """Return why a car came back: the reasons in turn, so that every one is there."""
-        self._back += 1
-        return BACK_REASONS[self._back % len(BACK_REASONS)]
+    def back_reason(self, proof: int) -> BackReason:
+        """Return why a car came back: the reasons in turn, so that every one is there.
+
+        What was proved under its own conditions, or on a full trip, did not leave unproven.
+        """
+        while True:
+            self._back += 1
+            reason = BACK_REASONS[self._back % len(BACK_REASONS)]
+            left_unproven = "left-unproven" in (reason.cause_class, *reason.helping)
+            if proof < ProofLevel.FULL_TRIP or not left_unproven:
+                return reason

@@ -77,7 +77,7 @@ RETURNS = (
     ReturnStory(
         "12", "12-back", "same system", "sublet",
         "The specialist's seal was cut; they pay, tow and loan car are ours.", "07-17 16:30",
-        judged_by=MAREK, looked_again=OWNER, helping=("left-unproven",),
+        judged_by=MAREK, looked_again=TUULI, helping=("left-unproven",),
         evidence="The specialist's own report with a photo of the seal.",
         hours=1.5,
         cents={"sublet_cents": 64_000, "tow_cents": 12_000, "loan_car_cents": 27_000,

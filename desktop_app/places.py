@@ -14,12 +14,12 @@ from desktop_app.commands.shop_place import kinds_of, shelf_of
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.record import ShopRecord
-from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.drafts import Drafts
-from desktop_app.shop_window.fields import refused_fields, save_everything
+from desktop_app.shop_window.fields import save_everything
 from desktop_app.shop_window.keys import press_by
 from desktop_app.shop_window.main_window import MainWindow
+from desktop_app.shop_window.notice import not_accepted
 from desktop_app.symptom_search.vocabulary import Vocabulary
 from desktop_app.symptom_search.vocabulary_file import shop_vocabulary
 
@@ -28,6 +28,7 @@ if TYPE_CHECKING:
     from desktop_app.parts_compared.part_kinds.kind_trouble import KindTrouble
     from desktop_app.parts_compared.part_kinds.part_kind import PartKind
     from desktop_app.parts_compared.screen.bench_place import BenchPlace
+    from desktop_app.symptom_search.screen.search_place import SearchPlace
 
 ASK, HEARD, JOB = "Ask the Old Jobs", "Heard", "Job"
 WATCH, BACK, MONDAY = "Under Watch", "It's Back", "Monday Book"
@@ -53,9 +54,10 @@ class Places(QObject):
         self._job_open: int | None = None
         window.attend(self.desk)
         self.desk.changed.connect(self._hear)
+        self.desk.names_wanted.connect(self._to_people)
         QTimer.singleShot(QUIET_MS, self, self._look_around)
         for name, make, on_rail in (
-            (ASK, self._ask_page, True),
+            (ASK, lambda: self._search.page(), True),
             (HEARD, self._write_up_page, True),
             (WATCH, self._watch_page, True),
             (BACK, self._back_page, True),
@@ -113,20 +115,12 @@ class Places(QObject):
     def _read_conditions(self, words: str) -> tuple[str, ...]:
         return self._vocabulary.conditions_in(words)
 
-    def _ask_page(self) -> QWidget:
-        from desktop_app.symptom_search.find import find, open_page
-        from desktop_app.symptom_search.question import without
-        from desktop_app.symptom_search.screen.ask_page import AskPage
+    @cached_property
+    def _search(self) -> SearchPlace:
+        from desktop_app.symptom_search.screen.search_place import SearchPlace
 
-        record = self.desk.record
-        page = AskPage(
-            self.desk,
-            lambda text, limit: find(record, self._vocabulary, self._kinds, text, limit),
-            lambda: open_page(record),
-            lambda text, piece: without(text, piece, self._vocabulary, self._kinds),
-        )
-        page.job_chosen.connect(self.open_job)
-        return page
+        words, kinds = (lambda: self._vocabulary), (lambda: self._kinds)
+        return SearchPlace(self.desk, words, kinds, self.open_job, self._car_is_here)
 
     def _write_up_page(self) -> QWidget:
         from desktop_app.repair_jobs.screen.write_up_page import WriteUpPage
@@ -134,7 +128,11 @@ class Places(QObject):
 
         drafts = Drafts(self.desk.record.folder)
         promised = promise_line(self.desk, self._names())
-        page = WriteUpPage(self.desk, drafts, self._read_symptoms, self._read_conditions, promised)
+        similar = self._search.similar_jobs()
+        page = WriteUpPage(
+            self.desk, drafts, self._read_symptoms, self._read_conditions, promised, similar
+        )
+        page.heard.connect(similar.hear)
         page.taken_in.connect(self.open_job)
         page.job_wanted.connect(self.open_job)
         return page
@@ -182,11 +180,12 @@ class Places(QObject):
 
     def _rules_page(self) -> QWidget:
         from desktop_app.repair_jobs.screen.people_box import PeopleBox
+        from desktop_app.repair_jobs.typed_entry import read_money
         from desktop_app.returns_watched.screen.kind_windows_box import KindWindowsBox
         from desktop_app.returns_watched.screen.shop_window_box import ShopWindowBox
         from desktop_app.shop_window.house_rules_page import HouseRulesPage
 
-        page = HouseRulesPage(self.desk)
+        page = HouseRulesPage(self.desk, read_money)
         page.extra.addWidget(ShopWindowBox(self.desk))
         page.extra.addWidget(KindWindowsBox(self.desk, lambda: self._kinds))
         page.extra.addWidget(PeopleBox(self.desk))
@@ -203,10 +202,11 @@ class Places(QObject):
         from desktop_app.repair_jobs.screen.job_page import JobPage
         from desktop_app.repair_jobs.screen.proof_section import ProofSection
         from desktop_app.returns_watched.screen.watch_section import WatchSection
+        from desktop_app.returns_watched.stored_judged_between import refuse_where_judged
         from desktop_app.returns_watched.stored_windows import promise_at_hand_over
 
         desk, kinds, names = self.desk, self._kinds, self._names()
-        watch = WatchSection(desk, names)
+        watch = WatchSection(desk, names, kinds)
         watch.judge_wanted.connect(self._judge)
         old_and_new = OldAndNewSection(desk, kinds)
 
@@ -217,10 +217,15 @@ class Places(QObject):
             open_ones = desk.ask(pairs_without_origin, job) or ()
             return [kinds[k].name if k in kinds else k for k in open_ones]
 
+        similar = self._search.similar_jobs()
+        heard = HeardSection(
+            desk, self._read_symptoms, lambda s: names.get(s, s), refuse_where_judged, similar
+        )
+        heard.heard.connect(similar.hear)
         page = JobPage(
             desk,
             [
-                ("Heard", HeardSection(desk, self._read_symptoms, lambda s: names.get(s, s))),
+                ("Heard", heard),
                 ("Found", FoundSection(desk)),
                 ("Old & New", old_and_new),
                 ("Back On", BackOnSection(desk, refit)),
@@ -268,15 +273,10 @@ class Places(QObject):
         assert isinstance(page, JobPage)
         if page.job_id not in (None, job_id):
             save_everything(page)
-            refused = refused_fields(page)
-            if refused:
-                self._window.strip.tell(
-                    ShopTrouble(
-                        f"“{refused[0]}” of {page.number()} is not accepted; it would be lost with "
-                        "another job.",
-                        do="Mend or empty it first.",
-                    )
-                )
+            lost = f" of {page.number()} is not accepted; it would be lost with another job."
+            refused = not_accepted(page, lost, "Mend or empty it first.")
+            if refused is not None:
+                self._window.strip.tell(refused)
                 self._window.go_to(JOB)
                 return
         page.open_job(job_id)
@@ -344,6 +344,7 @@ class Places(QObject):
         for trouble in troubles:
             self._window.strip.tell(trouble)
         self._count_waiting()
+        self._search.index.look()
 
     @Slot()
     def _count_waiting(self) -> None:
@@ -363,8 +364,22 @@ class Places(QObject):
         self._window.name_place(BACK, f"{BACK} ({number})" if number else BACK)
 
     @Slot()
-    def _car_is_here(self) -> None:
+    def _car_is_here(self) -> QWidget:
         self._window.go_to(HEARD)
+        return self._window.page(HEARD)
+
+    @Slot()
+    def _to_people(self) -> None:
+        from desktop_app.repair_jobs.screen.people_box import PeopleBox
+        from desktop_app.shop_window.page import ReadingPage
+
+        self._window.go_to(RULES)
+        page = self._window.page(RULES)
+        people = page.findChild(PeopleBox)
+        assert isinstance(page, ReadingPage)
+        assert isinstance(people, PeopleBox)
+        people.look_for_names()
+        QTimer.singleShot(0, page, lambda: page.bring_up(people))  # once it is laid out
 
     @Slot()
     def _to_search(self) -> None:

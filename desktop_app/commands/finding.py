@@ -11,6 +11,7 @@ from desktop_app.shop_record.trouble import ShopTrouble
 def find(asked: Asked) -> Outcome:
     """Find past jobs and what fixed them."""
     from desktop_app.symptom_search.find import find as find_jobs
+    from desktop_app.symptom_search.index_actions import renew_index
     from desktop_app.symptom_search.vocabulary_file import shop_vocabulary
 
     if not 1 <= asked.limit <= 1000:
@@ -19,6 +20,8 @@ def find(asked: Asked) -> Outcome:
         )
     with shop_of(asked) as record:
         kinds = kinds_of(record)
+        for _step in renew_index(record):
+            pass  # only a long history without one waits here
         found = find_jobs(record, shop_vocabulary(), kinds, asked.text, asked.limit)
     said = found.as_json()
     lines = [f"Read as: {', '.join(said['read_as']) or 'nothing'}"]

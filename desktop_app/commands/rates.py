@@ -18,7 +18,7 @@ def rates(asked: Asked) -> Outcome:
     since, until = span_said(asked)
     said = day_said("--today", asked.today)
     with shop_of(asked) as record, record.reading() as connection:
-        kinds = kinds_of(record, connection) if asked.by == "verdict" else None
+        kinds = kinds_of(record, connection) if asked.by in ("verdict", "part-kind") else None
         today = said or record.clock().date()
         names = symptom_names()
         jobs = read_counted_jobs(connection, asked.by, today, since, until, names, kinds)
@@ -27,4 +27,5 @@ def rates(asked: Asked) -> Outcome:
         rules.window_days, rules.window_months, rules.window_miles, rules.window_rule
     )
     found = rates_of(jobs, asked.by, window, today, promise)
-    return Outcome(found.as_json(), found.lines())
+    said_of = {kind.id: kind.name for kind in (kinds or {}).values()}
+    return Outcome(found.as_json(), found.lines(said_of if asked.by == "part-kind" else {}))

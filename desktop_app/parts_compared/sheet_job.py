@@ -7,6 +7,7 @@ from dataclasses import replace
 from datetime import date
 
 from desktop_app.parts_compared.bench_sums.spark_voltage import ratio_kept
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.sheet_blocks import (
     Block,
     Cautions,
@@ -21,6 +22,7 @@ from desktop_app.parts_compared.sheet_pair import pair_blocks
 from desktop_app.parts_compared.sheet_pair_file import pair_file_blocks
 from desktop_app.parts_compared.sheet_pair_short import short_pair
 from desktop_app.parts_compared.sheet_proof import proof_blocks, proof_file_blocks
+from desktop_app.parts_compared.sheet_refit import refit_file_blocks
 from desktop_app.parts_compared.sheet_set import set_blocks, set_file_blocks
 from desktop_app.parts_compared.sheet_spark import spark_blocks
 from desktop_app.parts_compared.sheet_values import clipped, whole
@@ -54,6 +56,7 @@ def sheet_blocks(sheet: SheetFacts) -> tuple[Block, ...]:
         *set_file_blocks(sheet),
         *spark_blocks(sheet, ratio_kept(sheet.sums)),
         *_sums(sheet),
+        *refit_file_blocks(job, _fitted(sheet)),
         *proof_file_blocks(job, sheet.proof, _asked_by_parts(sheet)),
     )
     for_the_file = NextPage(f"{FOR_THE_FILE} · job {job.number}", HALF_A_PAGE if crowded else None)
@@ -121,8 +124,11 @@ def _told(job: JobView) -> Iterator[Block]:
 
 def _asked_by_parts(sheet: SheetFacts) -> tuple[str, ...]:
     """Return what the kinds of the fitted parts ask for as proof."""
-    kinds = [one.kind for one in sheet.pairs if one.kind is not None and one.pair.fitted]
-    return tuple(check.say for kind in kinds for check in kind.proof)
+    return tuple(check.say for kind in _fitted(sheet) for check in kind.proof)
+
+
+def _fitted(sheet: SheetFacts) -> list[PartKind]:
+    return [one.kind for one in sheet.pairs if one.kind is not None and one.pair.fitted]
 
 
 def _sums(sheet: SheetFacts) -> Iterator[Block]:

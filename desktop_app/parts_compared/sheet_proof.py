@@ -24,6 +24,11 @@ from desktop_app.repair_jobs.road_test_words import LIMIT
 from desktop_app.repair_jobs.self_tests_compared import self_tests_in_words
 
 
+# A check that is asked for only where somebody told of wet.
+_IF_WET = "if told wet"
+_WET = ("damp", "rain", "wash")
+
+
 def proof_blocks(job: JobView, kept: ProofKept) -> Iterator[Block]:
     """Yield what the customer reads: the proof, what was declined, what to watch, the window."""
     yield Heading("Proof")
@@ -46,6 +51,8 @@ def proof_file_blocks(
     """
     system = proof_checks(job.system)
     asked = tuple(dict.fromkeys((*system.bay, *system.road, *asked_by_parts)))
+    if not any(job.conditions.get(wet) for wet in _WET):
+        asked = tuple(words for words in asked if _IF_WET not in words)
     ticked = {one.words: one.outcome for one in job.checks if one.kind == "proof"}
     said: list[Block] = []
     limit = () if kept.every is None else (LIMIT,)
@@ -91,7 +98,7 @@ def _read_and_driven(job: JobView, kept: ProofKept) -> Iterator[Block]:
     if job.proof_words.strip() or job.proof_distance is not None:
         unit = "km" if unit_of(job) == "km" else "miles"
         driven = "" if job.proof_distance is None else f"Driven {job.proof_distance:g} {unit}. "
-        yield Words(driven + whole(job.proof_words), "Tried")
+        yield Words(driven + whole(job.proof_words), "What was done")
     codes = (*codes_in_words(job.codes, job.codes_were_read), *codes_to_say(job, kept))
     if codes:
         yield Words(" ".join(codes), "Codes")

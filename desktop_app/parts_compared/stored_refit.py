@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from sqlalchemy import Connection, select
 
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
+from desktop_app.parts_compared.part_kinds.refit_points import refit_points
 from desktop_app.parts_compared.stored import Pair
 
 
@@ -17,9 +18,4 @@ def refit_checks_for(
     rows = connection.execute(
         select(Pair.part_kind).where(Pair.job_id == job_id, Pair.fitted == 1).order_by(Pair.id)
     )
-    found: dict[str, bool] = {}
-    for name in rows.scalars():
-        kind = kinds.get(name)
-        for check in kind.refit if kind else ():
-            found[check.say] = found.get(check.say, False) or check.hurt
-    return tuple(found.items())
+    return refit_points(kinds[name] for name in rows.scalars() if name in kinds)

@@ -41,6 +41,13 @@ def read_day(text: str, order: DateOrder | None) -> date | None:
     return days.pop()
 
 
+def still_to_come(day: date, today: date) -> str:
+    """Return why a day can't be one of a job that is written down; nothing where it can."""
+    if day <= today:
+        return ""
+    return f"This day is still to come: by the clock of this computer it is {today.isoformat()}."
+
+
 def _long_years_first(
     ways: dict[DateOrder, tuple[int, int, int]],
 ) -> list[tuple[int, int, int]]:
@@ -58,6 +65,11 @@ class OrderSeen:
         self._firsts: set[int] = set()
         self._thirds: set[int] = set()
         self._year_leads = False
+
+    @property
+    def short_years(self) -> bool:
+        """Whether a year of two figures was among them."""
+        return bool(self._thirds)
 
     def look(self, text: str, row: int) -> None:
         """Take in one cell; what is no day is left to whoever reads the row."""

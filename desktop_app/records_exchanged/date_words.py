@@ -120,8 +120,11 @@ def whole_day(year: int, month: int, day: int) -> date:
 
 
 def _full_year(two_figures: int) -> int:
-    """Return the year from 1969 to 2068 that two figures stand for (POSIX strptime, %y)."""
-    return two_figures + (2000 if two_figures < 69 else 1900)
+    """Return the year from 1950 to 2049 that two figures stand for.
+
+    Days after today are refused as such by whoever knows the clock, so that 49 is never 1949.
+    """
+    return two_figures + (2000 if two_figures < FIRST_YEAR - 1900 else 1900)
 
 
 def _named(year: str, month: str, day: str) -> date:

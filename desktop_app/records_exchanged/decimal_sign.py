@@ -3,12 +3,16 @@
 from __future__ import annotations
 
 from collections import Counter
+from collections.abc import Mapping
+from decimal import Decimal
 
 from desktop_app.records_exchanged.number_words import (
     DECIMAL_SIGNS,
     DecimalSign,
     hours_in,
     money_in,
+    odometer_in,
+    odometer_ways,
     plain_sign,
     signs_of,
 )
@@ -16,11 +20,11 @@ from desktop_app.records_exchanged.question import Question
 
 
 class SignSeen:
-    """What a file's cells of money and hours say about the sign, looked at one after another."""
+    """What cells say about the sign, looked at one after another: money and hours, or odometers."""
 
     def __init__(self) -> None:
         self._left = set(DECIMAL_SIGNS)
-        self._unclear: tuple[str, int] | None = None
+        self._unclear: tuple[str, int, tuple[str, ...]] | None = None
         self.currencies: Counter[str] = Counter()
 
     def look_at_money(self, text: str, row: int) -> None:
@@ -40,13 +44,32 @@ class SignSeen:
         if figures is not None:
             self._weigh(figures, row)
 
-    def _weigh(self, figures: str, row: int) -> None:
-        ways = signs_of(figures)
+    def look_at_odometer(self, text: str, row: int) -> None:
+        """Take in one cell of an odometer: 118,420 tells, 120,000 may be asked about."""
+        found = None if text.isdigit() else odometer_in(text.strip())
+        if found is not None:
+            self._weigh(found[0], row, odometer_ways(found[0]))
+
+    def _weigh(
+        self, figures: str, row: int, whole: Mapping[DecimalSign, int] | None = None
+    ) -> None:
+        ways: Mapping[DecimalSign, Decimal | int] = signs_of(figures) if whole is None else whole
         if not ways:
             return
         self._left &= ways.keys()
         if self._unclear is None and len(set(ways.values())) > 1:
-            self._unclear = (figures, row)
+            readings = (f"{Decimal(value).normalize():f}" for value in ways.values())
+            self._unclear = (figures, row, tuple(readings))
+
+    @property
+    def contradictory(self) -> bool:
+        """Whether the cells were written with both signs."""
+        return not self._left
+
+    @property
+    def in_doubt(self) -> str:
+        """The first figures that the sign decides about, or nothing."""
+        return self._unclear[0] if self._unclear else ""
 
     def decided(self) -> tuple[DecimalSign | None, Question | None]:
         """Return the sign, and the question where it must be answered first."""
@@ -54,8 +77,7 @@ class SignSeen:
             return next(iter(self._left)), None
         if self._unclear is None:
             return None, None
-        figures, row = self._unclear
+        figures, row, ways = self._unclear
         why = "no other number of the file tells" if self._left else "the file has both signs"
-        ways = " or ".join(f"{value.normalize():f}" for value in signs_of(figures).values())
-        says = f"“{figures}” may be {ways}; {why}."
+        says = f"“{figures}” may be {' or '.join(ways)}; {why}."
         return None, Question("decimal_sign", DECIMAL_SIGNS, row, figures, says)

@@ -13,6 +13,7 @@ from desktop_app.records_exchanged.stored_known import has_jobs, last_entry
 from desktop_app.shop_record.deed import Deed
 from desktop_app.shop_record.dialect import copy_whole
 from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.under_way import LongWriting
 
 
 class _OnlyTried(Exception):
@@ -40,6 +41,7 @@ def import_rows(
 
     def work(deed: Deed) -> None:
         nonlocal outcome
+        long.say(words)
         now = record.clock()
         stamp = now.isoformat(timespec="seconds")
         followers = () if dry_run else record.bulk_followers
@@ -49,8 +51,10 @@ def import_rows(
             raise _OnlyTried
 
     written = False
+    words, long = f"Import {file}", LongWriting(record.folder)
     try:
-        written = record.do(f"Import {file}", work).seq is not None
+        with long:
+            written = record.do(words, work).seq is not None
     except _OnlyTried:
         pass
     except KeyboardInterrupt:

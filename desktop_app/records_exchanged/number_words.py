@@ -32,7 +32,7 @@ _SIGNS: dict[str, DecimalSign] = {".": "point", ",": "comma"}
 _CLOCK = re.compile(r"([0-9]{1,4})(?::| ?h ?)([0-5][0-9])(?::([0-5][0-9])| ?min| ?m)?")
 _MINUTES = re.compile(r"([0-9]{1,5}) ?(?:min|mins|minutes)\.?")
 _HOURS = re.compile(r"([0-9][0-9.,]*) ?(?:h|hr|hrs|hours?|std)?\.?", re.IGNORECASE)
-_WHOLE = re.compile(r"(?:[0-9]{1,3}(?:[ ,.'’\u00a0\u202f][0-9]{3})+|[0-9]+)(?:[.,]0+)?")
+_LEADING_ZEROS = re.compile(r"\A0+(?=[0-9])")
 _ODOMETER = re.compile(
     r"(.*?[0-9])\s*(mi|mile|miles|km|kms|kilometres?|kilometers?)?\.?", re.IGNORECASE
 )
@@ -107,8 +107,26 @@ def read_hours(text: str, sign: DecimalSign | None) -> float | None:
     return hours
 
 
-def read_odometer(text: str) -> tuple[int | None, str]:
-    """Return a whole reading and the unit beside it: "mi", "km", or "" where none is."""
+def odometer_in(text: str) -> tuple[str, str] | None:
+    """Return a stripped cell's figures and the unit beside them; None where it has no figures."""
+    match = _ODOMETER.fullmatch(text)
+    return (match[1], match[2] or "") if match else None
+
+
+def odometer_ways(figures: str) -> dict[DecimalSign, int]:
+    """Return the whole reading for each decimal sign with which the figures are one.
+
+    118,420 is one with a decimal point only; 120.000 is with either, and says 120 or 120,000.
+    """
+    ways = signs_of(_LEADING_ZEROS.sub("", figures))
+    return {sign: int(value) for sign, value in ways.items() if value == value.to_integral_value()}
+
+
+def read_odometer(text: str, sign: DecimalSign | None = None) -> tuple[int | None, str]:
+    """Return a whole reading and the unit beside it: "mi", "km", or "" where none is.
+
+    The decimal sign counts only where the reading is whole with either.
+    """
     if len(text) < 8 and text.isascii() and text.isdigit():
         return int(text), ""
     bare = text.strip()
@@ -116,13 +134,17 @@ def read_odometer(text: str) -> tuple[int | None, str]:
         return None, ""
     if _SHORT_THOUSANDS.fullmatch(bare):
         raise ValueError("Write the odometer out in full: 75,000 for 75k.")
-    match = _ODOMETER.fullmatch(bare)
-    if match is None or not _WHOLE.fullmatch(match[1]):
+    figures, unit = odometer_in(bare) or ("", "")
+    ways = odometer_ways(figures)
+    if not ways:
         raise ValueError("An odometer is a whole number such as 118,420.")
-    number = int(re.sub(r"[.,]0{1,2}$|[^0-9]", "", match[1]))
+    if len(set(ways.values())) > 1 and sign is None:
+        low, high = sorted(ways.values())
+        raise ValueError(f"This may be {low:,} or {high:,}. Write {low} or {high}.")
+    number = ways[sign] if sign in ways else next(iter(ways.values()))
     if number > MOST_ON_ODOMETER:
         raise ValueError("There are too many figures for an odometer.")
-    return number, read_unit(match[2] or "")
+    return number, read_unit(unit)
 
 
 def read_unit(text: str) -> str:

@@ -7,9 +7,11 @@ from dataclasses import dataclass
 from datetime import date
 from typing import Any
 
+from desktop_app.records_exchanged.date_order import still_to_come
 from desktop_app.records_exchanged.question import Question
 from desktop_app.records_exchanged.row_reader import RowReader
 from desktop_app.records_exchanged.survey import Survey
+from desktop_app.records_exchanged.taken_for_granted import taken_for_granted
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,8 +45,8 @@ class TablePreview:
     said: tuple[str, ...]
 
 
-def preview(found: Survey) -> TablePreview:
-    """Return what the survey's first rows would become."""
+def preview(found: Survey, today: date | None = None) -> TablePreview:
+    """Return what the survey's first rows would become; after `today` no day is one."""
     reader = RowReader(found)
     feeds = tuple(
         tuple(field for field, at in found.columns.items() if index in at)
@@ -53,27 +55,38 @@ def preview(found: Survey) -> TablePreview:
     return TablePreview(
         headers=found.headers,
         feeds=feeds,
-        rows=tuple(_row(found, reader, number, cells) for number, cells in found.first_rows),
+        rows=tuple(_row(found, reader, each, today) for each in found.first_rows),
         questions=found.questions,
-        said=_said(found, feeds),
+        said=taken_for_granted(found),
     )
 
 
-def _row(found: Survey, reader: RowReader, number: int, cells: tuple[str, ...]) -> RowPreview:
+def _row(
+    found: Survey, reader: RowReader, numbered: tuple[int, tuple[str, ...]], today: date | None
+) -> RowPreview:
+    number, cells = numbered
     refused = reader.read(number, list(cells))
     why = getattr(refused, "why", "")
     if len(cells) < len(found.headers):
         return RowPreview(number, cells, (), why)
-    fields = tuple(_cell(found, reader, field, cells) for field in found.columns)
-    return RowPreview(number, cells, fields, why)
+    fields = tuple(_cell(found, reader, field, cells, today) for field in found.columns)
+    return RowPreview(number, cells, fields, why or _first_why(fields))
 
 
-def _cell(found: Survey, reader: RowReader, field: str, cells: Sequence[str]) -> CellPreview:
+def _first_why(fields: Sequence[CellPreview]) -> str:
+    return next((one.why for one in fields if one.why), "")
+
+
+def _cell(
+    found: Survey, reader: RowReader, field: str, cells: Sequence[str], today: date | None
+) -> CellPreview:
     written = " | ".join(cells[index] for index in found.columns[field])
     try:
         value = reader.read_cell(field, cells)
     except ValueError as error:
         return CellPreview(field, written, "", str(error))
+    if today is not None and isinstance(value, date) and (why := still_to_come(value, today)):
+        return CellPreview(field, written, "", why)
     return CellPreview(field, written, _shown(field, value, found.odometer_unit))
 
 
@@ -93,20 +106,3 @@ def _shown(field: str, value: Any, file_unit: str) -> str:
         number, unit = value
         return "" if number is None else f"{number:,} {unit or file_unit}".strip()
     return str(value)
-
-
-def _said(found: Survey, feeds: Sequence[Sequence[str]]) -> tuple[str, ...]:
-    """Return what was taken for granted, in sentences."""
-    signs = {",": "commas", ";": "semicolons", "\t": "tabs", "|": "bars"}
-    parted = signs.get(found.shape.delimiter, f"“{found.shape.delimiter}”")
-    said = [f"{found.rows:,} rows below the headers, parted by {parted}, read as {found.encoding}."]
-    if found.date_order:
-        said.append(f"Days are read {found.date_order}.")
-    if found.decimal_sign:
-        said.append(f"Numbers have a decimal {found.decimal_sign}.")
-    if found.odometer_unit:
-        said.append(f"Odometers are in {found.odometer_unit} where nothing else is said.")
-    left = [name for name, fields in zip(found.headers, feeds, strict=True) if not fields]
-    if left:
-        said.append(f"Left out: {', '.join(left)}.")
-    return tuple(said)

@@ -84,7 +84,10 @@ def _looked_at(path: Path) -> bytes:
     if not path.is_file():
         raise ShopTrouble(f"{shown} is a device or a pipe.", do=ACCEPTED)
     with _opened(path) as file:
-        first = file.read(8)
+        try:
+            first = file.read(8)
+        except OSError as error:
+            raise _cannot_read(path, error) from error
     size = path.stat().st_size
     if not size:
         raise ShopTrouble(f"{shown} is empty.", do=ACCEPTED)
@@ -99,10 +102,14 @@ def _opened(path: Path) -> BinaryIO:
     try:
         return path.open("rb")
     except OSError as error:
-        raise ShopTrouble(
-            f"{str(path)[:200]} can't be read: {error.strerror or error}.",
-            do="Let it be read, or name another.",
-        ) from error
+        raise _cannot_read(path, error) from error
+
+
+def _cannot_read(path: Path, error: OSError) -> ShopTrouble:
+    return ShopTrouble(
+        f"{str(path)[:200]} can't be read: {error.strerror or error}.",
+        do="Let it be read, or name another.",
+    )
 
 
 class _Unchanged:

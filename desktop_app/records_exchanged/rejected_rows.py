@@ -8,6 +8,7 @@ import io
 from collections.abc import Iterator, Mapping
 
 from desktop_app.records_exchanged.csv_rows import Broken
+from desktop_app.records_exchanged.letters_of import decoding
 from desktop_app.records_exchanged.read_table import Table
 from desktop_app.records_exchanged.table_source import OpenTable
 
@@ -18,13 +19,13 @@ def rejected_rows(table: Table, reasons: Mapping[int, str]) -> Iterator[bytes]:
     """Give the bytes of a file of those rows, ready to be mended and read by the same map.
 
     `reasons` says why for the number of each row. What stands above the headers comes along; the
-    file has the delimiter and the encoding of the one that it was taken from, and the same cells.
-    Where that has a column `why` already, its cells are replaced.
+    file has the delimiter and the encoding of the one that it was taken from, and the same cells;
+    one in two encodings comes back as UTF-8. Where it has a column `why`, its cells are replaced.
     """
     found = table.found
     out = io.StringIO()
     # Without a mark spreadsheet programs take UTF-8 for something else.
-    encoding = "utf-8-sig" if table.source.from_workbook else found.encoding
+    encoding = "utf-8-sig" if table.source.from_workbook else decoding(found.encoding)[0]
     encoder = codecs.getincrementalencoder(encoding)("replace")
     shape = found.shape
     writer = csv.writer(out, delimiter=shape.delimiter, quotechar=shape.quote)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from typing import Any
 
+from desktop_app.records_exchanged.blank_words import names_no_car, names_nobody
 from desktop_app.records_exchanged.code_words import read_codes
 from desktop_app.records_exchanged.csv_rows import Broken
 from desktop_app.records_exchanged.date_order import read_day
@@ -24,7 +25,8 @@ from desktop_app.records_exchanged.survey import Survey
 LONGEST_NAME = 200
 _LONG_TEXTS = ("concern", "cause", "correction")
 _DISTANCE = ("odometer", "odometer_unit")  # these two are read together
-_UNIQUE = ("job_number", "vin", "plate")  # hardly any cell of these comes twice
+_OF_A_CAR = ("vin", "plate")  # hardly any cell of these comes twice, nor a job's number
+_OF_SOMEBODY = ("technician", "supplier")
 _EMPTY: dict[str, Any] = {
     **{"opened_on": None, "closed_on": None, "codes": (), "price": None, "hours": None},
 }
@@ -124,12 +126,16 @@ class RowReader:
         if field in reads:
             return Remembered(reads[field]).__getitem__
         if field == "odometer":
-            return read_odometer
+            return lambda text: read_odometer(text, found.odometer_sign)
         if field == "price":
             return self._cents
         if field in _LONG_TEXTS:
             return unguarded
-        return _name if field in _UNIQUE else Remembered(_name).__getitem__
+        if field in _OF_A_CAR:
+            return _car_name
+        if field in _OF_SOMEBODY:
+            return Remembered(_somebody).__getitem__
+        return _name if field == "job_number" else Remembered(_name).__getitem__
 
     def _gather(self, field: str) -> Callable[[list[str]], Any]:
         """Return what reads one field from the cells of several columns."""
@@ -159,7 +165,7 @@ class RowReader:
         unit = "" if self._at_unit is None else self._unit[cells[self._at_unit]]
         if self._at_odometer is None:
             return None, unit
-        number, beside = read_odometer(cells[self._at_odometer])
+        number, beside = read_odometer(cells[self._at_odometer], self._found.odometer_sign)
         if beside and unit and beside != unit:
             raise ValueError(f"The odometer says {beside} and its unit {unit}.")
         if number is None:
@@ -176,6 +182,18 @@ def _name(cell: str) -> str:
     if len(bare) > LONGEST_NAME:
         raise ValueError(f"This has more than {LONGEST_NAME} letters.")
     return unguarded(bare) if bare[:1] == "'" else bare
+
+
+def _car_name(cell: str) -> str:
+    """Return a VIN or a plate; nothing for "unknown" and the like, which would join two cars."""
+    name = _name(cell)
+    return "" if names_no_car(name) else name
+
+
+def _somebody(cell: str) -> str:
+    """Return who it was; nothing for "n/a" and the like."""
+    name = _name(cell)
+    return "" if names_nobody(name) else name
 
 
 def _name_or_text(field: str, cell: str) -> str:

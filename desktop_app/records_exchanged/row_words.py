@@ -7,6 +7,7 @@ from datetime import date, datetime, time
 
 from desktop_app.parts_compared.pair_view import ORIGINS
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
+from desktop_app.records_exchanged.date_order import still_to_come
 from desktop_app.records_exchanged.import_told import RowTrouble
 from desktop_app.records_exchanged.job_row import JobRow
 from desktop_app.repair_jobs.distance import KM_PER_MILE
@@ -66,16 +67,20 @@ def reading_in(row: JobRow, unit: str) -> int | None:
     return round(row.odometer * KM_PER_MILE if unit == "km" else row.odometer / KM_PER_MILE)
 
 
-def check_days(row: JobRow, came: str) -> None:
-    """Raise RowTrouble where a job was closed before it came."""
+def check_days(row: JobRow, came: str, today: date) -> None:
+    """Raise RowTrouble where a day is still to come, or a job was closed before it came."""
+    for column, day in (("opened_on", row.opened_on), ("closed_on", row.closed_on)):
+        if day is not None and (why := still_to_come(day, today)):
+            raise RowTrouble(column, day, why)
     if row.closed_on is not None and row.closed_on.isoformat() < came:
         raise RowTrouble("closed_on", row.closed_on, f"It came on {came}; that is later.")
 
 
 class Moments:
-    """Days as the record keeps them: a moment at noon, in the shop's own offset."""
+    """Days as the record keeps them: a moment at noon, in the shop's own offset; and today."""
 
     def __init__(self, now: datetime) -> None:
+        self.today = now.date()
         self._zone = now.tzinfo
         self._kept: dict[date, str] = {}
 

@@ -7,9 +7,9 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from desktop_app.parts_compared.stored import Pair
-from desktop_app.records_exchanged.import_told import Outcome, RowTrouble
+from desktop_app.records_exchanged.import_told import Outcome
 from desktop_app.records_exchanged.job_row import JobRow
-from desktop_app.records_exchanged.row_words import Read, judgement_of, part_of, same_part
+from desktop_app.records_exchanged.row_words import Read, part_of, same_part
 from desktop_app.records_exchanged.stored_known import JobKnown, PairKnown
 from desktop_app.records_exchanged.stored_merge import symptoms_new
 from desktop_app.records_exchanged.stored_room import Rooms, Values
@@ -102,22 +102,6 @@ class Hanging:
         self._rooms[ReturnLink].change(link, said)
         job.links[earlier.id] = (link, judgement)
         return "updated"
-
-    def check_link(
-        self, row: JobRow, earlier: JobKnown | None, came: str, job: JobKnown | None
-    ) -> None:
-        """Raise RowTrouble where a row's job can't be the return of the earlier one."""
-        if earlier is None:
-            return
-        left = earlier.values["left_at"]
-        if row.return_of == row.job_number or left is None or left[:10] > came:
-            why = "That job must be closed before this one comes."
-            raise RowTrouble("return_of", row.return_of, why)
-        before = (job.links.get(earlier.id) if job else None) or (None, None)
-        seen = job is not None and self._rooms.is_new(job)
-        if seen and before[1] and row.judgement and before[1] != judgement_of(row):
-            why = f"Another row of this file says “{before[1]}” of the same two jobs."
-            raise RowTrouble("judgement", row.judgement, why)
 
     def _is_free(self, pair: PairKnown) -> bool:
         """Tell whether a part was there before the import and no line of the file is about it."""

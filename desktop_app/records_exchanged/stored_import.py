@@ -33,10 +33,12 @@ from desktop_app.records_exchanged.stored_hanging import Hanging, ReadWith
 from desktop_app.records_exchanged.stored_known import JobKnown, Known, people_known
 from desktop_app.records_exchanged.stored_merge import (
     job_news,
+    refuse_early_come,
     refuse_late_close,
     refuse_other_vehicle,
     visit_news,
 )
+from desktop_app.records_exchanged.stored_return_of import ReturnsOf
 from desktop_app.records_exchanged.stored_room import Rooms, Values
 from desktop_app.records_exchanged.stored_visits import Visits
 from desktop_app.repair_jobs.stored import (
@@ -90,6 +92,7 @@ class Importer:
         unit = self._rules.unit_of_distance
         self._visits = Visits(deed, self._rooms, self._words, moments, unit)
         self._hanging = Hanging(deed, self._rooms, reads, now)
+        self._returns = ReturnsOf(deed, self._rooms)
         self._followed = bool(followers)
         self._people = people_known(deed.connection)
         self._seen = bytearray(self._rooms[Job].first)  # jobs from before that a row was about
@@ -161,10 +164,13 @@ class Importer:
         if came is None:
             why = "A job that is new here needs the day on which it came."
             raise RowTrouble("opened_on", "", why)
-        check_days(row, came.isoformat())
-        self._hanging.check_link(row, earlier, came.isoformat(), None)
+        check_days(row, came.isoformat(), self._moments.today)
+        vehicle = self._visits.vehicle_of(self._known, row, earlier)
+        if earlier is not None:
+            self._returns.check_days(row, earlier, came.isoformat(), None)
+            self._returns.check_car(row, earlier, vehicle)
         left_at = None if row.closed_on is None else self._moments.at(row.closed_on)
-        visit = self._visits.visit_of(self._known, row, came, left_at)
+        visit = self._visits.visit_of(self._known, row, vehicle, came, left_at)
         values: Values = {
             **{"concern": row.concern, "cause": row.cause, "correction": row.correction},
             **{"cause_found": 1 if row.cause.strip() else None, "system": system_of(row)},
@@ -187,13 +193,17 @@ class Importer:
         vehicle = job.visit.vehicle
         refuse_other_vehicle(row, vehicle)
         came = row.opened_on.isoformat() if row.opened_on else job.visit.values["came_at"][:10]
-        check_days(row, came)
-        self._hanging.check_link(row, earlier, came, job)
+        check_days(row, came, self._moments.today)
+        if earlier is not None:
+            self._returns.check_days(row, earlier, came, job)
+            if earlier.id not in job.links:
+                self._returns.check_car(row, earlier, vehicle)
         odometer = reading_in(row, vehicle.values["odometer_unit"])
         visit_new = visit_news(row, job, odometer, self._moments, seen)
         technician = self._people.get(row.technician)
         news = job_news(row, job, technician, self._moments, seen)
         refuse_late_close(self._deed, row, job, news)
+        refuse_early_come(self._deed, row, job, visit_new)
         if "left_at" in news and row.closed_on is not None:
             news |= self._window_news(row.closed_on, job)
         if "technician_id" in news:

@@ -132,6 +132,23 @@ def refuse_late_close(deed: Deed, row: JobRow, job: JobKnown, news: dict[str, An
         raise RowTrouble("closed_on", row.closed_on, why)
 
 
+def refuse_early_come(deed: Deed, row: JobRow, job: JobKnown, news: dict[str, Any]) -> None:
+    """Raise RowTrouble where a return would come before the earlier job had left, or on its day."""
+    if "came_at" not in news:
+        return
+    earlier = (
+        select(Job.number, Job.left_at, Visit.came_at)
+        .join(Visit, Job.visit_id == Visit.id)
+        .join(ReturnLink, ReturnLink.earlier_job_id == Job.id)
+        .where(ReturnLink.later_job_id == job.id)
+    )
+    came = news["came_at"][:10]
+    for number, left_at, came_at in deed.connection.execute(earlier):
+        if (left_at or "")[:10] > came or came_at[:10] == came:
+            why = f"It is a return of {number}, and would no longer be one on that day."
+            raise RowTrouble("opened_on", row.opened_on, why)
+
+
 def _contradicts(column: str, value: object) -> RowTrouble:
     why = "An earlier row of this file says something else of the same job."
     return RowTrouble(column, value, why)

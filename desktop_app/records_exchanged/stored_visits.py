@@ -32,9 +32,28 @@ class Visits:
         self._deed, self._rooms, self._words = deed, rooms, words
         self._moments, self._unit = moments, unit
 
-    def visit_of(self, known: Known, row: JobRow, came: date, left_at: str | None) -> VisitKnown:
+    def vehicle_of(
+        self, known: Known, row: JobRow, earlier: JobKnown | None
+    ) -> VehicleKnown | None:
+        """Return the vehicle of a new job, None for a new one.
+
+        Where neither the row nor the earlier job that it names has a VIN or a plate, the two are
+        one car because the row says so.
+        """
+        if earlier is None or row.vin or row.plate:
+            return known.vehicle_of(row)
+        before = earlier.visit.vehicle
+        return None if before.values["vin"] or before.values["plate_key"] else before
+
+    def visit_of(
+        self,
+        known: Known,
+        row: JobRow,
+        vehicle: VehicleKnown | None,
+        came: date,
+        left_at: str | None,
+    ) -> VisitKnown:
         """Return the visit of a new job that left at a moment, or is still here."""
-        vehicle = known.vehicle_of(row)
         if vehicle is None:
             vehicle = self._add_vehicle(known, row)
         else:

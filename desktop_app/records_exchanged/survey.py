@@ -20,7 +20,7 @@ from desktop_app.records_exchanged.header_row import (
     header_key,
     named_headers,
 )
-from desktop_app.records_exchanged.letters_of import guessed_encoding
+from desktop_app.records_exchanged.letters_of import guessed_encoding, is_guess
 from desktop_app.records_exchanged.number_words import DecimalSign
 from desktop_app.records_exchanged.question import Question
 from desktop_app.records_exchanged.table_shape import TableShape, guessed_shape, named_delimiter
@@ -38,19 +38,27 @@ class Survey:
 
     `first_rows` are the first rows below the headers with their numbers, `rows` counts all of them
     that are not blank. `currency` is the only one of the file's prices, or the most frequent.
+    `is_guessed` says that the encoding was told by its letters alone, and may be wrong;
+    `short_years` that there are days with years of two figures. `odometer_sign` tells whether an
+    odometer of 120.000 is 120 (a decimal point) or 120,000; `odometer_in_doubt` is the first such.
     """
 
     headers: tuple[str, ...]
     header_cells: tuple[str, ...]
     header_row: int
     columns: Columns
+    from_workbook: bool
     encoding: str
+    is_guessed: bool
     shape: TableShape
     rows: int
     first_rows: tuple[tuple[int, tuple[str, ...]], ...]
     date_order: DateOrder | None
     decimal_sign: DecimalSign | None
+    odometer_sign: DecimalSign | None
+    odometer_in_doubt: str
     odometer_unit: str
+    short_years: bool
     currency: str
     questions: tuple[Question, ...]
 
@@ -94,22 +102,31 @@ def survey(source: TableSource, column_map: ColumnMap, progress: Progress | None
             seen.look(number, following)
     order, order_question = seen.order.decided()
     sign, sign_question = seen.sign.decided()
+    odometer_sign, odometer_question = seen.odometers.decided()
     if source.from_workbook:
-        sign, sign_question = "point", None
+        sign, sign_question, odometer_question = "point", None, None
+    elif odometer_sign is None and not seen.odometers.contradictory:
+        odometer_sign = sign
     order_question = None if column_map.date_order else order_question
+    sign_question = sign_question or (None if odometer_sign else odometer_question)
     sign_question = None if column_map.decimal_sign else sign_question
     return Survey(
         headers=headers,
         header_cells=tuple(header_cells),
         header_row=header_row,
         columns=columns,
+        from_workbook=source.from_workbook,
         encoding=encoding,
+        is_guessed=not source.from_workbook and not column_map.encoding and is_guess(encoding),
         shape=shape,
         rows=seen.rows,
         first_rows=tuple((number, tuple(cells)) for number, cells in shown),
         date_order=column_map.date_order or order,
         decimal_sign=column_map.decimal_sign or sign,
+        odometer_sign=column_map.decimal_sign or odometer_sign,
+        odometer_in_doubt=seen.odometers.in_doubt,
         odometer_unit=column_map.odometer_unit or _unit(headers, columns),
+        short_years=seen.order.short_years,
         currency=next((name for name, _ in seen.sign.currencies.most_common(1)), ""),
         questions=tuple(q for q in (order_question, sign_question) if q is not None),
     )
@@ -121,12 +138,14 @@ class _Seen:
     def __init__(self, columns: Columns) -> None:
         self.order = OrderSeen()
         self.sign = SignSeen()
+        self.odometers = SignSeen()
         self.rows = 0
         looks = {
             "opened_on": self.order.look,
             "closed_on": self.order.look,
             "price": self.sign.look_at_money,
             "hours": self.sign.look_at_hours,
+            "odometer": self.odometers.look_at_odometer,
         }
         self._looks = [
             (column, look, set[str]())

@@ -7,6 +7,8 @@ from functools import partial
 from itertools import islice
 from typing import BinaryIO
 
+from desktop_app.records_exchanged.letters_of import decoding
+
 LONGEST_LINE = 1_000_000
 # What a line is replaced by that is longer; NUL stands in no line that is a row.
 CUT = "\0|"
@@ -18,7 +20,8 @@ class TextLines:
 
     def __init__(self, stream: BinaryIO, encoding: str) -> None:
         # A file's own ends of lines, not those that str.splitlines knows beside them.
-        self._text = io.TextIOWrapper(stream, encoding=encoding, errors="strict", newline="")
+        codec, errors = decoding(encoding)
+        self._text = io.TextIOWrapper(stream, encoding=codec, errors=errors, newline="")
         self._each = iter(partial(self._text.readline, LONGEST_LINE), "")
 
     def batch(self, most: int) -> list[str]:

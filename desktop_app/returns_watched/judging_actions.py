@@ -9,8 +9,6 @@ from collections.abc import Iterable
 from datetime import date
 from typing import Any
 
-from sqlalchemy import Connection
-
 from desktop_app.returns_watched.judging import Judging
 from desktop_app.returns_watched.link_actions import CONFIRMED, Values, change_link
 from desktop_app.returns_watched.return_cost import AMOUNTS, MOST_CENTS, MOST_HOURS
@@ -22,7 +20,7 @@ from desktop_app.returns_watched.said_beside import (
 )
 from desktop_app.returns_watched.stored_links import kept_judgement
 from desktop_app.returns_watched.stored_refused import refuse_a_gain, refuse_first_repairer
-from desktop_app.shop_record.deed import Done
+from desktop_app.shop_record.deed import Deed, Done
 from desktop_app.shop_record.kept_value import LAST_KEPT, OLDEST_KEPT
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -121,8 +119,8 @@ def look_again(
     """
     who, day = record.who, record.clock().date()
 
-    def own_work(connection: Connection, _link: Any, _written: Values) -> None:
-        refuse_first_repairer(connection, earlier_job, who)
+    def own_work(deed: Deed, _link: Any, _written: Values) -> None:
+        refuse_first_repairer(deed, earlier_job, who)
 
     def values(link: Any) -> dict[str, Any]:
         if link is None or link.judgement is None:

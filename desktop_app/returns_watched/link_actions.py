@@ -5,8 +5,6 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping, Sequence
 from typing import Any
 
-from sqlalchemy import Connection
-
 from desktop_app.returns_watched.judging import Judging
 from desktop_app.returns_watched.stored import ReturnLink
 from desktop_app.returns_watched.stored_links import LinkKept, job_days, link_between, link_kept
@@ -21,7 +19,7 @@ _UNSAID: Mapping[str, Any] = {
     **{"judged_by": "", "why": "", "change_promised": "", "same_vehicle": 1},
 }
 Values = Mapping[str, Any]
-LookFirst = Callable[[Connection, Any, Values], None]
+LookFirst = Callable[[Deed, Any, Values], None]
 CONFIRMED = ("judgement", "judged_by", "why", "cause_class")  # what a second person confirms
 
 
@@ -50,7 +48,7 @@ def change_link(
             check_as_shown(words, shown, LinkKept() if link is None else link_kept(link), over)
         written = values(link) if callable(values) else values
         if first is not None:
-            first(deed.connection, link, written)
+            first(deed, link, written)
         if link is not None:
             deed.change(ReturnLink, link.id, **_unconfirmed(link, written))
             return

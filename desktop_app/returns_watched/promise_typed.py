@@ -31,10 +31,16 @@ def shown_distance(miles: int, unit: DistanceUnit) -> int:
 
 
 def promise_in_words(promise: Promise, unit: DistanceUnit) -> str:
-    """Return a promise as a person says it: "24 calendar months or 12,000 miles, …"."""
+    """Return a promise as a person says it: "24 calendar months or 12,000 miles, …".
+
+    What is round in miles alone is said in them first: "3,000 miles (4,828 km)".
+    """
     if unit == "mi" or promise.miles is None:
         return promise.in_words()
-    said = f"{shown_distance(promise.miles, unit):,} km"
+    shown = shown_distance(promise.miles, unit)
+    said = f"{shown:,} km"
+    if shown % 10 and promise.miles % 100 == 0:
+        said = f"{promise.miles:,} miles ({said})"
     return promise.in_words().replace(_miles_said(promise.miles), said)
 
 

@@ -18,7 +18,7 @@ CASH_OUT = {
     "goodwill_cents": "Goodwill",
 }
 NOT_SPLIT, RECOVERED = "cost_cents", "recovered_cents"
-AMOUNTS = {**CASH_OUT, NOT_SPLIT: "Not split", RECOVERED: "Got back"}
+AMOUNTS = {**CASH_OUT, NOT_SPLIT: "In one sum", RECOVERED: "Got back"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -107,7 +107,7 @@ def cost_in_words(cost: ReturnCost | None, hour_cost_cents: int, currency: str) 
         said.append(f"Hours: {hours} h at {an_hour}, {money(cost.work_cents, currency)}")
     said.append(f"Cash out: {money(cost.cash_out_cents, currency)}")
     if cost.not_split_cents:
-        said.append(f"Not split: {money(cost.not_split_cents, currency)}")
+        said.append(f"In one sum: {money(cost.not_split_cents, currency)}")
     if cost.recovered_cents:
         said.append(f"Got back: {money(cost.recovered_cents, currency)}")
     return f"{'. '.join(said)}. Total: {money(cost.total_cents, currency)}."
@@ -116,4 +116,6 @@ def cost_in_words(cost: ReturnCost | None, hour_cost_cents: int, currency: str) 
 def money(cents: int, currency: str) -> str:
     """Return an amount with its sign and two decimals: "$1,204.50", "−$3.00"."""
     whole, rest = divmod(abs(cents), 100)
-    return f"{'−' if cents < 0 else ''}{currency}{whole:,}.{rest:02d}"
+    # The joiner keeps the sign and the amount on one line.
+    sign = "−\u2060" if cents < 0 else ""
+    return f"{sign}{currency}{whole:,}.{rest:02d}"

@@ -38,7 +38,6 @@ from desktop_app.returns_watched.judgement import RETURN_CAUSES
 from desktop_app.returns_watched.owed import State, What
 from desktop_app.returns_watched.stored import CustomerAsked, KindWindow, MoneyOwed, ReturnLink
 from desktop_app.returns_watched.stored_links import kept_cents, link_kept
-from desktop_app.returns_watched.stored_one_car import are_one_car
 from desktop_app.returns_watched.stored_windows import kept_kind_window
 from desktop_app.shop_record.house_rules import read_rules
 from desktop_app.shop_record.kept_value import (
@@ -114,42 +113,25 @@ def _day_of(moment: Any) -> Any:
 
 
 def _impossible_returns(connection: Connection) -> Iterator[tuple[str, str]]:
-    """Give the returns of a job to itself, of one visit, of two cars, and those that came early."""
+    """Give the returns of a job to itself, and those that came before the earlier job had left."""
     earlier, later = aliased(Job), aliased(Job)
-    came, before = aliased(Visit), aliased(Visit)
     wanted = (
         select(
             *(ReturnLink.id, ReturnLink.earlier_job_id, ReturnLink.later_job_id),
-            *(ReturnLink.same_vehicle, earlier.left_at, came.came_at),
-            *(came.vehicle_id, before.vehicle_id.label("vehicle_before")),
-            *(came.id.label("visit_id"), before.id.label("visit_before")),
+            *(earlier.left_at, Visit.came_at),
             *(earlier.number.label("first"), later.number.label("second")),
         )
         .join(earlier, earlier.id == ReturnLink.earlier_job_id)
         .join(later, later.id == ReturnLink.later_job_id)
-        .join(came, came.id == later.visit_id)
-        .join(before, before.id == earlier.visit_id)
+        .join(Visit, Visit.id == later.visit_id)
     )
     for row in _streamed(connection, wanted):
-        why = _why_no_return(connection, row)
-        if why:
-            yield row_place("return_link", row.id, row.second), why
-
-
-def _why_no_return(connection: Connection, row: Any) -> str:
-    """Return why a link can't be a return; nothing where it can, or says itself that it is none."""
-    if row.earlier_job_id == row.later_job_id:
-        return f"{row.second} is kept as a return of itself, and is left out."
-    if row.left_at is not None and row.left_at[:10] > row.came_at[:10]:
-        words = f"{row.second} came before {row.first} had left, and can't be its return."
-        return f"{words} It is left out."
-    if row.visit_id == row.visit_before:
-        words = f"{row.second} and {row.first} are of one visit; neither is the other's return."
-        return f"{words} It is left out."
-    if row.same_vehicle and not are_one_car(connection, row.vehicle_id, row.vehicle_before):
-        words = f"{row.second} is another car's than {row.first}, and can't be its return."
-        return f"{words} It is left out."
-    return ""
+        place = row_place("return_link", row.id, row.second)
+        if row.earlier_job_id == row.later_job_id:
+            yield place, f"{row.second} is kept as a return of itself, and is left out."
+        elif row.left_at is not None and row.left_at[:10] > row.came_at[:10]:
+            words = f"{row.second} came before {row.first} had left, and can't be its return."
+            yield place, f"{words} It is left out."
 
 
 def _each(look: Callable[[Any], object], *columns: str) -> dict[str, Look]:

@@ -137,20 +137,18 @@ def told_open(connection: Connection, found: ManyMet, today: date) -> Iterator[t
 
     A later visit that was judged, or waits to be, speaks for the car: as `told_and_open` says it.
     """
-    pairs, opened = found.pairs, found.columns.jobs.opened
-    told = {one.job_id: one.since.toordinal() for one in read_told(connection, date.min, today)}
-    for job_id, since in told.items():
-        [place], [known] = places_among(found.columns.job_ids, _one(job_id))
-        if known:
-            speaks = (pairs.earlier == place) & (opened[pairs.later] >= since)
-            if not (speaks & (pairs.in_window | ~found.waits)).any():
-                yield int(place), since
-
-
-def _one(job_id: int) -> Days:
     import numpy as np
 
-    return np.array([job_id], dtype=np.int64)
+    told = {one.job_id: one.since.toordinal() for one in read_told(connection, date.min, today)}
+    if not told:
+        return
+    pairs, jobs = found.pairs.only(found.pairs.in_window | ~found.waits), found.columns.jobs
+    spoken = np.full(jobs.jobs, NO_DAY, dtype=np.int64)
+    np.maximum.at(spoken, pairs.earlier, jobs.opened[pairs.later])
+    places, known = places_among(found.columns.job_ids, np.array([*told], dtype=np.int64))
+    for place, is_known, since in zip(places.tolist(), known.tolist(), told.values(), strict=True):
+        if is_known and spoken[place] < since:
+            yield place, since
 
 
 def add_told(

@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from typing import Any, TypedDict
 
-from sqlalchemy import Connection, select
+from sqlalchemy import Connection, Select, select
+from sqlalchemy.orm import InstrumentedAttribute
 
 from desktop_app.parts_compared.stored import Pair
 from desktop_app.repair_jobs.stored import JobSymptom, TroubleCode
 from desktop_app.repair_jobs.trouble_code import code_book
-from desktop_app.returns_watched.stored_vehicles import each_row
+from desktop_app.returns_watched.stored_vehicles import each_block
 
 _SYMPTOMS = select(JobSymptom.job_id, JobSymptom.symptom)
 _CODES = select(TroubleCode.job_id, TroubleCode.code).where(TroubleCode.stage == "found")
@@ -33,12 +34,12 @@ class JobDetails:
     def __init__(
         self, connection: Connection, job_ids: Sequence[int] | None, names: Mapping[str, str]
     ) -> None:
-        heard = each_row(connection, _SYMPTOMS, JobSymptom.job_id, job_ids)
-        self._symptoms = _by_job((row.job_id, names.get(row.symptom, row.symptom)) for row in heard)
-        self._codes = _by_job(each_row(connection, _CODES, TroubleCode.job_id, job_ids))
+        heard = _read(connection, _SYMPTOMS, JobSymptom.job_id, job_ids)
+        self._symptoms = _by_job((job, names.get(word, word)) for job, word in heard)
+        self._codes = _by_job(_read(connection, _CODES, TroubleCode.job_id, job_ids))
         self._places = _by_job(
-            (row.job_id, (row.part_kind, " ".join(row.position.split()).casefold()))
-            for row in each_row(connection, _PAIRS, Pair.job_id, job_ids)
+            (job, (kind, " ".join(position.split()).casefold()))
+            for job, kind, position in _read(connection, _PAIRS, Pair.job_id, job_ids)
         )
         book = code_book()
         seen = {code for some in self._codes.values() for code in some}
@@ -55,6 +56,16 @@ class JobDetails:
             "part_kinds": frozenset(kind for kind, _ in places),
             "positions": places,
         }
+
+
+def _read(
+    connection: Connection,
+    statement: Select[*tuple[Any, ...]],
+    column: InstrumentedAttribute[int],
+    job_ids: Sequence[int] | None,
+) -> Iterator[tuple[Any, ...]]:
+    for block in each_block(connection, statement, column, job_ids):
+        yield from zip(*block, strict=True)
 
 
 def _by_job(rows: Iterable[Any]) -> dict[int, set[Any]]:

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from datetime import date, timedelta
 from typing import Any, NamedTuple
 
-from sqlalchemy import Connection, select
+from sqlalchemy import Connection, func, or_, select
 from sqlalchemy.orm import aliased
 
 from desktop_app.repair_jobs.stored import (
@@ -18,7 +18,7 @@ from desktop_app.repair_jobs.stored import (
     Visit,
 )
 from desktop_app.returns_watched.stored import CustomerAsked, MoneyOwed, ReturnLink
-from desktop_app.returns_watched.stored_vehicles import read_vehicles, rows_of_one
+from desktop_app.returns_watched.stored_one_car import are_one_car
 from desktop_app.shop_record.kept_value import kept_day, row_place
 from desktop_app.shop_record.tables import Kept
 from desktop_app.shop_record.trouble import ShopDamaged
@@ -46,11 +46,12 @@ class Doubt(NamedTuple):
 
 
 def record_doubts(connection: Connection, today: date) -> Iterator[Doubt]:
-    """Give what may be right, but hardly is: done on a day to come, judged of two vehicles."""
+    """Give what may be right, but hardly is: done on a day to come, judged of two vehicles or of
+    one day."""
     for table, columns in _DONE.items():
         for column in columns:
             yield from _to_come(connection, table, column, today)
-    yield from _judged_of_two_vehicles(connection)
+    yield from _judged_of_what_is_no_return(connection)
 
 
 def _to_come(
@@ -70,24 +71,32 @@ def _to_come(
         )
 
 
-def _judged_of_two_vehicles(connection: Connection) -> Iterator[Doubt]:
+def _judged_of_what_is_no_return(connection: Connection) -> Iterator[Doubt]:
     earlier, later = aliased(Job), aliased(Job)
     came, back = aliased(Visit), aliased(Visit)
     wanted = (
         select(
             *(ReturnLink.id, earlier.number.label("first"), later.number.label("second")),
             *(came.vehicle_id.label("one"), back.vehicle_id.label("other")),
+            *(came.came_at.label("came"), back.came_at.label("back")),
         )
         .join(earlier, earlier.id == ReturnLink.earlier_job_id)
         .join(later, later.id == ReturnLink.later_job_id)
         .join(came, came.id == earlier.visit_id)
         .join(back, back.id == later.visit_id)
         .where(ReturnLink.judgement.is_not(None), ReturnLink.same_vehicle == 1)
-        .where(came.vehicle_id != back.vehicle_id)
+        .where(or_(came.vehicle_id != back.vehicle_id, _day_of(came) == _day_of(back)))
         .order_by(ReturnLink.id)
     )
     for row in connection.execute(wanted).all():
-        if not _is_one(connection, row.one, row.other):
+        if row.came[:10] == row.back[:10]:
+            yield Doubt(
+                row_place("return_link", row.id, row.second),
+                f"{row.second} is judged as a return of {row.first}, but both came on "
+                f"{row.came[:10]}: it is in no list and no rate.",
+                "If one of them came on another day, correct that.",
+            )
+        elif not are_one_car(connection, row.one, row.other):
             yield Doubt(
                 row_place("return_link", row.id, row.second),
                 f"{row.second} is judged as a return of {row.first}, but the two stand on two "
@@ -96,8 +105,5 @@ def _judged_of_two_vehicles(connection: Connection) -> Iterator[Doubt]:
             )
 
 
-def _is_one(connection: Connection, one: int, other: int) -> bool:
-    rows = rows_of_one(connection, [one, other])
-    visits: Any = select(Visit.id, Visit.vehicle_id).where(Visit.vehicle_id.in_(rows))
-    known = read_vehicles(connection, rows, connection.execute(visits.order_by(Visit.came_at)))
-    return known[one].key == known[other].key
+def _day_of(visit: Any) -> Any:
+    return func.substr(visit.came_at, 1, 10)

@@ -6,27 +6,28 @@ from collections.abc import Mapping
 from dataclasses import replace
 from typing import Any
 
-from sqlalchemy import Connection, select
+from sqlalchemy import select
 
 from desktop_app.repair_jobs.stored import Job, Person
 from desktop_app.returns_watched.return_cost import CostWritten, ReturnCost, money, return_cost
 from desktop_app.returns_watched.stored_hour_cost import moment_judged, read_hour_costs
 from desktop_app.returns_watched.stored_links import LinkKept, link_kept
+from desktop_app.shop_record.deed import Deed
 from desktop_app.shop_record.house_rules import read_rules
 from desktop_app.shop_record.trouble import ShopTrouble
 
 
-def refuse_a_gain(connection: Connection, link: Any, written: Mapping[str, Any]) -> None:
+def refuse_a_gain(deed: Deed, link: Any, written: Mapping[str, Any]) -> None:
     """Raise a ShopTrouble where more would have come back than the return cost.
 
     `written` are the columns of the cost that change. What makes a gain of before smaller passes.
     """
     kept = LinkKept() if link is None else link_kept(link)
-    hour = read_hour_costs(connection, [kept.judged_at]).at(moment_judged(kept.judged_at))
+    hour = read_hour_costs(deed.connection, [kept.judged_at]).at(moment_judged(kept.judged_at))
     before, after = _cost(kept.cost, hour), _cost(replace(kept.cost, **written), hour)
     if after.total_cents >= min(before.total_cents, 0):
         return
-    currency = read_rules(connection).currency
+    currency = read_rules(deed.connection).currency
     back = money(after.recovered_cents, currency)
     gone = money(after.total_cents + after.recovered_cents, currency)
     raise ShopTrouble(
@@ -36,10 +37,10 @@ def refuse_a_gain(connection: Connection, link: Any, written: Mapping[str, Any])
     )
 
 
-def refuse_first_repairer(connection: Connection, earlier_job: int, who: str) -> None:
+def refuse_first_repairer(deed: Deed, earlier_job: int, who: str) -> None:
     """Raise a ShopTrouble where the one who did the earlier repair would confirm the judgement."""
     wanted = select(Job.number, Person.name).join(Person, Person.id == Job.technician_id)
-    row = connection.execute(wanted.where(Job.id == earlier_job)).first()
+    row = deed.connection.execute(wanted.where(Job.id == earlier_job)).first()
     if row is not None and row.name == who:
         raise ShopTrouble(
             f"{who} did the repair on {row.number}.",

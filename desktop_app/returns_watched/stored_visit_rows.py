@@ -298,12 +298,13 @@ _SOURCES = _Sources()
 
 
 def _read(values: Sequence[int | None], table: str, ids: Sequence[int]) -> Sequence[int]:
-    known = [value for value in values if value is not None] if None in values else values
+    found = _whole(values, NOT_READ)
+    known = found if found is values else [value for value in values if value is not None]
     if known and not 0 <= min(known) <= max(known) <= MOST_ON_AN_ODOMETER:
         for row, value in zip(ids, values, strict=True):
             if value is not None and not 0 <= value <= MOST_ON_AN_ODOMETER:
                 raise damaged(value, "an odometer reading", row_place(table, row))
-    return _whole(values, NOT_READ)
+    return found
 
 
 def _whole(values: Sequence[int | None], nothing: int) -> Sequence[int]:

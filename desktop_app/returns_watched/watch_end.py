@@ -2,16 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import date
-from typing import Literal
+from typing import Literal, NamedTuple
 
 from desktop_app.repair_jobs.rate_of_use import RateOfUse, driven_by
 from desktop_app.returns_watched.window import Window
 
 
-@dataclass(frozen=True, slots=True)
-class ProbableEnd:
+class ProbableEnd(NamedTuple):
     """The day on which a window will probably end, the bounds that hold it, and what ends it."""
 
     on: date

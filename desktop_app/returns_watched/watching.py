@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import date
-from typing import Literal, TypedDict
+from typing import Literal, NamedTuple, TypedDict
 
 from desktop_app.repair_jobs.odometer import RunningMiles, miles_between
 from desktop_app.repair_jobs.rate_of_use import RateOfUse
@@ -105,8 +105,7 @@ class WatchedJob:
         }
 
 
-@dataclass(frozen=True, slots=True)
-class WatchSaid:
+class WatchSaid(NamedTuple):
     """What stands beside a watched job and is not worked out: its id and its words."""
 
     job_id: int
@@ -119,8 +118,7 @@ class WatchSaid:
     told_since: date | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Driven:
+class Driven(NamedTuple):
     """How much a vehicle is driven.
 
     `rate` is what its own readings say alone, in miles a day, None where they are too few, or where
@@ -132,8 +130,7 @@ class Driven:
     use: RateOfUse
 
 
-@dataclass(frozen=True, slots=True)
-class SinceThen:
+class SinceThen(NamedTuple):
     """What is known of a car since a job left on `out`.
 
     `known` is the last trusted reading since (its day, the miles since the hand-over) and `read_on`

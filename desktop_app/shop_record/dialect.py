@@ -15,6 +15,7 @@ from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 
 APPLICATION_ID = 0x42575431  # "BWT1": marks a file as a shop's record
 WAIT_SECONDS = 2.0
+_WAITS = "waits"  # where a connection keeps how long it waits, if not as usual
 
 # How SQLite speaks of a file that is not as it was written.
 _DAMAGED = (
@@ -104,10 +105,26 @@ def carries_our_mark(path: Path) -> bool:
     )
 
 
-def as_trouble(error: DBAPIError) -> ShopTrouble | None:
-    """Turn an error of the database that a shop can do something about into words; else None."""
+def wait_at_most(connection: Connection, seconds: float | None) -> None:
+    """Let a connection wait so long for a lock that somebody else holds; None is as usual."""
+    if connection.info.get(_WAITS) == seconds:
+        return
+    raw = connection.connection.driver_connection
+    assert isinstance(raw, sqlite3.Connection)
+    wait = WAIT_SECONDS if seconds is None else seconds
+    raw.execute(f"PRAGMA busy_timeout = {round(1000 * wait)}")
+    connection.info[_WAITS] = seconds
+
+
+def as_trouble(error: DBAPIError, under_way: str = "") -> ShopTrouble | None:
+    """Turn an error of the database that a shop can do something about into words; else None.
+
+    `under_way` is what is known to be written for a long time by somebody else.
+    """
     said = str(error.orig).lower()
     kept = "What you typed is still in its field; nothing was saved."
+    if ("locked" in said or "busy" in said) and under_way:
+        return ShopTrouble(f"“{under_way}” is under way.", kept, "Try again when it is done.")
     if "locked" in said or "busy" in said:
         return ShopTrouble("The shop's record is busy in another program.", kept, "Try again.")
     if "full" in said:

@@ -10,12 +10,17 @@ from operator import attrgetter
 
 from sqlalchemy import Connection, Select, column, func, select, text
 
+from desktop_app.shop_record.dialect import wait_at_most
+
 # How much a word counts in each column, in the columns' order: most where the customer says it.
 WEIGHTS = (3.0, 2.0, 2.0, 1.5, 3.0, 2.0, 2.0, 1.0)
 _RANK = f"bm25({', '.join(str(weight) for weight in WEIGHTS)})"
 _LAST_CHARACTER = "\U0010ffff"
 # Memory for pages and for words not yet written out: usually, and while very much is written.
 _PAGES_USUAL_KB, _PAGES_KB = 2000, 32_768
+# Up to here pages wait in memory for the end: the first that is written shuts all readers out.
+_UNWRITTEN_KB = 100_000
+_PATIENCE_SECONDS = 60  # for readers, at the end: hundreds of thousands of rows are not thrown away
 _WORDS_USUAL, _WORDS_BYTES = 1 << 20, 1 << 23
 
 
@@ -59,6 +64,8 @@ def write_texts(connection: Connection, texts: Mapping[int, JobText]) -> None:
 def room_to_write(connection: Connection) -> Iterator[None]:
     """Give the database and its index more memory while very much is written in one deed."""
     connection.exec_driver_sql(f"PRAGMA cache_size = -{_PAGES_KB}")
+    connection.exec_driver_sql(f"PRAGMA cache_spill = -{_UNWRITTEN_KB}")
+    wait_at_most(connection, _PATIENCE_SECONDS)
     _hold_back(connection, _WORDS_BYTES)
     try:
         yield

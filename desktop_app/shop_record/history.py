@@ -6,10 +6,10 @@ import hashlib
 import json
 from collections.abc import Iterable
 from dataclasses import asdict, dataclass
-from datetime import datetime
+from datetime import date, datetime
 from typing import Any
 
-from sqlalchemy import Connection, insert, select
+from sqlalchemy import Connection, func, insert, select
 
 from desktop_app.shop_record.bulk import BulkRows, reverse_bulk
 from desktop_app.shop_record.deed import Deed, RowChange
@@ -71,6 +71,30 @@ def write_entry(deed: Deed, at: datetime, who: str, place: str, reverses: int | 
         )
     )
     return seq
+
+
+def last_number(connection: Connection) -> int:
+    """Return the number of the last entry; it goes up with every deed of every desk."""
+    return connection.execute(select(func.max(HistoryEntry.seq))).scalar() or 0
+
+
+def first_entry(connection: Connection, since: date) -> int:
+    """Return the number of the first entry of a day, halving the history: days have no index."""
+    last = connection.execute(select(func.max(HistoryEntry.seq))).scalar() or 0
+    low, high = 1, last + 1
+    while low < high:
+        middle = (low + high) // 2
+        at = connection.execute(
+            select(HistoryEntry.at)
+            .where(HistoryEntry.seq >= middle)
+            .order_by(HistoryEntry.seq)
+            .limit(1)
+        ).scalar()
+        if at is not None and at < since.isoformat():
+            low = middle + 1
+        else:
+            high = middle
+    return low
 
 
 def done_in(connection: Connection, seq: int) -> tuple[list[RowChange], list[BulkRows]]:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, fields, replace
 from dataclasses import field as _field
 from typing import Any, Literal
@@ -159,19 +159,27 @@ def _kept(text: str, wanted: type) -> Any:
 
 def change_rule(record: ShopRecord, name: str, value: Any) -> Done:
     """Change one house rule; a ShopTrouble says what is accepted where the value is not."""
-    return change_rules(record, f"Change the house rule “{name.replace('_', ' ')}”", {name: value})
+    words = name.removesuffix("_cents").replace("_", " ")
+    return change_rules(record, f"Change the house rule “{words}”", {name: value})
 
 
-def change_rules(record: ShopRecord, words: str, values: Mapping[str, Any]) -> Done:
+def change_rules(
+    record: ShopRecord,
+    words: str,
+    values: Mapping[str, Any],
+    first: Callable[[Deed], None] = lambda _deed: None,
+) -> Done:
     """Change some house rules in one deed; refused as a whole where one cannot be.
 
-    A promise that is said in days alone is no longer one in months.
+    A promise that is said in days alone is no longer one in months. `first` may look at what
+    stands, inside the same deed, and refuse it.
     """
     checked = {name: check_rule(name, value) for name, value in values.items()}
     if "window_days" in checked:
         checked.setdefault("window_months", 0)
 
     def work(deed: Deed) -> None:
+        first(deed)
         if _OF_THE_WINDOW & checked.keys():
             _window_must_end(replace(read_rules(deed.connection), **checked))
         for name, value in checked.items():

@@ -16,6 +16,7 @@ from desktop_app.shop_record.bulk import BulkRows
 from desktop_app.shop_record.deed import Deed, Done, RowChange
 from desktop_app.shop_record.photo_files import PhotoFiles
 from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
+from desktop_app.shop_record.under_way import forget, under_way
 
 FILE_NAME = "shop.sqlite"
 
@@ -46,7 +47,7 @@ class ShopRecord:
     @contextmanager
     def reading(self) -> Iterator[Connection]:
         """Give a connection to read from; its whole use sees one state of the record."""
-        with _told(), self._engine.connect() as connection, connection.begin():
+        with self._connected() as connection, connection.begin():
             yield connection
 
     @contextmanager
@@ -112,10 +113,18 @@ class ShopRecord:
 
     @contextmanager
     def _writing(self) -> Iterator[Connection]:
-        with _told(), self._engine.connect() as connection:
+        with self._connected() as connection:
             connection = connection.execution_options(writing=True)
             with connection.begin():
+                forget(self.folder)
                 yield connection
+
+    @contextmanager
+    def _connected(self) -> Iterator[Connection]:
+        """Give a connection; where something long is under way nobody waits for it, but is told."""
+        with _told(self.folder), self._engine.connect() as connection:
+            dialect.wait_at_most(connection, 0.05 if under_way(self.folder) else None)
+            yield connection
 
     def _finish(self, deed: Deed, reverses: int | None) -> int | None:
         if not deed.changes and not deed.bulk:
@@ -172,7 +181,7 @@ def open_shop(folder: Path, clock: Clock) -> ShopRecord:
         ) from error
     engine = dialect.open_engine(path)
     try:
-        with _told():
+        with _told(folder):
             upgrade.bring_up_to_date(engine, path, clock())
     except ShopTrouble:
         engine.dispose()
@@ -185,12 +194,12 @@ def _done(deed: Deed, seq: int | None) -> Done:
 
 
 @contextmanager
-def _told() -> Iterator[None]:
+def _told(folder: Path) -> Iterator[None]:
     """Turn the database's foreseen errors into words."""
     try:
         yield
     except DBAPIError as error:
-        trouble = dialect.as_trouble(error)
+        trouble = dialect.as_trouble(error, under_way(folder))
         if trouble is None:
             raise
         raise trouble from error

@@ -3,15 +3,19 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from contextlib import suppress
+from dataclasses import replace
 from datetime import date, datetime
 from typing import Any
 
-from PySide6.QtCore import QObject, Signal
+from PySide6.QtCore import QObject, QTimer, Signal, Slot
 
 from desktop_app.shop_record.deed import Done
+from desktop_app.shop_record.history import last_number
 from desktop_app.shop_record.house_rules import HouseRules, read_rules
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_record.written_meanwhile import WrittenMeanwhile
 from desktop_app.shop_window.errands import Errands
 
 
@@ -20,6 +24,8 @@ class Desk(QObject):
 
     changed = Signal(object)  # Done
     told = Signal(object)  # ShopTrouble, or a plain sentence
+    named = Signal(str)  # who is at the desk from now on; "" for nobody
+    names_wanted = Signal()  # a person looks for where the shop's people are named
 
     def __init__(self, record: ShopRecord, parent: QObject | None = None) -> None:
         super().__init__(parent)
@@ -27,14 +33,46 @@ class Desk(QObject):
         self.errands = Errands(self)
         self.errands.told.connect(self.told)
         self._rules: HouseRules | None = None
+        self._rules_of = 0  # the last number of the history when they were read
+        self._looks_again = False
 
     @property
     def rules(self) -> HouseRules:
-        """The shop's house rules as they are now."""
+        """The shop's house rules, as the pages show them.
+
+        What another desk changed is heard with the next deed here, else right after this event:
+        `changed` comes before anything is read by the new rules.
+        """
         if self._rules is None:
             with self.record.reading() as connection:
-                self._rules = read_rules(connection)
+                self._rules_of, self._rules = last_number(connection), read_rules(connection)
+        elif not self._looks_again:
+            self._looks_again = True
+            QTimer.singleShot(0, self, self._look_again)
         return self._rules
+
+    @Slot()
+    def _look_again(self) -> None:
+        self._looks_again = False
+        touched = self._changed_elsewhere()
+        if touched:
+            self.changed.emit(Done("The house rules were changed at another desk", touched, None))
+
+    def _changed_elsewhere(self) -> frozenset[str]:
+        """Read the rules again where the history went on, and name what pages must show anew."""
+        before = self._rules
+        # Busy or damaged: whoever reads the record next says so.
+        with suppress(ShopTrouble), self.record.reading() as connection:
+            last = last_number(connection)
+            if before is not None and last != self._rules_of:
+                self._rules_of, self._rules = last, read_rules(connection)
+        return frozenset() if self._rules == before else frozenset({"setting"})
+
+    def name(self, who: str) -> None:
+        """Say who is at the desk: what is done from now on carries the name."""
+        if who != self.record.who:
+            self.record.who = who
+            self.named.emit(who)
 
     def now(self) -> datetime:
         """Return the moment by the record's clock."""
@@ -70,9 +108,17 @@ class Desk(QObject):
             done = work()
         except ShopTrouble as trouble:
             self.told.emit(trouble)
+            if isinstance(trouble, WrittenMeanwhile) and trouble.tables:
+                touched = trouble.tables | self._changed_elsewhere()
+                self.changed.emit(Done(trouble.what, touched, None))
             return None
         if done.seq is not None:
-            if "setting" in done.touched:
-                self._rules = None
-            self.changed.emit(done)
+            self.changed.emit(replace(done, touched=done.touched | self._after(done)))
         return done
+
+    def _after(self, done: Done) -> frozenset[str]:
+        """Return what else pages must show anew after a deed; most often nobody was in between."""
+        if done.seq == self._rules_of + 1 and "setting" not in done.touched:
+            self._rules_of += 1
+            return frozenset()
+        return self._changed_elsewhere()

@@ -37,7 +37,7 @@ class _Runner(QRunnable):
 
     def run(self) -> None:
         errand = self._errand
-        if not errand.wanted:  # stopped while it waited for its turn
+        if not self._errand.wanted:  # stopped while it waited for its turn
             errand.failed.emit(None)
             return
         try:

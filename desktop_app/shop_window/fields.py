@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
 from typing import Any
 
 from PySide6.QtCore import QTimer, Signal, Slot
@@ -60,8 +61,11 @@ class LineField(QLineEdit):
     def save_now(self) -> None:
         """Save what was typed, if it differs from what is kept."""
         self._pause.stop()
-        if self.text() != self._kept and self._save(self.text()) is not None:
-            self._kept = self.text()
+        if self.text() == self._kept:
+            return
+        with _saving(self, self.text()):
+            if self._save(self.text()) is not None:
+                self._kept = self.text()
 
     def focusOutEvent(self, event: QFocusEvent) -> None:
         self.save_now()
@@ -104,8 +108,11 @@ class WordsField(QPlainTextEdit):
         """Save what was typed, if it differs from what is kept."""
         self._pause.stop()
         text = self.toPlainText()
-        if text != self._kept and self._save(text) is not None:
-            self._kept = text
+        if text == self._kept:
+            return
+        with _saving(self, text):
+            if self._save(text) is not None:
+                self._kept = text
 
     @Slot()
     def _typed(self) -> None:
@@ -115,6 +122,11 @@ class WordsField(QPlainTextEdit):
     def focusOutEvent(self, event: QFocusEvent) -> None:
         self.save_now()
         super().focusOutEvent(event)
+
+
+TypedIn = LineField | WordsField
+# The fields that are saving, and what was typed into them; the innermost last.
+_in_hand: list[tuple[TypedIn, str]] = []
 
 
 class ChoiceField(QComboBox):
@@ -291,11 +303,30 @@ def save_everything(page: QWidget) -> None:
 
 def refused_fields(page: QWidget) -> list[str]:
     """Return the names of fields that hold something that was not accepted."""
-    return [field.accessibleName() for field in _fields(page) if field.unsaved()]
+    return [field.accessibleName() for field in unsaved_fields(page)]
 
 
-def _fields(page: QWidget) -> list[LineField | WordsField]:
-    lines: list[LineField | WordsField] = list(page.findChildren(LineField))
+def unsaved_fields(page: QWidget) -> list[TypedIn]:
+    """Return the fields of a page that hold something that was not accepted."""
+    return [field for field in _fields(page) if field.unsaved()]
+
+
+def being_saved() -> tuple[TypedIn, str] | None:
+    """Return the field that is saving just now, and what was typed into it; or None."""
+    return _in_hand[-1] if _in_hand else None
+
+
+@contextmanager
+def _saving(field: TypedIn, typed: str) -> Iterator[None]:
+    _in_hand.append((field, typed))
+    try:
+        yield
+    finally:
+        _in_hand.pop()
+
+
+def _fields(page: QWidget) -> list[TypedIn]:
+    lines: list[TypedIn] = list(page.findChildren(LineField))
     return [*lines, *page.findChildren(WordsField)]
 
 

@@ -1,7 +1,11 @@
-"""House Rules: every setting of the shop with what it does and what it accepts."""
+"""House Rules: every setting of the shop with what it does and what it accepts.
+
+Money is kept in cents, and typed and shown in the shop's currency.
+"""
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from functools import partial
 from typing import Any
 
@@ -16,14 +20,20 @@ from desktop_app.shop_window.fields import ChoiceField, Labelled, LineField
 from desktop_app.shop_window.page import ReadingPage, Section
 from desktop_app.shop_window.texts import plain_label
 
+ReadMoney = Callable[[str], int | None]  # the cents that are typed; ShopTrouble where none are
+CENTS = "_cents"
+LITTLE = 500  # cents; less is asked about: it may have been typed in another unit
+
 
 class HouseRulesPage(ReadingPage):
     """The rules in their order; each saves itself and says what it accepts when it refuses."""
 
-    def __init__(self, desk: Desk) -> None:
+    def __init__(self, desk: Desk, read_money: ReadMoney) -> None:
         super().__init__()
         self._desk = desk
+        self._read_money = read_money
         self._boxes: dict[str, Labelled] = {}
+        self._answered: set[str] = set()  # questions answered with "right as typed"
         self.column.addWidget(plain_label("House Rules", "title"))
         section = Section("")
         self.extra = QVBoxLayout()
@@ -39,7 +49,7 @@ class HouseRulesPage(ReadingPage):
         self._show()
 
     def _box(self, rule: RuleSaid) -> Labelled:
-        words = rule.name.replace("_", " ")
+        words = rule.name.removesuffix(CENTS).replace("_", " ")
         name = words[0].upper() + words[1:]
         field: ChoiceField | LineField
         if rule.allowed:
@@ -49,7 +59,8 @@ class HouseRulesPage(ReadingPage):
             field = LineField(name, partial(self._save, rule.name))
         field.setProperty("rule", rule.name)
         field.setMaximumWidth(420)
-        box = Labelled(name, field, _hint(rule))
+        box = Labelled(name, field, self._hint(rule))
+        box.question.kept.connect(self._answered.add)
         self._boxes[rule.name] = box
         return box
 
@@ -60,14 +71,27 @@ class HouseRulesPage(ReadingPage):
         self._save(str(field.property("rule")), field.currentData())
 
     def _save(self, name: str, value: Any) -> object:
-        rule = next(r for r in all_rules() if r.name == name)
+        box = self._boxes[name]
         try:
+            if name.endswith(CENTS):
+                value = self._cents(next(r for r in all_rules() if r.name == name), value)
             check_rule(name, value)
         except ShopTrouble as trouble:
-            self._boxes[name].hint(trouble.sentence())
+            box.refuse(trouble.sentence())
             return None
-        self._boxes[name].hint(_hint(rule))
-        return self._desk.do(change_rule, name, value)
+        box.refuse("")
+        done = self._desk.do(change_rule, name, value)
+        if done is not None and name.endswith(CENTS) and isinstance(box.field, LineField):
+            box.field.setText(_amount(value))
+        return done
+
+    def _cents(self, rule: RuleSaid, typed: str) -> int:
+        cents, (low, high) = self._read_money(typed), rule.bounds or (0, 2**31)
+        if cents is None or not low <= cents <= high:
+            raise ShopTrouble(
+                f"“{typed}” is not accepted.", do=f"Accepted: {_amount(low)} to {_amount(high)}."
+            )
+        return cents
 
     @Slot(object)
     def _reread(self, done: Done) -> None:
@@ -81,12 +105,30 @@ class HouseRulesPage(ReadingPage):
             if isinstance(box.field, ChoiceField):
                 box.field.show_value(value)
             elif isinstance(box.field, LineField):
-                box.field.show_value(str(value))
+                box.field.show_value(_amount(value) if name.endswith(CENTS) else str(value))
+            if name.endswith(CENTS):
+                self._say_amount(name, box, value)
+
+    def _say_amount(self, name: str, box: Labelled, cents: int) -> None:
+        """Say the amount in the currency of now, and ask about one that is hardly meant."""
+        box.hint(self._hint(next(rule for rule in all_rules() if rule.name == name)))
+        sign = self._desk.rules.currency
+        question = f"{sign}{_amount(cents)} is kept, not {sign}{cents}. Is that meant?"
+        asked = 0 < cents < LITTLE and question not in self._answered
+        box.question.ask(question if asked else None)
+
+    def _hint(self, rule: RuleSaid) -> str:
+        in_cents = rule.name.endswith(CENTS)
+        unit = f"In {self._desk.rules.currency}. " if in_cents else ""
+        shown: Callable[[Any], str] = _amount if in_cents else str
+        bounds = ""
+        if rule.bounds:
+            bounds = f" Accepted: {shown(rule.bounds[0])} to {shown(rule.bounds[1])}."
+        return f"{unit}{rule.says}{bounds} Without a change: {shown(rule.default)}."
 
 
-def _hint(rule: RuleSaid) -> str:
-    bounds = f" Accepted: {rule.bounds[0]} to {rule.bounds[1]}." if rule.bounds else ""
-    return f"{rule.says}{bounds} Without a change: {rule.default}."
+def _amount(cents: int) -> str:
+    return f"{cents // 100:,}.{cents % 100:02d}"
 
 
 def _nothing(_value: Any) -> object:

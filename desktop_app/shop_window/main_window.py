@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QByteArray, QSettings, Qt, QTimer, Signal, Slot
 from PySide6.QtGui import QAction, QCloseEvent, QKeySequence, QPaintEvent, QShortcut
 from PySide6.QtWidgets import (
+    QApplication,
     QHBoxLayout,
     QMainWindow,
     QPushButton,
@@ -63,6 +64,11 @@ class MainWindow(QMainWindow):
         self._desk = desk
         desk.told.connect(self.strip.tell)
         desk.changed.connect(self.show_undo)
+        desk.named.connect(self.strip.look_again)
+        desk.changed.connect(self.strip.look_again)
+        application = QApplication.instance()
+        if isinstance(application, QApplication):
+            application.focusChanged.connect(self.strip.look_again)
         desk.errands.started.connect(self.strip.watch)
         desk.errands.over.connect(self.strip.leave)
         self._undo.clicked.connect(self._undo_now)
@@ -166,15 +172,10 @@ class MainWindow(QMainWindow):
 
         Something that was not accepted is said first; closing once more leaves it behind.
         """
-        refused = [name for page in self._places.values() for name in _save(page)]
+        refused = [found for page in self._places.values() if (found := _save(page))]
         if refused and not self._warned:
             self._warned = True
-            self.strip.tell(
-                ShopTrouble(
-                    f"“{refused[0]}” is not accepted and would be lost.",
-                    do="Mend or empty it, or close the window once more.",
-                )
-            )
+            self.strip.tell(refused[0])
             event.ignore()
             return
         if self._desk is not None:
@@ -250,10 +251,12 @@ class MainWindow(QMainWindow):
             self.strip.tell(f"{word}: {done.words}.")
 
 
-def _save(page: QWidget) -> list[str]:
-    """Save what is only typed on a page, and return the names of fields that refused."""
+def _save(page: QWidget) -> ShopTrouble | None:
+    """Save what is only typed on a page; return what to say of a field that refused."""
     # Loaded when the first page is left, long after the frame was painted.
-    from desktop_app.shop_window.fields import refused_fields, save_everything
+    from desktop_app.shop_window.fields import save_everything
+    from desktop_app.shop_window.notice import not_accepted
 
     save_everything(page)
-    return refused_fields(page)
+    do = "Mend or empty it, or close the window once more."
+    return not_accepted(page, " is not accepted and would be lost.", do)

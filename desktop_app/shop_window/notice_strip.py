@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from time import monotonic
 from typing import TYPE_CHECKING, Any
 
@@ -24,7 +25,8 @@ class NoticeStrip(QFrame):
     """Shows the newest notice, and an errand's progress with a Stop button.
 
     A notice that asks for something, a ShopTrouble with something to do, stays until it is put
-    away: one that only tells something is shown over it for a while, and goes by itself.
+    away or its cause is gone: one that only tells something is shown over it for a while, and goes
+    by itself.
     """
 
     def __init__(self, parent: QWidget | None = None) -> None:
@@ -46,6 +48,7 @@ class NoticeStrip(QFrame):
         row.addWidget(self._bar)
         row.addWidget(self._button)
         self._asks = ""  # what was asked for and not put away
+        self._holds: Callable[[], bool] = bool  # whether its cause is still there
         self._told_at = 0.0
         self._errand: Errand | None = None
         self._later = QTimer(self)
@@ -64,12 +67,25 @@ class NoticeStrip(QFrame):
         words = news.sentence() if isinstance(news, ShopTrouble) else str(news)
         words = words if len(words) <= LONGEST else f"{words[:LONGEST]}…"
         if asks:
-            self._asks = words
+            # Loaded with the first trouble, long after the frame was painted.
+            from desktop_app.shop_window.notice import how_long
+
+            self._asks, self._holds = words, how_long(news)
         self._told_at = monotonic()
         self._show_words(words)
 
+    @Slot()
+    def look_again(self) -> None:
+        """Let a notice go that asks for something whose cause is gone."""
+        if self._asks and not self._holds():
+            shown = self.words() == self._asks
+            self._asks = ""
+            if shown:
+                self.hide()
+
     def page_changed(self) -> None:
-        """Let a notice go that only told something and is old by now."""
+        """Let a notice go whose cause is gone, and one that only told something and is old."""
+        self.look_again()
         if self._button.text() != "Stop" and monotonic() - self._told_at >= OLD_AFTER_S:
             self._back_to_what_is_asked()
 

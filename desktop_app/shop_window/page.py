@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QSize, Qt
+from PySide6.QtCore import QCoreApplication, QEvent, QSize, Qt
 from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout, QWidget
 
 from desktop_app.shop_window.tab_order import next_stop
 from desktop_app.shop_window.texts import plain_label
 
+ROUNDS = 4  # of laying out, until what wraps has its height and its height has its place
 WIDTH = 1180  # pixels; longer lines are hard to read
 
 
@@ -64,6 +65,11 @@ class ReadingPage(QScrollArea):
         there.setFocus(reason)
         self.ensureWidgetVisible(there, 50, 80)
         return True
+
+    def settle(self) -> None:
+        """Lay out now what was just put onto the page, so that it is never seen half laid out."""
+        for _ in range(ROUNDS):  # what got its width asks for another height
+            QCoreApplication.sendPostedEvents(None, QEvent.Type.LayoutRequest.value)
 
     def bring_up(self, widget: QWidget) -> None:
         """Scroll so that a widget inside is seen from its top."""

@@ -11,6 +11,9 @@ STANDING_SIGNS = {
     "nothing heard": "○",
     "lost sight": "◌",
     "came back": "↩",
+    "came back, not ours": "↪",
+    "came back, cannot tell": "⁇",
+    "came back after the window": "⇥",
 }
 
 

@@ -20,7 +20,12 @@ def index_is_behind(record: ShopRecord) -> bool:
         return index_of(record).is_behind(connection)
 
 
-def renew_index(record: ShopRecord) -> Generator[Step, None, None]:
-    """Make the index where that is due, in steps; stopped half-way it leaves nothing behind."""
-    if index_is_behind(record):
+def renew_index(record: ShopRecord) -> Generator[Step, None, bool]:
+    """Make the index where that is due, in steps; stopped half-way it leaves nothing behind.
+
+    Returns whether it was due.
+    """
+    due = index_is_behind(record)
+    if due:
         yield from index_of(record).renew(record)
+    return due

@@ -26,7 +26,7 @@ def round_ticks(values: Iterable[float], *, whole: bool = False) -> tuple[float,
 
 
 def tick_words(tick: float, *, share: bool) -> str:
-    """Return a tick as it is read: "5 %" for a share, else the number with no needless digits."""
+    """Return a tick as it is read: "5%" for a share, else the number with no needless digits."""
     if share:
-        return f"{tick * 100:.10g} %"
+        return f"{tick * 100:.10g}%"
     return f"{tick:,.10g}"

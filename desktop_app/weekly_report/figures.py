@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Container, Sequence
-from dataclasses import dataclass
+from collections.abc import Container, Mapping, Sequence
+from dataclasses import dataclass, field
 from datetime import date, datetime
 from typing import Literal
 
+from desktop_app.parts_compared.part_kinds.kind_names import kind_words
 from desktop_app.repair_jobs.counted import is_counted
 from desktop_app.returns_watched.kind_windows import Promise, promise_of
 from desktop_app.returns_watched.returns_list import ReturnRow
@@ -46,6 +47,7 @@ class JobLeft:
     window_miles: float
     window_rule: str
     declined: str | None
+    proof_words: str = ""
 
     @property
     def counted(self) -> bool:
@@ -74,11 +76,15 @@ class WeekRows:
     came_back_behind: tuple[ReturnRow, ...]
     year: YearBehind
     rules_changed: tuple[str, ...] = ()
+    calls_due: Mapping[str, date] = field(default_factory=dict)
 
 
 @dataclass(frozen=True, slots=True)
 class ShopWords:
-    """How this shop writes: its name, its unit of distance, its money, its paper, its promise."""
+    """How this shop writes: its name, its unit of distance, its money, its paper, its promise.
+
+    `kind_names` are the names of the part kinds that it knows, by id.
+    """
 
     name: str
     distance_unit: Literal["mi", "km"]
@@ -88,6 +94,11 @@ class ShopWords:
     window_miles: int
     window_rule: str
     window_months: int = 0
+    kind_names: Mapping[str, str] = field(default_factory=dict, compare=False)
+
+    def kind(self, kind_id: str) -> str:
+        """Return the name of a part kind; its id as words where it is not known any more."""
+        return self.kind_names.get(kind_id) or kind_words(kind_id)
 
     @property
     def promise(self) -> Promise:
@@ -100,7 +111,8 @@ class WeekFigures:
     """All that the report says; `as_of` is the day up to which the watch was looked at.
 
     `waiting_long` counts visits of the 26 weeks that nobody judged within two weeks.
-    `rules_changed` says which house rules changed in the week.
+    `rules_changed` says which house rules changed in the week. `calls_due` has the day from which
+    the customer of a job on watch is to be asked, by its number.
     """
 
     week: Week
@@ -115,6 +127,7 @@ class WeekFigures:
     year: YearBehind
     waiting_long: int = 0
     rules_changed: tuple[str, ...] = ()
+    calls_due: Mapping[str, date] = field(default_factory=dict)
 
     def as_json(self) -> dict[str, object]:
         """Return the counts as the `week` command prints them."""
@@ -160,6 +173,7 @@ def week_figures(
         weeks=weeks_behind(week, rows.left_behind, rows.came_back_behind, rows.year.left_out),
         year=rows.year,
         rules_changed=rows.rules_changed,
+        calls_due=rows.calls_due,
         waiting_long=sum(
             counts_as == "waiting" and (as_of - row.came_on).days > LONG_WAIT_DAYS
             for row, counts_as in zip(
@@ -212,6 +226,5 @@ def weeks_behind(
         left[week_of(day)] += jobs
     weeks = (week.moved(-back) for back in reversed(range(WEEKS_SHOWN)))
     return tuple(
-        WeekCount(each, left[each], came[each, "comeback"], came[each, "waiting"])
-        for each in weeks
+        WeekCount(each, left[each], came[each, "comeback"], came[each, "waiting"]) for each in weeks
     )

@@ -51,7 +51,7 @@ class SharedTexts:
 
 def _item(text: str) -> str:
     """Return one text; what only looks like an escape sign (22.9.2.19) is told apart from one."""
-    kept = _LIKE_AN_ESCAPE.sub(r"_x005F\1", text)
+    kept = _LIKE_AN_ESCAPE.sub(r"_x005F\1", text) if "_x" in text else text
     kept = kept.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;")
     space = ' xml:space="preserve"' if text != text.strip() else ""
     return f"<si><t{space}>{kept}</t></si>"

@@ -13,6 +13,7 @@ if TYPE_CHECKING:
     from numpy.typing import NDArray
 
     Days = NDArray[np.int64]
+    Marks = NDArray[np.bool_]
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,12 +30,16 @@ class LookedBack:
     jobs: CountedJobs
     heard_after: Days
 
+    def unheard(self) -> Marks:
+        """Mark those that were quiet, and of which nothing was heard since (n,)."""
+        quiet = self.jobs.settled & ~self.jobs.came_back
+        marks: Marks = quiet & (self.heard_after <= self.jobs.window_days)
+        return marks
+
     def silent(self) -> Days:
         """Return how many days each was watched (n,), the quiet ones to the last news alone."""
         import numpy as np
 
         ages, _ = self.jobs.watched()
-        quiet = self.jobs.settled & ~self.jobs.came_back
-        unheard = quiet & (self.heard_after <= self.jobs.window_days)
-        silent: Days = np.where(unheard, np.minimum(ages, self.heard_after), ages)
+        silent: Days = np.where(self.unheard(), np.minimum(ages, self.heard_after), ages)
         return silent

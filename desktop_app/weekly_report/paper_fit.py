@@ -45,6 +45,7 @@ _KNOWN = {
     for letter in letters
 }
 _LATIN, _CJK, _FIRST_CJK = 556, 1000, "\u2e80"
+_DIGITS = str.maketrans("123456789", "000000000")
 _WORDS: tuple[Kind, ...] = ("words", "long words")
 
 
@@ -100,9 +101,10 @@ def lines_in_rows(columns: Sequence[Sequence[Cell]], widths: Sequence[int]) -> l
     """Return how many lines the highest cell of each row takes, from the cells of each column."""
     high: list[Iterable[int]] = [itertools.repeat(1, max(map(len, columns), default=0))]
     for cells, width in zip(columns, widths, strict=False):
-        texts = {cell for cell in cells if isinstance(cell, str)}
-        known: dict[Cell, int] = {text: lines_needed(text, width) for text in texts}
-        if max(known.values(), default=1) > 1:
+        texts = [cell for cell in set(cells) if isinstance(cell, str)]
+        shapes = {shape: lines_needed(shape, width) for shape in _shapes(texts)}
+        if max(shapes.values(), default=1) > 1:
+            known: dict[Cell, int] = {text: shapes[text.translate(_DIGITS)] for text in texts}
             high.append([known.get(cell, 1) for cell in cells])
     return list(map(max, *high)) if high[1:] else list(high[0])
 
@@ -124,12 +126,12 @@ def asked_widths(column: Column, cells: Sequence[Cell], sign: str = "") -> Asked
     `sign` stands before amounts.
     """
     head = max(_digits(word, bold=True) for word in column.header.split())
+    once = set(cells)
+    texts = _shapes(cell for cell in once if isinstance(cell, str))
     if column.kind not in _WORDS:
-        shown = {cell for cell in cells if isinstance(cell, str)}
-        figure = max((_digits(one) for one in _widest_figures(cells, column.kind, sign)), default=0)
-        word, wide = _widest_word(shown), _widest(shown)
+        figure = max((_digits(one) for one in _widest_figures(once, column.kind, sign)), default=0)
+        word, wide = _widest_word(texts), _widest(texts)
         return Asked(max(head, figure, word), max(head, figure, word, min(wide, 14)))
-    texts = {cell for cell in cells if isinstance(cell, str)}
     longest = _widest(line for text in texts for line in text.split("\n"))
     word = _widest_word(texts)
     wide = max(head, min(WIDEST, longest))
@@ -174,7 +176,12 @@ def as_shown(value: Cell, kind: Kind, sign: str = "") -> str:
     return f"{value:.1%}" if kind == "share" else f"{value:,.2f}"
 
 
-def _widest_figures(cells: Sequence[Cell], kind: Kind, sign: str) -> list[str]:
+def _shapes(texts: Iterable[str]) -> set[str]:
+    """Return the texts with one digit for all: digits are alike in width, and numbers many."""
+    return {text.translate(_DIGITS) for text in texts}
+
+
+def _widest_figures(cells: Iterable[Cell], kind: Kind, sign: str) -> list[str]:
     numbers = [cell for cell in cells if isinstance(cell, (int, float))]
     ends: list[Cell] = [min(numbers), max(numbers)] if numbers else []
     ends += [next((cell for cell in cells if isinstance(cell, date)), None)]

@@ -89,6 +89,7 @@ Style = Literal["columns", "bars", "lines", "steps"]
 @dataclass(frozen=True, slots=True)
 class Chart:
     """A chart of some columns of a table over another one; `share` where the values are shares.
+    `currency` stands before amounts of money.
 
     Headers named in `limits` are drawn thin and broken, as the bounds of the others. "steps" has a
     number on either axis and stays at a value until the next.
@@ -103,6 +104,7 @@ class Chart:
     upwards: str
     limits: tuple[str, ...] = ()
     share: bool = False
+    currency: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -133,6 +135,8 @@ def fitting_text(text: str) -> str:
 
     The limit counts UTF-16 units, as spreadsheet programs do.
     """
+    if len(text) <= LONGEST_TEXT and text.isascii() and text.isprintable():
+        return text
     clean = _CANNOT_STAND.sub(" ", text.replace("\r\n", "\n"))
     if len(clean) * 2 <= LONGEST_TEXT or _units(clean) <= LONGEST_TEXT:
         return clean

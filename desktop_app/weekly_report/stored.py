@@ -11,7 +11,6 @@ from sqlalchemy import Connection, Row, Select, exists, select
 
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.stored import Pair, Reading
-from desktop_app.parts_compared.stored_many import verdicts_of_record
 from desktop_app.parts_compared.stored_pairs import drawer
 from desktop_app.repair_jobs.kept_job import kept_level, kept_window
 from desktop_app.repair_jobs.stored import Job, Vehicle, Visit
@@ -35,9 +34,11 @@ from desktop_app.weekly_report.stored_before_the_year import (
     read_older,
     read_promised_before,
 )
+from desktop_app.weekly_report.stored_calls_due import read_calls_due
 from desktop_app.weekly_report.stored_looked_back import look_back
 from desktop_app.weekly_report.stored_rules_changed import rules_changed
-from desktop_app.weekly_report.stored_year import Verdicts, YearAsked, read_year
+from desktop_app.weekly_report.stored_supplied import PairsSeen, judge_pairs, read_supplied
+from desktop_app.weekly_report.stored_year import YearAsked, read_year
 from desktop_app.weekly_report.week import Week
 from desktop_app.weekly_report.year_behind import WEEKS_IN_YEAR, YearBehind
 
@@ -56,7 +57,7 @@ def read_week_figures(
     """
     as_of = min(week.sunday, now.date())
     rules = read_rules(connection)
-    shop = _shop_words(rules)
+    shop = _shop_words(rules, kinds or {})
     first = week.moved(1 - WEEKS_IN_YEAR).monday
     if week.monday > now.date():
         nothing = WeekRows((), (), (), (), (), YearBehind(first, as_of))
@@ -66,8 +67,8 @@ def read_week_figures(
     met = returns_in(connection, look.met, promise, (first, as_of), names)
     watch = on_watch(connection, look)
     shown = week.moved(1 - WEEKS_SHOWN).monday
-    verdicts = _verdicts(connection, first, kinds or {}, rules)
-    asked = YearAsked(first, as_of, look, met, rules, names, verdicts)
+    seen = _pairs_seen(connection, first, kinds or {}, rules)
+    asked = YearAsked(first, as_of, look, met, rules, names, seen.verdicts)
     charted = min(shown, first + timedelta(days=rules.window_days)) if rules.window_days else shown
     met_ids = {row.earlier_id for row in met} | chained_before(connection, met)
     year = replace(
@@ -75,6 +76,7 @@ def read_week_figures(
         older=tuple(read_older(connection, look, first, charted, met_ids)),
         promised_before=tuple(read_promised_before(connection, first, as_of)),
         looked_back=look_back(connection, look, promise.long, as_of),
+        supplied=read_supplied(connection, first, as_of, seen),
     )
     rows = WeekRows(
         left=_jobs_left(connection, week.monday, as_of),
@@ -84,29 +86,28 @@ def read_week_figures(
         came_back_behind=tuple(row for row in met if row.came_on >= shown),
         year=year,
         rules_changed=rules_changed(connection, week.monday),
+        calls_due=read_calls_due(connection, watch, year, rules.ask_after_days),
     )
     return week_figures(week, now, as_of, shop, rows)
 
 
-def _verdicts(
+def _pairs_seen(
     connection: Connection, first: date, kinds: Mapping[str, PartKind], rules: HouseRules
-) -> Verdicts:
-    """Return the verdicts on pairs that were measured, of jobs handed over since a day."""
+) -> PairsSeen:
+    """Judge the pairs that were measured, of jobs handed over since a day."""
     wanted = (
         select(Pair.id)
         .join(Job, Job.id == Pair.job_id)
-        .where(Job.left_at >= first.isoformat(), Pair.fitted == 1)
+        .where(Job.left_at >= first.isoformat())
         .where(exists().where(Reading.pair_id == Pair.id))
     )
     pairs = frozenset(connection.execute(wanted).scalars())
     if not pairs or not kinds:
-        return {}
-    tools = drawer(connection)
-    found = verdicts_of_record(connection, kinds, tools, rules.confidence, of=pairs)
-    return dict(found)
+        return PairsSeen()
+    return judge_pairs(connection, kinds, drawer(connection), rules.confidence, pairs)
 
 
-def _shop_words(rules: HouseRules) -> ShopWords:
+def _shop_words(rules: HouseRules, kinds: Mapping[str, PartKind]) -> ShopWords:
     unit: Literal["mi", "km"] = "km" if rules.distance_unit == "km" else "mi"
     return ShopWords(
         name=rules.shop_name,
@@ -117,6 +118,7 @@ def _shop_words(rules: HouseRules) -> ShopWords:
         window_miles=rules.window_miles,
         window_rule=rules.window_rule,
         window_months=rules.window_months,
+        kind_names={kind.id: kind.name for kind in kinds.values()},
     )
 
 
@@ -173,4 +175,5 @@ def _job_left(row: Row[Any], kinds: tuple[str, ...]) -> JobLeft:
         window_miles=float(row.window_miles),
         window_rule=row.window_rule,
         declined=row.declined,
+        proof_words=row.proof_words,
     )

@@ -58,7 +58,8 @@ def drawn_chart(book: Workbook, chart: Chart, placed: Placed) -> DrawnChart:
     if chart.style == "bars":  # the format calls the axis that stands up the first one
         # From the top down, and yet with the scale beneath them.
         drawn.set_y_axis({"reverse": True, "crossing": "max"})
-        drawn.set_x_axis({"name": chart.upwards, "min": 0, "num_format": "#,##0"})
+        money = chart.currency.replace('"', "")
+        drawn.set_x_axis({"name": chart.upwards, "min": 0, "num_format": f'"{money}"#,##0'})
         drawn.set_legend({"none": True})
         drawn.set_size({"width": WIDTH, "height": HEIGHT})
         return drawn

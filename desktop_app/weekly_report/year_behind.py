@@ -18,6 +18,7 @@ from desktop_app.returns_watched.returns_list import ReturnRow
 from desktop_app.weekly_report.before_the_year import OlderJob, Promised, as_it_stood
 from desktop_app.weekly_report.cost_once import costs_once
 from desktop_app.weekly_report.looked_back import LookedBack
+from desktop_app.weekly_report.supplied import Supplied
 
 WEEKS_IN_YEAR = 52
 
@@ -148,8 +149,9 @@ class YearBehind:
 
     `returns` are those whose later visit lies in the year, `older` the jobs from before it that
     matter for them or are still under watch, `promised_before` the promises from before it that
-    are still open. `looked_back` are the jobs whose long window ended in the year. `left_out` are
-    the numbers of jobs that no rate counts. `hour_cost_cents` is what an hour costs the shop.
+    are still open. `looked_back` are the jobs whose long window ended in the year. `supplied` is
+    what came from suppliers. `left_out` are the numbers of jobs that no rate counts.
+    `hour_cost_cents` is what an hour costs the shop.
     """
 
     first: date
@@ -164,6 +166,7 @@ class YearBehind:
     older: tuple[OlderJob, ...] = ()
     promised_before: tuple[Promised, ...] = ()
     looked_back: LookedBack | None = field(default=None, compare=False)
+    supplied: Supplied = field(default_factory=Supplied)
     counted: tuple[JobDone, ...] = field(init=False)
     left_out: frozenset[str] = field(init=False)
 
@@ -200,16 +203,18 @@ def counted_jobs(
         known = [NEVER if value is None else value for value in values]
         return np.array(known, dtype=np.int64)
 
+    every = zip(*jobs, strict=True) if jobs else ((),) * len(JobDone._fields)
+    of = dict(zip(JobDone._fields, every, strict=True))
     return CountedJobs(
-        days_gone=days(job.days_gone for job in jobs),
-        window_days=days(job.counts_from for job in jobs),
-        back_after=days(job.back_after for job in jobs),
-        waits_after=days(job.waits_after for job in jobs),
+        days_gone=days(of["days_gone"]),
+        window_days=days(of["counts_from"]),
+        back_after=days(of["back_after"]),
+        waits_after=days(of["waits_after"]),
         part_kinds=tuple(job.part_kinds for job in jobs),
-        systems=tuple(job.system for job in jobs),
+        systems=of["system"],
         groups=tuple(tuple(dict.fromkeys(groups(job))) or (NOT_SAID,) for job in jobs),
-        lost_after=days(job.lost_after for job in jobs),
-        aside_after=days(job.aside_after for job in jobs),
-        unsure_after=days(job.unsure_after for job in jobs),
-        came_later=np.array([job.state == _LATER for job in jobs], dtype=bool),
+        lost_after=days(of["lost_after"]),
+        aside_after=days(of["aside_after"]),
+        unsure_after=days(of["unsure_after"]),
+        came_later=np.array([state == _LATER for state in of["state"]], dtype=bool),
     )

@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from desktop_app.returns_watched.ask_list import ENDS_SOON
-from desktop_app.returns_watched.honest_numbers.group_rates import can_be_told
+from desktop_app.returns_watched.honest_numbers.group_rates import anything_from, can_be_told
 from desktop_app.returns_watched.honest_numbers.proportion import wilson
+from desktop_app.returns_watched.honest_numbers.unheard import silence
 from desktop_app.returns_watched.owed import still_owed_cents
 from desktop_app.weekly_report.figures import WeekFigures
 from desktop_app.weekly_report.weekly_chart_of import weeks_charted
@@ -33,11 +34,13 @@ def _rate_of_year(figures: WeekFigures) -> Iterator[str]:
     low, high = wilson(back, len(settled))
     rate = f"{back / len(settled):.1%}, {low:.1%} to {high:.1%}"
     if not can_be_told(len(settled), low, high):
-        rate = f"too few to tell; what is known: between {low:.1%} and {high:.1%}"
+        rate = f"too few to tell; {anything_from(low, high)}"
     yield (
         f"The year: {back:,} of {jobs(len(settled), 'settled ')} came back. Rate {rate}."
         f"{' Not in it: ' if others else ''}{others}{'.' if others else ''}"
     )
+    unheard = sum(job.state == "nothing heard" for job in settled)
+    yield from silence(len(settled), unheard, back)
     early = sum(job.came_back for job in counted) - back
     if early:
         yield (

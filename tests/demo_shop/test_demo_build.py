@@ -6,6 +6,7 @@ from datetime import date, datetime
 from pathlib import Path
 
 import pytest
+from sqlalchemy import select
 
 from demo_shop.build import SEED, build_demo
 from demo_shop.demo_marker import DemoMarker, read_marker
@@ -17,9 +18,11 @@ from desktop_app.part_photos.stored_scales import scale_of_photo
 from desktop_app.parts_compared.pair_view import judge
 from desktop_app.parts_compared.part_kinds.kind_shelf import load_kinds
 from desktop_app.parts_compared.stored_pairs import drawer
+from desktop_app.repair_jobs.stored import Job, SelfTests
 from desktop_app.repair_jobs.stored_reading import job_by_number, people_here
 from desktop_app.repair_jobs.vin import read_vin
 from desktop_app.returns_watched.standing import JobCourse, Sighting, stands
+from desktop_app.returns_watched.stored import ReturnLink
 from desktop_app.returns_watched.stored_returns import read_watch
 from desktop_app.returns_watched.window import Window
 from desktop_app.shop_record.history import chain_problems
@@ -247,6 +250,21 @@ def test_a_demo_that_was_stopped_leaves_nothing(tmp_path: Path) -> None:
     building.close()
     assert list(tmp_path.iterdir()) == []
     assert read_marker(tmp_path) is None
+
+
+def test_what_was_proved_on_a_full_trip_did_not_leave_unproven(built: Built) -> None:
+    wanted = (
+        select(Job.number)
+        .join(ReturnLink, ReturnLink.earlier_job_id == Job.id)
+        .where(Job.proof_level >= 3, ReturnLink.cause_class == "left-unproven")
+    )
+    with built.record.reading() as connection:
+        assert connection.execute(wanted).scalars().all() == []
+        ran = select(Job.id).where(Job.proof_words.contains("own test ran"))
+        read = select(SelfTests.job_id).where(SelfTests.stage == "after repair")
+        told, kept = (set(connection.execute(one).scalars()) for one in (ran, read))
+    assert told
+    assert told <= kept
 
 
 def test_a_car_came_back_for_each_of_the_usual_reasons(built: Built) -> None:

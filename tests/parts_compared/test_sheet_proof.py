@@ -6,7 +6,7 @@ from dataclasses import replace
 
 import pytest
 
-from desktop_app.parts_compared.sheet_blocks import Cautions, Listed, Title, Words
+from desktop_app.parts_compared.sheet_blocks import Cautions, Listed, NextPage, Title, Words
 from desktop_app.parts_compared.sheet_job import sheet_blocks
 from desktop_app.parts_compared.sheet_proof import proof_blocks, proof_file_blocks
 from desktop_app.parts_compared.stored_proof_asked import proof_asked_by_parts
@@ -76,7 +76,7 @@ def test_codes_and_the_cars_own_tests_are_printed_before_and_after(
 def test_the_drive_is_printed_with_what_it_is_worth(job: JobView) -> None:
     drive = ProofKept(every=FaultEvery(40, "mi"), provoked=Provoked(37, 10, 0, 10))
     kept = replace(drive, conditions={"damp": True})
-    assert named(job, kept)["Tried"] == "Driven 7.5 miles. Wet road, two hills."
+    assert named(job, kept)["What was done"] == "Driven 7.5 miles. Wet road, two hills."
     worth = filed(job, kept)["What the drive is worth"]
     assert "7.5 miles without it happen by luck in 83 % of cases" in worth
     assert "decisive" in worth
@@ -157,6 +157,22 @@ def test_what_the_fitted_parts_ask_for_is_ticked_or_not_proved(shop: ShopRecord)
     assert f"Not ticked: {asked[0]}" not in left.items
 
 
+def test_points_of_closing_up_without_an_answer_stand_in_the_file(shop: ShopRecord) -> None:
+    story, rotor = a_rotor(shop), kinds()["distributor-rotor"]
+    still_here(shop, story.job)
+    first, *others = rotor.refit
+    actions.tick_check(shop, story.job, "refit", first.say, "not needed")
+    blocks = sheet_blocks(read_sheet(shop, story.job, kinds()))
+    file = blocks[next(at for at, one in enumerate(blocks) if isinstance(one, NextPage)) :]
+    named = "No answer was given to"
+    left = next(one for one in file if isinstance(one, Listed) and one.name == named)
+    assert left.items == tuple(f"⚠ {one.say}" if one.hurt else one.say for one in others)
+    for one in others:
+        actions.tick_check(shop, story.job, "refit", one.say, "done")
+    blocks = sheet_blocks(read_sheet(shop, story.job, kinds()))
+    assert named not in [one.name for one in blocks if isinstance(one, Listed)]
+
+
 def test_a_sheet_without_parts_is_named_for_what_it_holds_and_warns_of_the_system(
     shop: ShopRecord,
 ) -> None:
@@ -177,3 +193,11 @@ def test_a_caution_of_a_system_is_said_in_the_words_of_its_parts(system: str) ->
     without_parts = ("evaporative", "restraints", "air-conditioning")
     for caution in system_cautions(system):
         assert caution in of_parts or system in without_parts
+
+
+def test_a_wet_road_is_asked_for_where_somebody_told_of_wet(job: JobView) -> None:
+    driven = replace(job, system="ignition", proof_level=2, conditions={"hot": True})
+    told = replace(driven, conditions={"rain": True})
+    asked = "Not ticked: wet road if told wet."
+    assert asked not in not_proved(driven, ProofKept())
+    assert asked in not_proved(told, ProofKept())

@@ -122,3 +122,25 @@ def test_a_file_that_is_none_is_refused_in_one_line(
 ) -> None:
     assert command("import", str(tmp_path / "none.csv"), "--shop", shop) == 2
     assert capsys.readouterr().err.count("\n") == 1
+
+
+def test_what_was_taken_for_granted_is_said_beside_the_answer(
+    tmp_path: Path, shop: str, capsys: pytest.CaptureFixture[str]
+) -> None:
+    file = tmp_path / "jobs.csv"
+    file.write_text("RO,Date in,Date in\nJ-1,13/02/2024,2024-02-14\n", "utf-8")
+    assert command("import", str(file), "--shop", shop, "--json") == 0
+    said = capsys.readouterr()
+    assert json.loads(said.out)["added"] == 1
+    assert "Days are read day first." in said.err
+    assert "Left out: Date in (2)." in said.err
+
+
+@pytest.mark.skipif(not Path("/proc/self/mem").exists(), reason="no such file on this system")
+def test_a_file_that_opens_but_cannot_be_read_is_named(
+    shop: str, capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert command("import", "/proc/self/mem", "--shop", shop) == 2
+    said = capsys.readouterr().err
+    assert said.startswith("/proc/self/mem can't be read: ")
+    assert said.count("\n") == 1

@@ -13,6 +13,8 @@ from desktop_app.records_exchanged.column_map import ColumnMap
 from desktop_app.records_exchanged.formula_text import guarded, unguarded
 from desktop_app.records_exchanged.job_row import RowRejected
 from desktop_app.records_exchanged.letters_of import guessed_encoding
+from desktop_app.records_exchanged.rejected_rows import rejected_rows
+from desktop_app.records_exchanged.taken_for_granted import taken_for_granted
 from desktop_app.records_exchanged.text_lines import LONGEST_LINE
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.records_exchanged.tables import all_rows, jobs_of, refused_of, table_of, written
@@ -88,6 +90,49 @@ def test_a_letter_cut_in_two_by_a_piece_is_still_one() -> None:
     data = "aä".encode()
     assert guessed_encoding([data[:2], data[2:]]) == "utf-8"
     assert guessed_encoding([data[:2]]) != "utf-8"
+
+
+def two_in_one(tongue: str) -> bytes:
+    """A file joined from one in UTF-8 and one in an old encoding."""
+    words, encoding = WORDS[tongue]
+    one, other = "J-1,café “Kühler”\n".encode(), f'J-2,"{words}"\n'.encode(encoding)
+    return b"job_number,concern\n" + one + other
+
+
+@pytest.mark.parametrize("tongue", WORDS)
+def test_a_file_in_two_encodings_is_read_letter_by_letter_and_says_so(tongue: str) -> None:
+    data = two_in_one(tongue)
+    jobs = jobs_of(data)
+    assert [job.concern for job in jobs] == ["café “Kühler”", WORDS[tongue][0]]
+    found = table_of(data).found
+    assert found.encoding == f"utf-8, else {WORDS[tongue][1]}"
+    assert "Its letters are partly UTF-8, partly not" in taken_for_granted(found)[1]
+
+
+def test_rows_of_a_file_in_two_encodings_come_back_to_be_mended() -> None:
+    table = table_of(two_in_one("de"))
+    text = b"".join(rejected_rows(table, {3: "why not"})).decode("utf-8")
+    assert WORDS["de"][0] in text
+
+
+def test_a_guess_says_that_it_is_one_unless_it_was_laid_down() -> None:
+    data = written([["job_number", "concern"], ["J-1", "dröhnt"]]).encode("cp1252")
+    assert "That is a guess" in taken_for_granted(table_of(data).found)[1]
+    laid_down = taken_for_granted(table_of(data, ColumnMap(encoding="cp1252")).found)
+    assert laid_down == ("1 row below the headers, parted by commas, read as cp1252.",)
+
+
+def test_what_was_taken_for_granted_is_said() -> None:
+    head = "RO #,opened_on,opened_on,Mileage,Comment"
+    said = taken_for_granted(table_of(f"{head}\nJ-1,13/02/68,x,999.000,y\nJ-2,,,1.0,\n").found)
+    assert said == (
+        "2 rows below the headers, parted by commas, read as utf-8.",
+        "Read: “RO #” as job number, “Mileage” as odometer.",
+        "Days are read day first.",
+        "Years of two figures are 1950 to 2049.",
+        "An odometer of “999.000” is read as 999.",
+        "Left out: opened_on (2), Comment.",
+    )
 
 
 def test_a_byte_order_mark_is_no_part_of_the_first_header() -> None:

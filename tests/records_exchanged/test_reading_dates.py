@@ -11,6 +11,7 @@ from hypothesis import strategies as st
 from desktop_app.records_exchanged.column_map import ColumnMap
 from desktop_app.records_exchanged.date_order import OrderSeen, read_day
 from desktop_app.records_exchanged.date_words import DATE_ORDERS, DateOrder
+from desktop_app.records_exchanged.preview import preview
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.records_exchanged.tables import column, jobs_of, refused_of, table_of
 
@@ -147,6 +148,20 @@ def test_short_years_are_found_by_their_few_figures() -> None:
 def test_one_short_year_is_asked_about() -> None:
     with pytest.raises(ShopTrouble, match="year first"):
         table_of(column("opened_on", "13-01-25"))
+
+
+@pytest.mark.parametrize(
+    ("text", "year"),
+    [("13/02/50", 1950), ("13/02/68", 1968), ("13/02/99", 1999), ("13/02/26", 2026)],
+)
+def test_two_figures_are_a_year_from_1950_to_2049(text: str, year: int) -> None:
+    assert read_day(text, "day first") == date(year, 2, 13)
+
+
+def test_a_day_after_today_is_shown_as_still_to_come() -> None:
+    found = table_of(column("opened_on", "2026-11-16", "2026-11-17", "13/02/49")).found
+    shown = [row.why[:26] for row in preview(found, date(2026, 11, 16)).rows]
+    assert shown == ["", *["This day is still to come:"] * 2]
 
 
 FORMS = {

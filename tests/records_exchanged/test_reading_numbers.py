@@ -25,7 +25,13 @@ def only_why(header: str, cell: str) -> str:
         ("118,420", 118420, ""),
         ("118.420 km", 118420, "km"),
         ("118 420 mi", 118420, "mi"),
-        ("120,000 km", 120000, "km"),
+        ("120,000.0 km", 120000, "km"),
+        ("018,420", 18420, ""),
+        ("98.0000", 98, ""),
+        ("1234.000", 1234, ""),
+        ("118420,000", 118420, ""),
+        ("1,234.000", 1234, ""),
+        ("1.234.000", 1234000, ""),
         ("120000.0", 120000, ""),
         ("12,345,678", None, ""),
         ("98 miles", 98, "mi"),
@@ -40,6 +46,37 @@ def test_odometers(cell: str, number: int | None, unit: str) -> None:
         return
     (job,) = jobs_of(column("odometer", cell))
     assert (job.odometer, job.odometer_unit) == (number, unit)
+
+
+def odometers(*cells: str, laid_down: ColumnMap | None = None) -> list[int | None]:
+    return [job.odometer for job in jobs_of(column("odometer", *cells), laid_down)]
+
+
+@pytest.mark.parametrize("cell", ["999.000", "120,000 km", "1.000"])
+def test_three_noughts_alone_are_asked_about(cell: str) -> None:
+    with pytest.raises(ShopTrouble, match=r"row 2: “.*no other number of the file tells") as asked:
+        table_of(column("odometer", cell))
+    assert "decimal_sign" in str(asked.value)
+
+
+def test_three_noughts_are_told_by_the_file_s_other_numbers() -> None:
+    assert odometers("120,000", "118,420") == [120000, 118420]
+    assert odometers("120.000", "98.0000", "118420.0") == [120, 98, 118420]
+    assert odometers("999.000", laid_down=ColumnMap(decimal_sign="point")) == [999]
+    assert odometers("999.000", laid_down=ColumnMap(decimal_sign="comma")) == [999000]
+    (job,) = jobs_of('job,odometer,price\nJ-1,999.000,"9,50"\n')
+    assert job.odometer == 999000
+
+
+def test_odometers_that_contradict_each_other_are_asked_about_whatever_the_prices_say() -> None:
+    rows = "J-1,118.420,9.50\nJ-2,999.0,9.50\nJ-3,120.000,9.50\n"
+    with pytest.raises(ShopTrouble, match=r"row 4: “120\.000” may be .* has both signs"):
+        table_of(f"job,odometer,price\n{rows}")
+
+
+@given(st.integers(0, 9_999_999), st.sampled_from(".,"), st.sampled_from([1, 2, 4, 5]))
+def test_noughts_behind_a_sign_never_change_a_reading(number: int, sign: str, noughts: int) -> None:
+    assert odometers(f'"{number}{sign}{"0" * noughts}"'.strip('"')) == [number]
 
 
 @pytest.mark.parametrize(

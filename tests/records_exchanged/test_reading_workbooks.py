@@ -163,6 +163,13 @@ def test_numbers_of_a_workbook_have_a_point_whatever_else_is_there(tmp_path: Pat
     assert job.opened_on == date(2025, 3, 4)
 
 
+def test_a_text_that_may_be_two_odometers_is_refused_in_its_row(tmp_path: Path) -> None:
+    first, second = read(tmp_path, by_library([["job_number", "odometer"], [1, "120.000"], [2, 5]]))
+    assert isinstance(first, RowRejected)
+    assert first.why == "This may be 120 or 120,000. Write 120 or 120000."
+    assert isinstance(second, JobRow)
+
+
 BOMB = "<!DOCTYPE w [<!ENTITY a 'xx'><!ENTITY b '&a;&a;&a;&a;'>]>"
 FAR_CELL = f'<row r="1048576">{cell("XFD1048576", "x")}</row>'
 MANY = {f"x/{n}": b"" for n in range(1_001)}

@@ -36,7 +36,7 @@ def test_a_group_is_never_held_against_itself() -> None:
     assert expected == pytest.approx({"Ada": 10, "Bo": 20})
 
 
-def test_where_few_did_such_work_the_system_stands_for_it() -> None:
+def test_where_few_did_such_work_the_system_counts_beside_them() -> None:
     def some(name: str, kind: str, back: int, quiet: int) -> CountedJobs:
         made = jobs(*[BACK] * back, *[SETTLED] * quiet, names=(name,))
         return replace(made, part_kinds=((kind,),) * (back + quiet))
@@ -51,9 +51,35 @@ def test_where_few_did_such_work_the_system_stands_for_it() -> None:
         "technician",
     )
     ada = next(group for group in found if group.name == "Ada")
-    # 30 caps at 10 of 100; 10 coils, of which only ten others are, at 15 of 110 of the system.
-    assert ada.expected == pytest.approx(3 + 10 * 15 / 110)
-    assert ada.alike == 30
+    # 30 caps at 10 of 100. Of coils only ten others are: 5 of 10 beside as many jobs of the system,
+    # where 15 of 110 came back, as the spread of the kinds of work gives, twenty at most.
+    assert ada.expected is not None
+    most, least = 3 + 10 * 5 / 10, 3 + 10 * (5 + 20 * 15 / 110) / 30
+    assert least - 1e-9 <= ada.expected < most
+    assert (ada.alike, ada.by_system, ada.settled) == (30, 10, 40)
+    assert ada.held_against == "30 × the same work; 10 × the same work and its system"
+
+
+def test_where_kind_and_system_are_rare_all_work_counts_beside_them() -> None:
+    def some(name: str, system: str, back: int, quiet: int) -> CountedJobs:
+        return jobs(*[BACK] * back, *[SETTLED] * quiet, names=(name,), system=system)
+
+    rare = [some("Bo", f"system {n}", 1, 9) for n in range(8)]
+    own = [some("Ada", f"system {n}", 1, 9) for n in range(8)]
+    ada, bo = group_rates(together(*own, *rare), "technician")
+    # Ten others of each kind, all alike: 8 of 80 are expected, and luck does not part the two.
+    assert (ada.expected, bo.expected) == (pytest.approx(8), pytest.approx(8))
+    assert ada.held_against == "80 × the same work, its system and all work"
+    assert ada.reading == bo.reading == "within what luck gives"
+
+
+def test_hard_work_that_hardly_anybody_else_does_is_not_held_against_easy_work() -> None:
+    hard = jobs(*[BACK] * 20, *[SETTLED] * 80, names=("Ada",), system="electrical")
+    other = jobs(*[BACK] * 2, names=("Bo",), system="electrical")
+    easy = jobs(*[SETTLED] * 300, names=("Bo",), system="brakes")
+    ada = next(g for g in group_rates(together(hard, other, easy), "technician") if g.name == "Ada")
+    assert (ada.expected, ada.luck, ada.reading) == (None, None, NOTHING_ALIKE)
+    assert ada.as_json()["note"] == NOTHING_ALIKE
 
 
 def test_few_others_make_the_range_of_luck_wider() -> None:

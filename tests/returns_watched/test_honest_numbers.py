@@ -23,7 +23,6 @@ from desktop_app.returns_watched.honest_numbers.funnel import (
 )
 from desktop_app.returns_watched.honest_numbers.group_rates import (
     FEW_JOBS,
-    NOTHING_ALIKE,
     TOO_FEW,
     WIDEST_INTERVAL,
     GroupRate,
@@ -163,9 +162,13 @@ def test_who_takes_the_hard_cars_is_not_blamed() -> None:
         ),
         "technician",
     )
-    # Of ten hard jobs by the one, and ten easy by the other, nobody can say what to expect.
-    assert {group.reading for group in found} == {NOTHING_ALIKE}
-    assert {group.expected for group in found} == {None}
+    # Of ten hard jobs by the one, and ten easy by the other, little can be said: none is blamed,
+    # and the hard work of the one is expected to come back more often.
+    ada, bo = sorted(found, key=lambda group: group.name)
+    assert {group.beyond_luck for group in found} == {False}
+    assert ada.expected is not None
+    assert bo.expected is not None
+    assert ada.expected > 1.5 * bo.expected
     found = group_rates(
         together(
             some("Ada", "electrical", 60, 340),

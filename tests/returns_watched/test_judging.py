@@ -124,7 +124,7 @@ def test_the_cost_is_worked_out_with_its_kinds_apart() -> None:
     assert (cost.cash_out_cents, cost.not_split_cents, cost.recovered_cents) == (12510, 1000, 3000)
     assert cost.total_cents == 7513 + 12510 + 1000 - 3000
     assert cost_in_words(cost, 6010, "€") == (
-        "Hours: 1.25 h at €60.10, €75.13. Cash out: €125.10. Not split: €10.00. "
+        "Hours: 1.25 h at €60.10, €75.13. Cash out: €125.10. In one sum: €10.00. "
         "Got back: €30.00. Total: €180.23."
     )
 
@@ -159,7 +159,7 @@ def test_sums_drift_by_no_cent(written: list[CostWritten], hour: int) -> None:
 
 
 @pytest.mark.parametrize(
-    ("amount", "words"), [(0, "$0.00"), (120_450, "$1,204.50"), (-305, "−$3.05")]
+    ("amount", "words"), [(0, "$0.00"), (120_450, "$1,204.50"), (-305, "−\u2060$3.05")]
 )
 def test_money_is_said_with_its_sign(amount: int, words: str) -> None:
     assert money(amount, "$") == words

@@ -223,8 +223,8 @@ def test_the_cost_stands_apart_and_is_added_up(
     )
     assert field(page, "Hours nobody pays").text() == "1.5"
     assert field(page, "Towing").text() == "85"  # as it was typed
-    write(page, qtbot, "Not split", "10")
-    assert says(page, "Not split: $10.00. Got back: $30.00. Total: $195.10.")
+    write(page, qtbot, "In one sum", "10")
+    assert says(page, "In one sum: $10.00. Got back: $30.00. Total: $195.10.")
     assert kept(shop, "J-104", "J-131").cost_cents == 1000
     settle(desk, qtbot)
 

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPointF, Qt
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import (
     QFileDialog,
@@ -23,7 +23,10 @@ from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_window.desk import Desk
 from desktop_app.weekly_report.screen.chart_view import ChartView
 from desktop_app.weekly_report.screen.monday_book_page import MondayBookPage
+from desktop_app.weekly_report.screen.sheet_rows import as_read
 from desktop_app.weekly_report.screen.sheet_view import SheetView
+from desktop_app.weekly_report.sheet_form import Chart, Table
+from desktop_app.weekly_report.sheets.sheet_words import columns
 from tests.watched_shop import a_week_of_returns, job, judge_return, vehicle
 from tests.weekly_report.week_written import opened, table_rows
 
@@ -196,6 +199,44 @@ def test_words_are_read_whole_without_being_cut(
     assert not table.horizontalScrollBar().isVisible()
     for row in range(table.model().rowCount()):
         assert table.rowHeight(row) >= table.sizeHintForRow(row)
+
+
+def test_a_long_sentence_is_read_to_its_end(page: MondayBookPage, desk: Desk, qtbot: QtBot) -> None:
+    page.resize(700, 700)
+    _turn_to(page, desk, qtbot, "Read first")
+
+    def whole() -> bool:
+        found = (one for one in page.findChildren(QLabel) if "Foretold, other hands" in one.text())
+        return all(one.height() >= one.heightForWidth(one.width()) > 0 for one in found)
+
+    qtbot.waitUntil(whole)
+    [label] = [one for one in page.findChildren(QLabel) if "Foretold, other hands" in one.text()]
+    assert label.height() > 2 * label.fontMetrics().height()
+
+
+def test_money_below_nothing_is_read_with_its_sign_before_the_currency() -> None:
+    # U+2060 keeps the sign and the amount on one line.
+    assert as_read(-371.5, "money", "$") == "−\u2060$371.50"
+    assert as_read(1030, "money", "$") == "$1,030.00"
+
+
+def test_the_costs_say_their_currency_and_no_word_of_them_is_cut(qtbot: QtBot) -> None:
+    cause = "right, but not the whole of it, and looked at twice"
+    cells = columns(("Cause", "words"), ("Total", "money"))
+    table = Table("CostByCause", cells, ((cause, 980.0),))
+    chart = Chart("Costs", "bars", "CostByCause", "Cause", ("Total",), "Cause", "Cost in $",
+                  currency="$")  # fmt: skip
+    view = ChartView(chart, table)
+    qtbot.addWidget(view)
+    view.resize(900, 300)
+    assert view.words_of(0) == f"Cause {cause}: Total $980.00"
+    # Where the bars begin, the names before them have their room.
+    names = view.fontMetrics().horizontalAdvance(cause)
+    assert view.row_at(QPointF(names, 100)) is None
+    # The last figure beneath has its half beyond the end of the bars.
+    half = view.fontMetrics().horizontalAdvance("$1,000") / 2
+    assert view.row_at(QPointF(view.width() - half, 100)) is None
+    assert view.row_at(QPointF(view.width() - half - 12, 100)) == 0
 
 
 def test_a_chart_is_walked_opened_and_copied(

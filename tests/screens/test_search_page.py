@@ -17,10 +17,13 @@ from desktop_app.shop_record.deed import Deed
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.resource_folder import resource_path
 from desktop_app.shop_window.desk import Desk
-from desktop_app.symptom_search.find import Found, find, open_page
-from desktop_app.symptom_search.question import without
+from desktop_app.symptom_search.filters import ALL_JOBS, Filters
+from desktop_app.symptom_search.found import Found
 from desktop_app.symptom_search.screen.ask_page import AskPage
 from desktop_app.symptom_search.screen.hit_rows import HitRows
+from desktop_app.symptom_search.screen.index_errand import IndexErrand
+from desktop_app.symptom_search.screen.old_jobs import OldJobs
+from desktop_app.symptom_search.screen.search_place import SearchPlace
 from desktop_app.symptom_search.stored_index import JobIndex
 from desktop_app.symptom_search.vocabulary_file import shop_vocabulary
 
@@ -65,12 +68,7 @@ def page(shop: ShopRecord, qtbot: QtBot) -> Iterator[AskPage]:
     write_job(shop, "J-1", "misses <b>badly</b> in the rain", None)
     write_job(shop, "J-2", "brakes squeal in the rain")
     desk = Desk(shop)
-    shown = AskPage(
-        desk,
-        lambda text, limit: find(shop, words, kinds, text, limit),
-        lambda: open_page(shop),
-        lambda text, piece: without(text, piece, words, kinds),
-    )
+    shown = SearchPlace(desk, lambda: words, lambda: kinds, lambda _job: None, QWidget).page()
     qtbot.addWidget(shown)
     shown.resize(1100, 760)
     shown.desk = desk
@@ -165,14 +163,15 @@ def test_nothing_found_is_said(page: AskPage, qtbot: QtBot) -> None:
 def test_a_slow_search_runs_beside_the_window(shop: ShopRecord, qtbot: QtBot) -> None:
     from time import perf_counter
 
-    def slow(text: str, _limit: int) -> Found:
-        end = perf_counter() + 0.05
-        while perf_counter() < end:
-            pass
-        return Found(text, (), (), (), 0)
+    class Slow(OldJobs):
+        def find(self, text: str, limit: int, kept: Filters = ALL_JOBS) -> Found:
+            end = perf_counter() + 0.05
+            while perf_counter() < end:
+                pass
+            return Found(text, (), (), (), 0)
 
     desk = Desk(shop)
-    page = AskPage(desk, slow, lambda: ((), ()), lambda text, piece: text)
+    page = AskPage(desk, Slow(shop, shop_vocabulary, dict), IndexErrand(desk))
     qtbot.addWidget(page)
     page.show()
     page.ask("first")

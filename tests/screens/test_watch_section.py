@@ -250,3 +250,20 @@ def test_words_half_typed_into_what_is_owed_are_kept_and_told(
     section.open_job(1)
     assert f"{amount} “about 12 or so”" in told[-1]
     assert says(section, f"{amount} “about 12 or so”")
+
+
+def test_a_car_seen_fine_after_its_window_is_proved_by_time(
+    section: Shown, shop: ShopRecord, qtbot: QtBot
+) -> None:
+    car = vehicle(shop, plate="TIN 9")
+    first = job(shop, car, "J-9", "2026-03-01", "2026-03-02")
+    nothing = {"cause": "", "correction": "", "cause_found": 0}
+    bare = job(shop, car, "J-10", "2026-03-01", "2026-03-02", **nothing)
+    section.open_job(first)
+    assert not says(section, "Proof 5, time")
+    job(shop, car, "J-11", "2026-09-01", "2026-09-01", system="brakes", concern="new tyres")
+    section.open_job(first)
+    assert says(section, "Proof 5, time: the car was seen fine after its window had ended.")
+    section.open_job(bare)  # nothing was put right: there is nothing to prove
+    assert says(section, "seen fine")
+    assert not says(section, "Proof 5, time")

@@ -110,6 +110,8 @@ def test_a_job_from_the_counter_to_mondays_report(
         at.wait_for("Undone: Write down what was declined.")
         at.press("Redo")
         at.press("Hand the car over")
+        at.wait_for("Someone can get hurt where these are left out")
+        at.press("Hand over all the same")
         at.wait_for("Left on 2 March 2026")
         at.picture(tmp_path, "gone")
     # 41 days and 880 miles later it is back.

@@ -52,6 +52,8 @@ def test_a_job_is_taken_in_found_out_and_handed_over_by_keys(qtbot: QtBot, tmp_p
         qtbot.keyClick(level, Qt.Key.Key_Space)
         qtbot.keyClick(at.tab_to("Nothing was declined"), Qt.Key.Key_Space)
         qtbot.keyClick(at.tab_to("Hand the car over"), Qt.Key.Key_Space)
+        at.wait_for("Someone can get hurt where these are left out")
+        qtbot.keyClick(at.tab_to("Hand over all the same"), Qt.Key.Key_Space)
         at.wait_for("Left on 2 March 2026")
         desk = at.program.desk
         assert desk is not None

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 import shutil
+from argparse import Namespace
 from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
 from sqlalchemy import insert
 
+from desktop_app.commands.finding import find as find_command
 from desktop_app.commands.shop_place import kinds_of, open_place
 from desktop_app.repair_jobs.stored import Job, JobSymptom, TroubleCode, Visit
 from desktop_app.returns_watched.stored import ReturnLink
@@ -105,6 +107,17 @@ def test_what_is_read_back_from_the_file_answers_the_same(record: ShopRecord, te
     assert told(ask(again, text)) == told(ask(record, text))
     assert ask(again, text).of_all
     again.close()
+
+
+def test_the_find_command_makes_the_index_once(place: Path) -> None:
+    asked = Namespace(shop=str(place), text="renewed", limit=3)
+    first = find_command(asked).json
+    assert len(files(place)) == 1
+    assert find_command(asked).json == first
+    shop = open_place(place, lambda: NOON)
+    assert not index_is_behind(shop)
+    assert sum(fix["jobs"] for fix in first["fixes"]) >= ask(shop, "renewed").counted
+    shop.close()
 
 
 def test_a_deed_its_undo_and_its_redo_are_felt_at_once(record: ShopRecord) -> None:

@@ -12,7 +12,7 @@ from desktop_app.weekly_report.sheet_form import Table
 from desktop_app.weekly_report.sheets.costs import costs_sheet
 from tests.weekly_report.year_made import came, done, figures
 
-APART = ("Unbilled hours", "Work", "Cash out", "Not split", "Got back", "Total")
+APART = ("Unbilled hours", "Work", "Cash out", "In one sum", "Got back", "Total")
 
 
 def sums(table: Table) -> dict[str, float]:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
 from datetime import UTC, date, datetime
 
 import numpy as np
@@ -23,7 +24,7 @@ from desktop_app.weekly_report.sheets.does_it_pay import does_it_pay
 from desktop_app.weekly_report.week import Week
 from desktop_app.weekly_report.year_behind import JobDone, PartFitted
 from tests.watched_shop import job, judge_return, vehicle
-from tests.weekly_report.year_made import done, figures
+from tests.weekly_report.year_made import SHOP, came, done, figures
 
 AS_OF = date(2026, 11, 15)
 # How each grouping is called in the book: its sheet, its table, and how many columns name a row.
@@ -111,12 +112,17 @@ def test_the_book_and_the_command_say_the_same(
     assert len(asked) >= 2
 
     def figures_of(row: dict[str, object]) -> tuple[object, ...]:
-        wanted = ("Settled", "Comebacks", "Low", "Luck from", "Read it as")
+        wanted = ("Settled", "Comebacks", "Low", "Fewest by luck", "Read it as")
         return tuple(row[header] for header in wanted)
 
     said = sorted(map(repr, map(figures_of, rows)))
     assert said == sorted(
-        repr((g.settled, g.comebacks, g.low, None if g.luck is None else g.luck[0], g.reading))
+        repr(
+            (
+                *(g.settled, g.comebacks, g.low if g.note is None else None),
+                *(None if g.luck is None else g.luck[0], g.read_as),
+            )
+        )
         for g in asked
     )
 
@@ -125,7 +131,7 @@ def test_by_people_the_same_too(record: ShopRecord, week: WeekFigures) -> None:
     table = week_sheet(week, "People").table("People")
     asked = [group for group in _asked(record, week, "technician") if group.settled >= 20]
     assert [(row[2], row[5], row[1]) for row in table.rows] == [
-        (group.settled, group.comebacks, group.reading) for group in asked
+        (group.settled, group.comebacks, group.read_as) for group in asked
     ]
 
 
@@ -151,7 +157,7 @@ def test_the_caution_stands_once_beneath_each_table_that_compares(week: WeekFigu
         for table in week_sheet(week, sheet).tables:
             cautions = sum("compared at once" in note for note in table.notes)
             headers = [column.header for column in table.columns]
-            limits = table.column("Luck from") if "Luck from" in headers else ()
+            limits = table.column("Fewest by luck") if "Fewest by luck" in headers else ()
             assert cautions == (sum(limit is not None for limit in limits) > 1)
 
 
@@ -162,16 +168,43 @@ def jobs(name: str, settled: int, back: int, **more: object) -> list[JobDone]:
     ]
 
 
-def test_a_row_of_few_jobs_has_bounds_and_no_rate() -> None:
+def test_a_row_of_few_jobs_has_words_and_no_figure_that_looks_like_a_rate() -> None:
     some = [*jobs("A", 5, 2, system="brakes"), *jobs("B", 60, 3, system="ignition")]
     table = week_sheet(figures(some), "Symptoms").table("Systems")
     rows = {
         row[0]: dict(zip((c.header for c in table.columns), row, strict=True)) for row in table.rows
     }
-    assert rows["Brakes"]["Rate"] is None
-    assert rows["Brakes"]["Read it as"] == "too few jobs to tell"
-    assert rows["Brakes"]["Low"] is not None
+    shares = ("Rate", "Low", "High", "Likely rate")
+    assert [rows["Brakes"][header] for header in shares] == [None] * 4
+    # Wilson's interval of 2 of 5: 11.8 % to 76.9 %.
+    assert rows["Brakes"]["Read it as"] == "too few jobs to tell: anything from 12% to 77%"
     assert rows["Ignition"]["Rate"] == pytest.approx(0.05)
+
+
+def test_what_an_alternator_came_back_as_agrees_with_its_comebacks() -> None:
+    fitted = {"parts": (PartFitted("alternator"),)}
+    settled, early = (
+        done("A-1", 200, back_after=20, **fitted),
+        done("A-2", 30, back_after=9, **fitted),
+    )
+    later = came(settled, "A-3", 20), came(early, "A-4", 9)
+    shop = replace(SHOP, kind_names={"alternator": "alternator of the shelf"})
+    table = week_sheet(figures([settled, early], later, shop), "Kinds of part").table("KindsOfPart")
+    [row] = table.rows
+    named = dict(zip((column.header for column in table.columns), row, strict=True))
+    assert (named["Comebacks"], named["Came back as"]) == (1, "1 same part; 1 too early to count")
+    assert named["Kind of part"] == "alternator of the shelf"
+
+
+def test_which_wider_work_stood_in_is_said_beneath() -> None:
+    some = [
+        *(done(f"A-{n}", system=f"system {n % 8}", technician="Ada") for n in range(80)),
+        *(done(f"B-{n}", system=f"system {n % 8}", technician="Bo") for n in range(80)),
+    ]
+    notes = week_sheet(figures(some), "People").table("People").notes
+    [held] = [note for note in notes if note.startswith("Held against:")]
+    assert "0 of 160 jobs against the same work alone" in held
+    assert "with all other work too (160)" in held
 
 
 FITS = (PartFitted("distributor-rotor", verdict="fits"),)

@@ -17,6 +17,7 @@ from desktop_app.weekly_report.actions import look_at_week
 from desktop_app.weekly_report.figures import WeekFigures
 from desktop_app.weekly_report.other_windows import jobs_in_window
 from desktop_app.weekly_report.pages import week_sheet
+from desktop_app.weekly_report.sheets.rate_months import OWN
 from desktop_app.weekly_report.week import read_week
 from tests.watched_shop import job, judge_return, vehicle
 from tests.weekly_report.year_made import came, done, figures
@@ -46,13 +47,13 @@ def test_the_same_trouble_told_in_the_early_window_waits_in_it(shop: ShopRecord)
         one = job(shop, vehicle(shop, plate=f"T {n}"), f"J-{n}", "2026-07-01", "2026-07-01")
         if n < 2:
             note_answer(shop, one, "same trouble", on=date(2026, 7, 10 if n else 20))
-    assert counts(book(shop), "early") == counts(book(shop), "main") == (3, 2, 0)
+    assert counts(book(shop), "early") == counts(book(shop), OWN) == (3, 2, 0)
 
 
 def test_what_came_after_a_sale_came_back_in_no_window(shop: ShopRecord) -> None:
     change_rule(shop, "sale_ends_window", "yes")
     a_year_with_all_fates(shop)
-    early, main = counts(book(shop), "early"), counts(book(shop), "main")
+    early, main = counts(book(shop), "early"), counts(book(shop), OWN)
     assert early[2] == main[2] == 1  # the sold car's return is none
 
 
@@ -69,7 +70,7 @@ def test_what_becomes_known_between_two_windows_counts_in_the_longer(state: str)
         returns = [replace(one, row=replace(one.row, candidate=met))]
     found = figures(jobs, returns)
     found = replace(found, year=replace(found.year, long=(180, 12_000)))
-    assert counts(found, "main") == (4, 0, 0)
+    assert counts(found, OWN) == (4, 0, 0)
     assert counts(found, "long") == (3, 0, 0)
 
 

@@ -10,6 +10,7 @@ from desktop_app.returns_watched.honest_numbers.counted_jobs import NO_LAST_DAY
 from desktop_app.weekly_report.read_first import read_first
 from desktop_app.weekly_report.sheet_form import Table
 from desktop_app.weekly_report.sheets.rate import rate_sheet
+from desktop_app.weekly_report.sheets.rate_months import OWN
 from desktop_app.weekly_report.weekly_chart_of import weeks_charted
 from desktop_app.weekly_report.year_behind import JobDone, ReturnDone
 from tests.weekly_report.year_made import SHOP, WEEK, came, done, figures
@@ -44,7 +45,7 @@ def test_the_year_stands_first_and_is_the_rate_of_read_first() -> None:
     jobs += [done("J-80", 100, window_days=365, back_after=20), done("J-81", 100, window_days=365)]
     table = rate_sheet(figures(jobs)).table("RateByMonth")
     rows = [cells(table, n) for n in range(3)]
-    [main] = [row for row in rows if (row["Left in"], row["Window"]) == (YEAR, "main")]
+    [main] = [row for row in rows if (row["Left in"], row["Window"]) == (YEAR, OWN)]
     assert (main["Jobs"], main["Settled"], main["Comebacks"]) == (42, 40, 4)
     assert main["Rate"] == 0.1
     assert any("4 of 40 settled jobs came back. Rate 10.0%" in w for w in read_first(figures(jobs)))
@@ -197,7 +198,7 @@ def test_a_car_out_of_sight_is_no_quiet_success() -> None:
     table = rate_sheet(figures(jobs)).table("RateByMonth")
     year = {row[1]: cells(table, n) for n, row in enumerate(table.rows) if row[0] == YEAR}
     # Sold on the 60th day: the first 30 were watched to their end, the 90 were not.
-    assert (year["early"]["Settled"], year["main"]["Settled"]) == (30, 0)
+    assert (year["early"]["Settled"], year[OWN]["Settled"]) == (30, 0)
 
 
 def test_each_return_of_a_job_counts_in_returns_per_job() -> None:

@@ -36,9 +36,7 @@ def some(name: str, many: int, **more: Any) -> list[JobDone]:
 
 def test_too_few_to_tell_have_no_rate_of_the_year() -> None:
     jobs = [*some("J", 21), *some("B", 9, back_after=20)]
-    assert "too few to tell; what is known: between 16.7% and 47.9%" in said(
-        figures(jobs), "The year:"
-    )
+    assert "too few to tell; anything from 17% to 48%" in said(figures(jobs), "The year:")
     [total] = [
         one
         for one in week_sheet(figures(jobs), "Read first").totals
@@ -46,6 +44,19 @@ def test_too_few_to_tell_have_no_rate_of_the_year() -> None:
     ]
     assert total.value is None
     assert "0.2" in total.formula
+
+
+def test_silence_is_said_beside_the_rate() -> None:
+    jobs = [*some("S", 60), *some("F", 50, state="seen fine"), *some("B", 10, back_after=20)]
+    assert said(figures(jobs), "The year:").startswith("The year: 10 of 120 settled jobs came back")
+    # Wilson's interval of 10 of 60, by statsmodels: 9.3 % to 28.0 %.
+    assert said(figures(jobs), "No news is not good news") == (
+        "Of 60 of these 120 nothing was heard since, and the rate takes them for well; among those "
+        "heard of, 10 of 60 came back (16.7%, 9.3% to 28.0%). No news is not good news: the truth "
+        "probably lies between the two."
+    )
+    assert not any("heard" in words for words in read_first(figures(jobs[60:])))
+    assert "of any of these 60 since" in said(figures(jobs[:60]), "no news is not good news")
 
 
 def test_what_is_not_in_the_rate_is_named() -> None:

@@ -19,6 +19,7 @@ from desktop_app.shop_record.house_rules import change_rule
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.weekly_report.actions import look_at_week
 from desktop_app.weekly_report.pages import week_sheet
+from desktop_app.weekly_report.sheets.rate_months import OWN
 from desktop_app.weekly_report.week import read_week
 from desktop_app.weekly_report.year_behind import JobDone, counted_jobs
 from tests.watched_shop import job, judge_return, vehicle
@@ -74,7 +75,7 @@ def test_a_car_that_came_again_after_its_sale_is_settled_nowhere(shop: ShopRecor
         judge_return(shop, first, later, "same symptom")
     book = look_at_week(shop, read_week("2026-W46"))
     months = week_sheet(book, "Rate").table("RateByMonth")
-    main = months.column("Settled")[months.column("Window").index("main")]
+    main = months.column("Settled")[months.column("Window").index(OWN)]
     totals = {one.words: one.value for one in week_sheet(book, "Read first").totals}
     raw = week_sheet(book, "Raw").table("Raw").column("Settled")
     assert main == totals["of these settled"] == sum(map(int, map(str, raw))) == 3

@@ -15,6 +15,7 @@ from desktop_app.weekly_report.figures import WeekFigures
 from desktop_app.weekly_report.pages import week_sheet
 from desktop_app.weekly_report.read_first import read_first
 from desktop_app.weekly_report.sheet_form import Table
+from desktop_app.weekly_report.sheets.rate_months import OWN
 from desktop_app.weekly_report.week import read_week
 from desktop_app.weekly_report.weekly_chart_of import weeks_charted
 from tests.watched_shop import a_week_of_returns, job, judge_return, vehicle
@@ -185,7 +186,7 @@ def test_a_window_that_no_job_has_passed_is_named_as_left_out(shop: ShopRecord) 
     for n in range(3):
         job(shop, vehicle(shop, plate=f"T {n}"), f"J-{n}", "2025-11-17", "2025-11-18")
     months = table(book(shop), "Rate", "RateByMonth")
-    assert set(months.column("Window")) == {"early", "main"}
+    assert set(months.column("Window")) == {"early", OWN}
     assert any(note.startswith("The long window") and "has no row" in note for note in months.notes)
     assert not any("; long" in note for note in months.notes)
 

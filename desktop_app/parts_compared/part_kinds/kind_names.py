@@ -3,13 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from types import MappingProxyType
 
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 
+NO_KINDS: Mapping[str, PartKind] = MappingProxyType({})
 
-def kind_words(kind_id: str) -> str:
-    """Return the id of a kind as words, for where the shelf with its name isn't at hand."""
-    return kind_id.replace("-", " ")
+
+def kind_words(kind_id: str, kinds: Mapping[str, PartKind] = NO_KINDS) -> str:
+    """Return the name of a kind; its id as words, where the shelf that knows it isn't at hand."""
+    known = kinds.get(kind_id)
+    return kind_id.replace("-", " ") if known is None else known.name
 
 
 def kind_names(kinds: Mapping[str, PartKind]) -> dict[str, str]:

@@ -15,6 +15,8 @@ from desktop_app.records_exchanged.workbook_read.xml_read import XmlReader
 MOST_ROWS = 1_048_576  # of a sheet (ECMA-376)
 _LONGEST = 200_000
 _PLAIN = (Form.NUMBER, 0)
+_BEYOND_ALL = 10**9
+_LAST_COLUMN = column_letters(MOST_COLUMNS - 1)
 _COLUMNS = {column_letters(index): index for index in range(MOST_COLUMNS)}
 
 # What stands before a text that is no value: NUL, which no workbook can hold itself.
@@ -89,7 +91,7 @@ class Sheet:
         self._into.append(text)
 
     def _begin(self, written: str) -> None:
-        number = int(written) if written.isascii() and written.isdigit() else self._number + 1
+        number = self._number + 1 if (named := _whole(written)) is None else named
         if not self._number < number <= MOST_ROWS:
             raise WorkbookCannot("The workbook's rows are out of order.", do=SAVE_AS_CSV)
         self._number = number
@@ -102,8 +104,10 @@ class Sheet:
         else:
             column = _COLUMNS.get(written.rstrip("0123456789"))
         if column is None or column >= MOST_COLUMNS:
+            letters = written.rstrip("0123456789")[:10]
+            where = f"in column {letters}" if letters else f"beyond column {_LAST_COLUMN}"
             raise WorkbookCannot(
-                f"Row {self._number} has a cell in column {written.rstrip('0123456789')[:10]}.",
+                f"Row {self._number} has a cell {where}.",
                 do=f"At most {MOST_COLUMNS} columns are read.",
             )
         if column < len(self._cells):
@@ -119,7 +123,7 @@ class Sheet:
         written = self._runs[0] if len(self._runs) == 1 else "".join(self._runs)
         kind = self._kind
         if kind == "s":
-            return self._texts[int(written)] if written.isascii() and written.isdigit() else ""
+            return "" if (named := _whole(written)) is None else self._texts[named]
         if self._formula and not written and kind != "str":
             return f"{NO_VALUE}={''.join(self._formula)[:200]}"
         if kind == "n":
@@ -129,3 +133,10 @@ class Sheet:
         if kind == "b":
             return "TRUE" if written == "1" else "FALSE"
         return unescaped(written)
+
+
+def _whole(written: str) -> int | None:
+    """Return a whole number as the file writes it, at most beyond all rows and texts; else None."""
+    if not (written.isascii() and written.isdigit()):
+        return None
+    return int(written) if len(written) < 10 else _BEYOND_ALL

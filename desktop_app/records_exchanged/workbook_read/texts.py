@@ -15,7 +15,13 @@ _ESCAPED = re.compile(r"_x([0-9A-Fa-f]{4})_")
 
 def unescaped(text: str) -> str:
     """Return a text with its escaped signs as they are."""
-    return _ESCAPED.sub(lambda match: chr(int(match[1], 16)), text) if "_x" in text else text
+    return _ESCAPED.sub(_sign, text) if "_x" in text else text
+
+
+def _sign(match: re.Match[str]) -> str:
+    """Return the sign; NUL and halves of signs are none, and stay as they are written."""
+    number = int(match[1], 16)
+    return match[0] if number == 0 or 0xD800 <= number <= 0xDFFF else chr(number)
 
 
 class Texts:

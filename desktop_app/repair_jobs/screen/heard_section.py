@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtCore import Slot
+from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QPushButton, QWidget
 
 from desktop_app.repair_jobs import actions, vehicle_actions
@@ -14,6 +14,7 @@ from desktop_app.repair_jobs.screen.beside_this_visit import BesideThisVisit
 from desktop_app.repair_jobs.screen.car_events import CarEvents
 from desktop_app.repair_jobs.screen.odometer_box import OdometerBox
 from desktop_app.repair_jobs.screen.same_plate_box import SamePlateBox
+from desktop_app.repair_jobs.screen.side_by_side import side_by_side
 from desktop_app.repair_jobs.screen.which_holds import WhichHolds
 from desktop_app.repair_jobs.stored_questions import vin_still_asked
 from desktop_app.shop_window.desk import Desk
@@ -31,12 +32,15 @@ ReadSymptoms = Callable[[str], tuple[str, ...]]
 class HeardSection(Section):
     """What is known from the counter; every field saves itself."""
 
+    heard = Signal(str, int)  # the concern as it stands in its field, and the job's id
+
     def __init__(
         self,
         desk: Desk,
         read_symptoms: ReadSymptoms,
         symptom_name: SymptomNames,
         may_part: vehicle_actions.MayPart | None = None,
+        beside_words: QWidget | None = None,
     ) -> None:
         super().__init__("Heard")
         self._desk = desk
@@ -61,7 +65,8 @@ class HeardSection(Section):
         self._ticks: dict[str, ThreeWay] = {}
         concern = Labelled("Concern, in the customer's own words", self._concern)
         self._holds = WhichHolds(desk, concern)
-        self.column.addWidget(concern)
+        self.column.addLayout(side_by_side(concern, beside_words))
+        self._concern.textChanged.connect(self._say_heard)
         same = QHBoxLayout()
         same.addWidget(self._same)
         same.addStretch(1)
@@ -96,6 +101,12 @@ class HeardSection(Section):
         self._events.show_job(job)
         self._show_groups(job)
         self._show_questions(job)
+        self._say_heard()
+
+    @Slot()
+    def _say_heard(self) -> None:
+        if self._job is not None:
+            self.heard.emit(self._concern.toPlainText(), self._job.id)
 
     def _show_questions(self, job: JobView) -> None:
         self._vin_box.question.ask(self._desk.ask(vin_still_asked, job))

@@ -5,11 +5,21 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from PySide6.QtCore import QTimer, Signal, Slot
-from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QLineEdit, QPlainTextEdit, QPushButton
+from PySide6.QtGui import QTextCursor
+from PySide6.QtWidgets import (
+    QGridLayout,
+    QHBoxLayout,
+    QLineEdit,
+    QPlainTextEdit,
+    QPushButton,
+    QWidget,
+)
 
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.known_car import KnownCar, against_the_same
+from desktop_app.repair_jobs.screen.checked_then_box import CheckedThenBox
 from desktop_app.repair_jobs.screen.known_car_box import KnownCarBox, Promised, nothing_promised
+from desktop_app.repair_jobs.screen.side_by_side import side_by_side
 from desktop_app.repair_jobs.screen.which_car import WhichCar, line_of
 from desktop_app.repair_jobs.stored_known_car import find_vehicle, read_known_car
 from desktop_app.repair_jobs.stored_reading import earlier_jobs, read_job
@@ -32,6 +42,7 @@ class WriteUpPage(ReadingPage):
 
     taken_in = Signal(int)
     job_wanted = Signal(int)
+    heard = Signal(str)  # the concern, whenever it was changed
 
     def __init__(
         self,
@@ -40,7 +51,9 @@ class WriteUpPage(ReadingPage):
         read_symptoms: ReadWords,
         read_conditions: ReadWords,
         promised: Promised = nothing_promised,
+        beside_words: QWidget | None = None,
     ) -> None:
+        """Take how words are read, what is promised of a job, and what stands beside the words."""
         super().__init__()
         self._desk = desk
         self._drafts = drafts
@@ -57,6 +70,7 @@ class WriteUpPage(ReadingPage):
         self._concern.setAccessibleName("What the customer says")
         self._concern.setTabChangesFocus(True)
         self._concern.setFixedHeight(96)
+        self._checked_then = CheckedThenBox()
         self._take_in = QPushButton("Take the car in")
         self._take_in.setObjectName("next")
         self._take_in.clicked.connect(self.take_in)
@@ -64,7 +78,7 @@ class WriteUpPage(ReadingPage):
         self._clear.clicked.connect(self._empty)
         self._hint = plain_label("", wrap=True)
         self._hint.hide()
-        self._lay_out()
+        self._lay_out(beside_words)
         self._pause = QTimer(self)
         self._pause.setSingleShot(True)
         self._pause.setInterval(PAUSE_MS)
@@ -77,6 +91,19 @@ class WriteUpPage(ReadingPage):
         if not any(line.text() for line in self._lines().values()):
             self._which.shop_unit()
         self._which.plate.setFocus()
+        self._say_heard()
+
+    def start_like(self, job_id: int) -> None:
+        """Begin with the words of an old job and what was checked then; what was typed stays."""
+        job = self._desk.ask(read_job, job_id)
+        if job is None:
+            return
+        if job.concern not in self._concern.toPlainText():
+            self._concern.appendPlainText(job.concern)
+        self._concern.moveCursor(QTextCursor.MoveOperation.End)
+        self._checked_then.show_job(job)
+        self._say(f"These are the words of {job.number}: make them this customer's own.")
+        self._concern.setFocus()
 
     @Slot()
     def take_in(self) -> None:
@@ -172,12 +199,15 @@ class WriteUpPage(ReadingPage):
             conditions=self._read_conditions(concern),
         )
 
-    def _lay_out(self) -> None:
+    def _lay_out(self, beside_words: QWidget | None) -> None:
         self.column.addWidget(plain_label("Heard: a car is here", "title"))
         self.column.addWidget(self._which)
         self.column.addWidget(self._known)
         words = Section("What the customer says")
-        words.column.addWidget(Labelled("In their own words", self._concern))
+        words.column.addLayout(
+            side_by_side(Labelled("In their own words", self._concern), beside_words)
+        )
+        words.column.addWidget(self._checked_then)
         who = QGridLayout()
         for place, field in enumerate((self._customer, self._phone, self._brought)):
             who.addWidget(Labelled(field.accessibleName(), field), 0, place)
@@ -195,6 +225,7 @@ class WriteUpPage(ReadingPage):
             line.textEdited.connect(self._pause.start)
             line.returnPressed.connect(self._next_field)
         self._concern.textChanged.connect(self._pause.start)
+        self._concern.textChanged.connect(self._say_heard)
         self._which.changed.connect(self._rested)
         self._known.decided.connect(self._decided)
         self._known.concern_wanted.connect(self._add_concern)
@@ -213,6 +244,10 @@ class WriteUpPage(ReadingPage):
         }
 
     @Slot()
+    def _say_heard(self) -> None:
+        self.heard.emit(self._concern.toPlainText())
+
+    @Slot()
     def _next_field(self) -> None:
         self._rested()
         self.focusNextChild()
@@ -225,6 +260,7 @@ class WriteUpPage(ReadingPage):
         fields["concern"] = self._concern.toPlainText()
         if any(fields.values()):
             fields["unit"] = self._which.unit
+            fields["checked"] = self._checked_then.words()
             fields["unread"] = self._which.how
             fields["same"] = "yes" if self._known.same_trouble.isChecked() else ""
         self._drafts.keep(FORM, fields)
@@ -299,6 +335,7 @@ class WriteUpPage(ReadingPage):
         for line in self._lines().values():
             line.clear()
         self._concern.clear()
+        self._checked_then.show_words("")
         self._known.same_trouble.setChecked(False)
         self._which.keep_how("read")
         self._which.answered.clear()
@@ -319,6 +356,7 @@ class WriteUpPage(ReadingPage):
         self._which.keep_unit(draft.get("unit", self._which.unit))
         self._which.keep_how(draft.get("unread", "read"))
         self._known.same_trouble.setChecked(draft.get("same") == "yes")
+        self._checked_then.show_words(draft.get("checked", ""))
         if draft:
             self._say("This was typed before the program was closed. Nothing of it was lost.")
             self._rested()

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from datetime import date
+from types import MappingProxyType
 from typing import TypedDict
 
 from desktop_app.returns_watched.honest_numbers.counted_jobs import CountedJobs
@@ -20,6 +21,7 @@ from desktop_app.returns_watched.honest_numbers.survival import Curve, kaplan_me
 from desktop_app.returns_watched.kind_windows import Promise, promise_of
 from desktop_app.returns_watched.window import EndsBy, Window
 
+NO_NAMES: Mapping[str, str] = MappingProxyType({})
 EARLY_DAY = 30  # common practice, no source
 
 
@@ -107,11 +109,17 @@ class Rates:
             "high": (1 - curve.low).tolist(),
         }
 
-    def lines(self) -> tuple[str, ...]:
-        """Return the same facts for a person, with the cautions that belong to them."""
+    def lines(self, names: Mapping[str, str] = NO_NAMES) -> tuple[str, ...]:
+        """Return the same facts for a person, with the cautions that belong to them.
+
+        `names` say in words what groups are called by a short name in the record.
+        """
         if not self.groups:
             return ("No job was handed over with a cause and a correction in that time.",)
-        return (*map(_group_line, self.groups), *self._beneath())
+        return (
+            *(_group_line(group, names.get(group.name, group.name)) for group in self.groups),
+            *self._beneath(),
+        )
 
     def _beneath(self) -> Iterator[str]:
         own = self.window
@@ -135,6 +143,11 @@ class Rates:
             yield (
                 "Cannot tell: it came, and a person judged that nobody can tell what it was. That "
                 "is neither a comeback nor a success."
+            )
+        if any(group.settled > group.comebacks for group in self.groups):
+            yield (
+                "No news is not good news: a job whose window ended quietly counts as well here, "
+                "though nobody may have heard of its car since. The week's book says of how many."
             )
         if self.came_later:
             jobs = "1 job" if self.came_later == 1 else f"{self.came_later} jobs"
@@ -190,9 +203,9 @@ def rates_of(
     return Rates(by, window, today, group_rates(jobs, by), curve, later, watched, promise)
 
 
-def _group_line(group: GroupRate) -> str:
+def _group_line(group: GroupRate, name: str) -> str:
     jobs = "1 job" if group.jobs == 1 else f"{group.jobs} jobs"
-    counts = f"{group.name}: {jobs}, {group.still_open} open, {group.waiting} waiting"
+    counts = f"{name}: {jobs}, {group.still_open} open, {group.waiting} waiting"
     counts += f", {group.lost_sight} lost sight of" if group.lost_sight else ""
     counts += f", {group.not_ours} not ours" if group.not_ours else ""
     said = [f"{counts}, {group.cannot_tell} nobody can tell" if group.cannot_tell else counts]

@@ -10,12 +10,14 @@ from PySide6.QtWidgets import QGridLayout, QPushButton, QVBoxLayout, QWidget
 
 from desktop_app.parts_compared.part_kinds.kind_names import NO_KINDS
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
+from desktop_app.repair_jobs.counted import is_counted
 from desktop_app.repair_jobs.distance import DistanceUnit, to_miles
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.proof_said import unit_of
 from desktop_app.repair_jobs.typed_entry import read_odometer
 from desktop_app.returns_watched import window_actions
 from desktop_app.returns_watched.promise_typed import shown_distance
+from desktop_app.returns_watched.proved_by_time import said_by_time
 from desktop_app.returns_watched.returns_list import ReturnRow
 from desktop_app.returns_watched.screen.asked_box import AskedBox
 from desktop_app.returns_watched.screen.owed_box import OwedBox
@@ -82,7 +84,10 @@ class WatchSection(Section):
         found = self._desk.ask(read_standing, job.id, self._desk.today(), self._names)
         if found is None:
             return
-        self._stands.setText(signed(STANDING_SIGNS, found.standing.value))
+        stands = signed(STANDING_SIGNS, found.standing.value)
+        repaired = is_counted(job.cause_found, job.cause, job.correction)
+        by_time = said_by_time(found.standing) if repaired else ""
+        self._stands.setText(f"{stands}\n{by_time}" if by_time else stands)
         days = 0 if job.window_months else job.window_days
         self._days.show_value(str(days) if days else "")
         self._months.show_value(str(job.window_months) if job.window_months else "")

@@ -2,22 +2,25 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from time import perf_counter
 
-from PySide6.QtCore import QEvent, QModelIndex, QObject, Qt, QTimer, Signal, Slot
+from PySide6.QtCore import QEvent, QObject, Qt, QTimer, Signal, Slot
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QListView, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
 
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.texts import plain_label
-from desktop_app.symptom_search.find import Found, Hit
+from desktop_app.symptom_search.filters import Filters
+from desktop_app.symptom_search.found import Found
 from desktop_app.symptom_search.question import Piece
+from desktop_app.symptom_search.screen.filters_row import ONLY, FiltersRow
 from desktop_app.symptom_search.screen.fixes_panel import FixesPanel
-from desktop_app.symptom_search.screen.hit_painter import HitPainter
-from desktop_app.symptom_search.screen.hit_rows import HitRows, Row
+from desktop_app.symptom_search.screen.found_list import FoundList
+from desktop_app.symptom_search.screen.hit_rows import Row
+from desktop_app.symptom_search.screen.index_errand import IndexErrand
+from desktop_app.symptom_search.screen.jobs_behind import Behind
+from desktop_app.symptom_search.screen.old_jobs import OldJobs
 from desktop_app.symptom_search.screen.read_as_row import ReadAsRow
 
 PAUSE_MS = 60  # typing that rests this long is searched
@@ -25,43 +28,38 @@ STAYS_HERE = 0.030  # seconds; a search that took longer runs beside the window 
 MOST = 30  # jobs shown
 HINT = "What does the car do? Or a plate, a VIN or its end, a job's number, a code"
 
-Find = Callable[[str, int], Found]
-OpenPage = Callable[[], tuple[tuple[Hit, ...], tuple[Hit, ...]]]
-Without = Callable[[str, Piece], str]
+Asked = tuple[str, Filters]
 
 
 class AskPage(QWidget):
-    """The page of the search. `job_chosen` carries the id of the job to open.
+    """The page of the search.
 
-    `find` answers a text, `open_page` says what an empty field shows, `without` takes a piece
-    out of a text.
+    `job_chosen` carries the job to open, `like_wanted` the one that a new job shall be like.
     """
 
     job_chosen = Signal(int)
+    like_wanted = Signal(int)
 
     def __init__(
-        self,
-        desk: Desk,
-        find: Find,
-        open_page: OpenPage,
-        without: Without,
-        parent: QWidget | None = None,
+        self, desk: Desk, old_jobs: OldJobs, index: IndexErrand, parent: QWidget | None = None
     ) -> None:
         super().__init__(parent)
-        self._desk, self._find, self._open_page, self._without = desk, find, open_page, without
+        self._desk, self._old_jobs, self._index = desk, old_jobs, index
         self._took = 0.0
         self._busy = False
         self._stale = True
-        self._shown = ""
+        self._came_before = False
+        self._shown: Asked | None = None  # what the answer that is shown was asked
+        self._of_all = True
         self.field = QLineEdit()
+        self._filters = FiltersRow(desk)
         self._read_as = ReadAsRow()
-        self._told = plain_label("", "quiet", wrap=True)
-        self._rows = HitRows()
-        self._list = QListView()
-        self._fixes = FixesPanel()
+        self._list = FoundList()
+        self._fixes = FixesPanel(desk, old_jobs.led)
         self._pause = QTimer(self)
         self._build()
         desk.changed.connect(self._hear)
+        index.looked.connect(self._index_looked)
 
     def ask(self, text: str) -> None:
         """Put a text into the field, as if it had been typed."""
@@ -73,6 +71,9 @@ class AskPage(QWidget):
         self.field.selectAll()
         if self._stale:
             self._search()
+        if self._came_before:
+            self._index.look()
+        self._came_before = True  # the first time the window is just opening: it looks by itself
 
     def _build(self) -> None:
         self.field.setAccessibleName("Ask the old jobs")
@@ -82,21 +83,20 @@ class AskPage(QWidget):
         font = self.field.font()
         font.setPointSizeF(font.pointSizeF() * 1.3)
         self.field.setFont(font)
-        self.field.textChanged.connect(self._typed)
         self.field.returnPressed.connect(self._entered)
         self.field.installEventFilter(self)
-        self._list.setAccessibleName("Jobs found")
-        self._list.setModel(self._rows)
-        self._list.setItemDelegate(HitPainter(self._list))
-        self._list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self._list.setVerticalScrollMode(QListView.ScrollMode.ScrollPerPixel)
-        self._list.activated.connect(self._open)
-        self._list.installEventFilter(self)
+        self._list.job_chosen.connect(self.job_chosen)
+        self._list.like_wanted.connect(self.like_wanted)
+        self._list.left.connect(self.field.setFocus)
+        self._list.went_back.connect(self.field.setFocus)
         self._read_as.taken_out.connect(self._take_out)
+        self._fixes.behind_wanted.connect(self._open_behind)
         self._fixes.hide()
         self._pause.setSingleShot(True)
         self._pause.setInterval(PAUSE_MS)
         self._pause.timeout.connect(self._search)
+        self.field.textChanged.connect(self._pause.start)
+        self._filters.changed.connect(self._pause.start)
         self._lay_out()
 
     def _lay_out(self) -> None:
@@ -107,14 +107,9 @@ class AskPage(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(16, 12, 16, 16)
         column.setSpacing(8)
-        column.addWidget(self.field)
-        column.addWidget(self._read_as)
-        column.addWidget(self._told)
+        for widget in (self.field, self._filters, self._read_as):
+            column.addWidget(widget)
         column.addLayout(below, 1)
-
-    @Slot()
-    def _typed(self) -> None:
-        self._pause.start()
 
     @Slot(object)
     def _hear(self, _done: Done) -> None:
@@ -122,114 +117,153 @@ class AskPage(QWidget):
         if self.isVisible():
             self._pause.start()
 
+    @Slot(bool)
+    def _index_looked(self, made: bool) -> None:
+        """Ask again what was answered before the index was there; offer the vehicles seen."""
+        self._desk.errands.run(
+            "Reading the kinds of vehicles", self._old_jobs.classes, self._filters.offer
+        )
+        if made or not self._of_all:
+            self._hear(Done("The index was made", frozenset(), None))
+
     @Slot()
     def _search(self) -> None:
         """Search what the field says: at once while that is quick, else beside the window."""
-        if self._busy and self._desk.errands.busy():
-            return
-        self._busy = False
-        text = self.field.text()
+        if self._busy:
+            return  # its answer asks again where the question has moved on
+        asked = self._asked()
         self._stale = False
-        if not text.strip():
+        if not asked[0].strip():
             self._show_open_page()
         elif self._took <= STAYS_HERE:
-            self._take_answer(text)
+            self._take_answer(asked)
         else:
             self._busy = True
-            self._desk.errands.run(
-                "Looking through the old jobs", lambda: self._timed(text), self._came
+            errand = self._desk.errands.run(
+                "Looking through the old jobs",
+                lambda: self._timed(asked),
+                lambda found: self._came(asked, found),
             )
+            errand.failed.connect(self._failed)
 
-    def _take_answer(self, text: str) -> None:
+    def _asked(self) -> Asked:
+        return self.field.text(), self._filters.kept()
+
+    def _take_answer(self, asked: Asked) -> None:
         try:
-            self._show(self._timed(text))
+            self._show(asked, self._timed(asked))
         except ShopTrouble as trouble:
             self._desk.told.emit(trouble)
 
-    def _timed(self, text: str) -> Found:
+    def _timed(self, asked: Asked) -> Found:
         began = perf_counter()
-        found = self._find(text, MOST)
+        found = self._old_jobs.find(asked[0], MOST, asked[1])
         self._took = perf_counter() - began
         return found
 
-    def _came(self, found: Found) -> None:
+    def _came(self, asked: Asked, found: Found) -> None:
         self._busy = False
-        self._show(found)
+        self._show(asked, found)
 
-    def _show(self, found: Found) -> None:
-        """Show an answer, and ask again where the text has moved on meanwhile."""
-        if found.text != self.field.text():
+    @Slot(object)
+    def _failed(self, _trouble: object) -> None:
+        self._busy = False
+
+    def _show(self, asked: Asked, found: Found) -> None:
+        """Show an answer, and ask again where the question has moved on meanwhile."""
+        if asked != self._asked():
             self._pause.start()
-        self._shown = found.text
-        self._read_as.show_pieces(found.read_as)
-        self._rows.show_rows(found.hits)
+        anew = asked != self._shown
+        self._shown, self._of_all = asked, found.of_all
+        self._read_as.show_pieces((*found.read_as, *self._filters.pieces()))
+        told = _told(found, bool(asked[1]))
+        self._list.show_found(told, found.hits, anew=anew)
         self._fixes.show_fixes(found.fixes, found.counted_over())
         self._fixes.setVisible(bool(found.fixes))
-        count = len(found.hits)
-        self._told.setText(
-            "No old job says this. Fewer or other words may find it."
-            if not count
-            else "One job found."
-            if count == 1
-            else f"The {count} jobs that fit best, the best first."
-        )
+        if anew and not found.of_all:
+            self._index.look()
 
     def _show_open_page(self) -> None:
         try:
-            here, latest = self._open_page()
+            here, latest = self._old_jobs.open_page()
         except ShopTrouble as trouble:
             self._desk.told.emit(trouble)
             return
         rows: list[Row] = []
         for heading, hits in (("In the shop now", here), ("Latest jobs", latest)):
             rows += [heading, *hits] if hits else []
-        self._shown = ""
-        self._read_as.show_pieces(())
-        self._rows.show_rows(rows)
+        self._shown = None
+        self._read_as.show_pieces(self._filters.pieces())
+        told = "" if rows else "No job is written yet."
+        if rows and self._filters.kept():
+            told = "All jobs, whatever is chosen above: it counts as soon as something is asked."
+        self._list.show_found(told, rows)
         self._fixes.hide()
-        self._told.setText("" if rows else "No job is written yet.")
+
+    @Slot(object)
+    def _open_behind(self, behind: Behind) -> None:
+        try:
+            hits = self._old_jobs.behind(behind.shown())
+        except ShopTrouble as trouble:
+            self._desk.told.emit(trouble)
+        else:
+            self._list.show_behind(behind.heading(), hits)
 
     @Slot(object)
     def _take_out(self, piece: Piece) -> None:
-        self.field.setText(self._without(self.field.text(), piece))
+        if piece.kind == ONLY:
+            self._filters.take_out(piece)
+        else:
+            self.field.setText(self._old_jobs.without(self.field.text(), piece))
         self.field.setFocus()
 
     @Slot()
     def _entered(self) -> None:
         """Open the job where only one is meant; go into the list where there are several."""
         self._pause.stop()
-        text = self.field.text()
-        if text.strip() and text != self._shown:
-            self._take_answer(text)
-        if self._rows.count_hits() == 1:
-            self._open(self._rows.first_hit())
-        else:
-            self._go_down()
-
-    def _go_down(self) -> bool:
-        first = self._rows.first_hit()
-        if first.isValid():
-            self._list.setFocus()
-            self._list.setCurrentIndex(first)
-        return first.isValid()
-
-    @Slot(QModelIndex)
-    def _open(self, index: QModelIndex) -> None:
-        hit = index.data(HitRows.HIT) if index.isValid() else None
-        if isinstance(hit, Hit):
-            self.job_chosen.emit(hit.job_id)
+        asked = self._asked()
+        if asked[0].strip() and asked != self._shown:
+            self._take_answer(asked)
+        if not self._list.open_only():
+            self._list.go_down()
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        """Let Down go from the field into the list, Up from its first row back; Escape clears."""
-        if event.type() == QEvent.Type.KeyPress and isinstance(event, QKeyEvent):
-            if watched is self.field and event.key() == Qt.Key.Key_Down:
-                return self._go_down()
-            if watched is self.field and event.key() == Qt.Key.Key_Escape:
-                self.field.clear()
-                return True
-            at_top = self._list.currentIndex() == self._rows.first_hit()
-            if watched is self._list and event.key() == Qt.Key.Key_Up and at_top:
-                self._list.clearSelection()
-                self.field.setFocus()
+        """Let Down go from the field into the list, Backspace at its start take out a piece.
+
+        Escape goes back from the jobs behind a number, else it empties the field.
+        """
+        if watched is self.field and event.type() == QEvent.Type.KeyPress:
+            assert isinstance(event, QKeyEvent)
+            if self._pressed(event.key()):
                 return True
         return super().eventFilter(watched, event)
+
+    def _pressed(self, key: int) -> bool:
+        if key == Qt.Key.Key_Down:
+            return self._list.go_down()
+        if key == Qt.Key.Key_Escape:
+            if self._list.is_behind:
+                self._list.go_back()
+            else:
+                self.field.clear()
+            return True
+        at_start = self.field.cursorPosition() == 0 and not self.field.hasSelectedText()
+        last = self._read_as.last_piece()
+        if key == Qt.Key.Key_Backspace and at_start and last is not None:
+            self._take_out(last)
+            self.field.setCursorPosition(0)
+            return True
+        return False
+
+
+def _told(found: Found, filtered: bool) -> str:
+    """Return the line over the jobs found."""
+    jobs = len(found.hits)
+    if not jobs and filtered:
+        return "No old job that is chosen above says this. More kinds or times may have it."
+    if not jobs:
+        return "No old job says this. Fewer or other words may find it."
+    told = "One job found." if jobs == 1 else f"The {jobs} jobs that fit best, the best first."
+    if found.fixes or found.counted:
+        return told
+    return f"{told} None of them has the same symptom, code or all the words: no fix is counted."

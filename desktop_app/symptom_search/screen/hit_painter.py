@@ -42,7 +42,7 @@ class HitPainter(QStyledItemDelegate):
             painter.setPen(palette.mid().color())
             painter.drawLine(option.rect.bottomLeft(), option.rect.bottomRight())
         else:
-            _line(painter, box, str(row), _bold(option.font), quiet)
+            paint_line(painter, box, str(row), _bold(option.font), quiet)
         painter.restore()
 
     def _paint_hit(
@@ -56,14 +56,14 @@ class HitPainter(QStyledItemDelegate):
     ) -> None:
         step = option.fontMetrics.lineSpacing() + 1
         marks = hit.marks
-        _line(painter, box, title(hit), option.font, ink, [(0, len(hit.number))])
+        paint_line(painter, box, title(hit), option.font, ink, [(0, len(hit.number))])
         box.translate(0, step)
-        _line(painter, box, hit.concern, option.font, ink, marks.get("concern", ()))
+        paint_line(painter, box, hit.concern, option.font, ink, marks.get("concern", ()))
         box.translate(0, step)
-        _line(painter, box, outcome(hit), option.font, ink, _outcome_marks(hit))
+        paint_line(painter, box, outcome(hit), option.font, ink, _outcome_marks(hit))
         if hit.why:
             box.translate(0, step)
-            _line(painter, box, "why:  " + "  ·  ".join(hit.why), option.font, quiet)
+            paint_line(painter, box, "why:  " + "  ·  ".join(hit.why), option.font, quiet)
 
 
 def _outcome_marks(hit: Hit) -> list[Span]:
@@ -83,7 +83,7 @@ def _bold(font: QFont) -> QFont:
     return bold
 
 
-def _line(
+def paint_line(
     painter: QPainter,
     box: QRectF,
     text: str,

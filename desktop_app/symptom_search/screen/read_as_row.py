@@ -28,6 +28,10 @@ class ReadAsRow(QWidget):
         self._line.addWidget(self._label)
         self.hide()
 
+    def last_piece(self) -> Piece | None:
+        """Return the piece that stands last, None where there is none."""
+        return self._pieces[-1] if self._pieces else None
+
     def show_pieces(self, pieces: Sequence[Piece]) -> None:
         """Show what was read, in the order given."""
         if tuple(pieces) == self._pieces:

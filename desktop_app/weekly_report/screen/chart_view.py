@@ -96,7 +96,7 @@ class ChartView(QWidget):
         """Return what one place of the chart says."""
         kinds = {column.header: column.kind for column in self._table.columns}
         said = [
-            f"{header} {as_read(cells[row], kinds[header], '')}"
+            f"{header} {as_read(cells[row], kinds[header], self._chart.currency)}"
             for header, cells in self._values.items()
             if cells[row] is not None
         ]
@@ -171,9 +171,19 @@ class ChartView(QWidget):
         painter.end()
 
     def _area(self) -> QRectF:
-        left = _LEFT if self._chart.style != "bars" else 190
-        wide, high = self.width() - left - _RIGHT, self.height() - _TOP - _BOTTOM
+        left, right = _LEFT, _RIGHT
+        if self._chart.style == "bars":  # room for the names, and for the last figure beneath
+            metrics = self.fontMetrics()
+            longest = max(map(metrics.horizontalAdvance, self._names), default=0)
+            left = min(longest + 24, self.width() // 2)
+            right = max(
+                _RIGHT, metrics.horizontalAdvance(self._tick_words(self._ticks[-1])) // 2 + 4
+            )
+        wide, high = self.width() - left - right, self.height() - _TOP - _BOTTOM
         return QRectF(left, _TOP, max(1, wide), max(1, high))
+
+    def _tick_words(self, tick: float) -> str:
+        return self._chart.currency + tick_words(tick, share=self._chart.share)
 
     def _numbers(self) -> list[float]:
         cells = (cell for column in self._values.values() for cell in column)
@@ -197,7 +207,7 @@ class ChartView(QWidget):
         grid, text = self.palette().mid().color(), self.palette().text().color()
         for tick in self._ticks:
             painter.setPen(QPen(grid, 1))
-            words = tick_words(tick, share=self._chart.share)
+            words = self._tick_words(tick)
             if self._chart.style == "bars":
                 x = area.left() + area.width() * tick / self._ticks[-1]
                 painter.drawLine(QPointF(x, area.top()), QPointF(x, area.bottom()))
@@ -302,7 +312,9 @@ class ChartView(QWidget):
     def _legend(self) -> str:
         chart = self._chart
         plain = [header for header in chart.headers if header not in chart.limits]
-        said = f"— {', '.join(plain)}" if chart.style != "bars" else ", ".join(plain)
+        if chart.style == "bars":
+            return chart.upwards
+        said = f"— {', '.join(plain)}"
         if chart.limits:
             said += f"     - - {', '.join(chart.limits)}"
         return f"{said}     across: {chart.across}"

@@ -73,8 +73,10 @@ def as_read(cell: Cell, kind: Kind, currency: str) -> str:
         return cell.isoformat()
     if isinstance(cell, str):
         return " ".join(cell.split())
+    # The joiner keeps the sign and the amount on one line.
+    below = "−\u2060" if cell < 0 else ""
     forms = {
-        "money": f"{currency}{cell:,.2f}",
+        "money": f"{below}{currency}{abs(cell):,.2f}",
         "hours": f"{cell:.2f}",
         "share": f"{cell:.1%}",
         "number": f"{cell:,.2f}",

@@ -210,6 +210,8 @@ def _behind(table: Table, row: int) -> tuple[str, ...]:
 def _wrapping(words: str, look: str = "") -> QLabel:
     """Return a label that is as high as its words need in the width it gets, and no higher."""
     label = plain_label(words, look, wrap=True)
-    label.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Preferred)
+    policy = QSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Minimum)
+    policy.setHeightForWidth(True)  # a policy that is set anew has lost it, and cuts long words
+    label.setSizePolicy(policy)
     label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
     return label

@@ -17,19 +17,19 @@ _PARTS: tuple[tuple[str, Kind], ...] = (
     ("Unbilled hours", "hours"),
     ("Work", "money"),
     ("Cash out", "money"),
-    ("Not split", "money"),
+    ("In one sum", "money"),
     ("Got back", "money"),
     ("Total", "money"),
 )
 _ALL_OF_THEM = "The first three added up, less what was got back; nothing is to be added to it."
-_TOTAL = "=[@Work]+[@Cash out]+[@Not split]-[@Got back]"
+_TOTAL = "=[@Work]+[@Cash out]+[@In one sum]-[@Got back]"
 
 
 def costs_sheet(figures: WeekFigures) -> Sheet:
     """Return the cost of each comeback of the year, summed by cause and by week."""
     found, beside = _counted(figures.year)
     each, causes, weeks = _each(figures, found, beside), _by_cause(found), _by_week(figures, found)
-    totals = tuple(_sum(each, header) for header in ("Work", "Cash out", "Not split", "Got back"))
+    totals = tuple(_sum(each, header) for header in ("Work", "Cash out", "In one sum", "Got back"))
     values = [total.value or 0.0 for total in totals]
     whole = round(sum(values[:3]) - values[3], 2)
     reach = each.reach("Total")
@@ -44,7 +44,8 @@ def costs_sheet(figures: WeekFigures) -> Sheet:
         "Cause",
         ("Total",),
         "Cause",
-        figures.shop.currency,
+        f"Cost in {figures.shop.currency}",
+        currency=figures.shop.currency,
     )
     return Sheet(
         "Costs",
@@ -58,7 +59,7 @@ def costs_sheet(figures: WeekFigures) -> Sheet:
 _SUMMED = {
     "Work": "Unbilled hours at what an hour costs the shop.",
     "Cash out": "Parts, work given out, towing, loan car, goodwill.",
-    "Not split": "Written as one sum.",
+    "In one sum": "Written as one sum: nobody has split it.",
     "Got back": "What suppliers paid.",
 }
 
@@ -93,7 +94,7 @@ def _each(figures: WeekFigures, found: list[ReturnDone], beside: list[ReturnDone
         notes.append(
             "Work: the unbilled hours at what an hour costs the shop, not what it would have sold "
             "for. Cash out: parts, work given out, towing, loan car, goodwill. Total: work and "
-            "cash out and what nobody has split, less what was got back. Lost customers are not "
+            "cash out and what stands in one sum, less what was got back. Lost customers are not "
             "guessed at."
         )
     return Table(

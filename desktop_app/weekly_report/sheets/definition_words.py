@@ -5,9 +5,11 @@ from __future__ import annotations
 from typing import NamedTuple
 from zlib import crc32
 
+from desktop_app.returns_watched.honest_numbers.elsewhere import LIKE_JOBS, WIDER_WORTH
 from desktop_app.returns_watched.honest_numbers.few_a_week import TAIL
 from desktop_app.returns_watched.honest_numbers.group_rates import FEW_JOBS, WIDEST_INTERVAL
 from desktop_app.returns_watched.judgement import RETURN_CAUSES, Judgement
+from desktop_app.weekly_report.sheets.beside_words import BESIDE
 from desktop_app.weekly_report.sheets.changes import SPAN_WEEKS
 
 _COMMON = "common practice, no source"
@@ -62,6 +64,14 @@ COUNTING = (
         "The other jobs of the row: a window that is still open, a visit that waits, a car that is "
         "out of sight, or one that came back for a reason that is not ours or that nobody can "
         "tell. They are no successes and enter no rate.",
+    ),
+    Definition(
+        "Nothing heard",
+        "Windows, Rate, Read first",
+        "A settled job that did not come back, and whose car nobody saw, read or asked about after "
+        "its window. The rate takes it for well; Read first says beside it what those show of "
+        "which something was heard.",
+        _COMMON,
     ),
     Definition(
         "Not ours, cannot tell",
@@ -131,10 +141,12 @@ VISITS = (
         "counted a second time.",
     ),
     Definition(
-        "Days so far, Days left, Miles left, Kilometres left",
+        "Days so far, Days left, Miles left (last read), Kilometres left (last read), Read on",
         "Windows",
         "Days since the hand-over, and what is left of both limits: days to the last day that the "
-        "sheet looks at, distance by the last reading of the odometer since the car left.",
+        "sheet looks at, distance as last read: by the last reading of the odometer since the car "
+        "left, which was on the day under Read on. “May have ended”: the expected end is gone by, "
+        "and nobody knows.",
     ),
     Definition(
         "Expected end, Ends by",
@@ -172,7 +184,8 @@ RATES = (
         "Too few to tell",
         "everywhere",
         f"Fewer than {FEW_JOBS} settled jobs, or bounds more than {WIDEST_INTERVAL * 100:.0f} "
-        "points apart: no rate is printed and nothing is ranked.",
+        "points apart: no rate, no bounds and no likely rate are printed, and nothing is ranked. "
+        "“Anything from … to” is all that is known.",
         _COMMON,
     ),
     Definition(
@@ -183,7 +196,7 @@ RATES = (
         "E. L. Kaplan and P. Meier, J. Am. Stat. Assoc. 53 (1958) 457-481",
     ),
     Definition(
-        "Silence dropped",
+        "Curve while known well",
         "Rate",
         "By the curve, but a job of which nothing was heard counts only up to the last day on "
         "which its car was known to be well. The truth lies between the two.",
@@ -199,7 +212,13 @@ RATES = (
         "Handed over, Under watch",
         "Rate, by week",
         "Jobs that left in the week; counted jobs whose window was not over by its days when the "
-        "week began. The week's rate is its comebacks for each job under watch.",
+        "week began. ",
+    ),
+    Definition(
+        "Of those under watch",
+        "Rate, by week",
+        "The week's comebacks for each job under watch: small, because most cars come in no given "
+        "week, and not the rate of the year.",
     ),
     Definition(
         "Low limit, High limit",
@@ -216,24 +235,29 @@ RATES = (
         "E. S. Page, Biometrika 41 (1954) 100-115",
     ),
     Definition(
-        "Expected, Seen less expected",
+        "Expected, Above expected",
         "tables of rates, People",
         "Expected: the comebacks that the same work has outside the row (indirect standardisation "
         "over part kinds and systems, but for what the rows are made by). Where fewer than "
-        f"{FEW_JOBS} others are alike, the system stands for the kind of part; where they are too "
-        "few there too, a job counts as it came. Empty where so few did the same kind of work for "
-        "more than half of the row: the system alone says too little. Seen: what the row had.",
-        "N. E. Breslow and N. E. Day, Statistical Methods in Cancer Research II (1987), ch. 2",
+        f"{FEW_JOBS} others are alike, those few count together with the other work of the same "
+        f"system, which weighs as {WIDER_WORTH:.0f} jobs at most and less, the more the kinds of "
+        "work differ; where the system is too little, with all other work. Beneath each table "
+        "stands how many jobs are held against which; the range of luck is wider there. Empty "
+        f"where half of the row's jobs have fewer than {LIKE_JOBS} others of their kind or "
+        "system: hard work is not held against easy work. Above expected: the row's comebacks "
+        "less the expected; below 0 is fewer.",
+        "N. E. Breslow and N. E. Day, Statistical Methods in Cancer Research II (1987), ch. 2; "
+        "C. N. Morris, J. Am. Stat. Assoc. 78 (1983) 47-55 (from memory)",
     ),
     Definition(
-        "Luck from, Luck to",
+        "Fewest by luck, Most by luck",
         "tables of rates, People",
         "The fewest and most comebacks that luck alone makes of what is expected, 19 times of 20: "
         "the limits of a funnel for whole jobs, wider where few others say what to expect.",
         "D. J. Spiegelhalter, Statistics in Medicine 24 (2005) 1185-1202",
     ),
     Definition(
-        "Best guess",
+        "Likely rate",
         "tables of rates, People",
         "The rate as it is believed once all rows are weighed; a row of few jobs is drawn towards "
         "the others (beta-binomial).",
@@ -251,7 +275,8 @@ GROUPS = (
     Definition(
         "Came back as",
         "Kinds of part",
-        "As what the jobs of the row came back, open windows included; one may be several.",
+        "As what the comebacks of the row were judged; one may be several. “Too early to count”: "
+        "jobs that came back already, while their windows are still open.",
     ),
     Definition(
         "Died early, Wrong part",
@@ -272,21 +297,21 @@ GROUPS = (
         _COMMON,
     ),
     Definition(
-        "Now and then",
+        "Intermittent",
         "People, Raw",
         "Of the settled jobs, those whose fault did not come every time: the hard ones.",
     ),
 )
 MONEY = (
     Definition(
-        "Work, Cash out, Not split, Got back, Total, Cost, Amount",
+        "Work, Cash out, In one sum, Got back, Total, Cost, Amount",
         "Costs, Came back, Money owed",
         "Work: unbilled hours at what an hour costs the shop. Cash out: parts, work given out, "
-        "towing, loan car, goodwill. Not split: written as one sum. Got back: what suppliers paid. "
-        "Total and Cost: the first three less what was got back. Amount: what is still owed. What "
-        "was written for one visit with several earlier jobs is added up; the very same amounts "
-        "written twice count once. An hour is taken at what it cost "
-        "when the return was judged, as the history of the house rule has it.",
+        "towing, loan car, goodwill. In one sum: nobody has split it. Got back: what suppliers "
+        "paid. Total and Cost: the first three less what was got back. Amount: what is still "
+        "owed. What was written for one visit with several earlier jobs is added up; the very "
+        "same amounts written twice count once. An hour is taken at what it cost when the return "
+        "was judged, as the history of the house rule has it.",
         _COMMON,
     ),
     Definition("Added up", "Costs", "The cost of this week and of all before it in the year."),
@@ -328,7 +353,7 @@ MONEY = (
     ),
     Definition("Week", "everywhere", "Monday to Sunday.", "ISO 8601"),
 )
-DEFINITIONS = (*COUNTING, *VISITS, *RATES, *GROUPS, *MONEY)
+DEFINITIONS = (*COUNTING, *VISITS, *RATES, *GROUPS, *(Definition(*one) for one in BESIDE), *MONEY)
 
 
 def edition() -> str:

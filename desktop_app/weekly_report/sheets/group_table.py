@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import replace
 from functools import partial
 from typing import TYPE_CHECKING, TypeAlias
@@ -19,7 +19,7 @@ from desktop_app.returns_watched.honest_numbers.group_rates import (
 )
 from desktop_app.returns_watched.honest_numbers.many_compared import caution
 from desktop_app.weekly_report.sheet_form import Cell, Column, JobsOfRow, Table
-from desktop_app.weekly_report.sheets.sheet_words import columns
+from desktop_app.weekly_report.sheets.sheet_words import columns, plural
 from desktop_app.weekly_report.year_behind import JobDone, YearBehind
 from desktop_app.weekly_report.year_columns import year_columns, year_numbers
 
@@ -29,10 +29,8 @@ if TYPE_CHECKING:
 
     Whole: TypeAlias = NDArray[np.int64]
 
-#: The rate where it can be told, as a formula over its row; too few jobs have none.
-RATE_FORMULA = (
-    f'=IF(OR([@Settled]<{FEW_JOBS},[@High]-[@Low]>{WIDEST_INTERVAL}),"",[@Comebacks]/[@Settled])'
-)
+#: The rate where it can be told, as a formula over its row; too few jobs have no bounds either.
+RATE_FORMULA = f'=IF(OR([@Settled]<{FEW_JOBS},[@High]=""),"",[@Comebacks]/[@Settled])'
 #: The columns that every such table has after its first ones.
 RATE_COLUMNS: tuple[Column, ...] = columns(
     ("Read it as", "words"),
@@ -42,10 +40,10 @@ RATE_COLUMNS: tuple[Column, ...] = columns(
     Column("Rate", "share", RATE_FORMULA),
     ("Low", "share"),
     ("High", "share"),
-    ("Best guess", "share"),
+    ("Likely rate", "share"),
     ("Expected", "number"),
-    ("Luck from", "count"),
-    ("Luck to", "count"),
+    ("Fewest by luck", "count"),
+    ("Most by luck", "count"),
 )
 _OPEN_NOTE = (
     "Not settled: the window is still open, a visit waits for a judgement, the car is out of "
@@ -53,13 +51,14 @@ _OPEN_NOTE = (
     "no successes and not in the rate. Low to High: where the true rate lies 19 times of 20."
 )
 _LUCK_NOTE = (
-    "Expected: the comebacks that the same work has outside the row. Luck from … to: how many "
-    "luck alone makes of that, 19 times of 20; between the two nobody is better or worse. Best "
-    "guess: the rate once all rows are weighed, a row of few jobs drawn towards the others."
+    "Expected: the comebacks that the same work has outside the row. Fewest and Most by luck: how "
+    "many luck alone makes of that, 19 times of 20; between the two nobody is better or worse. "
+    "Likely rate: once all rows are weighed, a row of few jobs drawn towards the others."
 )
 _FEW_NOTE = (
     f"“{TOO_FEW.capitalize()}”: fewer than {FEW_JOBS} settled jobs, or a rate that nobody can tell "
-    f"within {WIDEST_INTERVAL * 100:.0f} points. Such rows have no rate and no rank."
+    f"within {WIDEST_INTERVAL * 100:.0f} points. Such rows have no rate, no likely rate and no "
+    "rank: “anything from … to” is all that is known."
 )
 
 _AGAIN_NOTE = "The columns mean the same as in the table above."
@@ -133,15 +132,14 @@ def _places(named: Sequence[tuple[str, ...]]) -> dict[str, Whole]:
 def rate_cells(group: GroupRate) -> tuple[Cell, ...]:
     """Return a group's cells under RATE_COLUMNS."""
     fewest, most = group.luck if group.luck is not None else (None, None)
+    few = group.note is not None
     return (
-        group.reading,
+        group.read_as,
         group.settled,
         group.jobs - group.settled,
         group.comebacks,
-        None if group.note is not None else group.rate,
-        group.low,
-        group.high,
-        None if group.drawn_in is None else group.drawn_in.mean,
+        *((None,) * 3 if few else (group.rate, group.low, group.high)),
+        None if few or group.drawn_in is None else group.drawn_in.mean,
         None if group.luck is None or group.expected is None else round(group.expected, 1),
         fewest,
         most,
@@ -156,12 +154,27 @@ def rate_notes(groups: Groups, *, shared: bool = False, again: bool = False) -> 
     if not groups.rates:
         return ()
     said = [_AGAIN_NOTE] if again else [_OPEN_NOTE, _LUCK_NOTE, _FEW_NOTE]
+    said += held_against(groups.rates)
     if shared:
         said.append("A job counts in every row whose name it has, so the rows can share jobs.")
     warning = caution(groups.compared)
     if warning is not None:
         said.append(f"{warning} “More” or “fewer than luck explains” allows for that.")
     return tuple(said)
+
+
+def held_against(rates: Iterable[GroupRate]) -> Iterator[str]:
+    """Say for how many jobs of the rows which work of others stood in for the same work."""
+    held = [group for group in rates if group.luck is not None]
+    jobs, alike = sum(group.settled for group in held), sum(group.alike for group in held)
+    by_system = sum(group.by_system for group in held)
+    if jobs > alike:
+        yield (
+            f"Held against: {alike:,} of {plural(jobs, 'job')} against the same work alone. Fewer "
+            f"than {FEW_JOBS} others did the work of the rest: those few count together with the "
+            f"other work of its system ({by_system:,}), or with all other work too "
+            f"({jobs - alike - by_system:,}), and the range of luck is wider."
+        )
 
 
 def group_table(

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from desktop_app.parts_compared.part_kinds.kind_names import kind_words
 from desktop_app.returns_watched.honest_numbers.group_rates import NOT_SAID, GroupRate
 from desktop_app.returns_watched.judgement import Judgement
 from desktop_app.weekly_report.figures import WeekFigures
@@ -34,7 +33,7 @@ def _by_kind(figures: WeekFigures) -> Table:
         back = [kinds_back[job] for job in own if job in kinds_back]
         counts = ((each, sum(each in kinds for kinds in back)) for each in _KINDS)
         judged = "; ".join(f"{count} {each.value}" for each, count in counts if count)
-        return _said(group.name), judged
+        return _said(figures, group.name), _open_too(judged, figures, set(own))
 
     return group_table(
         "KindsOfPart",
@@ -44,8 +43,8 @@ def _by_kind(figures: WeekFigures) -> Table:
         title="By kind of part",
         shared=True,
         said=(
-            "Came back as: what was judged of all jobs of the row, those that are not settled "
-            "among them; one job can be several.",
+            "Came back as: what was judged of the jobs under Comebacks; one job can be several. "
+            "“Too early to count”: came back already, while the window is still open.",
         )
         if groups.rates
         else (),
@@ -74,7 +73,7 @@ def _by_both(figures: WeekFigures) -> Table:
 
     def cells(group: GroupRate) -> tuple[Cell, ...]:
         kind, _, origin = group.name.partition(_BETWEEN)
-        return (_said(kind), origin or NOT_SAID)
+        return (_said(figures, kind), origin or NOT_SAID)
 
     groups = Groups(figures.year, "part-kind", names)
     left_out = groups.keep(lambda group: group.settled >= _LEAST or group.comebacks > 0)
@@ -96,13 +95,23 @@ def _by_both(figures: WeekFigures) -> Table:
 
 
 def _kinds_back(figures: WeekFigures) -> dict[str, set[Judgement]]:
-    """Return by earlier job the kinds of comeback it had."""
+    """Return by settled job that came back the kinds of comeback it had, inside its window."""
+    came = {job.number for job in figures.year.counted if job.settled and job.came_back}
     found: dict[str, set[Judgement]] = {}
     for one in figures.year.returns:
-        if one.row.is_comeback:
+        if one.row.is_comeback and one.row.earlier in came:
             found.setdefault(one.row.earlier, set()).update(one.kinds)
     return found
 
 
-def _said(kind: str) -> str:
-    return kind if kind == NOT_SAID else kind_words(kind)
+def _open_too(judged: str, figures: WeekFigures, own: set[str]) -> str:
+    """Add to what was judged how many of the row's jobs came back that no rate counts yet."""
+    early = sum(
+        job.came_back and not job.settled and job.number in own for job in figures.year.counted
+    )
+    said = (judged, f"{early} too early to count" if early else "")
+    return "; ".join(one for one in said if one)
+
+
+def _said(figures: WeekFigures, kind: str) -> str:
+    return kind if kind == NOT_SAID else figures.shop.kind(kind)

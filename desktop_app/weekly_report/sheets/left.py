@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from desktop_app.parts_compared.part_kinds.kind_names import kind_words
 from desktop_app.repair_jobs.proof import ProofLevel
 from desktop_app.weekly_report.figures import JobLeft, WeekFigures
 from desktop_app.weekly_report.sheet_form import Cell, Sheet, Table
@@ -11,11 +10,15 @@ from desktop_app.weekly_report.sheets.sheet_words import (
     amount,
     columns,
     distance,
+    joined,
 )
+from desktop_app.weekly_report.year_behind import JobDone
 
 
 def left_sheet(figures: WeekFigures) -> Sheet:
     """Return one row for each job that was handed over in the week."""
+    monday = figures.week.monday
+    done = {job.number: job for job in figures.year.jobs if job.left_on >= monday}
     table = Table(
         "LeftThisWeek",
         columns(
@@ -23,6 +26,7 @@ def left_sheet(figures: WeekFigures) -> Sheet:
             ("Left on", "day"),
             ("Vehicle", "long words"),
             ("Concern", "long words"),
+            ("Symptoms", "long words"),
             ("Cause", "long words"),
             ("Correction", "long words"),
             ("System", "words"),
@@ -35,23 +39,24 @@ def left_sheet(figures: WeekFigures) -> Sheet:
             ("Declined", "long words"),
             ("Counted", "words"),
         ),
-        tuple(_row(figures, job) for job in figures.left),
+        tuple(_row(figures, job, done.get(job.number)) for job in figures.left),
         nothing="No job was handed over in this week.",
     )
     return Sheet("Left this week", about(figures, len(table.rows)), tables=(table,))
 
 
-def _row(figures: WeekFigures, job: JobLeft) -> tuple[Cell, ...]:
+def _row(figures: WeekFigures, job: JobLeft, done: JobDone | None) -> tuple[Cell, ...]:
     level = job.proof_level
     return (
         job.number,
         job.left_on,
         job.vehicle,
         job.concern,
+        "" if done is None else joined(done.symptoms),
         "not caught" if job.cause_found is False else job.cause,
         job.correction,
         job.system,
-        ", ".join(map(kind_words, job.part_kinds)),
+        _parts(figures, job, done),
         "not said" if level is None else f"{level} {ProofLevel(level).word}",
         job.hours,
         job.unbilled_hours,
@@ -59,6 +64,17 @@ def _row(figures: WeekFigures, job: JobLeft) -> tuple[Cell, ...]:
         _window(figures, job),
         job.declined,
         "yes" if job.counted else "no",
+    )
+
+
+def _parts(figures: WeekFigures, job: JobLeft, done: JobDone | None) -> str:
+    """Name the kinds of part that were fitted, each with its origin where that was said."""
+    name = figures.shop.kind
+    if done is None:
+        return joined(map(name, job.part_kinds))
+    return joined(
+        f"{name(part.kind)} ({part.origin})" if part.origin else name(part.kind)
+        for part in done.parts
     )
 
 

@@ -9,7 +9,7 @@ from desktop_app.returns_watched.honest_numbers.group_rates import (
 from desktop_app.returns_watched.honest_numbers.many_compared import caution
 from desktop_app.weekly_report.figures import WeekFigures
 from desktop_app.weekly_report.sheet_form import Cell, Sheet, Table
-from desktop_app.weekly_report.sheets.group_table import Groups
+from desktop_app.weekly_report.sheets.group_table import Groups, held_against
 from desktop_app.weekly_report.sheets.sheet_words import (
     NAMELESS,
     about,
@@ -20,10 +20,11 @@ from desktop_app.weekly_report.sheets.sheet_words import (
 
 _FAIR = (
     "Who gets the hardest cars has the most comebacks: read Comebacks beside what such work lets "
-    "expect, not beside the neighbour. Luck from … to: how many luck alone makes of that, 19 times "
-    "of 20; between the two nobody is better or worse. Best guess: the rate once all are weighed."
+    "expect, not beside the neighbour. Fewest and Most by luck: how many luck alone makes of that, "
+    "19 times of 20; between the two nobody is better or worse. Above expected: below 0 is fewer. "
+    "Likely rate: once all are weighed."
 )
-_NOW_AND_THEN = "Now and then: the share of settled jobs whose fault did not come every time."
+_INTERMITTENT = "Intermittent: the share of settled jobs whose fault did not come every time."
 _OWNER = "For the owner alone: names do not belong on a wall."
 
 
@@ -34,7 +35,12 @@ def people_sheet(figures: WeekFigures) -> Sheet:
     hidden = len(groups.rates) - len(told)
     notes: list[str] = []
     if told:
-        notes = [_FAIR, _NOW_AND_THEN, _OWNER if figures.year.names_shown else NAMELESS]
+        notes = [
+            _FAIR,
+            *held_against(told),
+            _INTERMITTENT,
+            _OWNER if figures.year.names_shown else NAMELESS,
+        ]
         warning = caution(groups.compared)
         notes += [] if warning is None else [f"{warning} “Read it as” allows for that."]
     if hidden:
@@ -49,13 +55,13 @@ def people_sheet(figures: WeekFigures) -> Sheet:
             ("Read it as", "words"),
             ("Settled", "count"),
             ("Not settled", "count"),
-            ("Now and then", "share"),
+            ("Intermittent", "share"),
             ("Comebacks", "count"),
             ("Expected", "number"),
-            ("Seen less expected", "number"),
-            ("Luck from", "count"),
-            ("Luck to", "count"),
-            ("Best guess", "share"),
+            ("Above expected", "number"),
+            ("Fewest by luck", "count"),
+            ("Most by luck", "count"),
+            ("Likely rate", "share"),
         ),
         tuple(
             (group.name if figures.year.names_shown else _letter(place), *_row(groups, group))
@@ -74,7 +80,7 @@ def _row(groups: Groups, group: GroupRate) -> tuple[Cell, ...]:
     expected = None if group.luck is None else group.expected
     fewest, most = group.luck if group.luck is not None else (None, None)
     return (
-        group.reading,
+        group.read_as,
         group.settled,
         group.jobs - group.settled,
         sum(job.now_and_then for job in own) / len(own),
@@ -83,7 +89,7 @@ def _row(groups: Groups, group: GroupRate) -> tuple[Cell, ...]:
         None if expected is None else round(group.comebacks - expected, 1),
         fewest,
         most,
-        None if group.drawn_in is None else group.drawn_in.mean,
+        None if group.note or group.drawn_in is None else group.drawn_in.mean,
     )
 
 

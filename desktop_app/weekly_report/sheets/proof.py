@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from functools import cache
 
 from desktop_app.repair_jobs.proof import RECORDED_LEVELS, ProofLevel
 from desktop_app.returns_watched.honest_numbers.group_names import NOT_COMPARED, compared_as
 from desktop_app.returns_watched.honest_numbers.group_rates import NOT_SAID, GroupRate
+from desktop_app.returns_watched.proved_by_time import proved_by_time
 from desktop_app.weekly_report.figures import WeekFigures
 from desktop_app.weekly_report.sheet_form import Cell, Sheet, Table
 from desktop_app.weekly_report.sheets.does_it_pay import does_it_pay
@@ -20,13 +22,15 @@ _VERDICTS = {
     "not enough measured": "compared: not enough measured",
     NOT_COMPARED: "no parts compared",
 }
+#: The level that nobody records: "5 time".
+BY_TIME = f"{int(ProofLevel.TIME)} {ProofLevel.TIME.word}"
 
 
 def proof_sheet(figures: WeekFigures) -> Sheet:
     """Return the rates by level of proof, then by what the comparison of the parts said."""
-    levels, compared = _levels(figures), _compared(figures)
+    levels, compared, unproven = _levels(figures), _compared(figures), _unproven(figures)
     line = about(figures, len(levels.rows), year_words(figures))
-    return Sheet("Proof", line, tables=(levels, compared))
+    return Sheet("Proof", line, tables=(levels, unproven, compared))
 
 
 def _levels(figures: WeekFigures) -> Table:
@@ -35,20 +39,55 @@ def _levels(figures: WeekFigures) -> Table:
     groups.rates = tuple(sorted(groups.rates, key=lambda group: order.get(group.name, 9)))
 
     def cells(group: GroupRate) -> tuple[Cell, ...]:
-        return (group.name, sum(job.caught_here for job in groups.jobs(group.name)))
+        own = groups.jobs(group.name)
+        return (group.name, sum(job.caught_here for job in own), sum(map(by_time, own)))
 
-    return group_table(
+    def seen_fine(row: int) -> tuple[str, ...]:
+        return tuple(job.number for job in groups.jobs(groups.rates[row].name) if by_time(job))
+
+    table = group_table(
         "ProofLevels",
-        columns(("Proof", "words"), ("Caught here", "count")),
+        columns(("Proof", "words"), ("Caught here", "count"), (BY_TIME, "count")),
         groups,
         cells,
         title="By how far it was proved",
         said=(
             "Caught here: proofs that failed before the car left. That is a good sign, never a "
-            "comeback.",
+            f"comeback. {BY_TIME}: seen fine after the window. It comes by itself and stands in "
+            "for none of the levels of the hand-over.",
         )
         if groups.rates
         else (),
+    )
+    return replace(table, behind_of={**table.behind_of, BY_TIME: seen_fine})
+
+
+def by_time(job: JobDone) -> bool:
+    """True where a job is proved by time: the car was seen fine after its window."""
+    return proved_by_time(job.state) is not None
+
+
+def _unproven(figures: WeekFigures) -> Table:
+    jobs = [job for job in figures.left if job.proof_level == ProofLevel.UNPROVEN]
+    return Table(
+        "LeftUnproven",
+        columns(
+            ("Job", "words"),
+            ("Left on", "day"),
+            ("Counted", "words"),
+            ("What was written", "long words"),
+        ),
+        tuple(
+            (
+                job.number,
+                job.left_on,
+                "yes" if job.counted else "no",
+                " ".join(job.proof_words.split()) or "no reason is written",
+            )
+            for job in jobs
+        ),
+        title="Left unproven in the week",
+        nothing="No job left unproven in this week.",
     )
 
 

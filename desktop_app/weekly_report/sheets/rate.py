@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from desktop_app.weekly_report.figures import WeekFigures
 from desktop_app.weekly_report.sheet_form import Chart, Sheet
+from desktop_app.weekly_report.sheets.kept_out import kept_out_table
+from desktop_app.weekly_report.sheets.rate_by_share import by_share_table
 from desktop_app.weekly_report.sheets.rate_curves import (
     by_days_table,
     by_miles_table,
@@ -25,7 +27,8 @@ def rate_sheet(figures: WeekFigures) -> Sheet:
     line = about(figures, len(months.rows), year_words(figures))
     so_far = so_far_table(figures)
     open_week = () if so_far is None else (so_far,)
-    tables = (months, noticed, weeks, *open_week, *curves)
+    shares, kept_out = by_share_table(figures), kept_out_table(figures)
+    tables = (months, kept_out, noticed, weeks, *open_week, *curves, shares)
     return Sheet("Rate", line, charts=charts, tables=tables)
 
 
@@ -36,7 +39,7 @@ def _weeks_chart() -> Chart:
         "lines",
         "Weeks",
         "Week",
-        ("Rate", *limits),
+        ("Of those under watch", *limits),
         "Week in which the car came",
         "Comebacks per job under watch",
         limits=limits,

@@ -221,10 +221,10 @@ def _share_rows(
         at_risk = int(watched.size - np.searchsorted(watched, point, "left"))
         if at_risk < least:
             return
-        yield (int(point), at_risk, *_share_at(curve, point, at_risk))
+        yield (int(point), at_risk, *share_at(curve, point, at_risk))
 
 
-def _share_at(curve: Curve, point: float, at_risk: int) -> tuple[float, float, float]:
+def share_at(curve: Curve, point: float, at_risk: int) -> tuple[float, float, float]:
     """Return the share that came back by a point, with its bounds.
 
     Before the first return the curve has none: there the upper one is that of none among the jobs

@@ -12,6 +12,7 @@ from desktop_app.returns_watched.honest_numbers.counted_jobs import CountedJobs
 from desktop_app.returns_watched.honest_numbers.group_rates import (
     NOT_OVER,
     TOO_FEW,
+    anything_from,
     can_be_told,
 )
 from desktop_app.returns_watched.honest_numbers.proportion import wilson
@@ -34,14 +35,18 @@ if TYPE_CHECKING:
     Days = NDArray[np.int64]
     Marks = NDArray[np.bool_]
 
+OWN = "the job's own"
 _WHOLE_YEAR = "the whole year"
 
 
 def _windows(figures: WeekFigures) -> Iterator[tuple[str, Window | None]]:
     """Return the windows by name; None is each job's own, which it was handed over with."""
     yield "early", Window(*figures.year.early)
-    yield "main", None
+    yield OWN, None
     yield "long", Window(*figures.year.long)
+
+
+_COUNTING = ("Settled", "Waiting", "Nothing heard", "Comebacks")
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,12 +80,13 @@ def months_table(figures: WeekFigures) -> Table:
             ("Jobs", "count"),
             ("Settled", "count"),
             ("Waiting", "count"),
+            ("Nothing heard", "count"),
             ("Comebacks", "count"),
             Column("Rate", "share", RATE_FORMULA),
             ("Low", "share"),
             ("High", "share"),
             ("By the curve", "share"),
-            ("Silence dropped", "share"),
+            ("Curve while known well", "share"),
             ("Note", "words"),
         ),
         tuple(row.cells() for row in shown),
@@ -88,7 +94,7 @@ def months_table(figures: WeekFigures) -> Table:
         notes=(*_window_words(figures, {row.window for row in shown}), *_NOTES) if shown else (),
         nothing="No job of this year was counted.",
         behind=tuple(row.numbers for row in shown),
-        behind_of={one: partial(counted_by, one) for one in ("Settled", "Waiting", "Comebacks")},
+        behind_of={one: partial(counted_by, one) for one in _COUNTING},
     )
 
 
@@ -111,10 +117,15 @@ def _rows(figures: WeekFigures) -> Iterator[_Row]:
             if name == "long" and span == _WHOLE_YEAR and back is not None:
                 continue
             row = _Row(span, name, own, fate.only(at))
-            if name == "main" or row.fates.settled.any():
+            if name == OWN or row.fates.settled.any():
                 yield row
         if span == _WHOLE_YEAR and back is not None:
-            yield _Row(_between(back), "long", back.numbers, _made(back.jobs, back.silent()))
+            yield _Row(
+                _between(back),
+                "long",
+                back.numbers,
+                _made(back.jobs, back.unheard(), back.silent()),
+            )
 
 
 def _between(back: LookedBack) -> str:
@@ -126,9 +137,10 @@ _NOTES = (
     "only then, together with its quiet neighbours. Low to High: where the true rate lies 19 times "
     "of 20. Months differ by luck too.",
     "By the curve: the share that came back by the window's end, with the open windows as far as "
-    "they are watched (Kaplan-Meier). Silence dropped: the same, but a job of which nothing was "
-    "heard counts only up to the last day on which its car was known to be well. The truth lies "
-    "between the two.",
+    "they are watched (Kaplan-Meier). Curve while known well: the same, but a job of which nothing "
+    "was heard counts only up to the last day on which its car was known to be well. The truth "
+    "probably lies between the two. Nothing heard: settled jobs that did not come back, and whose "
+    "car nobody saw or asked about after its window.",
 )
 
 
@@ -140,8 +152,8 @@ def _window_words(figures: WeekFigures, shown: Collection[str]) -> Iterator[str]
         for days, miles in (figures.year.early, figures.year.long)
     )
     now = promise_in_words(figures.shop.promise, unit)
-    main = f"main is the one that each job was handed over with, now {now}"
-    named = {"early": f"early {early}", "main": main, "long": f"long {long}"}
+    own = f"{OWN} is the one that it was handed over with, now {now}"
+    named = {"early": f"early {early}", OWN: own, "long": f"long {long}"}
     yield f"Windows: {'; '.join(words for name, words in named.items() if name in shown)}."
     for name in (name for name in named if name not in shown):
         yield (
@@ -166,6 +178,7 @@ class _Fates:
 
     settled: Marks
     waiting: Marks
+    quiet: Marks
     back: Marks
     ages: Days
     came: Marks
@@ -174,7 +187,11 @@ class _Fates:
     def parts(self) -> dict[str, Marks]:
         """Return the jobs that single columns count, by their headers."""
         back = self.back & self.settled
-        return {"Settled": self.settled, "Waiting": self.waiting, "Comebacks": back}
+        heard = self.quiet & self.settled
+        return {
+            **{"Settled": self.settled, "Waiting": self.waiting},
+            **{"Nothing heard": heard, "Comebacks": back},
+        }
 
     def only(self, at: Days) -> _Fates:
         """Return those of some of the jobs, by their places."""
@@ -191,13 +208,12 @@ class _Fates:
             len(self.settled),
             settled,
             int(self.waiting.sum()),
+            int((self.quiet & self.settled).sum()),
             back,
-            None if few else back / settled,
-            low,
-            high,
+            *((None,) * 3 if few else (back / settled, low, high)),
             None if few else _by_curve(self.ages, self.came),
             None if few else _by_curve(self.silent, self.came),
-            NOT_OVER if not settled else TOO_FEW if few else "",
+            "" if not few else few_words(low, high),
         )
 
 
@@ -208,13 +224,20 @@ def _fates(figures: WeekFigures, window: Window | None) -> _Fates:
     jobs = year_columns(year) if window is None else jobs_in_window(year, window)
     ages, _ = jobs.watched()
     quiet = np.fromiter((job.state == "nothing heard" for job in year.counted), bool, len(ages))
-    silent = np.where(quiet & ~jobs.came_back, np.minimum(ages, days_well(year)), ages)
-    return _made(jobs, silent)
+    quiet = quiet & ~jobs.came_back
+    return _made(jobs, quiet, np.where(quiet, np.minimum(ages, days_well(year)), ages))
 
 
-def _made(jobs: CountedJobs, silent: Days) -> _Fates:
+def _made(jobs: CountedJobs, quiet: Marks, silent: Days) -> _Fates:
     ages, came = jobs.watched()
-    return _Fates(jobs.settled, jobs.waiting, jobs.came_back, ages, came, silent)
+    return _Fates(jobs.settled, jobs.waiting, quiet, jobs.came_back, ages, came, silent)
+
+
+def few_words(low: float | None, high: float | None) -> str:
+    """Say what is known of a rate that cannot be told."""
+    if low is None or high is None:
+        return NOT_OVER
+    return f"{TOO_FEW}: {anything_from(low, high)}"
 
 
 def _by_curve(ages: Days, marks: Marks) -> float | None:

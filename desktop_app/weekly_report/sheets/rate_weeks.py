@@ -73,7 +73,11 @@ def weeks_table(figures: WeekFigures) -> Table:
             ("Under watch", "count"),
             ("Comebacks", "count"),
             ("Waiting", "count"),
-            Column("Rate", "share", '=IF([@Under watch]=0,"",[@Comebacks]/[@Under watch])'),
+            Column(
+                "Of those under watch",
+                "share",
+                '=IF([@Under watch]=0,"",[@Comebacks]/[@Under watch])',
+            ),
             ("Low limit", "share"),
             ("High limit", "share"),
             ("Slow rise", "number"),
@@ -81,10 +85,10 @@ def weeks_table(figures: WeekFigures) -> Table:
         rows,
         title="By week in which the car came back",
         notes=(
-            "Rate: comebacks per job under watch in the week; it is small because most cars come "
-            "in no given week, and it is not the rate of the year. Within the limits a week is "
-            "like the others, however high or low it looks; luck alone passes either of them at "
-            f"most once in {1 / TAIL:.0f} weeks.",
+            "Of those under watch: the week's comebacks per job under watch; it is small because "
+            "most cars come in no given week, and it is not the rate of the year. Within the "
+            "limits a week is like the others, however high or low it looks; luck alone passes "
+            f"either of them at most once in {1 / TAIL:.0f} weeks.",
             "Counted jobs alone: under watch are here those with a cause and a correction; on "
             "Windows stands every job.",
             "Slow rise: the evidence that comebacks have doubled since some week before. Above "

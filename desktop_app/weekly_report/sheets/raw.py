@@ -9,6 +9,7 @@ from operator import attrgetter
 
 from desktop_app.weekly_report.figures import WeekFigures, count_later_jobs
 from desktop_app.weekly_report.sheet_form import Cell, Column, Sheet, Table
+from desktop_app.weekly_report.sheets.kept_out import why_kept_out
 from desktop_app.weekly_report.sheets.sheet_words import (
     about,
     amount,
@@ -114,6 +115,7 @@ def _columns(figures: WeekFigures) -> list[tuple[Column, Callable[[JobDone], Cel
         (Column("Left on", "day"), attrgetter("left_on")),
         (Column("Month", "words"), lambda job: _month(job.left_on)),
         (Column("Counted", "count"), lambda job: int(job.counted)),
+        (Column("Kept out", "words"), why_kept_out),
         (Column("Settled", "count"), lambda job: int(job.counted and job.settled)),
         (Column("Came back", "count"), lambda job: int(job.counted and job.came_back)),
         (Column("Waiting", "count"), lambda job: int(job.counted and job.state == "maybe")),
@@ -127,7 +129,7 @@ def _columns(figures: WeekFigures) -> list[tuple[Column, Callable[[JobDone], Cel
         (Column("Part kinds", "words"), lambda job: _joined(job.part_kinds)),
         (Column("Symptoms", "words"), lambda job: _joined(job.symptoms)),
         (Column("Proof", "count"), attrgetter("proof_level")),
-        (Column("Now and then", "count"), lambda job: int(job.now_and_then)),
+        (Column("Intermittent", "count"), lambda job: int(job.now_and_then)),
         (Column("Hours", "hours"), attrgetter("hours")),
         (Column("Unbilled hours", "hours"), attrgetter("unbilled_hours")),
         (Column("Price", "money"), lambda job: amount(job.price_cents)),

@@ -12,6 +12,7 @@ from desktop_app.returns_watched.honest_numbers.group_names import as_first_writ
 from desktop_app.returns_watched.honest_numbers.group_rates import GroupRate
 from desktop_app.weekly_report.figures import WeekFigures
 from desktop_app.weekly_report.sheet_form import Cell, Sheet, Table
+from desktop_app.weekly_report.sheets.first_fixed import first_fixed_table
 from desktop_app.weekly_report.sheets.group_table import Groups, group_table
 from desktop_app.weekly_report.sheets.sheet_words import about, columns, year_words
 from desktop_app.weekly_report.year_behind import JobDone
@@ -20,10 +21,11 @@ _MOST_FIXES, _LONGEST = 3, 60
 
 
 def symptoms_sheet(figures: WeekFigures) -> Sheet:
-    """Return the rates by symptom group, with what finally fixed it, and by system."""
+    """Return the rates by system and symptom group, what fixed it, and how often the first time."""
     symptoms = _by_symptom(figures)
     line = about(figures, len(symptoms.rows), year_words(figures))
-    return Sheet("Symptoms", line, tables=(_by_system(figures), symptoms))
+    tables = (_by_system(figures), symptoms, first_fixed_table(figures))
+    return Sheet("Symptoms", line, tables=tables)
 
 
 def _by_system(figures: WeekFigures) -> Table:

@@ -10,16 +10,17 @@ from desktop_app.weekly_report.figures import WeekFigures
 from desktop_app.weekly_report.sheet_form import Cell, Sheet, Table
 from desktop_app.weekly_report.sheets.group_table import Groups, group_table
 from desktop_app.weekly_report.sheets.sheet_words import about, columns, year_words
+from desktop_app.weekly_report.sheets.supplier_answers import answers_table
 from desktop_app.weekly_report.year_behind import JobDone
 
 _EARLY, _WRONG = "part-died-early", "wrong-part"
 
 
 def where_from_sheet(figures: WeekFigures) -> Sheet:
-    """Return the rates by supplier, then each lot that was written down."""
-    suppliers, lots = _suppliers(figures), _lots(figures)
+    """Return the rates by supplier, what each answered, then each lot that was written down."""
+    suppliers, answers, lots = _suppliers(figures), answers_table(figures), _lots(figures)
     line = about(figures, len(suppliers.rows), year_words(figures))
-    return Sheet("Where from", line, tables=(suppliers, lots))
+    return Sheet("Where from", line, tables=(suppliers, answers, lots))
 
 
 def _suppliers(figures: WeekFigures) -> Table:

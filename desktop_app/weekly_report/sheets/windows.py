@@ -43,9 +43,8 @@ _STATES = (
 
 _JOBS = Column("Jobs", "count", "=COUNTIFS(Raw[State],[@State],Raw[Counted],1)")
 _RING = (
-    "What probably ends first stands on top. “: ask” is whom to ring this week; the numbers of "
-    "telephones are in the window, on Under Watch. Whom you ask must not depend on the answer you "
-    "hope for."
+    "What probably ends first stands on top. “ask”: the call is due; the numbers of telephones are "
+    "in the window, on Under Watch. Whom you ask must not depend on the answer you hope for."
 )
 
 
@@ -91,12 +90,9 @@ def _watch(figures: WeekFigures) -> Table:
     for job in figures.on_watch:
         days = job.days_left
         state = "came back" if job.came_back else "to be judged" if job.waits else "open"
-        if (
-            state == "open"
-            and job.expected_close is not None
-            and job.expected_close < figures.as_of
-        ):
-            state = "probably over by distance"
+        over = job.expected_close is not None and job.expected_close < figures.as_of
+        if state == "open" and over:
+            state = f"may have ended by {'time' if job.expected_close_by == 'time' else 'distance'}"
         rows.append(
             (
                 job.job,
@@ -106,10 +102,12 @@ def _watch(figures: WeekFigures) -> Table:
                 job.days_gone,
                 "no limit in time" if days is None else days,
                 _miles_left(figures, job),
+                _read_on(job, done.get(job.job)),
                 job.share_used,
                 "not known" if job.expected_close is None else job.expected_close,
                 job.expected_close_by,
                 _well(done.get(job.job)),
+                figures.calls_due.get(job.job),
                 state,
                 _this_week(figures, job),
             )
@@ -123,11 +121,13 @@ def _watch(figures: WeekFigures) -> Table:
             ("Left on", "day"),
             ("Days so far", "count"),
             ("Days left", "count"),
-            (f"{unit.capitalize()} left", "count"),
+            (f"{unit.capitalize()} left (last read)", "count"),
+            ("Read on", "day"),
             ("Window used", "share"),
             ("Expected end", "day"),
             ("Ends by", "words"),
             ("Last known well", "day"),
+            ("Call due", "day"),
             ("State", "words"),
             ("This week", "words"),
         ),
@@ -150,12 +150,19 @@ def _miles_left(figures: WeekFigures, job: WatchedJob) -> Cell:
 
 
 def _this_week(figures: WeekFigures, job: WatchedJob) -> str:
-    """Say whether its window probably ends within a week, and then whom it leads to."""
-    end = job.expected_close
-    if end is None or (end - figures.as_of).days > ENDS_SOON:
-        return ""
-    ends = "ends" if end >= figures.as_of else "probably over"
-    return ends if job.came_back or job.waits else f"{ends}: ask"
+    """Say whether its window probably ends within a week, and whether its call is due."""
+    end, due = job.expected_close, figures.calls_due.get(job.job)
+    ends = ""
+    if end is not None and (end - figures.as_of).days <= ENDS_SOON:
+        ends = "ends" if end >= figures.as_of else "may have ended"
+    ask = "ask" if due is not None and due <= figures.as_of else ""
+    return ": ".join(filter(None, (ends, ask)))
+
+
+def _read_on(job: WatchedJob, done: JobDone | None) -> Cell:
+    """Return the day of the reading by which that distance is left."""
+    told = job.window.miles and not job.not_read_since and job.miles_left is not None
+    return done.known_on if told and done is not None else None
 
 
 def _well(job: JobDone | None) -> Cell:

@@ -1,0 +1,65 @@
+"""Whether the job of a row can be the return that the row says: refused before it is kept.
+
+What the engine of returns would pass over is no return: another car's job, one that came on the
+same day, one that came before the earlier was handed over.
+"""
+
+from __future__ import annotations
+
+from desktop_app.records_exchanged.import_told import RowTrouble
+from desktop_app.records_exchanged.job_row import JobRow
+from desktop_app.records_exchanged.row_words import judgement_of
+from desktop_app.records_exchanged.stored_known import JobKnown, VehicleKnown
+from desktop_app.records_exchanged.stored_room import Rooms
+from desktop_app.repair_jobs.vehicle_identity import VehicleNames, same_vehicle
+from desktop_app.returns_watched.stored_one_car import are_one_car
+from desktop_app.shop_record.deed import Deed
+
+
+class ReturnsOf:
+    """Looks at what rows say in return_of."""
+
+    def __init__(self, deed: Deed, rooms: Rooms) -> None:
+        self._deed, self._rooms = deed, rooms
+
+    def check_days(self, row: JobRow, earlier: JobKnown, came: str, job: JobKnown | None) -> None:
+        """Raise RowTrouble where the days, or two judgements of one file, contradict a return.
+
+        `job` is the row's own where it is known already.
+        """
+        left = earlier.values["left_at"]
+        if row.return_of == row.job_number or left is None or left[:10] > came:
+            raise _no_return(row, "That job must be closed before this one comes.")
+        if earlier.visit.values["came_at"][:10] == came:
+            raise _no_return(row, "Both came on one day; a return is a visit of a later day.")
+        if job is None:
+            return
+        before = job.links.get(earlier.id) or (None, None)
+        seen = self._rooms.is_new(job)
+        if seen and before[1] and row.judgement and before[1] != judgement_of(row):
+            why = f"Another row of this file says “{before[1]}” of the same two jobs."
+            raise RowTrouble("judgement", row.judgement, why)
+
+    def check_car(self, row: JobRow, earlier: JobKnown, vehicle: VehicleKnown | None) -> None:
+        """Raise RowTrouble where the jobs are of two cars.
+
+        `vehicle` is the one that the row's job has, or will have; None is a new one.
+        """
+        if vehicle is None or not self._is_one_car(row, vehicle, earlier.visit.vehicle):
+            why = "That job is another car's, by VIN and plate; a return is of the same car."
+            raise _no_return(row, why)
+
+    def _is_one_car(self, row: JobRow, vehicle: VehicleKnown, before: VehicleKnown) -> bool:
+        if vehicle.id == before.id:
+            return True
+        self._rooms.write()
+        if are_one_car(self._deed.connection, vehicle.id, before.id):
+            return True
+        kept = vehicle.values["vin"] or "", vehicle.values["plate"] or ""
+        filled = kept[0] or row.vin, kept[1] or row.plate
+        names = VehicleNames(before.values["vin"] or "", before.values["plate"] or "")
+        return filled != kept and same_vehicle(VehicleNames(*filled), names) != "different"
+
+
+def _no_return(row: JobRow, why: str) -> RowTrouble:
+    return RowTrouble("return_of", row.return_of, why)

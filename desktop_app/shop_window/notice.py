@@ -1,0 +1,53 @@
+"""A trouble that is told only as long as its cause is there."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from functools import partial
+
+from PySide6.QtWidgets import QWidget
+from shiboken6 import isValid
+
+from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
+from desktop_app.shop_window.fields import TypedIn, WordsField, being_saved, unsaved_fields
+
+
+class Notice(ShopTrouble):
+    """What to tell, and `holds`, which is asked now and then whether it is still so."""
+
+    def __init__(
+        self, what: str, kept: str = "", do: str = "", *, holds: Callable[[], bool]
+    ) -> None:
+        super().__init__(what, kept, do)
+        self.holds = holds
+
+
+def not_accepted(page: QWidget, lost: str, do: str) -> Notice | None:
+    """Return the notice about the first field of a page that holds what was not accepted.
+
+    `lost` goes on after the field's name; the notice holds as long as that stands there.
+    """
+    field = next(iter(unsaved_fields(page)), None)
+    if field is None:
+        return None
+    waits = partial(_stands, field, _text(field))
+    return Notice(f"“{field.accessibleName()}”{lost}", do=do, holds=waits)
+
+
+def how_long(news: ShopTrouble) -> Callable[[], bool]:
+    """Return what tells whether a trouble that is told now still holds.
+
+    One that a field met while it was saved goes with what is typed there; of others nobody knows.
+    """
+    if isinstance(news, Notice):
+        return news.holds
+    saving = None if isinstance(news, ShopDamaged) else being_saved()
+    return (lambda: True) if saving is None else partial(_stands, *saving)
+
+
+def _stands(field: TypedIn, typed: str) -> bool:
+    return bool(isValid(field)) and field.unsaved() and _text(field) == typed
+
+
+def _text(field: TypedIn) -> str:
+    return field.toPlainText() if isinstance(field, WordsField) else field.text()

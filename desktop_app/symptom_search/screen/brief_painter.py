@@ -1,0 +1,40 @@
+"""Paints one found job in two lines: which job and its concern, and what was done."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QRectF, QSize
+from PySide6.QtGui import QColor, QFontMetrics, QPainter
+from PySide6.QtWidgets import QStyleOptionViewItem
+
+from desktop_app.symptom_search.found import Hit
+from desktop_app.symptom_search.screen.hit_painter import PAD, HitPainter, Index, paint_line
+
+
+class BriefPainter(HitPainter):
+    """For a list that stands beside something else."""
+
+    def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
+        return QSize(200, row_height(option.fontMetrics))
+
+    def _paint_hit(
+        self,
+        painter: QPainter,
+        option: QStyleOptionViewItem,
+        box: QRectF,
+        hit: Hit,
+        ink: QColor,
+        quiet: QColor,
+    ) -> None:
+        box.translate(0, -PAD / 2)
+        start = len(hit.number) + 2
+        marks = [(start + a, start + b) for a, b in hit.marks.get("concern", ())]
+        told = f"{hit.number}  {hit.concern}"
+        paint_line(painter, box, told, option.font, ink, [(0, len(hit.number)), *marks])
+        box.translate(0, option.fontMetrics.lineSpacing() + 1)
+        done = hit.correction or ("nothing written" if hit.left else "not handed over yet")
+        paint_line(painter, box, f"{hit.day}  →  {done}", option.font, quiet)
+
+
+def row_height(metrics: QFontMetrics) -> int:
+    """Return the height of a row in pixels."""
+    return metrics.lineSpacing() * 2 + PAD + 3

@@ -1,0 +1,26 @@
+"""What stands behind a number: its words and its jobs."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+MOST_SHOWN = 200  # of the jobs behind a number, the newest
+
+
+@dataclass(frozen=True, slots=True)
+class Behind:
+    """The jobs behind a number, the newest first; `words` name it ("Coil: 3 came back")."""
+
+    words: str
+    jobs: Sequence[int]
+
+    def shown(self) -> tuple[int, ...]:
+        """Return the jobs that are listed."""
+        return tuple(self.jobs[:MOST_SHOWN])
+
+    def heading(self) -> str:
+        """Return what stands over the list; a list that is cut off says so."""
+        if len(self.jobs) > MOST_SHOWN:
+            return f"{self.words}. These are the newest {MOST_SHOWN} of {len(self.jobs):,}."
+        return f"{self.words}."

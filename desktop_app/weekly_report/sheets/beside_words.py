@@ -1,0 +1,59 @@
+"""What the columns mean that stand beside the rates: words, where, meaning and source of each."""
+
+from __future__ import annotations
+
+_COMMON = "common practice, no source"
+BESIDE: tuple[tuple[str, str, str, str], ...] = (
+    (
+        "Kept out, Why",
+        "Raw, Rate",
+        "Why a job is in no rate. Not caught: handed over with nothing found. Nothing put right: "
+        "no correction is written. No cause written: something was done and no cause named.",
+        _COMMON,
+    ),
+    (
+        "Window used up",
+        "Rate",
+        "The larger of the shares of days and of distance, each job by its own window; 100% is its "
+        "end. Where no odometer says how far, days alone.",
+        _COMMON,
+    ),
+    (
+        "Call due",
+        "Windows",
+        "From this day on the customer is on the list of whom to ask: a week before the window "
+        "probably ends, or as many days after the hand-over as the house rule has for a fault that "
+        "came now and then and was not proved. Empty where nobody needs to be asked.",
+        _COMMON,
+    ),
+    (
+        "Parts, Compared, Stop and look, Turned, Mirrored, Not fitted",
+        "Where from",
+        "Replacements of the year's jobs, counted or not; those whose readings were judged; those "
+        "of which something speaks against fitting; those with an angle that is not the old "
+        "part's, or that looks like its mirror image; those that did not go into the car.",
+        "",
+    ),
+    (
+        "Claims, Answered, Refused, Days to an answer, Paid",
+        "Where from",
+        "Claims written in the year, as they stood on its last day; those paid or refused by then; "
+        "the average of the days from writing one to its answer; what was paid of them. Where the "
+        "day of the answer is not known, it is in no average.",
+        "",
+    ),
+    (
+        "First tries, Not caught then, Came back then, First-time fixed",
+        "Symptoms",
+        "First tries: jobs whose window is over, settled or not caught, that are no comeback of an "
+        "earlier job. First-time fixed: the share of them that was put right and stayed away.",
+        _COMMON,
+    ),
+    (
+        "5 time",
+        "Proof",
+        "Jobs whose car was seen, or its customer asked, after the window's end, and all was well. "
+        "This proof comes by itself later and stands in for none of the levels 0 to 4.",
+        _COMMON,
+    ),
+)
