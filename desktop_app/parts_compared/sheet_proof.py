@@ -23,7 +23,6 @@ from desktop_app.repair_jobs.proof_window import window_in_words
 from desktop_app.repair_jobs.road_test_words import LIMIT
 from desktop_app.repair_jobs.self_tests_compared import self_tests_in_words
 
-
 # A check that is asked for only where somebody told of wet.
 _IF_WET = "if told wet"
 _WET = ("damp", "rain", "wash")

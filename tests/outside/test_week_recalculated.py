@@ -37,6 +37,7 @@ def _a_year(record: ShopRecord) -> None:
     """
     change_rule(record, "sale_ends_window", "yes")
     _further_fates(record)
+    _fixed_at_once(record)
     chance = Random(46)
     judged = [*Judgement, None]
     plain: dict[str, Any] = {"window_miles": 0}
@@ -85,6 +86,14 @@ def _further_fates(record: ShopRecord) -> None:
             came = (on + timedelta(days=10)).isoformat()
             second = job(record, car, f"G-{number}", came, came, **plain)
             judge_return(record, first, second, "same symptom", cost_cents=500)
+
+
+def _fixed_at_once(record: ShopRecord) -> None:
+    """Add enough jobs of one symptom that the share fixed the first time can be told."""
+    for number in range(30):
+        out = (SUNDAY - timedelta(days=120 + number)).isoformat()
+        car = vehicle(record, plate=f"TQ {number}")
+        job(record, car, f"Q-{number}", out, out, symptoms=["misfire"], window_miles=0)
 
 
 def _from_the_record(record: ShopRecord) -> dict[str, float | None]:
@@ -211,7 +220,10 @@ def test_an_office_program_works_out_the_same_figures(
                     checked[page.title] = checked.get(page.title, 0) + 1
     assert {"Read first", "Windows", "Costs"} <= set(checked)
     if name == WEEK:
-        assert {"Rate", "Changes", "Proof"} <= set(checked)
+        assert {"Rate", "Changes", "Proof", "Symptoms"} <= set(checked)
+        [fixed] = [row for row in shown["Symptoms"] if row[:2] == ["misfire", "30"]]
+        # Wilson's low bound of 30 in 30 is 0.8865 (statsmodels, proportion_confint).
+        assert [_as_number(cell) for cell in fixed[2:6]] == [0, 0, 1, 0.8865]
         jobs = [row[0] for row in shown["Left this week"][4:] if row[0].startswith("J-")]
         assert jobs == [row["Job"] for row in table_rows(kept, "Left this week")]
 

@@ -238,8 +238,9 @@ def test_the_lines_say_what_the_figures_mean() -> None:
     assert said[1].endswith("Fewer than luck explains.")
     assert "where luck alone gives" in said[1]
     assert "A window still open is no success" in said[2]
-    assert said[3].startswith("2 are compared at once.")
-    assert said[4].startswith("Came back by day 30")
+    assert said[3].startswith("No news is not good news")
+    assert said[4].startswith("2 are compared at once.")
+    assert said[5].startswith("Came back by day 30")
 
 
 JOBS = st.lists(

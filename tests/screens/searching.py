@@ -94,6 +94,12 @@ class Sought:
         self.offers(name)
         self.bot.mouseClick(self.named(QPushButton, name), Qt.MouseButton.LeftButton)
 
+    def open(self, name: str) -> None:
+        """Press a number and wait for the list that stands behind it."""
+        self.press(name)
+        self.bot.waitUntil(lambda: "Back to the jobs found" in self.buttons())
+        self.bot.waitUntil(lambda: self.says(f"{name}."))
+
     def offers(self, name: str) -> None:
         """Wait until a button of this name is seen."""
         self.bot.waitUntil(lambda: name in self.buttons())

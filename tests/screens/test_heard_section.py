@@ -129,7 +129,7 @@ def test_what_is_done_carries_the_name_of_who_is_at_the_desk(
     who = WhoIsHere(desk)
     qtbot.addWidget(who)
     who.show()
-    assert "add names" in who.itemText(1)
+    assert "Add names" in who.itemText(1)
     desk.do(actions.add_person, "Tuuli")
     qtbot.keyClick(who, Qt.Key.Key_Down)
     assert shop.who == "Tuuli"

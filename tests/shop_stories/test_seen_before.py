@@ -75,6 +75,11 @@ def test_a_fault_that_was_here_before_starts_the_next_job(qtbot: QtBot, tmp_path
         at.press("Take the car in")
         qtbot.waitUntil(lambda: at.window.here() == "Job")
         job = desk.ask(read_job, 4)
+        at.wait_for("Similar jobs here")  # beside the new job's concern, itself not among them
+        similar = at.find(QListView, "Similar jobs").model()
+        shown = [str(similar.index(row, 0).data())[:5] for row in range(similar.rowCount())]
+        assert {"J-101", "J-102"} <= set(shown)
+        assert "J-104" not in shown
         assert job.concern == "it shakes too\nengine misses in the rain"
         assert (job.cause, job.correction, job.checks) == ("", "", ())
 

@@ -20,7 +20,6 @@ from desktop_app.parts_compared.stored_sets import sets_of_pairs
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import save_everything
-from desktop_app.shop_window.let_go import let_go
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.texts import plain_label
 
@@ -163,7 +162,9 @@ class OldAndNewSection(Section):
     def _let_go(self, card: QWidget) -> None:
         self._place.removeWidget(card)
         self._together.removeWidget(card)
-        let_go(card)
+        card.hide()
+        card.setParent(None)
+        card.deleteLater()
 
     @Slot(str, str)
     def _lay(self, kind: str, position: str) -> None:

@@ -8,7 +8,7 @@ from typing import Any
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import ChoiceField
 
-ADD_NAMES = "Nobody is on the list yet: add names…"
+ADD_NAMES = "Add names…"  # short: it stands in the strip above the page
 
 
 class PersonField(ChoiceField):

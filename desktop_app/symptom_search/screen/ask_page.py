@@ -12,7 +12,7 @@ from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.symptom_search.filters import Filters
-from desktop_app.symptom_search.found import Found
+from desktop_app.symptom_search.found import Found, Hit
 from desktop_app.symptom_search.question import Piece
 from desktop_app.symptom_search.screen.filters_row import ONLY, FiltersRow
 from desktop_app.symptom_search.screen.fixes_panel import FixesPanel
@@ -51,6 +51,7 @@ class AskPage(QWidget):
         self._came_before = False
         self._shown: Asked | None = None  # what the answer that is shown was asked
         self._of_all = True
+        self._opening: Behind | None = None
         self.field = QLineEdit()
         self._filters = FiltersRow(desk)
         self._read_as = ReadAsRow()
@@ -202,12 +203,16 @@ class AskPage(QWidget):
 
     @Slot(object)
     def _open_behind(self, behind: Behind) -> None:
-        try:
-            hits = self._old_jobs.behind(behind.shown())
-        except ShopTrouble as trouble:
-            self._desk.told.emit(trouble)
-        else:
-            self._list.show_behind(behind.heading(), hits)
+        """Read the jobs behind a number beside the window; the number pressed last is shown."""
+        asked, self._opening = self._shown, behind
+
+        def came(hits: tuple[Hit, ...]) -> None:
+            if self._opening is behind and self._shown == asked:
+                self._list.show_behind(behind.heading(), hits)
+
+        self._desk.errands.run(
+            "Opening the jobs behind a number", lambda: self._old_jobs.behind(behind.shown()), came
+        )
 
     @Slot(object)
     def _take_out(self, piece: Piece) -> None:

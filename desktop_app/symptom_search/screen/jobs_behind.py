@@ -21,6 +21,7 @@ class Behind:
 
     def heading(self) -> str:
         """Return what stands over the list; a list that is cut off says so."""
+        said = f"{self.words.rstrip('.')}."
         if len(self.jobs) > MOST_SHOWN:
-            return f"{self.words}. These are the newest {MOST_SHOWN} of {len(self.jobs):,}."
-        return f"{self.words}."
+            return f"{said} These are the newest {MOST_SHOWN} of {len(self.jobs):,}."
+        return said

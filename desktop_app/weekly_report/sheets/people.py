@@ -25,6 +25,10 @@ _FAIR = (
     "Likely rate: once all are weighed."
 )
 _INTERMITTENT = "Intermittent: the share of settled jobs whose fault did not come every time."
+_WHO = (
+    "Who: the technician of the job. Who wrote it up, searched, refitted or proved it is not kept "
+    "apart."
+)
 _OWNER = "For the owner alone: names do not belong on a wall."
 
 
@@ -37,6 +41,7 @@ def people_sheet(figures: WeekFigures) -> Sheet:
     if told:
         notes = [
             _FAIR,
+            _WHO,
             *held_against(told),
             _INTERMITTENT,
             _OWNER if figures.year.names_shown else NAMELESS,
