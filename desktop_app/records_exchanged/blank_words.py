@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 _BLANK = frozenset({"", "-", "--", "–", "—", "n/a", "na", "none", "nil", "null", ".", "no"})
 # Written where a name has to be; the division is our own, from everyday words.
 _UNKNOWN = frozenset(
@@ -19,6 +21,7 @@ _NO_CAR = frozenset(
         *("illegible", "unreadable", "various", "test", "dummy"),
     }
 )
+_FIGURE = re.compile("[1-9]")  # in nearly all VINs and plates, and in none of these words
 _PEOPLE_TOO = frozenset({"na", "no", "nil"})  # names of people as well
 
 
@@ -43,6 +46,8 @@ def names_no_car(text: str) -> bool:
 
     One sign over and over is none either, where it is a nought or an X.
     """
+    if _FIGURE.search(text):
+        return False
     word = _word(text)
     return (
         word in _BLANK

@@ -97,9 +97,12 @@ def _to_do(figures: WeekFigures) -> Iterator[str]:
         and 0 <= (job.expected_close - figures.as_of).days <= ENDS_SOON
     ]
     if soon:
+        yield f"{jobs(len(soon))}: the window probably ends within {ENDS_SOON} days."
+    due = sum(day <= figures.as_of for day in figures.calls_due.values())
+    if due:
         yield (
-            f"{jobs(len(soon))}: the window probably ends within {ENDS_SOON} days. Ask how the "
-            "car is; whom you ask must not depend on the answer you hope for."
+            f"{jobs(due)}: ask the customer now how the car is (Windows, “Call due”); whom you ask "
+            "must not depend on the answer you hope for."
         )
 
 

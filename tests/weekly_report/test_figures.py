@@ -136,6 +136,15 @@ def test_the_first_sheet_says_which_warnings_apply(shop: ShopRecord) -> None:
     assert "3 visits of the last 26 weeks have waited for a judgement" in words
 
 
+def test_who_is_to_be_asked_is_counted_as_the_sheet_of_windows_has_it(shop: ShopRecord) -> None:
+    job(shop, vehicle(shop), "J-1", "2026-08-17", "2026-08-17")  # its 90 days end on 15 November
+    for week, asked in (("2026-W40", False), ("2026-W46", True)):
+        figures = look_at_week(shop, read_week(week))
+        assert any(day <= figures.as_of for day in figures.calls_due.values()) is asked
+        said = any("1 job: ask the customer now" in words for words in read_first(figures))
+        assert said is asked
+
+
 def test_kilometres_where_the_house_rule_says_so(shop: ShopRecord) -> None:
     from desktop_app.shop_record.house_rules import change_rule
 
