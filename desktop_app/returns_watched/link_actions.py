@@ -8,7 +8,7 @@ from typing import Any
 from desktop_app.returns_watched.judging import Judging
 from desktop_app.returns_watched.stored import ReturnLink
 from desktop_app.returns_watched.stored_links import LinkKept, job_days, link_between, link_kept
-from desktop_app.returns_watched.stored_vehicles import rows_of_one
+from desktop_app.returns_watched.stored_one_car import are_one_car
 from desktop_app.returns_watched.written_meanwhile import check_as_shown
 from desktop_app.shop_record.deed import Deed, Done
 from desktop_app.shop_record.record import ShopRecord
@@ -72,15 +72,15 @@ def _check_days(deed: Deed, earlier_job: int, later_job: int) -> None:
     if then is None or now is None:
         raise no_job(earlier_job if then is None else later_job)
     if (
-        then.visit_id == now.visit_id
-        or then.left_at is None
+        then.left_at is None
         or then.left_at[:10] > now.came_at[:10]
-        or now.vehicle_id not in rows_of_one(deed.connection, {then.vehicle_id})
+        or then.came_at[:10] == now.came_at[:10]  # jobs of one car on one day are one visit
+        or not are_one_car(deed.connection, then.vehicle_id, now.vehicle_id)
     ):
         raise ShopTrouble(
             f"{now.number} cannot be a return of {then.number}.",
             kept="Nothing was changed.",
-            do="A return is a later visit of the same vehicle, after the earlier hand-over.",
+            do="A return is a visit of the same vehicle on a later day, after the hand-over.",
         )
 
 
