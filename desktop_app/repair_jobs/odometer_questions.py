@@ -71,15 +71,21 @@ def odometer_questions(
 
 
 _FIGURES = re.compile(
-    r"(?<![0-9])(?:[0-9]{1,3}(?:[,.'’ \u00a0\u202f][0-9]{3})+|[0-9]{4,7})(?![0-9])"
+    r"(?<![0-9/.-])(?:[0-9]{1,3}(?:[,.'’ \u00a0\u202f][0-9]{3})+|[0-9]{4,7})(?![0-9])(?![/.-][0-9])"
 )
+_YEAR = re.compile("19[89][0-9]|20[0-9]{2}")  # "dead since 2025"
 
 
 def reading_in_words(unread: str) -> int | None:
-    """Return the number of four figures or more in the words that say why there is no reading."""
-    found = _FIGURES.search(unread)
-    number = 0 if found is None else int(re.sub("[^0-9]", "", found[0]))
-    return number if 0 < number <= MOST_ON_AN_ODOMETER else None
+    """Return the number of four figures or more in the words that say why there is no reading.
+
+    A bare year and a day are none.
+    """
+    for found in _FIGURES.finditer(unread):
+        number = int(re.sub("[^0-9]", "", found[0]))
+        if 0 < number <= MOST_ON_AN_ODOMETER and not _YEAR.fullmatch(found[0]):
+            return number
+    return None
 
 
 def question_of_words(unread: str, number: int, unit: DistanceUnit) -> str:

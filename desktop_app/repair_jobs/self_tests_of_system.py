@@ -63,11 +63,9 @@ def own_test_doubts(system: str, after: StageTests, claimed: bool) -> Iterator[s
 
 def _of_system(system: str, after: StageTests) -> list[str] | None:
     """Return the tests that speak of a system in this kind of engine; None where none is known."""
-    asked = OF_SYSTEM.get(system)
-    if asked is None:
-        return None
     kind = is_compression(StageTests(), after)
-    return [one.id for one in monitors_of(kind) if one.id in asked]
+    asked = OF_SYSTEM.get(system, ())
+    return [one.id for one in monitors_of(kind) if one.id in asked] or None
 
 
 def _named(tests: list[str]) -> str:

@@ -10,12 +10,13 @@ from typing import TYPE_CHECKING, TypeAlias
 from sqlalchemy import Connection
 
 from desktop_app.returns_watched.many_visits.visit_columns import NO_DAY, VisitColumns
+from desktop_app.returns_watched.stored_moments import Days
 from desktop_app.returns_watched.stored_places import read_places
 from desktop_app.returns_watched.stored_sales import first_sale, read_sales
 from desktop_app.returns_watched.stored_traits import read_traits
 from desktop_app.returns_watched.stored_vehicle_codes import VehicleCodes, read_vehicle_codes
 from desktop_app.returns_watched.stored_vehicles import rows_of_one
-from desktop_app.returns_watched.stored_visit_rows import Days, read_job_rows, read_visit_rows
+from desktop_app.returns_watched.stored_visit_rows import read_job_rows, read_visit_rows
 
 if TYPE_CHECKING:
     import numpy as np

@@ -10,11 +10,12 @@ from sqlalchemy import Connection
 
 from desktop_app.returns_watched.many_visits.last_known import LastKnown, last_known
 from desktop_app.returns_watched.many_visits.visit_columns import Places
+from desktop_app.returns_watched.stored_moments import Days
 from desktop_app.returns_watched.stored_places import read_places
 from desktop_app.returns_watched.stored_traits import places_among
 from desktop_app.returns_watched.stored_vehicle_codes import read_vehicle_codes
 from desktop_app.returns_watched.stored_vehicles import rows_of_one
-from desktop_app.returns_watched.stored_visit_rows import Days, read_hand_overs
+from desktop_app.returns_watched.stored_visit_rows import read_hand_overs
 
 if TYPE_CHECKING:
     import numpy as np

@@ -15,11 +15,11 @@ from desktop_app.returns_watched.many_visits.many_candidates import many_candida
 from desktop_app.returns_watched.many_visits.visit_columns import NO_DAY, VisitColumns
 from desktop_app.returns_watched.stored_lost import last_days
 from desktop_app.returns_watched.stored_many import Links, ManyMet, met_in
+from desktop_app.returns_watched.stored_moments import Days
 from desktop_app.returns_watched.stored_odometers import WithOdometers, with_odometers
 from desktop_app.returns_watched.stored_recent import Period, read_recent, widened
 from desktop_app.returns_watched.stored_vehicle_codes import VehicleCodes, read_vehicle_codes
 from desktop_app.returns_watched.stored_vehicles import each_block
-from desktop_app.returns_watched.stored_visit_rows import Days
 from desktop_app.returns_watched.window import Window
 
 if TYPE_CHECKING:

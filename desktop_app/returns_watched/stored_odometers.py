@@ -11,10 +11,11 @@ from sqlalchemy import Connection
 from desktop_app.returns_watched.many_visits.last_known import Taken
 from desktop_app.returns_watched.many_visits.visit_columns import NO_LEG, Places
 from desktop_app.returns_watched.stored_columns import RecordColumns
+from desktop_app.returns_watched.stored_moments import Days
 from desktop_app.returns_watched.stored_places import Replaced, read_places
 from desktop_app.returns_watched.stored_traits import places_among
 from desktop_app.returns_watched.stored_vehicle_codes import VehicleCodes
-from desktop_app.returns_watched.stored_visit_rows import Days, read_hand_overs
+from desktop_app.returns_watched.stored_visit_rows import read_hand_overs
 
 if TYPE_CHECKING:
     import numpy as np

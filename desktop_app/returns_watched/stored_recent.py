@@ -33,10 +33,11 @@ from desktop_app.returns_watched.many_visits.visit_columns import (
 )
 from desktop_app.returns_watched.stored import ReturnLink
 from desktop_app.returns_watched.stored_columns import RecordColumns, read_sold
+from desktop_app.returns_watched.stored_moments import Days
 from desktop_app.returns_watched.stored_traits import read_traits
 from desktop_app.returns_watched.stored_vehicle_codes import VehicleCodes
 from desktop_app.returns_watched.stored_vehicles import each_block, each_row, some_ids
-from desktop_app.returns_watched.stored_visit_rows import Days, check_hand_overs, check_jobs
+from desktop_app.returns_watched.stored_visit_rows import check_hand_overs, check_jobs
 from desktop_app.shop_record.kept_value import row_place
 
 if TYPE_CHECKING:

@@ -15,11 +15,11 @@ from desktop_app.repair_jobs.odometer import READING_SOURCES, reading_source
 from desktop_app.repair_jobs.stored import Job, Visit
 from desktop_app.returns_watched.many_visits.growing_columns import GrowingColumns
 from desktop_app.returns_watched.many_visits.visit_columns import NO_DAY
+from desktop_app.returns_watched.stored_moments import Days, MomentColumns
 from desktop_app.returns_watched.stored_traits import places_among
 from desktop_app.returns_watched.stored_vehicle_codes import VehicleCodes
 from desktop_app.returns_watched.stored_vehicles import each_block
 from desktop_app.shop_record.kept_value import damaged, kept_day, kept_tick, row_place
-from desktop_app.shop_record.trouble import ShopDamaged
 
 if TYPE_CHECKING:
     import numpy as np
@@ -30,14 +30,6 @@ if TYPE_CHECKING:
     Marks: TypeAlias = NDArray[np.bool_]
 
 NOT_READ = -(2**62)  # no odometer of the record can say this
-
-
-@dataclass(frozen=True, slots=True)
-class MomentColumns:
-    """Moments (n,): the day, NO_DAY where there is none, and what tells the order within a day."""
-
-    day: Whole
-    time: Whole
 
 
 @dataclass(frozen=True, slots=True)
@@ -229,63 +221,6 @@ def read_hand_over(connection: Connection, job_id: int) -> None:
     place = row_place("job", job_id, row.number)
     left = None if row.left_at is None else kept_day(row.left_at, place)
     kept_hand_over(kept_day(row.came_at, place), left, place)
-
-
-class _OrdinalDays(dict[str, int]):
-    """Days as `date.toordinal` counts them, by the text that a kept moment begins with."""
-
-    def __missing__(self, at: str) -> int:
-        self[at] = day = kept_day(at).toordinal()
-        return day
-
-
-class _Times(dict[str, int]):
-    """A number for each time of day, in the order of first mention."""
-
-    def __missing__(self, at: str) -> int:
-        self[at] = number = len(self)
-        return number
-
-
-class Days:
-    """Reads kept moments as a day and a number for the time, whose text the number stands for."""
-
-    def __init__(self) -> None:
-        self._days = _OrdinalDays()
-        self._times = _Times()
-
-    def of(
-        self, moments: Sequence[str | None], table: str, ids: Sequence[int]
-    ) -> tuple[list[int], list[int]]:
-        """Return the days of kept moments, NO_DAY where there is none, and the times' numbers.
-
-        A ShopDamaged names the row of the table that holds what is no moment.
-        """
-        times = self._times
-        if moments.count(None) == len(moments):
-            return [NO_DAY] * len(moments), [0] * len(moments)
-        found = self.alone(moments, table, ids)
-        return found, [0 if at is None else times[at[10:]] for at in moments]
-
-    def alone(self, moments: Sequence[str | None], table: str, ids: Sequence[int]) -> list[int]:
-        """Return the days as `of` does, where no time of day matters."""
-        days = self._days
-        try:
-            return [NO_DAY if at is None else days[at[:10]] for at in moments]
-        except ShopDamaged:
-            for row, at in zip(ids, moments, strict=True):
-                if at is not None:
-                    kept_day(at, row_place(table, row))  # names the whole of what is damaged
-            raise
-
-    def ranks(self) -> Whole:
-        """Return by number where each time stands in the order of the texts."""
-        import numpy as np
-
-        ranks = np.zeros(max(len(self._times), 1), dtype=np.int32)
-        for rank, text in enumerate(sorted(self._times)):
-            ranks[self._times[text]] = rank
-        return ranks
 
 
 class _Sources(dict[str | None, int]):

@@ -37,7 +37,8 @@ def test_a_plain_reading_is_not_asked_about() -> None:
             ("odo 118 420", 118_420),
             ("dead at 100200", 100_200),
         ),
-        *(("dead since 2025", 2025), ("display dead", None), ("3 of 6 figures", None)),
+        *(("dead since 2025", None), ("display dead", None), ("3 of 6 figures", None)),
+        *(("dead since 2019, about 84120", 84_120), ("dead since 11/16/2026", None)),
         *(("0000", None), ("call 555123456789", None)),
     ],
 )

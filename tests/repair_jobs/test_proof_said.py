@@ -182,6 +182,14 @@ def test_a_full_trip_of_the_engine_says_nothing_of_the_brakes(job: JobView, syst
     assert "passed" not in " ".join(worth_saying(reached))
 
 
+def test_an_engine_that_has_no_such_test_is_not_asked_for_one(job: JobView) -> None:
+    here = replace(job, system="evaporative", checks=ticked(CODES_READ))
+    no_spark = StageTests(by_hand={"boost-pressure": SelfTestState.COMPLETE})
+    reached = proof_reached(here, ProofKept(tests={"after repair": no_spark}), FULL)
+    assert reached.own_test is None
+    assert "says nothing of this repair" in " ".join(worth_saying(reached))
+
+
 def test_a_test_that_nobody_read_has_not_passed_because_another_did(job: JobView) -> None:
     here = replace(job, system="exhaust", checks=ticked(CODES_READ))
     one = StageTests(by_hand={"secondary-air": SelfTestState.COMPLETE})
