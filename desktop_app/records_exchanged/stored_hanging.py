@@ -6,6 +6,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import lru_cache
 
+from sqlalchemy import select
+
 from desktop_app.parts_compared.stored import Pair
 from desktop_app.records_exchanged.import_told import Outcome
 from desktop_app.records_exchanged.job_row import JobRow
@@ -14,7 +16,10 @@ from desktop_app.records_exchanged.stored_known import JobKnown, PairKnown
 from desktop_app.records_exchanged.stored_merge import symptoms_new
 from desktop_app.records_exchanged.stored_room import Rooms, Values
 from desktop_app.repair_jobs.stored import JobCondition, JobSymptom, TroubleCode
+from desktop_app.returns_watched.judgement import Judgement
+from desktop_app.returns_watched.said_beside import also_kept
 from desktop_app.returns_watched.stored import ReturnLink
+from desktop_app.returns_watched.stored_links import link_kept
 from desktop_app.shop_record.deed import Deed
 
 _REMEMBERED, _LONGEST_REMEMBERED = 20_000, 300
@@ -97,11 +102,19 @@ class Hanging:
             job.links[earlier.id] = (self._rooms.hang(ReturnLink, job, jobs | said), judgement)
             return "added"
         link, before = job.links[earlier.id]
-        if link is None or judgement in (None, before):
+        if link is None or judgement is None or judgement == before:
             return "unchanged"
-        self._rooms[ReturnLink].change(link, said)
+        self._rooms[ReturnLink].change(link, said | self._beside(link, judgement))
         job.links[earlier.id] = (link, judgement)
         return "updated"
+
+    def _beside(self, link: int, judgement: str) -> Values:
+        """Return what stands beside another judgement: nobody confirmed it, nor repeats it."""
+        if self._rooms[ReturnLink].is_new(link):
+            return {}
+        wanted = select(ReturnLink).where(ReturnLink.id == link)
+        kept = link_kept(self._deed.connection.execute(wanted).one())
+        return {"second_look": None, "also": also_kept(kept.also, Judgement(judgement))}
 
     def _is_free(self, pair: PairKnown) -> bool:
         """Tell whether a part was there before the import and no line of the file is about it."""

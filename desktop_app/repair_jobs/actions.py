@@ -268,7 +268,7 @@ def say_proof(record: ShopRecord, job_id: int, level: int | None) -> Done:
     one that was not met; and once the car has left.
     """
 
-    check_bounds("That level of proof", level, max(ProofLevel))
+    check_bounds("That level of proof", level, ProofLevel.SAME_CONDITIONS)
 
     def work(deed: Deed) -> None:
         look.refuse_once_left(deed, job_id)

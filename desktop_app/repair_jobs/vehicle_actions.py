@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from contextlib import AbstractContextManager, nullcontext
 
 from desktop_app.repair_jobs import stored_lookup as look
 from desktop_app.repair_jobs.distance import DistanceUnit, from_miles, to_miles
@@ -20,8 +21,8 @@ from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
 
 UNITS = {"mi": "miles", "km": "km"}
-# Raises a ShopTrouble where something hangs on a visit and on others of its car.
-MayPart = Callable[[Deed, int], None]
+# Stands around what is done to a vehicle; raises a ShopTrouble where it parts what hangs together.
+MayPart = Callable[[Deed, int], AbstractContextManager[None]]
 
 
 def change_vehicle(record: ShopRecord, vehicle_id: int, **values: str) -> Done:
@@ -69,18 +70,17 @@ def say_another_car(record: ShopRecord, visit_id: int, may: MayPart | None = Non
             raise ShopTrouble(
                 "This car has no other visit.", do="Change its plate, its VIN or its description."
             )
-        if may is not None:
-            may(deed, visit_id)
         old = read_vehicle(deed.connection, vehicle_id)
-        new = deed.add(
-            Vehicle,
-            plate=old.plate or None,
-            plate_key=matching_plate(old.plate) or None,
-            tag=old.tag or None,
-            odometer_unit=old.odometer_unit,
-        )
-        deed.change(Visit, visit_id, vehicle_id=new)
-        say_apart(deed, vehicle_id, new)
+        with _looked_after(may, deed, vehicle_id):
+            new = deed.add(
+                Vehicle,
+                plate=old.plate or None,
+                plate_key=matching_plate(old.plate) or None,
+                tag=old.tag or None,
+                odometer_unit=old.odometer_unit,
+            )
+            deed.change(Visit, visit_id, vehicle_id=new)
+            say_apart(deed, vehicle_id, new)
 
     return record.do("Say that this was another car", work)
 
@@ -101,9 +101,9 @@ def say_two_cars(record: ShopRecord, visit_id: int, other: int, may: MayPart | N
     """
 
     def work(deed: Deed) -> None:
-        if may is not None:
-            may(deed, visit_id)
-        say_apart(deed, look.vehicle_of_visit(deed, visit_id)[0], other)
+        vehicle_id, _others = look.vehicle_of_visit(deed, visit_id)
+        with _looked_after(may, deed, vehicle_id):
+            say_apart(deed, vehicle_id, other)
 
     return record.do("Say that it is another car", work)
 
@@ -138,3 +138,7 @@ def vehicle_taken_in(deed: Deed, said: WriteUp) -> int:
     if news:
         deed.change(Vehicle, known.id, **news)
     return known.id
+
+
+def _looked_after(may: MayPart | None, deed: Deed, vehicle_id: int) -> AbstractContextManager[None]:
+    return nullcontext() if may is None else may(deed, vehicle_id)

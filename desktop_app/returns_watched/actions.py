@@ -9,6 +9,7 @@ from desktop_app.returns_watched.judging import Judging
 from desktop_app.returns_watched.link_actions import change_link
 from desktop_app.returns_watched.return_cost import MOST_CENTS
 from desktop_app.returns_watched.said_beside import also_kept, helping_kept
+from desktop_app.returns_watched.stored_judged_between import refuse_where_others_judged
 from desktop_app.returns_watched.stored_links import link_kept
 from desktop_app.returns_watched.stored_refused import refuse_a_gain
 from desktop_app.shop_record.deed import Done
@@ -63,7 +64,8 @@ def judge_return(
         return {**judged, **said}
 
     words = f"Judge the return “{decided.value}”"
-    return change_link(record, words, earlier_job, later_job, values, shown, _BESIDE)
+    first = None if cost_cents is None else refuse_a_gain
+    return change_link(record, words, earlier_job, later_job, values, shown, _BESIDE, first)
 
 
 def take_judgement_back(
@@ -122,9 +124,17 @@ def promise_change(
 def say_not_same_vehicle(
     record: ShopRecord, earlier_job: int, later_job: int, shown: Judging | None = None
 ) -> Done:
-    """Say that two jobs are of different vehicles; they are not proposed again as a return."""
-    words, over = "Say these are two vehicles", (*_BESIDE, "same_vehicle")
-    return change_link(record, words, earlier_job, later_job, {"same_vehicle": 0}, shown, over)
+    """Say that two jobs are of different vehicles; they are not proposed again as a return.
+
+    Refused where that would part another return that is judged or has a cost.
+    """
+    words, over, values = (
+        "Say these are two vehicles",
+        (*_BESIDE, "same_vehicle"),
+        {"same_vehicle": 0},
+    )
+    around = refuse_where_others_judged
+    return change_link(record, words, earlier_job, later_job, values, shown, over, around=around)
 
 
 def say_same_vehicle(

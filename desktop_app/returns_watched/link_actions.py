@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
+from contextlib import AbstractContextManager, nullcontext
 from typing import Any
 
 from desktop_app.returns_watched.judging import Judging
@@ -20,6 +21,7 @@ _UNSAID: Mapping[str, Any] = {
 }
 Values = Mapping[str, Any]
 LookFirst = Callable[[Deed, Any, Values], None]
+Around = Callable[[Deed, int, int], AbstractContextManager[None]]
 CONFIRMED = ("judgement", "judged_by", "why", "cause_class")  # what a second person confirms
 
 
@@ -32,14 +34,15 @@ def change_link(
     shown: Judging | None = None,
     over: Sequence[str] = (),
     first: LookFirst | None = None,
+    around: Around | None = None,
 ) -> Done:
     """Write columns of the row about two jobs; the row is made where there is none.
 
     `values` may be worked out from the row as it is (None where there is none). `shown` is what the
     page showed that the deed was done on: raises WrittenMeanwhile where that is not what stands
     there now, among the names `over` that the deed writes over. `first` looks at the row and at
-    what is to be written, and may refuse. Raises ShopTrouble where the later job cannot be a
-    return of the earlier one.
+    what is to be written, and may refuse; `around` stands around the writing, and may refuse what
+    came of it. Raises ShopTrouble where the later job cannot be a return of the earlier one.
     """
 
     def work(deed: Deed) -> None:
@@ -49,12 +52,14 @@ def change_link(
         written = values(link) if callable(values) else values
         if first is not None:
             first(deed, link, written)
-        if link is not None:
-            deed.change(ReturnLink, link.id, **_unconfirmed(link, written))
-            return
-        _check_days(deed, earlier_job, later_job)
         jobs = {"earlier_job_id": earlier_job, "later_job_id": later_job}
-        deed.add(ReturnLink, **{**jobs, **_UNSAID, **written})
+        if link is None:
+            _check_days(deed, earlier_job, later_job)
+        with nullcontext() if around is None else around(deed, earlier_job, later_job):
+            if link is None:
+                deed.add(ReturnLink, **{**jobs, **_UNSAID, **written})
+            else:
+                deed.change(ReturnLink, link.id, **_unconfirmed(link, written))
 
     return record.do(words, work)
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import replace
+from dataclasses import fields, replace
 from typing import Any
 
 from sqlalchemy import select
@@ -16,15 +16,20 @@ from desktop_app.shop_record.deed import Deed
 from desktop_app.shop_record.house_rules import read_rules
 from desktop_app.shop_record.trouble import ShopTrouble
 
+_OF_THE_COST = {each.name for each in fields(CostWritten)}
+
 
 def refuse_a_gain(deed: Deed, link: Any, written: Mapping[str, Any]) -> None:
     """Raise a ShopTrouble where more would have come back than the return cost.
 
-    `written` are the columns of the cost that change. What makes a gain of before smaller passes.
+    `written` are the columns that change; the hour costs what it did at the judgement that will
+    stand there. What makes a gain of before smaller passes.
     """
     kept = LinkKept() if link is None else link_kept(link)
-    hour = read_hour_costs(deed.connection, [kept.judged_at]).at(moment_judged(kept.judged_at))
-    before, after = _cost(kept.cost, hour), _cost(replace(kept.cost, **written), hour)
+    judged_at = written.get("judged_at", kept.judged_at)
+    hour = read_hour_costs(deed.connection, [judged_at]).at(moment_judged(judged_at))
+    amounts = {name: value for name, value in written.items() if name in _OF_THE_COST}
+    before, after = _cost(kept.cost, hour), _cost(replace(kept.cost, **amounts), hour)
     if after.total_cents >= min(before.total_cents, 0):
         return
     currency = read_rules(deed.connection).currency

@@ -55,20 +55,20 @@ def told_not_seen(told: Collection[ToldSame], rows: Iterable[ReturnRow]) -> tupl
 
 
 def told_in_words(told: Iterable[ToldSame]) -> str:
-    """Say how many customers told of the same trouble; nothing where none did."""
-    cars = tuple(told)
-    if not cars:
+    """Say of how many jobs the same trouble is told, of one car perhaps; nothing where of none."""
+    jobs = tuple(told)
+    if not jobs:
         return ""
-    who = "1 customer tells" if len(cars) == 1 else f"{len(cars)} customers tell"
+    who = "1 customer tells" if len(jobs) == 1 else f"Of {len(jobs)} jobs the customer tells"
     return (
-        f"{who} of the same trouble by telephone; {_seen_of_all(cars)}. That is neither a comeback "
+        f"{who} of the same trouble by telephone; {_seen_of_all(jobs)}. That is neither a comeback "
         "nor fine: have the car in, or say what it was by another answer on its job."
     )
 
 
-def _seen_of_all(cars: tuple[ToldSame, ...]) -> str:
-    unseen = sum(one.seen_on is None for one in cars)
-    if unseen < len(cars):
-        here = "the car was" if len(cars) == 1 else f"{len(cars) - unseen} of the cars were"
-        return f"{here} here since, and nothing was judged against the job"
-    return "the car was not seen yet" if len(cars) == 1 else "the cars were not seen yet"
+def _seen_of_all(jobs: tuple[ToldSame, ...]) -> str:
+    seen = sum(one.seen_on is not None for one in jobs)
+    if seen:
+        car = "the car" if len(jobs) == 1 else f"the car of {seen} of them"
+        return f"{car} was here since, and nothing was judged against the job"
+    return "the car was not seen yet" if len(jobs) == 1 else "the car of none was seen yet"

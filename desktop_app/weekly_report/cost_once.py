@@ -17,8 +17,8 @@ def costs_once(
     """Return the same returns, without a cost that was written a second time for one visit.
 
     Whoever writes a cost with a second earlier job is asked to write only what is not written yet:
-    other amounts are added, the very same ones are taken for a repetition. Of these the first stays
-    that is a comeback in a rate.
+    other amounts are added, the very same ones are taken for a repetition, whatever an hour cost
+    when each was judged. Of these the first stays that is a comeback in a rate.
     """
     written: dict[object, list[ReturnDone]] = {}
     for one in returns:
@@ -27,11 +27,13 @@ def costs_once(
     again: set[int] = set()
     for some in written.values():
         if len(some) > 1:
-            seen: list[ReturnCost | None] = []
+            seen: list[ReturnCost] = []
             for one in sorted(some, key=lambda one: not _counts(one, left_out)):
-                if one.cost in seen:
+                assert one.cost is not None
+                written_so = replace(one.cost, work_cents=0)  # priced by the day of its judgement
+                if written_so in seen:
                     again.add(id(one))
-                seen.append(one.cost)
+                seen.append(written_so)
     if not again:
         return returns
     return tuple(replace(one, cost=None) if id(one) in again else one for one in returns)

@@ -18,7 +18,7 @@ if TYPE_CHECKING:
 
 @dataclass(frozen=True, slots=True)
 class LookedBack:
-    """Counted jobs (n,) handed over from `first` to `last`: 52 weeks that ended a window ago.
+    """Counted jobs (n,) handed over from `first` to `last`: the window is over for all of them.
 
     `jobs` says what became of them in that window. `heard_after` (n,) are the days to the last day
     on which the car was seen or read, or its customer said that all is well; 0 where never.

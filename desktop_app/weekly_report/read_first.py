@@ -74,10 +74,13 @@ def _counts(figures: WeekFigures) -> Iterator[str]:
 
 
 def _told(figures: WeekFigures) -> Iterator[str]:
-    """Say how many customers tell of the same trouble, and no visit speaks for the car yet."""
+    """Say of how many jobs the same trouble is told, and no visit speaks for the car yet.
+
+    They are jobs, not customers: one car may have several.
+    """
     told = sum(job.told_after is not None and not job.came_back for job in figures.year.jobs)
     if told:
-        tell = "1 customer tells" if told == 1 else f"{told} customers tell"
+        tell = "1 customer tells" if told == 1 else f"Of {told} jobs the customer tells"
         yield (
             f"{tell} of the same trouble, and no visit since was judged: neither good nor bad. "
             "Have the car in."

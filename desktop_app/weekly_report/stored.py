@@ -31,6 +31,7 @@ from desktop_app.weekly_report.figures import (
 )
 from desktop_app.weekly_report.stored_before_the_year import (
     chained_before,
+    read_came_again,
     read_older,
     read_promised_before,
 )
@@ -77,6 +78,7 @@ def read_week_figures(
         promised_before=tuple(read_promised_before(connection, first, as_of)),
         looked_back=look_back(connection, look, promise.long, as_of),
         supplied=read_supplied(connection, first, as_of, seen),
+        came_again=read_came_again(connection, look, first),
     )
     rows = WeekRows(
         left=_jobs_left(connection, week.monday, as_of),
@@ -85,7 +87,7 @@ def read_week_figures(
         left_behind=tuple(job.left_on for job in year.jobs if job.left_on >= shown),
         came_back_behind=tuple(row for row in met if row.came_on >= shown),
         year=year,
-        rules_changed=rules_changed(connection, week.monday),
+        rules_changed=rules_changed(connection, week.monday, shop),
         calls_due=read_calls_due(connection, watch, year, rules.ask_after_days),
     )
     return week_figures(week, now, as_of, shop, rows)

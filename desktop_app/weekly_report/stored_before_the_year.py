@@ -87,6 +87,16 @@ def chained_before(connection: Connection, met: Collection[ReturnRow]) -> set[in
     return {row.id for row in each_row(connection, select(Job.id), Job.number, others)}
 
 
+def read_came_again(connection: Connection, look: Look, first: date) -> frozenset[str]:
+    """Return the numbers of jobs handed over since a day that are comebacks and came before it."""
+    jobs, met = look.jobs, look.met
+    later, day = met.pairs.later, first.toordinal()
+    marks = met.came_back & met.pairs.in_window & (jobs.opened[later] < day)
+    marks &= (jobs.handed_over[later] != NO_DAY) & (jobs.handed_over[later] >= day)
+    ids = look.job_ids[later[marks]].tolist()
+    return frozenset(row.number for row in each_row(connection, select(Job.number), Job.id, ids))
+
+
 def read_promised_before(connection: Connection, first: date, as_of: date) -> Iterator[Promised]:
     """Yield the promises that came from returns before a day and were open on another one."""
     wanted = (

@@ -148,9 +148,10 @@ class YearBehind:
     """The jobs of a year, oldest hand-over first, and what goes with them.
 
     `returns` are those whose later visit lies in the year, `older` the jobs from before it that
-    matter for them or are still under watch, `promised_before` the promises from before it that
-    are still open. `looked_back` are the jobs whose long window ended in the year. `supplied` is
-    what came from suppliers. `left_out` are the numbers of jobs that no rate counts.
+    matter for them or are still under watch, `promised_before` the promises from before it that are
+    still open. `looked_back` are the jobs whose long window ended in the year. `supplied` is what
+    came from suppliers. `came_again` are the numbers of jobs that left in the year as comebacks
+    whose visit lies before it. `left_out` are the numbers of jobs that no rate counts.
     `hour_cost_cents` is what an hour costs the shop.
     """
 
@@ -167,6 +168,7 @@ class YearBehind:
     promised_before: tuple[Promised, ...] = ()
     looked_back: LookedBack | None = field(default=None, compare=False)
     supplied: Supplied = field(default_factory=Supplied)
+    came_again: frozenset[str] = frozenset()
     counted: tuple[JobDone, ...] = field(init=False)
     left_out: frozenset[str] = field(init=False)
 

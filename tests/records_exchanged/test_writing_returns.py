@@ -9,6 +9,7 @@ from typing import Any
 
 import pytest
 
+from desktop_app.returns_watched import judging_actions
 from desktop_app.returns_watched.stored_check import record_problems
 from desktop_app.returns_watched.stored_doubts import record_doubts
 from desktop_app.returns_watched.stored_returns import find_returns
@@ -123,6 +124,20 @@ def test_a_return_that_is_none_any_more_is_found_by_the_check(
         assert list(record_problems(connection)) == []  # no damage: deeds can lead there
     assert doubt.where == "return_link row 1, job A2"
     assert says in doubt.what
+
+
+def test_another_judgement_of_an_import_is_not_confirmed_by_who_saw_the_one_before(
+    shop: ShopRecord,
+) -> None:
+    bring_in(shop, lines(FIRST, BACK))
+    judging_actions.say_also(shop, 1, 2, ["same part"])
+    shop.who = "Ana"
+    judging_actions.look_again(shop, 1, 2)
+    beside = "SELECT judgement, also, second_look IS NULL FROM return_link"
+    bring_in(shop, lines(FIRST, BACK))
+    assert rows(shop, beside) == [("same symptom", '["same part"]', 0)]
+    bring_in(shop, lines(FIRST, {**BACK, "judgement": "same part"}))
+    assert rows(shop, beside) == [("same part", None, 1)]
 
 
 def test_days_to_come_are_refused(shop: ShopRecord) -> None:

@@ -41,6 +41,7 @@ def event(kind: str, on: str, before: int | None = None) -> Callable[[ShopRecord
         lambda shop: actions.tick_condition(shop, 1, "dreamt", True),
         lambda shop: actions.write_price(shop, 1, -1),
         lambda shop: actions.say_proof(shop, 1, 9),
+        lambda shop: actions.say_proof(shop, 1, 5),  # time proves, nobody says it
         lambda shop: actions.say_proof(shop, 1, -1),
         lambda shop: proof_actions.say_fault_every(shop, 1, math.inf, "mi"),
         lambda shop: proof_actions.say_fault_every(shop, 1, math.nan, "mi"),

@@ -8,7 +8,11 @@ import numpy as np
 import pytest
 
 from desktop_app.returns_watched.honest_numbers.counted_jobs import NEVER, CountedJobs
-from desktop_app.returns_watched.honest_numbers.group_rates import NOTHING_ALIKE, group_rates
+from desktop_app.returns_watched.honest_numbers.group_rates import (
+    NOTHING_ALIKE,
+    GroupRate,
+    group_rates,
+)
 from desktop_app.returns_watched.honest_numbers.rates import rates_of
 from desktop_app.returns_watched.window import MAIN_WINDOW
 from tests.returns_watched.test_honest_numbers import (
@@ -80,6 +84,22 @@ def test_hard_work_that_hardly_anybody_else_does_is_not_held_against_easy_work()
     ada = next(g for g in group_rates(together(hard, other, easy), "technician") if g.name == "Ada")
     assert (ada.expected, ada.luck, ada.reading) == (None, None, NOTHING_ALIKE)
     assert ada.as_json()["note"] == NOTHING_ALIKE
+
+
+def test_work_of_which_half_was_done_by_nobody_else_has_nothing_expected() -> None:
+    def ada(own: int) -> GroupRate:
+        found = group_rates(
+            together(
+                jobs(*[SETTLED] * 20, names=("Ada",), system="brakes"),
+                jobs(*[SETTLED] * own, names=("Ada",), system="electrical"),
+                jobs(*[SETTLED] * 30, names=("Bo",), system="brakes"),
+            ),
+            "technician",
+        )
+        return next(group for group in found if group.name == "Ada")
+
+    assert (ada(20).expected, ada(20).reading) == (None, NOTHING_ALIKE)
+    assert ada(19).expected is not None
 
 
 def test_few_others_make_the_range_of_luck_wider() -> None:

@@ -7,7 +7,7 @@ from datetime import date
 import pytest
 
 from desktop_app.repair_jobs.stored import Job, Vehicle, Visit
-from desktop_app.repair_jobs.vehicle_actions import say_another_car
+from desktop_app.repair_jobs.vehicle_actions import say_another_car, say_two_cars
 from desktop_app.returns_watched import actions, judging_actions
 from desktop_app.returns_watched.stored_doubts import Doubt, record_doubts
 from desktop_app.returns_watched.stored_judged_between import refuse_where_judged
@@ -47,6 +47,60 @@ def test_a_judged_return_is_not_parted_unasked(shop: ShopRecord, pair: Pair, vis
     actions.say_not_same_vehicle(shop, *pair)  # said where the judgement and its cost are shown
     say_another_car(shop, visit, refuse_where_judged)
     assert listed(shop) == 0
+    assert doubts(shop) == []
+
+
+def test_rows_of_one_plate_are_not_parted_by_a_visit_that_nothing_hangs_on(
+    shop: ShopRecord,
+) -> None:
+    shop.who = "Ana"
+    one, other = vehicle(shop), vehicle(shop)
+    first = job(shop, one, "J-1", "2026-10-01", "2026-10-02", 1_000, symptoms=["misfire"])
+    job(shop, one, "J-4", "2026-09-01", "2026-09-02", 900, symptoms=["no-start"])
+    back = job(shop, other, "J-3", "2026-10-20", "2026-10-21", 1_100, symptoms=["misfire"])
+    actions.judge_return(shop, first, back, "same symptom")
+    with pytest.raises(ShopTrouble, match="J-3 is judged “same symptom” as a return of J-1"):
+        say_two_cars(shop, 2, other, refuse_where_judged)
+    assert listed(shop) == 1
+    with pytest.raises(ShopTrouble, match="J-3 is judged"):
+        say_another_car(shop, 2, refuse_where_judged)  # the other row would go with J-4, the oldest
+    assert listed(shop) == 1
+    actions.say_not_same_vehicle(shop, first, back)
+    say_two_cars(shop, 1, other, refuse_where_judged)
+    assert doubts(shop) == []
+
+
+def test_a_return_that_stays_on_one_row_does_not_hold_another_row(
+    shop: ShopRecord, pair: Pair
+) -> None:
+    other = vehicle(shop)
+    job(shop, other, "J-3", "2026-11-01", "2026-11-02", 1_200, symptoms=["no-start"])
+    actions.judge_return(shop, *pair, "same symptom")
+    say_two_cars(shop, 1, other, refuse_where_judged)
+    assert listed(shop) == 1
+
+
+def test_a_plate_is_not_taken_from_a_vin_while_another_return_needs_both(
+    shop: ShopRecord,
+) -> None:
+    shop.who = "Ana"
+    one, other = vehicle(shop, vin="1M8GDM9AXKP042788"), vehicle(shop)
+    first = job(shop, one, "J-1", "2026-10-01", "2026-10-02", 1_000, symptoms=["misfire"])
+    back = job(shop, other, "J-3", "2026-10-20", "2026-10-21", 1_100, symptoms=["misfire"])
+    later = job(shop, other, "J-5", "2026-11-01", "2026-11-02", 1_200, symptoms=["misfire"])
+    actions.judge_return(shop, first, back, "same symptom")
+    judging_actions.write_amount(shop, first, back, "parts_cents", 5_000)
+    before = listed(shop)
+    with pytest.raises(
+        ShopTrouble, match=r"J-3 is judged .* take its judgement back and empty its"
+    ):
+        actions.say_not_same_vehicle(shop, first, later)
+    assert listed(shop) == before
+    actions.take_judgement_back(shop, first, back)
+    with pytest.raises(ShopTrouble, match=r"J-3 has a cost .*, and empty its costs"):
+        actions.say_not_same_vehicle(shop, first, later)
+    actions.say_not_same_vehicle(shop, first, back)  # the named one leaves the list, as asked
+    assert listed(shop) == 0  # with the plate gone from the VIN, J-5 is another car's too
     assert doubts(shop) == []
 
 

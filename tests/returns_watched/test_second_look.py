@@ -102,6 +102,9 @@ def test_no_more_comes_back_than_a_return_cost(shop: ShopRecord, pair: tuple[int
     write(shop, *pair, "recovered_cents", 13_850)
     with pytest.raises(ShopTrouble, match="more than the"):
         actions.write_cost(shop, *pair, 0)
+    with pytest.raises(ShopTrouble, match="more than the"):
+        actions.judge_return(shop, *pair, "same part", cost_cents=999)
+    actions.judge_return(shop, *pair, "same part", cost_cents=1_000)
     with shop.deed("As an older program let it be") as deed:
         deed.change(ReturnLink, 1, recovered_cents=99_999)
     write(shop, *pair, "recovered_cents", 90_000)  # nearer to what can be

@@ -214,6 +214,7 @@ def test_costs_of_the_same_visit_are_pointed_out(
     settle(desk, qtbot)
     choose(page, "J-160 after J-104")
     assert says(page, "Costs of this visit are written with J-131 already.")
+    assert says(page, "other amounts are added up; the very same amounts count once.")
     with pytest.raises(LookupError):
         button(page, "Take 1.5 hours from J-160")
     choose(page, "J-160 after J-131")

@@ -58,6 +58,10 @@ def test_the_same_cost_written_at_two_jobs_of_a_visit_counts_once() -> None:
     assert sums(costs_sheet(figures([first, same], twice)).table("Costs"))["Total"] == 50.0
     added = [came(first, "K-1", 60, cost=cost), came(same, "K-1", 55, cost=more)]
     assert sums(costs_sheet(figures([first, same], added)).table("Costs"))["Total"] == 57.0
+    # Two hours are the same two hours, whatever an hour cost when each of the two was judged.
+    hours = [ReturnCost(Decimal(2), work, 0, 0, 0) for work in (12_000, 16_000)]
+    priced = [came(first, "K-1", 60, cost=hours[0]), came(same, "K-1", 55, cost=hours[1])]
+    assert sums(costs_sheet(figures([first, same], priced)).table("Costs"))["Total"] == 120.0
     # Of two that are alike the one stays that a rate counts.
     nothing = first._replace(counted=False)
     assert sums(costs_sheet(figures([nothing, same], twice)).table("Costs"))["Total"] == 50.0

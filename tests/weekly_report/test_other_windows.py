@@ -133,7 +133,8 @@ def test_the_long_window_has_a_row_of_the_year_before(shop: ShopRecord) -> None:
     place = [cells[1] for cells in table.rows].index("long")
     assert table.behind[place] == ("J-0", "J-1", "J-2", "J-3")
     assert table.behind_of["Comebacks"](place) == ("J-1",)
-    assert any("2024-11-17 to 2025-11-14" in note for note in table.notes)
+    said = "the jobs that left 2024-11-17 to 2025-11-14: the window is over for all of them."
+    assert any(said in note for note in table.notes)
 
 
 def test_silence_is_dropped_where_the_last_news_was(shop: ShopRecord) -> None:

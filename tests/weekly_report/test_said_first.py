@@ -6,11 +6,16 @@ from dataclasses import replace
 from datetime import UTC, date, datetime
 from typing import Any
 
+import pytest
+
+from desktop_app.commands.shop_place import kinds_of
 from desktop_app.repair_jobs.stored import CaughtHere
 from desktop_app.returns_watched.customer_actions import note_answer
 from desktop_app.returns_watched.kind_windows import Promise
+from desktop_app.returns_watched.stored_returns import read_waiting
+from desktop_app.returns_watched.told_the_same import told_in_words
 from desktop_app.returns_watched.window_actions import promise_for_kind
-from desktop_app.shop_record.house_rules import change_rule
+from desktop_app.shop_record.house_rules import change_rule, change_rules
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.weekly_report.actions import look_at_week
 from desktop_app.weekly_report.figures import WeekFigures, WeekRows, week_figures
@@ -110,6 +115,21 @@ def test_a_customer_who_tells_the_same_is_said(shop: ShopRecord) -> None:
     assert [total.value for total in waits] == [1]
 
 
+def test_one_car_with_two_jobs_is_not_called_two_customers(shop: ShopRecord) -> None:
+    car = vehicle(shop)
+    for number in ("J-1", "J-2"):
+        one = job(shop, car, number, "2026-10-01", "2026-10-02")
+        note_answer(shop, one, "same trouble", on=date(2026, 10, 20))
+    told = "Of 2 jobs the customer tells of the same trouble"
+    assert said(look_at_week(shop, read_week("2026-W46")), "same trouble,").startswith(told)
+    with shop.reading() as connection:
+        waiting = read_waiting(connection, date(2026, 11, 15))
+    words = told_in_words(waiting.told)
+    assert words.startswith(f"{told} by telephone; the car of none was seen yet.")
+    seen = (waiting.told[0], replace(waiting.told[1], seen_on=date(2026, 11, 1)))
+    assert "; the car of 1 of them was here since, and nothing" in told_in_words(seen)
+
+
 def test_what_was_caught_here_in_the_week_is_said(shop: ShopRecord) -> None:
     ids = a_week_of_returns(shop)
     with shop.deed("Caught") as deed:
@@ -128,11 +148,28 @@ def test_rules_that_changed_in_the_week_are_said_and_no_others(shop: ShopRecord)
     promise_for_kind(shop, "brake-pads", Promise(days=180))
     [words] = look_at_week(shop, week).rules_changed
     assert words == (
-        "Changed in the house rules in this week: hour cost cents from 6000 to 7000; "
+        "Changed in the house rules in this week: hour cost from $60.00 to $70.00; "
         "the promise for brake pads."
     )
     assert words in read_first(look_at_week(shop, week))
     assert look_at_week(shop, read_week("2026-W46")).rules_changed == ()
+
+
+def test_a_changed_promise_is_said_as_a_whole_and_a_kind_by_its_name(
+    shop: ShopRecord, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(shop, "clock", lambda: datetime(2026, 11, 11, 12, tzinfo=UTC))
+    change_rule(shop, "shop_name", "Tin Heron")
+    change_rules(shop, "The promise", {"window_days": 60})
+    promise_for_kind(shop, "brake-pads", Promise(days=180))
+    monkeypatch.setattr(shop, "clock", lambda: datetime(2026, 11, 18, 12, tzinfo=UTC))
+    change_rules(shop, "The promise", {"window_miles": 4000})  # a week later
+    found = look_at_week(shop, read_week("2026-W46"), kinds=kinds_of())
+    assert found.rules_changed == (
+        "Changed in the house rules in this week: the shop's promise from “90 days or 3,000 miles, "
+        "whichever ends first” to “60 days or 3,000 miles, whichever ends first”; shop name from "
+        "“Our shop” to “Tin Heron”; the promise for disc brake pads.",
+    )
 
 
 def test_the_edition_of_the_definitions_changes_with_their_words(monkeypatch: Any) -> None:

@@ -52,10 +52,10 @@ class GroupRate:
     the fewest and most comebacks that luck alone makes of that, 19 times of 20, and `chance` how
     often it makes so many or so few. `alike` are the settled jobs whose own kind of work enough
     others did; for `by_system` more jobs the other work of their system weighs too, and for the
-    rest all other work. Where half of the jobs have hardly any others of their kind or system,
-    nothing is expected. Figures are None where nothing is settled; `expected`, `against`, `luck`,
-    `chance` and `drawn_in` also where too few others do such work. `stands_out` allows for the
-    number of groups that are compared.
+    rest all other work. Where half of the jobs have hardly any others of their kind or system, or
+    fewer than FEW_JOBS jobs are outside the group, nothing is expected. Figures are None where
+    nothing is settled; `expected`, `against`, `luck`, `chance` and `drawn_in` also where too few
+    others do such work. `stands_out` allows for the number of groups that are compared.
     """
 
     name: str
@@ -262,7 +262,7 @@ def _group_rate(group: GroupRate, others: Elsewhere, place: int) -> GroupRate:
         return group
     low, high = wilson(back, settled)
     bounded = replace(group, low=low, high=high)
-    if others.others[place] < FEW_JOBS or 2 * others.near[place] < settled:
+    if others.others[place] < FEW_JOBS or 2 * others.near[place] <= settled:
         return bounded
     expected = float(others.expected[place])
     rate, worth = float(others.mean[place]) / settled, float(others.worth[place])

@@ -68,7 +68,7 @@ class CostBox(ReturnBox):
         elsewhere = " and ".join(judging.cost_elsewhere)
         self._elsewhere.setText(
             f"Costs of this visit are written with {elsewhere} already. Write here only what is "
-            "not among them: both are added up."
+            "not among them: other amounts are added up; the very same amounts count once."
         )
         self._elsewhere.setVisible(bool(elsewhere))
         untaken = hours is not None and cost.unbilled_hours is None

@@ -22,8 +22,9 @@ BESIDE: tuple[tuple[str, str, str, str], ...] = (
         "Call due",
         "Windows",
         "From this day on the customer is on the list of whom to ask: a week before the window "
-        "probably ends, or as many days after the hand-over as the house rule has for a fault that "
-        "came now and then and was not proved. Empty where nobody needs to be asked.",
+        "probably ends, where the car was not seen since; as many days after the hand-over as the "
+        "house rule has for a fault that came now and then and was not proved; or the day since "
+        "which the customer tells of the same trouble. Empty where nobody needs to be asked.",
         _COMMON,
     ),
     (

@@ -243,9 +243,10 @@ RATES = (
         f"system, which weighs as {WIDER_WORTH:.0f} jobs at most and less, the more the kinds of "
         "work differ; where the system is too little, with all other work. Beneath each table "
         "stands how many jobs are held against which; the range of luck is wider there. Empty "
-        f"where half of the row's jobs have fewer than {LIKE_JOBS} others of their kind or "
-        "system: hard work is not held against easy work. Above expected: the row's comebacks "
-        "less the expected; below 0 is fewer.",
+        f"where half of the row's jobs or more have fewer than {LIKE_JOBS} others of their kind or "
+        "system: hard work is not held against easy work; or where fewer than "
+        f"{FEW_JOBS} jobs are outside the row. Above expected: the row's comebacks less the "
+        "expected; below 0 is fewer.",
         "N. E. Breslow and N. E. Day, Statistical Methods in Cancer Research II (1987), ch. 2; "
         "C. N. Morris, J. Am. Stat. Assoc. 78 (1983) 47-55 (from memory)",
     ),

@@ -69,7 +69,7 @@ def first_fixed_table(figures: WeekFigures) -> Table:
 
 def first_tries(year: YearBehind) -> Iterator[JobDone]:
     """Yield the jobs of which it is known whether the first try was right, in their order."""
-    again = {one.row.later for one in year.returns if one.row.is_comeback}
+    again = {one.row.later for one in year.returns if one.row.is_comeback} | year.came_again
     for job in year.jobs:
         if job.days_gone <= job.counts_from:
             continue

@@ -163,8 +163,8 @@ def _window_words(figures: WeekFigures, shown: Collection[str]) -> Iterator[str]
     back = figures.year.looked_back
     if back is not None:
         yield (
-            f"In the first row of long stand the jobs that left {_between(back)}: 52 weeks that "
-            "ended one such window ago, so that it is over for all of them."
+            f"In the first row of long stand the jobs that left {_between(back)}: the window is "
+            "over for all of them."
         )
 
 

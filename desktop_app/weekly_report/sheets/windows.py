@@ -102,7 +102,7 @@ def _watch(figures: WeekFigures) -> Table:
                 job.days_gone,
                 "no limit in time" if days is None else days,
                 _miles_left(figures, job),
-                _read_on(job, done.get(job.job)),
+                _read_on(job),
                 job.share_used,
                 "not known" if job.expected_close is None else job.expected_close,
                 job.expected_close_by,
@@ -159,10 +159,9 @@ def _this_week(figures: WeekFigures, job: WatchedJob) -> str:
     return ": ".join(filter(None, (ends, ask)))
 
 
-def _read_on(job: WatchedJob, done: JobDone | None) -> Cell:
+def _read_on(job: WatchedJob) -> Cell:
     """Return the day of the reading by which that distance is left."""
-    told = job.window.miles and not job.not_read_since and job.miles_left is not None
-    return done.known_on if told and done is not None else None
+    return None if job.miles_left is None else job.read_on
 
 
 def _well(job: JobDone | None) -> Cell:
