@@ -27,7 +27,6 @@ _LINKS = (
     .join(_CAME_FIRST, _CAME_FIRST.id == _FIRST.visit_id)
     .join(_CAME_LATER, _CAME_LATER.id == _LATER.visit_id)
     .where(ReturnLink.same_vehicle == 1)
-    .order_by(ReturnLink.id)
 )
 
 
@@ -54,8 +53,8 @@ def refuse_where_judged(deed: Deed, *vehicles: int) -> Iterator[None]:
         raise ShopTrouble(
             f"{_says(parted)}; for another car that would no longer count.",
             kept="They stay one car, and what was judged holds.",
-            do=f"Open {parted.number} under It's Back: say there that they are two vehicles, or first "
-            f"{_to_undo(parted)}.",
+            do=f"Open {parted.number} under It's Back: say there that they are two vehicles, or "
+            f"first {_to_undo(parted)}.",
         )
 
 
@@ -97,7 +96,7 @@ def _counting(connection: Connection, which: ColumnElement[bool]) -> dict[int, A
         written = kept.judgement is not None or kept.cost.is_written
         if written and are_one_car(connection, row.one, row.other):
             found[row.id] = row
-    return found
+    return dict(sorted(found.items()))
 
 
 def _says(row: Any) -> str:
