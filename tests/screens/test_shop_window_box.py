@@ -97,7 +97,7 @@ def test_nothing_typed_undoes_nothing(shop: ShopRecord, box: ShopWindowBox, qtbo
     change_rule(shop, "distance_unit", "km")
     _keep(box, qtbot)
     assert _promise(shop) == Promise(months=24, miles=24_000)
-    assert _says(box, "Written at another desk meanwhile: 24 calendar months or 38,624 km")
+    assert _says(box, "Written at another desk meanwhile: 24 calendar months or 24,000 miles")
     assert (_field(box, "Months").text(), _field(box, "Distance").text()) == ("24", "38,624")
 
 
