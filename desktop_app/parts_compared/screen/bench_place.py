@@ -9,8 +9,9 @@ from PySide6.QtCore import QObject
 from PySide6.QtWidgets import QWidget
 
 from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.fields import refused_fields, save_everything
+from desktop_app.shop_window.fields import save_everything
 from desktop_app.shop_window.main_window import MainWindow
+from desktop_app.shop_window.notice import Notice, not_accepted
 
 if TYPE_CHECKING:
     from desktop_app.parts_compared.part_kinds.part_kind import PartKind
@@ -52,17 +53,19 @@ class BenchPlace(QObject):
 
         What is not accepted would be lost with other photos, so that it is said and stays.
         """
-        asked, refused = (pair_id, old, new), list[str]()
+        asked = (pair_id, old, new)
+        refused: Notice | None = None
         if self._asked is not None:
             page = self._window.page(self._name)
             save_everything(page)
-            refused = refused_fields(page)
-        if refused and asked != self._asked:
-            self._window.strip.tell(
-                f"“{refused[0]}” on the bench is not accepted. Mend or empty it first; it would "
-                "be lost with other photos."
+            refused = not_accepted(
+                page,
+                " on the bench is not accepted.",
+                "Mend or empty it first; it would be lost with other photos.",
             )
-        if not refused:
+        if refused is not None and asked != self._asked:
+            self._window.strip.tell(refused)
+        if refused is None:
             self._asked = asked
             self._window.renew(self._name)
         self._window.go_to(self._name)

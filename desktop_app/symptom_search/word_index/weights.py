@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from math import log
+from typing import Any
 
 K1, B = 1.2, 0.75
 # How much a word counts where it stands, in the order of entry.FIELDS; our own.
@@ -16,9 +17,14 @@ STEP = 100  # an impact is kept in hundredths; it never reaches 220
 LEAST_RARITY = 0.05
 
 
-def share_of_field(length: float, mean_length: float) -> float:
-    """Return what one word of a field counts there for its length: 1 in a field of mean length."""
-    return 1 / (1 - B + B * length / mean_length) if mean_length else 1.0
+def share_of_field(length: Any, mean_length: float) -> Any:
+    """Return what one word of a field counts there for its length: 1 in a field of mean length.
+
+    `length` is a number or an array of them, and so is what comes back. Where nobody had written
+    anything into the field its mean length is 0, and any length counts as the usual one.
+    """
+    usual = length / mean_length if mean_length else length * 0 + 1
+    return 1 / (1 - B + B * usual)
 
 
 def impact(weighted_count: float) -> int:

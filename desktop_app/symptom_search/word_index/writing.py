@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, NamedTuple
 from desktop_app.symptom_search.word_index.arrays import Arrays
 from desktop_app.symptom_search.word_index.entry import FIELDS, JobEntry
 from desktop_app.symptom_search.word_index.porter import porter_stem
-from desktop_app.symptom_search.word_index.weights import FIELD_WEIGHTS, K1, STEP, B
+from desktop_app.symptom_search.word_index.weights import FIELD_WEIGHTS, K1, STEP, share_of_field
 
 if TYPE_CHECKING:
     import numpy as np
@@ -100,8 +100,7 @@ class ArraysWriter:
             numbers = map(self._numbers.__getitem__, chain.from_iterable(split))
             terms.append(np.fromiter(numbers, np.int32))
             at.append(np.repeat(np.arange(len(entries), dtype=np.int32), lengths))
-            shares = weight / (1 - B + B * lengths / mean) if mean else np.full(len(split), weight)
-            counts.append(np.repeat(shares, lengths))
+            counts.append(np.repeat(weight * share_of_field(lengths, mean), lengths))
         return np.concatenate(terms), np.concatenate(at), np.concatenate(counts)
 
     def _facts_of(self, entries: Sequence[JobEntry]) -> tuple[Ints, Ints]:
