@@ -245,6 +245,8 @@ def test_a_chart_is_walked_opened_and_copied(
 ) -> None:
     _turn_to(page, desk, qtbot, "Rate")
     chart = page.findChildren(ChartView)[0]
+    # A sheet that has just come has its room only when the window has laid it out.
+    qtbot.waitUntil(lambda: chart.size().height() == chart.sizeHint().height())
     chart.setFocus()
     qtbot.keyClick(chart, Qt.Key.Key_Left)
     assert "2026-W46" in chart.words_of(25)
