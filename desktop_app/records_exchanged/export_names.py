@@ -16,6 +16,7 @@ TABLE_FILES: dict[str, tuple[str, str]] = {
     "person": ("people", "someone of the shop"),
     "visit": ("visits", "a vehicle in the shop: when it came and left, its odometer"),
     "job": ("jobs_in_full", "a job with all that is kept of it"),
+    "job_person": ("who_did_what", "who wrote up, searched, refitted or proved a job"),
     "job_symptom": ("symptoms", "a symptom group of a job's concern"),
     "job_condition": ("conditions", "when a fault happens (1) or never happens (0)"),
     "trouble_code": ("trouble_codes", "a trouble code that was read"),
@@ -47,6 +48,7 @@ TABLE_FILES: dict[str, tuple[str, str]] = {
     "kind_window": ("windows_by_part_kind", "the shop's promise for a part kind"),
     "customer_asked": ("customers_asked", "a customer was asked how the car does"),
     "money_owed": ("money_owed", "what a supplier owes for a part"),
+    "own_phrase": ("own_phrases", "what a phrase means in this shop"),
     "setting": ("house_rules", "a house rule that was changed"),
 }
 

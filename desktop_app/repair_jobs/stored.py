@@ -92,7 +92,8 @@ class Job(Kept):
     A window of 0 days has no limit in time, one of 0 miles none in distance. `window_months` are
     the calendar months that `window_days` were counted from at hand-over (until then they are the
     most days of so many months); `window_from` says whose promise it is. The fault came once in
-    `fault_every` of `fault_every_unit`.
+    `fault_every` of `fault_every_unit`. `work` is None for a repair, else `inspection` or
+    `maintenance`: no rate counts these. `search_hours` of `hours` went into finding the cause.
     """
 
     __tablename__ = "job"
@@ -128,6 +129,26 @@ class Job(Kept):
     window_from: Mapped[str | None]
     fault_every: Mapped[float | None]
     fault_every_unit: Mapped[str | None]
+    work: Mapped[str | None]
+    search_hours: Mapped[float | None]
+
+
+class JobPerson(Kept):
+    """Who did one of the four things of a job; no row means the job's technician, or nobody said.
+
+    The fitted parts and the correction are the work of who `refitted`.
+    """
+
+    __tablename__ = "job_person"
+    __table_args__ = (
+        CheckConstraint("did IN ('wrote up', 'searched', 'refitted', 'proved')", name="did"),
+        Index("uq_job_person", "job_id", "did", unique=True),
+        KEPT,
+    )
+
+    job_id: Mapped[int] = mapped_column(ForeignKey("job.id"))
+    did: Mapped[str]
+    person_id: Mapped[int] = mapped_column(ForeignKey("person.id"), index=True)
 
 
 class JobSymptom(Kept):
@@ -259,3 +280,12 @@ class Answered(Kept):
 
     about: Mapped[str]
     question: Mapped[str]
+
+
+class OwnPhrase(Kept):
+    """What this shop's customers say, and the symptom group that it means here."""
+
+    __tablename__ = "own_phrase"
+
+    phrase: Mapped[str] = mapped_column(unique=True)
+    symptom: Mapped[str]

@@ -15,7 +15,8 @@ class ReturnLink(Kept):
     a list) further kinds of comeback that it is. `cost_cents` is what the shop did not get paid
     and nobody has split; the other amounts are its parts, `recovered_cents` what came back of it.
     `first_view` is what the first technician says. `same_vehicle` is 0 where a person said that the
-    two are different vehicles after all.
+    two are different vehicles after all. `dangerous` is 1 where somebody could have been hurt, 0
+    where not, None where nobody said.
     """
 
     __tablename__ = "return_link"
@@ -50,6 +51,7 @@ class ReturnLink(Kept):
     change_due: Mapped[str | None]
     change_done_on: Mapped[str | None]
     change_check_on: Mapped[str | None]
+    dangerous: Mapped[int | None]
 
 
 class KindWindow(Kept):
@@ -69,7 +71,11 @@ class KindWindow(Kept):
 
 
 class CustomerAsked(Kept):
-    """A customer was asked how the car does, and what was said."""
+    """A customer was asked how the car does, and what was said.
+
+    `source` is `told` (as is None) or `paper`: another shop's bill was seen. A person may judge the
+    same trouble told as a return that this shop never saw, with the words of `return_link`.
+    """
 
     __tablename__ = "customer_asked"
     __table_args__ = (
@@ -86,6 +92,13 @@ class CustomerAsked(Kept):
     odometer_told: Mapped[int | None]
     words: Mapped[str] = mapped_column(default="")
     asked_by: Mapped[str] = mapped_column(default="")
+    source: Mapped[str | None]
+    judgement: Mapped[str | None]
+    judged_by: Mapped[str | None]
+    judged_at: Mapped[str | None]
+    why: Mapped[str | None]
+    cause_class: Mapped[str | None]
+    dangerous: Mapped[int | None]
 
 
 class MoneyOwed(Kept):

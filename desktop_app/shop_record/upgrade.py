@@ -16,8 +16,8 @@ from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 if TYPE_CHECKING:
     from alembic.config import Config
 
-NEWEST = "0004"
-STEPS = ("0001", "0002", "0003", "0004")
+NEWEST = "0005"
+STEPS = ("0001", "0002", "0003", "0004", "0005")
 
 
 def build(path: Path) -> None:
