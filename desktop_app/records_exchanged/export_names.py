@@ -52,6 +52,9 @@ TABLE_FILES: dict[str, tuple[str, str]] = {
     "setting": ("house_rules", "a house rule that was changed"),
 }
 
+# Tables that came after the first form that was ever exported: an older export lacks them.
+LATER_TABLES = ("job_person", "own_phrase")
+
 # Names that some systems keep for devices, whatever stands behind their dot.
 _DEVICE = re.compile(r"(?:con|prn|aux|nul|com[0-9]|lpt[0-9])(?:\..*)?", re.IGNORECASE)
 _LONGEST = 40

@@ -12,7 +12,13 @@ from sqlalchemy.exc import IntegrityError
 
 from desktop_app.part_photos.stored import Photo
 from desktop_app.parts_compared.stored_check import bench_problems
-from desktop_app.records_exchanged.export_names import HISTORY, IDS_GIVEN, TABLE_FILES, table_file
+from desktop_app.records_exchanged.export_names import (
+    HISTORY,
+    IDS_GIVEN,
+    LATER_TABLES,
+    TABLE_FILES,
+    table_file,
+)
 from desktop_app.records_exchanged.stored_export import columns_of, history_table, kept_tables
 from desktop_app.records_exchanged.whole_checksums import refused
 from desktop_app.returns_watched.stored_check import record_problems
@@ -136,8 +142,8 @@ def raise_ids_given(connection: Connection, pieces: NumberedRows) -> None:
             if not connection.exec_driver_sql(given, (highest, name)).rowcount and highest:
                 given = "INSERT INTO sqlite_sequence (seq, name) VALUES (?, ?)"
                 connection.exec_driver_sql(given, (highest, name))
-    if tables:
-        raise refused(IDS_GIVEN, f"the table {min(tables)} is missing")
+    if missing := tables.keys() - LATER_TABLES:
+        raise refused(IDS_GIVEN, f"the table {min(missing)} is missing")
 
 
 def photos_differ(connection: Connection, named: Iterable[tuple[int, str]]) -> int | None:

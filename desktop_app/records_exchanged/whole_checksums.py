@@ -10,10 +10,12 @@ from desktop_app.records_exchanged.export_names import (
     HISTORY,
     IDS_GIVEN,
     JOBS,
+    LATER_TABLES,
     PART_KINDS,
     PHOTO_FILES,
     PHOTOS,
     READ_ME,
+    table_file,
 )
 from desktop_app.shop_record.trouble import ShopTrouble
 
@@ -27,9 +29,10 @@ def read_checksums(lines: Iterable[str], tables: Iterable[str]) -> dict[str, str
     """Return the SHA-256 of each file; `tables` are the files that the record's tables have.
 
     Raises ShopTrouble with the line that can't be, and where a file that belongs to an export, a
-    table above all, is not named.
+    table above all, is not named. An export of an older program lacks the tables that came later.
     """
     wanted = {*_ON_TOP, *tables}
+    later = set(map(table_file, LATER_TABLES))
     listed: dict[str, str] = {}
     for number, line in enumerate(lines, 1):
         match = _LINE.fullmatch(line.rstrip("\n"))
@@ -45,7 +48,7 @@ def read_checksums(lines: Iterable[str], tables: Iterable[str]) -> dict[str, str
         if len(listed) >= MOST_FILES:
             raise refused(CHECKSUMS, f"it names more than {MOST_FILES:,} files")
         listed[name] = sha256
-    for name in sorted(wanted - listed.keys()):
+    for name in sorted(wanted - later - listed.keys()):
         raise refused(CHECKSUMS, f"{name} is missing in it")
     return listed
 

@@ -50,15 +50,23 @@ class WholeFolder:
         """Give the rows of a CSV file as values, some thousands at a time, each with its number.
 
         Rows count as a spreadsheet counts them. A ShopTrouble names the row and the column where
-        something else stands than may.
+        something else stands than may. What an older program's export lacks (a column that may
+        hold nothing, a whole table) is read as nothing.
         """
+        if name not in self.listed:
+            return
         with self._open(name) as binary, _any_length():
             lines = (line.decode("utf-8") for line in binary)
             reader = csv.reader(_without_mark(lines), strict=True)
             number, piece = 1, list[NumberedRow]()
             try:
-                _check_header(name, next(reader, []), rules)
+                header = next(reader, [])
+                _check_header(name, header, rules)
+                later = [at for at, rule in enumerate(rules) if rule.name not in header]
                 for number, cells in enumerate(reader, 2):
+                    _check_length(name, number, cells, header)
+                    for at in later:
+                        cells.insert(at, "")
                     piece.append((number, _values(name, number, cells, rules)))
                     if len(piece) == AT_A_TIME:
                         yield piece
@@ -107,23 +115,25 @@ def _without_mark(lines: Iterator[str]) -> Iterator[str]:
 
 def _check_header(name: str, header: Sequence[str], rules: Sequence[CellRule]) -> None:
     wanted = [rule.name for rule in rules]
-    if list(header) == wanted:
-        return
     for column in header:
         if column not in wanted:
             raise refused(f"{name}, row 1", f"the column “{column[:60]}” is not known")
-    for column in wanted:
-        if column not in header:
-            raise refused(f"{name}, row 1", f"the column “{column}” is missing")
-    raise refused(f"{name}, row 1", "the columns stand in another order")
+    for rule in rules:
+        if rule.name not in header and not rule.may_be_nothing:
+            raise refused(f"{name}, row 1", f"the column “{rule.name}” is missing")
+    if list(header) != [column for column in wanted if column in header]:
+        raise refused(f"{name}, row 1", "the columns stand in another order, or one twice")
+
+
+def _check_length(name: str, number: int, cells: Sequence[str], header: Sequence[str]) -> None:
+    if len(cells) != len(header):
+        why = f"it has {len(cells)} cells where the headers are {len(header)}"
+        raise refused(f"{name}, row {number}", why)
 
 
 def _values(
     name: str, number: int, cells: Sequence[str], rules: Sequence[CellRule]
 ) -> tuple[Any, ...]:
-    if len(cells) != len(rules):
-        why = f"it has {len(cells)} cells where the headers are {len(rules)}"
-        raise refused(f"{name}, row {number}", why)
     values = []
     for cell, rule in zip(cells, rules, strict=True):
         try:
