@@ -43,7 +43,9 @@ def plain_label(words: str, name: str = "", *, wrap: bool = False) -> QLabel:
     label = PlainLabel(words)
     label.setWordWrap(wrap)
     if wrap:
-        label.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Minimum)
+        policy = QSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Minimum)
+        policy.setHeightForWidth(True)  # a policy that is set anew has lost it, and cuts long words
+        label.setSizePolicy(policy)
     if name:
         label.setObjectName(name)
     return label

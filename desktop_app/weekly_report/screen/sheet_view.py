@@ -11,7 +11,6 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QLabel,
     QPushButton,
-    QSizePolicy,
     QVBoxLayout,
     QWidget,
 )
@@ -208,10 +207,7 @@ def _behind(table: Table, row: int) -> tuple[str, ...]:
 
 
 def _wrapping(words: str, look: str = "") -> QLabel:
-    """Return a label that is as high as its words need in the width it gets, and no higher."""
+    """Return a label whose words can be marked and copied."""
     label = plain_label(words, look, wrap=True)
-    policy = QSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Minimum)
-    policy.setHeightForWidth(True)  # a policy that is set anew has lost it, and cuts long words
-    label.setSizePolicy(policy)
     label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
     return label
