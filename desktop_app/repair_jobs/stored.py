@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
-from sqlalchemy import CheckConstraint, ForeignKey, Index
+from sqlalchemy import CheckConstraint, ForeignKey, Index, text
 from sqlalchemy.orm import Mapped, mapped_column
 
 from desktop_app.shop_record.tables import KEPT, Kept
+
+# The jobs whose window ends by time and distance together, as their index says it.
+BOTH_MUST_END = "window_rule = 'both'"
 
 # Days are ISO 8601 dates, moments ISO 8601 with the shop's offset; money is in cents;
 # an odometer is a whole number in the vehicle's own unit.
@@ -99,6 +102,14 @@ class Job(Kept):
     __tablename__ = "job"
     __table_args__ = (
         Index("ix_job_left", "left_at"),
+        # Long windows are few, and looked for among all jobs each time the watch is read.
+        Index("ix_job_window_days", "window_days"),
+        Index(
+            "ix_job_both_must_end",
+            "visit_id",
+            sqlite_where=text(BOTH_MUST_END),
+            postgresql_where=text(BOTH_MUST_END),
+        ),
         CheckConstraint("proof_level BETWEEN 0 AND 4", name="proof_level"),
         CheckConstraint("window_rule IN ('first', 'both')", name="window_rule"),
         KEPT,

@@ -19,11 +19,13 @@ from sqlalchemy import (
     literal,
     or_,
     select,
+    text,
     union,
+    union_all,
 )
 
 from desktop_app.repair_jobs.kept_job import MOST_WINDOW_DAYS, kept_window
-from desktop_app.repair_jobs.stored import Job, Visit
+from desktop_app.repair_jobs.stored import BOTH_MUST_END, Job, Visit
 from desktop_app.returns_watched.many_visits.growing_columns import GrowingColumns
 from desktop_app.returns_watched.many_visits.visit_columns import (
     NO_DAY,
@@ -76,11 +78,13 @@ def read_recent(
     """
     import numpy as np
 
-    rows = _rows(connection, period, vehicles)
-    ids, of, opened, left, same, most_days, most_miles, both = rows
+    systems: list[str] = []
+    rows = _rows(connection, period, vehicles, systems)
+    ids, of, opened, left, same, most_days, most_miles, both, system = rows
     codes = vehicles.codes[vehicles.places(of)]
     met = _met_again(codes, opened)
-    traits = read_traits(connection, ids[met], False, names)
+    own = [systems[number] for number in system[met].tolist()]
+    traits = read_traits(connection, ids[met], False, names, own)
     places = np.flatnonzero(met).astype(np.int32)
     unknown = Places(np.full(len(ids), NO_LEG, np.int32), np.full(len(ids), np.nan))
     return RecordColumns(
@@ -135,25 +139,34 @@ def widened(jobs: VisitColumns) -> VisitColumns:
     )
 
 
-def _rows(connection: Connection, period: Period, vehicles: VehicleCodes) -> list[Any]:
-    """Read the columns of the jobs, hidden what came after the period."""
+def _rows(
+    connection: Connection, period: Period, vehicles: VehicleCodes, systems: list[str]
+) -> list[Any]:
+    """Read the columns of the jobs, hidden what came after the period.
+
+    The last column is the place of each one's system among `systems`, to which it is added.
+    """
     import numpy as np
 
     wanted = (
         select(
             *(Job.id, Visit.vehicle_id, Visit.came_at, Job.left_at, Job.says_same),
-            *(Job.window_days, Job.window_miles, Job.window_rule),
+            *(Job.window_days, Job.window_miles, Job.window_rule, Job.system),
         )
         .join(Visit, Visit.id == Job.visit_id)
         .where(Job.id.in_(_wanted(connection, period, vehicles)))
     )
     days = Days()
-    columns = GrowingColumns("qqiibiib")
-    for ids, of, came, left, same, most_days, most_miles, rule in each_block(connection, wanted):
+    columns = GrowingColumns("qqiibiibi")
+    known: dict[str, int] = {}
+    for block in each_block(connection, wanted):
+        ids, of, came, left, same, most_days, most_miles, rule, system = block
         check_jobs(ids, same, most_days, most_miles, rule)
         both = [one == "both" for one in rule]
         moments = days.alone(came, "visit of job", ids), days.alone(left, "job", ids)
-        columns.add(ids, of, *moments, same, most_days, most_miles, both)
+        places = [known.setdefault(one, len(known)) for one in system]
+        columns.add(ids, of, *moments, same, most_days, most_miles, both, places)
+    systems.extend(known)
     found = columns.joined_by_first()
     check_hand_overs(found[0], found[2], found[3])
     last = period.until.toordinal()
@@ -185,16 +198,19 @@ def _long_windows(connection: Connection, period: Period) -> Iterator[Row[Any]]:
     """Yield the vehicles of jobs that reach further than the period, or may stay open for ever."""
     ago = literal("-") + cast(Job.window_days, String) + " days"
     begins = func.date(period.since.isoformat(), ago)
-    # The jobs alone are read through: joined with their visits, these would be gone through first.
-    wanted = select(Job.visit_id).where(
-        Job.left_at.is_not(None),
-        or_(
-            Job.window_days == 0,
-            and_(Job.window_rule == "both", Job.window_miles > 0),
-            and_(Job.window_days > period.reach, Job.left_at >= begins),
-        ),
+    left = func.coalesce(Job.left_at, "") != ""  # said so, the index of hand-overs is left alone
+    # Each sort by an index of its own; joined with the visits, these would be gone through first.
+    wanted = union_all(
+        *(
+            select(Job.visit_id).where(left, reaches)
+            for reaches in (
+                Job.window_days == 0,
+                and_(text(BOTH_MUST_END), Job.window_miles > 0),
+                and_(Job.window_days > period.reach, Job.left_at >= begins),
+            )
+        )
     )
-    visits = connection.execute(wanted).scalars().all()
+    visits = set(connection.execute(wanted).scalars())
     return each_row(connection, select(Visit.vehicle_id).distinct(), Visit.id, visits)
 
 

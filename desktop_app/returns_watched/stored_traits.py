@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from typing import TYPE_CHECKING, Any, TypeAlias
 
 from sqlalchemy import Connection, Select, select
@@ -47,18 +47,28 @@ class _Numbers(dict[str, int]):
 
 
 def read_traits(
-    connection: Connection, job_ids: Ids, every: bool, names: Mapping[str, str]
+    connection: Connection,
+    job_ids: Ids,
+    every: bool,
+    names: Mapping[str, str],
+    systems: Sequence[str] | None = None,
 ) -> tuple[Whole, Whole]:
     """Read what the jobs have: each one's place in `job_ids` (rising) and the trait's number.
 
     With `every` the tables are read through, without it by the jobs. `names` gives symptom groups
-    their plain names, under which they are shared.
+    their plain names, under which they are shared. `systems` (n,) are the jobs' own, where they
+    were read already.
     """
     import numpy as np
 
     given: dict[tuple[str, str], int] = {}
     found = GrowingColumns("ii")
-    for statement, column, traits in _sources(names):
+    if systems is not None:
+        own = _Numbers(_system, given)
+        numbers_of = np.array([own[system] for system in systems], dtype=np.int32)
+        has = numbers_of != _NONE
+        found.add_arrays(np.flatnonzero(has).astype(np.int32), numbers_of[has])
+    for statement, column, traits in (*_sources(names), *(() if systems is not None else _SYSTEMS)):
         numbers = [_Numbers(trait, given) for trait in traits]
         wanted = None if every else job_ids.tolist()
         for ids, words in each_block(connection, statement, column, wanted):
@@ -104,9 +114,13 @@ def _sources(names: Mapping[str, str]) -> tuple[_Source, ...]:
             Pair.job_id,
             (lambda kind: ("part kind", kind),),
         ),
-        (
-            select(Job.id, Job.system).where(Job.system != ""),
-            Job.id,
-            (lambda system: ("system", system),),
-        ),
     )
+
+
+def _system(system: str) -> tuple[str, str] | None:
+    return ("system", system) if system else None
+
+
+_SYSTEMS: tuple[_Source, ...] = (
+    (select(Job.id, Job.system).where(Job.system != ""), Job.id, (_system,)),
+)

@@ -196,9 +196,12 @@ class YearBehind:
 
 
 def counted_jobs(
-    jobs: Sequence[JobDone], groups: Callable[[JobDone], Iterable[str]]
+    jobs: Sequence[JobDone], groups: Callable[[JobDone], Iterable[str]] | None = None
 ) -> CountedJobs:
-    """Return jobs as columns for the figures, each under the names that `groups` gives it."""
+    """Return jobs as columns for the figures, each under the names that `groups` gives it.
+
+    All are under one name without it.
+    """
     import numpy as np
 
     def days(values: Iterable[int | None]) -> np.ndarray[tuple[int], np.dtype[np.int64]]:
@@ -214,7 +217,9 @@ def counted_jobs(
         waits_after=days(of["waits_after"]),
         part_kinds=tuple(job.part_kinds for job in jobs),
         systems=of["system"],
-        groups=tuple(tuple(dict.fromkeys(groups(job))) or (NOT_SAID,) for job in jobs),
+        groups=((NOT_SAID,),) * len(jobs)
+        if groups is None
+        else tuple(tuple(dict.fromkeys(groups(job))) or (NOT_SAID,) for job in jobs),
         lost_after=days(of["lost_after"]),
         aside_after=days(of["aside_after"]),
         unsure_after=days(of["unsure_after"]),

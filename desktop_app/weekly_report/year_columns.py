@@ -16,7 +16,7 @@ if TYPE_CHECKING:
 @once
 def year_columns(year: YearBehind) -> CountedJobs:
     """Return the counted jobs of a year in their order; all count under one name."""
-    return counted_jobs(year.counted, lambda _job: ())
+    return counted_jobs(year.counted)
 
 
 @once

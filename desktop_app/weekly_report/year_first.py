@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from itertools import compress
 
 from desktop_app.returns_watched.ask_list import ENDS_SOON
+from desktop_app.returns_watched.honest_numbers.counted_jobs import CountedJobs
 from desktop_app.returns_watched.honest_numbers.group_rates import anything_from, can_be_told
 from desktop_app.returns_watched.honest_numbers.proportion import wilson
 from desktop_app.returns_watched.honest_numbers.unheard import silence
@@ -24,24 +26,24 @@ def year_first(figures: WeekFigures) -> Iterator[str]:
 
 
 def _rate_of_year(figures: WeekFigures) -> Iterator[str]:
-    counted = figures.year.counted
-    settled = [job for job in counted if job.settled]
-    back = sum(job.came_back for job in settled)
-    others = _not_settled(figures)
+    columns = year_columns(figures.year)
+    in_it = columns.settled
+    settled, back = int(in_it.sum()), int((in_it & columns.came_back).sum())
+    others = _not_settled(columns)
     if not settled:
         yield f"The year: no job is settled yet{': ' if others else ''}{others}."
         return
-    low, high = wilson(back, len(settled))
-    rate = f"{back / len(settled):.1%}, {low:.1%} to {high:.1%}"
-    if not can_be_told(len(settled), low, high):
+    low, high = wilson(back, settled)
+    rate = f"{back / settled:.1%}, {low:.1%} to {high:.1%}"
+    if not can_be_told(settled, low, high):
         rate = f"too few to tell; {anything_from(low, high)}"
     yield (
-        f"The year: {back:,} of {jobs(len(settled), 'settled ')} came back. Rate {rate}."
+        f"The year: {back:,} of {jobs(settled, 'settled ')} came back. Rate {rate}."
         f"{' Not in it: ' if others else ''}{others}{'.' if others else ''}"
     )
-    unheard = sum(job.state == "nothing heard" for job in settled)
-    yield from silence(len(settled), unheard, back)
-    early = sum(job.came_back for job in counted) - back
+    states = (job.state for job in compress(figures.year.counted, in_it.tolist()))
+    yield from silence(settled, sum(state == "nothing heard" for state in states), back)
+    early = int(columns.came_back.sum()) - back
     if early:
         yield (
             f"{jobs(early)} of the year came back already though their windows are still "
@@ -49,9 +51,8 @@ def _rate_of_year(figures: WeekFigures) -> Iterator[str]:
         )
 
 
-def _not_settled(figures: WeekFigures) -> str:
+def _not_settled(columns: CountedJobs) -> str:
     """Say how many counted jobs are not settled, and why each is not."""
-    columns = year_columns(figures.year)
     why = {
         "open": columns.still_open,
         "waiting": columns.waiting,

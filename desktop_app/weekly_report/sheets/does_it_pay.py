@@ -67,7 +67,7 @@ def _in_a_hundred(difference: float) -> str:
 
 
 def _curves(fits: Sequence[JobDone], none: Sequence[JobDone]) -> Iterator[str]:
-    found = log_rank([counted_jobs(some, lambda _job: ()).watched() for some in (fits, none)])
+    found = log_rank([counted_jobs(some).watched() for some in (fits, none)])
     yield (
         "Day by day, with the open windows as far as they have been watched: if comparing made no "
         f"difference, luck would part the two so far in {of_cases(found.p)} (log-rank test)."

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Collection
+from collections.abc import Callable
 from datetime import date
 from functools import lru_cache
 from operator import attrgetter
@@ -21,6 +21,7 @@ from desktop_app.weekly_report.sheets.sheet_words import (
     year_words,
 )
 from desktop_app.weekly_report.year_behind import JobDone, ReturnDone
+from desktop_app.weekly_report.year_columns import year_columns, year_numbers
 
 _PAGES_ACROSS = 2  # to be looked up in, not to be read; small print would be worse
 
@@ -87,12 +88,26 @@ def _return(figures: WeekFigures, one: ReturnDone, counts_as: str) -> tuple[Cell
 
 
 def raw_counts(figures: WeekFigures) -> Table:
-    """Return the jobs of the raw rows with the columns alone that are added up."""
-    return _jobs(figures, ("Job", "Counted", "Settled", "Came back", "Waiting"))
+    """Return the jobs of the raw rows that are counted, with the columns that are added up.
+
+    Of the others every one of these columns says 0.
+    """
+    found = year_columns(figures.year)
+    marks = (found.settled, found.came_back, found.waiting)
+    numbers = year_numbers(figures.year).tolist()
+    counts = (column.astype(int).tolist() for column in marks)
+    return Table(
+        "Raw",
+        columns(
+            ("Job", "words"),
+            *((name, "count") for name in ("Counted", "Settled", "Came back", "Waiting")),
+        ),
+        tuple(zip(numbers, [1] * len(numbers), *counts, strict=True)),
+    )
 
 
-def _jobs(figures: WeekFigures, only: Collection[str] = ()) -> Table:
-    named = [one for one in _columns(figures) if not only or one[0].header in only]
+def _jobs(figures: WeekFigures) -> Table:
+    named = _columns(figures)
     made = (map(cell, figures.year.jobs) for _, cell in named)
     return Table(
         "Raw",

@@ -38,6 +38,9 @@ def upgrade() -> None:
     for table, columns in NEW_COLUMNS.items():
         for name, kind in columns:
             op.add_column(table, sa.Column(name, kind, nullable=True))
+    op.create_index('ix_job_window_days', 'job', ['window_days'], unique=False)
+    op.create_index('ix_job_both_must_end', 'job', ['visit_id'], unique=False,
+        sqlite_where=sa.text("window_rule = 'both'"), postgresql_where=sa.text("window_rule = 'both'"))
     op.create_table('job_person',
     sa.Column('job_id', sa.Integer(), nullable=False),
     sa.Column('did', sa.Text(), nullable=False),
