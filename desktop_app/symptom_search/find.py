@@ -129,6 +129,7 @@ def _asked(
         today=today,
         groups=groups,
         near_groups=tuple(group for group in plain if group not in groups),
+        guessed=() if question.perhaps is None else (question.perhaps.id,),
         codes=question.codes,
         related=tuple(sorted(related.difference(question.codes))),
         parts=question.part_kinds,
@@ -175,6 +176,8 @@ def _fixes(
 def _plain(question: Question, vocabulary: Vocabulary) -> dict[str, str]:
     """Return the names of the symptoms read and, after them, of their neighbours."""
     plain = {group.id: group.plain for group in question.groups}
+    if question.perhaps is not None:
+        plain[question.perhaps.id] = question.perhaps.plain
     for group in question.groups:
         for other in vocabulary.near(group.id):
             plain.setdefault(other.id, other.plain)

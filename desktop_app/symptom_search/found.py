@@ -72,7 +72,7 @@ class Found:
     def as_json(self) -> FoundJson:
         """Return the fields of the command contract."""
         return {
-            "read_as": [piece.shown for piece in self.read_as],
+            "read_as": [piece.in_words() for piece in self.read_as],
             "jobs": [
                 {
                     "number": hit.number,

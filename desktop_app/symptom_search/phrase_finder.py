@@ -79,7 +79,7 @@ class PhraseFinder:
             for text in texts:
                 words = tuple(reader.words(text))
                 if words:
-                    meanings = tuple(map(self._meanings, words))
+                    meanings = tuple(map(self.meanings, words))
                     denies = not DENIALS.isdisjoint(words)
                     known.setdefault(words, _Phrase(identity, words, meanings, denies))
         use = Counter(word for words in known for word in set(words))
@@ -87,7 +87,7 @@ class PhraseFinder:
             self._by_first.setdefault(words[0], []).append(phrase)
             if len(words) > 1:
                 rarest = min(words, key=lambda word: (use[word], word))
-                for word in self._meanings(rarest):
+                for word in self.meanings(rarest):
                     self._by_rarest.setdefault(word, []).append(phrase)
         self._remembered = lru_cache(_REMEMBERED)(self._in_clause)
 
@@ -100,7 +100,8 @@ class PhraseFinder:
             found += [replace(one, clause=number) for one in told] if number else told
         return sorted(found, key=lambda one: (one.clause, one.place))
 
-    def _meanings(self, word: str) -> frozenset[str]:
+    def meanings(self, word: str) -> frozenset[str]:
+        """Return what may stand for a compared word within a phrase, itself among it."""
         return self._akin.get(word) or frozenset((word,))
 
     def _in_clause(self, clause: tuple[str, ...]) -> tuple[Found, ...]:

@@ -17,6 +17,7 @@ from desktop_app.symptom_search.word_forms import Token, alike, tokens
 MOST_CHARACTERS = 300
 MOST_WORDS = 12
 SHORTEST_BEGINNING = 3  # with fewer letters half of all jobs would match
+PERHAPS = "perhaps"  # the kind of a piece that is guessed
 _ALIKE = 3  # letters that two forms of a word share at least
 _NAME = 17  # characters of the longest name of a vehicle, its VIN
 
@@ -40,6 +41,10 @@ class Piece:
     kind: str
     id: str
     shown: str
+
+    def in_words(self) -> str:
+        """Return it as it stands in a line: what is guessed says so."""
+        return f"{PERHAPS} {self.shown}" if self.kind == PERHAPS else self.shown
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,10 +72,14 @@ class Name:
 
 @dataclass(frozen=True, slots=True)
 class Question:
-    """A text as it was read. `names` are only guesses until the record knows one of them."""
+    """A text as it was read. `names` are only guesses until the record knows one of them.
+
+    `perhaps` is the symptom that is guessed where none was told.
+    """
 
     text: str
     groups: tuple[Group, ...] = ()
+    perhaps: Group | None = None
     conditions: tuple[str, ...] = ()
     codes: tuple[str, ...] = ()
     part_kinds: tuple[str, ...] = ()
@@ -91,7 +100,9 @@ def read_question(text: str, vocabulary: Vocabulary, kinds: Mapping[str, PartKin
         replace(word, understood=_is_read(word.word, groups, vocabulary))
         for word in _free_words(text, said, codes, vocabulary)
     )
+    perhaps = vocabulary.perhaps_in(text) if not groups else None
     pieces = [Piece("symptom", group.id, group.plain) for group in groups]
+    pieces += [] if perhaps is None else [Piece(PERHAPS, perhaps.id, perhaps.plain)]
     pieces += [Piece("code", code, code) for code in codes]
     pieces += [Piece("condition", one, condition_words(one)) for one in conditions]
     pieces += [Piece("part", kind, kinds[kind].name) for kind in parts]
@@ -100,7 +111,7 @@ def read_question(text: str, vocabulary: Vocabulary, kinds: Mapping[str, PartKin
         if word.word not in used and not word.understood:
             pieces.append(Piece("word", word.word, word.word))
     names = tuple(_names_in(text, said, codes))
-    return Question(text, groups, conditions, codes, parts, words, names, tuple(pieces))
+    return Question(text, groups, perhaps, conditions, codes, parts, words, names, tuple(pieces))
 
 
 def without(text: str, piece: Piece, vocabulary: Vocabulary, kinds: Mapping[str, PartKind]) -> str:
@@ -130,6 +141,9 @@ def _says(
 ) -> bool:
     if piece.kind == "symptom":
         return any(group.id == piece.id for group in vocabulary.groups_in(stretch))
+    if piece.kind == PERHAPS:
+        guess = vocabulary.perhaps_in(stretch)
+        return guess is not None and guess.id == piece.id
     if piece.kind == "condition":
         return piece.id in vocabulary.conditions_in(stretch)
     if piece.kind == "code":

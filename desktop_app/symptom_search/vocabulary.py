@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
+from desktop_app.symptom_search.perhaps import Guesser
 from desktop_app.symptom_search.phrase_finder import Found, PhraseFinder
 from desktop_app.symptom_search.told_words import WordReader
 
@@ -74,6 +75,7 @@ class Vocabulary:
             reader, {_NOTHING: nothing} | {g.id: g.phrases for g in self.groups}, akin, _SLACK
         )
         self._condition_finder = PhraseFinder(reader, {_NOTHING: nothing} | dict(conditions))
+        self._guesser: Guesser | None = None
 
     def group(self, identity: str) -> Group | None:
         """Return the group with this id, or None."""
@@ -92,6 +94,19 @@ class Vocabulary:
     def groups_in(self, text: str) -> tuple[Group, ...]:
         """Return the symptom groups that the text speaks of, in the order of their mention."""
         return tuple(self._by_id[found.id] for found in _once(self._group_finder.find(text)))
+
+    def perhaps_in(self, text: str) -> Group | None:
+        """Guess the group that is meant where no phrase was told; None where it is not clear.
+
+        A guess is for searching alone, and is shown as one: nothing is counted as told by it.
+        """
+        if self._group_finder.find(text):
+            return None  # told, or told and denied
+        if self._guesser is None:
+            phrases = {group.id: (*group.phrases, group.means) for group in self.groups}
+            self._guesser = Guesser(self._reader, phrases, self._group_finder.meanings)
+        found = self._guesser.guess(text)
+        return None if found is None else self._by_id[found]
 
     def conditions_in(self, text: str) -> tuple[str, ...]:
         """Return the ids of the conditions that the text names, in the order of their mention."""

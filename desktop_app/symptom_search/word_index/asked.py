@@ -37,11 +37,12 @@ class Kept:
 
 @dataclass(frozen=True, slots=True)
 class Asked:
-    """All of a question, by ids; `today` is a day's ordinal."""
+    """All of a question, by ids; `today` is a day's ordinal. Guessed groups are near ones too."""
 
     today: int
     groups: tuple[str, ...] = ()
     near_groups: tuple[str, ...] = ()
+    guessed: tuple[str, ...] = ()
     codes: tuple[str, ...] = ()
     related: tuple[str, ...] = ()
     parts: tuple[str, ...] = ()

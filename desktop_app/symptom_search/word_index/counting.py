@@ -118,13 +118,14 @@ def about_the_same(asked: Asked, parts: Sequence[Scored]) -> list[Chosen]:
     """Choose the jobs of the fault that was asked for, to count what fixed it.
 
     Those of the same symptom or code; where there are none, those with every word, else those of
-    the car or number named, else those with a part kind named.
+    the car or number named, else those of the symptom guessed, else those with a part kind named.
     """
     words_known = bool(asked.words) and all(word.jobs for word in asked.words)
     for those in (
         [scored.fault for scored in parts],
         [scored.all_words for scored in parts] if words_known else [],
         [scored.named for scored in parts],
+        [scored.guessed for scored in parts],
         [scored.parts for scored in parts],
     ):
         if any(jobs.any() for jobs in those):

@@ -34,7 +34,8 @@ class Scored:
     """The points of each job of some arrays before its fate counts, and for which what holds.
 
     `fault` are jobs of the same symptom or code, `all_words` those with every word, `named` those
-    of a car or number named, `parts` those with a part kind named; all within `found`.
+    of a car or number named, `parts` those with a part kind named, `guessed` those of the symptom
+    that was guessed; all within `found`.
     """
 
     arrays: Arrays
@@ -44,6 +45,7 @@ class Scored:
     all_words: Flags
     named: Flags
     parts: Flags
+    guessed: Flags
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,7 +85,8 @@ def score(part: Part, asked: Asked) -> Scored:
         for kind, worth in ((entry.HAPPENS, SAME_CONDITION), (entry.NEVER, NEVER_CONDITION)):
             jobs = arrays.jobs_with(entry.marked(kind, condition))
             points[jobs] += np.int32(worth * UNIT)
-    held = (one & found for one in (fault, all_words, named, parts))
+    guessed = with_any(arrays, entry.SYMPTOM, asked.guessed)
+    held = (one & found for one in (fault, all_words, named, parts, guessed))
     return Scored(arrays, points, found, *held)
 
 
