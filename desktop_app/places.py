@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import importlib
-from collections.abc import Mapping, Sequence
+from collections.abc import Mapping
 from functools import cached_property
 from typing import TYPE_CHECKING
 
@@ -11,7 +11,6 @@ from PySide6.QtCore import QObject, QTimer, Slot
 from PySide6.QtWidgets import QPushButton, QWidget
 
 from desktop_app.commands.shop_place import kinds_of, shelf_of
-from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_window.desk import Desk
@@ -28,12 +27,15 @@ if TYPE_CHECKING:
     from desktop_app.parts_compared.part_kinds.kind_trouble import KindTrouble
     from desktop_app.parts_compared.part_kinds.part_kind import PartKind
     from desktop_app.parts_compared.screen.bench_place import BenchPlace
+    from desktop_app.records_exchanged.stored_import import ReadWith
+    from desktop_app.returns_watched.screen.job_place import JobPlace
     from desktop_app.symptom_search.screen.search_place import SearchPlace
 
 ASK, HEARD, JOB = "Ask the Old Jobs", "Heard", "Job"
 WATCH, BACK, MONDAY = "Under Watch", "It's Back", "Monday Book"
 KINDS, DRAWER, RULES = "Part Kinds", "Tool Drawer", "House Rules"
 CARD, BENCH = "Bench Card", "Photo Bench"
+RECORDS = "Records In and Out"
 QUIET_MS = 700  # after the window is there, before what waits is counted
 
 
@@ -65,6 +67,7 @@ class Places(QObject):
             (KINDS, self._kinds_page, True),
             (DRAWER, self._drawer_page, True),
             (CARD, self._card_page, True),
+            (RECORDS, self._records_page, True),
             (RULES, self._rules_page, True),
             (JOB, self._job_page, False),
             (BENCH, self._bench_page, False),
@@ -95,6 +98,15 @@ class Places(QObject):
         from desktop_app.parts_compared.screen.bench_place import BenchPlace
 
         return BenchPlace(self._window, self.desk, BENCH, lambda: self._kinds, self._leave_bench)
+
+    @cached_property
+    def _jobs(self) -> JobPlace:
+        from desktop_app.returns_watched.screen.job_place import JobPlace
+
+        jobs = JobPlace(self.desk, lambda: self._kinds, self._names, self._read_symptoms)
+        jobs.judge_wanted.connect(self._judge)
+        jobs.bench_wanted.connect(self._to_bench)
+        return jobs
 
     @property
     def _kinds(self) -> Mapping[str, PartKind]:
@@ -192,53 +204,8 @@ class Places(QObject):
         return page
 
     def _job_page(self) -> QWidget:
-        from desktop_app.parts_compared.screen.old_and_new_section import OldAndNewSection
-        from desktop_app.parts_compared.stored_pairs import pairs_without_origin
-        from desktop_app.parts_compared.stored_refit import refit_checks_for
-        from desktop_app.repair_jobs.screen.back_on_section import BackOnSection
-        from desktop_app.repair_jobs.screen.found_section import FoundSection
-        from desktop_app.repair_jobs.screen.gone_section import GoneSection
-        from desktop_app.repair_jobs.screen.heard_section import HeardSection
-        from desktop_app.repair_jobs.screen.job_page import JobPage
-        from desktop_app.repair_jobs.screen.proof_section import ProofSection
-        from desktop_app.returns_watched.screen.watch_section import WatchSection
-        from desktop_app.returns_watched.stored_judged_between import refuse_where_judged
-        from desktop_app.returns_watched.stored_windows import promise_at_hand_over
-
-        desk, kinds, names = self.desk, self._kinds, self._names()
-        watch = WatchSection(desk, names, kinds)
-        watch.judge_wanted.connect(self._judge)
-        old_and_new = OldAndNewSection(desk, kinds)
-
-        def refit(job: int) -> Sequence[tuple[str, bool]]:
-            return desk.ask(refit_checks_for, job, kinds) or ()
-
-        def origins(job: int) -> Sequence[str]:
-            open_ones = desk.ask(pairs_without_origin, job) or ()
-            return [kinds[k].name if k in kinds else k for k in open_ones]
-
         similar = self._search.similar_jobs()
-        heard = HeardSection(
-            desk, self._read_symptoms, lambda s: names.get(s, s), refuse_where_judged, similar
-        )
-        heard.heard.connect(similar.hear)
-        page = JobPage(
-            desk,
-            [
-                ("Heard", heard),
-                ("Found", FoundSection(desk)),
-                ("Old & New", old_and_new),
-                ("Back On", BackOnSection(desk, refit)),
-                ("Proof", ProofSection(desk, self._asked_by_parts)),
-                ("Gone", GoneSection(desk, origins, refit, promise_at_hand_over)),
-                ("Under watch", watch),
-            ],
-            self._head_line,
-            self._maybe_back,
-        )
-        old_and_new.said.connect(page.say_above)
-        old_and_new.bench_wanted.connect(self._to_bench)
-        page.back_wanted.connect(self._judge)
+        page = self._jobs.page(similar, similar.hear)
         page.job_wanted.connect(self.open_job)
         page.another_concern.connect(self._another_concern)
         page.sheet_wanted.connect(self._show_sheet)
@@ -246,20 +213,19 @@ class Places(QObject):
             page.open_job(self._job_open)
         return page
 
-    def _asked_by_parts(self, job_id: int) -> Sequence[str]:
-        from desktop_app.parts_compared.stored_proof_asked import proof_asked_by_parts
+    def _records_page(self) -> QWidget:
+        from desktop_app.records_exchanged.screen.records_page import RecordsPage
 
-        return self.desk.ask(proof_asked_by_parts, job_id, self._kinds) or ()
+        page = RecordsPage(self.desk, self._read_rows_with)
+        page.job_wanted.connect(self.open_job)
+        return page
 
-    def _maybe_back(self, job_id: int) -> list[tuple[int, str]]:
-        from desktop_app.returns_watched.stored_returns import read_returns_of_job
+    def _read_rows_with(self) -> ReadWith:
+        from desktop_app.records_exchanged.row_words import kind_ids
+        from desktop_app.records_exchanged.stored_import import ReadWith
 
-        rows = self.desk.ask(read_returns_of_job, job_id, self._names()) or ()
-        return [(row.earlier_id, row.earlier) for row in rows if row.waits]
-
-    def _head_line(self, job: JobView) -> str:
-        left = f", left {job.left_on}" if job.left_on else ", in the shop"
-        return f"came {job.came_on}{left}"
+        kinds = kind_ids(self._kinds.values())
+        return ReadWith(self._read_symptoms, self._read_conditions, kinds)
 
     @Slot(int)
     def open_job(self, job_id: int) -> None:

@@ -10,6 +10,7 @@ from desktop_app.shop_record.trouble import ShopTrouble
 
 _ACCEPTED = "Accepted: a map in TOML, UTF-8."
 _MOST_BYTES = 1_000_000
+MAPS = "import_maps"  # the folder of a shop that they lie in
 
 
 def read_map_file(path: Path) -> ColumnMap:
@@ -35,8 +36,20 @@ def kept_map(folder: Path, key: str) -> ColumnMap | None:
 
 def keep_map(folder: Path, key: str, column_map: ColumnMap) -> None:
     """Keep a map for the next file with these headers, in place of the one from before."""
-    folder.mkdir(parents=True, exist_ok=True)
+    try:
+        folder.mkdir(parents=True, exist_ok=True)
+    except OSError as error:
+        raise ShopTrouble(
+            f"{folder} can't be made: {error.strerror or error}.",
+            kept="How the file was read is not remembered.",
+            do="Ask for the right to write there.",
+        ) from error
     put_files({_path(folder, key): map_toml(column_map).encode("utf-8")})
+
+
+def forget_map(folder: Path, key: str) -> None:
+    """Let go of the map kept for these headers, if there is one."""
+    _path(folder, key).unlink(missing_ok=True)
 
 
 def _path(folder: Path, key: str) -> Path:

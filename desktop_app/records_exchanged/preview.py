@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from datetime import date
 from typing import Any
@@ -45,7 +45,12 @@ class TablePreview:
     said: tuple[str, ...]
 
 
-def preview(found: Survey, today: date | None = None) -> TablePreview:
+SaysDay = Callable[[date], str]
+
+
+def preview(
+    found: Survey, today: date | None = None, says_day: SaysDay = date.isoformat
+) -> TablePreview:
     """Return what the survey's first rows would become; after `today` no day is one."""
     reader = RowReader(found)
     feeds = tuple(
@@ -55,21 +60,25 @@ def preview(found: Survey, today: date | None = None) -> TablePreview:
     return TablePreview(
         headers=found.headers,
         feeds=feeds,
-        rows=tuple(_row(found, reader, each, today) for each in found.first_rows),
+        rows=tuple(_row(found, reader, each, today, says_day) for each in found.first_rows),
         questions=found.questions,
         said=taken_for_granted(found),
     )
 
 
 def _row(
-    found: Survey, reader: RowReader, numbered: tuple[int, tuple[str, ...]], today: date | None
+    found: Survey,
+    reader: RowReader,
+    numbered: tuple[int, tuple[str, ...]],
+    today: date | None,
+    says_day: SaysDay,
 ) -> RowPreview:
     number, cells = numbered
     refused = reader.read(number, list(cells))
     why = getattr(refused, "why", "")
     if len(cells) < len(found.headers):
         return RowPreview(number, cells, (), why)
-    fields = tuple(_cell(found, reader, field, cells, today) for field in found.columns)
+    fields = tuple(_cell(found, reader, field, cells, today, says_day) for field in found.columns)
     return RowPreview(number, cells, fields, why or _first_why(fields))
 
 
@@ -78,7 +87,12 @@ def _first_why(fields: Sequence[CellPreview]) -> str:
 
 
 def _cell(
-    found: Survey, reader: RowReader, field: str, cells: Sequence[str], today: date | None
+    found: Survey,
+    reader: RowReader,
+    field: str,
+    cells: Sequence[str],
+    today: date | None,
+    says_day: SaysDay,
 ) -> CellPreview:
     written = " | ".join(cells[index] for index in found.columns[field])
     try:
@@ -87,15 +101,15 @@ def _cell(
         return CellPreview(field, written, "", str(error))
     if today is not None and isinstance(value, date) and (why := still_to_come(value, today)):
         return CellPreview(field, written, "", why)
-    return CellPreview(field, written, _shown(field, value, found.odometer_unit))
+    return CellPreview(field, written, _shown(field, value, found.odometer_unit, says_day))
 
 
-def _shown(field: str, value: Any, file_unit: str) -> str:
-    """Return a value as it is shown: days ISO 8601, money with two decimals."""
+def _shown(field: str, value: Any, file_unit: str, says_day: SaysDay) -> str:
+    """Return a value as it is shown: money with two decimals."""
     if value is None:
         return ""
     if isinstance(value, date):
-        return value.isoformat()
+        return says_day(value)
     if field == "price":
         return f"{value / 100:,.2f}"
     if field == "hours":

@@ -1,0 +1,130 @@
+"""The first rows of a file as a table: above each column its field, in each cell what is read."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+
+from PySide6.QtGui import QStandardItem, QStandardItemModel
+
+from desktop_app.records_exchanged.column_choice import field_words
+from desktop_app.records_exchanged.preview import CellPreview, RowPreview, TablePreview
+from desktop_app.records_exchanged.survey import Survey
+from desktop_app.shop_window.texts import tooltip
+
+LEFT_OUT = "left out"
+UNREAD = "⚠"
+_LONGEST = 200  # letters of a cell that are shown
+_MOST_CELLS = 1_200
+
+
+def rows_shown(found: Survey) -> Survey:
+    """Return a survey with as many first rows as are shown at once: fewer of a wide file."""
+    rows = max(10, _MOST_CELLS // len(found.headers))
+    return replace(found, first_rows=found.first_rows[:rows])
+
+
+class FirstRows(QStandardItemModel):
+    """`sureness(column)` says how a column came to its field.
+
+    The cells are Qt's own: they are drawn without waiting for Python while a file is read beside
+    the window.
+    """
+
+    def __init__(self, sureness: Callable[[int], str]) -> None:
+        super().__init__()
+        self._sureness = sureness
+        self._shown: TablePreview | None = None
+
+    def show_preview(self, shown: TablePreview) -> None:
+        """Show what the first rows would become; the cell that is chosen stays so."""
+        self._shown = shown
+        columns, rows = len(shown.headers), shown.rows
+        self.setRowCount(len(rows))
+        self.setColumnCount(columns)
+        for column, header in enumerate(shown.headers):
+            sure = self._sureness(column) or "–"
+            above = f"{self.field_of(column)}\n{header[:40]}\n{sure}"
+            self.setHorizontalHeaderItem(column, QStandardItem(above))
+        for at, row in enumerate(rows):
+            number = f"{UNREAD} {row.row}" if row.why else str(row.row)
+            self.setVerticalHeaderItem(at, QStandardItem(number))
+            for column in range(columns):
+                self._show_cell(at, column)
+
+    def _show_cell(self, row: int, column: int) -> None:
+        item: QStandardItem | None = self.item(row, column)
+        if item is None:
+            item = QStandardItem()
+            item.setEditable(False)
+            self.setItem(row, column, item)
+        item.setText(self._words(row, column))
+        cell = self._cell(row, column)
+        font = item.font()
+        if font.italic() != (cell is None):
+            font.setItalic(cell is None)
+            item.setFont(font)
+        troubled = cell is not None and bool(cell.why)
+        said = self.said(row, column) if troubled else ""
+        if item.accessibleText() != said:
+            item.setToolTip(tooltip(said) if troubled else "")
+            item.setAccessibleText(said)
+
+    def field_of(self, column: int) -> str:
+        """Return what a column is read as, in words."""
+        assert self._shown is not None
+        return " + ".join(map(field_words, self._shown.feeds[column])) or LEFT_OUT
+
+    def _words(self, row: int, column: int) -> str:
+        written, cell = self._written(row, column)[:_LONGEST], self._cell(row, column)
+        if cell is None:
+            return written
+        if cell.why:
+            return f"{UNREAD} {written}"
+        return written if self._gathered(cell) else " ".join(cell.becomes[:_LONGEST].split())
+
+    def said(self, row: int, column: int) -> str:
+        """Return in a sentence what stands in a cell and what is read from it."""
+        assert self._shown is not None
+        each, cell = self._shown.rows[row], self._cell(row, column)
+        where = f"Row {each.row}, “{self._shown.headers[column]}”"
+        written = self._written(row, column)[:_LONGEST]
+        if cell is None:
+            why = f" {UNREAD} The row is turned away: {each.why}" if each.why else ""
+            return f"{where}: “{written}” is left out.{why}"
+        if cell.why:
+            return f"{where}: {UNREAD} “{written}” can’t be read. {cell.why}"
+        becomes = cell.becomes[:_LONGEST] or "nothing"
+        return f"{where}: “{written}” is read as {field_words(cell.field)}: {becomes}."
+
+    def trouble(self) -> str:
+        """Return how many of the first rows are turned away, and why the first is; or nothing."""
+        rows = [row for row in self._shown.rows if row.why] if self._shown else []
+        if not rows or self._shown is None:
+            return ""
+        first_said = f"row {rows[0].row}: {_column_of(rows[0])}{rows[0].why}"
+        count = f"{len(rows)} of the first {len(self._shown.rows)} rows"
+        return f"{UNREAD} {count} can’t be read; {first_said}"
+
+    def _written(self, row: int, column: int) -> str:
+        assert self._shown is not None
+        cells = self._shown.rows[row].cells
+        return " ".join(cells[column].split()) if column < len(cells) else ""
+
+    def _cell(self, row: int, column: int) -> CellPreview | None:
+        """Return what the first field of a column would become in a row."""
+        assert self._shown is not None
+        feeds = self._shown.feeds[column]
+        fields = self._shown.rows[row].fields
+        cells = [each for each in fields if each.field in feeds]
+        return next((each for each in cells if each.why), cells[0] if cells else None)
+
+    def _gathered(self, cell: CellPreview) -> bool:
+        """Whether the field is read from several columns: each shows its own part of it."""
+        assert self._shown is not None
+        return sum(cell.field in feeds for feeds in self._shown.feeds) > 1
+
+
+def _column_of(row: RowPreview) -> str:
+    cell = next((each for each in row.fields if each.why), None)
+    return f"“{cell.written[:60]}” as {field_words(cell.field)}. " if cell else ""

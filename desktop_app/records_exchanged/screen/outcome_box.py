@@ -1,0 +1,113 @@
+"""What an import came to: the counts, the copy, how it is taken back, and its jobs to open."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from functools import partial
+from pathlib import Path
+
+from PySide6.QtCore import Qt, Signal, Slot
+from PySide6.QtWidgets import QFileDialog, QPushButton, QVBoxLayout, QWidget
+
+from desktop_app.records_exchanged.bringing_in_actions import BroughtIn, write_turned_away
+from desktop_app.records_exchanged.import_told import ImportTold
+from desktop_app.records_exchanged.read_table import Table
+from desktop_app.records_exchanged.screen.telling import Tell, Telling
+from desktop_app.repair_jobs.stored_reading import job_by_number
+from desktop_app.shop_record.step import Step
+from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.flow_row import FlowRow
+from desktop_app.shop_window.texts import plain_label
+
+
+class OutcomeBox(QWidget):
+    """Hidden until something was brought in; `job_wanted` opens one of its jobs."""
+
+    job_wanted = Signal(int)
+
+    def __init__(self, desk: Desk) -> None:
+        super().__init__()
+        self._desk = desk
+        self._table: Table | None = None
+        self._told = ImportTold()
+        self._source = Path()
+        self._said = plain_label("", wrap=True)
+        self._saved = plain_label("", wrap=True)
+        self._save = QPushButton("Save the rows that were turned away…")
+        self._save.clicked.connect(self._choose)
+        self._jobs = QWidget()
+        self._row = FlowRow(self._jobs)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(self._said)
+        column.addWidget(self._jobs)
+        column.addWidget(self._save, alignment=Qt.AlignmentFlag.AlignLeft)
+        column.addWidget(self._saved)
+        self.hide()
+
+    def show_outcome(
+        self, came: BroughtIn, table: Table, source: Path, numbers: Sequence[str]
+    ) -> None:
+        """Say what became of the rows; `numbers` are the first job numbers of the file."""
+        told = self._told = came.told
+        self._table, self._source = table, source
+        wrote = bool(told.added or told.updated)
+        lines = [f"{told.read:,} rows read: {counted(told)}."]
+        if wrote:
+            lines.append(f"Undo takes all of it back: “Import {source.name}”.")
+        if came.aside is not None:
+            lines.append(f"The record as it was before lies in {came.aside}.")
+        self._said.setText("\n".join(lines))
+        self._row.clear()
+        for number in numbers:
+            button = QPushButton(number)
+            button.setAccessibleName(f"Open job {number}")
+            button.clicked.connect(partial(self._open, number))
+            self._row.addWidget(button)
+            button.show()
+        self._jobs.setVisible(bool(numbers))
+        self._save.setVisible(bool(told.rejected))
+        self._saved.hide()
+        self.show()
+
+    def _open(self, number: str) -> None:
+        job = self._desk.ask(job_by_number, number)
+        if job is None:
+            self._desk.told.emit(f"There is no job {number} any more.")
+        else:
+            self.job_wanted.emit(job)
+
+    @Slot()
+    def _choose(self) -> None:
+        proposed = self._source.with_name(f"{self._source.stem}.rejected.csv")
+        form = "Table (*.csv)"
+        name, _ = QFileDialog.getSaveFileName(self, "Rows turned away", str(proposed), form)
+        table, told, source = self._table, self._told, self._source
+        if not name or table is None:
+            return
+        to = Path(name) if Path(name).suffix else Path(name).with_suffix(".csv")
+
+        def work(tell: Tell) -> None:
+            tell(Step(0, 0, f"Writing {to.name}"))
+            write_turned_away(table, told, source, to)
+
+        words = f"They lie in {to}. Mend them there and choose that file: it is read like this one."
+        Telling(
+            self._desk, self, f"Write {to.name}", work, lambda _: self._say(words), self._not_saved
+        )
+
+    def _not_saved(self, trouble: ShopTrouble | None) -> None:
+        self._say(trouble.sentence() if trouble else "Stopped; nothing was written.")
+
+    def _say(self, words: str) -> None:
+        self._saved.setText(words)
+        self._saved.show()
+
+
+def counted(told: ImportTold) -> str:
+    """Return what became of the rows, in numbers."""
+    return (
+        f"{told.added:,} new, {told.updated:,} changed, {told.unchanged:,} as they were, "
+        f"{len(told.rejected):,} turned away"
+    )

@@ -1,0 +1,58 @@
+"""A line that says how far something is, with a bar and a way to stop it."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, Signal, Slot
+from PySide6.QtWidgets import QHBoxLayout, QProgressBar, QPushButton, QWidget
+
+from desktop_app.shop_record.step import Step
+from desktop_app.shop_window.texts import plain_label
+
+
+class ProgressLine(QWidget):
+    """Hidden until `begin`; `stop_wanted` when its button was pressed."""
+
+    stop_wanted = Signal()
+
+    def __init__(self, what: str) -> None:
+        super().__init__()
+        self._words = plain_label("", wrap=True)
+        self._bar = QProgressBar()
+        self._bar.setAccessibleName(f"How far: {what}")
+        self._bar.setMaximumWidth(260)
+        self._bar.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setFocusProxy(self._bar)
+        self._stop = QPushButton("Stop")
+        self._stop.setAccessibleName(f"Stop: {what}")
+        self._stop.clicked.connect(self._press)
+        row = QHBoxLayout(self)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.addWidget(self._words, 1)
+        row.addWidget(self._bar)
+        row.addWidget(self._stop)
+        self.hide()
+
+    def begin(self, words: str) -> None:
+        """Show that something has begun."""
+        self._words.setText(f"{words} …")
+        self._bar.setRange(0, 0)
+        self._stop.setEnabled(True)
+        self.show()
+
+    def end(self) -> None:
+        """Show nothing any more."""
+        self.hide()
+
+    @Slot(object)
+    def step(self, step: Step) -> None:
+        """Show how far it is."""
+        self._bar.setRange(0, step.of)
+        self._bar.setValue(step.done)
+        if self._stop.isEnabled():
+            self._words.setText(f"{step.words} …")
+
+    @Slot()
+    def _press(self) -> None:
+        self._stop.setEnabled(False)
+        self._words.setText("Stopping …")
+        self.stop_wanted.emit()

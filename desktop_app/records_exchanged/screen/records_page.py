@@ -1,0 +1,95 @@
+"""Records In and Out: old tables brought in, an export brought back, everything taken out."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+
+from PySide6.QtCore import Signal, Slot
+from PySide6.QtGui import QDragEnterEvent, QDropEvent
+
+from desktop_app.records_exchanged.export_names import JOBS
+from desktop_app.records_exchanged.screen.columns_box import ColumnsBox
+from desktop_app.records_exchanged.screen.export_box import ExportBox
+from desktop_app.records_exchanged.screen.file_box import FileBox
+from desktop_app.records_exchanged.screen.file_in_hand import FileInHand
+from desktop_app.records_exchanged.screen.questions_box import QuestionsBox
+from desktop_app.records_exchanged.screen.trial_box import TrialBox
+from desktop_app.records_exchanged.screen.whole_box import WholeBox
+from desktop_app.records_exchanged.stored_import import ReadWith
+from desktop_app.records_exchanged.whole_actions import is_new
+from desktop_app.records_exchanged.whole_folder_actions import is_export
+from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.page import ReadingPage
+from desktop_app.shop_window.texts import plain_label
+
+
+class RecordsPage(ReadingPage):
+    """The steps stand under each other in their order; each is there once it can be taken.
+
+    `reads` gives what the words of a row are read with.
+    """
+
+    job_wanted = Signal(int)
+
+    def __init__(self, desk: Desk, reads: Callable[[], ReadWith]) -> None:
+        super().__init__()
+        self._desk = desk
+        self._file = FileInHand(desk, self)
+        self._box = FileBox(self._file)
+        self._whole = WholeBox(desk)
+        columns, questions = ColumnsBox(desk, self._file), QuestionsBox(self._file)
+        self._trial = TrialBox(desk, self._file, reads)
+        self._steps = (self._box, columns, questions)
+        self.column.addWidget(plain_label("Records In and Out", "title"))
+        for box in (*self._steps, self._trial, self._whole, ExportBox(desk)):
+            self.column.addWidget(box)
+        self._busy = False
+        self._box.chosen.connect(self.take)
+        self._trial.working.connect(self._lock)
+        self._whole.working.connect(self._lock)
+        self._trial.job_wanted.connect(self.job_wanted)
+        self.setAcceptDrops(True)
+
+    @Slot(object)
+    def take(self, path: Path) -> None:
+        """Take a file in hand, or the folder of an export."""
+        if self._busy:
+            self._desk.told.emit("Wait for what is under way, or stop it, before another file.")
+            return
+        self._whole.hide()
+        if not path.is_dir():
+            self._file.take(path)
+        elif not is_export(path):
+            self._desk.told.emit(
+                ShopTrouble(
+                    f"{path.name} is a folder, and not one that everything was taken out into.",
+                    do="Choose a table (CSV, text, XLSX), or the folder of an export.",
+                )
+            )
+        elif is_new(self._desk.record):
+            self._whole.offer(path)
+        else:
+            said = f"Something is written in this shop already: only {JOBS} of it is read."
+            self._desk.told.emit(said)
+            self._file.take(path / JOBS)
+
+    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
+        if event.mimeData().hasUrls():
+            event.acceptProposedAction()
+
+    def dropEvent(self, event: QDropEvent) -> None:
+        paths = [Path(url.toLocalFile()) for url in event.mimeData().urls() if url.isLocalFile()]
+        if paths:
+            self.take(paths[0])
+        if len(paths) != 1:
+            self._desk.told.emit("One file at a time is read: the first of what was dropped.")
+        event.acceptProposedAction()
+
+    @Slot(bool)
+    def _lock(self, yes: bool) -> None:
+        """Let nothing about the file be changed while it is tried or brought in."""
+        self._busy = yes
+        for box in self._steps:
+            box.setEnabled(not yes)

@@ -1,0 +1,102 @@
+"""The place of a job's page: put together of the sections that each folder makes."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping, Sequence
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject, Signal
+from PySide6.QtWidgets import QWidget
+
+from desktop_app.repair_jobs.job_view import JobView
+from desktop_app.shop_window.desk import Desk
+
+if TYPE_CHECKING:
+    from desktop_app.parts_compared.part_kinds.part_kind import PartKind
+    from desktop_app.repair_jobs.screen.job_page import JobPage
+
+
+class JobPlace(QObject):
+    """Makes the page with the kinds as they are then, and asks the record what its head says."""
+
+    judge_wanted = Signal(int, int)  # the earlier job, the later one
+    bench_wanted = Signal(int, object, object)  # a pair, its photos
+
+    def __init__(
+        self,
+        desk: Desk,
+        kinds: Callable[[], Mapping[str, PartKind]],
+        names: Callable[[], dict[str, str]],
+        read_symptoms: Callable[[str], tuple[str, ...]],
+    ) -> None:
+        super().__init__(desk)
+        self._desk, self._kinds, self._names = desk, kinds, names
+        self._read_symptoms = read_symptoms
+
+    def page(self, similar: QWidget, hear: Callable[..., object]) -> JobPage:
+        """Return the page; `similar` stands beside what was heard, and `hear` is told of it."""
+        from desktop_app.parts_compared.screen.old_and_new_section import OldAndNewSection
+        from desktop_app.repair_jobs.screen.back_on_section import BackOnSection
+        from desktop_app.repair_jobs.screen.found_section import FoundSection
+        from desktop_app.repair_jobs.screen.gone_section import GoneSection
+        from desktop_app.repair_jobs.screen.heard_section import HeardSection
+        from desktop_app.repair_jobs.screen.job_page import JobPage
+        from desktop_app.repair_jobs.screen.proof_section import ProofSection
+        from desktop_app.returns_watched.screen.watch_section import WatchSection
+        from desktop_app.returns_watched.stored_judged_between import refuse_where_judged
+        from desktop_app.returns_watched.stored_windows import promise_at_hand_over
+
+        desk, kinds, names = self._desk, self._kinds(), self._names()
+        watch = WatchSection(desk, names, kinds)
+        watch.judge_wanted.connect(self.judge_wanted)
+        old_and_new = OldAndNewSection(desk, kinds)
+        heard = HeardSection(
+            desk, self._read_symptoms, lambda s: names.get(s, s), refuse_where_judged, similar
+        )
+        heard.heard.connect(hear)
+        page = JobPage(
+            desk,
+            [
+                ("Heard", heard),
+                ("Found", FoundSection(desk)),
+                ("Old & New", old_and_new),
+                ("Back On", BackOnSection(desk, self._refit)),
+                ("Proof", ProofSection(desk, self._asked_by_parts)),
+                ("Gone", GoneSection(desk, self._origins, self._refit, promise_at_hand_over)),
+                ("Under watch", watch),
+            ],
+            _head_line,
+            self._maybe_back,
+        )
+        old_and_new.said.connect(page.say_above)
+        old_and_new.bench_wanted.connect(self.bench_wanted)
+        page.back_wanted.connect(self.judge_wanted)
+        return page
+
+    def _refit(self, job_id: int) -> Sequence[tuple[str, bool]]:
+        from desktop_app.parts_compared.stored_refit import refit_checks_for
+
+        return self._desk.ask(refit_checks_for, job_id, self._kinds()) or ()
+
+    def _origins(self, job_id: int) -> Sequence[str]:
+        from desktop_app.parts_compared.stored_pairs import pairs_without_origin
+
+        kinds = self._kinds()
+        open_ones = self._desk.ask(pairs_without_origin, job_id) or ()
+        return [kinds[k].name if k in kinds else k for k in open_ones]
+
+    def _asked_by_parts(self, job_id: int) -> Sequence[str]:
+        from desktop_app.parts_compared.stored_proof_asked import proof_asked_by_parts
+
+        return self._desk.ask(proof_asked_by_parts, job_id, self._kinds()) or ()
+
+    def _maybe_back(self, job_id: int) -> list[tuple[int, str]]:
+        from desktop_app.returns_watched.stored_returns import read_returns_of_job
+
+        rows = self._desk.ask(read_returns_of_job, job_id, self._names()) or ()
+        return [(row.earlier_id, row.earlier) for row in rows if row.waits]
+
+
+def _head_line(job: JobView) -> str:
+    left = f", left {job.left_on}" if job.left_on else ", in the shop"
+    return f"came {job.came_on}{left}"
