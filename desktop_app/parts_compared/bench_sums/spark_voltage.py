@@ -19,10 +19,12 @@ from desktop_app.parts_compared.spark import (
     change_sentence,
     spark_path,
 )
+from desktop_app.shop_record.trouble import ShopTrouble
 
 SPARK_SUM = "spark-voltage"
 NAME = "Voltage of the spark"
 RATIO = "compression ratio"
+COVERED = "Accepted: gaps of the new parts that the formula covers; measure them again."
 LIMIT = f"{ESTIMATE} {SERIES} {EVEN_FIELD} {FULL_CYLINDER}"
 
 
@@ -50,8 +52,9 @@ def _worked(filled: Filled) -> BenchSum:
     )
     told = f"With the old parts: {_said(before)} With the new ones: {_said(after)}"
     sentence = " ".join(one for one in (change_sentence(before, after), told) if one)
-    value = after.sum.kv if after.sum else float("nan")
-    return BenchSum(NAME, value, "kV", None, sentence, LIMIT, filled.inputs())
+    if after.sum is None:
+        raise ShopTrouble(f"{NAME}, new parts: {' '.join(after.outside)}", do=COVERED)
+    return BenchSum(NAME, after.sum.kv, "kV", None, sentence, LIMIT, filled.inputs())
 
 
 def _said(path: SparkPath) -> str:

@@ -159,3 +159,13 @@ def test_lists_of_whole_numbers() -> None:
     assert typed_wholes("1.5") is None
     assert typed_groups("1 4 / 2 3") == ((1, 4), (2, 3))
     assert typed_groups("1 4 / x") is None
+
+
+def test_a_gap_too_small_for_the_formula_gives_no_voltage() -> None:
+    with pytest.raises(ShopTrouble) as caught:
+        work_out("spark-voltage", {**FILLED["spark-voltage"], "rotor_new": ".01"})
+    assert caught.value.what == (
+        "Voltage of the spark, new parts: The rotor gap of 0.01 mm in this air is too small for "
+        "the formula, so no voltage is given."
+    )
+    assert caught.value.do.startswith("Accepted: gaps of the new parts")
