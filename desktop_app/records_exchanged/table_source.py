@@ -89,5 +89,5 @@ class OpenTable:
         except UnicodeError as error:
             raise ShopTrouble(
                 f"{self._source.name} is not written in {self._encoding} (after row {number}).",
-                do="Save it as UTF-8, or name its encoding in a map (--columns).",
+                do="Save it as UTF-8, or say its encoding (from the shell: in a map, --columns).",
             ) from error

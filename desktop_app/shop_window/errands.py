@@ -13,11 +13,17 @@ from desktop_app.shop_record.trouble import ShopTrouble
 
 
 class Errand(QObject):
-    """One running errand; lives in the window's thread, its signals carry the news across."""
+    """One running errand; lives in the window's thread.
+
+    `failed` comes in the window's thread, with the trouble or None where it was stopped. What is
+    reached beside the window is told by signals of its own, to `Errands` alone: the errand goes
+    when it is over, and who else listened to those might be told nothing.
+    """
 
     stepped = Signal(object)
-    ended = Signal(object)
     failed = Signal(object)
+    ended_beside = Signal(object)
+    failed_beside = Signal(object)
 
     def __init__(self, words: str, parent: QObject) -> None:
         super().__init__(parent)
@@ -38,21 +44,21 @@ class _Runner(QRunnable):
     def run(self) -> None:
         errand = self._errand
         if not self._errand.wanted:  # stopped while it waited for its turn
-            errand.failed.emit(None)
+            errand.failed_beside.emit(None)
             return
         try:
             result = self._work()
             if isinstance(result, Generator):
                 result = self._walk(result)
             if errand.wanted:
-                errand.ended.emit(result)
+                errand.ended_beside.emit(result)
             else:
-                errand.failed.emit(None)
+                errand.failed_beside.emit(None)
         except ShopTrouble as trouble:
-            errand.failed.emit(trouble)
+            errand.failed_beside.emit(trouble)
         except Exception as mistake:
             logging.getLogger("benchwitness").exception("errand “%s” failed", errand.words)
-            errand.failed.emit(mistake)
+            errand.failed_beside.emit(mistake)
 
     def _walk(self, steps: Generator[Step, None, Any]) -> Any:
         try:
@@ -89,8 +95,8 @@ class Errands(QObject):
         """
         errand = Errand(words, self)
         self._running[errand] = then
-        errand.ended.connect(self._end)
-        errand.failed.connect(self._fail)
+        errand.ended_beside.connect(self._end)
+        errand.failed_beside.connect(self._fail)
         self.started.emit(errand)
         # It starts in the next turn, so that who asked can listen to `failed` before it fails.
         self._ready.append(_Runner(errand, work))
@@ -130,6 +136,7 @@ class Errands(QObject):
         assert isinstance(errand, Errand)
         self._running.pop(errand, None)
         self.over.emit(errand)
+        errand.failed.emit(trouble)
         errand.deleteLater()
         if isinstance(trouble, ShopTrouble):
             self.told.emit(trouble)

@@ -98,9 +98,11 @@ def dress(app: QApplication, look: str = "as the system", text_size: int = 12) -
     if not app.styleSheet():
         app.setStyleSheet(_SHEET)  # the first one keeps what has a style from taking the font
     app.setFont(QFont(load_fonts(), text_size))
-    app.setPalette(_palette(_DARK if is_dark(app, look) else _LIGHT))
-    # Said anew with each size: what has a style takes the font when the style is set, not before.
-    sheet = f"{_SHEET}\n/* {text_size} */"
+    dark = is_dark(app, look)
+    app.setPalette(_palette(_DARK if dark else _LIGHT))
+    # Said anew with each size and palette: what has a style takes font and colours when the style
+    # is set, not before.
+    sheet = f"{_SHEET}\n/* {text_size}{' dark' if dark else ''} */"
     if app.styleSheet() != sheet:
         app.setStyleSheet(sheet)
 

@@ -88,8 +88,9 @@ class MainWindow(QMainWindow):
         if on_rail:
             self._numbered += 1
             number = self._numbered
-            press_by(button, f"Alt+{number}")
-            button.setToolTip(tooltip(f"{name} (Alt+{number})"))
+            key = f"Alt+{number % 10}"  # the tenth has the nought
+            press_by(button, key)
+            button.setToolTip(tooltip(f"{name} ({key})"))
         self._buttons[name] = button
 
     def has_place(self, name: str) -> bool:

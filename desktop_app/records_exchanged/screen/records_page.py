@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from pathlib import Path
 
-from PySide6.QtCore import Signal, Slot
+from PySide6.QtCore import QTimer, Signal, Slot
 from PySide6.QtGui import QDragEnterEvent, QDropEvent
 
 from desktop_app.records_exchanged.export_names import JOBS
@@ -93,3 +93,10 @@ class RecordsPage(ReadingPage):
         self._busy = yes
         for box in self._steps:
             box.setEnabled(not yes)
+        if self._trial.isVisible():
+            QTimer.singleShot(0, self, self._show_trial)  # once what came of it stands there
+
+    @Slot()
+    def _show_trial(self) -> None:
+        self.settle()
+        self.bring_up(self._trial)

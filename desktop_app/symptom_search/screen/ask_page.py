@@ -271,4 +271,7 @@ def _told(found: Found, filtered: bool) -> str:
     told = "One job found." if jobs == 1 else f"The {jobs} jobs that fit best, the best first."
     if found.fixes or found.counted:
         return told
-    return f"{told} None of them has the same symptom, code or all the words: no fix is counted."
+    return (
+        f"{told} None of them that was handed over has the same symptom, code or all the words: no "
+        "fix is counted."
+    )
