@@ -13,7 +13,13 @@ from demo_shop.storyteller import Storyteller
 from demo_shop.written_followed import ASKED, KIND_PROMISES, OWED, OWN_WINDOWS
 from demo_shop.written_returns import RETURNS
 from desktop_app.returns_watched import actions as returns
-from desktop_app.returns_watched import customer_actions, judging_actions, money_owed_actions
+from desktop_app.returns_watched import (
+    customer_actions,
+    judging_actions,
+    money_owed_actions,
+    told_actions,
+)
+from desktop_app.returns_watched.stored_customers_asked import answers_of_job
 from desktop_app.returns_watched.stored_judging import read_judging
 from desktop_app.returns_watched.stored_money_owed import parts_of_job
 from desktop_app.returns_watched.window_actions import change_window, promise_for_kind
@@ -48,6 +54,8 @@ def followed(teller: Storyteller) -> Iterator[Told]:
             yield at(story.change.done), partial(_done, teller, story)
     for asked in ASKED:
         yield at(asked.at), partial(_asked, teller, asked)
+        if asked.judged is not None:
+            yield at(asked.judged[-1]), partial(_judged_as_told, teller, asked)
     for owed in OWED:
         yield from _owed(teller, owed)
 
@@ -126,7 +134,21 @@ def _asked(teller: Storyteller, asked: AskedStory) -> None:
         asked.answer,
         odometer_told=asked.odometer,
         words=asked.words,
+        source="paper" if asked.paper else None,
     )
+
+
+def _judged_as_told(teller: Storyteller, asked: AskedStory) -> None:
+    """Let the owner judge the same trouble that was told last of a job."""
+    assert asked.judged is not None
+    judgement, cause, why, _ = asked.judged
+    job = teller.jobs[asked.key]
+    with teller.record.reading() as connection:
+        told = answers_of_job(connection, job)[-1].id
+    said = {"why": why, "cause_class": cause}
+    teller.do(OWNER, told_actions.judge_told, job, told, judgement, **said)
+    if asked.dangerous is not None:
+        teller.do(OWNER, told_actions.say_told_dangerous, job, told, asked.dangerous)
 
 
 def _owed(teller: Storyteller, owed: OwedStory) -> Iterator[Told]:

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
+from desktop_app.repair_jobs.who_did_what import Work
+
 NEW_OTHER, NEW_MAKER = "new, other maker's", "new, vehicle maker's"
 REMAN, USED, CUSTOMERS = "reman", "used", "customer's own"
 
@@ -73,7 +75,8 @@ class JobStory:
     """One job from the concern to the hand-over; moments are written "month-day hour:minute".
 
     `left` empty: still in the shop. `cause` empty with `caught` False: not caught. `same_visit`
-    names the job whose visit this is another line of.
+    names the job whose visit this is another line of. `searched`, `refitted` and `proved` name who
+    did that where it was not the technician; `search_hours` of the hours went into searching.
     """
 
     key: str
@@ -108,6 +111,11 @@ class JobStory:
     brought_by: str = ""
     customer: str = ""
     pairs: tuple[PairStory, ...] = ()
+    work: Work | None = None
+    search_hours: float | None = None
+    searched: str = ""
+    refitted: str = ""
+    proved: str = ""
 
 
 @dataclass(frozen=True, slots=True)

@@ -14,6 +14,7 @@ from demo_shop.plain_bench import measure_pair
 from demo_shop.plain_cars import PlainCar
 from demo_shop.plain_jobs import PlainJob
 from demo_shop.plain_judged import PlainJudge
+from demo_shop.plain_people import PlainPeople
 from demo_shop.storyteller import Storyteller
 from demo_shop.written_followed import KIND_PROMISES
 from desktop_app.parts_compared.stored import Pair, PartCondition
@@ -60,6 +61,7 @@ class PlainRecord:
         self._chance = random.Random(seed)
         self._bench = random.Random(f"{seed}/bench")
         self._judge = PlainJudge(teller, seed)
+        self._who = PlainPeople(people, seed)
         self._hours: dict[int, float] = {}
         self._rows: dict[int, int] = {}
         # Nobody had laid old and new side by side where the wrong part was fitted.
@@ -136,6 +138,7 @@ class PlainRecord:
             correction=job.correction,
             technician_id=technician,
             hours=hours,
+            search_hours=self._who.search_hours(hours),
             unbilled_hours=hours if free else None,
             price_cents=0 if free else int(cents),
             proof_level=job.proof,
@@ -148,6 +151,7 @@ class PlainRecord:
             fault_every_unit=unit,
             **_window(job, ()),
         )
+        self._who.name(deed, row, technician)
         self._details(deed, job, row)
         self._proof(deed, job, row)
         return row

@@ -51,7 +51,11 @@ class ReturnStory:
 
 @dataclass(frozen=True, slots=True)
 class AskedStory:
-    """A customer was asked how the car does; `odometer` as told, in the car's unit."""
+    """A customer was asked how the car does; `odometer` as told, in the car's unit.
+
+    `paper` is True where another shop's bill was seen. `judged` is what a person decided about the
+    same trouble told: judgement, cause class, why, and the moment.
+    """
 
     key: str
     at: str
@@ -59,6 +63,9 @@ class AskedStory:
     odometer: int | None = None
     words: str = ""
     who: str = COUNTER
+    paper: bool = False
+    judged: tuple[str, str, str, str] | None = None
+    dangerous: bool | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -14,10 +14,11 @@ from demo_shop.shop_calendar import ShopCalendar
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.stored_pairs import pairs_without_origin
 from desktop_app.repair_jobs import actions as jobs
-from desktop_app.repair_jobs import odometer_actions, proof_actions
+from desktop_app.repair_jobs import odometer_actions, proof_actions, who_actions
 from desktop_app.repair_jobs.hand_over import missing_answers
 from desktop_app.repair_jobs.proof_checks import proof_checks
 from desktop_app.repair_jobs.stored_reading import people_here, read_job
+from desktop_app.repair_jobs.who_did_what import Did
 from desktop_app.repair_jobs.write_up import WriteUp
 from desktop_app.returns_watched.stored_windows import promise_at_hand_over
 from desktop_app.shop_record.deed import Done
@@ -92,10 +93,15 @@ class Storyteller:
             self.do(who, jobs.write_code, job, code, "pending", "found")
         for words in story.findings:
             self.do(who, jobs.write_finding, job, words)
+        if story.work is not None:
+            self.do(COUNTER, who_actions.choose_work, job, story.work)
         if story.system:
             self.do(who, jobs.choose_system, job, story.system)
         if story.technician:
             self.do(who, jobs.choose_technician, job, self.people[story.technician])
+        self._name(story, who, "searched", story.searched)
+        if story.search_hours is not None:
+            self.do(who, who_actions.write_search_hours, job, story.search_hours)
 
     def mended(self, story: JobStory) -> None:
         """The cause is named, the work written down, and the refit ticked off."""
@@ -110,6 +116,7 @@ class Storyteller:
         says = [check.say for kind in fitted for check in self.kinds[kind].refit]
         for words in dict.fromkeys(says[: story.refit]):
             self.do(who, jobs.tick_check, job, "refit", words, "done")
+        self._name(story, who, "refitted", story.refitted)
 
     def proved(self, story: JobStory) -> None:
         """The repair is tried out."""
@@ -122,6 +129,7 @@ class Storyteller:
         for code in story.codes_after:
             self.do(who, jobs.write_code, job, code, "pending", "after repair")
         self.do(who, jobs.say_proof, job, story.proof)
+        self._name(story, who, "proved", story.proved)
         self.do(who, proof_actions.write_tried, job, story.proof_words)
         self.do(who, proof_actions.write_distance, job, story.proof_distance)
 
@@ -155,6 +163,10 @@ class Storyteller:
         left = self.calendar.at(story.left)
         opened = self.calendar.moment(left.date(), time(8, 0))
         return max(came + (left - came) / 3 if came.date() == left.date() else opened, came)
+
+    def _name(self, story: JobStory, who: str, did: Did, name: str) -> None:
+        if name:
+            self.do(who, who_actions.say_who, self.jobs[story.key], did, self.people[name])
 
     def _job(self, job: int) -> Any:
         with self.record.reading() as connection:

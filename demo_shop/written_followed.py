@@ -26,6 +26,13 @@ ASKED = (
     AskedStory("17-back", "09-04 16:30", "fine", 102_050, "Filled up often; the lamp stays out."),
     AskedStory("16-back", "09-04 16:40", "car is gone", None, "Given in exchange for another car."),
     AskedStory("12-back", "09-24 15:30", "fine", 157_000, "Shifts cleanly."),
+    AskedStory("19-back", "08-28 15:30", "same trouble", 77_460,
+               "It smelled of petrol again on the motorway; a shop there renewed the upper rings.",
+               paper=True, dangerous=True,
+               judged=("same symptom", "not-the-whole", "Their bill: the upper rings. We had "
+                       "renewed the lower ones alone.", "08-31 09:20")),
+    AskedStory("20", "09-21 16:10", "same trouble", 132_400,
+               "On two cold mornings it missed again; I can only come after the holiday."),
     AskedStory("14-back", "09-24 15:40", "other trouble", None,
                "It pulls as it should; now the radio crackles."),
 )  # fmt: skip

@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 from demo_shop.job_story import JobStory
+from desktop_app.repair_jobs.who_did_what import Work
 
 
-def _seen(key: str, car: str, day: str, odometer: int, words: str, done: str) -> JobStory:
+def _seen(
+    key: str, car: str, day: str, odometer: int, words: str, done: str, work: Work = "maintenance"
+) -> JobStory:
     return JobStory(
         key, car, f"{day} 09:00", f"{day} 10:10", odometer, odometer, words, "",
-        "Plain maintenance, nothing wrong.", done, "Sanne", 0.4, 5_900, 1, "Looked over.", None,
+        "Nothing was wrong.", done, "Sanne", 0.4, 5_900, 1, "Looked over.", None, work=work,
     )  # fmt: skip
 
 
@@ -19,7 +22,7 @@ JOBS = (
           "Bulb and washers, please. About 95,000; the display is too dim to read.",
           "Lamp bulb renewed, washers filled."),
     _seen("4-seen", "van-14", "06-30", 144_950, "Yearly look-over for the fleet; no trouble since.",
-          "Looked over, washers filled."),
+          "Looked over, washers filled.", "inspection"),
     _seen("5-seen", "suv", "08-12", 38_400, "Here for the oil; no lamp at night any more.",
           "Oil and filter changed."),
     _seen("6-seen", "hatch-6", "07-01", 62_020, "Swapping the tyres for summer ones.",
@@ -34,7 +37,7 @@ JOBS = (
     JobStory(
         "11-seen", "saloon-11", "08-02 18:30", "08-03 10:30", 90_950, 90_950,
         "Keys through the letter box on Sunday: please do the oil. No more noise.", "",
-        "Plain maintenance, nothing wrong.", "Oil and filter changed.", "Sanne", 0.4, 6_400, 1,
-        "Looked over.", None,
+        "Nothing was wrong.", "Oil and filter changed.", "Sanne", 0.4, 6_400, 1,
+        "Looked over.", None, work="maintenance",
     ),
 )  # fmt: skip

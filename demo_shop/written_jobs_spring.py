@@ -16,7 +16,7 @@ JOBS = (
         "", "Marek", 1.0, 0, 0, "18 miles, two restarts at the pump; it did not happen.", 18.0,
         "Told in writing: nothing was repaired and it will happen again. A recorder is lent.",
         happens=("just-filled", "restart-hot", "random"), caught=False,
-        findings=("Recorder left in the car with the customer's consent",),
+        findings=("Recorder left in the car with the customer's consent",), search_hours=1.0,
     ),
     JobStory(
         "8", "saloon-8", "04-20 08:00", "04-22 16:50", 133_420, 133_470,
@@ -28,7 +28,7 @@ JOBS = (
         "Marek", 2.3, 48_700, 4, "Ten restarts at the pump over two days.", 50.0,
         happens=("just-filled", "restart-hot"), codes=("P0087",), says_same=True,
         findings=("Pressure falls to 40 kPa in 10 minutes, both lines clamped",),
-        pairs=PUMP_MODULE,
+        pairs=PUMP_MODULE, search_hours=0.9, proved="Tuuli",
     ),
     JobStory(
         "9a", "compact-9", "04-06 09:20", "04-07 17:30", 126_488, 126_500,

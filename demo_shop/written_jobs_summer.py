@@ -32,6 +32,7 @@ JOBS = (
         "Injector 2 renewed by a remanufactured one, its code entered, lower ring renewed.",
         "Marek", 2.6, 36_400, 3, "The misfire test ran and passed.", 15.0,
         happens=("idle", "hot"), codes=("P0302",), pairs=INJECTOR,
+        search_hours=0.8, searched="Tuuli",
     ),
     JobStory(
         "20", "compact-20", "08-21 08:05", "08-24 16:35", 131_018, 131_050,
@@ -44,5 +45,6 @@ JOBS = (
         happens=("cold", "first-start", "damp"), never=("hot",), codes=("P0300",),
         findings=("Centre button gone", "Backfire at the first start in the bay: leads crossed"),
         unbilled=0.4, pairs=COLD_MORNING_CAP_AND_ROTOR,
+        search_hours=0.5, refitted="Sanne", proved="Marek",
     ),
 )  # fmt: skip

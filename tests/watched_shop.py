@@ -101,6 +101,12 @@ def judge_return(record: ShopRecord, earlier: int, later: int, judgement: str, *
     return actions.judge_return(record, earlier, later, judgement, **by)
 
 
+def as_made(done: Done) -> int:
+    """Return the id of the row that a deed made."""
+    assert done.made is not None
+    return done.made
+
+
 def a_week_of_returns(record: ShopRecord) -> dict[str, int]:
     """Fill the week from 9 to 15 November 2026 (2026-W46) and what led to it; ids by number."""
     compact = vehicle(record)

@@ -63,7 +63,7 @@ def photo_words(add: Add) -> None:
 
 def watch_words(add: Add) -> None:
     """Say what the commands take that are about returns, the week and the sheet."""
-    one = add("returns", "list who came back, judged or not", shop=True)
+    one = add("returns", "list the visits that came back, not what was told", shop=True)
     one.add_argument("--since", metavar="DATE")
     one.add_argument("--until", metavar="DATE")
     one = add("watch", "list the jobs whose window is open", shop=True)

@@ -11,8 +11,8 @@ def rates(asked: Asked) -> Outcome:
     """Say the comeback rate of each group with its interval, and how the returns came in time."""
     from desktop_app.returns_watched.honest_numbers.rates import rates_of
     from desktop_app.returns_watched.kind_windows import promise_of
+    from desktop_app.returns_watched.stored_promise import read_promise
     from desktop_app.returns_watched.stored_rates import read_counted_jobs
-    from desktop_app.returns_watched.stored_returns import read_promise
     from desktop_app.shop_record.house_rules import read_rules
 
     since, until = span_said(asked)

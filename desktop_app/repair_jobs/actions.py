@@ -15,6 +15,7 @@ from desktop_app.repair_jobs.entry_bounds import (
     check_reading,
     check_word,
 )
+from desktop_app.repair_jobs.hand_over import listed
 from desktop_app.repair_jobs.one_row import keep_answer
 from desktop_app.repair_jobs.proof import ProofLevel, conditions_to_meet, why_not_offered
 from desktop_app.repair_jobs.stored import (
@@ -30,6 +31,7 @@ from desktop_app.repair_jobs.stored import (
 from desktop_app.repair_jobs.stored_reading import conditions_of
 from desktop_app.repair_jobs.trouble_code import read_code
 from desktop_app.repair_jobs.vehicle_actions import vehicle_taken_in
+from desktop_app.repair_jobs.who_did_what import check_search
 from desktop_app.repair_jobs.write_up import WriteUp
 from desktop_app.shop_record.as_shown import change_as_shown
 from desktop_app.shop_record.deed import Deed, Done
@@ -247,7 +249,13 @@ def write_hours(
     """Write down the hours, or those that nobody pays."""
     check_bounds("That number of hours", hours, MOST_HOURS)
     name = "unbilled_hours" if unbilled else "hours"
-    return _change(record, "Write down the hours", job_id, shown, **{name: hours})
+
+    def work(deed: Deed) -> None:
+        if not unbilled:
+            check_search(look.hours(deed, job_id).search, hours)
+        change_as_shown(deed, Job, job_id, shown, **{name: hours})
+
+    return record.do("Write down the hours", work)
 
 
 def write_price(
@@ -305,7 +313,7 @@ def hand_over(
     """
     if missing:
         raise ShopTrouble(
-            f"Before the car leaves, say {_listed(missing)}.", kept="Everything so far is kept."
+            f"Before the car leaves, say {listed(missing)}.", kept="Everything so far is kept."
         )
     check_reading(odometer_out)
     if left_at:
@@ -388,9 +396,3 @@ def _add_job(deed: Deed, visit: int, concern: str, same: bool, symptoms: tuple[s
 
 def _add_check(deed: Deed, job_id: int, kind: str, words: str, outcome: str) -> None:
     deed.add(JobCheck, job_id=job_id, kind=kind, words=words, outcome=outcome)
-
-
-def _listed(missing: tuple[str, ...]) -> str:
-    if len(missing) == 1:
-        return missing[0]
-    return f"{', '.join(missing[:-1])} and {missing[-1]}"

@@ -1,4 +1,4 @@
-"""Which jobs count for a rate: something was found and put right."""
+"""Which jobs count for a rate: repairs in which something was found and put right."""
 
 from __future__ import annotations
 
@@ -9,6 +9,12 @@ BLANKS = (
 )
 
 
-def is_counted(cause_found: bool | int | None, cause: str, correction: str) -> bool:
-    """Tell whether a job handed over counts: a cause, a correction, and not said "not caught"."""
-    return bool(cause.strip() and correction.strip()) and (cause_found is None or bool(cause_found))
+def is_counted(
+    cause_found: bool | int | None, cause: str, correction: str, work: str | None
+) -> bool:
+    """Tell whether a job handed over counts: a cause, a correction, and not said "not caught".
+
+    `work` is None for a repair; an inspection or maintenance is not counted, whatever is written.
+    """
+    put_right = bool(cause.strip() and correction.strip())
+    return work is None and put_right and (cause_found is None or bool(cause_found))

@@ -11,20 +11,30 @@ LEFT = "The car has left: what was proved at the hand-over stays as it was."
 
 
 def missing_answers(job: JobView, pairs_without_origin: tuple[str, ...] = ()) -> tuple[str, ...]:
-    """Return what must still be answered before a job can be handed over, in the order of work."""
+    """Return what must still be answered before a job can be handed over, in the order of work.
+
+    Maintenance has no cause to name, and an inspection nothing that was put right or proved.
+    """
     missing = []
     if not job.concern.strip():
         missing.append("what the customer says")
-    if job.cause_found is None:
+    if job.cause_found is None and job.work is None:
         missing.append("the cause, or “not caught”")
-    if job.cause_found is not False and not job.correction.strip():
+    if job.cause_found is not False and job.work != "inspection" and not job.correction.strip():
         missing.append("what was done about it")
     missing.extend(f"where the new {kind} comes from" for kind in pairs_without_origin)
-    if job.proof_level is None:
+    if job.proof_level is None and job.work != "inspection":
         missing.append("how far it was proved (“unproven” is an answer)")
     if job.declined is None:
         missing.append("what was declined or left undone (“nothing” is an answer)")
     return tuple(missing)
+
+
+def listed(missing: Sequence[str]) -> str:
+    """Return what is missing as it is said in a sentence; there is at least one."""
+    if len(missing) == 1:
+        return missing[0]
+    return f"{', '.join(missing[:-1])} and {missing[-1]}"
 
 
 def left_unanswered(job: JobView) -> tuple[str, ...]:

@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from desktop_app.repair_jobs.proof import CODES_READ
+from desktop_app.repair_jobs.who_did_what import Did, Doer
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,7 +49,10 @@ class CheckMade:
 
 @dataclass(frozen=True, slots=True)
 class JobView:
-    """Everything of one job that a page or a sheet shows; money in cents, days in ISO 8601."""
+    """Everything of one job that a page or a sheet shows; money in cents, days in ISO 8601.
+
+    `work` is None for a repair; `named` has those of the four things somebody is named for.
+    """
 
     id: int
     number: str
@@ -61,6 +65,8 @@ class JobView:
     correction: str
     technician_id: int | None
     technician: str
+    work: str | None
+    search_hours: float | None
     hours: float | None
     unbilled_hours: float | None
     price_cents: int | None
@@ -86,6 +92,7 @@ class JobView:
     conditions: Mapping[str, bool]
     codes: tuple[CodeRead, ...]
     checks: tuple[CheckMade, ...]
+    named: Mapping[Did, Doer]
 
     @property
     def codes_were_read(self) -> bool:

@@ -8,6 +8,7 @@ from typing import Literal
 from desktop_app.repair_jobs.entry_bounds import MOST_CENTS, MOST_DISTANCE, MOST_HOURS
 from desktop_app.repair_jobs.proof import ProofLevel
 from desktop_app.repair_jobs.road_test import EVERY_UNITS, FaultEvery
+from desktop_app.repair_jobs.who_did_what import WORKS
 from desktop_app.shop_record.kept_value import damaged, kept_whole, kept_word
 
 # The longest promises: 120 calendar months can be 3,653 days.
@@ -43,6 +44,16 @@ def kept_work(
     for number in (hours, unbilled_hours):
         kept_number(number, MOST_HOURS, f"hours from 0 to {MOST_HOURS:,}", place)
     kept_number(cents, MOST_CENTS, "a price from 0 to 1,000,000.00", place)
+
+
+def kept_kind_of_work(work: str | None, search_hours: float | None, place: str = "") -> None:
+    """Raise a ShopDamaged where a job is of no kind of work, or such hours are none of searching.
+
+    They may be more than the job's own hours: an import can write those later.
+    """
+    if work is not None:
+        kept_word(work, WORKS, "“inspection” or “maintenance”", place)
+    kept_number(search_hours, MOST_HOURS, f"hours from 0 to {MOST_HOURS:,}", place)
 
 
 def kept_drive(distance: float | None, place: str = "") -> None:

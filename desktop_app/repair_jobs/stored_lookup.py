@@ -15,6 +15,7 @@ from desktop_app.repair_jobs.stored import (
     Job,
     JobCheck,
     JobCondition,
+    JobPerson,
     JobSymptom,
     Person,
     TroubleCode,
@@ -131,6 +132,35 @@ def cause_found(deed: Deed, job_id: int) -> int | None:
 def cause_words(deed: Deed, job_id: int) -> str:
     """Return the words of the cause."""
     return deed.connection.execute(select(Job.cause).where(Job.id == job_id)).scalar() or ""
+
+
+class HoursFound(NamedTuple):
+    """The hours of a job, and those of them that went into searching; None: nobody wrote it."""
+
+    whole: float | None
+    search: float | None
+
+
+def hours(deed: Deed, job_id: int) -> HoursFound:
+    """Return the hours that are written on a job."""
+    found = select(Job.hours, Job.search_hours).where(Job.id == job_id)
+    row = deed.connection.execute(found).first()
+    return HoursFound(None, None) if row is None else HoursFound(row[0], row[1])
+
+
+def doer_row(deed: Deed, job_id: int, did: str) -> tuple[int | None, int | None]:
+    """Return the row that names who did a thing of a job, and the person; None, None for nobody."""
+    row = deed.connection.execute(
+        select(JobPerson.id, JobPerson.person_id).where(
+            JobPerson.job_id == job_id, JobPerson.did == did
+        )
+    ).first()
+    return (None, None) if row is None else (row[0], row[1])
+
+
+def person_name(deed: Deed, person: int) -> str | None:
+    """Return the name of a person of the shop."""
+    return deed.connection.execute(select(Person.name).where(Person.id == person)).scalar()
 
 
 def left_at(deed: Deed, job_id: int) -> str | None:

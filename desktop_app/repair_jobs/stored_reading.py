@@ -15,6 +15,7 @@ from desktop_app.repair_jobs.job_view import (
 from desktop_app.repair_jobs.kept_job import (
     kept_drive,
     kept_hand_over,
+    kept_kind_of_work,
     kept_level,
     kept_promise,
     kept_window,
@@ -27,6 +28,7 @@ from desktop_app.repair_jobs.stored import (
     Job,
     JobCheck,
     JobCondition,
+    JobPerson,
     JobSymptom,
     Person,
     TroubleCode,
@@ -34,6 +36,7 @@ from desktop_app.repair_jobs.stored import (
     VehicleEvent,
     Visit,
 )
+from desktop_app.repair_jobs.who_did_what import DIDS, Did, Doer
 from desktop_app.shop_record.kept_value import (
     kept_day,
     kept_moment,
@@ -45,6 +48,7 @@ from desktop_app.shop_record.trouble import ShopTrouble
 
 _OWN = (
     *("id", "number", "visit_id", "concern", "system", "cause", "correction", "technician_id"),
+    *("work", "search_hours"),
     *("hours", "unbilled_hours", "price_cents", "proof_level", "proof_words", "proof_distance"),
     *("declined", "left_at", "window_days", "window_months", "window_miles", "window_rule"),
     *("came_at", "odometer_in", "odometer_unread", "odometer_source", "brought_by"),
@@ -94,6 +98,7 @@ def read_job(connection: Connection, job_id: int) -> JobView:
         conditions=conditions_of(connection, job_id),
         codes=_codes_of(connection, job_id),
         checks=_checks_of(connection, job_id),
+        named=_named_of(connection, job_id),
     )
 
 
@@ -105,6 +110,7 @@ def _check_kept(job: RowMapping) -> None:
     if job["left_at"] is not None:
         kept_hand_over(came_on, kept_moment(job["left_at"], place).date(), place)
     kept_work(job["hours"], job["unbilled_hours"], job["price_cents"], place)
+    kept_kind_of_work(job["work"], job["search_hours"], place)
     kept_drive(job["proof_distance"], place)
     if job["odometer_source"] is not None:
         kept_word(job["odometer_source"], READING_SOURCES, "“read”, “told” or “estimated”", came)
@@ -234,3 +240,16 @@ def _checks_of(connection: Connection, job_id: int) -> tuple[CheckMade, ...]:
         .order_by(JobCheck.id)
     )
     return tuple(CheckMade(*row) for row in rows)
+
+
+def _named_of(connection: Connection, job_id: int) -> dict[Did, Doer]:
+    rows = connection.execute(
+        select(JobPerson.id, JobPerson.did, Person.id, Person.name)
+        .join(Person, Person.id == JobPerson.person_id)
+        .where(JobPerson.job_id == job_id)
+    )
+    wanted = "one of the four things of a job"
+    return {
+        kept_word(did, DIDS, wanted, row_place("job_person", row)): Doer(person, name)
+        for row, did, person, name in rows
+    }

@@ -67,3 +67,9 @@ def system_name(identity: str) -> str:
     """Return the name to show; an id that the program does not know is shown as it was written."""
     known = _BY_ID.get(identity)
     return known.name if known else identity
+
+
+def system_in_a_sentence(identity: str) -> str:
+    """Return the name as it stands inside a sentence; an unknown one as it was written."""
+    known = _BY_ID.get(identity)
+    return known.name[0].lower() + known.name[1:] if known else identity

@@ -16,7 +16,8 @@ from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
 
-_BESIDE = ("judgement", "why", "cause_class")  # a judgement is not given beside another's reasons
+NOT_JUDGED = "Nothing was judged."
+BESIDE = ("judgement", "why", "cause_class")  # a judgement is not given beside another's reasons
 
 
 def judge_return(
@@ -38,13 +39,8 @@ def judge_return(
     ShopTrouble for an unknown judgement or cause, jobs that cannot be a return, or where nobody is
     named: a judgement that nobody gave is none.
     """
-    decided, who = _judgement(judgement), (record.who if by is None else by).strip()
-    if not who:
-        raise ShopTrouble(
-            f"Nobody is named who judges it “{decided.value}”.",
-            kept="Nothing was judged.",
-            do="Say who is here, then judge it.",
-        )
+    decided = judgement_named(judgement)
+    who = who_judges(record, decided, by)
     more = _checked(why=why, cause_class=cause_class, cost_cents=cost_cents)
     said = {name: value for name, value in more.items() if value is not None}
 
@@ -65,7 +61,7 @@ def judge_return(
 
     words = f"Judge the return “{decided.value}”"
     first = None if cost_cents is None else refuse_a_gain
-    return change_link(record, words, earlier_job, later_job, values, shown, _BESIDE, first)
+    return change_link(record, words, earlier_job, later_job, values, shown, BESIDE, first)
 
 
 def take_judgement_back(
@@ -74,7 +70,7 @@ def take_judgement_back(
     """Let a return wait for judgement again; what was said about it stays."""
     values = {"judgement": None, "judged_by": "", "judged_at": None, "second_look": None}
     return change_link(
-        record, "Take the judgement back", earlier_job, later_job, values, shown, _BESIDE
+        record, "Take the judgement back", earlier_job, later_job, values, shown, BESIDE
     )
 
 
@@ -130,7 +126,7 @@ def say_not_same_vehicle(
     """
     words, over, values = (
         "Say these are two vehicles",
-        (*_BESIDE, "same_vehicle"),
+        (*BESIDE, "same_vehicle"),
         {"same_vehicle": 0},
     )
     around = refuse_where_others_judged
@@ -145,24 +141,42 @@ def say_same_vehicle(
     return change_link(record, words, earlier_job, later_job, {"same_vehicle": 1}, shown, over)
 
 
+def who_judges(record: ShopRecord, decided: Judgement, by: str | None) -> str:
+    """Return who gives a judgement: `by`, or else who is at the desk; a ShopTrouble for nobody."""
+    who = (record.who if by is None else by).strip()
+    if not who:
+        raise ShopTrouble(
+            f"Nobody is named who judges it “{decided.value}”.",
+            kept=NOT_JUDGED,
+            do="Say who is here, then judge it.",
+        )
+    return who
+
+
+def cause_named(cause_class: str) -> str:
+    """Return the id of a cause of returns; a ShopTrouble for one that there is not."""
+    if return_cause(cause_class) is None:
+        raise ShopTrouble(f"“{cause_class}” is not one of the causes of a return.")
+    return cause_class
+
+
 def _checked(
     *, why: str | None = None, cause_class: str | None = None, cost_cents: int | None = None
 ) -> dict[str, Any]:
-    if cause_class and return_cause(cause_class) is None:
-        raise ShopTrouble(f"“{cause_class}” is not one of the causes of a return.")
     if cost_cents is not None and not 0 <= cost_cents <= MOST_CENTS:
         raise ShopTrouble("The cost is not accepted.", do="Accepted: 0 to 1,000,000.00.")
     values: dict[str, Any] = {}
     if why is not None:
         values["why"] = why.strip()
     if cause_class:
-        values["cause_class"] = cause_class
+        values["cause_class"] = cause_named(cause_class)
     if cost_cents is not None:
         values["cost_cents"] = cost_cents
     return values
 
 
-def _judgement(text: str) -> Judgement:
+def judgement_named(text: str) -> Judgement:
+    """Return the judgement of this name; a ShopTrouble for one that there is not."""
     try:
         return Judgement(text.strip().lower())
     except ValueError:

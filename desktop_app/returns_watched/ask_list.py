@@ -9,7 +9,7 @@ from datetime import date, timedelta
 from desktop_app.repair_jobs.odometer_questions import day_in_words
 from desktop_app.repair_jobs.proof import ProofLevel
 from desktop_app.returns_watched.customer_answers import Answer, CustomerSaid
-from desktop_app.returns_watched.told_the_same import seen_in_words
+from desktop_app.returns_watched.waiting import seen_in_words
 from desktop_app.returns_watched.watch_words import days_in_words, ends_in_words
 from desktop_app.returns_watched.watching import WatchedJob
 
@@ -97,7 +97,8 @@ def _why(job: WatchedJob, own: JobBeside, today: date, after_days: int) -> str:
     if job.told_since is not None:
         seen = seen_in_words(job.told_since, job.seen_on)
         told = f"Told: the same trouble, on {day_in_words(job.told_since)}"
-        return f"{told}. {seen[0].upper()}{seen[1:]}: have the car in."
+        do = "have the car in, or judge under It's Back what was told"
+        return f"{told}. {seen[0].upper()}{seen[1:]}: {do}."
     if job.came_back or job.waits or _answered(own, today):
         return ""
     said = []

@@ -140,6 +140,20 @@ def candidates(
     return found
 
 
+def came_of(
+    earlier: JobFacts,
+    jobs: Iterable[JobFacts],
+    window: Window = MAIN_WINDOW,
+    long_window: Window = LONG_WINDOW,
+    judged: Judged = _NOBODY,
+    causes: Causes = _NOT_SAID,
+) -> list[Candidate]:
+    """Return the pairs of one job with later ones of its vehicle, as `all_candidates` has them."""
+    chains = chains_of(judged, jobs, causes)
+    pairs = (_pair(earlier, one, window, long_window, judged, chains) for one in jobs)
+    return [pair for pair in pairs if pair is not None]
+
+
 def other_visits(
     earlier_jobs: Iterable[JobFacts], later: JobFacts, window: Window = MAIN_WINDOW
 ) -> list[Candidate]:

@@ -6,11 +6,12 @@ from datetime import date
 from typing import Any
 
 from desktop_app.repair_jobs.entry_bounds import check_reading
-from desktop_app.returns_watched.customer_answers import Answer
+from desktop_app.returns_watched.customer_answers import Answer, HeardBy
 from desktop_app.returns_watched.link_actions import no_job
 from desktop_app.returns_watched.stored import CustomerAsked
+from desktop_app.returns_watched.stored_customers_asked import judged_in, source_of
 from desktop_app.returns_watched.stored_links import job_days
-from desktop_app.shop_record.as_shown import change_as_shown
+from desktop_app.shop_record.as_shown import change_as_shown, check_as_shown
 from desktop_app.shop_record.deed import Deed, Done
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -25,11 +26,13 @@ def note_answer(
     on: date | None = None,
     odometer_told: int | None = None,
     words: str = "",
+    source: str | None = None,
 ) -> Done:
     """Note what a customer said; `on` is today where it is not given. `made` is the row's id.
 
-    Raises ShopTrouble for another answer than the five, a car that is still here, a day that has
-    not come or lies before the hand-over, or a reading that no odometer can have.
+    `source` is "paper" where another shop's bill was seen. Raises ShopTrouble for another answer
+    than the five, a car that is still here, a day that has not come or lies before the hand-over,
+    or a reading that no odometer can have.
     """
     said = _answer(answer)
     check_reading(odometer_told)
@@ -57,14 +60,36 @@ def note_answer(
             odometer_told=odometer_told,
             words=words.strip(),
             asked_by=record.who,
+            source=None if source is None else _source(source).value,
         )
 
     return record.do(f"Note that the customer says “{said.value}”", work)
 
 
 def change_answer(record: ShopRecord, asked: int, answer: str) -> Done:
-    """Put another answer in the place of one that was noted."""
-    return _change(record, "Change the customer's answer", asked, answer=_answer(answer).value)
+    """Put another answer in the place of one that was noted; refused where it is judged."""
+    said = _answer(answer)
+
+    def work(deed: Deed) -> None:
+        if said is not Answer.SAME_TROUBLE:
+            _refuse_judged(deed, asked)
+        deed.change(CustomerAsked, asked, answer=said.value)
+
+    return record.do("Change the customer's answer", work)
+
+
+def say_source(
+    record: ShopRecord, asked: int, source: str, shown: Shown[str] | None = None
+) -> Done:
+    """Say how the shop knows of the same trouble: told, or on another shop's bill."""
+    said = _source(source)
+
+    def work(deed: Deed) -> None:
+        now = source_of(deed.connection, asked)
+        check_as_shown(deed, CustomerAsked, shown, now, said.value)
+        deed.change(CustomerAsked, asked, source=said.value)
+
+    return record.do("Say how it became known", work)
 
 
 def write_told_odometer(
@@ -87,8 +112,24 @@ def write_answer_words(
 
 
 def take_answer_out(record: ShopRecord, asked: int) -> Done:
-    """Take a noted answer out again."""
-    return record.do("Take the answer out", lambda deed: deed.remove(CustomerAsked, asked))
+    """Take a noted answer out again; refused where it is judged."""
+
+    def work(deed: Deed) -> None:
+        _refuse_judged(deed, asked)
+        deed.remove(CustomerAsked, asked)
+
+    return record.do("Take the answer out", work)
+
+
+def _refuse_judged(deed: Deed, asked: int) -> None:
+    """Raise a ShopTrouble where a judgement stands on an answer: it would count no longer."""
+    judged = judged_in(deed.connection, asked)
+    if judged is not None:
+        raise ShopTrouble(
+            f"What was told here is judged “{judged}”; without it that would no longer count.",
+            kept="Nothing was changed.",
+            do="Take the judgement back first, under It's Back.",
+        )
 
 
 def _change(
@@ -97,6 +138,16 @@ def _change(
     return record.do(
         said, lambda deed: change_as_shown(deed, CustomerAsked, asked, shown, **values)
     )
+
+
+def _source(text: str) -> HeardBy:
+    try:
+        return HeardBy(text.strip().lower())
+    except ValueError:
+        accepted = ", ".join(each.value for each in HeardBy)
+        raise ShopTrouble(
+            f"“{text}” is no way to know of it.", do=f"Accepted: {accepted}."
+        ) from None
 
 
 def _answer(text: str) -> Answer:

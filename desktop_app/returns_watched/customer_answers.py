@@ -8,6 +8,7 @@ from datetime import date
 from enum import StrEnum
 
 from desktop_app.repair_jobs.distance import DistanceUnit
+from desktop_app.returns_watched.judgement import Judgement
 
 
 class Answer(StrEnum):
@@ -25,9 +26,20 @@ class Answer(StrEnum):
         return self in (Answer.FINE, Answer.SAME_TROUBLE, Answer.OTHER_TROUBLE)
 
 
+class HeardBy(StrEnum):
+    """How the shop came to know of the same trouble without seeing the car."""
+
+    TOLD = "told"
+    PAPER = "paper"  # another shop's bill was seen
+
+
 @dataclass(frozen=True, slots=True)
 class CustomerSaid:
-    """One asking; the odometer as told, in the vehicle's own unit."""
+    """One asking; the odometer as told, in the vehicle's own unit.
+
+    A person may have judged what was told, as a return that this shop never saw; `judged_at` is an
+    ISO moment. `dangerous` is None where nobody said.
+    """
 
     id: int
     job_id: int
@@ -36,6 +48,13 @@ class CustomerSaid:
     odometer_told: int | None = None
     words: str = ""
     by: str = ""
+    source: HeardBy = HeardBy.TOLD
+    judgement: Judgement | None = None
+    judged_by: str = ""
+    judged_at: str | None = None
+    why: str = ""
+    cause_class: str | None = None
+    dangerous: bool | None = None
 
 
 def gone_since(answers: Sequence[CustomerSaid], seen_on: date | None) -> date | None:
@@ -51,21 +70,6 @@ def gone_since(answers: Sequence[CustomerSaid], seen_on: date | None) -> date | 
         elif said.answer.speaks_of_the_car:
             gone = None
     return gone if gone is None or seen_on is None or seen_on <= gone else None
-
-
-def same_trouble_since(answers: Sequence[CustomerSaid]) -> date | None:
-    """Return since when a customer tells of the same trouble; None where not, or not any more.
-
-    It stands until the customer says something else of the car; who was not reached said nothing.
-    `answers` stand in their order.
-    """
-    since = None
-    for said in answers:
-        if said.answer is Answer.SAME_TROUBLE:
-            since = said.on if since is None else since
-        elif said.answer is not Answer.NOT_REACHED:
-            since = None
-    return since
 
 
 def odometer_question(told: int | None, had_here: int | None, unit: DistanceUnit) -> str | None:

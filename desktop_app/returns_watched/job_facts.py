@@ -9,6 +9,7 @@ from datetime import date
 from desktop_app.parts_compared.part_kinds.kind_names import NO_KINDS, kind_words
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.repair_jobs.odometer import ReadingSource, RunningMiles
+from desktop_app.repair_jobs.systems import system_in_a_sentence
 from desktop_app.returns_watched.window import Window
 
 
@@ -65,7 +66,9 @@ def may_return(earlier: JobFacts, later: JobFacts) -> bool:
     )
 
 
+CUSTOMER_SAYS_SAME = "customer says it's the same"
 _SAME_KIND = "same part kind: "
+_SAME_SYSTEM = "same system: "
 
 
 def reasons(earlier: JobFacts, later: JobFacts) -> tuple[str, ...]:
@@ -75,7 +78,7 @@ def reasons(earlier: JobFacts, later: JobFacts) -> tuple[str, ...]:
     if earlier.symptoms and later.symptoms:
         said += [f"same symptom: {name}" for name in sorted(earlier.symptoms & later.symptoms)]
     if earlier.system and earlier.system == later.system:
-        said.append(f"same system: {later.system}")
+        said.append(_SAME_SYSTEM + later.system)
     if earlier.codes and later.codes:
         same_codes = earlier.codes & later.codes
         said += [f"same code: {code}" for code in sorted(same_codes)]
@@ -86,12 +89,14 @@ def reasons(earlier: JobFacts, later: JobFacts) -> tuple[str, ...]:
         same_places = {place for _, place in earlier.positions & later.positions if place}
         said += [f"same position: {place}" for place in sorted(same_places)]
     if _says_same(earlier, later):
-        said.append("customer says it's the same")
+        said.append(CUSTOMER_SAYS_SAME)
     return tuple(said)
 
 
 def spoken(reason: str, kinds: Mapping[str, PartKind] = NO_KINDS) -> str:
-    """Return a reason as a person reads it: part kinds by their names, not by their ids."""
+    """Return a reason as a person reads it: part kinds and systems by name, not by their ids."""
+    if reason.startswith(_SAME_SYSTEM):
+        return _SAME_SYSTEM + system_in_a_sentence(reason.removeprefix(_SAME_SYSTEM))
     if reason.startswith(_SAME_KIND):
         return _SAME_KIND + kind_words(reason.removeprefix(_SAME_KIND), kinds)
     return reason

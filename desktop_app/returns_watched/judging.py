@@ -5,9 +5,11 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 
 from desktop_app.returns_watched.change_promised import ChangePromised
+from desktop_app.returns_watched.customer_answers import HeardBy
 from desktop_app.returns_watched.judged_before import JudgedOnce, told
 from desktop_app.returns_watched.judgement import Judgement, counts_against
 from desktop_app.returns_watched.return_cost import CostWritten
+from desktop_app.returns_watched.returns_list import ReturnKey
 
 
 @dataclass(frozen=True, slots=True)
@@ -18,6 +20,8 @@ class Judging:
     who confirmed the judgement. `hours_unpaid` are the later job's hours that nobody pays.
     `cost_elsewhere` names the earlier jobs to which costs of the same visit are written already.
     `hour_cost_cents` is what an hour cost the shop when it was judged; None where nobody has.
+    Of a return that was only told, `later_id` is the customer's answer in which it was told first.
+    `dangerous` is None where nobody said whether somebody could have been hurt.
     """
 
     earlier_id: int
@@ -42,6 +46,19 @@ class Judging:
     same_vehicle: bool = True
     cost_elsewhere: tuple[str, ...] = ()
     hour_cost_cents: int | None = None
+    heard_by: HeardBy | None = None
+    dangerous: bool | None = None
+
+    @property
+    def is_told(self) -> bool:
+        """True where the shop never saw the return."""
+        return self.heard_by is not None
+
+    @property
+    def key(self) -> ReturnKey:
+        """The key of its row in the list of returns."""
+        one, other = self.earlier_id, self.later_id
+        return (one, 0, other) if self.is_told else (one, other, 0)
 
     def kinds(self) -> tuple[Judgement, ...]:
         """Return every kind of comeback that it is; a line may be the same symptom and part."""

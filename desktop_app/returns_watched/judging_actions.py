@@ -109,6 +109,19 @@ def write_first_view(
     )
 
 
+def say_dangerous(
+    record: ShopRecord,
+    earlier_job: int,
+    later_job: int,
+    dangerous: bool | None,
+    shown: Judging | None = None,
+) -> Done:
+    """Say whether somebody could have been hurt; None where nobody says."""
+    values = {"dangerous": None if dangerous is None else int(dangerous)}
+    words = "Say whether it was dangerous"
+    return change_link(record, words, earlier_job, later_job, values, shown, ("dangerous",))
+
+
 def look_again(
     record: ShopRecord, earlier_job: int, later_job: int, shown: Judging | None = None
 ) -> Done:

@@ -1,9 +1,8 @@
-"""What the visits that one job met say of it: back, to be judged, not ours, nobody can tell."""
+"""What the visits of a car, and what was told, say of a job: back, to be judged, not ours."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from datetime import date
 from typing import NamedTuple
 
 from desktop_app.returns_watched.judgement import Judgement, counts_against, return_cause
@@ -11,7 +10,7 @@ from desktop_app.returns_watched.returns_list import ReturnRow
 
 
 class MetBy(NamedTuple):
-    """The first visit of each sort that a job met; None where there is none.
+    """The first return of each sort that a job met, seen or told; None where there is none.
 
     `back` is a comeback, `waits` is to be judged, `aside` came for a cause that is not ours, of
     `unsure` a person said that nobody can tell: all inside the window. `later` has a reason or was
@@ -29,7 +28,7 @@ NOBODY = MetBy()
 
 
 def met_by(rows: Sequence[ReturnRow]) -> MetBy:
-    """Return what a job met by its pairs with later jobs, in whatever order these are."""
+    """Return what a job met by its returns, in whatever order these are."""
     if not rows:
         return NOBODY
     by_days = sorted(rows, key=lambda one: (one.candidate.days, one.later))
@@ -51,17 +50,6 @@ def is_aside(row: ReturnRow) -> bool:
 def is_unsure(row: ReturnRow) -> bool:
     """True where a person judged that nobody can tell, and named no cause that is not ours."""
     return row.judgement is Judgement.CANNOT_TELL and not is_aside(row)
-
-
-def told_and_open(told: date | None, rows: Sequence[ReturnRow]) -> date | None:
-    """Return since when the same trouble is told, None where a later visit speaks for the car.
-
-    That is one that was judged against the job, or that waits to be.
-    """
-    if told is None:
-        return None
-    seen = any(row.came_on >= told and (row.waits or not row.is_open) for row in rows)
-    return None if seen else told
 
 
 def _came_later(row: ReturnRow) -> bool:

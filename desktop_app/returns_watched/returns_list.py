@@ -5,11 +5,14 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass, field
 from datetime import date
+from typing import TypeAlias
 
 from desktop_app.repair_jobs.distance import DistanceUnit, distance_in_words, from_miles
 from desktop_app.returns_watched.candidate import Candidate, CandidateJson
+from desktop_app.returns_watched.customer_answers import HeardBy
 from desktop_app.returns_watched.judgement import Judgement, counts_against, return_cause
 
+ReturnKey: TypeAlias = tuple[int, int, int]
 NO_DISTANCE = "no odometer to say how far"
 
 
@@ -18,6 +21,10 @@ class ReturnRow:
     """One earlier and one later job of a vehicle, how they meet, and what a person decided.
 
     `came_on` is the day on which the later job was opened, `left_on` the earlier one's hand-over.
+    Where the shop never saw the return, `heard_by` says how it knows of it: `later_id` is 0 then,
+    the later job's place says how and when, `came_on` is the day on which it was told, and
+    `asked_id` is the answer in which it was told first. `dangerous` is None where nobody
+    said whether somebody could have been hurt.
     `vehicle_key` is equal for all rows of one reading that mean one vehicle (two can be called by
     the same words); each way of reading has its own keys, so rows are compared without them.
     """
@@ -36,12 +43,25 @@ class ReturnRow:
     judged_by: str = ""
     judged_at: str | None = None
     change_promised: str = ""
+    heard_by: HeardBy | None = None
+    asked_id: int = 0
+    dangerous: bool | None = None
     vehicle_key: str = field(default="", compare=False, repr=False)
 
     @property
     def visit(self) -> tuple[str, date]:
         """What all jobs of one visit share: the vehicle, and the day on which it came."""
         return (self.vehicle_key or self.vehicle, self.came_on)
+
+    @property
+    def is_told(self) -> bool:
+        """True where the shop never saw the return."""
+        return self.heard_by is not None
+
+    @property
+    def key(self) -> ReturnKey:
+        """What no other row of the record has: the earlier job, and the later one or the answer."""
+        return (self.earlier_id, self.later_id, self.asked_id)
 
     @property
     def earlier(self) -> str:
@@ -52,6 +72,11 @@ class ReturnRow:
     def later(self) -> str:
         """The number of the later job."""
         return self.candidate.later
+
+    @property
+    def opens(self) -> str:
+        """The number of the job to open for it: the later one, the earlier where there is none."""
+        return self.earlier if self.is_told else self.later
 
     @property
     def judgement(self) -> Judgement | None:

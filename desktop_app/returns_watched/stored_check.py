@@ -33,11 +33,11 @@ from desktop_app.repair_jobs.stored import (
     VehicleEvent,
     Visit,
 )
-from desktop_app.returns_watched.customer_answers import Answer
-from desktop_app.returns_watched.judgement import RETURN_CAUSES
+from desktop_app.returns_watched.customer_answers import Answer, HeardBy
+from desktop_app.returns_watched.judgement import RETURN_CAUSES, Judgement
 from desktop_app.returns_watched.owed import State, What
 from desktop_app.returns_watched.stored import CustomerAsked, KindWindow, MoneyOwed, ReturnLink
-from desktop_app.returns_watched.stored_links import kept_cents, link_kept
+from desktop_app.returns_watched.stored_links import kept_cents, kept_danger, link_kept
 from desktop_app.returns_watched.stored_windows import kept_kind_window
 from desktop_app.shop_record.house_rules import read_rules
 from desktop_app.shop_record.kept_value import (
@@ -165,6 +165,7 @@ def _ended_after(row: Any) -> None:
         raise ShopTrouble(f"It ended on {row.ended_on}, before it began on {row.since}.")
 
 
+_CAUSE_IDS = {one.id for one in RETURN_CAUSES}
 _STAGES = ("found", "after repair")
 _LOOKS: dict[type[Kept], dict[str, Look]] = {
     VehicleEvent: {
@@ -207,12 +208,17 @@ _LOOKS: dict[type[Kept], dict[str, Look]] = {
     CaughtHere: _each(kept_moment, "caught_at"),
     ReturnLink: {
         "what was judged": link_kept,
-        **_word("cause_class", {one.id for one in RETURN_CAUSES}, "a cause of a return"),
+        **_word("cause_class", _CAUSE_IDS, "a cause of a return"),
     },
     KindWindow: {"the promise": kept_kind_window},
     CustomerAsked: {
         **_each(kept_day, "asked_on"),
         **_word("answer", tuple(Answer), "a customer's answer"),
+        **_word("source", tuple(HeardBy), "“told” or “paper”"),
+        **_word("judgement", tuple(Judgement), "a judgement"),
+        **_word("cause_class", _CAUSE_IDS, "a cause of a return"),
+        **_each(kept_moment, "judged_at"),
+        **_each(kept_danger, "dangerous"),
         **_odometer("odometer_told"),
     },
     MoneyOwed: {

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import date
 from typing import TYPE_CHECKING, Any, TypeAlias
@@ -14,11 +14,14 @@ from desktop_app.returns_watched.judgement import RETURN_CAUSES, Judgement
 from desktop_app.returns_watched.many_visits.last_known import LastKnown
 from desktop_app.returns_watched.many_visits.visit_columns import NO_DAY
 from desktop_app.returns_watched.many_visits.windows_over import Promised, counted_days, open_days
+from desktop_app.returns_watched.met_by import met_by
+from desktop_app.returns_watched.returns_list import ReturnRow
 from desktop_app.returns_watched.stored import ReturnLink
+from desktop_app.returns_watched.stored_facts import NO_NAMES, SymptomNames
 from desktop_app.returns_watched.stored_known import read_known
 from desktop_app.returns_watched.stored_lost import lost_days
 from desktop_app.returns_watched.stored_many import ManyMet
-from desktop_app.returns_watched.stored_told import read_told
+from desktop_app.returns_watched.stored_told import read_told_rows
 from desktop_app.returns_watched.stored_traits import places_among
 from desktop_app.returns_watched.stored_visit_rows import read_hand_over
 
@@ -28,7 +31,6 @@ if TYPE_CHECKING:
 
     Days: TypeAlias = NDArray[np.int64]
     Marks: TypeAlias = NDArray[np.bool_]
-    Whole: TypeAlias = NDArray[np.int32]
 
 _NOT_OURS = [cause.id for cause in RETURN_CAUSES if not cause.ours]
 
@@ -47,9 +49,16 @@ class CountedFates:
 
 
 def counted_fates(
-    connection: Connection, found: ManyMet, rows: Sequence[Row[Any]], today: date
+    connection: Connection,
+    found: ManyMet,
+    rows: Sequence[Row[Any]],
+    today: date,
+    names: SymptomNames = NO_NAMES,
 ) -> CountedFates:
-    """Return what became of some jobs by a day; each row has its `id` and `vehicle_id`."""
+    """Return what became of some jobs by a day; each row has its `id` and `vehicle_id`.
+
+    `names` are those by which the pairs were `found`.
+    """
     import numpy as np
 
     jobs = found.columns.jobs
@@ -67,19 +76,18 @@ def counted_fates(
     lost_inside = (lost != NO_DAY) & (lost_after <= open_until)
     inside, pairs = found.pairs.in_window, found.pairs
     aside, unsure = set_aside(connection, found)
-    waits = first_days(found, found.waits & inside)[at]
     later = np.zeros(jobs.jobs, dtype=bool)
     later[pairs.earlier[~inside & (found.waits | found.came_back)]] = True
-    told_later = add_told(told_open(connection, found, today), at, out, open_until, waits)
-    return CountedFates(
+    fates = CountedFates(
         window_days=counted_days(promised, open_until),
         back_after=first_days(found, found.came_back & inside)[at],
-        waits_after=waits,
+        waits_after=first_days(found, found.waits & inside)[at],
         lost_after=np.where(lost_inside, np.maximum(lost_after - 1, 0), NEVER),
         aside_after=first_days(found, aside & inside)[at],
         unsure_after=first_days(found, unsure & inside)[at],
-        came_later=later[at] | told_later,
+        came_later=later[at],
     )
+    return with_told(fates, ids, read_told_rows(connection, ids.tolist(), today, names))
 
 
 def first_days(found: ManyMet, marks: Marks) -> Days:
@@ -115,11 +123,12 @@ def set_aside(connection: Connection, found: ManyMet) -> tuple[Marks, Marks]:
         ReturnLink.judgement.is_not(None), ReturnLink.same_vehicle == 1
     )
     unsure = judged.where(ReturnLink.judgement == Judgement.CANNOT_TELL.value)
-    aside = _linked(connection, found, judged.where(ReturnLink.cause_class.in_(_NOT_OURS)))
-    return aside, _linked(connection, found, unsure) & ~aside
+    aside = linked(connection, found, judged.where(ReturnLink.cause_class.in_(_NOT_OURS)))
+    return aside, linked(connection, found, unsure) & ~aside
 
 
-def _linked(connection: Connection, found: ManyMet, wanted: Select[int, int]) -> Marks:
+def linked(connection: Connection, found: ManyMet, wanted: Select[int, int]) -> Marks:
+    """Mark the pairs whose two ids, the earlier job's first, a statement finds."""
     import numpy as np
 
     linked = [tuple(row) for row in connection.execute(wanted)]
@@ -132,37 +141,24 @@ def _linked(connection: Connection, found: ManyMet, wanted: Select[int, int]) ->
     return marks
 
 
-def told_open(connection: Connection, found: ManyMet, today: date) -> Iterator[tuple[int, int]]:
-    """Yield the jobs, by their places, of which the same trouble is told, and since which day.
+def with_told(fates: CountedFates, ids: Days, told: Iterable[ReturnRow]) -> CountedFates:
+    """Put what was told of some jobs among what became of them, by the rule of `met_by`.
 
-    A later visit that was judged, or waits to be, speaks for the car: as `told_and_open` says it.
+    `ids` (n,) are the jobs; a return that was told counts from the day on which it was told.
     """
-    import numpy as np
-
-    told = {one.job_id: one.since.toordinal() for one in read_told(connection, date.min, today)}
-    if not told:
-        return
-    pairs, jobs = found.pairs.only(found.pairs.in_window | ~found.waits), found.columns.jobs
-    spoken = np.full(jobs.jobs, NO_DAY, dtype=np.int64)
-    np.maximum.at(spoken, pairs.earlier, jobs.opened[pairs.later])
-    places, known = places_among(found.columns.job_ids, np.array([*told], dtype=np.int64))
-    for place, is_known, since in zip(places.tolist(), known.tolist(), told.values(), strict=True):
-        if is_known and spoken[place] < since:
-            yield place, since
-
-
-def add_told(
-    told: Iterable[tuple[int, int]], at: Days, out: Whole, open_until: Days, waits: Days
-) -> Marks:
-    """Put the same trouble told inside the window among what waits; mark what was told later."""
-    import numpy as np
-
-    later = np.zeros(len(at), dtype=bool)
-    for place, since in told:
-        for row in np.flatnonzero(at == place).tolist():
-            days = since - int(out[row])
-            if days > open_until[row]:
-                later[row] = True
-            elif waits[row] == NEVER or days < waits[row]:
-                waits[row] = days
-    return later
+    of: dict[int, list[ReturnRow]] = {}
+    for row in told:
+        of.setdefault(row.earlier_id, []).append(row)
+    for place, job_id in enumerate(ids.tolist() if of else ()):
+        met = met_by(of.get(job_id, ()))
+        for days, first in (
+            (fates.back_after, met.back),
+            (fates.waits_after, met.waits),
+            (fates.aside_after, met.aside),
+            (fates.unsure_after, met.unsure),
+        ):
+            if first is not None:  # NEVER is below all days
+                known = (int(days[place]), first.candidate.days)
+                days[place] = min(one for one in known if one != NEVER)
+        fates.came_later[place] |= met.later is not None
+    return fates

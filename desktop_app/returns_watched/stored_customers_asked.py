@@ -12,10 +12,18 @@ from desktop_app.repair_jobs.distance import DistanceUnit
 from desktop_app.repair_jobs.entry_bounds import MOST_ON_AN_ODOMETER
 from desktop_app.repair_jobs.odometer import OdometerReading
 from desktop_app.repair_jobs.stored import Job, Vehicle, Visit
-from desktop_app.returns_watched.customer_answers import Answer, CustomerSaid
+from desktop_app.returns_watched.customer_answers import Answer, CustomerSaid, HeardBy
 from desktop_app.returns_watched.stored import CustomerAsked
+from desktop_app.returns_watched.stored_links import (
+    kept_cause,
+    kept_danger,
+    kept_judged_at,
+    kept_judgement,
+)
 from desktop_app.returns_watched.stored_vehicles import each_row
 from desktop_app.shop_record.kept_value import kept_day, kept_whole, kept_word, row_place
+
+_HEARD = "“told” or “paper”"
 
 
 def read_answers(
@@ -33,6 +41,18 @@ def read_answers(
 def answers_of_job(connection: Connection, job_id: int) -> tuple[CustomerSaid, ...]:
     """Read what the customer of one job said, oldest first."""
     return read_answers(connection, [job_id]).get(job_id, ())
+
+
+def judged_in(connection: Connection, asked: int) -> str | None:
+    """Return the judgement that stands on an answer, None where none does."""
+    wanted = select(CustomerAsked.judgement).where(CustomerAsked.id == asked)
+    return connection.execute(wanted).scalar()
+
+
+def source_of(connection: Connection, asked: int) -> str:
+    """Return how the shop knows what an answer says; what nobody said was told."""
+    wanted = select(CustomerAsked.source).where(CustomerAsked.id == asked)
+    return connection.execute(wanted).scalar() or HeardBy.TOLD.value
 
 
 def told_odometers(
@@ -82,4 +102,19 @@ def _said(row: Any) -> CustomerSaid:
     place = row_place("customer_asked", row.id, row.number)
     answer = kept_word(row.answer, tuple(Answer), "a customer's answer", place)
     on = kept_day(row.asked_on, place)
-    return CustomerSaid(row.id, row.job_id, on, answer, row.odometer_told, row.words, row.asked_by)
+    return CustomerSaid(
+        row.id,
+        row.job_id,
+        on,
+        answer,
+        row.odometer_told,
+        row.words,
+        row.asked_by,
+        source=kept_word(row.source or HeardBy.TOLD.value, tuple(HeardBy), _HEARD, place),
+        judgement=None if row.judgement is None else kept_judgement(row.judgement, place),
+        judged_by=row.judged_by or "",
+        judged_at=kept_judged_at(row.judged_at, place),
+        why=row.why or "",
+        cause_class=kept_cause(row.cause_class, place),
+        dangerous=kept_danger(row.dangerous, place),
+    )

@@ -31,7 +31,7 @@ _DONE: dict[type[Kept], tuple[str, ...]] = {
     SelfTests: ("read_at",),
     ProofStep: ("done_at",),
     CaughtHere: ("caught_at",),
-    CustomerAsked: ("asked_on",),
+    CustomerAsked: ("asked_on", "judged_at"),
     ReturnLink: ("judged_at", "change_done_on"),
     MoneyOwed: ("since", "ended_on"),
 }

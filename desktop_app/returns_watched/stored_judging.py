@@ -84,6 +84,7 @@ def read_judging(connection: Connection, earlier_job: int, later_job: int) -> Ju
         helping=kept.helping,
         cost=kept.cost,
         change=kept.change,
+        dangerous=kept.dangerous,
         decisions=read_decisions(connection, row),
         hour_cost_cents=_hour_cost(connection, kept.judged_at),
     )
@@ -120,7 +121,7 @@ def read_decisions(connection: Connection, row: Any) -> tuple[JudgedOnce, ...]:
     It looks back from the newest entry to the one that added the row and no further.
     """
     now = {name: getattr(row, name) for name in JUDGED_COLUMNS}
-    return judged_over_time(now, _touching(connection, row.id))
+    return judged_over_time(now, touching(connection, ReturnLink.__tablename__, row.id))
 
 
 def open_changes(connection: Connection, today: date) -> tuple[OpenChange, ...]:
@@ -160,14 +161,13 @@ def _when(one: OpenChange) -> date:
     return date.max if day is None else day
 
 
-def _touching(connection: Connection, link_id: int) -> Iterator[LinkChanged]:
-    """Yield the history's changes of one row, newest first.
+def touching(connection: Connection, table: str, row_id: int) -> Iterator[LinkChanged]:
+    """Yield the history's changes of one row of a table, newest first.
 
     An entry's body is JSON with sorted names and no spaces, so that a row is found by the letters
     in which it is named; quotes inside of what people typed are escaped there.
     """
-    table = ReturnLink.__tablename__
-    named = f'"row_id":{link_id},"table":"{table}"' + "}"
+    named = f'"row_id":{row_id},"table":"{table}"' + "}"
     wanted = (
         select(
             HistoryEntry.seq,
@@ -182,5 +182,5 @@ def _touching(connection: Connection, link_id: int) -> Iterator[LinkChanged]:
     )
     for seq, at, who, reverses, body in connection.execute(wanted):
         for change in reversed(json.loads(body)["changes"]):
-            if change["table"] == table and change["row_id"] == link_id:
+            if change["table"] == table and change["row_id"] == row_id:
                 yield LinkChanged(seq, at, who, reverses, change["before"], change["after"])

@@ -42,6 +42,7 @@ class LinkKept:
     cost: CostWritten = field(default_factory=CostWritten)
     change: ChangePromised = field(default_factory=ChangePromised)
     judgement: Judgement | None = None
+    dangerous: bool | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,7 +83,7 @@ def link_kept(row: Any, later: str | None = None) -> LinkKept:
         kept_cause(row.cause_class, place),
         kept_cents(row.cost_cents, place),
         row.judged_by,
-        _moment(row.judged_at, place),
+        kept_judged_at(row.judged_at, place),
         row.change_promised,
         kept_tick(row.same_vehicle, "0 or 1", place),
         also=tuple(kept_judgement(one, place) for one in _listed(row.also, place)),
@@ -96,6 +97,7 @@ def link_kept(row: Any, later: str | None = None) -> LinkKept:
         ),
         change=kept_change(row, place),
         judgement=None if row.judgement is None else kept_judgement(row.judgement, place),
+        dangerous=kept_danger(row.dangerous, place),
     )
 
 
@@ -110,6 +112,11 @@ def kept_judgement(kept: str, place: str = "") -> Judgement:
 def kept_cause(kept: str | None, place: str = "") -> str | None:
     """Return a kept main cause, None where nobody named one; a ShopDamaged for an unknown one."""
     return _cause(kept, place) if kept else None
+
+
+def kept_danger(kept: int | None, place: str = "") -> bool | None:
+    """Return whether somebody could have been hurt, None where nobody said."""
+    return None if kept is None else kept_tick(kept, "0 or 1", place)
 
 
 def kept_cents(kept: int | None, place: str = "") -> int | None:
@@ -159,7 +166,8 @@ def _cause(kept: Any, place: str) -> str:
     return str(kept)
 
 
-def _moment(kept: str | None, place: str) -> str | None:
+def kept_judged_at(kept: str | None, place: str) -> str | None:
+    """Return when something was judged; a ShopDamaged for what is no moment."""
     if kept is not None:
         kept_moment(kept, place)
     return kept

@@ -6,12 +6,12 @@ from collections.abc import Mapping, Sequence
 from datetime import date, timedelta
 from typing import Any
 
-from sqlalchemy import Connection, Row, Select, func, or_, select
+from sqlalchemy import Connection, Row, Select, select
 
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.stored import Pair
-from desktop_app.repair_jobs.counted import BLANKS
 from desktop_app.repair_jobs.stored import Job, Visit
+from desktop_app.repair_jobs.stored_counted import job_is_counted
 from desktop_app.returns_watched.honest_numbers.counted_jobs import CountedJobs
 from desktop_app.returns_watched.honest_numbers.group_rates import By
 from desktop_app.returns_watched.stored_counted import counted_fates
@@ -22,7 +22,7 @@ from desktop_app.returns_watched.stored_group_names import (
     words_of_parts,
 )
 from desktop_app.returns_watched.stored_many import read_many
-from desktop_app.returns_watched.stored_returns import read_promise
+from desktop_app.returns_watched.stored_promise import read_promise
 from desktop_app.shop_record.kept_value import kept_day
 
 
@@ -49,7 +49,7 @@ def read_counted_jobs(
     kinds = words_of_parts(connection, Pair.part_kind, wanted)
     vehicles = None if wanted is None else {row.vehicle_id for row in rows}
     found = read_many(connection, vehicles, today, read_promise(connection).long, names)
-    fates = counted_fates(connection, found, rows, today)
+    fates = counted_fates(connection, found, rows, today, names)
     left = [kept_day(row.left_at) for row in rows]
     return CountedJobs(
         days_gone=np.array([(today - day).days for day in left], dtype=np.int64),
@@ -73,8 +73,7 @@ def _jobs(connection: Connection, since: date | None, last: date) -> Sequence[Ro
         )
         .join(Visit, Visit.id == Job.visit_id)
         .where(Job.left_at < (last + timedelta(days=1)).isoformat())
-        .where(func.trim(Job.cause, BLANKS) != "", func.trim(Job.correction, BLANKS) != "")
-        .where(or_(Job.cause_found.is_(None), Job.cause_found != 0))
+        .where(job_is_counted())
         .order_by(Job.id)
     )
     if since is not None:

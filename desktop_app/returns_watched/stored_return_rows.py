@@ -47,6 +47,7 @@ class ReturnsFound:
                 judged_by=link.judged_by,
                 judged_at=link.judged_at,
                 change_promised=link.change_promised,
+                dangerous=link.dangerous,
                 vehicle_key=now.vehicle,
             )
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Collection
-from dataclasses import dataclass
 from datetime import date, timedelta
 
 from sqlalchemy import Connection, select
@@ -14,45 +13,24 @@ from desktop_app.returns_watched.returns_list import ReturnRow
 from desktop_app.returns_watched.stored_facts import (
     NO_NAMES,
     Facts,
-    Near,
     SymptomNames,
     read_facts,
 )
 from desktop_app.returns_watched.stored_look import look_at
 from desktop_app.returns_watched.stored_many import FEW_VEHICLES, ManyMet, read_many
 from desktop_app.returns_watched.stored_many_rows import written_out
+from desktop_app.returns_watched.stored_promise import Promise, read_promise
 from desktop_app.returns_watched.stored_recent import Period, longest_up_to
 from desktop_app.returns_watched.stored_return_rows import ReturnsFound, of_one_vehicle
-from desktop_app.returns_watched.stored_told import read_told, with_last_seen
+from desktop_app.returns_watched.stored_told import read_told_rows
 from desktop_app.returns_watched.stored_vehicles import rows_of_one, some_ids
 from desktop_app.returns_watched.stored_watch import on_watch
-from desktop_app.returns_watched.told_the_same import ToldSame, told_not_seen
 from desktop_app.returns_watched.waiting import visits_waiting
 from desktop_app.returns_watched.watching import WatchedJob
-from desktop_app.returns_watched.window import Window
-from desktop_app.shop_record.house_rules import HouseRules, read_rules
 from desktop_app.shop_record.kept_value import kept_day
 
 FEW_JOBS = 3_000  # a car that stands for many has more, and they meet each other
 WAITING_DAYS = 365  # an older visit is reached from its jobs, and is not counted
-
-
-@dataclass(frozen=True, slots=True)
-class Promise:
-    """The shop's main window, for jobs that have none of their own, and the long one beside it."""
-
-    main: Window
-    long: Window
-
-    def near(self, day: date) -> Near:
-        """Return which jobs can have a return that was opened on a day or later."""
-        return Near(day, max(self.main.days, self.long.days))
-
-
-def read_promise(connection: Connection) -> Promise:
-    """Read the shop's windows from its house rules."""
-    rules = read_rules(connection)
-    return Promise(_main(rules), Window(rules.long_days, rules.long_miles))
 
 
 def read_returns(
@@ -171,29 +149,20 @@ def read_returns_of_job(
 
 
 def count_waiting(connection: Connection, today: date, names: SymptomNames = NO_NAMES) -> int:
-    """Count the visits of a year that nobody has judged, and the customers who told the same."""
-    return read_waiting(connection, today, names).number
+    """Count what a year's returns, seen and told, leave to be judged."""
+    return visits_waiting(read_waiting(connection, today, names))
 
 
-@dataclass(frozen=True, slots=True)
-class Waiting:
-    """The returns of a year, and whose customer told of the same trouble and was not seen yet."""
-
-    rows: tuple[ReturnRow, ...]
-    told: tuple[ToldSame, ...]
-
-    @property
-    def number(self) -> int:
-        """How many wait: visits for a judgement, told troubles for a visit."""
-        return visits_waiting(self.rows) + len(self.told)
-
-
-def read_waiting(connection: Connection, today: date, names: SymptomNames = NO_NAMES) -> Waiting:
-    """Read what It's Back shows and counts on a day."""
+def read_waiting(
+    connection: Connection, today: date, names: SymptomNames = NO_NAMES
+) -> tuple[ReturnRow, ...]:
+    """Read what It's Back shows on a day: the returns of a year, those that were told too."""
     since = today - timedelta(days=WAITING_DAYS)
-    rows = read_returns(connection, since, names=names)
-    told = told_not_seen(read_told(connection, since, today), rows)
-    return Waiting(rows, with_last_seen(connection, told, today))
+    told = read_told_rows(connection, None, today, names)
+    return (
+        *read_returns(connection, since, names=names),
+        *(row for row in told if row.came_on >= since),
+    )
 
 
 def read_returns_of_vehicle(connection: Connection, facts: Facts) -> tuple[ReturnRow, ...]:
@@ -210,12 +179,6 @@ def read_watch(connection: Connection, today: date) -> tuple[WatchedJob, ...]:
     reach = longest_up_to(connection, long.days)
     look = look_at(connection, Period(today, today, reach), long, NO_NAMES)
     return on_watch(connection, look)
-
-
-def _main(rules: HouseRules) -> Window:
-    return Window(
-        rules.window_days, rules.window_miles, "both" if rules.window_rule == "both" else "first"
-    )
 
 
 def _came(connection: Connection, since: date | None, until: date | None) -> Collection[int]:

@@ -48,7 +48,7 @@ def read_then_and_now(
     there = select(Job.id).where(Job.id.in_((earlier_job, later_job)))
     if len({earlier_job, later_job} & set(connection.execute(there).scalars())) < 2:
         return None
-    then, now = (_read(connection, job, kinds) for job in (earlier_job, later_job))
+    then, now = (read_one(connection, job, kinds) for job in (earlier_job, later_job))
     return then, now
 
 
@@ -106,7 +106,8 @@ def _linked(
     return jobs, [(one, other, word) for (one, other), word in links.items()]
 
 
-def _read(connection: Connection, job_id: int, kinds: Kinds) -> JobThen:
+def read_one(connection: Connection, job_id: int, kinds: Kinds) -> JobThen:
+    """Read one job as it stands beside another."""
     pairs = tuple(read_pair(connection, pair) for pair in pairs_of_job(connection, job_id))
     photos = photos_by_id(connection, [p.photo_id for pair in pairs for p in pair.photos])
     return JobThen(

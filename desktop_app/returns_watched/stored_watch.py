@@ -19,10 +19,11 @@ from desktop_app.returns_watched.many_visits.visit_columns import (
     Places,
     VisitColumns,
 )
-from desktop_app.returns_watched.stored_counted import told_open
+from desktop_app.returns_watched.returns_list import ReturnRow
 from desktop_app.returns_watched.stored_customers_asked import told_odometers
 from desktop_app.returns_watched.stored_look import Look, may_be_open
 from desktop_app.returns_watched.stored_lost import gone_days, last_opened
+from desktop_app.returns_watched.stored_told import read_told_rows
 from desktop_app.returns_watched.stored_vehicles import each_block, words_of
 from desktop_app.returns_watched.watching import (
     Driven,
@@ -139,7 +140,7 @@ def _said(connection: Connection, look: Look, places: Ids) -> Iterator[tuple[Wat
         .join(Vehicle, Vehicle.id == Visit.vehicle_id)
     )
     back, waits = _met(look)
-    told = dict(told_open(connection, look.met, look.period.until))
+    told = _told(connection, look, places)
     last, jobs = last_opened(look.met.columns), look.jobs
     place_of: Mapping[int, int] = dict(
         zip(look.job_ids[places].tolist(), places.tolist(), strict=True)
@@ -148,17 +149,27 @@ def _said(connection: Connection, look: Look, places: Ids) -> Iterator[tuple[Wat
         for job_id, number, concern, *vehicle in zip(*block, strict=True):
             place = place_of[job_id]
             seen = int(last[jobs.vehicle[place]])
-            told_on = told.get(place)
+            rows = told.get(job_id, ())
+            told_since = next((row.came_on for row in rows if row.is_open), None)
             yield (
                 WatchSaid(
                     *(job_id, number, words_of(*vehicle), concern),
-                    came_back=place in back,
-                    waits=place in waits or told_on is not None,
-                    told_since=None if told_on is None else date.fromordinal(told_on),
+                    came_back=place in back or any(row.is_comeback for row in rows),
+                    waits=place in waits or told_since is not None,
+                    told_since=told_since,
                     seen_on=_day(seen) if seen > jobs.handed_over[place] else None,
                 ),
                 place,
             )
+
+
+def _told(connection: Connection, look: Look, places: Ids) -> dict[int, list[ReturnRow]]:
+    """Read by job what was told of the same trouble, in its order."""
+    found: dict[int, list[ReturnRow]] = {}
+    ids = look.job_ids[places].tolist()
+    for row in read_told_rows(connection, ids, look.period.until):
+        found.setdefault(row.earlier_id, []).append(row)
+    return found
 
 
 def _met(look: Look) -> tuple[set[int], set[int]]:

@@ -23,6 +23,7 @@ NAMES: Mapping[str, str] = {
     "second_look": "Second look",
     "cause_class": "Main cause",
     "helping": "What helped it along",
+    "dangerous": "Dangerous",
     "cost.unbilled_hours": "Hours nobody pays",
     **{f"cost.{name}": words for name, words in AMOUNTS.items()},
     "change.words": "What will be done differently",
@@ -53,7 +54,7 @@ def _words(name: str, value: Any) -> str:
     if value is None or value == "" or value == ():
         return "emptied"
     if isinstance(value, bool):
-        return "yes" if value else "no, two vehicles"
+        return "yes" if value else "no, two vehicles" if name == "same_vehicle" else "no"
     if isinstance(value, tuple):
         return ", ".join(f"“{_one(each)}”" for each in value)
     if name.endswith("_cents"):

@@ -1,4 +1,4 @@
-"""What reaches into the year from before it: jobs still under watch, promises still open."""
+"""What reaches into the year from before it: jobs watched, promises open, what was spent."""
 
 from __future__ import annotations
 
@@ -30,6 +30,16 @@ class Promised:
     came_on: date
     cause_class: str | None
     change: ChangePromised
+
+
+@dataclass(frozen=True, slots=True)
+class CostBefore:
+    """What a comeback cost whose car came in the year before the book's own; in cents."""
+
+    later: str
+    earlier: str
+    came_on: date
+    cents: int
 
 
 def as_it_stood(change: ChangePromised, on: date) -> ChangePromised:

@@ -40,9 +40,14 @@ def costs_once(
 
 
 def costs_unwritten(returns: Iterable[ReturnDone]) -> int:
-    """Return how many visits have no cost written, with whichever earlier job they were met."""
+    """Return how many visits have no cost written, with whichever earlier job they were met.
+
+    A return that was only told has no visit that a cost could be written for.
+    """
     visits: dict[object, bool] = {}
     for one in returns:
+        if one.row.is_told:
+            continue
         visits[one.row.visit] = visits.get(one.row.visit, False) or one.cost is not None
     return sum(not written for written in visits.values())
 

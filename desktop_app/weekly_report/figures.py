@@ -27,7 +27,7 @@ class JobLeft:
     """A job that was handed over; money in cents, `window_ends` the last day of its window.
 
     None where it has no limit in time; 0 `window_miles` is no limit in distance. `window_rule` is
-    "first" or "both".
+    "first" or "both"; `work` is None for a repair.
     """
 
     number: str
@@ -48,11 +48,12 @@ class JobLeft:
     window_rule: str
     declined: str | None
     proof_words: str = ""
+    work: str | None = None
 
     @property
     def counted(self) -> bool:
-        """A job is counted where something was found and put right."""
-        return is_counted(self.cause_found, self.cause, self.correction)
+        """A repair is counted where something was found and put right."""
+        return is_counted(self.cause_found, self.cause, self.correction, self.work)
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,7 +6,7 @@ from datetime import date
 from typing import NamedTuple
 
 from desktop_app.returns_watched.honest_numbers.counted_jobs import NO_LAST_DAY
-from desktop_app.returns_watched.met_by import MetBy, met_by, told_and_open
+from desktop_app.returns_watched.met_by import MetBy, met_by
 from desktop_app.returns_watched.returns_list import ReturnRow
 from desktop_app.returns_watched.standing import JobCourse, Standing, became
 from desktop_app.returns_watched.window import MAIN_WINDOW
@@ -32,7 +32,6 @@ class Became(NamedTuple):
     waits_after: int | None = None
     aside_after: int | None = None
     unsure_after: int | None = None
-    told_after: int | None = None
     back_miles: float | None = None
     in_sight: int | None = None
     lost_after: int | None = None
@@ -42,16 +41,15 @@ class JobFate(NamedTuple):
     """What was seen and told of a job's car since it left, until the day that is looked from.
 
     `came` are the days on which it came, `told_fine` those on which its customer said so, in their
-    order; `told_same` is the day since which the customer tells of the same trouble. `lost_on` is
-    the day from which nobody can say any more. `miles_known` are those of the last trusted reading,
-    on `known_on`. `open_until` is the last day of its window and `counts_from` the one after which
-    it counts as settled, in days since it left, NO_LAST_DAY where nobody knows.
+    order. `lost_on` is the day from which nobody can say any more. `miles_known` are those of the
+    last trusted reading, on `known_on`. `open_until` is the last day of its window and
+    `counts_from` the one after which it counts as settled, in days since it left, NO_LAST_DAY where
+    nobody knows.
     """
 
     left_on: date
     came: tuple[date, ...] = ()
     told_fine: tuple[date, ...] = ()
-    told_same: date | None = None
     lost_on: date | None = None
     miles_known: float | None = None
     known_on: date | None = None
@@ -59,44 +57,33 @@ class JobFate(NamedTuple):
     counts_from: int = NO_LAST_DAY
 
     def became(self, rows: tuple[ReturnRow, ...], last: date) -> Became:
-        """Say what became of the job until a day, by its pairs with later jobs."""
-        by, told = met_by(rows), self.told(rows)
-        told_after = self.told_after(told)
+        """Say what became of the job until a day, by its returns, seen and told."""
+        by = met_by(rows)
         return Became(
-            state=self.state(by, told, last),
-            well_until=self.well_until(by, told),
+            state=self.state(by, last),
+            well_until=self.well_until(by),
             back_after=_days_to(by.back),
-            waits_after=_days_to(by.waits, told_after if self.is_inside(told_after) else None),
+            waits_after=_days_to(by.waits),
             aside_after=_days_to(by.aside),
             unsure_after=_days_to(by.unsure),
-            told_after=told_after,
             back_miles=None if by.back is None else by.back.candidate.distance_miles,
             in_sight=self.in_sight(),
             lost_after=self.lost_after(),
         )
 
-    def well_until(self, met: MetBy, told: date | None = None) -> date | None:
+    def well_until(self, met: MetBy) -> date | None:
         """Return the last day on which the car was seen or its customer said that all is well.
 
         A visit that has a reason, or that was judged a comeback, ends what seeing the car can say,
-        and so does a customer who tells of the same trouble.
+        and so does the same trouble told.
         """
         if not self.came and not self.told_fine:
             return None
         rows = (met.back, met.waits, met.aside, met.unsure, met.later)
         ill = min((row.came_on for row in rows if row is not None), default=date.max)
-        ill = ill if told is None else min(ill, told)
         seen = next((day for day in reversed(self.came) if day < ill), None)
         fine = next((day for day in reversed(self.told_fine) if day < ill), None)
         return max((day for day in (seen, fine) if day is not None), default=None)
-
-    def told(self, rows: tuple[ReturnRow, ...]) -> date | None:
-        """Return since when the same trouble is told, where no later visit speaks for the car."""
-        return told_and_open(self.told_same, rows)
-
-    def told_after(self, told: date | None) -> int | None:
-        """Return the days until the same trouble was told."""
-        return None if told is None else (told - self.left_on).days
 
     def in_sight(self) -> int | None:
         """Return the days until its car was last in sight, whenever it was lost."""
@@ -111,16 +98,15 @@ class JobFate(NamedTuple):
         lost = None if self.lost_on is None else (self.lost_on - self.left_on).days
         return self.in_sight() if self.is_inside(lost) else None
 
-    def state(self, met: MetBy, told: date | None, last: date) -> State:
+    def state(self, met: MetBy, last: date) -> State:
         """Say what became of the job by the rule of its own page, `became`."""
-        inside = self.is_inside(self.told_after(told))
         course = JobCourse(
             MAIN_WINDOW,
             came_back=met.back is not None,
-            waits=met.waits is not None or inside,
+            waits=met.waits is not None,
             not_ours=met.aside is not None,
             unsure=met.unsure is not None,
-            came_later=met.later is not None or (told is not None and not inside),
+            came_later=met.later is not None,
         )
         return _named(
             course,
@@ -150,7 +136,5 @@ def _named(course: JobCourse, *, seen_fine: bool, lost: bool, is_open: bool) -> 
     return _IN_THE_BOOK[standing]
 
 
-def _days_to(met: ReturnRow | None, told: int | None = None) -> int | None:
-    """Return the days to a visit, or to the same trouble told, if that is sooner."""
-    days = (None if met is None else met.candidate.days, told)
-    return min((one for one in days if one is not None), default=None)
+def _days_to(met: ReturnRow | None) -> int | None:
+    return None if met is None else met.candidate.days

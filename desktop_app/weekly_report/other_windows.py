@@ -24,8 +24,8 @@ if TYPE_CHECKING:
 def jobs_in_window(year: YearBehind, window: Window) -> CountedJobs:
     """Return the counted jobs with all that is known of them inside a window that time ends.
 
-    What the customer told and when the car went out of sight counts as in each job's own window,
-    and what came after a sale that ends windows counts in none.
+    When the car went out of sight counts as in each job's own window, and what came or was told
+    after a sale that ends windows counts in none.
     """
     import numpy as np
 
@@ -39,15 +39,12 @@ def jobs_in_window(year: YearBehind, window: Window) -> CountedJobs:
         counts = _counts_as(one.row)
         if counts and window.in_window(met.days, met.distance_miles):
             first[counts][place] = met.days
-    told = _known(job.told_after for job in year.counted)
-    told_first = (told != NEVER) & (told <= window.days)
-    told_first &= (first["waits"] == NEVER) | (told < first["waits"])
     in_sight = _known(job.in_sight for job in year.counted)
     return replace(
         year_columns(year),
         window_days=np.full(len(places), window.days),
         back_after=first["back"],
-        waits_after=np.where(told_first, told, first["waits"]),
+        waits_after=first["waits"],
         aside_after=first["aside"],
         unsure_after=first["unsure"],
         lost_after=np.where(in_sight < window.days, in_sight, NEVER),

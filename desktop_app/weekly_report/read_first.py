@@ -2,26 +2,50 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections import Counter
+from collections.abc import Iterator, Sequence
 from datetime import timedelta
+from typing import NamedTuple
 
 from desktop_app.repair_jobs.odometer_questions import day_in_words
 from desktop_app.returns_watched.honest_numbers.group_rates import FEW_JOBS
 from desktop_app.returns_watched.promise_typed import promise_in_words
+from desktop_app.returns_watched.returns_list import ReturnRow
 from desktop_app.returns_watched.waiting import LONG_WAIT_DAYS
 from desktop_app.weekly_report.cost_once import costs_unwritten
-from desktop_app.weekly_report.figures import WeekFigures, count_later_jobs
+from desktop_app.weekly_report.figures import CountsAs, WeekFigures, count_later_jobs
 from desktop_app.weekly_report.sheets.definition_words import edition
+from desktop_app.weekly_report.sheets.sheet_words import joined
 from desktop_app.weekly_report.year_first import jobs, year_first
 
 
 def read_first(figures: WeekFigures) -> tuple[str, ...]:
     """Return the sentences in the order in which they are read."""
     return (
+        *_danger(figures),
         *_covers(figures),
         *_counts(figures),
         *year_first(figures),
         *_warnings(figures),
+    )
+
+
+def _danger(figures: WeekFigures) -> Iterator[str]:
+    """Say first how many of the week's returns were dangerous, and after which jobs."""
+    visits: dict[object, list[ReturnRow]] = {}
+    for row in figures.came_back:
+        visits.setdefault(row.visit, []).append(row)
+    if not visits:
+        return
+    hurt = [row for some in visits.values() for row in some if row.dangerous]
+    number = len({row.visit for row in hurt})
+    unsaid = sum(all(row.dangerous is None for row in some) for some in visits.values())
+    of_all = "the week's one return" if len(visits) == 1 else f"the week's {len(visits)} returns"
+    jobs_named = joined(f"{row.later} after {row.earlier}" for row in hurt)
+    said = f"{number} {'was' if number == 1 else 'were'} dangerous: {jobs_named}" if hurt else ""
+    yield (
+        f"Of {of_all} {said or 'none is said to have been dangerous'}."
+        + (f" Of {unsaid} nobody said whether somebody could have been hurt." if unsaid else "")
     )
 
 
@@ -48,16 +72,26 @@ def _counts(figures: WeekFigures) -> Iterator[str]:
         f"{jobs(len(figures.left))} left in the week, {counted} with a cause and a correction; "
         "only those are counted."
     )
-    comebacks, waiting = figures.counted_as("comeback"), figures.counted_as("waiting")
-    verb = "was" if comebacks == 1 else "were"
     year = figures.year
-    every = count_later_jobs([one.row for one in year.returns], year.left_out).count("waiting")
+    week = _Counted.of(figures.came_back, figures.counts_as)
+    rows = [one.row for one in year.returns]
+    every = _Counted.of(rows, count_later_jobs(rows, year.left_out))
+    verb = "was" if week.back == 1 else "were"
     yield (
-        f"{_visits(comebacks)} of the week {verb} judged a comeback. {_visits(every)} "
-        f"{'waits' if every == 1 else 'wait'} for a person to judge, {waiting} of the week among "
-        "them."
+        f"{_visits(week.back)} of the week {verb} judged a comeback{_more_told(week.told_back)}. "
+        f"{_visits(every.waits)} {'waits' if every.waits == 1 else 'wait'} for a person to judge, "
+        f"{week.waits} of the week among them."
     )
-    yield from _told(figures)
+    if every.told_waits:
+        tells = (
+            "1 return that was only told waits"
+            if every.told_waits == 1
+            else (f"{every.told_waits} returns that were only told wait")
+        )
+        yield (
+            f"{tells} for a judgement too: neither good nor bad. Judge what was told, or have the "
+            "car in."
+        )
     yield from _judged_since(figures)
     yield (
         "A comeback is a later visit inside the window that a person judged: same symptom, same "
@@ -73,18 +107,31 @@ def _counts(figures: WeekFigures) -> Iterator[str]:
     )
 
 
-def _told(figures: WeekFigures) -> Iterator[str]:
-    """Say of how many jobs the same trouble is told, and no visit speaks for the car yet.
+class _Counted(NamedTuple):
+    """How many visits, and tellings beside them, count as comebacks, and how many wait."""
 
-    They are jobs, not customers: one car may have several.
-    """
-    told = sum(job.told_after is not None and not job.came_back for job in figures.year.jobs)
-    if told:
-        tell = "1 customer tells" if told == 1 else f"Of {told} jobs the customer tells"
-        yield (
-            f"{tell} of the same trouble, and no visit since was judged: neither good nor bad. "
-            "Have the car in."
+    back: int
+    told_back: int
+    waits: int
+    told_waits: int
+
+    @classmethod
+    def of(cls, rows: Sequence[ReturnRow], counts_as: Sequence[CountsAs]) -> _Counted:
+        """Count rows of the list of returns."""
+        found = Counter((what, row.is_told) for row, what in zip(rows, counts_as, strict=True))
+        return cls(
+            found["comeback", False],
+            found["comeback", True],
+            found["waiting", False],
+            found["waiting", True],
         )
+
+
+def _more_told(told: int) -> str:
+    if not told:
+        return ""
+    returns = "1 return that was" if told == 1 else f"{told} returns that were"
+    return f", and {returns} only told"
 
 
 def _caught_here(figures: WeekFigures) -> Iterator[str]:

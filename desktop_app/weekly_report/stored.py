@@ -16,8 +16,10 @@ from desktop_app.repair_jobs.kept_job import kept_level, kept_window
 from desktop_app.repair_jobs.stored import Job, Vehicle, Visit
 from desktop_app.returns_watched.stored_facts import NO_NAMES, SymptomNames
 from desktop_app.returns_watched.stored_look import look_at
+from desktop_app.returns_watched.stored_promise import read_promise
 from desktop_app.returns_watched.stored_recent import Period
-from desktop_app.returns_watched.stored_returns import read_promise, returns_in
+from desktop_app.returns_watched.stored_returns import returns_in
+from desktop_app.returns_watched.stored_told import read_told_rows
 from desktop_app.returns_watched.stored_watch import on_watch
 from desktop_app.shop_record.house_rules import HouseRules, read_rules
 from desktop_app.shop_record.kept_value import kept_day, row_place
@@ -36,6 +38,7 @@ from desktop_app.weekly_report.stored_before_the_year import (
     read_promised_before,
 )
 from desktop_app.weekly_report.stored_calls_due import read_calls_due
+from desktop_app.weekly_report.stored_costs_before import read_costs_before
 from desktop_app.weekly_report.stored_looked_back import look_back
 from desktop_app.weekly_report.stored_rules_changed import rules_changed
 from desktop_app.weekly_report.stored_supplied import PairsSeen, judge_pairs, read_supplied
@@ -65,7 +68,11 @@ def read_week_figures(
         return week_figures(week, now, as_of, shop, nothing)
     promise = read_promise(connection)
     look = look_at(connection, Period(first, as_of, promise.long.days), promise.long, names)
-    met = returns_in(connection, look.met, promise, (first, as_of), names)
+    visits = returns_in(connection, look.met, promise, (first, as_of), names)
+    told = read_told_rows(connection, None, as_of, names)
+    met = sorted(
+        (*visits, *(row for row in told if row.came_on >= first)), key=lambda row: row.came_on
+    )
     watch = on_watch(connection, look)
     shown = week.moved(1 - WEEKS_SHOWN).monday
     seen = _pairs_seen(connection, first, kinds or {}, rules)
@@ -79,6 +86,7 @@ def read_week_figures(
         looked_back=look_back(connection, look, promise.long, as_of),
         supplied=read_supplied(connection, first, as_of, seen),
         came_again=read_came_again(connection, look, first),
+        costs_before=read_costs_before(connection, look, promise, first, names),
     )
     rows = WeekRows(
         left=_jobs_left(connection, week.monday, as_of),
@@ -178,4 +186,5 @@ def _job_left(row: Row[Any], kinds: tuple[str, ...]) -> JobLeft:
         window_rule=row.window_rule,
         declined=row.declined,
         proof_words=row.proof_words,
+        work=row.work,
     )

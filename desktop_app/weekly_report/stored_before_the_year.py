@@ -52,7 +52,7 @@ def read_older(
     reach &= before
     wanted = select(
         *(Job.id, Job.number, Job.left_at),
-        *(Job.cause_found, Job.cause, Job.correction),
+        *(Job.cause_found, Job.cause, Job.correction, Job.work),
     )
     ids = look.job_ids[reach].tolist()
     until = dict(zip(ids, counts_from[reach].tolist(), strict=True))

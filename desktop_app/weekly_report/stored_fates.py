@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Any, TypeAlias
 
 from sqlalchemy import Connection
 
-from desktop_app.returns_watched.customer_answers import Answer, CustomerSaid, same_trouble_since
+from desktop_app.returns_watched.customer_answers import Answer, CustomerSaid
 from desktop_app.returns_watched.many_visits.last_known import LastKnown, last_known
 from desktop_app.returns_watched.many_visits.visit_columns import NO_DAY, Places
 from desktop_app.returns_watched.many_visits.windows_over import (
@@ -64,7 +64,6 @@ class Fates:
             left_on=left_on,
             came=tuple(date.fromordinal(day) for day in came),
             told_fine=_fine(said, left_on),
-            told_same=same_trouble_since(said),
             lost_on=None if lost_on == NO_DAY else date.fromordinal(lost_on),
             miles_known=None if known_on == NO_DAY else float(self.known.miles[row]),
             known_on=None if known_on == NO_DAY else date.fromordinal(known_on),
@@ -86,7 +85,7 @@ class Fates:
         }
 
     def became(self, met: Mapping[int, tuple[ReturnRow, ...]]) -> list[Became]:
-        """Say what became of each until the last day, `met` by its pairs with later jobs.
+        """Say what became of each until the last day, `met` by its returns, seen and told.
 
         Most jobs met nothing, and nobody told anything of them: those are looked at all at once.
         """

@@ -5,10 +5,10 @@ from __future__ import annotations
 from datetime import date, timedelta
 from typing import TYPE_CHECKING, TypeAlias
 
-from sqlalchemy import Connection, func, or_, select
+from sqlalchemy import Connection, select
 
-from desktop_app.repair_jobs.counted import BLANKS
 from desktop_app.repair_jobs.stored import Job
+from desktop_app.repair_jobs.stored_counted import job_is_counted
 from desktop_app.returns_watched.customer_answers import Answer
 from desktop_app.returns_watched.honest_numbers.counted_jobs import CountedJobs
 from desktop_app.returns_watched.many_visits.last_known import last_known
@@ -37,8 +37,7 @@ def look_back(connection: Connection, look: Look, window: Window, as_of: date) -
         select(Job.id, Job.number)
         .where(Job.left_at >= first.isoformat())
         .where(Job.left_at < (last + timedelta(days=1)).isoformat())
-        .where(func.trim(Job.cause, BLANKS) != "", func.trim(Job.correction, BLANKS) != "")
-        .where(or_(Job.cause_found.is_(None), Job.cause_found != 0))
+        .where(job_is_counted())
         .order_by(Job.left_at, Job.number)
     )
     blocks = list(each_block(connection, wanted))

@@ -13,16 +13,18 @@ from sqlalchemy import Connection, select
 from desktop_app.parts_compared.stored import Pair
 from desktop_app.repair_jobs.counted import is_counted
 from desktop_app.repair_jobs.entry_bounds import MOST_CENTS, MOST_HOURS
-from desktop_app.repair_jobs.kept_job import kept_level, kept_work
+from desktop_app.repair_jobs.kept_job import kept_kind_of_work, kept_level, kept_work
 from desktop_app.repair_jobs.proof import ProofLevel
 from desktop_app.repair_jobs.stored import (
     CaughtHere,
     Job,
+    JobPerson,
     JobSymptom,
     Person,
     Vehicle,
     Visit,
 )
+from desktop_app.repair_jobs.who_did_what import DIDS, WORKS, Did
 from desktop_app.returns_watched.return_cost import return_cost
 from desktop_app.returns_watched.returns_list import ReturnRow
 from desktop_app.returns_watched.stored import ReturnLink
@@ -33,7 +35,7 @@ from desktop_app.returns_watched.stored_look import Look
 from desktop_app.returns_watched.stored_money_owed import money_still_owed
 from desktop_app.returns_watched.stored_vehicles import each_block, each_row
 from desktop_app.shop_record.house_rules import HouseRules
-from desktop_app.shop_record.kept_value import row_place
+from desktop_app.shop_record.kept_value import kept_word, row_place
 from desktop_app.weekly_report.job_fate import Became
 from desktop_app.weekly_report.stored_decisions import decisions_since
 from desktop_app.weekly_report.stored_fates import read_fates
@@ -42,6 +44,8 @@ from desktop_app.weekly_report.year_behind import JobDone, PartFitted, ReturnDon
 
 # The verdict on each pair that was compared, by the pair's id.
 Verdicts = Mapping[int, str]
+# What `is_counted` asks of a job, by the names that the record has for it.
+_COUNTED_BY = ("cause_found", "cause", "correction", "work")
 
 
 @dataclass(frozen=True, slots=True)
@@ -85,7 +89,8 @@ def _jobs_done(connection: Connection, asked: YearAsked) -> Iterator[JobDone]:
     met: dict[int, tuple[ReturnRow, ...]] = {}
     for one in asked.returns:
         met[one.earlier_id] = (*met.get(one.earlier_id, ()), one)
-    words = zip(read["cause_found"], read["cause"], read["correction"], strict=True)
+    named = _named(connection, ids, people)
+    words = zip(*(read[n] for n in _COUNTED_BY), strict=True)
     columns: dict[str, Iterable[Any]] = {
         **read,
         **fates.columns(),
@@ -99,6 +104,7 @@ def _jobs_done(connection: Connection, asked: YearAsked) -> Iterator[JobDone]:
         "now_and_then": [every is not None for every in read["fault_every"]],
         "window_miles": [float(miles) for miles in read["window_miles"]],
         "caught_here": [caught.get(job, 0) for job in ids],
+        "named": [named.get(job, ()) for job in ids],
     }
     if ids:
         yield from map(JobDone._make, zip(*(columns[n] for n in JobDone._fields), strict=True))
@@ -109,7 +115,7 @@ def _columns(connection: Connection, first: date, last: date) -> dict[str, list[
     wanted = (
         select(
             *(Job.id, Job.number, Vehicle.description.label("vehicle")),
-            *(Job.cause_found, Job.cause, Job.correction),
+            *(Job.cause_found, Job.cause, Job.correction, Job.work, Job.search_hours),
             *(Job.system, Job.hours, Job.unbilled_hours, Job.price_cents, Job.proof_level),
             *(Job.fault_every, Job.window_days, Job.window_miles, Job.technician_id),
         )
@@ -130,10 +136,14 @@ def _columns(connection: Connection, first: date, last: date) -> dict[str, list[
 def _check_work(read: Mapping[str, list[Any]]) -> None:
     """Look at all hours and prices at once; a ShopDamaged names the first job that is damaged."""
     hours, unbilled, prices = (read[n] for n in ("hours", "unbilled_hours", "price_cents"))
-    if _within(hours, MOST_HOURS) and _within(unbilled, MOST_HOURS) and _within(prices, MOST_CENTS):
+    search, works = read["search_hours"], read["work"]
+    spent = all(_within(column, MOST_HOURS) for column in (hours, unbilled, search))
+    if spent and _within(prices, MOST_CENTS) and {*works} <= {None, *WORKS}:
         return
     for row, (job_id, number) in enumerate(zip(read["id"], read["number"], strict=True)):
-        kept_work(hours[row], unbilled[row], prices[row], row_place("job", job_id, number))
+        place = row_place("job", job_id, number)
+        kept_work(hours[row], unbilled[row], prices[row], place)
+        kept_kind_of_work(works[row], search[row], place)
 
 
 def _within(column: Sequence[float | None], most: float) -> bool:
@@ -178,9 +188,22 @@ def _caught(connection: Connection, ids: Collection[int]) -> dict[int, int]:
     return Counter(row.job_id for row in rows)
 
 
+def _named(
+    connection: Connection, ids: Collection[int], people: Mapping[int, str]
+) -> dict[int, tuple[tuple[Did, str], ...]]:
+    """Return by job who is named for which of the four things."""
+    wanted = select(JobPerson.job_id, JobPerson.id, JobPerson.did, JobPerson.person_id)
+    found: dict[int, tuple[tuple[Did, str], ...]] = {}
+    for block in each_block(connection, wanted, JobPerson.job_id, ids):
+        for job_id, row, did, person in zip(*block, strict=True):
+            did = kept_word(did, DIDS, "a thing of a job", row_place("job_person", row))
+            found[job_id] = (*found.get(job_id, ()), (did, people[person]))
+    return found
+
+
 def _returns(connection: Connection, asked: YearAsked) -> tuple[ReturnDone, ...]:
     wanted = select(ReturnLink)
-    later = {one.later_id for one in asked.returns}
+    later = {one.later_id for one in asked.returns if not one.is_told}
     kept = {
         (row.earlier_job_id, row.later_job_id): row
         for row in each_row(connection, wanted, ReturnLink.later_job_id, later)

@@ -43,7 +43,7 @@ def _of_the_week(left: Table, came_back: Table, watch: Table) -> tuple[Total, ..
             "Counts as",
             "comeback",
             "Comebacks",
-            "Visits judged a comeback inside the window; each counts once.",
+            "Visits, and returns only told, judged a comeback inside the window; each counts once.",
         ),
         _match(came_back, "Counts as", "waiting", "Visits that wait for judgement", _WAIT),
         *(

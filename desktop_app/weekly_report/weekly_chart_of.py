@@ -179,5 +179,5 @@ def _jobs_back(year: YearBehind) -> dict[Week, tuple[str, ...]]:
     found: dict[Week, list[str]] = {}
     for one in year.returns:
         if one.row.is_comeback and one.row.earlier not in year.left_out:
-            found.setdefault(week_of(one.row.came_on), []).append(one.row.later)
+            found.setdefault(week_of(one.row.came_on), []).append(one.row.opens)
     return {week: tuple(dict.fromkeys(jobs)) for week, jobs in found.items()}

@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from datetime import date
 from typing import Literal, NamedTuple
 
+from desktop_app.repair_jobs.who_did_what import Did
 from desktop_app.returns_watched.change_promised import ChangePromised
 from desktop_app.returns_watched.honest_numbers.counted_jobs import NEVER, CountedJobs
 from desktop_app.returns_watched.honest_numbers.group_rates import NOT_SAID
@@ -15,12 +16,13 @@ from desktop_app.returns_watched.judgement import Judgement
 from desktop_app.returns_watched.owed import Owed
 from desktop_app.returns_watched.return_cost import ReturnCost
 from desktop_app.returns_watched.returns_list import ReturnRow
-from desktop_app.weekly_report.before_the_year import OlderJob, Promised, as_it_stood
+from desktop_app.weekly_report.before_the_year import CostBefore, OlderJob, Promised, as_it_stood
 from desktop_app.weekly_report.cost_once import costs_once
 from desktop_app.weekly_report.looked_back import LookedBack
 from desktop_app.weekly_report.supplied import Supplied
 
 WEEKS_IN_YEAR = 52
+DAYS_IN_YEAR = 7 * WEEKS_IN_YEAR
 
 State = Literal[
     "open",
@@ -60,7 +62,8 @@ class JobDone(NamedTuple):
     reading that can be trusted, taken on `known_on`, None where there is none, and `back_miles`
     those to its first comeback's visit, None where the odometer cannot say. `lost_after` are the
     days until the car was last in sight where it was lost in its window, None while in sight;
-    `in_sight` are the same and `told_after` the days to the same trouble told, inside or not.
+    `in_sight` are the same, inside or not. `work` is None for a repair; `named` says who did which
+    of the four things of the job, where somebody was named.
     """
 
     number: str
@@ -92,9 +95,16 @@ class JobDone(NamedTuple):
     lost_after: int | None = None
     aside_after: int | None = None
     unsure_after: int | None = None
-    told_after: int | None = None
     in_sight: int | None = None
     caught_here: int = 0
+    work: str | None = None
+    search_hours: float | None = None
+    named: tuple[tuple[Did, str], ...] = ()
+
+    @property
+    def not_caught(self) -> bool:
+        """True where a repair was handed over with nothing found."""
+        return self.work is None and self.cause_found is False
 
     @property
     def part_kinds(self) -> tuple[str, ...]:
@@ -147,11 +157,13 @@ class ReturnDone:
 class YearBehind:
     """The jobs of a year, oldest hand-over first, and what goes with them.
 
-    `returns` are those whose later visit lies in the year, `older` the jobs from before it that
+    `returns` are those that came or were told in the year, `older` the jobs from before it that
     matter for them or are still under watch, `promised_before` the promises from before it that are
     still open. `looked_back` are the jobs whose long window ended in the year. `supplied` is what
     came from suppliers. `came_again` are the numbers of jobs that left in the year as comebacks
-    whose visit lies before it. `left_out` are the numbers of jobs that no rate counts.
+    whose visit lies before it. `left_out` are the numbers of jobs that no rate counts, and
+    `hands_on` of those that came back inside their window with new trouble from our hands.
+    `costs_before` are the costs of the comebacks of the year before.
     `hour_cost_cents` is what an hour costs the shop.
     """
 
@@ -169,14 +181,19 @@ class YearBehind:
     looked_back: LookedBack | None = field(default=None, compare=False)
     supplied: Supplied = field(default_factory=Supplied)
     came_again: frozenset[str] = frozenset()
+    costs_before: tuple[CostBefore, ...] = ()
     counted: tuple[JobDone, ...] = field(init=False)
     left_out: frozenset[str] = field(init=False)
+    hands_on: frozenset[str] = field(init=False)
 
     def __post_init__(self) -> None:
         object.__setattr__(self, "counted", tuple(job for job in self.jobs if job.counted))
         every: tuple[JobDone | OlderJob, ...] = (*self.jobs, *self.older)
         left_out = frozenset(job.number for job in every if not job.counted)
         object.__setattr__(self, "left_out", left_out)
+        ours = (one for one in self.returns if Judgement.FROM_OUR_HANDS in one.kinds)
+        hands_on = frozenset(one.row.earlier for one in ours if one.row.in_window)
+        object.__setattr__(self, "hands_on", hands_on)
         object.__setattr__(self, "returns", costs_once(self.returns, left_out))
 
     def promised(self) -> tuple[Promised, ...]:

@@ -21,6 +21,7 @@ from desktop_app.returns_watched.judging import Judging
 from desktop_app.returns_watched.stored_customers_asked import read_answers
 from desktop_app.returns_watched.stored_judging import read_judging
 from desktop_app.returns_watched.stored_money_owed import money_still_owed, owed_for_job
+from desktop_app.returns_watched.stored_told import read_told_rows
 from desktop_app.returns_watched.stored_windows import read_kind_windows
 from desktop_app.returns_watched.waiting import waits_too_long
 from desktop_app.shop_record.resource_folder import resource_path
@@ -201,6 +202,21 @@ def test_customers_were_asked_and_answered_in_every_way(built: Built) -> None:
     assert max(days) <= NOW.date()
     shakes = answers[built.jobs["10-back"].id][0]
     assert shakes.on < date.fromisoformat(built.jobs["10-again"].came_on)
+
+
+def test_one_return_that_was_only_told_is_judged_and_one_waits(
+    built: Built, figures: WeekFigures
+) -> None:
+    with built.record.reading() as connection:
+        told = read_told_rows(connection, None, NOW.date())
+    assert {(row.earlier, row.heard_by, row.state_words, row.dangerous) for row in told} == {
+        (built.number("19-back"), "paper", "same symptom", True),
+        (built.number("20"), "told", "not judged", None),
+    }
+    assert {row.is_comeback for row in told} == {True, False}
+    chains = week_sheet(figures, "Chains").table("Chains").column("Jobs in turn")
+    turn = f"{built.number('19')} → {built.number('19-back')} → on paper "
+    assert any(str(one).startswith(turn) for one in chains)
 
 
 def test_suppliers_owe_cores_and_claims_and_paid_some(built: Built) -> None:

@@ -11,6 +11,7 @@ import pytest
 from desktop_app.repair_jobs.stored_proof import read_proof
 from desktop_app.repair_jobs.stored_reading import read_job
 from desktop_app.returns_watched.change_promised import read_day
+from desktop_app.returns_watched.customer_actions import note_answer
 from desktop_app.returns_watched.stored_check import record_problems
 from desktop_app.returns_watched.stored_columns import read_columns
 from desktop_app.returns_watched.stored_facts import read_facts
@@ -48,12 +49,17 @@ def listed(shop: ShopRecord) -> list[str]:
             "INSERT INTO condition_met (job_id, condition, met) VALUES (1, 'moonlight', 1)",
             "condition_met row 1, job J-104, condition",
         ),
+        ("UPDATE customer_asked SET source = 'dream'", "customer_asked row 1, job J-131, source"),
+        ("UPDATE customer_asked SET dangerous = 7", "customer_asked row 1, job J-131, dangerous"),
+        ("UPDATE customer_asked SET judgement = ''", "customer_asked row 1, job J-131, judgement"),
+        ("UPDATE customer_asked SET judged_at = '?'", "customer_asked row 1, job J-131, judged_at"),
         ("UPDATE return_link SET cause_class = ''", "return_link row 1, job J-131, cause_class"),
     ],
 )
 def test_words_that_no_deed_writes_are_listed(shop: ShopRecord, change: str, named: str) -> None:
     a_week_of_returns(shop)
     judge_return(shop, 1, 2, "same part")
+    note_answer(shop, 2, "same trouble", on=date(2026, 11, 5))
     damage(shop, change)
     [line] = listed(shop)
     assert line.startswith(f"{named}: ")

@@ -117,7 +117,13 @@ def test_a_damaged_judgement_is_named_by_its_row(shop: ShopRecord, values: str) 
         read_judging(connection, ids["J-131"], ids["J-160"])
 
 
-@pytest.mark.parametrize("values", ["answer = 'nope'", "asked_on = '2026-13-45'"])
+@pytest.mark.parametrize(
+    "values",
+    [
+        *("answer = 'nope'", "asked_on = '2026-13-45'", "source = 'nope'", "judgement = 'nope'"),
+        *("cause_class = 'nope'", "judged_at = 'nope'", "dangerous = 3"),
+    ],
+)
 def test_a_damaged_answer_is_named_by_its_row(shop: ShopRecord, values: str) -> None:
     ids = a_week_of_returns(shop)
     note_answer(shop, ids["J-131"], "same trouble", on=date(2026, 11, 5))

@@ -26,7 +26,6 @@ from desktop_app.returns_watched.return_cost import (
 )
 from desktop_app.returns_watched.returns_list import ReturnRow, in_order_of_work
 from desktop_app.returns_watched.said_beside import also_kept, helping_kept
-from desktop_app.returns_watched.told_the_same import ToldSame, told_not_seen
 from desktop_app.returns_watched.waiting import (
     days_waiting,
     oldest_waiting_first,
@@ -257,17 +256,6 @@ def test_what_hangs_in_a_judged_chain_waits_nowhere_and_stands_behind_what_waits
     assert chained.state_words == "judged in its chain"
     for ordered in (oldest_waiting_first, in_order_of_work):
         assert list(ordered([chained, beyond, waiting])) == [waiting, beyond, chained]
-
-
-def test_told_of_the_same_trouble_waits_until_a_later_visit_is_judged_or_waits() -> None:
-    told = ToldSame(1, "J-1", "car", date(2026, 11, 5))
-    before = _row("J-8", date(2026, 11, 4), Judgement.UNRELATED)
-    assert told_not_seen([told], [before]) == (told,)
-    beyond = _row("J-9", date(2026, 11, 8), None, inside=False)
-    assert told_not_seen([told], [before, beyond]) == (told,)
-    for judgement in (None, Judgement.UNRELATED):
-        assert told_not_seen([told], [_row("J-9", date(2026, 11, 8), judgement)]) == ()
-    assert "told on 5 November 2026 the same trouble, not seen yet" in told.in_words()
 
 
 def test_two_vehicles_are_asked_about_where_a_judgement_or_a_cost_hangs_on_it() -> None:

@@ -379,9 +379,11 @@ def test_who_told_of_the_same_trouble_is_counted_with_what_waits(shop: ShopRecor
     note_answer(shop, then, "same trouble", on=date(2026, 7, 1), words="goes elsewhere")
     with shop.reading() as connection:
         found = read_waiting(connection, TODAY)
-        assert count_waiting(connection, TODAY) == found.number == 1
-    [told] = found.told
-    assert (told.number, told.since, told.words) == ("J-1", date(2026, 7, 1), "goes elsewhere")
+        assert count_waiting(connection, TODAY) == 1
+    [told] = found
+    assert (told.earlier, told.later, told.concern_now) == (
+        *("J-1", "told 2026-07-01", "goes elsewhere"),
+    )
     note_answer(shop, then, "fine", on=date(2026, 7, 9))
     with shop.reading() as connection:
-        assert read_waiting(connection, TODAY).told == ()
+        assert read_waiting(connection, TODAY) == ()

@@ -11,8 +11,9 @@ from desktop_app.returns_watched.customer_actions import note_answer
 from desktop_app.returns_watched.honest_numbers.counted_jobs import NEVER, CountedJobs
 from desktop_app.returns_watched.honest_numbers.rates import Rates, rates_of
 from desktop_app.returns_watched.standing import Standing
+from desktop_app.returns_watched.stored_promise import read_promise
 from desktop_app.returns_watched.stored_rates import read_counted_jobs
-from desktop_app.returns_watched.stored_returns import read_promise, read_returns, read_watch
+from desktop_app.returns_watched.stored_returns import read_returns, read_watch
 from desktop_app.returns_watched.stored_standing import read_standing
 from desktop_app.returns_watched.stored_watch_place import read_watch_place
 from desktop_app.shop_record.house_rules import change_rule

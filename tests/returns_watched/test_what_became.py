@@ -13,12 +13,12 @@ from desktop_app.returns_watched.stored_rates import read_counted_jobs
 from desktop_app.returns_watched.stored_returns import read_waiting, read_watch
 from desktop_app.returns_watched.stored_standing import read_standing
 from desktop_app.returns_watched.stored_watch_place import read_watch_place
-from desktop_app.returns_watched.told_the_same import told_in_words
+from desktop_app.returns_watched.told_actions import judge_told
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.weekly_report.actions import look_at_week
 from desktop_app.weekly_report.week import read_week
 from desktop_app.weekly_report.year_behind import JobDone
-from tests.watched_shop import job, judge_return, vehicle
+from tests.watched_shop import as_made, job, judge_return, vehicle
 
 SUNDAY = date(2026, 11, 15)
 BOTH: dict[str, Any] = {"window_days": 90, "window_miles": 3000, "window_rule": "both"}
@@ -42,6 +42,14 @@ def rates(shop: ShopRecord) -> CountedJobs:
 def watched(shop: ShopRecord) -> dict[str, float | None]:
     with shop.reading() as connection:
         return {one.job: one.miles_left for one in read_watch(connection, SUNDAY)}
+
+
+def in_watch(shop: ShopRecord) -> dict[str, tuple[bool, bool, date | None]]:
+    with shop.reading() as connection:
+        return {
+            one.job: (one.came_back, one.waits, one.told_since)
+            for one in read_watch(connection, SUNDAY)
+        }
 
 
 def test_a_window_that_both_limits_must_end_is_open_until_its_miles_are_read(
@@ -97,15 +105,14 @@ def test_a_visit_for_something_else_does_not_end_what_was_told(shop: ShopRecord)
     assert in_book(shop)["J-1"].state == "maybe"
     assert rates(shop).waiting.tolist()[0] is True
     assert {one.job: one.waits for one in watch.jobs} == {"J-1": True, "J-2": False}
-    assert "told on 30 October 2026 the same trouble, seen on 2 November" in back.told[0].in_words()
-    assert "the car was here since, and nothing was judged" in told_in_words(back.told)
+    assert [(row.later, row.waits) for row in back] == [("told 2026-10-30", True)]
     assert watch.to_ask[0].why == (
         "Told: the same trouble, on 30 October 2026. Seen on 2 November 2026, not judged against "
-        "this job: have the car in."
+        "this job: have the car in, or judge under It's Back what was told."
     )
     later = job(shop, car, "J-3", "2026-11-04", None, 10_500, **MISFIRE)
     with shop.reading() as connection:  # a visit that waits to be judged speaks for it
-        assert read_waiting(connection, today).told == ()
+        assert [row.later for row in read_waiting(connection, today)] == ["J-3"]
         assert read_watch_place(connection, today).to_ask == ()
     judge_return(shop, first, later, "unrelated")
     with shop.reading() as connection:
@@ -117,6 +124,61 @@ def test_the_same_trouble_told_after_the_window_is_not_all_well(shop: ShopRecord
     note_answer(shop, first, "same trouble", on=date(2026, 10, 1))
     assert on_page(shop, first) == in_book(shop)["J-1"].state == "came back after the window"
     assert rates(shop).came_later.tolist() == [True]
+
+
+@pytest.mark.parametrize(
+    ("judgement", "cause", "state"),
+    [
+        ("same symptom", None, "came back"),
+        ("same part", "other-use", "came back, not ours"),
+        ("cannot tell", None, "came back, cannot tell"),
+        ("unrelated", None, "nothing heard"),
+    ],
+)
+def test_what_was_told_and_judged_counts_alike_everywhere(
+    shop: ShopRecord, judgement: str, cause: str | None, state: str
+) -> None:
+    car = vehicle(shop, odometer_unit="km")
+    first = job(shop, car, "J-1", "2026-06-01", "2026-06-02", 10_000)
+    told = {"on": date(2026, 7, 1), "odometer_told": 11_609}
+    asked = as_made(note_answer(shop, first, "same trouble", **told))
+    judge_told(shop, first, asked, judgement, cause_class=cause, by="Ana")
+    assert on_page(shop, first) == in_book(shop)["J-1"].state == state
+    found, job_done = rates(shop), in_book(shop)["J-1"]
+    assert found.came_back.tolist() == [job_done.came_back] == [state == "came back"]
+    assert (found.not_ours | found.cannot_tell).tolist() == [state[9:11] in (", ",)]
+    assert found.settled.tolist() == [job_done.settled]
+    assert not found.waiting.any()
+    if job_done.came_back:
+        assert (job_done.back_after, found.back_after.tolist()) == (29, [29])
+        assert job_done.back_miles == pytest.approx(999.8, abs=0.1)  # 1,609 km
+
+
+def test_what_was_told_too_far_away_is_beyond_the_window_everywhere(shop: ShopRecord) -> None:
+    first = job(shop, vehicle(shop), "J-1", "2026-06-01", "2026-06-02", 10_000)
+    told = {"on": date(2026, 7, 1), "odometer_told": 13_001}
+    asked = as_made(note_answer(shop, first, "same trouble", **told))
+    for _ in range(2):
+        assert on_page(shop, first) == in_book(shop)["J-1"].state == "came back after the window"
+        assert rates(shop).came_later.tolist() == [True]
+        judge_told(shop, first, asked, "same symptom", by="Ana")
+
+
+def test_a_judged_visit_speaks_for_what_was_told_and_counts_once(shop: ShopRecord) -> None:
+    car = vehicle(shop)
+    first = job(shop, car, "J-1", "2026-10-20", "2026-10-20", 10_000, **MISFIRE)
+    asked = as_made(note_answer(shop, first, "same trouble", on=date(2026, 11, 10)))
+    judge_told(shop, first, asked, "same symptom", by="Ana")
+    assert look_at_week(shop, read_week("2026-W46")).counted_as("comeback") == 1
+    assert in_watch(shop)["J-1"] == (True, False, None)
+    later = job(shop, car, "J-2", "2026-11-12", None, 10_400, **MISFIRE)
+    assert look_at_week(shop, read_week("2026-W46")).as_json()["waiting"] == 1
+    assert in_book(shop)["J-1"].state == "came back"
+    judge_return(shop, first, later, "same symptom")
+    found = look_at_week(shop, read_week("2026-W46"))
+    assert found.counted_as("comeback") == 1
+    assert [one.row.later for one in found.year.returns] == ["J-2"]
+    assert (in_book(shop)["J-1"].back_after, rates(shop).back_after.tolist()[0]) == (23, 23)
 
 
 @pytest.mark.parametrize("judged", [False, True])

@@ -16,7 +16,7 @@ from desktop_app.returns_watched.judgement import counts_against
 from desktop_app.returns_watched.stored_customers_asked import answers_of_job
 from desktop_app.returns_watched.stored_facts import Facts, read_facts
 from desktop_app.returns_watched.stored_links import LinkKept
-from desktop_app.returns_watched.stored_returns import read_promise
+from desktop_app.returns_watched.stored_promise import read_promise
 from desktop_app.returns_watched.watching import (
     Driven,
     SinceThen,

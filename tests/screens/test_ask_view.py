@@ -16,7 +16,7 @@ from desktop_app.returns_watched.stored_customers_asked import answers_of_job
 from desktop_app.returns_watched.stored_watch_place import read_watch_place
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.fields import LineField
+from desktop_app.shop_window.fields import LineField, Tick
 from tests.watched_shop import job, vehicle
 
 ODOMETER, WORDS = "Odometer as told", "In the customer's words"
@@ -53,6 +53,9 @@ class Asking:
         buttons = [b for b in self.view.findChildren(QPushButton) if b.text() == words]
         self.bot.mouseClick(buttons[0], Qt.MouseButton.LeftButton)
 
+    def tick(self) -> Tick:
+        return self.view.findChild(Tick)
+
     def says(self, words: str) -> bool:
         return any(words in one.text() for one in self.view.findChildren(QLabel))
 
@@ -85,6 +88,22 @@ def test_odometer_and_words_are_noted_with_the_answer(asking: Asking) -> None:
     assert (said.answer.value, said.odometer_told, said.words) == (
         *("same trouble", 101_500, "once, in the rain"),
     )
+
+
+def test_a_bill_that_was_seen_is_noted_with_the_same_trouble_alone(
+    asking: Asking, qtbot: QtBot
+) -> None:
+    for job_id, answer, source in ((1, "Same trouble", "paper"), (2, "Fine", "told")):
+        asking.view._table.selectRow(job_id - 1)
+        qtbot.mouseClick(asking.tick(), Qt.MouseButton.LeftButton)
+        again = Asking(asking.shop, qtbot)  # it waits with its customer, over closing too
+        again.view._table.selectRow(job_id - 1)
+        assert again.tick().isChecked()
+        asking.press(answer)
+        said = asking.kept(job_id)
+        assert said is not None
+        assert said.source == source
+        assert not asking.tick().isChecked()
 
 
 def test_what_was_told_stays_with_its_customer(asking: Asking, qtbot: QtBot) -> None:

@@ -94,7 +94,7 @@ def test_choosing_a_return_by_keyboard_shows_it(page: ItsBackPage, qtbot: QtBot)
     view = page.findChild(QListView)
     view.setFocus()
     qtbot.keyClick(view, Qt.Key.Key_End)
-    assert says(page, "Why it is here: same system: charging.")
+    assert says(page, "Why it is here: same system: charging and battery.")
     assert says(page, "2026-11-12 to 2026-11-15, odometer not read")
     with qtbot.waitSignal(page.job_chosen) as asked:
         press(page, qtbot, "Now: J-162")

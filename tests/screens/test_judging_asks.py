@@ -250,7 +250,7 @@ def test_a_visit_judged_in_its_chain_waits_no_more_anywhere(
     assert "○ judged in its chain" in next(r for r in listed(page) if "J-160 after J-104" in r)
 
 
-def test_who_told_of_the_same_trouble_stands_above_the_list(
+def test_what_was_told_stands_in_the_list_of_what_waits(
     shop: ShopRecord, desk: Desk, qtbot: QtBot
 ) -> None:
     then = job(shop, vehicle(shop), "J-1", "2026-06-01", "2026-06-02")
@@ -259,9 +259,11 @@ def test_who_told_of_the_same_trouble_stands_above_the_list(
         desk.do(note_answer, then, "same trouble", on=date(2026, 7, 1))
         settle(desk, qtbot)
     assert waits.args == [1]
-    assert says(page, "1 customer tells of the same trouble by telephone; the car was not seen yet")
+    assert says(page, "1 return that was only told waits for a judgement, since 2026-07-01")
+    [row] = listed(page)
+    assert row.startswith("J-1: told on 1 July 2026\n29 days")
     with qtbot.waitSignal(page.job_chosen) as asked:
-        press(page, qtbot, "◇ J-1: told 2026-07-01")
+        press(page, qtbot, "Then: J-1")
     assert asked.args == [then]
 
 

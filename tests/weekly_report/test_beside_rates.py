@@ -37,6 +37,9 @@ def year() -> WeekFigures:
             more |= NOTHING
         elif sort < 0.15:
             more |= {"counted": False, "correction": ["", "changed oil"][n % 2]}
+        elif sort < 0.18:
+            more |= {"counted": False, "work": ["inspection", "maintenance"][n % 2]}
+            more |= {"cause_found": None}
         elif sort < 0.3 and gone > 5:
             more["back_after"] = int(chance.integers(1, min(gone, 90)))
         elif sort < 0.35:
@@ -105,7 +108,11 @@ def test_every_job_is_counted_or_stands_where_it_is_kept_out(year: WeekFigures) 
             job.cause_found is not False and not job.correction for job in kept_out
         ),
         "no cause written": sum(job.correction == "changed oil" for job in kept_out),
+        "inspection only": sum(job.work == "inspection" for job in kept_out),
+        "maintenance": sum(job.work == "maintenance" for job in kept_out),
+        "new trouble from our hands": 0,
     }
+    assert sum(job.work is not None for job in kept_out) > 5
     assert sorted(sum(table.behind, ())) == sorted(job.number for job in kept_out)
     raw = pd.Series(week_sheet(year, "Raw").table("Raw").column("Kept out")).value_counts()
     assert raw[""] == len(year.year.counted)

@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from datetime import date, timedelta
 from decimal import Decimal
 
 from desktop_app.returns_watched.candidate import Candidate
 from desktop_app.returns_watched.judgement import Judgement
 from desktop_app.returns_watched.return_cost import ReturnCost
+from desktop_app.weekly_report.before_the_year import CostBefore
 from desktop_app.weekly_report.sheet_form import Table
 from desktop_app.weekly_report.sheets.costs import costs_sheet
 from tests.weekly_report.year_made import came, done, figures
@@ -38,7 +40,32 @@ def test_the_parts_of_a_cost_add_up_in_every_table() -> None:
     assert (badly[0], badly[1]) == ("fitted badly", 1)
     assert causes.behind[0] == ("J-9",)
     assert sum(int(str(cell)) for cell in weeks.column("Comebacks")) == 2
-    assert weeks.column("Added up")[-1] == 2 * 147.0
+    assert weeks.column("52 weeks to then")[-1] == 2 * 147.0
+
+
+def test_each_week_says_what_the_52_weeks_to_then_cost() -> None:
+    jobs = [done("J-1", 340), done("J-2", 60)]
+    spent = [ReturnCost(Decimal(0), 0, 0, cents, 0) for cents in (1_000, 200)]
+    met = [came(jobs[0], "K-1", 20, cost=spent[0]), came(jobs[1], "K-2", 40, cost=spent[1])]
+    made = figures(jobs, met)
+    days = [made.year.first - timedelta(days=ago) for ago in (1, 200, 364)]
+    older = tuple(CostBefore(f"A-{n}", "A", on, 10_000) for n, on in enumerate(days))
+    sheet = costs_sheet(replace(made, year=replace(made.year, costs_before=older)))
+    weeks = sheet.table("CostByWeek")
+    # The last week stands there though no car came back in it: its sum is the one asked for.
+    assert [row[0] for row in weeks.rows][-1] == "2026-W46"
+    sums = []
+    for last in weeks.column("To"):
+        assert isinstance(last, date)
+        every = [(one.came_on, one.cents) for one in older]
+        every += [(one.row.came_on, one.cost.total_cents) for one in met if one.cost]
+        span = timedelta(days=52 * 7)
+        sums.append(sum(cents for on, cents in every if last - span < on <= last) / 100)
+    assert list(weeks.column("52 weeks to then")) == sums
+    assert len(set(sums)) == 3
+    before = sheet.table("CostsBefore")
+    assert before.column("Total") == (100.0, 100.0, 100.0)
+    assert not any(table.name == "CostsBefore" for table in costs_sheet(made).tables)
 
 
 def test_a_visit_with_a_cost_at_one_of_its_jobs_has_its_cost() -> None:

@@ -97,7 +97,7 @@ def test_nothing_typed_becomes_a_formula_or_a_link(week: Path) -> None:
         "Jobs",
         "Last 13 weeks",
         "The 13 before",
-        "Added up",
+        "52 weeks to then",
         *parts,
     )
     for page in book:

@@ -9,8 +9,10 @@ from PySide6.QtWidgets import QGridLayout
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.screen.check_list import CheckList
+from desktop_app.repair_jobs.screen.done_by_field import DoneByField
 from desktop_app.repair_jobs.screen.which_holds import WhichHolds
 from desktop_app.repair_jobs.typed_entry import read_hours, read_money
+from desktop_app.repair_jobs.who_did_what import check_search
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import Labelled, LineField, WordsField
@@ -37,6 +39,7 @@ class BackOnSection(Section):
         self._hours = LineField("Hours", self._save_hours)
         self._unbilled = LineField("Hours nobody pays", self._save_unbilled)
         self._price = LineField("Price", self._save_price)
+        self._who = DoneByField(desk, "refitted")
         self._boxes = {
             field: Labelled(field.accessibleName(), field)
             for field in (self._hours, self._unbilled, self._price)
@@ -51,6 +54,7 @@ class BackOnSection(Section):
         grid = QGridLayout()
         for place, box in enumerate(self._boxes.values()):
             grid.addWidget(box, 0, place)
+        grid.addWidget(Labelled(self._who.accessibleName(), self._who), 0, len(self._boxes))
         self.column.addLayout(grid)
 
     def show_job(self, job: JobView) -> None:
@@ -60,6 +64,7 @@ class BackOnSection(Section):
                 one.leave()
         self._job = job
         self._done_holds.show_kept(job.correction, job.correction)
+        self._who.show_job(job)
         checks = self._refit_checks(job.id)
         self._none.setVisible(not checks)
         self._list.show_checks(job, checks)
@@ -86,6 +91,8 @@ class BackOnSection(Section):
             return None
         try:
             hours = read_hours(text)
+            if not unbilled:
+                check_search(self._job.search_hours, hours)
         except ShopTrouble as trouble:
             self._boxes[field].refuse(trouble.sentence())
             return None

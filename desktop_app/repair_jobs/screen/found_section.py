@@ -10,6 +10,7 @@ from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.screen.code_rows import CodeRows
 from desktop_app.repair_jobs.screen.person_field import PersonField
 from desktop_app.repair_jobs.screen.row_field import RowField
+from desktop_app.repair_jobs.screen.search_fields import SearchFields
 from desktop_app.repair_jobs.screen.which_holds import WhichHolds
 from desktop_app.repair_jobs.stored_reading import people_here
 from desktop_app.repair_jobs.systems import SYSTEMS
@@ -48,6 +49,7 @@ class FoundSection(Section):
             "System", [("", "not said"), *((s.id, s.name) for s in SYSTEMS)], self._save_system
         )
         self._person = PersonField(desk, "Technician", self._save_person)
+        self._search = SearchFields(desk)
         self._codes = CodeRows(desk, "found")
         self._findings = QVBoxLayout()
         self._new_finding = RowField("What was seen or tried", self._add_finding)
@@ -75,6 +77,7 @@ class FoundSection(Section):
         self._person.show_people((None, "not said"), names)
         self._person.show_value(job.technician_id)
         self._system.show_value(job.system)
+        self._search.show_job(job)
         self._codes.show_job(job)
         self._holds.show_kept(job.cause, job.cause)
         self._not_caught.setChecked(job.cause_found is False)
@@ -85,6 +88,10 @@ class FoundSection(Section):
         grid = QGridLayout()
         grid.addWidget(Labelled("System", self._system), 0, 0)
         grid.addWidget(Labelled("Technician", self._person), 0, 1)
+        grid.addWidget(self._search.who_box, 1, 0)
+        grid.addWidget(self._search.hours_box, 1, 1)
+        for column in (0, 1):
+            grid.setColumnStretch(column, 1)
         self.column.addLayout(grid)
         self.column.addLayout(self._place_for_caution)
         self.column.addWidget(plain_label("Codes, saved before anything is cleared"))

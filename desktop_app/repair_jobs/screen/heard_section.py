@@ -12,6 +12,8 @@ from desktop_app.repair_jobs.concern_conditions import CONDITIONS
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.screen.beside_this_visit import BesideThisVisit
 from desktop_app.repair_jobs.screen.car_events import CarEvents
+from desktop_app.repair_jobs.screen.done_by_field import DoneByField
+from desktop_app.repair_jobs.screen.kind_of_work_field import KindOfWorkField
 from desktop_app.repair_jobs.screen.odometer_box import OdometerBox
 from desktop_app.repair_jobs.screen.same_plate_box import SamePlateBox
 from desktop_app.repair_jobs.screen.side_by_side import side_by_side
@@ -56,6 +58,7 @@ class HeardSection(Section):
         self._vin = LineField("VIN", self._save_vin)
         self._about = LineField("What kind of car", self._save_about)
         self._odometer = OdometerBox(desk)
+        self._written_up, self._work = DoneByField(desk, "wrote up"), KindOfWorkField(desk)
         self._vin_box = Labelled("VIN", self._vin)
         self._vin_box.question.kept.connect(self._keep_vin)
         self._beside = BesideThisVisit(desk, may_part)
@@ -92,6 +95,8 @@ class HeardSection(Section):
         self._beside.show_job(job)
         self._same_plate.show_job(job)
         self._odometer.show_job(job)
+        self._written_up.show_job(job)
+        self._work.show_job(job)
         brought = [job.customer, job.phone, job.brought_by and f"brought by {job.brought_by}"]
         self._who.setText("   ".join(part for part in brought if part))
         self._who.setVisible(bool(self._who.text()))
@@ -157,6 +162,8 @@ class HeardSection(Section):
         grid.addWidget(self._vin_box, 0, 1)
         grid.addWidget(Labelled("What kind of car", self._about), 1, 0)
         grid.addWidget(self._odometer, 1, 1)
+        for column, field in enumerate((self._work, self._written_up)):
+            grid.addWidget(Labelled(field.accessibleName(), field), 2, column)
         self.column.addLayout(grid)
         self.column.addWidget(self._same_plate)
         self.column.addWidget(self._beside)

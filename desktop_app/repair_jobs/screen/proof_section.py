@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 
-from PySide6.QtCore import Slot
+from PySide6.QtCore import Qt, Slot
 from PySide6.QtWidgets import QButtonGroup, QPushButton, QWidget
 
 from desktop_app.repair_jobs import actions
@@ -31,12 +31,14 @@ from desktop_app.repair_jobs.screen.caught_here_rows import CaughtHereRows
 from desktop_app.repair_jobs.screen.check_list import CheckList
 from desktop_app.repair_jobs.screen.code_rows import CodeRows
 from desktop_app.repair_jobs.screen.conditions_met_row import ConditionsMetRow
+from desktop_app.repair_jobs.screen.done_by_field import DoneByField
 from desktop_app.repair_jobs.screen.proof_steps_row import ProofStepsRow
 from desktop_app.repair_jobs.screen.readiness_rows import ReadinessRows
 from desktop_app.repair_jobs.screen.road_test_fields import RoadTestFields
 from desktop_app.repair_jobs.screen.shop_use import shop_use
 from desktop_app.repair_jobs.stored_proof import read_proof
 from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.fields import Labelled
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.texts import plain_label, tooltip
@@ -72,6 +74,7 @@ class ProofSection(Section):
         self._levels = QButtonGroup(self)
         self._levels.setExclusive(True)
         level_row = self._level_row()
+        self._who = DoneByField(desk, "proved")
         self._closed_once_left = (
             *(self._steps, self._list, self._conditions, self._drive, self._codes),
             *(self._readiness, level_row),
@@ -95,11 +98,15 @@ class ProofSection(Section):
             self._caught,
         ):
             self.column.addWidget(widget)
+        who = Labelled(self._who.accessibleName(), self._who)
+        place = self.column.indexOf(level_row) + 1
+        self.column.insertWidget(place, who, 0, Qt.AlignmentFlag.AlignLeft)
 
     def show_job(self, job: JobView) -> None:
         """Show what was proved on a job."""
         self._job = job
         kept: ProofKept = self._desk.ask(read_proof, job.id, shop_use(self._desk)) or ProofKept()
+        self._who.show_job(job)
         self._steps.show_steps(job.id, kept)
         checks = proof_checks(job.system)
         asked = (*checks.bay, CODES_READ, *checks.road, *self._asked_by_parts(job.id))

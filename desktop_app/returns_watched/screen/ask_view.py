@@ -11,7 +11,7 @@ from PySide6.QtWidgets import (
 
 from desktop_app.returns_watched.ask_list import WHY_ALL, ToAsk
 from desktop_app.returns_watched.customer_actions import note_answer
-from desktop_app.returns_watched.customer_answers import Answer
+from desktop_app.returns_watched.customer_answers import Answer, HeardBy
 from desktop_app.returns_watched.screen.ask_rows import HEADERS, WIDTHS, ask_words
 from desktop_app.returns_watched.screen.told_fields import ToldFields
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -124,7 +124,11 @@ class AskView(QWidget):
             odometer, words = self._told.said()
         except ShopTrouble:
             return  # said beneath the field
-        done = self._desk.do(note_answer, job.job_id, answer, odometer_told=odometer, words=words)
+        same = answer == Answer.SAME_TROUBLE.value
+        source = HeardBy.PAPER.value if same and self._told.on_paper else None
+        done = self._desk.do(
+            note_answer, job.job_id, answer, odometer_told=odometer, words=words, source=source
+        )
         if done is not None:
             self._told.forget(job.job_id)
             self._desk.told.emit(

@@ -13,14 +13,25 @@ from desktop_app.repair_jobs.proof_said import unit_of
 from desktop_app.repair_jobs.screen.which_holds import WhichHolds
 from desktop_app.repair_jobs.typed_entry import read_odometer
 from desktop_app.returns_watched import customer_actions
-from desktop_app.returns_watched.customer_answers import Answer, CustomerSaid, odometer_question
+from desktop_app.returns_watched.customer_answers import (
+    Answer,
+    CustomerSaid,
+    HeardBy,
+    odometer_question,
+)
 from desktop_app.returns_watched.screen.lost_words import let_row_go
 from desktop_app.returns_watched.screen.typed_field import NO_NAME, TypedField
 from desktop_app.returns_watched.stored_customers_asked import answers_of_job
+from desktop_app.shop_record.written_meanwhile import Shown
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import ChoiceField, Labelled
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.texts import plain_label
+
+HEARD_BY = [
+    (HeardBy.TOLD.value, "told by the customer"),
+    (HeardBy.PAPER.value, "seen on another shop's bill"),
+]
 
 
 class AskedBox(QWidget):
@@ -97,6 +108,8 @@ class AskedRow(QWidget):
             shown=lambda read: f"{read:,}",
         )
         self._words = TypedField("In the customer's words", str.strip, self._save_words)
+        self._source = ChoiceField(f"How it became known on {day}", HEARD_BY, self._save_source)
+        self._source_box = Labelled("Known by", self._source)
         self._odometer_holds, self._words_hold = (
             WhichHolds(desk, field) for field in (self._odometer, self._words)
         )
@@ -107,17 +120,24 @@ class AskedRow(QWidget):
         grid.setContentsMargins(0, 0, 0, 0)
         by = f"{day}, asked by {said.by}" if said.by else day
         for place, (field, stretch) in enumerate(
-            ((Labelled(by, self._answer), 2), (self._odometer, 2), (self._words, 5))
+            (
+                (Labelled(by, self._answer), 2),
+                (self._source_box, 2),
+                (self._odometer, 2),
+                (self._words, 5),
+            )
         ):
             grid.addWidget(field, 0, place)
             grid.setColumnStretch(place, stretch)
-        grid.addWidget(Labelled(NO_NAME, out), 0, 3)
+        grid.addWidget(Labelled(NO_NAME, out), 0, 4)
 
     def show_said(self, said: CustomerSaid, job: JobView) -> None:
         """Show what is kept of this answer, in the unit that the car counts in now."""
         self._said = said
         self._unit = unit_of(job)
         self._answer.show_value(said.answer.value)
+        self._source.show_value(said.source.value)
+        self._source_box.setVisible(said.answer is Answer.SAME_TROUBLE)
         told = said.odometer_told
         self._odometer_holds.stands(told, "" if told is None else f"{told:,}")
         self._odometer.show_kept(told)
@@ -135,7 +155,17 @@ class AskedRow(QWidget):
         return read_odometer(text, self._unit) if text.strip() else None
 
     def _save_answer(self, answer: str) -> object:
-        return self._desk.do(customer_actions.change_answer, self._said.id, answer)
+        done = self._desk.do(customer_actions.change_answer, self._said.id, answer)
+        if done is None:
+            self._answer.show_value(self._said.answer.value)
+        return done
+
+    def _save_source(self, source: str) -> object:
+        shown = Shown(self._said.source.value)
+        done = self._desk.do(customer_actions.say_source, self._said.id, source, shown)
+        if done is None:
+            self._source.show_value(self._said.source.value)
+        return done
 
     def _save_odometer(self, reading: Any) -> object:
         deed = customer_actions.write_told_odometer

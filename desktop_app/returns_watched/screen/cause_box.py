@@ -5,9 +5,10 @@ from __future__ import annotations
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QWidget
 
-from desktop_app.returns_watched import actions, judging_actions
+from desktop_app.returns_watched import judging_actions
 from desktop_app.returns_watched.judgement import RETURN_CAUSES, return_cause
 from desktop_app.returns_watched.judging import Judging
+from desktop_app.returns_watched.return_actions import deeds_of
 from desktop_app.returns_watched.screen.return_box import ReturnBox
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import ChoiceField, Labelled, Tick
@@ -22,6 +23,7 @@ class CauseBox(ReturnBox):
 
     def __init__(self, desk: Desk, judging: Judging) -> None:
         super().__init__("Why did it come back?", desk, judging)
+        self._deeds = deeds_of(judging)
         causes = [(None, "not said"), *((c.id, f"{c.words}: {c.means}") for c in RETURN_CAUSES)]
         self._main = ChoiceField("Main cause", causes, self._save_main)
         self._main.setSizeAdjustPolicy(
@@ -38,8 +40,10 @@ class CauseBox(ReturnBox):
             self._helping[cause.id] = tick
             self._row.addWidget(tick)
         self.column.addWidget(self._main_box)
-        self.column.addWidget(plain_label("What helped it along (as many as there were)"))
-        self.column.addWidget(box)
+        helped = plain_label("What helped it along (as many as there were)")
+        for widget in (helped, box):
+            self.column.addWidget(widget)
+            widget.setHidden(judging.is_told)
 
     def show_return(self, judging: Judging) -> None:
         """Show the causes that are kept."""
@@ -53,7 +57,7 @@ class CauseBox(ReturnBox):
         self._row.invalidate()
 
     def _save_main(self, cause: str | None) -> object:
-        done = self.do(actions.name_cause_class, cause)
+        done = self.do(self._deeds.name_cause, cause)
         self._main.show_value(self.judging.cause_class)
         return done
 

@@ -9,20 +9,22 @@ from PySide6.QtWidgets import QHBoxLayout, QListView, QPushButton, QVBoxLayout, 
 
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.repair_jobs.distance import DistanceUnit
-from desktop_app.returns_watched.returns_list import ReturnRow
+from desktop_app.returns_watched.judging import Judging
+from desktop_app.returns_watched.returns_list import ReturnKey, ReturnRow
 from desktop_app.returns_watched.screen.chain_row import ChainRow
 from desktop_app.returns_watched.screen.judging_sheet import JudgingSheet
 from desktop_app.returns_watched.screen.return_rows import ReturnRows
 from desktop_app.returns_watched.screen.then_and_now import ThenAndNow
-from desktop_app.returns_watched.screen.told_rows import ToldRows
 from desktop_app.returns_watched.stored_judging import read_judging
-from desktop_app.returns_watched.stored_returns import (
-    Waiting,
-    read_returns_of_job,
-    read_waiting,
-)
+from desktop_app.returns_watched.stored_returns import read_returns_of_job, read_waiting
 from desktop_app.returns_watched.stored_then_now import KindsNow, read_chain, read_then_and_now
-from desktop_app.returns_watched.waiting import oldest_waiting_first, waiting_in_words
+from desktop_app.returns_watched.stored_told import read_told_rows
+from desktop_app.returns_watched.stored_told_judging import read_then_and_told, read_told_judging
+from desktop_app.returns_watched.waiting import (
+    oldest_waiting_first,
+    visits_waiting,
+    waiting_in_words,
+)
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import save_everything
@@ -59,9 +61,8 @@ class ItsBackPage(QWidget):
         self._desk, self._names, self._kinds = desk, names, kinds
         self._stale, self._reading = True, False
         self._shown: ReturnRow | None = None
-        self._wanted: tuple[int, int] | None = None
+        self._wanted: ReturnKey | None = None
         self._told = plain_label("", wrap=True)
-        self._same = ToldRows()
         self._rows = ReturnRows()
         self._list = QListView()
         self._next = QPushButton("Next one to judge")
@@ -73,7 +74,6 @@ class ItsBackPage(QWidget):
         self._lay_out()
         self._both.job_chosen.connect(self.job_chosen)
         self._chain.job_chosen.connect(self.job_chosen)
-        self._same.job_chosen.connect(self.job_chosen)
         self._next.clicked.connect(self._show_next)
         desk.changed.connect(self._hear)
 
@@ -84,11 +84,15 @@ class ItsBackPage(QWidget):
             self._read()
 
     def show_pair(self, earlier: int, later: int) -> None:
-        """Show one return by the ids of its jobs, however old it is."""
-        if not self._may_leave((earlier, later)):
+        """Show one return by the ids of its jobs, however old it is.
+
+        Where there is no later job (0), what was told of the earlier one is shown.
+        """
+        found = self._pair_now(earlier, later) if later else self._told_now(earlier)
+        key = (earlier, later, 0) if found is None else found.key
+        if not self._may_leave(key):
             return
-        self._wanted = (earlier, later)
-        found = self._pair_now(earlier, later)
+        self._wanted = key
         if found is not None:
             self._show(found)
         self._mark()
@@ -119,7 +123,6 @@ class ItsBackPage(QWidget):
         column.setContentsMargins(16, 12, 16, 16)
         column.addWidget(plain_label("It's Back", "title"))
         column.addWidget(self._told)
-        column.addWidget(self._same)
         column.addLayout(both, 1)
 
     @Slot(object)
@@ -138,21 +141,20 @@ class ItsBackPage(QWidget):
         record, names = self._desk.record, self._names
         today = self._desk.today()
 
-        def work() -> Waiting:
+        def work() -> tuple[ReturnRow, ...]:
             with record.reading() as connection:
                 return read_waiting(connection, today, names)
 
         errand = self._desk.errands.run("Looking for returns", work, self._take)
         errand.failed.connect(self._gave_up)
 
-    def _take(self, waiting: Waiting) -> None:
+    def _take(self, found: tuple[ReturnRow, ...]) -> None:
         self._reading = False
-        today, rows = self._desk.today(), oldest_waiting_first(waiting.rows)
+        today, rows = self._desk.today(), oldest_waiting_first(found)
         self._rows.show_rows(rows, self._unit(), today)
-        self.waiting.emit(waiting.number)
+        self.waiting.emit(visits_waiting(rows))
         words = waiting_in_words(rows, today) if rows else NOTHING
         self._told.setText(words)
-        self._same.show_told(waiting.told)
         self._next.setEnabled(any(row.waits for row in rows))
         self._nothing.setText("Choose a return on the left." if rows else "")
         self._mark()
@@ -168,7 +170,7 @@ class ItsBackPage(QWidget):
         if self._wanted is None and self._rows.rowCount():
             self._list.setCurrentIndex(self._rows.index(0))
         elif self._wanted is not None:
-            place = self._rows.place_of(*self._wanted)
+            place = self._rows.place_of(self._wanted)
             if place >= 0:
                 self._list.setCurrentIndex(self._rows.index(place))
 
@@ -184,15 +186,15 @@ class ItsBackPage(QWidget):
         row = self._rows.row(now.row()) if now.isValid() else None
         if row is None:
             return
-        if self._may_leave((row.earlier_id, row.later_id)):
-            self._wanted = (row.earlier_id, row.later_id)
+        if self._may_leave(row.key):
+            self._wanted = row.key
             self._show(row)
         else:
             QTimer.singleShot(0, self, self._mark)
 
-    def _may_leave(self, to: tuple[int, int]) -> bool:
+    def _may_leave(self, to: ReturnKey) -> bool:
         """Save what is only typed; False, with a notice, where a field would be lost."""
-        if self._sheet is None or self._sheet.pair == to or self._shown is None:
+        if self._sheet is None or self._sheet.key == to or self._shown is None:
             return True
         save_everything(self._sheet)
         both = f"{self._shown.earlier} and {self._shown.later}"
@@ -211,34 +213,54 @@ class ItsBackPage(QWidget):
     def _show_again(self) -> None:
         """Show the return that is on the page as it is now; a deed may have changed it."""
         if self._wanted is not None and self._shown is not None:
-            found = self._pair_now(*self._wanted)
+            earlier, later, asked = self._wanted
+            found = self._pair_now(earlier, later) if later else self._told_now(earlier, asked)
             self._show(self._shown if found is None else found)  # two vehicles are shown as such
 
     def _pair_now(self, earlier: int, later: int) -> ReturnRow | None:
         rows = self._desk.ask(read_returns_of_job, later, self._names) or ()
         return next((row for row in rows if row.earlier_id == earlier), None)
 
+    def _told_now(self, job: int, asked: int = 0) -> ReturnRow | None:
+        """Return what was told of a job in an answer, or else what waits, or was told last."""
+        rows = self._desk.ask(read_told_rows, (job,), self._desk.today(), self._names) or ()
+        if asked:
+            return next((row for row in rows if row.asked_id == asked), None)
+        return next((row for row in rows if row.is_open), rows[-1] if rows else None)
+
     def _show(self, row: ReturnRow) -> None:
-        pair = (row.earlier_id, row.later_id)
-        kinds = self._kinds()
-        sides = self._desk.ask(read_then_and_now, *pair, kinds)
-        judging = self._desk.ask(read_judging, *pair)
-        if sides is None or judging is None:
-            return
-        self._nothing.hide()
         self._right.setUpdatesEnabled(False)
-        self._head.setText(_head(row, self._unit(), kinds))
-        self._chain.show_chain(self._desk.ask(read_chain, *pair) or ())
-        self._both.show_jobs(*sides)
-        if self._sheet is None or self._sheet.pair != pair:
-            self._change_sheet(JudgingSheet(self._desk, judging))
-            self._right.verticalScrollBar().setValue(0)
-        assert self._sheet is not None
-        self._sheet.show_return(judging, in_window=row.in_window)
-        self._shown = row
-        self._right.show()
-        self._right.settle()
+        judging = self._show_told(row) if row.is_told else self._show_seen(row)
+        if judging is not None:
+            self._nothing.hide()
+            self._head.setText(_head(row, self._unit(), self._kinds()))
+            if self._sheet is None or self._sheet.key != row.key:
+                self._change_sheet(JudgingSheet(self._desk, judging))
+                self._right.verticalScrollBar().setValue(0)
+            assert self._sheet is not None
+            self._sheet.show_return(judging, in_window=row.in_window)
+            self._shown = row
+            self._right.show()
+            self._right.settle()
         self._right.setUpdatesEnabled(True)
+
+    def _show_seen(self, row: ReturnRow) -> Judging | None:
+        pair = (row.earlier_id, row.later_id)
+        sides = self._desk.ask(read_then_and_now, *pair, self._kinds())
+        judging = self._desk.ask(read_judging, *pair)
+        if sides is not None and judging is not None:
+            self._chain.show_chain(self._desk.ask(read_chain, *pair) or ())
+            self._both.show_jobs(*sides)
+        return None if sides is None else judging
+
+    def _show_told(self, row: ReturnRow) -> Judging | None:
+        told = (row.earlier_id, row.asked_id)
+        sides = self._desk.ask(read_then_and_told, *told, self._kinds(), self._desk.today())
+        judging = self._desk.ask(read_told_judging, *told)
+        if sides is not None and judging is not None:
+            self._chain.show_chain(())
+            self._both.show_told(*sides)
+        return None if sides is None else judging
 
     def _change_sheet(self, sheet: JudgingSheet) -> None:
         old, self._sheet = self._sheet, sheet

@@ -12,6 +12,7 @@ from desktop_app.repair_jobs.stored_reading import people_here
 from desktop_app.returns_watched import actions, judging_actions
 from desktop_app.returns_watched.judgement import Judgement
 from desktop_app.returns_watched.judging import Judging
+from desktop_app.returns_watched.return_actions import deeds_of
 from desktop_app.returns_watched.return_cost import cost_in_words, return_cost
 from desktop_app.returns_watched.screen.asked_line import Answers, AskedLine
 from desktop_app.returns_watched.screen.field_rows import FieldRows
@@ -33,6 +34,7 @@ class JudgementBox(ReturnBox):
 
     def __init__(self, desk: Desk, judging: Judging) -> None:
         super().__init__("What is it?", desk, judging)
+        self._deeds = deeds_of(judging)
         self._decided = plain_label("", wrap=True)
         self._own_job = OwnJobLine(desk)
         self._answers: dict[Judgement, QPushButton] = {}
@@ -69,16 +71,18 @@ class JudgementBox(ReturnBox):
         for judgement, button in self._answers.items():
             button.setChecked(main is judgement)
             button.setEnabled(judging.same_vehicle)
-        self._also_box.setVisible(main is not None and main.is_comeback)
+        comeback = main is not None and main.is_comeback
+        self._also_box.setVisible(comeback and not judging.is_told)
         for judgement, tick in self._also.items():
             tick.setChecked(judgement in judging.also)
             tick.setVisible(judgement is not main)
         self._also_row.invalidate()
         self._back.setEnabled(main is not None)
-        self._confirm.setVisible(not judging.second_look)
+        self._confirm.setVisible(not judging.second_look and not judging.is_told)
         self._confirm.setEnabled(main is not None and judging.same_vehicle)
         self._apart.setText(APART if judging.same_vehicle else TOGETHER)
         self._unconfirm.setVisible(bool(judging.second_look))
+        self._apart.setVisible(not judging.is_told)
         who = judging.first_by
         self._view_box.hint(f"{who} did the first repair." if who else "")
         show_words(self._why, judging.why)
@@ -107,7 +111,10 @@ class JudgementBox(ReturnBox):
         self.column.addWidget(Labelled("Why, in one sentence", self._why))
         rests = Labelled("What it rests on", self._evidence)
         rests.hint("The old part kept, codes, the comparison.")
-        self.column.addWidget(FieldRows((rests, self._view_box), 2, 240))
+        views = FieldRows((rests, self._view_box), 2, 240)
+        self.column.addWidget(views)
+        if self.judging.is_told:  # nothing is kept of these where no car was seen
+            views.hide()
 
     def _answer_rows(self) -> FieldRows:
         rows = []
@@ -133,7 +140,7 @@ class JudgementBox(ReturnBox):
         assert isinstance(pressed, QPushButton)
         word = str(pressed.property("judgement"))
         if self.desk.record.who:
-            self.do(actions.judge_return, word)
+            self.do(self._deeds.judge, word)
         else:
             self._ask_who(word, pressed)
         for judgement, button in self._answers.items():
@@ -152,7 +159,7 @@ class JudgementBox(ReturnBox):
                 )
             )
             return
-        answers = {name: partial(self.do, actions.judge_return, word, by=name) for name in names}
+        answers = {name: partial(self.do, self._deeds.judge, word, by=name) for name in names}
         question = f"Nobody is named at the desk. Who judges it “{word}”?"
         self._ask_about(_judged, question, {**answers, "Nobody yet": _nothing}, pressed)
         self._unjudged = word
@@ -183,7 +190,7 @@ class JudgementBox(ReturnBox):
 
     @Slot()
     def _take_back(self) -> None:
-        self.do(actions.take_judgement_back)
+        self.do(self._deeds.take_back)
 
     @Slot()
     def _look_again(self) -> None:
@@ -226,7 +233,7 @@ class JudgementBox(ReturnBox):
             )
 
     def _save_why(self, text: str) -> object:
-        return self.save(self._why, actions.say_why, text)
+        return self.save(self._why, self._deeds.say_why, text)
 
     def _save_evidence(self, text: str) -> object:
         return self.save(self._evidence, judging_actions.write_evidence, text)

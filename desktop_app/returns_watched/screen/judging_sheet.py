@@ -9,24 +9,26 @@ from desktop_app.returns_watched.judging import Judging
 from desktop_app.returns_watched.screen.cause_box import CauseBox
 from desktop_app.returns_watched.screen.change_box import ChangeBox
 from desktop_app.returns_watched.screen.cost_box import CostBox
+from desktop_app.returns_watched.screen.danger_box import DangerBox
 from desktop_app.returns_watched.screen.judgement_box import JudgementBox
 from desktop_app.shop_window.desk import Desk
 
 
 class JudgingSheet(QWidget):
-    """What it is, why it came back, what it cost, what will change; made for one return."""
+    """What it is, whether it was dangerous, why, what it cost, what will change; for one return."""
 
     stale = Signal()  # the page shows less than there is by now
 
     def __init__(self, desk: Desk, judging: Judging) -> None:
         super().__init__()
-        self.pair = (judging.earlier_id, judging.later_id)
+        self.key = judging.key
         self._judgement = JudgementBox(desk, judging)
-        self._others = (
+        self._others: list[DangerBox | CauseBox | CostBox | ChangeBox] = [
+            DangerBox(desk, judging),
             CauseBox(desk, judging),
-            CostBox(desk, judging),
-            ChangeBox(desk, judging),
-        )
+        ]
+        if not judging.is_told:  # there is no later job that could have cost anything
+            self._others += [CostBox(desk, judging), ChangeBox(desk, judging)]
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(14)

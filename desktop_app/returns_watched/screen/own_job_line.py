@@ -33,7 +33,8 @@ class OwnJobLine(QFrame):
 
     def show_return(self, judging: Judging) -> None:
         """Ask about a return, or show nothing."""
-        self._about = f"return:{judging.earlier_id}:{judging.later_id}:own job"
+        kind = "told" if judging.is_told else "return"
+        self._about = f"{kind}:{judging.earlier_id}:{judging.later_id}:own job"
         self._asked = judging.own_job_question() or ""
         self._words.setText(self._asked)
         answered = self._asked and self._desk.ask(was_answered, self._about, self._asked)

@@ -9,10 +9,13 @@ from typing import Any
 from PySide6.QtCore import QAbstractListModel, QModelIndex, QPersistentModelIndex, Qt
 
 from desktop_app.repair_jobs.distance import DistanceUnit
+from desktop_app.repair_jobs.odometer_questions import day_in_words
+from desktop_app.returns_watched.customer_answers import HeardBy
 from desktop_app.returns_watched.judgement import counts_against
-from desktop_app.returns_watched.returns_list import ReturnRow
+from desktop_app.returns_watched.returns_list import ReturnKey, ReturnRow
 from desktop_app.returns_watched.waiting import LONG_WAIT_DAYS, days_waiting, waits_too_long
 
+HEARD_AS = {HeardBy.TOLD: "told on", HeardBy.PAPER: "seen on another shop's bill,"}
 Index = QModelIndex | QPersistentModelIndex
 
 
@@ -37,15 +40,14 @@ class ReturnRows(QAbstractListModel):
         """Return the return at a place, or None."""
         return self._rows[place] if 0 <= place < len(self._rows) else None
 
-    def place_of(self, earlier: int, later: int) -> int:
-        """Return where the pair of job ids stands, or -1."""
-        pairs = [(row.earlier_id, row.later_id) for row in self._rows]
-        return pairs.index((earlier, later)) if (earlier, later) in pairs else -1
+    def place_of(self, key: ReturnKey) -> int:
+        """Return where the return with this key stands, or -1."""
+        return next((i for i, row in enumerate(self._rows) if row.key == key), -1)
 
-    def next_waiting(self, but: tuple[int, int] | None = None) -> int:
+    def next_waiting(self, but: ReturnKey | None = None) -> int:
         """Return the place of the first return that waits, rather another than `but`; else -1."""
         waiting = [i for i, row in enumerate(self._rows) if row.waits]
-        others = [i for i in waiting if (self._rows[i].earlier_id, self._rows[i].later_id) != but]
+        others = [i for i in waiting if self._rows[i].key != but]
         return (others or waiting or [-1])[0]
 
     def rowCount(self, parent: Index | None = None) -> int:
@@ -56,6 +58,8 @@ class ReturnRows(QAbstractListModel):
             return None
         row = self._rows[index.row()]
         head = f"{row.later} after {row.earlier}, {row.came_on.isoformat()}"
+        if row.heard_by is not None:
+            head = f"{row.earlier}: {HEARD_AS[row.heard_by]} {day_in_words(row.came_on)}"
         return f"{head}\n{row.apart(self._unit)}\n{state(row, self._today)}"
 
 

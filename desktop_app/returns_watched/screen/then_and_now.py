@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QGridLayout, QLabel, QPushButton, QWidget
 
 from desktop_app.part_photos.screen.photo_strip import PhotoStrip
 from desktop_app.returns_watched.job_then import JobThen
+from desktop_app.returns_watched.told_now import ToldNow
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.texts import plain_label
 
@@ -36,9 +37,7 @@ class ThenAndNow(QWidget):
     def show_jobs(self, then: JobThen, now: JobThen) -> None:
         """Show the two jobs of a return."""
         for button, head, job in ((self._then, "Then", then), (self._now, "Now", now)):
-            button.setText(f"{head}: {job.number}")
-            button.setAccessibleName(f"Open {job.number}, {head.lower()}")
-            button.setProperty("job", job.job_id)
+            self._head(button, head, job)
         row = 0
         for row, ((name, was), (_, is_now)) in enumerate(
             zip(then.lines(), now.lines(), strict=True), 1
@@ -46,6 +45,25 @@ class ThenAndNow(QWidget):
             self._put(row, name, was, is_now)
         for column, head, job in ((1, "then", then), (2, "now", now)):
             self._show_photos(row + 1, column, head, job)
+
+    def show_told(self, then: JobThen, now: ToldNow) -> None:
+        """Show the earlier job beside what was told; there is no later job."""
+        self._head(self._then, "Then", then)
+        self._now.setText(f"Now: {now.number}")
+        self._now.setAccessibleName(f"{now.number}: there is no later job")
+        self._now.setEnabled(False)
+        told, row = dict(now.lines()), 0
+        for row, (name, was) in enumerate(then.lines(), 1):
+            self._put(row, name, was, told.get(name, ""))
+        self._show_photos(row + 1, 1, "then", then)
+        if 2 in self._strips:
+            self._strips[2].hide()
+
+    def _head(self, button: QPushButton, head: str, job: JobThen) -> None:
+        button.setText(f"{head}: {job.number}")
+        button.setAccessibleName(f"Open {job.number}, {head.lower()}")
+        button.setProperty("job", job.job_id)
+        button.setEnabled(True)
 
     def _put(self, row: int, *words: str) -> None:
         for column, one in enumerate(words):

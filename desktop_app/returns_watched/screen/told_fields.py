@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
+from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QHBoxLayout, QWidget
 
 from desktop_app.repair_jobs.distance import DistanceUnit
@@ -12,14 +13,16 @@ from desktop_app.repair_jobs.proof_said import unit_of
 from desktop_app.repair_jobs.stored_reading import read_job
 from desktop_app.repair_jobs.typed_entry import read_odometer
 from desktop_app.returns_watched.customer_answers import odometer_question
-from desktop_app.returns_watched.screen.typed_field import TypedField
+from desktop_app.returns_watched.screen.typed_field import NO_NAME, TypedField
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.drafts import Drafts
+from desktop_app.shop_window.fields import Labelled, Tick
+from desktop_app.shop_window.texts import tooltip
 
 
 class ToldFields(QWidget):
-    """Two lines that wait, over closing the program too, for the answer they are noted with."""
+    """Two lines and a tick that wait, over closing the program too, to be noted with an answer."""
 
     def __init__(self, desk: Desk) -> None:
         super().__init__()
@@ -29,10 +32,14 @@ class ToldFields(QWidget):
         self._unit: DistanceUnit = "mi"
         self._odometer = TypedField("Odometer as told", self._read, self._ask_and_keep)
         self._words = TypedField("In the customer's words", str.strip, self._keep)
+        self._paper = Tick("Seen on another shop's bill")
+        self._paper.setToolTip(tooltip("Goes with “same trouble”."))
+        self._paper.clicked.connect(self._ticked)
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.addWidget(self._odometer, 2)
         row.addWidget(self._words, 5)
+        row.addWidget(Labelled(NO_NAME, self._paper))
 
     def show_job(self, job_id: int) -> None:
         """Show what was typed for the customer of a job so far."""
@@ -45,12 +52,18 @@ class ToldFields(QWidget):
         for field, typed in zip(self._fields(), ("odometer", "words"), strict=True):
             field.line.forget()
             field.line.show_value(draft.get(typed, ""))
+        self._paper.setChecked(draft.get("paper", "") == "yes")
         self._ask_and_keep(None)
 
     def leave(self) -> None:
         """Keep what is typed, whatever it is, before another customer is shown."""
         if self._job is not None:
             self._keep(None)
+
+    @property
+    def on_paper(self) -> bool:
+        """True where another shop's bill was seen."""
+        return self._paper.isChecked()
 
     def said(self) -> tuple[int | None, str]:
         """Return the odometer as told, in the car's own unit, and the words.
@@ -71,6 +84,11 @@ class ToldFields(QWidget):
             self._job = None
             for field in self._fields():
                 field.line.forget()
+            self._paper.setChecked(False)
+
+    @Slot()
+    def _ticked(self) -> None:
+        self._keep(None)
 
     def _fields(self) -> tuple[TypedField, TypedField]:
         return self._odometer, self._words
@@ -91,8 +109,13 @@ class ToldFields(QWidget):
         if self._job is None:
             return None
         odometer, words = (field.line.text().strip() for field in self._fields())
-        self._drafts.keep(_form(self._job.id), {"odometer": odometer, "words": words})
+        self._drafts.keep(_form(self._job.id), _typed(odometer, words, self.on_paper))
         return odometer, words
+
+
+def _typed(odometer: str, words: str, on_paper: bool) -> dict[str, str]:
+    typed = {"odometer": odometer, "words": words}
+    return {**typed, "paper": "yes"} if on_paper else typed
 
 
 def _form(job_id: int) -> str:

@@ -85,7 +85,7 @@ class WatchSection(Section):
         if found is None:
             return
         stands = signed(STANDING_SIGNS, found.standing.value)
-        repaired = is_counted(job.cause_found, job.cause, job.correction)
+        repaired = is_counted(job.cause_found, job.cause, job.correction, job.work)
         by_time = said_by_time(found.standing) if repaired else ""
         self._stands.setText(f"{stands}\n{by_time}" if by_time else stands)
         days = 0 if job.window_months else job.window_days
@@ -122,7 +122,7 @@ class WatchSection(Section):
         for row in found.of:
             self._add_return(row, _what_it_is(row), "Then and now")
         for row in found.came_of_it:
-            self._add_return(row, f"{_what_came(row)} {row.later}", "Then and now")
+            self._add_return(row, _what_became(row), "Then and now")
 
     def _add_return(self, row: ReturnRow, head: str, press: str) -> None:
         decided = "waiting for a judgement" if row.waits else row.state_words
@@ -135,7 +135,9 @@ class WatchSection(Section):
         )
         said = " ".join(f"{part}." for part in words if part)
         self._returns.addWidget(plain_label(said, wrap=True))
-        button = QPushButton(f"{press}: {row.earlier} and {row.later}")
+        button = QPushButton(
+            f"{press}: {row.earlier} and {'what was ' if row.is_told else ''}{row.later}"
+        )
         button.setProperty("jobs", [row.earlier_id, row.later_id])
         button.clicked.connect(self._judge)
         self._returns.addWidget(button)
@@ -190,6 +192,12 @@ def _what_it_is(row: ReturnRow) -> str:
     if row.judgement is None:
         return f"This may be {row.earlier} come back"
     return f"{row.earlier} came back" if row.is_comeback else f"{row.earlier} was here before"
+
+
+def _what_became(row: ReturnRow) -> str:
+    if not row.is_told:
+        return f"{_what_came(row)} {row.later}"
+    return f"The same trouble, {row.later}" + (f": “{row.concern_now}”" if row.concern_now else "")
 
 
 def _what_came(row: ReturnRow) -> str:

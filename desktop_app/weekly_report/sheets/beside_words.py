@@ -8,7 +8,10 @@ BESIDE: tuple[tuple[str, str, str, str], ...] = (
         "Kept out, Why",
         "Raw, Rate",
         "Why a job is in no rate. Not caught: handed over with nothing found. Nothing put right: "
-        "no correction is written. No cause written: something was done and no cause named.",
+        "no correction is written. No cause written: something was done and no cause named. "
+        "Inspection only, maintenance: marked so on the job. New trouble from our hands: one of "
+        "those two that came back inside its window and was judged to be from our hands; it is "
+        "counted in that row alone, for it is no repair.",
         _COMMON,
     ),
     (
@@ -56,5 +59,33 @@ BESIDE: tuple[tuple[str, str, str, str], ...] = (
         "Jobs whose car was seen, or its customer asked, after the window's end, and all was well. "
         "This proof comes by itself later and stands in for none of the levels 0 to 4.",
         _COMMON,
+    ),
+    (
+        "Search hours on the average, Search hours written, Search hours",
+        "Symptoms, Raw",
+        "Of the hours of a job, those that went into finding the cause: their average over the "
+        "jobs with written search hours, and how many these are. Empty where nobody wrote them.",
+        "",
+    ),
+    (
+        "Part played",
+        "People",
+        "What the person did in the jobs of the row: wrote up, searched, refitted or proved, where "
+        "the job names them for it. Technician: the jobs in which nobody is named for at least one "
+        "of searched, refitted and proved; that is their technician's.",
+        "",
+    ),
+    (
+        "Class",
+        "Left this week, Raw",
+        "The kind of vehicle: the words of its description before a comma and without figures. "
+        "Empty where more than four are left: they describe one car.",
+        "",
+    ),
+    (
+        "Kind of work",
+        "Raw",
+        "Repair, inspection only or maintenance, as marked on the job.",
+        "",
     ),
 )

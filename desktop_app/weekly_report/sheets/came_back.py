@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import replace
 
 from desktop_app.returns_watched.judged_before import told
 from desktop_app.returns_watched.judgement import return_cause
+from desktop_app.returns_watched.returns_list import ReturnRow
 from desktop_app.weekly_report.figures import CountsAs, WeekFigures, count_later_jobs
 from desktop_app.weekly_report.sheet_form import Cell, Column, Sheet, Table
 from desktop_app.weekly_report.sheets.sheet_words import (
@@ -21,16 +22,22 @@ from desktop_app.weekly_report.sheets.sheet_words import (
 from desktop_app.weekly_report.year_behind import ReturnDone
 
 _READ_THEM = (
-    "Which of these is dangerous no figure can say: read the words of the customer, and look at "
-    "the car before it leaves."
+    "Dangerous: a person said whether somebody could have been hurt. Where nobody said, read the "
+    "words of the customer. Look at the car before it leaves."
 )
+_TOLD = (
+    "“told” or “on paper” in place of the later job: this shop never saw that return. Its day is "
+    "the one on which it was told."
+)
+_NEITHER = "Until a person has judged them they are neither comeback nor success."
+DANGEROUS = {True: "yes", False: "no", None: "not said"}
 
 
 def came_back_sheet(figures: WeekFigures) -> Sheet:
     """Return what waited before the week, then one row for each pair of the week, in two halves."""
-    found = {(one.row.earlier, one.row.later): one for one in figures.year.returns}
+    found = {_of_pair(one.row): one for one in figures.year.returns}
     week = [
-        (found.get((row.earlier, row.later), ReturnDone(row)), counts_as)
+        (found.get(_of_pair(row), ReturnDone(row)), counts_as)
         for row, counts_as in zip(figures.came_back, figures.counts_as, strict=True)
     ]
     pairs = Table(
@@ -38,7 +45,7 @@ def came_back_sheet(figures: WeekFigures) -> Sheet:
         (*_pair_columns(figures), *_DECIDED),
         tuple((*_pair_cells(figures, one), *_decided(one, as_)) for one, as_ in week),
         title="Came back in the week",
-        notes=(_READ_THEM,) if week else (),
+        notes=(*((_READ_THEM,) if week else ()), *_told_note(one for one, _ in week)),
         nothing="No car came back in this week.",
     )
     judged = _judged([one for one, _ in week], named=figures.year.names_shown)
@@ -46,8 +53,16 @@ def came_back_sheet(figures: WeekFigures) -> Sheet:
     return Sheet("Came back", about(figures, len(week)), tables=tables)
 
 
+def _of_pair(row: ReturnRow) -> tuple[str, str, int]:
+    return (row.earlier, row.later, row.asked_id)
+
+
 _DECIDED = columns(
-    ("Judgement", "words"), ("Counts as", "words"), ("Cause", "words"), ("Cost", "money")
+    ("Judgement", "words"),
+    ("Counts as", "words"),
+    ("Cause", "words"),
+    ("Dangerous", "words"),
+    ("Cost", "money"),
 )
 
 
@@ -57,8 +72,13 @@ def _decided(one: ReturnDone, counts_as: CountsAs) -> tuple[Cell, ...]:
         row.state_words,
         counts_as,
         row.cause_words,
+        DANGEROUS[row.dangerous],
         None if one.cost is None else amount(one.cost.total_cents),
     )
+
+
+def _told_note(some: Iterable[ReturnDone]) -> tuple[str, ...]:
+    return (_TOLD,) if any(one.row.is_told for one in some) else ()
 
 
 def _pair_columns(figures: WeekFigures, days: str = "Days") -> tuple[Column, ...]:
@@ -94,18 +114,16 @@ def _pair_cells(figures: WeekFigures, one: ReturnDone, days: int | None = None) 
 
 
 def _waiting(figures: WeekFigures) -> Table:
+    waiting = [*_waiting_before(figures)]
     rows = tuple(
-        _pair_cells(figures, one, (figures.as_of - one.row.came_on).days)
-        for one in _waiting_before(figures)
+        _pair_cells(figures, one, (figures.as_of - one.row.came_on).days) for one in waiting
     )
     return Table(
         "StillWaiting",
         _pair_columns(figures, "Days waiting"),
         rows,
         title="Still to be judged, from earlier weeks",
-        notes=("Until a person has judged them they are neither comeback nor success.",)
-        if rows
-        else (),
+        notes=(*((_NEITHER,) if rows else ()), *_told_note(waiting)),
         nothing="No visit of earlier weeks waits for a judgement.",
     )
 

@@ -48,15 +48,21 @@ def chains_sheet(figures: WeekFigures) -> Sheet:
         rows,
         notes=(
             f"{plural(len(rows), 'first job')} came back at least once, in "
-            f"{plural(visits, 'return visit')}. Rates count first jobs, work counts visits.",
+            f"{plural(visits, 'return visit')}{_told(order)}. Rates count first jobs, work counts "
+            "visits.",
             *((_BEGUN_BEFORE,) if any(_before(*one) for one in order) else ()),
         )
         if rows
         else (),
         nothing="No car came back in this year.",
-        behind=tuple(_jobs(root, some) for root, some in order),
+        behind=tuple(_opened(root, some) for root, some in order),
     )
     return Sheet("Chains", about(figures, len(rows), year_words(figures)), tables=(table,))
+
+
+def _told(chains: list[tuple[str, list[ReturnDone]]]) -> str:
+    told = len(_visits([one for _, some in chains for one in some if one.row.is_told]))
+    return f", {told} of them only told" if told else ""
 
 
 def _row(figures: WeekFigures, root: str, some: list[ReturnDone]) -> tuple[Cell, ...]:
@@ -107,6 +113,12 @@ def _jobs(root: str, some: list[ReturnDone]) -> tuple[str, ...]:
     for one in sorted(some, key=lambda one: (one.row.came_on, one.row.later)):
         found += (*one.row.candidate.chain, one.row.later)
     return tuple(dict.fromkeys(found))
+
+
+def _opened(root: str, some: list[ReturnDone]) -> tuple[str, ...]:
+    """Return the jobs of the chain that there are: what was only told is no job."""
+    told = {one.row.later for one in some if one.row.is_told}
+    return tuple(number for number in _jobs(root, some) if number not in told)
 
 
 def _visits(some: list[ReturnDone]) -> set[object]:

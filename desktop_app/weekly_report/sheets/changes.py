@@ -77,7 +77,7 @@ def _causes(figures: WeekFigures, back: Sequence[ReturnDone]) -> Table:
         notes=(said, _SEVERAL) if rows else (said,),
         nothing=f"No comeback in these {2 * SPAN_WEEKS} weeks.",
         behind=tuple(
-            tuple(one.row.later for one in (*now.get(cause, ()), *before.get(cause, ())))
+            tuple(one.row.opens for one in (*now.get(cause, ()), *before.get(cause, ())))
             for cause in order
         ),
     )

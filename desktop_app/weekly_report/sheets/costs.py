@@ -10,7 +10,12 @@ from desktop_app.weekly_report.figures import WeekFigures
 from desktop_app.weekly_report.sheet_form import Cell, Chart, Column, Kind, Sheet, Table, Total
 from desktop_app.weekly_report.sheets.sheet_words import about, amount, columns, plural, year_words
 from desktop_app.weekly_report.week import week_of
-from desktop_app.weekly_report.year_behind import WEEKS_IN_YEAR, ReturnDone, YearBehind
+from desktop_app.weekly_report.year_behind import (
+    DAYS_IN_YEAR,
+    WEEKS_IN_YEAR,
+    ReturnDone,
+    YearBehind,
+)
 
 # Hours, work and cash stand apart: adding them without saying so would count the hours twice.
 _PARTS: tuple[tuple[str, Kind], ...] = (
@@ -47,12 +52,13 @@ def costs_sheet(figures: WeekFigures) -> Sheet:
         f"Cost in {figures.shop.currency}",
         currency=figures.shop.currency,
     )
+    before = _before(figures.year) if weeks.rows else None
     return Sheet(
         "Costs",
         about(figures, len(each.rows), year_words(figures)),
         totals=totals,
         charts=(chart,) if causes.rows else (),
-        tables=(causes, each, weeks),
+        tables=(causes, each, weeks, *(() if before is None else (before,))),
     )
 
 
@@ -158,12 +164,14 @@ def _by_cause(found: list[ReturnDone]) -> Table:
     )
 
 
-_UNTIL = 'Costs[Came on],"<="&[@To]'
+_UNTIL = '"<="&[@To]'
 
 
-def _in_week(header: str) -> str:
-    """Return the formula of one column's sum over the seven days of a week."""
-    return f'=SUMIFS(Costs[{header}],Costs[Came on],">"&([@To]-7),{_UNTIL})'
+def _in_days(table: str, header: str, days: int) -> str:
+    """Return what one column of a table sums up over the days that end with a row's own week."""
+    return (
+        f'SUMIFS({table}[{header}],{table}[Came on],">"&([@To]-{days}),{table}[Came on],{_UNTIL})'
+    )
 
 
 def _by_week(figures: WeekFigures, found: list[ReturnDone]) -> Table:
@@ -171,26 +179,45 @@ def _by_week(figures: WeekFigures, found: list[ReturnDone]) -> Table:
     by_week: dict[str, list[ReturnDone]] = {str(week): [] for week in weeks}
     for one in found:
         by_week.setdefault(str(week_of(one.row.came_on)), []).append(one)
+    spent = [(one.came_on, one.cents) for one in figures.year.costs_before]
+    spent += [(one.row.came_on, one.cost.total_cents) for one in found if one.cost is not None]
+    shown = [week for week in weeks if by_week[str(week)] or (spent and week == figures.week)]
     rows: list[tuple[Cell, ...]] = []
-    running = 0
-    shown = [week for week in weeks if by_week[str(week)]]
     for week in shown:
-        some = by_week[str(week)]
+        some, last = by_week[str(week)], week.sunday
         cost = cost_of_all(one.cost for one in some)
-        running += cost.total_cents
-        rows.append((str(week), week.sunday, _visits(some), *_parts(cost), running / 100))
-    summed = (Column(header, kind, _in_week(header)) for header, kind in _PARTS)
-    running_sum = Column("Added up", "money", f"=SUMIFS(Costs[Total],{_UNTIL})")
+        running = sum(cents for on, cents in spent if 0 <= (last - on).days < DAYS_IN_YEAR)
+        rows.append((str(week), last, _visits(some), *_parts(cost), running / 100))
+    summed = (Column(header, kind, f"={_in_days('Costs', header, 7)}") for header, kind in _PARTS)
+    added = ("Costs", "CostsBefore") if figures.year.costs_before else ("Costs",)
+    sums = "+".join(_in_days(name, "Total", DAYS_IN_YEAR) for name in added)
+    running_sum = Column("52 weeks to then", "money", f"={sums}")
     return Table(
         "CostByWeek",
         columns(("Week", "words"), ("To", "day"), ("Comebacks", "count"), *summed, running_sum),
         tuple(rows),
         title="By week in which the car came back",
         nothing="No car came back in this year.",
-        notes=("Weeks without a comeback are not listed. Added up: since the year began.",)
+        notes=(
+            "Weeks without a comeback are not listed, but for the last. 52 weeks to then: what the "
+            "comebacks cost in the 52 weeks that end with that one.",
+        )
         if rows
         else (),
         behind=tuple(_jobs(by_week[str(week)]) for week in shown),
+    )
+
+
+def _before(year: YearBehind) -> Table | None:
+    """Return what the year before cost, on which the sums of 52 weeks stand; None without any."""
+    if not year.costs_before:
+        return None
+    return Table(
+        "CostsBefore",
+        columns(("Return", "words"), ("Of job", "words"), ("Came on", "day"), ("Total", "money")),
+        tuple((one.later, one.earlier, one.came_on, one.cents / 100) for one in year.costs_before),
+        title="The year before, for the sums of 52 weeks alone",
+        notes=("None of these is in any other figure of this book.",),
     )
 
 
@@ -211,4 +238,4 @@ def _visits(some: list[ReturnDone]) -> int:
 
 
 def _jobs(some: list[ReturnDone]) -> tuple[str, ...]:
-    return tuple(dict.fromkeys(one.row.later for one in some))
+    return tuple(dict.fromkeys(one.row.opens for one in some))

@@ -34,7 +34,8 @@ COUNTING = (
     Definition(
         "Counted",
         "Left this week, Raw",
-        "A job with a cause and a correction. “Not caught” is not counted, and enters no rate.",
+        "A repair with a cause and a correction. “Not caught”, inspections and maintenance are not "
+        "counted, and enter no rate.",
         _COMMON,
     ),
     Definition(
@@ -108,19 +109,35 @@ VISITS = (
     Definition(
         "Days, Miles, Kilometres",
         "Came back, Raw",
-        "From the hand-over of the earlier job to the day on which the later one was written up. "
+        "From the hand-over of the earlier job to the day on which the later one was written up, "
+        "or the return was told. "
         "“Days only”: the odometer cannot say how far.",
     ),
     Definition(
         "Days waiting",
         "Came back",
-        "Days from the visit to the last day that the sheet looks at.",
+        "Days from the visit, or the telling, to the last day that the sheet looks at.",
     ),
     Definition(
         "Window used, Decided by",
         "Came back, Windows",
         "The larger of the shares of days and of distance that are used up (the smaller where both "
         "must end), and which of them it is; beyond 100% the window was over.",
+        _COMMON,
+    ),
+    Definition(
+        "told, on paper",
+        "Came back, Chains, Raw",
+        "In place of the later job: this shop never saw that return. Its customer told of the same "
+        "trouble on that day, or another shop's bill was seen. A person judges it like a visit and "
+        "it counts like one, until a judged visit of the car speaks for it. No cost is written.",
+        _COMMON,
+    ),
+    Definition(
+        "Dangerous",
+        "Came back",
+        "Whether somebody could have been hurt by what came back, as a person said: yes, no, or "
+        "not said. It says nothing of how the car is now.",
         _COMMON,
     ),
     Definition(
@@ -288,7 +305,7 @@ GROUPS = (
     Definition(
         "Not caught, Hours on the average, What fixed it",
         "Symptoms",
-        "Jobs in which nothing was found; the hours of all jobs with written hours; the "
+        "Repairs in which nothing was found; the hours of all jobs with written hours; the "
         "corrections of settled jobs that did not come back, the commonest first.",
     ),
     Definition(
@@ -315,7 +332,12 @@ MONEY = (
         "was judged, as the history of the house rule has it.",
         _COMMON,
     ),
-    Definition("Added up", "Costs", "The cost of this week and of all before it in the year."),
+    Definition(
+        "52 weeks to then",
+        "Costs",
+        "What the comebacks cost in the 52 weeks that end with this one; those from before the "
+        "book's own year stand in the last table of the sheet.",
+    ),
     Definition(
         "Return visits, Days in all, Miles in all, Kilometres in all",
         "Chains",

@@ -73,7 +73,7 @@ def first_tries(year: YearBehind) -> Iterator[JobDone]:
     for job in year.jobs:
         if job.days_gone <= job.counts_from:
             continue
-        known = job.settled if job.counted else job.cause_found is False
+        known = job.settled if job.counted else job.not_caught
         if known and job.number not in again:
             yield job
 

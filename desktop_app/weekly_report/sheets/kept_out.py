@@ -2,19 +2,32 @@
 
 from __future__ import annotations
 
+from collections.abc import Container
+
+from desktop_app.repair_jobs.who_did_what import WORKS, work_words
 from desktop_app.weekly_report.figures import WeekFigures
 from desktop_app.weekly_report.sheet_form import Column, Table
 from desktop_app.weekly_report.sheets.sheet_words import columns
 from desktop_app.weekly_report.year_behind import JobDone
 
-_WHYS = ("not caught", "nothing put right", "no cause written")
+HANDS_ON = "new trouble from our hands"
+_WHYS = (
+    *("not caught", "nothing put right", "no cause written"),
+    *(work_words(work) for work in WORKS),
+    HANDS_ON,
+)
 _JOBS = Column("Jobs", "count", "=COUNTIFS(Raw[Kept out],[@Why])")
 
 
-def why_kept_out(job: JobDone) -> str:
-    """Say why a job enters no rate; empty words where it does."""
+def why_kept_out(job: JobDone, hands_on: Container[str]) -> str:
+    """Say why a job enters no rate; empty words where it does.
+
+    `hands_on` are the numbers of the jobs that came back with new trouble from our hands.
+    """
     if job.counted:
         return ""
+    if job.work is not None:
+        return HANDS_ON if job.number in hands_on else work_words(job.work)
     if job.cause_found is False:
         return "not caught"
     return "no cause written" if job.correction.strip() else "nothing put right"
@@ -25,7 +38,7 @@ def kept_out_table(figures: WeekFigures) -> Table:
     behind: dict[str, list[str]] = {why: [] for why in _WHYS}
     for job in figures.year.jobs:
         if not job.counted:
-            behind[why_kept_out(job)].append(job.number)
+            behind[why_kept_out(job, figures.year.hands_on)].append(job.number)
     return Table(
         "KeptOut",
         columns(("Why", "words"), _JOBS),
@@ -34,8 +47,11 @@ def kept_out_table(figures: WeekFigures) -> Table:
         notes=(
             "These jobs of the year are in no rate, above or below the line. Not caught: handed "
             "over with nothing found. Nothing put right: no correction is written, as after a mere "
-            "look or an estimate. No cause written: something was done and no cause named, as in "
-            "plain maintenance; the record has no mark for that.",
+            "look or an estimate. No cause written: something was done and no cause named. "
+            "Inspection only, maintenance: marked so on the job.",
+            "New trouble from our hands: inspections and maintenance whose car came back inside "
+            "the window with trouble that a person judged to be from our hands. They are no "
+            "repairs, so no rate can hold them; they are counted here, and only here.",
         ),
         behind=tuple(map(tuple, behind.values())),
     )

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from desktop_app.repair_jobs.proof import ProofLevel
+from desktop_app.repair_jobs.who_did_what import work_words
+from desktop_app.symptom_search.filters import vehicle_class
 from desktop_app.weekly_report.figures import JobLeft, WeekFigures
 from desktop_app.weekly_report.sheet_form import Cell, Sheet, Table
 from desktop_app.weekly_report.sheets.sheet_words import (
@@ -25,11 +27,11 @@ def left_sheet(figures: WeekFigures) -> Sheet:
             ("Job", "words"),
             ("Left on", "day"),
             ("Vehicle", "long words"),
+            ("Class", "long words"),
             ("Concern", "long words"),
             ("Symptoms", "long words"),
             ("Cause", "long words"),
             ("Correction", "long words"),
-            ("System", "words"),
             ("Part kinds", "long words"),
             ("Proof", "words"),
             ("Hours", "hours"),
@@ -51,11 +53,11 @@ def _row(figures: WeekFigures, job: JobLeft, done: JobDone | None) -> tuple[Cell
         job.number,
         job.left_on,
         job.vehicle,
+        vehicle_class(job.vehicle),
         job.concern,
         "" if done is None else joined(done.symptoms),
         "not caught" if job.cause_found is False else job.cause,
         job.correction,
-        job.system,
         _parts(figures, job, done),
         "not said" if level is None else f"{level} {ProofLevel(level).word}",
         job.hours,
@@ -63,8 +65,14 @@ def _row(figures: WeekFigures, job: JobLeft, done: JobDone | None) -> tuple[Cell
         amount(job.price_cents),
         _window(figures, job),
         job.declined,
-        "yes" if job.counted else "no",
+        _counted(job),
     )
+
+
+def _counted(job: JobLeft) -> str:
+    if job.work is None:
+        return "yes" if job.counted else "no"
+    return f"no: {work_words(job.work)}"
 
 
 def _parts(figures: WeekFigures, job: JobLeft, done: JobDone | None) -> str:

@@ -1,9 +1,13 @@
-"""Sheet 10, the owner's copy: who did the work, against what such work lets expect."""
+"""Sheet 10, the owner's copy: who did which part, against what such work lets expect."""
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
+from desktop_app.repair_jobs.who_did_what import TECHNICIANS
 from desktop_app.returns_watched.honest_numbers.group_rates import (
     FEW_JOBS,
+    NOT_SAID,
     GroupRate,
 )
 from desktop_app.returns_watched.honest_numbers.many_compared import caution
@@ -17,6 +21,7 @@ from desktop_app.weekly_report.sheets.sheet_words import (
     plural,
     year_words,
 )
+from desktop_app.weekly_report.year_behind import JobDone
 
 _FAIR = (
     "Who gets the hardest cars has the most comebacks: read Comebacks beside what such work lets "
@@ -26,17 +31,25 @@ _FAIR = (
 )
 _INTERMITTENT = "Intermittent: the share of settled jobs whose fault did not come every time."
 _WHO = (
-    "Who: the technician of the job. Who wrote it up, searched, refitted or proved it is not kept "
-    "apart."
+    "A row is a person and a part that they played. Wrote up, searched, refitted and proved: the "
+    "jobs that name them for it. Technician: their jobs in which nobody is named for at least one "
+    "of searched, refitted and proved. A job counts in every row that it names, so the rows share "
+    "jobs: they don't add up."
 )
+_TECHNICIAN, _BETWEEN = "technician", " · "
 _OWNER = "For the owner alone: names do not belong on a wall."
 
 
 def people_sheet(figures: WeekFigures) -> Sheet:
-    """Return one row for each person with enough settled jobs; the others are only counted."""
-    groups = Groups(figures.year, "technician", lambda job: (job.technician,))
+    """Return one row for each person and part played with enough settled jobs.
+
+    The others are only counted.
+    """
+    groups = Groups(figures.year, "technician", parts_played)
     told = [group for group in groups.rates if group.settled >= FEW_JOBS]
     hidden = len(groups.rates) - len(told)
+    people = dict.fromkeys(_apart(group)[0] for group in told if group.name != NOT_SAID)
+    letters = {person: _letter(place) for place, person in enumerate(people)}
     notes: list[str] = []
     if told:
         notes = [
@@ -50,13 +63,14 @@ def people_sheet(figures: WeekFigures) -> Sheet:
         notes += [] if warning is None else [f"{warning} “Read it as” allows for that."]
     if hidden:
         notes.append(
-            f"{plural(hidden, 'person', 'people')} with fewer than {FEW_JOBS} settled jobs "
+            f"{plural(hidden, 'row')} with fewer than {FEW_JOBS} settled jobs "
             f"{'is' if hidden == 1 else 'are'} not listed: nothing can be said of so few."
         )
     table = Table(
         "People",
         columns(
             ("Who", "words"),
+            ("Part played", "words"),
             ("Read it as", "words"),
             ("Settled", "count"),
             ("Not settled", "count"),
@@ -68,16 +82,32 @@ def people_sheet(figures: WeekFigures) -> Sheet:
             ("Most by luck", "count"),
             ("Likely rate", "share"),
         ),
-        tuple(
-            (group.name if figures.year.names_shown else _letter(place), *_row(groups, group))
-            for place, group in enumerate(told)
-        ),
+        tuple((*_who(figures, group, letters), *_row(groups, group)) for group in told),
         notes=tuple(notes),
-        nothing=f"Nobody has {FEW_JOBS} settled jobs in this year yet.",
+        nothing=f"Nobody has {FEW_JOBS} settled jobs in one part played in this year yet.",
         behind=tuple(groups.numbers(group.name) for group in told),
         behind_of=groups.behind_of(told),
     )
     return Sheet("People", about(figures, len(table.rows), year_words(figures)), tables=(table,))
+
+
+def parts_played(job: JobDone) -> tuple[str, ...]:
+    """Name who did what in a job: each person named for a part, and the technician of the rest."""
+    named = tuple(f"{person}{_BETWEEN}{did}" for did, person in job.named)
+    if {did for did, _ in job.named}.issuperset(TECHNICIANS):
+        return named
+    return (*named, f"{job.technician}{_BETWEEN}{_TECHNICIAN}" if job.technician else "")
+
+
+def _apart(group: GroupRate) -> tuple[str, str]:
+    """Return the person and the part played of a row."""
+    person, between, part = group.name.rpartition(_BETWEEN)
+    return (person, part) if between else (group.name, _TECHNICIAN)
+
+
+def _who(figures: WeekFigures, group: GroupRate, letters: Mapping[str, str]) -> tuple[str, str]:
+    person, part = _apart(group)
+    return (person if figures.year.names_shown else letters.get(person, person), part)
 
 
 def _row(groups: Groups, group: GroupRate) -> tuple[Cell, ...]:

@@ -172,7 +172,7 @@ def _returns_of(figures: WeekFigures, places: Mapping[str, int]) -> Iterator[tup
             place = places.get(number)
             if place is not None and (number, row.visit) not in seen:
                 seen.add((number, row.visit))
-                yield place, (row.came_on - jobs[place].left_on).days, row.later
+                yield place, (row.came_on - jobs[place].left_on).days, row.opens
 
 
 def _last_day(figures: WeekFigures) -> int:

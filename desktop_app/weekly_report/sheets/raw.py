@@ -7,6 +7,8 @@ from datetime import date
 from functools import lru_cache
 from operator import attrgetter
 
+from desktop_app.repair_jobs.who_did_what import work_words
+from desktop_app.symptom_search.filters import vehicle_class
 from desktop_app.weekly_report.figures import WeekFigures, count_later_jobs
 from desktop_app.weekly_report.sheet_form import Cell, Column, Sheet, Table
 from desktop_app.weekly_report.sheets.kept_out import why_kept_out
@@ -130,7 +132,9 @@ def _columns(figures: WeekFigures) -> list[tuple[Column, Callable[[JobDone], Cel
         (Column("Left on", "day"), attrgetter("left_on")),
         (Column("Month", "words"), lambda job: _month(job.left_on)),
         (Column("Counted", "count"), lambda job: int(job.counted)),
-        (Column("Kept out", "words"), why_kept_out),
+        (Column("Kept out", "words"), lambda job: why_kept_out(job, figures.year.hands_on)),
+        (Column("Kind of work", "words"), lambda job: work_words(job.work)),
+        (Column("Class", "words"), lambda job: _class(job.vehicle)),
         (Column("Settled", "count"), lambda job: int(job.counted and job.settled)),
         (Column("Came back", "count"), lambda job: int(job.counted and job.came_back)),
         (Column("Waiting", "count"), lambda job: int(job.counted and job.state == "maybe")),
@@ -146,6 +150,7 @@ def _columns(figures: WeekFigures) -> list[tuple[Column, Callable[[JobDone], Cel
         (Column("Proof", "count"), attrgetter("proof_level")),
         (Column("Intermittent", "count"), lambda job: int(job.now_and_then)),
         (Column("Hours", "hours"), attrgetter("hours")),
+        (Column("Search hours", "hours"), attrgetter("search_hours")),
         (Column("Unbilled hours", "hours"), attrgetter("unbilled_hours")),
         (Column("Price", "money"), lambda job: amount(job.price_cents)),
         (Column(f"{unit.capitalize()} known", "count"), lambda job: far(job.miles_known)),
@@ -157,6 +162,11 @@ def _columns(figures: WeekFigures) -> list[tuple[Column, Callable[[JobDone], Cel
 @lru_cache(maxsize=512)
 def _month(day: date) -> str:
     return day.isoformat()[:7]
+
+
+@lru_cache(maxsize=4096)
+def _class(description: str) -> str:
+    return vehicle_class(description)
 
 
 @lru_cache(maxsize=4096)

@@ -14,6 +14,7 @@ from desktop_app.weekly_report.figures import WeekFigures
 from desktop_app.weekly_report.sheet_form import Cell, Sheet, Table
 from desktop_app.weekly_report.sheets.first_fixed import first_fixed_table
 from desktop_app.weekly_report.sheets.group_table import Groups, group_table
+from desktop_app.weekly_report.sheets.searched import search_table
 from desktop_app.weekly_report.sheets.sheet_words import about, columns, year_words
 from desktop_app.weekly_report.year_behind import JobDone
 
@@ -21,10 +22,10 @@ _MOST_FIXES, _LONGEST = 3, 60
 
 
 def symptoms_sheet(figures: WeekFigures) -> Sheet:
-    """Return the rates by system and symptom group, what fixed it, and how often the first time."""
+    """Return the rates by system and symptom, what fixed it, how often at once, how long sought."""
     symptoms = _by_symptom(figures)
     line = about(figures, len(symptoms.rows), year_words(figures))
-    tables = (_by_system(figures), symptoms, first_fixed_table(figures))
+    tables = (_by_system(figures), symptoms, first_fixed_table(figures), search_table(figures))
     return Sheet("Symptoms", line, tables=tables)
 
 
@@ -87,7 +88,7 @@ def _by_symptom(figures: WeekFigures) -> Table:
 
 
 def _not_caught(jobs: Iterable[JobDone]) -> tuple[str, ...]:
-    return tuple(job.number for job in jobs if job.cause_found is False)
+    return tuple(job.number for job in jobs if job.not_caught)
 
 
 def _fixes(jobs: Sequence[JobDone]) -> str:

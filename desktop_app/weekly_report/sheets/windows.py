@@ -20,15 +20,15 @@ _STATES = (
     ("open", "Its window is not over. Never counted as a success."),
     (
         "maybe",
-        "A visit of its car waits for a judgement, or its customer tells of the same trouble: "
+        "A visit of its car, or the same trouble told, waits for a judgement: "
         "neither good nor bad.",
     ),
-    ("came back", "A person judged a visit of its car a comeback."),
+    ("came back", "A person judged a visit of its car, or what was told, a comeback."),
     ("came back, not ours", "It came back for a reason that is not ours; it is in no rate."),
     (
         "came back, cannot tell",
-        "A person judged a visit of its car, and nobody can tell what it was: neither good nor "
-        "bad, and in no rate.",
+        "A person judged a visit of its car, or what was told, and nobody can tell what it was: "
+        "neither good nor bad, and in no rate.",
     ),
     (
         "came back after the window",

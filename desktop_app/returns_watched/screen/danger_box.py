@@ -1,0 +1,49 @@
+"""Was it dangerous? Whether somebody could have been hurt by what came back."""
+
+from __future__ import annotations
+
+from desktop_app.returns_watched.judging import Judging
+from desktop_app.returns_watched.return_actions import deeds_of
+from desktop_app.returns_watched.screen.return_box import ReturnBox
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.fields import ChoiceField, Labelled
+from desktop_app.shop_window.texts import plain_label
+
+# What can hurt somebody, and what to do then: common practice, no source.
+_THINK_OF = (
+    "Think of brakes, steering, wheels and tyres, fuel, fire, restraints, and an engine that dies "
+    "on the road: could somebody have been hurt?"
+)
+_DO = {
+    True: "Tell the customer today not to drive it, and have it fetched and looked at. Keep the "
+    "old parts.",
+    False: "This says what came back, and nothing of how the car is now.",
+}
+
+
+class DangerBox(ReturnBox):
+    """One choice: yes, no, or that nobody said."""
+
+    def __init__(self, desk: Desk, judging: Judging) -> None:
+        super().__init__("Was it dangerous?", desk, judging)
+        answers = [
+            (None, "not said"),
+            (True, "yes, somebody could have been hurt"),
+            (False, "no"),
+        ]
+        self._deed = deeds_of(judging).say_dangerous
+        self._choice = ChoiceField("Was it dangerous?", answers, self._save)
+        self._box = Labelled("Dangerous", self._choice)
+        self.column.addWidget(plain_label(_THINK_OF, "quiet", wrap=True))
+        self.column.addWidget(self._box)
+
+    def show_return(self, judging: Judging) -> None:
+        """Show what is kept."""
+        self.take(judging)
+        self._choice.show_value(judging.dangerous)
+        self._box.hint("" if judging.dangerous is None else _DO[judging.dangerous])
+
+    def _save(self, dangerous: bool | None) -> object:
+        done = self.do(self._deed, dangerous)
+        self._choice.show_value(self.judging.dangerous)
+        return done
