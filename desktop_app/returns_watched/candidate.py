@@ -154,20 +154,6 @@ def came_of(
     return [pair for pair in pairs if pair is not None]
 
 
-def other_visits(
-    earlier_jobs: Iterable[JobFacts], later: JobFacts, window: Window = MAIN_WINDOW
-) -> list[Candidate]:
-    """Return the earlier jobs within the window that share nothing with the later one."""
-    chains = Chains(())
-    found = []
-    for earlier in _handed_over(earlier_jobs):
-        if may_return(earlier, later) and not shares_anything(earlier, later):
-            one = met(earlier, later, earlier.window or window, None, chains)
-            if one.in_window:
-                found.append(one)
-    return found
-
-
 def all_candidates(
     jobs: Iterable[JobFacts],
     window: Window = MAIN_WINDOW,

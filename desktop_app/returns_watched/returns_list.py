@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
 from dataclasses import dataclass, field
 from datetime import date
 from typing import TypeAlias
@@ -136,16 +135,3 @@ class ReturnRow:
         """Return the distance for people, or that no odometer says it."""
         miles = self.candidate.distance_miles
         return NO_DISTANCE if miles is None else distance_in_words(from_miles(miles, unit), unit)
-
-
-def in_order_of_work(rows: Iterable[ReturnRow]) -> tuple[ReturnRow, ...]:
-    """Return what waits inside the window first, then what waits beyond it, then what is judged.
-
-    Within each the newest visit comes first.
-    """
-
-    def place(row: ReturnRow) -> tuple[int, int, str, str]:
-        group = 0 if row.waits else 1 if row.is_open else 2
-        return (group, -row.came_on.toordinal(), row.later, row.earlier)
-
-    return tuple(sorted(rows, key=place))

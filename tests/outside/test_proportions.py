@@ -14,9 +14,7 @@ from statsmodels.stats.multitest import multipletests
 from statsmodels.stats.proportion import confint_proportions_2indep, proportion_confint
 
 from desktop_app.returns_watched.honest_numbers.expected import (
-    expected_shares,
     poisson_interval,
-    seen_against_expected,
 )
 from desktop_app.returns_watched.honest_numbers.funnel import (
     chance_of_so_many,
@@ -169,22 +167,6 @@ def test_funnel_limits(size: int, limits: tuple[float, ...]) -> None:
     # recalled, values computed: no printed example was found).
     found = [funnel_limit([size], 0.1, p)[0] for p in (0.001, 0.025, 0.975, 0.999)]
     assert found == pytest.approx(limits, abs=1e-6)
-
-
-def test_the_hardest_cars_blame_nobody() -> None:
-    # Computed by hand: 6 + 2 of 50 hard jobs and 0 + 1 of 50 easy ones came back,
-    # so that 40 hard and 10 easy jobs let expect 40 * 0.16 + 10 * 0.02.
-    kinds = ["hard"] * 40 + ["easy"] * 10 + ["hard"] * 10 + ["easy"] * 40
-    back = np.array([*[1] * 6, *[0] * 44, *[1] * 2, *[0] * 8, *[1] * 1, *[0] * 39], dtype=bool)
-    expected = expected_shares(kinds, back)
-    assert expected[:50].sum() == pytest.approx(6.6)
-    assert expected[50:].sum() == pytest.approx(2.4)
-    first = seen_against_expected(6, expected[:50].sum())
-    second = seen_against_expected(3, expected[50:].sum())
-    assert first is not None
-    assert second is not None
-    # Raw, the first has twice the rate of the second; against such work it is the better one.
-    assert (first.ratio, second.ratio) == pytest.approx((6 / 6.6, 3 / 2.4))
 
 
 def test_against_statsmodels() -> None:

@@ -11,7 +11,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from desktop_app.repair_jobs.odometer import RunningMiles
-from desktop_app.returns_watched.candidate import all_candidates, candidates, other_visits
+from desktop_app.returns_watched.candidate import all_candidates, candidates
 from desktop_app.returns_watched.job_facts import JobFacts
 from desktop_app.returns_watched.judgement import Judgement
 from desktop_app.returns_watched.window import TIME_ONLY, Window
@@ -131,10 +131,6 @@ def test_an_odometer_that_cannot_say_leaves_time_alone(odometer: RunningMiles | 
 def test_a_visit_without_a_reason_is_only_another_visit() -> None:
     wipers = job("b", 25, system="electrical")
     assert candidates([FIRST], wipers) == []
-    (other,) = other_visits([FIRST], wipers)
-    assert (other.reasons, other.in_window) == ((), True)
-    assert other_visits([FIRST], AGAIN) == []
-    assert other_visits([FIRST], job("b", 91)) == []
 
 
 def test_a_job_keeps_the_window_it_was_handed_over_with() -> None:

@@ -24,7 +24,7 @@ from desktop_app.returns_watched.return_cost import (
     money,
     return_cost,
 )
-from desktop_app.returns_watched.returns_list import ReturnRow, in_order_of_work
+from desktop_app.returns_watched.returns_list import ReturnRow
 from desktop_app.returns_watched.said_beside import also_kept, helping_kept
 from desktop_app.returns_watched.waiting import (
     days_waiting,
@@ -254,8 +254,8 @@ def test_what_hangs_in_a_judged_chain_waits_nowhere_and_stands_behind_what_waits
     waiting = _row("J-7", date(2026, 11, 9), None)
     assert not chained.waits
     assert chained.state_words == "judged in its chain"
-    for ordered in (oldest_waiting_first, in_order_of_work):
-        assert list(ordered([chained, beyond, waiting])) == [waiting, beyond, chained]
+    ordered = oldest_waiting_first([chained, beyond, waiting])
+    assert list(ordered) == [waiting, beyond, chained]
 
 
 def test_two_vehicles_are_asked_about_where_a_judgement_or_a_cost_hangs_on_it() -> None:

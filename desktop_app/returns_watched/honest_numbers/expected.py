@@ -2,15 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Hashable, Sequence
 from dataclasses import dataclass
-from typing import TYPE_CHECKING
 
 from desktop_app.returns_watched.honest_numbers.proportion import Interval
-
-if TYPE_CHECKING:
-    import numpy as np
-    from numpy.typing import NDArray
 
 
 @dataclass(frozen=True, slots=True)
@@ -22,29 +16,6 @@ class SeenAgainstExpected:
     ratio: float
     low: float
     high: float
-
-
-def expected_shares(
-    kinds_of_work: Sequence[Hashable], came_back: NDArray[np.bool_]
-) -> NDArray[np.float64]:
-    """Return for each job (n,) the share of all jobs of its kind of work that came back.
-
-    Summed over one group of the jobs it is what that group would have had, if its work came back
-    as often as all such work does: indirect standardisation, N. E. Breslow and N. E. Day,
-    Statistical Methods in Cancer Research II, IARC 1987, chapter 2. Summed over all jobs it is
-    what came back of them.
-    """
-    import numpy as np
-
-    places: dict[Hashable, int] = {}
-    place = np.fromiter(
-        (places.setdefault(kind, len(places)) for kind in kinds_of_work),
-        dtype=np.int64,
-        count=len(kinds_of_work),
-    )
-    jobs = np.bincount(place)
-    shares: NDArray[np.float64] = (np.bincount(place, came_back, jobs.size) / jobs)[place]
-    return shares
 
 
 def seen_against_expected(
