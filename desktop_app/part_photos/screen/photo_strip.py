@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import QSize, Qt, Signal, Slot
-from PySide6.QtGui import QColor, QIcon, QImage, QPainter, QPixmap
+from PySide6.QtGui import QColor, QIcon, QImage, QPainter, QPixmap, QWheelEvent
 from PySide6.QtWidgets import QListView, QListWidget, QListWidgetItem
 
 from desktop_app.part_photos.kept_photo import KeptPhoto
@@ -14,6 +14,7 @@ from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.texts import tooltip
 
 TILE = 128  # pixels of a thumbnail as shown
+SIDEWAYS = Qt.KeyboardModifier.AltModifier | Qt.KeyboardModifier.ShiftModifier
 _ID, _SHA = Qt.ItemDataRole.UserRole, Qt.ItemDataRole.UserRole + 1
 
 
@@ -64,6 +65,11 @@ class PhotoStrip(QListWidget):
         self.blockSignals(False)
         self._shelf.fetch(photos)
         self.chosen.emit(self.chosen_id())
+
+    def wheelEvent(self, event: QWheelEvent) -> None:
+        """Leave the wheel to the page, which is what a hand on it means to move."""
+        sideways = event.angleDelta().x() != 0 or event.modifiers() & SIDEWAYS
+        super().wheelEvent(event) if sideways else event.ignore()
 
     def photos(self) -> tuple[KeptPhoto, ...]:
         """Return the photos that are shown."""

@@ -101,7 +101,7 @@ class ItsBackPage(QWidget):
         self._list.setAccessibleName("Returns, what waits for a judgement first")
         self._list.setModel(self._rows)
         self._list.setAlternatingRowColors(True)
-        self._list.setSpacing(3)
+        self._list.setSpacing(1)
         self._list.setMinimumWidth(300)
         self._list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self._list.selectionModel().currentChanged.connect(self._row_changed)
