@@ -13,13 +13,19 @@ from desktop_app.repair_jobs.stored import Job, Vehicle, Visit
 from desktop_app.shop_record.dialect_search import JobText, among, read_texts
 from desktop_app.symptom_search.filters import vehicle_class
 
-# The judgements that make a return a comeback, and the table that keeps them; it belongs to a
-# folder beside this one, so it is named here and not imported.
+# The judgements that make a return a comeback, and the tables that keep them: of visits, and of
+# what was only told. They belong to a folder beside this one, so they are named, not imported.
 COMEBACKS = ("same symptom", "same system", "same part", "from our hands")
 NOT_OURS = ("other-use", "new")
 _RETURNS = table(
     "return_link",
     column("earlier_job_id"),
+    column("judgement", Text),
+    column("cause_class", Text),
+)
+_TOLD = table(
+    "customer_asked",
+    column("job_id"),
     column("judgement", Text),
     column("cause_class", Text),
 )
@@ -92,13 +98,20 @@ def jobs_latest(connection: Connection, most: int) -> list[int]:
 
 
 def came_back(connection: Connection, ids: Iterable[int]) -> set[int]:
-    """Return those of the jobs that came back by our own doing, as it was judged."""
-    back = select(_RETURNS.c.earlier_job_id).where(
-        _RETURNS.c.earlier_job_id.in_(among(ids)),
-        _RETURNS.c.judgement.in_(COMEBACKS),
-        func.coalesce(_RETURNS.c.cause_class, "").not_in(NOT_OURS),
-    )
-    return {row[0] for row in connection.execute(back)}
+    """Return those of the jobs that came back by our own doing, as it was judged.
+
+    A return that the shop never saw counts where it was told, or seen on paper, and judged.
+    """
+    chosen = among(ids)
+    found: set[int] = set()
+    for of, job in ((_RETURNS, _RETURNS.c.earlier_job_id), (_TOLD, _TOLD.c.job_id)):
+        back = select(job).where(
+            job.in_(chosen),
+            of.c.judgement.in_(COMEBACKS),
+            func.coalesce(of.c.cause_class, "").not_in(NOT_OURS),
+        )
+        found.update(row[0] for row in connection.execute(back))
+    return found
 
 
 def mended_by(connection: Connection, ids: Iterable[int]) -> dict[int, tuple[list[str], str]]:

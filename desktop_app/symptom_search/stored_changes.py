@@ -14,7 +14,10 @@ from desktop_app.shop_record.deed import RowChange
 from desktop_app.shop_record.history import done_in
 from desktop_app.shop_record.tables import HistoryEntry
 
-_OF_A_JOB = ("job_condition", "trouble_code", "job_check", "pair", "job_symptom")
+_OF_A_JOB = (
+    *("job_condition", "trouble_code", "job_check", "pair", "job_symptom"),
+    "customer_asked",  # told that it came back, and judged
+)
 
 
 def jobs_changed(connection: Connection, after: int, most: int) -> set[int] | None:

@@ -48,7 +48,7 @@ _WORDLESS = {
     "visit": frozenset(_VISIT_WORDLESS.split()),
     "pair": frozenset(["price_cents", "fate", "fitted", "position", "origin"]),
 }
-_WORDLESS_TABLES = frozenset(["job_symptom", "return_link"])
+_WORDLESS_TABLES = frozenset(["job_symptom", "return_link", "customer_asked"])
 
 
 class JobIndex:

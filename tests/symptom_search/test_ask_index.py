@@ -13,7 +13,7 @@ from sqlalchemy import insert
 from desktop_app.commands.finding import find as find_command
 from desktop_app.commands.shop_place import kinds_of, open_place
 from desktop_app.repair_jobs.stored import Job, JobSymptom, TroubleCode, Visit
-from desktop_app.returns_watched.stored import ReturnLink
+from desktop_app.returns_watched.stored import CustomerAsked, ReturnLink
 from desktop_app.shop_record.deed import Deed
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.symptom_search import stored_ask_index
@@ -198,14 +198,20 @@ def test_jobs_added_in_bulk_and_taken_out_again_are_felt_at_once(record: ShopRec
     assert ask(record, "zebra ").hits == ()
 
 
-def test_a_return_that_is_judged_lowers_the_job_and_counts(record: ShopRecord) -> None:
+@pytest.mark.parametrize("how", ["seen here", "only told"])
+def test_a_return_that_is_judged_lowers_the_job_and_counts(record: ShopRecord, how: str) -> None:
     renew(record)
     best = ask(record, "brakes squeal").hits[0]
     assert "stayed fixed" in best.why
 
     def work(deed: Deed) -> None:
-        link = deed.add(ReturnLink, earlier_job_id=best.job_id, later_job_id=JOBS)
-        deed.change(ReturnLink, link, judgement="same symptom")
+        if how == "seen here":
+            link = deed.add(ReturnLink, earlier_job_id=best.job_id, later_job_id=JOBS)
+            deed.change(ReturnLink, link, judgement="same symptom")
+        else:
+            said = {"job_id": best.job_id, "answer": "same trouble", "asked_on": "2026-10-01"}
+            told = deed.add(CustomerAsked, **said)
+            deed.change(CustomerAsked, told, judgement="same symptom")
 
     record.do("Judge a return", work)
     found = ask(record, "brakes squeal", JOBS)
