@@ -24,6 +24,7 @@ JOB_FOLDERS = (
     "symptom_search",
     "weekly_report",
     "records_exchanged",
+    "job_history",
 )
 # What stands above the rules and what is kept: deeds, questions to the record, printed pages.
 ABOVE_STORED = frozenset({"actions", "find", "sheet", "workbook"})

@@ -1,62 +1,80 @@
-"""`check`: is the shop's record whole, and are its photos as they came?"""
+"""`check`: is the shop's record whole, and is everything as it was written?"""
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from desktop_app.commands.outcome import Asked, Outcome
 from desktop_app.commands.watching import shop_of
+from desktop_app.shop_record.trouble import ShopTrouble
 
 if TYPE_CHECKING:
-    from desktop_app.shop_record.check import Checked
+    from desktop_app.shop_record.problem import Checked
+    from desktop_app.shop_record.record import ShopRecord
+
+_ANCHOR = re.compile(r"(?:history )?([0-9]{1,15})[:, ]+([0-9a-fA-F]{8,64})")
 
 
 def check(asked: Asked) -> Outcome:
-    """Check database, history, photos and own part kinds; status 1 where something was found."""
-    from desktop_app.shop_record.check import Checked, Problem
+    """Check everything of a shop; status 1 where something is wrong that was not mended."""
+    from desktop_app.shop_record.problem import Checked, Problem
     from desktop_app.shop_record.trouble import ShopDamaged
 
+    anchor = _anchor(asked.anchor)
+    mended: list[str] = []
     try:
-        checked = _checked(asked)
+        with shop_of(asked) as record:
+            checked = _checked(record, anchor)
+            if asked.mend and not checked.ok:
+                from desktop_app.commands.mending import mend
+
+                mended = mend(record, checked)
+                checked = _checked(record, anchor) if mended else checked
     except ShopDamaged as damage:
         problem = Problem("the database", damage.what, True, damage.do)
         checked = Checked((problem,), 0, 0)
-    lines = [
-        f"{checked.photos_checked} photos and {checked.history_entries_checked} history entries "
-        f"checked: {'all is whole' if checked.ok else f'{len(checked.problems)} problems'}."
-    ]
+    photos, entries = checked.photos_checked, checked.history_entries_checked
+    found = _some(len(checked.problems), "problem", "problems")
+    lines = [f"Mended: {one}" for one in mended]
+    lines.append(
+        f"{_some(photos, 'photo', 'photos')} and "
+        f"{_some(entries, 'history entry', 'history entries')} checked: "
+        f"{'all is whole' if checked.ok else found}."
+    )
     lines.extend(f"{p.where}: {p.what} {p.do}" for p in checked.problems)
-    return Outcome(checked.as_json(), tuple(lines), 0 if checked.ok else 1)
+    lines.extend(f"Also: {note}" for note in checked.notes)
+    said = checked.as_json() | ({"mended": mended} if asked.mend else {})
+    return Outcome(said, tuple(lines), 0 if checked.ok else 1)
 
 
-def _checked(asked: Asked) -> Checked:
-    from desktop_app.commands.shop_place import shelf_of
-    from desktop_app.part_photos.stored_names import photos_named
-    from desktop_app.parts_compared.stored_check import bench_problems
-    from desktop_app.returns_watched.stored_check import record_problems
-    from desktop_app.returns_watched.stored_doubts import record_doubts
-    from desktop_app.shop_record.check import Problem, check_shop
+def _some(number: int, one: str, many: str) -> str:
+    return f"{number:,} {one if number == 1 else many}"
 
-    with shop_of(asked) as record:
-        with record.reading() as connection:
-            photos = photos_named(connection)
-            bench = tuple(
-                Problem("the bench", words, True, "Go back to your last good copy.")
-                for words in bench_problems(connection)
-            )
-            jobs = tuple(
-                Problem(where, words, True, "Go back to your last good copy.")
-                for where, words in record_problems(connection)
-            )
-            today = record.clock().date()
-            doubts = tuple(
-                Problem(doubt.where, doubt.what, False, doubt.do)
-                for doubt in record_doubts(connection, today)
-            )
-        checked = check_shop(record, photos)
-        kinds = tuple(
-            Problem("the shop's own part kinds", trouble.what, False, trouble.do)
-            for trouble in shelf_of(record).troubles
+
+def _checked(record: ShopRecord, anchor: tuple[int, str] | None) -> Checked:
+    from desktop_app.commands.exporting import walked
+    from desktop_app.commands.whole_check import whole_check
+    from desktop_app.shop_record.anchor_check import anchor_problem
+
+    checked = walked(whole_check(record))
+    if anchor is None:
+        return checked
+    with record.reading() as connection:
+        wrong = tuple(anchor_problem(connection, *anchor))
+    return replace(checked, problems=(*checked.problems, *wrong))
+
+
+def _anchor(said: str | None) -> tuple[int, str] | None:
+    """Read an anchor as it is printed, “history 4211, 1f2e…”; a colon between does as well."""
+    if said is None:
+        return None
+    found = _ANCHOR.fullmatch(said.strip().rstrip("…"))
+    if found is None:
+        raise ShopTrouble(
+            f"--anchor: “{said[:60]}” is no anchor.",
+            do="Accepted: a number and a hash as they are printed on a sheet, such as "
+            "4211:1f2e3d4c5b6a7988.",
         )
-    return replace(checked, problems=(*checked.problems, *bench, *jobs, *doubts, *kinds))
+    return int(found[1]), found[2].lower()

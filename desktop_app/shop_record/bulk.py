@@ -7,10 +7,9 @@ values are written into it only when they are taken out again, so that they can 
 from __future__ import annotations
 
 import base64
-import hashlib
 import json
 import zlib
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import asdict, dataclass
 from itertools import chain
 from typing import Any
@@ -18,12 +17,13 @@ from typing import Any
 from sqlalchemy import Connection, delete, select
 from sqlalchemy.sql.schema import Table
 
+from desktop_app.shop_record.older_forms import HashOfForms
+from desktop_app.shop_record.rows_hash import AT_A_TIME, RowsHash, canonical
 from desktop_app.shop_record.tables import Base
 from desktop_app.shop_record.trouble import ShopTrouble
 
 _WITH_ONE = 100  # rows with one statement: some 3,000 values, where SQLite takes 32,766
-AT_A_TIME = 1000  # rows in one piece; part of what is hashed, so it never changes
-_JSON = json.JSONEncoder(separators=(",", ":"), ensure_ascii=False)
+Tell = Callable[[int], None]  # called with how many rows more are done
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,29 +49,6 @@ class BulkRows:
         facts = asdict(self)
         del facts["followed"]
         return facts
-
-
-class RowsHash:
-    """The SHA-256 of BulkRows, from rows that come a few at a time."""
-
-    def __init__(self) -> None:
-        self._digest = hashlib.sha256()
-        self._rows: list[Sequence[Any]] = []
-
-    def take(self, rows: Iterable[Sequence[Any]]) -> None:
-        """Take the next rows by id, each with all columns in the table's order."""
-        self._rows += rows
-        whole = len(self._rows) - len(self._rows) % AT_A_TIME
-        for start in range(0, whole, AT_A_TIME):
-            self._digest.update(_canonical(self._rows[start : start + AT_A_TIME]))
-        del self._rows[:whole]
-
-    def hexdigest(self) -> str:
-        """Return the hash of all rows, when the last was taken."""
-        if self._rows:
-            self._digest.update(_canonical(self._rows))
-            self._rows.clear()
-        return self._digest.hexdigest()
 
 
 def insert_rows(
@@ -102,29 +79,32 @@ def rows_added(connection: Connection, table: Table, first: int, last: int) -> B
     return BulkRows(table.name, first, last, count, digest.hexdigest())
 
 
-def reverse_bulk(connection: Connection, done: Sequence[BulkRows]) -> list[BulkRows]:
+def reverse_bulk(connection: Connection, done: Sequence[BulkRows], tell: Tell) -> list[BulkRows]:
     """Take the rows out that were added, or bring back those taken out; return what was done.
 
-    The ranges stand in the order in which they were written. Raises ShopTrouble where a row is no
-    longer as the entry left it.
+    The ranges stand in the order in which they were written; `tell` hears of each few rows. Raises
+    ShopTrouble where a row is no longer as the entry left it.
     """
     return [
-        _taken_out(connection, one) if one.gone is None else _brought_back(connection, one)
+        _taken_out(connection, one, tell)
+        if one.gone is None
+        else _brought_back(connection, one, tell)
         for one in reversed(done)
     ]
 
 
-def _taken_out(connection: Connection, added: BulkRows) -> BulkRows:
+def _taken_out(connection: Connection, added: BulkRows, tell: Tell) -> BulkRows:
     table = Base.metadata.tables[added.table]
-    digest, packer, count = hashlib.sha256(), zlib.compressobj(), 0
+    names = [column.name for column in table.columns]
+    digest, packer, count = HashOfForms(added.table, names), zlib.compressobj(), 0
     packed = bytearray()
     for rows in _in_pieces(connection, table, added.first, added.last):
-        piece = _canonical(rows)
-        digest.update(piece)
-        packed += packer.compress(piece)
+        digest.take(rows)
+        packed += packer.compress(canonical(rows))
         count += len(rows)
+        tell(len(rows))
     packed += packer.flush()
-    if digest.hexdigest() != added.sha256:
+    if not digest.holds(added.sha256):
         raise ShopTrouble(
             f"This can't be undone: something of what it added was changed since ({added.table}).",
             kept="Nothing was changed.",
@@ -132,14 +112,15 @@ def _taken_out(connection: Connection, added: BulkRows) -> BulkRows:
         )
     connection.execute(delete(table).where(table.c.id.between(added.first, added.last)))
     gone = base64.b64encode(packed).decode("ascii")
-    return BulkRows(added.table, added.first, added.last, count, added.sha256, gone)
+    return BulkRows(added.table, added.first, added.last, count, digest.now(), gone)
 
 
-def _brought_back(connection: Connection, taken: BulkRows) -> BulkRows:
+def _brought_back(connection: Connection, taken: BulkRows, tell: Tell) -> BulkRows:
     table = Base.metadata.tables[taken.table]
     names = [column.name for column in table.columns]
     for rows in _unpacked(taken.gone or ""):
         insert_rows(connection, taken.table, names, rows)
+        tell(len(rows))
     back = rows_added(connection, table, taken.first, taken.last)
     if back.sha256 != taken.sha256:
         raise ShopTrouble(
@@ -168,7 +149,3 @@ def _in_pieces(
     found = connection.execution_options(yield_per=AT_A_TIME).execute(wanted)
     for rows in found.partitions(AT_A_TIME):
         yield list(map(tuple, rows))
-
-
-def _canonical(rows: Sequence[Sequence[Any]]) -> bytes:
-    return _JSON.encode(rows).encode() + b"\n"

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from typing import Any
 
@@ -43,13 +43,15 @@ class Done:
 class Deed:
     """The open transaction of one deed; every write goes through it so that it is remembered.
 
-    `bulk` holds ranges of rows that were written past it, in the order in which they were.
+    `bulk` holds ranges of rows that were written past it, in the order in which they were. `tell`
+    hears how many rows of how many are done where that takes long.
     """
 
     connection: Connection
     words: str
     changes: list[RowChange] = field(default_factory=list)
     bulk: list[BulkRows] = field(default_factory=list)
+    tell: Callable[[int, int], None] = field(default=lambda done, of: None)
 
     def add(self, kept: type[Kept], **values: Any) -> int:
         """Add a row and return its id."""

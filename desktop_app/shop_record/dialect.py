@@ -4,6 +4,9 @@ from __future__ import annotations
 
 import os
 import sqlite3
+from collections.abc import Iterator, Sequence
+from contextlib import contextmanager
+from functools import partial
 from pathlib import Path
 from typing import Any
 
@@ -116,12 +119,16 @@ def wait_at_most(connection: Connection, seconds: float | None) -> None:
     connection.info[_WAITS] = seconds
 
 
-def as_trouble(error: DBAPIError, under_way: str = "") -> ShopTrouble | None:
-    """Turn an error of the database that a shop can do something about into words; else None.
+# What the database says, through SQLAlchemy and where rows are read from the driver in blocks.
+ERRORS = (DBAPIError, sqlite3.Error)
+
+
+def as_trouble(error: Exception, under_way: str = "") -> ShopTrouble | None:
+    """Turn one of ERRORS that a shop can do something about into words; else None.
 
     `under_way` is what is known to be written for a long time by somebody else.
     """
-    said = str(error.orig).lower()
+    said = str(getattr(error, "orig", error)).lower()
     kept = "What you typed is still in its field; nothing was saved."
     if ("locked" in said or "busy" in said) and under_way:
         return ShopTrouble(f"“{under_way}” is under way.", kept, "Try again when it is done.")
@@ -140,16 +147,21 @@ def as_trouble(error: DBAPIError, under_way: str = "") -> ShopTrouble | None:
             "It was taken out or undone; look at the page again.",
         )
     if any(words in said for words in _DAMAGED):
-        return ShopDamaged(
-            "The shop's record is damaged or its disk fails.",
-            "The file was left as it is.",
-            "Put your last good copy of shop.sqlite in its place.",
-        )
+        return damaged_record()
     if "unable to open" in said:
         return ShopTrouble(
             "The shop's record cannot be opened.", kept, "Is its folder still there?"
         )
     return None
+
+
+def damaged_record() -> ShopDamaged:
+    """Return what to say of a record that the database can't read."""
+    return ShopDamaged(
+        "The shop's record is damaged or its disk fails.",
+        "The file was left as it is.",
+        "Put your last good copy of shop.sqlite in its place.",
+    )
 
 
 def integrity_problems(connection: Connection) -> list[str]:
@@ -159,6 +171,74 @@ def integrity_problems(connection: Connection) -> list[str]:
     for row in connection.execute(text("PRAGMA foreign_key_check")):
         problems.append(f"{row[0]} row {row[1]} points to a row of {row[2]} that is missing")
     return problems
+
+
+def damage_seen_quickly(connection: Connection) -> list[str]:
+    """Return what the database's quick check says of its pages; an empty list where all is well."""
+    found = [str(row[0]) for row in connection.exec_driver_sql("PRAGMA quick_check(1)")]
+    return [] if found == ["ok"] else found
+
+
+def description(connection: Connection) -> list[str]:
+    """Return how tables, indexes, views and triggers are described, the search index's own aside.
+
+    What FTS5 makes for itself may be described otherwise by another version of it.
+    """
+    wanted = "SELECT type, name, tbl_name, sql FROM sqlite_master ORDER BY type, name"
+    rows = connection.exec_driver_sql(wanted).all()
+    return [" ".join(map(str, row)) for row in rows if "job_text_" not in f"{row[1]} {row[2]}"]
+
+
+def ids_given(connection: Connection) -> dict[str, int]:
+    """Return the highest id that each table has ever given out."""
+    return dict(connection.exec_driver_sql("SELECT name, seq FROM sqlite_sequence").all())
+
+
+def all_rows(
+    connection: Connection, table: str, columns: Sequence[str], at_a_time: int
+) -> Iterator[list[tuple[Any, ...]]]:
+    """Give all rows of a table by id, some at a time, straight from the driver: for large checks.
+
+    Text that is no UTF-8 any more is given with its odd bytes escaped.
+    """
+    raw = connection.connection.driver_connection
+    assert isinstance(raw, sqlite3.Connection)
+    names = ", ".join(f'"{name}"' for name in columns)
+    wanted = f'SELECT {names} FROM "{table}" WHERE id > ? ORDER BY id'
+    at_id, last = columns.index("id"), -(1 << 63)
+    try:
+        for piece in _pieces(raw.execute(wanted, (last,)), at_a_time):
+            last = piece[-1][at_id]
+            yield piece
+    except sqlite3.OperationalError as error:
+        if "decode" not in str(error).lower():
+            raise
+        with any_text(connection):
+            yield from _pieces(raw.execute(wanted, (last,)), at_a_time)
+
+
+def _pieces(rows: sqlite3.Cursor, at_a_time: int) -> Iterator[list[tuple[Any, ...]]]:
+    while piece := rows.fetchmany(at_a_time):
+        yield piece
+
+
+@contextmanager
+def any_text(connection: Connection) -> Iterator[None]:
+    """Read text that is no UTF-8 with its odd bytes escaped, where it else could not be read."""
+    raw = connection.connection.driver_connection
+    assert isinstance(raw, sqlite3.Connection)
+    raw.text_factory = partial(str, encoding="utf-8", errors="backslashreplace")
+    try:
+        yield
+    finally:
+        raw.text_factory = str
+
+
+def is_cut_short(connection: Connection, path: Path) -> bool:
+    """Tell whether the file has lost its end; the database itself reads on as if it were empty."""
+    size: int = connection.exec_driver_sql("PRAGMA page_size").scalar_one()
+    pages: int = connection.exec_driver_sql("PRAGMA page_count").scalar_one()
+    return path.stat().st_size < size * pages
 
 
 def copy_whole(connection: Connection, to: Path) -> None:

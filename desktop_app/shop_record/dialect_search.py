@@ -9,6 +9,7 @@ from dataclasses import dataclass, fields
 from operator import attrgetter
 
 from sqlalchemy import Connection, Select, column, func, select, text
+from sqlalchemy.exc import DBAPIError
 
 from desktop_app.shop_record.dialect import wait_at_most
 
@@ -108,6 +109,28 @@ def remove_range(connection: Connection, first: int, last: int) -> None:
 def empty_index(connection: Connection) -> None:
     """Take everything out of the index."""
     connection.execute(text("DELETE FROM job_text"))
+
+
+def index_is_whole(connection: Connection) -> bool:
+    """Let the index hold its words against its texts; it takes the lock of a writer for that."""
+    try:
+        connection.exec_driver_sql("INSERT INTO job_text(job_text) VALUES ('integrity-check')")
+    except DBAPIError as error:
+        said = str(error.orig).lower()
+        if "malformed" in said or "vtable" in said or "logic error" in said:
+            return False
+        raise
+    return True
+
+
+def make_words_anew(connection: Connection) -> None:
+    """Make the words of the index anew from its texts, however damaged they are."""
+    connection.exec_driver_sql("INSERT INTO job_text(job_text) VALUES ('rebuild')")
+
+
+def jobs_indexed(connection: Connection) -> set[int]:
+    """Return the jobs that the index has texts of."""
+    return {row[0] for row in connection.exec_driver_sql("SELECT rowid FROM job_text")}
 
 
 def best(connection: Connection, all_of: Sequence[Wanted], limit: int) -> list[int]:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import hashlib
 import json
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from dataclasses import asdict, dataclass
 from datetime import date, datetime
 from typing import Any
@@ -13,7 +13,9 @@ from sqlalchemy import Connection, func, insert, select
 
 from desktop_app.shop_record.bulk import BulkRows, reverse_bulk
 from desktop_app.shop_record.deed import Deed, RowChange
+from desktop_app.shop_record.rows_expected import EntryHeard
 from desktop_app.shop_record.tables import Base, HistoryEntry
+from desktop_app.shop_record.taken_back import taken_back_among
 from desktop_app.shop_record.trouble import ShopTrouble
 
 GENESIS = "0" * 64
@@ -78,6 +80,13 @@ def last_number(connection: Connection) -> int:
     return connection.execute(select(func.max(HistoryEntry.seq))).scalar() or 0
 
 
+def last_entry(connection: Connection) -> tuple[int, str]:
+    """Return number and hash of the last entry; 0 and nothing where there is none."""
+    wanted = select(HistoryEntry.seq, HistoryEntry.hash).order_by(HistoryEntry.seq.desc())
+    last = connection.execute(wanted.limit(1)).first()
+    return (0, "") if last is None else (last.seq, last.hash)
+
+
 def first_entry(connection: Connection, since: date) -> int:
     """Return the number of the first entry of a day, halving the history: days have no index."""
     last = connection.execute(select(func.max(HistoryEntry.seq))).scalar() or 0
@@ -105,6 +114,15 @@ def done_in(connection: Connection, seq: int) -> tuple[list[RowChange], list[Bul
     return changes, [BulkRows(**rows) for rows in facts.get("bulk", ())]
 
 
+def entry_of(connection: Connection, seq: int) -> Entry | None:
+    """Return one entry by its number, or None."""
+    wanted = select(
+        HistoryEntry.seq, HistoryEntry.words, HistoryEntry.who, HistoryEntry.reverses
+    ).where(HistoryEntry.seq == seq)
+    row = connection.execute(wanted).first()
+    return None if row is None else Entry(*row)
+
+
 def stacks(connection: Connection) -> tuple[list[Entry], list[Entry]]:
     """Return what can be undone and what can be redone, the next one last in each list."""
     rows = connection.execute(
@@ -116,20 +134,25 @@ def stacks(connection: Connection) -> tuple[list[Entry], list[Entry]]:
 
 
 def sort_out(entries: Iterable[Entry]) -> tuple[list[Entry], list[Entry]]:
-    """Replay entries into the two stacks: a new deed empties redo, a reverse moves one across."""
+    """Replay entries into the two stacks: a new deed empties redo, a reverse moves one across.
+
+    One that takes back a deed from further down is a deed of its own: it can be undone itself, and
+    as long as it holds, the deed that it took back is not offered.
+    """
     undo: list[Entry] = []
     redo: list[Entry] = []
     for entry in entries:
-        if entry.reverses is None:
-            undo.append(entry)
-            redo.clear()
-        elif undo and undo[-1].seq == entry.reverses:
+        if undo and undo[-1].seq == entry.reverses:
             undo.pop()
             redo.append(entry)
         elif redo and redo[-1].seq == entry.reverses:
             redo.pop()
             undo.append(entry)
-    return undo, redo
+        else:
+            undo.append(entry)
+            redo.clear()
+    taken_back = taken_back_among(undo)
+    return [entry for entry in undo if entry.seq not in taken_back], redo
 
 
 def reverse(deed: Deed, seq: int) -> None:
@@ -139,15 +162,23 @@ def reverse(deed: Deed, seq: int) -> None:
     with a ShopTrouble where a row no longer has the values that the entry left behind.
     """
     changes, bulk = done_in(deed.connection, seq)
+    done, of = 0, len(changes) + sum(one.rows for one in bulk)
+
+    def tell(rows: int) -> None:
+        nonlocal done
+        done += rows
+        deed.tell(done, of)
+
     brings_back = any(one.gone is not None for one in bulk)
     if brings_back:
-        deed.bulk.extend(reverse_bulk(deed.connection, bulk))
+        deed.bulk.extend(reverse_bulk(deed.connection, bulk, tell))
     for change in reversed(changes):
         table = Base.metadata.tables[change.table]
         _refuse_if_changed_since(deed, change, seq)
         deed.apply(RowChange(change.table, change.row_id, change.after, change.before), table)
+        tell(1)
     if not brings_back:
-        deed.bulk.extend(reverse_bulk(deed.connection, bulk))
+        deed.bulk.extend(reverse_bulk(deed.connection, bulk, tell))
 
 
 def _refuse_if_changed_since(deed: Deed, change: RowChange, seq: int) -> None:
@@ -156,13 +187,13 @@ def _refuse_if_changed_since(deed: Deed, change: RowChange, seq: int) -> None:
         deed.connection.execute(select(table).where(table.c.id == change.row_id)).mappings().first()
     )
     left = change.after
-    same = (
-        (now is None)
-        if left is None
-        else (now is not None and all(now[name] == value for name, value in left.items()))
-    )
+    if now is None or left is None:
+        same, other = now is None and left is None, frozenset[str]()
+    else:
+        other = frozenset(name for name, value in left.items() if now[name] != value)
+        same = not other
     if not same:
-        who, words = _who_changed(deed.connection, change, seq)
+        who, words = _who_changed(deed.connection, change, other, seq)
         raise ShopTrouble(
             f"This can't be undone: {who} has changed it since ({words}).",
             kept="Nothing was changed.",
@@ -170,7 +201,10 @@ def _refuse_if_changed_since(deed: Deed, change: RowChange, seq: int) -> None:
         )
 
 
-def _who_changed(connection: Connection, change: RowChange, seq: int) -> tuple[str, str]:
+def _who_changed(
+    connection: Connection, change: RowChange, columns: frozenset[str], seq: int
+) -> tuple[str, str]:
+    """Return who wrote last into these columns of a row, or took it out, and in which words."""
     later = connection.execute(
         select(HistoryEntry.who, HistoryEntry.words, HistoryEntry.body)
         .where(HistoryEntry.seq > seq)
@@ -180,26 +214,37 @@ def _who_changed(connection: Connection, change: RowChange, seq: int) -> tuple[s
     for who, words, body in later:
         for other in json.loads(body)["changes"]:
             if other["table"] == change.table and other["row_id"] == change.row_id:
-                return who or "someone", words
+                written = other["after"]
+                if not columns or written is None or not columns.isdisjoint(written):
+                    return who or "someone", words
     return "someone", "outside the program"
 
 
-def chain_problems(connection: Connection) -> tuple[int, list[str]]:
-    """Check the chain: the number of entries, and a sentence for each entry that doesn't match."""
+def chain_problems(
+    connection: Connection, hear: Callable[[EntryHeard], None] = lambda _entry: None
+) -> tuple[int, list[str]]:
+    """Check the chain: the number of entries, and a sentence for each entry that doesn't match.
+
+    `hear` is told of every entry in its order, whether it matches or not.
+    """
     problems: list[str] = []
     previous, count, expected = GENESIS, 0, 1
     entries = connection.execution_options(yield_per=1000).execute(
-        select(HistoryEntry.seq, HistoryEntry.body, HistoryEntry.hash, HistoryEntry.words).order_by(
-            HistoryEntry.seq
-        )
+        select(
+            *(HistoryEntry.seq, HistoryEntry.body, HistoryEntry.hash, HistoryEntry.words),
+            *(HistoryEntry.at, HistoryEntry.who, HistoryEntry.reverses),
+        ).order_by(HistoryEntry.seq)
     )
-    for seq, body, kept_hash, words in entries:
+    for entry in map(EntryHeard._make, entries):
         count += 1
-        if seq != expected:
-            problems.append(f"history entries {expected} to {seq - 1} are missing")
-        if not _matches(previous, seq, body, kept_hash):
-            problems.append(f"history entry {seq} (“{words}”) was changed after it was written")
-        previous, expected = kept_hash, seq + 1
+        if entry.seq != expected:
+            problems.append(f"history entries {expected} to {entry.seq - 1} are missing")
+        if not _matches(previous, entry.seq, entry.body, entry.hash):
+            problems.append(
+                f"history entry {entry.seq} (“{entry.words}”) was changed after it was written"
+            )
+        hear(entry)
+        previous, expected = entry.hash, entry.seq + 1
     return count, problems
 
 

@@ -6,6 +6,7 @@ import json
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, fields, replace
 from dataclasses import field as _field
+from pathlib import Path
 from typing import Any, Literal
 
 from sqlalchemy import Connection, select
@@ -15,6 +16,8 @@ from desktop_app.shop_record.kept_value import damaged
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.tables import Setting
 from desktop_app.shop_record.trouble import ShopTrouble
+
+NO_FOLDER = "none"
 
 
 def _rule(
@@ -97,6 +100,14 @@ class HouseRules:
         "no",
         "“yes”: the weekly book's sheet People says names (the owner's copy); “no”: it says A, B.",
         allowed=("no", "yes"),
+    )
+    second_backup_folder: str = _rule(
+        NO_FOLDER,
+        "A folder on another disk, such as a stick, that gets a backup a day too, whenever it is "
+        "plugged in; “none”: the shop's own folder alone has them.",
+    )
+    days_without_backup: int = _rule(
+        7, "After so many days without a good backup the window says so.", bounds=(1, 365)
     )
     currency: str = _rule("$", "The sign before an amount of money.")
     paper: str = _rule("A4", "The paper of printed sheets.", allowed=("A4", "Letter"))
@@ -223,6 +234,11 @@ def check_rule(name: str, value: Any) -> Any:
         raise ShopTrouble(f"The {words} holds a sign that no text can.", do="Type it again.")
     if not text or len(text) > 200:
         raise ShopTrouble(f"The {words} needs 1 to 200 characters.")
+    if name == "second_backup_folder" and text != NO_FOLDER and not Path(text).is_absolute():
+        raise ShopTrouble(
+            f"“{text}” is not accepted for {words}.",
+            do=f"Accepted: the whole path of a folder, or “{NO_FOLDER}”.",
+        )
     return text
 
 

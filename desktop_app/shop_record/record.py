@@ -9,14 +9,16 @@ from datetime import datetime
 from pathlib import Path
 
 from sqlalchemy import Connection, Engine
-from sqlalchemy.exc import DBAPIError, IntegrityError
+from sqlalchemy.exc import IntegrityError
 
 from desktop_app.shop_record import dialect, history, upgrade
 from desktop_app.shop_record.bulk import BulkRows
 from desktop_app.shop_record.deed import Deed, Done, RowChange
+from desktop_app.shop_record.dialect_search import room_to_write
+from desktop_app.shop_record.long_reverse import Tell, is_long, nobody_waits
 from desktop_app.shop_record.photo_files import PhotoFiles
 from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
-from desktop_app.shop_record.under_way import forget, under_way
+from desktop_app.shop_record.under_way import LongWriting, forget, under_way
 
 FILE_NAME = "shop.sqlite"
 
@@ -31,13 +33,15 @@ class ShopRecord:
     `followers` are called inside each deed's transaction with the rows it changed; they keep what
     is derived (the search index) in step; `bulk_followers` with the ranges of rows that it added
     or took out. `know_tables` is called before an undo, which meets
-    tables that nothing else may have loaded yet. `who` is the person at the desk now.
+    tables that nothing else may have loaded yet. `who` is the person at the desk now. `refuses` is
+    told to whoever wants to write, once the record was found damaged.
     """
 
     def __init__(self, folder: Path, engine: Engine, clock: Clock) -> None:
         self.folder = folder
         self.clock = clock
         self.who = ""
+        self.refuses: ShopTrouble | None = None
         self.photos = PhotoFiles(folder / "photos")
         self.followers: list[Follower] = []
         self.bulk_followers: list[BulkFollower] = []
@@ -80,39 +84,61 @@ class ShopRecord:
         """Return the words of the deed that redo would bring back, or None."""
         return self.undo_and_redo()[1]
 
-    def undo(self) -> Done:
-        """Take back the last deed; refused where its values were changed since."""
-        return self._reverse(0, "There is nothing to undo.")
+    def undo(self, tell: Tell = nobody_waits) -> Done:
+        """Take back the last deed; refused where its values were changed since.
 
-    def redo(self) -> Done:
+        `tell` hears how far it is and may raise, which leaves all as it was.
+        """
+        return self._reverse(0, "undo", tell)
+
+    def redo(self, tell: Tell = nobody_waits) -> Done:
         """Bring back the last deed that was undone."""
-        return self._reverse(1, "There is nothing to redo.")
+        return self._reverse(1, "redo", tell)
+
+    def take_back(self, seq: int) -> Done:
+        """Take back the one deed of an entry, however old; refused as undo is."""
+        self.know_tables()
+        with self._writing() as connection:
+            entry = history.entry_of(connection, seq)
+            if entry is None:
+                raise ShopTrouble(f"There is no entry {seq} in the history.")
+            return self._reverse_entry(connection, entry)
 
     def close(self) -> None:
         """Close all connections."""
         self._engine.dispose()
 
-    def _reverse(self, which: int, nothing: str) -> Done:
+    def _reverse(self, which: int, word: str, tell: Tell) -> Done:
         self.know_tables()
-        with self._writing() as connection:
+        with LongWriting(self.folder) as long, self._writing() as connection:
             stack = history.stacks(connection)[which]
             if not stack:
-                raise ShopTrouble(nothing)
+                raise ShopTrouble(f"There is nothing to {word}.")
             entry = stack[-1]
-            deed = Deed(connection, entry.words)
-            try:
-                history.reverse(deed, entry.seq)
-            except IntegrityError as error:
-                raise ShopTrouble(
-                    f"“{entry.words}” can't be undone: something else hangs on it by now.",
-                    kept="Nothing was changed.",
-                    do="Undo the later changes first.",
-                ) from error
-            seq = self._finish(deed, entry.seq)
-        return _done(deed, seq)
+            if not is_long(connection, entry):
+                return self._reverse_entry(connection, entry, tell)
+            long.say(f"{word.capitalize()}: {entry.words}")
+            with room_to_write(connection):
+                return self._reverse_entry(connection, entry, tell)
+
+    def _reverse_entry(
+        self, connection: Connection, entry: history.Entry, tell: Tell = nobody_waits
+    ) -> Done:
+        deed = Deed(connection, entry.words, tell=tell)
+        try:
+            history.reverse(deed, entry.seq)
+        except IntegrityError as error:
+            raise ShopTrouble(
+                f"“{entry.words}” can't be undone: something else hangs on it by now.",
+                kept="Nothing was changed.",
+                do="Undo the later changes first.",
+            ) from error
+        return _done(deed, self._finish(deed, entry.seq))
 
     @contextmanager
     def _writing(self) -> Iterator[Connection]:
+        if self.refuses is not None:
+            raise self.refuses
         with self._connected() as connection:
             connection = connection.execution_options(writing=True)
             with connection.begin():
@@ -164,7 +190,11 @@ def open_shop(folder: Path, clock: Clock) -> ShopRecord:
     """
     path = folder / FILE_NAME
     try:
+        if folder.is_file():
+            raise ShopTrouble(f"{folder} is a file.", do="Name the folder that the shop lies in.")
         if not path.is_file():
+            if (folder / "backups").is_dir():
+                raise ShopDamaged(f"{path} is gone.", do=_way_back(folder))
             raise ShopTrouble(
                 f"There is no shop in {folder}.",
                 do=f"Make one with “benchwitness new-shop {folder}”, or choose another folder.",
@@ -173,7 +203,7 @@ def open_shop(folder: Path, clock: Clock) -> ShopRecord:
             raise ShopDamaged(
                 f"{path} is not a shop's record, or its beginning is damaged.",
                 kept="The file was left as it is.",
-                do="Put your last good copy in its place, under the same name.",
+                do=_way_back(folder),
             )
     except OSError as error:
         raise ShopTrouble(
@@ -183,10 +213,26 @@ def open_shop(folder: Path, clock: Clock) -> ShopRecord:
     try:
         with _told(folder):
             upgrade.bring_up_to_date(engine, path, clock())
+    except UnicodeDecodeError as error:  # the database names what is damaged in it, in odd bytes
+        engine.dispose()
+        raise _damaged(dialect.damaged_record(), folder) from error
+    except ShopDamaged as damage:
+        engine.dispose()
+        raise _damaged(damage, folder) from damage
     except ShopTrouble:
         engine.dispose()
         raise
     return ShopRecord(folder, engine, clock)
+
+
+def _damaged(damage: ShopDamaged, folder: Path) -> ShopDamaged:
+    return ShopDamaged(damage.what, damage.kept, _way_back(folder))
+
+
+def _way_back(folder: Path) -> str:
+    from desktop_app.shop_record.last_good import way_back
+
+    return way_back(folder)
 
 
 def _done(deed: Deed, seq: int | None) -> Done:
@@ -198,7 +244,7 @@ def _told(folder: Path) -> Iterator[None]:
     """Turn the database's foreseen errors into words."""
     try:
         yield
-    except DBAPIError as error:
+    except dialect.ERRORS as error:
         trouble = dialect.as_trouble(error, under_way(folder))
         if trouble is None:
             raise

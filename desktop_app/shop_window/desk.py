@@ -13,10 +13,12 @@ from PySide6.QtCore import QObject, QTimer, Signal, Slot
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.history import last_number
 from desktop_app.shop_record.house_rules import HouseRules, read_rules
+from desktop_app.shop_record.long_reverse import next_is_long
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_record.written_meanwhile import WrittenMeanwhile
 from desktop_app.shop_window.errands import Errands
+from desktop_app.shop_window.long_undo import LongUndo
 
 
 class Desk(QObject):
@@ -35,6 +37,7 @@ class Desk(QObject):
         self._rules: HouseRules | None = None
         self._rules_of = 0  # the last number of the history when they were read
         self._looks_again = False
+        self._long: LongUndo | None = None
 
     @property
     def rules(self) -> HouseRules:
@@ -87,12 +90,12 @@ class Desk(QObject):
         return self._try(lambda: deed(self.record, *args, **more))
 
     def undo(self) -> Done | None:
-        """Take the last deed back."""
-        return self._try(self.record.undo)
+        """Take the last deed back; one that takes long beside the window: it is told at its end."""
+        return self._reverse(0, "Undone", self.record.undo)
 
     def redo(self) -> Done | None:
-        """Bring the undone deed back."""
-        return self._try(self.record.redo)
+        """Bring the undone deed back, as `undo` takes it back."""
+        return self._reverse(1, "Done again", self.record.redo)
 
     def ask(self, read: Callable[..., Any], *args: Any) -> Any:
         """Read from the record: `read(connection, *args)`; None (and a notice) where that fails."""
@@ -103,6 +106,27 @@ class Desk(QObject):
             self.told.emit(trouble)
             return None
 
+    def _reverse(self, which: int, word: str, reverse: Callable[..., Done]) -> Done | None:
+        if self._long is not None:
+            self.told.emit(ShopTrouble(f"“{self._long.words}” is under way.", do="Wait for it."))
+            return None
+        if not self.ask(next_is_long, which):
+            return self._try(reverse)
+        words = self.record.undo_and_redo()[which]
+
+        def ended(done: Done | None) -> None:
+            self._long = None
+            if done is not None:
+                self._tell_change(done)
+                self.told.emit(f"{word}: {done.words}.")
+            elif beside.stopped():
+                self.told.emit("Stopped. Nothing was changed.")
+
+        beside = self._long = LongUndo(
+            self.errands, f"{('Undo', 'Redo')[which]}: {words}", reverse, ended
+        )
+        return None
+
     def _try(self, work: Callable[[], Done]) -> Done | None:
         try:
             done = work()
@@ -112,9 +136,12 @@ class Desk(QObject):
                 touched = trouble.tables | self._changed_elsewhere()
                 self.changed.emit(Done(trouble.what, touched, None))
             return None
+        self._tell_change(done)
+        return done
+
+    def _tell_change(self, done: Done) -> None:
         if done.seq is not None:
             self.changed.emit(replace(done, touched=done.touched | self._after(done)))
-        return done
 
     def _after(self, done: Done) -> frozenset[str]:
         """Return what else pages must show anew after a deed; most often nobody was in between."""

@@ -2,11 +2,20 @@
 
 from __future__ import annotations
 
+import shutil
 import sqlite3
+from pathlib import Path
 
+import pytest
+
+from desktop_app.commands.shop_place import open_place
 from desktop_app.repair_jobs.stored import Person
 from desktop_app.shop_record.check import check_shop
 from desktop_app.shop_record.record import FILE_NAME, ShopRecord
+from desktop_app.shop_record.record_check import described
+from desktop_app.shop_record.upgrade import DESCRIBED
+from tests.conftest import NOON
+from tests.shop_record.test_opening import OLD_RECORDS
 
 
 def test_a_whole_shop_has_no_problems(shop: ShopRecord) -> None:
@@ -43,6 +52,23 @@ def test_a_row_that_points_nowhere_is_found(shop: ShopRecord) -> None:
     raw.commit()
     raw.close()
     checked = check_shop(shop, [])
-    assert [p.what for p in checked.problems] == [
-        "vehicle_event row 1 points to a row of vehicle that is missing"
+    assert [(p.where, p.what) for p in checked.problems] == [
+        ("the database", "vehicle_event row 1 points to a row of vehicle that is missing"),
+        ("vehicle_event row 1", "was put in past the history: no deed has made it"),
     ]
+
+
+def test_the_tables_are_described_as_the_program_knows_them(shop: ShopRecord) -> None:
+    with shop.reading() as connection:
+        now = described(connection)
+    assert now in DESCRIBED, f"add {now} to upgrade.DESCRIBED; with a new step, in place of others"
+
+
+@pytest.mark.parametrize("saved", sorted(OLD_RECORDS.glob("*.sqlite")), ids=lambda p: p.stem)
+def test_a_record_of_an_older_form_is_whole_once_it_was_brought_up_to_date(
+    tmp_path: Path, saved: Path
+) -> None:
+    shutil.copy(saved, tmp_path / FILE_NAME)
+    record = open_place(tmp_path, lambda: NOON)
+    assert check_shop(record, []).problems == ()
+    record.close()

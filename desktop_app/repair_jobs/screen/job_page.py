@@ -40,6 +40,7 @@ class JobPage(QWidget):
     job_wanted = Signal(int)
     another_concern = Signal(int)
     sheet_wanted = Signal(int)
+    history_wanted = Signal(int)
     back_wanted = Signal(int, int)  # the earlier job and this one
 
     def __init__(
@@ -184,6 +185,11 @@ class JobPage(QWidget):
         press_by(sheet, QKeySequence.StandardKey.Print)
         sheet.clicked.connect(self._sheet_pressed)
         self._extra.addWidget(sheet)
+        history = QPushButton("History…")
+        history.setToolTip(tooltip("What was done to this job, by whom and when (Ctrl+H)"))
+        press_by(history, "Ctrl+H")
+        history.clicked.connect(self._history_pressed)
+        self._extra.addWidget(history)
         if job.left_at is None:
             more = QPushButton("Another concern…")
             more.clicked.connect(self._more_pressed)
@@ -221,6 +227,11 @@ class JobPage(QWidget):
     def _sheet_pressed(self) -> None:
         if self.job_id is not None:
             self.sheet_wanted.emit(self.job_id)
+
+    @Slot()
+    def _history_pressed(self) -> None:
+        if self.job_id is not None:
+            self.history_wanted.emit(self.job_id)
 
     @Slot()
     def _more_pressed(self) -> None:

@@ -1,0 +1,68 @@
+"""How a table's rows and columns are called in the history of a job."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Literal, TypeAlias
+
+# How a value is told: as words, yes or no, money in cents, an odometer in the car's unit, miles,
+# hours, millimetres, a plain number, a day or moment; the name of a row of another table, or of
+# something that has an id in the program; the row that it hangs on; figures that no one reads, and
+# words that only the program compares.
+How: TypeAlias = Literal[
+    "words", "yes", "money", "odometer", "miles", "hours", "mm", "number", "moment", "row", "above",
+    "kind", "system", "symptom", "condition", "monitor", "step", "origin", "dimension", "reading",
+    "limit", "cause", "causes", "level", "work", "figures", "inner",
+]  # fmt: skip
+
+
+@dataclass(frozen=True, slots=True)
+class ColumnWords:
+    """A column's name and how its values are told; `says` has the words of single values."""
+
+    name: str
+    how: How = "words"
+    says: Mapping[object, str] | None = None
+    table: str = ""  # whose row it names, for "row" and "above"
+
+
+@dataclass(frozen=True, slots=True)
+class TableWords:
+    """What a row is called; `named_by` are the columns that tell it from others of its sort.
+
+    A row that hangs on another is called by that one's name too.
+    """
+
+    noun: str
+    columns: Mapping[str, ColumnWords]
+    named_by: tuple[str, ...] = ()
+
+
+def words(name: str, **says: str) -> ColumnWords:
+    """Return a column of words; `says` tells what some of them mean."""
+    return ColumnWords(name, "words", {key.replace("_", " "): value for key, value in says.items()})
+
+
+def told(name: str, how: How) -> ColumnWords:
+    """Return a column whose values are told in a way of their own."""
+    return ColumnWords(name, how)
+
+
+def chosen(name: str, says: Mapping[object, str]) -> ColumnWords:
+    """Return a column with few values, each with its words."""
+    return ColumnWords(name, "words", says)
+
+
+def above(table: str, name: str) -> ColumnWords:
+    """Return the column by which a row hangs on another."""
+    return ColumnWords(name, "above", None, table)
+
+
+def row(table: str, name: str) -> ColumnWords:
+    """Return a column that names a row of another table."""
+    return ColumnWords(name, "row", None, table)
+
+
+SIDES: Mapping[object, str] = {"removed": "removed part", "replacement": "replacement"}
+STAGES: Mapping[object, str] = {"found": "as found", "after repair": "after the repair"}

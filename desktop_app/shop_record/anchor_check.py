@@ -1,0 +1,34 @@
+"""An anchor that somebody kept, held against the history as it is now."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from sqlalchemy import Connection, select
+
+from desktop_app.shop_record.problem import Problem
+from desktop_app.shop_record.tables import HistoryEntry
+
+
+def anchor_problem(connection: Connection, number: int, begins: str) -> Iterator[Problem]:
+    """Tell where the entry of a printed number is gone, or has another hash than was printed.
+
+    `begins` are the first letters of its hash. The chain up to the entry must hold as well; that
+    is what the check of the history says.
+    """
+    wanted = select(HistoryEntry.hash, HistoryEntry.words, HistoryEntry.at)
+    found = connection.execute(wanted.where(HistoryEntry.seq == number)).first()
+    if found is not None and str(found.hash).startswith(begins):
+        return
+    what = (
+        f"it has no entry {number} any more, which was printed as {begins}"
+        if found is None
+        else f"entry {number} (“{found.words}”, {found.at}) was printed as {begins}, but its hash "
+        f"begins with {str(found.hash)[: len(begins)]}: it was written anew since"
+    )
+    yield Problem(
+        "the history",
+        f"It does not match what was printed: {what}.",
+        True,
+        "Bring back a backup from before, into a new folder, and compare the two.",
+    )

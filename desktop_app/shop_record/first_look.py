@@ -1,0 +1,68 @@
+"""The first look at a shop that was just opened: can it be read, can it be written, is it whole?"""
+
+from __future__ import annotations
+
+import os
+from contextlib import suppress
+from pathlib import Path
+
+from desktop_app.shop_record import dialect
+from desktop_app.shop_record.backups_made import asked_of, places
+from desktop_app.shop_record.last_good import way_back
+from desktop_app.shop_record.record import FILE_NAME, ShopRecord
+from desktop_app.shop_record.shared_disk import on_shared_disk
+from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
+
+
+def first_look(record: ShopRecord) -> ShopTrouble | None:
+    """Return what to say of a shop at its start, the worst first; None where all is well.
+
+    A damaged record takes no more writing from then on: each deed is refused with the same words.
+    Takes a while for a large record: call it beside the window.
+    """
+    damage = _damage(record)
+    if damage is not None:
+        record.refuses = damage
+        return damage
+    return _unwritable(record.folder) or on_shared_disk(record.folder)
+
+
+def _damage(record: ShopRecord) -> ShopDamaged | None:
+    try:
+        with record.reading() as connection:
+            found = dialect.damage_seen_quickly(connection)
+            short = dialect.is_cut_short(connection, record.folder / FILE_NAME)
+    except ShopDamaged as damage:
+        found, short = [damage.what], False
+    except ShopTrouble:
+        return None  # busy: the check will say
+    if not found and not short:
+        return None
+    what = found[0] if found else "the end of its file is missing"
+    bases: list[Path] = []
+    with suppress(ShopTrouble):
+        rules, shop, _ = asked_of(record)
+        bases = list(places(record, rules, shop).values())
+    return ShopDamaged(
+        f"The shop's record is damaged ({what[:200].rstrip('.')}).",
+        kept="What can still be read is shown; nothing is written into it any more.",
+        do=way_back(record.folder, *bases),
+    )
+
+
+def _unwritable(folder: Path) -> ShopTrouble | None:
+    """Try to write beside the record: rights alone don't tell of a disk that is read only."""
+    probe = folder / f".benchwitness-{os.getpid()}.probe"
+    try:
+        probe.write_bytes(b"")
+        probe.unlink()
+        if os.access(folder / FILE_NAME, os.W_OK):
+            return None
+        why = "shop.sqlite is write-protected"
+    except OSError as error:
+        why = error.strerror or str(error)
+    return ShopTrouble(
+        f"The shop's folder {folder} can be read but not written ({why}).",
+        kept="Everything can be looked at; nothing can be saved.",
+        do="Ask for the right to write, or look at the disk, and open the shop again.",
+    )

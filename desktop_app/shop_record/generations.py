@@ -1,0 +1,146 @@
+"""Generations of backups: one a day in a folder, which share the photos that they have in common.
+
+Below the folder lie `photos/` and, for each generation, a folder with its record and its manifest,
+named by its moment. A folder without a manifest is none.
+"""
+
+from __future__ import annotations
+
+import os
+import shutil
+from collections.abc import Generator, Iterator
+from contextlib import suppress
+from dataclasses import dataclass
+from datetime import datetime
+from pathlib import Path
+
+from desktop_app.shop_record.backup_manifest import (
+    MANIFEST,
+    RECORD,
+    Manifest,
+    Member,
+    photo_name,
+)
+from desktop_app.shop_record.backup_opened import open_backup
+from desktop_app.shop_record.backup_pieces import (
+    agrees,
+    copy_record,
+    manifest_of,
+    own_kinds,
+    photo_names,
+    sweep,
+    sync_folder,
+    told_of_disk,
+)
+from desktop_app.shop_record.generations_kept import which_stay
+from desktop_app.shop_record.photo_files import PhotoFiles
+from desktop_app.shop_record.shared_photos import BACKING_UP, share_photos
+from desktop_app.shop_record.step import Step
+from desktop_app.shop_record.trouble import ShopTrouble
+
+_STAMP = "%Y-%m-%d-%H%M%S"
+
+
+@dataclass(frozen=True, slots=True)
+class GenerationMade:
+    """A generation that was held whole, and how many older ones went for it."""
+
+    folder: Path
+    manifest: Manifest
+    gone: int
+
+
+def generations_in(base: Path) -> list[tuple[datetime, Path]]:
+    """Return the finished generations of a folder, the oldest first; moments have no offset."""
+    found = []
+    for manifest in base.glob(f"*/{MANIFEST}") if base.is_dir() else ():
+        with suppress(ValueError):
+            found.append((datetime.strptime(manifest.parent.name, _STAMP), manifest.parent))  # noqa: DTZ007
+    return sorted(found)
+
+
+def make_generation(shop: Path, base: Path, now: datetime) -> Generator[Step, None, GenerationMade]:
+    """Back a shop up below `base`: its record anew, of its photos only those not there yet.
+
+    What was written is read again; the manifest comes last. Then older generations that need not
+    stay go, and the photos that only they had. Raises ShopTrouble as a backup does.
+    """
+    with told_of_disk(f"The backup in {base}"):
+        base.mkdir(exist_ok=True)
+        sweep(base, ".being-made-*")
+        beside = base / f".being-made-{os.getpid()}"
+        beside.mkdir()
+        try:
+            yield Step(0, 100, BACKING_UP)
+            manifest = yield from _fill(shop, base, beside, now)
+            folder = base / now.strftime(_STAMP)
+            if folder.exists():
+                raise ShopTrouble("A backup of this second is there already.", do="Try again.")
+            beside.rename(folder)
+            sync_folder(base)
+        finally:
+            shutil.rmtree(beside, ignore_errors=True)
+        return GenerationMade(folder, manifest, _thin_out(base, now))
+
+
+def _fill(shop: Path, base: Path, beside: Path, now: datetime) -> Generator[Step, None, Manifest]:
+    facts, record = copy_record(shop, beside / RECORD)
+    members, missing = [record], list[str]()
+    for member, content in own_kinds(shop):
+        (beside / member.name).parent.mkdir(exist_ok=True)
+        _write(beside / member.name, content)
+        members.append(member)
+    sizes = yield from share_photos(shop, base, photo_names(shop, facts), now)
+    for sha256, size in sizes.items():
+        if size is None:
+            missing.append(sha256)
+        else:
+            members.append(Member(photo_name(sha256), sha256, size))
+    manifest = manifest_of(facts, members, missing, now)
+    if wrong := agrees(manifest, facts):
+        raise ShopTrouble(f"The backup was not made: {wrong}.", do="Try again.")
+    _write(beside / MANIFEST, manifest.as_bytes())
+    sync_folder(beside)
+    return manifest
+
+
+def _write(path: Path, content: bytes) -> None:
+    with path.open("xb") as file:
+        file.write(content)
+        file.flush()
+        os.fsync(file.fileno())
+
+
+def _thin_out(base: Path, now: datetime) -> int:
+    """Take away what need not stay; whatever can't be taken away today goes another day."""
+    made = generations_in(base)
+    stay = which_stay((moment for moment, _ in made), now.replace(tzinfo=None))
+    going = [folder for moment, folder in made if moment not in stay]
+    for folder in going:
+        with suppress(OSError):
+            (folder / MANIFEST).unlink()  # from now on it is none
+            shutil.rmtree(folder)
+    if going and not any(base.glob(".being-made-*")):
+        _forget_photos(base)
+    return len(going)
+
+
+def _forget_photos(base: Path) -> None:
+    """Take the photos away that no generation names; none where one can't be asked."""
+    named: set[str] = set()
+    try:
+        for manifest in manifests_in(base):
+            named |= {one.sha256 for one in manifest.members}
+    except ShopTrouble:
+        return
+    photos = PhotoFiles(base / "photos")
+    for sha256 in photos.all_names():
+        if sha256 not in named:
+            with suppress(OSError):
+                photos.path(sha256).unlink()
+
+
+def manifests_in(base: Path) -> Iterator[Manifest]:
+    """Give what each finished generation says, the newest first."""
+    for _, folder in reversed(generations_in(base)):
+        yield open_backup(folder).manifest

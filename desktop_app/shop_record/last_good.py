@@ -1,0 +1,37 @@
+"""The last good backup within reach, in words, for whoever stands before a damaged shop."""
+
+from __future__ import annotations
+
+from contextlib import suppress
+from datetime import datetime
+from pathlib import Path
+
+from desktop_app.shop_record.backup_opened import open_backup
+from desktop_app.shop_record.generations import generations_in
+from desktop_app.shop_record.trouble import ShopTrouble
+
+OWN_FOLDER = "backups"
+
+
+def way_back(shop: Path, *bases: Path) -> str:
+    """Say where the newest backup lies, from when it is and how it comes back.
+
+    It is looked for in the shop's own folder and in `bases`; where there is none, what else to do.
+    """
+    made = [one for base in (shop / OWN_FOLDER, *bases) for one in _generations(base)]
+    for moment, folder in sorted(made, reverse=True):
+        with suppress(ShopTrouble):
+            entries = open_backup(folder).manifest.entries
+            return (
+                f"Your last good backup is of {moment:%Y-%m-%d %H:%M}, with {entries:,} entries of "
+                f"the history. “benchwitness restore {folder} NEWFOLDER” brings it back into a new "
+                "folder; leave this one as it is."
+            )
+    return "Bring a backup back with “benchwitness restore FILE NEWFOLDER”, if you have one."
+
+
+def _generations(base: Path) -> list[tuple[datetime, Path]]:
+    try:
+        return list(generations_in(base))
+    except OSError:
+        return []

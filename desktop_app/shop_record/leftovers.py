@@ -1,0 +1,65 @@
+"""Files among the photos that nothing names: told by the check, moved aside only when asked to."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Set
+from datetime import datetime, timedelta
+from pathlib import Path
+
+from desktop_app.shop_record.backup_pieces import sync_folder, told_of_disk
+from desktop_app.shop_record.photo_files import PhotoFiles
+from desktop_app.shop_record.problem import Problem
+
+TRASH = "trash"
+OLD = timedelta(days=1)  # a younger one may be just being written
+_NAMED = re.compile(r"[0-9a-f]{64}")
+_SET_ASIDE = f"“benchwitness check --mend” moves it into the folder {TRASH} of the shop."
+
+
+def leftovers(photos: PhotoFiles, named: Set[str], now: datetime) -> Iterator[tuple[Path, str]]:
+    """Give each file among the photos that is none of the shop's, and what it is.
+
+    `named` are the photos, by SHA-256, that a row or any entry of the history names: an undo may
+    bring the latter back. Files younger than a day are left out.
+    """
+    before = (now - OLD).timestamp()
+    for path in sorted(photos.folder.rglob("*")) if photos.folder.is_dir() else ():
+        try:
+            young = path.is_dir() or path.lstat().st_mtime > before
+        except OSError:
+            continue  # it went meanwhile
+        if young:
+            continue
+        if path.suffix == ".tmp":
+            yield path, "was left half written when the program or the computer stopped"
+        elif not _NAMED.fullmatch(path.name) or path != photos.path(path.name):
+            yield path, "is no photo that this program has put there"
+        elif path.name not in named:
+            yield path, "belongs to no job, and the history has never named it"
+
+
+def leftover_problems(photos: PhotoFiles, named: Set[str], now: datetime) -> Iterator[Problem]:
+    """Tell of each leftover; nothing is lost by them but room."""
+    for path, what in leftovers(photos, named, now):
+        said = f"The file {path.relative_to(photos.folder.parent).as_posix()} {what}."
+        yield Problem("the photo folder", said, False, _SET_ASIDE)
+
+
+def set_aside(photos: PhotoFiles, named: Set[str], now: datetime) -> list[tuple[Path, Path]]:
+    """Move the leftovers into a folder of this moment in the shop's trash; say from where to where.
+
+    Nothing is deleted. Raises ShopTrouble where the disk refuses; what was moved by then stays.
+    """
+    shop = photos.folder.parent
+    trash = shop / TRASH / now.strftime("%Y-%m-%d-%H%M%S")
+    moved = []
+    with told_of_disk(f"The folder {trash}"):
+        for path, _ in leftovers(photos, named, now):
+            to = trash / path.relative_to(shop)
+            to.parent.mkdir(parents=True, exist_ok=True)
+            path.rename(to)
+            moved.append((path, to))
+        for folder in sorted({to.parent for _, to in moved}):
+            sync_folder(folder)
+    return moved

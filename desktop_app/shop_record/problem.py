@@ -1,0 +1,43 @@
+"""What a check of a shop finds, each problem in words."""
+
+from __future__ import annotations
+
+from dataclasses import asdict, dataclass
+from typing import Any
+
+GO_BACK = "Go back to your last good copy."
+MEND = "“benchwitness check --mend” makes it anew."
+
+
+@dataclass(frozen=True, slots=True)
+class Problem:
+    """One thing that is not as it should be: where, what, whether it is lost, what to do."""
+
+    where: str
+    what: str
+    lost: bool
+    do: str
+
+
+@dataclass(frozen=True, slots=True)
+class Checked:
+    """The outcome of a check; `notes` are worth saying and no damage."""
+
+    problems: tuple[Problem, ...]
+    photos_checked: int
+    history_entries_checked: int
+    notes: tuple[str, ...] = ()
+
+    @property
+    def ok(self) -> bool:
+        """Whether nothing was found."""
+        return not self.problems
+
+    def as_json(self) -> dict[str, Any]:
+        """Return the outcome as the command prints it."""
+        return {
+            "ok": self.ok,
+            "problems": [asdict(problem) for problem in self.problems],
+            "photos_checked": self.photos_checked,
+            "history_entries_checked": self.history_entries_checked,
+        } | ({"notes": list(self.notes)} if self.notes else {})

@@ -1,0 +1,119 @@
+"""The check of the record itself: its database, its history, and its rows held against that."""
+
+from __future__ import annotations
+
+import hashlib
+import re
+from collections.abc import Callable, Generator, Iterable, Iterator
+from dataclasses import dataclass, field
+from typing import Any
+
+from sqlalchemy import Connection
+
+from desktop_app.shop_record import dialect, history
+from desktop_app.shop_record.problem import GO_BACK, Problem
+from desktop_app.shop_record.rows_expected import RowsExpected, TableExpected
+from desktop_app.shop_record.rows_held import rows_held
+from desktop_app.shop_record.step import Step
+from desktop_app.shop_record.upgrade import DESCRIBED
+
+MOST_NAMED = 200  # rows of one table that are named one by one
+THE_DATABASE, THE_HISTORY = "the database", "the history"
+_COMPARE = "Compare with a copy or a printed sheet of that day."
+_WHICH_HOLDS = (
+    "Somebody or something wrote into the file without this program. Compare with a backup or a "
+    "printed sheet, and enter what is right as a new change; the history stays as it is."
+)
+
+
+@dataclass(slots=True)
+class RecordLooked:
+    """What was found in the record; `photos` are all that its history ever named, by SHA-256.
+
+    `readable` is False where so much is damaged that not all of it could be looked at.
+    """
+
+    problems: list[Problem] = field(default_factory=list)
+    entries: int = 0
+    photos: set[str] = field(default_factory=set)
+    readable: bool = True
+
+    def try_to(self, what: str, look: Callable[[], Iterable[Problem]]) -> None:
+        """Take what `look` finds; where the database can't be read there, that is the problem."""
+        try:
+            self.problems.extend(look())
+        except (*dialect.ERRORS, UnicodeDecodeError) as error:
+            said = str(getattr(error, "orig", error))
+            self.problems.append(
+                Problem(THE_DATABASE, f"{what} can't be read to the end ({said}).", True, GO_BACK)
+            )
+            self.readable = False
+
+
+def look_at_record(connection: Connection) -> Generator[Step, None, RecordLooked]:
+    """Check database, history and rows; the tables must be known."""
+    found, expected = RecordLooked(), RowsExpected()
+    tables = list(expected.tables.values())
+    of = len(tables) + 3
+    yield Step(0, of, "Looking at the database")
+    found.try_to("It", lambda: _database(connection))
+    yield Step(1, of, "Reading the history")
+    with dialect.any_text(connection):
+        found.try_to("The history", lambda: _history(connection, expected, found))
+    for number, table in enumerate(tables):
+        yield Step(2 + number, of, "Holding the rows against the history")
+        found.try_to(f"The table {table.table.name}", lambda table=table: _rows(connection, table))  # type: ignore[misc]
+    found.try_to("It", lambda: _ids(connection, tables, found.entries))
+    found.photos = expected.photos
+    return found
+
+
+def described(connection: Connection) -> str:
+    """Return the SHA-256 of how the database describes its tables, indexes and triggers."""
+    said = "\n".join(re.sub("[ \n\t]+", " ", one) for one in dialect.description(connection))
+    return hashlib.sha256(said.encode()).hexdigest()
+
+
+def _database(connection: Connection) -> Iterator[Problem]:
+    for words in dialect.integrity_problems(connection):
+        yield Problem(THE_DATABASE, words, True, GO_BACK)
+    with dialect.any_text(connection):
+        if described(connection) not in DESCRIBED:
+            what = "Its tables are described otherwise than this program made them."
+            yield Problem(THE_DATABASE, what, False, GO_BACK)
+
+
+def _history(
+    connection: Connection, expected: RowsExpected, found: RecordLooked
+) -> Iterator[Problem]:
+    found.entries, broken = history.chain_problems(connection, expected.hear)
+    for words in broken:
+        yield Problem(THE_HISTORY, words, False, _COMPARE)
+    for words in expected.odd:
+        yield Problem(THE_HISTORY, words, False, _COMPARE)
+
+
+def _rows(connection: Connection, table: TableExpected) -> Iterator[Problem]:
+    more = 0
+    for number, (where, what) in enumerate(rows_held(connection, table)):
+        if number < MOST_NAMED:
+            yield Problem(where, what, True, _WHICH_HOLDS)
+        else:
+            more += 1
+    if more:
+        what = f"{more:,} more rows are not as the history says."
+        yield Problem(table.table.name, what, True, _WHICH_HOLDS)
+
+
+def _ids(
+    connection: Connection, tables: Iterable[TableExpected], entries: int
+) -> Iterator[Problem]:
+    """Look at the numbers given out: a history that was cut at its end has given out more."""
+    given: dict[str, Any] = dialect.ids_given(connection)
+    if given.get("history", 0) != entries:
+        what = f"it ends with entry {entries}, but {given.get('history', 0)} were written"
+        yield Problem(THE_HISTORY, what, True, _COMPARE)
+    for table in tables:
+        if given.get(table.table.name, 0) < table.highest:
+            what = f"It would give numbers of {table.table.name} out a second time."
+            yield Problem(THE_DATABASE, what, False, GO_BACK)

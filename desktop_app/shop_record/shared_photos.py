@@ -1,0 +1,84 @@
+"""The photos that generations of backups share: each lies there once, whichever of them name it."""
+
+from __future__ import annotations
+
+import os
+import shutil
+from collections.abc import Generator, Iterable
+from concurrent.futures import ThreadPoolExecutor
+from datetime import datetime
+from pathlib import Path
+
+from desktop_app.shop_record.backup_opened import SIDE_BY_SIDE
+from desktop_app.shop_record.backup_pieces import size_of, sync_folder
+from desktop_app.shop_record.photo_files import PhotoFiles
+from desktop_app.shop_record.step import Step
+from desktop_app.shop_record.trouble import ShopTrouble
+
+BACKING_UP = "Backing the shop up"
+_DAYS_ROUND = 30  # in so many days each photo that lies there is read again once
+
+
+def share_photos(
+    shop: Path, base: Path, photos: Iterable[str], now: datetime
+) -> Generator[Step, None, dict[str, int | None]]:
+    """See that photos of a shop, said by SHA-256, lie below `base`; those that are not are copied.
+
+    Returns the size of each in bytes; None where it is gone or damaged in the shop too.
+    """
+    wanted, kept = list(photos), PhotoFiles(base / "photos")
+    new = {kept.path(sha256).parent for sha256 in wanted if not kept.path(sha256).exists()}
+    sizes: dict[str, int | None] = {}
+    with ThreadPoolExecutor(SIDE_BY_SIDE) as hands:
+        try:
+            shared = hands.map(lambda sha256: _share(shop, kept, sha256, now), wanted)
+            for sha256, size in zip(wanted, shared, strict=True):
+                yield Step(10 + 90 * len(sizes) // len(wanted), 100, BACKING_UP)
+                sizes[sha256] = size
+        finally:
+            hands.shutdown(cancel_futures=True)
+    for folder in filter(Path.is_dir, {*new, kept.folder, base}):
+        sync_folder(folder)  # all at once: only the first of them takes its time
+    return sizes
+
+
+def _share(shop: Path, kept: PhotoFiles, sha256: str, now: datetime) -> int | None:
+    """See that a photo lies among the shared ones; its size, or None where none can be had.
+
+    One that lies there is believed by its size, and read again once in some weeks.
+    """
+    ours, theirs = kept.path(sha256), PhotoFiles(shop / "photos").path(sha256)
+    looked_at_today = int(sha256[:4], 16) % _DAYS_ROUND == now.toordinal() % _DAYS_ROUND
+    if not looked_at_today and (size := size_of(ours)) is not None and size == size_of(theirs):
+        return size
+    if kept.is_whole(sha256):
+        return size_of(ours)
+    if size_of(theirs) is None:
+        return None
+    try:
+        _copy(theirs, ours)
+    except OSError:
+        if PhotoFiles(shop / "photos").is_whole(sha256) is None:
+            return None  # it can't be read
+        raise
+    if kept.is_whole(sha256):
+        return size_of(ours)
+    ours.unlink()
+    if PhotoFiles(shop / "photos").is_whole(sha256):
+        raise ShopTrouble(
+            f"{ours} does not hold what was written to it.",
+            kept="No backup was made.",
+            do="Use another disk, and have this one looked at.",
+        )
+    return None
+
+
+def _copy(source: Path, to: Path) -> None:
+    """Put a copy on the disk, under its name only when it is there; its folder is synced later."""
+    part = to.with_suffix(".tmp")
+    to.parent.mkdir(parents=True, exist_ok=True)
+    shutil.copyfile(source, part)
+    with part.open("rb+") as file:
+        os.fsync(file.fileno())
+    part.chmod(0o444)
+    part.replace(to)

@@ -1,0 +1,78 @@
+"""Whatever deeds do, rows stand as the history says; whatever is done past them does not."""
+
+from __future__ import annotations
+
+import tempfile
+from pathlib import Path
+
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from sqlalchemy.exc import IntegrityError
+
+from desktop_app.commands.shop_place import new_place
+from desktop_app.repair_jobs.stored import Person
+from desktop_app.shop_record.check import check_shop
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.trouble import ShopTrouble
+from tests.conftest import NOON
+from tests.faults.busy_shop import by_hand
+from tests.records_exchanged.importing import bring_in, lines
+
+DEEDS = st.lists(
+    st.tuples(
+        st.sampled_from(("add", "name", "remove", "undo", "redo", "table")), st.integers(1, 9)
+    ),
+    max_size=12,
+)
+
+
+def do(record: ShopRecord, what: str, number: int) -> None:
+    """Do it where it can be done."""
+    try:
+        if what == "add":
+            record.do("Add", lambda deed: deed.add(Person, name=f"{number} new") and None)
+        elif what == "name":
+            record.do("Name", lambda deed: deed.change(Person, number, name=f"{number} other"))
+        elif what == "remove":
+            record.do("Remove", lambda deed: deed.remove(Person, number))
+        elif what == "table":
+            row = {"job_number": f"R-{number}", "opened_on": "2025-04-03", "plate": f"T {number}"}
+            bring_in(record, lines(row | {"concern": "hums", "technician": f"{number} told"}))
+        elif what == "undo":
+            record.undo()
+        else:
+            record.redo()
+    except (ShopTrouble, IntegrityError):
+        pass  # refused: nobody there, nothing to undo, two of one name
+
+
+@settings(max_examples=25)
+@given(DEEDS)
+def test_after_any_deeds_nothing_is_found(deeds: list[tuple[str, int]]) -> None:
+    with tempfile.TemporaryDirectory() as folder:
+        record = new_place(Path(folder) / "shop", lambda: NOON)
+        for what, number in deeds:
+            do(record, what, number)
+        assert check_shop(record, []).problems == ()
+        record.close()
+
+
+@settings(max_examples=15)
+@given(DEEDS, st.data())
+def test_after_any_deeds_a_row_changed_past_them_is_found(
+    deeds: list[tuple[str, int]], data: st.DataObject
+) -> None:
+    with tempfile.TemporaryDirectory() as folder:
+        record = new_place(Path(folder) / "shop", lambda: NOON)
+        for what, number in [*deeds, ("add", 11), ("table", 12)]:
+            do(record, what, number)
+        with by_hand(record.folder) as raw:
+            ids = [row[0] for row in raw.execute("SELECT id FROM person ORDER BY id")]
+            row_id = data.draw(st.sampled_from(ids))
+            if data.draw(st.booleans()):
+                raw.execute("UPDATE person SET name = 'x' WHERE id = ?", (row_id,))
+            else:
+                raw.execute("DELETE FROM person WHERE id = ?", (row_id,))
+        found = [one.where for one in check_shop(record, []).problems]
+        assert any(where.startswith("person row") for where in found)
+        record.close()
