@@ -22,13 +22,16 @@ _TURN = re.compile(
 )
 # "Stopped misfiring" and "used to misfire" are "not misfiring".
 _OVER = re.compile(r"\b(?:(?:has |have )?(?:stopped|quit)(?= \w+ing\b)|used to(?= \w))", re.I)
+# "The radio goes off and it dies": what follows is told of the car again.
+_AND_IT = re.compile(r"\b(?<!now )(?:and|then) (?:then|it|she|the car)\b", re.I)
 # "Not just stalling" denies nothing.
 _NOT_JUST = re.compile(rf"\b{_DENYING}\s+just\b", re.I)
 
 
 def denials_plain(text: str) -> str:
     """Return the text with the turns of speech that end or make a denial put plainly."""
-    return _TURN.sub(r"\1but", _OVER.sub("not", _NOT_JUST.sub("", text)))
+    plain = _TURN.sub(r"\1but", _OVER.sub("not", _NOT_JUST.sub("", text)))
+    return _AND_IT.sub("but", plain)
 
 
 def denied_places(clause: Sequence[str], own: Collection[int]) -> frozenset[int]:

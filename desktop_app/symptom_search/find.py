@@ -27,7 +27,7 @@ from desktop_app.symptom_search.word_index.counting import (
     FixCounted,
     about_the_same,
     commonest_fixes,
-    count_handed_over,
+    count_repairs,
 )
 from desktop_app.symptom_search.word_index.scoring import Best, best_of, score
 from desktop_app.symptom_search.word_index.seen_evidence import evidence_of
@@ -65,13 +65,16 @@ def find(
         about = about_the_same(asked, scored)
         counted = commonest_fixes(about, asked.today)
         mended = stored.mended_by(connection, [one.newest for one in counted])
-    finder = ReasonFinder(question, asked.words, plain)
+    names = {kind.id: kind.name for kind in kinds.values()}
+    finder = ReasonFinder(asked.words, plain, names)
+    hits = _hits(finder, asked, named, chosen, seen)
     return Found(
         text=text,
         read_as=_pieces(question, named),
-        hits=_hits(finder, asked, named, chosen, seen),
-        fixes=_fixes(counted, mended, kinds),
-        counted=count_handed_over(about),
+        hits=tuple(hit for hit, is_weak in hits if not is_weak),
+        weak=tuple(hit for hit, is_weak in hits if is_weak),
+        fixes=_fixes(counted, mended, names),
+        counted=count_repairs(about),
         of_all=from_all,
     )
 
@@ -150,25 +153,24 @@ def _hits(
     named: Named,
     chosen: Sequence[Best],
     seen: Mapping[int, stored.JobSeen],
-) -> tuple[Hit, ...]:
-    """Return the best jobs with the reasons for each."""
+) -> list[tuple[Hit, bool]]:
+    """Return the best jobs with the reasons for each, and whether these are weak."""
     evidence = evidence_of(chosen, asked)
     hits = []
     for one in chosen:
         if one.job in seen:
             said = named.jobs.get(one.job) or named.vehicles.get(one.vehicle, "")
             why = finder.reasons(replace(evidence[one.job], named=said), seen[one.job].texts)
-            hits.append(_hit(seen[one.job], one.points / UNIT, why))
-    return tuple(hits)
+            hits.append((_hit(seen[one.job], one.points / UNIT, why), why.is_weak))
+    return hits
 
 
 def _fixes(
     counted: Sequence[FixCounted],
     mended: Mapping[int, tuple[list[str], str]],
-    kinds: Mapping[str, PartKind],
+    names: Mapping[str, str],
 ) -> tuple[Fix, ...]:
     """Return what fixed the chosen jobs, the commonest first, equally common ones by name."""
-    names = {kind.id: kind.name for kind in kinds.values()}
     fixes = [name_fix(one, *mended[one.newest], names) for one in counted if one.newest in mended]
     return tuple(sorted(fixes, key=lambda fix: (-len(fix.jobs), fix.name.casefold())))
 

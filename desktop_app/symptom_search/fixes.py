@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from typing import TypedDict
 
 from desktop_app.repair_jobs.share_interval import wilson
+from desktop_app.symptom_search.word_forms import plain_words
 from desktop_app.symptom_search.word_index.counting import FixCounted
 from desktop_app.symptom_search.word_index.entry import fix_key
 
@@ -20,6 +21,7 @@ class FixJson(TypedDict):
     jobs: int
     settled: int
     came_back: int
+    came_back_early: int
     rate: float | None
     low: float | None
     high: float | None
@@ -53,6 +55,11 @@ class Fix:
         return len(self.back_jobs)
 
     @property
+    def early_back(self) -> int:
+        """How many came back though their window is not over: they are in no share yet."""
+        return self.came_back - self.settled_back
+
+    @property
     def rate(self) -> float | None:
         """The share of settled jobs that came back."""
         return self.settled_back / self.settled if self.settled else None
@@ -70,7 +77,7 @@ class Fix:
     def sentence(self) -> str:
         """Return the counts as a shop would say them; small numbers are said to be small."""
         times = "once" if len(self.jobs) == 1 else f"{len(self.jobs)} times"
-        early = self.came_back - self.settled_back
+        early = self.early_back
         more = f"; {early} of the rest came back already" if early else ""
         if self.rate is None or self.low is None or self.high is None:
             return f"{times}; no window is over yet{more}"
@@ -81,12 +88,13 @@ class Fix:
         return f"{counted}: {self.rate:.0%} ({self.low:.0%} to {self.high:.0%}){more}"
 
     def as_json(self) -> FixJson:
-        """Return the fields of the command contract, and how many of the jobs are settled."""
+        """Return the fields of the command contract; `came_back` is of the settled jobs."""
         return {
             "fix": self.fix,
             "jobs": len(self.jobs),
             "settled": self.settled,
-            "came_back": self.came_back,
+            "came_back": self.settled_back,
+            "came_back_early": self.early_back,
             "rate": self.rate,
             "low": self.low,
             "high": self.high,
@@ -96,9 +104,10 @@ class Fix:
 def fix_words(correction: str) -> str:
     """Return a correction's words as they are compared; empty where there are none.
 
-    The space before them keeps them from being taken for a part kind's id.
+    Capitals, accents and signs don't make another fix. The space before the words keeps them from
+    being taken for a part kind's id.
     """
-    words = " ".join(correction.casefold().split()).rstrip(" .;,")
+    words = plain_words(correction)
     return f" {words}" if words else ""
 
 

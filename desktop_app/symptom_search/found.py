@@ -25,6 +25,7 @@ class FoundJson(TypedDict):
 
     read_as: list[str]
     jobs: list[HitJson]
+    words_in_common: list[HitJson]
     fixes: list[FixJson]
 
 
@@ -50,8 +51,9 @@ class Hit:
 class Found:
     """The answer to one text.
 
-    `counted` is the number of jobs that the fixes are counted over: all that match, or, while the
-    word index is still being made (`of_all` is False), the newest of them.
+    `weak` are jobs that have but a word or two of many in common with the text: about something
+    else, most likely. `counted` is the number of jobs that the fixes are counted over: all that
+    match, or, while the word index is still being made (`of_all` is False), the newest of them.
     """
 
     text: str
@@ -60,27 +62,32 @@ class Found:
     fixes: tuple[Fix, ...]
     counted: int
     of_all: bool = True
+    weak: tuple[Hit, ...] = ()
 
     def counted_over(self) -> str:
         """Return over which jobs the fixes were counted, as one sentence."""
         if self.counted == 1:
-            return "Counted over one job handed over."
+            return "Counted over one repair handed over."
         if not self.of_all:
-            return f"Counted over the newest {self.counted:,} jobs handed over, not yet over all."
-        return f"Counted over all {self.counted:,} jobs handed over that match."
+            return (
+                f"Counted over the newest {self.counted:,} repairs handed over, not yet over all."
+            )
+        return f"Counted over all {self.counted:,} repairs handed over that match."
 
     def as_json(self) -> FoundJson:
         """Return the fields of the command contract."""
         return {
             "read_as": [piece.in_words() for piece in self.read_as],
-            "jobs": [
-                {
-                    "number": hit.number,
-                    "score": hit.score,
-                    "concern": hit.concern,
-                    "why": list(hit.why),
-                }
-                for hit in self.hits
-            ],
+            "jobs": [_hit_json(hit) for hit in self.hits],
+            "words_in_common": [_hit_json(hit) for hit in self.weak],
             "fixes": [fix.as_json() for fix in self.fixes],
         }
+
+
+def _hit_json(hit: Hit) -> HitJson:
+    return {
+        "number": hit.number,
+        "score": hit.score,
+        "concern": hit.concern,
+        "why": list(hit.why),
+    }

@@ -10,7 +10,8 @@ from collections import Counter
 from collections.abc import Callable, Iterable, Mapping
 from math import log
 
-from desktop_app.symptom_search.denials import denied_places
+from desktop_app.symptom_search.denials import denials_plain, denied_places
+from desktop_app.symptom_search.subjects import Subjects
 from desktop_app.symptom_search.told_words import WordReader
 
 # Words that stand in the phrases of many faults and tell none from another.
@@ -35,9 +36,14 @@ class Guesser:
     """
 
     def __init__(
-        self, reader: WordReader, phrases: Mapping[str, Iterable[str]], meanings: Meanings
+        self,
+        reader: WordReader,
+        phrases: Mapping[str, Iterable[str]],
+        meanings: Meanings,
+        parts: Iterable[str] = (),
     ) -> None:
-        """Take phrases by group, and what may stand for a compared word."""
+        """Take phrases by group, what may stand for a compared word, and words for mere parts."""
+        self._parts = frozenset(reader.words(" ".join(parts)))
         self._reader = reader
         self._meanings = meanings
         self._little = frozenset(reader.words(" ".join(_SAYING_LITTLE.split())))
@@ -50,20 +56,25 @@ class Guesser:
             word: log(1 + len(self._said) / groups) for word, groups in groups_with.items()
         }
 
-    def guess(self, text: str) -> str | None:
+    def guess(self, text: str, subjects: Subjects) -> str | None:
         """Return the group that is probably meant; None where it is not clear enough."""
-        words = {
-            word: None
-            for clause in self._reader.clauses(text)
+        told = [
+            (clause, place)
+            for clause in self._reader.clauses(denials_plain(text))
             for denied in (denied_places(clause, ()),)
             for place, word in enumerate(clause)
             if place not in denied and word not in self._little
-        }
-        weighed = [
-            (sum(shared), group)
-            for group in self._said
-            if len(shared := [w for word in words if (w := self._weight(word, group))]) >= _TWO
         ]
+        weighed = []
+        for group in self._said:
+            shared = {
+                clause[place]: weight
+                for clause, place in told
+                if (weight := self._weight(clause[place], group))
+                and not subjects.is_of_another(group, clause, (place,), ())
+            }
+            if len(shared) >= _TWO and not self._parts.issuperset(shared):
+                weighed.append((sum(shared.values()), group))
         weighed.sort(reverse=True)
         if not weighed or weighed[0][0] < _LEAST_WEIGHT:
             return None

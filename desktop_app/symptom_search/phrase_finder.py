@@ -5,10 +5,12 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
-from functools import lru_cache
+from functools import cached_property, lru_cache
 from itertools import pairwise
 
 from desktop_app.symptom_search.denials import DENIALS, denials_plain, denied_places, is_cured
+from desktop_app.symptom_search.phrase_slips import PhraseSlips
+from desktop_app.symptom_search.subjects import Subjects
 from desktop_app.symptom_search.told_words import WordReader, stem
 
 # Where it is and how strong it is may be told within any phrase.
@@ -16,10 +18,12 @@ _PASSED_OVER = """left right front rear side sound noise loud too so much badly 
     terribly awful real well"""
 _BETWEEN = frozenset(map(stem, _PASSED_OVER.split()))
 _MOST_BETWEEN = 2
+_SAY_LITTLE = _BETWEEN | DENIALS  # they don't speak for a phrase whose other word is unknown
 # How many foreign words may stand among those of a phrase, told in its order or in another.
 _SLACK = 1
 # What a fit loses for each word that is only akin, for each foreign word and for another order.
 _AKIN, _FOREIGN, _OTHER_ORDER = 0.5, 0.1, 0.05
+_SLIP = 1.05  # for a word with a slip: less is left than for the others told as a phrase alone
 # Clauses are said again and again ("comes and goes"); longer ones hardly twice.
 _REMEMBERED, _LONGEST_REMEMBERED = 20_000, 40
 
@@ -53,9 +57,12 @@ class _Fit:
 class PhraseFinder:
     """Knows phrases by their compared words; the one that explains most takes the words it needs.
 
+    `own` phrases, with what each means, hold where others are told with the same words.
     `akin` gives what people say for a word in a phrase of several words ("brakes screech" for
     "brakes squeal"); `slack` foreign words may stand in between. What is
-    told word for word always explains more than the same number of words told nearly.
+    told word for word always explains more than the same number of words told nearly. One word of
+    a phrase may be told with a slip where the others are told as they are. What `subjects` say is
+    told of another thing is not found.
     """
 
     def __init__(
@@ -64,8 +71,11 @@ class PhraseFinder:
         phrases: Mapping[str, Iterable[str]],
         akin: Mapping[str, Iterable[str]] | None = None,
         slack: int = _SLACK,
+        own: Mapping[str, str] | None = None,
+        subjects: Subjects | None = None,
     ) -> None:
         self._reader = reader
+        self._subjects = subjects
         self._slack = slack
         self._by_first: dict[str, list[_Phrase]] = {}
         self._by_rarest: dict[str, list[_Phrase]] = {}
@@ -75,9 +85,10 @@ class PhraseFinder:
             kin = self._akin.get(compared, frozenset((compared,)))
             self._akin[compared] = kin | {one for other in others if (one := reader.word(other))}
         known: dict[tuple[str, ...], _Phrase] = {}
-        for identity, texts in phrases.items():
+        listed = ((identity, (text,)) for text, identity in (own or {}).items())
+        for identity, texts in (*listed, *phrases.items()):
             for text in texts:
-                words = tuple(reader.words(text))
+                words = _words_of(reader, text)
                 if words:
                     meanings = tuple(map(self.meanings, words))
                     denies = not DENIALS.isdisjoint(words)
@@ -89,6 +100,7 @@ class PhraseFinder:
                 rarest = min(words, key=lambda word: (use[word], word))
                 for word in self.meanings(rarest):
                     self._by_rarest.setdefault(word, []).append(phrase)
+        self._phrases = tuple(known.values())
         self._remembered = lru_cache(_REMEMBERED)(self._in_clause)
 
     def find(self, text: str) -> list[Found]:
@@ -106,8 +118,9 @@ class PhraseFinder:
 
     def _in_clause(self, clause: tuple[str, ...]) -> tuple[Found, ...]:
         """Return what is found in a clause, as if it were the first."""
-        fits = [*self._word_for_word(clause), *self._nearly(clause)]
+        fits = [*self._word_for_word(clause), *self._nearly(clause), *self._with_a_slip(clause)]
         fits.sort(key=lambda fit: (-fit.value, fit.places))
+        fits = self._of_the_car(clause, fits)
         # A denial that is part of a phrase ("no power") denies nothing else.
         own = {
             place
@@ -123,6 +136,15 @@ class PhraseFinder:
             )
             for fit in _without_overlap(fits, denied)
         )
+
+    def _of_the_car(self, clause: tuple[str, ...], fits: list[_Fit]) -> list[_Fit]:
+        """Leave out what is told of another thing."""
+        if self._subjects is None or not fits:
+            return fits
+        said = _without_overlap(fits, frozenset())
+        taken = {place for fit in said if len(fit.places) > 1 for place in fit.places}
+        another = self._subjects.is_of_another
+        return [fit for fit in fits if not another(fit.phrase.id, clause, fit.places, taken)]
 
     def _word_for_word(self, clause: Sequence[str]) -> Iterator[_Fit]:
         for start, word in enumerate(clause):
@@ -140,6 +162,31 @@ class PhraseFinder:
                 fit = self._around(clause, anchor, phrase)
                 if fit is not None:
                     yield fit
+
+    def _with_a_slip(self, clause: Sequence[str]) -> Iterator[_Fit]:
+        """Yield how phrases fit of which one word is told with a slip, every other as it is."""
+        told = frozenset(clause)
+        for place, word in enumerate(clause):
+            for meant in self._slips.meant(word):
+                mended = (*clause[:place], meant, *clause[place + 1 :])
+                for phrase in self._by_word.get(meant, ()):
+                    others = frozenset(phrase.words) - {meant}
+                    if others <= told and not others <= _SAY_LITTLE:
+                        fit = self._around(mended, place, phrase)
+                        if fit is not None and place in fit.places:
+                            yield replace(fit, value=fit.value - _SLIP)
+
+    @cached_property
+    def _by_word(self) -> dict[str, list[_Phrase]]:
+        by_word: dict[str, list[_Phrase]] = {}
+        for phrase in self._phrases:
+            for word in set(phrase.words) if len(phrase.words) > 1 else ():
+                by_word.setdefault(word, []).append(phrase)
+        return by_word
+
+    @cached_property
+    def _slips(self) -> PhraseSlips:
+        return PhraseSlips(self._by_word, self._reader.is_word)
 
     def _around(self, clause: Sequence[str], anchor: int, phrase: _Phrase) -> _Fit | None:
         """Return how all the words stand close together around the anchor, or None."""
@@ -173,6 +220,12 @@ class PhraseFinder:
             return None
         value = len(places) - _AKIN * akin - _FOREIGN * len(between) - _OTHER_ORDER * (not in_order)
         return _Fit(phrase, tuple(sorted(places)), value)
+
+
+@lru_cache(8192)
+def _words_of(reader: WordReader, text: str) -> tuple[str, ...]:
+    """Return the words of a phrase; a vocabulary is put together anew for each shop's own."""
+    return tuple(reader.words(text))
 
 
 @lru_cache(16)

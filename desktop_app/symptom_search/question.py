@@ -11,8 +11,9 @@ from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.repair_jobs.concern_conditions import condition_words
 from desktop_app.repair_jobs.trouble_code import codes_in
 from desktop_app.repair_jobs.vehicle_identity import matching_plate
+from desktop_app.symptom_search.little_words import LITTLE_WORDS
 from desktop_app.symptom_search.vocabulary import Group, Vocabulary
-from desktop_app.symptom_search.word_forms import Token, alike, tokens
+from desktop_app.symptom_search.word_forms import Token, alike, is_named, tokens
 
 MOST_CHARACTERS = 300
 MOST_WORDS = 12
@@ -20,15 +21,9 @@ SHORTEST_BEGINNING = 3  # with fewer letters half of all jobs would match
 PERHAPS = "perhaps"  # the kind of a piece that is guessed
 _ALIKE = 3  # letters that two forms of a word share at least
 _NAME = 17  # characters of the longest name of a vehicle, its VIN
+_CODE_APART = re.compile(r"\b([PCBU])[ -]([0-3][0-9A-F]{3})\b", re.IGNORECASE)
 
-# Words that say nothing of the fault. "No" and "not" are looked at before they are left out.
-_FILLING_WORDS = """
-    a an and are as at be been but by car customer did do does for from get gets got had has
-    have he her his i if in into is it its just like me my no not of on or our out she so some
-    sometimes than that the their then there these they this those to too up was we were what
-    when whenever where which while who will with without you your vehicle really very still
-    again always often says said now"""
-_FILLING = frozenset(_FILLING_WORDS.split())
+# “No” and “not” are looked at before they are left out.
 _DENIALS = frozenset(
     ("no", "not", "never", "without", "doesnt", "dont", "didnt", "isnt", "arent", "wasnt", "wont")
 )
@@ -52,13 +47,14 @@ class Word:
     """A word to find in texts, and its place in the question.
 
     `unfinished` while it is still being typed; `understood` where it belongs to a symptom or a
-    condition that was read, so that it can't be a slip for another word.
+    condition that was read, `known` where the vocabulary knows it: then it is no slip for another.
     """
 
     word: str
     unfinished: bool = False
     place: int = 0
     understood: bool = False
+    known: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,8 +90,8 @@ def read_question(text: str, vocabulary: Vocabulary, kinds: Mapping[str, PartKin
     said = tokens(text)[: MOST_WORDS * 2]
     groups = vocabulary.groups_in(text)
     conditions = vocabulary.conditions_in(text)
-    codes = codes_in(text)
-    parts, part_places = _part_kinds_in(said, kinds)
+    codes = codes_told(text)
+    parts, part_places = _part_kinds_in(said, kinds, vocabulary)
     words = tuple(
         replace(word, understood=_is_read(word.word, groups, vocabulary))
         for word in _free_words(text, said, codes, vocabulary)
@@ -112,6 +108,11 @@ def read_question(text: str, vocabulary: Vocabulary, kinds: Mapping[str, PartKin
             pieces.append(Piece("word", word.word, word.word))
     names = tuple(_names_in(text, said, codes))
     return Question(text, groups, perhaps, conditions, codes, parts, words, names, tuple(pieces))
+
+
+def codes_told(text: str) -> tuple[str, ...]:
+    """Return the trouble codes in a text, those too whose letter stands apart ("p 0303")."""
+    return codes_in(_CODE_APART.sub(r"\1\2", text))
 
 
 def without(text: str, piece: Piece, vocabulary: Vocabulary, kinds: Mapping[str, PartKind]) -> str:
@@ -147,16 +148,16 @@ def _says(
     if piece.kind == "condition":
         return piece.id in vocabulary.conditions_in(stretch)
     if piece.kind == "code":
-        return piece.id in codes_in(stretch)
+        return piece.id in codes_told(stretch)
     if piece.kind == "part":
-        return piece.id in _part_kinds_in(tokens(stretch), kinds)[0]
+        return piece.id in _part_kinds_in(tokens(stretch), kinds, vocabulary)[0]
     if piece.kind == "word":
         return any(token.word == piece.id for token in tokens(stretch))
     return matching_plate(stretch) == matching_plate(piece.id)
 
 
 def _part_kinds_in(
-    said: list[Token], kinds: Mapping[str, PartKind]
+    said: list[Token], kinds: Mapping[str, PartKind], vocabulary: Vocabulary
 ) -> tuple[tuple[str, ...], set[int]]:
     """Return the part kinds named, the longest names first, and the places they take."""
     named = _part_names(tuple((kind.id, kind.name, *kind.also) for kind in kinds.values()))
@@ -169,8 +170,11 @@ def _part_kinds_in(
             if not taken.isdisjoint(places):
                 continue
             spoken = [said[place].word for place in places]
+            before = said[first - 1].word if first else ""
+            if length == 1 and vocabulary.names_another(spoken[0], before):
+                continue
             shelf = named.get((length, spoken[0][:_ALIKE]), ())
-            fits = [kind for names, kind in shelf if all(map(alike, names, spoken))]
+            fits = [kind for names, kind in shelf if all(map(is_named, names, spoken))]
             if fits:
                 taken.update(places)
                 found.update(dict.fromkeys(fits))
@@ -194,18 +198,26 @@ def _free_words(
     text: str, said: list[Token], codes: Iterable[str], vocabulary: Vocabulary
 ) -> tuple[Word, ...]:
     coded = {code.casefold() for code in codes}
+    apart = _places_of_codes(text, said)
     denied = _denied_places(text, said, vocabulary)
     words: dict[str, Word] = {}
     for place, token in enumerate(said):
         being_typed = token is said[-1] and token.end == len(text)
         unfinished = being_typed and len(token.word) >= SHORTEST_BEGINNING
-        filling = token.word in _FILLING and not (unfinished and len(said) == 1)
-        if filling or place in denied or len(token.word) < 2:
+        filling = token.word in LITTLE_WORDS and not (unfinished and len(said) == 1)
+        if filling or place in denied or place in apart or len(token.word) < 2:
             continue
         if token.word.replace("o", "0") in coded or token.word in coded:
             continue
-        words[token.word] = Word(token.word, unfinished, place)
+        known = not unfinished and vocabulary.is_word(token.word)
+        words[token.word] = Word(token.word, unfinished, place, known=known)
     return tuple(words.values())[:MOST_WORDS]
+
+
+def _places_of_codes(text: str, said: list[Token]) -> set[int]:
+    """Return the places of both halves of codes whose letter stands apart."""
+    spans = [match.span() for match in _CODE_APART.finditer(text)]
+    return {i for i, one in enumerate(said) for a, b in spans if a <= one.start < b}
 
 
 def _denied_places(text: str, said: list[Token], vocabulary: Vocabulary) -> set[int]:
@@ -242,12 +254,15 @@ def _words_of(group: Group) -> dict[str, frozenset[str]]:
 def _names_in(text: str, said: list[Token], codes: Iterable[str]) -> Iterable[Name]:
     """Yield what may name a vehicle or a job: up to four neighbouring words with a digit."""
     known = set(codes)
+    apart = _places_of_codes(text, said)
     seen: set[str] = set()
     for first in range(len(said)):
         for last in range(first, min(first + 4, len(said))):
             written = text[said[first].start : said[last].end]
             compact = matching_plate(written)
             if len(compact) > _NAME or compact in seen or compact in known:
+                continue
+            if apart.issuperset(range(first, last + 1)):
                 continue
             if (len(compact) >= 2 or len(said) == 1) and re.search(r"\d", compact):
                 seen.add(compact)

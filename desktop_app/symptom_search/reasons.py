@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 
 from desktop_app.repair_jobs.concern_conditions import condition_words
 from desktop_app.symptom_search.points import NEAR_FIT
-from desktop_app.symptom_search.question import Question
 from desktop_app.symptom_search.word_forms import Token, tokens
 from desktop_app.symptom_search.word_index.asked import AskedWord
 from desktop_app.symptom_search.word_index.entry import FIELDS
@@ -21,6 +20,9 @@ _WEIGHT_OF = dict(zip(FIELDS, FIELD_WEIGHTS, strict=True))
 _WRITTEN = frozenset(["concern", "cause", "correction"])
 
 Span = tuple[int, int]
+# Where a job has but one of the words, it must be so much of what all say, weighed by rarity.
+LEAST_SAID = 0.4
+_STRONG = ("named", "groups", "near_groups", "codes", "related", "parts")
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,16 +37,19 @@ class Evidence:
     happens: tuple[str, ...] = ()
     never: tuple[str, ...] = ()
     named: str = ""
-    stayed_fixed: bool = False
-    came_back: bool = False
+    became: str = ""
 
 
 @dataclass(frozen=True, slots=True)
 class Reasons:
-    """Why a job was found, and the places to mark in each of the texts that somebody wrote."""
+    """Why a job was found, and the places to mark in each of the texts that somebody wrote.
+
+    `is_weak` where nothing speaks for it but a small share of what the words say.
+    """
 
     why: tuple[str, ...]
     marks: Mapping[str, tuple[Span, ...]]
+    is_weak: bool = False
 
 
 NO_REASONS = Reasons((), {})
@@ -53,15 +58,17 @@ NO_REASONS = Reasons((), {})
 class ReasonFinder:
     """Finds the reasons for jobs against one question; remembers words it has compared before.
 
-    `plain` gives the names of the question's symptoms and of their neighbours.
+    `plain` gives the names of the question's symptoms and of their neighbours, `parts` those of
+    the part kinds.
     """
 
     def __init__(
-        self, question: Question, words: Sequence[AskedWord], plain: Mapping[str, str]
+        self, words: Sequence[AskedWord], plain: Mapping[str, str], parts: Mapping[str, str]
     ) -> None:
-        self._question = question
         self._words = words
         self._plain = plain
+        self._parts = parts
+        self._all_words = sum(word.weight for word in words)
         self._fits: dict[str, tuple[tuple[int, int], ...]] = {}
         self._whole: dict[str, list[tuple[int, int]]] = {}
         self._begun: list[tuple[str, tuple[int, int]]] = []
@@ -72,17 +79,23 @@ class ReasonFinder:
                 else:
                     for term in way.terms:
                         self._whole.setdefault(term, []).append((place, way.fit))
+        begun = (letters for letters, _ in self._begun)
+        self._first_letters = {_first_letters(term) for term in (*self._whole, *begun)}
 
     def reasons(self, evidence: Evidence, texts: Mapping[str, str]) -> Reasons:
         """Return the reasons for one job, from what holds for it and from its texts."""
+        known = self._fits  # looked into for each word of each job: no call for what is there
         best: dict[int, float] = {}
         spellings: dict[int, tuple[str, int]] = {}
         marks: dict[str, tuple[Span, ...]] = {}
         for name, text in texts.items():
+            if not self._may_hold(text):
+                continue
             spans = []
             said = _tokens(text) if name in _WRITTEN else [(w, 0, 0) for w in text.split()]
             for word, start, end in said:
-                for place, fit in self._fit(word):
+                fits = known.get(word)
+                for place, fit in self._fit(word) if fits is None else fits:
                     value = fit * _WEIGHT_OF[name]
                     if value > best.get(place, 0.0):
                         best[place] = value
@@ -90,18 +103,27 @@ class ReasonFinder:
                     spans.append((start, end))
             if spans and name in _WRITTEN:
                 marks[name] = tuple(dict.fromkeys(spans))
-        why = (*self._why(evidence), *self._why_words(spellings), *_why_fate(evidence))
-        return Reasons(why, marks)
+        why = (*self._why(evidence), *self._why_words(spellings), *filter(None, (evidence.became,)))
+        return Reasons(why, marks, self._is_weak(evidence, spellings))
+
+    def _is_weak(self, evidence: Evidence, said: Collection[int]) -> bool:
+        if len(said) > 1 or any(getattr(evidence, name) for name in _STRONG):
+            return False
+        return sum(self._words[place].weight for place in said) < LEAST_SAID * self._all_words
+
+    def _may_hold(self, text: str) -> bool:
+        """Tell quickly whether a text may have one of the words; most have none."""
+        if not text.isascii() or "'" in text or "/" in text:
+            return True  # a word may be written otherwise than it is compared
+        lower = text.lower()
+        return any(letters in lower for letters in self._first_letters)
 
     def _fit(self, word: str) -> tuple[tuple[int, int], ...]:
         """Return for which of the question's words a word of a text stands, and how well."""
-        known = self._fits.get(word)
-        if known is None:
-            stem = porter_stem(word)
-            fits = self._whole.get(stem, ())
-            begun = (one for letters, one in self._begun if stem.startswith(letters))
-            known = self._fits[word] = (*fits, *begun)
-        return known
+        stem = porter_stem(word)
+        begun = (one for letters, one in self._begun if stem.startswith(letters))
+        fits = self._fits[word] = (*self._whole.get(stem, ()), *begun)
+        return fits
 
     def _why(self, evidence: Evidence) -> list[str]:
         why = [evidence.named] if evidence.named else []
@@ -111,7 +133,7 @@ class ReasonFinder:
         why += [f"same code: {code}" for code in sorted(evidence.codes)]
         if evidence.related:
             why.append(f"related code: {', '.join(sorted(evidence.related)[:3])}")
-        why += [f"same part kind: {kind}" for kind in sorted(evidence.parts)]
+        why += [f"same part kind: {self._parts.get(kind, kind)}" for kind in sorted(evidence.parts)]
         why += [f"happens: {condition_words(one)}" for one in sorted(evidence.happens)]
         why += [f"but never: {condition_words(one)}" for one in sorted(evidence.never)]
         return why
@@ -126,13 +148,12 @@ class ReasonFinder:
         return ([f"words: {', '.join(dict.fromkeys(said))}"] if said else []) + slips
 
 
+def _first_letters(stem: str) -> str:
+    """Return letters with which every word of a stem begins; the last one may be another."""
+    return stem[: min(4, max(1, len(stem) - 1))]
+
+
 @lru_cache(2048)
 def _tokens(text: str) -> tuple[Token, ...]:
     """Return the words of a text; while somebody types the same jobs come again and again."""
     return tuple(tokens(text))
-
-
-def _why_fate(evidence: Evidence) -> list[str]:
-    if evidence.came_back:
-        return ["came back"]
-    return ["stayed fixed"] if evidence.stayed_fixed else []

@@ -1,4 +1,4 @@
-"""How past jobs are read: as they are shown and weighed, and what became of them."""
+"""How past jobs are read: as they are shown and weighed, and what mended them."""
 
 from __future__ import annotations
 
@@ -6,29 +6,12 @@ from collections import Counter
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
-from sqlalchemy import Connection, Text, column, func, select, table
+from sqlalchemy import Connection, func, select
 
 from desktop_app.parts_compared.stored import Pair
 from desktop_app.repair_jobs.stored import Job, Vehicle, Visit
 from desktop_app.shop_record.dialect_search import JobText, among, read_texts
 from desktop_app.symptom_search.filters import vehicle_class
-
-# The judgements that make a return a comeback, and the tables that keep them: of visits, and of
-# what was only told. They belong to a folder beside this one, so they are named, not imported.
-COMEBACKS = ("same symptom", "same system", "same part", "from our hands")
-NOT_OURS = ("other-use", "new")
-_RETURNS = table(
-    "return_link",
-    column("earlier_job_id"),
-    column("judgement", Text),
-    column("cause_class", Text),
-)
-_TOLD = table(
-    "customer_asked",
-    column("job_id"),
-    column("judgement", Text),
-    column("cause_class", Text),
-)
 
 
 @dataclass(frozen=True, slots=True)
@@ -95,23 +78,6 @@ def jobs_here_now(connection: Connection, most: int) -> list[int]:
 def jobs_latest(connection: Connection, most: int) -> list[int]:
     """Return the jobs written last."""
     return [r[0] for r in connection.execute(select(Job.id).order_by(Job.id.desc()).limit(most))]
-
-
-def came_back(connection: Connection, ids: Iterable[int]) -> set[int]:
-    """Return those of the jobs that came back by our own doing, as it was judged.
-
-    A return that the shop never saw counts where it was told, or seen on paper, and judged.
-    """
-    chosen = among(ids)
-    found: set[int] = set()
-    for of, job in ((_RETURNS, _RETURNS.c.earlier_job_id), (_TOLD, _TOLD.c.job_id)):
-        back = select(job).where(
-            job.in_(chosen),
-            of.c.judgement.in_(COMEBACKS),
-            func.coalesce(of.c.cause_class, "").not_in(NOT_OURS),
-        )
-        found.update(row[0] for row in connection.execute(back))
-    return found
 
 
 def mended_by(connection: Connection, ids: Iterable[int]) -> dict[int, tuple[list[str], str]]:

@@ -14,7 +14,14 @@ from pathlib import Path
 from uuid import uuid4
 
 from desktop_app.symptom_search.word_index.arrays import Arrays
-from desktop_app.symptom_search.word_index.packing import HEAD, NotAnIndex, facts_of, pack, unpack
+from desktop_app.symptom_search.word_index.packing import (
+    HEAD,
+    NotAnIndex,
+    facts_of,
+    is_whole,
+    pack,
+    unpack,
+)
 
 FOLDER = "ask-index"
 _ENDING, _UNFINISHED = ".arrays", ".unfinished"
@@ -78,6 +85,19 @@ class IndexFiles:
             if other != path:
                 _take_away(other)
         return kept
+
+    def torn(self) -> list[Path]:
+        """Return the files that are not as they were written; nothing is taken away."""
+        import numpy as np
+
+        found = []
+        for path in self._newest_first():
+            try:
+                if not is_whole(np.memmap(path, np.uint8, "r")):
+                    found.append(path)
+            except (OSError, ValueError):  # empty, or it can't be read
+                found.append(path)
+        return found
 
     def _newest_first(self) -> list[Path]:
         if not self._folder.is_dir():

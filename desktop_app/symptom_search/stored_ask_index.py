@@ -7,7 +7,7 @@ history, and those jobs are scored from arrays of their own.
 from __future__ import annotations
 
 import threading
-from collections.abc import Generator, Sequence
+from collections.abc import Generator, Mapping, Sequence
 from weakref import WeakKeyDictionary
 
 from sqlalchemy import Connection, func, select
@@ -18,6 +18,7 @@ from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.tables import HistoryEntry
 from desktop_app.symptom_search.stored_ask_file import IndexFiles, Made
 from desktop_app.symptom_search.stored_changes import jobs_changed
+from desktop_app.symptom_search.stored_courses import last_visits
 from desktop_app.symptom_search.stored_entries import entries_of
 from desktop_app.symptom_search.word_index.arrays import Arrays, Part
 from desktop_app.symptom_search.word_index.entry import JobEntry
@@ -65,12 +66,13 @@ class AskIndex:
         """Make the index from the record, in steps that never hold the record for long."""
         with record.reading() as connection:
             made, jobs, last_job = _state(connection)
-            writer = ArraysWriter(_sampled_lengths(connection, last_job))
+            last_seen = last_visits(connection, None)
+            writer = ArraysWriter(_sampled_lengths(connection, last_job, last_seen))
         done, last = 0, 0
         while True:
             with record.reading() as connection:
                 ids = _next_jobs(connection, last)
-                entries = entries_of(connection, ids)
+                entries = entries_of(connection, ids, last_seen)
             if not ids:
                 break
             writer.add(entries)
@@ -159,11 +161,13 @@ def _next_jobs(connection: Connection, after: int) -> list[int]:
     return [row[0] for row in connection.execute(rows)]
 
 
-def _sampled_lengths(connection: Connection, last_job: int) -> Sequence[float]:
+def _sampled_lengths(
+    connection: Connection, last_job: int, last_seen: Mapping[int, int]
+) -> Sequence[float]:
     """Return the mean words of each field, over stretches of jobs spread over the history."""
     ranges = _SAMPLED // _RANGE
     step = max(_RANGE, last_job // ranges)
     entries: list[JobEntry] = []
     for start in range(0, last_job + 1, step):
-        entries += entries_of(connection, range(start, start + _RANGE))
+        entries += entries_of(connection, range(start, start + _RANGE), last_seen)
     return mean_lengths(entries)

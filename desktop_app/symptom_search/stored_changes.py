@@ -5,12 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import Any
 
-from sqlalchemy import Connection, select, table
+from sqlalchemy import Connection, or_, select, table
 from sqlalchemy import column as column_of
 
 from desktop_app.parts_compared.stored import Pair
 from desktop_app.repair_jobs.stored import Job, Visit
 from desktop_app.shop_record.deed import RowChange
+from desktop_app.shop_record.dialect_search import among
 from desktop_app.shop_record.history import done_in
 from desktop_app.shop_record.tables import HistoryEntry
 
@@ -20,25 +21,42 @@ _OF_A_JOB = (
 )
 
 
+_OF_A_VEHICLE = ("visit", "vehicle_event")
+
+
 def jobs_changed(connection: Connection, after: int, most: int) -> set[int] | None:
     """Return the jobs that the deeds after one changed; None where they are more than `most`.
 
-    Rows added in bulk hang on jobs that were added with them, so the ranges of jobs are enough.
+    What became of a job hangs on the later visits of its vehicle, so all jobs of a vehicle change
+    with one of them. Rows added in bulk hang on jobs that were added with them, so the ranges of
+    jobs are enough; of jobs taken out in bulk nobody knows the vehicles any more.
     """
     deeds = select(HistoryEntry.seq).where(HistoryEntry.seq > after).order_by(HistoryEntry.seq)
     changed: set[int] = set()
+    vehicles: set[int] = set()
     for (seq,) in connection.execute(deeds).all():
         changes, bulk = done_in(connection, seq)
         for change in changes:
             changed.update(jobs_of_change(connection, change))
+            if change.table in _OF_A_VEHICLE:
+                vehicles.update(_owner(connection, change, "vehicle_id"))
         for rows in bulk:
-            if rows.table == "job" and rows.rows <= most:
+            if rows.table == "job":
+                if rows.rows > most or rows.gone is not None:
+                    return None
                 changed.update(range(rows.first, rows.last + 1))
-            elif rows.table == "job":
-                return None
         if len(changed) > most:
             return None
-    return changed
+    changed |= _with_their_vehicles(connection, changed, vehicles)
+    return changed if len(changed) <= most else None
+
+
+def _with_their_vehicles(connection: Connection, jobs: set[int], vehicles: set[int]) -> set[int]:
+    """Return all jobs of some vehicles and of those of some jobs."""
+    own = select(Visit.vehicle_id).join(Job, Job.visit_id == Visit.id)
+    own = own.where(Job.id.in_(among(jobs)))
+    of = or_(Visit.vehicle_id.in_(own), Visit.vehicle_id.in_(among(vehicles)))
+    return set(_ids(connection, select(Job.id).join(Visit, Visit.id == Job.visit_id).where(of)))
 
 
 def jobs_of_change(connection: Connection, change: RowChange) -> Iterator[int]:

@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Collection, Iterable, Mapping, Sequence
 from functools import lru_cache
 from typing import Any
 
-from sqlalchemy import Connection, select
+from sqlalchemy import Connection, func, select
 
 from desktop_app.parts_compared.stored import Pair
+from desktop_app.repair_jobs.counted import is_counted
+from desktop_app.repair_jobs.distance import KM_PER_MILE
 from desktop_app.repair_jobs.stored import (
     Job,
     JobCondition,
@@ -20,44 +22,86 @@ from desktop_app.repair_jobs.stored import (
 from desktop_app.shop_record.dialect_search import JobText, among, read_texts
 from desktop_app.shop_record.kept_value import kept_day
 from desktop_app.symptom_search.fixes import fix_words
-from desktop_app.symptom_search.stored import came_back
+from desktop_app.symptom_search.stored_courses import CarsAfter, Left, read_courses
 from desktop_app.symptom_search.word_forms import plain_words
 from desktop_app.symptom_search.word_index import entry
+from desktop_app.symptom_search.word_index.course import COUNTED, NOT_CAUGHT
 from desktop_app.symptom_search.word_index.entry import FIELDS, JobEntry, fix_key, marked
 
 _REMEMBERED = 20_000
 
 
-def entries_of(connection: Connection, ids: Sequence[int]) -> list[JobEntry]:
-    """Return the entries of those jobs that there are, by rising ids."""
+def entries_of(
+    connection: Connection, ids: Sequence[int], last: Mapping[int, int] | None = None
+) -> list[JobEntry]:
+    """Return the entries of those jobs that there are, by rising ids.
+
+    `last` gives the days of all vehicles' last visits, where many jobs are read piece by piece.
+    """
     chosen = among(ids)
     texts = read_texts(connection, ids)
-    facts = _facts(connection, ids)
+    rows = connection.execute(_JOBS.where(Job.id.in_(chosen)).order_by(Job.id)).all()
+    days = [_day(row.left_at) for row in rows if row.left_at is not None] or [1]
+    vehicles = [row.vehicle_id for row in rows]
+    cars = CarsAfter(connection, vehicles, min(days), max(days), last)
+    facts = _facts(connection, [*ids, *cars.jobs().difference(ids)])
     fitted = _grouped(
         connection,
         select(Pair.job_id, Pair.part_kind).where(Pair.job_id.in_(chosen), Pair.fitted == 1),
     )
-    back = came_back(connection, ids)
+    left = [one for row in rows if (one := _left(row, cars, facts)) is not None]
+    settled = {one.job: one.settles for one in left}
+    courses = read_courses(connection, left, cars, facts)
     entries = []
-    for job, system, correction, left_at, window, came_at, vehicle, described in connection.execute(
-        _JOBS.where(Job.id.in_(chosen)).order_by(Job.id)
-    ):
-        words = texts.get(job, _NOTHING)
-        left = _day(str(left_at)) if left_at is not None else entry.NOT_HANDED_OVER
-        settles = left + window if left_at is not None and window > 0 else entry.NEVER_SETTLED
-        marks = (*facts.get(job, ()), *_car_and_system(described, system))
-        fixes = _fixes(fitted.get(job, ()), correction) if left_at is not None else ()
-        said = tuple(getattr(words, field) for field in FIELDS)
-        came = _day(str(came_at))
-        entries.append(JobEntry(job, said, marks, came, left, settles, job in back, vehicle, fixes))
+    for row in rows:
+        words = texts.get(row.id, _NOTHING)
+        course, seen = courses.get(row.id, (0, 0))
+        counted = is_counted(row.cause_found, row.cause, row.correction, row.work)
+        course |= COUNTED if counted else NOT_CAUGHT if row.cause_found == 0 else 0
+        is_repair = counted and row.left_at is not None
+        entries.append(
+            JobEntry(
+                job=row.id,
+                texts=tuple(getattr(words, field) for field in FIELDS),
+                facts=(*facts.get(row.id, ()), *_car(row.description)),
+                came=_day(row.came_at),
+                left=entry.NOT_HANDED_OVER if row.left_at is None else _day(row.left_at),
+                settles=settled.get(row.id, entry.NEVER_SETTLED),
+                course=course,
+                seen=seen,
+                vehicle=row.vehicle_id,
+                fixes=_fixes(fitted.get(row.id, ()), row.correction) if is_repair else (),
+            )
+        )
     return entries
 
 
+def _left(row: Any, cars: CarsAfter, facts: Mapping[int, Collection[str]]) -> Left | None:
+    """Return what is asked of a job that left, to find its returns; None while it is here."""
+    if row.left_at is None:
+        return None
+    left = _day(row.left_at)
+    settles = left + row.window_days if row.window_days > 0 else entry.NEVER_SETTLED
+    if row.window_rule == "both" and row.window_miles > 0:
+        per_mile = KM_PER_MILE if row.odometer_unit == "km" else 1
+        driven = None if row.went is None else row.went + row.window_miles * per_mile
+        settles = max(settles, cars.driven_on(row.vehicle_id, left, driven) or entry.NEVER_SETTLED)
+    return Left(row.id, left, settles, row.vehicle_id, _shared(facts.get(row.id, ())))
+
+
+def _shared(facts: Collection[str]) -> frozenset[str]:
+    """Return of a job's facts those that make a later job with the same ones a possible return."""
+    return frozenset(fact for fact in facts if fact.startswith(_SHARED))
+
+
 _NOTHING = JobText()
+_SHARED = tuple(marked(kind, "") for kind in (entry.SYMPTOM, entry.CODE, entry.PART, entry.SYSTEM))
 _JOBS = (
     select(
-        *(Job.id, Job.system, Job.correction, Job.left_at, Job.window_days),
-        *(Visit.came_at, Visit.vehicle_id, Vehicle.description),
+        *(Job.id, Job.system, Job.cause_found, Job.cause, Job.correction, Job.work),
+        *(Job.left_at, Job.window_days, Job.window_miles, Job.window_rule),
+        *(Visit.came_at, Visit.vehicle_id, Vehicle.description, Vehicle.odometer_unit),
+        func.coalesce(Job.odometer_out, Visit.odometer_out, Visit.odometer_in).label("went"),
     )
     .join(Visit, Visit.id == Job.visit_id)
     .join(Vehicle, Vehicle.id == Visit.vehicle_id)
@@ -65,7 +109,7 @@ _JOBS = (
 
 
 def _facts(connection: Connection, ids: Sequence[int]) -> dict[int, list[str]]:
-    """Return the marked terms of each job: symptoms, conditions, codes, part kinds; each once."""
+    """Return each job's marked terms, each once: symptoms, conditions, codes, kinds, system."""
     chosen = among(ids)
     found: dict[int, list[str]] = {}
     facts: Sequence[tuple[str, Any]] = (
@@ -74,6 +118,7 @@ def _facts(connection: Connection, ids: Sequence[int]) -> dict[int, list[str]]:
         (entry.NEVER, _conditions(0)),
         (entry.CODE, select(TroubleCode.job_id, TroubleCode.code)),
         (entry.PART, select(Pair.job_id, Pair.part_kind)),
+        (entry.SYSTEM, select(Job.id, Job.system).where(Job.system != "")),
     )
     for kind, query in facts:
         job = query.selected_columns[0]
@@ -107,7 +152,6 @@ def _day(at: str) -> int:
 
 
 @lru_cache(_REMEMBERED)
-def _car_and_system(description: str, system: str) -> tuple[str, ...]:
+def _car(description: str) -> tuple[str, ...]:
     words = dict.fromkeys(plain_words(description).split())
-    terms = tuple(marked(entry.CAR, word) for word in words)
-    return (*terms, marked(entry.SYSTEM, system)) if system else terms
+    return tuple(marked(entry.CAR, word) for word in words)

@@ -14,6 +14,7 @@ from sqlalchemy.orm import InstrumentedAttribute
 from desktop_app.parts_compared.stored import Pair
 from desktop_app.repair_jobs.stored import Job, JobSymptom, TroubleCode, Vehicle, Visit
 from desktop_app.repair_jobs.vehicle_identity import matching_plate
+from desktop_app.repair_jobs.vin import LENGTH as VIN_LENGTH
 from desktop_app.repair_jobs.vin import matching_vin
 from desktop_app.shop_record.dialect_search import Wanted, among, newest
 from desktop_app.symptom_search.question import Name, Piece
@@ -61,6 +62,12 @@ def read_names(connection: Connection, names: Sequence[Name]) -> Named:
             pieces.append(piece)
             places.update(name.places)
             break
+        else:
+            if _is_vin(name):
+                pieces.append(
+                    Piece("VIN", name.written, f"no car with the VIN {name.compact} here")
+                )
+                places.update(name.places)
     return Named(jobs, vehicles, tuple(pieces), frozenset(places))
 
 
@@ -81,6 +88,12 @@ def newest_candidates(connection: Connection, asked: Asked) -> set[int]:
         for one in wanted:
             found.update(_newest_of(connection, job, value == one, most))
     return found
+
+
+def _is_vin(name: Name) -> bool:
+    """Tell whether a name can be nothing but a whole VIN."""
+    both = {"digit" if sign.isdigit() else "letter" for sign in name.compact}
+    return len(name.compact) == VIN_LENGTH and len(name.places) == 1 and len(both) > 1
 
 
 def _said(piece: Piece) -> str:

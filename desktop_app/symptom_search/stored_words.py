@@ -14,6 +14,7 @@ from desktop_app.shop_record.dialect_search import (
     newest,
     stems_beginning,
 )
+from desktop_app.symptom_search.typing_mistake import stem_lengths
 from desktop_app.symptom_search.word_index.asked import AskedWord, Way
 
 AT_A_STEP = 200  # jobs taken from one step of the ladder
@@ -43,10 +44,11 @@ class WordsKept:
         begun = stems_beginning(self._connection, way.terms[0], _STEMS_LOOKED_AT)
         return sum(count for _, count in begun)
 
-    def shelf(self, beginning: str, shortest: int, longest: int) -> dict[str, int]:
-        """Return stems that begin so and have so many letters, with the jobs of each."""
+    def shelf(self, beginning: str, word: str, allowed: int) -> dict[str, int]:
+        """Return all stems that begin so and are near a word, and others, with the jobs of each."""
         stems = stems_beginning(self._connection, beginning, _SHELF)
-        return {stem: jobs for stem, jobs in stems if shortest <= len(stem) <= longest}
+        lengths = stem_lengths(word, allowed)
+        return {stem: jobs for stem, jobs in stems if len(stem) in lengths}
 
 
 def jobs_with_words(connection: Connection, words: Sequence[AskedWord], enough: int) -> set[int]:

@@ -44,7 +44,8 @@ _IRREGULAR = {
     "ground": "ground",
 }
 _KEPT_WHOLE = """speed need bleed feed bed red ring spring string thing nothing something
-    everything morning pulls lightly gas abs bus glass always dies this hundred during ceiling"""
+    everything morning pulls lightly gas abs bus glass always dies this hundred during ceiling
+    parking"""
 _AS_THEY_ARE = frozenset((*_IRREGULAR, *_KEPT_WHOLE.split()))
 
 
@@ -100,7 +101,7 @@ class WordReader:
         known: Iterable[str] = (),
         ordinary: Iterable[str] = (),
     ) -> None:
-        whole = tuple(whole)
+        whole, ordinary = tuple(whole), tuple(ordinary)
         self._mended = {tuple(_split(k)): tuple(_split(v)) for k, v in mended.items()}
         self._mends = _Replacing(self._mended)
         self._joins = _Replacing(
@@ -119,6 +120,7 @@ class WordReader:
             {word: " ".join(self._compared([word])) for word in told_of.union(slips)},
             (*ordinary, *FILLING),
         )
+        self._ordinary = frozenset(map(stem, ordinary))
         self._spelled_alone = lru_cache(_REMEMBERED)(self._spell_alone)
         self._are_one = lru_cache(_REMEMBERED)(self._is_one_apart)
 
@@ -143,6 +145,10 @@ class WordReader:
         """Return the first compared word of a text; empty where only filling words are left."""
         words = self.words(text)
         return words[0] if words else ""
+
+    def is_word(self, compared: str) -> bool:
+        """Tell whether a compared word is one that is known, or an ordinary one: no slip."""
+        return compared in self._ordinary or self._spelling.knows(compared)
 
     def _spelled(self, words: list[str]) -> list[str]:
         """Return the words as they were meant: joined, parted, and slips mended."""

@@ -7,6 +7,7 @@ from functools import lru_cache
 
 from desktop_app.symptom_search.word_forms import ENDINGS
 
+_ANY = 1 << 30
 ENDING = 4  # letters a typed word may have beyond the stem it is compared with
 
 
@@ -18,13 +19,13 @@ def distance(one: str, other: str) -> int:
     return _last_column(one, other)[-1]
 
 
-def distance_to_stem(typed: str, stem: str) -> int:
+def distance_to_stem(typed: str, stem: str, most: int = _ANY) -> int:
     """Return the distance from the stem to that beginning of the typed word which fits it best.
 
     What is left of the typed word must be an ending of the language; one that is nearly an ending
-    counts as one mistake more.
+    counts as one mistake more. What is over `most` may come back as any number over it.
     """
-    by_length = _last_column(typed, stem)
+    by_length = _last_column(typed, stem, most)
     shortest = max(0, len(typed) - ENDING)
     return min(
         by_length[length] + _from_an_ending(typed[length:])
@@ -37,6 +38,11 @@ def mistakes_allowed(word: str) -> int:
     return 0 if len(word) < 4 else 1 if len(word) < 8 else 2
 
 
+def stem_lengths(typed: str, allowed: int) -> range:
+    """Return how many letters a stem has that is so many mistakes from a typed word at most."""
+    return range(len(typed) - ENDING - 1, len(typed) + allowed + 1)
+
+
 def nearest(typed: str, known: Iterable[tuple[str, int]], most: int = 3) -> tuple[str, ...]:
     """Return the known stems nearest to the typed word, the commonest first.
 
@@ -44,15 +50,16 @@ def nearest(typed: str, known: Iterable[tuple[str, int]], most: int = 3) -> tupl
     all are too far off.
     """
     allowed = mistakes_allowed(typed)
-    pieces = _pieces(typed)
+    pieces, lengths = _pieces(typed), stem_lengths(typed, allowed)
     found: list[tuple[int, int, int, str]] = []
     for stem, jobs in known:
-        if allowed == 0 or len(stem) < 4 or not -ENDING - 1 <= len(stem) - len(typed) <= allowed:
+        if allowed == 0 or len(stem) < 4 or len(stem) not in lengths:
             continue
         if _missing(stem, typed, allowed) or len(pieces & _pieces(stem)) * 3 < len(stem) - 1:
             continue
-        off = distance_to_stem(typed, stem)
-        if off <= min(allowed, mistakes_allowed(stem + "__")):  # a stem lost some two letters
+        allowed_here = min(allowed, mistakes_allowed(stem + "__"))  # a stem lost some two letters
+        off = distance_to_stem(typed, stem, allowed_here)
+        if off <= allowed_here:
             found.append((off, -len(stem), -jobs, stem))
     found.sort()
     best = [stem for off, _, _, stem in found if off == found[0][0]]
@@ -83,17 +90,27 @@ def _pieces(word: str) -> frozenset[str]:
     return frozenset(pairs | {word[i] + word[i + 2] for i in range(len(word) - 2)})
 
 
-def _last_column(one: str, other: str) -> list[int]:
-    """Return the distances of every beginning of `one` (shortest first) to the whole `other`."""
+def _last_column(one: str, other: str, most: int = _ANY) -> list[int]:
+    """Return the distances of every beginning of `one` (shortest first) to the whole `other`.
+
+    Once no later one can be within `most`, the rest is said to be over it.
+    """
     before: list[int] = []
     row = list(range(len(other) + 1))
     ends = [row[-1]]
     for i, letter in enumerate(one, 1):
         two_before, before, row = before, row, [i]
         for j, goal in enumerate(other, 1):
-            cost = min(before[j] + 1, row[j - 1] + 1, before[j - 1] + (letter != goal))
+            cost = before[j - 1] + (letter != goal)  # compared one by one: it is asked very often
+            if before[j] < cost:
+                cost = before[j] + 1
+            if row[-1] < cost:
+                cost = row[-1] + 1
             if i > 1 and j > 1 and letter == other[j - 2] and one[i - 2] == goal:
                 cost = min(cost, two_before[j - 2] + 1)
             row.append(cost)
         ends.append(row[-1])
+        if min(row) > most and min(before) > most:  # a swap reaches back over one row
+            ends += [most + 1] * (len(one) - i)
+            break
     return ends

@@ -14,14 +14,26 @@ from desktop_app.repair_jobs.trouble_code import codes_in
 from desktop_app.shop_record.resource_folder import resource_path
 from desktop_app.shop_record.toml_text import toml_values
 from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.symptom_search.subjects import Things
 from desktop_app.symptom_search.told_words import WordReader
 from desktop_app.symptom_search.vocabulary import Group, TwoMeanings, Vocabulary
 
 _WORDS = frozenset(("id", "plain", "means"))
 _LISTS = frozenset(("heard", "shop", "when", "systems", "codes", "near"))
-_PHRASES = ("nothing", "whole", "ordinary")
+_PHRASES = ("nothing", "no_condition", "parts", "whole", "ordinary")
+_THINGS = ("things", "which")
 _TABLES = frozenset(
-    ("groups", "conditions", "mended", "one_word", "two_meanings", "akin", "sorts", *_PHRASES)
+    (
+        "groups",
+        "conditions",
+        "mended",
+        "one_word",
+        "two_meanings",
+        "akin",
+        "sorts",
+        *_PHRASES,
+        *_THINGS,
+    )
 )
 # Words of denials, which are known without standing in a phrase.
 _TURNS = "no not never without but though although however instead gone cured fixed longer more"
@@ -46,6 +58,7 @@ def read_vocabulary(folder: Path) -> Vocabulary:
     two_meanings: list[TwoMeanings] = []
     akin: dict[str, frozenset[str]] = {}
     listed: dict[str, list[str]] = {name: [] for name in _PHRASES}
+    things: dict[str, dict[str, tuple[str, ...]]] = {name: {} for name in _THINGS}
     for path in sorted(folder.glob("*.toml")):
         data = _loaded(path)
         groups.extend(_group(entry, path.name) for entry in _tables(data, "groups", path.name))
@@ -59,6 +72,9 @@ def read_vocabulary(folder: Path) -> Vocabulary:
             _two_meanings(entry, path.name) for entry in _tables(data, "two_meanings", path.name)
         )
         _add_akin(akin, data, path.name)
+        for name, kept_things in things.items():
+            for key, those in _table(data, name, path.name).items():
+                kept_things[key] = _strings(those, path.name, f"{name}.{key}")
         for name, kept_phrases in listed.items():
             told = _table(data, name, path.name).get("phrases", [])
             kept_phrases.extend(_strings(told, path.name, f"{name}.phrases"))
@@ -66,11 +82,20 @@ def read_vocabulary(folder: Path) -> Vocabulary:
         raise VocabularyTrouble(f"No symptom groups were found in {folder.name}.")
     _check_together(groups)
     told = [phrase for group in groups for phrase in (*group.phrases, group.means)]
-    told += [phrase for phrases in (*conditions.values(), listed["nothing"]) for phrase in phrases]
+    told += [
+        phrase
+        for phrases in (*conditions.values(), listed["nothing"], listed["no_condition"])
+        for phrase in phrases
+    ]
     told += [word for one in akin.values() for word in one] + [_TURNS]
     ordinary = " ".join(listed["ordinary"]).split()
     reader = WordReader(words["mended"], words["one_word"], listed["whole"], told, ordinary)
-    return Vocabulary(groups, conditions, reader, two_meanings, listed["nothing"], akin)
+    parts = " ".join(listed["parts"]).split()
+    return Vocabulary(
+        *(groups, conditions, reader, two_meanings, listed["nothing"], akin),
+        no_condition=listed["no_condition"],
+        things=Things(things["things"], things["which"], parts),
+    )
 
 
 def _add_akin(akin: dict[str, frozenset[str]], data: Mapping[str, Any], file: str) -> None:
@@ -100,9 +125,10 @@ def _group(entry: Any, file: str) -> Group:
     if not isinstance(entry, dict):
         _refuse(file, "a group is not a table", ["[[groups]] with id, plain, means, heard"])
     name = entry.get("id") or entry.get("plain") or "without an id"
-    unknown = sorted(set(entry) - _WORDS - _LISTS)
+    unknown = sorted(set(entry) - _WORDS - _LISTS - {"instead"})
     if unknown:
         _refuse(file, f"group {name} has a key “{unknown[0]}”", sorted(_WORDS | _LISTS))
+    instead = _pairs(entry, "instead", file)
     for key in sorted(_WORDS):
         if not isinstance(entry.get(key), str) or not entry[key].strip():
             _refuse(file, f"group {name} has no “{key}”", ["a word or two in quotes"])
@@ -110,13 +136,15 @@ def _group(entry: Any, file: str) -> Group:
     if not lists["heard"]:
         _refuse(file, f"group {name} has nothing in “heard”", ["what a customer would say"])
     for key, allowed in (("when", CONDITION_IDS), ("systems", _SYSTEM_IDS)):
-        for value in lists[key]:
+        for value in (*lists[key], *(instead if key == "when" else ())):
             if value not in allowed:
                 _refuse(file, f"group {name}: “{value}” in “{key}” is not known", sorted(allowed))
     for code in lists["codes"]:
         if codes_in(code) != (code,):
             _refuse(file, f"group {name}: “{code}” is not a trouble code", ["codes such as P0300"])
-    return Group(id=entry["id"], plain=entry["plain"], means=entry["means"], **lists)
+    return Group(
+        id=entry["id"], plain=entry["plain"], means=entry["means"], instead=instead, **lists
+    )
 
 
 def _check_together(groups: Iterable[Group]) -> None:
@@ -129,7 +157,7 @@ def _check_together(groups: Iterable[Group]) -> None:
             if name in seen:
                 raise VocabularyTrouble(f"Two symptom groups are called “{name}”.")
         seen |= {group.id, group.plain}
-        for other in group.near:
+        for other in (*group.near, *group.instead.values()):
             if other not in ids:
                 raise VocabularyTrouble(
                     f"Group {group.id} names “{other}” as near, and there is no such group."

@@ -83,6 +83,14 @@ def alike(one: str, other: str) -> bool:
     return _is_ending(one[shared:], last) and _is_ending(other[shared:], last)
 
 
+def is_named(name: str, said: str) -> bool:
+    """Tell whether a thing's name is said, as one or as several: "starts" is no starter."""
+    short, long = sorted((name, said), key=len)
+    return long in (short, f"{short}s", f"{short}es") or (
+        short.endswith("y") and long == f"{short[:-1]}ies"
+    )
+
+
 def forms_to_find(word: str, unfinished: bool) -> Forms:
     """Return what the full-text index should be asked for a folded word.
 

@@ -18,7 +18,7 @@ from desktop_app.repair_jobs.stored import (
     Vehicle,
     Visit,
 )
-from desktop_app.returns_watched.stored import ReturnLink
+from desktop_app.returns_watched.stored import CustomerAsked, ReturnLink
 from desktop_app.shop_record.deed import Deed
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.resource_folder import resource_path
@@ -42,8 +42,9 @@ class OldJobs:
         return find(self.record, self.words, self.kinds, text, limit)
 
     def numbers(self, text: str) -> list[str]:
-        """Return the numbers of the jobs found, the best first."""
-        return [hit.number for hit in self.find(text).hits]
+        """Return the numbers of the jobs shown, those with but a word in common last."""
+        found = self.find(text)
+        return [hit.number for hit in (*found.hits, *found.weak)]
 
     def car(self, plate: str = "", vin: str | None = None, description: str = "") -> int:
         def work(deed: Deed) -> None:
@@ -96,6 +97,7 @@ class OldJobs:
             )
             values = {"technician_id": None, "number": f"J-{self._written:03}", "left_at": left}
             windows = {"window_days": 90, "window_miles": 3000, "window_rule": "first"}
+            values |= {"cause": "Shown.", "correction": "Mended."}  # a repair, where none is told
             job = deed.add(Job, visit_id=visit, concern=concern, **(values | windows | more))
             made.append(job)
             for group in self.words.groups_in(concern):
@@ -118,6 +120,14 @@ class OldJobs:
             deed.add(ReturnLink, earlier_job_id=earlier, later_job_id=later, judgement=judgement)
 
         self.record.do("Judge a return", work)
+
+    def told(self, job: int, answer: str, on: str, judgement: str | None = None) -> None:
+        """Write what a customer said when asked, and how it was judged."""
+
+        def work(deed: Deed) -> None:
+            deed.add(CustomerAsked, job_id=job, answer=answer, asked_on=on, judgement=judgement)
+
+        self.record.do("Ask a customer", work)
 
 
 def _made(made: int | None) -> int:

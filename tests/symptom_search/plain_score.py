@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from math import floor
 
 from desktop_app.symptom_search import points
-from desktop_app.symptom_search.word_index import entry
+from desktop_app.symptom_search.word_index import course, entry
 from desktop_app.symptom_search.word_index.asked import Asked, AskedWord, Way
 from desktop_app.symptom_search.word_index.entry import JobEntry, marked
 from desktop_app.symptom_search.word_index.porter import porter_stem
@@ -57,9 +57,11 @@ def points_of(job: JobEntry, asked: Asked, lengths: Lengths) -> int | None:
         return None
     units += points.UNIT * points.SAME_CONDITION * having(entry.HAPPENS, asked.conditions)
     units += points.UNIT * points.NEVER_CONDITION * having(entry.NEVER, asked.conditions)
-    if job.came_back:
+    if job.course & course.BACK:
         return units + points.UNIT * points.CAME_BACK
-    return units + points.UNIT * points.STAYED_FIXED * is_settled(job, asked.today)
+    trouble = job.course & (course.TROUBLE | course.LOST)
+    stayed = is_settled(job, asked.today) and not trouble
+    return units + points.UNIT * points.STAYED_FIXED * stayed
 
 
 def word_value(job: JobEntry, word: AskedWord, lengths: Lengths) -> int:
@@ -68,8 +70,9 @@ def word_value(job: JobEntry, word: AskedWord, lengths: Lengths) -> int:
 
 
 def is_settled(job: JobEntry, today: int) -> bool:
-    """Tell whether a job was handed over and its window is behind it."""
-    return job.left != entry.NOT_HANDED_OVER and job.settles < today
+    """Tell whether a repair was handed over, its window is behind it, and no return is open."""
+    is_over = job.left != entry.NOT_HANDED_OVER and job.settles < today
+    return course.is_settled(job.course, is_over=is_over)
 
 
 def _way_value(job: JobEntry, way: Way, lengths: Lengths) -> int:

@@ -74,3 +74,11 @@ def test_anything_can_be_read(words: Vocabulary, kinds: dict[str, PartKind], tex
     assert len(question.words) <= 12
     for piece in question.pieces:
         assert piece.shown
+
+
+@pytest.mark.parametrize("text", ["p 0303", "P-0303 misfire", "code p 0303 at idle"])
+def test_a_code_may_be_told_with_its_letter_apart(words: Vocabulary, text: str) -> None:
+    question = read_question(text, words, {})
+    assert question.codes == ("P0303",)
+    assert all(name.compact != "0303" for name in question.names)
+    assert all("0303" not in word.word for word in question.words)

@@ -6,7 +6,12 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from desktop_app.symptom_search.typing_mistake import distance, mistakes_allowed, nearest
+from desktop_app.symptom_search.typing_mistake import (
+    distance,
+    distance_to_stem,
+    mistakes_allowed,
+    nearest,
+)
 
 # Stems as the index keeps them, with the number of jobs that have each.
 STEMS = {
@@ -54,3 +59,9 @@ def test_the_distance_is_the_same_both_ways_and_nought_only_for_equals(one: str,
     assert distance(one, two) == distance(two, one)
     assert (distance(one, two) == 0) == (one == two)
     assert abs(len(one) - len(two)) <= distance(one, two) <= max(len(one), len(two))
+
+
+@given(LETTERS, LETTERS, st.integers(0, 3))
+def test_giving_up_early_changes_nothing_within_the_bound(typed: str, stem: str, most: int) -> None:
+    whole, bounded = distance_to_stem(typed, stem), distance_to_stem(typed, stem, most)
+    assert bounded == whole or min(bounded, whole) > most

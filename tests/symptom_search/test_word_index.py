@@ -16,8 +16,9 @@ from desktop_app.symptom_search.word_index.counting import (
     Chosen,
     about_the_same,
     commonest_fixes,
-    count_handed_over,
+    count_repairs,
 )
+from desktop_app.symptom_search.word_index.course import BACK, COUNTED, LOST, WAITS
 from desktop_app.symptom_search.word_index.entry import JobEntry, fix_key, marked
 from desktop_app.symptom_search.word_index.packing import NotAnIndex, facts_of, pack, unpack
 from desktop_app.symptom_search.word_index.scoring import best_of, score
@@ -26,6 +27,7 @@ from tests.symptom_search.plain_score import is_settled, ranked
 
 TODAY = 1000
 WORDS = ("stalls", "stalling", "stall", "hot", "hose", "hoses", "idle")
+COURSES = st.sampled_from((COUNTED, COUNTED | BACK, COUNTED | WAITS, COUNTED | LOST, 0, BACK))
 SAID = st.lists(st.sampled_from(WORDS), max_size=4)
 IDS = st.sampled_from(("one", "two", "three"))
 KINDS = (entry.SYMPTOM, entry.CODE, entry.PART, entry.HAPPENS, entry.NEVER, entry.SYSTEM)
@@ -42,7 +44,7 @@ def job_entries(draw: st.DrawFn) -> list[JobEntry]:
         left = draw(st.sampled_from((entry.NOT_HANDED_OVER, 900, 990)))
         settles = draw(st.sampled_from((999, 1000, entry.NEVER_SETTLED)))
         fixes = draw(st.sets(st.sampled_from((3, 5, 8)), max_size=2)) if left > 0 else set()
-        rest = draw(st.tuples(st.booleans(), st.integers(1, 3)))
+        rest = draw(st.tuples(COURSES, st.sampled_from((0, 995)), st.integers(1, 3)))
         came = draw(st.integers(880, 885))
         facts = tuple(sorted(draw(FACTS)))
         entries.append(
@@ -95,7 +97,7 @@ def cut_in_two(entries: Sequence[JobEntry], later: Sequence[JobEntry]) -> list[P
     """Return the arrays of jobs as they once were, and of those that were changed since."""
     lengths = mean_lengths(entries)
     changed = np.array([one.job for one in later], np.int32)
-    main = arrays_of([one._replace(came_back=False) for one in entries], lengths)
+    main = arrays_of([one._replace(course=COUNTED) for one in entries], lengths)
     alive = ~np.isin(main.ids, changed)
     return [Part(main, alive), Part(arrays_of(later, lengths))]
 
@@ -114,7 +116,7 @@ def test_the_best_jobs_are_exactly_those_of_the_stated_score(
 def test_jobs_changed_since_are_scored_as_they_are_now(
     entries: list[JobEntry], asked: Asked, data: st.DataObject
 ) -> None:
-    later = [one for one in entries if one.came_back or data.draw(st.booleans())]
+    later = [one for one in entries if one.course != COUNTED or data.draw(st.booleans())]
     parts = [score(part, asked) for part in cut_in_two(entries, later)]
     right = ranked(entries, asked, mean_lengths(entries), 40)
     assert [(one.points, one.job) for one in best_of(parts, TODAY, 40)] == right
@@ -124,7 +126,7 @@ def test_jobs_changed_since_are_scored_as_they_are_now(
 def test_what_fixed_it_is_counted_over_every_job(
     entries: list[JobEntry], most: int, data: st.DataObject
 ) -> None:
-    later = [one for one in entries if one.came_back or data.draw(st.booleans())]
+    later = [one for one in entries if one.course != COUNTED or data.draw(st.booleans())]
     chosen = [
         Chosen(part.arrays, np.ones(part.arrays.jobs, bool) if part.alive is None else part.alive)
         for part in cut_in_two(entries, later)
@@ -141,10 +143,11 @@ def test_what_fixed_it_is_counted_over_every_job(
         settled = [one for one in those if is_settled(one, TODAY)]
         assert list(fix.jobs) == [one.job for one in those]
         assert list(fix.settled) == [one.job for one in settled]
-        assert list(fix.back) == [one.job for one in those if one.came_back]
-        assert fix.settled_back == sum(one.came_back for one in settled)
+        assert list(fix.back) == [one.job for one in those if one.course & BACK]
+        assert fix.settled_back == sum(bool(one.course & BACK) for one in settled)
         assert fix.newest == those[0].job
-    assert count_handed_over(chosen) == sum(one.left > 0 for one in entries)
+    repairs = [one for one in entries if one.left > 0 and one.course & COUNTED]
+    assert count_repairs(chosen) == len(repairs)
 
 
 @given(job_entries(), QUESTIONS)
@@ -181,7 +184,9 @@ def test_a_packed_index_comes_out_as_it_went_in(entries: list[JobEntry]) -> None
         assert array.tolist() == arrays.named()[name].tolist(), name
 
 
-ONE_JOB = JobEntry(4, ("hose split",) * 8, (marked(entry.CODE, "P0300"),), 1, 2, 3, True, 5, (6,))
+ONE_JOB = JobEntry(
+    4, ("hose split",) * 8, (marked(entry.CODE, "P0300"),), 1, 2, 3, BACK, 2, 5, (6,)
+)
 PACKED = b"".join(pack(arrays_of([ONE_JOB]), {"seq": 7}))
 
 

@@ -20,6 +20,7 @@ from desktop_app.symptom_search.screen.found_list import FoundList
 from desktop_app.symptom_search.screen.hit_rows import Row
 from desktop_app.symptom_search.screen.index_errand import IndexErrand
 from desktop_app.symptom_search.screen.jobs_behind import Behind
+from desktop_app.symptom_search.screen.meanings import Meanings
 from desktop_app.symptom_search.screen.old_jobs import OldJobs
 from desktop_app.symptom_search.screen.read_as_row import ReadAsRow
 
@@ -57,6 +58,7 @@ class AskPage(QWidget):
         self._read_as = ReadAsRow()
         self._list = FoundList()
         self._fixes = FixesPanel(desk, old_jobs.led)
+        self._meanings = Meanings(desk, old_jobs, self.field)
         self._pause = QTimer(self)
         self._build()
         desk.changed.connect(self._hear)
@@ -91,6 +93,7 @@ class AskPage(QWidget):
         self._list.left.connect(self.field.setFocus)
         self._list.went_back.connect(self.field.setFocus)
         self._read_as.taken_out.connect(self._take_out)
+        self._read_as.meaning_wanted.connect(self._meanings.open)
         self._fixes.behind_wanted.connect(self._open_behind)
         self._fixes.hide()
         self._pause.setSingleShot(True)
@@ -108,7 +111,12 @@ class AskPage(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(16, 12, 16, 16)
         column.setSpacing(8)
-        for widget in (self.field, self._filters, self._read_as):
+        beside = QHBoxLayout()
+        beside.addWidget(self._filters, 1)
+        beside.addWidget(self._meanings.button, 0, Qt.AlignmentFlag.AlignTop)
+        column.addWidget(self.field)
+        column.addLayout(beside)
+        for widget in (self._read_as, self._meanings):
             column.addWidget(widget)
         column.addLayout(below, 1)
 
@@ -178,7 +186,7 @@ class AskPage(QWidget):
         self._shown, self._of_all = asked, found.of_all
         self._read_as.show_pieces((*found.read_as, *self._filters.pieces()))
         told = _told(found, bool(asked[1]))
-        self._list.show_found(told, found.hits, anew=anew)
+        self._list.show_found(told, _rows(found), anew=anew)
         self._fixes.show_fixes(found.fixes, found.counted_over())
         self._fixes.setVisible(bool(found.fixes))
         if anew and not found.of_all:
@@ -261,9 +269,17 @@ class AskPage(QWidget):
         return False
 
 
+def _rows(found: Found) -> list[Row]:
+    """Return the jobs found, and under a heading those that have but a word in common."""
+    apart: list[Row] = ["Only a word or two in common", *found.weak] if found.weak else []
+    return [*found.hits, *apart]
+
+
 def _told(found: Found, filtered: bool) -> str:
     """Return the line over the jobs found."""
     jobs = len(found.hits)
+    if not jobs and found.weak:
+        return "No old job is about that. Those below have a word or two in common with it."
     if not jobs and filtered:
         return "No old job that is chosen above says this. More kinds or times may have it."
     if not jobs:

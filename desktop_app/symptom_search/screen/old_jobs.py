@@ -11,6 +11,7 @@ from desktop_app.symptom_search.filters import ALL_JOBS, Filters
 from desktop_app.symptom_search.found import Found, Hit
 from desktop_app.symptom_search.led_there import LedThere
 from desktop_app.symptom_search.question import Piece, read_question, without
+from desktop_app.symptom_search.untold_words import Untold, untold
 from desktop_app.symptom_search.vocabulary import Vocabulary
 
 Words = Callable[[], Vocabulary]
@@ -46,6 +47,14 @@ class OldJobs:
     def classes(self) -> tuple[str, ...]:
         """Return the classes of vehicles that the shop has seen, the commonest first."""
         return find.vehicle_classes(self._record)
+
+    def words(self) -> Vocabulary:
+        """Return the vocabulary with what the shop's own phrases mean now."""
+        return self._words()
+
+    def untold(self, text: str) -> Untold:
+        """Return the words of a text that mean nothing yet, and what they are guessed to mean."""
+        return untold(read_question(text, self._words(), self._kinds()))
 
     def says_enough(self, text: str, fewest: int = 2) -> bool:
         """Tell whether a text has so many words with a meaning, symptoms' words among them."""

@@ -10,13 +10,20 @@ from PySide6.QtWidgets import QPushButton, QWidget
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.look import TOUCH
 from desktop_app.shop_window.texts import plain_label, tooltip
-from desktop_app.symptom_search.question import Piece
+from desktop_app.symptom_search.question import PERHAPS, Piece
+from desktop_app.symptom_search.screen.link_button import LinkButton
+
+_UNTOLD = ("word", PERHAPS)  # kinds of pieces that a shop may say the meaning of
 
 
 class ReadAsRow(QWidget):
-    """Shows the pieces of a question; `taken_out` carries the piece that was pressed."""
+    """Shows the pieces of a question; `taken_out` carries the piece that was pressed.
+
+    Where words mean nothing yet, or are guessed at, `meaning_wanted` says that somebody knows.
+    """
 
     taken_out = Signal(object)  # Piece
+    meaning_wanted = Signal()
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -26,6 +33,10 @@ class ReadAsRow(QWidget):
         self._label = plain_label("Read as", "quiet")
         self._label.setMinimumHeight(TOUCH)
         self._line.addWidget(self._label)
+        self._meaning = LinkButton("Say what it means here", "Say what these words mean here")
+        self._meaning.setToolTip(tooltip("What customers say, and what it means in this shop"))
+        self._meaning.setMinimumHeight(TOUCH)
+        self._meaning.clicked.connect(self.meaning_wanted)
         self.hide()
 
     def last_piece(self) -> Piece | None:
@@ -42,8 +53,10 @@ class ReadAsRow(QWidget):
             button.hide()
             button.deleteLater()
         self._buttons = [self._button(place, one) for place, one in enumerate(self._pieces)]
-        for button in self._buttons:
-            self._line.addWidget(button)
+        self._line.removeWidget(self._meaning)
+        for button in (*self._buttons, self._meaning):
+            self._line.addWidget(button)  # the way to a meaning stands last
+        self._meaning.setVisible(any(one.kind in _UNTOLD for one in self._pieces))
         self.setVisible(bool(self._buttons))
         self.updateGeometry()
 

@@ -9,6 +9,14 @@ from functools import cached_property
 from typing import TYPE_CHECKING, Any
 
 from desktop_app.symptom_search.points import CAME_BACK, STAYED_FIXED, UNIT
+from desktop_app.symptom_search.word_index.course import (
+    BACK,
+    COUNTED,
+    LOST,
+    NOT_OURS,
+    TROUBLE,
+    WAITS,
+)
 from desktop_app.symptom_search.word_index.entry import NOT_HANDED_OVER
 
 if TYPE_CHECKING:
@@ -21,8 +29,9 @@ if TYPE_CHECKING:
     Flags = NDArray[np.bool_]
 
 _LAST = "\U0010ffff"
+_ASCII, _FOLLOWS = 0x80, 0xC0  # UTF-8: the bytes after a letter's first begin with the bits 10
 _REMEMBERED = 10_000
-BACK, SETTLED, STATES = 1, 2, 4
+SETTLED, STATES = 2, 4  # beside BACK, which is 1
 
 
 @dataclass(frozen=True)
@@ -38,16 +47,18 @@ class Arrays:
     """Jobs 0 to n - 1 by their ids, and terms in the order of their UTF-8 bytes.
 
     Term t is `letters[letters_from[t]:letters_from[t + 1]]`; the same way `jobs_from` cuts
-    `having` (job places, rising within a term) and `impacts`. `ids` rise; `came`, `left` and
-    `settles` are days. Pair i says that job `fixed_job[i]` was mended by `fix_keys[fixed_by[i]]`,
-    keys and jobs rising. `lengths` are the mean words of each field.
+    `having` (job places, rising within a term) and `impacts`. `ids` rise; `came`, `left`, `settles`
+    and `seen` are days, `course` the bits of course.py. Pair i says that job `fixed_job[i]` was
+    mended by `fix_keys[fixed_by[i]]`, keys and jobs rising. `lengths` are the mean words of each
+    field.
     """
 
     ids: Ints
     came: Ints
     left: Ints
     settles: Ints
-    came_back: Bytes
+    course: Bytes
+    seen: Ints
     vehicle: Ints
     letters: Bytes
     letters_from: Keys
@@ -111,9 +122,13 @@ class Arrays:
 def _fates(arrays: Arrays, today: int) -> Fates:
     import numpy as np
 
-    settled = (arrays.left != NOT_HANDED_OVER) & (arrays.settles < today)
-    back = arrays.came_back > 0
-    points = np.where(settled, np.int32(STAYED_FIXED * UNIT), np.int32(0))
+    course = arrays.course
+    back = course & BACK > 0
+    is_over = (arrays.left != NOT_HANDED_OVER) & (arrays.settles < today)
+    open_question = (course & (WAITS | NOT_OURS) > 0) & ~back
+    settled = is_over & (course & COUNTED > 0) & ~open_question
+    stayed = settled & (course & (TROUBLE | LOST) == 0)
+    points = np.where(stayed, np.int32(STAYED_FIXED * UNIT), np.int32(0))
     points[back] = CAME_BACK * UNIT
     return Fates((settled * SETTLED + back * BACK).astype(np.uint8), points)
 
@@ -155,8 +170,23 @@ class Terms:
         first = bisect_left(self, letters.encode())
         return first, bisect_left(self, (letters + _LAST).encode(), first)
 
-    def of_length(self, first: int, end: int, shortest: int, longest: int) -> Iterator[int]:
-        """Yield the places between two whose terms have so many letters."""
-        lengths = self._cuts[first + 1 : end + 1] - self._cuts[first:end]
-        fits = (lengths >= shortest) & (lengths <= longest)
+    def maybe_near(
+        self, first: int, end: int, word: str, lengths: range, missing: int
+    ) -> Iterator[int]:
+        """Yield the places between two whose terms may be near a word.
+
+        Those have as many letters as the range says, and at most so many that the word lacks.
+        """
+        import numpy as np
+
+        if first >= end:
+            return
+        cuts = self._cuts[first : end + 1]
+        said = self._letters[cuts[0] : cuts[-1]]
+        starts = cuts[:-1] - cuts[0]
+        lacks = np.arange(256) < _ASCII  # a letter of several bytes is left to a closer look
+        lacks[list(word.encode())] = False
+        lacking = np.add.reduceat(lacks[said], starts, dtype=np.int32)
+        letters = np.add.reduceat(said & _FOLLOWS != _ASCII, starts, dtype=np.int32)
+        fits = (letters >= lengths.start) & (letters < lengths.stop) & (lacking <= missing)
         yield from (first + int(place) for place in fits.nonzero()[0])

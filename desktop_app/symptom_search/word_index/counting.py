@@ -8,8 +8,9 @@ from functools import cached_property
 from itertools import chain
 from typing import TYPE_CHECKING, overload
 
-from desktop_app.symptom_search.word_index.arrays import BACK, SETTLED, STATES
+from desktop_app.symptom_search.word_index.arrays import SETTLED, STATES
 from desktop_app.symptom_search.word_index.asked import Asked
+from desktop_app.symptom_search.word_index.course import BACK, COUNTED
 from desktop_app.symptom_search.word_index.entry import NOT_HANDED_OVER
 from desktop_app.symptom_search.word_index.scoring import Scored
 
@@ -142,9 +143,16 @@ def commonest_fixes(chosen: Sequence[Chosen], today: int, most: int = 12) -> lis
     return [_counted(parts, newest, key) for newest, key in _commonest(parts, most)]
 
 
-def count_handed_over(chosen: Sequence[Chosen]) -> int:
-    """Return how many of the chosen jobs were handed over."""
-    return sum(int(((one.arrays.left != NOT_HANDED_OVER) & one.jobs).sum()) for one in chosen)
+def count_repairs(chosen: Sequence[Chosen]) -> int:
+    """Return how many of the chosen jobs are repairs that were handed over."""
+    return sum(
+        int(
+            (
+                one.jobs & (one.arrays.left != NOT_HANDED_OVER) & (one.arrays.course & COUNTED > 0)
+            ).sum()
+        )
+        for one in chosen
+    )
 
 
 def _mended(chosen: Chosen, today: int) -> _Mended:

@@ -21,7 +21,8 @@ class JobEntry(NamedTuple):
 
     `texts` are folded words, one text for each of FIELDS; `facts` are marked terms. Days are
     proleptic ordinals: `came`, `left` (NOT_HANDED_OVER while it is here) and `settles`, the last
-    day of its window (NEVER_SETTLED where that has no end). `fixes` are fix keys.
+    day of its window (NEVER_SETTLED where that has no end). `course` are the bits of course.py,
+    `seen` the last day on which all was well with it (0: none). `fixes` are fix keys.
     """
 
     job: int
@@ -30,7 +31,8 @@ class JobEntry(NamedTuple):
     came: int
     left: int
     settles: int
-    came_back: bool
+    course: int
+    seen: int
     vehicle: int
     fixes: tuple[int, ...]
 

@@ -19,15 +19,15 @@ if TYPE_CHECKING:
     import numpy as np
     from numpy.typing import NDArray
 
-VERSION = 1
+VERSION = 3  # another one wherever what an entry holds is worked out in another way
 HEAD = 4096  # bytes of the head, filled up with spaces
 _CHECK = 9  # of them for the checksum
 _STEP = 64
 _PIECE = 1 << 22
 _TYPES = {
-    **dict.fromkeys(("ids", "came", "left", "settles", "vehicle", "having"), "<i4"),
+    **dict.fromkeys(("ids", "came", "left", "settles", "seen", "vehicle", "having"), "<i4"),
     **dict.fromkeys(("fixed_job", "fixed_by"), "<i4"),
-    **dict.fromkeys(("came_back", "letters", "impacts"), "|u1"),
+    **dict.fromkeys(("course", "letters", "impacts"), "|u1"),
     **dict.fromkeys(("letters_from", "jobs_from", "fix_keys"), "<i8"),
     "lengths": "<f8",
 }
@@ -63,10 +63,7 @@ def unpack(file: NDArray[np.uint8]) -> Arrays:
     import numpy as np
 
     line = _line(file[:HEAD].tobytes())
-    checked = 0
-    for start in range(_CHECK, len(file), _PIECE):
-        checked = zlib.crc32(file[start : start + _PIECE].data, checked)
-    if file[:_CHECK].tobytes() != f"{checked:08x} ".encode("ascii"):
+    if not is_whole(file):
         raise NotAnIndex("its content was changed")
     arrays, start = {}, HEAD
     for field in fields(Arrays):
@@ -75,6 +72,14 @@ def unpack(file: NDArray[np.uint8]) -> Arrays:
         arrays[field.name] = np.frombuffer(file[start : start + size], kind)
         start += size + -size % _STEP
     return Arrays(**arrays)
+
+
+def is_whole(file: NDArray[np.uint8]) -> bool:
+    """Tell whether the bytes of a file, of whichever version, are as they were written."""
+    checked = 0
+    for start in range(_CHECK, len(file), _PIECE):
+        checked = zlib.crc32(file[start : start + _PIECE].data, checked)
+    return file[:_CHECK].tobytes() == f"{checked:08x} ".encode("ascii")
 
 
 def _pieces(array: NDArray[Any], name: str) -> Iterator[bytes]:

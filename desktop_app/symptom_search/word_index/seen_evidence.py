@@ -6,8 +6,9 @@ from collections.abc import Iterable, Sequence
 
 from desktop_app.symptom_search.reasons import Evidence
 from desktop_app.symptom_search.word_index import entry
-from desktop_app.symptom_search.word_index.arrays import BACK, SETTLED, Arrays
+from desktop_app.symptom_search.word_index.arrays import Arrays
 from desktop_app.symptom_search.word_index.asked import Asked
+from desktop_app.symptom_search.word_index.course import became
 from desktop_app.symptom_search.word_index.scoring import Best
 
 
@@ -37,7 +38,9 @@ def _evidence(arrays: Arrays, asked: Asked, places: Sequence[int]) -> list[Evide
     codes, related = (having(entry.CODE, one) for one in (asked.codes, asked.related))
     parts = having(entry.PART, asked.parts)
     happens, never = (having(one, asked.conditions) for one in (entry.HAPPENS, entry.NEVER))
-    states = arrays.fates(asked.today).state[at].tolist()
+    columns = (arrays.course, arrays.left, arrays.settles, arrays.seen)
+    courses = (one[at].tolist() for one in columns)
+    fates = [_became(*one, today=asked.today) for one in zip(*courses, strict=True)]
     return [
         Evidence(
             groups=symptoms[i],
@@ -47,8 +50,14 @@ def _evidence(arrays: Arrays, asked: Asked, places: Sequence[int]) -> list[Evide
             parts=parts[i],
             happens=happens[i],
             never=never[i],
-            stayed_fixed=states[i] == SETTLED,
-            came_back=bool(states[i] & BACK),
+            became=fates[i],
         )
         for i in range(len(places))
     ]
+
+
+def _became(course: int, left: int, settles: int, seen: int, *, today: int) -> str:
+    """Return what became of a job by a day, in words; nothing of one that is still here."""
+    if left == entry.NOT_HANDED_OVER:
+        return ""
+    return became(course, is_over=settles < today, seen_after=settles < seen <= today).value

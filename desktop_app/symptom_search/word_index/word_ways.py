@@ -9,7 +9,7 @@ from typing import Protocol
 
 from desktop_app.symptom_search.points import ALL_WORDS, JOINED_FIT, NEAR_FIT
 from desktop_app.symptom_search.question import Word
-from desktop_app.symptom_search.typing_mistake import ENDING, mistakes_allowed, nearest
+from desktop_app.symptom_search.typing_mistake import mistakes_allowed, nearest, stem_lengths
 from desktop_app.symptom_search.word_forms import forms_to_find
 from desktop_app.symptom_search.word_index.arrays import Arrays, Part
 from desktop_app.symptom_search.word_index.asked import AskedWord, Way
@@ -32,8 +32,11 @@ class Known(Protocol):
     def having_way(self, way: Way) -> int:
         """Return in how many jobs, at most, a word may stand in this way."""
 
-    def shelf(self, beginning: str, shortest: int, longest: int) -> Mapping[str, int]:
-        """Return words that begin so and have so many letters, with the jobs of each."""
+    def shelf(self, beginning: str, word: str, allowed: int) -> Mapping[str, int]:
+        """Return all stems that begin so and are near a word, and others, with the jobs of each.
+
+        `allowed` mistakes are near.
+        """
 
 
 @dataclass(frozen=True)
@@ -61,12 +64,13 @@ class KnownInParts:
         spans = (one.span(*one.terms.beginning(way.terms[0])) for one in self._arrays())
         return sum(span.stop - span.start for span in spans)
 
-    def shelf(self, beginning: str, shortest: int, longest: int) -> dict[str, int]:
-        """Return words that begin so and have so many letters, with the jobs of each."""
+    def shelf(self, beginning: str, word: str, allowed: int) -> dict[str, int]:
+        """Return all stems that begin so and are near a word, and others, with the jobs of each."""
         found: dict[str, int] = {}
+        lengths = stem_lengths(word, allowed)
         for one in self._arrays():
             places = one.terms.beginning(beginning)
-            for place in one.terms.of_length(*places, shortest, longest):
+            for place in one.terms.maybe_near(*places, word, lengths, allowed):
                 span = one.span(place, place + 1)
                 term = one.terms[place].decode()
                 found[term] = found.get(term, 0) + span.stop - span.start
@@ -92,7 +96,7 @@ def _asked(word: Word, known: Known, joined: list[Way]) -> AskedWord:
     ways = [Way((stem,)) for stem in stems] + joined
     ways += [Way((letters,), begins=True) for letters in forms.beginnings]
     jobs = sum(map(known.having_way, ways))
-    if not jobs and not word.understood:
+    if not jobs and not word.understood and not word.known:
         ways = [Way((stem,), NEAR_FIT) for stem in _near(word.word, known)]
         ways = ways or _parted(word.word, known)
         jobs = sum(map(known.having_way, ways))
@@ -111,7 +115,7 @@ def _near(word: str, known: Known) -> tuple[str, ...]:
     for beginnings in ((word[:2],), (word[0], word[1] + word[0], word[1:3])):
         shelf: dict[str, int] = {}
         for beginning in beginnings:
-            shelf |= known.shelf(beginning, len(word) - ENDING - 1, len(word) + allowed)
+            shelf |= known.shelf(beginning, word, allowed)
         near = nearest(word, ((stem, jobs) for stem, jobs in shelf.items() if stem.isalpha()))
         if near:
             return near

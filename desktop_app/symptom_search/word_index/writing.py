@@ -21,7 +21,7 @@ if TYPE_CHECKING:
 
 
 MOST_AT_ONCE = 2**16
-_COLUMNS = ("job", "came", "left", "settles", "came_back", "vehicle")
+_COLUMNS = ("job", "came", "left", "settles", "course", "seen", "vehicle")
 
 
 class _Numbers(dict[str, int]):
@@ -124,7 +124,7 @@ class ArraysWriter:
         letters_from = np.zeros(len(terms) + 1, np.int64)
         np.cumsum([len(term) for term, _ in terms], out=letters_from[1:])
         columns = np.concatenate([*self._columns, np.empty((0, len(_COLUMNS)), np.int32)]).T
-        ids, came, left, settles, back, vehicle = (column.copy() for column in columns)
+        ids, came, left, settles, course, seen, vehicle = (column.copy() for column in columns)
         no_pairs = (np.empty(0, np.int32), np.empty(0, np.int64))
         fixed_job, keys = map(np.concatenate, zip(*self._fixed, no_pairs, strict=True))
         fix_keys, fixed_by = np.unique(keys, return_inverse=True)
@@ -133,7 +133,8 @@ class ArraysWriter:
             came=came,
             left=left,
             settles=settles,
-            came_back=back.astype(np.uint8),
+            course=course.astype(np.uint8),
+            seen=seen,
             vehicle=vehicle,
             letters=letters,
             letters_from=letters_from,

@@ -1,0 +1,95 @@
+"""What this shop's customers say, and what it means here: which phrases are accepted, and why not.
+
+A phrase is compared as a search compares it: without endings and little words, slips mended.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.symptom_search.vocabulary import Group, Vocabulary
+
+MOST_LETTERS = 60
+MOST_WORDS = 7  # as many as a question lets go of at one press
+_NOTHING_KEPT = "Nothing was changed."
+_ENDS = " .,;:!?…-"
+
+
+@dataclass(frozen=True, slots=True)
+class PhraseKept:
+    """A phrase of the shop as it is kept; `symptom` is the id of the group that it means here."""
+
+    id: int
+    phrase: str
+    symptom: str
+
+
+def tidy(phrase: str) -> str:
+    """Return a phrase as it is kept: one line, single spaces, no full stop behind it."""
+    printable = "".join(letter if letter.isprintable() else " " for letter in phrase)
+    return " ".join(printable.split()).strip(_ENDS)
+
+
+def kept_as(phrase: str, words: Vocabulary, own: Iterable[PhraseKept]) -> PhraseKept | None:
+    """Return the shop's phrase that is the same one, perhaps in other forms of its words."""
+    compared = words.compared(phrase)
+    return next((one for one in own if compared and words.compared(one.phrase) == compared), None)
+
+
+def meant_until_now(phrase: str, symptom: str, words: Vocabulary) -> tuple[Group, ...]:
+    """Return what a phrase is read as so far, besides the symptom that it shall mean."""
+    return tuple(group for group in words.groups_in(phrase) if group.id != symptom)
+
+
+def named_group(symptom: str, words: Vocabulary) -> Group:
+    """Return a symptom group by its id; a ShopTrouble where there is none."""
+    group = words.group(symptom)
+    if group is None:
+        raise ShopTrouble(
+            f"There is no symptom “{symptom}”.",
+            kept=_NOTHING_KEPT,
+            do="Choose one from the list; a part of its name is enough.",
+        )
+    return group
+
+
+def accepted(phrase: str, symptom: str, words: Vocabulary) -> str:
+    """Return a new phrase as it will be kept; a ShopTrouble says why it is not accepted.
+
+    `words` are the vocabulary with what the shop's phrases mean so far.
+    """
+    group = named_group(symptom, words)
+    tidied = tidy(phrase)
+    if not tidied:
+        raise _refused("No words were told.", "Type what customers say, such as “it bucks”.")
+    if len(tidied) > MOST_LETTERS:
+        raise _refused(
+            f"“{tidied[:MOST_LETTERS]}…” is too long: it has {len(tidied)} letters.",
+            f"A phrase has {MOST_LETTERS} letters at most; the words that tell most are enough.",
+        )
+    compared = words.compared(tidied)
+    if not compared:
+        raise _refused(
+            f"“{tidied}” has only little words, which are in every concern.",
+            "Add the word that tells the fault.",
+        )
+    if len(compared) > MOST_WORDS:
+        raise _refused(
+            f"“{tidied}” has too many words.",
+            f"{MOST_WORDS} are the most, little words not counted; take those that tell most.",
+        )
+    if words.groups_in(tidied) == (group,):
+        raise _refused(f"“{tidied}” is read as {group.plain} already.", "There is nothing to do.")
+    if not words.can_mean(tidied):
+        raise _refused(
+            f"“{tidied}” would never be found in a concern: it says that something is over or "
+            "is not so, or it is more than one piece of a sentence.",
+            "Take the words that tell the fault itself, without a comma or full stop in between.",
+        )
+    return tidied
+
+
+def _refused(what: str, do: str) -> ShopTrouble:
+    return ShopTrouble(what, kept=_NOTHING_KEPT, do=do)

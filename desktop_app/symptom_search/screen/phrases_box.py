@@ -1,0 +1,199 @@
+"""What words mean in this shop: a phrase and its symptom, and the list of those kept so far."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QModelIndex, QStringListModel, Qt, Signal, Slot
+from PySide6.QtGui import QKeySequence, QShortcut
+from PySide6.QtWidgets import (
+    QFrame,
+    QHBoxLayout,
+    QLineEdit,
+    QListView,
+    QPushButton,
+    QVBoxLayout,
+    QWidget,
+)
+
+from desktop_app.shop_record.deed import Done
+from desktop_app.shop_record.written_meanwhile import Shown
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.texts import plain_label
+from desktop_app.symptom_search.own_phrases import (
+    MOST_LETTERS,
+    PhraseKept,
+    kept_as,
+    meant_until_now,
+)
+from desktop_app.symptom_search.phrase_actions import (
+    add_phrase,
+    change_phrase,
+    take_phrase_away,
+)
+from desktop_app.symptom_search.screen.list_height import show_lines
+from desktop_app.symptom_search.screen.old_jobs import OldJobs
+from desktop_app.symptom_search.screen.symptom_choice import LINES, SymptomChoice
+from desktop_app.symptom_search.stored_phrases import read_phrases
+from desktop_app.symptom_search.untold_words import Untold
+
+_LISTED = "This shop's own phrases. Press one to change it or to take it away."
+_NONE = "No phrase is the shop's own yet. What is kept here counts with the next letter typed."
+
+
+class PhrasesBox(QFrame):
+    """One form for new phrases and kept ones: a phrase of the shop in its field is changed.
+
+    `kept` says that a phrase was kept, changed or taken away; `left` that the box was left.
+    """
+
+    kept = Signal()
+    left = Signal()
+
+    def __init__(self, desk: Desk, old_jobs: OldJobs, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("card")
+        self._desk, self._old_jobs = desk, old_jobs
+        self._own: tuple[PhraseKept, ...] = ()
+        self._offered = ""  # what stands in the form without being typed there
+        self._phrase, self._choice = QLineEdit(), SymptomChoice()
+        self._hint = plain_label("", "quiet", wrap=True)
+        self._over_list = plain_label(_NONE, "quiet", wrap=True)
+        self._rows, self._list = QStringListModel(self), QListView()
+        self._keep, self._away = QPushButton("Keep"), QPushButton("Take away")
+        self._close = QPushButton("Close")
+        self._build()
+        self._choice.offer(old_jobs.words().groups)
+        desk.changed.connect(self._hear)
+        self._read()
+
+    def open_for(self, said: Untold) -> None:
+        """Offer to say what these words mean; what was typed here already stays."""
+        if said.words and self._phrase.text() in ("", self._offered):
+            self._offer(said.words[:MOST_LETTERS], said.perhaps)
+        self._read()
+        self.show()
+        if self._phrase.text().strip():
+            self._choice.take_focus()
+        else:
+            self._phrase.setFocus()
+
+    def _offer(self, phrase: str, symptom: str) -> None:
+        self._phrase.setText(phrase)
+        self._choice.choose(symptom)
+        self._offered = self._phrase.text()
+
+    def _build(self) -> None:
+        self._phrase.setAccessibleName("What customers say")
+        self._phrase.setPlaceholderText("it bucks")
+        self._phrase.setMaxLength(MOST_LETTERS)
+        self._phrase.textChanged.connect(self._say)
+        self._phrase.returnPressed.connect(self._choice.take_focus)
+        self._choice.turned.connect(self._say)
+        self._choice.entered.connect(self._press_keep)
+        self._keep.setObjectName("next")
+        self._keep.setAccessibleName("Keep what it means here")
+        self._keep.clicked.connect(self._press_keep)
+        self._away.setAccessibleName("Take this phrase away")
+        self._away.clicked.connect(self._press_away)
+        self._close.setAccessibleName("Close the shop's own phrases")
+        self._close.clicked.connect(self._leave)
+        self._list.setAccessibleName("The shop's own phrases")
+        self._list.setModel(self._rows)
+        self._list.setEditTriggers(QListView.EditTrigger.NoEditTriggers)
+        self._list.clicked.connect(self._take_up)
+        self._list.activated.connect(self._take_up)  # by the Enter key
+        escape = QShortcut(QKeySequence(Qt.Key.Key_Escape), self)
+        escape.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+        escape.activated.connect(self._leave)
+        self._lay_out()
+
+    def _lay_out(self) -> None:
+        says, means = plain_label("When a customer says"), plain_label("it means here")
+        says.setBuddy(self._phrase)
+        means.setBuddy(self._choice.line)
+        show_lines(self._list, LINES)
+        buttons = QHBoxLayout()
+        for button in (self._keep, self._away, self._close):
+            buttons.addWidget(button)
+        left = QVBoxLayout()
+        for widget in (says, self._phrase, self._list, self._over_list):
+            left.addWidget(widget)
+        left.addStretch(1)
+        right = QVBoxLayout()
+        right.addWidget(means)
+        right.addWidget(self._choice)
+        right.addLayout(buttons)
+        sides = QHBoxLayout()
+        sides.setSpacing(12)
+        sides.addLayout(left, 1)
+        sides.addLayout(right, 1)
+        column = QVBoxLayout(self)
+        column.addLayout(sides)
+        column.addWidget(self._hint)
+
+    @Slot(object)
+    def _hear(self, done: Done) -> None:
+        if "own_phrase" in done.touched:
+            self._read()
+
+    def _read(self) -> None:
+        self._own = self._desk.ask(read_phrases) or ()
+        plain = self._old_jobs.words().plain
+        self._rows.setStringList([f"“{p.phrase}” means {plain(p.symptom)}" for p in self._own])
+        self._over_list.setText(_LISTED if self._own else _NONE)
+        self._list.setVisible(bool(self._own))
+        self._say()
+
+    @Slot()
+    def _say(self) -> None:
+        """Say what the phrase means so far, before anything is kept."""
+        phrase, symptom = self._phrase.text(), self._choice.chosen()
+        words = self._old_jobs.words()
+        same = kept_as(phrase, words, self._own)
+        hint = ""
+        if same is not None:
+            hint = f"Here it means {words.plain(same.symptom)}, kept as “{same.phrase}”."
+        elif other := meant_until_now(phrase, symptom, words):
+            names = " and ".join(group.plain for group in other)
+            hint = f"So far it is read as {names}; kept here, the shop's meaning holds."
+        self._hint.setText(hint)  # empty it keeps its line, so that nothing below moves
+        self._away.setEnabled(same is not None)
+
+    @Slot()
+    def _press_keep(self) -> None:
+        phrase, symptom = self._phrase.text(), self._choice.chosen()
+        words = self._old_jobs.words()
+        same = kept_as(phrase, words, self._own)
+        if not symptom:
+            self._hint.setText("Which symptom? Choose one in its list, or type more of its name.")
+            self._choice.take_focus()
+        elif same is None:
+            self._ended(self._desk.do(add_phrase, words, phrase, symptom))
+        else:
+            shown = Shown(same.symptom)
+            self._ended(self._desk.do(change_phrase, words, same.id, symptom, shown))
+
+    @Slot()
+    def _press_away(self) -> None:
+        same = kept_as(self._phrase.text(), self._old_jobs.words(), self._own)
+        if same is not None:
+            self._ended(self._desk.do(take_phrase_away, same.id))
+
+    def _ended(self, done: Done | None) -> None:
+        """Empty the form where the deed was done; what was refused stays in it."""
+        if done is None:
+            self._read()  # another desk may have changed the list
+            return
+        self._offer("", "")
+        self._phrase.setFocus()
+        self.kept.emit()
+
+    @Slot(QModelIndex)
+    def _take_up(self, index: QModelIndex) -> None:
+        kept = self._own[index.row()]
+        self._offer(kept.phrase, kept.symptom)
+        self._choice.take_focus()
+
+    @Slot()
+    def _leave(self) -> None:
+        self.hide()
+        self.left.emit()

@@ -1,0 +1,81 @@
+"""Of what something is told: "the battery dies" is told of the battery, not of the engine."""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Iterable, Mapping, Sequence
+from dataclasses import dataclass
+
+from desktop_app.symptom_search.told_words import WordReader, stem
+
+# What may stand between a thing and what it does: "the heater only blows".
+_MAY_STAND_BETWEEN = "only not never wont doesnt always suddenly now out up usually"
+_BETWEEN = frozenset(map(stem, _MAY_STAND_BETWEEN.split()))
+
+
+@dataclass(frozen=True, slots=True)
+class Things:
+    """Words for things, as they are written.
+
+    `of_system` are things by the system they belong to ("apart" for none); `which` gives, of a
+    word, those that before it make another thing; `parts` tell no fault when told alone.
+    """
+
+    of_system: Mapping[str, Collection[str]]
+    which: Mapping[str, Collection[str]]
+    parts: Collection[str] = ()
+
+
+NO_THINGS = Things({}, {})
+
+
+class Subjects:
+    """Tells whether what was found is told of another thing than its symptom is about.
+
+    `systems` and `phrases` are those of each symptom group. A word alone ("dies") is about what
+    makes the car run; another thing right before it is its subject, unless the group's own phrases
+    speak of that thing or its system is one of the group's.
+    """
+
+    def __init__(
+        self,
+        reader: WordReader,
+        things: Things,
+        systems: Mapping[str, Collection[str]],
+        phrases: Mapping[str, Iterable[str]],
+    ) -> None:
+        self._system_of = {
+            word: system
+            for system, listed in things.of_system.items()
+            for word in map(reader.word, listed)
+        }
+        self._which = {
+            reader.word(word): frozenset(map(reader.word, before))
+            for word, before in things.which.items()
+        }
+        self._systems = {group: frozenset(of) for group, of in systems.items()}
+        known = frozenset(self._system_of).union(*self._which.values())
+        self._own = {
+            group: known.intersection(word for text in texts for word in reader.words(text))
+            for group, texts in phrases.items()
+        }
+
+    def is_of_another(
+        self, group: str, clause: Sequence[str], places: Sequence[int], taken: Collection[int]
+    ) -> bool:
+        """Tell it of the words at some places; those at `taken` ones say something of their own."""
+        own = self._own.get(group, frozenset())
+        for place in places:
+            before = place - 1
+            if before >= 0 and before not in places:
+                other = clause[before]
+                if other in self._which.get(clause[place], ()) and other not in own:
+                    return True
+        if len(places) > 1 or not places[0]:
+            return False
+        subject = places[0] - 1
+        if subject and clause[subject] in _BETWEEN:
+            subject -= 1
+        system = self._system_of.get(clause[subject])
+        if system is None or subject in taken or clause[subject] in own:
+            return False
+        return system not in self._systems.get(group, ())
