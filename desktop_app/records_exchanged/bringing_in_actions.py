@@ -3,8 +3,7 @@
 from __future__ import annotations
 
 import gc
-from collections.abc import Callable, Iterator
-from contextlib import contextmanager
+from collections.abc import Callable
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -13,6 +12,7 @@ from desktop_app.records_exchanged.import_told import ImportTold
 from desktop_app.records_exchanged.read_table import Table
 from desktop_app.records_exchanged.reading_actions import write_rejected
 from desktop_app.records_exchanged.stored_import import ReadWith
+from desktop_app.shop_record.no_walk import no_walk_through_everything
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -47,25 +47,11 @@ def bring_in(
 
     before = set(record.folder.glob(_COPIES))
     tell(Step(0, max(1, rows), f"0 of {rows:,} rows"))
-    with _no_walk_through_everything():
-        came_of = import_rows(record, table, table.source.name, reads(), told, dry_run=dry_run)
+    read_with = reads()  # made before, or the first walk would be a long one
+    with no_walk_through_everything():
+        came_of = import_rows(record, table, table.source.name, read_with, told, dry_run=dry_run)
     aside = sorted(set(record.folder.glob(_COPIES)) - before)
     return BroughtIn(came_of, aside[-1] if aside else None)
-
-
-@contextmanager
-def _no_walk_through_everything() -> Iterator[None]:
-    """Let only what is young be looked through for garbage meanwhile, at each step.
-
-    To walk through all objects holds up the window for a fifth of a second each time.
-    """
-    was_on = gc.isenabled()
-    gc.disable()
-    try:
-        yield
-    finally:
-        if was_on:
-            gc.enable()
 
 
 def write_turned_away(table: Table, told: ImportTold, source: Path, to: Path) -> None:
@@ -76,5 +62,4 @@ def write_turned_away(table: Table, told: ImportTold, source: Path, to: Path) ->
             kept="It was left as it is.",
             do="Name another file.",
         )
-    why = {one.row: f"{one.column}: {one.why}" if one.column else one.why for one in told.rejected}
-    write_rejected(table, why, to)
+    write_rejected(table, told.whys(), to)

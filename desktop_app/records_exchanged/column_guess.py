@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Collection, Mapping, Sequence
+from types import MappingProxyType
 
 from desktop_app.records_exchanged.everyday_headers import (
     FIELDS,
@@ -20,39 +21,48 @@ _DISTANCE = re.compile(r"[0-9][0-9., ]* ?(?:km|mi|miles)", re.IGNORECASE)
 _ENOUGH = 0.6  # the share of a column's filled cells that must look like it
 
 
-def guessed_columns(headers: Sequence[str], rows: Sequence[Sequence[str]]) -> Columns:
+def guessed_columns(
+    headers: Sequence[str],
+    rows: Sequence[Sequence[str]],
+    laid_down: Mapping[str, tuple[int, ...]] = MappingProxyType({}),
+    left_out: Collection[int] = (),
+) -> Columns:
     """Return the columns that are understood; `rows` are the first rows below the headers.
 
-    No column is taken twice, and a name that says it better goes first, wherever it stands.
+    What is laid down stays as it is, and what is left out is none. No other column is taken twice,
+    and a name that says it better goes first, wherever it stands.
     """
     names = [header_words(header) for header in headers]
-    taken: Columns = {}
-    free = set(range(len(names)))
+    taken: Columns = dict(laid_down)
+    free = set(range(len(names))).difference(left_out, *laid_down.values())
 
     def take(field: str, *columns: int) -> None:
         taken[field] = columns
         free.difference_update(columns)
 
-    if "vehicle" not in names:
-        parts = [next((names.index(n) for n in part if n in names), None) for part in VEHICLE_PARTS]
-        there = [column for column in parts if column is not None]
+    def named(*wanted: str) -> int | None:
+        return next((i for name in wanted for i in sorted(free) if names[i] == name), None)
+
+    if "vehicle" not in taken and named("vehicle") is None:
+        there = [column for part in VEHICLE_PARTS if (column := named(*part)) is not None]
         if len(there) > 1:
             take("vehicle", *there)
     longest = max(len(known) for known in HEADERS.values())
     for rank in range(longest):
         for field in FIELDS:
             known = HEADERS[field]
-            if field not in taken and rank < len(known) and known[rank] in names:
-                column = names.index(known[rank])
-                if column in free:
+            if field not in taken and rank < len(known):
+                column = named(known[rank])
+                if column is not None:
                     take(field, column)
     for field, looks in (("vin", _is_vin), ("codes", _is_codes), ("odometer", _is_distance)):
         if field not in taken:
             for column in sorted(free):
-                if names[column] not in ("", "notes") and _mostly(looks, rows, column):
+                if names[column] not in ("", "notes", "why") and _mostly(looks, rows, column):
                     take(field, column)
                     break
-    _several_code_columns(names, taken, free)
+    if "codes" not in laid_down:
+        _several_code_columns(names, taken, free)
     return {field: taken[field] for field in FIELDS if field in taken}
 
 

@@ -3,9 +3,12 @@
 It is kept as TOML that a person can write as well:
 
     date_order = "day first"
+    left_out = ["Total"]
     [columns]
     job_number = "RO #"
     vehicle = ["Year", "Make", "Model"]
+
+Columns that it doesn't name are understood by their headers as without a map.
 """
 
 from __future__ import annotations
@@ -13,7 +16,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from types import MappingProxyType
-from typing import Any, get_args
+from typing import Any, Literal, get_args
 
 from desktop_app.records_exchanged.date_words import DateOrder
 from desktop_app.records_exchanged.everyday_headers import FIELDS
@@ -29,17 +32,20 @@ _CHOICES: dict[str, tuple[str, ...]] = {
     "odometer_unit": ("mi", "km"),
 }
 _TEXTS = ("encoding", "delimiter", "sheet")
+ALL_OTHERS: Literal["all others"] = "all others"
 
 
 @dataclass(frozen=True, slots=True)
 class ColumnMap:
     """What is laid down about a file; None and nothing in `columns` leave it to the guess.
 
-    `columns` names for each field the headers that it is read from, as they stand in the file.
+    `columns` names for each field the headers that it is read from, as they stand in the file;
+    `left_out` the headers of columns that are not read: these, or all that `columns` doesn't name.
     `header_row` is the row of the headers, the file's first being 1.
     """
 
     columns: Mapping[str, tuple[str, ...]] = field(default_factory=lambda: MappingProxyType({}))
+    left_out: tuple[str, ...] | Literal["all others"] = ()
     date_order: DateOrder | None = None
     decimal_sign: DecimalSign | None = None
     odometer_unit: str | None = None
@@ -55,7 +61,7 @@ def read_map(text: str, file: str) -> ColumnMap:
         data = toml_values(text)
     except (ValueError, RecursionError) as error:
         raise ShopTrouble(f"{file} can't be read as TOML: {str(error)[:200]}.") from error
-    known = {"columns", "header_row", *_CHOICES, *_TEXTS}
+    known = {"columns", "left_out", "header_row", *_CHOICES, *_TEXTS}
     for key in data:
         if key not in known:
             raise _refused(file, key, f"is not known. Known are {', '.join(sorted(known))}.")
@@ -68,6 +74,7 @@ def read_map(text: str, file: str) -> ColumnMap:
     _check_reading(data, file)
     return ColumnMap(
         columns=MappingProxyType(_columns(data.get("columns", {}), file)),
+        left_out=_left_out(data.get("left_out", []), file),
         **{key: data.get(key) for key in (*_CHOICES, *_TEXTS, "header_row")},
     )
 
@@ -102,6 +109,15 @@ def _columns(data: object, file: str) -> dict[str, tuple[str, ...]]:
     return columns
 
 
+def _left_out(said: object, file: str) -> tuple[str, ...] | Literal["all others"]:
+    if said == ALL_OTHERS:
+        return ALL_OTHERS
+    if not isinstance(said, list) or not all(isinstance(h, str) and h.strip() for h in said):
+        says = f'is a list of headers of your file, such as ["Total"], or "{ALL_OTHERS}".'
+        raise _refused(file, "left_out", f"{says} It stands above [columns].")
+    return tuple(said)
+
+
 def _refused(file: str, key: str, says: str) -> ShopTrouble:
     return ShopTrouble(f"{file}: {key[:80]} {says}")
 
@@ -114,6 +130,10 @@ def map_toml(column_map: ColumnMap) -> str:
             lines.append(f"{key} = {_quoted(said)}")
     if column_map.header_row is not None:
         lines.append(f"header_row = {column_map.header_row}")
+    if column_map.left_out == ALL_OTHERS:
+        lines.append(f"left_out = {_quoted(ALL_OTHERS)}")
+    elif column_map.left_out:
+        lines.append(f"left_out = [{', '.join(map(_quoted, column_map.left_out))}]")
     lines.append("[columns]")
     for name, headers in column_map.columns.items():
         said = ", ".join(map(_quoted, headers))

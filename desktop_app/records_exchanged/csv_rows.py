@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import csv
 from collections import deque
-from collections.abc import Iterator
-from dataclasses import dataclass
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, field
 
 from desktop_app.records_exchanged.table_shape import TableShape
 from desktop_app.records_exchanged.text_lines import CUT, TextLines
@@ -13,15 +13,20 @@ from desktop_app.records_exchanged.text_lines import CUT, TextLines
 LONGEST_CELL = 32_767  # what a cell of a workbook holds (ECMA-376)
 MOST_LINES_IN_A_ROW = 1_000
 _BATCH = 100  # lines at a time: the csv module alone is several times as fast as a look at each
+_NO_ROW = "The line is too long to be a row."
 _WIDE = 6  # in a table as wide as this, a line of a cell that has all its delimiters is a row
 
 
 @dataclass(frozen=True, slots=True)
 class Broken:
-    """A row that could not be cut into cells, the pieces that its line has, and why."""
+    """A row that could not be cut into cells, the pieces that its line has, and why.
+
+    Where it was cut well and only some cells are no values, `no_values` says why for each of them.
+    """
 
     cells: list[str]
-    why: str
+    why: str = ""
+    no_values: Mapping[int, str] = field(default_factory=dict)
 
 
 class _EndlessRow(csv.Error):
@@ -80,8 +85,9 @@ class CsvRows:
             if len(taken) > 1 and self.width and self._swallowed(cells, self.width):
                 yield self._broken(None)
                 reader = self._shape.reader(self._feed())
-            elif self._odd and (why := _odd_cells(cells)):
-                yield Broken(cells, why)
+            elif self._odd and (no_values := _no_values(cells)):
+                cut = cells[0].startswith(CUT)
+                yield Broken(cells, _NO_ROW) if cut else Broken(cells, no_values=no_values)
             else:
                 yield cells
 
@@ -126,11 +132,15 @@ class CsvRows:
         return Broken(cells, "A quotation mark is not closed, or not doubled inside a cell.")
 
 
-def _odd_cells(cells: list[str]) -> str:
-    nul = next((cell for cell in cells if "\0" in cell), None)
-    if nul is not None:
-        return _nul_says(nul)
-    return _too_long() if max(map(len, cells)) > LONGEST_CELL else ""
+def is_blank(cells: Sequence[str]) -> bool:
+    """Whether nothing stands in a row."""
+    return not any(map(str.strip, cells))
+
+
+def _no_values(cells: Sequence[str]) -> dict[int, str]:
+    odd = {at: _nul_says(cell) for at, cell in enumerate(cells) if "\0" in cell}
+    long = (at for at, cell in enumerate(cells) if len(cell) > LONGEST_CELL)
+    return dict.fromkeys(long, _too_long()) | odd
 
 
 def _too_long() -> str:
@@ -139,8 +149,6 @@ def _too_long() -> str:
 
 def _nul_says(cell: str) -> str:
     """Say what a NUL byte is about; the reader of workbooks marks by it what is no value."""
-    if cell.startswith(CUT):
-        return "The line is too long to be a row."
     if cell.startswith("\0="):
         return "A formula has no result stored with it; it is not worked out here."
     if cell.startswith("\0#"):

@@ -6,8 +6,9 @@ import hashlib
 from collections.abc import Sequence
 
 from desktop_app.records_exchanged.column_guess import Columns, guessed_columns
-from desktop_app.records_exchanged.column_map import ColumnMap
+from desktop_app.records_exchanged.column_map import ALL_OTHERS, ColumnMap
 from desktop_app.records_exchanged.everyday_headers import header_words
+from desktop_app.records_exchanged.formula_text import unguarded
 from desktop_app.shop_record.trouble import ShopTrouble
 
 MOST_COLUMNS = 256
@@ -18,7 +19,7 @@ def named_headers(cells: Sequence[str]) -> tuple[str, ...]:
     names: list[str] = []
     seen: set[str] = set()
     for index, cell in enumerate(cells):
-        name = " ".join(cell.split()) or f"column {column_letters(index)}"
+        name = " ".join(unguarded(cell.strip()).split()) or f"column {column_letters(index)}"
         base, count = name, 1
         while name in seen:
             count += 1
@@ -47,25 +48,28 @@ def header_key(headers: Sequence[str]) -> str:
 def columns_of(
     headers: Sequence[str], rows: Sequence[Sequence[str]], column_map: ColumnMap, file: str
 ) -> Columns:
-    """Return the columns that a map lays down, else those that are guessed.
+    """Return the columns that a map lays down, and of the others those that are guessed.
 
     Raises ShopTrouble where the map names a header that the file has not.
     """
-    if not column_map.columns:
-        return guessed_columns(headers, rows)
     exact = {header: index for index, header in enumerate(headers)}
     alike = {header_words(header): index for index, header in reversed(list(enumerate(headers)))}
-    columns: Columns = {}
-    for field, wanted in column_map.columns.items():
-        found = []
-        for header in wanted:
-            name = " ".join(header.split())
-            index = exact.get(name, alike.get(header_words(name)))
-            if index is None:
-                there = ", ".join(headers)[:300]
-                raise ShopTrouble(
-                    f"{file} has no column “{name[:60]}” for {field}.", do=f"It has: {there}."
-                )
-            found.append(index)
-        columns[field] = tuple(found)
-    return columns
+
+    def at(header: str, what_for: str) -> int:
+        name = " ".join(header.split())
+        index = exact.get(name, alike.get(header_words(name)))
+        if index is None:
+            there = ", ".join(headers)[:300]
+            raise ShopTrouble(
+                f"{file} has no column “{name[:60]}” {what_for}.", do=f"It has: {there}."
+            )
+        return index
+
+    laid_down = {
+        field: tuple(at(header, f"for {field}") for header in wanted)
+        for field, wanted in column_map.columns.items()
+    }
+    if column_map.left_out == ALL_OTHERS:
+        return laid_down
+    left_out = {at(each, "to leave out") for each in column_map.left_out}
+    return guessed_columns(headers, rows, laid_down, left_out)

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import asdict, dataclass, field
+from dataclasses import dataclass, field
 from typing import Any, Literal
 
-from desktop_app.records_exchanged.job_row import RowRejected
+from desktop_app.records_exchanged.job_row import JobRow, RowRejected
 
 Outcome = Literal["added", "unchanged", "updated"]
 # Called every few thousand rows with how many were read; what it raises takes everything back.
@@ -23,30 +23,57 @@ class RowTrouble(Exception):
 
 @dataclass(slots=True)
 class ImportTold:
-    """How many rows were read, and what became of each: one of the four."""
+    """What became of each row, one of four; `rejected` says why, row by row of the file."""
 
-    read: int = 0
     added: int = 0
     unchanged: int = 0
     updated: int = 0
     rejected: list[RowRejected] = field(default_factory=list)
 
+    @property
+    def refused(self) -> int:
+        """How many rows were not taken."""
+        return len({one.row for one in self.rejected})
+
+    @property
+    def read(self) -> int:
+        """How many rows were read."""
+        return self.added + self.unchanged + self.updated + self.refused
+
     def count(self, outcome: Outcome) -> None:
         """Count a row that was taken."""
         setattr(self, outcome, getattr(self, outcome) + 1)
 
-    def reject(self, row: int, trouble: RowTrouble) -> None:
+    def reject(self, row: JobRow, trouble: RowTrouble) -> None:
         """Count a row that was not taken."""
-        self.rejected.append(RowRejected(row, trouble.column, trouble.value[:200], trouble.why))
+        value, number = trouble.value[:200], row.job_number
+        self.rejected.append(RowRejected(row.row, trouble.column, value, trouble.why, number))
+
+    def sort(self) -> None:
+        """Bring the rejected rows into the order of the file."""
+        self.rejected.sort(key=lambda one: one.row)
+
+    def whys(self) -> dict[int, str]:
+        """Return for each row that was not taken, by its number, all reasons in one text."""
+        said: dict[int, list[str]] = {}
+        for one in self.rejected:
+            why = f"{one.column}: {one.why}" if one.column else one.why
+            said.setdefault(one.row, []).append(why)
+        return {row: " ".join(each) for row, each in said.items()}
 
     def as_json(self) -> dict[str, Any]:
-        """Return it as the command prints it, the rejected rows in the order of the file."""
-        rejected = sorted(self.rejected, key=lambda one: one.row)
+        """Return it as the command prints it, with an entry for each column of a rejected row."""
+        names = ("row", "column", "value", "why")
         return {
             **{"read": self.read, "added": self.added},
             **{"unchanged": self.unchanged, "updated": self.updated},
-            "rejected": [asdict(one) for one in rejected],
+            "rejected": [{name: getattr(one, name) for name in names} for one in self.rejected],
         }
+
+
+def rows_said(count: int) -> str:
+    """Return a number of rows as it is said: "1 row", "1,204 rows"."""
+    return f"{count:,} {'row' if count == 1 else 'rows'}"
 
 
 def outcome_of(first: Outcome, *others: Outcome) -> Outcome:

@@ -42,9 +42,14 @@ class JobRow:
 
 @dataclass(frozen=True, slots=True)
 class RowRejected:
-    """One row that was not understood: where, what stood there, and why it was not taken."""
+    """Why a row was not taken: the column that is wrong, what stood there, what is wrong with it.
+
+    A row with several wrong columns has one of these for each; "" is the row as a whole.
+    `job_number` is the row's, where it could be read.
+    """
 
     row: int
     column: str
     value: str
     why: str
+    job_number: str = ""

@@ -85,6 +85,7 @@ def _as_kept(first: Looked, maps: Path, progress: Progress | None) -> Looked:
         wanted = replace(
             laid,
             columns=kept.columns,
+            left_out=kept.left_out,
             header_row=laid.header_row or kept.header_row,
             delimiter=laid.delimiter or kept.delimiter,
             sheet=laid.sheet or sheet,

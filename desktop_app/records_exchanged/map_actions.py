@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from pathlib import Path
 
 from desktop_app.part_photos.file_actions import put_files
-from desktop_app.records_exchanged.column_map import ColumnMap, map_toml, read_map
+from desktop_app.records_exchanged.column_map import ALL_OTHERS, ColumnMap, map_toml, read_map
 from desktop_app.shop_record.trouble import ShopTrouble
 
 _ACCEPTED = "Accepted: a map in TOML, UTF-8."
@@ -29,9 +30,12 @@ def read_map_file(path: Path) -> ColumnMap:
 
 
 def kept_map(folder: Path, key: str) -> ColumnMap | None:
-    """Return the map kept for the headers with this key (`Survey.key`), or None."""
+    """Return the map kept for the headers with this key (`Survey.key`), or None.
+
+    It names all columns that a person wanted to be read.
+    """
     path = _path(folder, key)
-    return read_map_file(path) if path.is_file() else None
+    return replace(read_map_file(path), left_out=ALL_OTHERS) if path.is_file() else None
 
 
 def keep_map(folder: Path, key: str, column_map: ColumnMap) -> None:

@@ -74,8 +74,8 @@ def _row(
     says_day: SaysDay,
 ) -> RowPreview:
     number, cells = numbered
-    refused = reader.read(number, list(cells))
-    why = getattr(refused, "why", "")
+    read = reader.read(number, list(cells))
+    why = read[0].why if isinstance(read, list) and read else ""
     if len(cells) < len(found.headers):
         return RowPreview(number, cells, (), why)
     fields = tuple(_cell(found, reader, field, cells, today, says_day) for field in found.columns)

@@ -28,9 +28,9 @@ class Table:
         return self.rows()
 
     def rows(self, progress: Progress | None = None) -> Iterator[JobRow | RowRejected]:
-        """Give each row; `progress` is told now and then which share of the file is read.
+        """Give each row, or one by one all that is wrong with it.
 
-        What it raises ends the reading.
+        `progress` is told now and then which share of the file is read, and may raise to end it.
         """
         found = self.found
         reader = RowReader(found)
@@ -39,8 +39,10 @@ class Table:
             for number, cells in rows:
                 if number > found.header_row:
                     read = reader.read(number, cells)
-                    if read is not None:
+                    if isinstance(read, JobRow):
                         yield read
+                    else:
+                        yield from read
 
     def settled_map(self) -> ColumnMap:
         """Return the map with all that was found out about the file, for the next one like it."""
@@ -52,8 +54,8 @@ def refuse_unclear(file: str, found: Survey) -> None:
     if "job_number" not in found.columns:
         raise ShopTrouble(
             f"{file} has no column of job numbers; it has: {', '.join(found.headers)[:300]}.",
-            do='Write job_number = "its header" under [columns] into a map (--columns), '
-            "or header_row = 3 where the headers stand further down.",
+            do='Write job_number = "its header" under [columns] into a map (--columns); the others '
+            "are understood as before. Or header_row = 3 where the headers stand further down.",
         )
     for question in found.questions:
         raise question.refusal(file)

@@ -21,6 +21,7 @@ ACCEPTED = "Accepted: a table with headers as CSV or XLSX."
 MOST_TEXT = 4_000_000_000
 MOST_WORKBOOK = 500_000_000
 _ZIP = b"PK\x03\x04"
+_NAMED_WORKBOOK = (".xlsx", ".xlsm", ".xltx")
 _OLD_WORKBOOK = b"\xd0\xcf\x11\xe0\xa1\xb1\x1a\xe1"
 
 
@@ -49,6 +50,11 @@ def open_source(
         raise ShopTrouble(
             f"{path.name} is an old workbook, or one that is locked by a password.",
             do="Open it in a spreadsheet program and save it as XLSX or CSV.",
+        )
+    if kind != _ZIP and path.suffix.casefold() in _NAMED_WORKBOOK:
+        raise ShopTrouble(
+            f"{path.name} is no workbook, or a damaged one.",
+            do="Open it in a spreadsheet program and save it as XLSX; a text is named .csv.",
         )
     if kind != _ZIP:
         yield TableSource(path.name, path.stat().st_size, _Unchanged(path))

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
+from types import MappingProxyType
 from typing import Any
 
 from desktop_app.records_exchanged.blank_words import names_no_car, names_nobody
 from desktop_app.records_exchanged.code_words import read_codes
-from desktop_app.records_exchanged.csv_rows import Broken
+from desktop_app.records_exchanged.csv_rows import Broken, is_blank
 from desktop_app.records_exchanged.date_order import read_day
 from desktop_app.records_exchanged.everyday_headers import FIELDS
 from desktop_app.records_exchanged.formula_text import unguarded
@@ -24,9 +25,11 @@ from desktop_app.records_exchanged.survey import Survey
 
 LONGEST_NAME = 200
 _LONG_TEXTS = ("concern", "cause", "correction")
+_NO_NUMBER = "A job has a number of its own."
 _DISTANCE = ("odometer", "odometer_unit")  # these two are read together
 _OF_A_CAR = ("vin", "plate")  # hardly any cell of these comes twice, nor a job's number
 _OF_SOMEBODY = ("technician", "supplier")
+_NOTHING: Mapping[int, str] = MappingProxyType({})
 _EMPTY: dict[str, Any] = {
     **{"opened_on": None, "closed_on": None, "codes": (), "price": None, "hours": None},
 }
@@ -53,30 +56,32 @@ class RowReader:
         ]
         absent = [field for field in FIELDS if field not in columns and field not in _DISTANCE]
         self._absent = [(_PUTS[field], _EMPTY.get(field, "")) for field in absent]
-        self._unit = Remembered(read_unit)
+        self._unit: Remembered[str, str] = Remembered(lambda text: read_unit(unguarded(text)))
         self._at_odometer, self._at_unit = (columns.get(f, (None,))[0] for f in _DISTANCE)
         self._given = frozenset(columns)
         self._given_with_unit = self._given | {"odometer_unit"}
 
-    def read(self, row: int, cells: list[str] | Broken) -> JobRow | RowRejected | None:
-        """Return what the row says, why it was not understood, or None for a blank one."""
+    def read(self, row: int, cells: list[str] | Broken) -> JobRow | list[RowRejected]:
+        """Return what the row says, else all reasons why it is refused; none for a blank one."""
+        no_values = _NOTHING
         if isinstance(cells, Broken):
-            return RowRejected(row, "", _joined(cells.cells), cells.why)
+            broken, cells = cells, cells.cells
+            if broken.why:
+                return [RowRejected(row, "", _joined(cells), broken.why)]
+            no_values = broken.no_values
         if len(cells) != self._width:
-            if not any(cells):
-                return None
+            if is_blank(cells):
+                return []
             if len(cells) < self._width or any(cells[self._width :]):
                 why = f"The row has {len(cells)} cells where the headers are {self._width}."
-                return RowRejected(row, "", _joined(cells), why)
+                return [RowRejected(row, "", _joined(cells), why)]
         try:
             job = self._understood(row, cells)
         except ValueError:
-            return self._refused(row, cells)
-        if job.job_number:
+            return self._refused(row, cells, no_values)
+        if job.job_number and not no_values:
             return job
-        if not any(cell.strip() for cell in cells):
-            return None
-        return RowRejected(row, "job_number", "", "A job has a number of its own.")
+        return [] if is_blank(cells) else self._refused(row, cells, no_values) or job
 
     def _understood(self, row: int, cells: list[str]) -> JobRow:
         """Return the job of a row. The fields are put in one by one: that takes half the time of
@@ -95,16 +100,35 @@ class RowReader:
         _PUTS["given"](job, self._given_with_unit if unit else self._given)
         return job
 
-    def _refused(self, row: int, cells: list[str]) -> RowRejected:
-        """Return the first field of a row that is not understood."""
-        for field in (*self._found.columns, _DISTANCE[0]):
+    def _refused(
+        self, row: int, cells: list[str], no_values: Mapping[int, str]
+    ) -> list[RowRejected]:
+        """Return a reason for each field of a row that is not understood.
+
+        `no_values` says why a cell is none; where nothing is read from it, it does no harm.
+        """
+        number = ""
+        whys: dict[str, str] = {}
+        for field, at in self._found.columns.items():
+            whys[field] = next((no_values[index] for index in at if index in no_values), "")
             try:
-                self.read_cell(field, cells)
-                if field == _DISTANCE[0]:
-                    self._distance(cells)
+                value = self.read_cell(field, cells)
             except ValueError as error:
-                return RowRejected(row, field, self._written(field, cells), str(error))
-        raise AssertionError("a row that was not understood is understood now")
+                whys[field] = whys[field] or str(error)
+            else:
+                if field == "job_number":
+                    number = value
+                    whys[field] = whys[field] or ("" if value else _NO_NUMBER)
+        if not any(whys.get(field) for field in _DISTANCE):
+            try:
+                self._distance(cells)
+            except ValueError as error:
+                whys[_DISTANCE[0]] = str(error)
+        return [
+            RowRejected(row, field, self._written(field, cells), why, number)
+            for field, why in whys.items()
+            if why
+        ]
 
     def read_cell(self, field: str, cells: Sequence[str]) -> Any:
         """Return what one field of a row is read as; a ValueError says why it is not understood."""
@@ -117,16 +141,16 @@ class RowReader:
         """Return what reads one cell of a field."""
         found = self._found
         reads: dict[str, Read] = {
-            "opened_on": lambda text: read_day(text, found.date_order),
-            "closed_on": lambda text: read_day(text, found.date_order),
-            "codes": lambda text: read_codes(text, self._codes_kept_elsewhere()),
-            "hours": lambda text: read_hours(text, found.decimal_sign),
-            "odometer_unit": read_unit,
+            "opened_on": lambda text: read_day(unguarded(text), found.date_order),
+            "closed_on": lambda text: read_day(unguarded(text), found.date_order),
+            "codes": lambda text: read_codes(unguarded(text), self._codes_kept_elsewhere()),
+            "hours": lambda text: read_hours(unguarded(text), found.decimal_sign),
+            "odometer_unit": lambda text: read_unit(unguarded(text)),
         }
         if field in reads:
             return Remembered(reads[field]).__getitem__
         if field == "odometer":
-            return lambda text: read_odometer(text, found.odometer_sign)
+            return self._odometer
         if field == "price":
             return self._cents
         if field in _LONG_TEXTS:
@@ -151,7 +175,11 @@ class RowReader:
         words = {column for field in _LONG_TEXTS for column in at.get(field, ())}
         return words.issuperset(at.get("codes", ()))
 
+    def _odometer(self, text: str) -> tuple[int | None, str]:
+        return read_odometer(unguarded(text), self._found.odometer_sign)
+
     def _cents(self, text: str) -> int | None:
+        text = unguarded(text)
         cents = read_cents(text, self._found.decimal_sign)
         if cents is None or (text[0].isdigit() and text[-1].isdigit()):
             return cents
@@ -165,7 +193,7 @@ class RowReader:
         unit = "" if self._at_unit is None else self._unit[cells[self._at_unit]]
         if self._at_odometer is None:
             return None, unit
-        number, beside = read_odometer(cells[self._at_odometer], self._found.odometer_sign)
+        number, beside = self._odometer(cells[self._at_odometer])
         if beside and unit and beside != unit:
             raise ValueError(f"The odometer says {beside} and its unit {unit}.")
         if number is None:
@@ -201,5 +229,6 @@ def _name_or_text(field: str, cell: str) -> str:
 
 
 def _joined(cells: Sequence[str]) -> str:
-    """Return the beginning of cells, as it is shown beside a reason."""
-    return " | ".join(cell[:LONGEST_NAME] for cell in cells[:50])[:LONGEST_NAME]
+    """Return the beginning of cells, as it is shown beside a reason; NUL is shown by its sign."""
+    shown = (cell[:LONGEST_NAME].removeprefix("\0").replace("\0", "␀") for cell in cells[:50])
+    return " | ".join(shown)[:LONGEST_NAME]

@@ -67,11 +67,23 @@ def reading_in(row: JobRow, unit: str) -> int | None:
     return round(row.odometer * KM_PER_MILE if unit == "km" else row.odometer / KM_PER_MILE)
 
 
-def check_days(row: JobRow, came: str, today: date) -> None:
-    """Raise RowTrouble where a day is still to come, or a job was closed before it came."""
+def wrong_alone(row: JobRow, today: date) -> list[RowTrouble]:
+    """Return all that is wrong with a row whatever the record holds."""
+    found = []
     for column, day in (("opened_on", row.opened_on), ("closed_on", row.closed_on)):
         if day is not None and (why := still_to_come(day, today)):
-            raise RowTrouble(column, day, why)
+            found.append(RowTrouble(column, day, why))
+    if row.return_of and row.return_of == row.job_number:
+        found.append(RowTrouble("return_of", row.return_of, "A job can't be its own return."))
+    try:
+        judgement_of(row)
+    except RowTrouble as trouble:
+        found.append(trouble)
+    return found
+
+
+def refuse_early_close(row: JobRow, came: str) -> None:
+    """Raise RowTrouble where a job was closed before it came."""
     if row.closed_on is not None and row.closed_on.isoformat() < came:
         raise RowTrouble("closed_on", row.closed_on, f"It came on {came}; that is later.")
 

@@ -23,10 +23,11 @@ from desktop_app.records_exchanged.import_told import (
 from desktop_app.records_exchanged.job_row import JobRow, RowRejected
 from desktop_app.records_exchanged.row_words import (
     Moments,
-    check_days,
     judgement_of,
     reading_in,
+    refuse_early_close,
     system_of,
+    wrong_alone,
 )
 from desktop_app.records_exchanged.stored_follow import WordsFollow
 from desktop_app.records_exchanged.stored_hanging import Hanging, ReadWith
@@ -38,7 +39,7 @@ from desktop_app.records_exchanged.stored_merge import (
     refuse_other_vehicle,
     visit_news,
 )
-from desktop_app.records_exchanged.stored_return_of import ReturnsOf
+from desktop_app.records_exchanged.stored_return_of import ReturnsOf, why_not_there
 from desktop_app.records_exchanged.stored_room import Rooms, Values
 from desktop_app.records_exchanged.stored_visits import Visits
 from desktop_app.repair_jobs.stored import (
@@ -61,7 +62,7 @@ from desktop_app.shop_record.record import BulkFollower
 
 __all__ = ["AT_A_TIME", "Importer", "ReadWith"]
 
-AT_A_TIME = 4000
+AT_A_TIME = 2000
 _KEPT = (Vehicle, Person, Visit, Job, JobSymptom, JobCondition, TroubleCode, Pair, ReturnLink)
 
 
@@ -96,7 +97,7 @@ class Importer:
         self._followed = bool(followers)
         self._people = people_known(deed.connection)
         self._seen = bytearray(self._rooms[Job].first)  # jobs from before that a row was about
-        self._known = Known(deed.connection, ())
+        self._known = self._nothing_known = Known(deed.connection, ())
         self._window = lru_cache(10_000)(self._window_at)
 
     def take(self, rows: Iterable[JobRow | RowRejected], told: Told) -> ImportTold:
@@ -105,38 +106,48 @@ class Importer:
             self._take(rows, told)
             self._rooms.remember(self._followed)
             self._words.finish()
+        self.told.sort()
         return self.told
 
     def _take(self, rows: Iterable[JobRow | RowRejected], told: Told) -> None:
         waiting: list[JobRow] = []
+        read = 0
         for batch in _batches(rows):
-            self.told.read += len(batch)
+            read += len({row.row for row in batch})
             self.told.rejected += [row for row in batch if isinstance(row, RowRejected)]
             waiting += self._batch([row for row in batch if isinstance(row, JobRow)])
-            told(self.told.read)
+            batch.clear()  # who is told may look for garbage: the less there is to walk through
+            told(read)
         while waiting:
             left: list[JobRow] = []
             for batch in _batches(waiting):
                 left += self._batch([row for row in batch if isinstance(row, JobRow)])
-                told(self.told.read)
+                told(read)
             if len(left) == len(waiting):
                 break
             waiting = left
+        refused = {one.job_number: one.row for one in self.told.rejected}
+        named_by = {row.job_number: row for row in waiting}
         for row in waiting:
-            why = "No job has this number, neither here nor in the file."
-            self.told.reject(row.row, RowTrouble("return_of", row.return_of, why))
+            why = why_not_there(row, refused, named_by)
+            self.told.reject(row, RowTrouble("return_of", row.return_of, why))
 
     def _batch(self, rows: list[JobRow]) -> list[JobRow]:
         """Take some rows, and return those whose earlier job isn't there yet."""
         self._known = Known(self._deed.connection, rows)
         waiting = []
         for row in rows:
+            if wrong := wrong_alone(row, self._moments.today):
+                for trouble in wrong:
+                    self.told.reject(row, trouble)
+                continue
             try:
                 self.told.count(self._row(row))
             except RowTrouble as trouble:
-                self.told.reject(row.row, trouble)
+                self.told.reject(row, trouble)
             except _NotYet:
                 waiting.append(row)
+        self._known = self._nothing_known
         self._rooms.write()
         self._words.catch_up(self._rooms[Job].next - 1)
         return waiting
@@ -164,7 +175,7 @@ class Importer:
         if came is None:
             why = "A job that is new here needs the day on which it came."
             raise RowTrouble("opened_on", "", why)
-        check_days(row, came.isoformat(), self._moments.today)
+        refuse_early_close(row, came.isoformat())
         vehicle = self._visits.vehicle_of(self._known, row, earlier)
         if earlier is not None:
             self._returns.check_days(row, earlier, came.isoformat(), None)
@@ -193,7 +204,7 @@ class Importer:
         vehicle = job.visit.vehicle
         refuse_other_vehicle(row, vehicle)
         came = row.opened_on.isoformat() if row.opened_on else job.visit.values["came_at"][:10]
-        check_days(row, came, self._moments.today)
+        refuse_early_close(row, came)
         if earlier is not None:
             self._returns.check_days(row, earlier, came, job)
             if earlier.id not in job.links:

@@ -6,6 +6,8 @@ same day, one that came before the earlier was handed over.
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
 from desktop_app.records_exchanged.import_told import RowTrouble
 from desktop_app.records_exchanged.job_row import JobRow
 from desktop_app.records_exchanged.row_words import judgement_of
@@ -28,7 +30,7 @@ class ReturnsOf:
         `job` is the row's own where it is known already.
         """
         left = earlier.values["left_at"]
-        if row.return_of == row.job_number or left is None or left[:10] > came:
+        if left is None or left[:10] > came:
             raise _no_return(row, "That job must be closed before this one comes.")
         if earlier.visit.values["came_at"][:10] == came:
             raise _no_return(row, "Both came on one day; a return is a visit of a later day.")
@@ -59,6 +61,22 @@ class ReturnsOf:
         filled = kept[0] or row.vin, kept[1] or row.plate
         names = VehicleNames(before.values["vin"] or "", before.values["plate"] or "")
         return filled != kept and same_vehicle(VehicleNames(*filled), names) != "different"
+
+
+def why_not_there(row: JobRow, refused: Mapping[str, int], waiting: Mapping[str, JobRow]) -> str:
+    """Return why the earlier job that a row names isn't there after the whole file was read.
+
+    `refused` are the rows that were refused, by their job's number; `waiting` those that are too,
+    because their own earlier jobs are not there.
+    """
+    named = row.return_of
+    beyond = waiting.get(named)
+    if beyond is not None and beyond.return_of == row.job_number:
+        return f"{named} (row {beyond.row:,}) names this job as the earlier one in its turn."
+    at = refused.get(named, beyond.row if beyond is not None else 0)
+    if at:
+        return f"{named} is refused too (row {at:,})."
+    return "No job has this number, neither here nor in the file."
 
 
 def _no_return(row: JobRow, why: str) -> RowTrouble:

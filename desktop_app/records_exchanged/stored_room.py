@@ -10,8 +10,9 @@ from typing import TYPE_CHECKING, Any
 from sqlalchemy import func, select, update
 from sqlalchemy.sql.schema import Table
 
-from desktop_app.shop_record.bulk import BulkRows, RowsHash, insert_rows, rows_added
+from desktop_app.shop_record.bulk import BulkRows, insert_rows, rows_added
 from desktop_app.shop_record.deed import Deed
+from desktop_app.shop_record.rows_hash import RowsHash
 from desktop_app.shop_record.tables import Kept
 
 if TYPE_CHECKING:

@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable
 from dataclasses import dataclass, replace
-from itertools import islice
+from itertools import chain
 from types import MappingProxyType
 
 from desktop_app.records_exchanged.column_guess import Columns
-from desktop_app.records_exchanged.column_map import ColumnMap
-from desktop_app.records_exchanged.csv_rows import Broken
+from desktop_app.records_exchanged.column_map import ALL_OTHERS, ColumnMap
+from desktop_app.records_exchanged.csv_rows import Broken, is_blank
 from desktop_app.records_exchanged.date_order import OrderSeen
 from desktop_app.records_exchanged.date_words import DateOrder
 from desktop_app.records_exchanged.decimal_sign import SignSeen
@@ -20,6 +20,7 @@ from desktop_app.records_exchanged.header_row import (
     header_key,
     named_headers,
 )
+from desktop_app.records_exchanged.import_told import rows_said
 from desktop_app.records_exchanged.letters_of import guessed_encoding, is_guess
 from desktop_app.records_exchanged.number_words import DecimalSign
 from desktop_app.records_exchanged.question import Question
@@ -30,6 +31,7 @@ from desktop_app.shop_record.trouble import ShopTrouble
 
 ROWS_SHOWN = 100
 _MOST_REMEMBERED = 100_000
+_Numbered = tuple[int, list[str] | Broken]
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,6 +75,7 @@ class Survey:
         return replace(
             column_map,
             columns=MappingProxyType(named),
+            left_out=ALL_OTHERS,
             date_order=self.date_order,
             decimal_sign=self.decimal_sign,
             odometer_unit=self.odometer_unit or None,
@@ -93,13 +96,11 @@ def survey(source: TableSource, column_map: ColumnMap, progress: Progress | None
         header_cells, header_row = _header(source, rows, column_map.header_row or header_row)
         rows.expect(len(header_cells))
         headers = named_headers(header_cells)
-        shown = tuple(islice(_filled(rows), ROWS_SHOWN))
+        first, shown = _first(rows)
         columns = columns_of(headers, [cells for _, cells in shown], column_map, source.name)
         seen = _Seen(columns)
-        for number, cells in shown:
+        for number, cells in chain(first, rows):
             seen.look(number, cells)
-        for number, following in rows:
-            seen.look(number, following)
     order, order_question = seen.order.decided()
     sign, sign_question = seen.sign.decided()
     odometer_sign, odometer_question = seen.odometers.decided()
@@ -154,7 +155,10 @@ class _Seen:
         ]
 
     def look(self, number: int, cells: list[str] | Broken) -> None:
-        if isinstance(cells, Broken) or not any(cells):
+        if isinstance(cells, Broken):
+            self.rows += 1
+            return
+        if is_blank(cells):
             return
         self.rows += 1
         for column, look, remembered in self._looks:
@@ -180,7 +184,7 @@ def _shape(source: TableSource, column_map: ColumnMap, lines: list[str]) -> tupl
     if source.from_workbook:
         return TableShape(), 1
     named = named_delimiter(lines[0]) if lines else None
-    below = lines[1:] if named else lines[(column_map.header_row or 1) - 1 :]
+    below = lines[1:] if named else lines[(column_map.header_row or 1) - 1 :] or lines
     return guessed_shape(below, column_map.delimiter or named), 2 if named else 1
 
 
@@ -188,11 +192,13 @@ def _header(
     source: TableSource, rows: Iterable[tuple[int, list[str] | Broken]], at: int
 ) -> tuple[list[str], int]:
     """Return the cells of the first row that isn't blank, from the row `at` on."""
+    number = 0
     for number, cells in rows:
         if number < at or not (isinstance(cells, Broken) or any(cells)):
             continue
         if isinstance(cells, Broken):
-            raise ShopTrouble(f"{source.name}, row {number}, the headers: {cells.why}")
+            why = cells.why or next(iter(cells.no_values.values()))
+            raise ShopTrouble(f"{source.name}, row {number}, the headers: {why}")
         cells[:1] = [cell.removeprefix("\ufeff") for cell in cells[:1]]
         while cells and not cells[-1].strip():
             cells.pop()
@@ -201,15 +207,27 @@ def _header(
                 f"{source.name} has {len(cells):,} columns.", do=f"At most {MOST_COLUMNS} are read."
             )
         return cells, number
+    if 0 < number < at:
+        raise ShopTrouble(
+            f"{source.name} has {rows_said(number)}; the headers can't stand in row {at}.",
+            do="Say another row for them (from the shell: header_row in the map).",
+        )
     raise ShopTrouble(f"{source.name} holds no table.", do="Give a CSV or XLSX file with headers.")
 
 
-def _filled(
-    rows: Iterable[tuple[int, list[str] | Broken]],
-) -> Iterator[tuple[int, list[str]]]:
+def _first(rows: Iterable[_Numbered]) -> tuple[list[_Numbered], list[tuple[int, list[str]]]]:
+    """Return the first rows, and those of them that are shown: filled, and cut into cells."""
+    first: list[_Numbered] = []
+    shown: list[tuple[int, list[str]]] = []
     for number, cells in rows:
-        if not isinstance(cells, Broken) and any(cells):
-            yield number, cells
+        if isinstance(cells, Broken):
+            first.append((number, cells))
+        elif not is_blank(cells):
+            first.append((number, cells))
+            shown.append((number, cells))
+        if len(shown) == ROWS_SHOWN or len(first) == 10 * ROWS_SHOWN:
+            break
+    return first, shown
 
 
 def _unit(headers: tuple[str, ...], columns: Columns) -> str:

@@ -8,6 +8,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 
 from desktop_app.records_exchanged.everyday_headers import KNOWN_HEADERS, header_words
+from desktop_app.records_exchanged.formula_text import unguarded
 
 _LIKELY = (",", ";", "\t", "|", "^", "~", "¦", "\x1f", "\x1e", ":")
 _SAMPLE_ROWS = 100
@@ -45,7 +46,8 @@ def guessed_shape(lines: Sequence[str], delimiter: str | None = None) -> TableSh
     the one that cuts most lines into as many cells as the headers are.
     """
     header = next((line for line in lines if line.strip()), "")
-    quote = "'" if header.startswith("'") and header.count("'") >= 2 and '"' not in header else '"'
+    marked = header.startswith("'") and unguarded(header) == header
+    quote = "'" if marked and header.count("'") >= 2 and '"' not in header else '"'
     delimiters = (delimiter,) if delimiter else _LIKELY
     shapes = [_with_spaces(TableShape(sign, quote), header) for sign in delimiters]
     return max(shapes, key=lambda shape: _fitness(shape, lines))

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from desktop_app.records_exchanged.date_words import FIRST_YEAR
+from desktop_app.records_exchanged.import_told import rows_said
 from desktop_app.records_exchanged.letters_of import is_mixed
 from desktop_app.records_exchanged.number_words import read_odometer
 from desktop_app.records_exchanged.survey import Survey
@@ -33,7 +34,7 @@ def taken_for_granted(found: Survey) -> tuple[str, ...]:
 
 
 def _of_letters(found: Survey) -> list[str]:
-    rows = f"{found.rows:,} {'row' if found.rows == 1 else 'rows'} below the headers"
+    rows = f"{rows_said(found.rows)} below the headers"
     if found.from_workbook:
         return [f"{rows}."]
     parted = _SIGNS.get(found.shape.delimiter, f"“{found.shape.delimiter}”")

@@ -27,7 +27,9 @@ for name in sys.argv[2:]:
     try:
         with open_table(Path(name)) as table:
             said = [
-                [row.row, row.why] if isinstance(row, RowRejected) else [row.row, row.concern]
+                [row.row, f"{row.column}: {row.why}"]
+                if isinstance(row, RowRejected)
+                else [row.row, row.concern]
                 for row in table
             ]
     except ShopTrouble as trouble:
@@ -64,11 +66,14 @@ HOSTILE: dict[str, tuple[bytes, str | list[tuple[int, str]]]] = {
     "nul.xlsx": (book(cell("J-1") + cell("_x0000_=HELLO_xD800_")), [(2, "_x0000_=HELLO_xD800_")]),
     "formula.xlsx": (
         book(cell("J-1") + '<c><f>WEBSERVICE("x")</f></c>', cell("J-2") + cell("=1+1")),
-        [(2, "A formula has no result"), (3, "=1+1")],
+        [(2, "concern: A formula has no result"), (3, "=1+1")],
     ),
     "wide.csv": (b"a," * 1_000_000 + b"\n1\n", "The line is too long"),
     "long.csv": (b"job_number,concern\nJ-1," + b"x" * 20_000_000, [(2, "The line is too long")]),
-    "nul.csv": (b"job_number,concern\nJ-1,a\0b\nJ-2,ok\n", [(2, "NUL byte"), (3, "ok")]),
+    "nul.csv": (
+        b"job_number,concern\nJ-1,a\0b\nJ-2,ok\n",
+        [(2, "concern: A cell holds a NUL byte"), (3, "ok")],
+    ),
     "nuls.csv": (bytes(5_000_000), "NUL byte"),
     "open.csv": (b"job_number,concern\n" + b'J-1,"x\n' * 10_000, [(2, "quotation mark")]),
     "formula.csv": (b"job_number,concern\nJ-1,=cmd|' /C x'!A0\n", [(2, "=cmd|' /C x'!A0")]),

@@ -71,8 +71,71 @@ def test_a_file_of_refused_rows_is_never_written_over(
     second = tmp_path / "jobs.rejected-2.csv"
     assert imported(capsys, file, shop)["rejected_file"] == str(second)
     assert there.read_text("utf-8") == "mine"
+    second.write_text("mine too", "utf-8")
     assert command("import", str(file), "--shop", shop) == 0
     assert str(tmp_path / "jobs.rejected-3.csv") in capsys.readouterr().out
+    assert second.read_text("utf-8") == "mine too"
+
+
+def test_the_same_refused_rows_are_kept_once_however_often_the_file_comes(
+    tmp_path: Path, shop: str, capsys: pytest.CaptureFixture[str]
+) -> None:
+    file = tmp_path / "jobs.csv"
+    file.write_text(lines(*TWO), "utf-8")
+    first = imported(capsys, file, shop)["rejected_file"]
+    assert imported(capsys, file, shop)["rejected_file"] == first
+    file.write_text(lines(FIRST, {**BACK, "return_of": "B8"}), "utf-8")
+    assert imported(capsys, file, shop)["rejected_file"] == str(tmp_path / "jobs.rejected-2.csv")
+    assert len(list(tmp_path.iterdir())) == 4  # the shop and three files
+
+
+def test_all_that_is_wrong_with_a_row_is_said_at_once(
+    tmp_path: Path, shop: str, capsys: pytest.CaptureFixture[str]
+) -> None:
+    file, mend = tmp_path / "jobs.csv", tmp_path / "jobs.rejected.csv"
+    file.write_text(
+        lines({**FIRST, "odometer": "12.5x", "price": "abc", "job_number": ""}), "utf-8"
+    )
+    said = imported(capsys, file, shop)
+    rejected = [(one["row"], one["column"], one["value"]) for one in said["rejected"]]
+    assert rejected == [(2, "job_number", ""), (2, "odometer", "12.5x"), (2, "price", "abc")]
+    assert set(said["rejected"][0]) == {"row", "column", "value", "why"}
+    assert said["read"] == 1
+    header, row = csv.reader(io.StringIO(mend.read_text("utf-8")))
+    why = row[header.index("why")]
+    assert [why.index(f"{name}: ") >= 0 for name in ("job_number", "odometer", "price")]
+    assert command("import", str(file), "--shop", shop) == 0
+    said_plainly = capsys.readouterr().out
+    assert said_plainly.startswith("1 row read: 0 added, 0 updated, 0 unchanged, 1 refused.")
+    assert "Row 2, price “abc”: This is not an amount of money." in said_plainly
+
+
+def test_the_rows_counted_before_and_after_are_the_same(
+    tmp_path: Path, shop: str, capsys: pytest.CaptureFixture[str]
+) -> None:
+    file = tmp_path / "jobs.csv"
+    good = "J-{0},2024-02-14,AB {0},stalls"
+    odd = ["", ",,,", "  , ,,", 'J-2,2024-02-14,"AB 2,x', "J-3,2024-02-14,A\0B,x", "J-4"]
+    rows = ["job_number,opened_on,plate,concern", good.format(1), *odd, good.format(9)]
+    file.write_text("\n".join(rows) + "\n", "utf-8")
+    assert command("import", str(file), "--shop", shop) == 0
+    said = capsys.readouterr()
+    assert said.out.startswith("5 rows read: 2 added, 0 updated, 0 unchanged, 3 refused.")
+    assert said.err.startswith("5 rows below the headers")
+
+
+def test_a_map_adds_to_what_the_headers_say(
+    tmp_path: Path, shop: str, capsys: pytest.CaptureFixture[str]
+) -> None:
+    file, laid_down = tmp_path / "jobs.csv", tmp_path / "map.toml"
+    file.write_text("Auftrag-Nr,opened_on,plate,concern\nA1,2024-01-02,TH 1,stalls\n", "utf-8")
+    assert command("import", str(file), "--shop", shop) == 2
+    assert 'job_number = "its header" under [columns]' in capsys.readouterr().err
+    laid_down.write_text('[columns]\njob_number = "Auftrag-Nr"\n', "utf-8")
+    assert command("import", str(file), "--shop", shop, "--columns", str(laid_down)) == 0
+    said = capsys.readouterr()
+    assert "1 added" in said.out
+    assert "Left out" not in said.err
 
 
 def test_where_they_cannot_be_written_the_import_stands_and_says_so(

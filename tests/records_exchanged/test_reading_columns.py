@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 import random
+from typing import Any
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
 from desktop_app.records_exchanged.column_guess import guessed_columns
-from desktop_app.records_exchanged.column_map import ColumnMap, map_toml, read_map
+from desktop_app.records_exchanged.column_map import ALL_OTHERS, ColumnMap, map_toml, read_map
 from desktop_app.records_exchanged.everyday_headers import FIELDS, HEADERS, header_words
 from desktop_app.records_exchanged.header_row import header_key, named_headers
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -131,8 +132,36 @@ def test_a_map_says_which_column_is_which() -> None:
     text = "Nummer;Typ;Marke;Klage;Plate\n7;Kombi;Nordwind;ruckelt;AB 1\n"
     (job,) = jobs_of(text, read_map(MAP, "map.toml"))
     assert (job.job_number, job.vehicle, job.concern) == ("7", "Nordwind Kombi", "ruckelt")
-    assert job.plate == ""
-    assert job.given == {"job_number", "vehicle", "concern"}
+    assert job.plate == "AB 1"
+    assert job.given == {"job_number", "vehicle", "concern", "plate"}
+
+
+def test_a_column_of_the_map_wins_over_one_that_is_known() -> None:
+    laid_down = read_map('[columns]\nplate = "Tag"\nconcern = ["Cause", "Notes"]\n', "map.toml")
+    text = "job_number,Plate,Tag,Cause,Notes,Fix\n7,old,new,worn,loud,renewed\n"
+    (job,) = jobs_of(text, laid_down)
+    assert (job.plate, job.concern, job.cause, job.correction) == (
+        "new",
+        "worn\nloud",
+        "",
+        "renewed",
+    )
+
+
+@pytest.mark.parametrize("left_out", ['["Plate", "fix"]', '"all others"'])
+def test_a_known_column_can_be_left_out(left_out: str) -> None:
+    laid_down = read_map(f'left_out = {left_out}\n[columns]\njob_number = "job_number"\n', "m.toml")
+    (job,) = jobs_of("job_number,Plate,Fix\n7,AB 1,renewed\n", laid_down)
+    assert job.given == {"job_number"}
+
+
+@pytest.mark.parametrize(
+    ("said", "wanted"),
+    [("left_out = 7", "is a list of headers"), ('left_out = ["Nowhere"]', "no column “Nowhere”")],
+)
+def test_what_cannot_be_left_out_is_told(said: str, wanted: str) -> None:
+    with pytest.raises(ShopTrouble, match=wanted):
+        jobs_of("job_number\n7\n", read_map(said, "map.toml"))
 
 
 def test_a_map_without_columns_leaves_them_to_the_guess() -> None:
@@ -185,11 +214,12 @@ headers = st.text(st.characters(exclude_categories=["Cs"]), min_size=1).filter(s
     ),
     sheet=st.none() | headers,
     row=st.none() | st.integers(1, 1000),
+    left_out=st.just(ALL_OTHERS) | st.lists(headers, max_size=3).map(tuple),
 )
 def test_a_map_is_read_as_it_was_written(
-    columns: dict[str, tuple[str, ...]], sheet: str | None, row: int | None
+    columns: dict[str, tuple[str, ...]], sheet: str | None, row: int | None, left_out: Any
 ) -> None:
-    laid_down = ColumnMap(columns, decimal_sign="comma", sheet=sheet, header_row=row)
+    laid_down = ColumnMap(columns, left_out, decimal_sign="comma", sheet=sheet, header_row=row)
     assert read_map(map_toml(laid_down), "map.toml") == laid_down
 
 

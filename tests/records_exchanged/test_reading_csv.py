@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 
 from desktop_app.records_exchanged.column_map import ColumnMap
 from desktop_app.records_exchanged.formula_text import guarded, unguarded
-from desktop_app.records_exchanged.job_row import RowRejected
+from desktop_app.records_exchanged.job_row import JobRow, RowRejected
 from desktop_app.records_exchanged.letters_of import guessed_encoding
 from desktop_app.records_exchanged.rejected_rows import rejected_rows
 from desktop_app.records_exchanged.taken_for_granted import taken_for_granted
@@ -210,9 +210,7 @@ def test_an_open_quotation_mark_in_the_last_column_swallows_no_row() -> None:
     rows[1] = 'J-2,AB 2,,fuel,x,"stalls'
     rows[3] = 'J-4,AB 4,,fuel,x,stalls"'
     found = all_rows("\n".join([head, *rows]) + "\n")
-    assert [getattr(row, "job_number", None) for row in found] == [
-        *("J-1", None, "J-3", "J-4", "J-5"),
-    ]
+    assert [row.job_number for row in found] == ["J-1", "", "J-3", "J-4", "J-5"]
 
 
 def test_rows_that_open_a_mark_for_the_next_one_end_somewhere() -> None:
@@ -277,3 +275,16 @@ def test_any_bytes_are_read_or_refused_in_words(data: bytes) -> None:
 def test_formula_like_text_stays_text() -> None:
     (job,) = jobs_of("job_number,concern\nJ-1,=HYPERLINK(1)\n")
     assert job.concern == "=HYPERLINK(1)"
+
+
+def test_a_cell_that_is_no_value_is_named_alone() -> None:
+    long = "x" * 32_768
+    text = f"job_number,plate,concern,price,Remark\nJ-1,A\0B,{long},abc,ok\nJ-2,AB 2,x,5,a\0b\n"
+    refused, job = all_rows(text)[:-1], all_rows(text)[-1]
+    assert [
+        (one.row, one.column, one.value[:5]) for one in refused if isinstance(one, RowRejected)
+    ] == [
+        *((2, "plate", "A␀B"), (2, "concern", "xxxxx"), (2, "price", "abc")),
+    ]
+    assert isinstance(job, JobRow)  # what is not read does no harm
+    assert (job.job_number, job.plate) == ("J-2", "AB 2")

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import csv
+import io
 import os
 from pathlib import Path
 
@@ -171,3 +173,46 @@ def test_how_far_it_is_and_the_end_on_demand(tmp_path: Path) -> None:
         first = next(rows)
         assert isinstance(first, JobRow)
         assert first.job_number == "0"
+
+
+def test_headers_further_down_than_the_file_goes_are_told(jobs_file: Path) -> None:
+    with (
+        pytest.raises(ShopTrouble, match="has 6 rows; the headers can't stand in row 99"),
+        open_table(jobs_file, ColumnMap(header_row=99)),
+    ):
+        raise AssertionError
+
+
+def test_a_damaged_workbook_is_not_read_as_a_text(tmp_path: Path) -> None:
+    file = tmp_path / "jobs.xlsx"
+    file.write_text("not a zip")
+    with pytest.raises(ShopTrouble, match="is no workbook, or a damaged one"), open_table(file):
+        raise AssertionError
+
+
+LIKE_FORMULAS = ("=HYPERLINK(1)", "@x", "+49 x", "-", "'=x", "plain", "it's")
+
+
+def test_a_row_turned_away_is_harmless_to_open_and_read_again_as_it_stood(tmp_path: Path) -> None:
+    file, mend, again = (tmp_path / f"{name}.csv" for name in ("jobs", "mend", "again"))
+    head = "=job_number,concern,hours,technician,codes,opened_on,odometer,=Remark\n"
+    rows = [f"J-{n},{text},-,-,-,-,75k,{text}\n" for n, text in enumerate(LIKE_FORMULAS)]
+    file.write_text(head + "".join(rows), "utf-8")
+    with open_table(file) as table:
+        write_rejected(table, reasons_of(file, ColumnMap()), mend)
+        columns = table.found.columns
+    text = mend.read_text("utf-8")
+    cells = [cell for line in csv.reader(io.StringIO(text)) for cell in line]
+    assert not [cell for cell in cells if cell.startswith(("=", "@", "+", "-"))]
+    with open_table(mend) as table:
+        assert table.found.columns == columns
+        assert table.found.headers[7:] == ("=Remark", "why")
+        write_rejected(table, reasons_of(mend, ColumnMap()), again)
+    assert again.read_text("utf-8") == text  # no sign is added a second time
+    mend.write_text(text.replace("75k", "75000"), "utf-8")
+    with open_table(mend) as table:
+        jobs = [row for row in table if isinstance(row, JobRow)]
+    assert [job.concern for job in jobs] == [text.removeprefix("'") for text in LIKE_FORMULAS]
+    assert {(job.hours, job.technician, job.codes, job.opened_on) for job in jobs} == {
+        (None, "", (), None)
+    }

@@ -269,7 +269,7 @@ def test_a_formula_comes_back_among_the_rows_to_be_mended(tmp_path: Path) -> Non
     file.write_bytes(jobs_sheet(row))
     with open_table(file) as table:
         write_rejected(table, {2: "why not"}, mend)
-    assert mend.read_text(encoding="utf-8-sig").splitlines()[1] == "J-1,=B9*2,why not"
+    assert mend.read_text(encoding="utf-8-sig").splitlines()[1] == "J-1,'=B9*2,why not"
 
 
 def test_a_process_that_dies_is_told_in_words(

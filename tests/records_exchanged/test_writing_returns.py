@@ -149,3 +149,53 @@ def test_days_to_come_are_refused(shop: ShopRecord) -> None:
     ]
     assert "by the clock of this computer it is 2026-11-16" in told.rejected[0].why
     assert counts(bring_in(shop, lines({**FIRST, "closed_on": "2026-11-16"})))[0] == 1
+
+
+@pytest.mark.parametrize(
+    ("said", "whys"),
+    [
+        (
+            [{**FIRST, "opened_on": "", "closed_on": ""}, BACK],
+            [
+                "A job that is new here needs the day on which it came.",
+                "A1 is refused too (row 2).",
+            ],
+        ),
+        ([{**FIRST, "odometer": "x"}, BACK], [None, "A1 is refused too (row 2)."]),
+        (
+            [{**BACK, "return_of": "B9"}, {**BACK, "job_number": "A3", "return_of": "A2"}],
+            ["No job has this number, neither here nor in the file.", "A2 is refused too (row 2)."],
+        ),
+        ([{**BACK, "return_of": "A2"}], ["A job can't be its own return."]),
+        (
+            [BACK, {**FIRST, "return_of": "A2"}],
+            [
+                "A1 (row 3) names this job as the earlier one in its turn.",
+                "A2 (row 2) names this job as the earlier one in its turn.",
+            ],
+        ),
+    ],
+)
+def test_why_the_earlier_job_is_not_there_is_said_as_it_is(
+    shop: ShopRecord, said: list[dict[str, Any]], whys: list[str | None]
+) -> None:
+    told = bring_in(shop, lines(*said))
+    assert [one.row for one in told.rejected] == list(range(2, 2 + len(said)))
+    for one, why in zip(told.rejected, whys, strict=True):
+        assert why in (None, one.why)
+        assert one.column == ("odometer" if why is None else one.column)
+    assert rows(shop, "SELECT number FROM job") == []
+
+
+def test_a_known_job_is_not_its_own_return_either(shop: ShopRecord) -> None:
+    bring_in(shop, lines(FIRST))
+    [refused] = bring_in(shop, lines({**FIRST, "return_of": "A1"})).rejected
+    assert refused.why == "A job can't be its own return."
+
+
+def test_all_that_is_wrong_with_a_row_by_itself_is_said_at_once(shop: ShopRecord) -> None:
+    days = {"opened_on": "2031-01-05", "closed_on": "2031-01-06"}
+    told = bring_in(shop, lines({**FIRST, **days, "return_of": "A1", "judgement": "bad luck"}))
+    assert [one.column for one in told.rejected] == [*days, "return_of", "judgement"]
+    assert counts(told)[3] == 4
+    assert (told.read, told.refused) == (1, 1)

@@ -10,7 +10,7 @@ from typing import Any
 
 from PySide6.QtCore import QObject, Signal, Slot
 
-from desktop_app.records_exchanged.column_map import ColumnMap
+from desktop_app.records_exchanged.column_map import ALL_OTHERS, ColumnMap
 from desktop_app.records_exchanged.file_choices import FileChoices
 from desktop_app.records_exchanged.header_row import header_key
 from desktop_app.records_exchanged.looking_actions import Looked, OpenedFile, look
@@ -158,7 +158,8 @@ class FileInHand(QObject):
         path, maps, laid_down = self.path, self._maps, self.laid_down
         opened = self._held[0] if self._held else None
         if named and self.choices.columns and self.found is not None:
-            laid_down = replace(laid_down, columns=self.choices.named(self.found))
+            columns = self.choices.named(self.found)
+            laid_down = replace(laid_down, columns=columns, left_out=ALL_OTHERS)
 
         def work(tell: Tell) -> Looked:
             def progress(share: float) -> None:
@@ -188,7 +189,7 @@ class FileInHand(QObject):
             _close_all(self._held)
             self._held.append(looked.opened)
         before, self._looked = self._looked, looked
-        self.laid_down = replace(looked.laid_down, columns=ColumnMap().columns)
+        self.laid_down = replace(looked.laid_down, columns=ColumnMap().columns, left_out=())
         self._key = self._key or looked.key
         self.said = looked.said
         found = looked.found

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
 
 from PySide6.QtGui import QStandardItem, QStandardItemModel
 
 from desktop_app.records_exchanged.column_choice import field_words
+from desktop_app.records_exchanged.everyday_headers import FIELDS
 from desktop_app.records_exchanged.preview import CellPreview, RowPreview, TablePreview
 from desktop_app.records_exchanged.survey import Survey
 from desktop_app.shop_window.texts import tooltip
@@ -15,7 +16,7 @@ from desktop_app.shop_window.texts import tooltip
 LEFT_OUT = "left out"
 UNREAD = "⚠"
 _LONGEST = 200  # letters of a cell that are shown
-_MOST_CELLS = 1_200
+_MOST_CELLS = 800
 
 
 def rows_shown(found: Survey) -> Survey:
@@ -35,22 +36,27 @@ class FirstRows(QStandardItemModel):
         super().__init__()
         self._sureness = sureness
         self._shown: TablePreview | None = None
+        self._cells: list[list[CellPreview | None]] = []  # what stands below each header
+        self._gathered: set[str] = set()  # fields read from several columns
 
     def show_preview(self, shown: TablePreview) -> None:
         """Show what the first rows would become; the cell that is chosen stays so."""
         self._shown = shown
         columns, rows = len(shown.headers), shown.rows
+        at = {field: [c for c, fed in enumerate(shown.feeds) if field in fed] for field in FIELDS}
+        self._gathered = {field for field in FIELDS if len(at[field]) > 1}
+        self._cells = [_by_column(row, at, columns) for row in rows]
         self.setRowCount(len(rows))
         self.setColumnCount(columns)
         for column, header in enumerate(shown.headers):
             sure = self._sureness(column) or "–"
             above = f"{self.field_of(column)}\n{header[:40]}\n{sure}"
             self.setHorizontalHeaderItem(column, QStandardItem(above))
-        for at, row in enumerate(rows):
+        for down, row in enumerate(rows):
             number = f"{UNREAD} {row.row}" if row.why else str(row.row)
-            self.setVerticalHeaderItem(at, QStandardItem(number))
+            self.setVerticalHeaderItem(down, QStandardItem(number))
             for column in range(columns):
-                self._show_cell(at, column)
+                self._show_cell(down, column)
 
     def _show_cell(self, row: int, column: int) -> None:
         item: QStandardItem | None = self.item(row, column)
@@ -59,7 +65,7 @@ class FirstRows(QStandardItemModel):
             item.setEditable(False)
             self.setItem(row, column, item)
         item.setText(self._words(row, column))
-        cell = self._cell(row, column)
+        cell = self._cells[row][column]
         font = item.font()
         if font.italic() != (cell is None):
             font.setItalic(cell is None)
@@ -76,17 +82,19 @@ class FirstRows(QStandardItemModel):
         return " + ".join(map(field_words, self._shown.feeds[column])) or LEFT_OUT
 
     def _words(self, row: int, column: int) -> str:
-        written, cell = self._written(row, column)[:_LONGEST], self._cell(row, column)
+        written, cell = self._written(row, column)[:_LONGEST], self._cells[row][column]
         if cell is None:
             return written
         if cell.why:
             return f"{UNREAD} {written}"
-        return written if self._gathered(cell) else " ".join(cell.becomes[:_LONGEST].split())
+        # Of what is gathered from several columns each shows its own part.
+        parted = cell.field in self._gathered
+        return written if parted else " ".join(cell.becomes[:_LONGEST].split())
 
     def said(self, row: int, column: int) -> str:
         """Return in a sentence what stands in a cell and what is read from it."""
         assert self._shown is not None
-        each, cell = self._shown.rows[row], self._cell(row, column)
+        each, cell = self._shown.rows[row], self._cells[row][column]
         where = f"Row {each.row}, “{self._shown.headers[column]}”"
         written = self._written(row, column)[:_LONGEST]
         if cell is None:
@@ -111,18 +119,18 @@ class FirstRows(QStandardItemModel):
         cells = self._shown.rows[row].cells
         return " ".join(cells[column].split()) if column < len(cells) else ""
 
-    def _cell(self, row: int, column: int) -> CellPreview | None:
-        """Return what the first field of a column would become in a row."""
-        assert self._shown is not None
-        feeds = self._shown.feeds[column]
-        fields = self._shown.rows[row].fields
-        cells = [each for each in fields if each.field in feeds]
-        return next((each for each in cells if each.why), cells[0] if cells else None)
 
-    def _gathered(self, cell: CellPreview) -> bool:
-        """Whether the field is read from several columns: each shows its own part of it."""
-        assert self._shown is not None
-        return sum(cell.field in feeds for feeds in self._shown.feeds) > 1
+def _by_column(
+    row: RowPreview, at: Mapping[str, Sequence[int]], columns: int
+) -> list[CellPreview | None]:
+    """Return for each column what its first field would become, one that can't be read before."""
+    cells: list[CellPreview | None] = [None] * columns
+    for each in row.fields:
+        for column in at[each.field]:
+            before = cells[column]
+            if before is None or (each.why and not before.why):
+                cells[column] = each
+    return cells
 
 
 def _column_of(row: RowPreview) -> str:

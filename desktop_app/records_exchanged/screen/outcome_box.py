@@ -10,7 +10,7 @@ from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtWidgets import QFileDialog, QPushButton, QVBoxLayout, QWidget
 
 from desktop_app.records_exchanged.bringing_in_actions import BroughtIn, write_turned_away
-from desktop_app.records_exchanged.import_told import ImportTold
+from desktop_app.records_exchanged.import_told import ImportTold, rows_said
 from desktop_app.records_exchanged.read_table import Table
 from desktop_app.records_exchanged.screen.telling import Tell, Telling
 from desktop_app.repair_jobs.stored_reading import job_by_number
@@ -53,7 +53,7 @@ class OutcomeBox(QWidget):
         told = self._told = came.told
         self._table, self._source = table, source
         wrote = bool(told.added or told.updated)
-        lines = [f"{told.read:,} rows read: {counted(told)}."]
+        lines = [f"{rows_said(told.read)} read: {counted(told)}."]
         if wrote:
             lines.append(f"Undo takes all of it back: “Import {source.name}”.")
         if came.aside is not None:
@@ -109,5 +109,5 @@ def counted(told: ImportTold) -> str:
     """Return what became of the rows, in numbers."""
     return (
         f"{told.added:,} new, {told.updated:,} changed, {told.unchanged:,} as they were, "
-        f"{len(told.rejected):,} turned away"
+        f"{told.refused:,} turned away"
     )

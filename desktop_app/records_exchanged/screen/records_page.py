@@ -9,6 +9,7 @@ from PySide6.QtCore import QTimer, Signal, Slot
 from PySide6.QtGui import QDragEnterEvent, QDropEvent
 
 from desktop_app.records_exchanged.export_names import JOBS
+from desktop_app.records_exchanged.screen.backup_box import BackupBox
 from desktop_app.records_exchanged.screen.columns_box import ColumnsBox
 from desktop_app.records_exchanged.screen.export_box import ExportBox
 from desktop_app.records_exchanged.screen.file_box import FileBox
@@ -43,7 +44,7 @@ class RecordsPage(ReadingPage):
         self._trial = TrialBox(desk, self._file, reads)
         self._steps = (self._box, columns, questions)
         self.column.addWidget(plain_label("Records In and Out", "title"))
-        for box in (*self._steps, self._trial, self._whole, ExportBox(desk)):
+        for box in (*self._steps, self._trial, self._whole, ExportBox(desk), BackupBox(desk)):
             self.column.addWidget(box)
         self._busy = False
         self._box.chosen.connect(self.take)

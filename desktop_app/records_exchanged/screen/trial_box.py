@@ -9,6 +9,7 @@ from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtWidgets import QPushButton
 
 from desktop_app.records_exchanged.bringing_in_actions import BroughtIn, Tell, bring_in
+from desktop_app.records_exchanged.import_told import rows_said
 from desktop_app.records_exchanged.job_row import JobRow
 from desktop_app.records_exchanged.read_table import Table
 from desktop_app.records_exchanged.row_reader import RowReader
@@ -124,9 +125,9 @@ class TrialBox(Section):
         told = came.told
         number = told.added + told.updated
         nothing = "" if number else " There is nothing to bring in."
-        self._say(f"What would become of {told.read:,} rows: {counted(told)}.{nothing}")
+        self._say(f"What would become of {rows_said(told.read)}: {counted(told)}.{nothing}")
         self._away.show_rows(told.rejected)
-        self._bring.setText(f"Bring {number:,} {'row' if number == 1 else 'rows'} in")
+        self._bring.setText(f"Bring {rows_said(number)} in")
         self._bring.setVisible(number > 0)
         if number:
             self._bring.setFocus()
