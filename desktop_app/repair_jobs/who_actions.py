@@ -6,6 +6,7 @@ from desktop_app.repair_jobs import stored_lookup as look
 from desktop_app.repair_jobs.entry_bounds import MOST_HOURS, check_bounds, check_word
 from desktop_app.repair_jobs.one_row import keep_answer
 from desktop_app.repair_jobs.stored import Job, JobPerson
+from desktop_app.repair_jobs.stored_counted import came_back_as_judged
 from desktop_app.repair_jobs.who_did_what import (
     DIDS,
     SAY_WHO,
@@ -18,6 +19,7 @@ from desktop_app.repair_jobs.who_did_what import (
 from desktop_app.shop_record.as_shown import change_as_shown, check_as_shown
 from desktop_app.shop_record.deed import Deed, Done
 from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_record.written_meanwhile import Shown
 
 
@@ -65,13 +67,23 @@ def choose_work(
     work: Work | None,
     shown: Shown[Work | None] | None = None,
 ) -> Done:
-    """Say what kind of work a job is: None a repair, else one that no rate counts."""
+    """Say what kind of work a job is: None a repair, else one that no rate counts.
+
+    Refused where that would take a judged comeback out of every rate.
+    """
     if work is not None:
         check_word("the kind of work", work, WORKS)
-    return record.do(
-        "Say what kind of work it is",
-        lambda deed: change_as_shown(deed, Job, job_id, shown, work_words, work=work),
-    )
+
+    def say(deed: Deed) -> None:
+        if work is not None and came_back_as_judged(deed.connection, job_id):
+            raise ShopTrouble(
+                f"This job came back, as was judged: as {work_words(work)} no rate would hold it.",
+                kept="Nothing was changed.",
+                do="If it was no repair, take the judgement back first, under It's Back.",
+            )
+        change_as_shown(deed, Job, job_id, shown, work_words, work=work)
+
+    return record.do("Say what kind of work it is", say)
 
 
 def _name(deed: Deed, person: int | None) -> str:

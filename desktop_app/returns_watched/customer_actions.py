@@ -9,8 +9,9 @@ from desktop_app.repair_jobs.entry_bounds import check_reading
 from desktop_app.returns_watched.customer_answers import Answer, HeardBy
 from desktop_app.returns_watched.link_actions import no_job
 from desktop_app.returns_watched.stored import CustomerAsked
-from desktop_app.returns_watched.stored_customers_asked import judged_in, source_of
+from desktop_app.returns_watched.stored_customers_asked import source_of
 from desktop_app.returns_watched.stored_links import job_days
+from desktop_app.returns_watched.stored_told_judging import judged_in
 from desktop_app.shop_record.as_shown import change_as_shown, check_as_shown
 from desktop_app.shop_record.deed import Deed, Done
 from desktop_app.shop_record.record import ShopRecord
@@ -122,11 +123,11 @@ def take_answer_out(record: ShopRecord, asked: int) -> Done:
 
 
 def _refuse_judged(deed: Deed, asked: int) -> None:
-    """Raise a ShopTrouble where a judgement stands on an answer: it would count no longer."""
+    """Raise a ShopTrouble where an answer belongs to something judged: that would count anew."""
     judged = judged_in(deed.connection, asked)
     if judged is not None:
         raise ShopTrouble(
-            f"What was told here is judged “{judged}”; without it that would no longer count.",
+            f"What was told here is judged “{judged.value}”; without it that would count anew.",
             kept="Nothing was changed.",
             do="Take the judgement back first, under It's Back.",
         )

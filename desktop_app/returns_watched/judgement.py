@@ -77,6 +77,7 @@ RETURN_CAUSES = (
     ReturnCause("new", "new and unrelated", "Not ours, and not to be known before.", False),
     ReturnCause("unknown", "cannot tell", "Nobody can say why."),
 )
+UNRELATED_CAUSE = "new"
 _CAUSES = {cause.id: cause for cause in RETURN_CAUSES}
 
 

@@ -22,7 +22,8 @@ class ReturnRow:
     `came_on` is the day on which the later job was opened, `left_on` the earlier one's hand-over.
     Where the shop never saw the return, `heard_by` says how it knows of it: `later_id` is 0 then,
     the later job's place says how and when, `came_on` is the day on which it was told, and
-    `asked_id` is the answer in which it was told first. `dangerous` is None where nobody
+    `asked_id` is the answer in which it was told first, `judged_id` the one on which it is judged;
+    both are 0 for a visit. `dangerous` is None where nobody
     said whether somebody could have been hurt.
     `vehicle_key` is equal for all rows of one reading that mean one vehicle (two can be called by
     the same words); each way of reading has its own keys, so rows are compared without them.
@@ -44,6 +45,7 @@ class ReturnRow:
     change_promised: str = ""
     heard_by: HeardBy | None = None
     asked_id: int = 0
+    judged_id: int = 0
     dangerous: bool | None = None
     vehicle_key: str = field(default="", compare=False, repr=False)
 

@@ -146,11 +146,13 @@ def with_told(fates: CountedFates, ids: Days, told: Iterable[ReturnRow]) -> Coun
 
     `ids` (n,) are the jobs; a return that was told counts from the day on which it was told.
     """
+    import numpy as np
+
     of: dict[int, list[ReturnRow]] = {}
     for row in told:
         of.setdefault(row.earlier_id, []).append(row)
-    for place, job_id in enumerate(ids.tolist() if of else ()):
-        met = met_by(of.get(job_id, ()))
+    for place in np.flatnonzero(np.isin(ids, list(of))).tolist():
+        met = met_by(of[int(ids[place])])
         for days, first in (
             (fates.back_after, met.back),
             (fates.waits_after, met.waits),

@@ -43,12 +43,6 @@ def answers_of_job(connection: Connection, job_id: int) -> tuple[CustomerSaid, .
     return read_answers(connection, [job_id]).get(job_id, ())
 
 
-def judged_in(connection: Connection, asked: int) -> str | None:
-    """Return the judgement that stands on an answer, None where none does."""
-    wanted = select(CustomerAsked.judgement).where(CustomerAsked.id == asked)
-    return connection.execute(wanted).scalar()
-
-
 def source_of(connection: Connection, asked: int) -> str:
     """Return how the shop knows what an answer says; what nobody said was told."""
     wanted = select(CustomerAsked.source).where(CustomerAsked.id == asked)

@@ -22,7 +22,7 @@ from desktop_app.returns_watched.stored_many_rows import written_out
 from desktop_app.returns_watched.stored_promise import Promise, read_promise
 from desktop_app.returns_watched.stored_recent import Period, longest_up_to
 from desktop_app.returns_watched.stored_return_rows import ReturnsFound, of_one_vehicle
-from desktop_app.returns_watched.stored_told import read_told_rows
+from desktop_app.returns_watched.stored_told import read_told
 from desktop_app.returns_watched.stored_vehicles import rows_of_one, some_ids
 from desktop_app.returns_watched.stored_watch import on_watch
 from desktop_app.returns_watched.waiting import visits_waiting
@@ -158,10 +158,10 @@ def read_waiting(
 ) -> tuple[ReturnRow, ...]:
     """Read what It's Back shows on a day: the returns of a year, those that were told too."""
     since = today - timedelta(days=WAITING_DAYS)
-    told = read_told_rows(connection, None, today, names)
+    told = read_told(connection, None, today, names)
     return (
-        *read_returns(connection, since, names=names),
-        *(row for row in told if row.came_on >= since),
+        *told.on_visits(read_returns(connection, since, names=names)),
+        *(row for row in told.stand if row.came_on >= since),
     )
 
 

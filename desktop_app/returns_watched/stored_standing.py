@@ -71,7 +71,7 @@ def read_standing(
         handed_over_on=out,
     )
     if out is not None:
-        own += told_in(connection, facts, {job_id}, today, read_promise(connection))
+        own += told_in(connection, facts, {job_id}, today, read_promise(connection)).stand
         said = [one for one in answers_of_job(connection, job_id) if one.on <= today]
         course = _since_it_left(course, facts, job, own, said)
     of = tuple(r for r in rows if r.later_id == job_id)

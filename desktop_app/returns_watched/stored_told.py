@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterator, Sequence
-from datetime import date, timedelta
+from collections.abc import Collection, Iterable, Iterator, Sequence
+from dataclasses import replace
+from datetime import date
+from typing import NamedTuple
 
 from sqlalchemy import Connection, func, select
 
@@ -12,7 +14,7 @@ from desktop_app.repair_jobs.odometer import OdometerReading, RunningMiles, runn
 from desktop_app.repair_jobs.stored import Job, Vehicle, Visit
 from desktop_app.returns_watched.candidate import Candidate, came_of, chains_of
 from desktop_app.returns_watched.customer_answers import Answer, CustomerSaid
-from desktop_app.returns_watched.job_facts import JobFacts
+from desktop_app.returns_watched.job_facts import JobFacts, may_return
 from desktop_app.returns_watched.judgement import Chains
 from desktop_app.returns_watched.returns_list import ReturnRow
 from desktop_app.returns_watched.stored import CustomerAsked
@@ -22,8 +24,25 @@ from desktop_app.returns_watched.stored_promise import Promise, read_promise
 from desktop_app.returns_watched.stored_return_rows import ReturnsFound, of_one_vehicle
 from desktop_app.returns_watched.stored_since_left import since_it_left
 from desktop_app.returns_watched.stored_vehicles import each_row, rows_of_one
-from desktop_app.returns_watched.told_return import ToldReturn, still_told, told_returns, told_row
+from desktop_app.returns_watched.told_return import ToldReturn, speaking_for, told_returns, told_row
 from desktop_app.shop_record.kept_value import kept_day, row_place
+
+
+class Told(NamedTuple):
+    """What customers told of the same trouble and no visit speaks for.
+
+    `dangerous` are the earlier and the later job of each visit that does speak for something told
+    that was said to be dangerous.
+    """
+
+    stand: tuple[ReturnRow, ...] = ()
+    dangerous: frozenset[tuple[int, int]] = frozenset()
+
+    def on_visits(self, rows: Iterable[ReturnRow]) -> Iterator[ReturnRow]:
+        """Yield the rows of visits, with the danger that was told where nobody said it of them."""
+        for row in rows:
+            told = row.dangerous is None and (row.earlier_id, row.later_id) in self.dangerous
+            yield replace(row, dangerous=True) if told else row
 
 
 def read_told_rows(
@@ -34,8 +53,20 @@ def read_told_rows(
 ) -> tuple[ReturnRow, ...]:
     """Read what customers of some jobs, or of all, told of the same trouble up to a day.
 
-    What a visit of the car speaks for is left out. The facts of the few vehicles are read, as for a
-    job's own page. They stand by the day on which they were told.
+    What a visit of the car speaks for is left out. The rows stand by the day on which it was told.
+    """
+    return read_told(connection, job_ids, until, names).stand
+
+
+def read_told(
+    connection: Connection,
+    job_ids: Collection[int] | None,
+    until: date,
+    names: SymptomNames = NO_NAMES,
+) -> Told:
+    """Read what `read_told_rows` does, and what is kept of the rest.
+
+    The facts of the few vehicles are read, as for a job's own page.
     """
     told = select(CustomerAsked.job_id).distinct()
     told = told.where(
@@ -46,7 +77,7 @@ def read_told_rows(
     if job_ids is not None:
         ids &= set(job_ids)
     if not ids:
-        return ()
+        return Told()
     of = select(Visit.vehicle_id).join(Job, Job.visit_id == Visit.id)
     vehicles = {row.vehicle_id for row in each_row(connection, of, Job.id, ids)}
     facts = read_facts(connection, vehicles, until=until, names=names)
@@ -55,7 +86,7 @@ def read_told_rows(
 
 def told_in(
     connection: Connection, facts: Facts, job_ids: Collection[int], until: date, promise: Promise
-) -> tuple[ReturnRow, ...]:
+) -> Told:
     """Return what customers of some jobs told, given the facts of their vehicles up to that day."""
     jobs = [
         job
@@ -68,13 +99,19 @@ def told_in(
     for row in ReturnsFound(facts, of_one_vehicle(facts, _came_of(facts, jobs, promise))).rows():
         seen.setdefault(row.earlier_id, []).append(row)
     units = _units(connection, job_ids)
-    found: list[ReturnRow] = []
+    stand: list[ReturnRow] = []
+    dangerous: set[tuple[int, int]] = set()
     for job in jobs:
         job_id = facts.said[job.number].id
         said = [one for one in answers.get(job_id, ()) if one.on <= until]
-        rows = _told_of(facts, job, said, units[job_id], chains)
-        found += still_told(rows, seen.get(job_id, ()))
-    return tuple(sorted(found, key=lambda row: (row.came_on, row.earlier, row.asked_id)))
+        for row in _told_of(facts, job, said, units[job_id], chains):
+            visit = speaking_for(row, seen.get(job_id, ()))
+            if visit is None:
+                stand.append(row)
+            elif row.dangerous:
+                dangerous.add((visit.earlier_id, visit.later_id))
+    stand.sort(key=lambda row: (row.came_on, row.earlier, row.asked_id))
+    return Told(tuple(stand), frozenset(dangerous))
 
 
 def _came_of(facts: Facts, jobs: Sequence[JobFacts], promise: Promise) -> Iterator[Candidate]:
@@ -93,7 +130,8 @@ def _told_of(
     assert job.handed_over_on is not None
     beside = facts.said[job.number]
     last_day = since_it_left(facts, job, said).last_day
-    for told in told_returns(said, job.handed_over_on):
+    came = [one.opened_on for one in facts.jobs if may_return(job, one)]
+    for told in told_returns(said, job.handed_over_on, came):
         yield told_row(
             told,
             job,
@@ -126,14 +164,15 @@ def _units(connection: Connection, job_ids: Collection[int]) -> dict[int, Distan
     return {row.id: "km" if row.odometer_unit == "km" else "mi" for row in rows}
 
 
-def last_seen(connection: Connection, job_id: int, since: date, today: date) -> date | None:
-    """Return when the car of a job came the last time since a day; None where it did not."""
-    own = select(Visit.vehicle_id).join(Job, Job.visit_id == Visit.id).where(Job.id == job_id)
-    rows = rows_of_one(connection, [connection.execute(own).scalar_one()])
-    came = select(func.max(Visit.came_at)).where(
-        Visit.vehicle_id.in_(rows),
+def came_since(connection: Connection, job_id: int, since: date) -> tuple[date, ...]:
+    """Return the days, oldest first, on which the car of a job came for another visit."""
+    wanted = select(Visit.id, Visit.vehicle_id, Visit.came_at).join(Job, Job.visit_id == Visit.id)
+    own = connection.execute(wanted.where(Job.id == job_id)).one()
+    came = select(Visit.came_at).where(
+        Visit.vehicle_id.in_(rows_of_one(connection, [own.vehicle_id])),
         Visit.came_at >= since.isoformat(),
-        Visit.came_at < (today + timedelta(days=1)).isoformat(),
+        func.substr(Visit.came_at, 1, 10) != own.came_at[:10],
     )
-    last = connection.execute(came).scalar()
-    return None if last is None else kept_day(last, row_place("visit of job", job_id))
+    place = row_place("visit of job", job_id)
+    days = (kept_day(at, place) for at in connection.execute(came).scalars())
+    return tuple(sorted(days))

@@ -17,13 +17,14 @@ from desktop_app.returns_watched.judged_before import (
     LinkChanged,
     judged_over_time,
 )
+from desktop_app.returns_watched.judgement import Judgement
 from desktop_app.returns_watched.judging import Judging
 from desktop_app.returns_watched.stored import CustomerAsked
 from desktop_app.returns_watched.stored_customers_asked import answers_of_job
 from desktop_app.returns_watched.stored_judging import touching
 from desktop_app.returns_watched.stored_links import job_days
 from desktop_app.returns_watched.stored_then_now import Kinds, read_one
-from desktop_app.returns_watched.stored_told import last_seen
+from desktop_app.returns_watched.stored_told import came_since
 from desktop_app.returns_watched.told_now import ToldNow
 from desktop_app.returns_watched.told_return import ToldReturn, heard_words, told_returns
 from desktop_app.shop_record.kept_value import kept_day
@@ -34,8 +35,17 @@ def told_in_answer(connection: Connection, job: int, asked: int) -> ToldReturn |
     known = job_days(connection, job)
     if known is None or known.left_at is None:
         return None
-    told = told_returns(answers_of_job(connection, job), kept_day(known.left_at))
+    left_on = kept_day(known.left_at)
+    came = came_since(connection, job, left_on)
+    told = told_returns(answers_of_job(connection, job), left_on, came)
     return next((one for one in told if asked in {each.id for each in one.answers}), None)
+
+
+def judged_in(connection: Connection, asked: int) -> Judgement | None:
+    """Return what a person decided about the telling that an answer is a part of; None: nothing."""
+    job = connection.execute(select(CustomerAsked.job_id).where(CustomerAsked.id == asked)).scalar()
+    told = None if job is None else told_in_answer(connection, job, asked)
+    return None if told is None else told.judged_on.judgement
 
 
 def read_told_judging(connection: Connection, job: int, asked: int) -> Judging | None:
@@ -44,7 +54,7 @@ def read_told_judging(connection: Connection, job: int, asked: int) -> Judging |
     if told is None:
         return None
     wanted = select(Job.number, Person.name).outerjoin(Person, Person.id == Job.technician_id)
-    row, said = connection.execute(wanted.where(Job.id == job)).one(), told.last
+    row, said = connection.execute(wanted.where(Job.id == job)).one(), told.judged_on
     return Judging(
         earlier_id=job,
         later_id=told.answers[0].id,
@@ -70,7 +80,8 @@ def read_then_and_told(
     if told is None:
         return None
     then = read_one(connection, job, kinds)
-    return then, ToldNow(told, unit_of(then.job), last_seen(connection, job, told.on, today))
+    seen = [day for day in came_since(connection, job, told.on) if day <= today]
+    return then, ToldNow(told, unit_of(then.job), seen[-1] if seen else None)
 
 
 def _decisions(connection: Connection, said: CustomerSaid) -> tuple[JudgedOnce, ...]:

@@ -150,7 +150,7 @@ def _said(connection: Connection, look: Look, places: Ids) -> Iterator[tuple[Wat
             place = place_of[job_id]
             seen = int(last[jobs.vehicle[place]])
             rows = told.get(job_id, ())
-            told_since = next((row.came_on for row in rows if row.is_open), None)
+            told_since = next((row.came_on for row in rows if row.waits), None)
             yield (
                 WatchSaid(
                     *(job_id, number, words_of(*vehicle), concern),

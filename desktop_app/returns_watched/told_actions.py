@@ -1,7 +1,7 @@
 """What the shop does about a return that it never saw: the same deeds as for one that it saw.
 
 Each takes the earlier job and the customer's answer in which the return was told; it is written on
-the last answer that belongs to it.
+the first answer that belongs to it.
 """
 
 from __future__ import annotations
@@ -115,8 +115,8 @@ def _change(
                 do="Look at the answers on the job's page, under Under watch.",
             )
         if shown is not None:
-            check_as_shown(words, shown, told.last, over)
-        written = values(told.last) if callable(values) else values
-        deed.change(CustomerAsked, told.last.id, **written)
+            check_as_shown(words, shown, told.judged_on, over)
+        written = values(told.judged_on) if callable(values) else values
+        deed.change(CustomerAsked, told.judged_on.id, **written)
 
     return record.do(words, work)

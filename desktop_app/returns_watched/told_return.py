@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Collection, Iterable, Sequence
 from dataclasses import dataclass, replace
 from datetime import date
 
@@ -10,17 +10,14 @@ from desktop_app.repair_jobs.odometer import RunningMiles, miles_between
 from desktop_app.returns_watched.candidate import Candidate
 from desktop_app.returns_watched.customer_answers import Answer, CustomerSaid, HeardBy
 from desktop_app.returns_watched.job_facts import CUSTOMER_SAYS_SAME, JobFacts
-from desktop_app.returns_watched.judgement import Judgement
+from desktop_app.returns_watched.judgement import UNRELATED_CAUSE, Judgement, counts_against
 from desktop_app.returns_watched.returns_list import ReturnRow
 from desktop_app.returns_watched.window import MAIN_WINDOW, SALE, Window
 
 
 @dataclass(frozen=True, slots=True)
 class ToldReturn:
-    """The same trouble, told once or again and again, oldest first; at least once.
-
-    It is judged on the last answer: what is told after a judgement is told anew.
-    """
+    """The same trouble, told once or again and again, oldest first; at least once."""
 
     answers: tuple[CustomerSaid, ...]
 
@@ -30,9 +27,10 @@ class ToldReturn:
         return self.answers[0].on
 
     @property
-    def last(self) -> CustomerSaid:
-        """The answer that carries the judgement."""
-        return self.answers[-1]
+    def judged_on(self) -> CustomerSaid:
+        """The answer that carries what a person says of it: the first, so that none is too late."""
+        judged = (one for one in self.answers if one.judgement is not None)
+        return next(judged, self.answers[0])
 
     @property
     def source(self) -> HeardBy:
@@ -52,47 +50,58 @@ class ToldReturn:
         return next((one.words for one in reversed(self.answers) if one.words), "")
 
 
-def told_returns(answers: Iterable[CustomerSaid], left_on: date) -> tuple[ToldReturn, ...]:
+def told_returns(
+    answers: Iterable[CustomerSaid], left_on: date, came: Collection[date] = ()
+) -> tuple[ToldReturn, ...]:
     """Return what was told of the same trouble since a car left, oldest first.
 
-    What nobody has judged stands until the customer says something else of the car, what was
-    judged stands for good; who was not reached said nothing. `answers` stand in any order.
+    Told again it is the same return, until the customer says something else of the car or it was
+    here in between (`came` are the days on which it came); who was not reached said nothing. What
+    was told stands until a person has judged it: another shop may have mended it since.
+    `answers` stand in any order.
     """
-    found: list[ToldReturn] = []
-    told: list[CustomerSaid] = []
+    found: list[list[CustomerSaid]] = []
+    goes_on = False
     for said in sorted(answers, key=lambda one: (one.on, one.id)):
-        if said.on < left_on:
+        if said.on < left_on or said.answer is Answer.NOT_REACHED:
             continue
-        if said.answer is Answer.SAME_TROUBLE:
-            told.append(said)
-            if said.judgement is not None:
-                found.append(ToldReturn(tuple(told)))
-                told = []
-        elif said.answer is not Answer.NOT_REACHED:
-            told = []
-    if told:
-        found.append(ToldReturn(tuple(told)))
-    return tuple(found)
+        if said.answer is not Answer.SAME_TROUBLE:
+            goes_on = False
+        elif goes_on and not any(found[-1][-1].on <= day <= said.on for day in came):
+            found[-1].append(said)
+        else:
+            found.append([said])
+            goes_on = True
+    return tuple(ToldReturn(tuple(told)) for told in found)
 
 
 def still_told(told: Iterable[ReturnRow], seen: Sequence[ReturnRow]) -> tuple[ReturnRow, ...]:
-    """Return what was told of a job and no visit of the car speaks for, so that it counts once.
+    """Return what was told of a job and no visit of the car speaks for, so that it counts once."""
+    return tuple(row for row in told if speaking_for(row, seen) is None)
 
-    Told and not judged is done with by a visit on that day or later that waits for a judgement or
-    was judged. Told and judged gives way to a judged visit alone: to one inside the window, unless
-    it was told beyond it, and not to one that has nothing to do with the repair.
+
+def speaking_for(told: ReturnRow, seen: Iterable[ReturnRow]) -> ReturnRow | None:
+    """Return the first visit, on that day or later, that speaks for what was told of a job.
+
+    Only a visit inside the window does, unless it was told beyond it. A judged comeback gives way
+    to another one alone; what else was judged, to a visit that was judged and has to do with the
+    repair; what nobody has judged, to one that waits for a judgement too.
     """
-    return tuple(row for row in told if not any(_speaks_for(one, row) for one in seen))
+    since = (one for one in seen if one.came_on >= told.came_on)
+    speaks = (one for one in since if _speaks_for(one, told))
+    return min(speaks, key=lambda one: (one.came_on, one.later), default=None)
 
 
 def _speaks_for(visit: ReturnRow, told: ReturnRow) -> bool:
-    if visit.came_on < told.came_on:
+    if told.in_window and not visit.in_window:
         return False
-    if told.judgement is None:
-        return visit.waits or not visit.is_open
-    if visit.judgement in (None, Judgement.UNRELATED):
-        return False
-    return visit.in_window or not told.in_window
+    if visit.candidate.in_chain:  # a comeback of a comeback of the job
+        return True
+    if counts_against(told.judgement, told.cause_class):
+        return counts_against(visit.judgement, visit.cause_class)
+    if visit.judgement is None:
+        return told.judgement is None and visit.waits
+    return visit.judgement is not Judgement.UNRELATED and visit.cause_class != UNRELATED_CAUSE
 
 
 def told_row(
@@ -114,7 +123,7 @@ def told_row(
     assert job.handed_over_on is not None
     days = (told.on - job.handed_over_on).days
     miles = miles_between(job.odometer_out, reading, days)
-    window, said = job.window or MAIN_WINDOW, told.last
+    window, said = job.window or MAIN_WINDOW, told.judged_on
     by_window = window.in_window(days, miles) and (last_day is None or told.on <= last_day)
     sold = job.sold_on is not None and told.on > job.sold_on
     return ReturnRow(
@@ -146,6 +155,7 @@ def told_row(
         vehicle_key=f"told of {job.vehicle}",
         heard_by=told.source,
         asked_id=told.answers[0].id,
+        judged_id=said.id,
         dangerous=said.dangerous,
     )
 

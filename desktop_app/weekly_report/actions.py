@@ -5,11 +5,13 @@ from __future__ import annotations
 import gc
 from collections.abc import Generator, Iterator, Mapping
 from contextlib import contextmanager
+from dataclasses import replace
 from pathlib import Path
 
 from desktop_app.part_photos.file_actions import check_place, put_files
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.returns_watched.stored_facts import NO_NAMES, SymptomNames
+from desktop_app.shop_record.anchor import anchor_now
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.step import Step
 from desktop_app.weekly_report.figures import WeekFigures
@@ -37,7 +39,8 @@ def look_at_week(
     as not compared.
     """
     with record.reading() as connection, no_search_for_circles():
-        return read_week_figures(connection, week, record.clock(), names, kinds)
+        figures = read_week_figures(connection, week, record.clock(), names, kinds)
+        return replace(figures, anchor=anchor_now(connection))
 
 
 @contextmanager

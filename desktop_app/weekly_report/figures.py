@@ -113,7 +113,8 @@ class WeekFigures:
 
     `waiting_long` counts visits of the 26 weeks that nobody judged within two weeks.
     `rules_changed` says which house rules changed in the week. `calls_due` has the day from which
-    the customer of a job on watch is to be asked, by its number.
+    the customer of a job on watch is to be asked, by its number. `anchor` says where the history
+    stood when the record was read.
     """
 
     week: Week
@@ -129,6 +130,7 @@ class WeekFigures:
     waiting_long: int = 0
     rules_changed: tuple[str, ...] = ()
     calls_due: Mapping[str, date] = field(default_factory=dict)
+    anchor: str = ""
 
     def as_json(self) -> dict[str, object]:
         """Return the counts as the `week` command prints them."""

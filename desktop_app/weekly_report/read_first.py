@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator, Sequence
-from datetime import timedelta
+from datetime import date, timedelta
 from typing import NamedTuple
 
 from desktop_app.repair_jobs.odometer_questions import day_in_words
@@ -31,21 +31,48 @@ def read_first(figures: WeekFigures) -> tuple[str, ...]:
 
 
 def _danger(figures: WeekFigures) -> Iterator[str]:
-    """Say first how many of the week's returns were dangerous, and after which jobs."""
-    visits: dict[object, list[ReturnRow]] = {}
+    """Say first which returns were dangerous: the week's, those judged in it, all that wait."""
+    week = {row.visit: True for row in _asked_about(figures)}
     for row in figures.came_back:
-        visits.setdefault(row.visit, []).append(row)
-    if not visits:
-        return
-    hurt = [row for some in visits.values() for row in some if row.dangerous]
-    number = len({row.visit for row in hurt})
-    unsaid = sum(all(row.dangerous is None for row in some) for some in visits.values())
-    of_all = "the week's one return" if len(visits) == 1 else f"the week's {len(visits)} returns"
-    jobs_named = joined(f"{row.later} after {row.earlier}" for row in hurt)
-    said = f"{number} {'was' if number == 1 else 'were'} dangerous: {jobs_named}" if hurt else ""
-    yield (
-        f"Of {of_all} {said or 'none is said to have been dangerous'}."
-        + (f" Of {unsaid} nobody said whether somebody could have been hurt." if unsaid else "")
+        if row.visit in week:
+            week[row.visit] &= row.dangerous is None
+    monday = figures.week.monday
+    rows = (one.row for one in figures.year.returns)
+    hurt = [row for row in rows if row.dangerous and (row.waits or _last_touched(row) >= monday)]
+    number, unsaid = len({row.visit for row in hurt}), sum(week.values())
+    if hurt:
+        named = joined(
+            f"{row.later} after {row.earlier}{', to be judged' if row.waits else ''}"
+            for row in hurt
+        )
+        yield f"{_returns(number)} {'was' if number == 1 else 'were'} dangerous: {named}."
+    if unsaid:
+        yield (
+            f"Of {_of_the_week(unsaid, len(week))} nobody said whether somebody could have been "
+            "hurt: read what the customer says."
+        )
+    elif week and not hurt:
+        yield f"Of {_of_the_week(len(week), len(week))} none was dangerous, as was said of each."
+
+
+def _asked_about(figures: WeekFigures) -> Iterator[ReturnRow]:
+    """Yield the week's returns that count as a comeback or wait, a visit once each."""
+    for row, counts_as in zip(figures.came_back, figures.counts_as, strict=True):
+        if counts_as != "not counted":
+            yield row
+
+
+def _last_touched(row: ReturnRow) -> date:
+    """Return the day on which it came, was told or was judged, whichever is the latest."""
+    judged = row.judged_at
+    return row.came_on if judged is None else max(row.came_on, date.fromisoformat(judged[:10]))
+
+
+def _of_the_week(some: int, every: int) -> str:
+    if every == 1:
+        return "the week's one return"
+    return (
+        f"the week's {every} returns" if some == every else f"{some} of the week's {every} returns"
     )
 
 
@@ -55,7 +82,8 @@ def _covers(figures: WeekFigures) -> Iterator[str]:
         f"{shop.name}, week {week}: Monday {day_in_words(week.monday)} to "
         f"Sunday {day_in_words(week.sunday)}."
     )
-    yield f"Made on {day_in_words(figures.made_at.date())} at {figures.made_at:%H:%M}."
+    anchor = f" · {figures.anchor}" if figures.anchor else ""
+    yield f"Made on {day_in_words(figures.made_at.date())} at {figures.made_at:%H:%M}{anchor}."
     if figures.as_of < week.monday:
         yield "This week is still to come, so nothing stands in it yet."
     elif figures.as_of < week.sunday:
@@ -95,8 +123,8 @@ def _counts(figures: WeekFigures) -> Iterator[str]:
     yield from _judged_since(figures)
     yield (
         "A comeback is a later visit inside the window that a person judged: same symptom, same "
-        "system, same part, or from our hands. Foretold, other hands, unrelated and cannot tell "
-        "are listed beside them and not counted."
+        "system, same part, or from our hands, unless its main cause is not ours. Foretold, "
+        "other hands, unrelated and cannot tell are listed beside them and not counted."
     )
     yield from _caught_here(figures)
     watched = len(figures.on_watch)
@@ -177,18 +205,31 @@ def _warnings(figures: WeekFigures) -> Iterator[str]:
     late = figures.waiting_long
     if late:
         yield (
-            f"{_visits(late)} of the last {len(figures.weeks)} weeks {_have(late)} waited for a "
+            f"{_returns(late)} of the last {len(figures.weeks)} weeks {_have(late)} waited for a "
             f"judgement for more than {LONG_WAIT_DAYS} days: neither return nor success."
         )
     unproven = sum(job.proof_level == 0 for job in figures.left)
     if unproven:
         yield f"{jobs(unproven)} left unproven."
-    unwritten = costs_unwritten(
+    yield from _costs_missing(figures)
+    hands_on = len(figures.year.hands_on & figures.year.left_out)
+    if hands_on:
+        yield (
+            f"{jobs(hands_on)} of the year that were inspection or maintenance came back with new "
+            "trouble from our hands: in no rate, and counted on the sheet Rate, “Kept out”."
+        )
+
+
+def _costs_missing(figures: WeekFigures) -> Iterator[str]:
+    back = [
         one
         for one in figures.year.returns
         if one.row.is_comeback and one.row.came_on >= figures.week.monday
         if one.row.earlier not in figures.year.left_out
-    )
+    ]
+    unwritten, told = costs_unwritten(back), sum(one.row.is_told for one in back)
+    if told:
+        yield f"What the week's {_comebacks(told)} only told cost stands in no sum."
     if unwritten:
         yield (
             f"{_visits(unwritten)} of the week judged a comeback {_have(unwritten)} no cost "
@@ -202,6 +243,10 @@ def _visits(number: int) -> str:
 
 def _returns(number: int) -> str:
     return "1 return" if number == 1 else f"{number} returns"
+
+
+def _comebacks(number: int) -> str:
+    return "1 comeback that was" if number == 1 else f"{number} comebacks that were"
 
 
 def _have(number: int) -> str:

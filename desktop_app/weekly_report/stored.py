@@ -19,7 +19,7 @@ from desktop_app.returns_watched.stored_look import look_at
 from desktop_app.returns_watched.stored_promise import read_promise
 from desktop_app.returns_watched.stored_recent import Period
 from desktop_app.returns_watched.stored_returns import returns_in
-from desktop_app.returns_watched.stored_told import read_told_rows
+from desktop_app.returns_watched.stored_told import read_told
 from desktop_app.returns_watched.stored_watch import on_watch
 from desktop_app.shop_record.house_rules import HouseRules, read_rules
 from desktop_app.shop_record.kept_value import kept_day, row_place
@@ -69,10 +69,9 @@ def read_week_figures(
     promise = read_promise(connection)
     look = look_at(connection, Period(first, as_of, promise.long.days), promise.long, names)
     visits = returns_in(connection, look.met, promise, (first, as_of), names)
-    told = read_told_rows(connection, None, as_of, names)
-    met = sorted(
-        (*visits, *(row for row in told if row.came_on >= first)), key=lambda row: row.came_on
-    )
+    told = read_told(connection, None, as_of, names)
+    lately = (row for row in told.stand if row.came_on >= first)
+    met = sorted((*told.on_visits(visits), *lately), key=lambda row: row.came_on)
     watch = on_watch(connection, look)
     shown = week.moved(1 - WEEKS_SHOWN).monday
     seen = _pairs_seen(connection, first, kinds or {}, rules)

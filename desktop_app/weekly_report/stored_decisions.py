@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Collection, Iterator
+from collections.abc import Collection, Iterator, Mapping
 from datetime import date
 from typing import Any
 
@@ -15,17 +15,16 @@ from desktop_app.returns_watched.judged_before import (
     LinkChanged,
     judged_over_time,
 )
-from desktop_app.returns_watched.stored import ReturnLink
 from desktop_app.shop_record.history import first_entry
 from desktop_app.shop_record.tables import HistoryEntry
 
-_TABLE = ReturnLink.__tablename__
-
 
 def decisions_since(
-    connection: Connection, links: Collection[Any], since: date
+    connection: Connection, links: Collection[Any], since: date, table: str
 ) -> dict[int, tuple[JudgedOnce, ...]]:
-    """Return by id what was decided about some rows of return_link since a day, oldest first.
+    """Return by id what was decided about some rows of a table since a day, oldest first.
+
+    It is the table of the returns, or that of customers' answers, on which what was told is judged.
 
     The history's newest end is read through once, however many rows there are. What was decided
     before that day stands as the row has it.
@@ -33,19 +32,24 @@ def decisions_since(
     if not links:
         return {}
     changes: dict[int, list[LinkChanged]] = {row.id: [] for row in links}
-    for link_id, change in _changes(connection, since):
+    for link_id, change in _changes(connection, since, table):
         if link_id in changes:
             changes[link_id].append(change)
     return {
         row.id: judged_over_time(
-            {name: getattr(row, name) for name in JUDGED_COLUMNS}, changes[row.id]
+            _named({name: getattr(row, name) for name in JUDGED_COLUMNS}), changes[row.id]
         )
         for row in links
     }
 
 
-def _changes(connection: Connection, since: date) -> Iterator[tuple[int, LinkChanged]]:
-    """Yield the changes of any return since a day, the newest first, each with the row's id."""
+def _named(row: Mapping[str, Any]) -> Mapping[str, Any]:
+    """Return what a row keeps with nobody as "": an answer that nobody judged has no name."""
+    return {**row, "judged_by": row["judged_by"] or ""} if "judged_by" in row else row
+
+
+def _changes(connection: Connection, since: date, table: str) -> Iterator[tuple[int, LinkChanged]]:
+    """Yield the changes of a table's rows since a day, the newest first, each with the row's id."""
     wanted = (
         select(
             HistoryEntry.seq,
@@ -55,11 +59,11 @@ def _changes(connection: Connection, since: date) -> Iterator[tuple[int, LinkCha
             HistoryEntry.body,
         )
         .where(HistoryEntry.seq >= first_entry(connection, since))
-        .where(HistoryEntry.body.contains(f'"table":"{_TABLE}"', autoescape=True))
+        .where(HistoryEntry.body.contains(f'"table":"{table}"', autoescape=True))
         .order_by(HistoryEntry.seq.desc())
     )
     for seq, at, who, reverses, body in connection.execute(wanted):
         for change in reversed(json.loads(body)["changes"]):
-            if change["table"] == _TABLE:
-                link = LinkChanged(seq, at, who, reverses, change["before"], change["after"])
-                yield change["row_id"], link
+            if change["table"] == table:
+                was, now = (row and _named(row) for row in (change["before"], change["after"]))
+                yield change["row_id"], LinkChanged(seq, at, who, reverses, was, now)

@@ -27,7 +27,7 @@ from desktop_app.repair_jobs.stored import (
 from desktop_app.repair_jobs.who_did_what import DIDS, WORKS, Did
 from desktop_app.returns_watched.return_cost import return_cost
 from desktop_app.returns_watched.returns_list import ReturnRow
-from desktop_app.returns_watched.stored import ReturnLink
+from desktop_app.returns_watched.stored import CustomerAsked, ReturnLink
 from desktop_app.returns_watched.stored_facts import SymptomNames
 from desktop_app.returns_watched.stored_hour_cost import moment_judged, read_hour_costs
 from desktop_app.returns_watched.stored_links import link_kept
@@ -210,13 +210,18 @@ def _returns(connection: Connection, asked: YearAsked) -> tuple[ReturnDone, ...]
     }
     monday = week_of(asked.last).monday  # the history is read for the week alone: it may be long
     week = {(one.earlier_id, one.later_id) for one in asked.returns if one.came_on >= monday}
-    decided = decisions_since(connection, [kept[pair] for pair in week & kept.keys()], monday)
+    decided = decisions_since(
+        connection, [kept[pair] for pair in week & kept.keys()], monday, ReturnLink.__tablename__
+    )
+    told = {one.judged_id for one in asked.returns if one.is_told and one.came_on >= monday}
+    answers = [*each_row(connection, select(CustomerAsked), CustomerAsked.id, told)]
+    decided_told = decisions_since(connection, answers, monday, CustomerAsked.__tablename__)
     hours = read_hour_costs(connection, [r.judged_at for r in kept.values() if r.unbilled_hours])
     found = []
     for one in asked.returns:
         row = kept.get((one.earlier_id, one.later_id))
         if row is None:
-            found.append(ReturnDone(one))
+            found.append(ReturnDone(one, decisions=decided_told.get(one.judged_id, ())))
             continue
         link = link_kept(row)
         found.append(

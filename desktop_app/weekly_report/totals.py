@@ -45,7 +45,7 @@ def _of_the_week(left: Table, came_back: Table, watch: Table) -> tuple[Total, ..
             "Comebacks",
             "Visits, and returns only told, judged a comeback inside the window; each counts once.",
         ),
-        _match(came_back, "Counts as", "waiting", "Visits that wait for judgement", _WAIT),
+        _match(came_back, "Counts as", "waiting", "Returns that wait for judgement", _WAIT),
         *(
             _match(
                 came_back,

@@ -73,10 +73,18 @@ def _unproven(figures: WeekFigures) -> Iterator[str]:
         also = f" {more:,} more {'is' if more == 1 else 'are'} not settled." if more else ""
         yield (
             f"Of {jobs(len(settled), 'settled ')} of the year left unproven, {came or 'none'} came "
-            f"back.{also}"
+            f"back{_how_sure(came, len(settled))}.{also}"
         )
     elif more:
         yield f"{jobs(more)} of the year left unproven; none of them is settled yet."
+
+
+def _how_sure(came: int, settled: int) -> str:
+    """Return the share with what luck leaves open, or that the jobs are too few for one."""
+    low, high = wilson(came, settled)
+    if can_be_told(settled, low, high):
+        return f" ({came / settled:.1%}, {low:.1%} to {high:.1%})"
+    return f", too few to tell: {anything_from(low, high)}"
 
 
 def _to_do(figures: WeekFigures) -> Iterator[str]:

@@ -89,7 +89,7 @@ def test_impacts_in_the_arrays_are_those_of_sqlite(rows: sqlite3.Connection, wor
     # SQLite's score is rarity times impact; ours is kept in hundredths.
     nothing = ("",) * (len(FIELDS) - 1)
     jobs = [
-        JobEntry(place, (row, *nothing), (), 1, 1, 1, False, 1, ())
+        JobEntry(place, (row, *nothing), (), 1, 1, 1, 0, 0, 1, ())
         for place, row in enumerate(ROWS, 1)
     ]
     arrays = arrays_of(jobs)

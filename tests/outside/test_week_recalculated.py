@@ -162,7 +162,7 @@ def _from_the_record(record: ShopRecord) -> dict[str, float | None]:
         "Hours not billed": week.unbilled_hours.sum(),
         "Price of the jobs": week.price_cents.sum() / 100,
         "Comebacks": met[met.back].vehicle_id.nunique(),
-        "Visits that wait for judgement": met[met.waits].vehicle_id.nunique(),
+        "Returns that wait for judgement": met[met.waits].vehicle_id.nunique(),
         **{f"pairs judged {each}": int((met.judgement == each).sum()) for each in Judgement},
         "Cost of the week's returns": met.cost_cents.sum() / 100,
         "Jobs under watch": len(watch),
@@ -188,7 +188,7 @@ def test_each_total_is_what_pandas_finds_in_the_record(shop: ShopRecord, tmp_pat
     for words, figure in expected.items():
         assert found[words] == pytest.approx(figure), words
     assert found["Comebacks"] == 2
-    assert found["Visits that wait for judgement"] == 1
+    assert found["Returns that wait for judgement"] == 1
     assert found["of the settled that came back"] > 2
     assert found["Jobs that wait"] > 2
     costs = {row["What"]: row["Figure"] for row in table_rows(book, "Costs")}

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
+import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
@@ -15,6 +18,7 @@ from desktop_app.returns_watched.honest_numbers.group_rates import (
     NOTHING_ALIKE,
     TOO_FEW,
     WITHIN,
+    By,
     group_rates,
 )
 from tests.returns_watched.test_honest_numbers import BACK, OPEN, SETTLED, jobs, together
@@ -77,3 +81,25 @@ def test_the_range_of_luck_and_its_chance_agree(n: int, rate: float, data: st.Da
         assert chance_of_so_many(k, n, rate) <= 0.05 + 1e-9
     else:
         assert chance_of_so_many(k, n, rate) >= 0.05 - 1e-9
+
+
+@pytest.mark.parametrize("by", ["system", "part-kind", "technician"])
+def test_jobs_of_which_nothing_is_said_are_not_the_same_work(by: By) -> None:
+    nothing = {"part_kinds": ((),) * 40, "systems": ("",) * 40}
+    one, other = (
+        replace(jobs(*[SETTLED] * 30, *[BACK] * 10, names=(name,)), **nothing)
+        for name in ("one", "other")
+    )
+    found = group_rates(together(one, other), by)
+    assert [(group.alike, group.by_system, group.expected) for group in found] == [(0, 0, None)] * 2
+
+
+def test_what_luck_gives_is_not_said_of_too_few_jobs() -> None:
+    few, many = (
+        jobs(*[SETTLED] * 10, *[BACK], names=("few",)),
+        jobs(*[SETTLED] * 90, names=("many",)),
+    )
+    found = {group.name: group for group in group_rates(together(few, many), "technician")}
+    assert found["few"].luck is not None
+    assert found["few"].luck_told is None
+    assert not found["few"].stands_out

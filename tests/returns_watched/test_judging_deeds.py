@@ -384,6 +384,6 @@ def test_who_told_of_the_same_trouble_is_counted_with_what_waits(shop: ShopRecor
     assert (told.earlier, told.later, told.concern_now) == (
         *("J-1", "told 2026-07-01", "goes elsewhere"),
     )
-    note_answer(shop, then, "fine", on=date(2026, 7, 9))
+    note_answer(shop, then, "fine", on=date(2026, 7, 9))  # mended elsewhere: not by us
     with shop.reading() as connection:
-        assert read_waiting(connection, TODAY) == ()
+        assert read_waiting(connection, TODAY) == (told,)

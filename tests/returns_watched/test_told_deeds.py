@@ -105,7 +105,7 @@ def test_nobody_is_no_judge_and_another_word_is_no_judgement(
         told_actions.judge_told(shop, *told, "perhaps", by="Ana")
     with pytest.raises(ShopTrouble, match="not one of the causes"):
         told_actions.judge_told(shop, *told, "same part", by="Ana", cause_class="moon")
-    note_answer(shop, told[0], "fine")
+    take_answer_out(shop, told[1])
     with pytest.raises(ShopTrouble, match="tells of the same trouble no longer"):
         told_actions.judge_told(shop, *told, "same part", by="Ana")
 

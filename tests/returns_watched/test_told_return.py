@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import date, timedelta
 from itertools import permutations
 
@@ -18,6 +19,7 @@ from desktop_app.returns_watched.met_by import met_by
 from desktop_app.returns_watched.returns_list import ReturnRow
 from desktop_app.returns_watched.told_return import (
     in_other_window,
+    speaking_for,
     still_told,
     told_returns,
     told_row,
@@ -45,26 +47,46 @@ def rows(*answers: CustomerSaid, reading: RunningMiles | None = None) -> list[Re
     return [told_row(one, JOB, job_id=1, vehicle="hatchback", reading=reading) for one in told]
 
 
-def seen(day: int, judged: Judgement | None, *, inside: bool = True) -> ReturnRow:
+def seen(
+    day: int,
+    judged: Judgement | None,
+    *,
+    inside: bool = True,
+    in_chain: bool = False,
+    cause: str | None = None,
+) -> ReturnRow:
     """A later visit of the car."""
     one = Candidate("J-1", f"J-{day}", day, None, inside, "time", (), None, "J-1", judged)
-    return ReturnRow(one, 1, 100 + day, "hatchback", LEFT, LEFT + timedelta(days=day))
+    came_on = LEFT + timedelta(days=day)
+    chained = replace(one, in_chain=in_chain)
+    return ReturnRow(chained, 1, 100 + day, "hatchback", LEFT, came_on, cause_class=cause)
 
 
 def test_what_is_told_again_is_one_return_until_something_else_is_said() -> None:
     answers = [said(1, 5), said(2, 6, NOT_REACHED), said(3, 9, words="in the rain")]
     [one] = told_returns(answers, LEFT)
-    assert (one.on, one.last.id, one.words) == (LEFT + timedelta(days=5), 3, "in the rain")
-    assert told_returns([*answers, said(4, 12, FINE)], LEFT) == ()
+    assert (one.on, one.judged_on.id, one.words) == (LEFT + timedelta(days=5), 1, "in the rain")
     assert told_returns([said(1, -3)], LEFT) == ()
+    fine = said(4, 12, FINE)  # another shop may have mended it
+    assert told_returns([*answers, fine], LEFT) == (one,)
+    first, second = told_returns([*answers, fine, said(5, 20)], LEFT)
+    assert (first, second.on) == (one, LEFT + timedelta(days=20))
 
 
-def test_a_judgement_ends_it_and_what_is_told_afterwards_is_told_anew() -> None:
-    judged = [said(1, 5), said(2, 9, SAME, BACK)]
-    [one] = told_returns([*judged, said(3, 12, FINE)], LEFT)
-    assert one.last.judgement is BACK
-    first, second = told_returns([*judged, said(3, 12)], LEFT)
-    assert (first.on, second.on) == (LEFT + timedelta(days=5), LEFT + timedelta(days=12))
+def test_what_is_told_after_a_visit_of_the_car_is_told_anew() -> None:
+    answers = [said(1, 5), said(2, 9)]
+    for day, tellings in ((4, 1), (5, 2), (7, 2), (9, 2), (10, 1)):
+        assert len(told_returns(answers, LEFT, [LEFT + timedelta(days=day)])) == tellings
+
+
+def test_a_judgement_stays_with_what_was_told_however_often_it_is_told_again() -> None:
+    more = {"why": "the bill says so", "dangerous": True}
+    answers = [said(1, 5, SAME, BACK, **more), said(2, 9), said(3, 30)]
+    for until in (1, 2, 3):
+        [row] = rows(*answers[:until])
+        assert (row.judgement, row.why, row.dangerous) == (BACK, "the bill says so", True)
+    [row] = rows(said(1, 5), said(2, 9, SAME, BACK))  # wherever the judgement was written
+    assert row.judgement is BACK
 
 
 @pytest.mark.parametrize(
@@ -111,12 +133,24 @@ def test_it_says_how_the_shop_knows_of_it() -> None:
     [
         (None, seen(25, None), False),
         (None, seen(25, None, inside=False), True),
-        (None, seen(25, Judgement.UNRELATED), False),
+        (None, seen(25, Judgement.UNRELATED), True),
+        (None, seen(25, BACK, cause="new"), True),
+        (None, seen(25, Judgement.FORETOLD), False),
+        (None, seen(95, BACK, inside=False), True),
+        (None, seen(25, None, in_chain=True), False),
         (None, seen(19, BACK), True),
         (BACK, seen(25, None), True),  # it was judged, the visit was not
         (BACK, seen(25, BACK), False),
-        (BACK, seen(25, Judgement.CANNOT_TELL), False),
+        (BACK, seen(25, None, in_chain=True), False),
+        (BACK, seen(25, Judgement.CANNOT_TELL), True),
+        (BACK, seen(25, Judgement.FORETOLD), True),
+        (BACK, seen(25, Judgement.OTHER_HANDS), True),
+        (BACK, seen(25, BACK, cause="other-use"), True),
         (BACK, seen(25, Judgement.UNRELATED), True),
+        (Judgement.OTHER_HANDS, seen(25, None), True),
+        (Judgement.OTHER_HANDS, seen(25, Judgement.UNRELATED), True),
+        (Judgement.OTHER_HANDS, seen(25, BACK), False),
+        (Judgement.CANNOT_TELL, seen(25, Judgement.FORETOLD), False),
         (BACK, seen(95, BACK, inside=False), True),
         (BACK, seen(19, BACK), True),
     ],
@@ -159,4 +193,9 @@ def test_told_and_seen_never_count_twice(said: list[CustomerSaid], came: list[Re
             assert not any(v.waits and v.came_on >= row.came_on for v in came)
     judged = {answer.id for answer in said if answer.answer is SAME and answer.judgement}
     assert sum(row.judgement is not None for row in stand) <= len(judged)
-    assert sum(row.waits for row in stand) <= 1
+    others = sum(answer.answer is FINE for answer in said)
+    assert sum(row.waits for row in stand) <= 1 + others
+    for row in rows(*said):  # what was told is never lost: it stands, or a visit speaks for it
+        assert (row in stand) == (speaking_for(row, came) is None)
+        if not came:
+            assert row in stand

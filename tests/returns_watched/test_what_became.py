@@ -7,6 +7,7 @@ from typing import Any
 
 import pytest
 
+from desktop_app.repair_jobs.who_actions import choose_work
 from desktop_app.returns_watched.customer_actions import note_answer
 from desktop_app.returns_watched.honest_numbers.counted_jobs import CountedJobs
 from desktop_app.returns_watched.stored_rates import read_counted_jobs
@@ -15,6 +16,7 @@ from desktop_app.returns_watched.stored_standing import read_standing
 from desktop_app.returns_watched.stored_watch_place import read_watch_place
 from desktop_app.returns_watched.told_actions import judge_told
 from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.weekly_report.actions import look_at_week
 from desktop_app.weekly_report.week import read_week
 from desktop_app.weekly_report.year_behind import JobDone
@@ -88,7 +90,12 @@ def test_the_same_trouble_told_by_telephone_waits(shop: ShopRecord) -> None:
     assert in_book(shop)["J-1"].well_until is None
     found = rates(shop)
     assert (found.waiting.tolist(), found.settled.tolist()) == ([True], [False])
-    note_answer(shop, first, "fine", on=date(2026, 11, 2))
+    note_answer(shop, first, "fine", on=date(2026, 11, 2))  # it may have been mended elsewhere
+    assert in_book(shop)["J-1"].state == "maybe"
+    assert rates(shop).settled.tolist() == [False]
+    with shop.reading() as connection:
+        [told] = read_waiting(connection, date(2026, 11, 14))
+    judge_told(shop, first, told.asked_id, "unrelated", by="Ana")
     assert on_page(shop, first) == in_book(shop)["J-1"].state == "seen fine"
     assert rates(shop).settled.tolist() == [True]
 
@@ -115,8 +122,9 @@ def test_a_visit_for_something_else_does_not_end_what_was_told(shop: ShopRecord)
         assert [row.later for row in read_waiting(connection, today)] == ["J-3"]
         assert read_watch_place(connection, today).to_ask == ()
     judge_return(shop, first, later, "unrelated")
-    with shop.reading() as connection:
-        assert not any(one.waits for one in read_watch_place(connection, today).jobs)
+    with shop.reading() as connection:  # and one that has nothing to do with it does not
+        assert {one.job: one.waits for one in read_watch_place(connection, today).jobs}["J-1"]
+        assert {row.later for row in read_waiting(connection, today)} == {"told 2026-10-30", "J-3"}
 
 
 def test_the_same_trouble_told_after_the_window_is_not_all_well(shop: ShopRecord) -> None:
@@ -253,3 +261,23 @@ def test_what_is_left_of_the_miles_is_not_known_before_somebody_reads_them(
     assert one.expected_close is not None
     job(shop, car, "J-2", "2026-11-01", None, 10_400, system="brakes")
     assert watched(shop) == {"J-1": 2600}
+
+
+@pytest.mark.parametrize("how", ["seen", "told"])
+def test_a_judged_comeback_is_not_taken_out_of_the_rate_as_maintenance(
+    shop: ShopRecord, how: str
+) -> None:
+    car = vehicle(shop)
+    first = job(shop, car, "J-1", "2026-10-20", "2026-10-20", 10_000, **MISFIRE)
+    choose_work(shop, first, "inspection")
+    choose_work(shop, first, None)
+    if how == "seen":
+        later = job(shop, car, "J-2", "2026-11-02", None, 10_400, **MISFIRE)
+        judge_return(shop, first, later, "same part")
+    else:
+        asked = as_made(note_answer(shop, first, "same trouble", on=date(2026, 10, 30)))
+        judge_told(shop, first, asked, "same part", by="Ana")
+    with pytest.raises(ShopTrouble, match="as maintenance no rate would hold it"):
+        choose_work(shop, first, "maintenance")
+    shop.undo()
+    choose_work(shop, first, "maintenance")

@@ -133,7 +133,7 @@ def test_the_first_sheet_says_which_warnings_apply(shop: ShopRecord) -> None:
     assert "still to come" not in words
     assert "Small numbers" in words
     assert "An open window never counts as a success" in words
-    assert "3 visits of the last 26 weeks have waited for a judgement" in words
+    assert "3 returns of the last 26 weeks have waited for a judgement" in words
 
 
 def test_who_is_to_be_asked_is_counted_as_the_sheet_of_windows_has_it(shop: ShopRecord) -> None:

@@ -120,7 +120,7 @@ def test_the_book_and_the_command_say_the_same(
         repr(
             (
                 *(g.settled, g.comebacks, g.low if g.note is None else None),
-                *(None if g.luck is None else g.luck[0], g.read_as),
+                *(None if g.luck_told is None else g.luck_told[0], g.read_as),
             )
         )
         for g in asked
@@ -159,7 +159,8 @@ def test_the_caution_stands_once_beneath_each_table_that_compares(week: WeekFigu
             cautions = sum("compared at once" in note for note in table.notes)
             headers = [column.header for column in table.columns]
             limits = table.column("Fewest by luck") if "Fewest by luck" in headers else ()
-            assert cautions == (sum(limit is not None for limit in limits) > 1)
+            assert cautions <= 1  # rows too few to have limits are compared too
+            assert cautions or sum(limit is not None for limit in limits) <= 1
 
 
 def jobs(name: str, settled: int, back: int, **more: object) -> list[JobDone]:
@@ -214,7 +215,8 @@ FITS = (PartFitted("distributor-rotor", verdict="fits"),)
 def test_whether_comparing_pays_is_said_with_its_doubt() -> None:
     compared, others = jobs("A", 60, 2, parts=FITS), jobs("B", 60, 15)
     said = " ".join(does_it_pay(compared, others))
-    assert "2 of 60 settled jobs came back (3.3%). Nothing compared: 15 of 60 (25.0%)." in said
+    # 15 of 60 lie between 15.8 % and 37.2 % (Wilson): as in the table, too far apart for a share.
+    assert "2 of 60 settled jobs came back (3.3%). Nothing compared: 15 of 60." in said
     # Newcombe's interval of 2/60 - 15/60, statsmodels: -0.3418 to -0.0915.
     assert "34 fewer to 9 fewer" in said
     assert "log-rank" in said

@@ -49,7 +49,7 @@ def test_what_is_left_of_an_older_window_says_on_which_day_it_was_read(shop: Sho
     rows = dict(zip(watch.column("Job"), watch.rows, strict=True))
     left = [column.header for column in watch.columns].index("Miles left (last read)")
     assert rows["J-1"][left : left + 2] == (16_000, date(2026, 10, 1))
-    assert rows["J-2"][left : left + 2] == ("not read since", None)
+    assert rows["J-2"][left : left + 2] == ("not read", None)
 
 
 @pytest.mark.parametrize(("judged", "tries"), [("same symptom", []), ("unrelated", ["J-2"])])

@@ -5,7 +5,9 @@ from __future__ import annotations
 from datetime import date
 
 import pytest
+from sqlalchemy import select
 
+from desktop_app.repair_jobs.stored import Job, Visit
 from desktop_app.returns_watched.customer_actions import note_answer
 from desktop_app.returns_watched.judging_actions import say_dangerous
 from desktop_app.returns_watched.told_actions import judge_told, say_told_dangerous
@@ -76,18 +78,31 @@ def test_what_waits_is_judged_or_the_car_is_had_in(shop: ShopRecord, told: tuple
 
 def test_the_book_says_first_what_was_dangerous(shop: ShopRecord, told: tuple[int, int]) -> None:
     assert read_first(book(shop))[0] == (
-        "Of the week's 3 returns none is said to have been dangerous. Of 3 nobody said whether "
-        "somebody could have been hurt."
+        "Of the week's 3 returns nobody said whether somebody could have been hurt: read what the "
+        "customer says."
     )
     say_told_dangerous(shop, *told, True)
+    first, then = read_first(book(shop))[:2]
+    assert first == "1 return was dangerous: on paper 2026-11-11 after J-150, to be judged."
+    assert then.startswith("Of 2 of the week's 3 returns nobody said whether")
+    later = look_at_week(shop, read_week("2026-W47"))  # it leads until somebody has judged it
+    assert read_first(later)[0] == first
+    assert "yes" in week_sheet(later, "Came back").table("StillWaiting").column("Dangerous")
     judge_return(shop, 1, 3, "same part")
     say_dangerous(shop, 1, 3, True)
     say_dangerous(shop, 2, 3, False)
     say_dangerous(shop, 5, 6, False)
     assert read_first(book(shop))[0] == (
-        "Of the week's 3 returns 2 were dangerous: J-160 after J-104, on paper 2026-11-11 after "
-        "J-150."
+        "2 returns were dangerous: J-160 after J-104, on paper 2026-11-11 after J-150, to be "
+        "judged."
     )
+    say_told_dangerous(shop, *told, False)
+    say_dangerous(shop, 1, 3, False)
+    assert read_first(book(shop))[0] == (
+        "Of the week's 3 returns none was dangerous, as was said of each."
+    )
+    say_told_dangerous(shop, *told, True)
+    say_dangerous(shop, 1, 3, True)
     column = week_sheet(book(shop), "Came back").table("CameBack").column("Dangerous")
     assert sorted(map(str, column)) == ["no", "no", "yes", "yes"]
 
@@ -107,3 +122,29 @@ def test_long_windows_and_others_take_what_was_told_alike(
     place = [one.number for one in found.year.counted].index("J-150")
     for window, back in ((Window(30, 0), True), (Window(30, 999), False), (Window(21, 0), False)):
         assert bool(jobs_in_window(found.year, window).came_back[place]) is back
+
+
+def test_a_danger_that_was_told_stays_with_the_visit_that_speaks_for_it(
+    shop: ShopRecord, told: tuple[int, int]
+) -> None:
+    say_told_dangerous(shop, *told, True)
+    first, _ = told
+    with shop.reading() as connection:
+        of = select(Visit.vehicle_id).join(Job, Job.visit_id == Visit.id).where(Job.id == first)
+        car = connection.execute(of).scalar_one()
+    later = job(shop, car, "J-170", "2026-11-14", None, concern="again")
+    judge_return(shop, first, later, "same part")
+    assert "on paper" not in read_first(book(shop))[0]
+    assert read_first(book(shop))[0].startswith("1 return was dangerous: J-170 after J-150")
+
+
+def test_a_changed_judgement_of_what_was_told_says_from_what(
+    shop: ShopRecord, told: tuple[int, int]
+) -> None:
+    judge_told(shop, *told, "cannot tell", by="Ana")
+    judge_told(shop, *told, "same part", by="Bo")
+    rows = week_sheet(book(shop), "Came back").table("HowJudged")
+    place = rows.column("Later job").index("on paper 2026-11-11")
+    words = str(rows.column("Who judged, and when")[place])
+    assert "“cannot tell”" in words
+    assert "revised to “same part”" in words

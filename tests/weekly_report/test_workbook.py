@@ -79,7 +79,7 @@ def test_each_formula_carries_its_result(week: Path) -> None:
     assert results["Hours worked"] == 1.5
     assert results["Price of the jobs"] == 184.5
     assert results["Comebacks"] == 1
-    assert results["Visits that wait for judgement"] == 1
+    assert results["Returns that wait for judgement"] == 1
     assert results["Cost of the week's returns"] == 87.5
     assert results["Jobs under watch"] == 6
     assert results["Cost of the year's comebacks"] == 87.5

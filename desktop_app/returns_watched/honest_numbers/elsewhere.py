@@ -16,7 +16,7 @@ if TYPE_CHECKING:
     Marks = NDArray[np.bool_]
 
 _MOST_BINS = 1_000_000
-NOWHERE = -1  # a job of which no wider kind of work is known
+NOWHERE = -1  # a job of which the kind of work is not known
 LIKE_JOBS = 3  # others of its kind or system make a job one that can be held against them
 WIDER_WORTH = 20.0  # jobs: the most that the wider work counts for beside too few alike
 # Both: common practice, no source.
@@ -48,20 +48,20 @@ def elsewhere(
     """Hold the jobs of each group against the jobs outside it that are the same work.
 
     `job` and `group` (m,) list each job with each of its groups, once; `kinds` number the work of
-    all jobs (n,): its own kind, and its system (NOWHERE for none). Where fewer than `fewest` others
-    did that kind, their comebacks count beside some jobs that come back as those of the system do,
-    and where these are too few, as all others: WIDER_WORTH jobs, or fewer where the kinds of work
-    are seen to differ more (C. N. Morris, J. Am. Stat. Assoc. 78 (1983) 47-55, recalled). Indirect
-    standardisation, N. E. Breslow and N. E. Day, Statistical Methods in Cancer Research II, IARC
-    1987, chapter 2, with all others as the standard. How sure the others' rate is enters as the
-    variance of a beta-binomial count (half a comeback: Jeffreys' prior, H. Jeffreys, Theory of
-    Probability, 1961).
+    all jobs (n,): its own kind, and its system, NOWHERE where it is not said. Where fewer than
+    `fewest` others did that kind, their comebacks count beside some jobs that come back as those
+    of the system do, and where these are too few, as all others: WIDER_WORTH jobs, or fewer where
+    the kinds of work are seen to differ more (C. N. Morris, J. Am. Stat. Assoc. 78 (1983) 47-55,
+    recalled). Indirect standardisation, N. E. Breslow and N. E. Day, Statistical Methods in Cancer
+    Research II, IARC 1987, chapter 2, with all others as the standard. How sure the others' rate
+    is enters as the variance of a beta-binomial count (half a comeback: Jeffreys' prior,
+    H. Jeffreys, Theory of Probability, 1961).
     """
     import numpy as np
 
     own, wide, every = (_outside(job, group, kind, back) for kind in (*kinds, kinds[0] * 0))
     known = kinds[1][job] != NOWHERE
-    wide = wide.only(known)
+    own, wide = own.only(kinds[0][job] != NOWHERE), wide.only(known)
     levels, beside = _Blended.of_all(every), _worth_of_wider(job, kinds[0], back)
     for outside in (wide, own) if known.any() else (own,):
         levels = levels.narrowed(outside, fewest, beside)
@@ -155,6 +155,7 @@ def _worth_of_wider(job: Counts, kind: Counts, back: Marks) -> float:
     import numpy as np
 
     once = np.unique(job)
+    once = once[kind[once] != NOWHERE]
     done = np.bincount(kind[once])
     came = np.bincount(kind[once], back[once], done.size).astype(np.int64)
     spread = spread_of_groups(came.tolist(), done.tolist())

@@ -89,6 +89,11 @@ class GroupRate:
         return None if can_be_told(self.settled, self.low, self.high) else TOO_FEW
 
     @property
+    def luck_told(self) -> tuple[int, int] | None:
+        """What luck gives, where that may be said: not of too few jobs, unless they stand out."""
+        return self.luck if self.note is None or self.stands_out else None
+
+    @property
     def beyond_luck(self) -> bool:
         """True where the comebacks lie outside what luck gives, looked at alone."""
         return self.luck is not None and not self.luck[0] <= self.comebacks <= self.luck[1]
@@ -216,13 +221,17 @@ def _systems(jobs: CountedJobs, by: By) -> NDArray[np.int64]:
 
 
 def _kinds_of_work(jobs: CountedJobs, by: By) -> NDArray[np.int64]:
-    """Return a number for each job's kind of work (n,): those alike have the same."""
+    """Return a number for each job's kind of work (n,): those alike have the same.
+
+    NOWHERE where nothing is said of it: jobs without a part and a system are not alike.
+    """
     import numpy as np
 
     said: Sequence[object] = tuple(zip(jobs.part_kinds, jobs.systems, strict=True))
     if by in ("system", "part-kind"):
         said = jobs.part_kinds if by == "system" else jobs.systems
     places: dict[object, int] = {kind: place for place, kind in enumerate(dict.fromkeys(said))}
+    places |= dict.fromkeys(((), "", ((), "")), NOWHERE)
     return np.fromiter(map(places.__getitem__, said), np.int64, len(said))
 
 

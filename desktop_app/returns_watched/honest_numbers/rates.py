@@ -62,7 +62,8 @@ class Rates:
 
     `came_later` jobs came with a reason after their window. `watched` are a day and how many jobs
     were watched to it or longer, for what a curve without returns can say. `promise` is the
-    shop's window as it says it, where that is not in days and miles.
+    shop's window as it says it, where that is not in days and miles. `shared` where a job counts
+    in several groups.
     """
 
     by: By
@@ -73,6 +74,7 @@ class Rates:
     came_later: int = 0
     watched: tuple[int, int] = (0, 0)
     promise: Promise | None = None
+    shared: bool = False
 
     def as_json(self) -> RatesJson:
         """Return the fields of the command contract."""
@@ -160,7 +162,7 @@ class Rates:
                 "Comparing is no experiment: who compares may also work more carefully otherwise, "
                 "and some work has nothing to compare."
             )
-        if self.by in ("supplier", "part-kind", "part-origin", "symptom"):
+        if self.shared:
             yield "A job counts under each name that it has, so the groups can share jobs."
         compared = caution(compared_at_once(self.groups))
         if compared is not None:
@@ -174,7 +176,7 @@ class Rates:
             most = clopper_pearson(0, jobs)[1]
             yield (
                 f"None came back by day {day}, to which {jobs} {'was' if jobs == 1 else 'were'} "
-                f"watched; up to {most:.1%} still may lie behind that."
+                f"watched; so few could hide a share of up to {most:.1%}."
             )
         early = sum(day <= EARLY_DAY for day in curve.ages.tolist())
         for steps, when in ((early, f"by day {EARLY_DAY}"), (len(curve.ages), "in all")):
@@ -200,7 +202,8 @@ def rates_of(
     watched = (middle, int((days >= middle).sum()))
     curve = kaplan_meier(days, back)
     later = int((jobs.came_later & jobs.settled & ~jobs.came_back).sum())
-    return Rates(by, window, today, group_rates(jobs, by), curve, later, watched, promise)
+    shared = any(len(names) > 1 for names in set(jobs.groups))
+    return Rates(by, window, today, group_rates(jobs, by), curve, later, watched, promise, shared)
 
 
 def _group_line(group: GroupRate, name: str) -> str:
@@ -218,8 +221,8 @@ def _group_line(group: GroupRate, name: str) -> str:
             said.append(f"{group.drawn_in.mean:.1%} is likely once all are weighed")
     else:
         said.append(came)
-    if group.luck is not None and group.expected is not None:
-        fewest, most = group.luck
+    if group.luck_told is not None and group.expected is not None:
+        fewest, most = group.luck_told
         said.append(
             f"{group.expected:.1f} expected of such work elsewhere, "
             f"where luck alone gives {fewest} to {most} (held against: {group.held_against})"

@@ -116,15 +116,19 @@ def _pair_cells(figures: WeekFigures, one: ReturnDone, days: int | None = None) 
 def _waiting(figures: WeekFigures) -> Table:
     waiting = [*_waiting_before(figures)]
     rows = tuple(
-        _pair_cells(figures, one, (figures.as_of - one.row.came_on).days) for one in waiting
+        (
+            *_pair_cells(figures, one, (figures.as_of - one.row.came_on).days),
+            DANGEROUS[one.row.dangerous],
+        )
+        for one in waiting
     )
     return Table(
         "StillWaiting",
-        _pair_columns(figures, "Days waiting"),
+        (*_pair_columns(figures, "Days waiting"), *columns(("Dangerous", "words"))),
         rows,
         title="Still to be judged, from earlier weeks",
         notes=(*((_NEITHER,) if rows else ()), *_told_note(waiting)),
-        nothing="No visit of earlier weeks waits for a judgement.",
+        nothing="No return of earlier weeks waits for a judgement.",
     )
 
 

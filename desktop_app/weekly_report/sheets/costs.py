@@ -91,6 +91,12 @@ def _each(figures: WeekFigures, found: list[ReturnDone], beside: list[ReturnDone
     written = [one for one in found if one.cost is not None]
     unwritten = costs_unwritten(found)
     notes = list(_not_among(figures, beside))
+    told = sum(one.row.is_told for one in found)
+    if told:
+        notes.append(
+            f"{plural(told, 'comeback')} {'was' if told == 1 else 'were'} only told: what that "
+            "cost the shop is written nowhere here and stands in no sum."
+        )
     if unwritten:
         notes.append(
             f"{plural(unwritten, 'comeback')} {'has' if unwritten == 1 else 'have'} no cost "

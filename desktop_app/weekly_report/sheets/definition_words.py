@@ -129,8 +129,10 @@ VISITS = (
         "told, on paper",
         "Came back, Chains, Raw",
         "In place of the later job: this shop never saw that return. Its customer told of the same "
-        "trouble on that day, or another shop's bill was seen. A person judges it like a visit and "
-        "it counts like one, until a judged visit of the car speaks for it. No cost is written.",
+        "trouble on that day, or another shop's bill was seen. Told again it is the same one until "
+        "the car was here or the customer said something else. It waits until a person has judged "
+        "it, and then counts like a visit; a comeback of the car itself takes its place, a visit "
+        "for something else does not. No cost is written.",
         _COMMON,
     ),
     Definition(

@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from desktop_app.repair_jobs.chance_words import of_cases
-from desktop_app.returns_watched.honest_numbers.group_rates import FEW_JOBS
+from desktop_app.returns_watched.honest_numbers.group_rates import FEW_JOBS, can_be_told
 from desktop_app.returns_watched.honest_numbers.log_rank import log_rank
-from desktop_app.returns_watched.honest_numbers.proportion import newcombe
+from desktop_app.returns_watched.honest_numbers.proportion import newcombe, wilson
 from desktop_app.weekly_report.sheets.sheet_words import plural
 from desktop_app.weekly_report.year_behind import JobDone, counted_jobs
 
@@ -45,9 +45,9 @@ def _difference(fits: Sequence[JobDone], none: Sequence[JobDone]) -> Iterator[st
     back_none, all_none = sum(job.came_back for job in none), len(none)
     low, high = newcombe(back, all_fits, back_none, all_none)
     yield (
-        f"Compared and fits: {back} of {all_fits:,} settled jobs came back "
-        f"({back / all_fits:.1%}). Nothing compared: {back_none} of {all_none:,} "
-        f"({back_none / all_none:.1%})."
+        f"Compared and fits: {back} of {all_fits:,} settled jobs came back"
+        f"{_share(back, all_fits)}. Nothing compared: {back_none} of {all_none:,}"
+        f"{_share(back_none, all_none)}."
     )
     if low <= 0 <= high:
         yield (
@@ -59,6 +59,11 @@ def _difference(fits: Sequence[JobDone], none: Sequence[JobDone]) -> Iterator[st
         f"Among 100 such jobs that is {_in_a_hundred(low)} to {_in_a_hundred(high)} where they "
         "were compared; luck alone seldom makes such a difference."
     )
+
+
+def _share(back: int, settled: int) -> str:
+    """Return the share in brackets; nothing where so few jobs have none in the table either."""
+    return f" ({back / settled:.1%})" if can_be_told(settled, *wilson(back, settled)) else ""
 
 
 def _in_a_hundred(difference: float) -> str:

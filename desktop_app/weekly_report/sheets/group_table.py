@@ -131,7 +131,7 @@ def _places(named: Sequence[tuple[str, ...]]) -> dict[str, Whole]:
 
 def rate_cells(group: GroupRate) -> tuple[Cell, ...]:
     """Return a group's cells under RATE_COLUMNS."""
-    fewest, most = group.luck if group.luck is not None else (None, None)
+    fewest, most = group.luck_told or (None, None)
     few = group.note is not None
     return (
         group.read_as,
@@ -140,7 +140,7 @@ def rate_cells(group: GroupRate) -> tuple[Cell, ...]:
         group.comebacks,
         *((None,) * 3 if few else (group.rate, group.low, group.high)),
         None if few or group.drawn_in is None else group.drawn_in.mean,
-        None if group.luck is None or group.expected is None else round(group.expected, 1),
+        None if group.luck_told is None or group.expected is None else round(group.expected, 1),
         fewest,
         most,
     )
@@ -165,7 +165,7 @@ def rate_notes(groups: Groups, *, shared: bool = False, again: bool = False) -> 
 
 def held_against(rates: Iterable[GroupRate]) -> Iterator[str]:
     """Say for how many jobs of the rows which work of others stood in for the same work."""
-    held = [group for group in rates if group.luck is not None]
+    held = [group for group in rates if group.luck_told is not None]
     jobs, alike = sum(group.settled for group in held), sum(group.alike for group in held)
     by_system = sum(group.by_system for group in held)
     if jobs > alike:

@@ -32,9 +32,9 @@ _FAIR = (
 _INTERMITTENT = "Intermittent: the share of settled jobs whose fault did not come every time."
 _WHO = (
     "A row is a person and a part that they played. Wrote up, searched, refitted and proved: the "
-    "jobs that name them for it. Technician: their jobs in which nobody is named for at least one "
-    "of searched, refitted and proved. A job counts in every row that it names, so the rows share "
-    "jobs: they don't add up."
+    "jobs of another technician that name them for it. Technician: their jobs in which nobody else "
+    "is named for at least one of searched, refitted and proved. A job counts in every row that it "
+    "names, so the rows share jobs: they don't add up."
 )
 _TECHNICIAN, _BETWEEN = "technician", " · "
 _OWNER = "For the owner alone: names do not belong on a wall."
@@ -92,9 +92,13 @@ def people_sheet(figures: WeekFigures) -> Sheet:
 
 
 def parts_played(job: JobDone) -> tuple[str, ...]:
-    """Name who did what in a job: each person named for a part, and the technician of the rest."""
-    named = tuple(f"{person}{_BETWEEN}{did}" for did, person in job.named)
-    if {did for did, _ in job.named}.issuperset(TECHNICIANS):
+    """Name who did what in a job: each person named for a part, and the technician of the rest.
+
+    A part that the technician did too makes no row beside the technician's own.
+    """
+    others = [(did, person) for did, person in job.named if person != job.technician]
+    named = tuple(f"{person}{_BETWEEN}{did}" for did, person in others)
+    if {did for did, _ in others}.issuperset(TECHNICIANS):
         return named
     return (*named, f"{job.technician}{_BETWEEN}{_TECHNICIAN}" if job.technician else "")
 
@@ -112,8 +116,8 @@ def _who(figures: WeekFigures, group: GroupRate, letters: Mapping[str, str]) -> 
 
 def _row(groups: Groups, group: GroupRate) -> tuple[Cell, ...]:
     own = [job for job in groups.jobs(group.name) if job.settled]
-    expected = None if group.luck is None else group.expected
-    fewest, most = group.luck if group.luck is not None else (None, None)
+    expected = None if group.luck_told is None else group.expected
+    fewest, most = group.luck_told or (None, None)
     return (
         group.read_as,
         group.settled,

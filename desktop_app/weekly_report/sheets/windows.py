@@ -143,7 +143,7 @@ def _miles_left(figures: WeekFigures, job: WatchedJob) -> Cell:
     if not job.window.miles:
         return "no such limit"
     if job.not_read_since:
-        return "not read since"
+        return "not read"
     if job.miles_left is None:
         return "not known"
     return distance(figures, job.miles_left)
