@@ -19,8 +19,8 @@ from desktop_app.shop_window.fields import save_everything
 from desktop_app.shop_window.keys import press_by
 from desktop_app.shop_window.main_window import MainWindow
 from desktop_app.shop_window.notice import not_accepted
+from desktop_app.symptom_search.stored_shop_words import ShopWords
 from desktop_app.symptom_search.vocabulary import Vocabulary
-from desktop_app.symptom_search.vocabulary_file import shop_vocabulary
 
 if TYPE_CHECKING:
     from desktop_app.parts_compared.part_kinds.kind_shelf import KindShelf
@@ -51,7 +51,7 @@ class Places(QObject):
         super().__init__(window)
         self._window = window
         self.desk = Desk(record, self)
-        self._words: Vocabulary | None = None
+        self._words = ShopWords(record)
         self._kinds_changed = False
         self._job_open: int | None = None
         window.attend(self.desk)
@@ -114,9 +114,7 @@ class Places(QObject):
 
     @property
     def _vocabulary(self) -> Vocabulary:
-        if self._words is None:
-            self._words = shop_vocabulary()
-        return self._words
+        return self._words()
 
     def _names(self) -> dict[str, str]:
         return {group.id: group.plain for group in self._vocabulary.groups}
@@ -209,14 +207,18 @@ class Places(QObject):
         page.job_wanted.connect(self.open_job)
         page.another_concern.connect(self._another_concern)
         page.sheet_wanted.connect(self._show_sheet)
+        page.history_wanted.connect(self._show_history)
         if self._job_open is not None:  # made anew, for the kinds have changed
             page.open_job(self._job_open)
         return page
 
     def _records_page(self) -> QWidget:
+        from desktop_app.commands.whole_check import whole_check
+        from desktop_app.records_exchanged.screen.check_box import CheckBox
         from desktop_app.records_exchanged.screen.records_page import RecordsPage
 
         page = RecordsPage(self.desk, self._read_rows_with)
+        page.column.addWidget(CheckBox(self.desk, lambda: whole_check(self.desk.record)))
         page.job_wanted.connect(self.open_job)
         return page
 
@@ -225,7 +227,12 @@ class Places(QObject):
         from desktop_app.records_exchanged.stored_import import ReadWith
 
         kinds = kind_ids(self._kinds.values())
-        return ReadWith(self._read_symptoms, self._read_conditions, kinds)
+        words = self._vocabulary  # the same for all rows, and no row waits for the shop's phrases
+        return ReadWith(
+            lambda said: tuple(group.id for group in words.groups_in(said)),
+            words.conditions_in,
+            kinds,
+        )
 
     @Slot(int)
     def open_job(self, job_id: int) -> None:
@@ -284,6 +291,13 @@ class Places(QObject):
 
         self._sheet = SheetPreview(self.desk, self._kinds, job_id, self._window)
         self._sheet.show()
+
+    @Slot(int)
+    def _show_history(self, job_id: int) -> None:
+        from desktop_app.job_history.screen.history_window import HistoryWindow
+
+        self._history = HistoryWindow(self.desk, self._kinds, self._names(), job_id, self._window)
+        self._history.show()
 
     @Slot(object)
     def _hear(self, done: Done) -> None:

@@ -24,20 +24,27 @@ if TYPE_CHECKING:
 
 WELCOME = "Which shop?"
 NEVER_SEEN_MS = 3000
+LOOK_AFTER_MS = 1_000
+BACKUP_AFTER_MS = 20_000  # what somebody opened the window for comes first
 
 
 class Program(QObject):
     """The window, and the shop that is open in it; the frame is painted before the record is read.
 
-    `clock` is handed on to the record; tests hand in their own.
+    `clock` is handed on to the record; tests hand in their own. The day's backup is made so many
+    milliseconds after the shop was opened, where any are said; before it is looked whether the
+    shop is whole.
     """
 
-    def __init__(self, folder: Path | None, clock: Clock | None = None) -> None:
+    def __init__(
+        self, folder: Path | None, clock: Clock | None = None, backup_after_ms: int | None = None
+    ) -> None:
         super().__init__()
         self.window = MainWindow(_memory_of_the_window())
         self.desk: Desk | None = None
         self._folder = folder
         self._clock = clock
+        self._backup_after_ms = backup_after_ms
         self._making: Errands | None = None
         self._close_log: Callable[[], None] = lambda: None
         self.last_resort = LastResort(self)
@@ -90,6 +97,18 @@ class Program(QObject):
         behind = self.desk.ask(clock_behind, self.desk.now())
         if behind is not None:
             self.window.strip.tell(behind)
+        self._look_and_back_up(self.desk)
+
+    def _look_and_back_up(self, desk: Desk) -> None:
+        if self._backup_after_ms is None:
+            return
+        from desktop_app.commands.demo import MARKER
+        from desktop_app.shop_window.daily_backup import DailyBackup
+        from desktop_app.shop_window.first_look import FirstLook
+
+        FirstLook(desk, min(LOOK_AFTER_MS, self._backup_after_ms))
+        if not (desk.record.folder / MARKER).exists():  # an invented shop is made again
+            DailyBackup(desk, self._backup_after_ms)
 
     @Slot(object)
     def _make(self, folder: Path) -> None:
@@ -154,7 +173,7 @@ class Program(QObject):
 def open_window(folder: Path | None) -> int:
     """Open the window and stay until it is closed."""
     app = _application()
-    program = Program(folder)
+    program = Program(folder, backup_after_ms=BACKUP_AFTER_MS)
     program.last_resort.install()
     program.start()
     status = app.exec()

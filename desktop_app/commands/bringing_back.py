@@ -7,6 +7,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from desktop_app.commands.exporting import walked
+from desktop_app.commands.named_file import at_home
 from desktop_app.commands.outcome import Asked, Outcome
 from desktop_app.commands.watching import shop_of
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -22,7 +23,7 @@ def import_any(asked: Asked) -> Outcome:
     """
     from desktop_app.commands.importing import import_file
 
-    folder = Path(asked.file).expanduser()
+    folder = at_home(asked.file)
     if not folder.is_dir():
         return import_file(asked)
     _refuse_what_is_no_export(asked, folder)

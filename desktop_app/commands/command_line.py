@@ -169,6 +169,8 @@ def _command(name: str) -> Command:
         from desktop_app.commands import reports
 
         command = reports.week if name == "week" else reports.sheet
+    elif name == "sealed-copy":
+        from desktop_app.commands.sealing import sealed_copy as command
     elif name in ("vin", "code"):
         from desktop_app.commands import vehicle_codes
 
@@ -179,6 +181,10 @@ def _command(name: str) -> Command:
         from desktop_app.commands.bringing_back import import_any as command
     elif name == "export":
         from desktop_app.commands.exporting import export as command
+    elif name in ("backup", "restore"):
+        from desktop_app.commands import backing_up
+
+        command = backing_up.backup if name == "backup" else backing_up.restore
     else:
         from desktop_app.commands.checking import check as command
     return command

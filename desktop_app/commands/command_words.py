@@ -80,6 +80,9 @@ def watch_words(add: Add) -> None:
     one = add("sheet", "write the comparison sheet of a job", shop=True)
     one.add_argument("job", metavar="JOB")
     one.add_argument("--out", metavar="SHEET.pdf", required=True)
+    one = add("sealed-copy", "write the evidence of a job so that any change shows", shop=True)
+    one.add_argument("job", metavar="JOB")
+    one.add_argument("--out", metavar="FOLDER|FILE.zip", required=True)
 
 
 def record_words(add: Add) -> None:
@@ -91,7 +94,12 @@ def record_words(add: Add) -> None:
         shop=True,
     )
     one.add_argument("file", metavar="FILE")
-    one.add_argument("--columns", metavar="MAP.toml", help="which column is which")
+    one.add_argument(
+        "--columns",
+        metavar="MAP.toml",
+        help='a map: what the headers don\'t tell (job_number = "RO #" under [columns]), and above '
+        'that line what is not read (left_out = ["Total"])',
+    )
     one.add_argument("--dry-run", action="store_true", help="only say what it would do")
     one = add(
         "export",
@@ -99,6 +107,11 @@ def record_words(add: Add) -> None:
         "the history with its hashes; import FOLDER brings all of it back",
         shop=True,
     )
+    one.add_argument("folder", metavar="FOLDER")
+    one = add("backup", "write the whole shop into a new file, while people work", shop=True)
+    one.add_argument("file", metavar="FILE")
+    one = add("restore", "bring a shop back from a backup, or from a generation, into a new folder")
+    one.add_argument("file", metavar="FILE")
     one.add_argument("folder", metavar="FOLDER")
 
 
@@ -111,4 +124,17 @@ def look_up_words(add: Add) -> None:
     one.add_argument("vins", metavar="VIN", nargs="+")
     one = add("code", "say what a trouble code tells by itself")
     one.add_argument("codes", metavar="CODE", nargs="+")
-    add("check", "check the shop's record and its photos", shop=True)
+    one = add(
+        "check", "check the shop's record, its history, its photos and its backups", shop=True
+    )
+    one.add_argument(
+        "--mend",
+        action="store_true",
+        help="make search index and thumbnails anew where they are damaged, and move files that "
+        "are nobody's into the shop's folder trash; rows, history and photos are never touched",
+    )
+    one.add_argument(
+        "--anchor",
+        metavar="N:HASH",
+        help="number and hash as they are printed at the foot of a sheet: does it still hold?",
+    )

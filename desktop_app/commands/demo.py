@@ -8,6 +8,7 @@ import time
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from desktop_app.commands.named_file import at_home
 from desktop_app.commands.shop_place import kinds_of, now, open_place, own_folder
 from desktop_app.shop_record.trouble import ShopTrouble
 
@@ -31,7 +32,7 @@ def demo(
     from desktop_app.commands.command_line import say
     from desktop_app.commands.outcome import Outcome
 
-    folder = Path(asked.folder).expanduser() if asked.folder else own_folder() / "demo-shop"
+    folder = at_home(asked.folder) if asked.folder else own_folder() / "demo-shop"
     fill(folder)
     if has_screen() and not asked.json:
         return open_window(folder)

@@ -2,17 +2,23 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+from typing import TYPE_CHECKING
+
 from desktop_app.commands.outcome import Asked, Outcome
 from desktop_app.commands.shop_place import kinds_of
 from desktop_app.commands.watching import shop_of
 from desktop_app.shop_record.trouble import ShopTrouble
+
+if TYPE_CHECKING:
+    from desktop_app.symptom_search.found import Found, Hit
 
 
 def find(asked: Asked) -> Outcome:
     """Find past jobs and what fixed them."""
     from desktop_app.symptom_search.find import find as find_jobs
     from desktop_app.symptom_search.index_actions import renew_index
-    from desktop_app.symptom_search.vocabulary_file import shop_vocabulary
+    from desktop_app.symptom_search.stored_shop_words import ShopWords
 
     if not 1 <= asked.limit <= 1000:
         raise ShopTrouble(
@@ -22,14 +28,21 @@ def find(asked: Asked) -> Outcome:
         kinds = kinds_of(record)
         for _step in renew_index(record):
             pass  # only a long history without one waits here
-        found = find_jobs(record, shop_vocabulary(), kinds, asked.text, asked.limit)
-    said = found.as_json()
-    lines = [f"Read as: {', '.join(said['read_as']) or 'nothing'}"]
-    lines.extend(f"{j['number']}  {j['concern']}  ({'; '.join(j['why'])})" for j in said["jobs"])
-    if not said["jobs"]:
-        lines.append("No past job is about that.")
-    lines.extend(
-        f"What fixed it: {f['fix']}: {f['jobs']} jobs, {f['came_back']} came back"
-        for f in said["fixes"]
-    )
-    return Outcome(said, tuple(lines))
+        found = find_jobs(record, ShopWords(record)(), kinds, asked.text, asked.limit)
+    return Outcome(found.as_json(), tuple(_lines(found)))
+
+
+def _lines(found: Found) -> Iterator[str]:
+    """Yield the answer as a person reads it."""
+    yield f"Read as: {', '.join(piece.in_words() for piece in found.read_as) or 'nothing'}"
+    yield from map(_line, found.hits)
+    if not found.hits:
+        yield "No past job is about that."
+    if found.weak:
+        yield "Only a word or two in common:"
+        yield from map(_line, found.weak)
+    yield from (f"What fixed it: {fix.name}: {fix.sentence()}" for fix in found.fixes)
+
+
+def _line(hit: Hit) -> str:
+    return f"{hit.number}  {hit.concern}  ({'; '.join(hit.why)})"

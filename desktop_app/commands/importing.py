@@ -2,10 +2,14 @@
 
 from __future__ import annotations
 
+import os
 import sys
+from filecmp import cmp
+from itertools import count
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from desktop_app.commands.named_file import at_home
 from desktop_app.commands.outcome import Asked, Outcome
 from desktop_app.commands.shop_place import kinds_of
 from desktop_app.commands.watching import shop_of
@@ -27,13 +31,13 @@ def import_file(asked: Asked) -> Outcome:
     from desktop_app.records_exchanged.reading_actions import open_table
     from desktop_app.records_exchanged.row_words import kind_ids
     from desktop_app.records_exchanged.stored_import import ReadWith
-    from desktop_app.symptom_search.vocabulary_file import shop_vocabulary
+    from desktop_app.symptom_search.stored_shop_words import ShopWords
 
-    path = Path(asked.file).expanduser()
-    column_map = read_map_file(Path(asked.columns).expanduser()) if asked.columns else None
+    path = at_home(asked.file)
+    column_map = read_map_file(at_home(asked.columns)) if asked.columns else None
     try:
         with shop_of(asked) as record, open_table(path, column_map) as table:
-            words = shop_vocabulary()
+            words = ShopWords(record)()
             reads = ReadWith(
                 lambda text: tuple(group.id for group in words.groups_in(text)),
                 words.conditions_in,
@@ -81,34 +85,48 @@ def _write_refused(table: Table, told: ImportTold, source: Path) -> tuple[Path |
     """Write the refused rows beside the file under a new name; return where, and what to say."""
     from desktop_app.records_exchanged.reading_actions import write_rejected
 
-    why = {one.row: f"{one.column}: {one.why}" if one.column else one.why for one in told.rejected}
-    number = 1
-    while True:
+    beside = source.with_name(f".{source.stem}.rejected.{os.getpid()}.csv")
+    try:
+        write_rejected(table, told.whys(), beside)
+        to = _named(beside, source)
+    except ShopTrouble as trouble:
+        return None, trouble.sentence()
+    except OSError as error:
+        return None, f"The refused rows could not be written: {error.strerror or error}."
+    finally:
+        beside.unlink(missing_ok=True)
+    return to, f"The refused rows are in {to}; mend them there and import that file."
+
+
+def _named(written: Path, source: Path) -> Path:
+    """Give a written file its name beside the source; one that holds the same is kept instead.
+
+    No file is ever written over.
+    """
+    for number in count(1):
         to = source.with_name(f"{source.stem}.rejected{'' if number == 1 else f'-{number}'}.csv")
         try:
-            to.open("xb").close()  # the name is ours now; no file is ever written over
+            to.open("xb").close()  # the name is ours now
         except FileExistsError:
-            number += 1
+            if to.is_file() and cmp(written, to, shallow=False):
+                return to
             continue
-        except OSError as error:
-            return None, f"The refused rows could not be written to {to}: {error.strerror}."
-        try:
-            write_rejected(table, why, to)
-        except ShopTrouble as trouble:
-            to.unlink(missing_ok=True)
-            return None, trouble.sentence()
-        return to, f"The refused rows are in {to}; mend them there and import that file."
+        written.replace(to)
+        return to
+    raise AssertionError("numbers have no end")
 
 
 def _lines(told: ImportTold, is_dry_run: bool, said_of_refused: str) -> tuple[str, ...]:
+    from desktop_app.records_exchanged.import_told import rows_said
+
     would = "would be " if is_dry_run else ""
     lines = [
-        f"{told.read:,} rows read: {told.added:,} {would}added, {told.updated:,} "
-        f"{would}updated, {told.unchanged:,} unchanged, {len(told.rejected):,} refused."
+        f"{rows_said(told.read)} read: {told.added:,} {would}added, {told.updated:,} "
+        f"{would}updated, {told.unchanged:,} unchanged, {told.refused:,} refused."
     ]
     if said_of_refused:
         lines.append(said_of_refused)
-    for one in sorted(told.rejected, key=lambda one: one.row):
+    for one in told.rejected:
         where = f"Row {one.row}, {one.column}" if one.column else f"Row {one.row}"
         shown = f" “{one.value}”" if one.value else ""
         lines.append(f"{where}{shown}: {one.why}")

@@ -7,6 +7,18 @@ from pathlib import Path
 
 from desktop_app.shop_record.trouble import ShopTrouble
 
+
+def at_home(text: str) -> Path:
+    """Return the path that is named, with ~ as the folder of whoever works here."""
+    try:
+        return Path(text).expanduser()
+    except RuntimeError as error:
+        raise ShopTrouble(
+            f"Nobody here has the home folder {Path(text).parts[0]}.",
+            do="Name the whole path, from / on.",
+        ) from error
+
+
 PHOTO = "Accepted: a photo as JPEG, PNG, HEIC or WebP."
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from desktop_app.commands.outcome import Asked, Outcome
 from desktop_app.commands.shop_place import kinds_of
 from desktop_app.commands.watching import day_said, shop_of, span_said, symptom_names
+from desktop_app.repair_jobs.systems import SYSTEMS
 
 
 def rates(asked: Asked) -> Outcome:
@@ -27,5 +28,8 @@ def rates(asked: Asked) -> Outcome:
         rules.window_days, rules.window_months, rules.window_miles, rules.window_rule
     )
     found = rates_of(jobs, asked.by, window, today, promise)
-    said_of = {kind.id: kind.name for kind in (kinds or {}).values()}
-    return Outcome(found.as_json(), found.lines(said_of if asked.by == "part-kind" else {}))
+    words = {
+        "part-kind": {kind.id: kind.name for kind in (kinds or {}).values()},
+        "system": {system.id: system.name for system in SYSTEMS},
+    }
+    return Outcome(found.as_json(), found.lines(words.get(asked.by, {})))

@@ -8,6 +8,7 @@ from datetime import datetime
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from desktop_app.commands.named_file import at_home
 from desktop_app.shop_record.resource_folder import resource_path
 from desktop_app.shop_record.trouble import ShopTrouble
 
@@ -67,7 +68,7 @@ def chosen_place(said: str | None) -> Path:
             f"{place.split('://')[0]}:// addresses are not understood by this version.",
             do="Accepted: the folder of a shop.",
         )
-    return Path(place).expanduser()
+    return at_home(place)
 
 
 def open_place(folder: Path, clock: Clock = now) -> ShopRecord:

@@ -9,12 +9,16 @@ from typing import TYPE_CHECKING
 
 from desktop_app.commands.outcome import Asked, Outcome
 from desktop_app.commands.shop_place import chosen_place, open_place
+from desktop_app.returns_watched.met_by import is_aside
 from desktop_app.shop_record.trouble import ShopTrouble
 
 if TYPE_CHECKING:
     from desktop_app.returns_watched.stored_return_rows import ReturnsFound
     from desktop_app.returns_watched.watching import WatchedJob
     from desktop_app.shop_record.record import ShopRecord
+
+
+FIRST_YEAR, LAST_YEAR = 1900, 2200
 
 
 @contextmanager
@@ -47,6 +51,7 @@ def _return_lines(found: ReturnsFound) -> Iterator[str]:
             f"{row.candidate.why() or 'judged by hand'}; "
             f"{row.state_words}"
             f"{'' if row.in_window else ' (beyond the window)'}"
+            f"{' (not counted: its cause is not ours)' if is_aside(row) else ''}"
         )
     if not said:
         yield "Nobody came back in that time."
@@ -104,10 +109,15 @@ def day_said(option: str, text: str | None) -> date | None:
     try:
         day = date.fromisoformat(text)
         # ISO weeks and days without dashes are read too, and mean what few would guess.
-        if day.isoformat() != text or not 1900 <= day.year <= 2200:
+        if day.isoformat() != text:
             raise ValueError(text)
-        return day
     except ValueError as error:
         raise ShopTrouble(
             f"{option}: '{text}' is not a day.", do="Accepted: a date like 2026-11-16."
         ) from error
+    if not FIRST_YEAR <= day.year <= LAST_YEAR:
+        raise ShopTrouble(
+            f"{option}: {text} lies too far off.",
+            do=f"Accepted: a date of the years {FIRST_YEAR} to {LAST_YEAR}.",
+        )
+    return day

@@ -16,3 +16,9 @@ def photos_named(connection: Connection) -> tuple[tuple[str, str], ...]:
         .order_by(Photo.id)
     )
     return tuple((sha, f"photo “{name}” of job {number}") for sha, name, number in rows)
+
+
+def media_types(connection: Connection) -> dict[str, str]:
+    """Return the media type of every photo in the record, by its SHA-256."""
+    rows = connection.execute(select(Photo.sha256, Photo.media_type)).all()
+    return {row.sha256: row.media_type for row in rows}

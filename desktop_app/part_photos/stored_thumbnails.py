@@ -37,11 +37,16 @@ class ThumbnailFolder:
             kept = path.read_bytes()
         except OSError:
             kept = b""
-        if kept.startswith(_JPEG_START) and kept.endswith(_JPEG_END):
+        if not is_torn(kept):
             return kept
         made = make_thumbnail(self._photos.read(sha256), media_type, size)
         _keep(path, made)
         return made
+
+
+def is_torn(kept: bytes) -> bool:
+    """Tell whether these bytes are no whole thumbnail."""
+    return not (kept.startswith(_JPEG_START) and kept.endswith(_JPEG_END))
 
 
 def thumbnails_of(record: ShopRecord) -> ThumbnailFolder:

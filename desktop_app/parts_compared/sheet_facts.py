@@ -12,6 +12,7 @@ from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.part_sets.set_verdict import SetComparison
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.proof_kept import ProofKept
+from desktop_app.shop_record.anchor import anchor_words
 
 Spot: TypeAlias = tuple[float, float]
 
@@ -127,7 +128,7 @@ class SheetFacts:
     @property
     def anchor(self) -> str:
         """The place in the history as it is printed: the number and 16 characters of the hash."""
-        return f"history {self.history_seq}, {self.history_hash[:16] or 'empty'}"
+        return anchor_words(self.history_seq, self.history_hash)
 
     @property
     def file_name(self) -> str:

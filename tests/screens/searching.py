@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from typing import TypeVar
 
@@ -18,11 +18,13 @@ from desktop_app.shop_record.resource_folder import resource_path
 from desktop_app.shop_window.desk import Desk
 from desktop_app.symptom_search.screen.search_place import SearchPlace
 from desktop_app.symptom_search.stored_index import JobIndex
+from desktop_app.symptom_search.vocabulary import Vocabulary
 from desktop_app.symptom_search.vocabulary_file import shop_vocabulary
 from tests.symptom_search.conftest import OldJobs
 
 W = TypeVar("W", bound=QWidget)
 SOME_TIME_AGO = "2019-03-04T16:00:00+00:00"
+SOON_AFTER = "2019-05-06"
 
 
 def write_old_jobs(shop: ShopRecord) -> OldJobs:
@@ -38,7 +40,7 @@ def write_old_jobs(shop: ShopRecord) -> OldJobs:
     jobs.job("misses when damp", car=coupe, **rotor)
     for _ in range(3):
         jobs.job("brakes squeal", car=coupe, system="brakes", correction="cleaned and greased")
-    jobs.came_back(first, second, "same symptom")
+    jobs.told(first, "same trouble", SOON_AFTER, "same symptom")
 
     def look(deed: Deed) -> None:
         deed.add(JobCheck, job_id=first, kind="inspection", words="Looked into the cap")
@@ -120,11 +122,13 @@ class Sought:
 
 
 @contextmanager
-def search_page(qtbot: QtBot, shop: ShopRecord) -> Iterator[Sought]:
+def search_page(
+    qtbot: QtBot, shop: ShopRecord, words: Callable[[], Vocabulary] = shop_vocabulary
+) -> Iterator[Sought]:
     """Show the search's page on a shop, its index looked after."""
     desk = Desk(shop)
     kinds = load_kinds([resource_path("part_kinds")]).kinds
-    place = SearchPlace(desk, shop_vocabulary, lambda: kinds, lambda _job: None, QWidget)
+    place = SearchPlace(desk, words, lambda: kinds, lambda _job: None, QWidget)
     page = place.page()
     qtbot.addWidget(page)
     page.resize(1100, 900)

@@ -129,5 +129,5 @@ def test_where_nothing_led_there_it_is_said(at: Sought) -> None:
 
 
 def test_hits_without_a_fix_say_why_none_is_counted(at: Sought) -> None:
-    at.ask("badly greased", 4)
+    at.ask("rain greased", 5)
     assert at.says("no fix is counted")

@@ -46,6 +46,7 @@ def write_job(record: ShopRecord, number: str, concern: str, left: str | None = 
                 left_at=left,
             ),
             concern=concern,
+            cause="rotor burned",
             correction="rotor replaced",
             left_at=left,
             window_days=90,
@@ -104,7 +105,7 @@ def test_an_empty_field_shows_who_is_here_and_the_latest(page: AskPage) -> None:
 
 def test_typing_finds_shows_how_it_was_read_and_what_fixed_it(page: AskPage, qtbot: QtBot) -> None:
     qtbot.keyClicks(named(page, QLineEdit, "Ask the old jobs"), "squeal rain")
-    qtbot.waitUntil(lambda: len(rows(page)) == 2 and "J-2" in rows(page)[0])
+    qtbot.waitUntil(lambda: len(rows(page)) == 3 and "J-2" in rows(page)[0])
     taken = [b.accessibleName() for b in page.findChildren(QPushButton) if b.isVisible()]
     assert "Take out condition: rain" in taken
     assert "What fixed it here before" in words_shown(page)
@@ -114,7 +115,7 @@ def test_typing_finds_shows_how_it_was_read_and_what_fixed_it(page: AskPage, qtb
 def test_a_piece_is_taken_out_by_a_press(page: AskPage, qtbot: QtBot) -> None:
     field = named(page, QLineEdit, "Ask the old jobs")
     qtbot.keyClicks(field, "squeal rain ")
-    qtbot.waitUntil(lambda: len(rows(page)) == 2 and "J-2" in rows(page)[0])
+    qtbot.waitUntil(lambda: len(rows(page)) == 3 and "J-2" in rows(page)[0])
     button = named(page, QPushButton, "Take out condition: rain")
     qtbot.mouseClick(button, Qt.MouseButton.LeftButton)
     qtbot.waitUntil(lambda: len(rows(page)) == 1)
@@ -187,7 +188,7 @@ def test_a_slow_search_runs_beside_the_window(shop: ShopRecord, qtbot: QtBot) ->
 
 def test_every_control_has_a_name(page: AskPage, qtbot: QtBot) -> None:
     page.ask("squeal rain")
-    qtbot.waitUntil(lambda: len(rows(page)) == 2)
+    qtbot.waitUntil(lambda: len(rows(page)) == 3)
     for widget in page.findChildren(QWidget):
         if widget.isVisible() and widget.focusPolicy() & Qt.FocusPolicy.TabFocus:
             face = QAccessible.queryAccessibleInterface(widget)

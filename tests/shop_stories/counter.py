@@ -124,11 +124,13 @@ def _called(widget: QWidget) -> str:
 
 
 @contextmanager
-def sitting(qtbot: QtBot, folder: Path, now: datetime) -> Iterator[Counter]:
+def sitting(
+    qtbot: QtBot, folder: Path, now: datetime, backup_after_ms: int | None = None
+) -> Iterator[Counter]:
     """Open the window on a shop (made where there is none), and close it at the end."""
     if not folder.exists():
         new_place(folder, lambda: now).close()
-    program = Program(folder, lambda: now)
+    program = Program(folder, lambda: now, backup_after_ms)
     program.window.resize(1366, 900)
     program.start()
     qtbot.waitUntil(lambda: program.desk is not None, timeout=10000)
