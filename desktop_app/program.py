@@ -9,7 +9,7 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, QSettings, QTimer, Slot
+from PySide6.QtCore import QEventLoop, QObject, QSettings, QTimer, Slot
 from PySide6.QtWidgets import QApplication
 
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -24,6 +24,7 @@ if TYPE_CHECKING:
 
 WELCOME = "Which shop?"
 NEVER_SEEN_MS = 3000
+_WAIT_MS, _MOST_WAITS = 600, 10  # before the window is drawn into a picture
 LOOK_AFTER_MS = 1_000
 BACKUP_AFTER_MS = 20_000  # what somebody opened the window for comes first
 
@@ -193,9 +194,20 @@ def draw_window(folder: Path, picture: Path) -> None:
     from desktop_app.places import show_for_a_picture
 
     show_for_a_picture(program.window, program.desk)
+    _let_it_come_to_rest(program)
     if not program.window.grab().save(str(picture)):
         raise ShopTrouble(f"{picture} cannot be written.")
     program.close()
+
+
+def _let_it_come_to_rest(program: Program) -> None:
+    """Wait until what a page asks for a moment after it opened is there, at most some seconds."""
+    for _ in range(_MOST_WAITS):
+        loop = QEventLoop()
+        QTimer.singleShot(_WAIT_MS, loop.quit)
+        loop.exec()
+        if program.desk is None or not program.desk.errands.busy():
+            return
 
 
 def _application() -> QApplication:
