@@ -68,7 +68,7 @@ def read_told_judging(connection: Connection, job: int, asked: int) -> Judging |
         cause_class=said.cause_class,
         decisions=_decisions(connection, said),
         heard_by=told.source,
-        dangerous=said.dangerous,
+        dangerous=told.dangerous,
     )
 
 

@@ -28,9 +28,15 @@ class ToldReturn:
 
     @property
     def judged_on(self) -> CustomerSaid:
-        """The answer that carries what a person says of it: the first, so that none is too late."""
+        """The answer that carries what a person says of it, else the first: none comes too late."""
         judged = (one for one in self.answers if one.judgement is not None)
-        return next(judged, self.answers[0])
+        said = (one for one in self.answers if one.why or one.cause_class or one.dangerous)
+        return next(judged, next(said, self.answers[0]))
+
+    @property
+    def dangerous(self) -> bool | None:
+        """Whether somebody could have been hurt, as was said of it at any time."""
+        return any(one.dangerous for one in self.answers) or self.judged_on.dangerous
 
     @property
     def source(self) -> HeardBy:
@@ -55,10 +61,11 @@ def told_returns(
 ) -> tuple[ToldReturn, ...]:
     """Return what was told of the same trouble since a car left, oldest first.
 
-    Told again it is the same return, until the customer says something else of the car or it was
-    here in between (`came` are the days on which it came); who was not reached said nothing. What
-    was told stands until a person has judged it: another shop may have mended it since.
-    `answers` stand in any order.
+    Told again it is the same return, until the customer says something else of the car, it was
+    here in between (`came` are the days on which it came), or a person judged it something else
+    than a comeback; who was not reached said nothing. What was told stands until it is judged:
+    another shop may have mended it since. No two judgements are ever one return. `answers` stand
+    in any order.
     """
     found: list[list[CustomerSaid]] = []
     goes_on = False
@@ -67,12 +74,22 @@ def told_returns(
             continue
         if said.answer is not Answer.SAME_TROUBLE:
             goes_on = False
-        elif goes_on and not any(found[-1][-1].on <= day <= said.on for day in came):
+        elif goes_on and _is_told_again(found[-1], said, came):
             found[-1].append(said)
         else:
             found.append([said])
             goes_on = True
     return tuple(ToldReturn(tuple(told)) for told in found)
+
+
+def _is_told_again(
+    told: Sequence[CustomerSaid], said: CustomerSaid, came: Collection[date]
+) -> bool:
+    last = told[-1].on
+    if last != said.on and any(last <= day <= said.on for day in came):
+        return False
+    judged = next((one.judgement for one in told if one.judgement is not None), None)
+    return judged is None or (judged.is_comeback and said.judgement is None)
 
 
 def still_told(told: Iterable[ReturnRow], seen: Sequence[ReturnRow]) -> tuple[ReturnRow, ...]:
@@ -156,7 +173,7 @@ def told_row(
         heard_by=told.source,
         asked_id=told.answers[0].id,
         judged_id=said.id,
-        dangerous=said.dangerous,
+        dangerous=told.dangerous,
     )
 
 

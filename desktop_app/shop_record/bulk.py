@@ -17,7 +17,7 @@ from typing import Any
 from sqlalchemy import Connection, delete, select
 from sqlalchemy.sql.schema import Table
 
-from desktop_app.shop_record.older_forms import HashOfForms
+from desktop_app.shop_record.older_forms import HashOfForms, names_then
 from desktop_app.shop_record.rows_hash import AT_A_TIME, RowsHash, canonical
 from desktop_app.shop_record.tables import Base
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -119,15 +119,18 @@ def _brought_back(connection: Connection, taken: BulkRows, tell: Tell) -> BulkRo
     table = Base.metadata.tables[taken.table]
     names = [column.name for column in table.columns]
     for rows in _unpacked(taken.gone or ""):
-        insert_rows(connection, taken.table, names, rows)
+        insert_rows(connection, taken.table, names_then(taken.table, names, len(rows[0])), rows)
         tell(len(rows))
-    back = rows_added(connection, table, taken.first, taken.last)
-    if back.sha256 != taken.sha256:
+    digest, count = HashOfForms(taken.table, names), 0
+    for stored in _in_pieces(connection, table, taken.first, taken.last):
+        digest.take(stored)
+        count += len(stored)
+    if not digest.holds(taken.sha256):
         raise ShopTrouble(
             f"This can't be brought back: something else stands there by now ({taken.table}).",
             kept="Nothing was changed.",
         )
-    return back
+    return BulkRows(taken.table, taken.first, taken.last, count, digest.now())
 
 
 def _unpacked(gone: str) -> Iterator[list[list[Any]]]:

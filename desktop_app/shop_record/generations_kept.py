@@ -22,10 +22,12 @@ STRETCHES: tuple[tuple[int, Callable[[datetime], Any]], ...] = (
 def which_stay(made: Iterable[datetime], now: datetime) -> frozenset[datetime]:
     """Return those moments whose generations stay; one that is still to come always does.
 
-    A clock that was set back must not cost the backups that were made before.
+    A clock that was set back must not cost the backups that were made before, and one that ran
+    ahead must not cost those of the true days: what is to come takes nobody's place.
     """
-    newest_first = sorted(made, reverse=True)
-    stay = {moment for moment in newest_first if moment > now - ALL_OF}
+    every = sorted(made, reverse=True)
+    stay = {moment for moment in every if moment > now - ALL_OF}
+    newest_first = [moment for moment in every if moment <= now] or every
     for most, stretch in STRETCHES:
         newest_of: dict[Any, datetime] = {}
         for moment in newest_first:

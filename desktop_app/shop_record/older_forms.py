@@ -39,6 +39,20 @@ LATER_COLUMNS: Mapping[str, tuple[tuple[str, ...], ...]] = {
 }
 
 
+def names_then(table: str, names: Sequence[str], count: int) -> Sequence[str]:
+    """Return the columns of the form in which a table had so many, in today's order.
+
+    ValueError where it never had.
+    """
+    kept, gone = list(names), set[str]()
+    for added in ((), *LATER_COLUMNS.get(table, ())):
+        gone.update(added)
+        kept = [name for name in names if name not in gone]
+        if len(kept) == count:
+            return kept
+    raise ValueError(f"{table} never had {count} columns")
+
+
 class HashOfForms:
     """The hashes of rows that come a few at a time, as each form of the record would have it.
 

@@ -5,15 +5,18 @@ A phrase is compared as a search compares it: without endings and little words, 
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable
 from dataclasses import dataclass
 
 from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.symptom_search.little_words import LITTLE_WORDS
 from desktop_app.symptom_search.vocabulary import Group, Vocabulary
 
 MOST_LETTERS = 60
 MOST_WORDS = 7  # as many as a question lets go of at one press
 _NOTHING_KEPT = "Nothing was changed."
+_WORD = re.compile(r"[\w-]+")
 _ENDS = " .,;:!?…-"
 
 
@@ -70,7 +73,17 @@ def accepted(phrase: str, symptom: str, words: Vocabulary) -> str:
             f"A phrase has {MOST_LETTERS} letters at most; the words that tell most are enough.",
         )
     compared = words.compared(tidied)
-    if not compared:
+    told = [word for word in _WORD.findall(tidied.lower()) if word not in LITTLE_WORDS]
+    if told and all(any(sign.isdigit() for sign in word) for word in told):
+        raise _refused(
+            f"“{tidied}” is a number, a code or a plate: those are found as they are.",
+            "Type words that customers say.",
+        )
+    if len(told) == 1 and words.conditions_in(tidied):
+        raise _refused(
+            f"“{tidied}” says when it happens, not what.", "Add the word that tells the fault."
+        )
+    if not compared or not told:
         raise _refused(
             f"“{tidied}” has only little words, which are in every concern.",
             "Add the word that tells the fault.",

@@ -17,7 +17,7 @@ from sqlalchemy import Connection, Text, column, func, select, table
 from desktop_app.repair_jobs.stored import Job, VehicleEvent, Visit
 from desktop_app.shop_record.dialect_search import among
 from desktop_app.shop_record.kept_value import kept_day
-from desktop_app.symptom_search.word_index.course import Met, course_of
+from desktop_app.symptom_search.word_index.course import COMEBACKS, Met, course_of
 
 _REACH = 365  # days after which a visit that shares something is no return any more
 _REMEMBERED = 20_000
@@ -153,7 +153,8 @@ def read_courses(
                 met.append(Met(later.came))
             else:
                 seen.append(later.came)
-        met += _told(said, [day.on for day in met if day.judgement])
+        came = [later.came for later in cars.after(one)]
+        met += _told(said, came, [visit.on for visit in met if _speaks(visit)])
         gone = _gone(said, cars.sold.get(one.vehicle, ()), one.left, seen)
         well = [day for day in seen if gone is None or day < gone]
         course = course_of(one.settles, met, gone)
@@ -167,10 +168,32 @@ def _may_be_a_return(one: Left, later: Later, shares: Mapping[int, Collection[st
     return later.says_same or not one.shares.isdisjoint(shares.get(later.job, ()))
 
 
-def _told(said: Sequence[tuple[Any, ...]], judged: Sequence[int]) -> Iterable[Met]:
-    """Yield what customers told of the same trouble and no visit judged since speaks for."""
-    for on, answer, judgement, cause in said:
-        if answer == "same trouble" and (judgement or not any(day >= on for day in judged)):
+def _speaks(visit: Met) -> bool:
+    """Tell whether a judged visit has to do with the repair: it speaks for what was told."""
+    return visit.judgement not in (None, "unrelated") and visit.cause != "new"
+
+
+def _told(
+    said: Iterable[tuple[Any, ...]], came: Sequence[int], judged: Sequence[int]
+) -> Iterable[Met]:
+    """Yield what customers told of the same trouble and no visit judged since speaks for.
+
+    Told again after it was judged a comeback it is the same one, until the car was here or the
+    customer said something else.
+    """
+    comeback_told = 0  # the last day on which a judged comeback was told; 0 where none goes on
+    for on, answer, judgement, cause in sorted(said, key=lambda one: one[0]):
+        if answer == "not reached":
+            continue
+        if answer != "same trouble":
+            comeback_told = 0
+            continue
+        here = any(comeback_told <= day <= on for day in came)
+        if comeback_told and judgement is None and not here:
+            comeback_told = on
+            continue
+        comeback_told = on if judgement in COMEBACKS else 0
+        if judgement or not any(day >= on for day in judged):
             yield Met(on, judgement, cause)
 
 
@@ -204,9 +227,9 @@ def _links(connection: Connection, ids: Sequence[int]) -> dict[int, dict[int, Me
 
 
 def _judged(connection: Connection, ids: Iterable[int]) -> set[int]:
-    """Return those of some jobs that were judged as a return of any other."""
+    """Return those of some jobs that were judged a comeback of any other: they hang in a chain."""
     judged = select(_LINK.c.later_job_id).where(
-        _LINK.c.later_job_id.in_(among(ids)), _LINK.c.judgement.is_not(None)
+        _LINK.c.later_job_id.in_(among(ids)), _LINK.c.judgement.in_(COMEBACKS)
     )
     return set(connection.execute(judged).scalars())
 

@@ -79,6 +79,33 @@ def test_what_is_told_after_a_visit_of_the_car_is_told_anew() -> None:
         assert len(told_returns(answers, LEFT, [LEFT + timedelta(days=day)])) == tellings
 
 
+def test_answers_of_the_day_on_which_the_car_came_stay_together() -> None:
+    answers = [said(1, 5), said(2, 5)]
+    assert len(told_returns(answers, LEFT, [LEFT + timedelta(days=5)])) == 1
+
+
+def test_what_was_judged_no_comeback_and_is_told_again_waits() -> None:
+    for judged, returns in ((BACK, 1), (Judgement.UNRELATED, 2), (Judgement.CANNOT_TELL, 2)):
+        found = rows(said(1, 5, SAME, judged), said(2, 30))
+        assert [row.waits for row in found] == [False, True][:returns]
+
+
+def test_no_judgement_is_lost_between_two() -> None:
+    first = said(1, 5, SAME, Judgement.CANNOT_TELL)
+    second = said(2, 30, SAME, BACK, dangerous=True)
+    for between in ((), (said(3, 10, FINE),), (said(3, 10, NOT_REACHED),)):
+        found = rows(first, *between, second)
+        assert [row.judgement for row in found] == [Judgement.CANNOT_TELL, BACK]
+        assert [row.dangerous for row in found] == [None, True]
+
+
+def test_an_earlier_call_noted_later_hides_nothing() -> None:
+    known = said(1, 12, dangerous=True, why="brake hose", cause_class="fitted-badly")
+    [row] = rows(known, said(2, 10))
+    assert (row.came_on, row.judged_id) == (LEFT + timedelta(days=10), 1)
+    assert (row.dangerous, row.why, row.cause_class) == (True, "brake hose", "fitted-badly")
+
+
 def test_a_judgement_stays_with_what_was_told_however_often_it_is_told_again() -> None:
     more = {"why": "the bill says so", "dangerous": True}
     answers = [said(1, 5, SAME, BACK, **more), said(2, 9), said(3, 30)]

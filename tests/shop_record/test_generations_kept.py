@@ -55,6 +55,12 @@ def test_a_clock_that_was_set_back_costs_nothing() -> None:
     assert which_stay(made, NOW) == set(made)
 
 
+def test_days_of_a_clock_that_ran_ahead_take_nobodys_place() -> None:
+    true = [NOW - timedelta(days=n) for n in range(10)]
+    ahead = [NOW + timedelta(days=n) for n in range(30, 60)]
+    assert which_stay([*true, *ahead], NOW) == which_stay(true, NOW) | set(ahead)
+
+
 @given(made=MOMENTS)
 def test_the_newest_and_the_last_two_days_always_stay(made: set[datetime]) -> None:
     stay = which_stay(made, NOW)

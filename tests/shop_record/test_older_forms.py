@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import sqlite3
+from collections.abc import Sequence
 from pathlib import Path
 from typing import Any
 
@@ -14,7 +15,7 @@ from sqlalchemy.sql.schema import Table
 
 from desktop_app.commands.shop_place import new_place
 from desktop_app.repair_jobs.stored import Job
-from desktop_app.shop_record import bulk, deed
+from desktop_app.shop_record import bulk, deed, history
 from desktop_app.shop_record.check import check_shop
 from desktop_app.shop_record.deed import Deed
 from desktop_app.shop_record.older_forms import LATER_COLUMNS, HashOfForms
@@ -98,6 +99,28 @@ def test_they_are_no_damage_and_come_out_and_back(shop: ShopRecord) -> None:
     assert check_shop(shop, []).problems == ()
     shop.undo()
     assert check_shop(shop, []).problems == ()
+    shop.redo()
+    assert check_shop(shop, []).problems == ()
+    shop.close()
+
+
+def test_what_was_taken_out_before_comes_back(
+    shop: ShopRecord, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """An import undone before the record got more columns, and done again after."""
+    gone = {name for form in LATER_COLUMNS["job"] for name in form}
+    kept = [n for n, one in enumerate(Job.__table__.columns) if one.name not in gone]
+    whole = bulk.canonical
+
+    def then(rows: Sequence[Sequence[Any]]) -> bytes:
+        return whole([[row[place] for place in kept] for row in rows])
+
+    with shop.reading() as connection:
+        [added] = history.done_in(connection, history.last_number(connection))[1]
+    monkeypatch.setattr(bulk, "canonical", then)
+    monkeypatch.setattr(HashOfForms, "now", lambda _: added.sha256)
+    shop.undo()
+    monkeypatch.undo()
     shop.redo()
     assert check_shop(shop, []).problems == ()
     shop.close()

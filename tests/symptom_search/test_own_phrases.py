@@ -137,3 +137,12 @@ def test_a_guess_is_offered_with_its_words() -> None:
     said = untold(read_question("Revs climb but it doesn't go any quicker uphill.", WORDS, {}))
     assert said.perhaps == "clutch-slip"
     assert said.words == "Revs"
+
+
+@pytest.mark.parametrize(
+    "phrase", ["no", "P0300", "12 34", "AB12", "J-1042", "cold", "in the rain", "it is"]
+)
+def test_what_tells_no_fault_is_refused(phrase: str) -> None:
+    with pytest.raises(ShopTrouble) as refused:
+        accepted(phrase, "hesitation", WORDS)
+    assert refused.value.do
