@@ -31,12 +31,11 @@ from desktop_app.shop_record.backup_pieces import (
     photo_names,
     read_photo,
     sweep,
-    sync_folder,
     told_of_disk,
 )
 from desktop_app.shop_record.backup_zip import NO_SEAL, write_seal
 from desktop_app.shop_record.dialect_snapshot import RecordFacts
-from desktop_app.shop_record.photo_files import PhotoFiles
+from desktop_app.shop_record.photo_files import PhotoFiles, sync_folder
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
 

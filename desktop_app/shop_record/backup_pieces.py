@@ -132,17 +132,6 @@ def sweep(folder: Path, pattern: str) -> None:
                 shutil.rmtree(left, ignore_errors=True)
 
 
-def sync_folder(folder: Path) -> None:
-    """Make what was renamed in a folder last; Windows neither can nor needs to."""
-    if os.name == "nt":
-        return
-    handle = os.open(folder, os.O_RDONLY)
-    try:
-        os.fsync(handle)
-    finally:
-        os.close(handle)
-
-
 @contextmanager
 def told_of_disk(what: str) -> Iterator[None]:
     """Turn what a disk refuses into words; `what` begins the sentence: "The backup X"."""

@@ -29,11 +29,10 @@ from desktop_app.shop_record.backup_pieces import (
     own_kinds,
     photo_names,
     sweep,
-    sync_folder,
     told_of_disk,
 )
 from desktop_app.shop_record.generations_kept import which_stay
-from desktop_app.shop_record.photo_files import PhotoFiles
+from desktop_app.shop_record.photo_files import PhotoFiles, sync_folder
 from desktop_app.shop_record.shared_photos import BACKING_UP, share_photos
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble

@@ -7,8 +7,8 @@ from collections.abc import Iterator, Set
 from datetime import datetime, timedelta
 from pathlib import Path
 
-from desktop_app.shop_record.backup_pieces import sync_folder, told_of_disk
-from desktop_app.shop_record.photo_files import PhotoFiles
+from desktop_app.shop_record.backup_pieces import told_of_disk
+from desktop_app.shop_record.photo_files import PhotoFiles, sync_folder
 from desktop_app.shop_record.problem import Problem
 
 TRASH = "trash"

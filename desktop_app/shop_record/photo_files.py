@@ -41,7 +41,7 @@ class PhotoFiles:
                 final.chmod(0o644)  # a damaged one gives way
             beside.replace(final)
             final.chmod(0o444)
-            _sync_folder(final.parent)
+            sync_folder(final.parent)
         except OSError as error:
             beside.unlink(missing_ok=True)
             raise ShopTrouble(
@@ -79,10 +79,10 @@ class PhotoFiles:
         for each in (self.folder, folder):
             if not each.is_dir():
                 each.mkdir(exist_ok=True)
-                _sync_folder(each.parent)
+                sync_folder(each.parent)
 
 
-def _sync_folder(folder: Path) -> None:
+def sync_folder(folder: Path) -> None:
     """Make a rename durable; folders cannot be synced on Windows, where it is not needed."""
     if os.name == "nt":
         return

@@ -14,8 +14,9 @@ from pathlib import Path
 from desktop_app.shop_record import upgrade
 from desktop_app.shop_record.backup_manifest import RECORD, Manifest, Member, refused
 from desktop_app.shop_record.backup_opened import OpenBackup, open_backup, pieces
-from desktop_app.shop_record.backup_pieces import agrees, sweep, sync_folder, told_of_disk
+from desktop_app.shop_record.backup_pieces import agrees, sweep, told_of_disk
 from desktop_app.shop_record.dialect_snapshot import read_facts
+from desktop_app.shop_record.photo_files import sync_folder
 from desktop_app.shop_record.restored_from import say_restored
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble

@@ -10,8 +10,8 @@ from datetime import datetime
 from pathlib import Path
 
 from desktop_app.shop_record.backup_opened import SIDE_BY_SIDE
-from desktop_app.shop_record.backup_pieces import size_of, sync_folder
-from desktop_app.shop_record.photo_files import PhotoFiles
+from desktop_app.shop_record.backup_pieces import size_of
+from desktop_app.shop_record.photo_files import PhotoFiles, sync_folder
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
 

@@ -19,8 +19,8 @@ import pytest
 
 from desktop_app.part_photos.stored import Photo
 from desktop_app.shop_record.backup import make_backup
-from desktop_app.shop_record.backup_pieces import sync_folder
 from desktop_app.shop_record.generations import make_generation
+from desktop_app.shop_record.photo_files import sync_folder
 from desktop_app.shop_record.record import FILE_NAME, open_shop
 from desktop_app.shop_record.restore import restore_backup
 from tests.conftest import NOON

@@ -129,10 +129,10 @@ VISITS = (
         "told, on paper",
         "Came back, Chains, Raw",
         "In place of the later job: this shop never saw that return. Its customer told of the same "
-        "trouble on that day, or another shop's bill was seen. Told again it is the same one until "
-        "the car was here or the customer said something else. It waits until a person has judged "
-        "it, and then counts like a visit; a comeback of the car itself takes its place, a visit "
-        "for something else does not. No cost is written.",
+        "trouble on that day, or another shop's bill was seen. Told again it is the same, until "
+        "the car was here, the customer said something else, or it was judged no comeback. It "
+        "waits until a person has judged it, and then counts like a visit; a comeback of the car "
+        "itself takes its place, a visit for something else does not. No cost is written.",
         _COMMON,
     ),
     Definition(
