@@ -4,17 +4,14 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from PySide6.QtCore import Qt, Slot
-from PySide6.QtWidgets import QFileDialog, QPushButton
+from PySide6.QtCore import Slot
+from PySide6.QtWidgets import QFileDialog
 
-from desktop_app.records_exchanged.screen.progress_line import ProgressLine
-from desktop_app.records_exchanged.screen.telling import Tell, Telling, walked
+from desktop_app.records_exchanged.screen.long_work_box import LongWorkBox
+from desktop_app.records_exchanged.screen.telling import Tell, walked
 from desktop_app.shop_record.backup import BackupMade, make_backup
 from desktop_app.shop_record.backups_made import remember
-from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.page import Section
-from desktop_app.shop_window.texts import plain_label
 
 _WHAT = (
     "The whole shop in one file, from which it comes back with all photos and its history, by the "
@@ -23,27 +20,15 @@ _WHAT = (
 )
 
 
-class BackupBox(Section):
+class BackupBox(LongWorkBox):
     """One button, how far it is, and what was written where."""
 
     def __init__(self, desk: Desk) -> None:
-        super().__init__("Back up")
-        self._desk = desk
+        super().__init__(desk, "Back up", _WHAT, "Back up now…", "backing up")
         self._folder = Path.home()
-        self._under_way: Telling | None = None
-        self._begin = QPushButton("Back up now…")
-        self._begin.clicked.connect(self._choose)
-        self._progress = ProgressLine("backing up")
-        self._progress.stop_wanted.connect(self._stop)
-        self._said = plain_label("", wrap=True)
-        self.column.addWidget(plain_label(_WHAT, "quiet", wrap=True))
-        self.column.addWidget(self._begin, alignment=Qt.AlignmentFlag.AlignLeft)
-        self.column.addWidget(self._progress)
-        self.column.addWidget(self._said)
-        self._said.hide()
 
     @Slot()
-    def _choose(self) -> None:
+    def _pressed(self) -> None:
         name = self._folder / f"benchwitness-{self._desk.today().isoformat()}.backup.zip"
         title, only = "Where is the backup to lie?", "Backups (*.zip)"
         # One that is there is never written over, so nobody is asked whether it may be.
@@ -60,17 +45,7 @@ class BackupBox(Section):
             remember(record.folder, "file", made.manifest)
             return made
 
-        words = f"Writing {to.name}"
-        self._under_way = Telling(self._desk, self, words, work, self._wrote, self._gave_up)
-        self._under_way.stepped.connect(self._progress.step)
-        self._progress.begin(words)
-        self._begin.setEnabled(False)
-        self._said.hide()
-
-    @Slot()
-    def _stop(self) -> None:
-        if self._under_way is not None:
-            self._under_way.stop()
+        self._start(f"Writing {to.name}", work, self._wrote)
 
     def _wrote(self, made: BackupMade) -> None:
         manifest = made.manifest
@@ -83,13 +58,3 @@ class BackupBox(Section):
             gone = f"{len(manifest.missing_photos):,} photos are gone or damaged in the shop"
             lines.append(f"⚠ {gone}, so they are not in it; “benchwitness check” names them.")
         self._over("\n".join(lines))
-
-    def _gave_up(self, trouble: ShopTrouble | None) -> None:
-        self._over(trouble.sentence() if trouble else "Stopped. Nothing was written.")
-
-    def _over(self, words: str) -> None:
-        self._under_way = None
-        self._progress.end()
-        self._begin.setEnabled(True)
-        self._said.setText(words)
-        self._said.show()

@@ -4,17 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Callable, Generator
 
-from PySide6.QtCore import Qt, Slot
-from PySide6.QtWidgets import QListWidget, QPushButton
+from PySide6.QtCore import Slot
+from PySide6.QtWidgets import QListWidget
 
-from desktop_app.records_exchanged.screen.progress_line import ProgressLine
-from desktop_app.records_exchanged.screen.telling import Tell, Telling, walked
+from desktop_app.records_exchanged.screen.long_work_box import LongWorkBox
+from desktop_app.records_exchanged.screen.telling import Tell, walked
 from desktop_app.shop_record.problem import Checked, Problem
 from desktop_app.shop_record.step import Step
-from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.page import Section
-from desktop_app.shop_window.texts import plain_label
 
 Check = Callable[[], Generator[Step, None, Checked]]
 _WHAT = (
@@ -24,49 +21,30 @@ _WHAT = (
 _SHOWN = 500
 
 
-class CheckBox(Section):
+class CheckBox(LongWorkBox):
     """One button, how far it is, and the list of what was found."""
 
     def __init__(self, desk: Desk, check: Check) -> None:
-        super().__init__("Check")
-        self._desk, self._check = desk, check
-        self._under_way: Telling | None = None
-        self._begin = QPushButton("Check everything")
-        self._begin.clicked.connect(self._look)
-        self._progress = ProgressLine("checking")
-        self._progress.stop_wanted.connect(self._stop)
-        self._said = plain_label("", wrap=True)
+        super().__init__(desk, "Check", _WHAT, "Check everything", "checking")
+        self._check = check
         self._found = QListWidget()
         self._found.setAccessibleName("What the check found")
         self._found.setWordWrap(True)
         self._found.setMinimumHeight(8 * self.fontMetrics().height())
-        self.column.addWidget(plain_label(_WHAT, "quiet", wrap=True))
-        self.column.addWidget(self._begin, alignment=Qt.AlignmentFlag.AlignLeft)
-        for widget in (self._progress, self._said, self._found):
-            self.column.addWidget(widget)
-        self._said.hide()
+        self.column.addWidget(self._found)
         self._found.hide()
 
     @Slot()
-    def _look(self) -> None:
+    def _pressed(self) -> None:
         if self._under_way is not None:
             return
 
         def work(tell: Tell) -> Checked:
             return walked(self._check(), tell)
 
-        words = "Checking everything"
-        self._under_way = Telling(self._desk, self, words, work, self._say, self._gave_up)
-        self._under_way.stepped.connect(self._progress.step)
-        self._progress.begin(words)
-        self._begin.setEnabled(False)
-        self._said.hide()
         self._found.hide()
-
-    @Slot()
-    def _stop(self) -> None:
-        if self._under_way is not None:
-            self._under_way.stop()
+        stopped = "Stopped. Nothing was changed."
+        self._start("Checking everything", work, self._say, stopped)
 
     def _say(self, checked: Checked) -> None:
         self._found.clear()
@@ -81,16 +59,6 @@ class CheckBox(Section):
         if len(checked.problems) > _SHOWN:
             lines.append(f"Of {len(checked.problems):,} problems the first {_SHOWN} are shown.")
         self._over("\n".join([*lines, *checked.notes]))
-
-    def _gave_up(self, trouble: ShopTrouble | None) -> None:
-        self._over(trouble.sentence() if trouble else "Stopped. Nothing was changed.")
-
-    def _over(self, words: str) -> None:
-        self._under_way = None
-        self._progress.end()
-        self._begin.setEnabled(True)
-        self._said.setText(words)
-        self._said.show()
 
 
 def _line(problem: Problem) -> str:

@@ -4,16 +4,13 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from PySide6.QtCore import Qt, Slot
-from PySide6.QtWidgets import QFileDialog, QPushButton
+from PySide6.QtCore import Slot
+from PySide6.QtWidgets import QFileDialog
 
 from desktop_app.records_exchanged.export_actions import ExportTold, export_everything
-from desktop_app.records_exchanged.screen.progress_line import ProgressLine
-from desktop_app.records_exchanged.screen.telling import Tell, Telling, walked
-from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.records_exchanged.screen.long_work_box import LongWorkBox
+from desktop_app.records_exchanged.screen.telling import Tell, walked
 from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.page import Section
-from desktop_app.shop_window.texts import plain_label
 
 _WHAT = (
     "All jobs as one table, every other table, the whole history and all photos, in a new folder. "
@@ -22,27 +19,16 @@ _WHAT = (
 )
 
 
-class ExportBox(Section):
+class ExportBox(LongWorkBox):
     """One button, how far it is, and what was written where."""
 
     def __init__(self, desk: Desk) -> None:
-        super().__init__("Take everything out")
-        self._desk = desk
+        press = "Take everything out…"
+        super().__init__(desk, "Take everything out", _WHAT, press, "taking everything out")
         self._folder = Path.home()
-        self._under_way: Telling | None = None
-        self._begin = QPushButton("Take everything out…")
-        self._begin.clicked.connect(self._choose)
-        self._progress = ProgressLine("taking everything out")
-        self._progress.stop_wanted.connect(self._stop)
-        self._said = plain_label("", wrap=True)
-        self.column.addWidget(plain_label(_WHAT, "quiet", wrap=True))
-        self.column.addWidget(self._begin, alignment=Qt.AlignmentFlag.AlignLeft)
-        self.column.addWidget(self._progress)
-        self.column.addWidget(self._said)
-        self._said.hide()
 
     @Slot()
-    def _choose(self) -> None:
+    def _pressed(self) -> None:
         title = "Where is the new folder to lie?"
         name = QFileDialog.getExistingDirectory(self, title, str(self._folder))
         if not name or self._under_way is not None:
@@ -54,17 +40,7 @@ class ExportBox(Section):
         def work(tell: Tell) -> ExportTold:
             return walked(export_everything(record, to), tell)
 
-        words = f"Writing {to.name}"
-        self._under_way = Telling(self._desk, self, words, work, self._wrote, self._gave_up)
-        self._under_way.stepped.connect(self._progress.step)
-        self._progress.begin(words)
-        self._begin.setEnabled(False)
-        self._said.hide()
-
-    @Slot()
-    def _stop(self) -> None:
-        if self._under_way is not None:
-            self._under_way.stop()
+        self._start(f"Writing {to.name}", work, self._wrote)
 
     def _wrote(self, told: ExportTold) -> None:
         lines = [
@@ -75,16 +51,6 @@ class ExportBox(Section):
         if told.missing:
             lines.append(f"⚠ Gone or damaged, so not written: {', '.join(told.missing[:20])}.")
         self._over("\n".join(lines))
-
-    def _gave_up(self, trouble: ShopTrouble | None) -> None:
-        self._over(trouble.sentence() if trouble else "Stopped. Nothing was written.")
-
-    def _over(self, words: str) -> None:
-        self._under_way = None
-        self._progress.end()
-        self._begin.setEnabled(True)
-        self._said.setText(words)
-        self._said.show()
 
 
 def _new_name(folder: Path, name: str) -> Path:

@@ -1,0 +1,70 @@
+"""A box with one button for something that takes long: how far it is, and what came of it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import Any
+
+from PySide6.QtCore import Qt, Slot
+from PySide6.QtWidgets import QPushButton
+
+from desktop_app.records_exchanged.screen.progress_line import ProgressLine
+from desktop_app.records_exchanged.screen.telling import Tell, Telling
+from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.page import Section
+from desktop_app.shop_window.texts import plain_label
+
+
+class LongWorkBox(Section):
+    """The button, the line that tells how far it is and stops it, and the words at its end."""
+
+    def __init__(self, desk: Desk, title: str, what: str, press: str, doing: str) -> None:
+        """`what` says what the button `press` does; `doing` is said where it can be stopped."""
+        super().__init__(title)
+        self._desk = desk
+        self._under_way: Telling | None = None
+        self._begin = QPushButton(press)
+        self._begin.clicked.connect(self._pressed)
+        self._progress = ProgressLine(doing)
+        self._progress.stop_wanted.connect(self._stop)
+        self._said = plain_label("", wrap=True)
+        self.column.addWidget(plain_label(what, "quiet", wrap=True))
+        self.column.addWidget(self._begin, alignment=Qt.AlignmentFlag.AlignLeft)
+        self.column.addWidget(self._progress)
+        self.column.addWidget(self._said)
+        self._said.hide()
+
+    @Slot()
+    def _pressed(self) -> None:
+        raise NotImplementedError
+
+    def _start(
+        self,
+        words: str,
+        work: Callable[[Tell], Any],
+        ended: Callable[[Any], None],
+        stopped: str = "Stopped. Nothing was written.",
+    ) -> None:
+        """Do `work` beside the window; `ended` is told what it gives, `stopped` said without it."""
+
+        def gave_up(trouble: ShopTrouble | None) -> None:
+            self._over(trouble.sentence() if trouble else stopped)
+
+        self._under_way = Telling(self._desk, self, words, work, ended, gave_up)
+        self._under_way.stepped.connect(self._progress.step)
+        self._progress.begin(words)
+        self._begin.setEnabled(False)
+        self._said.hide()
+
+    @Slot()
+    def _stop(self) -> None:
+        if self._under_way is not None:
+            self._under_way.stop()
+
+    def _over(self, words: str) -> None:
+        self._under_way = None
+        self._progress.end()
+        self._begin.setEnabled(True)
+        self._said.setText(words)
+        self._said.show()
