@@ -14,7 +14,6 @@ from concurrent.futures import ThreadPoolExecutor
 from contextlib import contextmanager
 from dataclasses import dataclass
 from datetime import datetime
-from glob import escape
 from pathlib import Path
 
 from desktop_app.shop_record.backup_manifest import MANIFEST, Manifest, Member, photo_name
@@ -30,8 +29,8 @@ from desktop_app.shop_record.backup_pieces import (
     own_kinds,
     photo_names,
     read_photo,
-    sweep,
     told_of_disk,
+    unfinished,
 )
 from desktop_app.shop_record.backup_zip import NO_SEAL, write_seal
 from desktop_app.shop_record.dialect_snapshot import RecordFacts
@@ -170,13 +169,8 @@ def _beside(to: Path) -> Iterator[Path]:
         raise ShopTrouble(
             f"There is no folder {to.parent}.", do="Name a file in one that is there."
         )
-    sweep(to.parent, f".{escape(to.name)}.being-written-*")
-    folder = to.with_name(f".{to.name}.being-written-{os.getpid()}")
-    folder.mkdir()
-    try:
+    with unfinished(to, "being-written") as folder:
         yield folder
-    finally:
-        shutil.rmtree(folder, ignore_errors=True)
 
 
 def _refuse_what_is_there(to: Path) -> None:

@@ -9,6 +9,7 @@ import time
 from collections.abc import Iterable, Iterator
 from contextlib import contextmanager, suppress
 from datetime import datetime
+from glob import escape
 from importlib.metadata import PackageNotFoundError, version
 from pathlib import Path
 
@@ -122,6 +123,21 @@ def agrees(manifest: Manifest, facts: RecordFacts) -> str | None:
     for sha256 in sorted(facts.photos - listed - set(manifest.missing_photos)):
         return f"a photo that the record names is not in it ({sha256[:12]})"
     return None
+
+
+@contextmanager
+def unfinished(to: Path, doing: str) -> Iterator[Path]:
+    """Give a new folder beside a place for what is not finished; it goes with the block.
+
+    What a program that was killed left of the same name goes first.
+    """
+    sweep(to.parent, f".{escape(to.name)}.{doing}-*")
+    folder = to.with_name(f".{to.name}.{doing}-{os.getpid()}")
+    folder.mkdir()
+    try:
+        yield folder
+    finally:
+        shutil.rmtree(folder, ignore_errors=True)
 
 
 def sweep(folder: Path, pattern: str) -> None:

@@ -8,13 +8,12 @@ from collections.abc import Generator, Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass
 from datetime import datetime
-from glob import escape
 from pathlib import Path
 
 from desktop_app.shop_record import upgrade
 from desktop_app.shop_record.backup_manifest import RECORD, Manifest, Member, refused
 from desktop_app.shop_record.backup_opened import OpenBackup, open_backup, pieces
-from desktop_app.shop_record.backup_pieces import agrees, sweep, told_of_disk
+from desktop_app.shop_record.backup_pieces import agrees, told_of_disk, unfinished
 from desktop_app.shop_record.dialect_snapshot import read_facts
 from desktop_app.shop_record.photo_files import sync_folder
 from desktop_app.shop_record.restored_from import say_restored
@@ -118,13 +117,8 @@ def _beside(folder: Path) -> Iterator[Path]:
     """Give a folder beside the place, for what is not finished; it goes with the block."""
     _refuse_what_is_there(folder)
     folder.parent.mkdir(parents=True, exist_ok=True)
-    sweep(folder.parent, f".{escape(folder.name)}.being-restored-*")
-    beside = folder.with_name(f".{folder.name}.being-restored-{os.getpid()}")
-    beside.mkdir()
-    try:
+    with unfinished(folder, "being-restored") as beside:
         yield beside
-    finally:
-        shutil.rmtree(beside, ignore_errors=True)
 
 
 def _refuse_what_is_there(folder: Path) -> None:

@@ -12,9 +12,18 @@ import pytest
 @pytest.fixture
 def own_disk(tmp_path: Path) -> Iterator[Path]:
     """A disk of 2 MB."""
-    folder = tmp_path / "own-disk"
+    yield from _disk(tmp_path / "own-disk", "2m")
+
+
+@pytest.fixture
+def small_disk(tmp_path: Path) -> Iterator[Path]:
+    """A disk of 6 MB."""
+    yield from _disk(tmp_path / "disk", "6m")
+
+
+def _disk(folder: Path, size: str) -> Iterator[Path]:
     folder.mkdir()
-    words = ("mount", "-t", "tmpfs", "-o", "size=2m", "tmpfs", str(folder))
+    words = ("mount", "-t", "tmpfs", "-o", f"size={size}", "tmpfs", str(folder))
     try:
         mounted = subprocess.run(words, capture_output=True, check=False).returncode == 0
     except OSError:

@@ -9,7 +9,6 @@ import subprocess
 import sys
 import time
 import zipfile
-from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
@@ -82,22 +81,6 @@ def test_where_there_is_no_room_nothing_half_done_stays(
         assert (done.returncode, done.stdout, done.stderr.count("\n")) == (2, "", 1), done.stderr
         assert "was not written" in done.stderr
         assert all_files(tmp_path) == before
-
-
-@pytest.fixture
-def small_disk(tmp_path: Path) -> Iterator[Path]:
-    """A disk of 6 MB, where this computer lets a test have one."""
-    folder = tmp_path / "disk"
-    folder.mkdir()
-    words = ("mount", "-t", "tmpfs", "-o", "size=6m", "tmpfs", str(folder))
-    try:
-        mounted = subprocess.run(words, capture_output=True, check=False).returncode == 0
-    except OSError:
-        mounted = False
-    if not mounted:
-        pytest.skip("only who may mount a disk can fill a small one")
-    yield folder
-    subprocess.run(("umount", str(folder)), check=True)
 
 
 def test_a_full_disk_is_said_and_left_as_it_was(full: ShopRecord, small_disk: Path) -> None:

@@ -78,7 +78,7 @@ def test_what_was_typed_stays_in_its_field(own_disk: Path, qtbot: QtBot) -> None
 def test_a_disk_that_refuses_at_any_point_leaves_no_half_photo(
     shop: ShopRecord, monkeypatch: pytest.MonkeyPatch, call: str
 ) -> None:
-    def refuse(*_said: object) -> None:
+    def refuse(*_said: object, **_how: object) -> None:
         raise OSError(errno.ENOSPC, os.strerror(errno.ENOSPC))
 
     if call == "write":
