@@ -9,9 +9,10 @@ from desktop_app.records_exchanged.import_told import ImportTold, Told
 from desktop_app.records_exchanged.job_row import JobRow, RowRejected
 from desktop_app.records_exchanged.row_words import Moments
 from desktop_app.records_exchanged.stored_import import Importer, ReadWith
-from desktop_app.records_exchanged.stored_known import has_jobs, last_entry
+from desktop_app.records_exchanged.stored_known import has_jobs
 from desktop_app.shop_record.deed import Deed
 from desktop_app.shop_record.dialect import copy_whole
+from desktop_app.shop_record.history import last_number
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.under_way import LongWriting
 
@@ -70,7 +71,7 @@ def import_rows(
 
 def _last_entry(record: ShopRecord) -> int:
     with record.reading() as connection:
-        return last_entry(connection)
+        return last_number(connection)
 
 
 def _set_aside(record: ShopRecord) -> Path | None:

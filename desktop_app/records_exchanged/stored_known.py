@@ -17,7 +17,6 @@ from desktop_app.repair_jobs.vehicle_identity import matching_plate
 from desktop_app.repair_jobs.vin import is_well_formed, matching_vin
 from desktop_app.returns_watched.stored import ReturnLink
 from desktop_app.shop_record.dialect_search import among
-from desktop_app.shop_record.tables import HistoryEntry
 
 _JOB = ("concern", "system", "cause", "cause_found", "correction", "hours", "price_cents")
 
@@ -232,8 +231,3 @@ def people_known(connection: Connection) -> dict[str, int]:
 def has_jobs(connection: Connection) -> bool:
     """Tell whether the shop has any job yet."""
     return connection.execute(select(Job.id).limit(1)).first() is not None
-
-
-def last_entry(connection: Connection) -> int:
-    """Return the number of the last entry of the history, 0 where there is none."""
-    return connection.execute(select(func.max(HistoryEntry.seq))).scalar() or 0

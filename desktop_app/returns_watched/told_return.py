@@ -92,11 +92,6 @@ def _is_told_again(
     return judged is None or (judged.is_comeback and said.judgement is None)
 
 
-def still_told(told: Iterable[ReturnRow], seen: Sequence[ReturnRow]) -> tuple[ReturnRow, ...]:
-    """Return what was told of a job and no visit of the car speaks for, so that it counts once."""
-    return tuple(row for row in told if speaking_for(row, seen) is None)
-
-
 def speaking_for(told: ReturnRow, seen: Iterable[ReturnRow]) -> ReturnRow | None:
     """Return the first visit, on that day or later, that speaks for what was told of a job.
 

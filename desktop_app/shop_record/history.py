@@ -45,10 +45,8 @@ def chained_hash(previous: str, seq: int, body: str) -> str:
 
 def write_entry(deed: Deed, at: datetime, who: str, place: str, reverses: int | None) -> int:
     """Append the deed's entry in the deed's own transaction and return its number."""
-    last = deed.connection.execute(
-        select(HistoryEntry.seq, HistoryEntry.hash).order_by(HistoryEntry.seq.desc()).limit(1)
-    ).first()
-    seq, previous = (1, GENESIS) if last is None else (last.seq + 1, last.hash)
+    number, previous = last_entry(deed.connection)
+    seq, previous = number + 1, previous or GENESIS
     stamp = at.isoformat(timespec="seconds")
     facts: dict[str, Any] = {
         "at": stamp,

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date, timedelta
 from itertools import permutations
@@ -20,7 +21,6 @@ from desktop_app.returns_watched.returns_list import ReturnRow
 from desktop_app.returns_watched.told_return import (
     in_other_window,
     speaking_for,
-    still_told,
     told_returns,
     told_row,
 )
@@ -45,6 +45,11 @@ def rows(*answers: CustomerSaid, reading: RunningMiles | None = None) -> list[Re
     """What was told of the one job, as rows."""
     told = told_returns(answers, LEFT)
     return [told_row(one, JOB, job_id=1, vehicle="hatchback", reading=reading) for one in told]
+
+
+def still_told(told: Sequence[ReturnRow], came: Sequence[ReturnRow]) -> tuple[ReturnRow, ...]:
+    """What was told and no visit speaks for."""
+    return tuple(row for row in told if speaking_for(row, came) is None)
 
 
 def seen(
