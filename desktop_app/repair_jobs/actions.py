@@ -100,7 +100,7 @@ def write_concern(
         for symptom, (row, chosen) in kept.items():
             if not chosen and symptom not in symptoms:
                 deed.remove(JobSymptom, row)
-        for symptom in symptoms:
+        for symptom in dict.fromkeys(symptoms):
             if symptom not in kept:
                 deed.add(JobSymptom, job_id=job_id, symptom=symptom)
 

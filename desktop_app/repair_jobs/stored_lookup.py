@@ -26,6 +26,15 @@ from desktop_app.shop_record.deed import Deed
 from desktop_app.shop_record.trouble import ShopTrouble
 
 
+def gone(what: str) -> ShopTrouble:
+    """Return the trouble of a row that a page still shows, and that another desk took out."""
+    return ShopTrouble(
+        f"That {what} is no longer there.",
+        kept="Nothing was changed.",
+        do="It was taken out or undone; look at the page again.",
+    )
+
+
 def next_number(deed: Deed) -> str:
     """Return the next job number, one above the highest id ever given."""
     highest = deed.connection.execute(select(func.max(Job.id))).scalar() or 0
@@ -186,20 +195,28 @@ class VisitFound(NamedTuple):
 
 
 def visit_of(deed: Deed, job_id: int) -> VisitFound:
-    """Return the visit that a job belongs to."""
+    """Return the visit that a job belongs to; a ShopTrouble where it is gone."""
     row = deed.connection.execute(
         select(Visit.id, Visit.came_at).join(Job, Job.visit_id == Visit.id).where(Job.id == job_id)
-    ).one()
+    ).first()
+    if row is None:
+        raise gone("job")
     return VisitFound(row[0], row[1])
 
 
 def vehicle_of_visit(deed: Deed, visit_id: int) -> tuple[int, int]:
-    """Return the vehicle of a visit, and how many other visits it has."""
-    vehicle = deed.connection.execute(
-        select(Visit.vehicle_id).where(Visit.id == visit_id)
-    ).scalar_one()
+    """Return the vehicle of a visit, and how many other visits it has; a ShopTrouble if gone."""
+    vehicle = deed.connection.execute(select(Visit.vehicle_id).where(Visit.id == visit_id)).scalar()
+    if vehicle is None:
+        raise gone("visit")
     others = select(func.count()).where(Visit.vehicle_id == vehicle, Visit.id != visit_id)
     return int(vehicle), int(deed.connection.execute(others).scalar() or 0)
+
+
+def vehicle_is_there(deed: Deed, vehicle_id: int) -> bool:
+    """Tell whether a vehicle is in the record."""
+    found = deed.connection.execute(select(Vehicle.id).where(Vehicle.id == vehicle_id)).first()
+    return found is not None
 
 
 def unit_of_vehicle(deed: Deed, vehicle_id: int) -> DistanceUnit:

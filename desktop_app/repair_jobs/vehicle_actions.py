@@ -127,6 +127,8 @@ def vehicle_taken_in(deed: Deed, said: WriteUp) -> int:
         if said.another_than is not None:
             say_apart(deed, said.another_than, made)
         return made
+    if not look.vehicle_is_there(deed, said.vehicle_id):
+        raise look.gone("car")
     known = read_vehicle(deed.connection, said.vehicle_id)
     kept, seen = VehicleNames(known.vin).known_vin, VehicleNames(said.vin).known_vin
     if kept and seen and kept != seen:
