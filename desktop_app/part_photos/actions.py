@@ -8,11 +8,13 @@ from collections.abc import Sequence
 from pathlib import Path
 
 from desktop_app.part_photos.arrival import Arrival
-from desktop_app.part_photos.intake import MOST_BYTES, look_at, too_big
+from desktop_app.part_photos.intake import look_at, too_many_bytes
+from desktop_app.part_photos.photo_limits import MOST_BYTES
 from desktop_app.part_photos.photo_taken import PhotoTaken
 from desktop_app.part_photos.photo_trouble import PhotoTrouble
 from desktop_app.part_photos.stored import Photo
 from desktop_app.part_photos.stored_reading import job_is_there, photo_ids_by_hash, remove_photo
+from desktop_app.part_photos.stored_thumbnails import thumbnails_of
 from desktop_app.shop_record.deed import Deed, Done
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -33,6 +35,7 @@ def take_in(record: ShopRecord, arrival: Arrival) -> PhotoTaken:
         record.photos.keep(content)
     except ShopTrouble as trouble:
         raise ShopTrouble(f"{taken.name}: {trouble.what}", trouble.kept, trouble.do) from trouble
+    thumbnails_of(record).keep(taken.sha256, taken.thumbnail)
     return taken
 
 
@@ -52,7 +55,8 @@ def read_photo_file(path: Path) -> bytes:
         if not stat.S_ISREG(found.st_mode):
             raise PhotoTrouble(name, "it is no file but a folder, a device or a pipe.")
         if found.st_size > MOST_BYTES:
-            raise too_big(name)
+            unfit = too_many_bytes()
+            raise PhotoTrouble(name, unfit.reason, unfit.do)
         with os.fdopen(handle, "rb", closefd=False) as file:
             return file.read(MOST_BYTES + 1)
     except OSError as error:

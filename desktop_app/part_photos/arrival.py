@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from collections.abc import Iterable
 from dataclasses import dataclass
 from pathlib import Path
@@ -31,7 +32,7 @@ def spread_out(arrivals: Iterable[Arrival]) -> tuple[list[Arrival], list[PhotoTr
     pieces: list[Arrival] = []
     aside: list[PhotoTrouble] = []
     for arrival in arrivals:
-        if arrival.path is None or not arrival.path.is_dir():
+        if arrival.path is None or not os.path.isdir(arrival.path):
             pieces.append(arrival)
             continue
         try:
@@ -39,12 +40,12 @@ def spread_out(arrivals: Iterable[Arrival]) -> tuple[list[Arrival], list[PhotoTr
         except OSError as error:
             aside.append(PhotoTrouble(arrival.name, f"the folder can't be read: {error.strerror}."))
             continue
-        files = [path for path in inside if not path.is_dir()]
+        files = [path for path in inside if not os.path.isdir(path)]
         pieces.extend(arrived(path) for path in files)
         aside.extend(
             PhotoTrouble(path.name, "a folder inside a folder is not searched.", "Drop it itself.")
             for path in inside
-            if path.is_dir()
+            if os.path.isdir(path)
         )
         if not inside:
             aside.append(PhotoTrouble(arrival.name, "the folder is empty."))

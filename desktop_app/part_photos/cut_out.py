@@ -20,7 +20,7 @@ def cut_out(content: bytes, media_type: str, box: tuple[int, int, int, int], lon
 
     try:
         piece = upright_rgb(open_picture(content, media_type)).crop(box)
-    except (*UNREADABLE, Image.DecompressionBombError) as error:
+    except UNREADABLE as error:
         raise damaged() from error
     piece.thumbnail((longest, longest), Image.Resampling.LANCZOS)
     piece.info.clear()

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 
 @dataclass(frozen=True, slots=True)
@@ -10,7 +10,7 @@ class PhotoTaken:
     """A photo that can be kept: width and height in pixels of the upright picture.
 
     `taken_at` is an ISO moment as the camera wrote it: with an offset where the camera gave one,
-    else without; None where it gave no time.
+    else without; None where it gave no time. `thumbnail` is a small JPEG of it.
     """
 
     name: str
@@ -20,3 +20,4 @@ class PhotoTaken:
     width: int
     height: int
     taken_at: str | None
+    thumbnail: bytes = field(repr=False)

@@ -5,6 +5,16 @@ from __future__ import annotations
 from desktop_app.shop_record.trouble import ShopTrouble
 
 LONGEST_NAME = 200
+SMALLER = "Send a smaller one."
+
+
+class Unfit(Exception):
+    """Bytes that are no usable photo, whatever their name: the reason and what to do."""
+
+    def __init__(self, reason: str, do: str = "") -> None:
+        super().__init__(reason)
+        self.reason = reason
+        self.do = do
 
 
 class PhotoTrouble(ShopTrouble):

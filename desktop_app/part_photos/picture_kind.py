@@ -46,6 +46,8 @@ def other_kind(content: bytes) -> str:
     head = content[:1024].lstrip(b"\xef\xbb\xbf \t\r\n").lower()
     if head.startswith((b"<svg", b"<?xml")) or b"<svg" in head:
         return "an SVG drawing"
+    if head.startswith((b"<!doctype html", b"<html")):
+        return "a web page"
     return "not a photo"
 
 

@@ -7,7 +7,10 @@ import threading
 from contextlib import suppress
 from pathlib import Path
 
-from desktop_app.part_photos.thumbnail import THUMBNAIL, make_thumbnail
+from desktop_app.part_photos.kept_photo import KeptPhoto
+from desktop_app.part_photos.photo_trouble import Unfit
+from desktop_app.part_photos.read_apart import photo_reader
+from desktop_app.part_photos.thumbnail import THUMBNAIL, damaged
 from desktop_app.shop_record.photo_files import PhotoFiles
 from desktop_app.shop_record.record import ShopRecord
 
@@ -32,16 +35,31 @@ class ThumbnailFolder:
         Raises ShopTrouble where the original is gone or damaged. Takes its time: call it beside
         the window.
         """
-        path = self.path(sha256, size)
         try:
-            kept = path.read_bytes()
+            kept = self.path(sha256, size).read_bytes()
         except OSError:
             kept = b""
         if not is_torn(kept):
             return kept
-        made = make_thumbnail(self._photos.read(sha256), media_type, size)
-        _keep(path, made)
+        content = self._photos.read(sha256)
+        try:
+            made = photo_reader.READER.thumbnail(content, media_type, size)
+        except Unfit as unfit:
+            raise damaged() from unfit
+        self.keep(sha256, made, size)
         return made
+
+    def keep(self, sha256: str, made: bytes, size: int = THUMBNAIL) -> None:
+        """Write a thumbnail; a full or locked disk only means that it is made again next time."""
+        path = self.path(sha256, size)
+        beside = path.with_suffix(f".{os.getpid()}-{threading.get_ident()}.tmp")
+        try:
+            path.parent.mkdir(parents=True, exist_ok=True)
+            beside.write_bytes(made)
+            beside.replace(path)
+        except OSError:
+            with suppress(OSError):
+                beside.unlink()
 
 
 def is_torn(kept: bytes) -> bool:
@@ -54,13 +72,11 @@ def thumbnails_of(record: ShopRecord) -> ThumbnailFolder:
     return ThumbnailFolder(record.folder / FOLDER, record.photos)
 
 
-def _keep(path: Path, made: bytes) -> None:
-    """Write a thumbnail; a full or locked disk only means that it is made again next time."""
-    beside = path.with_suffix(f".{os.getpid()}-{threading.get_ident()}.tmp")
-    try:
-        path.parent.mkdir(parents=True, exist_ok=True)
-        beside.write_bytes(made)
-        beside.replace(path)
-    except OSError:
-        with suppress(OSError):
-            beside.unlink()
+def seen_original(record: ShopRecord, photo: KeptPhoto) -> bytes:
+    """Return a kept photo's bytes, of which a small copy was made, apart from the window.
+
+    A record that was brought in may hold any photo: none is decoded here for the first time.
+    Raises ShopTrouble where the original is gone or damaged. Call it beside the window.
+    """
+    thumbnails_of(record).jpeg(photo.sha256, photo.media_type)
+    return record.photos.read(photo.sha256)

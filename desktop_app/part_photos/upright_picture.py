@@ -7,12 +7,11 @@ import warnings
 from io import BytesIO
 from typing import TYPE_CHECKING
 
+from desktop_app.part_photos.photo_limits import MOST_PIXELS, too_large
 from desktop_app.part_photos.picture_kind import HEIC, JPEG, PNG, WEBP
 
 if TYPE_CHECKING:
     from PIL.Image import Image
-
-MOST_PIXELS = 100_000_000
 
 _DECODERS = {JPEG: "JPEG", PNG: "PNG", WEBP: "WEBP", HEIC: "HEIF"}
 
@@ -35,22 +34,36 @@ _TURNS = {
 }
 
 
+class PictureTooLarge(ValueError):
+    """A picture of more pixels than is taken; one of UNREADABLE."""
+
+    def __init__(self, width: int, height: int) -> None:
+        super().__init__(f"{width} x {height} pixels")
+        self.width = width
+        self.height = height
+
+
 def open_picture(content: bytes, media_type: str) -> Image:
     """Open a photo with the one decoder of its kind; no pixel is decoded yet.
 
-    Raises one of UNREADABLE, or Pillow's DecompressionBombError where the header claims more than
-    twice MOST_PIXELS.
+    Raises one of UNREADABLE; PictureTooLarge where it is larger than `photo_limits` lets it be.
     """
     from PIL import Image
 
     # Damaged EXIF is told by a missing time, not by a warning on a console nobody looks at.
     warnings.filterwarnings("ignore", module=r"PIL\.")
-    Image.MAX_IMAGE_PIXELS = MOST_PIXELS
+    Image.MAX_IMAGE_PIXELS = MOST_PIXELS  # beyond twice as many nothing is opened
     if media_type == HEIC:
         import pillow_heif
 
         pillow_heif.register_heif_opener()
-    return Image.open(BytesIO(content), formats=[_DECODERS[media_type]])
+    try:
+        picture = Image.open(BytesIO(content), formats=[_DECODERS[media_type]])
+    except Image.DecompressionBombError as error:
+        raise ValueError("far more pixels than are opened") from error
+    if too_large(*picture.size):
+        raise PictureTooLarge(*picture.size)
+    return picture
 
 
 def upright_size(picture: Image) -> tuple[int, int]:

@@ -15,13 +15,14 @@ from desktop_app.part_photos.actions import (
     write_photo_note,
 )
 from desktop_app.part_photos.arrival import Arrival, arrived, spread_out
-from desktop_app.part_photos.intake import MOST_BYTES
 from desktop_app.part_photos.intake_news import intake_news
 from desktop_app.part_photos.kept_photo import KeptPhoto, same_picture
+from desktop_app.part_photos.photo_limits import MOST_BYTES
 from desktop_app.part_photos.photo_trouble import PhotoTrouble
 from desktop_app.part_photos.stored import Mark
 from desktop_app.part_photos.stored_reading import photos_by_id, photos_of_job
 from desktop_app.part_photos.stored_thumbnails import thumbnails_of
+from desktop_app.part_photos.upright_picture import open_picture
 from desktop_app.parts_compared.stored import Pair, PairPhoto
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -152,12 +153,13 @@ def test_a_full_disk_names_the_photo(record: ShopRecord, monkeypatch: pytest.Mon
 def test_a_thumbnail_is_made_once_and_again_when_lost(record: ShopRecord, job_id: int) -> None:
     taken = take_in(record, Arrival("a", content=encoded(noisy(600, 400))))
     folder = thumbnails_of(record)
-    made = folder.jpeg(taken.sha256, taken.media_type)
     path = folder.path(taken.sha256)
-    assert path.read_bytes() == made
+    assert path.read_bytes() == taken.thumbnail
     assert path.is_relative_to(record.folder / "thumbnails")
-    path.write_bytes(made[:-40])  # torn by a power cut
-    assert folder.jpeg(taken.sha256, taken.media_type) == made
+    path.write_bytes(taken.thumbnail[:-40])  # torn by a power cut
+    made = folder.jpeg(taken.sha256, taken.media_type)
+    assert open_picture(made, "image/jpeg").size == (256, 171)
+    assert path.read_bytes() == made
     record.photos.path(taken.sha256).unlink()
     assert folder.jpeg(taken.sha256, taken.media_type) == made
     path.unlink()
@@ -166,8 +168,8 @@ def test_a_thumbnail_is_made_once_and_again_when_lost(record: ShopRecord, job_id
 
 
 def test_a_thumbnail_that_can_not_be_kept_is_still_shown(record: ShopRecord) -> None:
-    taken = take_in(record, Arrival("a", content=CAP))
     (record.folder / "thumbnails").write_bytes(b"a file where the folder should be")
+    taken = take_in(record, Arrival("a", content=CAP))
     assert thumbnails_of(record).jpeg(taken.sha256, taken.media_type).startswith(b"\xff\xd8")
 
 

@@ -29,6 +29,7 @@ from desktop_app.part_photos.stored_scales import (
     readable_scale,
     was_taken_out,
 )
+from desktop_app.part_photos.stored_thumbnails import seen_original
 from desktop_app.part_photos.thumbnail import damaged
 from desktop_app.part_photos.upright_picture import UNREADABLE
 from desktop_app.shop_record.history import stacks
@@ -227,11 +228,9 @@ def _load_ahead() -> None:
 
 def decoded_photo(record: ShopRecord, photo: KeptPhoto) -> PhotoPixels:
     """Decode a kept photo; beside the window. Raises ShopTrouble where it is gone or damaged."""
-    from PIL.Image import DecompressionBombError
-
     try:
-        return photo_pixels(record.photos.read(photo.sha256), photo.media_type)
-    except (*UNREADABLE, DecompressionBombError) as error:
+        return photo_pixels(seen_original(record, photo), photo.media_type)
+    except UNREADABLE as error:
         raise damaged() from error
 
 

@@ -10,8 +10,10 @@ from PySide6.QtGui import QImage
 
 from desktop_app.part_photos.arrival import Arrival, arrived
 from desktop_app.part_photos.photo_trouble import PhotoTrouble
-from desktop_app.part_photos.picture_kind import HEIC, JPEG, PNG, WEBP
+from desktop_app.part_photos.picture_kind import ACCEPTED, HEIC, JPEG, PNG, WEBP
 
+# Qt would draw these, together with whatever files they name: they never come as a picture.
+_DRAWINGS = ("image/svg", "image/pdf")
 _ENDINGS = {JPEG: "jpg", PNG: "png", WEBP: "webp", HEIC: "heic"}
 
 
@@ -34,6 +36,9 @@ def arrivals_in(
     for kind, ending in _ENDINGS.items():
         if mime.hasFormat(kind) and mime.data(kind).size() > 0:
             return [Arrival(f"{stamp}.{ending}", content=bytes(mime.data(kind).data()))], []
+    if any(kind.lower().startswith(_DRAWINGS) for kind in mime.formats()):
+        reason = f"it is a drawing; photos are {ACCEPTED}."
+        return [], [PhotoTrouble(stamp, reason, "Save it as one of these first.")]
     image = mime.imageData() if mime.hasImage() else None
     if isinstance(image, QImage) and not image.isNull():
         return [(f"{stamp}.png", image)], []

@@ -8,7 +8,7 @@ from PySide6.QtGui import QImage, QPainter
 
 from desktop_app.part_photos.kept_photo import KeptPhoto
 from desktop_app.part_photos.picture_kind import JPEG
-from desktop_app.part_photos.stored_thumbnails import thumbnails_of
+from desktop_app.part_photos.stored_thumbnails import seen_original, thumbnails_of
 from desktop_app.part_photos.thumbnail import damaged
 from desktop_app.part_photos.upright_picture import UNREADABLE, open_picture, upright_rgb
 from desktop_app.shop_record.record import ShopRecord
@@ -28,12 +28,10 @@ def full_picture(record: ShopRecord, photo: KeptPhoto) -> list[QImage]:
 
     Raises ShopTrouble where the original is gone or damaged.
     """
-    from PIL.Image import DecompressionBombError
-
-    content = record.photos.read(photo.sha256)
+    content = seen_original(record, photo)
     try:
         picture = upright_rgb(open_picture(content, photo.media_type))
-    except (*UNREADABLE, DecompressionBombError) as error:
+    except UNREADABLE as error:
         raise damaged() from error
     sizes = [as_image(picture)]
     while min(picture.size) > 2 * _SMALLEST:
@@ -52,7 +50,7 @@ def first_view(record: ShopRecord, photo: KeptPhoto, longest: int) -> QImage | N
     if photo.media_type != JPEG or max(photo.width, photo.height) < 2 * longest:
         return None
     try:
-        picture = open_picture(record.photos.read(photo.sha256), JPEG)
+        picture = open_picture(seen_original(record, photo), JPEG)
         share = longest / max(picture.size)
         picture.draft("RGB", (round(picture.width * share), round(picture.height * share)))
         return as_image(upright_rgb(picture))

@@ -1,0 +1,159 @@
+"""The window's end of the reading process: starts it, asks it, ends it when it must be."""
+
+from __future__ import annotations
+
+import atexit
+import os
+import subprocess
+import sys
+import threading
+from contextlib import suppress
+from datetime import datetime
+from pathlib import Path
+from typing import Any
+
+import desktop_app
+from desktop_app.part_photos.claimed_size import claimed_size
+from desktop_app.part_photos.photo_limits import MOST_BYTES, too_large
+from desktop_app.part_photos.photo_trouble import Unfit
+from desktop_app.part_photos.picture_kind import JPEG
+from desktop_app.part_photos.picture_opened import Opened
+from desktop_app.part_photos.read_apart.messages import Garbled, receive, send
+from desktop_app.part_photos.thumbnail import THUMBNAIL
+
+READING = "desktop_app.part_photos.read_apart.reading_process"
+MOST_SECONDS = 40.0  # a hundred million pixels take 4 to 12, a phone's photo a tenth of one
+_PIPE = 1 << 20  # bytes; a photo goes through in a few pieces, where the system lets it
+_ANOTHER_WAY = "Open it in a picture program and save it as JPEG, then send that."
+
+
+class PhotoReader:
+    """One reading process, asked by one thread at a time.
+
+    `module` is what runs there; a photo is given `most_seconds` of the clock.
+    """
+
+    def __init__(self, module: str = READING, most_seconds: float = MOST_SECONDS) -> None:
+        self._module = module
+        self._most_seconds = most_seconds
+        self._one_at_a_time = threading.Lock()
+        self._process: subprocess.Popen[bytes] | None = None
+
+    def opened(self, content: bytes, media_type: str) -> Opened:
+        """Have a photo decoded in full. Raises Unfit: also where it broke or held up the reader."""
+        said, small = self._ask({"wanted": "opened", "kind": media_type}, content)
+        opened = _as_opened(said, small)
+        if opened is None:
+            self.end()
+            raise _broke()
+        return opened
+
+    def thumbnail(self, content: bytes, media_type: str, size: int) -> bytes:
+        """Have a small copy made, as `make_thumbnail` makes it. Raises Unfit."""
+        return self._ask({"wanted": "thumbnail", "kind": media_type, "size": size}, content)[1]
+
+    def process_id(self) -> int | None:
+        """Return the number of the process that runs; None before the first photo."""
+        return self._process.pid if self._process is not None else None
+
+    def end(self) -> None:
+        """End the process; the next photo starts another one."""
+        with self._one_at_a_time:
+            self._end()
+
+    def _ask(self, asked: dict[str, Any], content: bytes) -> tuple[dict[str, Any], bytes]:
+        with self._one_at_a_time:
+            process = self._running()
+            too_long = threading.Event()
+            watch = threading.Timer(self._most_seconds, _stop, (process, too_long))
+            watch.daemon = True
+            watch.start()
+            heard = None
+            try:
+                assert process.stdin is not None
+                assert process.stdout is not None
+                send(process.stdin, asked, content)
+                heard = receive(process.stdout, MOST_BYTES)
+            except (OSError, Garbled):
+                heard = None
+            finally:
+                watch.cancel()
+                watch.join()  # what is not stopped by now, is not stopped any more
+                if heard is None or too_long.is_set():
+                    self._end()
+        if heard is None:
+            raise _held_up(self._most_seconds) if too_long.is_set() else _broke()
+        said, made = heard
+        if "unfit" in said:
+            raise Unfit(str(said["unfit"]), str(said.get("do", "")))
+        return said, made
+
+    def _running(self) -> subprocess.Popen[bytes]:
+        if self._process is not None and self._process.poll() is None:
+            return self._process
+        self._end()
+        package = str(Path(desktop_app.__file__).resolve().parents[1])
+        search = os.pathsep.join([package, *filter(None, [os.environ.get("PYTHONPATH")])])
+        pipe = subprocess.PIPE
+        try:
+            self._process = subprocess.Popen(
+                [sys.executable, "-P", "-m", self._module],
+                stdin=pipe,
+                stdout=pipe,
+                stderr=subprocess.DEVNULL,
+                pipesize=_PIPE,
+                env={**os.environ, "PYTHONPATH": search, "PYTHONUTF8": "1"},
+                creationflags=getattr(subprocess, "CREATE_NO_WINDOW", 0),
+            )
+        except OSError as error:
+            raise Unfit(
+                f"it could not be read: the computer starts no reader ({error.strerror}).",
+                "Close other programs, then add it again.",
+            ) from error
+        return self._process
+
+    def _end(self) -> None:
+        process, self._process = self._process, None
+        if process is None:
+            return
+        process.kill()
+        for pipe in (process.stdin, process.stdout):
+            assert pipe is not None
+            with suppress(OSError):  # what was still to be said is not heard any more
+                pipe.close()
+        process.wait()
+
+
+def _stop(process: subprocess.Popen[bytes], too_long: threading.Event) -> None:
+    too_long.set()
+    process.kill()
+
+
+def _broke() -> Unfit:
+    return Unfit("this picture could not be read: the reader broke over it.", _ANOTHER_WAY)
+
+
+def _held_up(seconds: float) -> Unfit:
+    return Unfit(
+        f"this picture could not be read: it takes longer than {seconds:g} seconds.", _ANOTHER_WAY
+    )
+
+
+def _as_opened(said: dict[str, Any], small: bytes) -> Opened | None:
+    """Take nothing for granted of what a process said that a picture may have turned."""
+    width, height, taken_at = said.get("width"), said.get("height"), said.get("taken_at")
+    if not (isinstance(width, int) and isinstance(height, int) and min(width, height) > 0):
+        return None
+    shown = claimed_size(small, JPEG)
+    if too_large(width, height) or shown is None or max(shown) > THUMBNAIL:
+        return None
+    try:
+        if taken_at is not None:
+            datetime.fromisoformat(taken_at)
+    except (TypeError, ValueError):
+        return None
+    return Opened(width, height, taken_at, small)
+
+
+READER = PhotoReader()
+atexit.register(READER.end)
