@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
-from typing import Any
+from operator import attrgetter
+from typing import Any, NamedTuple
 
-from sqlalchemy import Connection, func, select
+from sqlalchemy import Connection, select
 from sqlalchemy.orm import aliased
 
 from desktop_app.parts_compared.stored import Pair
@@ -48,10 +49,21 @@ from desktop_app.shop_record.kept_value import (
     kept_word,
     row_place,
 )
+from desktop_app.shop_record.sql_days import day_of
 from desktop_app.shop_record.tables import Kept
 from desktop_app.shop_record.trouble import ShopTrouble
 
-Look = Callable[[Any], object]  # at a row; a ShopTrouble where its value is none
+
+class Look(NamedTuple):
+    """What is looked at in a row: its columns (none: all of them); a ShopTrouble where it is none.
+
+    The same values are looked at once.
+    """
+
+    columns: tuple[str, ...]
+    at: Callable[[Any], object]
+
+
 ROWS_AT_ONCE = 2000
 
 
@@ -70,13 +82,24 @@ def record_problems(connection: Connection) -> Iterator[tuple[str, str]]:
 def _problems_of(
     connection: Connection, table: type[Kept], looks: Mapping[str, Look]
 ) -> Iterator[tuple[str, str]]:
-    for row in _streamed(connection, select(table)):
+    good: dict[str, set[Any]] = {column: set() for column in looks}
+    found = connection.execution_options(yield_per=ROWS_AT_ONCE).execute(select(table))
+    takes = {column: attrgetter(*(look.columns or found.keys())) for column, look in looks.items()}
+    for rows in found.partitions(ROWS_AT_ONCE):
         for column, look in looks.items():
-            try:
-                look(row)
-            except ShopTrouble as trouble:
-                number = _number(connection, table, row)
-                yield f"{row_place(table.__tablename__, row.id, number)}, {column}", trouble.what
+            values = list(map(takes[column], rows))
+            if good[column].issuperset(values):
+                continue  # most rows say what others have said: each value is looked at once
+            for row, value in zip(rows, values, strict=True):
+                if value in good[column]:
+                    continue
+                try:
+                    look.at(row)
+                    good[column].add(value)
+                except ShopTrouble as trouble:
+                    number = _number(connection, table, row)
+                    place = row_place(table.__tablename__, row.id, number)
+                    yield f"{place}, {column}", trouble.what
 
 
 def _streamed(connection: Connection, wanted: Any) -> Iterator[Any]:
@@ -109,7 +132,7 @@ def _left_before_it_came(connection: Connection) -> Iterator[tuple[str, str]]:
 
 
 def _day_of(moment: Any) -> Any:
-    return func.substr(moment, 1, 10)
+    return day_of(moment)
 
 
 def _impossible_returns(connection: Connection) -> Iterator[tuple[str, str]]:
@@ -137,14 +160,14 @@ def _impossible_returns(connection: Connection) -> Iterator[tuple[str, str]]:
 def _each(look: Callable[[Any], object], *columns: str) -> dict[str, Look]:
     """Look at columns that may be empty."""
 
-    def at(column: str) -> Look:
+    def at(column: str) -> Callable[[Any], object]:
         def look_at(row: Any) -> object:
             value = getattr(row, column)
             return None if value is None else look(value)
 
         return look_at
 
-    return {column: at(column) for column in columns}
+    return {column: Look((column,), at(column)) for column in columns}
 
 
 def _word(column: str, allowed: Any, wanted: str) -> dict[str, Look]:
@@ -183,11 +206,23 @@ _LOOKS: dict[type[Kept], dict[str, Look]] = {
         **_odometer("odometer_out"),
         **_tick("says_same", "cause_found"),
         **_each(kept_level, "proof_level"),
-        "window": lambda row: kept_window(row.window_days, row.window_miles, row.window_rule),
-        "hours or price": lambda row: kept_work(row.hours, row.unbilled_hours, row.price_cents),
+        "window": Look(
+            ("window_days", "window_miles", "window_rule"),
+            lambda row: kept_window(row.window_days, row.window_miles, row.window_rule),
+        ),
+        "hours or price": Look(
+            ("hours", "unbilled_hours", "price_cents"),
+            lambda row: kept_work(row.hours, row.unbilled_hours, row.price_cents),
+        ),
         **_each(kept_drive, "proof_distance"),
-        "window_from": lambda row: kept_promise(row.window_months, row.window_from),
-        "fault_every": lambda row: kept_every(row.fault_every, row.fault_every_unit),
+        "window_from": Look(
+            ("window_months", "window_from"),
+            lambda row: kept_promise(row.window_months, row.window_from),
+        ),
+        "fault_every": Look(
+            ("fault_every", "fault_every_unit"),
+            lambda row: kept_every(row.fault_every, row.fault_every_unit),
+        ),
     },
     JobCondition: {**_word("condition", CONDITION_IDS, "a condition"), **_tick("happens")},
     ConditionMet: {**_word("condition", CONDITION_IDS, "a condition"), **_tick("met")},
@@ -207,10 +242,10 @@ _LOOKS: dict[type[Kept], dict[str, Look]] = {
     },
     CaughtHere: _each(kept_moment, "caught_at"),
     ReturnLink: {
-        "what was judged": link_kept,
+        "what was judged": Look((), link_kept),
         **_word("cause_class", _CAUSE_IDS, "a cause of a return"),
     },
-    KindWindow: {"the promise": kept_kind_window},
+    KindWindow: {"the promise": Look((), kept_kind_window)},
     CustomerAsked: {
         **_each(kept_day, "asked_on"),
         **_word("answer", tuple(Answer), "a customer's answer"),
@@ -226,6 +261,6 @@ _LOOKS: dict[type[Kept], dict[str, Look]] = {
         **_word("state", tuple(State), "“open”, “asked”, “paid” or “refused”"),
         **_each(kept_cents, "amount_cents"),
         **_each(kept_day, "since", "ended_on"),
-        "ended_on and since": _ended_after,
+        "ended_on and since": Look(("ended_on", "since"), _ended_after),
     },
 }

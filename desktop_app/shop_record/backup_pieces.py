@@ -7,6 +7,7 @@ import os
 import shutil
 import time
 from collections.abc import Iterable, Iterator
+from concurrent.futures import ThreadPoolExecutor
 from contextlib import contextmanager, suppress
 from datetime import datetime
 from glob import escape
@@ -36,18 +37,25 @@ def copy_record(shop: Path, to: Path) -> tuple[RecordFacts, Member]:
     Raises ShopDamaged where the record itself is not whole: such a backup would not be a good one.
     """
     take_snapshot(shop / RECORD, to)
-    try:
-        facts = read_facts(to, wholly=False)
-    except ShopDamaged as damage:
-        raise ShopDamaged(
-            f"The shop's record is damaged: {damage.what}.",
-            kept="No backup was made of it; those that were made before stay.",
-            do="See what “benchwitness check” says, and go back to your last good backup.",
-        ) from damage
-    with to.open("rb+") as file:
+    with ThreadPoolExecutor(1) as beside:  # the disk is waited for while the copy is read
+        on_disk = beside.submit(_hash_on_disk, to)
+        try:
+            facts = read_facts(to, wholly=False)
+        except ShopDamaged as damage:
+            raise ShopDamaged(
+                f"The shop's record is damaged: {damage.what}.",
+                kept="No backup was made of it; those that were made before stay.",
+                do="See what “benchwitness check” says, and go back to your last good backup.",
+            ) from damage
+        return facts, Member(RECORD, on_disk.result(), to.stat().st_size)
+
+
+def _hash_on_disk(path: Path) -> str:
+    """Return the SHA-256 of a file, once it is on the disk."""
+    with path.open("rb+") as file:
         digest = hashlib.file_digest(file, "sha256").hexdigest()
         os.fsync(file.fileno())
-    return facts, Member(RECORD, digest, to.stat().st_size)
+    return digest
 
 
 def photo_names(shop: Path, facts: RecordFacts) -> list[str]:
@@ -99,7 +107,11 @@ def own_kinds(shop: Path) -> Iterator[tuple[Member, bytes]]:
 
 
 def manifest_of(
-    facts: RecordFacts, members: Iterable[Member], missing: Iterable[str], now: datetime
+    facts: RecordFacts,
+    members: Iterable[Member],
+    missing: Iterable[str],
+    now: datetime,
+    reason: str = "",
 ) -> Manifest:
     """Return the manifest of a backup that was made now; `missing` are photos, by SHA-256."""
     return Manifest(
@@ -111,6 +123,9 @@ def manifest_of(
         head=facts.head,
         members=sorted_members(tuple(members)),
         missing_photos=tuple(missing),
+        reason=reason,
+        jobs=facts.jobs,
+        last_at=facts.last_at[:200],
     )
 
 

@@ -12,7 +12,12 @@ from desktop_app.shop_record import dialect
 from desktop_app.shop_record.photo_files import PhotoFiles
 from desktop_app.shop_record.problem import GO_BACK, Checked, Problem
 from desktop_app.shop_record.record import FILE_NAME, ShopRecord
-from desktop_app.shop_record.record_check import THE_DATABASE, RecordLooked, look_at_record
+from desktop_app.shop_record.record_check import (
+    THE_DATABASE,
+    RecordLooked,
+    look_at_database,
+    look_at_entries_and_rows,
+)
 from desktop_app.shop_record.step import Step
 
 __all__ = ["Checked", "Problem", "check_photos", "check_record", "check_shop", "cut_short"]
@@ -33,8 +38,13 @@ def check_shop(record: ShopRecord, photos: Named) -> Checked:
 def check_record(record: ShopRecord) -> Generator[Step, None, RecordLooked]:
     """Check the record; who writes into it meanwhile waits, so that large ones are copied first."""
     record.know_tables()
-    with record.reading() as connection:
-        return (yield from look_at_record(connection))
+    with record.reading() as connection, ThreadPoolExecutor(1) as beside:
+        looking = beside.submit(_database, record)
+        others = yield from look_at_entries_and_rows(connection)
+        yield Step(0, 1, "Looking at the database")
+        found = looking.result()
+    found.add(others)
+    return found
 
 
 def cut_short(record: ShopRecord, connection: Connection) -> Iterator[Problem]:
@@ -68,6 +78,12 @@ def _photo_problem(sha256: str, where: str, whole: bool | None) -> Problem:
     what = "is missing" if whole is None else "was changed after it was taken in"
     name = f"photos/{sha256[:2]}/{sha256}"
     return Problem(where, f"The photo file {name} {what}.", True, "Bring it back from a copy.")
+
+
+def _database(record: ShopRecord) -> RecordLooked:
+    """Look at it by a connection of its own: it takes a core of its own too."""
+    with record.reading() as connection:
+        return look_at_database(connection)
 
 
 def _walked(steps: Generator[Step, None, Came]) -> Came:

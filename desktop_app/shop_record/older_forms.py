@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from operator import itemgetter
 from typing import Any
 
 from desktop_app.shop_record.rows_hash import RowsHash
@@ -88,12 +89,12 @@ class _Form:
 
     def __init__(self, kept: Sequence[int], left: Sequence[int]) -> None:
         self.hash, self.may_be = RowsHash(), True
-        self._kept, self._left = kept, left
+        self._kept, self._left = itemgetter(*kept), left
 
     def take(self, rows: Sequence[Row]) -> None:
         if not self._left:
             self.hash.take(rows)
             return
-        self.may_be = not any(row[place] is not None for row in rows for place in self._left)
+        self.may_be = not any(row[place] is not None for place in self._left for row in rows)
         if self.may_be:
-            self.hash.take([tuple(row[place] for place in self._kept) for row in rows])
+            self.hash.take(list(map(self._kept, rows)))

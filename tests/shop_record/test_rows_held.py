@@ -76,3 +76,20 @@ def test_after_any_deeds_a_row_changed_past_them_is_found(
         found = [one.where for one in check_shop(record, []).problems]
         assert any(where.startswith("person row") for where in found)
         record.close()
+
+
+def test_a_value_of_a_kind_that_no_deed_writes_is_found_among_rows_of_a_table(
+    tmp_path: Path,
+) -> None:
+    record = new_place(tmp_path / "shop", lambda: NOON)
+    do(record, "table", 1)
+    with by_hand(record.folder) as raw:
+        # A flipped bit can make bytes of a text; by hand the table must first forget to refuse it.
+        raw.execute("PRAGMA writable_schema = ON")
+        raw.execute("UPDATE sqlite_master SET sql = replace(sql, 'STRICT', '') WHERE name = 'job'")
+        raw.execute("PRAGMA writable_schema = RESET")
+    with by_hand(record.folder) as raw:
+        raw.execute("UPDATE job SET cause = x'00ff' WHERE id = 1")
+    found = [one.where for one in check_shop(record, []).problems]
+    assert "job rows 1 to 1" in found
+    record.close()
