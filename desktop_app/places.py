@@ -19,6 +19,7 @@ from desktop_app.shop_window.fields import save_everything
 from desktop_app.shop_window.keys import press_by
 from desktop_app.shop_window.main_window import MainWindow
 from desktop_app.shop_window.notice import not_accepted
+from desktop_app.shop_window.off_where_shut import off_where_shut
 from desktop_app.symptom_search.stored_shop_words import ShopWords
 from desktop_app.symptom_search.vocabulary import Vocabulary
 
@@ -77,6 +78,8 @@ class Places(QObject):
         self._here.setObjectName("next")
         press_by(self._here, "Ctrl+N")
         self._here.clicked.connect(self._car_is_here)
+        off_where_shut(self.desk, self._here)
+        window.strip.way_back_wanted.connect(self._to_backups)
         window.add_to_top(self._here)
         from desktop_app.repair_jobs.screen.who_is_here import WhoIsHere
 
@@ -194,11 +197,13 @@ class Places(QObject):
         from desktop_app.returns_watched.screen.kind_windows_box import KindWindowsBox
         from desktop_app.returns_watched.screen.shop_window_box import ShopWindowBox
         from desktop_app.shop_window.house_rules_page import HouseRulesPage
+        from desktop_app.shop_window.page import Section
 
         page = HouseRulesPage(self.desk, read_money)
         page.extra.addWidget(ShopWindowBox(self.desk))
         page.extra.addWidget(KindWindowsBox(self.desk, lambda: self._kinds))
         page.extra.addWidget(PeopleBox(self.desk))
+        off_where_shut(self.desk, *page.body.findChildren(Section))
         return page
 
     def _job_page(self) -> QWidget:
@@ -213,13 +218,17 @@ class Places(QObject):
         return page
 
     def _records_page(self) -> QWidget:
+        from desktop_app.commands.mending import mend, will_mend
         from desktop_app.commands.whole_check import whole_check
-        from desktop_app.records_exchanged.screen.check_box import CheckBox
+        from desktop_app.records_exchanged.screen.check_box import CheckBox, Mending
         from desktop_app.records_exchanged.screen.records_page import RecordsPage
 
+        record = self.desk.record
         page = RecordsPage(self.desk, self._read_rows_with)
-        page.column.addWidget(CheckBox(self.desk, lambda: whole_check(self.desk.record)))
+        mending = Mending(will_mend, lambda found: mend(record, found))
+        page.column.addWidget(CheckBox(self.desk, lambda: whole_check(record), mending))
         page.job_wanted.connect(self.open_job)
+        page.shop_wanted.connect(self._window.shop_wanted)
         return page
 
     def _read_rows_with(self) -> ReadWith:
@@ -232,6 +241,7 @@ class Places(QObject):
             lambda said: tuple(group.id for group in words.groups_in(said)),
             words.conditions_in,
             kinds,
+            words.own,
         )
 
     @Slot(int)
@@ -360,6 +370,15 @@ class Places(QObject):
         assert isinstance(people, PeopleBox)
         people.look_for_names()
         QTimer.singleShot(0, page, lambda: page.bring_up(people))  # once it is laid out
+
+    @Slot()
+    def _to_backups(self) -> None:
+        from desktop_app.records_exchanged.screen.records_page import RecordsPage
+
+        self._window.go_to(RECORDS)
+        page = self._window.page(RECORDS)
+        assert isinstance(page, RecordsPage)
+        QTimer.singleShot(0, page, page.show_backups)  # once it is laid out
 
     @Slot()
     def _to_search(self) -> None:

@@ -10,7 +10,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEventLoop, QObject, QSettings, QTimer, Slot
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QWidget
 
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.last_resort import LastResort, keep_log
@@ -21,8 +21,9 @@ if TYPE_CHECKING:
     from desktop_app.shop_record.record import Clock
     from desktop_app.shop_window.desk import Desk
     from desktop_app.shop_window.errands import Errands
+    from desktop_app.shop_window.others_heard import OthersHeard
 
-WELCOME = "Which shop?"
+WELCOME, BACKUP = "Which shop?", "From a Backup"
 NEVER_SEEN_MS = 3000
 _WAIT_MS, _MOST_WAITS = 600, 10  # before the window is drawn into a picture
 LOOK_AFTER_MS = 1_000
@@ -47,9 +48,15 @@ class Program(QObject):
         self._clock = clock
         self._backup_after_ms = backup_after_ms
         self._making: Errands | None = None
+        self._others: OthersHeard | None = None
+        self._closed = False
+        self._other: Program | None = None  # the window that went on with another shop
+        self._refused: Path | None = None  # the folder of a shop that could not be opened
         self._close_log: Callable[[], None] = lambda: None
         self.last_resort = LastResort(self)
         self.last_resort.happened.connect(self.window.strip.tell)
+        self.window.shop_wanted.connect(self._go_on_with)
+        self.window.strip.way_back_wanted.connect(self._from_backup)
 
     def start(self) -> None:
         """Show the frame, then open the shop as soon as it is painted."""
@@ -77,11 +84,16 @@ class Program(QObject):
     @Slot(object)
     def _open(self, folder: Path) -> None:
         from desktop_app.commands import shop_place
+        from desktop_app.shop_record.record import FILE_NAME
+        from desktop_app.shop_record.upgrade import is_older
 
+        if is_older(folder / FILE_NAME):
+            self._update(folder)
+            return
         try:
             record = shop_place.open_place(folder, self._clock or shop_place.now)
         except ShopTrouble as trouble:
-            self._welcome()
+            self._welcome_after(folder)
             self.window.strip.tell(trouble)
             return
         self._close_log = keep_log(folder)
@@ -93,6 +105,7 @@ class Program(QObject):
         self.desk.changed.connect(self._dress_again)
         self._dress()
         self.window.take_place_away(WELCOME)
+        self.window.take_place_away(BACKUP)
         self.window.go_to("Ask the Old Jobs")
         _watch_garbage()
         behind = self.desk.ask(clock_behind, self.desk.now())
@@ -100,9 +113,38 @@ class Program(QObject):
             self.window.strip.tell(behind)
         self._look_and_back_up(self.desk)
 
+    def _update(self, folder: Path) -> None:
+        """Back an older shop up and bring its record to today's form, beside the window."""
+        from desktop_app.commands import shop_place
+
+        clock = self._clock or shop_place.now
+        words = "Backing the shop up and bringing its record up to date"
+        errand = self._beside().run(
+            words,
+            lambda: shop_place.open_place(folder, clock).close(),
+            lambda _: self._open(folder),
+        )
+        errand.failed.connect(lambda _trouble: self._welcome_after(folder))
+
+    def _welcome_after(self, refused: Path) -> None:
+        self._refused = refused
+        self._welcome()
+
+    def _beside(self) -> Errands:
+        """Return what runs while no shop is open."""
+        from desktop_app.shop_window.errands import Errands
+
+        if self._making is None:
+            self._making = making = Errands(self)
+            making.started.connect(self.window.strip.watch)
+            making.over.connect(self.window.strip.leave)
+            making.told.connect(self.window.strip.tell)
+        return self._making
+
     def _look_and_back_up(self, desk: Desk) -> None:
         if self._backup_after_ms is None:
             return
+        QTimer.singleShot(min(LOOK_AFTER_MS, self._backup_after_ms), self, self._hear_others)
         from desktop_app.commands.demo import MARKER
         from desktop_app.shop_window.daily_backup import DailyBackup
         from desktop_app.shop_window.first_look import FirstLook
@@ -110,6 +152,13 @@ class Program(QObject):
         FirstLook(desk, min(LOOK_AFTER_MS, self._backup_after_ms))
         if not (desk.record.folder / MARKER).exists():  # an invented shop is made again
             DailyBackup(desk, self._backup_after_ms)
+
+    @Slot()
+    def _hear_others(self) -> None:
+        from desktop_app.shop_window.others_heard import OthersHeard
+
+        if self.desk is not None and self._others is None and not self._closed:
+            self._others = OthersHeard(self.desk, lambda: self.window.page(self.window.here()))
 
     @Slot(object)
     def _make(self, folder: Path) -> None:
@@ -126,14 +175,9 @@ class Program(QObject):
     def _make_demo(self) -> None:
         from desktop_app.commands.demo import fill_steps
         from desktop_app.commands.shop_place import own_folder
-        from desktop_app.shop_window.errands import Errands
 
         folder = own_folder() / "demo-shop"
-        self._making = making = Errands(self)
-        making.started.connect(self.window.strip.watch)
-        making.over.connect(self.window.strip.leave)
-        making.told.connect(self.window.strip.tell)
-        making.run("Making the demo shop", lambda: fill_steps(folder), self._open)
+        self._beside().run("Making the demo shop", lambda: fill_steps(folder), self._open)
 
     def _welcome(self) -> None:
         from desktop_app.shop_window.welcome_page import WelcomePage
@@ -144,9 +188,44 @@ class Program(QObject):
         page.new_wanted.connect(self._make)
         page.open_wanted.connect(self._open)
         page.demo_wanted.connect(self._make_demo)
+        page.backup_wanted.connect(self._from_backup)
         self.window.add_place(WELCOME, lambda: page)
         self.window.go_to(WELCOME)
         _watch_garbage()
+
+    @Slot()
+    def _from_backup(self) -> None:
+        """Show where a backup comes back from; with a shop open its own place does that."""
+        if self.desk is not None:
+            return
+        if not self.window.has_place(BACKUP):
+            self.window.add_place(BACKUP, self._backup_page)
+        self.window.go_to(BACKUP)
+
+    def _backup_page(self) -> QWidget:
+        from desktop_app.commands.shop_place import last_shop, now
+        from desktop_app.records_exchanged.screen.restore_page import RestorePage
+        from desktop_app.shop_record.last_good import OWN_FOLDER
+
+        last = self._refused or last_shop()
+        folders = [Path(last) / OWN_FOLDER] if last else []
+        page = RestorePage(self._beside(), folders, self._clock or now)
+        page.open_wanted.connect(self._open)
+        return page
+
+    @Slot(object)
+    def _go_on_with(self, folder: Path) -> None:
+        """Open another shop in a window of its own, and close this one.
+
+        Where something is typed here that is not kept, this window stays and says so.
+        """
+        other = self._other = Program(folder, self._clock, self._backup_after_ms)
+        other.setParent(self)
+        self.last_resort.happened.connect(other.window.strip.tell)
+        other.window.resize(self.window.size())
+        other.start()
+        if self.window.close():
+            self._close_record()
 
     @Slot(object)
     def _dress_again(self, done: object) -> None:
@@ -166,9 +245,19 @@ class Program(QObject):
         self.window.close()
         if self._making is not None:
             self._making.finish()
+        self._close_record()
+        if self._other is not None:
+            self._other.close()
+            self._other.window.deleteLater()  # here, and not in whatever thread looks for garbage
+
+    def _close_record(self) -> None:
+        self._closed = True
+        if self._others is not None:
+            self._others.stop()
         if self.desk is not None:
             self.desk.record.close()
         self._close_log()
+        self._close_log = lambda: None
 
 
 def open_window(folder: Path | None) -> int:

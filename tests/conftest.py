@@ -18,6 +18,9 @@ from typing import TYPE_CHECKING, Any
 import pytest
 from hypothesis import HealthCheck, settings
 
+from tests import servers
+from tests.servers import Server, running
+
 if TYPE_CHECKING:
     from desktop_app.shop_record.record import ShopRecord
 
@@ -60,6 +63,7 @@ def pytest_configure(config: pytest.Config) -> None:
     """Declare the marks that tests of this program may carry."""
     for line in (
         "expects_trouble_log: the test provokes a logged warning or error on purpose",
+        "embedded: the test looks into the file of the embedded database, or damages it",
         "needs_tool(*names): the test runs these programs; it is skipped without, except in CI",
     ):
         config.addinivalue_line("markers", line)
@@ -81,6 +85,10 @@ def pytest_xdist_make_scheduler(config: pytest.Config, log: Any) -> Any:
 
 def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
     """Let workers begin with the folders of long files: then they end at about the same time."""
+    if servers.wanted():
+        for item in items:
+            if item.get_closest_marker("embedded") is not None:
+                item.add_marker(pytest.mark.skip(reason="there is no such file on a server"))
     if SIDE_BY_SIDE:
         items.sort(key=lambda item: LONG_FILES.isdisjoint(item.path.parts))
 
@@ -178,6 +186,65 @@ def record_built_once(tmp_path_factory: pytest.TempPathFactory) -> Iterator[None
     with pytest.MonkeyPatch.context() as patch:
         patch.setattr(upgrade, "build", build)
         yield
+
+
+@pytest.fixture(scope="session")
+def server() -> Iterator[Server]:
+    """A PostgreSQL server of this run's own."""
+    with running() as started:
+        yield started
+
+
+@pytest.fixture(scope="session")
+def empty_shop(server: Server) -> str:
+    """The name of a database that a new shop was made in; others are copied from it."""
+    from desktop_app.shop_record import upgrade
+    from desktop_app.shop_record.dialect_postgres import open_server
+    from desktop_app.shop_record.server_address import read_address
+
+    name = server.new_database()
+    engine = open_server(read_address(server.address(name))[0], None)
+    with engine.connect() as plain:
+        connection = plain.execution_options(writing=True)
+        with connection.begin():
+            upgrade.build_on(connection)
+            connection.exec_driver_sql("INSERT INTO set_up VALUES ('photos', 'in the database')")
+    engine.dispose()
+    return name
+
+
+@pytest.fixture
+def server_folder(server: Server, empty_shop: str, tmp_path: Path) -> Iterator[Path]:
+    """The folder of a new shop on the server."""
+    from desktop_app.shop_record.server_address import read_address
+    from desktop_app.shop_record.server_folder import ServerPlace, write_place
+
+    name = server.new_database(empty_shop)
+    folder = tmp_path / "on-server"
+    write_place(folder, ServerPlace(read_address(server.address(name))[0]))
+    yield folder
+    server.drop(name)
+
+
+@pytest.fixture(autouse=servers.wanted())
+def all_shops_on_the_server(
+    server: Server, empty_shop: str, monkeypatch: pytest.MonkeyPatch
+) -> Iterator[None]:
+    """Every new shop of a test is a database of the server; its folder names it."""
+    from desktop_app.shop_record import record
+    from desktop_app.shop_record.server_address import read_address
+    from desktop_app.shop_record.server_folder import ServerPlace, write_place
+
+    made: list[str] = []
+
+    def make_record(folder: Path) -> None:
+        made.append(server.new_database(empty_shop))
+        write_place(folder, ServerPlace(read_address(server.address(made[-1]))[0]))
+
+    monkeypatch.setattr(record, "_make_record", make_record)
+    yield
+    for name in made:
+        server.drop(name)
 
 
 @pytest.fixture

@@ -40,6 +40,8 @@ HOMES: dict[str, tuple[str, ...]] = {
     "sqlite3": RECORD,
     "sqlalchemy": (*RECORD, "desktop_app/*/stored*.py"),
     "alembic": RECORD,
+    "psycopg": RECORD,
+    "keyring": RECORD,
     "openpyxl": ("desktop_app/*/workbook.py", "desktop_app/records_exchanged/*"),
     "xlsxwriter": ("desktop_app/*/workbook.py", "desktop_app/*/workbook_charts.py"),
     "pandas": ("desktop_app/weekly_report/figures.py",),

@@ -28,9 +28,10 @@ def check(asked: Asked) -> Outcome:
         with shop_of(asked) as record:
             checked = _checked(record, anchor)
             if asked.mend and not checked.ok:
+                from desktop_app.commands.exporting import walked
                 from desktop_app.commands.mending import mend
 
-                mended = mend(record, checked)
+                mended = walked(mend(record, checked))
                 checked = _checked(record, anchor) if mended else checked
     except ShopDamaged as damage:
         problem = Problem("the database", damage.what, True, damage.do)

@@ -24,8 +24,10 @@ DrawWindow = Callable[[Path, Path], None]
 
 #: What names a place: how it is called, and what is accepted there.
 PLACES = {
-    "folder": ("FOLDER", "a new or an empty folder"),
-    "shop": ("--shop", "the folder of a shop"),
+    "folder": ("PLACE", "a new or an empty folder, or the address of a database"),
+    "to": ("PLACE", "a new or an empty folder, or the address of a database"),
+    "photos": ("--photos", "a folder that all computers of the shop reach"),
+    "shop": ("--shop", "the folder of a shop, or its address on a server"),
     "out": ("--out", "the name of the file to write"),
     "layout": ("--layout", "the name of a card's layout, such as CARD.json"),
 }
@@ -127,7 +129,7 @@ def _parser() -> argparse.ArgumentParser:
         "whether the car comes back. Without a command the window opens on the last shop.",
     )
     parser.add_argument("--version", action=_SayVersion, nargs=0, help="say the version")
-    parser.add_argument("--shop", metavar="FOLDER", help="the shop to open")
+    parser.add_argument("--shop", metavar="PLACE", help="the shop to open: a folder or an address")
     parser.set_defaults(json=False)
     commands = parser.add_subparsers(dest="command", metavar="COMMAND", parser_class=_Parser)
 
@@ -136,7 +138,7 @@ def _parser() -> argparse.ArgumentParser:
         one.add_argument("--json", action="store_true", help="print one JSON document")
         if shop:
             # The main parser has --shop too; a default here would wipe out what it read.
-            one.add_argument("--shop", metavar="FOLDER", default=argparse.SUPPRESS)
+            one.add_argument("--shop", metavar="PLACE", default=argparse.SUPPRESS)
         return one
 
     add_commands(add)
@@ -145,8 +147,10 @@ def _parser() -> argparse.ArgumentParser:
 
 def _command(name: str) -> Command:
     """Return what carries a command out; each is loaded only when it is asked for."""
-    if name == "new-shop":
-        from desktop_app.commands.shops import new_shop as command
+    if name in ("new-shop", "move-shop"):
+        from desktop_app.commands import shops
+
+        command = shops.new_shop if name == "new-shop" else shops.move_shop
     elif name in ("compare", "kinds"):
         from desktop_app.commands import parts
 

@@ -20,8 +20,12 @@ def add_commands(add: Add) -> None:
 
 def shop_words(add: Add) -> None:
     """Say what the commands take that are about a shop itself."""
-    one = add("new-shop", "make a new shop in an empty folder")
-    one.add_argument("folder", metavar="FOLDER")
+    one = add("new-shop", "make a new shop in an empty folder or in an empty database of a server")
+    one.add_argument("folder", metavar="PLACE")
+    one.add_argument("--photos", metavar="FOLDER", help="a shared folder, instead of the database")
+    one = add("move-shop", "carry a shop into a new folder or onto a server", shop=True)
+    one.add_argument("to", metavar="PLACE")
+    one.add_argument("--photos", metavar="FOLDER", help="a shared folder, instead of the database")
     one = add("demo", "fill a folder with the demo shop and open it")
     one.add_argument("folder", metavar="FOLDER", nargs="?")
 

@@ -42,6 +42,7 @@ def import_file(asked: Asked) -> Outcome:
                 lambda text: tuple(group.id for group in words.groups_in(text)),
                 words.conditions_in,
                 kind_ids(kinds_of(record).values()),
+                words.own,
             )
             rows = table.found.rows
             told = import_rows(

@@ -1,28 +1,46 @@
 """What a check can put right by itself: what is derived is made anew, what is nobody's set aside.
 
-Rows, history and photos are never touched; what was done is said.
+Rows, history and photos are never touched; what will be done is said before, what was done after.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Generator, Iterable, Iterator
 from typing import TYPE_CHECKING
+
+from desktop_app.shop_record.step import Step
 
 if TYPE_CHECKING:
     from desktop_app.shop_record.problem import Checked
     from desktop_app.shop_record.record import ShopRecord
 
+# Where a check finds what can be mended, and what is done about it, in words.
+INDEX, THUMBNAILS, PHOTOS = "the search index", "the thumbnails", "the photo folder"
+COPIES = "copies beside the record"
+WILL_DO = {
+    INDEX: "The search index is made anew from the jobs.",
+    THUMBNAILS: "Torn thumbnails go, and are made anew from their photos.",
+    PHOTOS: "Files among the photos that nothing names are moved into the folder “trash” of the "
+    "shop; nothing is deleted.",
+    COPIES: "Former copies of the record are moved into the folder “trash” of the shop; nothing "
+    "is deleted.",
+}
 
-def mend(record: ShopRecord, checked: Checked) -> list[str]:
-    """Put right what a check has found, and say each thing that was done."""
+
+def will_mend(checked: Checked) -> tuple[str, ...]:
+    """Say what mending would do about what a check has found; nothing where it can't."""
+    found = {problem.where for problem in checked.problems}
+    return tuple(words for where, words in WILL_DO.items() if where in found)
+
+
+def mend(record: ShopRecord, checked: Checked) -> Generator[Step, None, list[str]]:
+    """Put right what a check has found, a step for each thing; returns what was done, in words."""
     said: list[str] = []
     found = {problem.where for problem in checked.problems}
-    if "the search index" in found:
-        said += _index(record)
-    if "the thumbnails" in found:
-        said += _thumbnails(record)
-    if "the photo folder" in found:
-        said += _leftovers(record)
+    ways = {INDEX: _index, THUMBNAILS: _thumbnails, PHOTOS: _leftovers, COPIES: _copies}
+    for where in (one for one in ways if one in found):
+        yield Step(0, 0, f"Mending {where}")
+        said += ways[where](record)
     return said
 
 
@@ -45,7 +63,7 @@ def _thumbnails(record: ShopRecord) -> Iterable[str]:
     yield f"{made:,} thumbnails were made anew; {gone:,} that can't be made went."
 
 
-def _leftovers(record: ShopRecord) -> Iterable[str]:
+def _leftovers(record: ShopRecord) -> Iterator[str]:
     from desktop_app.part_photos.stored_names import photos_named
     from desktop_app.shop_record.history import chain_problems
     from desktop_app.shop_record.leftovers import set_aside
@@ -61,3 +79,10 @@ def _leftovers(record: ShopRecord) -> Iterable[str]:
     for path, to in set_aside(record.photos, named | heard.photos, record.clock()):
         at, now = (one.relative_to(record.folder).as_posix() for one in (path, to))
         yield f"Moved {at} to {now}."
+
+
+def _copies(record: ShopRecord) -> Iterator[str]:
+    from desktop_app.shop_record.leftovers import set_copies_aside
+
+    for path, to in set_copies_aside(record.folder, record.clock()):
+        yield f"Moved {path.name} to {to.relative_to(record.folder).as_posix()}."

@@ -56,18 +56,20 @@ def shelf_of(shop: ShopRecord | None, connection: Any = None) -> KindShelf:
     return load_kinds([built_in, shop.folder / "part_kinds"], own)
 
 
-def chosen_place(said: str | None) -> Path:
-    """Return the shop's folder: as said, else by the environment, else the one opened last."""
+def chosen_place(said: str | None, photos: Path | None = None) -> Path:
+    """Return the shop's folder: as said, else by the environment, else the one opened last.
+
+    A shop on a server has a folder of its own below the user's data, named by its address.
+    """
     place = said or os.environ.get(VARIABLE) or last_shop()
     if not place:
         raise ShopTrouble(
             "Which shop?", do=f"Say --shop FOLDER, or set {VARIABLE}, or make one with new-shop."
         )
     if "://" in place:
-        raise ShopTrouble(
-            f"{place.split('://')[0]}:// addresses are not understood by this version.",
-            do="Accepted: the folder of a shop.",
-        )
+        from desktop_app.commands.server_place import folder_of
+
+        return folder_of(place, photos)
     return at_home(place)
 
 
@@ -94,18 +96,18 @@ def follow(record: ShopRecord) -> None:
 
     What that takes is loaded with the first deed: reading needs none of it.
     """
-    index: list[JobIndex] = []
+    made: list[tuple[object, JobIndex]] = []
 
     def index_now(connection: Any) -> JobIndex:
+        from desktop_app.parts_compared.stored_kinds import own_bodies
         from desktop_app.symptom_search.stored_index import JobIndex
 
-        if not index:
-            index.append(JobIndex(kinds_of(record, connection)))
-        return index[0]
+        own = own_bodies(connection)  # another desk may have given a kind another name
+        if not made or made[0][0] != own:
+            made[:] = [(own, JobIndex(kinds_of(record, connection)))]
+        return made[0][1]
 
     def keep_index(connection: Any, changes: Sequence[RowChange]) -> None:
-        if any(change.table == "own_kind" for change in changes):
-            index.clear()
         index_now(connection).follow(connection, changes)
 
     def keep_index_in_bulk(connection: Any, done: Sequence[BulkRows]) -> None:

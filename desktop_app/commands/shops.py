@@ -1,17 +1,82 @@
-"""`new-shop`: a shop in an empty folder."""
+"""`new-shop` and `move-shop`: a shop in a folder or on a server, and from one to the other."""
 
 from __future__ import annotations
 
+from pathlib import Path
+
 from desktop_app.commands.named_file import at_home
 from desktop_app.commands.outcome import Asked, Outcome
-from desktop_app.commands.shop_place import new_place
+from desktop_app.commands.shop_place import chosen_place, new_place, now, open_place
+from desktop_app.shop_record.server_address import is_address, read_address
 from desktop_app.shop_record.shared_disk import on_shared_disk
 
 
 def new_shop(asked: Asked) -> Outcome:
     """Make a new shop."""
+    photos = at_home(asked.photos) if asked.photos else None
+    if is_address(asked.folder):
+        return _new_on_server(asked.folder, photos)
     folder = at_home(asked.folder)
     new_place(folder).close()
     shared = on_shared_disk(folder)
     more = () if shared is None else (shared.sentence(),)
     return Outcome({"shop": str(folder)}, (f"Made a new shop in {folder}.", *more))
+
+
+def move_shop(asked: Asked) -> Outcome:
+    """Carry a whole shop into a new folder or onto a server, and compare both."""
+    from desktop_app.commands.server_place import with_password
+    from desktop_app.shop_record.move_shop import move_into_folder, move_to_server
+
+    record = open_place(chosen_place(asked.shop))
+    try:
+        if is_address(asked.to):
+            photos = at_home(asked.photos) if asked.photos else None
+            address, password = read_address(asked.to)
+            told = with_password(
+                address, password, lambda said: move_to_server(record, address, photos, said)
+            )
+            to = address.text()
+        else:
+            told = move_into_folder(record, at_home(asked.to))
+            to = str(at_home(asked.to))
+    finally:
+        record.close()
+    facts = {
+        **{"shop": to, "rows": told.rows, "history_entries": told.entries},
+        **{"photos": told.photos, "photos_missing": told.missing},
+    }
+    lines = (
+        f"Moved {told.rows:,} rows, {told.entries:,} entries of the history and "
+        f"{told.photos:,} photos to {to}.",
+        "Both were compared row by row and photo by photo: they are the same.",
+        "The shop that was moved is left as it was. Put it away, so that nobody goes on in it.",
+    )
+    return Outcome(facts, lines)
+
+
+def _new_on_server(said: str, photos: Path | None) -> Outcome:
+    from desktop_app.commands.server_place import folder_for, with_password
+    from desktop_app.shop_record.server_folder import ServerPlace
+    from desktop_app.shop_record.server_roles import roles_of
+    from desktop_app.shop_record.server_shop import create_on_server
+
+    address, password = read_address(said)
+    folder = folder_for(address)
+    with_password(
+        address,
+        password,
+        lambda known: create_on_server(folder, ServerPlace(address, photos), now, known).close(),
+    )
+    readers, workers = roles_of(address.database)
+    where = "in the database" if photos is None else f"in {photos}"
+    return Outcome(
+        {"shop": address.text(), "folder": str(folder), "photos": where},
+        (
+            f"Made a new shop in {address.text()}.",
+            f"Its photos lie {where}. What stays on this computer lies in {folder}.",
+            "Who works in it gets a login of their own, for example:",
+            f"    CREATE ROLE tuuli LOGIN PASSWORD '...' IN ROLE \"{workers}\";",
+            f'Who only looks: IN ROLE "{readers}". Each opens it with --shop and the address.',
+        ),
+    )

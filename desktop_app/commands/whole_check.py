@@ -19,7 +19,7 @@ _ODD_VALUES = (UnicodeDecodeError, AttributeError, TypeError, ValueError)
 def whole_check(record: ShopRecord) -> Generator[Step, None, Checked]:
     """Check everything of a shop; nothing is written, and nobody who works in it waits."""
     from desktop_app.shop_record.check import check_photos, check_record, cut_short
-    from desktop_app.shop_record.leftovers import leftover_problems
+    from desktop_app.shop_record.leftovers import copy_problems, leftover_problems
     from desktop_app.shop_record.looked_over import looked_over
 
     yield Step(0, 1, "Copying the record, to look at it in peace")
@@ -35,6 +35,7 @@ def whole_check(record: ShopRecord) -> Generator[Step, None, Checked]:
         if looked.readable:  # else nobody knows which photos are named
             known = looked.photos.union(sha256 for sha256, _ in named)
             problems += leftover_problems(record.photos, known, record.clock())
+        problems += copy_problems(record.folder)
         yield Step(0, 1, "Looking at jobs, returns and the search")
         _read(problems, copy, lambda c: problems.extend(_in_rows(copy, c)))
         problems += _derived(record)
@@ -85,14 +86,14 @@ def _backups(record: ShopRecord) -> Iterator[Problem]:
 
 
 def _notes(record: ShopRecord) -> Iterator[str]:
-    from desktop_app.shop_record.backups_made import too_long_ago
+    from desktop_app.shop_record.backups_late import backup_troubles
     from desktop_app.shop_record.shared_disk import on_shared_disk
 
     try:
-        late = too_long_ago(record)
+        said = backup_troubles(record)
     except ShopTrouble:
-        late = None  # so damaged that it is said already
-    for note in (late, on_shared_disk(record.folder)):
+        said = []  # so damaged that it is said already
+    for note in (*said, on_shared_disk(record.folder)):
         if note is not None:
             yield note.what
 

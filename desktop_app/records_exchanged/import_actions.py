@@ -1,19 +1,25 @@
-"""An import as one deed: all of it or nothing, a copy of the record set aside before."""
+"""An import as one deed: all of it or nothing, the shop backed up before."""
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+import gc
+from collections.abc import Callable, Iterable
+from contextlib import closing
 from pathlib import Path
 
 from desktop_app.records_exchanged.import_told import ImportTold, Told
 from desktop_app.records_exchanged.job_row import JobRow, RowRejected
 from desktop_app.records_exchanged.row_words import Moments
+from desktop_app.records_exchanged.rows_beside_actions import rows_beside
 from desktop_app.records_exchanged.stored_import import Importer, ReadWith
 from desktop_app.records_exchanged.stored_known import has_jobs
+from desktop_app.shop_record.backups_made import backup_before
 from desktop_app.shop_record.deed import Deed
-from desktop_app.shop_record.dialect import copy_whole
+from desktop_app.shop_record.generations import take_away
 from desktop_app.shop_record.history import last_number
+from desktop_app.shop_record.no_walk import no_walk_through_everything
 from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.under_way import LongWriting
 
 
@@ -29,15 +35,16 @@ def import_rows(
     told: Told = lambda rows_read: None,
     *,
     dry_run: bool = False,
+    backing_up: Callable[[Step], None] = lambda step: None,
 ) -> ImportTold:
     """Bring rows into the record; `file` is the name that the history says.
 
     `told` hears every few thousand rows how many were read and written; what it raises takes
     everything back, as does whatever ends the program. A dry run does the same and then takes it
-    back.
+    back. `backing_up` hears how far the backup is that is made before.
     """
     before = _last_entry(record)
-    aside = None if dry_run else _set_aside(record)
+    backup = None if dry_run else _back_up(record, backing_up)
     outcome = ImportTold()
 
     def work(deed: Deed) -> None:
@@ -46,15 +53,19 @@ def import_rows(
         now = record.clock()
         stamp = now.isoformat(timespec="seconds")
         followers = () if dry_run else record.bulk_followers
-        importer = Importer(deed, reads, Moments(now), stamp, followers)
-        outcome = importer.take(rows, told)
+        importer = Importer(deed, read_with, Moments(now), stamp, followers)
+        outcome = importer.take(these, swept)
         if dry_run:
             raise _OnlyTried
+
+    def swept(read: int) -> None:
+        gc.collect(1)
+        told(read)
 
     written = False
     words, long = f"Import {file}", LongWriting(record.folder)
     try:
-        with long:
+        with rows_beside(rows, reads) as (these, read_with), no_walk_through_everything(), long:
             written = record.do(words, work).seq is not None
     except _OnlyTried:
         pass
@@ -64,8 +75,9 @@ def import_rows(
         if not written:
             raise
     finally:
-        if aside is not None and not written:
-            aside.unlink(missing_ok=True)
+        if backup is not None and not written:
+            take_away(backup)
+    outcome.backup = backup if written else None
     return outcome
 
 
@@ -74,12 +86,20 @@ def _last_entry(record: ShopRecord) -> int:
         return last_number(connection)
 
 
-def _set_aside(record: ShopRecord) -> Path | None:
-    """Copy the record beside itself, and return the copy; None where there is no job yet."""
+def _back_up(record: ShopRecord, tell: Callable[[Step], None]) -> Path | None:
+    """Back the shop up, and return where that lies; None where there is no job yet.
+
+    A shop on a server is backed up there.
+    """
+    if record.on_server:
+        return None
     with record.reading() as connection:
         if not has_jobs(connection):
             return None
-        aside = record.folder / f"shop-before-import-{record.clock():%Y%m%d-%H%M%S}.sqlite"
-        aside.unlink(missing_ok=True)
-        copy_whole(connection, aside)
-    return aside
+    with closing(backup_before(record, "an import")) as steps:
+        while True:
+            try:
+                tell(next(steps))
+            except StopIteration as end:
+                folder: Path = end.value
+                return folder

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass, field
+from pathlib import Path
 from typing import Any, Literal
 
 from desktop_app.records_exchanged.job_row import JobRow, RowRejected
@@ -23,12 +24,16 @@ class RowTrouble(Exception):
 
 @dataclass(slots=True)
 class ImportTold:
-    """What became of each row, one of four; `rejected` says why, row by row of the file."""
+    """What became of each row, one of four; `rejected` says why, row by row of the file.
+
+    `backup` is where the shop lies as it was before, if it had jobs and something was written.
+    """
 
     added: int = 0
     unchanged: int = 0
     updated: int = 0
     rejected: list[RowRejected] = field(default_factory=list)
+    backup: Path | None = None
 
     @property
     def refused(self) -> int:

@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from datetime import date
+from typing import NamedTuple
+
+AT_A_TIME = 4000  # rows that are written while the next are read
 
 
-@dataclass(frozen=True, slots=True)
-class JobRow:
+class JobRow(NamedTuple):
     """One row as it was understood. `row` is its row in the file as a spreadsheet counts, from 1.
 
     A cell or a column that is empty gives "" or None; what `given` leaves out, the file has no

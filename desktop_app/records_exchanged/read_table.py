@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from itertools import dropwhile, islice
 
 from desktop_app.records_exchanged.column_map import ColumnMap
 from desktop_app.records_exchanged.job_row import JobRow, RowRejected
@@ -10,6 +11,8 @@ from desktop_app.records_exchanged.row_reader import RowReader
 from desktop_app.records_exchanged.survey import Survey
 from desktop_app.records_exchanged.table_source import OpenTable, Progress, TableSource
 from desktop_app.shop_record.trouble import ShopTrouble
+
+_AT_A_TIME = 250  # one row that is refused lets all of these be read one by one
 
 
 class Table:
@@ -36,13 +39,9 @@ class Table:
         reader = RowReader(found)
         width = len(found.headers)
         with OpenTable(self.source, found.encoding, found.shape, progress, width) as rows:
-            for number, cells in rows:
-                if number > found.header_row:
-                    read = reader.read(number, cells)
-                    if isinstance(read, JobRow):
-                        yield read
-                    else:
-                        yield from read
+            below = dropwhile(lambda numbered: numbered[0] <= found.header_row, rows)
+            while some := list(islice(below, _AT_A_TIME)):
+                yield from reader.read_many(some)
 
     def settled_map(self) -> ColumnMap:
         """Return the map with all that was found out about the file, for the next one like it."""

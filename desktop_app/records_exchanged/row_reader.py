@@ -1,8 +1,14 @@
-"""A row of cells made into what it says of a job, or refused with the cell that is wrong."""
+"""Rows of cells made into what they say of a job, or refused with the cell that is wrong.
+
+Rows are read many at a time, a column after the other: that takes half the time of one by one.
+"""
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
+from functools import partial
+from itertools import repeat
+from operator import attrgetter
 from types import MappingProxyType
 from typing import Any
 
@@ -34,12 +40,13 @@ _EMPTY: dict[str, Any] = {
     **{"opened_on": None, "closed_on": None, "codes": (), "price": None, "hours": None},
 }
 
-# What puts a field into a row; the price is kept in cents.
-_PUTS: dict[str, Callable[[JobRow, Any], None]] = {
-    slot.removesuffix("_cents"): getattr(JobRow, slot).__set__ for slot in JobRow.__slots__
-}
+# The fields of a row in their order, as columns are named: the price is kept in cents.
+_ORDER = [field.removesuffix("_cents") for field in JobRow._fields]
+_made: Callable[[Iterable[Any]], JobRow] = partial(tuple.__new__, JobRow)
+_number = attrgetter("job_number")
 
 Read = Callable[[str], Any]
+Cells = list[str] | Broken
 
 
 class RowReader:
@@ -49,19 +56,38 @@ class RowReader:
         self._found = found
         self._width = len(found.headers)
         columns = found.columns
-        alone = [f for f, at in columns.items() if len(at) == 1 and f not in _DISTANCE]
-        self._alone = [(columns[field][0], _PUTS[field], self._read(field)) for field in alone]
-        self._gathered = [
-            (_PUTS[field], at, self._gather(field)) for field, at in columns.items() if len(at) > 1
-        ]
-        absent = [field for field in FIELDS if field not in columns and field not in _DISTANCE]
-        self._absent = [(_PUTS[field], _EMPTY.get(field, "")) for field in absent]
+        self._whole: dict[str, Callable[[Any], Any]] = {
+            field: self._read(field) if len(at) == 1 else self._gather(field)
+            for field, at in columns.items()
+            if field not in _DISTANCE
+        }
         self._unit: Remembered[str, str] = Remembered(lambda text: read_unit(unguarded(text)))
-        self._at_odometer, self._at_unit = (columns.get(f, (None,))[0] for f in _DISTANCE)
-        self._given = frozenset(columns)
-        self._given_with_unit = self._given | {"odometer_unit"}
+        given = frozenset(columns)
+        self._given = {"": given}
+        self._given_with_unit = given | {"odometer_unit"}
 
-    def read(self, row: int, cells: list[str] | Broken) -> JobRow | list[RowRejected]:
+    def read_many(self, rows: Sequence[tuple[int, Cells]]) -> Iterable[JobRow | RowRejected]:
+        """Give what each of these numbered rows says, or one by one all that is wrong with it."""
+        width = self._width
+        whole = [cells for _, cells in rows if isinstance(cells, list) and len(cells) == width]
+        if len(whole) == len(rows):
+            try:
+                jobs = self._understood([row for row, _ in rows], whole)
+            except ValueError:
+                jobs = []
+            if jobs and all(map(_number, jobs)):
+                return jobs
+        return self._one_by_one(rows)
+
+    def _one_by_one(self, rows: Iterable[tuple[int, Cells]]) -> Iterable[JobRow | RowRejected]:
+        for row, cells in rows:
+            read = self.read(row, cells)
+            if isinstance(read, JobRow):
+                yield read
+            else:
+                yield from read
+
+    def read(self, row: int, cells: Cells) -> JobRow | list[RowRejected]:
         """Return what the row says, else all reasons why it is refused; none for a blank one."""
         no_values = _NOTHING
         if isinstance(cells, Broken):
@@ -76,29 +102,38 @@ class RowReader:
                 why = f"The row has {len(cells)} cells where the headers are {self._width}."
                 return [RowRejected(row, "", _joined(cells), why)]
         try:
-            job = self._understood(row, cells)
+            [job] = self._understood([row], [cells])
         except ValueError:
             return self._refused(row, cells, no_values)
         if job.job_number and not no_values:
             return job
         return [] if is_blank(cells) else self._refused(row, cells, no_values) or job
 
-    def _understood(self, row: int, cells: list[str]) -> JobRow:
-        """Return the job of a row. The fields are put in one by one: that takes half the time of
-        the __init__ of a frozen row."""
-        job: JobRow = object.__new__(JobRow)
-        for column, put, read in self._alone:
-            put(job, read(cells[column]))
-        for put, columns, gather in self._gathered:
-            put(job, gather([cells[column] for column in columns]))
-        for put, value in self._absent:
-            put(job, value)
-        number, unit = self._distance(cells)
-        _PUTS["row"](job, row)
-        _PUTS["odometer"](job, number)
-        _PUTS["odometer_unit"](job, unit)
-        _PUTS["given"](job, self._given_with_unit if unit else self._given)
-        return job
+    def _understood(self, rows: list[int], cells: list[list[str]]) -> list[JobRow]:
+        """Return the jobs of rows that have all columns; ValueError where one isn't understood."""
+        columns = list(zip(*cells, strict=False))  # what stands beyond the headers is empty
+        at = self._found.columns
+        nothing = ("",) * len(rows)
+        odometers, said = (columns[at[f][0]] if f in at else nothing for f in _DISTANCE)
+        distances = list(map(self._distance, odometers, said))
+        units = [unit for _, unit in distances]
+        read: dict[str, Iterable[Any]] = {
+            "row": rows,
+            "odometer": [number for number, _ in distances],
+            "odometer_unit": units,
+            "given": [self._given.get(unit, self._given_with_unit) for unit in units],
+        }
+        for field in FIELDS:
+            if field in _DISTANCE:
+                continue
+            if field not in at:
+                read[field] = repeat(_EMPTY.get(field, ""), len(rows))
+            elif len(at[field]) == 1:
+                read[field] = map(self._whole[field], columns[at[field][0]])
+            else:
+                parts = zip(*(columns[column] for column in at[field]), strict=True)
+                read[field] = map(self._whole[field], parts)
+        return list(map(_made, zip(*map(read.__getitem__, _ORDER), strict=True)))
 
     def _refused(
         self, row: int, cells: list[str], no_values: Mapping[int, str]
@@ -107,10 +142,10 @@ class RowReader:
 
         `no_values` says why a cell is none; where nothing is read from it, it does no harm.
         """
-        number = ""
+        number, at = "", self._found.columns
         whys: dict[str, str] = {}
-        for field, at in self._found.columns.items():
-            whys[field] = next((no_values[index] for index in at if index in no_values), "")
+        for field, those in at.items():
+            whys[field] = next((no_values[index] for index in those if index in no_values), "")
             try:
                 value = self.read_cell(field, cells)
             except ValueError as error:
@@ -121,7 +156,7 @@ class RowReader:
                     whys[field] = whys[field] or ("" if value else _NO_NUMBER)
         if not any(whys.get(field) for field in _DISTANCE):
             try:
-                self._distance(cells)
+                self._distance(*("".join(cells[i] for i in at.get(f, ())) for f in _DISTANCE))
             except ValueError as error:
                 whys[_DISTANCE[0]] = str(error)
         return [
@@ -161,7 +196,7 @@ class RowReader:
             return Remembered(_somebody).__getitem__
         return _name if field == "job_number" else Remembered(_name).__getitem__
 
-    def _gather(self, field: str) -> Callable[[list[str]], Any]:
+    def _gather(self, field: str) -> Callable[[Iterable[str]], Any]:
         """Return what reads one field from the cells of several columns."""
         if field == "codes":
             read = self._read("codes")
@@ -188,12 +223,10 @@ class RowReader:
             raise ValueError(f"The other prices of the file are in {self._found.currency}.")
         return cents
 
-    def _distance(self, cells: Sequence[str]) -> tuple[int | None, str]:
+    def _distance(self, odometer: str, unit_said: str) -> tuple[int | None, str]:
         """Return the odometer and its unit: beside it, in its own column, or the file's."""
-        unit = "" if self._at_unit is None else self._unit[cells[self._at_unit]]
-        if self._at_odometer is None:
-            return None, unit
-        number, beside = self._odometer(cells[self._at_odometer])
+        unit = self._unit[unit_said]
+        number, beside = self._odometer(odometer)
         if beside and unit and beside != unit:
             raise ValueError(f"The odometer says {beside} and its unit {unit}.")
         if number is None:

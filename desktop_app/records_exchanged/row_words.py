@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping
 from datetime import date, datetime, time
+from functools import lru_cache
 
 from desktop_app.parts_compared.pair_view import ORIGINS
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
@@ -42,7 +43,12 @@ def same_part(kept: tuple[str, ...], said: tuple[str, ...]) -> bool:
 
 def system_of(row: JobRow) -> str:
     """Return the system's id, or what was written."""
-    return (system_id(row.system) or row.system) if row.system else ""
+    return _system_of(row.system)
+
+
+@lru_cache(1_000)
+def _system_of(written: str) -> str:
+    return (system_id(written) or written) if written else ""
 
 
 def judgement_of(row: JobRow) -> str | None:

@@ -14,11 +14,12 @@ from desktop_app.records_exchanged.export_job_lines import OWN, JobsTold
 from desktop_app.records_exchanged.stored_export import AT_A_TIME
 from desktop_app.repair_jobs.stored import Job, Person, TroubleCode, Vehicle, Visit
 from desktop_app.returns_watched.stored import ReturnLink
+from desktop_app.shop_record.sql_days import day_of
 
 _EARLIER = aliased(Job)
 _VALUES: dict[str, Any] = {
-    "opened_on": func.substr(Visit.came_at, 1, 10),
-    "closed_on": func.substr(func.coalesce(Job.left_at, ""), 1, 10),
+    "opened_on": day_of(Visit.came_at),
+    "closed_on": day_of(func.coalesce(Job.left_at, "")),
     "vin": func.coalesce(Vehicle.vin, ""),
     "plate": func.coalesce(Vehicle.plate, ""),
     "vehicle": Vehicle.description,
@@ -60,7 +61,7 @@ _RETURNS = (
     .where(
         ReturnLink.same_vehicle == 1,
         ReturnLink.later_job_id != ReturnLink.earlier_job_id,
-        func.substr(_EARLIER.left_at, 1, 10) <= func.substr(Visit.came_at, 1, 10),
+        day_of(_EARLIER.left_at) <= day_of(Visit.came_at),
     )
     .order_by(ReturnLink.earlier_job_id)
 )

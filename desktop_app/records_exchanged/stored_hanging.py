@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from functools import lru_cache
 
@@ -27,11 +27,16 @@ _REMEMBERED, _LONGEST_REMEMBERED = 20_000, 300
 
 @dataclass(frozen=True, slots=True)
 class ReadWith:
-    """What the words of a row are read with: symptom groups, conditions, part kinds by name."""
+    """What the words of a row are read with: symptom groups, conditions, part kinds by name.
+
+    `own_phrases`, the shop's own by what each means, are given where these and the program's
+    vocabulary are all that the words are read with, so that another process can read them too.
+    """
 
     symptoms: Read
     conditions: Read
     kinds: Mapping[str, str]
+    own_phrases: Mapping[str, str] | None = None
 
 
 class Hanging:
@@ -55,9 +60,19 @@ class Hanging:
             return
         for symptom in symptoms:
             self._rooms[JobSymptom].add({"job_id": job.id, "symptom": symptom})
+        job.conditions = conditions
         for condition in conditions:
             values = {"job_id": job.id, "condition": condition, "happens": 1}
             self._rooms[JobCondition].add(values)
+
+    def recall(self, jobs: Iterable[JobKnown]) -> None:
+        """Let jobs from before know what earlier rows hung on them, which isn't written yet."""
+        for job in jobs:
+            for kept, values in self._rooms.hung(job):
+                if kept is TroubleCode:
+                    job.codes.append(values["code"])
+                elif kept is ReturnLink:
+                    job.links[values["earlier_job_id"]] = (None, values["judgement"])
 
     def codes(self, row: JobRow, job: JobKnown) -> bool:
         """Add the codes that the job hasn't yet."""
@@ -65,7 +80,7 @@ class Hanging:
         for code in new:
             values = {"job_id": job.id, "code": code, "kind": "stored", "stage": "found"}
             self._rooms.hang(TroubleCode, job, values)
-            job.codes.add(code)
+            job.codes.append(code)
         return bool(new)
 
     def part(self, row: JobRow, job: JobKnown) -> Outcome:

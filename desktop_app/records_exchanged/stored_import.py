@@ -20,7 +20,7 @@ from desktop_app.records_exchanged.import_told import (
     Told,
     outcome_of,
 )
-from desktop_app.records_exchanged.job_row import JobRow, RowRejected
+from desktop_app.records_exchanged.job_row import AT_A_TIME, JobRow, RowRejected
 from desktop_app.records_exchanged.row_words import (
     Moments,
     judgement_of,
@@ -62,7 +62,6 @@ from desktop_app.shop_record.record import BulkFollower
 
 __all__ = ["AT_A_TIME", "Importer", "ReadWith"]
 
-AT_A_TIME = 2000
 _KEPT = (Vehicle, Person, Visit, Job, JobSymptom, JobCondition, TroubleCode, Pair, ReturnLink)
 
 
@@ -89,13 +88,13 @@ class Importer:
         self._deed, self._moments = deed, moments
         self._rules = read_rules(deed.connection)
         self._rooms = Rooms(deed, _KEPT, Job)
-        self._words = WordsFollow(deed, followers, self._rooms[Job].first)
+        self._people = people_known(deed.connection)
+        self._words = WordsFollow(deed, followers, self._rooms[Job].first, self._people)
         unit = self._rules.unit_of_distance
         self._visits = Visits(deed, self._rooms, self._words, moments, unit)
         self._hanging = Hanging(deed, self._rooms, reads, now)
         self._returns = ReturnsOf(deed, self._rooms)
         self._followed = bool(followers)
-        self._people = people_known(deed.connection)
         self._seen = bytearray(self._rooms[Job].first)  # jobs from before that a row was about
         self._known = self._nothing_known = Known(deed.connection, ())
         self._window = lru_cache(10_000)(self._window_at)
@@ -135,6 +134,7 @@ class Importer:
     def _batch(self, rows: list[JobRow]) -> list[JobRow]:
         """Take some rows, and return those whose earlier job isn't there yet."""
         self._known = Known(self._deed.connection, rows)
+        self._hanging.recall(self._known.jobs.values())
         waiting = []
         for row in rows:
             if wrong := wrong_alone(row, self._moments.today):
@@ -149,7 +149,7 @@ class Importer:
                 waiting.append(row)
         self._known = self._nothing_known
         self._rooms.write()
-        self._words.catch_up(self._rooms[Job].next - 1)
+        self._words.catch_up()
         return waiting
 
     def _row(self, row: JobRow) -> Outcome:
@@ -183,16 +183,22 @@ class Importer:
         left_at = None if row.closed_on is None else self._moments.at(row.closed_on)
         visit = self._visits.visit_of(self._known, row, vehicle, came, left_at)
         values: Values = {
-            **{"concern": row.concern, "cause": row.cause, "correction": row.correction},
-            **{"cause_found": 1 if row.cause.strip() else None, "system": system_of(row)},
-            **{"technician_id": self._person(row.technician), "hours": row.hours},
+            "concern": row.concern,
+            "cause": row.cause,
+            "correction": row.correction,
+            "cause_found": 1 if row.cause.strip() else None,
+            "system": system_of(row),
+            "technician_id": self._person(row.technician),
+            "hours": row.hours,
             "price_cents": row.price_cents,
-            **self._window(row.closed_on),
             "left_at": left_at,
+            "number": row.job_number,
+            "visit_id": visit.id,
+            **self._window(row.closed_on),
         }
-        kept = values | {"number": row.job_number, "visit_id": visit.id}
-        job = JobKnown(self._rooms[Job].add(kept), row.job_number, visit, values)
+        job = JobKnown(self._rooms[Job].add(values), row.job_number, visit, values)
         self._known.jobs[row.job_number] = job
+        self._words.added(job)
         self._hanging.read_concern(job)
         self._hanging.codes(row, job)
         return job

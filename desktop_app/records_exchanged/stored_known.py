@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-import json
 from collections.abc import Collection, Iterable
 from dataclasses import dataclass, field
 from functools import lru_cache
 from typing import Any
 
-from sqlalchemy import Connection, column, func, or_, select
+from sqlalchemy import Connection, func, or_, select
 
 from desktop_app.parts_compared.stored import Pair
 from desktop_app.records_exchanged.job_row import JobRow
@@ -16,12 +15,13 @@ from desktop_app.repair_jobs.stored import Job, Person, TroubleCode, Vehicle, Vi
 from desktop_app.repair_jobs.vehicle_identity import matching_plate
 from desktop_app.repair_jobs.vin import is_well_formed, matching_vin
 from desktop_app.returns_watched.stored import ReturnLink
-from desktop_app.shop_record.dialect_search import among
+from desktop_app.shop_record.listed import among, among_words
+from desktop_app.shop_record.sql_days import day_of
 
 _JOB = ("concern", "system", "cause", "cause_found", "correction", "hours", "price_cents")
 
 _REMEMBERED = 10_000  # each is looked up a few times within a batch
-_VEHICLE = ("vin", "plate", "plate_key", "description", "odometer_unit")
+_VEHICLE = ("vin", "plate", "plate_key", "tag", "description", "odometer_unit")
 
 
 @dataclass(slots=True)
@@ -52,13 +52,17 @@ class PairKnown:
 
 @dataclass(slots=True)
 class JobKnown:
-    """A job with what hangs on it; `links` are its earlier jobs: the link and its judgement."""
+    """A job with what hangs on it; `links` are its earlier jobs: the link and its judgement.
+
+    `conditions` are those that this import read out of its concern.
+    """
 
     id: int
     number: str
     visit: VisitKnown
     values: dict[str, Any]
-    codes: set[str] = field(default_factory=set)
+    codes: list[str] = field(default_factory=list)
+    conditions: tuple[str, ...] = ()
     pairs: list[PairKnown] = field(default_factory=list)
     links: dict[int, tuple[int | None, str | None]] = field(default_factory=dict)
 
@@ -165,7 +169,7 @@ class Known:
         chosen, read = among(by_id), self._connection.execute
         codes = select(TroubleCode.job_id, TroubleCode.code)
         for job, code in read(codes.where(TroubleCode.job_id.in_(chosen))):
-            by_id[job].codes.add(code)
+            by_id[job].codes.append(code)
         for pair in read(select(Pair).where(Pair.job_id.in_(chosen)).order_by(Pair.id)):
             number = pair.number_on_box or pair.number_on_part
             said = (pair.part_kind, number, pair.supplier, pair.origin or "")
@@ -188,7 +192,7 @@ class Known:
             jobs.scalar_subquery().label("jobs"),
         ).where(
             Visit.vehicle_id.in_(among(self._vehicles)),
-            func.substr(Visit.came_at, 1, 10).in_(among_words(days)),
+            day_of(Visit.came_at).in_(among_words(days)),
         )
         rows: Any = self._connection.execute(wanted.order_by(Visit.id)).all()
         for kept_id, vehicle_id, came_at, left_at, odometer, beside in rows:
@@ -215,12 +219,6 @@ def plate_of(row: JobRow) -> str:
 
 _matching_vin = lru_cache(_REMEMBERED)(matching_vin)
 _matching_plate = lru_cache(_REMEMBERED)(matching_plate)
-
-
-def among_words(words: Collection[str]) -> Any:
-    """Return texts as something to select from, however many there are."""
-    listed = func.json_each(json.dumps(sorted(words))).table_valued(column("value"))
-    return select(listed.c.value)
 
 
 def people_known(connection: Connection) -> dict[str, int]:

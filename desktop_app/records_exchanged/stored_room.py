@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from operator import itemgetter
 from typing import TYPE_CHECKING, Any
@@ -10,8 +10,9 @@ from typing import TYPE_CHECKING, Any
 from sqlalchemy import func, select, update
 from sqlalchemy.sql.schema import Table
 
-from desktop_app.shop_record.bulk import BulkRows, insert_rows, rows_added
+from desktop_app.shop_record.bulk import BulkRows, rows_added
 from desktop_app.shop_record.deed import Deed
+from desktop_app.shop_record.dialect import insert_rows
 from desktop_app.shop_record.rows_hash import RowsHash
 from desktop_app.shop_record.tables import Kept
 
@@ -51,9 +52,7 @@ class Room:
         """Add a row and return its id."""
         row_id = self.next
         self.next += 1
-        row = self._waiting[row_id] = self._blank.copy()
-        row.update(values)
-        row["id"] = row_id
+        self._waiting[row_id] = {**self._blank, **values, "id": row_id}
         return row_id
 
     def is_new(self, row_id: int) -> bool:
@@ -100,6 +99,7 @@ class Rooms:
         self._deed, self._job = deed, job
         self._rooms = {one: Room(deed, one) for one in kept}
         self._afterwards: list[tuple[type[Kept], Values]] = []  # what hangs on jobs from before
+        self._hung: dict[int, list[tuple[type[Kept], Values]]] = {}  # the same by those jobs
 
     def __getitem__(self, kept: type[Kept]) -> Room:
         return self._rooms[kept]
@@ -113,7 +113,12 @@ class Rooms:
         if self.is_new(job):
             return self._rooms[kept].add(values)
         self._afterwards.append((kept, values))
+        self._hung.setdefault(job.id, []).append((kept, values))
         return None
+
+    def hung(self, job: JobKnown) -> Sequence[tuple[type[Kept], Values]]:
+        """Return what is to hang on a job from before and isn't written yet."""
+        return self._hung.get(job.id, ())
 
     def change(self, kept: type[Kept], one: Any, values: Values) -> None:
         """Change columns of something that is known, in the record and in what is known."""

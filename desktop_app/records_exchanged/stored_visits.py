@@ -122,7 +122,7 @@ class Visits:
     def _add_vehicle(self, known: Known, row: JobRow) -> VehicleKnown:
         values: Values = {
             **{"vin": vin_of(row) or None, "plate": row.plate or None},
-            **{"plate_key": plate_of(row) or None, "description": row.vehicle},
+            **{"plate_key": plate_of(row) or None, "tag": None, "description": row.vehicle},
             "odometer_unit": row.odometer_unit or self._unit,
         }
         vehicle = VehicleKnown(self._rooms[Vehicle].add(values), values)

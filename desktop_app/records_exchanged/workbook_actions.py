@@ -3,13 +3,11 @@
 from __future__ import annotations
 
 import json
-import os
 import subprocess
-import sys
 from pathlib import Path
 from typing import Any
 
-import desktop_app
+from desktop_app.records_exchanged.own_process import own_process
 from desktop_app.records_exchanged.table_source import Progress
 from desktop_app.shop_record.trouble import ShopTrouble
 
@@ -28,16 +26,11 @@ def turn_workbook(
     A hostile workbook harms that process alone. Raises ShopTrouble with what is wrong with it, and
     what `progress` raises.
     """
-    package = str(Path(desktop_app.__file__).resolve().parents[1])
-    surroundings = {**os.environ, "PYTHONPATH": package, "PYTHONUTF8": "1"}
-    order = [sys.executable, "-P", "-m", _TURNING, sheet]
     said: dict[str, Any] = {}
     with (
         workbook.open("rb") as source,
         to.open("wb") as out,
-        subprocess.Popen(
-            order, stdin=source, stdout=out, stderr=subprocess.PIPE, env=surroundings
-        ) as process,
+        own_process(_TURNING, sheet, stdin=source, stdout=out, stderr=subprocess.PIPE) as process,
     ):
         assert process.stderr is not None
         try:

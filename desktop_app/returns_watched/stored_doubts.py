@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from datetime import date, timedelta
 from typing import Any, NamedTuple
 
-from sqlalchemy import Connection, func, or_, select
+from sqlalchemy import Connection, or_, select
 from sqlalchemy.orm import aliased
 
 from desktop_app.repair_jobs.stored import (
@@ -20,6 +20,7 @@ from desktop_app.repair_jobs.stored import (
 from desktop_app.returns_watched.stored import CustomerAsked, MoneyOwed, ReturnLink
 from desktop_app.returns_watched.stored_one_car import are_one_car
 from desktop_app.shop_record.kept_value import kept_day, row_place
+from desktop_app.shop_record.sql_days import day_of
 from desktop_app.shop_record.tables import Kept
 from desktop_app.shop_record.trouble import ShopDamaged
 
@@ -106,4 +107,4 @@ def _judged_of_what_is_no_return(connection: Connection) -> Iterator[Doubt]:
 
 
 def _day_of(visit: Any) -> Any:
-    return func.substr(visit.came_at, 1, 10)
+    return day_of(visit.came_at)

@@ -36,7 +36,7 @@ def judged_as_one(connection: Connection, rows: Collection[int]) -> dict[int, An
     `rows` are rows of vehicles; links of all rows that may mean the same cars are looked at.
     """
     some = some_ids(rows_of_one(connection, rows))
-    return _counting(connection, _CAME_LATER.vehicle_id.op("IN")(some))
+    return _counting(connection, _CAME_LATER.vehicle_id.in_(some))
 
 
 @contextmanager

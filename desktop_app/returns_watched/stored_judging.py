@@ -32,6 +32,7 @@ from desktop_app.shop_record.kept_value import row_place
 from desktop_app.shop_record.tables import HistoryEntry
 
 _EARLIER, _LATER = aliased(Job), aliased(Job)
+_ENTRIES = 8  # of the history, read at a time: mostly the first few tell all
 
 
 @dataclass(frozen=True, slots=True)
@@ -178,9 +179,10 @@ def touching(connection: Connection, table: str, row_id: int) -> Iterator[LinkCh
         )
         .where(HistoryEntry.body.contains(named, autoescape=True))
         .order_by(HistoryEntry.seq.desc())
-        .execution_options(yield_per=1)
+        .execution_options(yield_per=_ENTRIES)
     )
-    for seq, at, who, reverses, body in connection.execute(wanted):
-        for change in reversed(json.loads(body)["changes"]):
-            if change["table"] == table and change["row_id"] == row_id:
-                yield LinkChanged(seq, at, who, reverses, change["before"], change["after"])
+    with connection.execute(wanted) as entries:
+        for seq, at, who, reverses, body in entries:
+            for change in reversed(json.loads(body)["changes"]):
+                if change["table"] == table and change["row_id"] == row_id:
+                    yield LinkChanged(seq, at, who, reverses, change["before"], change["after"])

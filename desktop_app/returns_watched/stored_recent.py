@@ -11,12 +11,9 @@ from sqlalchemy import (
     Connection,
     Row,
     Select,
-    String,
     and_,
     case,
-    cast,
     func,
-    literal,
     or_,
     select,
     text,
@@ -41,6 +38,7 @@ from desktop_app.returns_watched.stored_vehicle_codes import VehicleCodes
 from desktop_app.returns_watched.stored_vehicles import each_block, each_row, some_ids
 from desktop_app.returns_watched.stored_visit_rows import check_hand_overs, check_jobs
 from desktop_app.shop_record.kept_value import row_place
+from desktop_app.shop_record.sql_days import days_before
 
 if TYPE_CHECKING:
     import numpy as np
@@ -189,15 +187,14 @@ def _wanted(connection: Connection, period: Period, vehicles: VehicleCodes) -> S
     long = [row.vehicle_id for row in _long_windows(connection, period)]
     if long:
         own = vehicles.rows_of(np.array(long, dtype=np.int64)).tolist()
-        parts.append(came.where(Visit.vehicle_id.op("IN")(some_ids(own))))
+        parts.append(came.where(Visit.vehicle_id.in_(some_ids(own))))
     every = union(*parts).subquery()
     return select(every.c[0])
 
 
 def _long_windows(connection: Connection, period: Period) -> Iterator[Row[Any]]:
     """Yield the vehicles of jobs that reach further than the period, or may stay open for ever."""
-    ago = literal("-") + cast(Job.window_days, String) + " days"
-    begins = func.date(period.since.isoformat(), ago)
+    begins = days_before(period.since, Job.window_days)
     left = func.coalesce(Job.left_at, "") != ""  # said so, the index of hand-overs is left alone
     # Each sort by an index of its own; joined with the visits, these would be gone through first.
     wanted = union_all(

@@ -78,7 +78,7 @@ def _are_few(connection: Connection, vehicles: Collection[int]) -> bool:
     """Tell whether vehicles and their jobs are so few that one by one is as quick as in columns."""
     if len(vehicles) > FEW_VEHICLES:
         return False
-    among = Visit.vehicle_id.op("IN")(some_ids(rows_of_one(connection, vehicles)))
+    among = Visit.vehicle_id.in_(some_ids(rows_of_one(connection, vehicles)))
     jobs = select(Job.id).join(Visit, Visit.id == Job.visit_id).where(among)
     return connection.execute(jobs.offset(FEW_JOBS).limit(1)).first() is None
 

@@ -7,7 +7,7 @@ from dataclasses import replace
 from datetime import date
 from typing import NamedTuple
 
-from sqlalchemy import Connection, func, select
+from sqlalchemy import Connection, select
 
 from desktop_app.repair_jobs.distance import DistanceUnit
 from desktop_app.repair_jobs.odometer import OdometerReading, RunningMiles, running_miles
@@ -26,6 +26,7 @@ from desktop_app.returns_watched.stored_since_left import since_it_left
 from desktop_app.returns_watched.stored_vehicles import each_row, rows_of_one
 from desktop_app.returns_watched.told_return import ToldReturn, speaking_for, told_returns, told_row
 from desktop_app.shop_record.kept_value import kept_day, row_place
+from desktop_app.shop_record.sql_days import day_of
 
 
 class Told(NamedTuple):
@@ -171,7 +172,7 @@ def came_since(connection: Connection, job_id: int, since: date) -> tuple[date, 
     came = select(Visit.came_at).where(
         Visit.vehicle_id.in_(rows_of_one(connection, [own.vehicle_id])),
         Visit.came_at >= since.isoformat(),
-        func.substr(Visit.came_at, 1, 10) != own.came_at[:10],
+        day_of(Visit.came_at) != own.came_at[:10],
     )
     place = row_place("visit of job", job_id)
     days = (kept_day(at, place) for at in connection.execute(came).scalars())

@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-import json
 from collections.abc import Collection, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 from typing import Any, cast
 
-from sqlalchemy import ColumnElement, Connection, Row, Select, literal_column, select, text
+from sqlalchemy import Connection, Row, Select, bindparam, select
 from sqlalchemy.orm import InstrumentedAttribute
 
 from desktop_app.repair_jobs.distance import DistanceUnit
@@ -16,6 +15,8 @@ from desktop_app.repair_jobs.stored import Job, Vehicle, Visit
 from desktop_app.repair_jobs.stored_apart import vehicles_apart
 from desktop_app.repair_jobs.vehicle_identity import VehicleNames, vehicle_keys
 from desktop_app.returns_watched.stored import ReturnLink
+from desktop_app.shop_record.dialect_blocks import read_past, some_of
+from desktop_app.shop_record.listed import among, as_listed, taken_apart
 
 _NAMES = select(Vehicle.id, Vehicle.vin, Vehicle.plate_key)
 _VEHICLES = select(
@@ -23,7 +24,6 @@ _VEHICLES = select(
     *(Vehicle.description, Vehicle.odometer_unit),
 )
 ROWS_AT_ONCE = 4_000  # few enough to stay in the processor's cache
-_SOME: ColumnElement[Any] = literal_column("(SELECT value FROM json_each(?))")
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,7 +47,7 @@ def each_row(
         yield from connection.execute(statement)
     elif ids:
         # One list for all of them: to take it apart again costs less than a question for each few.
-        yield from connection.execute(_among(statement, column), {"ids": _listed(ids)})
+        yield from connection.execute(_among(statement, column), {"ids": as_listed(sorted(ids))})
 
 
 @lru_cache(maxsize=64)
@@ -55,7 +55,7 @@ def _among(
     statement: Select[*tuple[Any, ...]], column: InstrumentedAttribute[Any]
 ) -> Select[*tuple[Any, ...]]:
     """Return the statement for some ids, made once: to make it anew costs more than to ask it."""
-    return statement.where(column.op("IN")(text("(SELECT value FROM json_each(:ids))")))
+    return statement.where(column.in_(taken_apart(bindparam("ids"), column.type)))
 
 
 def each_block(
@@ -71,26 +71,19 @@ def each_block(
     The rows are those of the driver itself: a million of them are read in a third of the time.
     Without `by_index` the table is read through, which is quicker where a good part of it is asked.
     """
-    some: tuple[str, ...] = ()
+    listed: str | None = None
     if ids is not None:
         assert column is not None
-        statement = statement.where((column if by_index else column + 0).op("IN")(_SOME))
-        some = (_listed(ids),)
-    words = statement.compile(connection.engine, compile_kwargs={"literal_binds": True})
-    cursor = connection.connection.cursor()
-    cursor.execute(str(words), some)
-    while rows := cursor.fetchmany(ROWS_AT_ONCE):
+        listed = as_listed(sorted(ids))
+        some = some_of(connection, column.type)
+        statement = statement.where((column if by_index else column + 0).op("IN")(some))
+    for rows in read_past(connection, statement, listed, ROWS_AT_ONCE):
         yield list(zip(*rows, strict=True))
-    cursor.close()
 
 
-def some_ids(ids: Collection[int]) -> ColumnElement[Any]:
+def some_ids(ids: Collection[int]) -> Select[tuple[int]]:
     """Return a list of ids as a part of a statement, however many they are."""
-    return literal_column(f"(SELECT value FROM json_each('{_listed(ids)}'))")
-
-
-def _listed(ids: Collection[Any]) -> str:
-    return json.dumps(sorted(ids))
+    return among(sorted(ids))
 
 
 def rows_of_one(connection: Connection, vehicle_ids: Collection[int]) -> frozenset[int]:

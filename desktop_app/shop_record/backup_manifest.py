@@ -43,7 +43,9 @@ class Manifest:
     `shop` is the hash of the first entry of the history (empty where there is none), `entries` and
     `head` the number and the hash of its last one, `made_at` a moment with its offset,
     `record_form` the step that the record had reached. `missing_photos` are those that were gone
-    or damaged already when the backup was made.
+    or damaged already when the backup was made. What came later, older backups don't say: `reason`
+    is why it was made where nobody asked for it ("before an import"), `jobs` how many it holds,
+    `last_at` when its last entry was written.
     """
 
     shop: str
@@ -54,6 +56,9 @@ class Manifest:
     head: str
     members: tuple[Member, ...]
     missing_photos: tuple[str, ...] = ()
+    reason: str = ""
+    jobs: int | None = None
+    last_at: str = ""
 
     def as_bytes(self) -> bytes:
         """Return the manifest as it is written down."""
@@ -62,6 +67,10 @@ class Manifest:
     def member(self, name: str) -> Member:
         """Return one of the members by its name."""
         return next(one for one in self.members if one.name == name)
+
+    def photos(self) -> int:
+        """Return how many photos there are."""
+        return sum(one.name.startswith("photos/") for one in self.members)
 
     def size(self) -> int:
         """Return how many bytes all members have together."""
@@ -100,9 +109,7 @@ def read_manifest(content: bytes) -> Manifest:
     if said.get("backup_form") != FORM:
         newer = "it was written by a newer program, or is no backup"
         raise refused(f"{newer} (form {str(said.get('backup_form'))[:20]}, this one knows {FORM})")
-    entries = said.get("entries")
-    if type(entries) is not int or entries < 0:
-        raise refused(f"{MANIFEST} says “{str(entries)[:40]}” for entries")
+    entries = _number(said, "entries")
     moment = _text(said, "made_at")
     try:
         datetime.fromisoformat(moment)
@@ -117,7 +124,17 @@ def read_manifest(content: bytes) -> Manifest:
         head=_text(said, "head"),
         members=_members(said.get("members")),
         missing_photos=_missing(said.get("missing_photos")),
+        reason=_text(said, "reason") if "reason" in said else "",
+        jobs=_number(said, "jobs") if said.get("jobs") is not None else None,
+        last_at=_text(said, "last_at") if "last_at" in said else "",
     )
+
+
+def _number(said: Mapping[str, Any], name: str) -> int:
+    value = said.get(name)
+    if type(value) is not int or value < 0:
+        raise refused(f"{MANIFEST} says “{str(value)[:40]}” for {name}")
+    return value
 
 
 def _text(said: Mapping[str, Any], name: str) -> str:

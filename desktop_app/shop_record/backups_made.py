@@ -1,27 +1,31 @@
-"""Where a shop's backups lie, when each place got its last good one, and when that is too long ago.
+"""Where a shop's backups lie, and how each place gets its own, once a day and before large changes.
 
 What each place got is also remembered in the shop's folder: a stick may not be plugged in.
 """
 
 from __future__ import annotations
 
-import json
 import os
 from collections.abc import Generator
 from contextlib import suppress
 from datetime import datetime
 from pathlib import Path
-from typing import Any, Literal
+from typing import Literal
 
 from sqlalchemy import select
 
 from desktop_app.shop_record.backup_manifest import Manifest
+from desktop_app.shop_record.backup_opened import open_backup
+from desktop_app.shop_record.backup_pieces import told_of_disk
+from desktop_app.shop_record.backup_turn import my_turn
+from desktop_app.shop_record.backups_remembered import keep_in_mind
 from desktop_app.shop_record.generations import (
     GenerationMade,
+    generation_in_turn,
     generations_in,
     make_generation,
 )
-from desktop_app.shop_record.generations_kept import days_without, is_due
+from desktop_app.shop_record.generations_kept import is_due
 from desktop_app.shop_record.house_rules import NO_FOLDER, HouseRules, read_rules
 from desktop_app.shop_record.kept_value import kept_moment
 from desktop_app.shop_record.record import ShopRecord
@@ -29,77 +33,72 @@ from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.tables import HistoryEntry
 from desktop_app.shop_record.trouble import ShopTrouble
 
-OWN_FOLDER, MEMORY = "backups", "backups-made.json"
+OWN_FOLDER = "backups"
 Place = Literal["own", "second", "file"]
 
 
 def places(record: ShopRecord, rules: HouseRules, shop: str) -> dict[Place, Path]:
     """Return the folders of generations; on the second disk each shop has one of its own."""
     found: dict[Place, Path] = {"own": record.folder / OWN_FOLDER}
-    if rules.second_backup_folder != NO_FOLDER:
-        second = Path(os.path.expanduser(rules.second_backup_folder))  # an unknown ~name stays
+    if (second := second_folder(rules)) is not None:
         found["second"] = second / f"benchwitness-{shop[:12] or 'new'}"
     return found
+
+
+def second_folder(rules: HouseRules) -> Path | None:
+    """Return the folder on another disk that the house rules name; None where they name none."""
+    if rules.second_backup_folder == NO_FOLDER:
+        return None
+    return Path(os.path.expanduser(rules.second_backup_folder))  # an unknown ~name stays
 
 
 def daily_backup(record: ShopRecord) -> Generator[Step, None, list[GenerationMade]]:
     """Make today's generation in each place that lacks it; a disk that is not there is left out.
 
-    A shop in which nothing is written yet has no need of one.
+    A shop in which nothing is written yet has no need of one. Raises AnothersTurn where another
+    window makes one just now: look again later.
     """
     rules, shop, _ = asked_of(record)
     made: list[GenerationMade] = []
     for place, base in places(record, rules, shop).items() if shop else ():
-        now = record.clock()
-        if not base.parent.is_dir() or not is_due(moments_in(base), now.replace(tzinfo=None)):
+        if not base.parent.is_dir() or not _is_due(base, record.clock()):
             continue
-        generation = yield from make_generation(record.folder, base, now)
-        remember(record.folder, place, generation.manifest)
-        made.append(generation)
+        with told_of_disk(f"The backup in {base}"):
+            base.mkdir(exist_ok=True)
+            with (yield from my_turn(base, waits=False)):
+                if _is_due(base, record.clock()):  # nobody else was quicker
+                    one = yield from generation_in_turn(record.folder, base, record.clock())
+                    remember(record.folder, place, one.manifest)
+                    made.append(one)
     return made
 
 
-def moments_in(base: Path) -> list[datetime]:
-    """Return when the generations of a folder were made, without an offset."""
-    return [moment for moment, _ in generations_in(base)]
+def _is_due(base: Path, now: datetime) -> bool:
+    """Tell whether the day's generation is missing; one that was made for a reason is another."""
+    today = [(moment, at) for moment, at in generations_in(base) if moment.date() == now.date()]
+    return is_due((moment for moment, at in today if _is_the_days(at)), now.replace(tzinfo=None))
+
+
+def _is_the_days(folder: Path) -> bool:
+    with suppress(ShopTrouble):
+        return not open_backup(folder).manifest.reason
+    return False
+
+
+def backup_before(record: ShopRecord, what: str) -> Generator[Step, None, Path]:
+    """Back the shop up in its own folder before something that changes much: "an import".
+
+    Quick where most photos lie in an earlier generation. Raises ShopTrouble as a backup does.
+    """
+    base, reason = record.folder / OWN_FOLDER, f"before {what}"
+    made = yield from make_generation(record.folder, base, record.clock(), reason)
+    remember(record.folder, "own", made.manifest)
+    return made.folder
 
 
 def remember(shop: Path, place: Place, manifest: Manifest) -> None:
-    """Remember what a place got; a memory that can't be written is no trouble."""
-    said = _remembered(shop) | {place: manifest.made_at}
-    part = shop / f"{MEMORY}.part"
-    with suppress(OSError):
-        part.write_text(json.dumps(said, indent=1), encoding="utf-8")
-        part.replace(shop / MEMORY)
-
-
-def too_long_ago(record: ShopRecord) -> ShopTrouble | None:
-    """Return what to say where the last good backup is older than the shop wants; else None."""
-    rules, shop, since = asked_of(record)
-    now, newest = record.clock().replace(tzinfo=None), _newest(record, rules, shop)
-    asked = [("of this shop", list(newest.values()))]
-    if "second" in newest:
-        asked.append((f"in {rules.second_backup_folder}", [newest["second"], newest["file"]]))
-    for what, moments in asked:
-        last = max((moment for moment in moments if moment is not None), default=None)
-        days = days_without(last, since, now)
-        if days >= rules.days_without_backup:
-            old = f"The last good backup {what} is {days} days old."
-            return ShopTrouble(
-                f"There is no backup {what}." if last is None else old,
-                do="Plug the second disk in, or use “Back up now” under Records In and Out.",
-            )
-    return None
-
-
-def _newest(record: ShopRecord, rules: HouseRules, shop: str) -> dict[Place, datetime | None]:
-    """Return the newest good backup of each place: by what lies there, else by what is known."""
-    known = _remembered(record.folder)
-    newest: dict[Place, datetime | None] = {"file": _moment(known.get("file"))}
-    for place, base in places(record, rules, shop).items():
-        there = base.parent.is_dir()
-        newest[place] = max(moments_in(base), default=None) if there else _moment(known.get(place))
-    return newest
+    """Remember what a place got."""
+    keep_in_mind(shop, place, manifest.made_at)
 
 
 def asked_of(record: ShopRecord) -> tuple[HouseRules, str, datetime | None]:
@@ -112,18 +111,3 @@ def asked_of(record: ShopRecord) -> tuple[HouseRules, str, datetime | None]:
     if first is None:
         return rules, "", None
     return rules, first.hash, kept_moment(first.at).replace(tzinfo=None)
-
-
-def _remembered(shop: Path) -> dict[str, Any]:
-    try:
-        said = json.loads((shop / MEMORY).read_text(encoding="utf-8"))
-    except (OSError, ValueError):
-        return {}
-    return said if isinstance(said, dict) else {}
-
-
-def _moment(said: object) -> datetime | None:
-    try:
-        return datetime.fromisoformat(str(said)).replace(tzinfo=None)
-    except ValueError:
-        return None

@@ -9,20 +9,19 @@ from __future__ import annotations
 import base64
 import json
 import zlib
-from collections.abc import Callable, Iterator, Sequence
-from dataclasses import asdict, dataclass
-from itertools import chain
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from dataclasses import dataclass
 from typing import Any
 
 from sqlalchemy import Connection, delete, select
 from sqlalchemy.sql.schema import Table
 
+from desktop_app.shop_record.dialect import insert_rows
 from desktop_app.shop_record.older_forms import HashOfForms, names_then
 from desktop_app.shop_record.rows_hash import AT_A_TIME, RowsHash, canonical
 from desktop_app.shop_record.tables import Base
 from desktop_app.shop_record.trouble import ShopTrouble
 
-_WITH_ONE = 100  # rows with one statement: some 3,000 values, where SQLite takes 32,766
 Tell = Callable[[int], None]  # called with how many rows more are done
 
 
@@ -33,7 +32,8 @@ class BulkRows:
     `sha256` is over their canonical form: JSON arrays (RFC 8259) of up to AT_A_TIME rows by id,
     each row an array of its columns in the table's order, each piece on a line. `gone` is None for
     rows that were added, else that form (UTF-8, zlib, base64) of those taken out. `followed` is
-    True where what is derived from them was written with them; no entry says it.
+    True where what is derived from them was written with them; `said` gives by id what the words
+    of a row are made of, where who added it knows. No entry says either.
     """
 
     table: str
@@ -43,31 +43,12 @@ class BulkRows:
     sha256: str
     gone: str | None = None
     followed: bool = False
+    said: Mapping[int, Any] | None = None
 
     def as_facts(self) -> dict[str, Any]:
         """Return it as it stands in the body of an entry."""
-        facts = asdict(self)
-        del facts["followed"]
-        return facts
-
-
-def insert_rows(
-    connection: Connection, table: str, columns: Sequence[str], rows: Sequence[Sequence[Any]]
-) -> None:
-    """Write rows straight into a table, past any deed: who calls remembers them.
-
-    A hundred at a time take half as long as one by one: the checks are set up once for them all.
-    """
-    names = ", ".join(f'"{name}"' for name in columns)
-    places = f"({', '.join('?' * len(columns))})"
-    sql = f'INSERT INTO "{table}" ({names}) VALUES {places}'
-    many = f"{sql}{f', {places}' * (_WITH_ONE - 1)}"
-    whole = len(rows) - len(rows) % _WITH_ONE
-    for start in range(0, whole, _WITH_ONE):
-        values = tuple(chain.from_iterable(rows[start : start + _WITH_ONE]))
-        connection.exec_driver_sql(many, values)
-    if whole < len(rows):
-        connection.exec_driver_sql(sql, list(map(tuple, rows[whole:])))
+        names = ("table", "first", "last", "rows", "sha256", "gone")
+        return {name: getattr(self, name) for name in names}
 
 
 def rows_added(connection: Connection, table: Table, first: int, last: int) -> BulkRows:

@@ -10,6 +10,7 @@ from sqlalchemy import Connection, delete, insert, select, update
 from sqlalchemy.sql.schema import Table
 
 from desktop_app.shop_record.bulk import BulkRows, rows_added
+from desktop_app.shop_record.plain_text import plain_text
 from desktop_app.shop_record.tables import Kept
 from desktop_app.shop_record.trouble import ShopTrouble
 
@@ -44,7 +45,8 @@ class Deed:
     """The open transaction of one deed; every write goes through it so that it is remembered.
 
     `bulk` holds ranges of rows that were written past it, in the order in which they were. `tell`
-    hears how many rows of how many are done where that takes long.
+    hears how many rows of how many are done where that takes long. `entry` is the number and the
+    hash of its entry, once that is written.
     """
 
     connection: Connection
@@ -52,14 +54,15 @@ class Deed:
     changes: list[RowChange] = field(default_factory=list)
     bulk: list[BulkRows] = field(default_factory=list)
     tell: Callable[[int, int], None] = field(default=lambda done, of: None)
+    entry: tuple[int, str] | None = None
 
     def add(self, kept: type[Kept], **values: Any) -> int:
         """Add a row and return its id."""
-        return self._insert(_table(kept), values)
+        return self._insert(_table(kept), _plain(values))
 
     def change(self, kept: type[Kept], row_id: int, **values: Any) -> None:
         """Change columns of a row; columns that already have the value are left alone."""
-        self._update(_table(kept), row_id, values)
+        self._update(_table(kept), row_id, _plain(values))
 
     def remove(self, kept: type[Kept], row_id: int) -> None:
         """Take a row out; its last state stays in the history, from where undo brings it back."""
@@ -119,6 +122,10 @@ class Deed:
     def _row(self, table: Table, row_id: int) -> dict[str, Any] | None:
         row = self.connection.execute(select(table).where(table.c.id == row_id)).mappings().first()
         return None if row is None else dict(row)
+
+
+def _plain(values: Values) -> Values:
+    return {name: plain_text(value) for name, value in values.items()}
 
 
 def _table(kept: type[Kept]) -> Table:

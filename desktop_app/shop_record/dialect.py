@@ -7,6 +7,7 @@ import sqlite3
 from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from functools import partial
+from itertools import chain
 from pathlib import Path
 from typing import Any
 
@@ -14,10 +15,12 @@ from sqlalchemy import Connection, Engine, create_engine, event, text
 from sqlalchemy.exc import DBAPIError
 from sqlalchemy.pool import QueuePool
 
+from desktop_app.shop_record.by_database import by_database
 from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 
 APPLICATION_ID = 0x42575431  # "BWT1": marks a file as a shop's record
 WAIT_SECONDS = 2.0
+_WITH_ONE = 100  # rows with one statement: some 3,000 values, where SQLite takes 32,766
 _WAITS = "waits"  # where a connection keeps how long it waits, if not as usual
 
 # How SQLite speaks of a file that is not as it was written.
@@ -108,6 +111,7 @@ def carries_our_mark(path: Path) -> bool:
     )
 
 
+@by_database
 def wait_at_most(connection: Connection, seconds: float | None) -> None:
     """Let a connection wait so long for a lock that somebody else holds; None is as usual."""
     if connection.info.get(_WAITS) == seconds:
@@ -128,6 +132,10 @@ def as_trouble(error: Exception, under_way: str = "") -> ShopTrouble | None:
 
     `under_way` is what is known to be written for a long time by somebody else.
     """
+    if type(getattr(error, "orig", error)).__module__.startswith("psycopg"):
+        from desktop_app.shop_record import dialect_postgres
+
+        return dialect_postgres.as_trouble(error, under_way)
     said = str(getattr(error, "orig", error)).lower()
     kept = "What you typed is still in its field; nothing was saved."
     if ("locked" in said or "busy" in said) and under_way:
@@ -164,6 +172,7 @@ def damaged_record() -> ShopDamaged:
     )
 
 
+@by_database
 def integrity_problems(connection: Connection) -> list[str]:
     """Return what the database says of its own damage; an empty list where it is whole."""
     found = [str(row[0]) for row in connection.execute(text("PRAGMA integrity_check"))]
@@ -173,12 +182,14 @@ def integrity_problems(connection: Connection) -> list[str]:
     return problems
 
 
+@by_database
 def damage_seen_quickly(connection: Connection) -> list[str]:
     """Return what the database's quick check says of its pages; an empty list where all is well."""
     found = [str(row[0]) for row in connection.exec_driver_sql("PRAGMA quick_check(1)")]
     return [] if found == ["ok"] else found
 
 
+@by_database
 def description(connection: Connection) -> list[str]:
     """Return how tables, indexes, views and triggers are described, the search index's own aside.
 
@@ -189,11 +200,49 @@ def description(connection: Connection) -> list[str]:
     return [" ".join(map(str, row)) for row in rows if "job_text_" not in f"{row[1]} {row[2]}"]
 
 
+@by_database
 def ids_given(connection: Connection) -> dict[str, int]:
     """Return the highest id that each table has ever given out."""
     return dict(connection.exec_driver_sql("SELECT name, seq FROM sqlite_sequence").all())
 
 
+def let_any_row_in(connection: Connection) -> None:
+    """Let rows of a copy come in any order; that they point to others is looked at in the end."""
+    raw = connection.connection.driver_connection
+    assert isinstance(raw, sqlite3.Connection)
+    raw.execute("PRAGMA foreign_keys = OFF")
+
+
+@by_database
+def give_ids_from(connection: Connection, table: str, highest: int) -> None:
+    """Let no id up to this one be given out again."""
+    given = "UPDATE sqlite_sequence SET seq = max(seq, ?) WHERE name = ?"
+    if not connection.exec_driver_sql(given, (highest, table)).rowcount and highest:
+        given = "INSERT INTO sqlite_sequence (seq, name) VALUES (?, ?)"
+        connection.exec_driver_sql(given, (highest, table))
+
+
+@by_database
+def insert_rows(
+    connection: Connection, table: str, columns: Sequence[str], rows: Sequence[Sequence[Any]]
+) -> None:
+    """Write rows straight into a table, past any deed: who calls remembers them.
+
+    A hundred at a time take half as long as one by one: the checks are set up once for them all.
+    """
+    names = ", ".join(f'"{name}"' for name in columns)
+    places = f"({', '.join('?' * len(columns))})"
+    sql = f'INSERT INTO "{table}" ({names}) VALUES {places}'
+    many = f"{sql}{f', {places}' * (_WITH_ONE - 1)}"
+    whole = len(rows) - len(rows) % _WITH_ONE
+    for start in range(0, whole, _WITH_ONE):
+        values = tuple(chain.from_iterable(rows[start : start + _WITH_ONE]))
+        connection.exec_driver_sql(many, values)
+    if whole < len(rows):
+        connection.exec_driver_sql(sql, list(map(tuple, rows[whole:])))
+
+
+@by_database
 def all_rows(
     connection: Connection, table: str, columns: Sequence[str], at_a_time: int
 ) -> Iterator[list[tuple[Any, ...]]]:
@@ -204,8 +253,9 @@ def all_rows(
     raw = connection.connection.driver_connection
     assert isinstance(raw, sqlite3.Connection)
     names = ", ".join(f'"{name}"' for name in columns)
-    wanted = f'SELECT {names} FROM "{table}" WHERE id > ? ORDER BY id'
-    at_id, last = columns.index("id"), -(1 << 63)
+    number = "id" if "id" in columns else columns[0]
+    wanted = f'SELECT {names} FROM "{table}" WHERE "{number}" > ? ORDER BY "{number}"'
+    at_id, last = columns.index(number), -(1 << 63)
     try:
         for piece in _pieces(raw.execute(wanted, (last,)), at_a_time):
             last = piece[-1][at_id]
@@ -222,6 +272,7 @@ def _pieces(rows: sqlite3.Cursor, at_a_time: int) -> Iterator[list[tuple[Any, ..
         yield piece
 
 
+@by_database
 @contextmanager
 def any_text(connection: Connection) -> Iterator[None]:
     """Read text that is no UTF-8 with its odd bytes escaped, where it else could not be read."""
@@ -234,6 +285,7 @@ def any_text(connection: Connection) -> Iterator[None]:
         raw.text_factory = str
 
 
+@by_database
 def is_cut_short(connection: Connection, path: Path) -> bool:
     """Tell whether the file has lost its end; the database itself reads on as if it were empty."""
     size: int = connection.exec_driver_sql("PRAGMA page_size").scalar_one()
@@ -241,6 +293,7 @@ def is_cut_short(connection: Connection, path: Path) -> bool:
     return path.stat().st_size < size * pages
 
 
+@by_database
 def copy_whole(connection: Connection, to: Path) -> None:
     """Write a consistent copy of the record to a new file; it is on the disk when this returns."""
     raw = connection.connection.driver_connection

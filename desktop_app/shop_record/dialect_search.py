@@ -8,9 +8,10 @@ from contextlib import contextmanager
 from dataclasses import dataclass, fields
 from operator import attrgetter
 
-from sqlalchemy import Connection, Select, column, func, select, text
+from sqlalchemy import Connection, text
 from sqlalchemy.exc import DBAPIError
 
+from desktop_app.shop_record.by_database import by_database
 from desktop_app.shop_record.dialect import wait_at_most
 
 # How much a word counts in each column, in the columns' order: most where the customer says it.
@@ -51,6 +52,7 @@ class Wanted:
 _COLUMNS = attrgetter(*(field.name for field in fields(JobText)))
 
 
+@by_database
 def write_texts(connection: Connection, texts: Mapping[int, JobText]) -> None:
     """Put the texts of jobs into the index, in place of what it had for them."""
     if texts:
@@ -61,6 +63,7 @@ def write_texts(connection: Connection, texts: Mapping[int, JobText]) -> None:
         )
 
 
+@by_database
 @contextmanager
 def room_to_write(connection: Connection) -> Iterator[None]:
     """Give the database and its index more memory while very much is written in one deed."""
@@ -82,6 +85,7 @@ def _hold_back(connection: Connection, size: int) -> None:
     connection.exec_driver_sql(said, (size,))
 
 
+@by_database
 def read_texts(connection: Connection, jobs: Sequence[int]) -> dict[int, JobText]:
     """Return what the index has of these jobs."""
     rows = connection.execute(
@@ -94,23 +98,27 @@ def read_texts(connection: Connection, jobs: Sequence[int]) -> dict[int, JobText
     return {row[0]: JobText(*row[1:]) for row in rows}
 
 
+@by_database
 def remove_texts(connection: Connection, jobs: Sequence[int]) -> None:
     """Take jobs out of the index."""
     for job in jobs:
         connection.execute(text("DELETE FROM job_text WHERE rowid = :id"), {"id": job})
 
 
+@by_database
 def remove_range(connection: Connection, first: int, last: int) -> None:
     """Take all jobs from the first to the last out of the index."""
     gone = "DELETE FROM job_text WHERE rowid BETWEEN ? AND ?"
     connection.exec_driver_sql(gone, (first, last))
 
 
+@by_database
 def empty_index(connection: Connection) -> None:
     """Take everything out of the index."""
     connection.execute(text("DELETE FROM job_text"))
 
 
+@by_database
 def index_is_whole(connection: Connection) -> bool:
     """Let the index hold its words against its texts; it takes the lock of a writer for that."""
     try:
@@ -123,26 +131,31 @@ def index_is_whole(connection: Connection) -> bool:
     return True
 
 
+@by_database
 def make_words_anew(connection: Connection) -> None:
     """Make the words of the index anew from its texts, however damaged they are."""
     connection.exec_driver_sql("INSERT INTO job_text(job_text) VALUES ('rebuild')")
 
 
+@by_database
 def jobs_indexed(connection: Connection) -> set[int]:
     """Return the jobs that the index has texts of."""
     return {row[0] for row in connection.exec_driver_sql("SELECT rowid FROM job_text")}
 
 
+@by_database
 def best(connection: Connection, all_of: Sequence[Wanted], limit: int) -> list[int]:
     """Return the jobs that have all the words, by BM25 (k1 1.2, b 0.75, columns weighted)."""
     return _matching(connection, all_of, f"AND rank MATCH '{_RANK}' ORDER BY rank", limit)
 
 
+@by_database
 def newest(connection: Connection, all_of: Sequence[Wanted], limit: int) -> list[int]:
     """Return the jobs that have all the words, the newest first; nothing is scored."""
     return _matching(connection, all_of, "ORDER BY rowid DESC", limit)
 
 
+@by_database
 def jobs_with_stems(connection: Connection, stems: Iterable[str]) -> dict[str, int]:
     """Return in how many jobs each of these stems stands; those in none are left out."""
     listed = {f"s{i}": stem for i, stem in enumerate(stems)}
@@ -155,6 +168,7 @@ def jobs_with_stems(connection: Connection, stems: Iterable[str]) -> dict[str, i
     return {row[0]: row[1] for row in rows}
 
 
+@by_database
 def stems_beginning(connection: Connection, beginning: str, limit: int) -> list[tuple[str, int]]:
     """Return stems that begin so, with the number of jobs that have each."""
     rows = connection.execute(
@@ -162,12 +176,6 @@ def stems_beginning(connection: Connection, beginning: str, limit: int) -> list[
         {"low": beginning, "high": beginning + _LAST_CHARACTER, "most": limit},
     )
     return [(row[0], row[1]) for row in rows]
-
-
-def among(ids: Iterable[int]) -> Select[tuple[int]]:
-    """Return the ids as something to select from, however many there are."""
-    listed = func.json_each(json.dumps(list(ids))).table_valued(column("value"))
-    return select(listed.c.value)
 
 
 def _matching(

@@ -13,6 +13,7 @@ from sqlalchemy import Connection, text
 from sqlalchemy.exc import DBAPIError
 
 from desktop_app.shop_record import dialect, history
+from desktop_app.shop_record.server_folder import is_server_folder
 from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 
 _PAGES = 1000  # copied at a time: for so long, some milliseconds, nobody can write
@@ -22,13 +23,18 @@ _WAIT_S = 10.0
 
 @dataclass(frozen=True, slots=True)
 class RecordFacts:
-    """Where the history of a copy stands, its form, and the photos that its rows name."""
+    """Where the history of a copy stands, its form, its jobs and the photos that its rows name.
+
+    `last_at` is when its last entry was written, as it is kept.
+    """
 
     shop: str
     record_form: str
     entries: int
     head: str
     photos: frozenset[str]
+    jobs: int
+    last_at: str
 
 
 class _Unsteady(Exception):
@@ -41,6 +47,11 @@ def take_snapshot(record: Path, to: Path) -> None:
     Others go on reading and writing. It is not on the disk yet when this returns. Raises
     ShopTrouble where somebody holds the record for long, or where there is no room.
     """
+    if is_server_folder(record.parent):
+        from desktop_app.shop_record.server_snapshot import copy_from_server
+
+        copy_from_server(record.parent, to)
+        return
     try:
         live = sqlite3.connect(f"{record.resolve().as_uri()}?mode=rw", uri=True, timeout=_WAIT_S)
         try:
@@ -115,7 +126,9 @@ def _facts(connection: Connection, wholly: bool) -> RecordFacts:
     for words in (*problems, *broken):
         raise ShopDamaged(words[:200])
     first = connection.execute(text("SELECT hash FROM history WHERE seq = 1")).scalar()
-    head = "SELECT hash FROM history ORDER BY seq DESC LIMIT 1"
+    last = connection.execute(
+        text("SELECT hash, at FROM history ORDER BY seq DESC LIMIT 1")
+    ).first()
     # Forms that are older than this program's tables are read too: so these are plain words.
     named: Sequence[Any] = (
         connection.execute(text("SELECT DISTINCT sha256 FROM photo")).scalars().all()
@@ -125,8 +138,10 @@ def _facts(connection: Connection, wholly: bool) -> RecordFacts:
         shop=first or "",
         record_form=str(form),
         entries=entries,
-        head=connection.execute(text(head)).scalar() or "",
+        head=last.hash if last else "",
         photos=frozenset(str(one) for one in named),
+        jobs=connection.execute(text("SELECT count(*) FROM job")).scalar_one(),
+        last_at=str(last.at) if last else "",
     )
 
 

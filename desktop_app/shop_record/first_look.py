@@ -3,15 +3,14 @@
 from __future__ import annotations
 
 import os
-from contextlib import suppress
 from pathlib import Path
 
 from desktop_app.shop_record import dialect
-from desktop_app.shop_record.backups_made import asked_of, places
+from desktop_app.shop_record.backups_found import backup_folders
 from desktop_app.shop_record.last_good import way_back
 from desktop_app.shop_record.record import FILE_NAME, ShopRecord
 from desktop_app.shop_record.shared_disk import on_shared_disk
-from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
+from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble, ShopUnwritable
 
 
 def first_look(record: ShopRecord) -> ShopTrouble | None:
@@ -34,23 +33,21 @@ def _damage(record: ShopRecord) -> ShopDamaged | None:
             short = dialect.is_cut_short(connection, record.folder / FILE_NAME)
     except ShopDamaged as damage:
         found, short = [damage.what], False
+    except FileNotFoundError:  # what is open can be read on where the system lets files go so
+        found, short = ["its file is gone"], False
     except ShopTrouble:
         return None  # busy: the check will say
     if not found and not short:
         return None
     what = found[0] if found else "the end of its file is missing"
-    bases: list[Path] = []
-    with suppress(ShopTrouble):
-        rules, shop, _ = asked_of(record)
-        bases = list(places(record, rules, shop).values())
     return ShopDamaged(
         f"The shop's record is damaged ({what[:200].rstrip('.')}).",
         kept="What can still be read is shown; nothing is written into it any more.",
-        do=way_back(record.folder, *bases),
+        do=way_back(record.folder, *backup_folders(record)),
     )
 
 
-def _unwritable(folder: Path) -> ShopTrouble | None:
+def _unwritable(folder: Path) -> ShopUnwritable | None:
     """Try to write beside the record: rights alone don't tell of a disk that is read only."""
     probe = folder / f".benchwitness-{os.getpid()}.probe"
     try:
@@ -61,7 +58,7 @@ def _unwritable(folder: Path) -> ShopTrouble | None:
         why = "shop.sqlite is write-protected"
     except OSError as error:
         why = error.strerror or str(error)
-    return ShopTrouble(
+    return ShopUnwritable(
         f"The shop's folder {folder} can be read but not written ({why}).",
         kept="Everything can be looked at; nothing can be saved.",
         do="Ask for the right to write, or look at the disk, and open the shop again.",

@@ -1,12 +1,14 @@
 """Generations of backups: one a day in a folder, which share the photos that they have in common.
 
 Below the folder lie `photos/` and, for each generation, a folder with its record and its manifest,
-named by its moment. A folder without a manifest is none.
+named by its moment. A folder without a manifest is none. Others are made before something that
+changes much; they carry the reason.
 """
 
 from __future__ import annotations
 
 import os
+import re
 import shutil
 from collections.abc import Generator, Iterator
 from contextlib import suppress
@@ -31,6 +33,7 @@ from desktop_app.shop_record.backup_pieces import (
     sweep,
     told_of_disk,
 )
+from desktop_app.shop_record.backup_turn import my_turn
 from desktop_app.shop_record.generations_kept import which_stay
 from desktop_app.shop_record.photo_files import PhotoFiles, sync_folder
 from desktop_app.shop_record.shared_photos import BACKING_UP, share_photos
@@ -38,6 +41,7 @@ from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
 
 _STAMP = "%Y-%m-%d-%H%M%S"
+_NAME = re.compile(r"(\d{4}-\d\d-\d\d-\d{6})(?:-(\d{1,3}))?")  # the second of one second is -2
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,49 +57,79 @@ def generations_in(base: Path) -> list[tuple[datetime, Path]]:
     """Return the finished generations of a folder, the oldest first; moments have no offset."""
     found = []
     for manifest in base.glob(f"*/{MANIFEST}") if base.is_dir() else ():
-        with suppress(ValueError):
-            found.append((datetime.strptime(manifest.parent.name, _STAMP), manifest.parent))  # noqa: DTZ007
-    return sorted(found)
+        if name := _NAME.fullmatch(manifest.parent.name):
+            with suppress(ValueError):
+                moment = datetime.strptime(name[1], _STAMP)  # noqa: DTZ007
+                found.append((moment, int(name[2] or 1), manifest.parent))
+    return [(moment, folder) for moment, _, folder in sorted(found)]
 
 
-def make_generation(shop: Path, base: Path, now: datetime) -> Generator[Step, None, GenerationMade]:
+def make_generation(
+    shop: Path, base: Path, now: datetime, reason: str = ""
+) -> Generator[Step, None, GenerationMade]:
     """Back a shop up below `base`: its record anew, of its photos only those not there yet.
 
     What was written is read again; the manifest comes last. Then older generations that need not
-    stay go, and the photos that only they had. Raises ShopTrouble as a backup does.
+    stay go, and the photos that only they had. One at a time: who comes second waits. With a
+    `reason` ("before an import") it is made in a hurry: photos that are not there yet are linked,
+    where the disk can, and copied with the next one. Raises ShopTrouble as a backup does.
     """
     with told_of_disk(f"The backup in {base}"):
         base.mkdir(exist_ok=True)
-        sweep(base, ".being-made-*")
-        beside = base / f".being-made-{os.getpid()}"
-        beside.mkdir()
-        try:
-            yield Step(0, 100, BACKING_UP)
-            manifest = yield from _fill(shop, base, beside, now)
-            folder = base / now.strftime(_STAMP)
-            if folder.exists():
-                raise ShopTrouble("A backup of this second is there already.", do="Try again.")
-            beside.rename(folder)
-            sync_folder(base)
-        finally:
-            shutil.rmtree(beside, ignore_errors=True)
-        return GenerationMade(folder, manifest, _thin_out(base, now))
+        with (yield from my_turn(base, waits=True)):
+            return (yield from generation_in_turn(shop, base, now, reason))
 
 
-def _fill(shop: Path, base: Path, beside: Path, now: datetime) -> Generator[Step, None, Manifest]:
+def generation_in_turn(
+    shop: Path, base: Path, now: datetime, reason: str = ""
+) -> Generator[Step, None, GenerationMade]:
+    """Do what `make_generation` does, for who has the turn at the folder already."""
+    sweep(base, ".being-made-*")
+    beside = base / f".being-made-{os.getpid()}"
+    beside.mkdir()
+    try:
+        yield Step(0, 100, BACKING_UP)
+        manifest = yield from _fill(shop, base, beside, now, reason)
+        folder = _free_name(base, now)
+        beside.rename(folder)
+        sync_folder(base)
+    finally:
+        shutil.rmtree(beside, ignore_errors=True)
+    return GenerationMade(folder, manifest, _thin_out(base, now))
+
+
+def take_away(folder: Path) -> None:
+    """Take a generation away that nobody needs; its photos go with the next thinning out."""
+    with suppress(OSError):
+        (folder / MANIFEST).unlink()  # from now on it is none
+        shutil.rmtree(folder)
+
+
+def _free_name(base: Path, now: datetime) -> Path:
+    folder, number = base / now.strftime(_STAMP), 1
+    while folder.exists():
+        number += 1
+        folder = base / f"{now.strftime(_STAMP)}-{number}"
+    return folder
+
+
+def _fill(
+    shop: Path, base: Path, beside: Path, now: datetime, reason: str
+) -> Generator[Step, None, Manifest]:
     facts, record = copy_record(shop, beside / RECORD)
     members, missing = [record], list[str]()
     for member, content in own_kinds(shop):
         (beside / member.name).parent.mkdir(exist_ok=True)
         _write(beside / member.name, content)
         members.append(member)
-    sizes = yield from share_photos(shop, base, photo_names(shop, facts), now)
+    names = photo_names(shop, facts)
+    sizes = yield from share_photos(shop, base, names, now, in_a_hurry=bool(reason))
     for sha256, size in sizes.items():
         if size is None:
             missing.append(sha256)
         else:
             members.append(Member(photo_name(sha256), sha256, size))
-    manifest = manifest_of(facts, members, missing, now)
+    manifest = manifest_of(facts, members, missing, now, reason)
     if wrong := agrees(manifest, facts):
         raise ShopTrouble(f"The backup was not made: {wrong}.", do="Try again.")
     _write(beside / MANIFEST, manifest.as_bytes())
@@ -116,9 +150,7 @@ def _thin_out(base: Path, now: datetime) -> int:
     stay = which_stay((moment for moment, _ in made), now.replace(tzinfo=None))
     going = [folder for moment, folder in made if moment not in stay]
     for folder in going:
-        with suppress(OSError):
-            (folder / MANIFEST).unlink()  # from now on it is none
-            shutil.rmtree(folder)
+        take_away(folder)
     if going and not any(base.glob(".being-made-*")):
         _forget_photos(base)
     return len(going)

@@ -13,6 +13,7 @@ from sqlalchemy import Connection, func, insert, select
 
 from desktop_app.shop_record.bulk import BulkRows, reverse_bulk
 from desktop_app.shop_record.deed import Deed, RowChange
+from desktop_app.shop_record.plain_text import plain_text
 from desktop_app.shop_record.rows_expected import EntryHeard
 from desktop_app.shop_record.tables import Base, HistoryEntry
 from desktop_app.shop_record.taken_back import taken_back_among
@@ -48,26 +49,28 @@ def write_entry(deed: Deed, at: datetime, who: str, place: str, reverses: int | 
     number, previous = last_entry(deed.connection)
     seq, previous = number + 1, previous or GENESIS
     stamp = at.isoformat(timespec="seconds")
+    who, words = plain_text(who), plain_text(deed.words)
     facts: dict[str, Any] = {
         "at": stamp,
         "who": who,
         "place": place,
-        "words": deed.words,
+        "words": words,
         "reverses": reverses,
         "changes": [asdict(change) for change in deed.changes],
     }
     if deed.bulk:
         facts["bulk"] = [one.as_facts() for one in deed.bulk]
     body = json.dumps(facts, sort_keys=True, separators=(",", ":"), ensure_ascii=False)
+    deed.entry = (seq, chained_hash(previous, seq, body))
     deed.connection.execute(
         insert(HistoryEntry).values(
             seq=seq,
             at=stamp,
             who=who,
-            words=deed.words,
+            words=words,
             body=body,
             reverses=reverses,
-            hash=chained_hash(previous, seq, body),
+            hash=deed.entry[1],
         )
     )
     return seq
@@ -83,6 +86,13 @@ def last_entry(connection: Connection) -> tuple[int, str]:
     wanted = select(HistoryEntry.seq, HistoryEntry.hash).order_by(HistoryEntry.seq.desc())
     last = connection.execute(wanted.limit(1)).first()
     return (0, "") if last is None else (last.seq, last.hash)
+
+
+def hash_of(connection: Connection, seq: int) -> str | None:
+    """Return the hash of an entry; None where there is no such entry."""
+    return connection.execute(
+        select(HistoryEntry.hash).where(HistoryEntry.seq == seq)
+    ).scalar_one_or_none()
 
 
 def first_entry(connection: Connection, since: date) -> int:
@@ -121,13 +131,22 @@ def entry_of(connection: Connection, seq: int) -> Entry | None:
     return None if row is None else Entry(*row)
 
 
-def stacks(connection: Connection) -> tuple[list[Entry], list[Entry]]:
-    """Return what can be undone and what can be redone, the next one last in each list."""
-    rows = connection.execute(
-        select(HistoryEntry.seq, HistoryEntry.words, HistoryEntry.who, HistoryEntry.reverses)
-        .order_by(HistoryEntry.seq.desc())
-        .limit(UNDO_REACH)
-    ).all()
+def stacks(connection: Connection, place: str | None = None) -> tuple[list[Entry], list[Entry]]:
+    """Return what can be undone and what can be redone, the next one last in each list.
+
+    Of the deeds of one computer alone where that is named: nobody undoes by a key what somebody
+    did at another desk. The body of an entry has sorted names and no spaces, and quotes inside of
+    what people typed are escaped in it: so the computer is found by its letters.
+    """
+    wanted = select(HistoryEntry.seq, HistoryEntry.words, HistoryEntry.who, HistoryEntry.reverses)
+    if place is not None:
+        named = f'"place":{json.dumps(place, ensure_ascii=False)},"reverses":'
+        wanted = wanted.where(HistoryEntry.body.contains(named, autoescape=True))
+    reach = wanted.order_by(HistoryEntry.seq.desc()).limit(UNDO_REACH)
+    if place is not None:
+        last = select(func.max(HistoryEntry.seq)).scalar_subquery()
+        reach = reach.where(HistoryEntry.seq > last - UNDO_REACH)
+    rows = connection.execute(reach).all()
     return sort_out([Entry(*row) for row in reversed(rows)])
 
 

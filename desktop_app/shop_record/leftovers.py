@@ -1,9 +1,12 @@
-"""Files among the photos that nothing names: told by the check, moved aside only when asked to."""
+"""Files that nothing names, among the photos and beside the record: told by the check.
+
+They are moved aside only when somebody asks for it.
+"""
 
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Set
+from collections.abc import Iterable, Iterator, Set
 from datetime import datetime, timedelta
 from pathlib import Path
 
@@ -13,6 +16,8 @@ from desktop_app.shop_record.problem import Problem
 
 TRASH = "trash"
 OLD = timedelta(days=1)  # a younger one may be just being written
+COPIES = "shop-before-*.sqlite"  # of the record, as they were made before backups had a reason
+THE_COPIES = "copies beside the record"
 _NAMED = re.compile(r"[0-9a-f]{64}")
 _SET_ASIDE = f"“benchwitness check --mend” moves it into the folder {TRASH} of the shop."
 
@@ -46,16 +51,39 @@ def leftover_problems(photos: PhotoFiles, named: Set[str], now: datetime) -> Ite
         yield Problem("the photo folder", said, False, _SET_ASIDE)
 
 
+def copies_beside(shop: Path) -> list[Path]:
+    """Return the copies of the record that lie beside it from former imports and updates."""
+    return sorted(shop.glob(COPIES))
+
+
+def copy_problems(shop: Path) -> Iterator[Problem]:
+    """Tell of each of those copies; today a backup is made in their place."""
+    for path in copies_beside(shop):
+        size = path.stat().st_size / 1e6
+        said = f"{path.name} was set aside before an import or an update ({size:,.1f} MB)."
+        yield Problem(THE_COPIES, said, False, f"If nobody needs it any more: {_SET_ASIDE}")
+
+
 def set_aside(photos: PhotoFiles, named: Set[str], now: datetime) -> list[tuple[Path, Path]]:
-    """Move the leftovers into a folder of this moment in the shop's trash; say from where to where.
+    """Move the leftovers among the photos into the shop's trash; say from where to where.
 
     Nothing is deleted. Raises ShopTrouble where the disk refuses; what was moved by then stays.
     """
-    shop = photos.folder.parent
+    return _into_trash(
+        photos.folder.parent, (path for path, _ in leftovers(photos, named, now)), now
+    )
+
+
+def set_copies_aside(shop: Path, now: datetime) -> list[tuple[Path, Path]]:
+    """Move the copies beside the record into the shop's trash, as `set_aside` does."""
+    return _into_trash(shop, copies_beside(shop), now)
+
+
+def _into_trash(shop: Path, paths: Iterable[Path], now: datetime) -> list[tuple[Path, Path]]:
     trash = shop / TRASH / now.strftime("%Y-%m-%d-%H%M%S")
     moved = []
     with told_of_disk(f"The folder {trash}"):
-        for path, _ in leftovers(photos, named, now):
+        for path in paths:
             to = trash / path.relative_to(shop)
             to.parent.mkdir(parents=True, exist_ok=True)
             path.rename(to)

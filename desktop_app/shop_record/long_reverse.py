@@ -21,9 +21,9 @@ def nobody_waits(done: int, of: int) -> None:
     """Hear how far it is, for who doesn't want to know."""
 
 
-def next_is_long(connection: Connection, which: int) -> bool:
-    """Tell whether the next undo (0) or redo (1) takes long."""
-    stack = stacks(connection)[which]
+def next_is_long(connection: Connection, which: int, place: str | None = None) -> bool:
+    """Tell whether the next undo (0) or redo (1) takes long; `place` as in `stacks`."""
+    stack = stacks(connection, place)[which]
     return bool(stack) and is_long(connection, stack[-1])
 
 

@@ -9,14 +9,17 @@ from datetime import datetime
 from pathlib import Path
 
 from sqlalchemy import Connection, Engine
-from sqlalchemy.exc import IntegrityError
+from sqlalchemy.exc import DBAPIError, IntegrityError
 
 from desktop_app.shop_record import dialect, history, upgrade
 from desktop_app.shop_record.bulk import BulkRows
+from desktop_app.shop_record.by_database import SERVER
 from desktop_app.shop_record.deed import Deed, Done, RowChange
 from desktop_app.shop_record.dialect_search import room_to_write
 from desktop_app.shop_record.long_reverse import Tell, is_long, nobody_waits
 from desktop_app.shop_record.photo_files import PhotoFiles
+from desktop_app.shop_record.server_folder import is_server_folder
+from desktop_app.shop_record.server_trouble import ServerLost, not_known_whether_kept
 from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 from desktop_app.shop_record.under_way import LongWriting, forget, under_way
 
@@ -34,38 +37,56 @@ class ShopRecord:
     is derived (the search index) in step; `bulk_followers` with the ranges of rows that it added
     or took out. `know_tables` is called before an undo, which meets
     tables that nothing else may have loaded yet. `who` is the person at the desk now. `refuses` is
-    told to whoever wants to write, once the record was found damaged.
+    told to whoever wants to write, once the record was found damaged. `folder` is what stays on
+    this computer where the record is on a server; `away` is told to everybody, at once, while that
+    can't be reached and somebody watches for it to come back (`is_watched`).
     """
 
-    def __init__(self, folder: Path, engine: Engine, clock: Clock) -> None:
+    def __init__(
+        self, folder: Path, engine: Engine, clock: Clock, photos: PhotoFiles | None = None
+    ) -> None:
         self.folder = folder
         self.clock = clock
         self.who = ""
         self.refuses: ShopTrouble | None = None
-        self.photos = PhotoFiles(folder / "photos")
+        self.photos = photos or PhotoFiles(folder / "photos")
         self.followers: list[Follower] = []
         self.bulk_followers: list[BulkFollower] = []
         self.know_tables: Callable[[], None] = lambda: None
+        self.away: ServerLost | None = None
+        self.is_watched = False
         self._engine = engine
 
     @contextmanager
     def reading(self) -> Iterator[Connection]:
         """Give a connection to read from; its whole use sees one state of the record."""
-        with self._connected() as connection, connection.begin():
+        with self._told(), self._begun(writing=False) as connection:
             yield connection
+
+    @property
+    def on_server(self) -> bool:
+        """Tell whether the record is on a server and not in the folder."""
+        return self._engine.dialect.name == SERVER
+
+    @property
+    def undoes_of(self) -> str | None:
+        """Return the computer whose deeds undo takes back; None for all, where there is but one."""
+        return platform.node() if self.on_server else None
+
+    def listening(self) -> Connection:
+        """Return a connection for who watches; it is to be closed before the record is."""
+        return self._engine.connect()
 
     @contextmanager
     def deed(self, words: str) -> Iterator[Deed]:
         """Open a deed; when the block ends well it is committed with its entry, else nothing is."""
-        with self._writing() as connection:
-            deed = Deed(connection, words)
+        with self._writing(words) as deed:
             yield deed
             self._finish(deed, None)
 
     def do(self, words: str, work: Callable[[Deed], None]) -> Done:
         """Carry out `work` as one deed and say what was done."""
-        with self._writing() as connection:
-            deed = Deed(connection, words)
+        with self._writing(words) as deed:
             work(deed)
             seq = self._finish(deed, None)
         return _done(deed, seq)
@@ -73,7 +94,7 @@ class ShopRecord:
     def undo_and_redo(self) -> tuple[str | None, str | None]:
         """Return the words of the deeds that undo would take back and redo bring back, or None."""
         with self.reading() as connection:
-            undo, redo = history.stacks(connection)
+            undo, redo = history.stacks(connection, self.undoes_of)
         return (undo[-1].words if undo else None, redo[-1].words if redo else None)
 
     def can_undo(self) -> str | None:
@@ -98,11 +119,11 @@ class ShopRecord:
     def take_back(self, seq: int) -> Done:
         """Take back the one deed of an entry, however old; refused as undo is."""
         self.know_tables()
-        with self._writing() as connection:
-            entry = history.entry_of(connection, seq)
+        with self._writing("") as deed:
+            entry = history.entry_of(deed.connection, seq)
             if entry is None:
                 raise ShopTrouble(f"There is no entry {seq} in the history.")
-            return self._reverse_entry(connection, entry)
+            return self._reverse_entry(deed, entry)
 
     def close(self) -> None:
         """Close all connections."""
@@ -110,21 +131,19 @@ class ShopRecord:
 
     def _reverse(self, which: int, word: str, tell: Tell) -> Done:
         self.know_tables()
-        with LongWriting(self.folder) as long, self._writing() as connection:
-            stack = history.stacks(connection)[which]
+        with LongWriting(self.folder) as long, self._writing(word, tell) as deed:
+            stack = history.stacks(deed.connection, self.undoes_of)[which]
             if not stack:
                 raise ShopTrouble(f"There is nothing to {word}.")
             entry = stack[-1]
-            if not is_long(connection, entry):
-                return self._reverse_entry(connection, entry, tell)
+            if not is_long(deed.connection, entry):
+                return self._reverse_entry(deed, entry)
             long.say(f"{word.capitalize()}: {entry.words}")
-            with room_to_write(connection):
-                return self._reverse_entry(connection, entry, tell)
+            with room_to_write(deed.connection):
+                return self._reverse_entry(deed, entry)
 
-    def _reverse_entry(
-        self, connection: Connection, entry: history.Entry, tell: Tell = nobody_waits
-    ) -> Done:
-        deed = Deed(connection, entry.words, tell=tell)
+    def _reverse_entry(self, deed: Deed, entry: history.Entry) -> Done:
+        deed.words = entry.words
         try:
             history.reverse(deed, entry.seq)
         except IntegrityError as error:
@@ -136,21 +155,68 @@ class ShopRecord:
         return _done(deed, self._finish(deed, entry.seq))
 
     @contextmanager
-    def _writing(self) -> Iterator[Connection]:
+    def _writing(self, words: str, tell: Tell = nobody_waits) -> Iterator[Deed]:
+        """Open a deed, committed at the end; where nobody answers that it is, it is asked after."""
         if self.refuses is not None:
             raise self.refuses
-        with self._connected() as connection:
-            connection = connection.execution_options(writing=True)
-            with connection.begin():
-                forget(self.folder)
-                yield connection
+        deed: Deed | None = None
+        with self._told():
+            try:
+                with self._begun(writing=True) as connection:
+                    forget(self.folder)
+                    deed = Deed(connection, words, tell=tell)
+                    yield deed
+            except DBAPIError as error:
+                if deed is None or deed.entry is None or not error.connection_invalidated:
+                    raise
+                self._ask_after(deed.entry, error)
 
     @contextmanager
-    def _connected(self) -> Iterator[Connection]:
-        """Give a connection; where something long is under way nobody waits for it, but is told."""
-        with _told(self.folder), self._engine.connect() as connection:
-            dialect.wait_at_most(connection, 0.05 if under_way(self.folder) else None)
+    def _begun(self, *, writing: bool) -> Iterator[Connection]:
+        """Begin on a connection; one that was lost while it lay idle is made anew, once.
+
+        Where something long is under way nobody waits for it, but is told.
+        """
+        if self.away is not None:
+            raise self.away
+        waits = 0.05 if under_way(self.folder) else None
+        for again in (True, False):
+            connection = self._engine.connect()
+            try:
+                dialect.wait_at_most(connection, waits)
+                begun = connection.execution_options(writing=writing).begin()
+            except DBAPIError as error:
+                connection.close()
+                if not (again and error.connection_invalidated):
+                    raise
+                continue
+            break
+        with connection, begun:
             yield connection
+
+    def _ask_after(self, entry: tuple[int, str], error: DBAPIError) -> None:
+        """Find out whether a deed was kept whose commit nobody confirmed; raise where it was not.
+
+        Its hash can stand in no other entry. Who asks takes the lock of writers first, so the
+        deed is over by then, one way or the other.
+        """
+        try:
+            with self._begun(writing=True) as connection:
+                kept = history.hash_of(connection, entry[0]) == entry[1]
+        except DBAPIError as away:
+            raise not_known_whether_kept() from away
+        if not kept:
+            raise error
+
+    @contextmanager
+    def _told(self) -> Iterator[None]:
+        try:
+            with _told(self.folder):
+                yield
+        except ServerLost as lost:
+            if self.is_watched:
+                self.away = lost
+            raise
 
     def _finish(self, deed: Deed, reverses: int | None) -> int | None:
         if not deed.changes and not deed.bulk:
@@ -173,14 +239,17 @@ def create_shop(folder: Path, clock: Clock) -> ShopRecord:
             raise ShopTrouble(
                 f"The folder {folder} is not empty.", do="Choose an empty or a new folder."
             )
-        path = folder / FILE_NAME
-        dialect.create_file(path)
-        upgrade.build(path)
+        _make_record(folder)
     except OSError as error:
         raise ShopTrouble(
             f"The folder {folder} cannot be used: {error.strerror}.", do="Choose another folder."
         ) from error
-    return ShopRecord(folder, dialect.open_engine(path), clock)
+    return open_shop(folder, clock)
+
+
+def _make_record(folder: Path) -> None:
+    dialect.create_file(folder / FILE_NAME)
+    upgrade.build(folder / FILE_NAME)
 
 
 def open_shop(folder: Path, clock: Clock) -> ShopRecord:
@@ -188,6 +257,11 @@ def open_shop(folder: Path, clock: Clock) -> ShopRecord:
 
     Raises ShopTrouble where there is no shop, the file is another program's, damaged or newer.
     """
+    if is_server_folder(folder):
+        from desktop_app.shop_record.server_shop import open_on_server
+
+        with _told(folder):
+            return open_on_server(folder, clock)
     path = folder / FILE_NAME
     try:
         if folder.is_file():

@@ -6,6 +6,7 @@ import os
 import shutil
 from collections.abc import Generator, Iterable
 from concurrent.futures import ThreadPoolExecutor
+from contextlib import suppress
 from datetime import datetime
 from pathlib import Path
 
@@ -20,18 +21,21 @@ _DAYS_ROUND = 30  # in so many days each photo that lies there is read again onc
 
 
 def share_photos(
-    shop: Path, base: Path, photos: Iterable[str], now: datetime
+    shop: Path, base: Path, photos: Iterable[str], now: datetime, *, in_a_hurry: bool = False
 ) -> Generator[Step, None, dict[str, int | None]]:
     """See that photos of a shop, said by SHA-256, lie below `base`; those that are not are copied.
 
-    Returns the size of each in bytes; None where it is gone or damaged in the shop too.
+    `in_a_hurry` they become a second name of the same file where the disk can do that, and are only
+    read; the next time that is not in a hurry they are copied. Returns the size of each in bytes;
+    None where it is gone or damaged in the shop too.
     """
     wanted, kept = list(photos), PhotoFiles(base / "photos")
     new = {kept.path(sha256).parent for sha256 in wanted if not kept.path(sha256).exists()}
     sizes: dict[str, int | None] = {}
     with ThreadPoolExecutor(SIDE_BY_SIDE) as hands:
         try:
-            shared = hands.map(lambda sha256: _share(shop, kept, sha256, now), wanted)
+            look_on = None if in_a_hurry else now.toordinal() % _DAYS_ROUND
+            shared = hands.map(lambda sha256: _share(shop, kept, sha256, look_on), wanted)
             for sha256, size in zip(wanted, shared, strict=True):
                 yield Step(10 + 90 * len(sizes) // len(wanted), 100, BACKING_UP)
                 sizes[sha256] = size
@@ -42,16 +46,20 @@ def share_photos(
     return sizes
 
 
-def _share(shop: Path, kept: PhotoFiles, sha256: str, now: datetime) -> int | None:
+def _share(shop: Path, kept: PhotoFiles, sha256: str, look_on: int | None) -> int | None:
     """See that a photo lies among the shared ones; its size, or None where none can be had.
 
-    One that lies there is believed by its size, and read again once in some weeks.
+    One that lies there is believed by its size, and read again once in some weeks: on the day
+    `look_on` of them, None in a hurry.
     """
     ours, theirs = kept.path(sha256), PhotoFiles(shop / "photos").path(sha256)
-    looked_at_today = int(sha256[:4], 16) % _DAYS_ROUND == now.toordinal() % _DAYS_ROUND
-    if not looked_at_today and (size := size_of(ours)) is not None and size == size_of(theirs):
-        return size
-    if kept.is_whole(sha256):
+    same = size_of(ours) is not None and size_of(ours) == size_of(theirs)
+    linked = same and look_on is not None and ours.samefile(theirs)
+    if same and not linked and int(sha256[:4], 16) % _DAYS_ROUND != look_on:
+        return size_of(ours)
+    if look_on is None and not ours.exists():
+        _link(theirs, ours)
+    if not linked and kept.is_whole(sha256):
         return size_of(ours)
     if size_of(theirs) is None:
         return None
@@ -71,6 +79,14 @@ def _share(shop: Path, kept: PhotoFiles, sha256: str, now: datetime) -> int | No
             do="Use another disk, and have this one looked at.",
         )
     return None
+
+
+def _link(source: Path, to: Path) -> None:
+    """Let a photo that the shop keeps lie in a second place too, where the disk can do that."""
+    if size_of(source) is not None:
+        with suppress(OSError):
+            to.parent.mkdir(parents=True, exist_ok=True)
+            os.link(source, to)
 
 
 def _copy(source: Path, to: Path) -> None:

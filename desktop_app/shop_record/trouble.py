@@ -25,3 +25,7 @@ class ShopTrouble(Exception):
 
 class ShopDamaged(ShopTrouble):
     """The record itself is damaged, or is no record at all."""
+
+
+class ShopUnwritable(ShopTrouble):
+    """The shop can be looked at, and nothing can be saved in it."""

@@ -1,7 +1,7 @@
 """What is being written for a long time, told to whoever wants the record meanwhile.
 
-Who writes holds the database's own lock; a file beside the record only says in words what for. One
-that a killed program left behind costs nothing: whoever gets the lock takes it away.
+Who writes holds the database's own lock; a file beside the record only says in words what for, and
+counts as long as whoever wrote it holds it: one that a killed program left behind says nothing.
 """
 
 from __future__ import annotations
@@ -9,6 +9,9 @@ from __future__ import annotations
 from contextlib import suppress
 from pathlib import Path
 from types import TracebackType
+from typing import BinaryIO
+
+from desktop_app.shop_record.held_file import hold, is_held
 
 FILE_NAME = "shop-under-way.txt"
 _MOST = 200
@@ -19,13 +22,12 @@ class LongWriting:
 
     def __init__(self, folder: Path) -> None:
         self._file = folder / FILE_NAME
-        self._said = False
+        self._held: BinaryIO | None = None
 
     def say(self, words: str) -> None:
         """Tell the others, as a sentence begins: "Import jobs.csv"."""
-        self._said = True
         with suppress(OSError):  # they are told less, and the work goes on
-            self._file.write_text(" ".join(words.split())[:_MOST], encoding="utf-8")
+            self._held = hold(self._file, " ".join(words.split())[:_MOST].encode())
 
     def __enter__(self) -> LongWriting:
         return self
@@ -36,20 +38,25 @@ class LongWriting:
         error: BaseException | None,
         traceback: TracebackType | None,
     ) -> None:
-        if self._said:
+        if self._held is not None:
+            self._held.close()
             forget(self._file.parent)
 
 
 def under_way(folder: Path) -> str:
-    """Return what was said to be under way in a shop, or nothing."""
+    """Return what somebody alive says to be under way in a shop, or nothing."""
+    file = folder / FILE_NAME
     try:
-        with (folder / FILE_NAME).open(encoding="utf-8", errors="replace") as file:
-            return file.read(_MOST)
+        with file.open(encoding="utf-8", errors="replace") as told:
+            words = told.read(_MOST)
     except OSError:
         return ""
+    return words if words and is_held(file) else ""
 
 
 def forget(folder: Path) -> None:
-    """Take away what was said."""
-    with suppress(OSError):
-        (folder / FILE_NAME).unlink(missing_ok=True)
+    """Take away what was said by somebody who is gone."""
+    file = folder / FILE_NAME
+    if file.exists() and not is_held(file):
+        with suppress(OSError):
+            file.unlink()

@@ -1,9 +1,10 @@
-"""Bringing a record to the newest form: numbered steps, a copy first, newer ones refused."""
+"""Bringing a record to the newest form: numbered steps, a backup first, newer ones refused."""
 
 from __future__ import annotations
 
+import sqlite3
 from collections.abc import Iterator
-from contextlib import contextmanager
+from contextlib import closing, contextmanager
 from datetime import datetime
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -33,6 +34,11 @@ def build(path: Path) -> None:
         engine.dispose()
 
 
+def build_on(connection: Connection) -> None:
+    """Run all steps in the open transaction of an empty database on a server."""
+    _run_steps(connection)
+
+
 def bring_up_to_date(engine: Engine, path: Path, now: datetime) -> None:
     """Run the steps that an older record lacks; refuse a newer one.
 
@@ -50,12 +56,33 @@ def bring_up_to_date(engine: Engine, path: Path, now: datetime) -> None:
             kept="The record was not touched.",
             do="Install the newer program on this computer too.",
         )
-    aside = path.with_name(f"shop-before-{NEWEST}-{now:%Y%m%d-%H%M%S}.sqlite")
     with _alone(engine) as connection:
         if _version(connection) == found:  # nobody else was quicker
-            with engine.connect() as reader:  # a connection that writes can't be copied from
-                dialect.copy_whole(reader, aside)
+            _back_up(engine, path, now)
             _run_steps(connection)
+
+
+def _back_up(engine: Engine, path: Path, now: datetime) -> None:
+    """Back the shop up as it is; of a damaged one, of which no backup is made, copy the record."""
+    from desktop_app.shop_record.generations import make_generation
+
+    try:
+        for _ in make_generation(path.parent, path.parent / "backups", now, "before an update"):
+            pass
+    except ShopDamaged:
+        aside = path.with_name(f"shop-before-{NEWEST}-{now:%Y%m%d-%H%M%S}.sqlite")
+        with engine.connect() as reader:  # a connection that writes can't be copied from
+            dialect.copy_whole(reader, aside)
+
+
+def is_older(path: Path) -> bool:
+    """Tell whether opening a record takes long, for it is of an older form; in a millisecond."""
+    try:
+        with closing(sqlite3.connect(f"{path.resolve().as_uri()}?mode=ro", uri=True)) as raw:
+            found = raw.execute("SELECT version_num FROM alembic_version").fetchone()
+    except (sqlite3.Error, OSError):
+        return False  # whoever opens it is told why
+    return found is not None and found[0] in STEPS and found[0] != NEWEST
 
 
 @contextmanager

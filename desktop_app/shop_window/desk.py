@@ -28,10 +28,12 @@ class Desk(QObject):
     told = Signal(object)  # ShopTrouble, or a plain sentence
     named = Signal(str)  # who is at the desk from now on; "" for nobody
     names_wanted = Signal()  # a person looks for where the shop's people are named
+    was_shut = Signal()  # nothing can be written any more; `why_shut` says why
 
     def __init__(self, record: ShopRecord, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self.record = record
+        self.why_shut: ShopTrouble | None = None
         self.errands = Errands(self)
         self.errands.told.connect(self.told)
         self._rules: HouseRules | None = None
@@ -77,6 +79,11 @@ class Desk(QObject):
             self.record.who = who
             self.named.emit(who)
 
+    def shut(self, why: ShopTrouble) -> None:
+        """Say that nothing can be written into this shop any more, until it is opened again."""
+        self.why_shut = why
+        self.was_shut.emit()
+
     def now(self) -> datetime:
         """Return the moment by the record's clock."""
         return self.record.clock()
@@ -110,7 +117,7 @@ class Desk(QObject):
         if self._long is not None:
             self.told.emit(ShopTrouble(f"“{self._long.words}” is under way.", do="Wait for it."))
             return None
-        if not self.ask(next_is_long, which):
+        if not self.ask(next_is_long, which, self.record.undoes_of):
             return self._try(reverse)
         words = self.record.undo_and_redo()[which]
 

@@ -85,6 +85,7 @@ class Errands(QObject):
         self._pool.setMaxThreadCount(2)
         self._running: dict[Errand, Callable[[Any], None] | None] = {}
         self._ready: list[_Runner] = []
+        self._finished = False
 
     def run(
         self, words: str, work: Callable[[], Any], then: Callable[[Any], None] | None = None
@@ -92,8 +93,12 @@ class Errands(QObject):
         """Run `work` (a function, or one that returns a generator of Steps) beside the window.
 
         `then(result)` is called in the window's thread; it is left out when the errand was stopped.
+        What is asked for after the window went (by a timer that was still to come) never starts.
         """
         errand = Errand(words, self)
+        if self._finished:
+            errand.stop()
+            return errand
         self._running[errand] = then
         errand.ended_beside.connect(self._end)
         errand.failed_beside.connect(self._fail)
@@ -113,7 +118,8 @@ class Errands(QObject):
         return bool(self._running)
 
     def finish(self) -> None:
-        """Stop all errands and wait for them: call it before the window goes."""
+        """Stop all errands and wait for them, for good: call it before the window goes."""
+        self._finished = True
         self._ready.clear()
         for errand in self._running:
             errand.stop()

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QObject, QTimer, Slot
 
-from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble, ShopUnwritable
 from desktop_app.shop_window.desk import Desk
 
 
@@ -29,5 +29,8 @@ class FirstLook(QObject):
 
     @Slot(object)
     def _say(self, trouble: ShopTrouble | None) -> None:
-        if trouble is not None:
-            self._desk.told.emit(trouble)
+        if trouble is None:
+            return
+        if isinstance(trouble, ShopDamaged | ShopUnwritable):
+            self._desk.shut(trouble)
+        self._desk.told.emit(trouble)

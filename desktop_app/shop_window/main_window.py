@@ -34,6 +34,7 @@ class MainWindow(QMainWindow):
     """
 
     painted = Signal()  # once, when the frame was seen for the first time
+    shop_wanted = Signal(object)  # Path: another shop is to be opened in place of this one
 
     def __init__(self, settings: QSettings | None = None) -> None:
         super().__init__()
@@ -64,6 +65,7 @@ class MainWindow(QMainWindow):
         self._desk = desk
         desk.told.connect(self.strip.tell)
         desk.changed.connect(self.show_undo)
+        desk.was_shut.connect(self.show_undo)
         desk.named.connect(self.strip.look_again)
         desk.changed.connect(self.strip.look_again)
         application = QApplication.instance()
@@ -154,10 +156,12 @@ class MainWindow(QMainWindow):
         """Let the two buttons name what they would do."""
         if self._desk is None:
             return
-        undo, redo = self._desk.record.undo_and_redo()
+        shut = self._desk.why_shut
+        undo, redo = (None, None) if shut else self._desk.record.undo_and_redo()
         for button, word, words in ((self._undo, "Undo", undo), (self._redo, "Redo", redo)):
             button.setEnabled(words is not None)
             said = f"{word}: {words}" if words else f"Nothing to {word.lower()}"
+            said = f"No {word.lower()}: {shut.what}" if shut else said
             button.setToolTip(tooltip(said))
             button.setAccessibleName(said)
 
@@ -174,6 +178,7 @@ class MainWindow(QMainWindow):
         Something that was not accepted is said first; closing once more leaves it behind.
         """
         refused = [found for page in self._places.values() if (found := _save(page))]
+        refused += self._kept_nowhere()
         if refused and not self._warned:
             self._warned = True
             self.strip.tell(refused[0])
@@ -184,6 +189,21 @@ class MainWindow(QMainWindow):
         if self._settings is not None:
             self._settings.setValue("window/geometry", self.saveGeometry())
         super().closeEvent(event)
+
+    def _kept_nowhere(self) -> list[ShopTrouble]:
+        """Say of each form that something is typed in it which this shop can't take any more."""
+        if self._desk is None or self._desk.why_shut is None:
+            return []
+        from desktop_app.shop_window.off_where_shut import typed_in
+
+        do = "Copy it out, or close the window once more."
+        return [
+            ShopTrouble(
+                f"What is typed under “{name}” can't be kept: {self._desk.why_shut.what}", do=do
+            )
+            for name, page in self._places.items()
+            if hasattr(page, "keep_draft") and typed_in(page)
+        ]
 
     def _lay_out(self) -> None:
         self._rail.setFixedWidth(220)

@@ -6,10 +6,10 @@ from collections.abc import Callable
 from time import monotonic
 from typing import TYPE_CHECKING, Any
 
-from PySide6.QtCore import Qt, QTimer, Slot
+from PySide6.QtCore import Qt, QTimer, Signal, Slot
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QProgressBar, QPushButton, QWidget
 
-from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 from desktop_app.shop_window.texts import plain_label
 
 if TYPE_CHECKING:
@@ -26,8 +26,10 @@ class NoticeStrip(QFrame):
 
     A notice that asks for something, a ShopTrouble with something to do, stays until it is put
     away or its cause is gone: one that only tells something is shown over it for a while, and goes
-    by itself.
+    by itself. Beside a damaged shop the way back is offered: `way_back_wanted`.
     """
+
+    way_back_wanted = Signal()
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -38,16 +40,22 @@ class NoticeStrip(QFrame):
         self._bar = QProgressBar()
         self._bar.setAccessibleName("Progress")
         self._bar.setMaximumWidth(260)
-        self._button = QPushButton("Put away")
+        self._button = QPushButton("Put away", self)
         self._button.setAccessibleName("Put the notice away")
         self._button.setFocusPolicy(Qt.FocusPolicy.TabFocus)  # a click leaves the focus where it is
         self._button.clicked.connect(self._press)
+        self._way_back = QPushButton("Bring a backup back…")
+        self._way_back.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+        self._way_back.clicked.connect(self.way_back_wanted)
+        self._way_back.hide()
         row = QHBoxLayout(self)
         row.setContentsMargins(11, 5, 11, 5)
         row.addWidget(self._words, 1)
         row.addWidget(self._bar)
+        row.addWidget(self._way_back)
         row.addWidget(self._button)
         self._asks = ""  # what was asked for and not put away
+        self._damaged = False  # it says that the shop is damaged
         self._holds: Callable[[], bool] = bool  # whether its cause is still there
         self._told_at = 0.0
         self._errand: Errand | None = None
@@ -71,6 +79,7 @@ class NoticeStrip(QFrame):
             from desktop_app.shop_window.notice import how_long
 
             self._asks, self._holds = words, how_long(news)
+            self._damaged = isinstance(news, ShopDamaged)
         self._told_at = monotonic()
         self._show_words(words)
 
@@ -92,6 +101,7 @@ class NoticeStrip(QFrame):
     def _show_words(self, words: str) -> None:
         self._words.setText(words)
         self._bar.hide()
+        self._way_back.setVisible(self._damaged and words == self._asks)
         self._button.setText("Put away")
         self.show()
 
@@ -114,6 +124,7 @@ class NoticeStrip(QFrame):
             self._words.setText(self._errand.words + " …")
             self._bar.setRange(0, 0)
             self._bar.show()
+            self._way_back.hide()
             self._button.setText("Stop")
             self.show()
 

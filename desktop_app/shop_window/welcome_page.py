@@ -12,11 +12,12 @@ from desktop_app.shop_window.texts import plain_label
 
 
 class WelcomePage(ReadingPage):
-    """Three ways to begin."""
+    """Four ways to begin."""
 
     new_wanted = Signal(object)  # Path
     open_wanted = Signal(object)  # Path
     demo_wanted = Signal()
+    backup_wanted = Signal()
 
     def __init__(self) -> None:
         super().__init__()
@@ -24,6 +25,11 @@ class WelcomePage(ReadingPage):
         for words, says, slot in (
             ("Make a new shop…", "In an empty folder of this computer.", self._new),
             ("Open a shop…", "The folder with its record.", self._open),
+            (
+                "Bring a backup back…",
+                "A shop that is damaged or gone comes back into a new folder.",
+                self._backup,
+            ),
             (
                 "Look at the demo shop",
                 "An invented shop with two years of jobs; it is made in under a minute and "
@@ -49,6 +55,10 @@ class WelcomePage(ReadingPage):
         folder = QFileDialog.getExistingDirectory(self, "The folder of the shop")
         if folder:
             self.open_wanted.emit(Path(folder))
+
+    @Slot()
+    def _backup(self) -> None:
+        self.backup_wanted.emit()
 
     @Slot()
     def _demo(self) -> None:

@@ -19,6 +19,9 @@ def follow_bulk(index: JobIndex, connection: Connection, done: Sequence[BulkRows
         if one.gone is not None:
             remove_range(connection, one.first, one.last)
             continue
+        if one.said is not None:
+            write_texts(connection, {job: index.text(said) for job, said in one.said.items()})
+            continue
         for start in range(one.first, one.last + 1, AT_A_TIME):
             ids = range(start, min(start + AT_A_TIME, one.last + 1))
             write_texts(connection, index.texts(connection, ids))

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from functools import lru_cache
+from itertools import chain
 from typing import Any
 
 from sqlalchemy import Connection, select
@@ -24,11 +25,12 @@ from desktop_app.repair_jobs.vehicle_identity import matching_plate
 from desktop_app.shop_record.deed import RowChange
 from desktop_app.shop_record.dialect_search import (
     JobText,
-    among,
     empty_index,
     remove_texts,
     write_texts,
 )
+from desktop_app.shop_record.listed import among
+from desktop_app.symptom_search.job_said import JobSaid
 from desktop_app.symptom_search.stored_changes import jobs_of_change
 from desktop_app.symptom_search.stored_evidence import reversed_vin
 from desktop_app.symptom_search.word_forms import plain_words
@@ -63,7 +65,7 @@ class JobIndex:
             kind.id: plain_words(" ".join((kind.id, kind.name, *kind.also)))
             for kind in kinds.values()
         }
-        self._part_line = lru_cache(_REMEMBERED)(self._part_line_anew)
+        self._part_words_of = lru_cache(_REMEMBERED)(self._part_words_anew)
 
     def follow(self, connection: Connection, changes: Sequence[RowChange]) -> None:
         """Write the jobs anew whose words the changes of one deed touch."""
@@ -95,27 +97,38 @@ class JobIndex:
         codes = _words_of(connection, ids, _CODES)
         parts = _words_of(connection, ids, _PARTS)
         texts = {}
-        for job, concern, cause, correction, *vehicle, person in connection.execute(
-            _JOBS.where(_among(Job.id, ids))
-        ).all():
-            happens = [condition_words(one[0]) for one in conditions.get(job, ())]
-            terms = _flat(seen.get(job, ())) + _flat(found.get(job, ()))
-            texts[job] = JobText(
-                concern=_words(concern),
-                cause=_words(cause),
-                correction=_words(correction),
-                conditions=_words(" ".join(dict.fromkeys(happens + terms))),
-                codes=_words(" ".join(dict.fromkeys(_flat(codes.get(job, ()))))),
-                parts=self._part_lines(parts.get(job, ())),
-                vehicle=_vehicle_words(*vehicle),
-                people=_words(person or ""),
+        rows = connection.execute(_JOBS.where(_among(Job.id, ids))).all()
+        for job, concern, cause, correction, description, plate, tag, vin, person in rows:
+            said = JobSaid(
+                *(concern, cause, correction),
+                conditions=_flat(conditions.get(job, ())),
+                codes=_flat(codes.get(job, ())),
+                parts=parts.get(job, ()),
+                vehicle=(description, plate, tag, vin),
+                person=person or "",
+                seen=_flat(seen.get(job, ())) + _flat(found.get(job, ())),
             )
+            texts[job] = self.text(said)
         return texts
 
-    def _part_lines(self, rows: Iterable[Sequence[str]]) -> str:
-        return " ".join(dict.fromkeys(word for row in rows for word in self._part_line(row)))
+    def text(self, said: JobSaid) -> JobText:
+        """Return the words of a job of which all is known that they are made of."""
+        return JobText(
+            concern=_words(said.concern),
+            cause=_words(said.cause),
+            correction=_words(said.correction),
+            conditions=_condition_words(tuple(said.conditions), tuple(said.seen)),
+            codes=_code_words(tuple(said.codes)),
+            parts=self._parts(said.parts),
+            vehicle=_vehicle_words(*said.vehicle),
+            people=_words(said.person),
+        )
 
-    def _part_line_anew(self, row: Sequence[str]) -> tuple[str, ...]:
+    def _parts(self, parts: Sequence[tuple[str, ...]]) -> str:
+        words = (self._part_words_of(part) for part in parts)
+        return " ".join(dict.fromkeys(chain.from_iterable(words))) if parts else ""
+
+    def _part_words_anew(self, row: tuple[str, ...]) -> tuple[str, ...]:
         kind, *others = row
         words = self._part_words.get(kind) or _words(kind)
         return (words, *(_words(other) for other in others if other))
@@ -180,6 +193,17 @@ def _words(text: str) -> str:
 
 
 _plain_words = lru_cache(_REMEMBERED)(plain_words)
+
+
+@lru_cache(_REMEMBERED)
+def _condition_words(conditions: tuple[str, ...], seen: tuple[str, ...]) -> str:
+    happens = map(condition_words, sorted(conditions))
+    return _words(" ".join(dict.fromkeys([*happens, *seen])))
+
+
+@lru_cache(_REMEMBERED)
+def _code_words(codes: tuple[str, ...]) -> str:
+    return plain_words(" ".join(dict.fromkeys(codes)))
 
 
 @lru_cache(_REMEMBERED)

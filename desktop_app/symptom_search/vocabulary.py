@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
+from types import MappingProxyType
 
 from desktop_app.symptom_search.perhaps import Guesser
 from desktop_app.symptom_search.phrase_finder import Found, PhraseFinder
@@ -81,6 +82,7 @@ class Vocabulary:
         self._more = (no_condition, things)
         ids = {group.id for group in groups}
         own = {phrase: group for phrase, group in (own or {}).items() if group in ids}
+        self.own = MappingProxyType(own)
         self.groups = tuple(_with_phrases(group, own) for group in groups)
         self._by_id = {group.id: group for group in self.groups}
         self._reader = reader

@@ -79,6 +79,7 @@ def bring_in(file: Path, folder: Path) -> int:
         lambda text: tuple(group.id for group in words.groups_in(text)),
         words.conditions_in,
         kind_ids(kinds_of().values()),
+        words.own,
     )
     record = new_place(folder, lambda: datetime(2026, 1, 5, 12, tzinfo=UTC))
     with open_table(file) as table:

@@ -6,7 +6,7 @@ import shutil
 from pathlib import Path
 
 import pytest
-from PySide6.QtWidgets import QLineEdit, QPlainTextEdit
+from PySide6.QtWidgets import QLineEdit, QPlainTextEdit, QWidget
 from pytestqt.qtbot import QtBot
 
 from desktop_app.commands.shop_place import open_place
@@ -39,14 +39,38 @@ def shop(made: Path, tmp_path: Path) -> Path:
 
 
 def try_to_take_in(at: Counter) -> QPlainTextEdit:
-    """Fill the page for a car that is here and press its button."""
-    at.press("A car is here")
+    """Fill the page for a car that is here, as far as it goes, and press its button."""
+    at.go("Heard")
     at.type_into(QLineEdit, PLATE, "TH 1042")
     at.type_into(QLineEdit, "What kind of car", "compact hatchback")
     at.type_into(QLineEdit, ODOMETER, "90100")
     at.type_into(QPlainTextEdit, "What the customer says", "misses when damp")
     at.press("Take the car in")
     return at.find(QPlainTextEdit, "What the customer says")
+
+
+def all_off(at: Counter, why: str) -> bool:
+    """Tell whether each control that writes is off and says why."""
+    at.go("House Rules")
+    rule = at.find(QLineEdit, "Early days")
+    at.go("Records In and Out")
+    file = at.button("Choose a file…")
+    at.go("Ask the Old Jobs")
+    at.press("Our own phrases")
+    phrases = [at.button("Keep what it means here"), at.button("Take this phrase away")]
+    top = [at.button("A car is here"), at.button("No undo"), at.button("No redo")]
+    for control in (rule, file, *phrases, *top):
+        assert not control.isEnabled(), control.accessibleName()
+        assert why in tooltip_of(control), tooltip_of(control)
+    return True
+
+
+def tooltip_of(control: QWidget) -> str:
+    """The tooltip that is shown over a control: its own, or that of the box it stands in."""
+    around: QWidget | None = control
+    while around is not None and not (around.toolTip() and not around.isEnabled()):
+        around = around.parentWidget()
+    return "" if around is None else around.toolTip()
 
 
 def damage(shop: Path, table: str) -> None:
@@ -94,9 +118,13 @@ def test_the_window_says_it_and_refuses_in_a_sentence(shop: Path, qtbot: QtBot) 
     with sitting(qtbot, shop, NOON, backup_after_ms=60_000) as at:
         at.wait_for("nothing is written into it any more. Your last good backup is of 2026-11-16")
         at.press("Put the notice away")
+        assert all_off(at, "The shop&#x27;s record is damaged")
         concern = try_to_take_in(at)
         at.wait_for("The shop's record is damaged")
         assert concern.toPlainText() == "misses when damp"
+        at.window.close()
+        assert at.reads("What is typed under “Heard” can't be kept")
+        assert at.window.isVisible()
     assert (shop / FILE_NAME).read_bytes() == before
 
 
@@ -140,9 +168,13 @@ def test_a_folder_that_cannot_be_written_is_said_at_the_start(
     with sitting(qtbot, own_disk / "shop", NOON, backup_after_ms=60_000) as at:
         at.wait_for("can be read but not written (Read-only file system).")
         at.press("Put the notice away")
+        assert all_off(at, "can be read but not written")
         concern = try_to_take_in(at)
         at.wait_for("The shop's folder can be read but not written.")
         assert concern.toPlainText() == "misses when damp"
+        at.window.close()
+        assert at.reads("What is typed under “Heard” can't be kept")
+        assert at.window.isVisible()
     assert found_in(own_disk / "shop") == []
 
 

@@ -14,6 +14,8 @@ from desktop_app.records_exchanged.import_actions import import_rows
 from desktop_app.records_exchanged.import_told import ImportTold
 from desktop_app.records_exchanged.row_words import kind_ids
 from desktop_app.records_exchanged.stored_import import ReadWith
+from desktop_app.shop_record.backup_opened import open_backup
+from desktop_app.shop_record.generations import generations_in
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.symptom_search.vocabulary_file import shop_vocabulary
 from tests.records_exchanged.tables import table_of
@@ -61,6 +63,12 @@ def everything(record: ShopRecord) -> dict[str, list[tuple[Any, ...]]]:
             table: [tuple(row) for row in connection.execute(text(f"SELECT rowid, * FROM {table}"))]
             for table in TABLES
         }
+
+
+def backed_up_before(record: ShopRecord) -> list[Path]:
+    """The backups that lie in a shop because of an import, the oldest first."""
+    made = [folder for _, folder in generations_in(record.folder / "backups")]
+    return [one for one in made if open_backup(one).manifest.reason == "before an import"]
 
 
 def counts(told: ImportTold) -> tuple[int, int, int, int]:

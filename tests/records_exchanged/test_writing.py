@@ -13,7 +13,14 @@ from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.write_up import WriteUp
 from desktop_app.shop_record.house_rules import change_rules
 from desktop_app.shop_record.record import ShopRecord
-from tests.records_exchanged.importing import a_shop, bring_in, counts, everything, lines
+from tests.records_exchanged.importing import (
+    a_shop,
+    backed_up_before,
+    bring_in,
+    counts,
+    everything,
+    lines,
+)
 
 FIRST: dict[str, Any] = {
     "job_number": "A1",
@@ -86,7 +93,7 @@ def test_importing_again_adds_nothing(shop: ShopRecord) -> None:
     assert counts(bring_in(shop, content)) == (0, 0, 3, 0)
     assert everything(shop) == before
     assert rows(shop, "SELECT count(*) FROM history") == [(1,)]
-    assert not list(shop.folder.glob("shop-before-import-*"))  # nothing was written
+    assert backed_up_before(shop) == []  # nothing was written
 
 
 def test_a_changed_row_changes_the_job_with_what_was_before(shop: ShopRecord) -> None:
@@ -97,7 +104,7 @@ def test_a_changed_row_changes_the_job_with_what_was_before(shop: ShopRecord) ->
     assert rows(shop, "SELECT supplier FROM pair") == [("Eastside",)]
     [(body,)] = rows(shop, "SELECT body FROM history ORDER BY seq DESC LIMIT 1")
     assert '"before":{"cause":"coil cracked"}' in body
-    assert len(list(shop.folder.glob("shop-before-import-*.sqlite"))) == 1
+    assert backed_up_before(shop) == [told.backup]
     assert rows(shop, "SELECT rowid FROM job_text WHERE job_text MATCH 'burnt'") == [(1,)]
 
 
@@ -225,4 +232,4 @@ def test_who_stops_an_import_leaves_nothing_behind(shop: ShopRecord) -> None:
     with pytest.raises(Stopped):
         bring_in(shop, lines(FIRST), told=stop)
     assert everything(shop) == before
-    assert not list(shop.folder.glob("shop-before-import-*"))
+    assert backed_up_before(shop) == []

@@ -10,9 +10,18 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from desktop_app.commands.shop_place import kinds_of
 from desktop_app.records_exchanged import stored_import
 from desktop_app.shop_record.record import ShopRecord
-from tests.records_exchanged.importing import a_shop, bring_in, counts, everything, lines
+from desktop_app.symptom_search.stored_index import JobIndex
+from tests.records_exchanged.importing import (
+    a_shop,
+    backed_up_before,
+    bring_in,
+    counts,
+    everything,
+    lines,
+)
 from tests.records_exchanged.test_writing import BACK, COIL, FIRST, PLUG
 
 DAYS = ["2024-01-05", "2024-01-06", "2024-02-01"]
@@ -76,6 +85,28 @@ def test_what_a_later_row_adds_to_a_job_is_found_by_its_words(tmp_path: Path) ->
         assert all("green van" in of_one for of_one in words)
 
 
+def test_the_words_told_of_new_jobs_are_those_that_the_record_gives(tmp_path: Path) -> None:
+    first = {**FIRST, **COIL, "supplier": "Eastside", "codes": "P0301 P0300", "vehicle": "van"}
+    first |= {"concern": "misfires when warm, and when cold", "vin": "1M8GDM9AXKP042788"}
+    for shop in a_shop(tmp_path):
+        bring_in(shop, lines(first, {**first, **PLUG}, {**BACK, "vin": first["vin"]}))
+        told = everything(shop)["job_text"]
+        with shop.deed("Made anew") as deed:
+            assert JobIndex(kinds_of()).rebuild(deed.connection) == 2
+        assert everything(shop)["job_text"] == told
+
+
+def test_what_two_rows_far_apart_say_of_an_old_job_is_kept_once(tmp_path: Path) -> None:
+    again = {**BACK, "codes": "P0420"}
+    for shop in a_shop(tmp_path):
+        bring_in(shop, lines(FIRST, {**BACK, "return_of": "", "judgement": ""}))
+        with pytest.MonkeyPatch.context() as patch:
+            told, found = outcome_by(patch, shop, 1, lines({**again, **COIL}, {**again, **PLUG}))
+        assert told["rejected"] == []
+        assert len(found["return_link"]) == 1
+        assert [row[2] for row in found["trouble_code"]].count("P0420") == 1
+
+
 def test_progress_tells_of_rows_whose_words_are_in_the_index(tmp_path: Path) -> None:
     heard: list[int] = []
     for shop in a_shop(tmp_path):
@@ -99,4 +130,4 @@ def test_who_stops_it_when_all_was_written_is_told_what_was_brought_in(
         monkeypatch.setattr(shop, "do", stopped_late)
         assert counts(bring_in(shop, lines(FIRST))) == (1, 0, 0, 0)
         assert len(everything(shop)["job"]) == 2
-        assert len(list(shop.folder.glob("shop-before-import-*.sqlite"))) == 1
+        assert len(backed_up_before(shop)) == 1

@@ -21,6 +21,8 @@ from desktop_app.shop_record.record import FILE_NAME, ShopRecord
 from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 from tests.watched_shop import a_week_of_returns, judge_return
 
+pytestmark = pytest.mark.embedded
+
 JOB = ("UPDATE job SET {} WHERE id = 1", "job row 1, job J-104")
 VISIT = ("UPDATE visit SET {} WHERE id = 1", "visit row 1")
 

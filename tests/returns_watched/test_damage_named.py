@@ -21,6 +21,8 @@ from desktop_app.weekly_report.week import read_week
 from tests.returns_watched.test_check_of_damage import damage, listed
 from tests.watched_shop import a_week_of_returns, judge_return
 
+pytestmark = pytest.mark.embedded
+
 TODAY, WEEK = date(2026, 11, 16), read_week("2026-W46")
 
 

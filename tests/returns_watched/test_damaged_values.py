@@ -11,6 +11,8 @@ from desktop_app.shop_record.record import FILE_NAME, ShopRecord
 from desktop_app.shop_record.trouble import ShopDamaged
 from tests.watched_shop import a_week_of_returns
 
+pytestmark = pytest.mark.embedded
+
 
 @pytest.mark.parametrize(
     ("change", "shown"),

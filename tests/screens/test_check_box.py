@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -9,13 +10,16 @@ import pytest
 from PySide6.QtWidgets import QListWidget
 from pytestqt.qtbot import QtBot
 
+from desktop_app.commands.mending import mend, will_mend
 from desktop_app.commands.whole_check import whole_check
-from desktop_app.records_exchanged.screen.check_box import CheckBox
+from desktop_app.records_exchanged.screen.check_box import CheckBox, Mending
 from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.trouble import ShopDamaged
 from tests.faults.busy_shop import by_hand
 from tests.records_exchanged.importing import a_shop
 from tests.screens.records_page import AtThePage
 from tests.shop_record.backed_up import with_photo
+from tests.shop_record.test_mending import LONG_AGO
 
 
 @pytest.fixture
@@ -26,7 +30,8 @@ def record(tmp_path: Path) -> Iterator[ShopRecord]:
 @pytest.fixture
 def at(record: ShopRecord, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch) -> Iterator[AtThePage]:
     at = AtThePage(record, qtbot, monkeypatch)
-    at.page.column.addWidget(CheckBox(at.desk, lambda: whole_check(record)))
+    mending = Mending(will_mend, lambda found: mend(record, found))
+    at.page.column.addWidget(CheckBox(at.desk, lambda: whole_check(record), mending))
     yield at
     at.desk.errands.finish()
 
@@ -69,3 +74,49 @@ def test_stopped_it_says_so(at: AtThePage) -> None:
     at.press("Check everything")
     at.settle()
     assert at.says("300 photos")
+
+
+def test_what_can_be_mended_is_mended_when_somebody_presses(at: AtThePage) -> None:
+    folder = at.record.folder
+    with_photo(at.record)
+    nobodys, copy = folder / "photos" / "holiday.jpg", folder / "shop-before-import-1.sqlite"
+    for left in (nobodys, copy):
+        left.write_bytes(b"nobody's")
+        os.utime(left, (LONG_AGO, LONG_AGO))
+    with by_hand(folder) as raw:
+        raw.execute("DELETE FROM job_text WHERE rowid = 1")
+    at.press("Check everything")
+    at.settle()
+    assert len(found(at)) == 3
+    assert at.says("The search index is made anew from the jobs.")
+    assert at.says("Former copies of the record are moved into the folder “trash” of the shop")
+    assert nobodys.exists()
+    assert copy.exists()
+    at.press("Mend this")
+    at.settle()
+    assert at.says("Mended: The search index was made anew from 1 jobs.")
+    assert at.says("Mended: Moved photos/holiday.jpg to trash/")
+    assert at.says("Mended: Moved shop-before-import-1.sqlite to trash/")
+    assert at.says("1 photos and 1 entries of the history were checked: all is whole.")
+    assert not at.offers("Mend this")
+    moved = {path.name for path in (folder / "trash").rglob("*") if path.is_file()}
+    assert moved == {nobodys.name, copy.name}
+
+
+def test_where_nothing_can_be_mended_nothing_is_offered(at: AtThePage) -> None:
+    at.record.photos.path(with_photo(at.record)).unlink()
+    at.press("Check everything")
+    at.settle()
+    assert len(found(at)) == 1
+    assert not at.offers("Mend this")
+
+
+def test_a_shop_that_takes_no_writing_is_not_mended(at: AtThePage) -> None:
+    with_photo(at.record)
+    with by_hand(at.record.folder) as raw:
+        raw.execute("DELETE FROM job_text WHERE rowid = 1")
+    at.press("Check everything")
+    at.settle()
+    at.desk.shut(ShopDamaged("The shop's record is damaged."))
+    assert not at.button("Mend this").isEnabled()
+    assert "is damaged" in at.button("Mend this").toolTip()

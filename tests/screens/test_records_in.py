@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QComboBox, QListWidget, QTableView
 from pytestqt.qtbot import QtBot
 
 from desktop_app.shop_record.record import ShopRecord
-from tests.records_exchanged.importing import a_shop
+from tests.records_exchanged.importing import a_shop, backed_up_before
 from tests.screens.records_page import AtThePage, counted, old_jobs, row
 
 
@@ -90,7 +90,7 @@ def test_rows_are_brought_in_opened_and_taken_back(
     assert not at.says("3 rows read")
 
 
-def test_a_copy_is_set_aside_and_a_second_time_changes_nothing(
+def test_the_shop_is_backed_up_and_a_second_time_changes_nothing(
     at: AtThePage, file: Path, record: ShopRecord
 ) -> None:
     at.choose(file)
@@ -102,8 +102,8 @@ def test_a_copy_is_set_aside_and_a_second_time_changes_nothing(
     at.try_it()
     assert at.says("0 new, 1 changed, 1 as they were, 0 turned away")
     at.bring_in("Bring 1 row in")
-    [copy] = record.folder.glob("shop-before-import-*.sqlite")
-    assert at.says(f"The record as it was before lies in {copy}.")
+    [backup] = backed_up_before(record)
+    assert at.says(f"The shop as it was before lies in {backup}.")
     at.try_it()
     assert at.says("There is nothing to bring in.")
     assert at.offers("See what")

@@ -9,7 +9,8 @@ from pathlib import Path
 import pytest
 
 from desktop_app.shop_record.backup_check import backup_problems
-from desktop_app.shop_record.backups_made import daily_backup, remember, too_long_ago
+from desktop_app.shop_record.backups_late import too_long_ago
+from desktop_app.shop_record.backups_made import daily_backup, remember
 from desktop_app.shop_record.check import check_shop
 from desktop_app.shop_record.generations import generations_in, make_generation
 from desktop_app.shop_record.house_rules import change_rule

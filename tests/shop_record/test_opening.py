@@ -17,6 +17,8 @@ import desktop_app.parts_compared.stored
 import desktop_app.repair_jobs.stored
 import desktop_app.returns_watched.stored  # noqa: F401 - all tables must be known
 from desktop_app.shop_record import dialect, upgrade
+from desktop_app.shop_record.backup_opened import open_backup
+from desktop_app.shop_record.generations import generations_in
 from desktop_app.shop_record.record import FILE_NAME, ShopRecord, create_shop, open_shop
 from desktop_app.shop_record.tables import Base
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -90,7 +92,7 @@ def test_a_newer_record_is_refused_and_not_touched(tmp_path: Path) -> None:
     assert path.read_bytes() == before
 
 
-def test_an_older_record_is_upgraded_after_a_copy_was_set_aside(
+def test_an_older_record_is_upgraded_after_it_was_backed_up(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     create_shop(tmp_path / "shop", clock).close()
@@ -105,9 +107,10 @@ def test_an_older_record_is_upgraded_after_a_copy_was_set_aside(
     monkeypatch.setattr(upgrade, "_run_steps", lambda _engine: ran.append("steps"))
     open_shop(tmp_path / "shop", clock).close()
     assert ran == ["steps"]
-    assert [p.name for p in (tmp_path / "shop").glob("shop-before-*")] == [
-        f"shop-before-{upgrade.NEWEST}-20261116-120000.sqlite"
-    ]
+    [(_, backup)] = generations_in(tmp_path / "shop" / "backups")
+    assert open_backup(backup).manifest.reason == "before an update"
+    assert open_backup(backup).manifest.record_form == "0000"
+    assert not list((tmp_path / "shop").glob("shop-before-*"))
 
 
 @pytest.mark.parametrize("saved", sorted(OLD_RECORDS.glob("*.sqlite")), ids=lambda p: p.stem)

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import sqlite3
+import subprocess
+import sys
 from collections.abc import Iterator
 from datetime import UTC, datetime
 from pathlib import Path
@@ -13,6 +16,7 @@ from desktop_app.repair_jobs.stored import Person
 from desktop_app.shop_record import dialect
 from desktop_app.shop_record.deed import Deed
 from desktop_app.shop_record.dialect_search import room_to_write
+from desktop_app.shop_record.record import FILE_NAME as RECORD
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_record.under_way import FILE_NAME, LongWriting, under_way
@@ -76,6 +80,49 @@ def test_what_a_killed_import_said_is_forgotten_with_the_next_deed(desks: Two) -
     add(one, "Sam")
     assert names(one) == ["Sam"]
     assert not (one.folder / FILE_NAME).exists()
+
+
+def test_what_a_killed_import_said_shortens_no_wait_and_names_nothing(
+    desks: Two, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Somebody else holds the record while the notice of a dead import lies there."""
+    one, other = desks
+    dying = (
+        "import os, sys; from pathlib import Path; "
+        "from desktop_app.shop_record.under_way import LongWriting; "
+        "LongWriting(Path(sys.argv[1])).say('Import jobs.csv'); os.kill(os.getpid(), 9)"
+    )
+    subprocess.run((sys.executable, "-c", dying, str(one.folder)), check=False)
+    assert (one.folder / FILE_NAME).read_text() == "Import jobs.csv"
+    assert under_way(one.folder) == ""
+    waited: list[float | None] = []
+    monkeypatch.setattr(dialect, "wait_at_most", lambda _c, seconds: waited.append(seconds))
+    holds = sqlite3.connect(one.folder / RECORD, isolation_level=None)
+    holds.execute("BEGIN IMMEDIATE")
+    with other.reading() as connection:
+        connection.exec_driver_sql("PRAGMA busy_timeout = 20")
+    with pytest.raises(ShopTrouble, match="busy in another program"):
+        add(other, "Ann")
+    assert waited == [None, None]
+    holds.close()
+
+
+def test_who_is_alive_in_another_program_is_named(desks: Two) -> None:
+    one, _ = desks
+    living = (
+        "import sys; from pathlib import Path; "
+        "from desktop_app.shop_record.under_way import LongWriting; long = "
+        "LongWriting(Path(sys.argv[1])); long.say('Import jobs.csv'); print('said'); "
+        "sys.stdout.flush(); sys.stdin.read(); long.__exit__(None, None, None)"
+    )
+    pipe = subprocess.PIPE
+    words = (sys.executable, "-c", living, str(one.folder))
+    with subprocess.Popen(words, stdin=pipe, stdout=pipe, text=True) as program:
+        assert program.stdout is not None
+        assert program.stdout.readline() == "said\n"
+        assert under_way(one.folder) == "Import jobs.csv"
+        program.communicate("")
+    assert under_way(one.folder) == ""
 
 
 def test_many_pages_wait_in_memory_and_shut_no_reader_out(desks: Two) -> None:

@@ -52,6 +52,12 @@ class Counter:
         assert found[0].isEnabled(), f"“{name}” is off"
         self.bot.mouseClick(found[0], Qt.MouseButton.LeftButton)
 
+    def button(self, name: str) -> QAbstractButton:
+        """Return the button with this name or text, whether it is on or off."""
+        found = self._buttons(name)
+        assert found, f"no button “{name}”; there are {self._buttons('')}"
+        return found[0]
+
     def _buttons(self, name: str) -> list[QAbstractButton]:
         shown = [b for b in self.window.findChildren(QAbstractButton) if b.isVisible()]
         exact = [b for b in shown if name in (b.accessibleName(), b.text())]

@@ -15,6 +15,8 @@ from desktop_app.weekly_report.job_fate import JobFate
 from desktop_app.weekly_report.week import week_of
 from tests.watched_shop import a_week_of_returns
 
+pytestmark = pytest.mark.embedded
+
 
 @pytest.mark.parametrize(
     ("change", "told"),

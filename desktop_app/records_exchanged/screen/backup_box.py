@@ -25,6 +25,7 @@ class BackupBox(LongWorkBox):
 
     def __init__(self, desk: Desk) -> None:
         super().__init__(desk, "Back up", _WHAT, "Back up now…", "backing up")
+        self._desk = desk
         self._folder = Path.home()
 
     @Slot()

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QFileDialog
 
 from desktop_app.records_exchanged.export_actions import ExportTold, export_everything
 from desktop_app.records_exchanged.screen.long_work_box import LongWorkBox
+from desktop_app.records_exchanged.screen.new_name import new_name
 from desktop_app.records_exchanged.screen.telling import Tell, walked
 from desktop_app.shop_window.desk import Desk
 
@@ -25,6 +26,7 @@ class ExportBox(LongWorkBox):
     def __init__(self, desk: Desk) -> None:
         press = "Take everything out…"
         super().__init__(desk, "Take everything out", _WHAT, press, "taking everything out")
+        self._desk = desk
         self._folder = Path.home()
 
     @Slot()
@@ -34,7 +36,7 @@ class ExportBox(LongWorkBox):
         if not name or self._under_way is not None:
             return
         self._folder = Path(name)
-        to = _new_name(self._folder, f"benchwitness-{self._desk.today().isoformat()}")
+        to = new_name(self._folder, f"benchwitness-{self._desk.today().isoformat()}")
         record = self._desk.record
 
         def work(tell: Tell) -> ExportTold:
@@ -51,12 +53,3 @@ class ExportBox(LongWorkBox):
         if told.missing:
             lines.append(f"⚠ Gone or damaged, so not written: {', '.join(told.missing[:20])}.")
         self._over("\n".join(lines))
-
-
-def _new_name(folder: Path, name: str) -> Path:
-    """Return a name in the folder that nothing has yet."""
-    to, number = folder / name, 1
-    while to.exists():
-        number += 1
-        to = folder / f"{name}-{number}"
-    return to

@@ -9,9 +9,8 @@ from PySide6.QtCore import Qt, Slot
 from PySide6.QtWidgets import QPushButton
 
 from desktop_app.records_exchanged.screen.progress_line import ProgressLine
-from desktop_app.records_exchanged.screen.telling import Tell, Telling
+from desktop_app.records_exchanged.screen.telling import RunsErrands, Tell, Telling
 from desktop_app.shop_record.trouble import ShopTrouble
-from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.texts import plain_label
 
@@ -19,10 +18,10 @@ from desktop_app.shop_window.texts import plain_label
 class LongWorkBox(Section):
     """The button, the line that tells how far it is and stops it, and the words at its end."""
 
-    def __init__(self, desk: Desk, title: str, what: str, press: str, doing: str) -> None:
+    def __init__(self, host: RunsErrands, title: str, what: str, press: str, doing: str) -> None:
         """`what` says what the button `press` does; `doing` is said where it can be stopped."""
         super().__init__(title)
-        self._desk = desk
+        self._host = host
         self._under_way: Telling | None = None
         self._begin = QPushButton(press)
         self._begin.clicked.connect(self._pressed)
@@ -51,7 +50,7 @@ class LongWorkBox(Section):
         def gave_up(trouble: ShopTrouble | None) -> None:
             self._over(trouble.sentence() if trouble else stopped)
 
-        self._under_way = Telling(self._desk, self, words, work, ended, gave_up)
+        self._under_way = Telling(self._host, self, words, work, ended, gave_up)
         self._under_way.stepped.connect(self._progress.step)
         self._progress.begin(words)
         self._begin.setEnabled(False)

@@ -1,4 +1,4 @@
-"""What an import came to: the counts, the copy, how it is taken back, and its jobs to open."""
+"""What an import came to: the counts, the backup, how it is taken back, and its jobs to open."""
 
 from __future__ import annotations
 
@@ -9,7 +9,7 @@ from pathlib import Path
 from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtWidgets import QFileDialog, QPushButton, QVBoxLayout, QWidget
 
-from desktop_app.records_exchanged.bringing_in_actions import BroughtIn, write_turned_away
+from desktop_app.records_exchanged.bringing_in_actions import write_turned_away
 from desktop_app.records_exchanged.import_told import ImportTold, rows_said
 from desktop_app.records_exchanged.read_table import Table
 from desktop_app.records_exchanged.screen.telling import Tell, Telling
@@ -47,17 +47,17 @@ class OutcomeBox(QWidget):
         self.hide()
 
     def show_outcome(
-        self, came: BroughtIn, table: Table, source: Path, numbers: Sequence[str]
+        self, told: ImportTold, table: Table, source: Path, numbers: Sequence[str]
     ) -> None:
         """Say what became of the rows; `numbers` are the first job numbers of the file."""
-        told = self._told = came.told
+        self._told = told
         self._table, self._source = table, source
         wrote = bool(told.added or told.updated)
         lines = [f"{rows_said(told.read)} read: {counted(told)}."]
         if wrote:
             lines.append(f"Undo takes all of it back: “Import {source.name}”.")
-        if came.aside is not None:
-            lines.append(f"The record as it was before lies in {came.aside}.")
+        if told.backup is not None:
+            lines.append(f"The shop as it was before lies in {told.backup}.")
         self._said.setText("\n".join(lines))
         self._row.clear()
         for number in numbers:

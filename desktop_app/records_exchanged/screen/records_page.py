@@ -15,13 +15,17 @@ from desktop_app.records_exchanged.screen.export_box import ExportBox
 from desktop_app.records_exchanged.screen.file_box import FileBox
 from desktop_app.records_exchanged.screen.file_in_hand import FileInHand
 from desktop_app.records_exchanged.screen.questions_box import QuestionsBox
+from desktop_app.records_exchanged.screen.restore_box import BackupsToShow, RestoreBox
 from desktop_app.records_exchanged.screen.trial_box import TrialBox
 from desktop_app.records_exchanged.screen.whole_box import WholeBox
 from desktop_app.records_exchanged.stored_import import ReadWith
 from desktop_app.records_exchanged.whole_actions import is_new
 from desktop_app.records_exchanged.whole_folder_actions import is_export
+from desktop_app.shop_record.backups_found import backup_folders
+from desktop_app.shop_record.restore_drill import last_drill
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.off_where_shut import off_where_shut
 from desktop_app.shop_window.page import ReadingPage
 from desktop_app.shop_window.texts import plain_label
 
@@ -33,6 +37,7 @@ class RecordsPage(ReadingPage):
     """
 
     job_wanted = Signal(int)
+    shop_wanted = Signal(object)  # Path: another shop, which was brought back, is to be opened
 
     def __init__(self, desk: Desk, reads: Callable[[], ReadWith]) -> None:
         super().__init__()
@@ -44,14 +49,31 @@ class RecordsPage(ReadingPage):
         self._trial = TrialBox(desk, self._file, reads)
         self._steps = (self._box, columns, questions)
         self.column.addWidget(plain_label("Records In and Out", "title"))
-        for box in (*self._steps, self._trial, self._whole, ExportBox(desk), BackupBox(desk)):
+        self._restore = RestoreBox(desk, self._backups, desk.now)
+        self._restore.open_wanted.connect(self.shop_wanted)
+        outward = (ExportBox(desk), BackupBox(desk), self._restore)
+        for box in (*self._steps, self._trial, self._whole, *outward):
             self.column.addWidget(box)
+        off_where_shut(desk, *self._steps, self._trial, self._whole)
         self._busy = False
         self._box.chosen.connect(self.take)
         self._trial.working.connect(self._lock)
         self._whole.working.connect(self._lock)
         self._trial.job_wanted.connect(self.job_wanted)
         self.setAcceptDrops(True)
+
+    def came_here(self) -> None:
+        """Look again which backups there are."""
+        self._restore.look()
+
+    def show_backups(self) -> None:
+        """Bring up the box from which a backup comes back."""
+        self.settle()
+        self.bring_up(self._restore)
+
+    def _backups(self) -> BackupsToShow:
+        record = self._desk.record
+        return BackupsToShow(backup_folders(record), last_drill(record.folder))
 
     @Slot(object)
     def take(self, path: Path) -> None:
@@ -93,7 +115,7 @@ class RecordsPage(ReadingPage):
         """Let nothing about the file be changed while it is tried or brought in."""
         self._busy = yes
         for box in self._steps:
-            box.setEnabled(not yes)
+            box.setEnabled(not yes and self._desk.why_shut is None)
         if self._trial.isVisible():
             QTimer.singleShot(0, self, self._show_trial)  # once what came of it stands there
 

@@ -4,18 +4,24 @@ from __future__ import annotations
 
 from collections.abc import Callable, Generator
 from contextlib import closing
-from typing import Any, TypeVar
+from typing import Any, Protocol, TypeVar
 
 from PySide6.QtCore import QObject, Signal, Slot
 from shiboken6 import isValid
 
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
-from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.errands import Errand
+from desktop_app.shop_window.errands import Errand, Errands
 
 Tell = Callable[[Step], None]
 Came = TypeVar("Came")
+
+
+class RunsErrands(Protocol):
+    """Whoever lets work run beside the window: a desk, or a page where no shop is open yet."""
+
+    @property
+    def errands(self) -> Errands: ...
 
 
 class _Unwanted(Exception):
@@ -33,14 +39,14 @@ class Telling(QObject):
 
     def __init__(
         self,
-        desk: Desk,
+        desk: RunsErrands,
         owner: QObject,
         words: str,
         work: Callable[[Tell], Came],
         then: Callable[[Came], None],
         gave_up: Callable[[ShopTrouble | None], None],
     ) -> None:
-        super().__init__(desk)
+        super().__init__(desk.errands)
         self._owner, self._work, self._then, self._gave_up = owner, work, then, gave_up
         self._came: list[Any] = []
         self._trouble: ShopTrouble | None = None

@@ -8,8 +8,8 @@ from functools import partial
 from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtWidgets import QPushButton
 
-from desktop_app.records_exchanged.bringing_in_actions import BroughtIn, Tell, bring_in
-from desktop_app.records_exchanged.import_told import rows_said
+from desktop_app.records_exchanged.bringing_in_actions import Tell, bring_in
+from desktop_app.records_exchanged.import_told import ImportTold, rows_said
 from desktop_app.records_exchanged.job_row import JobRow
 from desktop_app.records_exchanged.read_table import Table
 from desktop_app.records_exchanged.row_reader import RowReader
@@ -91,7 +91,7 @@ class TrialBox(Section):
             return
         table, record, reads = self._file.table(), self._desk.record, self._reads
 
-        def work(tell: Tell) -> BroughtIn:
+        def work(tell: Tell) -> ImportTold:
             return bring_in(record, table, reads, tell, dry_run=dry_run)
 
         name = table.source.name
@@ -120,9 +120,8 @@ class TrialBox(Section):
         self._progress.end()
         self.working.emit(False)
 
-    def _tried(self, _table: Table, came: BroughtIn) -> None:
+    def _tried(self, _table: Table, told: ImportTold) -> None:
         self._over()
-        told = came.told
         number = told.added + told.updated
         nothing = "" if number else " There is nothing to bring in."
         self._say(f"What would become of {rows_said(told.read)}: {counted(told)}.{nothing}")
@@ -132,13 +131,13 @@ class TrialBox(Section):
         if number:
             self._bring.setFocus()
 
-    def _brought(self, table: Table, came: BroughtIn) -> None:
+    def _brought(self, table: Table, told: ImportTold) -> None:
         self._over()
         path = self._file.path
         assert path is not None
         words = f"Import {table.source.name}"
-        self._outcome.show_outcome(came, table, path, _first_numbers(table, came))
-        self._away.show_rows(came.told.rejected)
+        self._outcome.show_outcome(told, table, path, _first_numbers(table, told))
+        self._away.show_rows(told.rejected)
         self._desk.errands.run("Keeping the map of the file", self._file.keeping())
         self._desk.changed.emit(Done(words, TOUCHED, None))
         self._words = words
@@ -157,9 +156,9 @@ class TrialBox(Section):
             self._say(f"“{words}” was undone or done again since.")
 
 
-def _first_numbers(table: Table, came: BroughtIn) -> list[str]:
+def _first_numbers(table: Table, told: ImportTold) -> list[str]:
     """Return the first job numbers of the file whose rows were not turned away."""
-    reader, away = RowReader(table.found), {one.row for one in came.told.rejected}
+    reader, away = RowReader(table.found), {one.row for one in told.rejected}
     read = [reader.read(row, list(cells)) for row, cells in table.found.first_rows]
     taken = [one.job_number for one in read if isinstance(one, JobRow) and one.row not in away]
     return list(dict.fromkeys(taken))[:_JOBS]

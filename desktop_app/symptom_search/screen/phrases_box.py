@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.written_meanwhile import Shown
 from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.off_where_shut import off_where_shut
 from desktop_app.shop_window.texts import plain_label
 from desktop_app.symptom_search.own_phrases import (
     MOST_LETTERS,
@@ -64,6 +65,7 @@ class PhrasesBox(QFrame):
         self._choice.offer(old_jobs.words().groups)
         desk.changed.connect(self._hear)
         self._read()
+        off_where_shut(desk, self._keep, self._away)
 
     def open_for(self, said: Untold) -> None:
         """Offer to say what these words mean; what was typed here already stays."""
@@ -156,7 +158,7 @@ class PhrasesBox(QFrame):
             names = " and ".join(group.plain for group in other)
             hint = f"So far it is read as {names}; kept here, the shop's meaning holds."
         self._hint.setText(hint)  # empty it keeps its line, so that nothing below moves
-        self._away.setEnabled(same is not None)
+        self._away.setEnabled(same is not None and self._desk.why_shut is None)
 
     @Slot()
     def _press_keep(self) -> None:

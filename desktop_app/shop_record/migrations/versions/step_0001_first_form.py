@@ -6,6 +6,8 @@ import sqlalchemy as sa
 from alembic import op
 from sqlalchemy.dialects import sqlite
 
+from desktop_app.shop_record.migrations.on_a_server import ON_A_SERVER
+
 revision = "0001"
 down_revision = None
 branch_labels = None
@@ -363,3 +365,6 @@ def upgrade() -> None:
     if op.get_bind().dialect.name == "sqlite":
         op.execute(JOB_TEXT)
         op.execute("CREATE VIRTUAL TABLE job_words USING fts5vocab(job_text, 'row')")
+    else:
+        for said in ON_A_SERVER:
+            op.execute(said)

@@ -1,0 +1,26 @@
+"""A module of the program run in a process of its own, that may be ended at any time."""
+
+from __future__ import annotations
+
+import os
+import subprocess
+import sys
+from pathlib import Path
+from typing import Any
+
+import desktop_app
+
+
+def own_process(module: str, *said: str, **pipes: Any) -> subprocess.Popen[bytes]:
+    """Start a module, and say some words to it; `pipes` are those of Popen, stdout is one.
+
+    Raises OSError where the computer starts no other process.
+    """
+    package = str(Path(desktop_app.__file__).resolve().parents[1])
+    search = os.pathsep.join([package, *filter(None, [os.environ.get("PYTHONPATH")])])
+    return subprocess.Popen(
+        [sys.executable, "-P", "-m", module, *said],
+        env={**os.environ, "PYTHONPATH": search, "PYTHONUTF8": "1"},
+        creationflags=getattr(subprocess, "CREATE_NO_WINDOW", 0),
+        **{"stdout": subprocess.PIPE, **pipes},
+    )

@@ -1,0 +1,255 @@
+"""Everything that only PostgreSQL can do: connecting, beginning, its errors, its own checks.
+
+One deed at a time: whoever writes holds one lock of the whole shop till the end, as SQLite has it,
+so the chain of the history is one chain. Who only reads waits for nobody and sees one state.
+"""
+
+from __future__ import annotations
+
+import datetime
+from collections.abc import Iterator, Sequence
+from contextlib import contextmanager, nullcontext
+from pathlib import Path
+from typing import Any
+
+from sqlalchemy import Connection, Engine, create_engine, event
+from sqlalchemy.ext.compiler import compiles
+from sqlalchemy.pool import QueuePool
+from sqlalchemy.types import Integer
+
+from desktop_app.shop_record.server_address import ServerAddress
+from desktop_app.shop_record.server_trouble import ServerLost
+from desktop_app.shop_record.trouble import ShopTrouble
+
+CHANNEL = "benchwitness"  # where each deed is told as soon as it is there
+WAIT_MS = 2000
+CONNECT_S = 5
+SILENT_MS = 8000  # a server that says nothing for so long is taken for lost
+_WRITERS = 0x42575431  # the lock that whoever writes holds
+_WAITS = "waits"  # where a connection keeps how long it waits, if not as usual
+
+_BEGIN_TO_READ = "BEGIN ISOLATION LEVEL REPEATABLE READ READ ONLY"
+_BEGIN_TO_WRITE = f"BEGIN; SELECT pg_advisory_xact_lock({_WRITERS})"  # one trip to the server
+
+# SQLSTATE of the standard, and PostgreSQL's own, that a shop can do something about.
+_BUSY = ("55P03", "40001", "40P01")
+_FULL = ("53100", "53200")
+_NOT_ALLOWED = ("42501", "25006")
+_FOREIGN_KEY = "23503"
+_DAMAGED = ("XX001", "XX002")
+_TOO_LARGE = ("22003", "54000")
+_KEPT = "What you typed is still in its field; nothing was saved."
+
+
+@compiles(Integer, "postgresql")
+def _as_wide_as_sqlite(_kind: Any, _compiler: Any, **more: Any) -> str:
+    """Whole numbers are kept in eight bytes, as SQLite has them; asked for they may be shorter."""
+    return "BIGINT" if "type_expression" in more else "INTEGER"
+
+
+def open_server(address: ServerAddress, password: str | None) -> Engine:
+    """Return an engine on a shop's database; nobody has connected yet when this returns."""
+
+    def connect() -> Any:
+        import psycopg
+
+        said: dict[str, Any] = address.parameters()
+        return psycopg.connect(
+            **said,
+            password=password,
+            autocommit=True,  # BEGIN and COMMIT are said here, in as few trips as can be
+            connect_timeout=CONNECT_S,
+            application_name="benchwitness",
+            client_encoding="utf8",
+            keepalives_idle=5,
+            keepalives_interval=2,
+            keepalives_count=3,
+            tcp_user_timeout=SILENT_MS,
+            options=f"-c lock_timeout={WAIT_MS} -c idle_in_transaction_session_timeout=900000 "
+            "-c TimeZone=UTC -c DateStyle=ISO -c search_path=public",
+        )
+
+    engine = create_engine(
+        "postgresql+psycopg://", creator=connect, poolclass=QueuePool, pool_recycle=600
+    )
+    event.listen(engine, "begin", _begin)
+    return engine
+
+
+def _begin(connection: Connection) -> None:
+    options = connection.get_execution_options()
+    if options.get("adding"):  # something that stands alone, and that no other row is told of yet
+        connection.exec_driver_sql("BEGIN")
+    else:
+        connection.exec_driver_sql(_BEGIN_TO_WRITE if options.get("writing") else _BEGIN_TO_READ)
+
+
+def wait_at_most(connection: Connection, seconds: float | None) -> None:
+    """Let a connection wait so long for whoever writes; None is as usual."""
+    if connection.info.get(_WAITS) == seconds:
+        return
+    wait = WAIT_MS if seconds is None else round(1000 * seconds)
+    connection.exec_driver_sql(f"SET lock_timeout = {wait}")
+    connection.info[_WAITS] = seconds
+
+
+def as_trouble(error: Exception, under_way: str = "") -> ShopTrouble | None:
+    """Turn an error of the server that a shop can do something about into words; else None."""
+    said = getattr(error, "orig", error)
+    state: str = getattr(said, "sqlstate", None) or ""
+    if state in _BUSY:
+        if under_way:
+            return ShopTrouble(f"“{under_way}” is under way.", _KEPT, "Try again when it is done.")
+        return ShopTrouble("Somebody else is writing into the shop's record.", _KEPT, "Try again.")
+    if state in _FULL:
+        return ShopTrouble("The server's disk is full.", _KEPT, "Make room on it and try again.")
+    if state in _NOT_ALLOWED:
+        return ShopTrouble(
+            "You may look at this shop's record but not change it.",
+            _KEPT,
+            "Ask the shop's owner for the right to work in it.",
+        )
+    if state == _FOREIGN_KEY:
+        return ShopTrouble(
+            "What this belongs to is no longer there.",
+            "Nothing was changed.",
+            "It was taken out or undone; look at the page again.",
+        )
+    if state in _TOO_LARGE:
+        return ShopTrouble("A number is larger than the record can hold.", _KEPT, "Look it over.")
+    if state in _DAMAGED:
+        return damaged_server()
+    if lost(error):
+        return server_lost()
+    return None
+
+
+def lost(error: Exception) -> bool:
+    """Tell whether an error means that the server is not there, or went away."""
+    said = getattr(error, "orig", error)
+    state: str = getattr(said, "sqlstate", None) or ""
+    if state[:2] in ("08", "57") and state != "57014":
+        return True
+    return bool(getattr(error, "connection_invalidated", False)) or (
+        not state and type(said).__name__ in ("OperationalError", "InterfaceError")
+    )
+
+
+def server_lost() -> ServerLost:
+    """Return what to say while the server can't be reached."""
+    return ServerLost(
+        "The shop's server can't be reached.",
+        _KEPT,
+        "Go on typing: it is sent when the server is back.",
+    )
+
+
+def damaged_server() -> ShopTrouble:
+    """Return what to say of a database that the server can't read."""
+    return ShopTrouble(
+        "The server says that the shop's database is damaged.",
+        "It was left as it is.",
+        "Whoever looks after the server should look at its disk; your backups are whole shops.",
+    )
+
+
+def integrity_problems(connection: Connection) -> list[str]:
+    """Return rules of the tables that are not held by the server any more; mostly none."""
+    said = (
+        "SELECT conrelid::regclass::text, conname FROM pg_constraint "
+        "WHERE NOT convalidated AND connamespace = 'public'::regnamespace"
+    )
+    rows = connection.exec_driver_sql(said)
+    return [f"the rule {name} of {table} is not held any more" for table, name in rows]
+
+
+def damage_seen_quickly(connection: Connection) -> list[str]:
+    """Return what the server says of pages that did not have their checksum."""
+    said = "SELECT checksum_failures FROM pg_stat_database WHERE datname = current_database()"
+    failures = connection.exec_driver_sql(said).scalar() or 0
+    return [f"{failures} pages of the server did not have their checksum"] if failures else []
+
+
+def description(connection: Connection) -> list[str]:
+    """Return how tables, their columns, rules, indexes and triggers are described."""
+    said = (
+        "SELECT 'column', table_name, column_name, data_type || ' ' || is_nullable "
+        "FROM information_schema.columns WHERE table_schema = 'public' UNION ALL "
+        "SELECT 'rule', conrelid::regclass::text, conname, pg_get_constraintdef(oid) "
+        "FROM pg_constraint WHERE connamespace = 'public'::regnamespace UNION ALL "
+        "SELECT 'index', tablename, indexname, indexdef FROM pg_indexes "
+        "WHERE schemaname = 'public' UNION ALL "
+        "SELECT 'trigger', tgrelid::regclass::text, tgname, pg_get_triggerdef(oid) "
+        "FROM pg_trigger WHERE NOT tgisinternal ORDER BY 1, 2, 3"
+    )
+    return [" ".join(map(str, row)) for row in connection.exec_driver_sql(said)]
+
+
+def ids_given(connection: Connection) -> dict[str, int]:
+    """Return the highest id that each table has ever given out."""
+    said = (
+        "SELECT t.relname, COALESCE(pg_sequence_last_value(s.oid), 0) FROM pg_class s "
+        "JOIN pg_depend d ON d.objid = s.oid AND d.deptype IN ('a', 'i') "
+        "JOIN pg_class t ON t.oid = d.refobjid "
+        "WHERE s.relkind = 'S' AND t.relnamespace = 'public'::regnamespace"
+    )
+    given = {str(row[0]): int(row[1]) for row in connection.exec_driver_sql(said) if row[1]}
+    entries = connection.exec_driver_sql("SELECT max(seq) FROM history").scalar()
+    return given | ({"history": entries} if entries else {})
+
+
+def give_ids_from(connection: Connection, table: str, highest: int) -> None:
+    """Let no id up to this one be given out again."""
+    if table == "history":
+        return  # its numbers are counted on from its last entry
+    said = "SELECT setval(pg_get_serial_sequence(%s, 'id'), GREATEST(%s, 1), %s > 0)"
+    connection.exec_driver_sql(said, (f'public."{table}"', highest, highest))
+
+
+def all_rows(
+    connection: Connection, table: str, columns: Sequence[str], at_a_time: int
+) -> Iterator[list[tuple[Any, ...]]]:
+    """Give all rows of a table by their number, some at a time."""
+    names = ", ".join(f'"{name}"' for name in columns)
+    by = "id" if "id" in columns else columns[0]
+    wanted = f'SELECT {names} FROM "{table}" ORDER BY "{by}"'
+    found = connection.execution_options(stream_results=True, max_row_buffer=at_a_time)
+    for rows in found.exec_driver_sql(wanted).partitions(at_a_time):
+        yield list(map(tuple, rows))
+
+
+def insert_rows(
+    connection: Connection, table: str, columns: Sequence[str], rows: Sequence[Sequence[Any]]
+) -> None:
+    """Write rows straight into a table by COPY, past any deed: who calls remembers them."""
+    raw = connection.connection.driver_connection
+    assert raw is not None
+    names = ", ".join(f'"{name}"' for name in columns)
+    with raw.cursor() as cursor, cursor.copy(f'COPY "{table}" ({names}) FROM STDIN') as copy:
+        for row in rows:
+            copy.write_row(row)
+
+
+@contextmanager
+def any_text(_connection: Connection) -> Iterator[None]:
+    """The server holds nothing that is no UTF-8."""
+    with nullcontext():
+        yield
+
+
+def is_cut_short(_connection: Connection, _path: Path) -> bool:
+    """A server looks after its own files."""
+    return False
+
+
+def copy_whole(connection: Connection, to: Path) -> None:
+    """Write a copy of the record, as one state of it, to a new file of SQLite."""
+    from desktop_app.shop_record.moved import copy_to_file
+
+    copy_to_file(connection, to)
+
+
+def now_on(connection: Connection) -> datetime.datetime:
+    """Return the moment by the server's clock."""
+    found: datetime.datetime = connection.exec_driver_sql("SELECT now()").scalar_one()
+    return found

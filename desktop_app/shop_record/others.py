@@ -1,0 +1,131 @@
+"""What others write into the same record, heard as it happens; and whether its server is there.
+
+A server tells of each deed by itself (LISTEN); the embedded record is asked twice a second whether
+its file has changed, which costs some microseconds and holds nothing.
+"""
+
+from __future__ import annotations
+
+import json
+import sqlite3
+import threading
+from collections.abc import Callable, Collection
+from contextlib import suppress
+from typing import Any
+
+from sqlalchemy import Connection, select
+from sqlalchemy.exc import DBAPIError
+
+from desktop_app.shop_record import dialect_postgres
+from desktop_app.shop_record.history import last_number
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.tables import HistoryEntry
+
+ASKED_S = 0.4
+AGAIN_S = 1.0  # after which a server that was lost is tried again
+MOST_READ = 300  # entries; of more of them nobody reads which tables they touched
+
+
+class Others(threading.Thread):
+    """Watches one open record until it is stopped; all it tells comes from its own thread.
+
+    `wrote(number)` tells the last entry of the history, whoever wrote it; `there(False)` and
+    `there(True)` tell that the server went and came back.
+    """
+
+    def __init__(
+        self, record: ShopRecord, wrote: Callable[[int], None], there: Callable[[bool], None]
+    ) -> None:
+        super().__init__(name="others", daemon=True)
+        self._record, self._wrote, self._there = record, wrote, there
+        self._ended = threading.Event()
+        self._lost = False
+
+    def stop(self) -> None:
+        """Stop and wait for it: before the record is closed."""
+        self._ended.set()
+        self.join()
+        self._record.is_watched = False
+
+    def run(self) -> None:
+        """Watch, and begin again wherever that breaks off."""
+        self._record.is_watched = self._record.on_server
+        while not self._ended.is_set():
+            with suppress(DBAPIError, sqlite3.Error, OSError):
+                self._watch()
+            if not self._ended.is_set() and self._record.on_server:
+                self._tell_lost()
+            self._ended.wait(AGAIN_S)
+
+    def _watch(self) -> None:
+        connection = self._record.listening()
+        try:
+            raw: Any = connection.connection.driver_connection
+            if self._record.on_server:
+                self._listen(raw)
+            else:
+                self._ask(raw)
+        finally:
+            with suppress(Exception):
+                connection.invalidate()  # a listener is no connection for anybody else
+            connection.close()
+
+    def _listen(self, raw: Any) -> None:
+        import psycopg
+
+        try:
+            raw.execute(f"LISTEN {dialect_postgres.CHANNEL}")
+            last = raw.execute("SELECT COALESCE(max(seq), 0) FROM history").fetchone()
+            self._tell_back()
+            self._wrote(int(last[0]))
+            while not self._ended.is_set():
+                for told in raw.notifies(timeout=ASKED_S, stop_after=1):
+                    self._wrote(int(told.payload))
+                if (
+                    self._record.away is not None
+                ):  # somebody else met trouble: look whether it is so
+                    raw.execute("SELECT 1")
+                    self._tell_back()
+        except psycopg.Error:
+            return
+
+    def _ask(self, raw: sqlite3.Connection) -> None:
+        seen = None
+        while not self._ended.wait(ASKED_S):
+            now = raw.execute("PRAGMA data_version").fetchone()[0]
+            if now != seen:
+                last = raw.execute("SELECT COALESCE(max(seq), 0) FROM history").fetchone()
+                seen = now
+                self._wrote(int(last[0]))
+
+    def _tell_lost(self) -> None:
+        if not self._lost:
+            self._lost = True
+            self._record.away = self._record.away or dialect_postgres.server_lost()
+            self._there(False)
+
+    def _tell_back(self) -> None:
+        was_away = self._record.away is not None
+        self._record.away = None
+        if self._lost or was_away:
+            self._lost = False
+            self._there(True)
+
+
+def touched_by_others(
+    connection: Connection, since: int, own: Collection[int]
+) -> tuple[int, frozenset[str] | None]:
+    """Return the last entry, and the tables that entries after `since` touched, our own left out.
+
+    None stands for "perhaps all of them", where there are very many entries.
+    """
+    last = last_number(connection)
+    if last - since > MOST_READ:
+        return last, None
+    wanted = select(HistoryEntry.seq, HistoryEntry.body).where(HistoryEntry.seq > since)
+    touched: set[str] = set()
+    for seq, body in connection.execute(wanted):
+        if seq not in own:
+            facts = json.loads(body)
+            touched |= {one["table"] for one in (*facts["changes"], *facts.get("bulk", ()))}
+    return last, frozenset(touched)

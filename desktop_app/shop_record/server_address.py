@@ -1,0 +1,104 @@
+"""The address of a shop on a server: read from one line, shown and kept without its password."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass, field
+from urllib.parse import parse_qsl, quote, unquote, urlencode, urlsplit
+
+from desktop_app.shop_record.trouble import ShopTrouble
+
+SCHEMES = ("postgresql+psycopg", "postgresql")
+PORT = 5432
+_HERE = ("", "localhost", "127.0.0.1", "::1")
+# Ways of TLS that let nobody read along; the first two also prove who the server is.
+_PROTECTED = ("verify-full", "verify-ca", "require")
+_OPTIONS = ("sslmode", "sslrootcert", "sslcert", "sslkey", "host")
+_NAME = re.compile(r"[A-Za-z_][A-Za-z0-9_-]{0,62}")
+_EXAMPLE = "postgresql+psycopg://tuuli@counter-server/benchwitness"
+
+
+@dataclass(frozen=True, slots=True)
+class ServerAddress:
+    """Where a shop's database is and as whom it is opened; it never holds a password."""
+
+    host: str
+    port: int
+    database: str
+    user: str
+    options: tuple[tuple[str, str], ...] = field(default=())
+
+    def text(self) -> str:
+        """Return the address as one line that can be read again."""
+        host = f"[{self.host}]" if ":" in self.host else quote(self.host, safe="")
+        port = "" if self.port == PORT else f":{self.port}"
+        asked = f"?{urlencode(self.options)}" if self.options else ""
+        user = f"{quote(self.user, safe='')}@" if self.user else ""
+        return f"{SCHEMES[0]}://{user}{host}{port}/{quote(self.database, safe='')}{asked}"
+
+    def is_here(self) -> bool:
+        """Tell whether the server is this computer: then nobody is between."""
+        folder = dict(self.options).get("host", "")
+        return self.host in _HERE and (not folder or folder.startswith("/"))
+
+    def parameters(self) -> dict[str, str | int]:
+        """Return what the driver is told, the password aside.
+
+        To another computer TLS that proves who the server is, unless the address says “require”.
+        """
+        said: dict[str, str | int] = {"port": self.port, "dbname": self.database}
+        if self.host:
+            said["host"] = self.host
+        if self.user:
+            said["user"] = self.user
+        said |= dict(self.options)
+        if not self.is_here() and "sslmode" not in said:
+            said["sslmode"] = "verify-full"
+            said.setdefault("sslrootcert", "system")
+        return said
+
+
+def is_address(place: str) -> bool:
+    """Tell whether a place is meant as an address and not as a folder."""
+    return "://" in place
+
+
+def read_address(said: str) -> tuple[ServerAddress, str | None]:
+    """Return the address and the password that stood in it, if any.
+
+    Raises ShopTrouble where it is no address of a database, and where it asks for a connection to
+    another computer that others can read.
+    """
+    scheme = said.partition("://")[0]
+    if scheme not in SCHEMES:
+        raise ShopTrouble(
+            f"{scheme[:40]}:// addresses are not understood.",
+            do=f"Accepted: the folder of a shop, or an address as {_EXAMPLE}.",
+        )
+    try:
+        parts = urlsplit(said)
+        port = parts.port or PORT
+        options = tuple(sorted(parse_qsl(parts.query, strict_parsing=bool(parts.query))))
+    except ValueError as error:
+        raise _odd("it can't be read") from error
+    database = unquote(parts.path.removeprefix("/"))
+    if not _NAME.fullmatch(database):
+        raise _odd("the name of the database is missing, or has other signs than a-z, 0-9, _ and -")
+    for name, _ in options:
+        if name not in _OPTIONS:
+            raise _odd(f"“{name[:40]}” can't be asked for; accepted: {', '.join(_OPTIONS)}")
+    address = ServerAddress(
+        unquote(parts.hostname or ""), port, database, unquote(parts.username or ""), options
+    )
+    mode = dict(options).get("sslmode")
+    if not address.is_here() and mode is not None and mode not in _PROTECTED:
+        raise ShopTrouble(
+            f"sslmode={mode[:20]} would let others read along on the way to the server.",
+            do=f"Say one of {', '.join(_PROTECTED)}, or leave it out.",
+        )
+    return address, unquote(parts.password) if parts.password else None
+
+
+def _odd(why: str) -> ShopTrouble:
+    """Say what is wrong without repeating the line: a password may stand in it."""
+    return ShopTrouble(f"The address of the server is not understood: {why}.", do=f"As {_EXAMPLE}.")

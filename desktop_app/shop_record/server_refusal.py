@@ -1,0 +1,50 @@
+"""Why a server would not be connected to, in words: what the driver says comes as plain text."""
+
+from __future__ import annotations
+
+from desktop_app.shop_record.server_address import ServerAddress
+from desktop_app.shop_record.server_trouble import PasswordWanted, ServerLost
+from desktop_app.shop_record.trouble import ShopTrouble
+
+
+def names_no_database(error: Exception) -> bool:
+    """Tell whether a server refused because it has no database of that name."""
+    low = str(getattr(error, "orig", error)).lower()
+    return "database" in low and "does not exist" in low
+
+
+def as_refusal(error: Exception, address: ServerAddress) -> ShopTrouble:
+    """Return what to say of a connection that did not come about."""
+    said = " ".join(str(getattr(error, "orig", error)).split())
+    where = f"{address.database} on {address.host or 'this computer'}"
+    low = said.lower()
+    if "password" in low or "pg_hba" in low or "authentication" in low:
+        if "pg_hba" in low:
+            return ShopTrouble(
+                f"The server does not let {address.user or 'this user'} in from this computer.",
+                do="Whoever looks after the server must allow it (pg_hba.conf).",
+            )
+        return PasswordWanted(
+            f"The server wants the password of {address.user or 'this user'} for {where}.",
+            do="Enter it; it is kept in this system's keyring, in no file.",
+        )
+    if names_no_database(error):
+        return ShopTrouble(
+            f"There is no database {address.database} on {address.host or 'this computer'}.",
+            do=f"Make a shop there with “benchwitness new-shop {address.text()}”.",
+        )
+    if "does not exist" in low and "role" in low:
+        return ShopTrouble(
+            f"The server knows no {address.user}.", do="Look at the name in the address."
+        )
+    if "ssl" in low or "certificate" in low:
+        return ShopTrouble(
+            f"The connection to {address.host} could not be protected: {said[:300]}.",
+            kept="Nothing was sent.",
+            do="Name the certificate that signs the server's own (?sslrootcert=FILE in the "
+            "address), or ask whoever looks after the server.",
+        )
+    return ServerLost(
+        f"The shop's server {address.host or 'on this computer'} can't be reached.",
+        do=f"Is it on, and this computer in the network? ({said[:200].rstrip('.')})",
+    )

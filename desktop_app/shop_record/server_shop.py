@@ -1,0 +1,110 @@
+"""A shop on a server: made, opened, and what it says of itself."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from sqlalchemy import Connection, Engine, inspect
+from sqlalchemy.exc import DBAPIError
+
+from desktop_app.shop_record import dialect_postgres, upgrade
+from desktop_app.shop_record.photo_files import PhotoFiles
+from desktop_app.shop_record.photos_on_server import PhotosOnServer
+from desktop_app.shop_record.record import FILE_NAME as RECORD_FILE
+from desktop_app.shop_record.record import Clock, ShopRecord
+from desktop_app.shop_record.server_address import ServerAddress
+from desktop_app.shop_record.server_database import make_where_missing, refuse_unfit
+from desktop_app.shop_record.server_folder import ServerPlace, read_place, write_place
+from desktop_app.shop_record.server_password import password_for, remember_password
+from desktop_app.shop_record.server_refusal import as_refusal
+from desktop_app.shop_record.server_roles import give_rights, may_make_roles
+from desktop_app.shop_record.trouble import ShopTrouble
+
+IN_DATABASE, IN_FOLDER = "in the database", "in a folder"
+
+
+def open_on_server(folder: Path, clock: Clock, password: str | None = None) -> ShopRecord:
+    """Open the shop whose address lies in a folder, bringing an older record up to date.
+
+    Raises ShopTrouble where the server is away or refuses, a PasswordWanted where it wants one.
+    """
+    place = read_place(folder)
+    engine = connected(place.address, password)
+    try:
+        refuse_without_shop(engine, place.address)
+        upgrade.bring_up_to_date(engine, folder / RECORD_FILE, clock())
+        return ShopRecord(folder, engine, clock, photos_of(engine, folder, place))
+    except (ShopTrouble, DBAPIError):
+        engine.dispose()
+        raise
+
+
+def create_on_server(
+    folder: Path, place: ServerPlace, clock: Clock, password: str | None = None
+) -> ShopRecord:
+    """Make a new shop in an empty database, with its folder on this computer, and open it.
+
+    The database is made where there is none; one that holds anything is left alone. Roles for
+    those who read and those who work are made where the user may do that.
+    """
+    make_where_missing(place.address, password or password_for(place.address))
+    engine = connected(place.address, password)
+    try:
+        with engine.connect() as plain:
+            connection = plain.execution_options(writing=True)
+            with connection.begin():
+                refuse_unfit(connection, place.address)
+                upgrade.build_on(connection)
+                set_up(connection, place.address, place.photos)
+        write_place(folder, place)
+        return ShopRecord(folder, engine, clock, photos_of(engine, folder, place))
+    except (ShopTrouble, DBAPIError):
+        engine.dispose()
+        raise
+
+
+def set_up(connection: Connection, address: ServerAddress, photos: Path | None) -> None:
+    """Write down where the photos lie, and give their rights to those who read and who work."""
+    where = IN_DATABASE if photos is None else IN_FOLDER
+    connection.exec_driver_sql("INSERT INTO set_up VALUES ('photos', %s)", (where,))
+    if may_make_roles(connection):
+        give_rights(connection, address.database)
+
+
+def refuse_without_shop(engine: Engine, address: ServerAddress) -> None:
+    """Raise ShopTrouble where a database holds no shop."""
+    with engine.connect() as connection, connection.begin():
+        if inspect(connection).has_table("set_up"):
+            return
+    raise ShopTrouble(
+        f"There is no shop in the database {address.database}.",
+        do=f"Make one with “benchwitness new-shop {address.text()}”, or look at the address.",
+    )
+
+
+def connected(address: ServerAddress, password: str | None) -> Engine:
+    """Return an engine that has connected once; what the server refuses is said in words."""
+    engine = dialect_postgres.open_server(address, password or password_for(address))
+    try:
+        engine.connect().close()
+    except DBAPIError as error:
+        engine.dispose()
+        raise as_refusal(error, address) from error
+    if password:
+        remember_password(address, password)
+    return engine
+
+
+def photos_of(engine: Engine, folder: Path, place: ServerPlace) -> PhotoFiles:
+    """Return where the photos lie, as it was chosen when the shop was made."""
+    with engine.connect() as connection, connection.begin():
+        said = connection.exec_driver_sql("SELECT value FROM set_up WHERE name = 'photos'")
+        where = said.scalar()
+    if where == IN_DATABASE:
+        return PhotosOnServer(folder / "photos", engine)
+    if place.photos is None:
+        raise ShopTrouble(
+            "The photos of this shop lie in a shared folder; this computer does not know where.",
+            do="Open the shop with “--photos FOLDER” once, naming that folder as it is seen here.",
+        )
+    return PhotoFiles(place.photos)
