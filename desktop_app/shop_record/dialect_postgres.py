@@ -48,11 +48,19 @@ def _as_wide_as_sqlite(_kind: Any, _compiler: Any, **more: Any) -> str:
 
 
 def open_server(address: ServerAddress, password: str | None) -> Engine:
-    """Return an engine on a shop's database; nobody has connected yet when this returns."""
+    """Return an engine on a shop's database; nobody has connected yet when this returns.
+
+    Raises ShopTrouble where the driver is not installed.
+    """
+    try:
+        import psycopg
+    except ImportError as error:
+        raise ShopTrouble(
+            "A shop on a server needs the driver of its database, which is not installed here.",
+            do='Install it in the folder of the program: .venv/bin/pip install ".[postgres]"',
+        ) from error
 
     def connect() -> Any:
-        import psycopg
-
         said: dict[str, Any] = address.parameters()
         return psycopg.connect(
             **said,
