@@ -2,24 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from functools import lru_cache
 from itertools import chain
-from typing import Any
 
 from sqlalchemy import Connection, select
 
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
-from desktop_app.parts_compared.stored import Pair, PartCondition
 from desktop_app.repair_jobs.concern_conditions import condition_words
 from desktop_app.repair_jobs.stored import (
     Job,
-    JobCheck,
-    JobCondition,
-    Person,
-    TroubleCode,
-    Vehicle,
-    Visit,
 )
 from desktop_app.repair_jobs.vehicle_identity import matching_plate
 from desktop_app.shop_record.deed import RowChange
@@ -29,10 +21,10 @@ from desktop_app.shop_record.dialect_search import (
     remove_texts,
     write_texts,
 )
-from desktop_app.shop_record.listed import among
 from desktop_app.symptom_search.job_said import JobSaid
 from desktop_app.symptom_search.stored_changes import jobs_of_change
 from desktop_app.symptom_search.stored_evidence import reversed_vin
+from desktop_app.symptom_search.stored_said import said_of
 from desktop_app.symptom_search.word_forms import plain_words
 
 AT_A_TIME = 2000
@@ -91,25 +83,7 @@ class JobIndex:
 
     def texts(self, connection: Connection, ids: Sequence[int]) -> dict[int, JobText]:
         """Return the words of these jobs; those that are gone are left out."""
-        conditions = _words_of(connection, ids, _CONDITIONS)
-        seen = _words_of(connection, ids, _TERMS)
-        found = _words_of(connection, ids, _FINDINGS)
-        codes = _words_of(connection, ids, _CODES)
-        parts = _words_of(connection, ids, _PARTS)
-        texts = {}
-        rows = connection.execute(_JOBS.where(_among(Job.id, ids))).all()
-        for job, concern, cause, correction, description, plate, tag, vin, person in rows:
-            said = JobSaid(
-                *(concern, cause, correction),
-                conditions=_flat(conditions.get(job, ())),
-                codes=_flat(codes.get(job, ())),
-                parts=parts.get(job, ()),
-                vehicle=(description, plate, tag, vin),
-                person=person or "",
-                seen=_flat(seen.get(job, ())) + _flat(found.get(job, ())),
-            )
-            texts[job] = self.text(said)
-        return texts
+        return {job: self.text(said) for job, said in said_of(connection, ids).items()}
 
     def text(self, said: JobSaid) -> JobText:
         """Return the words of a job of which all is known that they are made of."""
@@ -132,60 +106,6 @@ class JobIndex:
         kind, *others = row
         words = self._part_words.get(kind) or _words(kind)
         return (words, *(_words(other) for other in others if other))
-
-
-_CONDITIONS = select(JobCondition.job_id, JobCondition.condition).where(JobCondition.happens == 1)
-_TERMS = select(Pair.job_id, PartCondition.term).join(
-    PartCondition, PartCondition.pair_id == Pair.id
-)
-_FINDINGS = select(JobCheck.job_id, JobCheck.words, JobCheck.outcome).where(
-    JobCheck.kind == "inspection"
-)
-_CODES = select(TroubleCode.job_id, TroubleCode.code)
-_PARTS = select(
-    Pair.job_id,
-    Pair.part_kind,
-    Pair.supplier,
-    Pair.number_on_box,
-    Pair.number_on_part,
-    Pair.note_removed,
-    Pair.note_replacement,
-)
-_JOBS = (
-    select(
-        Job.id,
-        Job.concern,
-        Job.cause,
-        Job.correction,
-        Vehicle.description,
-        Vehicle.plate,
-        Vehicle.tag,
-        Vehicle.vin,
-        Person.name.label("person"),
-    )
-    .join(Visit, Visit.id == Job.visit_id)
-    .join(Vehicle, Vehicle.id == Visit.vehicle_id)
-    .outerjoin(Person, Person.id == Job.technician_id)
-)
-
-
-def _words_of(connection: Connection, ids: Sequence[int], query: Any) -> dict[int, list[Any]]:
-    job = query.selected_columns[0]
-    found: dict[int, list[Any]] = {}
-    rows: Any = connection.execute(query.where(_among(job, ids))).all()
-    for owner, *words in rows:
-        found.setdefault(owner, []).append(tuple(words))
-    return found
-
-
-def _among(job: Any, ids: Sequence[int]) -> Any:
-    if isinstance(ids, range) and ids.step == 1 and ids:
-        return job.between(ids[0], ids[-1])
-    return job.in_(among(ids))
-
-
-def _flat(rows: Iterable[Sequence[str]]) -> list[str]:
-    return [word for row in rows for word in row if word]
 
 
 def _words(text: str) -> str:
