@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from datetime import date
 from typing import NamedTuple
 
-AT_A_TIME = 4000  # rows that are written while the next are read
+AT_A_TIME = 2000  # rows that are written while the next are read
 
 
 class JobRow(NamedTuple):

@@ -8,6 +8,8 @@ from typing import Any
 from sqlalchemy import Column, Connection, Float, Integer, Table, func, select
 
 from desktop_app.records_exchanged.export_cells import CellRule
+from desktop_app.shop_record import dialect
+from desktop_app.shop_record.dialect_blocks import read_past
 from desktop_app.shop_record.tables import Base, HistoryEntry, Kept
 
 AT_A_TIME = 2000
@@ -75,8 +77,7 @@ def history_rows(connection: Connection) -> Iterator[Rows]:
 
 def ids_given(connection: Connection) -> list[tuple[str, int]]:
     """Return the highest id that each table ever gave to a row, also to one that is gone."""
-    given = connection.exec_driver_sql("SELECT name, seq FROM sqlite_sequence")
-    ever: dict[str, int] = {row[0]: row[1] for row in given}
+    ever = dialect.ids_given(connection)
     return [(table.name, ever.get(table.name, 0)) for table in kept_tables()]
 
 
@@ -87,10 +88,4 @@ def count_of(connection: Connection, table: Table) -> int:
 
 def _in_pieces(connection: Connection, wanted: Any) -> Iterator[Rows]:
     """Give the rows of a query as plain tuples, past what SQLAlchemy makes of each."""
-    sql = str(wanted.compile(connection.engine, compile_kwargs={"literal_binds": True}))
-    found = connection.exec_driver_sql(sql)
-    cursor = found.cursor
-    assert cursor is not None
-    while rows := cursor.fetchmany(AT_A_TIME):
-        yield rows
-    found.close()
+    return read_past(connection, wanted, None, AT_A_TIME)

@@ -47,8 +47,9 @@ def photos_told(connection: Connection) -> Iterator[PhotoTold]:
         .outerjoin(Pair, Pair.id == shows.pair_id)
         .order_by(Photo.id)
     )
-    for row in connection.execution_options(yield_per=500).execute(wanted):
-        pair = None if row.pair is None else row.place
-        shown = row.part_kind or "", row.side or "", row.view or ""
-        file = photo_file(row.number, row.job_id, pair, *shown, row.sha256, row.media_type)
-        yield PhotoTold(row.id, row.number, row.sha256, file)
+    with connection.execute(wanted.execution_options(yield_per=500)) as rows:
+        for row in rows:
+            pair = None if row.pair is None else row.place
+            shown = row.part_kind or "", row.side or "", row.view or ""
+            file = photo_file(row.number, row.job_id, pair, *shown, row.sha256, row.media_type)
+            yield PhotoTold(row.id, row.number, row.sha256, file)

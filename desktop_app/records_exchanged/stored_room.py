@@ -12,7 +12,7 @@ from sqlalchemy.sql.schema import Table
 
 from desktop_app.shop_record.bulk import BulkRows, rows_added
 from desktop_app.shop_record.deed import Deed
-from desktop_app.shop_record.dialect import insert_rows
+from desktop_app.shop_record.dialect import give_ids_from, ids_given, insert_rows
 from desktop_app.shop_record.rows_hash import RowsHash
 from desktop_app.shop_record.tables import Kept
 
@@ -33,10 +33,9 @@ class Room:
         assert isinstance(table, Table)
         self._deed, self._kept, self._table = deed, kept, table
         connection = deed.connection
-        given = "SELECT seq FROM sqlite_sequence WHERE name = ?"
-        ever = connection.exec_driver_sql(given, (table.name,)).scalar() or 0
+        ever = ids_given(connection).get(table.name, 0)
         highest = connection.execute(select(func.max(table.c.id))).scalar() or 0
-        self.first = max(int(ever), int(highest)) + 1
+        self.first = max(ever, highest) + 1
         self.next = self.first
         self._waiting: dict[int, Values] = {}
         self._blank: Values = {
@@ -84,6 +83,7 @@ class Room:
         first, last = self.first, self.next - 1
         if last < first:
             return
+        give_ids_from(self._deed.connection, self._table.name, last)
         if self._as_hashed:
             digest = self._hash.hexdigest()
             added = BulkRows(self._table.name, first, last, last - first + 1, digest)

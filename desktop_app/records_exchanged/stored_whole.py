@@ -8,7 +8,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from typing import Any
 
 from sqlalchemy import Connection, Table, func, select
-from sqlalchemy.exc import IntegrityError
+from sqlalchemy.exc import DataError, DBAPIError, IntegrityError
 
 from desktop_app.part_photos.stored import Photo
 from desktop_app.parts_compared.stored_check import bench_problems
@@ -24,12 +24,15 @@ from desktop_app.records_exchanged.whole_checksums import refused
 from desktop_app.returns_watched.stored_check import record_problems
 from desktop_app.shop_record.bulk import rows_added
 from desktop_app.shop_record.deed import Deed
+from desktop_app.shop_record.dialect import give_ids_from, insert_rows
 from desktop_app.shop_record.history import chain_problems
 from desktop_app.shop_record.trouble import ShopTrouble
 
 NumberedRows = Iterable[list[tuple[int, tuple[Any, ...]]]]
 # Above what any shop gives out; what follows many rows goes through the ids between.
 MOST_IDS = 100_000_000
+# What a database says of a value or a row that can't stand there.
+_REFUSED = (IntegrityError, DataError)
 _SHA256 = re.compile(r"[0-9a-f]{64}")
 
 
@@ -95,15 +98,16 @@ def _check_entry(where: str, seq: int, entry: dict[str, Any]) -> None:
 def _insert(
     connection: Connection, table: Table, file: str, rows: list[tuple[int, tuple[Any, ...]]]
 ) -> None:
-    if not rows:
-        return
-    names = ", ".join(f'"{column.name}"' for column in columns_of(table))
-    places = ", ".join("?" for _ in table.columns)
-    sql = f"INSERT INTO {table.name} ({names}) VALUES ({places})"
     try:
-        connection.exec_driver_sql(sql, [values for _, values in rows])
-    except IntegrityError as error:
-        raise _of_row(connection, table, file, rows, str(error.orig)) from error
+        _write_in(connection, table, [values for _, values in rows])
+    except _REFUSED as error:
+        raise _of_row(connection, table, file, rows, error) from error
+
+
+def _write_in(connection: Connection, table: Table, rows: Sequence[tuple[Any, ...]]) -> None:
+    """Write all of these rows or none: the deed goes on either way."""
+    with connection.begin_nested():
+        insert_rows(connection, table.name, [column.name for column in columns_of(table)], rows)
 
 
 def _of_row(
@@ -111,20 +115,27 @@ def _of_row(
     table: Table,
     file: str,
     rows: Sequence[tuple[int, tuple[Any, ...]]],
-    said: str,
+    error: DBAPIError,
 ) -> ShopTrouble:
-    """Say which row the database refused: the first one after those that it took."""
-    columns = columns_of(table)
-    taken = connection.execute(select(func.max(columns[0]))).scalar() or 0
-    number, values = next(row for row in rows if row[1][0] > taken)
-    where = f"{file}, row {number}"
-    for column, value in zip(columns, values, strict=True):
+    """Say which row the database refuses: they are tried one by one, up to the first."""
+    for number, values in rows:
+        try:
+            _write_in(connection, table, [values])
+        except _REFUSED as refusal:
+            return _why(connection, table, f"{file}, row {number}", values, refusal)
+    return refused(file, f"the record can't hold its rows ({error.orig})")
+
+
+def _why(
+    connection: Connection, table: Table, where: str, values: Sequence[Any], refusal: DBAPIError
+) -> ShopTrouble:
+    for column, value in zip(columns_of(table), values, strict=True):
         for foreign in column.foreign_keys:
             there = select(foreign.column).where(foreign.column == value)
             if value is not None and connection.execute(there).first() is None:
                 why = f"there is no {foreign.column.table.name} {value}"
                 return refused(f"{where}, {column.name}", why)
-    return refused(where, f"the record can't hold it ({said})")
+    return refused(where, f"the record can't hold it ({refusal.orig})")
 
 
 def raise_ids_given(connection: Connection, pieces: NumberedRows) -> None:
@@ -138,10 +149,7 @@ def raise_ids_given(connection: Connection, pieces: NumberedRows) -> None:
             used = connection.execute(select(func.max(tables.pop(name).c.id))).scalar() or 0
             if not used <= highest <= MOST_IDS:
                 raise refused(where, f"{highest} can't be the highest id (there is {used})")
-            given = "UPDATE sqlite_sequence SET seq = ? WHERE name = ?"
-            if not connection.exec_driver_sql(given, (highest, name)).rowcount and highest:
-                given = "INSERT INTO sqlite_sequence (seq, name) VALUES (?, ?)"
-                connection.exec_driver_sql(given, (highest, name))
+            give_ids_from(connection, name, highest)
     if missing := tables.keys() - LATER_TABLES:
         raise refused(IDS_GIVEN, f"the table {min(missing)} is missing")
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import astuple
 from datetime import UTC, datetime
 from pathlib import Path
 from typing import Any
@@ -15,6 +16,7 @@ from desktop_app.records_exchanged.import_told import ImportTold
 from desktop_app.records_exchanged.row_words import kind_ids
 from desktop_app.records_exchanged.stored_import import ReadWith
 from desktop_app.shop_record.backup_opened import open_backup
+from desktop_app.shop_record.dialect_search import Wanted, jobs_indexed, newest, read_texts
 from desktop_app.shop_record.generations import generations_in
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.symptom_search.vocabulary_file import shop_vocabulary
@@ -27,8 +29,9 @@ COLUMNS = (
 )
 TABLES = (
     *("vehicle", "person", "visit", "job", "job_symptom", "job_condition", "trouble_code"),
-    *("pair", "return_link", "job_text"),
+    *("pair", "return_link"),
 )
+_ALL_OF = "SELECT id, * FROM {} ORDER BY id"
 
 
 def a_shop(folder: Path) -> Iterator[ShopRecord]:
@@ -59,10 +62,18 @@ def bring_in(record: ShopRecord, content: str, **said: Any) -> ImportTold:
 def everything(record: ShopRecord) -> dict[str, list[tuple[Any, ...]]]:
     """All rows of the tables that an import writes to, and of the search index."""
     with record.reading() as connection:
-        return {
-            table: [tuple(row) for row in connection.execute(text(f"SELECT rowid, * FROM {table}"))]
+        rows = {
+            table: [tuple(row) for row in connection.execute(text(_ALL_OF.format(table)))]
             for table in TABLES
         }
+        texts = read_texts(connection, sorted(jobs_indexed(connection)))
+    return rows | {"job_text": [(job, *astuple(said)) for job, said in sorted(texts.items())]}
+
+
+def found_by(record: ShopRecord, word: str) -> list[int]:
+    """The jobs that the search index has this word of."""
+    with record.reading() as connection:
+        return newest(connection, [Wanted(whole=(word,))], 100)
 
 
 def backed_up_before(record: ShopRecord) -> list[Path]:

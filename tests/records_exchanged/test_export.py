@@ -21,7 +21,7 @@ from desktop_app.shop_record.check import check_shop
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.records_exchanged.exported import NASTY, export, files_of, fill, walked
-from tests.records_exchanged.importing import a_shop, bring_in, counts
+from tests.records_exchanged.importing import a_shop, bring_in, counts, found_by
 
 
 @pytest.fixture(scope="module")
@@ -139,9 +139,7 @@ def test_one_deed_says_so_and_can_be_undone(
 ) -> None:
     walked(bring_back(other, folder))
     assert other.can_undo() == "Bring back the export out"
-    with other.reading() as connection:
-        index = "SELECT rowid FROM job_text WHERE job_text MATCH 'misfires'"
-        assert connection.execute(text(index)).fetchall() == [(9,)]
+    assert found_by(other, "misfires") == [9]
     other.undo()
     with other.reading() as connection:
         left = [
@@ -208,6 +206,7 @@ def test_a_folder_that_holds_something_is_left_as_it_is(shop: ShopRecord, tmp_pa
     assert [file.name for file in tmp_path.iterdir()] == ["note.txt"]
 
 
+@pytest.mark.embedded
 def test_a_photo_that_is_gone_or_damaged_is_told_and_the_rest_written(
     folder: Path, other: ShopRecord, tmp_path: Path
 ) -> None:

@@ -13,6 +13,7 @@ from desktop_app.repair_jobs import actions
 from desktop_app.shop_record.check import check_shop
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
+from tests.past_any_deed import past_any_deed
 from tests.records_exchanged.importing import a_shop, bring_in, everything, lines
 from tests.records_exchanged.test_writing import BACK, COIL, FIRST, PLUG
 
@@ -80,7 +81,7 @@ def test_what_was_done_after_it_is_undone_before_it(shop: ShopRecord) -> None:
 
 def test_a_row_changed_from_outside_stands_against_the_undo(shop: ShopRecord) -> None:
     bring_in(shop, FILE)
-    with shop._engine.begin() as connection:
+    with past_any_deed(shop) as connection:
         connection.execute(text("UPDATE job SET cause = 'else' WHERE id = 1"))
     before = everything(shop)
     with pytest.raises(ShopTrouble, match="changed since"):
