@@ -63,12 +63,13 @@ _COLUMNS = 8  # of what a row says; shorter ones are filled up
 
 def said_of(connection: Connection, ids: Sequence[int]) -> dict[int, JobSaid]:
     """Return what was said of these jobs, by their rows; those that are gone are left out."""
+    rows: Any
     if isinstance(ids, range) and ids.step == 1 and ids:
         rows = connection.execute(_OF_A_RANGE, {"first": ids[0], "last": ids[-1]})
     else:
         rows = connection.execute(_OF_SOME, {"ids": as_listed(ids)})
     found: tuple[dict[int, list[Any]], ...] = tuple({} for _ in _SORTS)
-    for sort, job, number, *said in rows.tuples():
+    for sort, job, number, *said in rows:
         found[sort].setdefault(job, []).append((number, *said))
     return {
         job: JobSaid(
