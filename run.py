@@ -45,6 +45,10 @@ WINDOW_LIBRARIES = {
 }
 # Published as source alone, and plain Python: nothing has to be compiled.
 SOURCE_ALONE = ("autograd-gamma",)
+# How tests run on all cores, and which of them run on a PostgreSQL server of their own too.
+SIDE_BY_SIDE = ("-n", "auto", "--maxprocesses", "4")
+ALSO_THERE = "tests/on_a_server/also_there.txt"
+ON_A_SERVER = {"BENCHWITNESS_TESTS_ON": "postgresql"}
 # pip says one of these when a pinned release does not exist for this Python.
 NO_SUCH_RELEASE = (
     "No matching distribution found",
@@ -257,8 +261,13 @@ def checks(python: Path, arguments: list[str]) -> list[list[str]]:
         [str(python), "-m", "ruff", "format", "--check", "."],
         [str(python), "-m", "mypy"],
         [str(beside / "lint-imports")],
-        [*tests, "-n", "auto", "--maxprocesses", "4"],
+        [*tests, *SIDE_BY_SIDE],
     ]
+
+
+def checks_on_a_server(python: Path, arguments: list[str]) -> list[list[str]]:
+    """Return what runs once more with all shops on a server; without its programs it says so."""
+    return [] if arguments else [[str(python), "-m", "pytest", f"@{ALSO_THERE}", *SIDE_BY_SIDE]]
 
 
 def run_checks(root: Path, arguments: list[str]) -> int:
@@ -266,10 +275,14 @@ def run_checks(root: Path, arguments: list[str]) -> int:
     failed: list[tuple[str, int]] = []
     # The tests start the program again and again: compiled once, it starts in half the time.
     compiled = {**os.environ, "PYTHONDONTWRITEBYTECODE": ""}
-    for order in checks(venv_python(root), arguments):
-        title = " ".join([Path(order[0]).name, *order[1:]])
+    python = venv_python(root)
+    orders = [(order, {}) for order in checks(python, arguments)]
+    orders += [(order, ON_A_SERVER) for order in checks_on_a_server(python, arguments)]
+    for order, more in orders:
+        set_to = [f"{name}={value}" for name, value in more.items()]
+        title = " ".join([*set_to, Path(order[0]).name, *order[1:]])
         say(f"--- {title}")
-        status = subprocess.run(order, cwd=root, check=False, env=compiled).returncode
+        status = subprocess.run(order, cwd=root, check=False, env=compiled | more).returncode
         if status != 0:
             failed.append((title, status))
     for title, status in failed:

@@ -198,12 +198,15 @@ class Places(QObject):
         from desktop_app.returns_watched.screen.shop_window_box import ShopWindowBox
         from desktop_app.shop_window.house_rules_page import HouseRulesPage
         from desktop_app.shop_window.page import Section
+        from desktop_app.shop_window.where_box import WhereBox
 
         page = HouseRulesPage(self.desk, read_money)
         page.extra.addWidget(ShopWindowBox(self.desk))
         page.extra.addWidget(KindWindowsBox(self.desk, lambda: self._kinds))
         page.extra.addWidget(PeopleBox(self.desk))
+        where = WhereBox(self.desk)
         off_where_shut(self.desk, *page.body.findChildren(Section))
+        page.extra.addWidget(where)  # says where the shop is, also where nothing can be written
         return page
 
     def _job_page(self) -> QWidget:

@@ -18,10 +18,12 @@ from desktop_app.shop_window.look import dress
 from desktop_app.shop_window.main_window import MainWindow
 
 if TYPE_CHECKING:
-    from desktop_app.shop_record.record import Clock
+    from desktop_app.shop_record.record import Clock, ShopRecord
     from desktop_app.shop_window.desk import Desk
     from desktop_app.shop_window.errands import Errands
     from desktop_app.shop_window.others_heard import OthersHeard
+    from desktop_app.shop_window.server_door import ServerDoor
+    from desktop_app.shop_window.unsent import Unsent
 
 WELCOME, BACKUP = "Which shop?", "From a Backup"
 NEVER_SEEN_MS = 3000
@@ -49,6 +51,8 @@ class Program(QObject):
         self._backup_after_ms = backup_after_ms
         self._making: Errands | None = None
         self._others: OthersHeard | None = None
+        self._door: ServerDoor | None = None
+        self._seen: int | None = None  # the last entry of the history before the pages read any
         self._closed = False
         self._other: Program | None = None  # the window that went on with another shop
         self._refused: Path | None = None  # the folder of a shop that could not be opened
@@ -67,8 +71,12 @@ class Program(QObject):
     @Slot()
     def _open_unseen(self) -> None:
         """Open the shop in a window that was started out of sight and is not painted."""
-        if self.desk is None and not self.window.has_place(WELCOME):
+        if self.desk is None and not self.window.has_place(WELCOME) and not self.is_connecting():
             self.open_shop()
+
+    def is_connecting(self) -> bool:
+        """Tell whether a server is waited for."""
+        return self._door is not None and self._door.busy()
 
     @Slot()
     def open_shop(self) -> None:
@@ -85,8 +93,13 @@ class Program(QObject):
     def _open(self, folder: Path) -> None:
         from desktop_app.commands import shop_place
         from desktop_app.shop_record.record import FILE_NAME
+        from desktop_app.shop_record.server_folder import is_server_folder
         from desktop_app.shop_record.upgrade import is_older
 
+        if is_server_folder(folder):
+            self._refused = folder
+            self._to_server().open_folder(folder)
+            return
         if is_older(folder / FILE_NAME):
             self._update(folder)
             return
@@ -96,12 +109,20 @@ class Program(QObject):
             self._welcome_after(folder)
             self.window.strip.tell(trouble)
             return
-        self._close_log = keep_log(folder)
-        shop_place.remember(folder)
+        self._go_in(record)
+
+    @Slot(object)
+    def _go_in(self, record: ShopRecord) -> None:
+        """Furnish the window with a shop that is open."""
+        from desktop_app.commands import shop_place
         from desktop_app.places import furnish
         from desktop_app.shop_record.clock_behind import clock_behind
+        from desktop_app.shop_record.history import last_number
 
+        self._close_log = keep_log(record.folder)
+        shop_place.remember(record.folder)
         self.desk = furnish(self.window, record)
+        self._seen = self.desk.ask(last_number)
         self.desk.changed.connect(self._dress_again)
         self._dress()
         self.window.take_place_away(WELCOME)
@@ -125,6 +146,28 @@ class Program(QObject):
             lambda _: self._open(folder),
         )
         errand.failed.connect(lambda _trouble: self._welcome_after(folder))
+
+    def _to_server(self) -> ServerDoor:
+        """Return the way to shops on a server."""
+        from desktop_app.commands.server_place import open_wanted
+        from desktop_app.commands.shop_place import now, open_place
+        from desktop_app.shop_window.server_door import ServerDoor
+
+        if self._door is None:
+            clock = self._clock or now
+            self._door = ServerDoor(
+                self.window,
+                self._beside(),
+                lambda folder: open_place(folder, clock),
+                lambda w: open_wanted(w.address, w.password, w.photos, clock, new=w.new),
+            )
+            self._door.opened.connect(self._go_in)
+            self._door.refused.connect(self._welcome)
+        return self._door
+
+    @Slot()
+    def _show_server(self) -> None:
+        self._to_server().show()
 
     def _welcome_after(self, refused: Path) -> None:
         self._refused = refused
@@ -158,7 +201,27 @@ class Program(QObject):
         from desktop_app.shop_window.others_heard import OthersHeard
 
         if self.desk is not None and self._others is None and not self._closed:
-            self._others = OthersHeard(self.desk, lambda: self.window.page(self.window.here()))
+            self._others = OthersHeard(self.desk, self.window.pages, self._seen)
+            self._show_unsent(self._others.unsent)
+
+    def _show_unsent(self, unsent: Unsent) -> None:
+        """Offer what was typed while the server was away, before this program was started."""
+        from desktop_app.shop_window.unsent_page import NOT_SENT, UnsentPage
+
+        texts = unsent.before()
+        if not texts:
+            return
+        page = UnsentPage(texts)
+        page.done.connect(unsent.forget_before)
+        self.window.add_place(NOT_SENT, lambda: page, by_key=False)
+        self.window.strip.tell(
+            ShopTrouble(
+                "Something was typed while the server was away, and not sent before the program "
+                "ended.",
+                kept="It is kept on this computer.",
+                do=f"Look under “{NOT_SENT}” on the left.",
+            )
+        )
 
     @Slot(object)
     def _make(self, folder: Path) -> None:
@@ -179,6 +242,7 @@ class Program(QObject):
         folder = own_folder() / "demo-shop"
         self._beside().run("Making the demo shop", lambda: fill_steps(folder), self._open)
 
+    @Slot()
     def _welcome(self) -> None:
         from desktop_app.shop_window.welcome_page import WelcomePage
 
@@ -187,6 +251,7 @@ class Program(QObject):
         page = WelcomePage()
         page.new_wanted.connect(self._make)
         page.open_wanted.connect(self._open)
+        page.server_wanted.connect(self._show_server)
         page.demo_wanted.connect(self._make_demo)
         page.backup_wanted.connect(self._from_backup)
         self.window.add_place(WELCOME, lambda: page)
@@ -243,6 +308,8 @@ class Program(QObject):
     def close(self) -> None:
         """Close the window, the record and the log."""
         self.window.close()
+        if self._door is not None:
+            self._door.close()
         if self._making is not None:
             self._making.finish()
         self._close_record()
@@ -280,6 +347,8 @@ def draw_window(folder: Path, picture: Path) -> None:
     program.window.resize(1366, 900)
     program.window.show()
     program.open_shop()
+    while program.is_connecting():
+        _turn_for(_WAIT_MS)
     from desktop_app.places import show_for_a_picture
 
     show_for_a_picture(program.window, program.desk)
@@ -292,11 +361,15 @@ def draw_window(folder: Path, picture: Path) -> None:
 def _let_it_come_to_rest(program: Program) -> None:
     """Wait until what a page asks for a moment after it opened is there, at most some seconds."""
     for _ in range(_MOST_WAITS):
-        loop = QEventLoop()
-        QTimer.singleShot(_WAIT_MS, loop.quit)
-        loop.exec()
+        _turn_for(_WAIT_MS)
         if program.desk is None or not program.desk.errands.busy():
             return
+
+
+def _turn_for(milliseconds: int) -> None:
+    loop = QEventLoop()
+    QTimer.singleShot(milliseconds, loop.quit)
+    loop.exec()
 
 
 def _application() -> QApplication:

@@ -67,6 +67,12 @@ def pytest_configure(config: pytest.Config) -> None:
         "needs_tool(*names): the test runs these programs; it is skipped without, except in CI",
     ):
         config.addinivalue_line("markers", line)
+    # An errand that ends after its shop was closed lets its connection go then.
+    late = "ignore:<psycopg.Connection .* was deleted while still open:ResourceWarning"
+    config.addinivalue_line("filterwarnings", late)
+    if servers.wanted() and servers.programs() is None:
+        lacking = "Nothing was run on a server: this computer lacks PostgreSQL."
+        pytest.exit(lacking, returncode=1 if IN_CI else 0)
 
 
 @pytest.hookimpl(optionalhook=True)
@@ -226,25 +232,31 @@ def server_folder(server: Server, empty_shop: str, tmp_path: Path) -> Iterator[P
     server.drop(name)
 
 
-@pytest.fixture(autouse=servers.wanted())
-def all_shops_on_the_server(
-    server: Server, empty_shop: str, monkeypatch: pytest.MonkeyPatch
-) -> Iterator[None]:
-    """Every new shop of a test is a database of the server; its folder names it."""
+@pytest.fixture(scope="session", autouse=servers.wanted())
+def all_shops_on_the_server(server: Server, empty_shop: str) -> Iterator[None]:
+    """Every new shop is a database of the server, and its folder names it."""
     from desktop_app.shop_record import record
     from desktop_app.shop_record.server_address import read_address
     from desktop_app.shop_record.server_folder import ServerPlace, write_place
 
-    made: list[str] = []
-
     def make_record(folder: Path) -> None:
-        made.append(server.new_database(empty_shop))
-        write_place(folder, ServerPlace(read_address(server.address(made[-1]))[0]))
+        servers.MADE.append(server.new_database(empty_shop))
+        write_place(folder, ServerPlace(read_address(server.address(servers.MADE[-1]))[0]))
 
-    monkeypatch.setattr(record, "_make_record", make_record)
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(record, "_make_record", make_record)
+        yield
+
+
+@pytest.fixture(autouse=servers.wanted())
+def databases_go_with_their_test(server: Server, all_shops_on_the_server: None) -> Iterator[None]:
+    """What a test made is dropped after it; what several tests share was there before, or stays."""
+    before = len(servers.MADE)
     yield
-    for name in made:
-        server.drop(name)
+    for name in servers.MADE[before:]:
+        if name not in servers.SHARED:
+            server.drop(name)
+    del servers.MADE[before:]
 
 
 @pytest.fixture

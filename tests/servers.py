@@ -14,13 +14,18 @@ import subprocess
 import tempfile
 from collections.abc import Iterator
 from contextlib import contextmanager
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from itertools import count
 from pathlib import Path
 from typing import Any
 
+import pytest
+
+MADE: list[str] = []  # the databases of this run's shops, the newest last
+SHARED: set[str] = set()  # those of them that several tests read or copy
 VARIABLE = "BENCHWITNESS_TESTS_ON"
 OWNER = "shop_owner"
+_COPIES = count()
 _HASTE = ("fsync=off", "synchronous_commit=off", "full_page_writes=off", "max_connections=300")
 
 
@@ -61,9 +66,13 @@ class Server:
             found = connection.execute(said)  # type: ignore[call-overload]
             return found.fetchall() if found.description else []
 
+    def new_name(self) -> str:
+        """Return the name of a database that is not there yet."""
+        return f"shop_{os.getpid()}_{next(self._numbers)}"
+
     def new_database(self, template: str = "template0") -> str:
         """Make a database that sorts by bytes, and return its name."""
-        name = f"shop_{os.getpid()}_{next(self._numbers)}"
+        name = self.new_name()
         self.sql(
             f"CREATE DATABASE {name} TEMPLATE {template} STRATEGY file_copy"
             + (" ENCODING 'UTF8' LC_COLLATE 'C' LC_CTYPE 'C'" if template == "template0" else "")
@@ -109,11 +118,13 @@ class Server:
 
 
 @contextmanager
-def running(settings: tuple[str, ...] = _HASTE) -> Iterator[Server]:
-    """Make a server, start it, and take it away at the end."""
+def running(settings: tuple[str, ...] = _HASTE, place: Path | None = None) -> Iterator[Server]:
+    """Make a server, start it, and take it away at the end; `place` is a folder for its data."""
     home = programs()
-    assert home is not None, "PostgreSQL is not installed on this computer"
-    folder = Path(tempfile.mkdtemp(prefix="benchwitness-server-"))
+    if home is None:
+        lacking = "needs PostgreSQL, which this computer lacks"
+        (pytest.fail if os.environ.get("CI") == "true" else pytest.skip)(lacking)
+    folder = Path(tempfile.mkdtemp(prefix=".benchwitness-server-", dir=place))
     try:
         if os.geteuid() == 0:
             shutil.chown(folder, "postgres")
@@ -132,3 +143,31 @@ def _free_port() -> int:
     with socket.socket() as one:
         one.bind(("127.0.0.1", 0))
         return int(one.getsockname()[1])
+
+
+def share(folder: Path) -> None:
+    """Let a shop outlast the test that made it, where its record is on a server."""
+    from desktop_app.shop_record.server_folder import is_server_folder, read_place
+
+    if is_server_folder(folder):
+        SHARED.add(read_place(folder).address.database)
+
+
+def copy_shop(folder: Path, to: Path) -> Path:
+    """Copy a closed shop's folder, and its database where the record is on a server."""
+    from desktop_app.shop_record.server_folder import is_server_folder, read_place, write_place
+
+    shutil.copytree(folder, to)
+    if is_server_folder(folder):
+        import psycopg
+
+        place = read_place(folder)
+        name = f"{place.address.database}_{next(_COPIES)}"
+        with psycopg.connect(
+            **replace(place.address, database="postgres").parameters(), autocommit=True
+        ) as connection:
+            said = f"CREATE DATABASE {name} TEMPLATE {place.address.database} STRATEGY file_copy"
+            connection.execute(said)  # type: ignore[call-overload]
+        MADE.append(name)
+        write_place(to, replace(place, address=replace(place.address, database=name)))
+    return to

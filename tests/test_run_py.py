@@ -133,6 +133,16 @@ def test_the_checks_are_style_types_layers_and_tests(run_py: ModuleType) -> None
 def test_a_chosen_test_runs_alone(run_py: ModuleType) -> None:
     python = Path("bin/python")
     assert run_py.checks(python, ["-k", "vin"]) == [[str(python), "-m", "pytest", "-k", "vin"]]
+    assert run_py.checks_on_a_server(python, ["-k", "vin"]) == []
+
+
+def test_what_runs_on_a_server_too_is_there(run_py: ModuleType) -> None:
+    """A file that was renamed would be missed only where the server's programs are installed."""
+    root = Path(run_py.__file__).parent
+    [order] = run_py.checks_on_a_server(Path("bin/python"), [])
+    [listed] = [one.removeprefix("@") for one in order if one.startswith("@")]
+    for place in (root / listed).read_text("utf-8").splitlines():
+        assert (root / place).exists(), place
 
 
 @posix_only
@@ -142,8 +152,8 @@ def test_one_failed_check_does_not_hide_the_others(
     shutil.copy(run_py.venv_python(checkout), checkout / ".venv/bin/lint-imports")
     assert run_py.run_checks(checkout, []) == 7
     said = capfd.readouterr()
-    assert said.out.count("-m|") == 4
-    assert said.err.count("Failed with status 7") == 5
+    assert said.out.count("-m|") == 5
+    assert said.err.count("Failed with status 7") == 6
 
 
 def test_pinned_releases_that_a_new_python_lacks_give_way_to_the_ranges(

@@ -6,6 +6,7 @@ Rows, history and photos are never touched; what will be done is said before, wh
 from __future__ import annotations
 
 from collections.abc import Generator, Iterable, Iterator
+from pathlib import Path
 from typing import TYPE_CHECKING
 
 from desktop_app.shop_record.step import Step
@@ -77,8 +78,14 @@ def _leftovers(record: ShopRecord) -> Iterator[str]:
         yield "Nothing was moved out of the photo folder: first the history must be readable."
         return
     for path, to in set_aside(record.photos, named | heard.photos, record.clock()):
-        at, now = (one.relative_to(record.folder).as_posix() for one in (path, to))
+        at, now = (_said(record, one) for one in (path, to))
         yield f"Moved {at} to {now}."
+
+
+def _said(record: ShopRecord, path: Path) -> str:
+    """Return a place as it is told; a shared folder of photos lies outside of the shop's own."""
+    inside = path.is_relative_to(record.folder)
+    return path.relative_to(record.folder).as_posix() if inside else str(path)
 
 
 def _copies(record: ShopRecord) -> Iterator[str]:

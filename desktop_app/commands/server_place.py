@@ -6,9 +6,9 @@ import getpass
 import sys
 from collections.abc import Callable
 from pathlib import Path
-from typing import TypeVar
+from typing import TYPE_CHECKING, TypeVar
 
-from desktop_app.commands.shop_place import own_folder
+from desktop_app.commands.shop_place import follow, own_folder
 from desktop_app.shop_record.server_address import ServerAddress, read_address
 from desktop_app.shop_record.server_folder import (
     ServerPlace,
@@ -18,6 +18,9 @@ from desktop_app.shop_record.server_folder import (
 )
 from desktop_app.shop_record.server_password import keep_password
 from desktop_app.shop_record.server_trouble import PasswordWanted
+
+if TYPE_CHECKING:
+    from desktop_app.shop_record.record import Clock, ShopRecord
 
 T = TypeVar("T")
 
@@ -44,6 +47,22 @@ def keep_or_remember(address: ServerAddress, password: str) -> bool:
 
     remember_password(address, password)
     return keep_password(address, password)
+
+
+def open_wanted(
+    address: ServerAddress, password: str | None, photos: Path | None, clock: Clock, *, new: bool
+) -> tuple[ShopRecord, bool | None]:
+    """Open the shop at an address, or make one there, with its search index kept in step.
+
+    A password that the server took is put into the keyring; with the record comes whether that
+    went well, None where no password was said. Raises ShopTrouble where the server refuses.
+    """
+    from desktop_app.shop_record.server_opened import opened_there
+
+    place = ServerPlace(address, photos)
+    record = opened_there(folder_for(address), place, password, clock, new=new)
+    follow(record)
+    return record, keep_or_remember(address, password) if password else None
 
 
 def with_password(

@@ -58,15 +58,17 @@ def move_shop(asked: Asked) -> Outcome:
 def _new_on_server(said: str, photos: Path | None) -> Outcome:
     from desktop_app.commands.server_place import folder_for, with_password
     from desktop_app.shop_record.server_folder import ServerPlace
+    from desktop_app.shop_record.server_opened import opened_there
     from desktop_app.shop_record.server_roles import roles_of
-    from desktop_app.shop_record.server_shop import create_on_server
 
     address, password = read_address(said)
     folder = folder_for(address)
     with_password(
         address,
         password,
-        lambda known: create_on_server(folder, ServerPlace(address, photos), now, known).close(),
+        lambda known: opened_there(
+            folder, ServerPlace(address, photos), known, now, new=True
+        ).close(),
     )
     readers, workers = roles_of(address.database)
     where = "in the database" if photos is None else f"in {photos}"

@@ -6,6 +6,7 @@ from collections.abc import Callable, Generator, Iterable, Iterator
 from typing import TYPE_CHECKING, Any
 
 from desktop_app.shop_record.problem import GO_BACK, Checked, Problem
+from desktop_app.shop_record.server_trouble import ServerLost
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
 
@@ -21,11 +22,15 @@ def whole_check(record: ShopRecord) -> Generator[Step, None, Checked]:
     from desktop_app.shop_record.check import check_photos, check_record, cut_short
     from desktop_app.shop_record.leftovers import copy_problems, leftover_problems
     from desktop_app.shop_record.looked_over import looked_over
+    from desktop_app.shop_record.server_check import server_problems
 
     yield Step(0, 1, "Copying the record, to look at it in peace")
     problems = list[Problem]()
     _read(problems, record, lambda c: problems.extend(cut_short(record, c)))
-    with looked_over(record) as copy:
+    if record.on_server:
+        _read(problems, record, lambda c: problems.extend(server_problems(c)))
+    with looked_over(record) as take:
+        copy = yield from take()
         looked = yield from check_record(copy)
         problems += looked.problems
         named = list[tuple[str, str]]()
@@ -93,7 +98,8 @@ def _notes(record: ShopRecord) -> Iterator[str]:
         said = backup_troubles(record)
     except ShopTrouble:
         said = []  # so damaged that it is said already
-    for note in (*said, on_shared_disk(record.folder)):
+    shared = None if record.on_server else on_shared_disk(record.folder)
+    for note in (*said, shared):
         if note is not None:
             yield note.what
 
@@ -110,6 +116,8 @@ def _guarded(problems: list[Problem], work: Callable[[], None]) -> None:
     """Look at what may be damaged; what can't be read is a problem like others."""
     try:
         work()
+    except ServerLost:
+        raise  # nothing is damaged: it is not there
     except ShopTrouble as trouble:
         problems.append(Problem("the database", trouble.what, True, trouble.do))
     except _ODD_VALUES:

@@ -211,14 +211,15 @@ def remove_mark_row(deed: Deed, mark_id: int) -> None:
 
 def remove_drawn(deed: Deed, photo_id: int) -> None:
     """Take out what was drawn on a photo: its marks, its scale, overlays with it."""
-    asked = select(MarkRow.id).where(MarkRow.photo_id == photo_id)
+    asked = select(MarkRow.id).where(MarkRow.photo_id == photo_id).order_by(MarkRow.id)
     for mark_id in deed.connection.execute(asked).scalars().all():
         remove_mark_row(deed, mark_id)
     asked = select(PhotoScale.id).where(PhotoScale.photo_id == photo_id)
     for scale_id in deed.connection.execute(asked).scalars().all():
         deed.remove(PhotoScale, scale_id)
     either = (Overlay.old_photo_id == photo_id) | (Overlay.new_photo_id == photo_id)
-    for overlay_id in deed.connection.execute(select(Overlay.id).where(either)).scalars().all():
+    asked = select(Overlay.id).where(either).order_by(Overlay.id)
+    for overlay_id in deed.connection.execute(asked).scalars().all():
         deed.remove(Overlay, overlay_id)
 
 

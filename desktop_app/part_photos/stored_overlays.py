@@ -32,8 +32,10 @@ def overlays_on_sheet(
 ) -> dict[tuple[int, int], KeptOverlay | ShopDamaged]:
     """Return what the sheet shows laid on each other of some photos, by (old photo, new photo)."""
     ids = list(photo_ids)
-    asked = select(Overlay.old_photo_id, Overlay.new_photo_id).where(
-        Overlay.old_photo_id.in_(ids), Overlay.new_photo_id.in_(ids), Overlay.on_sheet == 1
+    asked = (
+        select(Overlay.old_photo_id, Overlay.new_photo_id)
+        .where(Overlay.old_photo_id.in_(ids), Overlay.new_photo_id.in_(ids), Overlay.on_sheet == 1)
+        .order_by(Overlay.old_photo_id, Overlay.new_photo_id)
     )
     found = {}
     for old, new in connection.execute(asked).all():

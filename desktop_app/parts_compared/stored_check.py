@@ -15,15 +15,16 @@ from desktop_app.parts_compared.stored_photo_readings import kept_doubt
 def bench_problems(connection: Connection) -> Iterator[str]:
     """Give a sentence for each reading that is no number, each sum and doubt that is unreadable."""
     for table, what in ((Reading, "reading"), (GaugeReading, "gauge reading")):
-        rows = connection.execute(select(table.id, table.value).where(table.value.is_not(None)))
-        for row in rows:
+        asked = select(table.id, table.value).where(table.value.is_not(None)).order_by(table.id)
+        for row in connection.execute(asked):
             if not math.isfinite(row.value):
                 yield f"The {what} {row.id} is no number."
-    for kept in connection.execute(select(KeptSum.id, KeptSum.inputs)):
+    for kept in connection.execute(select(KeptSum.id, KeptSum.inputs).order_by(KeptSum.id)):
         try:
             json.loads(kept.inputs)
         except ValueError:
             yield f"What was put into the bench sum {kept.id} can't be read."
-    for marked in connection.execute(select(PhotoReading.reading_id, PhotoReading.doubt)):
+    doubts = select(PhotoReading.reading_id, PhotoReading.doubt).order_by(PhotoReading.id)
+    for marked in connection.execute(doubts):
         if kept_doubt(marked.doubt) is None:
             yield f"The uncertainty of the reading {marked.reading_id} from a photo can't be read."

@@ -51,8 +51,10 @@ def repeatability_of(connection: Connection, instrument_id: int) -> float | None
 
 def studies_in_use(connection: Connection, instrument_id: int) -> tuple[int, ...]:
     """Return the studies that an instrument's repeatability comes from: one, or none."""
-    asked = select(GaugeStudy.id).where(
-        GaugeStudy.instrument_id == instrument_id, GaugeStudy.taken_over == 1
+    asked = (
+        select(GaugeStudy.id)
+        .where(GaugeStudy.instrument_id == instrument_id, GaugeStudy.taken_over == 1)
+        .order_by(GaugeStudy.id)
     )
     return tuple(connection.execute(asked).scalars())
 

@@ -27,7 +27,8 @@ def own_kind_row(deed: Deed, kind: str) -> tuple[int, str] | None:
 
 def jobs_of_pairs(connection: Connection, pair_ids: Sequence[int]) -> tuple[str, ...]:
     """Return the numbers of the jobs that these pairs belong to, each once, newest first."""
-    rows = connection.execute(select(Pair.id, Job.number).join(Job, Job.id == Pair.job_id))
+    named = select(Pair.id, Job.number).join(Job, Job.id == Pair.job_id).order_by(Pair.id)
+    rows = connection.execute(named)
     wanted = frozenset(pair_ids)
     numbers = [number for pair, number in rows if pair in wanted]
     return tuple(dict.fromkeys(reversed(numbers)))

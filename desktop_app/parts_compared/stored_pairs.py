@@ -40,7 +40,9 @@ def pairs_of_job(connection: Connection, job_id: int) -> tuple[int, ...]:
 def pairs_without_origin(connection: Connection, job_id: int) -> tuple[str, ...]:
     """Return the part kinds of those pairs whose replacement's origin was not said."""
     rows = connection.execute(
-        select(Pair.part_kind).where(Pair.job_id == job_id, Pair.origin.is_(None), Pair.fitted == 1)
+        select(Pair.part_kind)
+        .where(Pair.job_id == job_id, Pair.origin.is_(None), Pair.fitted == 1)
+        .order_by(Pair.id)
     )
     return tuple(rows.scalars())
 
@@ -62,7 +64,8 @@ def read_pair(connection: Connection, pair_id: int) -> PairView:
 
 def drawer(connection: Connection) -> dict[str, Tool]:
     """Return the shop's own instruments by name, each with what a gauge study said of it."""
-    rows = connection.execute(select(Instrument.__table__).where(Instrument.in_use == 1)).all()
+    own = select(Instrument.__table__).where(Instrument.in_use == 1).order_by(Instrument.id)
+    rows = connection.execute(own).all()
     dofs = studied_dofs(connection)
     return {
         row.name: Tool(
@@ -162,18 +165,18 @@ def _conditions(connection: Connection, pair_id: int) -> tuple[values.ConditionS
 
 def _explained(connection: Connection, pair_id: int) -> tuple[values.Explanation, ...]:
     rows = connection.execute(
-        select(Explanation.dimension, Explanation.by_whom, Explanation.why).where(
-            Explanation.pair_id == pair_id
-        )
+        select(Explanation.dimension, Explanation.by_whom, Explanation.why)
+        .where(Explanation.pair_id == pair_id)
+        .order_by(Explanation.dimension)
     )
     return tuple(values.Explanation(*row) for row in rows)
 
 
 def _limits(connection: Connection, pair_id: int) -> tuple[values.MakerLimit, ...]:
     rows = connection.execute(
-        select(MakerLimit.dimension, MakerLimit.low, MakerLimit.high, MakerLimit.source).where(
-            MakerLimit.pair_id == pair_id
-        )
+        select(MakerLimit.dimension, MakerLimit.low, MakerLimit.high, MakerLimit.source)
+        .where(MakerLimit.pair_id == pair_id)
+        .order_by(MakerLimit.dimension)
     )
     return tuple(values.MakerLimit(*row) for row in rows)
 
@@ -245,11 +248,12 @@ def instrument_row(deed: Deed, name: str) -> int | None:
 
 def rows_of_pair(deed: Deed, pair_id: int) -> list[tuple[type[Kept], int]]:
     """Return every row that hangs on a pair, so that the pair can be taken out."""
-    readings = deed.connection.execute(select(Reading.id).where(Reading.pair_id == pair_id))
-    marked = marked_among(deed, list(readings.scalars()))
+    asked = select(Reading.id).where(Reading.pair_id == pair_id).order_by(Reading.id)
+    marked = marked_among(deed, list(deed.connection.execute(asked).scalars()))
     found: list[tuple[type[Kept], int]] = [(PhotoReading, row) for row in marked.values()]
     for table in (Reading, PartCondition, Explanation, MakerLimit, PairPhoto):
-        rows = deed.connection.execute(select(table.id).where(table.pair_id == pair_id))
+        asked = select(table.id).where(table.pair_id == pair_id).order_by(table.id)
+        rows = deed.connection.execute(asked)
         found.extend((table, row) for row in rows.scalars())
     return found
 

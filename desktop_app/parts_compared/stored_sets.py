@@ -130,9 +130,9 @@ def kept_figures(deed: Deed, job_id: int, key: str) -> tuple[int, dict[str, floa
 
 def _entered(connection: Connection, job_id: int) -> dict[str, dict[str, float]]:
     rows = connection.execute(
-        select(KeptSum.sum, KeptSum.inputs).where(
-            KeptSum.job_id == job_id, KeptSum.sum.startswith(SET_SUM)
-        )
+        select(KeptSum.sum, KeptSum.inputs)
+        .where(KeptSum.job_id == job_id, KeptSum.sum.startswith(SET_SUM))
+        .order_by(KeptSum.id)
     )
     return {row.sum: _figures(row.inputs) for row in rows}
 

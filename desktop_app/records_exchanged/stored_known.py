@@ -148,6 +148,7 @@ class Known:
             .join(Visit, Visit.id == Job.visit_id)
             .join(Vehicle, Vehicle.id == Visit.vehicle_id)
             .where(Job.number.in_(among_words(numbers)))
+            .order_by(Job.id)
         )
         for row in self._connection.execute(wanted).mappings():
             vehicle = self._vehicle(row["vehicle_id"], [row[name] for name in _VEHICLE])
@@ -181,7 +182,7 @@ class Known:
         wanted = select(Vehicle.id, *(getattr(Vehicle, name) for name in _VEHICLE)).where(
             or_(Vehicle.vin.in_(among_words(vins)), Vehicle.plate_key.in_(among_words(plates)))
         )
-        rows: Any = self._connection.execute(wanted).all()
+        rows: Any = self._connection.execute(wanted.order_by(Vehicle.id)).all()
         for kept_id, *values in rows:
             self.put_vehicle(self._vehicle(kept_id, values))
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from typing import NamedTuple
 
 from sqlalchemy import func, select
@@ -25,6 +26,9 @@ from desktop_app.repair_jobs.stored import (
 from desktop_app.shop_record.deed import Deed
 from desktop_app.shop_record.trouble import ShopTrouble
 
+_FIRST_NUMBER = 101
+_OURS = re.compile(r"J-(\d{1,9})")
+
 
 def gone(what: str) -> ShopTrouble:
     """Return the trouble of a row that a page still shows, and that another desk took out."""
@@ -36,15 +40,32 @@ def gone(what: str) -> ShopTrouble:
 
 
 def next_number(deed: Deed) -> str:
-    """Return the next job number, one above the highest id ever given."""
-    highest = deed.connection.execute(select(func.max(Job.id))).scalar() or 0
-    number = f"J-{101 + highest}"
-    taken = select(Job.id).where(Job.number == number)
-    while deed.connection.execute(taken).first() is not None:
-        highest += 1
-        number = f"J-{101 + highest}"
-        taken = select(Job.id).where(Job.number == number)
-    return number
+    """Return the next job number: one above that of the newest job that is numbered like this.
+
+    It is told by the numbers: ids have gaps where a deed was refused. Where they came from
+    elsewhere in another order, it is one above the highest.
+    """
+    ours = select(Job.number).where(Job.number.like("J-%")).limit(1)
+    newest = ours.order_by(Job.id.desc())
+    highest = ours.order_by(func.length(Job.number).desc(), Job.number.desc())
+    number = 0
+    for last in (newest, highest):
+        number = _number_after(deed.connection.execute(last).scalar())
+        if not _is_taken(deed, number):
+            break
+    while _is_taken(deed, number):
+        number += 1
+    return f"J-{number}"
+
+
+def _number_after(last: str | None) -> int:
+    ours = _OURS.fullmatch(last or "")
+    return _FIRST_NUMBER if ours is None else int(ours[1]) + 1
+
+
+def _is_taken(deed: Deed, number: int) -> bool:
+    wanted = select(Job.id).where(Job.number == f"J-{number}")
+    return deed.connection.execute(wanted).first() is not None
 
 
 def customer_id(deed: Deed, name: str, phone: str) -> int | None:
@@ -66,9 +87,9 @@ def person_id(deed: Deed, name: str) -> int | None:
 def symptom_rows(deed: Deed, job_id: int) -> dict[str, tuple[int, bool]]:
     """Return each symptom group of a job with its row's id and whether a person chose it."""
     rows = deed.connection.execute(
-        select(JobSymptom.symptom, JobSymptom.id, JobSymptom.chosen).where(
-            JobSymptom.job_id == job_id
-        )
+        select(JobSymptom.symptom, JobSymptom.id, JobSymptom.chosen)
+        .where(JobSymptom.job_id == job_id)
+        .order_by(JobSymptom.symptom)
     )
     return {symptom: (row, bool(chosen)) for symptom, row, chosen in rows}
 
@@ -113,7 +134,9 @@ def job_of_code_after(deed: Deed, row: int) -> int | None:
 def conditions_not_met(deed: Deed, job_id: int) -> tuple[str, ...]:
     """Return the conditions that are written down as not met on the drive."""
     rows = deed.connection.execute(
-        select(ConditionMet.condition).where(ConditionMet.job_id == job_id, ConditionMet.met == 0)
+        select(ConditionMet.condition)
+        .where(ConditionMet.job_id == job_id, ConditionMet.met == 0)
+        .order_by(ConditionMet.condition)
     )
     return tuple(rows.scalars())
 
@@ -231,6 +254,7 @@ def drives_of(deed: Deed, vehicle_id: int) -> tuple[tuple[int, float], ...]:
         select(Job.id, Job.proof_distance)
         .join(Visit, Visit.id == Job.visit_id)
         .where(Visit.vehicle_id == vehicle_id, Job.proof_distance.is_not(None))
+        .order_by(Visit.id, Job.id)
     )
     return tuple((row.id, float(row.proof_distance or 0)) for row in rows)
 

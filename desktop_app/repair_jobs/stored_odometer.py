@@ -30,7 +30,9 @@ def read_odometers(connection: Connection, vehicle_id: int) -> VehicleOdometers:
             Visit.odometer_source,
             Visit.left_at,
             Visit.odometer_out,
-        ).where(Visit.vehicle_id == vehicle_id)
+        )
+        .where(Visit.vehicle_id == vehicle_id)
+        .order_by(Visit.id)
     )
     for visit, came, value_in, source, left, value_out in rows:
         if value_in is not None:
@@ -77,6 +79,7 @@ def _replaced(
         select(VehicleEvent.id, VehicleEvent.vehicle_id, *columns, Vehicle.odometer_unit)
         .join(Vehicle, Vehicle.id == VehicleEvent.vehicle_id)
         .where(VehicleEvent.kind == "odometer replaced", VehicleEvent.vehicle_id.in_(vehicles))
+        .order_by(VehicleEvent.id)
     )
     found: dict[int, list[OdometerReplaced]] = {}
     for event, vehicle, on, before, after, unit in rows:

@@ -108,9 +108,9 @@ def _moment(kept: str, at: str) -> str:
 
 def _tests_of(connection: Connection, job_id: int, number: str) -> dict[Stage, StageTests]:
     typed = connection.execute(
-        select(SelfTests.id, SelfTests.stage, SelfTests.typed, SelfTests.read_at).where(
-            SelfTests.job_id == job_id
-        )
+        select(SelfTests.id, SelfTests.stage, SelfTests.typed, SelfTests.read_at)
+        .where(SelfTests.job_id == job_id)
+        .order_by(SelfTests.stage)
     )
     bytes_of = {}
     for row, stage, text, read_at in typed:
@@ -120,9 +120,9 @@ def _tests_of(connection: Connection, job_id: int, number: str) -> dict[Stage, S
         bytes_of[stage] = _checked(text, at)
     by_hand: dict[str, dict[str, SelfTestState]] = {}
     rows = connection.execute(
-        select(SelfTest.id, SelfTest.stage, SelfTest.monitor, SelfTest.state).where(
-            SelfTest.job_id == job_id
-        )
+        select(SelfTest.id, SelfTest.stage, SelfTest.monitor, SelfTest.state)
+        .where(SelfTest.job_id == job_id)
+        .order_by(SelfTest.stage, SelfTest.monitor)
     )
     for row, stage, monitor, state in rows:
         at = row_place("self_test", row, number)

@@ -211,7 +211,9 @@ def symptoms_of(connection: Connection, job_id: int) -> tuple[str, ...]:
 def conditions_of(connection: Connection, job_id: int) -> dict[str, bool]:
     """Return when the fault happens (True) or never happens (False); not asked is left out."""
     rows = connection.execute(
-        select(JobCondition.condition, JobCondition.happens).where(JobCondition.job_id == job_id)
+        select(JobCondition.condition, JobCondition.happens)
+        .where(JobCondition.job_id == job_id)
+        .order_by(JobCondition.condition)
     )
     return {condition: bool(happens) for condition, happens in rows}
 
@@ -247,6 +249,7 @@ def _named_of(connection: Connection, job_id: int) -> dict[Did, Doer]:
         select(JobPerson.id, JobPerson.did, Person.id, Person.name)
         .join(Person, Person.id == JobPerson.person_id)
         .where(JobPerson.job_id == job_id)
+        .order_by(JobPerson.did)
     )
     wanted = "one of the four things of a job"
     return {

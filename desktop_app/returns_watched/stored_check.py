@@ -83,9 +83,9 @@ def _problems_of(
     connection: Connection, table: type[Kept], looks: Mapping[str, Look]
 ) -> Iterator[tuple[str, str]]:
     good: dict[str, set[Any]] = {column: set() for column in looks}
-    found = connection.execution_options(yield_per=ROWS_AT_ONCE).execute(select(table))
-    takes = {column: attrgetter(*(look.columns or found.keys())) for column, look in looks.items()}
-    for rows in found.partitions(ROWS_AT_ONCE):
+    names = table.__table__.columns.keys()
+    takes = {column: attrgetter(*(look.columns or names)) for column, look in looks.items()}
+    for rows in _in_pieces(connection, select(table).order_by(table.id)):
         for column, look in looks.items():
             values = list(map(takes[column], rows))
             if good[column].issuperset(values):
@@ -103,7 +103,13 @@ def _problems_of(
 
 
 def _streamed(connection: Connection, wanted: Any) -> Iterator[Any]:
-    yield from connection.execution_options(yield_per=ROWS_AT_ONCE).execute(wanted)
+    for rows in _in_pieces(connection, wanted):
+        yield from rows
+
+
+def _in_pieces(connection: Connection, wanted: Any) -> Iterator[Any]:
+    with connection.execute(wanted.execution_options(yield_per=ROWS_AT_ONCE)) as found:
+        yield from found.partitions()
 
 
 def _number(connection: Connection, table: type[Kept], row: Any) -> str | None:

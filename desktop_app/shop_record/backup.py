@@ -35,6 +35,7 @@ from desktop_app.shop_record.backup_pieces import (
 from desktop_app.shop_record.backup_zip import NO_SEAL, write_seal
 from desktop_app.shop_record.dialect_snapshot import RecordFacts
 from desktop_app.shop_record.photo_files import PhotoFiles, sync_folder
+from desktop_app.shop_record.photos_fetched import fetched_again
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
 
@@ -60,7 +61,7 @@ def make_backup(shop: Path, to: Path, now: datetime) -> Generator[Step, None, Ba
     with told_of_disk(f"The backup {to}"), _beside(to) as folder:
         yield Step(0, 100, _WRITING)
         record, part = folder / "record", folder / "backup"
-        facts, member = copy_record(shop, record)
+        facts, member = yield from copy_record(shop, record)
         pieces = _Pieces(record, facts, member, photo_names(shop, facts), set())
         while True:
             yield from _write(shop, part, pieces, now)
@@ -158,7 +159,7 @@ def _damaged_in_shop(shop: Path, wrong: Iterable[Member]) -> set[str]:
             kept="Nothing half done was left; the shop is as it was.",
             do="Use another disk, and have this one looked at.",
         )
-    return damaged
+    return {sha256 for sha256 in damaged if not fetched_again(shop, sha256)}
 
 
 @contextmanager

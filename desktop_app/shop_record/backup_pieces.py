@@ -6,7 +6,7 @@ import hashlib
 import os
 import shutil
 import time
-from collections.abc import Iterable, Iterator
+from collections.abc import Generator, Iterable, Iterator
 from concurrent.futures import ThreadPoolExecutor
 from contextlib import contextmanager, suppress
 from datetime import datetime
@@ -23,20 +23,21 @@ from desktop_app.shop_record.backup_manifest import (
     refused_name,
     sorted_members,
 )
-from desktop_app.shop_record.dialect_snapshot import RecordFacts, read_facts, take_snapshot
+from desktop_app.shop_record.dialect_snapshot import RecordFacts, read_facts, snapshot_steps
 from desktop_app.shop_record.photo_files import PhotoFiles
+from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 
 KINDS = "part_kinds"
 GIVEN_UP_S = 86_400
 
 
-def copy_record(shop: Path, to: Path) -> tuple[RecordFacts, Member]:
+def copy_record(shop: Path, to: Path) -> Generator[Step, None, tuple[RecordFacts, Member]]:
     """Copy a shop's record while others work on it, check the copy, and put it on the disk.
 
     Raises ShopDamaged where the record itself is not whole: such a backup would not be a good one.
     """
-    take_snapshot(shop / RECORD, to)
+    yield from snapshot_steps(shop / RECORD, to)
     with ThreadPoolExecutor(1) as beside:  # the disk is waited for while the copy is read
         on_disk = beside.submit(_hash_on_disk, to)
         try:

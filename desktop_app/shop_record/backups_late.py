@@ -15,6 +15,7 @@ from desktop_app.shop_record.history import last_entry
 from desktop_app.shop_record.house_rules import HouseRules
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.restore_drill import last_drill
+from desktop_app.shop_record.server_folder import read_place
 from desktop_app.shop_record.trouble import ShopTrouble
 
 
@@ -98,6 +99,8 @@ def _head_of(folder: Path) -> str:
 
 def _same_disk(record: ShopRecord, rules: HouseRules) -> ShopTrouble | None:
     second = second_folder(rules)
+    if record.on_server and not read_place(record.folder).address.is_here():
+        return None  # the shop lies on another computer
     try:
         if second is None or second.stat().st_dev != record.folder.stat().st_dev:
             return None

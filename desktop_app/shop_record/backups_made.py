@@ -6,7 +6,7 @@ What each place got is also remembered in the shop's folder: a stick may not be 
 from __future__ import annotations
 
 import os
-from collections.abc import Generator
+from collections.abc import Generator, Mapping
 from contextlib import suppress
 from datetime import datetime
 from pathlib import Path
@@ -17,7 +17,7 @@ from sqlalchemy import select
 from desktop_app.shop_record.backup_manifest import Manifest
 from desktop_app.shop_record.backup_opened import open_backup
 from desktop_app.shop_record.backup_pieces import told_of_disk
-from desktop_app.shop_record.backup_turn import my_turn
+from desktop_app.shop_record.backup_turn import AnothersTurn, my_turn
 from desktop_app.shop_record.backups_remembered import keep_in_mind
 from desktop_app.shop_record.generations import (
     GenerationMade,
@@ -55,22 +55,47 @@ def second_folder(rules: HouseRules) -> Path | None:
 def daily_backup(record: ShopRecord) -> Generator[Step, None, list[GenerationMade]]:
     """Make today's generation in each place that lacks it; a disk that is not there is left out.
 
-    A shop in which nothing is written yet has no need of one. Raises AnothersTurn where another
-    window makes one just now: look again later.
+    A shop in which nothing is written yet has no need of one. Of a shop on a server one generation
+    a day is enough for all computers that reach the second folder: where that one is there, none is
+    made in the own folder. Raises AnothersTurn where another window makes one just now: look again
+    later.
     """
     rules, shop, _ = asked_of(record)
+    found = places(record, rules, shop) if shop else {}
     made: list[GenerationMade] = []
-    for place, base in places(record, rules, shop).items() if shop else ():
-        if not base.parent.is_dir() or not _is_due(base, record.clock()):
-            continue
+    for place in in_their_turn(record, found):
+        try:
+            made += yield from _todays(record, place, found[place])
+        except AnothersTurn:
+            raise
+        except ShopTrouble:
+            if record.on_server and place == "second":  # then at least here
+                yield from _todays(record, "own", found["own"])
+            raise
+    return made
+
+
+def in_their_turn(record: ShopRecord, found: Mapping[Place, Path]) -> list[Place]:
+    """Return those places, of all that a shop has, that are to get a generation each day."""
+    there: list[Place] = [place for place, base in found.items() if base.parent.is_dir()]
+    return ["second"] if record.on_server and "second" in there else there
+
+
+def _todays(
+    record: ShopRecord, place: Place, base: Path
+) -> Generator[Step, None, list[GenerationMade]]:
+    if _is_due(base, record.clock()):
         with told_of_disk(f"The backup in {base}"):
             base.mkdir(exist_ok=True)
             with (yield from my_turn(base, waits=False)):
                 if _is_due(base, record.clock()):  # nobody else was quicker
                     one = yield from generation_in_turn(record.folder, base, record.clock())
                     remember(record.folder, place, one.manifest)
-                    made.append(one)
-    return made
+                    return [one]
+    elif record.on_server:  # another computer may have made it: the folder may be away tomorrow
+        with suppress(ShopTrouble, IndexError):
+            remember(record.folder, place, open_backup(generations_in(base)[-1][1]).manifest)
+    return []
 
 
 def _is_due(base: Path, now: datetime) -> bool:

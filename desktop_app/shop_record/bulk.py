@@ -130,6 +130,6 @@ def _in_pieces(
     connection: Connection, table: Table, first: int, last: int
 ) -> Iterator[list[Sequence[Any]]]:
     wanted = select(table).where(table.c.id.between(first, last)).order_by(table.c.id)
-    found = connection.execution_options(yield_per=AT_A_TIME).execute(wanted)
-    for rows in found.partitions(AT_A_TIME):
-        yield list(map(tuple, rows))
+    with connection.execute(wanted.execution_options(yield_per=AT_A_TIME)) as found:
+        for rows in found.partitions():
+            yield list(map(tuple, rows))

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from contextlib import AbstractContextManager, nullcontext
 from itertools import count
 from typing import Any
 
@@ -31,15 +32,20 @@ def read_past(
     """
     words = str(statement.compile(connection.engine, compile_kwargs={"literal_binds": True}))
     values = () if listed is None else (listed,)
+    guard: AbstractContextManager[None] = nullcontext()
     if on_server(connection):
+        from desktop_app.shop_record.dialect_postgres import errors_as_usual
+
         # A cursor of the server: what is not asked for yet stays there.
         cursor = connection.connection.cursor(f"past_{next(_NUMBERS)}")
         words = words.replace("text(%%s)", "text(%s::json)")
+        guard = errors_as_usual(connection, words)
     else:
         cursor = connection.connection.cursor()
-    try:
-        cursor.execute(words, values)
-        while rows := cursor.fetchmany(at_once):
-            yield rows
-    finally:
-        cursor.close()
+    with guard:
+        try:
+            cursor.execute(words, values)
+            while rows := cursor.fetchmany(at_once):
+                yield rows
+        finally:
+            cursor.close()

@@ -6,20 +6,21 @@ so the chain of the history is one chain. Who only reads waits for nobody and se
 
 from __future__ import annotations
 
-import datetime
 from collections.abc import Iterator, Sequence
-from contextlib import contextmanager, nullcontext
+from contextlib import contextmanager
 from pathlib import Path
 from typing import Any
 
 from sqlalchemy import Connection, Engine, create_engine, event
+from sqlalchemy.exc import DBAPIError
 from sqlalchemy.ext.compiler import compiles
 from sqlalchemy.pool import QueuePool
 from sqlalchemy.types import Integer
 
 from desktop_app.shop_record.server_address import ServerAddress
+from desktop_app.shop_record.server_password import newest_password
 from desktop_app.shop_record.server_trouble import ServerLost
-from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 
 CHANNEL = "benchwitness"  # where each deed is told as soon as it is there
 WAIT_MS = 2000
@@ -64,7 +65,7 @@ def open_server(address: ServerAddress, password: str | None) -> Engine:
         said: dict[str, Any] = address.parameters()
         return psycopg.connect(
             **said,
-            password=password,
+            password=newest_password(address, password),  # it may have been changed meanwhile
             autocommit=True,  # BEGIN and COMMIT are said here, in as few trips as can be
             connect_timeout=CONNECT_S,
             application_name="benchwitness",
@@ -74,6 +75,7 @@ def open_server(address: ServerAddress, password: str | None) -> Engine:
             keepalives_count=3,
             tcp_user_timeout=SILENT_MS,
             options=f"-c lock_timeout={WAIT_MS} -c idle_in_transaction_session_timeout=900000 "
+            "-c synchronous_commit=on "
             "-c TimeZone=UTC -c DateStyle=ISO -c search_path=public",
         )
 
@@ -97,7 +99,9 @@ def wait_at_most(connection: Connection, seconds: float | None) -> None:
     if connection.info.get(_WAITS) == seconds:
         return
     wait = WAIT_MS if seconds is None else round(1000 * seconds)
-    connection.exec_driver_sql(f"SET lock_timeout = {wait}")
+    said = f"SET lock_timeout = {wait}"
+    with errors_as_usual(connection, said):  # SQLAlchemy would begin a transaction for it
+        connection.connection.cursor().execute(said)
     connection.info[_WAITS] = seconds
 
 
@@ -152,9 +156,9 @@ def server_lost() -> ServerLost:
     )
 
 
-def damaged_server() -> ShopTrouble:
+def damaged_server() -> ShopDamaged:
     """Return what to say of a database that the server can't read."""
-    return ShopTrouble(
+    return ShopDamaged(
         "The server says that the shop's database is damaged.",
         "It was left as it is.",
         "Whoever looks after the server should look at its disk; your backups are whole shops.",
@@ -210,8 +214,12 @@ def give_ids_from(connection: Connection, table: str, highest: int) -> None:
     """Let no id up to this one be given out again."""
     if table == "history":
         return  # its numbers are counted on from its last entry
-    said = "SELECT setval(pg_get_serial_sequence(%s, 'id'), GREATEST(%s, 1), %s > 0)"
-    connection.exec_driver_sql(said, (f'public."{table}"', highest, highest))
+    if highest:
+        said = (
+            "SELECT setval(s, GREATEST(%s, pg_sequence_last_value(s))) "
+            "FROM CAST(pg_get_serial_sequence(%s, 'id') AS regclass) AS s"
+        )
+        connection.exec_driver_sql(said, (highest, f'public."{table}"'))
 
 
 def all_rows(
@@ -221,9 +229,10 @@ def all_rows(
     names = ", ".join(f'"{name}"' for name in columns)
     by = "id" if "id" in columns else columns[0]
     wanted = f'SELECT {names} FROM "{table}" ORDER BY "{by}"'
-    found = connection.execution_options(stream_results=True, max_row_buffer=at_a_time)
-    for rows in found.exec_driver_sql(wanted).partitions(at_a_time):
-        yield list(map(tuple, rows))
+    streamed = {"yield_per": at_a_time}
+    with connection.exec_driver_sql(wanted, execution_options=streamed) as found:
+        for rows in found.partitions(at_a_time):
+            yield list(map(tuple, rows))
 
 
 def insert_rows(
@@ -233,16 +242,33 @@ def insert_rows(
     raw = connection.connection.driver_connection
     assert raw is not None
     names = ", ".join(f'"{name}"' for name in columns)
-    with raw.cursor() as cursor, cursor.copy(f'COPY "{table}" ({names}) FROM STDIN') as copy:
+    said = f'COPY "{table}" ({names}) FROM STDIN'
+    with errors_as_usual(connection, said), raw.cursor() as cursor, cursor.copy(said) as copy:
         for row in rows:
             copy.write_row(row)
 
 
 @contextmanager
+def errors_as_usual(connection: Connection, said: str) -> Iterator[None]:
+    """Let what the driver raises where it is asked itself be raised as SQLAlchemy raises it."""
+    import psycopg
+
+    raw = connection.connection.driver_connection
+    try:
+        yield
+    except psycopg.Error as error:
+        gone = connection.dialect.is_disconnect(error, raw, None)  # type: ignore[arg-type]
+        if gone:
+            connection.invalidate(error)
+        raise DBAPIError.instance(
+            *(said, None, error, psycopg.Error, False, gone, connection.dialect)
+        ) from error
+
+
+@contextmanager
 def any_text(_connection: Connection) -> Iterator[None]:
     """The server holds nothing that is no UTF-8."""
-    with nullcontext():
-        yield
+    yield
 
 
 def is_cut_short(_connection: Connection, _path: Path) -> bool:
@@ -254,10 +280,5 @@ def copy_whole(connection: Connection, to: Path) -> None:
     """Write a copy of the record, as one state of it, to a new file of SQLite."""
     from desktop_app.shop_record.moved import copy_to_file
 
-    copy_to_file(connection, to)
-
-
-def now_on(connection: Connection) -> datetime.datetime:
-    """Return the moment by the server's clock."""
-    found: datetime.datetime = connection.exec_driver_sql("SELECT now()").scalar_one()
-    return found
+    for _ in copy_to_file(connection, to):
+        pass

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import sqlite3
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 from time import monotonic
@@ -14,6 +14,7 @@ from sqlalchemy.exc import DBAPIError
 
 from desktop_app.shop_record import dialect, history
 from desktop_app.shop_record.server_folder import is_server_folder
+from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 
 _PAGES = 1000  # copied at a time: for so long, some milliseconds, nobody can write
@@ -47,11 +48,21 @@ def take_snapshot(record: Path, to: Path) -> None:
     Others go on reading and writing. It is not on the disk yet when this returns. Raises
     ShopTrouble where somebody holds the record for long, or where there is no room.
     """
+    for _ in snapshot_steps(record, to):
+        pass
+
+
+def snapshot_steps(record: Path, to: Path) -> Iterator[Step]:
+    """Do what `take_snapshot` does; that of a server comes in many steps, for it may take long."""
     if is_server_folder(record.parent):
         from desktop_app.shop_record.server_snapshot import copy_from_server
 
-        copy_from_server(record.parent, to)
-        return
+        yield from copy_from_server(record.parent, to)
+    else:
+        _copy_file(record, to)
+
+
+def _copy_file(record: Path, to: Path) -> None:
     try:
         live = sqlite3.connect(f"{record.resolve().as_uri()}?mode=rw", uri=True, timeout=_WAIT_S)
         try:

@@ -23,6 +23,10 @@ def first_look(record: ShopRecord) -> ShopTrouble | None:
     if damage is not None:
         record.refuses = damage
         return damage
+    if record.on_server:
+        from desktop_app.shop_record.server_first_look import server_first_look
+
+        return server_first_look(record)
     return _unwritable(record.folder) or on_shared_disk(record.folder)
 
 
@@ -36,7 +40,7 @@ def _damage(record: ShopRecord) -> ShopDamaged | None:
     except FileNotFoundError:  # what is open can be read on where the system lets files go so
         found, short = ["its file is gone"], False
     except ShopTrouble:
-        return None  # busy: the check will say
+        return None  # busy, or its server away: whoever wants it next is told
     if not found and not short:
         return None
     what = found[0] if found else "the end of its file is missing"
@@ -49,10 +53,8 @@ def _damage(record: ShopRecord) -> ShopDamaged | None:
 
 def _unwritable(folder: Path) -> ShopUnwritable | None:
     """Try to write beside the record: rights alone don't tell of a disk that is read only."""
-    probe = folder / f".benchwitness-{os.getpid()}.probe"
     try:
-        probe.write_bytes(b"")
-        probe.unlink()
+        try_to_write(folder)
         if os.access(folder / FILE_NAME, os.W_OK):
             return None
         why = "shop.sqlite is write-protected"
@@ -63,3 +65,10 @@ def _unwritable(folder: Path) -> ShopUnwritable | None:
         kept="Everything can be looked at; nothing can be saved.",
         do="Ask for the right to write, or look at the disk, and open the shop again.",
     )
+
+
+def try_to_write(folder: Path) -> None:
+    """Write an empty file into a folder and take it away; OSError where that can't be done."""
+    probe = folder / f".benchwitness-{os.getpid()}.probe"
+    probe.write_bytes(b"")
+    probe.unlink()

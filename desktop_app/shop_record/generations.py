@@ -8,6 +8,7 @@ changes much; they carry the reason.
 from __future__ import annotations
 
 import os
+import platform
 import re
 import shutil
 from collections.abc import Generator, Iterator
@@ -85,7 +86,8 @@ def generation_in_turn(
 ) -> Generator[Step, None, GenerationMade]:
     """Do what `make_generation` does, for who has the turn at the folder already."""
     sweep(base, ".being-made-*")
-    beside = base / f".being-made-{os.getpid()}"
+    here = re.sub(r"[^\w-]", "", platform.node())[:30]  # another computer may do so there too
+    beside = base / f".being-made-{here}-{os.getpid()}"
     beside.mkdir()
     try:
         yield Step(0, 100, BACKING_UP)
@@ -116,7 +118,7 @@ def _free_name(base: Path, now: datetime) -> Path:
 def _fill(
     shop: Path, base: Path, beside: Path, now: datetime, reason: str
 ) -> Generator[Step, None, Manifest]:
-    facts, record = copy_record(shop, beside / RECORD)
+    facts, record = yield from copy_record(shop, beside / RECORD)
     members, missing = [record], list[str]()
     for member, content in own_kinds(shop):
         (beside / member.name).parent.mkdir(exist_ok=True)

@@ -246,22 +246,25 @@ def chain_problems(
     """
     problems: list[str] = []
     previous, count, expected = GENESIS, 0, 1
-    entries = connection.execution_options(yield_per=1000).execute(
+    wanted = (
         select(
             *(HistoryEntry.seq, HistoryEntry.body, HistoryEntry.hash, HistoryEntry.words),
             *(HistoryEntry.at, HistoryEntry.who, HistoryEntry.reverses),
-        ).order_by(HistoryEntry.seq)
+        )
+        .order_by(HistoryEntry.seq)
+        .execution_options(yield_per=1000)
     )
-    for entry in map(EntryHeard._make, entries):
-        count += 1
-        if entry.seq != expected:
-            problems.append(f"history entries {expected} to {entry.seq - 1} are missing")
-        if not _matches(previous, entry.seq, entry.body, entry.hash):
-            problems.append(
-                f"history entry {entry.seq} (“{entry.words}”) was changed after it was written"
-            )
-        hear(entry)
-        previous, expected = entry.hash, entry.seq + 1
+    with connection.execute(wanted) as entries:
+        for entry in map(EntryHeard._make, entries):
+            count += 1
+            if entry.seq != expected:
+                problems.append(f"history entries {expected} to {entry.seq - 1} are missing")
+            if not _matches(previous, entry.seq, entry.body, entry.hash):
+                problems.append(
+                    f"history entry {entry.seq} (“{entry.words}”) was changed after it was written"
+                )
+            hear(entry)
+            previous, expected = entry.hash, entry.seq + 1
     return count, problems
 
 

@@ -8,6 +8,7 @@ from pathlib import Path
 
 from desktop_app.shop_record.backup_opened import open_backup
 from desktop_app.shop_record.generations import generations_in
+from desktop_app.shop_record.server_folder import is_server_folder
 from desktop_app.shop_record.trouble import ShopTrouble
 
 OWN_FOLDER = "backups"
@@ -22,10 +23,15 @@ def way_back(shop: Path, *bases: Path) -> str:
     for moment, folder in sorted(made, reverse=True):
         with suppress(ShopTrouble):
             entries = open_backup(folder).manifest.entries
+            onto = (
+                " From there “benchwitness move-shop” carries it onto a server."
+                if is_server_folder(shop)
+                else ""
+            )
             return (
                 f"Your last good backup is of {moment:%Y-%m-%d %H:%M}, with {entries:,} entries of "
                 f"the history. “benchwitness restore {folder} NEWFOLDER” brings it back into a new "
-                "folder; leave this one as it is."
+                f"folder; leave this one as it is.{onto}"
             )
     return "Bring a backup back with “benchwitness restore FILE NEWFOLDER”, if you have one."
 

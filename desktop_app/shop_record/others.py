@@ -19,10 +19,14 @@ from sqlalchemy.exc import DBAPIError
 from desktop_app.shop_record import dialect_postgres
 from desktop_app.shop_record.history import last_number
 from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.server_folder import read_place
+from desktop_app.shop_record.server_refusal import as_refusal
+from desktop_app.shop_record.server_trouble import ServerLost, ServerRefuses
 from desktop_app.shop_record.tables import HistoryEntry
 
 ASKED_S = 0.4
 AGAIN_S = 1.0  # after which a server that was lost is tried again
+SHORT_S = 0.05  # that may be waited for in the window
 MOST_READ = 300  # entries; of more of them nobody reads which tables they touched
 
 
@@ -39,22 +43,29 @@ class Others(threading.Thread):
         super().__init__(name="others", daemon=True)
         self._record, self._wrote, self._there = record, wrote, there
         self._ended = threading.Event()
-        self._lost = False
+        self._telling = threading.Lock()
+        self._lost: ServerLost | None = None
 
     def stop(self) -> None:
-        """Stop and wait for it: before the record is closed."""
+        """Stop: nothing is told any more once this returns. The thread may be connecting yet."""
         self._ended.set()
-        self.join()
-        self._record.is_watched = False
+        with self._telling:
+            self._record.is_watched = False
+        self.join(SHORT_S)  # else it finds out by itself, and closes what it has open
 
     def run(self) -> None:
         """Watch, and begin again wherever that breaks off."""
         self._record.is_watched = self._record.on_server
         while not self._ended.is_set():
-            with suppress(DBAPIError, sqlite3.Error, OSError):
+            why = None
+            try:
                 self._watch()
-            if not self._ended.is_set() and self._record.on_server:
-                self._tell_lost()
+            except DBAPIError as error:
+                why = self._refusal(error)
+            except (sqlite3.Error, OSError):
+                pass  # it is asked again
+            if self._record.on_server:
+                self._tell_lost(why or dialect_postgres.server_lost())
             self._ended.wait(AGAIN_S)
 
     def _watch(self) -> None:
@@ -77,13 +88,11 @@ class Others(threading.Thread):
             raw.execute(f"LISTEN {dialect_postgres.CHANNEL}")
             last = raw.execute("SELECT COALESCE(max(seq), 0) FROM history").fetchone()
             self._tell_back()
-            self._wrote(int(last[0]))
+            self._tell(self._wrote, int(last[0]))
             while not self._ended.is_set():
                 for told in raw.notifies(timeout=ASKED_S, stop_after=1):
-                    self._wrote(int(told.payload))
-                if (
-                    self._record.away is not None
-                ):  # somebody else met trouble: look whether it is so
+                    self._tell(self._wrote, int(told.payload))
+                if self._record.away is not None:  # somebody else met trouble: is it so?
                     raw.execute("SELECT 1")
                     self._tell_back()
         except psycopg.Error:
@@ -96,20 +105,35 @@ class Others(threading.Thread):
             if now != seen:
                 last = raw.execute("SELECT COALESCE(max(seq), 0) FROM history").fetchone()
                 seen = now
-                self._wrote(int(last[0]))
+                self._tell(self._wrote, int(last[0]))
 
-    def _tell_lost(self) -> None:
-        if not self._lost:
-            self._lost = True
-            self._record.away = self._record.away or dialect_postgres.server_lost()
-            self._there(False)
+    def _refusal(self, error: DBAPIError) -> ServerLost | None:
+        """Return why a server that is there lets nobody in; None where it is not there."""
+        if not self._record.on_server:
+            return None
+        refused = as_refusal(error, read_place(self._record.folder).address)
+        return None if isinstance(refused, ServerLost) else ServerRefuses.of(refused)
+
+    def _tell_lost(self, why: ServerLost) -> None:
+        if self._ended.is_set():
+            return
+        self._record.away = why
+        if type(why) is not type(self._lost):
+            self._lost = why
+            self._tell(self._there, False)
 
     def _tell_back(self) -> None:
         was_away = self._record.away is not None
         self._record.away = None
-        if self._lost or was_away:
-            self._lost = False
-            self._there(True)
+        if self._lost is not None or was_away:
+            self._lost = None
+            self._tell(self._there, True)
+
+    def _tell(self, whom: Callable[[Any], None], what: Any) -> None:
+        """Tell something, unless it was stopped: who would hear it may be gone by then."""
+        with self._telling:
+            if not self._ended.is_set():
+                whom(what)
 
 
 def touched_by_others(

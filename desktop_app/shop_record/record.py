@@ -56,6 +56,7 @@ class ShopRecord:
         self.away: ServerLost | None = None
         self.is_watched = False
         self._engine = engine
+        self._closed = False
 
     @contextmanager
     def reading(self) -> Iterator[Connection]:
@@ -126,7 +127,8 @@ class ShopRecord:
             return self._reverse_entry(deed, entry)
 
     def close(self) -> None:
-        """Close all connections."""
+        """Close all connections; who still comes later leaves none open either."""
+        self._closed = True
         self._engine.dispose()
 
     def _reverse(self, which: int, word: str, tell: Tell) -> Done:
@@ -191,8 +193,12 @@ class ShopRecord:
                     raise
                 continue
             break
-        with connection, begun:
-            yield connection
+        try:
+            with connection, begun:
+                yield connection
+        finally:
+            if self._closed:
+                self._engine.dispose()
 
     def _ask_after(self, entry: tuple[int, str], error: DBAPIError) -> None:
         """Find out whether a deed was kept whose commit nobody confirmed; raise where it was not.

@@ -16,7 +16,7 @@ from pathlib import Path
 
 from desktop_app.shop_record.backup_pieces import sweep, told_of_disk
 from desktop_app.shop_record.backup_turn import my_turn
-from desktop_app.shop_record.backups_made import OWN_FOLDER
+from desktop_app.shop_record.backups_made import OWN_FOLDER, asked_of, in_their_turn, places
 from desktop_app.shop_record.backups_remembered import keep_in_mind, moment_in, remembered
 from desktop_app.shop_record.check import check_record
 from desktop_app.shop_record.generations import generations_in
@@ -76,10 +76,11 @@ def last_drill(shop: Path) -> Drill:
 def monthly_drill(record: ShopRecord) -> Generator[Step, None, Drill | None]:
     """Bring the newest generation of the shop's own folder back on trial, where that is due.
 
-    What went wrong is said by what is returned; None where it was not due. Raises AnothersTurn
-    where another window works in that folder.
+    Of a shop on a server it is the second folder's where that is the one that gets them. What went
+    wrong is said by what is returned; None where it was not due. Raises AnothersTurn where another
+    window works in that folder.
     """
-    base, now = record.folder / OWN_FOLDER, record.clock()
+    base, now = _tried(record), record.clock()
     until_now = [
         folder for moment, folder in generations_in(base) if moment <= now.replace(tzinfo=None)
     ]
@@ -88,7 +89,7 @@ def monthly_drill(record: ShopRecord) -> Generator[Step, None, Drill | None]:
     with (
         told_of_disk(f"The trial in {base}"),
         (yield from my_turn(base, waits=False)),
-        _on_trial(base) as trial,
+        _on_trial(record.folder / OWN_FOLDER) as trial,
     ):
         wrong = yield from _brought_back(record, until_now[-1], trial / "shop", now)
     said = now.isoformat(timespec="seconds")
@@ -96,6 +97,12 @@ def monthly_drill(record: ShopRecord) -> Generator[Step, None, Drill | None]:
     drill = Drill(said, whole_at, wrong, until_now[-1].name)
     keep_in_mind(record.folder, _KEPT_AS, asdict(drill))
     return drill
+
+
+def _tried(record: ShopRecord) -> Path:
+    rules, shop, _ = asked_of(record)
+    found = places(record, rules, shop)
+    return found[(in_their_turn(record, found) or ["own"])[0]]
 
 
 def _is_due(drill: Drill, now: datetime) -> bool:
@@ -127,6 +134,7 @@ def _brought_back(
 @contextmanager
 def _on_trial(base: Path) -> Iterator[Path]:
     """Give a folder inside the backups' folder; it goes with the block."""
+    base.mkdir(exist_ok=True)
     sweep(base, ".on-trial-*")
     trial = base / f".on-trial-{os.getpid()}"
     shutil.rmtree(trial, ignore_errors=True)

@@ -30,7 +30,8 @@ class ServerAddress:
 
     def text(self) -> str:
         """Return the address as one line that can be read again."""
-        host = f"[{self.host}]" if ":" in self.host else quote(self.host, safe="")
+        host = quote(self.host, safe=":")
+        host = f"[{host}]" if ":" in host else host
         port = "" if self.port == PORT else f":{self.port}"
         asked = f"?{urlencode(self.options)}" if self.options else ""
         user = f"{quote(self.user, safe='')}@" if self.user else ""
@@ -39,7 +40,7 @@ class ServerAddress:
     def is_here(self) -> bool:
         """Tell whether the server is this computer: then nobody is between."""
         folder = dict(self.options).get("host", "")
-        return self.host in _HERE and (not folder or folder.startswith("/"))
+        return (self.host in _HERE or self.host.startswith("/")) and folder[:1] in ("", "/")
 
     def parameters(self) -> dict[str, str | int]:
         """Return what the driver is told, the password aside.
@@ -78,25 +79,53 @@ def read_address(said: str) -> tuple[ServerAddress, str | None]:
     try:
         parts = urlsplit(said)
         port = parts.port or PORT
-        options = tuple(sorted(parse_qsl(parts.query, strict_parsing=bool(parts.query))))
+        asked = parse_qsl(parts.query, keep_blank_values=True, strict_parsing=bool(parts.query))
     except ValueError as error:
-        raise _odd("it can't be read") from error
-    database = unquote(parts.path.removeprefix("/"))
-    if not _NAME.fullmatch(database):
-        raise _odd("the name of the database is missing, or has other signs than a-z, 0-9, _ and -")
-    for name, _ in options:
-        if name not in _OPTIONS:
-            raise _odd(f"“{name[:40]}” can't be asked for; accepted: {', '.join(_OPTIONS)}")
+        raise _odd(
+            "it can't be read; in a password, %2F stands for /, %3F for ?, %23 for # and %40 for @"
+        ) from error
+    options = tuple(sorted(asked))
     address = ServerAddress(
-        unquote(parts.hostname or ""), port, database, unquote(parts.username or ""), options
+        _host_of(parts.netloc),
+        port,
+        unquote(parts.path.removeprefix("/")),
+        unquote(parts.username or ""),
+        options,
     )
+    password = unquote(parts.password) if parts.password else None
+    _refuse_odd(address, password)
     mode = dict(options).get("sslmode")
     if not address.is_here() and mode is not None and mode not in _PROTECTED:
         raise ShopTrouble(
             f"sslmode={mode[:20]} would let others read along on the way to the server.",
             do=f"Say one of {', '.join(_PROTECTED)}, or leave it out.",
         )
-    return address, unquote(parts.password) if parts.password else None
+    return address, password
+
+
+def _host_of(netloc: str) -> str:
+    """Return the host; the folder of a socket keeps its capitals."""
+    said = netloc.rpartition("@")[2]
+    host = said[1:].partition("]")[0] if said.startswith("[") else said.partition(":")[0]
+    host = unquote(host)
+    return host if host.startswith("/") else host.lower()
+
+
+def _refuse_odd(address: ServerAddress, password: str | None) -> None:
+    if not _NAME.fullmatch(address.database):
+        raise _odd("the name of the database is missing, or has other signs than a-z, 0-9, _ and -")
+    names = [name for name, _ in address.options]
+    for name, value in address.options:
+        if name not in _OPTIONS:
+            raise _odd(f"“{name[:40]}” can't be asked for; accepted: {', '.join(_OPTIONS)}")
+        if not value or names.count(name) > 1:
+            raise _odd(f"{name} has to be said once, with a value")
+    hosts = (address.host, dict(address.options).get("host", ""))
+    if any("," in host for host in hosts):  # one of them may be afar where another is not
+        raise _odd("it names more than one server")
+    words = "".join((address.user, *hosts, *(value for _, value in address.options)))
+    if not words.isprintable() or "\x00" in (password or ""):
+        raise _odd("it has signs that nobody can see")
 
 
 def _odd(why: str) -> ShopTrouble:

@@ -15,6 +15,11 @@ def remember_password(address: ServerAddress, password: str) -> None:
     _said[address.text()] = password
 
 
+def newest_password(address: ServerAddress, before: str | None) -> str | None:
+    """Return the password that was said last; the one from before where none was said since."""
+    return _said.get(address.text(), before)
+
+
 def password_for(address: ServerAddress) -> str | None:
     """Return the password that is known for an address; None where there is none.
 

@@ -55,11 +55,13 @@ def _rights(tables: list[str], database: str, readers: str, workers: str) -> lis
         f"GRANT USAGE ON SCHEMA public TO {both}",
         f"GRANT SELECT ON ALL TABLES IN SCHEMA public TO {both}",
         f"GRANT SELECT ON ALL SEQUENCES IN SCHEMA public TO {both}",
-        f'GRANT USAGE ON ALL SEQUENCES IN SCHEMA public TO "{workers}"',
+        # Who brings jobs in by the thousand gives their numbers out himself, and sets them on.
+        f'GRANT USAGE, UPDATE ON ALL SEQUENCES IN SCHEMA public TO "{workers}"',
         f"ALTER DEFAULT PRIVILEGES IN SCHEMA public GRANT SELECT ON TABLES TO {both}",
         "ALTER DEFAULT PRIVILEGES IN SCHEMA public GRANT INSERT, UPDATE, DELETE ON TABLES "
         f'TO "{workers}"',
-        "ALTER DEFAULT PRIVILEGES IN SCHEMA public GRANT USAGE, SELECT ON SEQUENCES "
+        f"ALTER DEFAULT PRIVILEGES IN SCHEMA public GRANT SELECT ON SEQUENCES TO {both}",
+        "ALTER DEFAULT PRIVILEGES IN SCHEMA public GRANT USAGE, UPDATE ON SEQUENCES "
         f'TO "{workers}"',
     ]
     for table in tables:

@@ -18,6 +18,7 @@ from desktop_app.shop_record.server_folder import ServerPlace, read_place, write
 from desktop_app.shop_record.server_password import password_for, remember_password
 from desktop_app.shop_record.server_refusal import as_refusal
 from desktop_app.shop_record.server_roles import give_rights, may_make_roles
+from desktop_app.shop_record.server_trouble import PhotosUnknown
 from desktop_app.shop_record.trouble import ShopTrouble
 
 IN_DATABASE, IN_FOLDER = "in the database", "in a folder"
@@ -103,8 +104,8 @@ def photos_of(engine: Engine, folder: Path, place: ServerPlace) -> PhotoFiles:
     if where == IN_DATABASE:
         return PhotosOnServer(folder / "photos", engine)
     if place.photos is None:
-        raise ShopTrouble(
+        raise PhotosUnknown(
             "The photos of this shop lie in a shared folder; this computer does not know where.",
-            do="Open the shop with “--photos FOLDER” once, naming that folder as it is seen here.",
+            do="Name that folder as it is seen here (on the command line by “--photos FOLDER”).",
         )
     return PhotoFiles(place.photos)

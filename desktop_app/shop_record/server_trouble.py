@@ -9,8 +9,28 @@ class ServerLost(ShopTrouble):
     """The server can't be reached now; what is typed stays in its fields and can be sent later."""
 
 
+class ServerRefuses(ServerLost):
+    """The server is there again and lets this login in no more: another password, other rights."""
+
+    @classmethod
+    def of(cls, refusal: ShopTrouble) -> ServerRefuses:
+        """Return a refusal as what keeps a shop that was open from its server."""
+        do = refusal.do
+        if isinstance(refusal, PasswordWanted):
+            do = "Enter the password that holds now under House Rules, “Where this shop is”."
+        return cls(
+            f"The shop's server is there, and lets nobody in from here. {refusal.what}",
+            "What you type stays in its field, and on this computer.",
+            do,
+        )
+
+
 class PasswordWanted(ShopTrouble):
     """The server wants a password that the keyring has not, or another one than it has."""
+
+
+class PhotosUnknown(ShopTrouble):
+    """The shared folder of the photos is not named, or this computer does not reach it."""
 
 
 def not_known_whether_kept() -> ServerLost:

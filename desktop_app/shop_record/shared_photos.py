@@ -13,6 +13,7 @@ from pathlib import Path
 from desktop_app.shop_record.backup_opened import SIDE_BY_SIDE
 from desktop_app.shop_record.backup_pieces import size_of
 from desktop_app.shop_record.photo_files import PhotoFiles, sync_folder
+from desktop_app.shop_record.photos_fetched import fetched_again
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
 
@@ -72,6 +73,8 @@ def _share(shop: Path, kept: PhotoFiles, sha256: str, look_on: int | None) -> in
     if kept.is_whole(sha256):
         return size_of(ours)
     ours.unlink()
+    if fetched_again(shop, sha256):
+        return _share(shop, kept, sha256, look_on)
     if PhotoFiles(shop / "photos").is_whole(sha256):
         raise ShopTrouble(
             f"{ours} does not hold what was written to it.",

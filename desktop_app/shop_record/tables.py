@@ -4,14 +4,16 @@ from __future__ import annotations
 
 from typing import Any, ClassVar
 
-from sqlalchemy import Double, ForeignKey, Integer, Text
+from sqlalchemy import BigInteger, Double, ForeignKey, Integer, Text
 from sqlalchemy.dialects.sqlite import REAL
 from sqlalchemy.orm import DeclarativeBase, Mapped, mapped_column
 from sqlalchemy.schema import MetaData
 from sqlalchemy.types import TypeEngine
 
 # SQLite's STRICT tables know INTEGER, REAL, TEXT and BLOB only; PostgreSQL's REAL is too short.
+# A whole number has eight bytes in both.
 Real: TypeEngine[float] = Double().with_variant(REAL(), "sqlite")
+Whole: TypeEngine[int] = BigInteger().with_variant(Integer(), "sqlite")
 
 NAMING = {
     "ix": "ix_%(table_name)s_%(column_0_N_name)s",
@@ -30,7 +32,7 @@ class Base(DeclarativeBase):
     """All tables of the record."""
 
     metadata = MetaData(naming_convention=NAMING)
-    type_annotation_map: ClassVar[dict[Any, Any]] = {str: Text(), int: Integer(), float: Real}
+    type_annotation_map: ClassVar[dict[Any, Any]] = {str: Text(), int: Whole, float: Real}
 
 
 class Kept(Base):

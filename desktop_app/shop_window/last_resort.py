@@ -42,6 +42,9 @@ class LastResort(QObject):
         if issubclass(kind, KeyboardInterrupt):
             sys.__excepthook__(kind, error, trace)
             return
+        if isinstance(error, ShopTrouble):  # foreseen, but nobody was there to tell it
+            self.happened.emit(error)
+            return
         _log().error("not foreseen", exc_info=(kind, error, trace))
         if not self._busy:  # a raising paint would come here again and again
             self._busy = True

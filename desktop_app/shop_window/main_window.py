@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from contextlib import suppress
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QByteArray, QSettings, Qt, QTimer, Signal, Slot
@@ -77,7 +78,14 @@ class MainWindow(QMainWindow):
         self._redo.clicked.connect(self._redo_now)
         self.show_undo()
 
-    def add_place(self, name: str, make: Callable[[], QWidget], *, on_rail: bool = True) -> None:
+    def add_place(
+        self,
+        name: str,
+        make: Callable[[], QWidget],
+        *,
+        on_rail: bool = True,
+        by_key: bool = True,
+    ) -> None:
         """Add a place by the function that makes its page; those on the rail get Alt + number."""
         self._makers[name] = make
         button = QPushButton(name)
@@ -87,7 +95,7 @@ class MainWindow(QMainWindow):
         button.setProperty("place", name)
         self._rail_column.insertWidget(self._rail_column.count() - 1, button)
         button.setVisible(on_rail)
-        if on_rail:
+        if on_rail and by_key:
             self._numbered += 1
             number = self._numbered
             key = f"Alt+{number % 10}"  # the tenth has the nought
@@ -110,6 +118,10 @@ class MainWindow(QMainWindow):
             self._places[name] = self._makers[name]()
             self._stack.addWidget(self._places[name])
         return self._places[name]
+
+    def pages(self) -> dict[str, QWidget]:
+        """Return the pages that were made so far, by what the rail calls them."""
+        return {self._buttons[name].text(): page for name, page in self._places.items()}
 
     def renew(self, name: str) -> bool:
         """Let the page of a place go, so that it is made anew; False while it is shown."""
@@ -157,7 +169,9 @@ class MainWindow(QMainWindow):
         if self._desk is None:
             return
         shut = self._desk.why_shut
-        undo, redo = (None, None) if shut else self._desk.record.undo_and_redo()
+        undo, redo = None, None
+        with suppress(ShopTrouble):  # its server is away: that is told already
+            undo, redo = (None, None) if shut else self._desk.record.undo_and_redo()
         for button, word, words in ((self._undo, "Undo", undo), (self._redo, "Redo", redo)):
             button.setEnabled(words is not None)
             said = f"{word}: {words}" if words else f"Nothing to {word.lower()}"

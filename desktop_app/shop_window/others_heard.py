@@ -8,44 +8,49 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtCore import QObject, Signal, Slot
-from PySide6.QtWidgets import QWidget
+from PySide6.QtCore import QObject, QTimer, Signal, Slot
 
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.others import Others, touched_by_others
+from desktop_app.shop_record.server_trouble import ServerLost, ServerRefuses
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.drafts import Drafts
-from desktop_app.shop_window.fields import save_everything, unsaved_fields
 from desktop_app.shop_window.notice import Notice
+from desktop_app.shop_window.unsent import Pages, Unsent
 
 ELSEWHERE = "Written at another desk"
-UNSENT = "not sent"
+BACK = "The server is back."
+AGAIN_MS = 30_000  # after which what could not be read is read again
 
 
 class OthersHeard(QObject):
-    """Listens as long as its desk is there; `stop` before the record is closed."""
+    """Listens as long as its desk is there; `stop` before the record is closed.
+
+    `pages` gives the pages that were made so far; `since` is the last entry of the history before
+    they read anything, None where nobody knows.
+    """
 
     _wrote = Signal(int)
     _there = Signal(bool)
 
-    def __init__(self, desk: Desk, page: Callable[[], QWidget | None]) -> None:
+    def __init__(self, desk: Desk, pages: Callable[[], Pages], since: int | None) -> None:
         super().__init__(desk)
-        self._desk, self._page = desk, page
-        self._drafts = Drafts(desk.record.folder)
+        self._desk, self._pages = desk, pages
+        self.unsent = Unsent(Drafts(desk.record.folder))
         self._own: set[int] = set()
-        self._heard = 0
+        self._shown = since  # the last entry that the pages show
+        self._last = 0  # the last entry that was told
         self._reading = False
         self._wrote.connect(self._hear)
         self._there.connect(self._tell_there)
         desk.changed.connect(self._note_own)
         desk.told.connect(self._keep_unsent)
         self._others = Others(desk.record, self._wrote.emit, self._there.emit)
-        self._tell_unsent()
         self._others.start()
 
     def stop(self) -> None:
-        """Stop listening."""
+        """Stop listening; nothing is heard any more."""
         self._others.stop()
 
     @Slot(object)
@@ -56,16 +61,23 @@ class OthersHeard(QObject):
 
     @Slot(int)
     def _hear(self, last: int) -> None:
-        if self._heard == 0:  # the pages were read after this
-            self._heard = last
-        self._own = {number for number in self._own if number > self._heard}
-        if last <= self._heard or self._reading:
-            return
-        if self._own.issuperset(range(self._heard + 1, last + 1)):
-            self._heard = last
+        self._last = max(self._last, last)
+        if self._shown is None:
+            self._shown = last
+        self._look()
+
+    @Slot()
+    def _look(self) -> None:
+        """Read what others wrote up to the last entry that was told."""
+        if self._shown is None or self._reading or self._desk.record.away is not None:
+            return  # it goes on when that is read, and with what is told when the server is back
+        since = self._shown
+        self._own = {number for number in self._own if number > since}
+        if len(self._own) >= self._last - since:  # all of it was written here
+            self._shown = max(since, self._last)
             return
         self._reading = True
-        record, since, own = self._desk.record, self._heard, frozenset(self._own)
+        record, own = self._desk.record, frozenset(self._own)
 
         def work() -> tuple[int, frozenset[str] | None]:
             with record.reading() as connection:
@@ -77,70 +89,51 @@ class OthersHeard(QObject):
     @Slot(object)
     def _give_up(self, _trouble: object) -> None:
         self._reading = False
+        QTimer.singleShot(AGAIN_MS, self, self._look)
 
     @Slot(object)
     def _show(self, found: tuple[int, frozenset[str] | None]) -> None:
         self._reading = False
-        self._heard, touched = max(self._heard, found[0]), found[1]
+        self._shown, touched = max(self._shown or 0, found[0]), found[1]
         if touched is None:
             from desktop_app.shop_record.tables import Base
 
             touched = frozenset(Base.metadata.tables)
         if touched:
             self._desk.changed.emit(Done(ELSEWHERE, touched, None))
+        self._look()  # something may have been told while that was read
 
     @Slot(bool)
     def _tell_there(self, there: bool) -> None:
+        away = self._desk.record.away
         if there:
             self._send_what_waits()
-            return
-        away = self._desk.record.away
-        if away is not None:
-            since = f"{self._desk.now():%H:%M}"
-            self._desk.told.emit(
-                Notice(
-                    f"The shop's server can't be reached since {since}.",
-                    kept="What you type stays in its field, and on this computer.",
-                    do="Go on typing: it is sent when the server is back.",
-                    holds=lambda: self._desk.record.away is not None,
-                )
-            )
+        elif away is not None:
+            self.unsent.keep(self._pages())
+            self._desk.told.emit(self._notice(away))
+
+    def _notice(self, away: ServerLost) -> Notice:
+        """Say that the server is away, or lets nobody in; it holds until it is otherwise."""
+        sort, record = type(away), self._desk.record
+        what, kept, do = away.what, away.kept, away.do
+        if not isinstance(away, ServerRefuses):
+            what = f"The shop's server can't be reached since {self._desk.now():%H:%M}."
+            kept = "What you type stays in its field, and on this computer."
+        return Notice(what, kept, do, holds=lambda: type(record.away) is sort)
 
     def _send_what_waits(self) -> None:
-        page = self._page()
-        left = 0
-        if page is not None:
-            save_everything(page)
-            left = len(unsaved_fields(page))
-        if left == 0:
-            self._drafts.keep(UNSENT, {})
-            self._desk.told.emit("The server is back; what was typed meanwhile is saved.")
+        waited, left = self.unsent.send(self._pages())
+        if left:
+            what = "The server is back. Something typed is not accepted"
+            self._desk.told.emit(ShopTrouble(f"{what}; it stays in its field.", do="Look it over."))
+        elif waited:
+            self._desk.told.emit(f"{BACK[:-1]}; what was typed meanwhile is saved.")
         else:
-            self._desk.told.emit("The server is back. Something typed here was not accepted: look.")
+            self._desk.told.emit(BACK)
         self._desk.changed.emit(Done(ELSEWHERE, frozenset(), None))
 
     @Slot(object)
     def _keep_unsent(self, news: object) -> None:
         """Keep what waits in fields on this computer, for the case that the program ends too."""
-        page = self._page()
-        if page is None or not isinstance(news, ShopTrouble) or self._desk.record.away is None:
-            return
-        waits = {
-            field.accessibleName(): field.toPlainText()
-            if hasattr(field, "toPlainText")
-            else field.text()
-            for field in unsaved_fields(page)
-        }
-        self._drafts.keep(UNSENT, waits)
-
-    def _tell_unsent(self) -> None:
-        waits = self._drafts.read(UNSENT)
-        if waits:
-            said = "; ".join(f"{name}: “{text}”" for name, text in waits.items())
-            self._desk.told.emit(
-                ShopTrouble(
-                    f"Typed while the server was away, and not sent before the end: {said}",
-                    do="Enter it again where it belongs.",
-                )
-            )
-            self._drafts.keep(UNSENT, {})
+        if isinstance(news, ServerLost) and self._desk.record.away is not None:
+            self.unsent.keep(self._pages())

@@ -12,10 +12,11 @@ from desktop_app.shop_window.texts import plain_label
 
 
 class WelcomePage(ReadingPage):
-    """Four ways to begin."""
+    """Five ways to begin."""
 
     new_wanted = Signal(object)  # Path
     open_wanted = Signal(object)  # Path
+    server_wanted = Signal()
     demo_wanted = Signal()
     backup_wanted = Signal()
 
@@ -25,6 +26,11 @@ class WelcomePage(ReadingPage):
         for words, says, slot in (
             ("Make a new shop…", "In an empty folder of this computer.", self._new),
             ("Open a shop…", "The folder with its record.", self._open),
+            (
+                "Open a shop on a server…",
+                "Several computers share it; it can be made new there too.",
+                self._server,
+            ),
             (
                 "Bring a backup back…",
                 "A shop that is damaged or gone comes back into a new folder.",
@@ -55,6 +61,10 @@ class WelcomePage(ReadingPage):
         folder = QFileDialog.getExistingDirectory(self, "The folder of the shop")
         if folder:
             self.open_wanted.emit(Path(folder))
+
+    @Slot()
+    def _server(self) -> None:
+        self.server_wanted.emit()
 
     @Slot()
     def _backup(self) -> None:

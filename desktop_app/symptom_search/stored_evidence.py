@@ -125,6 +125,7 @@ def _vehicles_named(connection: Connection, name: Name) -> Iterable[tuple[Piece,
         .join(Job, Job.visit_id == Visit.id)
         .where(Job.id.in_(among(found)))
         .distinct()
+        .order_by(Vehicle.id)
     ).all()
     by_plate = [car for car, plate, _, _ in rows if matching_plate(plate or "") == name.compact]
     if by_plate:

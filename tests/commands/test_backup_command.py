@@ -64,6 +64,7 @@ def test_both_say_the_same_facts_as_json(
         assert made[name] == back[name]
 
 
+@pytest.mark.embedded
 def test_a_missing_photo_is_told_by_both(
     place: str, tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
@@ -102,6 +103,7 @@ def test_a_file_in_the_way_of_the_new_folder_is_left_alone(
     assert (tmp_path / "note").read_text() == "mine"
 
 
+@pytest.mark.embedded
 def test_check_says_how_old_backups_are_and_finds_a_history_that_was_cut(
     place: str, capsys: pytest.CaptureFixture[str]
 ) -> None:

@@ -158,6 +158,7 @@ def test_an_output_with_few_letters_gets_all_of_it(
     assert said.startswith(first)
 
 
+@pytest.mark.embedded
 def test_without_an_output_a_command_still_does_its_work(
     shell: Shell, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
@@ -190,6 +191,7 @@ def test_sheet_writes_a_pdf(shell: Shell, place: str, tmp_path: Path) -> None:
     assert "J-999" in shell.refused("sheet", "J-999", "--shop", place, "--out", str(out))
 
 
+@pytest.mark.embedded
 def test_check_is_quiet_about_a_whole_shop_and_finds_damage(shell: Shell, place: str) -> None:
     said = shell("check", "--shop", place, "--json")
     assert said["ok"] is True
@@ -208,7 +210,7 @@ def test_new_shop_makes_one_and_never_in_a_full_folder(shell: Shell, tmp_path: P
     shell("new-shop", str(tmp_path / "mine"))
     assert shell.status == 0
     assert "not empty" in shell.refused("new-shop", str(tmp_path / "mine"))
-    assert "FOLDER is empty" in shell.refused("new-shop", " ")
+    assert "PLACE is empty" in shell.refused("new-shop", " ")
 
 
 def test_compare_judges_files_in_their_order(shell: Shell, tmp_path: Path) -> None:

@@ -162,6 +162,7 @@ def test_backups_are_whole_while_another_program_writes(
     assert said == ""
 
 
+@pytest.mark.embedded
 def test_a_record_that_somebody_holds_for_long_is_said(
     shop: ShopRecord, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
@@ -176,6 +177,7 @@ def test_a_record_that_somebody_holds_for_long_is_said(
     assert {one.name for one in tmp_path.iterdir()} == {"shop", "b.zip"}
 
 
+@pytest.mark.embedded
 @pytest.mark.skipif(os.name == "nt", reason="rights are POSIX")
 def test_a_photo_that_cannot_be_read_hinders_no_backup(full: ShopRecord, tmp_path: Path) -> None:
     photo = next(iter(full.photos.all_names()))

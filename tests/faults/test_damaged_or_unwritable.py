@@ -20,6 +20,7 @@ from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 from tests.conftest import NOON
 from tests.faults.busy_shop import busy_shop, found_in, opened
 from tests.faults.conftest import make_read_only
+from tests.servers import copy_shop
 from tests.shop_record.backed_up import all_files, named, through
 from tests.shop_stories.counter import Counter, sitting
 from tests.shop_stories.test_a_whole_job import ODOMETER, PLATE, take_in
@@ -34,7 +35,7 @@ def made(tmp_path_factory: pytest.TempPathFactory) -> Path:
 
 @pytest.fixture
 def shop(made: Path, tmp_path: Path) -> Path:
-    shutil.copytree(made, tmp_path / "shop")
+    copy_shop(made, tmp_path / "shop")
     return tmp_path / "shop"
 
 
@@ -91,6 +92,7 @@ def test_a_whole_shop_has_nothing_to_say(shop: Path) -> None:
         named(record, "Tuuli")
 
 
+@pytest.mark.embedded
 def test_a_damaged_shop_is_read_only_and_its_backup_is_offered(shop: Path) -> None:
     damage(shop, "gauge_study")
     before = (shop / FILE_NAME).read_bytes()
@@ -112,6 +114,7 @@ def test_a_damaged_shop_is_read_only_and_its_backup_is_offered(shop: Path) -> No
     assert found_in(shop.parent / "again") == []
 
 
+@pytest.mark.embedded
 def test_the_window_says_it_and_refuses_in_a_sentence(shop: Path, qtbot: QtBot) -> None:
     damage(shop, "gauge_study")
     before = (shop / FILE_NAME).read_bytes()

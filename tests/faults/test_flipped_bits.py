@@ -56,6 +56,7 @@ def flipped(whole: bytes, chance: random.Random, only: Callable[[int], bool]) ->
     return whole[:at] + bytes([whole[at] ^ 1 << chance.randrange(8)]) + whole[at + 1 :]
 
 
+@pytest.mark.embedded
 def test_no_flip_that_changes_the_record_goes_unseen(shop: Path, tmp_path: Path) -> None:
     copy = tmp_path / "shop"
     shutil.copytree(shop, copy)
@@ -87,6 +88,7 @@ def test_every_flip_in_a_photo_is_found_and_the_photo_named(shop: Path, tmp_path
     assert found_in(copy) == []
 
 
+@pytest.mark.embedded
 def test_every_flip_in_the_body_of_an_entry_is_found(shop: Path, tmp_path: Path) -> None:
     copy, chance = tmp_path / "shop", random.Random(SEED)
     shutil.copytree(shop, copy)
@@ -103,6 +105,7 @@ def test_every_flip_in_the_body_of_an_entry_is_found(shop: Path, tmp_path: Path)
     assert found_in(copy) == []
 
 
+@pytest.mark.embedded
 @pytest.mark.parametrize("column", ["at", "who", "words", "reverses"])
 def test_what_an_entry_is_listed_with_is_held_as_well(
     shop: Path, tmp_path: Path, column: str
@@ -131,6 +134,7 @@ def test_every_flip_in_the_newest_backup_is_found(shop: Path, tmp_path: Path) ->
     assert found_in(copy) == []
 
 
+@pytest.mark.embedded
 @pytest.mark.parametrize("left", [0, 1, 100, 4096, 0.5, -4096, -100, -1])
 def test_a_record_that_was_cut_is_found(shop: Path, tmp_path: Path, left: float) -> None:
     copy = tmp_path / "shop"

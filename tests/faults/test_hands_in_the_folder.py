@@ -12,6 +12,7 @@ from desktop_app.commands.checking import check
 from desktop_app.shop_record.history import GENESIS, chained_hash, last_entry
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.faults.busy_shop import busy_shop, by_hand, found_in, opened, photos_of
+from tests.servers import copy_shop
 
 
 class Words:
@@ -30,7 +31,7 @@ def made(tmp_path_factory: pytest.TempPathFactory) -> Path:
 
 @pytest.fixture
 def shop(made: Path, tmp_path: Path) -> Path:
-    shutil.copytree(made, tmp_path / "shop")
+    copy_shop(made, tmp_path / "shop")
     return tmp_path / "shop"
 
 
@@ -43,6 +44,7 @@ def chain_anew(shop: Path) -> None:
             raw.execute("UPDATE history SET hash = ? WHERE seq = ?", (previous, seq))
 
 
+@pytest.mark.embedded
 def test_exactly_the_photos_that_were_touched_are_named(shop: Path) -> None:
     with opened(shop) as record:
         photos = [record.photos.path(sha256) for sha256, _ in photos_of(record)]
@@ -62,6 +64,7 @@ def test_exactly_the_photos_that_were_touched_are_named(shop: Path) -> None:
     assert all(problem.lost and problem.do for problem in problems)
 
 
+@pytest.mark.embedded
 @pytest.mark.parametrize(
     ("sql", "where", "says"),
     [
@@ -81,6 +84,7 @@ def test_exactly_the_row_that_was_changed_is_named(
     assert [(p.where, says in p.what) for p in found] == [(where, True)]
 
 
+@pytest.mark.embedded
 @pytest.mark.parametrize(
     "sql",
     [
@@ -109,11 +113,13 @@ def forge(shop: Path) -> str:
     return f"{number}:{sha256[:16]}"
 
 
+@pytest.mark.embedded
 def test_a_whole_history_written_anew_is_found_by_the_backup_of_that_day(shop: Path) -> None:
     forge(shop)
     assert ["written anew" in problem.what for problem in found_in(shop)] == [True]
 
 
+@pytest.mark.embedded
 def test_without_a_backup_what_was_printed_finds_it(shop: Path) -> None:
     shutil.rmtree(shop / "backups")
     anchor = forge(shop)

@@ -284,6 +284,7 @@ def test_a_photo_that_was_taken_out_again_is_in_it_and_said_so(
     assert verified(tmp_path / "copy") == (0, WHOLE)
 
 
+@pytest.mark.embedded
 def test_a_photo_that_is_damaged_in_the_shop_is_left_out_and_told(
     rotor: RotorStory, tmp_path: Path
 ) -> None:
@@ -299,6 +300,7 @@ def test_a_photo_that_is_damaged_in_the_shop_is_left_out_and_told(
     assert verified(tmp_path / "copy") == (0, WHOLE)
 
 
+@pytest.mark.embedded
 def test_a_history_that_is_not_whole_is_refused_by_the_entrys_number(
     rotor: RotorStory, tmp_path: Path
 ) -> None:
@@ -371,6 +373,7 @@ def test_stopped_half_way_nothing_is_left(rotor: RotorStory, tmp_path: Path, ste
     assert [one.name for one in tmp_path.iterdir()] == ["shop"]
 
 
+@pytest.mark.embedded
 def test_making_it_changes_nothing_in_the_shop(rotor: RotorStory, tmp_path: Path) -> None:
     before = (rotor.record.folder / FILE_NAME).read_bytes()
     sealed(rotor.record, rotor.job, tmp_path / "copy")

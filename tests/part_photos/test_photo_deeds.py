@@ -141,6 +141,7 @@ def test_a_huge_file_is_refused_before_it_is_read(tmp_path: Path) -> None:
         read_photo_file(tmp_path / "film.jpg")
 
 
+@pytest.mark.embedded
 def test_a_full_disk_names_the_photo(record: ShopRecord, monkeypatch: pytest.MonkeyPatch) -> None:
     def full(handle: int) -> None:
         raise OSError(28, "No space left on device")
@@ -150,6 +151,7 @@ def test_a_full_disk_names_the_photo(record: ShopRecord, monkeypatch: pytest.Mon
         take_in(record, Arrival("a.jpg", content=CAP))
 
 
+@pytest.mark.embedded
 def test_a_thumbnail_is_made_once_and_again_when_lost(record: ShopRecord, job_id: int) -> None:
     taken = take_in(record, Arrival("a", content=encoded(noisy(600, 400))))
     folder = thumbnails_of(record)

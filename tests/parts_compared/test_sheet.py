@@ -198,6 +198,7 @@ def test_two_views_are_printed_and_those_with_both_parts_come_first(rotor: Rotor
     assert "underside" not in words
 
 
+@pytest.mark.embedded
 def test_a_missing_side_and_a_lost_file_are_said_in_the_photos_place(rotor: RotorStory) -> None:
     lost = encoded(picture(640, 480))
     rotor.photograph(TOP, lost, None)

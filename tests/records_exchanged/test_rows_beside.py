@@ -140,6 +140,7 @@ def simply(
     return found
 
 
+@pytest.mark.embedded
 def test_the_record_is_the_same_row_by_row(
     shop: ShopRecord, file: Path, started: Started, simply: tuple[Any, Any]
 ) -> None:

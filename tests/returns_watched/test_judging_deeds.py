@@ -140,6 +140,7 @@ def test_the_decisions_are_read_from_the_history(shop: ShopRecord, pair: tuple[i
     )
 
 
+@pytest.mark.embedded
 def test_reading_the_decisions_stops_where_the_return_began(
     shop: ShopRecord, pair: tuple[int, int]
 ) -> None:

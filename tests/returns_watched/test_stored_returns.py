@@ -162,6 +162,7 @@ def test_symptom_groups_are_named_in_plain_words(shop: ShopRecord) -> None:
     assert row.candidate.reasons == ("same symptom: misfire",)
 
 
+@pytest.mark.embedded
 def test_looking_up_one_vehicle_takes_a_handful_of_look_ups_by_index(shop: ShopRecord) -> None:
     ids = a_week_of_returns(shop)
     asked: list[str] = []

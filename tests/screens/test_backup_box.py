@@ -56,6 +56,7 @@ def test_a_dialog_that_is_put_away_writes_nothing(
     assert set(tmp_path.iterdir()) == before
 
 
+@pytest.mark.embedded
 def test_a_missing_photo_is_told(at: AtThePage, tmp_path: Path) -> None:
     at.record.photos.path(with_photo(at.record)).unlink()
     at.save_as(tmp_path / "shop.zip", "Back up now…")

@@ -50,6 +50,7 @@ def test_a_whole_shop_is_said_to_be_whole(at: AtThePage) -> None:
     assert at.button("Check everything").isEnabled()
 
 
+@pytest.mark.embedded
 def test_what_is_wrong_is_listed_with_what_to_do(at: AtThePage) -> None:
     photo = with_photo(at.record, b"one")
     with_photo(at.record, b"two")
@@ -76,6 +77,7 @@ def test_stopped_it_says_so(at: AtThePage) -> None:
     assert at.says("300 photos")
 
 
+@pytest.mark.embedded
 def test_what_can_be_mended_is_mended_when_somebody_presses(at: AtThePage) -> None:
     folder = at.record.folder
     with_photo(at.record)
@@ -103,6 +105,7 @@ def test_what_can_be_mended_is_mended_when_somebody_presses(at: AtThePage) -> No
     assert moved == {nobodys.name, copy.name}
 
 
+@pytest.mark.embedded
 def test_where_nothing_can_be_mended_nothing_is_offered(at: AtThePage) -> None:
     at.record.photos.path(with_photo(at.record)).unlink()
     at.press("Check everything")
@@ -111,6 +114,7 @@ def test_where_nothing_can_be_mended_nothing_is_offered(at: AtThePage) -> None:
     assert not at.offers("Mend this")
 
 
+@pytest.mark.embedded
 def test_a_shop_that_takes_no_writing_is_not_mended(at: AtThePage) -> None:
     with_photo(at.record)
     with by_hand(at.record.folder) as raw:

@@ -230,6 +230,7 @@ def damage(shop: ShopRecord, change: str) -> None:
         raw.execute(change)
 
 
+@pytest.mark.embedded
 def test_a_damaged_part_is_said_and_the_rest_of_the_page_stays(
     page: JobPage, shop: ShopRecord
 ) -> None:
@@ -243,6 +244,7 @@ def test_a_damaged_part_is_said_and_the_rest_of_the_page_stays(
     assert any("misses when damp" in one.toPlainText() for one in page.findChildren(QPlainTextEdit))
 
 
+@pytest.mark.embedded
 @pytest.mark.parametrize(
     "change", ["proof_level = 9", "proof_level = -1", "window_rule = 'nope'", "window_days = -3"]
 )

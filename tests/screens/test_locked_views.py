@@ -163,6 +163,7 @@ def test_a_side_without_a_photo_says_so(desk: Desk, views: LockedViews) -> None:
     assert views.replacement.accessibleName() == "Replacement: No photo of the replacement here yet"
 
 
+@pytest.mark.embedded
 def test_a_lost_original_is_said_on_the_stage(qtbot: QtBot, desk: Desk, job_id: int) -> None:
     (photo,) = kept(desk, job_id, encoded(picture()))
     desk.record.photos.path(photo.sha256).unlink()

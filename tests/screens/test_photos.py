@@ -253,6 +253,7 @@ def test_words_for_a_photo_that_is_gone_do_not_land_on_another(
     assert named(tray, QLineEdit, "Note on the chosen photo").text() == ""
 
 
+@pytest.mark.embedded
 def test_thumbnails_come_and_a_lost_original_is_said(
     qtbot: QtBot, desk: Desk, tray: PhotoTray, job_id: int
 ) -> None:

@@ -99,6 +99,7 @@ def test_there_is_no_first_view_where_nothing_is_gained(
     assert first_view(desk.record, on_job(desk, encoded(noisy(200, 150), kind)), longest) is None
 
 
+@pytest.mark.embedded
 def test_an_original_that_was_spoilt_later_is_said(desk: Desk) -> None:
     photo = on_job(desk, encoded(noisy(800, 600)))
     desk.record.photos.path(photo.sha256).write_bytes(b"\xff\xd8\xff and nothing more")

@@ -128,6 +128,7 @@ def test_what_is_no_backup_is_said(
     assert not at.button("Bring it back into a new folder…").isEnabled()
 
 
+@pytest.mark.embedded
 def test_a_damaged_one_is_not_brought_back(at: AtThePage, tmp_path: Path) -> None:
     named(at.record, "Odile")
     [made] = through(daily_backup(at.record))

@@ -53,6 +53,7 @@ def test_all_of_a_shop_comes_back(shop: ShopRecord, tmp_path: Path) -> None:
     again.close()
 
 
+@pytest.mark.embedded
 def test_the_bytes_of_an_untouched_shop_are_the_same(shop: ShopRecord, tmp_path: Path) -> None:
     with_photo(shop)
     file = archive_of(shop, tmp_path / "shop.zip")
@@ -102,6 +103,7 @@ def test_an_empty_folder_may_be_filled(shop: ShopRecord, tmp_path: Path) -> None
     assert (tmp_path / "again" / FILE_NAME).is_file()
 
 
+@pytest.mark.embedded
 @pytest.mark.parametrize("harm", ["gone", "changed"])
 def test_a_photo_that_is_gone_or_changed_is_told_and_the_rest_is_kept(
     shop: ShopRecord, tmp_path: Path, harm: str
@@ -134,6 +136,7 @@ def test_stopped_half_way_nothing_stays(shop: ShopRecord, tmp_path: Path) -> Non
     assert set(tmp_path.iterdir()) == before
 
 
+@pytest.mark.embedded
 def test_of_a_damaged_record_no_backup_is_made(shop: ShopRecord, tmp_path: Path) -> None:
     named(shop, "Odile")
     with shop.reading() as connection:

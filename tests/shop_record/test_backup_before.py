@@ -39,6 +39,7 @@ def reasons(shop: ShopRecord) -> list[str]:
     return [open_backup(folder).manifest.reason for _, folder in made]
 
 
+@pytest.mark.embedded
 def test_the_backup_before_an_import_holds_what_was_there_and_comes_back(
     shop: ShopRecord, tmp_path: Path
 ) -> None:
@@ -92,6 +93,7 @@ def test_where_a_disk_knows_no_second_name_it_is_copied(
     assert (backup.parent / "photos" / photo[:2] / photo).read_bytes() == b"a photo"
 
 
+@pytest.mark.embedded
 def test_a_photo_damaged_in_the_shop_is_named_and_hinders_nothing(
     shop: ShopRecord, tmp_path: Path
 ) -> None:
@@ -103,6 +105,7 @@ def test_a_photo_damaged_in_the_shop_is_named_and_hinders_nothing(
     through(restore_backup(backup, tmp_path / "again", NOON))
 
 
+@pytest.mark.embedded
 def test_an_import_is_not_begun_where_no_backup_can_be_made(shop: ShopRecord) -> None:
     with_photo(shop)
     (shop.folder / "backups").write_text("in the way")
@@ -112,6 +115,7 @@ def test_an_import_is_not_begun_where_no_backup_can_be_made(shop: ShopRecord) ->
         assert connection.exec_driver_sql("SELECT count(*) FROM job").scalar_one() == 1
 
 
+@pytest.mark.embedded
 def test_who_stops_the_backup_stops_the_import(shop: ShopRecord) -> None:
     class Stopped(Exception):
         pass

@@ -14,6 +14,7 @@ from desktop_app.shop_record.house_rules import change_rule
 from desktop_app.shop_record.record import ShopRecord, create_shop
 from desktop_app.shop_record.restore_drill import last_drill, monthly_drill
 from tests.faults.conftest import own_disk  # noqa: F401 - a disk of the test's own
+from tests.past_any_deed import past_any_deed
 from tests.shop_record.backed_up import all_files, named, through, with_photo
 from tests.shop_record.test_generations import Clock
 
@@ -122,9 +123,8 @@ def test_a_trial_that_fails_is_said_and_tried_again(shop: ShopRecord, clock: Clo
 
 
 def test_a_row_that_the_history_does_not_know_fails_the_trial(shop: ShopRecord) -> None:
-    with shop.reading() as connection:
+    with past_any_deed(shop) as connection:
         connection.exec_driver_sql("UPDATE job SET cause = 'other' WHERE id = 1")
-        connection.commit()
     through(daily_backup(shop))
     drill = through(monthly_drill(shop))
     assert drill is not None

@@ -30,6 +30,7 @@ def test_a_whole_shop_has_no_problems(shop: ShopRecord) -> None:
     }
 
 
+@pytest.mark.embedded
 def test_missing_and_changed_photos_are_named_with_their_job(shop: ShopRecord) -> None:
     gone, changed = shop.photos.keep(b"one"), shop.photos.keep(b"two")
     shop.photos.path(gone).unlink()
@@ -43,6 +44,7 @@ def test_missing_and_changed_photos_are_named_with_their_job(shop: ShopRecord) -
     ]
 
 
+@pytest.mark.embedded
 def test_a_row_that_points_nowhere_is_found(shop: ShopRecord) -> None:
     raw = sqlite3.connect(shop.folder / FILE_NAME)
     raw.execute(
@@ -58,6 +60,7 @@ def test_a_row_that_points_nowhere_is_found(shop: ShopRecord) -> None:
     ]
 
 
+@pytest.mark.embedded
 def test_the_tables_are_described_as_the_program_knows_them(shop: ShopRecord) -> None:
     with shop.reading() as connection:
         now = described(connection)

@@ -10,6 +10,7 @@ from desktop_app.shop_record.deed import Deed
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.tables import HistoryEntry
 from desktop_app.shop_record.trouble import ShopTrouble
+from tests.past_any_deed import past_any_deed
 
 
 def plates(shop: ShopRecord) -> list[str | None]:
@@ -92,9 +93,7 @@ def test_a_removed_row_comes_back_under_its_own_id(shop: ShopRecord) -> None:
 def test_undo_is_refused_where_someone_changed_the_value_since(shop: ShopRecord) -> None:
     car = add(shop, "A 1")
     shop.do("Change the car", lambda d: d.change(Vehicle, car, plate="B 2"))
-    with shop.reading() as connection:
-        engine = connection.engine
-    with engine.connect() as other, other.begin():
+    with past_any_deed(shop) as other:
         other.exec_driver_sql("UPDATE vehicle SET plate = 'C 3'")
     with pytest.raises(ShopTrouble, match="changed it since"):
         shop.undo()
@@ -103,9 +102,7 @@ def test_undo_is_refused_where_someone_changed_the_value_since(shop: ShopRecord)
 
 def test_a_row_that_something_hangs_on_is_not_taken_away_by_undo(shop: ShopRecord) -> None:
     add(shop, "A 1")
-    with shop.reading() as connection:
-        engine = connection.engine
-    with engine.connect() as other, other.begin():
+    with past_any_deed(shop) as other:
         other.exec_driver_sql(
             "INSERT INTO vehicle_event (vehicle_id, kind, happened_on, note) "
             "VALUES (1, 'sold', '2026-01-01', '')"

@@ -121,6 +121,7 @@ def test_a_copy_with_a_flipped_bit_is_mended_within_a_month(
     assert copy.read_bytes() == b"a photo"
 
 
+@pytest.mark.embedded
 def test_a_photo_lost_in_the_shop_stays_in_its_backups(
     shop: ShopRecord, base: Path, clock: Clock
 ) -> None:
@@ -133,6 +134,7 @@ def test_a_photo_lost_in_the_shop_stays_in_its_backups(
     assert made.manifest.member(f"photos/{photo[:2]}/{photo}").size == len(b"a photo")
 
 
+@pytest.mark.embedded
 def test_older_ones_go_with_the_photos_that_only_they_had(
     shop: ShopRecord, base: Path, clock: Clock
 ) -> None:
@@ -229,6 +231,7 @@ def test_a_file_that_was_written_counts(shop: ShopRecord, clock: Clock) -> None:
     assert too_long_ago(shop) is None
 
 
+@pytest.mark.embedded
 @pytest.mark.parametrize(
     ("sql", "how"),
     [

@@ -50,11 +50,13 @@ def test_the_hash_can_be_computed_with_standard_tools(busy: ShopRecord) -> None:
         previous = row["hash"]
 
 
+@pytest.mark.embedded
 def test_a_changed_entry_is_named(busy: ShopRecord) -> None:
     tamper(busy, "UPDATE history SET body = replace(body, 'Benno', 'Bruno') WHERE seq = 2")
     assert problems(busy) == ["history entry 2 (“Add Benno”) was changed after it was written"]
 
 
+@pytest.mark.embedded
 def test_a_missing_entry_is_named(busy: ShopRecord) -> None:
     tamper(busy, "DELETE FROM history WHERE seq = 2")
     assert "history entries 2 to 2 are missing" in problems(busy)

@@ -10,6 +10,7 @@ import pytest
 from desktop_app.commands.checking import check
 from desktop_app.part_photos.stored_thumbnails import thumbnails_of
 from desktop_app.shop_record.record import FILE_NAME
+from desktop_app.shop_record.server_folder import is_server_folder
 from tests.faults.busy_shop import busy_shop, by_hand, found_in, opened, photos_of
 from tests.faults.test_hands_in_the_folder import Words
 from tests.shop_record.backed_up import all_files
@@ -55,7 +56,8 @@ def test_what_nobody_names_is_told_and_only_moved_when_asked_to(shop: Path) -> N
     ]
     now = all_files(shop)
     assert sorted(now.values()) == sorted(before.values())
-    assert now[FILE_NAME] == before[FILE_NAME]
+    record = "server.toml" if is_server_folder(shop) else FILE_NAME
+    assert now[record] == before[record]
 
 
 def _when(shop: Path) -> str:
@@ -75,6 +77,7 @@ def test_what_may_still_be_written_and_what_undo_brings_back_stay(shop: Path) ->
     assert found_in(shop) == []
 
 
+@pytest.mark.embedded
 def test_a_damaged_index_is_made_anew_and_nothing_else_is_written(shop: Path) -> None:
     with by_hand(shop) as raw:
         raw.execute("DELETE FROM job_text WHERE rowid = 2")
@@ -90,6 +93,7 @@ def test_a_damaged_index_is_made_anew_and_nothing_else_is_written(shop: Path) ->
         assert raw.execute("SELECT * FROM history").fetchall() == entries
 
 
+@pytest.mark.embedded
 def test_words_of_the_index_that_were_torn_are_made_anew(shop: Path) -> None:
     with by_hand(shop) as raw:
         raw.execute("UPDATE job_text_data SET block = zeroblob(30) WHERE id > 10")

@@ -18,6 +18,7 @@ from desktop_app.repair_jobs.stored import Job
 from desktop_app.shop_record import bulk, deed, history
 from desktop_app.shop_record.check import check_shop
 from desktop_app.shop_record.deed import Deed
+from desktop_app.shop_record.dialect import give_ids_from
 from desktop_app.shop_record.older_forms import LATER_COLUMNS, HashOfForms
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.rows_hash import RowsHash
@@ -88,6 +89,7 @@ def shop(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> ShopRecord:
         like = dict(now.connection.execute(select(*Job.__table__.columns)).mappings().one())
         rows = [{**like, "id": one + n, "number": f"B-{n}"} for n in range(1, 31)]
         now.connection.execute(insert(Job), rows)
+        give_ids_from(now.connection, "job", one + 30)
         now.remember_added(Job, one + 1, one + 30)
 
     record.do("Bring in old jobs", work)
@@ -126,6 +128,7 @@ def test_what_was_taken_out_before_comes_back(
     shop.close()
 
 
+@pytest.mark.embedded
 def test_what_is_changed_past_the_history_is_found_in_them_too(shop: ShopRecord) -> None:
     with by_hand(shop.folder) as raw:
         raw.execute("UPDATE job SET work = 'maintenance' WHERE id = 7")

@@ -30,12 +30,14 @@ def clock() -> datetime:
     return datetime(2026, 11, 16, 12, tzinfo=UTC)
 
 
+@pytest.mark.embedded
 def test_every_connection_has_the_pragmas(shop: ShopRecord) -> None:
     with shop.reading() as connection:
         for name, _, reads in dialect.PRAGMAS:
             assert connection.execute(text(f"PRAGMA {name}")).scalar() == reads
 
 
+@pytest.mark.embedded
 def test_all_tables_are_strict(shop: ShopRecord) -> None:
     with shop.reading() as connection:
         rows = connection.execute(text("PRAGMA table_list")).all()
@@ -44,6 +46,7 @@ def test_all_tables_are_strict(shop: ShopRecord) -> None:
     assert all(row[5] == 1 for row in ours)
 
 
+@pytest.mark.embedded
 def test_the_steps_make_exactly_the_tables_of_the_program(shop: ShopRecord) -> None:
     def ours(_object: object, name: str | None, kind: str, *_: object) -> bool:
         return not (kind == "table" and str(name).startswith(("job_text", "job_words")))
@@ -80,6 +83,7 @@ def test_an_empty_database_with_our_mark_is_refused(tmp_path: Path) -> None:
         open_shop(tmp_path, clock)
 
 
+@pytest.mark.embedded
 def test_a_newer_record_is_refused_and_not_touched(tmp_path: Path) -> None:
     create_shop(tmp_path / "shop", clock).close()
     path = tmp_path / "shop" / FILE_NAME
@@ -92,6 +96,7 @@ def test_a_newer_record_is_refused_and_not_touched(tmp_path: Path) -> None:
     assert path.read_bytes() == before
 
 
+@pytest.mark.embedded
 def test_an_older_record_is_upgraded_after_it_was_backed_up(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
@@ -126,6 +131,7 @@ def test_there_is_a_saved_record_of_every_form() -> None:
     assert {path.stem for path in OLD_RECORDS.glob("*.sqlite")} == set(upgrade.STEPS)
 
 
+@pytest.mark.embedded
 def test_a_busy_record_is_told_in_words(shop: ShopRecord, monkeypatch: pytest.MonkeyPatch) -> None:
     other = sqlite3.connect(shop.folder / FILE_NAME, isolation_level=None)
     other.execute("BEGIN IMMEDIATE")

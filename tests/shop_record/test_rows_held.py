@@ -5,6 +5,7 @@ from __future__ import annotations
 import tempfile
 from pathlib import Path
 
+import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from sqlalchemy.exc import IntegrityError
@@ -57,6 +58,7 @@ def test_after_any_deeds_nothing_is_found(deeds: list[tuple[str, int]]) -> None:
         record.close()
 
 
+@pytest.mark.embedded
 @settings(max_examples=15)
 @given(DEEDS, st.data())
 def test_after_any_deeds_a_row_changed_past_them_is_found(
@@ -78,6 +80,7 @@ def test_after_any_deeds_a_row_changed_past_them_is_found(
         record.close()
 
 
+@pytest.mark.embedded
 def test_a_value_of_a_kind_that_no_deed_writes_is_found_among_rows_of_a_table(
     tmp_path: Path,
 ) -> None:

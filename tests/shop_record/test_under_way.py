@@ -82,6 +82,7 @@ def test_what_a_killed_import_said_is_forgotten_with_the_next_deed(desks: Two) -
     assert not (one.folder / FILE_NAME).exists()
 
 
+@pytest.mark.embedded
 def test_what_a_killed_import_said_shortens_no_wait_and_names_nothing(
     desks: Two, monkeypatch: pytest.MonkeyPatch
 ) -> None:
@@ -125,6 +126,7 @@ def test_who_is_alive_in_another_program_is_named(desks: Two) -> None:
     assert under_way(one.folder) == ""
 
 
+@pytest.mark.embedded
 def test_many_pages_wait_in_memory_and_shut_no_reader_out(desks: Two) -> None:
     one, other = desks
 

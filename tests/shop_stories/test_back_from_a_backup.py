@@ -18,6 +18,7 @@ from desktop_app.shop_record.record import FILE_NAME, create_shop, open_shop
 from tests.conftest import NOON
 from tests.faults.busy_shop import busy_shop
 from tests.faults.test_damaged_or_unwritable import damage
+from tests.servers import copy_shop
 from tests.shop_record.backed_up import named
 from tests.shop_record.test_backup_before import OLD
 from tests.shop_stories.counter import Counter, sitting
@@ -32,7 +33,7 @@ def made(tmp_path_factory: pytest.TempPathFactory) -> Path:
 
 @pytest.fixture
 def shop(made: Path, tmp_path: Path) -> Path:
-    shutil.copytree(made, tmp_path / "shop")
+    copy_shop(made, tmp_path / "shop")
     return tmp_path / "shop"
 
 

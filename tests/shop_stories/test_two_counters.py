@@ -14,12 +14,13 @@ from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.stored_reading import read_job
 from desktop_app.repair_jobs.write_up import WriteUp
+from desktop_app.shop_record.house_rules import read_rules
 from desktop_app.shop_record.record import ShopRecord, create_shop
 from desktop_app.shop_record.server_address import read_address
 from desktop_app.shop_record.server_folder import ServerPlace
 from desktop_app.shop_record.server_shop import create_on_server
 from desktop_app.shop_window.drafts import Drafts
-from desktop_app.shop_window.others_heard import UNSENT
+from desktop_app.shop_window.unsent import UNSENT
 from tests.servers import running
 from tests.shop_stories.counter import Counter, sitting
 
@@ -103,10 +104,111 @@ def test_the_server_goes_and_comes_back(qtbot: QtBot, tmp_path: Path) -> None:
         record.close()
 
 
-def test_what_was_not_sent_before_the_program_ended_is_told(
+def test_all_that_waits_is_sent_whatever_page_it_was_typed_on(qtbot: QtBot, tmp_path: Path) -> None:
+    with running() as server:
+        address = read_address(server.address(server.new_database()))[0]
+        folder = tmp_path / "own-server"
+        create_on_server(folder, ServerPlace(address), lambda: NOW).close()
+        other_counter(folder).close()
+        with sitting(qtbot, folder, NOW, backup_after_ms=None) as at:
+            at.program._hear_others()
+            at.go("House Rules")
+            at.go("Ask the Old Jobs")
+            open_the_job(at)
+            server.stop("immediate")
+            at.wait_for("The shop's server can't be reached since 09:00.")
+            at.type_into(QPlainTextEdit, "Cause", "Carbon track inside the cap.")
+            at.press("House Rules")
+            at.type_into(QLineEdit, "Shop name", "Corner Garage")
+            at.press("J-101")
+            kept_here = (folder / "drafts.json").read_text("utf-8")
+            assert "Carbon track" in kept_here
+            assert "Corner Garage" in kept_here
+            server.start()
+            at.wait_for("The server is back; what was typed meanwhile is saved.")
+        record = open_place(folder, lambda: NOW)
+        assert kept(record).cause == "Carbon track inside the cap."
+        with record.reading() as connection:
+            assert read_rules(connection).shop_name == "Corner Garage"
+        record.close()
+        assert Drafts(folder).read(UNSENT) == {}
+
+
+LONG = "Carbon track inside the cap. " * 60
+
+
+def test_what_was_not_sent_before_the_program_ended_is_shown_whole(
     qtbot: QtBot, server_folder: Path
 ) -> None:
-    Drafts(server_folder).keep(UNSENT, {"Cause": "Carbon track inside the cap."})
+    Drafts(server_folder).keep(UNSENT, {"J-101: Cause": LONG})
+    for _ in range(2):  # it stays until somebody says that it is where it belongs
+        with sitting(qtbot, server_folder, NOW, backup_after_ms=1) as at:
+            at.wait_for("Something was typed while the server was away, and not sent")
+            at.press("Not Sent")
+            assert at.find(QPlainTextEdit, "J-101: Cause").toPlainText() == LONG
     with sitting(qtbot, server_folder, NOW, backup_after_ms=1) as at:
-        at.wait_for("“Carbon track inside the cap.”")
-        assert at.reads("Enter it again where it belongs")
+        at.press("Not Sent")
+        at.press("All of it is where it belongs")
+    with sitting(qtbot, server_folder, NOW, backup_after_ms=1) as at:
+        qtbot.waitUntil(lambda: at.program._others is not None, timeout=5000)
+        assert not at.reads("not sent before the program ended")
+
+
+def test_what_came_before_the_window_listened_is_shown_too(qtbot: QtBot, folder: Path) -> None:
+    other = other_counter(folder)
+    with sitting(qtbot, folder, NOW, backup_after_ms=None) as at:
+        at.type_into(QLineEdit, "Ask the old jobs", "J-101", enter=True)
+        qtbot.waitUntil(lambda: at.window.here() == "Job")
+        actions.write_correction(other, 1, "Cap and rotor renewed.")
+        at.program._hear_others()
+        at.wait_for("Cap and rotor renewed.")
+    other.close()
+
+
+def test_what_is_told_while_others_are_read_is_shown_too(qtbot: QtBot, folder: Path) -> None:
+    other = other_counter(folder)
+    with sitting(qtbot, folder, NOW, backup_after_ms=1) as at:
+        open_the_job(at)
+        for number in range(20):
+            actions.write_correction(other, 1, f"Renewed, {number}.")
+        at.wait_for("Renewed, 19.")
+    other.close()
+
+
+@pytest.mark.parametrize("answer", ["Keep what I typed", "Keep what was written"])
+def test_two_windows_type_into_one_field_and_the_second_chooses(
+    qtbot: QtBot, folder: Path, answer: str
+) -> None:
+    other_counter(folder).close()
+    with (
+        sitting(qtbot, folder, NOW, backup_after_ms=1) as first,
+        sitting(qtbot, folder, NOW, backup_after_ms=1) as second,
+    ):
+        for at in (first, second):
+            open_the_job(at)
+        for at, words in ((first, "The cap is cracked."), (second, "The rotor is burned.")):
+            cause = at.find(QPlainTextEdit, "Cause")
+            cause.setFocus()
+            qtbot.keyClicks(cause, words)
+        first.leave()
+        second.leave()
+        asked, held = (
+            (second, first) if second.reads("Written at another desk") else (first, second)
+        )
+        asked.wait_for("Written at another desk meanwhile")
+        mine = asked.find(QPlainTextEdit, "Cause").toPlainText()
+        theirs = held.find(QPlainTextEdit, "Cause").toPlainText()
+        assert {mine, theirs} == {"The cap is cracked.", "The rotor is burned."}
+        assert asked.reads(f"Typed here, not kept: “{mine}”")
+        assert asked.reads(theirs)
+        asked.press(answer)
+        wanted = mine if answer == "Keep what I typed" else theirs
+        qtbot.waitUntil(
+            lambda: all(
+                at.find(QPlainTextEdit, "Cause").toPlainText() == wanted for at in (first, second)
+            ),
+            timeout=8000,
+        )
+    record = open_place(folder, lambda: NOW)
+    assert kept(record).cause == wanted
+    record.close()

@@ -25,6 +25,7 @@ from desktop_app.symptom_search.stored_ask_index import AT_ONCE, index_of
 from desktop_app.symptom_search.vocabulary_file import shop_vocabulary
 from tests.conftest import NOON
 from tests.large_history import large_history
+from tests.servers import copy_shop
 
 JOBS = AT_ONCE + 200
 LAST_VISIT = JOBS
@@ -42,7 +43,7 @@ def written(tmp_path_factory: pytest.TempPathFactory) -> Path:
 
 @pytest.fixture
 def place(written: Path, tmp_path: Path) -> Path:
-    return Path(shutil.copytree(written, tmp_path / "shop"))
+    return copy_shop(written, tmp_path / "shop")
 
 
 @pytest.fixture
@@ -255,7 +256,7 @@ def test_the_index_of_another_history_is_not_believed(
 
         shop.do("Write another concern", work)
 
-    other = open_place(Path(shutil.copytree(written, tmp_path / "other")), lambda: NOON)
+    other = open_place(copy_shop(written, tmp_path / "other"), lambda: NOON)
     write(record, "zebra")
     write(other, "giraffe")
     renew(record)

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from sqlalchemy import text
+from dataclasses import astuple
 
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.stored import Pair, PartCondition
 from desktop_app.repair_jobs.stored import Job, JobCondition, Person, TroubleCode, Vehicle
 from desktop_app.shop_record.deed import Deed
+from desktop_app.shop_record.dialect_search import jobs_indexed, read_texts
 from desktop_app.symptom_search.find import open_page
 from desktop_app.symptom_search.stored_index import JobIndex
 from tests.symptom_search.conftest import OldJobs
@@ -16,8 +17,8 @@ from tests.symptom_search.conftest import OldJobs
 def index_rows(jobs: OldJobs) -> list[tuple[object, ...]]:
     """Return the whole index, job by job."""
     with jobs.record.reading() as connection:
-        rows = connection.execute(text("SELECT rowid, * FROM job_text ORDER BY rowid"))
-        return [tuple(row) for row in rows]
+        texts = read_texts(connection, sorted(jobs_indexed(connection)))
+    return [(job, *astuple(words)) for job, words in sorted(texts.items())]
 
 
 def rebuilt(jobs: OldJobs, kinds: dict[str, PartKind]) -> list[tuple[object, ...]]:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import shutil
 import tempfile
 from datetime import datetime, timedelta
 from functools import cache
@@ -26,6 +25,7 @@ from desktop_app.shop_record.record import ShopRecord
 from desktop_app.symptom_search.phrase_actions import add_phrase
 from desktop_app.symptom_search.vocabulary_file import shop_vocabulary
 from tests.conftest import NOON
+from tests.servers import copy_shop, share
 from tests.undo_machine.at_the_counter import SYMPTOMS
 from tests.undo_machine.old_and_new import a_sum, built_in
 from tests.undo_machine.photo_bench import ALIGNED, POINTS, SHADES, SPOTS, content, layout, scale
@@ -48,7 +48,7 @@ class WallClock:
 
 def put_furnished_shop(to: Path) -> None:
     """Put a copy of the furnished shop into a folder that is not there yet."""
-    shutil.copytree(Path(_built().name) / "shop", to)
+    copy_shop(Path(_built().name) / "shop", to)
 
 
 @cache
@@ -62,6 +62,7 @@ def _built() -> tempfile.TemporaryDirectory[str]:
     _bench(record, jobs[0])
     _returns(record, jobs, clock)
     record.close()
+    share(record.folder)
     return folder
 
 

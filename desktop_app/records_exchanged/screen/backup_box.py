@@ -14,9 +14,9 @@ from desktop_app.shop_record.backups_made import remember
 from desktop_app.shop_window.desk import Desk
 
 _WHAT = (
-    "The whole shop in one file, from which it comes back with all photos and its history, by the "
-    "command “restore”. Best on another disk, such as a stick that you take home: a backup beside "
-    "the shop burns with it. Each day one is made by itself too."
+    "The whole shop in one file, from which it comes back with all photos and its history. Best on "
+    "another disk, such as a stick that you take home: a backup beside the shop burns with it. "
+    "Each day one is made by itself too."
 )
 
 

@@ -111,6 +111,7 @@ class RestoreBox(LongWorkBox):
         self._list.clear()
         self._list.addItems([one.line(self._now()) for one in found])
         self._list.blockSignals(False)
+        self._list.setVisible(bool(found))
         places = [one.place for one in found]
         if chosen is not None and chosen.place in places:
             self._list.setCurrentRow(places.index(chosen.place))

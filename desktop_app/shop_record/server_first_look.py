@@ -1,0 +1,54 @@
+"""The first look at a shop on a server: may this login work in it, is all of it within reach?"""
+
+from __future__ import annotations
+
+from desktop_app.shop_record.first_look import try_to_write
+from desktop_app.shop_record.photos_on_server import PhotosOnServer
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.server_folder import read_place
+from desktop_app.shop_record.server_roles import may_write, roles_of
+from desktop_app.shop_record.trouble import ShopTrouble, ShopUnwritable
+
+
+def server_first_look(record: ShopRecord) -> ShopTrouble | None:
+    """Return what to say at the start, the worst first; None where all is well."""
+    try:
+        with record.reading() as connection:
+            works = may_write(connection)
+    except ShopTrouble:
+        return None  # away just now: whoever wants it next is told
+    return (None if works else _only_looks(record)) or _photos_away(record) or _no_room_here(record)
+
+
+def _only_looks(record: ShopRecord) -> ShopUnwritable:
+    address = read_place(record.folder).address
+    _, workers = roles_of(address.database)
+    return ShopUnwritable(
+        f"{address.user or 'This login'} may look at the shop on the server, and not write.",
+        kept="Everything can be looked at; nothing can be saved.",
+        do=f"Who is to work in it is put into “{workers}” by whoever looks after the server.",
+    )
+
+
+def _photos_away(record: ShopRecord) -> ShopTrouble | None:
+    if isinstance(record.photos, PhotosOnServer) or record.photos.folder.is_dir():
+        return None
+    return ShopTrouble(
+        f"The shared folder of the photos, {record.photos.folder}, can't be reached.",
+        kept="Everything else is there; photos are shown and taken in when it is back.",
+        do="Is the disk that it lies on connected?",
+    )
+
+
+def _no_room_here(record: ShopRecord) -> ShopTrouble | None:
+    """Say where what stays on this computer can't be kept; the record itself can be written."""
+    try:
+        try_to_write(record.folder)
+    except OSError as error:
+        return ShopTrouble(
+            f"{record.folder} on this computer can't be written ({error.strerror or error}).",
+            kept="The shop is on the server and can be worked in.",
+            do="Without it half-typed forms are lost with the window, and no backups are made "
+            "here: ask for the right to write.",
+        )
+    return None

@@ -1,0 +1,62 @@
+"""What is typed and could not be sent: kept on this computer, in case the program ends."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from PySide6.QtWidgets import QWidget
+
+from desktop_app.shop_window.drafts import Drafts
+from desktop_app.shop_window.fields import TypedIn, WordsField, save_everything, unsaved_fields
+
+UNSENT = "not sent"
+BEFORE = "not sent before"  # by a program that has ended since
+
+Pages = Mapping[str, QWidget]
+
+
+class Unsent:
+    """The fields of all pages that hold what is not kept, each under the name of its page."""
+
+    def __init__(self, drafts: Drafts) -> None:
+        self._drafts = drafts
+        left = drafts.read(UNSENT)
+        if left:
+            drafts.keep(BEFORE, {**drafts.read(BEFORE), **left})
+            drafts.keep(UNSENT, {})
+
+    def keep(self, pages: Pages) -> int:
+        """Keep what waits now in place of what waited before; returns in how many fields."""
+        waits: dict[str, str] = {}
+        for place, page in pages.items():
+            for field in unsaved_fields(page):
+                waits[_free(f"{place}: {field.accessibleName()}", waits)] = _text(field)
+        self._drafts.keep(UNSENT, waits)
+        return len(waits)
+
+    def send(self, pages: Pages) -> tuple[int, int]:
+        """Save all that waits; returns in how many fields something waited, and waits still."""
+        waited = self.keep(pages)
+        for page in pages.values():
+            save_everything(page)
+        return waited, self.keep(pages)
+
+    def before(self) -> dict[str, str]:
+        """Return what an earlier program could not send: the texts by page and field."""
+        return self._drafts.read(BEFORE)
+
+    def forget_before(self) -> None:
+        """Forget that: a person has it where it belongs."""
+        self._drafts.keep(BEFORE, {})
+
+
+def _free(name: str, taken: Mapping[str, str]) -> str:
+    number, found = 1, name
+    while found in taken:
+        number += 1
+        found = f"{name} ({number})"
+    return found
+
+
+def _text(field: TypedIn) -> str:
+    return field.toPlainText() if isinstance(field, WordsField) else field.text()
