@@ -46,10 +46,12 @@ def move_shop(asked: Asked) -> Outcome:
         **{"shop": to, "rows": told.rows, "history_entries": told.entries},
         **{"photos": told.photos, "photos_missing": told.missing},
     }
+    missing = f"{told.missing:,} photos were gone or damaged before; they are left out."
     lines = (
         f"Moved {told.rows:,} rows, {told.entries:,} entries of the history and "
         f"{told.photos:,} photos to {to}.",
-        "Both were compared row by row and photo by photo: they are the same.",
+        "Both were compared row by row, and each photo was held to its hash: they are the same.",
+        *((missing,) if told.missing else ()),
         "The shop that was moved is left as it was. Put it away, so that nobody goes on in it.",
     )
     return Outcome(facts, lines)

@@ -87,12 +87,7 @@ def _last_entry(record: ShopRecord) -> int:
 
 
 def _back_up(record: ShopRecord, tell: Callable[[Step], None]) -> Path | None:
-    """Back the shop up, and return where that lies; None where there is no job yet.
-
-    A shop on a server is backed up there.
-    """
-    if record.on_server:
-        return None
+    """Back the shop up, and return where that lies; None where there is no job yet."""
     with record.reading() as connection:
         if not has_jobs(connection):
             return None

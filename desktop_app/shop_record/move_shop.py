@@ -17,6 +17,7 @@ from desktop_app.shop_record.server_address import ServerAddress
 from desktop_app.shop_record.server_database import make_where_missing, refuse_unfit
 from desktop_app.shop_record.server_password import password_for
 from desktop_app.shop_record.server_shop import connected, set_up
+from desktop_app.shop_record.server_trouble import ServerLost
 from desktop_app.shop_record.trouble import ShopTrouble
 
 
@@ -108,5 +109,7 @@ def _photos(source: Connection, photos: PhotoFiles) -> Iterator[tuple[str, bytes
     for sha256 in sorted(named | set(photos.all_names())):
         try:
             yield sha256, photos.read(sha256) if photos.is_whole(sha256) else None
+        except ServerLost:
+            raise  # it is not missing: nobody could be asked
         except ShopTrouble:
             yield sha256, None

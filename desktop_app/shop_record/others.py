@@ -86,12 +86,13 @@ class Others(threading.Thread):
 
         try:
             raw.execute(f"LISTEN {dialect_postgres.CHANNEL}")
-            last = raw.execute("SELECT COALESCE(max(seq), 0) FROM history").fetchone()
             self._tell_back()
-            self._tell(self._wrote, int(last[0]))
+            heard = True
             while not self._ended.is_set():
-                for told in raw.notifies(timeout=ASKED_S, stop_after=1):
-                    self._tell(self._wrote, int(told.payload))
+                if heard:  # any login may say anything there: the record itself is believed
+                    last = raw.execute("SELECT COALESCE(max(seq), 0) FROM history").fetchone()
+                    self._tell(self._wrote, int(last[0]))
+                heard = any(list(raw.notifies(timeout=ASKED_S, stop_after=1)))
                 if self._record.away is not None:  # somebody else met trouble: is it so?
                     raw.execute("SELECT 1")
                     self._tell_back()

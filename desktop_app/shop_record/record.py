@@ -179,8 +179,9 @@ class ShopRecord:
 
         Where something long is under way nobody waits for it, but is told.
         """
-        if self.away is not None:
-            raise self.away
+        away = self.away  # asked once: whoever watches may find the server meanwhile
+        if away is not None:
+            raise away
         waits = 0.05 if under_way(self.folder) else None
         for again in (True, False):
             connection = self._engine.connect()
@@ -209,7 +210,7 @@ class ShopRecord:
         try:
             with self._begun(writing=True) as connection:
                 kept = history.hash_of(connection, entry[0]) == entry[1]
-        except DBAPIError as away:
+        except (DBAPIError, ServerLost) as away:  # whoever watches may have been told first
             raise not_known_whether_kept() from away
         if not kept:
             raise error

@@ -14,7 +14,7 @@ _HERE = ("", "localhost", "127.0.0.1", "::1")
 # Ways of TLS that let nobody read along; the first two also prove who the server is.
 _PROTECTED = ("verify-full", "verify-ca", "require")
 _OPTIONS = ("sslmode", "sslrootcert", "sslcert", "sslkey", "host")
-_NAME = re.compile(r"[A-Za-z_][A-Za-z0-9_-]{0,62}")
+_NAME = re.compile(r"[A-Za-z_][A-Za-z0-9_-]{0,54}")  # the roles are named after it, in 63 letters
 _EXAMPLE = "postgresql+psycopg://tuuli@counter-server/benchwitness"
 
 
@@ -113,7 +113,7 @@ def _host_of(netloc: str) -> str:
 
 def _refuse_odd(address: ServerAddress, password: str | None) -> None:
     if not _NAME.fullmatch(address.database):
-        raise _odd("the name of the database is missing, or has other signs than a-z, 0-9, _ and -")
+        raise _odd("the name of the database is missing, longer than 55, or not of a-z, 0-9, _, -")
     names = [name for name, _ in address.options]
     for name, value in address.options:
         if name not in _OPTIONS:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from desktop_app.shop_record.server_address import ServerAddress
 from desktop_app.shop_record.server_trouble import PasswordWanted, ServerLost
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -9,7 +11,7 @@ from desktop_app.shop_record.trouble import ShopTrouble
 
 def names_no_database(error: Exception) -> bool:
     """Tell whether a server refused because it has no database of that name."""
-    low = str(getattr(error, "orig", error)).lower()
+    low = _without_names(str(getattr(error, "orig", error)))
     return "database" in low and "does not exist" in low
 
 
@@ -17,7 +19,7 @@ def as_refusal(error: Exception, address: ServerAddress) -> ShopTrouble:
     """Return what to say of a connection that did not come about."""
     said = " ".join(str(getattr(error, "orig", error)).split())
     where = f"{address.database} on {address.host or 'this computer'}"
-    low = said.lower()
+    low = _without_names(said)
     if "password" in low or "pg_hba" in low or "authentication" in low:
         if "pg_hba" in low:
             return ShopTrouble(
@@ -48,3 +50,8 @@ def as_refusal(error: Exception, address: ServerAddress) -> ShopTrouble:
         f"The shop's server {address.host or 'on this computer'} can't be reached.",
         do=f"Is it on, and this computer in the network? ({said[:200].rstrip('.')})",
     )
+
+
+def _without_names(said: str) -> str:
+    """Return what was said without what stands in quotes: a host may be called "grossladen"."""
+    return re.sub(r"""(["']).*?\1""", "", said.lower(), flags=re.DOTALL)

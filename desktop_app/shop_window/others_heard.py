@@ -73,7 +73,8 @@ class OthersHeard(QObject):
             return  # it goes on when that is read, and with what is told when the server is back
         since = self._shown
         self._own = {number for number in self._own if number > since}
-        if len(self._own) >= self._last - since:  # all of it was written here
+        own_told = sum(number <= self._last for number in self._own)  # others are not told yet
+        if own_told >= self._last - since:  # all of it was written here
             self._shown = max(since, self._last)
             return
         self._reading = True

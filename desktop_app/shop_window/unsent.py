@@ -22,7 +22,10 @@ class Unsent:
         self._drafts = drafts
         left = drafts.read(UNSENT)
         if left:
-            drafts.keep(BEFORE, {**drafts.read(BEFORE), **left})
+            before = drafts.read(BEFORE)
+            for name, text in left.items():  # the same field may wait from an earlier time too
+                before[_free(name, before)] = text
+            drafts.keep(BEFORE, before)
             drafts.keep(UNSENT, {})
 
     def keep(self, pages: Pages) -> int:

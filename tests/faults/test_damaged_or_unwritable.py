@@ -131,6 +131,7 @@ def test_the_window_says_it_and_refuses_in_a_sentence(shop: Path, qtbot: QtBot) 
     assert (shop / FILE_NAME).read_bytes() == before
 
 
+@pytest.mark.embedded
 @pytest.mark.parametrize(
     ("content", "says"),
     [
@@ -153,6 +154,7 @@ def test_what_is_no_record_is_refused_and_the_backup_offered(
     assert all_files(shop) == before
 
 
+@pytest.mark.embedded
 def test_the_window_offers_it_too(shop: Path, qtbot: QtBot) -> None:
     (shop / FILE_NAME).write_bytes(b"")
     program = Program(shop, lambda: NOON)
@@ -163,6 +165,7 @@ def test_the_window_offers_it_too(shop: Path, qtbot: QtBot) -> None:
     program.close()
 
 
+@pytest.mark.embedded
 def test_a_folder_that_cannot_be_written_is_said_at_the_start(
     made: Path, own_disk: Path, qtbot: QtBot
 ) -> None:
@@ -222,6 +225,7 @@ def test_a_network_disk_is_told_by_its_kind(
         assert "Two computers must not open it at once" in said.what
 
 
+@pytest.mark.embedded
 def test_on_a_network_disk_the_window_and_the_check_say_so(
     shop: Path, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
 ) -> None:

@@ -17,11 +17,13 @@ from desktop_app.commands.server_place import folder_for
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.stored import Person
 from desktop_app.shop_record import dialect, history, move_shop
+from desktop_app.shop_record.dialect_postgres import server_lost
 from desktop_app.shop_record.move_shop import Moved, move_into_folder, move_to_server
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.server_address import ServerAddress
 from desktop_app.shop_record.server_folder import ServerPlace, write_place
 from desktop_app.shop_record.server_roles import roles_of
+from desktop_app.shop_record.server_trouble import ServerLost
 from desktop_app.shop_record.tables import HistoryEntry
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.on_a_server.shops import address_of, database_of, opened, problems_of
@@ -196,6 +198,26 @@ def test_photos_that_are_missing_or_damaged_are_told(
             row["sha256"] for row in state_of(there)["photo"].values()
         }
         assert (told.photos, told.missing) == (len(whole), len(named))
+
+
+def test_photos_that_could_not_be_asked_for_are_not_said_to_be_missing(
+    moved: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def away(*_: object) -> bool:
+        raise server_lost()
+
+    monkeypatch.setattr("desktop_app.shop_record.photos_on_server.PhotosOnServer.is_whole", away)
+    with opened(moved) as there, pytest.raises(ServerLost):
+        move_into_folder(there, tmp_path / "back")
+    assert not (tmp_path / "back").exists()
+
+
+def test_the_command_says_which_photos_were_left_out(
+    furnished: Path, address: ServerAddress, capsys: pytest.CaptureFixture[str]
+) -> None:
+    next((furnished / "photos").glob("??/*")).unlink()
+    assert order("move-shop", address.text(), "--shop", str(furnished)) == 0
+    assert "1 photos were gone or damaged before; they are left out." in capsys.readouterr().out
 
 
 @pytest.mark.parametrize("holds", ["a shop", "CREATE TABLE theirs (id int)"])

@@ -49,6 +49,22 @@ def test_each_deed_is_told_and_nothing_after_the_end(here: ShopRecord) -> None:
     assert not here.is_watched
 
 
+def test_what_somebody_else_says_on_the_channel_is_not_believed(
+    here: ShopRecord, server: Server
+) -> None:
+    told: list[int] = []
+    others = Others(here, told.append, lambda _there: None)
+    others.start()
+    until(lambda: told == [0])
+    for words in ("no number", "2000000000"):
+        server.sql(f"NOTIFY benchwitness, '{words}'", read_place(here.folder).address.database)
+    named(here, "Tuuli")
+    until(lambda: told[-1] == 1)
+    assert set(told) == {0, 1}
+    others.stop()
+    others.join()
+
+
 def test_a_database_that_takes_nobody_is_told_and_its_return_too(
     here: ShopRecord, server: Server
 ) -> None:

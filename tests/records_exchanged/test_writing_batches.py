@@ -130,4 +130,4 @@ def test_who_stops_it_when_all_was_written_is_told_what_was_brought_in(
         monkeypatch.setattr(shop, "do", stopped_late)
         assert counts(bring_in(shop, lines(FIRST))) == (1, 0, 0, 0)
         assert len(everything(shop)["job"]) == 2
-        assert len(backed_up_before(shop)) == (0 if shop.on_server else 1)
+        assert len(backed_up_before(shop)) == 1

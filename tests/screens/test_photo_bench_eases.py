@@ -73,6 +73,7 @@ def test_a_known_length_that_is_half_typed_keeps_the_unit_it_was_begun_in(
     assert (there is None) == (typed == "600")
 
 
+@pytest.mark.embedded
 @pytest.mark.parametrize("gone", [True, False])
 def test_a_photo_that_cannot_be_opened_is_named_and_nothing_waits_for_it(
     qtbot: QtBot, desk: Desk, gone: bool

@@ -93,6 +93,7 @@ def other_window(at: Counter) -> Program:
     return programs[0]
 
 
+@pytest.mark.embedded
 def test_a_shop_whose_record_is_gone_comes_back_by_the_first_page(
     qtbot: QtBot, started: list[Program], shop: Path, new_folder: Path
 ) -> None:
@@ -108,6 +109,7 @@ def test_a_shop_whose_record_is_gone_comes_back_by_the_first_page(
     at.quiet()
 
 
+@pytest.mark.embedded
 def test_a_damaged_shop_offers_it_beside_the_notice_and_goes_on_in_the_new_one(
     qtbot: QtBot, shop: Path, new_folder: Path
 ) -> None:
@@ -131,6 +133,7 @@ def test_a_damaged_shop_offers_it_beside_the_notice_and_goes_on_in_the_new_one(
     assert not other.window.isVisible()
 
 
+@pytest.mark.embedded
 def test_what_is_typed_and_not_kept_holds_the_old_window_open(
     qtbot: QtBot, shop: Path, new_folder: Path
 ) -> None:

@@ -25,7 +25,9 @@ from desktop_app.symptom_search.stored_ask_index import AT_ONCE, index_of
 from desktop_app.symptom_search.vocabulary_file import shop_vocabulary
 from tests.conftest import NOON
 from tests.large_history import large_history
-from tests.servers import copy_shop
+
+# Its many jobs are written straight into the file.
+pytestmark = pytest.mark.embedded
 
 JOBS = AT_ONCE + 200
 LAST_VISIT = JOBS
@@ -43,7 +45,7 @@ def written(tmp_path_factory: pytest.TempPathFactory) -> Path:
 
 @pytest.fixture
 def place(written: Path, tmp_path: Path) -> Path:
-    return copy_shop(written, tmp_path / "shop")
+    return Path(shutil.copytree(written, tmp_path / "shop"))
 
 
 @pytest.fixture
@@ -256,7 +258,7 @@ def test_the_index_of_another_history_is_not_believed(
 
         shop.do("Write another concern", work)
 
-    other = open_place(copy_shop(written, tmp_path / "other"), lambda: NOON)
+    other = open_place(Path(shutil.copytree(written, tmp_path / "other")), lambda: NOON)
     write(record, "zebra")
     write(other, "giraffe")
     renew(record)
