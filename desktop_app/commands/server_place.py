@@ -16,7 +16,7 @@ from desktop_app.shop_record.server_folder import (
     is_server_folder,
     write_place,
 )
-from desktop_app.shop_record.server_password import keep_password
+from desktop_app.shop_record.server_password import keep_password, remember_password
 from desktop_app.shop_record.server_trouble import PasswordWanted
 
 if TYPE_CHECKING:
@@ -36,15 +36,13 @@ def folder_of(said: str, photos: Path | None = None) -> Path:
     folder = folder_for(address)
     if photos is not None or not is_server_folder(folder):
         write_place(folder, ServerPlace(address, photos))
-    if password:
-        keep_or_remember(address, password)
+    if password:  # kept in the keyring once the server has taken it
+        remember_password(address, password, to_keep=True)
     return folder
 
 
 def keep_or_remember(address: ServerAddress, password: str) -> bool:
     """Put a password into the keyring; False where it is known only till the program ends."""
-    from desktop_app.shop_record.server_password import remember_password
-
     remember_password(address, password)
     return keep_password(address, password)
 

@@ -78,6 +78,11 @@ def open_place(folder: Path, clock: Clock = now) -> ShopRecord:
     from desktop_app.shop_record.record import open_shop
 
     record = open_shop(folder, clock)
+    if record.on_server:
+        from desktop_app.shop_record.server_folder import read_place
+        from desktop_app.shop_record.server_password import keep_what_was_said
+
+        keep_what_was_said(read_place(folder).address)
     follow(record)
     return record
 

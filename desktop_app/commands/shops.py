@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+import shutil
 from pathlib import Path
 
 from desktop_app.commands.named_file import at_home
 from desktop_app.commands.outcome import Asked, Outcome
 from desktop_app.commands.shop_place import chosen_place, new_place, now, open_place
+from desktop_app.shop_record.backup_pieces import KINDS
 from desktop_app.shop_record.server_address import is_address, read_address
 from desktop_app.shop_record.shared_disk import on_shared_disk
 
@@ -25,10 +27,10 @@ def new_shop(asked: Asked) -> Outcome:
 
 def move_shop(asked: Asked) -> Outcome:
     """Carry a whole shop into a new folder or onto a server, and compare both."""
-    from desktop_app.commands.server_place import with_password
+    from desktop_app.commands.server_place import folder_for, with_password
     from desktop_app.shop_record.move_shop import move_into_folder, move_to_server
 
-    record = open_place(chosen_place(asked.shop))
+    record, kinds = open_place(chosen_place(asked.shop)), 0
     try:
         if is_address(asked.to):
             photos = at_home(asked.photos) if asked.photos else None
@@ -37,6 +39,7 @@ def move_shop(asked: Asked) -> Outcome:
                 address, password, lambda said: move_to_server(record, address, photos, said)
             )
             to = address.text()
+            kinds = _carry_kinds(record.folder, folder_for(address))
         else:
             told = move_into_folder(record, at_home(asked.to))
             to = str(at_home(asked.to))
@@ -47,14 +50,27 @@ def move_shop(asked: Asked) -> Outcome:
         **{"photos": told.photos, "photos_missing": told.missing},
     }
     missing = f"{told.missing:,} photos were gone or damaged before; they are left out."
+    alone = (
+        f"{kinds:,} part kinds that were brought as files lie in this computer's folder of the "
+        "shop alone: keep them under Part Kinds, so that every desk has them."
+    )
     lines = (
         f"Moved {told.rows:,} rows, {told.entries:,} entries of the history and "
         f"{told.photos:,} photos to {to}.",
         "Both were compared row by row, and each photo was held to its hash: they are the same.",
         *((missing,) if told.missing else ()),
+        *((alone,) if kinds else ()),
         "The shop that was moved is left as it was. Put it away, so that nobody goes on in it.",
     )
     return Outcome(facts, lines)
+
+
+def _carry_kinds(shop: Path, to: Path) -> int:
+    """Copy part kinds that lie in a shop's folder as files; return how many there are."""
+    kinds = sorted((shop / KINDS).glob("*.toml"))
+    if kinds:
+        shutil.copytree(shop / KINDS, to / KINDS, dirs_exist_ok=True)
+    return len(kinds)
 
 
 def _new_on_server(said: str, photos: Path | None) -> Outcome:

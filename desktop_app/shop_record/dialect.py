@@ -206,6 +206,11 @@ def ids_given(connection: Connection) -> dict[str, int]:
     return dict(connection.exec_driver_sql("SELECT name, seq FROM sqlite_sequence").all())
 
 
+@by_database
+def let_it_lie(connection: Connection) -> None:
+    """Let the open transaction of a connection lie idle for as long as it takes."""
+
+
 def let_any_row_in(connection: Connection) -> None:
     """Let rows of a copy come in any order; that they point to others is looked at in the end."""
     raw = connection.connection.driver_connection

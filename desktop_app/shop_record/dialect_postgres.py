@@ -19,7 +19,7 @@ from sqlalchemy.types import Integer
 
 from desktop_app.shop_record.server_address import ServerAddress
 from desktop_app.shop_record.server_password import newest_password
-from desktop_app.shop_record.server_trouble import ServerLost
+from desktop_app.shop_record.server_trouble import server_lost
 from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 
 CHANNEL = "benchwitness"  # where each deed is told as soon as it is there
@@ -37,6 +37,7 @@ _BUSY = ("55P03", "40001", "40P01")
 _FULL = ("53100", "53200")
 _NOT_ALLOWED = ("42501", "25006")
 _FOREIGN_KEY = "23503"
+_BROKEN_OFF = "57014"
 _DAMAGED = ("XX001", "XX002")
 _TOO_LARGE = ("22003", "54000")
 _KEPT = "What you typed is still in its field; nothing was saved."
@@ -62,7 +63,8 @@ def open_server(address: ServerAddress, password: str | None) -> Engine:
         ) from error
 
     def connect() -> Any:
-        said: dict[str, Any] = address.parameters()
+        # Said even where they are empty: else PGHOST and PGHOSTADDR could lead to another computer.
+        said: dict[str, Any] = {"host": "", "hostaddr": "", **address.parameters()}
         return psycopg.connect(
             **said,
             password=newest_password(address, password),  # it may have been changed meanwhile
@@ -127,6 +129,8 @@ def as_trouble(error: Exception, under_way: str = "") -> ShopTrouble | None:
             "Nothing was changed.",
             "It was taken out or undone; look at the page again.",
         )
+    if state == _BROKEN_OFF:
+        return ShopTrouble("The server broke this off.", _KEPT, "Try again.")
     if state in _TOO_LARGE:
         return ShopTrouble("A number is larger than the record can hold.", _KEPT, "Look it over.")
     if state in _DAMAGED:
@@ -144,15 +148,6 @@ def lost(error: Exception) -> bool:
         return True
     return bool(getattr(error, "connection_invalidated", False)) or (
         not state and type(said).__name__ in ("OperationalError", "InterfaceError")
-    )
-
-
-def server_lost() -> ServerLost:
-    """Return what to say while the server can't be reached."""
-    return ServerLost(
-        "The shop's server can't be reached.",
-        _KEPT,
-        "Go on typing: it is sent when the server is back.",
     )
 
 
@@ -208,6 +203,11 @@ def ids_given(connection: Connection) -> dict[str, int]:
     given = {str(row[0]): int(row[1]) for row in connection.exec_driver_sql(said) if row[1]}
     entries = connection.exec_driver_sql("SELECT max(seq) FROM history").scalar()
     return given | ({"history": entries} if entries else {})
+
+
+def let_it_lie(connection: Connection) -> None:
+    """Let the open transaction of a connection lie idle for as long as it takes."""
+    connection.exec_driver_sql("SET LOCAL idle_in_transaction_session_timeout = 0")
 
 
 def give_ids_from(connection: Connection, table: str, highest: int) -> None:

@@ -43,6 +43,7 @@ def move_to_server(
     engine = connected(address, password)
     try:
         with engine.connect() as plain, record.reading() as source:
+            dialect.let_it_lie(source)
             target = plain.execution_options(writing=True)
             with target.begin():
                 refuse_unfit(target, address)
@@ -71,6 +72,7 @@ def move_into_folder(record: ShopRecord, to: Path) -> Moved:
         raise ShopTrouble(f"{to} is not empty.", do="Name a new or an empty folder.")
     to.parent.mkdir(parents=True, exist_ok=True)
     with unfinished(to, "moving") as folder, record.reading() as source:
+        dialect.let_it_lie(source)
         dialect.copy_whole(source, folder / FILE_NAME)
         here, carried, missing = PhotoFiles(folder / "photos"), 0, 0
         for _, content in _photos(source, record.photos):

@@ -21,8 +21,9 @@ from desktop_app.shop_record.history import last_number
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.server_folder import read_place
 from desktop_app.shop_record.server_refusal import as_refusal
-from desktop_app.shop_record.server_trouble import ServerLost, ServerRefuses
+from desktop_app.shop_record.server_trouble import ServerLost, ServerRefuses, server_lost
 from desktop_app.shop_record.tables import HistoryEntry
+from desktop_app.shop_record.trouble import ShopTrouble
 
 ASKED_S = 0.4
 AGAIN_S = 1.0  # after which a server that was lost is tried again
@@ -65,7 +66,7 @@ class Others(threading.Thread):
             except (sqlite3.Error, OSError):
                 pass  # it is asked again
             if self._record.on_server:
-                self._tell_lost(why or dialect_postgres.server_lost())
+                self._tell_lost(why or server_lost())
             self._ended.wait(AGAIN_S)
 
     def _watch(self) -> None:
@@ -112,7 +113,11 @@ class Others(threading.Thread):
         """Return why a server that is there lets nobody in; None where it is not there."""
         if not self._record.on_server:
             return None
-        refused = as_refusal(error, read_place(self._record.folder).address)
+        try:
+            address = read_place(self._record.folder).address
+        except ShopTrouble:  # the file was damaged meanwhile: nobody knows why, so it is away
+            return None
+        refused = as_refusal(error, address)
         return None if isinstance(refused, ServerLost) else ServerRefuses.of(refused)
 
     def _tell_lost(self, why: ServerLost) -> None:

@@ -19,7 +19,12 @@ from desktop_app.shop_record.dialect_search import room_to_write
 from desktop_app.shop_record.long_reverse import Tell, is_long, nobody_waits
 from desktop_app.shop_record.photo_files import PhotoFiles
 from desktop_app.shop_record.server_folder import is_server_folder
-from desktop_app.shop_record.server_trouble import ServerLost, not_known_whether_kept
+from desktop_app.shop_record.server_trouble import (
+    NotKnown,
+    ServerLost,
+    not_known_whether_kept,
+    server_lost,
+)
 from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 from desktop_app.shop_record.under_way import LongWriting, forget, under_way
 
@@ -222,7 +227,7 @@ class ShopRecord:
                 yield
         except ServerLost as lost:
             if self.is_watched:
-                self.away = lost
+                self.away = server_lost() if isinstance(lost, NotKnown) else lost
             raise
 
     def _finish(self, deed: Deed, reverses: int | None) -> int | None:

@@ -44,7 +44,9 @@ def write_place(folder: Path, place: ServerPlace) -> None:
     said = {"address": place.address.text()}
     if place.photos is not None:
         said["photos"] = str(place.photos)
-    (folder / FILE_NAME).write_text(tomli_w.dumps(said), "utf-8")
+    part = folder / f"{FILE_NAME}.part"
+    part.write_text(tomli_w.dumps(said), "utf-8")
+    part.replace(folder / FILE_NAME)
 
 
 def read_place(folder: Path) -> ServerPlace:

@@ -10,9 +10,21 @@ SERVICE = "benchwitness"
 _said: dict[str, str] = {}  # for as long as the program runs, where there is no keyring
 
 
-def remember_password(address: ServerAddress, password: str) -> None:
-    """Remember a password that a server took, till the program ends."""
+_to_keep: set[str] = set()  # addresses whose password goes into the keyring once it was taken
+
+
+def remember_password(address: ServerAddress, password: str, *, to_keep: bool = False) -> None:
+    """Remember a password till the program ends; `to_keep`: longer, once the server has taken it."""
     _said[address.text()] = password
+    if to_keep:
+        _to_keep.add(address.text())
+
+
+def keep_what_was_said(address: ServerAddress) -> None:
+    """Put a password that was said to be kept into the keyring: the server has just taken it."""
+    if address.text() in _to_keep:
+        _to_keep.discard(address.text())
+        keep_password(address, _said[address.text()])
 
 
 def newest_password(address: ServerAddress, before: str | None) -> str | None:

@@ -20,7 +20,9 @@ def as_refusal(error: Exception, address: ServerAddress) -> ShopTrouble:
     said = " ".join(str(getattr(error, "orig", error)).split())
     where = f"{address.database} on {address.host or 'this computer'}"
     low = _without_names(said)
-    if "password" in low or "pg_hba" in low or "authentication" in low:
+    at = getattr(getattr(error, "orig", error), "pgconn", None)
+    wanted = bool(getattr(at, "needs_password", False))  # told in any language
+    if wanted or "password" in low or "pg_hba" in low or "authentication" in low:
         if "pg_hba" in low:
             return ShopTrouble(
                 f"The server does not let {address.user or 'this user'} in from this computer.",

@@ -15,7 +15,10 @@ from desktop_app.shop_record.record import Clock, ShopRecord
 from desktop_app.shop_record.server_address import ServerAddress
 from desktop_app.shop_record.server_database import make_where_missing, refuse_unfit
 from desktop_app.shop_record.server_folder import ServerPlace, read_place, write_place
-from desktop_app.shop_record.server_password import password_for, remember_password
+from desktop_app.shop_record.server_password import (
+    password_for,
+    remember_password,
+)
 from desktop_app.shop_record.server_refusal import as_refusal
 from desktop_app.shop_record.server_roles import give_rights, may_make_roles
 from desktop_app.shop_record.server_trouble import PhotosUnknown

@@ -33,9 +33,22 @@ class PhotosUnknown(ShopTrouble):
     """The shared folder of the photos is not named, or this computer does not reach it."""
 
 
+def server_lost() -> ServerLost:
+    """Return what to say while the server can't be reached."""
+    return ServerLost(
+        "The shop's server can't be reached.",
+        "What you typed is still in its field; nothing was saved.",
+        "Go on typing: it is sent when the server is back.",
+    )
+
+
+class NotKnown(ServerLost):
+    """Nobody confirmed a deed before the server went: that is said of this deed alone."""
+
+
 def not_known_whether_kept() -> ServerLost:
     """Return what to say where the server went away after everything was sent."""
-    return ServerLost(
+    return NotKnown(
         "The shop's server went away before it answered: it is not known whether it was saved.",
         "What you typed is still in its field.",
         "Look at the page when the server is back; what stands there by then is what was saved.",

@@ -12,10 +12,10 @@ from sqlalchemy import Connection, event, select, text
 
 from desktop_app.commands.shop_place import open_place
 from desktop_app.repair_jobs import actions
-from desktop_app.shop_record import dialect_postgres, history
+from desktop_app.shop_record import history
 from desktop_app.shop_record.house_rules import change_rule, read_rules
 from desktop_app.shop_record.record import ShopRecord
-from desktop_app.shop_record.server_trouble import ServerLost
+from desktop_app.shop_record.server_trouble import ServerLost, server_lost
 from desktop_app.shop_record.tables import HistoryEntry
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.conftest import NOON
@@ -180,7 +180,7 @@ def test_without_any_answer_it_is_said_that_nobody_knows(
 def test_nobody_says_that_nothing_was_saved_where_the_deed_may_be_there(here: ShopRecord) -> None:
     def cut(connection: Connection) -> None:
         _commit_without_an_answer(connection)
-        here.away = dialect_postgres.server_lost()  # whoever listens was told first
+        here.away = server_lost()  # whoever listens was told first
 
     event.listen(here._engine, "commit", cut, once=True)
     with pytest.raises(ServerLost, match="not known whether it was saved"):
@@ -192,7 +192,7 @@ def test_nobody_says_that_nothing_was_saved_where_the_deed_may_be_there(here: Sh
 def test_a_server_that_is_found_while_somebody_asks_is_no_mistake_of_the_program(
     here: ShopRecord, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    found = iter([dialect_postgres.server_lost()])
+    found = iter([server_lost()])
     away = property(lambda _: next(found, None), lambda *_: None)
     monkeypatch.setattr(ShopRecord, "away", away, raising=False)
     with pytest.raises(ServerLost):

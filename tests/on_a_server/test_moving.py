@@ -17,13 +17,12 @@ from desktop_app.commands.server_place import folder_for
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.stored import Person
 from desktop_app.shop_record import dialect, history, move_shop
-from desktop_app.shop_record.dialect_postgres import server_lost
 from desktop_app.shop_record.move_shop import Moved, move_into_folder, move_to_server
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.server_address import ServerAddress
 from desktop_app.shop_record.server_folder import ServerPlace, write_place
 from desktop_app.shop_record.server_roles import roles_of
-from desktop_app.shop_record.server_trouble import ServerLost
+from desktop_app.shop_record.server_trouble import ServerLost, server_lost
 from desktop_app.shop_record.tables import HistoryEntry
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.on_a_server.shops import address_of, database_of, opened, problems_of
@@ -31,8 +30,6 @@ from tests.servers import Server
 from tests.shop_record.backed_up import all_files
 from tests.undo_machine.furnished_shop import put_furnished_shop
 from tests.undo_machine.whole_state import State, differences, state_of
-
-OWN_KIND = "id = 'our-gasket'\n"
 
 
 class Stopped(Exception):
@@ -355,8 +352,11 @@ def test_the_command_moves_there_and_back(
     furnished: Path, address: ServerAddress, tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
     (furnished / "part_kinds").mkdir()
+    kind = Path("resources/part_kinds/spark-plug.toml").read_text("utf-8")
+    (furnished / "part_kinds" / "spark-plug.toml").write_text(kind, "utf-8")
     assert order("move-shop", address.text(), "--shop", str(furnished), "--json") == 0
     there = json.loads(capsys.readouterr().out)
+    assert (folder_for(address) / "part_kinds" / "spark-plug.toml").read_text("utf-8") == kind
     assert there["shop"] == address.text()
     assert order("move-shop", str(tmp_path / "back"), "--shop", address.text(), "--json") == 0
     back = json.loads(capsys.readouterr().out)

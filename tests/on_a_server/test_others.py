@@ -65,6 +65,25 @@ def test_what_somebody_else_says_on_the_channel_is_not_believed(
     others.join()
 
 
+def test_a_torn_address_is_no_end_of_listening(here: ShopRecord, server: Server) -> None:
+    there: list[bool] = []
+    others = Others(here, lambda _last: None, there.append)
+    others.start()
+    until(lambda: here.is_watched)
+    place = here.folder / "server.toml"
+    whole, database = place.read_text("utf-8"), read_place(here.folder).address.database
+    place.write_text("addr", "utf-8")
+    server.sql(f"ALTER DATABASE {database} ALLOW_CONNECTIONS false")
+    _cut_off(server, database)
+    until(lambda: there == [False])
+    server.sql(f"ALTER DATABASE {database} ALLOW_CONNECTIONS true")
+    until(lambda: there == [False, True])
+    place.write_text(whole, "utf-8")
+    named(here, "Tuuli")
+    others.stop()
+    others.join()
+
+
 def test_a_database_that_takes_nobody_is_told_and_its_return_too(
     here: ShopRecord, server: Server
 ) -> None:

@@ -161,6 +161,16 @@ def test_a_new_shop_by_an_address_with_a_password_prints_none(
     assert files_with(address.database, strange_home) != []
 
 
+def test_a_slip_in_an_address_takes_no_good_password_out_of_the_keyring(
+    address: ServerAddress, ring: Ring
+) -> None:
+    assert order("new-shop", with_secret(address)) == 0
+    assert keyring.get_password("benchwitness", address.text()) == SECRET
+    assert order("check", "--shop", with_secret(address, "slip-of-the-hand")) == 2
+    assert keyring.get_password("benchwitness", address.text()) == SECRET
+    assert order("check", "--shop", with_secret(address)) == 0
+
+
 @pytest.mark.parametrize("command", ["new-shop", "move-shop", "check"])
 def test_a_wrong_password_is_refused_in_one_line_without_it(
     address: ServerAddress, tmp_path: Path, command: str, capfd: pytest.CaptureFixture[str]

@@ -1,4 +1,4 @@
-"""What others wrote is shown however it falls together with our own; what was not sent is all kept."""
+"""What others wrote is shown however it falls together with our own; unsent texts are all kept."""
 
 from __future__ import annotations
 

@@ -94,23 +94,31 @@ class PhotoReader:
         self._end()
         package = str(Path(desktop_app.__file__).resolve().parents[1])
         search = os.pathsep.join([package, *filter(None, [os.environ.get("PYTHONPATH")])])
-        pipe = subprocess.PIPE
+        # It reads what strangers sent: passwords of a database are none of its business.
+        known = {name: said for name, said in os.environ.items() if not name.startswith("PG")}
+        environment = {**known, "PYTHONPATH": search, "PYTHONUTF8": "1"}
         try:
-            self._process = subprocess.Popen(
-                [sys.executable, "-P", "-m", self._module],
-                stdin=pipe,
-                stdout=pipe,
-                stderr=subprocess.DEVNULL,
-                pipesize=_PIPE,
-                env={**os.environ, "PYTHONPATH": search, "PYTHONUTF8": "1"},
-                creationflags=getattr(subprocess, "CREATE_NO_WINDOW", 0),
-            )
+            try:
+                self._process = self._started(environment, _PIPE)
+            except PermissionError:  # pipes as large as this are counted for each user
+                self._process = self._started(environment, -1)
         except OSError as error:
             raise Unfit(
                 f"it could not be read: the computer starts no reader ({error.strerror}).",
                 "Close other programs, then add it again.",
             ) from error
         return self._process
+
+    def _started(self, environment: dict[str, str], pipe_size: int) -> subprocess.Popen[bytes]:
+        return subprocess.Popen(
+            [sys.executable, "-P", "-m", self._module],
+            stdin=subprocess.PIPE,
+            stdout=subprocess.PIPE,
+            stderr=subprocess.DEVNULL,
+            pipesize=pipe_size,
+            env=environment,
+            creationflags=getattr(subprocess, "CREATE_NO_WINDOW", 0),
+        )
 
     def _end(self) -> None:
         process, self._process = self._process, None

@@ -50,6 +50,26 @@ def reader(monkeypatch: pytest.MonkeyPatch) -> Iterator[PhotoReader]:
     brittle.end()
 
 
+def test_it_knows_no_password_and_does_without_large_pipes(
+    reader: PhotoReader, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setenv("PGPASSWORD", "secret-of-the-shop")
+    asked: list[tuple[int, bool]] = []
+    popen = subprocess.Popen
+
+    def scarce(*words: object, **more: object) -> object:
+        size, environment = more["pipesize"], more["env"]
+        asked.append((size, "PGPASSWORD" in environment))  # type: ignore[operator, arg-type]
+        if size != -1:
+            raise PermissionError("too many pages of pipes")
+        return popen(*words, **more)  # type: ignore[call-overload]
+
+    monkeypatch.setattr(subprocess, "Popen", scarce)
+    assert look_at("first.jpg", PHOTO)
+    assert [no for _, no in asked] == [False, False]
+    assert asked[-1][0] == -1
+
+
 @posix
 @pytest.mark.parametrize("ends", [CRASHES, KILLED, LIES])
 def test_a_picture_that_breaks_the_reader_is_refused(reader: PhotoReader, ends: bytes) -> None:
