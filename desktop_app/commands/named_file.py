@@ -3,13 +3,24 @@
 from __future__ import annotations
 
 import os
+import re
 from pathlib import Path
 
 from desktop_app.shop_record.trouble import ShopTrouble
 
+_ADDRESS = re.compile(r"[A-Za-z][A-Za-z0-9+]{2,}:/")
+
 
 def at_home(text: str) -> Path:
-    """Return the path that is named, with ~ as the folder of whoever works here."""
+    """Return the path that is named, with ~ as the folder of whoever works here.
+
+    Raises ShopTrouble for an address, and for one with a slash missing.
+    """
+    if _ADDRESS.match(text):
+        raise ShopTrouble(
+            f"{text.partition(':')[0][:40]}:… is an address, or meant as one, and no folder.",
+            do="Name a file or a folder here; a shop's address is written with two slashes.",
+        )
     try:
         return Path(text).expanduser()
     except RuntimeError as error:

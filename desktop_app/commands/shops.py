@@ -10,12 +10,13 @@ from desktop_app.commands.outcome import Asked, Outcome
 from desktop_app.commands.shop_place import chosen_place, new_place, now, open_place
 from desktop_app.shop_record.backup_pieces import KINDS
 from desktop_app.shop_record.server_address import is_address, read_address
+from desktop_app.shop_record.server_folder import ServerPlace, write_place
 from desktop_app.shop_record.shared_disk import on_shared_disk
 
 
 def new_shop(asked: Asked) -> Outcome:
     """Make a new shop."""
-    photos = at_home(asked.photos) if asked.photos else None
+    photos = at_home(asked.photos).absolute() if asked.photos else None
     if is_address(asked.folder):
         return _new_on_server(asked.folder, photos)
     folder = at_home(asked.folder)
@@ -33,12 +34,13 @@ def move_shop(asked: Asked) -> Outcome:
     record, kinds = open_place(chosen_place(asked.shop)), 0
     try:
         if is_address(asked.to):
-            photos = at_home(asked.photos) if asked.photos else None
+            photos = at_home(asked.photos).absolute() if asked.photos else None
             address, password = read_address(asked.to)
             told = with_password(
                 address, password, lambda said: move_to_server(record, address, photos, said)
             )
             to = address.text()
+            write_place(folder_for(address), ServerPlace(address, photos))
             kinds = _carry_kinds(record.folder, folder_for(address))
         else:
             told = move_into_folder(record, at_home(asked.to))
@@ -49,7 +51,10 @@ def move_shop(asked: Asked) -> Outcome:
         **{"shop": to, "rows": told.rows, "history_entries": told.entries},
         **{"photos": told.photos, "photos_missing": told.missing},
     }
-    missing = f"{told.missing:,} photos were gone or damaged before; they are left out."
+    missing = (
+        f"{told.missing:,} of the photos were gone or damaged before and are not in it: "
+        "“check” names them."
+    )
     alone = (
         f"{kinds:,} part kinds that were brought as files lie in this computer's folder of the "
         "shop alone: keep them under Part Kinds, so that every desk has them."
@@ -75,7 +80,6 @@ def _carry_kinds(shop: Path, to: Path) -> int:
 
 def _new_on_server(said: str, photos: Path | None) -> Outcome:
     from desktop_app.commands.server_place import folder_for, with_password
-    from desktop_app.shop_record.server_folder import ServerPlace
     from desktop_app.shop_record.server_opened import opened_there
     from desktop_app.shop_record.server_roles import roles_of
 

@@ -14,7 +14,7 @@ _to_keep: set[str] = set()  # addresses whose password goes into the keyring onc
 
 
 def remember_password(address: ServerAddress, password: str, *, to_keep: bool = False) -> None:
-    """Remember a password till the program ends; `to_keep`: longer, once the server has taken it."""
+    """Remember a password till the program ends; longer `to_keep`, once the server has taken it."""
     _said[address.text()] = password
     if to_keep:
         _to_keep.add(address.text())

@@ -28,9 +28,16 @@ def as_refusal(error: Exception, address: ServerAddress) -> ShopTrouble:
                 f"The server does not let {address.user or 'this user'} in from this computer.",
                 do="Whoever looks after the server must allow it (pg_hba.conf).",
             )
+        tried = " What was tried is not the one." if getattr(at, "used_password", False) else ""
         return PasswordWanted(
-            f"The server wants the password of {address.user or 'this user'} for {where}.",
+            f"The server wants the password of {address.user or 'this user'} for {where}.{tried}",
             do="Enter it; it is kept in this system's keyring, in no file.",
+        )
+    if "permission denied" in low:
+        return ShopTrouble(
+            f"{address.user or 'This user'} has no right to the shop in {where}.",
+            do="Who made the shop can give it: IN ROLE with the name of the database and _workers, "
+            "or _readers to look.",
         )
     if names_no_database(error):
         return ShopTrouble(

@@ -43,7 +43,9 @@ class LineField(QLineEdit):
     def show_value(self, text: str) -> None:
         """Show what is kept, unless something typed here is not saved yet."""
         if self.text() == self._kept and text != self._kept:
+            at, end = self.cursorPosition(), len(self._kept)
             self.setText(text)
+            self.setCursorPosition(len(text) if at >= end else min(at, len(text)))
         elif self.text() != self._kept:
             return
         self._kept = text
@@ -91,7 +93,13 @@ class WordsField(QPlainTextEdit):
             return
         self._kept = text
         if self.toPlainText() != text:
+            cursor = self.textCursor()
+            at, at_end = cursor.position(), cursor.atEnd()
             self.setPlainText(text)
+            cursor = self.textCursor()  # the text of another desk must not move whoever stands here
+            length = self.document().characterCount() - 1
+            cursor.setPosition(length if at_end else min(at, length))
+            self.setTextCursor(cursor)
 
     def forget(self) -> None:
         """Empty the field and what it knows to be kept: the same words typed again are news."""

@@ -21,6 +21,7 @@ from desktop_app.shop_window.unsent import Pages, Unsent
 
 ELSEWHERE = "Written at another desk"
 BACK = "The server is back."
+_CHOICES = "Ticks and choices, if any were made meanwhile, are not: look at them."
 AGAIN_MS = 30_000  # after which what could not be read is read again
 
 
@@ -120,6 +121,7 @@ class OthersHeard(QObject):
         if not isinstance(away, ServerRefuses):
             what = f"The shop's server can't be reached since {self._desk.now():%H:%M}."
             kept = "What you type stays in its field, and on this computer."
+            do = f"{do} Ticks and choices have to wait until then."
         return Notice(what, kept, do, holds=lambda: type(record.away) is sort)
 
     def _send_what_waits(self) -> None:
@@ -128,9 +130,9 @@ class OthersHeard(QObject):
             what = "The server is back. Something typed is not accepted"
             self._desk.told.emit(ShopTrouble(f"{what}; it stays in its field.", do="Look it over."))
         elif waited:
-            self._desk.told.emit(f"{BACK[:-1]}; what was typed meanwhile is saved.")
+            self._desk.told.emit(f"{BACK[:-1]}; what was typed meanwhile is saved. {_CHOICES}")
         else:
-            self._desk.told.emit(BACK)
+            self._desk.told.emit(f"{BACK} Ticks and choices made meanwhile were not saved, if any.")
         self._desk.changed.emit(Done(ELSEWHERE, frozenset(), None))
 
     @Slot(object)

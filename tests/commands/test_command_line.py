@@ -211,6 +211,12 @@ def test_new_shop_makes_one_and_never_in_a_full_folder(shell: Shell, tmp_path: P
     assert shell.status == 0
     assert "not empty" in shell.refused("new-shop", str(tmp_path / "mine"))
     assert "PLACE is empty" in shell.refused("new-shop", " ")
+    assert "meant as one, and no folder" in shell.refused("new-shop", "postgresql:/owner@here/shop")
+    backup = str(tmp_path / "a.zip")
+    shell("backup", backup, "--shop", str(tmp_path / "mine"))
+    assert shell.status == 0
+    refused = shell.refused("restore", backup, "postgresql+psycopg://owner@here/shop")
+    assert "meant as one, and no folder" in refused
 
 
 def test_compare_judges_files_in_their_order(shell: Shell, tmp_path: Path) -> None:

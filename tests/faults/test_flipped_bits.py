@@ -13,6 +13,7 @@ from typing import Any
 
 import pytest
 
+from desktop_app.shop_record.generations import generations_in
 from desktop_app.shop_record.record import FILE_NAME
 from tests.faults.busy_shop import busy_shop, by_hand, found_in
 
@@ -120,8 +121,9 @@ def test_what_an_entry_is_listed_with_is_held_as_well(
 def test_every_flip_in_the_newest_backup_is_found(shop: Path, tmp_path: Path) -> None:
     copy, chance = tmp_path / "shop", random.Random(SEED)
     shutil.copytree(shop, copy)
-    lying = sorted((copy / "backups").rglob("*"))
-    kept = [file for file in lying if file.is_file() and file.stat().st_size]
+    older = [folder for _, folder in generations_in(copy / "backups")[:-1]]
+    lying = [file for file in sorted((copy / "backups").rglob("*")) if file.is_file()]
+    kept = [f for f in lying if f.stat().st_size and not set(f.parents).intersection(older)]
     assert len(kept) > 12
     for file in kept:
         whole = file.read_bytes()

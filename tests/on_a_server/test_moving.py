@@ -214,7 +214,9 @@ def test_the_command_says_which_photos_were_left_out(
 ) -> None:
     next((furnished / "photos").glob("??/*")).unlink()
     assert order("move-shop", address.text(), "--shop", str(furnished)) == 0
-    assert "1 photos were gone or damaged before; they are left out." in capsys.readouterr().out
+    assert (
+        "1 of the photos were gone or damaged before and are not in it" in capsys.readouterr().out
+    )
 
 
 @pytest.mark.parametrize("holds", ["a shop", "CREATE TABLE theirs (id int)"])

@@ -7,6 +7,7 @@ from collections.abc import Generator
 
 import pytest
 from PySide6.QtCore import QEvent, QPoint, Qt
+from PySide6.QtGui import QTextCursor
 from PySide6.QtWidgets import QApplication, QLabel, QPushButton, QToolButton, QWidget
 from pytestqt.qtbot import QtBot
 
@@ -339,3 +340,20 @@ def _focus_out():  # type: ignore[no-untyped-def]
     from PySide6.QtGui import QFocusEvent
 
     return QFocusEvent(QEvent.Type.FocusOut)
+
+
+def test_news_from_another_desk_leave_the_cursor_where_somebody_stands(qtbot: QtBot) -> None:
+    line, words = LineField("Line", lambda _text: True), WordsField("Words", lambda _text: True)
+    for field in (line, words):
+        qtbot.addWidget(field)
+        field.show_value("It misses")
+    line.setCursorPosition(9)
+    words.moveCursor(QTextCursor.MoveOperation.End)
+    for field in (line, words):
+        field.show_value("It misses when wet")
+    assert line.cursorPosition() == 18
+    assert words.textCursor().position() == 18
+    line.setCursorPosition(2)
+    line.show_value("It")
+    line.show_value("It stalls")
+    assert line.cursorPosition() == 9

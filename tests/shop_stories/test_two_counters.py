@@ -121,6 +121,8 @@ def test_all_that_waits_is_sent_whatever_page_it_was_typed_on(qtbot: QtBot, tmp_
             at.press("House Rules")
             at.type_into(QLineEdit, "Shop name", "Corner Garage")
             at.press("J-101")
+            assert not at.reads("was undone or taken out")
+            assert at.find(QPlainTextEdit, "Cause").isEnabled()
             kept_here = (folder / "drafts.json").read_text("utf-8")
             assert "Carbon track" in kept_here
             assert "Corner Garage" in kept_here

@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.stored_reading import jobs_of_visit, read_job
 from desktop_app.shop_record.deed import Done
+from desktop_app.shop_record.server_trouble import ServerLost
 from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.flow_row import FlowRow
@@ -56,6 +57,7 @@ class JobPage(QWidget):
         self._maybe_back = maybe_back
         self._sections = sections
         self.job_id: int | None = None
+        self._shown: int | None = None  # the job that was last read
         self._number = ""
         self._just_shown = False
         self._title = plain_label("", "title", wrap=True)
@@ -126,9 +128,12 @@ class JobPage(QWidget):
         if self.job_id is None:
             return
         job = self._read(self.job_id)
+        if job is None and self._desk.record.away is not None and self._shown == self.job_id:
+            return  # it stays as it was read, to go on in
         self._page.setEnabled(job is not None)
         if job is None:
             return
+        self._shown = self.job_id
         self._number = job.number
         car = job.vehicle.name
         if len(car) > LONGEST:
@@ -149,6 +154,10 @@ class JobPage(QWidget):
         except ShopDamaged as damage:
             self._title.setText("This job can't be shown: the record is damaged there")
             self._desk.told.emit(damage)
+        except ServerLost as lost:
+            if self._shown != job_id:
+                self._title.setText("This job can't be read while the server is away")
+            self._desk.told.emit(lost)
         except ShopTrouble as trouble:
             self._title.setText(f"{self._number}   was undone or taken out")
             self._desk.told.emit(trouble)
