@@ -63,8 +63,9 @@ def open_server(address: ServerAddress, password: str | None) -> Engine:
         ) from error
 
     def connect() -> Any:
-        # Said even where they are empty: else PGHOST and PGHOSTADDR could lead to another computer.
-        said: dict[str, Any] = {"host": "", "hostaddr": "", **address.parameters()}
+        said: dict[str, Any] = address.parameters()
+        if address.is_here():  # said even where empty: PGHOST and PGHOSTADDR may lead elsewhere
+            said = {"host": "", "hostaddr": "", **said}
         return psycopg.connect(
             **said,
             password=newest_password(address, password),  # it may have been changed meanwhile
