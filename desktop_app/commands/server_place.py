@@ -30,12 +30,12 @@ def folder_for(address: ServerAddress) -> Path:
     return own_folder() / "servers" / folder_name(address)
 
 
-def folder_of(said: str, photos: Path | None = None) -> Path:
+def folder_of(said: str) -> Path:
     """Return the folder of an address, made where there is none; a password in it is kept apart."""
     address, password = read_address(said)
     folder = folder_for(address)
-    if photos is not None or not is_server_folder(folder):
-        write_place(folder, ServerPlace(address, photos))
+    if not is_server_folder(folder):
+        write_place(folder, ServerPlace(address))
     if password:  # kept in the keyring once the server has taken it
         remember_password(address, password, to_keep=True)
     return folder

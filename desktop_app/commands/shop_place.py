@@ -56,7 +56,7 @@ def shelf_of(shop: ShopRecord | None, connection: Any = None) -> KindShelf:
     return load_kinds([built_in, shop.folder / "part_kinds"], own)
 
 
-def chosen_place(said: str | None, photos: Path | None = None) -> Path:
+def chosen_place(said: str | None) -> Path:
     """Return the shop's folder: as said, else by the environment, else the one opened last.
 
     A shop on a server has a folder of its own below the user's data, named by its address.
@@ -69,7 +69,7 @@ def chosen_place(said: str | None, photos: Path | None = None) -> Path:
     if "://" in place:
         from desktop_app.commands.server_place import folder_of
 
-        return folder_of(place, photos)
+        return folder_of(place)
     return at_home(place)
 
 

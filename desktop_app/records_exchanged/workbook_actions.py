@@ -7,8 +7,8 @@ import subprocess
 from pathlib import Path
 from typing import Any
 
-from desktop_app.records_exchanged.own_process import own_process
 from desktop_app.records_exchanged.table_source import Progress
+from desktop_app.shop_record.own_process import own_process
 from desktop_app.shop_record.trouble import ShopTrouble
 
 _TURNING = "desktop_app.records_exchanged.workbook_read.as_csv"

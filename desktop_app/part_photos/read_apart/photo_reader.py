@@ -3,16 +3,12 @@
 from __future__ import annotations
 
 import atexit
-import os
 import subprocess
-import sys
 import threading
 from contextlib import suppress
 from datetime import datetime
-from pathlib import Path
 from typing import Any
 
-import desktop_app
 from desktop_app.part_photos.claimed_size import claimed_size
 from desktop_app.part_photos.photo_limits import MOST_BYTES, too_large
 from desktop_app.part_photos.photo_trouble import Unfit
@@ -20,6 +16,7 @@ from desktop_app.part_photos.picture_kind import JPEG
 from desktop_app.part_photos.picture_opened import Opened
 from desktop_app.part_photos.read_apart.messages import Garbled, receive, send
 from desktop_app.part_photos.thumbnail import THUMBNAIL
+from desktop_app.shop_record.own_process import own_process
 
 READING = "desktop_app.part_photos.read_apart.reading_process"
 MOST_SECONDS = 40.0  # a hundred million pixels take 4 to 12, a phone's photo a tenth of one
@@ -92,16 +89,11 @@ class PhotoReader:
         if self._process is not None and self._process.poll() is None:
             return self._process
         self._end()
-        package = str(Path(desktop_app.__file__).resolve().parents[1])
-        search = os.pathsep.join([package, *filter(None, [os.environ.get("PYTHONPATH")])])
-        # It reads what strangers sent: passwords of a database are none of its business.
-        known = {name: said for name, said in os.environ.items() if not name.startswith("PG")}
-        environment = {**known, "PYTHONPATH": search, "PYTHONUTF8": "1"}
         try:
             try:
-                self._process = self._started(environment, _PIPE)
+                self._process = self._started(_PIPE)
             except PermissionError:  # pipes as large as this are counted for each user
-                self._process = self._started(environment, -1)
+                self._process = self._started(-1)
         except OSError as error:
             raise Unfit(
                 f"it could not be read: the computer starts no reader ({error.strerror}).",
@@ -109,15 +101,12 @@ class PhotoReader:
             ) from error
         return self._process
 
-    def _started(self, environment: dict[str, str], pipe_size: int) -> subprocess.Popen[bytes]:
-        return subprocess.Popen(
-            [sys.executable, "-P", "-m", self._module],
+    def _started(self, pipe_size: int) -> subprocess.Popen[bytes]:
+        return own_process(
+            self._module,
             stdin=subprocess.PIPE,
-            stdout=subprocess.PIPE,
             stderr=subprocess.DEVNULL,
             pipesize=pipe_size,
-            env=environment,
-            creationflags=getattr(subprocess, "CREATE_NO_WINDOW", 0),
         )
 
     def _end(self) -> None:

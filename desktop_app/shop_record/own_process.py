@@ -14,13 +14,15 @@ import desktop_app
 def own_process(module: str, *said: str, **pipes: Any) -> subprocess.Popen[bytes]:
     """Start a module, and say some words to it; `pipes` are those of Popen, stdout is one.
 
+    It reads what strangers sent: what the environment knows of a database is not handed on.
     Raises OSError where the computer starts no other process.
     """
     package = str(Path(desktop_app.__file__).resolve().parents[1])
     search = os.pathsep.join([package, *filter(None, [os.environ.get("PYTHONPATH")])])
+    known = {name: value for name, value in os.environ.items() if not name.startswith("PG")}
     return subprocess.Popen(
         [sys.executable, "-P", "-m", module, *said],
-        env={**os.environ, "PYTHONPATH": search, "PYTHONUTF8": "1"},
+        env={**known, "PYTHONPATH": search, "PYTHONUTF8": "1"},
         creationflags=getattr(subprocess, "CREATE_NO_WINDOW", 0),
         **{"stdout": subprocess.PIPE, **pipes},
     )
