@@ -211,7 +211,7 @@ def empty_shop(server: Server) -> str:
     name = server.new_database()
     engine = open_server(read_address(server.address(name))[0], None)
     with engine.connect() as plain:
-        connection = plain.execution_options(writing=True)
+        connection = plain.execution_options(building=True, one_by_one=True)
         with connection.begin():
             upgrade.build_on(connection)
             connection.exec_driver_sql("INSERT INTO set_up VALUES ('photos', 'in the database')")

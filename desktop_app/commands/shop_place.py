@@ -13,7 +13,7 @@ from desktop_app.shop_record.resource_folder import resource_path
 from desktop_app.shop_record.trouble import ShopTrouble
 
 if TYPE_CHECKING:
-    from collections.abc import Sequence
+    from collections.abc import Mapping, Sequence
 
     from desktop_app.parts_compared.part_kinds.kind_shelf import KindShelf
     from desktop_app.parts_compared.part_kinds.part_kind import PartKind
@@ -103,22 +103,29 @@ def follow(record: ShopRecord) -> None:
     """
     made: list[tuple[object, JobIndex]] = []
 
-    def index_now(connection: Any) -> JobIndex:
-        from desktop_app.parts_compared.stored_kinds import own_bodies
+    def index_of(own: Mapping[str, str], connection: Any) -> JobIndex:
         from desktop_app.symptom_search.stored_index import JobIndex
 
-        own = own_bodies(connection)  # another desk may have given a kind another name
-        if not made or made[0][0] != own:
+        if not made or made[0][0] != own:  # another desk may have given a kind another name
             made[:] = [(own, JobIndex(kinds_of(record, connection)))]
         return made[0][1]
 
     def keep_index(connection: Any, changes: Sequence[RowChange]) -> None:
-        index_now(connection).follow(connection, changes)
+        from desktop_app.parts_compared.stored_kinds import own_bodies_ahead
+        from desktop_app.symptom_search.stored_index import jobs_touched
+        from desktop_app.symptom_search.stored_said import said_of
+
+        if jobs := jobs_touched(connection, changes):
+            own = own_bodies_ahead(connection)
+            said = said_of(connection, jobs)
+            index_of(own(), connection).write(connection, jobs, said)
 
     def keep_index_in_bulk(connection: Any, done: Sequence[BulkRows]) -> None:
+        from desktop_app.parts_compared.stored_kinds import own_bodies_ahead
         from desktop_app.symptom_search.stored_bulk_index import follow_bulk
 
-        follow_bulk(index_now(connection), connection, done)
+        own = own_bodies_ahead(connection)()
+        follow_bulk(index_of(own, connection), connection, done)
 
     record.followers.append(keep_index)
     record.bulk_followers.append(keep_index_in_bulk)

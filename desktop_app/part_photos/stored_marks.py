@@ -22,6 +22,7 @@ from desktop_app.part_photos.marks.mark import Mark, MarkType, Pixel, is_height
 from desktop_app.part_photos.stored import Mark as MarkRow
 from desktop_app.part_photos.stored import Overlay, PhotoScale
 from desktop_app.shop_record.deed import Deed
+from desktop_app.shop_record.dialect import hear_refusals
 from desktop_app.shop_record.kept_value import damaged
 from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 
@@ -201,6 +202,7 @@ def remove_mark_row(deed: Deed, mark_id: int) -> None:
     """Take out a mark; a ShopTrouble where it is the reading of a pair."""
     try:
         deed.remove(MarkRow, mark_id)
+        hear_refusals(deed.connection)
     except IntegrityError as error:
         raise ShopTrouble(
             "This mark is a reading of the pair.",

@@ -12,6 +12,7 @@ from desktop_app.part_photos.stored import Photo
 from desktop_app.part_photos.stored_marks import remove_drawn
 from desktop_app.repair_jobs.stored import Job
 from desktop_app.shop_record.deed import Deed
+from desktop_app.shop_record.dialect import hear_refusals
 from desktop_app.shop_record.trouble import ShopTrouble
 
 
@@ -43,6 +44,7 @@ def remove_photo(deed: Deed, photo_id: int) -> None:
     remove_drawn(deed, photo_id)
     try:
         deed.remove(Photo, photo_id)
+        hear_refusals(deed.connection)
     except IntegrityError as error:
         raise ShopTrouble(
             "A pair of parts shows this photo.",

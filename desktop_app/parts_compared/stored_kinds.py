@@ -2,19 +2,26 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 
 from sqlalchemy import Connection, func, select
 
 from desktop_app.parts_compared.stored import OwnKind, Pair, Reading
 from desktop_app.repair_jobs.stored import Job
 from desktop_app.shop_record.deed import Deed
+from desktop_app.shop_record.dialect import ask_ahead
 
 
 def own_bodies(connection: Connection) -> dict[str, str]:
     """Return the TOML text of each own kind, by the kind's id."""
     rows = connection.execute(select(OwnKind.kind, OwnKind.body).order_by(OwnKind.kind))
     return {row.kind: row.body for row in rows}
+
+
+def own_bodies_ahead(connection: Connection) -> Callable[[], dict[str, str]]:
+    """Ask for `own_bodies` with whatever is asked next, and return who gives them then."""
+    rows = ask_ahead(connection, "SELECT kind, body FROM own_kind ORDER BY kind")
+    return lambda: {str(kind): str(body) for kind, body in rows()}
 
 
 def own_kind_row(deed: Deed, kind: str) -> tuple[int, str] | None:

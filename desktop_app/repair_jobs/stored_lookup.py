@@ -48,11 +48,10 @@ def next_number(deed: Deed) -> str:
     ours = select(Job.number).where(Job.number.like("J-%")).limit(1)
     newest = ours.order_by(Job.id.desc())
     highest = ours.order_by(func.length(Job.number).desc(), Job.number.desc())
-    number = 0
     for last in (newest, highest):
         number = _number_after(deed.connection.execute(last).scalar())
         if not _is_taken(deed, number):
-            break
+            return f"J-{number}"
     while _is_taken(deed, number):
         number += 1
     return f"J-{number}"

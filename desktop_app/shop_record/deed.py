@@ -100,11 +100,10 @@ class Deed:
         return next((c.row_id for c in self.changes if c.before is None), None)
 
     def _insert(self, table: Table, values: Values) -> int:
-        row_id = self.connection.execute(insert(table).values(**values)).inserted_primary_key
-        assert row_id is not None
-        after = self._row(table, int(row_id[0]))
-        self.changes.append(RowChange(table.name, int(row_id[0]), None, after))
-        return int(row_id[0])
+        added = insert(table).values(**values).returning(*table.c)
+        after = dict(self.connection.execute(added).mappings().one())
+        self.changes.append(RowChange(table.name, int(after["id"]), None, after))
+        return int(after["id"])
 
     def _update(self, table: Table, row_id: int, values: Values) -> None:
         now = self._row(table, row_id)

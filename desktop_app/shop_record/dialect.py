@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import os
 import sqlite3
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
 from functools import partial
 from itertools import chain
@@ -204,6 +204,24 @@ def description(connection: Connection) -> list[str]:
 def ids_given(connection: Connection) -> dict[str, int]:
     """Return the highest id that each table has ever given out."""
     return dict(connection.exec_driver_sql("SELECT name, seq FROM sqlite_sequence").all())
+
+
+@by_database
+def entry_asked_ahead(_connection: Connection) -> tuple[int, str] | None:
+    """Return the end of the history as it was asked when a deed began; None where it was not."""
+    return None
+
+
+@by_database
+def ask_ahead(connection: Connection, query: str) -> Callable[[], Sequence[Any]]:
+    """Ask for rows that are not needed yet: a server gives them with the next answer."""
+    rows = connection.exec_driver_sql(query).all()
+    return lambda: rows
+
+
+@by_database
+def hear_refusals(_connection: Connection) -> None:
+    """Let what was refused be raised here; a file refuses at once, a server with its answer."""
 
 
 @by_database

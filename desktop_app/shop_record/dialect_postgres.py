@@ -6,17 +6,18 @@ so the chain of the history is one chain. Who only reads waits for nobody and se
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
 from pathlib import Path
 from typing import Any
 
 from sqlalchemy import Connection, Engine, create_engine, event
-from sqlalchemy.exc import DBAPIError
+from sqlalchemy.exc import DBAPIError, InvalidatePoolError
 from sqlalchemy.ext.compiler import compiles
 from sqlalchemy.pool import QueuePool
 from sqlalchemy.types import Integer
 
+from desktop_app.shop_record.by_database import PATIENCE
 from desktop_app.shop_record.server_address import ServerAddress
 from desktop_app.shop_record.server_password import newest_password
 from desktop_app.shop_record.server_trouble import server_lost
@@ -24,13 +25,15 @@ from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 
 CHANNEL = "benchwitness"  # where each deed is told as soon as it is there
 WAIT_MS = 2000
-CONNECT_S = 5
 SILENT_MS = 8000  # a server that says nothing for so long is taken for lost
-_WRITERS = 0x42575431  # the lock that whoever writes holds
 _WAITS = "waits"  # where a connection keeps how long it waits, if not as usual
+_HEAD = "head"  # ... and who gives the end of the history, asked for as a deed begins
 
 _BEGIN_TO_READ = "BEGIN ISOLATION LEVEL REPEATABLE READ READ ONLY"
-_BEGIN_TO_WRITE = f"BEGIN; SELECT pg_advisory_xact_lock({_WRITERS})"  # one trip to the server
+# The lock that whoever writes holds: who may only read can't take it, and nobody waits to read.
+_ALONE = "LOCK TABLE setting IN EXCLUSIVE MODE"
+_ALONE_IN_EMPTY = "SELECT pg_advisory_xact_lock(1113019441)"  # there are no tables yet
+_LAST_ENTRY = "SELECT seq, hash FROM history ORDER BY seq DESC LIMIT 1"
 
 # SQLSTATE of the standard, and PostgreSQL's own, that a shop can do something about.
 _BUSY = ("55P03", "40001", "40P01")
@@ -55,22 +58,26 @@ def open_server(address: ServerAddress, password: str | None) -> Engine:
     Raises ShopTrouble where the driver is not installed.
     """
     try:
-        import psycopg
+        from desktop_app.shop_record.server_patience import Patience
+        from desktop_app.shop_record.server_trips import FewTrips, FewTripsCursor
     except ImportError as error:
         raise ShopTrouble(
             "A shop on a server needs the driver of its database, which is not installed here.",
             do='Install it in the folder of the program: .venv/bin/pip install ".[postgres]"',
         ) from error
 
+    patience = Patience()
+
     def connect() -> Any:
         said: dict[str, Any] = address.parameters()
         if address.is_here():  # said even where empty: PGHOST and PGHOSTADDR may lead elsewhere
             said = {"host": "", "hostaddr": "", **said}
-        return psycopg.connect(
+        raw = FewTrips.connect(
             **said,
+            cursor_factory=FewTripsCursor,
             password=newest_password(address, password),  # it may have been changed meanwhile
             autocommit=True,  # BEGIN and COMMIT are said here, in as few trips as can be
-            connect_timeout=CONNECT_S,
+            connect_timeout=patience.connect_seconds(),
             application_name="benchwitness",
             client_encoding="utf8",
             keepalives_idle=5,
@@ -81,20 +88,76 @@ def open_server(address: ServerAddress, password: str | None) -> Engine:
             "-c synchronous_commit=on "
             "-c TimeZone=UTC -c DateStyle=ISO -c search_path=public",
         )
+        raw.patience = patience
+        return raw
 
     engine = create_engine(
-        "postgresql+psycopg://", creator=connect, poolclass=QueuePool, pool_recycle=600
+        "postgresql+psycopg://",
+        creator=connect,
+        poolclass=QueuePool,
+        pool_recycle=600,
+        execution_options={PATIENCE: patience},
     )
     event.listen(engine, "begin", _begin)
+    event.listen(engine, "checkout", _refuse_one_cut_off)
     return engine
 
 
+def _refuse_one_cut_off(raw: Any, _kept: Any, _lent: Any) -> None:
+    """Let no connection be used that the server closed while it lay idle: the pool makes anew."""
+    if raw.was_cut_off():
+        raise InvalidatePoolError
+
+
 def _begin(connection: Connection) -> None:
+    raw: Any = connection.connection.driver_connection
+    connection.info.pop(_HEAD, None)
     options = connection.get_execution_options()
+    if options.get("one_by_one"):  # who upgrades wants to know how many rows each step changed
+        raw.one_by_one()
+    else:
+        raw.ask_together()
     if options.get("adding"):  # something that stands alone, and that no other row is told of yet
         connection.exec_driver_sql("BEGIN")
+    elif options.get("building"):
+        connection.exec_driver_sql("BEGIN")
+        connection.exec_driver_sql(_ALONE_IN_EMPTY)
+    elif options.get("writing"):
+        connection.exec_driver_sql("BEGIN")
+        connection.exec_driver_sql(_ALONE)
+        connection.info[_HEAD] = ask_ahead(connection, _LAST_ENTRY)
     else:
-        connection.exec_driver_sql(_BEGIN_TO_WRITE if options.get("writing") else _BEGIN_TO_READ)
+        connection.exec_driver_sql(_BEGIN_TO_READ)
+
+
+def entry_asked_ahead(connection: Connection) -> tuple[int, str] | None:
+    """Return number and hash of the last entry, asked when the deed began; None: not any more."""
+    asked: Callable[[], list[Any]] | None = connection.info.pop(_HEAD, None)
+    if asked is None:
+        return None
+    last = next(iter(asked()), (0, ""))
+    return int(last[0]), str(last[1])
+
+
+def ask_ahead(connection: Connection, query: str) -> Callable[[], list[Any]]:
+    """Ask for rows that come with the next answer; what is returned gives them."""
+    raw: Any = connection.connection.driver_connection
+    with errors_as_usual(connection, query):  # of what was said before, where that is heard now
+        cursor = raw.ask_ahead(query)
+
+    def rows() -> list[Any]:
+        with errors_as_usual(connection, query):
+            found: list[Any] = cursor.fetchall()  # it has mostly come by now
+        return found
+
+    return rows
+
+
+def hear_refusals(connection: Connection) -> None:
+    """Wait until the server has heard all that was said, and raise what it refuses of that."""
+    raw: Any = connection.connection.driver_connection
+    with errors_as_usual(connection, "what was said before"):
+        raw.hear()
 
 
 def wait_at_most(connection: Connection, seconds: float | None) -> None:

@@ -11,6 +11,7 @@ from typing import Any
 
 from sqlalchemy import Connection, func, insert, select
 
+from desktop_app.shop_record import dialect
 from desktop_app.shop_record.bulk import BulkRows, reverse_bulk
 from desktop_app.shop_record.deed import Deed, RowChange
 from desktop_app.shop_record.plain_text import plain_text
@@ -46,7 +47,8 @@ def chained_hash(previous: str, seq: int, body: str) -> str:
 
 def write_entry(deed: Deed, at: datetime, who: str, place: str, reverses: int | None) -> int:
     """Append the deed's entry in the deed's own transaction and return its number."""
-    number, previous = last_entry(deed.connection)
+    ahead = dialect.entry_asked_ahead(deed.connection)
+    number, previous = last_entry(deed.connection) if ahead is None else ahead
     seq, previous = number + 1, previous or GENESIS
     stamp = at.isoformat(timespec="seconds")
     who, words = plain_text(who), plain_text(deed.words)

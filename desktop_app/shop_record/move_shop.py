@@ -9,14 +9,14 @@ from pathlib import Path
 
 from sqlalchemy import Connection
 
-from desktop_app.shop_record import dialect, moved, upgrade
+from desktop_app.shop_record import dialect, moved
 from desktop_app.shop_record.backup_pieces import KINDS, unfinished
 from desktop_app.shop_record.photo_files import PhotoFiles
 from desktop_app.shop_record.record import FILE_NAME, ShopRecord
 from desktop_app.shop_record.server_address import ServerAddress
-from desktop_app.shop_record.server_database import make_where_missing, refuse_unfit
+from desktop_app.shop_record.server_database import make_where_missing
 from desktop_app.shop_record.server_password import password_for
-from desktop_app.shop_record.server_shop import connected, set_up
+from desktop_app.shop_record.server_shop import connected, in_empty_database
 from desktop_app.shop_record.server_trouble import ServerLost
 from desktop_app.shop_record.trouble import ShopTrouble
 
@@ -42,13 +42,9 @@ def move_to_server(
     make_where_missing(address, password or password_for(address))
     engine = connected(address, password)
     try:
-        with engine.connect() as plain, record.reading() as source:
+        with record.reading() as source:
             dialect.let_it_lie(source)
-            target = plain.execution_options(writing=True)
-            with target.begin():
-                refuse_unfit(target, address)
-                upgrade.build_on(target)
-                set_up(target, address, photos)
+            with in_empty_database(engine, address, photos) as target:
                 carried = missing = 0
                 for sha256, content in _photos(source, record.photos):
                     if content is None:

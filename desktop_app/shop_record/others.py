@@ -11,6 +11,7 @@ import sqlite3
 import threading
 from collections.abc import Callable, Collection
 from contextlib import suppress
+from time import monotonic
 from typing import Any
 
 from sqlalchemy import Connection, select
@@ -26,6 +27,7 @@ from desktop_app.shop_record.tables import HistoryEntry
 from desktop_app.shop_record.trouble import ShopTrouble
 
 ASKED_S = 0.4
+BEAT_S = 2.0  # after which it is asked whether it is there: a server that hangs closes nothing
 AGAIN_S = 1.0  # after which a server that was lost is tried again
 SHORT_S = 0.05  # that may be waited for in the window
 MOST_READ = 300  # entries; of more of them nobody reads which tables they touched
@@ -57,6 +59,7 @@ class Others(threading.Thread):
     def run(self) -> None:
         """Watch, and begin again wherever that breaks off."""
         self._record.is_watched = self._record.on_server
+        self._record.hurry()
         while not self._ended.is_set():
             why = None
             try:
@@ -85,17 +88,21 @@ class Others(threading.Thread):
     def _listen(self, raw: Any) -> None:
         import psycopg
 
+        raw.one_by_one()
         try:
             raw.execute(f"LISTEN {dialect_postgres.CHANNEL}")
             self._tell_back()
-            heard = True
+            heard, asked = True, monotonic()
             while not self._ended.is_set():
                 if heard:  # any login may say anything there: the record itself is believed
                     last = raw.execute("SELECT COALESCE(max(seq), 0) FROM history").fetchone()
                     self._tell(self._wrote, int(last[0]))
                 heard = any(list(raw.notifies(timeout=ASKED_S, stop_after=1)))
-                if self._record.away is not None:  # somebody else met trouble: is it so?
+                is_doubted = self._record.away is not None  # somebody else met trouble: is it so?
+                if is_doubted or monotonic() - asked > BEAT_S:
                     raw.execute("SELECT 1")
+                    asked = monotonic()
+                if is_doubted:
                     self._tell_back()
         except psycopg.Error:
             return

@@ -13,7 +13,7 @@ from sqlalchemy.exc import DBAPIError, IntegrityError
 
 from desktop_app.shop_record import dialect, history, upgrade
 from desktop_app.shop_record.bulk import BulkRows
-from desktop_app.shop_record.by_database import SERVER
+from desktop_app.shop_record.by_database import PATIENCE, SERVER
 from desktop_app.shop_record.deed import Deed, Done, RowChange
 from desktop_app.shop_record.dialect_search import room_to_write
 from desktop_app.shop_record.long_reverse import Tell, is_long, nobody_waits
@@ -78,6 +78,12 @@ class ShopRecord:
     def undoes_of(self) -> str | None:
         """Return the computer whose deeds undo takes back; None for all, where there is but one."""
         return platform.node() if self.on_server else None
+
+    def hurry(self, *, everybody: bool = False) -> None:
+        """Let nobody wait long who asks from this thread, the window's; at its end `everybody`."""
+        patience = self._engine.get_execution_options().get(PATIENCE)
+        if patience is not None:
+            patience.hurry(everybody)
 
     def listening(self) -> Connection:
         """Return a connection for who watches; it is to be closed before the record is."""
@@ -153,6 +159,7 @@ class ShopRecord:
         deed.words = entry.words
         try:
             history.reverse(deed, entry.seq)
+            dialect.hear_refusals(deed.connection)
         except IntegrityError as error:
             raise ShopTrouble(
                 f"“{entry.words}” can't be undone: something else hangs on it by now.",
@@ -176,32 +183,23 @@ class ShopRecord:
             except DBAPIError as error:
                 if deed is None or deed.entry is None or not error.connection_invalidated:
                     raise
+                if getattr(error.orig, "gave_up", False):  # who asks would wait once more
+                    raise not_known_whether_kept() from error
                 self._ask_after(deed.entry, error)
 
     @contextmanager
     def _begun(self, *, writing: bool) -> Iterator[Connection]:
-        """Begin on a connection; one that was lost while it lay idle is made anew, once.
-
-        Where something long is under way nobody waits for it, but is told.
-        """
+        """Begin on a connection; where something long is under way nobody waits for it."""
         away = self.away  # asked once: whoever watches may find the server meanwhile
         if away is not None:
             raise away
         waits = 0.05 if under_way(self.folder) else None
-        for again in (True, False):
-            connection = self._engine.connect()
-            try:
-                dialect.wait_at_most(connection, waits)
-                begun = connection.execution_options(writing=writing).begin()
-            except DBAPIError as error:
-                connection.close()
-                if not (again and error.connection_invalidated):
-                    raise
-                continue
-            break
         try:
-            with connection, begun:
-                yield connection
+            with self._engine.connect() as plain:
+                dialect.wait_at_most(plain, waits)
+                connection = plain.execution_options(writing=writing)
+                with connection.begin():
+                    yield connection
         finally:
             if self._closed:
                 self._engine.dispose()

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+from contextlib import contextmanager
 from pathlib import Path
 
 from sqlalchemy import Connection, Engine, inspect
@@ -20,7 +22,7 @@ from desktop_app.shop_record.server_password import (
     remember_password,
 )
 from desktop_app.shop_record.server_refusal import as_refusal
-from desktop_app.shop_record.server_roles import give_rights, may_make_roles
+from desktop_app.shop_record.server_roles import give_rights, may_make_roles, refuse_to_update
 from desktop_app.shop_record.server_trouble import PhotosUnknown
 from desktop_app.shop_record.trouble import ShopTrouble
 
@@ -36,7 +38,7 @@ def open_on_server(folder: Path, clock: Clock, password: str | None = None) -> S
     engine = connected(place.address, password)
     try:
         refuse_without_shop(engine, place.address)
-        upgrade.bring_up_to_date(engine, folder / RECORD_FILE, clock())
+        upgrade.bring_up_to_date(engine, folder / RECORD_FILE, clock(), refuse_to_update)
         return ShopRecord(folder, engine, clock, photos_of(engine, folder, place))
     except (ShopTrouble, DBAPIError):
         engine.dispose()
@@ -54,17 +56,31 @@ def create_on_server(
     make_where_missing(place.address, password or password_for(place.address))
     engine = connected(place.address, password)
     try:
-        with engine.connect() as plain:
-            connection = plain.execution_options(writing=True)
-            with connection.begin():
-                refuse_unfit(connection, place.address)
-                upgrade.build_on(connection)
-                set_up(connection, place.address, place.photos)
+        with in_empty_database(engine, place.address, place.photos):
+            pass  # nobody has any rows yet
         write_place(folder, place)
         return ShopRecord(folder, engine, clock, photos_of(engine, folder, place))
     except (ShopTrouble, DBAPIError):
         engine.dispose()
         raise
+
+
+@contextmanager
+def in_empty_database(
+    engine: Engine, address: ServerAddress, photos: Path | None
+) -> Iterator[Connection]:
+    """Give a connection to a record that is empty yet; it is there when the block ends well.
+
+    `photos` is a shared folder for them, None the database. Raises ShopTrouble where the database
+    holds anything.
+    """
+    with engine.connect() as plain:
+        connection = plain.execution_options(building=True, one_by_one=True)
+        with connection.begin():
+            refuse_unfit(connection, address)
+            upgrade.build_on(connection)
+            set_up(connection, address, photos)
+            yield connection
 
 
 def set_up(connection: Connection, address: ServerAddress, photos: Path | None) -> None:
@@ -93,7 +109,7 @@ def connected(address: ServerAddress, password: str | None) -> Engine:
         engine.connect().close()
     except DBAPIError as error:
         engine.dispose()
-        raise as_refusal(error, address) from error
+        raise as_refusal(error, address, password) from error
     if password:
         remember_password(address, password)
     return engine

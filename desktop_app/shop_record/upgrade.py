@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import sqlite3
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import closing, contextmanager
 from datetime import datetime
 from pathlib import Path
@@ -39,14 +39,22 @@ def build_on(connection: Connection) -> None:
     _run_steps(connection)
 
 
-def bring_up_to_date(engine: Engine, path: Path, now: datetime) -> None:
+def anybody_may(_connection: Connection) -> None:
+    """Who may write a file may bring it up to date."""
+
+
+def bring_up_to_date(
+    engine: Engine, path: Path, now: datetime, may: Callable[[Connection], None] = anybody_may
+) -> None:
     """Run the steps that an older record lacks; refuse a newer one.
 
     The check of the version is one small query; the migration library is loaded only when it is
-    needed.
+    needed. `may` refuses who can't change the tables, before a backup is made for it.
     """
     with engine.connect() as connection:
         found = _version(connection)
+        if found in STEPS and found != NEWEST:
+            may(connection)
     if found == NEWEST:
         return
     if found not in STEPS:
@@ -89,7 +97,7 @@ def is_older(path: Path) -> bool:
 def _alone(engine: Engine) -> Iterator[Connection]:
     """Give a connection that keeps every other writer out; all of its work is done, or nothing."""
     with engine.connect() as plain:
-        connection = plain.execution_options(writing=True)
+        connection = plain.execution_options(writing=True, one_by_one=True)
         with connection.begin():
             yield connection
 

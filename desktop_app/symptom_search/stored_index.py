@@ -42,6 +42,8 @@ _WORDLESS = {
     "visit": frozenset(_VISIT_WORDLESS.split()),
     "pair": frozenset(["price_cents", "fate", "fitted", "position", "origin"]),
 }
+# A row of these that is new has no jobs but those that are added after it, in the same deed.
+_NEVER_ALONE = frozenset(["visit", "vehicle", "person"])
 _WORDLESS_TABLES = frozenset(["job_symptom", "return_link", "customer_asked"])
 
 
@@ -61,11 +63,15 @@ class JobIndex:
 
     def follow(self, connection: Connection, changes: Sequence[RowChange]) -> None:
         """Write the jobs anew whose words the changes of one deed touch."""
-        jobs = {job for change in changes for job in _jobs_touched(connection, change)}
-        if jobs:
-            texts = self.texts(connection, sorted(jobs))
-            write_texts(connection, texts)
-            remove_texts(connection, sorted(jobs - texts.keys()))
+        if jobs := jobs_touched(connection, changes):
+            self.write(connection, jobs, said_of(connection, jobs))
+
+    def write(
+        self, connection: Connection, jobs: Sequence[int], said: Mapping[int, JobSaid]
+    ) -> None:
+        """Write jobs anew of which all was read; those of which nothing was said are gone."""
+        write_texts(connection, {job: self.text(one) for job, one in said.items()})
+        remove_texts(connection, [job for job in jobs if job not in said])
 
     def rebuild(self, connection: Connection) -> int:
         """Write the whole index anew and return the number of jobs; the caller commits."""
@@ -108,6 +114,14 @@ class JobIndex:
         return (words, *(_words(other) for other in others if other))
 
 
+def jobs_touched(connection: Connection, changes: Sequence[RowChange]) -> list[int]:
+    """Return the jobs whose words the changes of one deed touch, in the order of their rows.
+
+    What hangs on a row that the deed added was added by it too, and is among its changes.
+    """
+    return sorted({job for change in changes for job in _jobs_of(connection, change)})
+
+
 def _words(text: str) -> str:
     return _plain_words(text) if len(text) <= _LONGEST_REMEMBERED else plain_words(text)
 
@@ -137,9 +151,11 @@ def _vehicle_words(description: str, plate: str | None, tag: str | None, vin: st
     return " ".join(dict.fromkeys(words))
 
 
-def _jobs_touched(connection: Connection, change: RowChange) -> Iterator[int]:
+def _jobs_of(connection: Connection, change: RowChange) -> Iterator[int]:
     """Yield the jobs whose words this change touches."""
     changed = change.after or {}
+    if change.before is None and change.table in _NEVER_ALONE:
+        return
     is_update = change.before is not None and change.after is not None
     if change.table in _WORDLESS_TABLES:
         return

@@ -16,7 +16,8 @@ from desktop_app.commands.command_line import run
 from desktop_app.commands.server_place import folder_for
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.stored import Person
-from desktop_app.shop_record import dialect, history, move_shop
+from desktop_app.shop_record import dialect, history, move_shop, server_shop
+from desktop_app.shop_record import moved as moving
 from desktop_app.shop_record.move_shop import Moved, move_into_folder, move_to_server
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.server_address import ServerAddress
@@ -135,7 +136,7 @@ def test_a_shop_larger_than_a_piece_is_moved_piece_by_piece(
 ) -> None:
     write_place(tmp_path / "moved", ServerPlace(address))
     with opened(furnished) as record, pytest.MonkeyPatch.context() as patch:
-        patch.setattr(move_shop.moved, "AT_A_TIME", pieces)
+        patch.setattr(moving, "AT_A_TIME", pieces)
         move_to_server(record, address, None, None)
         with opened(tmp_path / "moved") as there:
             same(everything(record), everything(there))
@@ -250,7 +251,8 @@ def test_a_database_that_sorts_otherwise_is_refused(
 @contextmanager
 def stopped_at(name: str, at: int) -> Iterator[None]:
     """Stop the move in one of its pieces; of a piece that goes by steps, at one of them."""
-    real: Callable[..., Any] = getattr(move_shop, name, None) or getattr(move_shop.moved, name)
+    place = next(one for one in (move_shop, moving, server_shop) if hasattr(one, name))
+    real: Callable[..., Any] = getattr(place, name)
 
     def by_steps(*args: Any) -> Iterator[Any]:
         for number, step in enumerate(real(*args)):
@@ -261,7 +263,6 @@ def stopped_at(name: str, at: int) -> Iterator[None]:
     def at_once(*_: Any, **__: Any) -> Any:
         raise Stopped
 
-    place = move_shop if hasattr(move_shop, name) else move_shop.moved
     with pytest.MonkeyPatch.context() as patch:
         patch.setattr(place, name, by_steps if name in ("_photos", "carry_over") else at_once)
         yield
@@ -291,7 +292,7 @@ def test_a_move_onto_a_server_that_is_stopped_leaves_nothing(
 def test_a_server_that_is_lost_meanwhile_leaves_nothing(
     server: Server, furnished: Path, address: ServerAddress, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    real = move_shop.moved.counted
+    real = moving.counted
 
     def cut(target: Any) -> Any:
         server.sql(
@@ -300,7 +301,7 @@ def test_a_server_that_is_lost_meanwhile_leaves_nothing(
         )
         return real(target)
 
-    monkeypatch.setattr(move_shop.moved, "counted", cut)
+    monkeypatch.setattr(moving, "counted", cut)
     with opened(furnished) as record:
         before = everything(record)
         with pytest.raises(ShopTrouble, match="can't be reached"):
@@ -325,13 +326,13 @@ def test_a_move_into_a_folder_that_is_stopped_leaves_none(
 def test_what_differs_in_the_end_is_refused(
     server: Server, furnished: Path, address: ServerAddress, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    real = move_shop.moved.carry_over
+    real = moving.carry_over
 
     def one_letter_off(source: Any, target: Any) -> Iterator[Any]:
         yield from real(source, target)
         target.exec_driver_sql("UPDATE job SET concern = concern || '.' WHERE id = 3")
 
-    monkeypatch.setattr(move_shop.moved, "carry_over", one_letter_off)
+    monkeypatch.setattr(moving, "carry_over", one_letter_off)
     with opened(furnished) as record, pytest.raises(ShopTrouble, match="the table job differs"):
         move_to_server(record, address, None, None)
     assert is_empty(server, address)

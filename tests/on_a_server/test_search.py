@@ -150,7 +150,7 @@ def both(
 def writing(engine: Any) -> Iterator[Connection]:
     """A connection that writes; all of it is taken back when it is closed."""
     with engine.connect() as plain:
-        yield plain.execution_options(writing=True)
+        yield plain.execution_options(building=True)
     engine.dispose()
 
 
