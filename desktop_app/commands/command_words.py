@@ -134,8 +134,9 @@ def look_up_words(add: Add) -> None:
     one.add_argument(
         "--mend",
         action="store_true",
-        help="make search index and thumbnails anew where they are damaged, and move files that "
-        "are nobody's into the shop's folder trash; rows, history and photos are never touched",
+        help="make search index and thumbnails anew where they are damaged, bring photos that are "
+        "gone or changed back from a backup, and move files that are nobody's into the shop's "
+        "folder trash; rows and history are never touched",
     )
     one.add_argument(
         "--anchor",
