@@ -1,11 +1,16 @@
-"""Draws the README's pictures from the demo shop: `python -m demo_shop.pictures [SHOP]`."""
+"""Draws the README's pictures from the demo shop: `python -m demo_shop.pictures [SHOP]`.
+
+Each screen in light and dark, at usual size and at twice that, as screens show them today. What a
+look and a size hang on is said once to a process, so each pair has one of its own.
+"""
 
 from __future__ import annotations
 
 import os
+import subprocess
 import sys
 import tempfile
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from datetime import UTC, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -19,12 +24,29 @@ OUT = Path(__file__).resolve().parent.parent / "resources" / "pictures"
 # A Wednesday; the pictures show the same day whenever they are drawn.
 NOW = datetime(2026, 11, 18, 10, 30, tzinfo=UTC)
 SIZE = (1366, 900)
+LOOKS = ("light", "dark")
+FACTORS = (1, 2)
 
 
-def draw_all(shop: Path, out: Path = OUT) -> list[Path]:
-    """Draw every picture from a demo shop that was made at NOW; returns the files."""
-    os.environ["QT_QPA_PLATFORM"] = "offscreen"
-    os.environ["QT_SCALE_FACTOR"] = "1"
+def draw_all(shop: Path) -> None:
+    """Draw every picture from a demo shop that was made at NOW, in all looks and sizes."""
+    for look in LOOKS:
+        for factor in FACTORS:
+            order = [sys.executable, "-m", "demo_shop.pictures", str(shop), look, str(factor)]
+            surroundings = os.environ | {
+                "QT_QPA_PLATFORM": "offscreen",
+                "QT_SCALE_FACTOR": str(factor),
+            }
+            subprocess.run(order, check=True, env=surroundings, cwd=OUT.parents[1])
+
+
+def picture_name(name: str, look: str, factor: int) -> str:
+    """Return the file's name of a screen in one look and size."""
+    return f"{name}-{look}.png" if factor == 1 else f"{name}-{look}-{factor}x.png"
+
+
+def _draw(shop: Path, look: str, factor: int) -> Iterator[Path]:
+    """Draw every screen in the look and the size that this process was begun with."""
     from PySide6.QtWidgets import QApplication
 
     from desktop_app.program import Program
@@ -32,19 +54,18 @@ def draw_all(shop: Path, out: Path = OUT) -> list[Path]:
 
     app = QApplication.instance() or QApplication(sys.argv[:1])
     assert isinstance(app, QApplication)
-    dress(app, "light")
-    out.mkdir(parents=True, exist_ok=True)
     (shop / "drafts.json").unlink(missing_ok=True)
     program = Program(shop, lambda: NOW)
     program.window.resize(*SIZE)
     program.window.show()
     program.open_shop()
-    files = [
-        _grab(app, program, out / f"{name}.png", prepare) for name, prepare in _PICTURES.items()
-    ]
-    files.append(_sheet(program, shop, out / "sheet.png"))
+    dress(app, look)
+    OUT.mkdir(parents=True, exist_ok=True)
+    for name, prepare in _PICTURES.items():
+        yield _grab(app, program, OUT / picture_name(name, look, factor), prepare)
+    if look == LOOKS[0]:  # paper is white
+        yield _sheet(program, shop, OUT / picture_name("sheet", look, factor), factor)
     program.close()
-    return files
 
 
 def _grab(
@@ -54,7 +75,17 @@ def _grab(
         prepare(program)
         _settle(app, program)
     program.window.grab().save(str(file))
+    _fewer_colours(file)
     return file
+
+
+def _fewer_colours(file: Path) -> None:
+    """Keep 256 colours of a picture: a third of the size, and nobody sees it."""
+    from PIL import Image
+
+    with Image.open(file) as drawn:
+        few = drawn.convert("RGB").quantize(256, Image.Quantize.MEDIANCUT)
+    few.save(file, optimize=True)
 
 
 def _settle(app: QApplication, program: Program) -> None:
@@ -139,7 +170,7 @@ def _go(place: str) -> Callable[[Program], None]:
     return lambda program: program.window.go_to(place)
 
 
-def _sheet(program: Program, shop: Path, file: Path) -> Path:
+def _sheet(program: Program, shop: Path, file: Path, factor: int) -> Path:
     import pypdfium2
 
     from desktop_app.commands.shop_place import kinds_of
@@ -152,8 +183,9 @@ def _sheet(program: Program, shop: Path, file: Path) -> Path:
         job = program.desk.ask(job_to_show)[0]
         write_sheet(program.desk.record, job, kinds_of(program.desk.record), pdf)
         document = pypdfium2.PdfDocument(pdf)
-        document[0].render(scale=1.3).to_pil().convert("RGB").save(file, optimize=True)
+        document[0].render(scale=1.3 * factor).to_pil().convert("RGB").save(file)
         document.close()
+    _fewer_colours(file)
     return file
 
 
@@ -170,6 +202,10 @@ _PICTURES: dict[str, Callable[[Program], None]] = {
 
 def main() -> None:
     """Make a demo shop in a folder of its own, or use the one that was named, and draw."""
+    if len(sys.argv) > 2:
+        for file in _draw(Path(sys.argv[1]), sys.argv[2], int(sys.argv[3])):
+            sys.stdout.write(f"{file}\n")
+        return
     if len(sys.argv) > 1:
         shop = Path(sys.argv[1])
     else:
@@ -178,8 +214,7 @@ def main() -> None:
         shop = Path(tempfile.mkdtemp()) / "demo-shop"
         for _ in build_demo(shop, NOW):
             pass
-    for file in draw_all(shop):
-        sys.stdout.write(f"{file}\n")
+    draw_all(shop)
 
 
 if __name__ == "__main__":

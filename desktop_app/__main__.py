@@ -25,13 +25,13 @@ def _open_window(folder: Path | None) -> int:
         return 3
     # Nothing made while starting is garbage; the program switches this on with its first page.
     gc.disable()
-    from desktop_app.program import open_window
+    from desktop_app.program_started import open_window
 
     return open_window(folder)
 
 
 def _draw_window(folder: Path, picture: Path) -> None:
-    from desktop_app.program import draw_window
+    from desktop_app.program_started import draw_window
 
     draw_window(folder, picture)
 

@@ -35,8 +35,8 @@ if TYPE_CHECKING:
 ASK, HEARD, JOB = "Ask the Old Jobs", "Heard", "Job"
 WATCH, BACK, MONDAY = "Under Watch", "It's Back", "Monday Book"
 KINDS, DRAWER, RULES = "Part Kinds", "Tool Drawer", "House Rules"
-CARD, BENCH = "Bench Card", "Photo Bench"
-RECORDS = "Records In and Out"
+CARD, BENCH, RECORDS = "Bench Card", "Photo Bench", "Records In and Out"
+FIRST_RULES = "Set This Shop Up"
 QUIET_MS = 700  # after the window is there, before what waits is counted
 
 
@@ -70,6 +70,7 @@ class Places(QObject):
             (CARD, self._card_page, True),
             (RECORDS, self._records_page, True),
             (RULES, self._rules_page, True),
+            (FIRST_RULES, self._first_rules_page, False),
             (JOB, self._job_page, False),
             (BENCH, self._bench_page, False),
         ):
@@ -100,7 +101,8 @@ class Places(QObject):
     def _bench(self) -> BenchPlace:
         from desktop_app.parts_compared.screen.bench_place import BenchPlace
 
-        return BenchPlace(self._window, self.desk, BENCH, lambda: self._kinds, self._leave_bench)
+        kinds, leave = (lambda: self._kinds), (lambda: self._window.go_to(JOB))
+        return BenchPlace(self._window, self.desk, BENCH, kinds, leave)
 
     @cached_property
     def _jobs(self) -> JobPlace:
@@ -192,21 +194,15 @@ class Places(QObject):
         return self._bench.page()
 
     def _rules_page(self) -> QWidget:
-        from desktop_app.repair_jobs.screen.people_box import PeopleBox
-        from desktop_app.repair_jobs.typed_entry import read_money
-        from desktop_app.returns_watched.screen.kind_windows_box import KindWindowsBox
-        from desktop_app.returns_watched.screen.shop_window_box import ShopWindowBox
-        from desktop_app.shop_window.house_rules_page import HouseRulesPage
-        from desktop_app.shop_window.page import Section
-        from desktop_app.shop_window.where_box import WhereBox
+        from desktop_app.rules_places import rules_page
 
-        page = HouseRulesPage(self.desk, read_money)
-        page.extra.addWidget(ShopWindowBox(self.desk))
-        page.extra.addWidget(KindWindowsBox(self.desk, lambda: self._kinds))
-        page.extra.addWidget(PeopleBox(self.desk))
-        where = WhereBox(self.desk)
-        off_where_shut(self.desk, *page.body.findChildren(Section))
-        page.extra.addWidget(where)  # says where the shop is, also where nothing can be written
+        return rules_page(self.desk, lambda: self._kinds)
+
+    def _first_rules_page(self) -> QWidget:
+        from desktop_app.rules_places import first_rules_page
+
+        page = first_rules_page(self.desk)
+        page.done.connect(self._car_is_here)
         return page
 
     def _job_page(self) -> QWidget:
@@ -225,11 +221,13 @@ class Places(QObject):
         from desktop_app.commands.whole_check import whole_check
         from desktop_app.records_exchanged.screen.check_box import CheckBox, Mending
         from desktop_app.records_exchanged.screen.records_page import RecordsPage
+        from desktop_app.records_exchanged.screen.report_box import ReportBox
 
         record = self.desk.record
         page = RecordsPage(self.desk, self._read_rows_with)
         mending = Mending(will_mend, lambda found: mend(record, found))
         page.column.addWidget(CheckBox(self.desk, lambda: whole_check(record), mending))
+        page.column.addWidget(ReportBox(self.desk))
         page.job_wanted.connect(self.open_job)
         page.shop_wanted.connect(self._window.shop_wanted)
         return page
@@ -294,10 +292,6 @@ class Places(QObject):
     def _to_bench(self, pair_id: int, old: int | None, new: int | None) -> None:
         self._bench.lay(pair_id, old, new)
 
-    @Slot()
-    def _leave_bench(self) -> None:
-        self._window.go_to(JOB)
-
     @Slot(int)
     def _show_sheet(self, job_id: int) -> None:
         from desktop_app.parts_compared.screen.sheet_preview import SheetPreview
@@ -338,6 +332,9 @@ class Places(QObject):
             self._window.strip.tell(trouble)
         self._count_waiting()
         self._search.index.look()
+        from desktop_app.part_photos.screen.phone_status import phone_status
+
+        self._window.add_to_top(phone_status(self.desk))
 
     @Slot()
     def _count_waiting(self) -> None:

@@ -3,16 +3,15 @@
 from __future__ import annotations
 
 import gc
-import os
-import sys
 from collections.abc import Callable
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QEventLoop, QObject, QSettings, QTimer, Slot
+from PySide6.QtCore import QObject, QSettings, Qt, QTimer, Signal, Slot
 from PySide6.QtWidgets import QApplication, QWidget
 
 from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_window.keys_offered import offer_keys
 from desktop_app.shop_window.last_resort import LastResort, keep_log
 from desktop_app.shop_window.look import dress
 from desktop_app.shop_window.main_window import MainWindow
@@ -27,9 +26,7 @@ if TYPE_CHECKING:
 
 WELCOME, BACKUP = "Which shop?", "From a Backup"
 NEVER_SEEN_MS = 3000
-_WAIT_MS, _MOST_WAITS = 600, 10  # before the window is drawn into a picture
 LOOK_AFTER_MS = 1_000
-BACKUP_AFTER_MS = 20_000  # what somebody opened the window for comes first
 
 
 class Program(QObject):
@@ -39,6 +36,8 @@ class Program(QObject):
     milliseconds after the shop was opened, where any are said; before it is looked whether the
     shop is whole.
     """
+
+    opened = Signal(object)  # Path: the folder of the shop that is open in the window now
 
     def __init__(
         self, folder: Path | None, clock: Clock | None = None, backup_after_ms: int | None = None
@@ -57,6 +56,7 @@ class Program(QObject):
         self._other: Program | None = None  # the window that went on with another shop
         self._refused: Path | None = None  # the folder of a shop that could not be opened
         self._close_log: Callable[[], None] = lambda: None
+        offer_keys(self.window)
         self.last_resort = LastResort(self)
         self.last_resort.happened.connect(self.window.strip.tell)
         self.window.shop_wanted.connect(self._go_on_with)
@@ -73,6 +73,14 @@ class Program(QObject):
         """Open the shop in a window that was started out of sight and is not painted."""
         if self.desk is None and not self.window.has_place(WELCOME) and not self.is_connecting():
             self.open_shop()
+
+    @Slot()
+    def come_forward(self) -> None:
+        """Bring the window to the front, where the system lets a program do that."""
+        window = self._other.window if self._other is not None else self.window
+        window.setWindowState(window.windowState() & ~Qt.WindowState.WindowMinimized)
+        window.raise_()
+        window.activateWindow()
 
     def is_connecting(self) -> bool:
         """Tell whether a server is waited for."""
@@ -121,6 +129,7 @@ class Program(QObject):
 
         self._close_log = keep_log(record.folder)
         shop_place.remember(record.folder)
+        self.opened.emit(record.folder)
         self.desk = furnish(self.window, record)
         self._seen = self.desk.ask(last_number)
         self.desk.changed.connect(self._dress_again)
@@ -233,6 +242,8 @@ class Program(QObject):
             self.window.strip.tell(trouble)
             return
         self._open(folder)
+        if self.desk is not None:
+            self.window.go_to("Set This Shop Up")
 
     @Slot()
     def _make_demo(self) -> None:
@@ -244,11 +255,12 @@ class Program(QObject):
 
     @Slot()
     def _welcome(self) -> None:
+        from desktop_app.commands import shop_place
         from desktop_app.shop_window.welcome_page import WelcomePage
 
         if self.window.has_place(WELCOME):
             return
-        page = WelcomePage()
+        page = WelcomePage(shop_place.shops_opened())
         page.new_wanted.connect(self._make)
         page.open_wanted.connect(self._open)
         page.server_wanted.connect(self._show_server)
@@ -286,6 +298,7 @@ class Program(QObject):
         """
         other = self._other = Program(folder, self._clock, self._backup_after_ms)
         other.setParent(self)
+        other.opened.connect(self.opened)
         self.last_resort.happened.connect(other.window.strip.tell)
         other.window.resize(self.window.size())
         other.start()
@@ -325,60 +338,6 @@ class Program(QObject):
             self.desk.record.close()
         self._close_log()
         self._close_log = lambda: None
-
-
-def open_window(folder: Path | None) -> int:
-    """Open the window and stay until it is closed."""
-    app = _application()
-    program = Program(folder, backup_after_ms=BACKUP_AFTER_MS)
-    program.last_resort.install()
-    program.start()
-    status = app.exec()
-    program.close()
-    return status
-
-
-def draw_window(folder: Path, picture: Path) -> None:
-    """Draw the window with a job of the shop off screen into a PNG."""
-    os.environ["QT_QPA_PLATFORM"] = "offscreen"
-    _keep = _application()
-    program = Program(folder)
-    program.last_resort.install()
-    program.window.resize(1366, 900)
-    program.window.show()
-    program.open_shop()
-    while program.is_connecting():
-        _turn_for(_WAIT_MS)
-    from desktop_app.places import show_for_a_picture
-
-    show_for_a_picture(program.window, program.desk)
-    _let_it_come_to_rest(program)
-    if not program.window.grab().save(str(picture)):
-        raise ShopTrouble(f"{picture} cannot be written.")
-    program.close()
-
-
-def _let_it_come_to_rest(program: Program) -> None:
-    """Wait until what a page asks for a moment after it opened is there, at most some seconds."""
-    for _ in range(_MOST_WAITS):
-        _turn_for(_WAIT_MS)
-        if program.desk is None or not program.desk.errands.busy():
-            return
-
-
-def _turn_for(milliseconds: int) -> None:
-    loop = QEventLoop()
-    QTimer.singleShot(milliseconds, loop.quit)
-    loop.exec()
-
-
-def _application() -> QApplication:
-    app = QApplication.instance() or QApplication(sys.argv[:1])
-    assert isinstance(app, QApplication)
-    app.setApplicationName("Benchwitness")
-    app.setDesktopFileName("benchwitness")
-    dress(app)
-    return app
 
 
 def _watch_garbage() -> None:

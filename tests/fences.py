@@ -29,7 +29,7 @@ JOB_FOLDERS = (
 # What stands above the rules and what is kept: deeds, questions to the record, printed pages.
 ABOVE_STORED = frozenset({"actions", "find", "sheet", "workbook"})
 
-SCREENS = ("desktop_app/*/screen/*", "desktop_app/program.py", "desktop_app/places.py")
+SCREENS = ("desktop_app/*/screen/*", "desktop_app/program*.py", "desktop_app/*places.py")
 WINDOW = (*SCREENS, "desktop_app/shop_window/*", "desktop_app/__main__.py")
 RECORD = ("desktop_app/shop_record/*",)
 FIGURES = (*(f"desktop_app/{folder}/*" for folder in JOB_FOLDERS[1:]), "demo_shop/*")
@@ -52,6 +52,9 @@ HOMES: dict[str, tuple[str, ...]] = {
     "cv2": ("desktop_app/part_photos/*",),
     "reportlab": ("desktop_app/*/sheet*.py",),
     "pypdfium2": (*WINDOW, "demo_shop/pictures.py"),
+    "cryptography": ("desktop_app/part_photos/phone/own_certificate.py",),
+    "segno": ("desktop_app/part_photos/screen/phone_code.py",),
+    "zxingcpp": ("desktop_app/part_photos/codes/codes_in_picture.py",),
     "platformdirs": (*RECORD, "desktop_app/commands/*", *WINDOW),
     "tomli_w": (*RECORD, "desktop_app/parts_compared/*", "demo_shop/*"),
     "demo_shop": ("desktop_app/commands/*", "desktop_app/program.py", "demo_shop/*"),
@@ -59,7 +62,7 @@ HOMES: dict[str, tuple[str, ...]] = {
 }
 HEAVY = frozenset(
     {"pandas", "openpyxl", "xlsxwriter", "scipy", "numpy", "PIL", "pillow_heif", "reportlab", "cv2"}
-    | {"pypdfium2", "demo_shop"}
+    | {"pypdfium2", "segno", "cryptography", "zxingcpp", "demo_shop"}
 )
 CLOCKS = frozenset(
     {f"datetime.datetime.{name}" for name in ("now", "utcnow", "today")}

@@ -79,7 +79,8 @@ class _SayVersion(argparse.Action):
     """Says the version; looked up only when it is asked for, because that takes a while."""
 
     def __call__(self, parser: argparse.ArgumentParser, *_asked: object) -> None:
-        parser.exit(message=f"{_version()}\n")
+        print(_version())
+        parser.exit()
 
 
 def _check_words(argv: Sequence[str]) -> None:
@@ -189,6 +190,10 @@ def _command(name: str) -> Command:
         from desktop_app.commands import backing_up
 
         command = backing_up.backup if name == "backup" else backing_up.restore
+    elif name == "problem-report":
+        from desktop_app.commands.problem_report import problem_report as command
+    elif name == "menu-entry":
+        from desktop_app.commands.menu_entry import menu_entry as command
     else:
         from desktop_app.commands.checking import check as command
     return command

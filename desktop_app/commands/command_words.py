@@ -143,3 +143,11 @@ def look_up_words(add: Add) -> None:
         metavar="N:HASH",
         help="number and hash as they are printed at the foot of a sheet: does it still hold?",
     )
+    one = add(
+        "problem-report",
+        "show what can be sent when something went wrong: version, settings, log; no customers",
+        shop=True,
+    )
+    one.add_argument("--out", metavar="REPORT.zip", help="write it into a file too")
+    one = add("menu-entry", "put the program into the menu of this desktop (Linux)")
+    one.add_argument("--remove", action="store_true", help="take it out again")

@@ -1,6 +1,7 @@
 """What a check can put right by itself: what is derived is made anew, what is nobody's set aside.
 
-Rows, history and photos are never touched; what will be done is said before, what was done after.
+Rows and history are never touched; a photo is only put back as it came, by its hash. What will be
+done is said before, what was done after.
 """
 
 from __future__ import annotations
@@ -18,6 +19,10 @@ if TYPE_CHECKING:
 # Where a check finds what can be mended, and what is done about it, in words.
 INDEX, THUMBNAILS, PHOTOS = "the search index", "the thumbnails", "the photo folder"
 COPIES = "copies beside the record"
+_BROUGHT_BACK = (
+    "Photos that are gone or were changed are looked for on this computer and in the backups; "
+    "those that are whole there are put back. What lay in their place is moved into “trash”."
+)
 WILL_DO = {
     INDEX: "The search index is made anew from the jobs.",
     THUMBNAILS: "Torn thumbnails go, and are made anew from their photos.",
@@ -31,13 +36,18 @@ WILL_DO = {
 def will_mend(checked: Checked) -> tuple[str, ...]:
     """Say what mending would do about what a check has found; nothing where it can't."""
     found = {problem.where for problem in checked.problems}
-    return tuple(words for where, words in WILL_DO.items() if where in found)
+    photos = (_BROUGHT_BACK,) if any(problem.photo for problem in checked.problems) else ()
+    return (*photos, *(words for where, words in WILL_DO.items() if where in found))
 
 
 def mend(record: ShopRecord, checked: Checked) -> Generator[Step, None, list[str]]:
     """Put right what a check has found, a step for each thing; returns what was done, in words."""
     said: list[str] = []
     found = {problem.where for problem in checked.problems}
+    if photos := {problem.photo: None for problem in checked.problems if problem.photo}:
+        from desktop_app.shop_record.photos_brought_back import bring_back
+
+        said += yield from bring_back(record, list(photos))
     ways = {INDEX: _index, THUMBNAILS: _thumbnails, PHOTOS: _leftovers, COPIES: _copies}
     for where in (one for one in ways if one in found):
         yield Step(0, 0, f"Mending {where}")

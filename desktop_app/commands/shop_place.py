@@ -23,6 +23,7 @@ if TYPE_CHECKING:
     from desktop_app.symptom_search.stored_index import JobIndex
 
 VARIABLE = "BENCHWITNESS_SHOP"
+_MOST_SHOPS = 8  # that are remembered
 
 
 def now() -> datetime:
@@ -142,24 +143,39 @@ def _know_tables() -> None:
 
 def last_shop() -> str | None:
     """Return the folder of the shop that the window opened last, if it is remembered."""
+    said = _remembered().get("last_shop")
+    return str(said) if said else None
+
+
+def shops_opened() -> list[Path]:
+    """Return the folders of the shops that the window opened, the last first, as far as there."""
+    said = _remembered().get("shops")
+    listed = [last_shop(), *said] if isinstance(said, list) else [last_shop()]
+    folders = dict.fromkeys(Path(str(one)) for one in listed if one)
+    return [folder for folder in folders if folder.is_dir()]
+
+
+def _remembered() -> dict[str, Any]:
     import json
 
     try:
-        said = json.loads(_memory().read_text("utf-8")).get("last_shop")
-    except (OSError, ValueError, AttributeError):
-        return None
-    return str(said) if said else None
+        said = json.loads(_memory().read_text("utf-8"))
+    except (OSError, ValueError):
+        return {}
+    return said if isinstance(said, dict) else {}
 
 
 def remember(folder: Path) -> None:
     """Remember the shop for the next start; a memory that can't be written is no trouble."""
     import json
 
-    memory = _memory()
+    memory, here = _memory(), str(folder.resolve())
+    before = [str(one) for one in shops_opened() if str(one) != here]
+    said = {"last_shop": here, "shops": [here, *before][:_MOST_SHOPS]}
     try:
         memory.parent.mkdir(parents=True, exist_ok=True)
         beside = memory.with_suffix(".part")
-        beside.write_text(json.dumps({"last_shop": str(folder.resolve())}), "utf-8")
+        beside.write_text(json.dumps(said), "utf-8")
         beside.replace(memory)
     except OSError:
         return

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Generator, Iterable, Iterator
+from contextlib import suppress
 from typing import TYPE_CHECKING, Any
 
 from desktop_app.shop_record.problem import GO_BACK, Checked, Problem
@@ -19,9 +20,10 @@ _ODD_VALUES = (UnicodeDecodeError, AttributeError, TypeError, ValueError)
 
 def whole_check(record: ShopRecord) -> Generator[Step, None, Checked]:
     """Check everything of a shop; nothing is written, and nobody who works in it waits."""
-    from desktop_app.shop_record.check import check_photos, check_record, cut_short
+    from desktop_app.shop_record.check import check_record, cut_short
     from desktop_app.shop_record.leftovers import copy_problems, leftover_problems
     from desktop_app.shop_record.looked_over import looked_over
+    from desktop_app.shop_record.photos_held import PhotosHeld
     from desktop_app.shop_record.server_check import server_problems
 
     yield Step(0, 1, "Copying the record, to look at it in peace")
@@ -29,24 +31,33 @@ def whole_check(record: ShopRecord) -> Generator[Step, None, Checked]:
     _read(problems, record, lambda c: problems.extend(cut_short(record, c)))
     if record.on_server:
         _read(problems, record, lambda c: problems.extend(server_problems(c)))
-    with looked_over(record) as take:
+    with looked_over(record) as take, PhotosHeld(record.photos) as held:
         copy = yield from take()
+        named = _named_early(copy)
+        held.begin(sha256 for sha256, _ in named)
         looked = yield from check_record(copy)
         problems += looked.problems
-        named = list[tuple[str, str]]()
-        _read(problems, copy, lambda c: named.extend(_photos_named(c)))
-        wrong, photos = yield from check_photos(record.photos, named)
+        if not named:
+            _read(problems, copy, lambda c: named.extend(_photos_named(c)))
+        yield Step(0, 1, "Looking at jobs, returns and the search")
+        _read(problems, copy, lambda c: problems.extend(_in_rows(copy, c)))
+        wrong, photos = yield from held.problems(named)
         problems += wrong
         if looked.readable:  # else nobody knows which photos are named
             known = looked.photos.union(sha256 for sha256, _ in named)
             problems += leftover_problems(record.photos, known, record.clock())
         problems += copy_problems(record.folder)
-        yield Step(0, 1, "Looking at jobs, returns and the search")
-        _read(problems, copy, lambda c: problems.extend(_in_rows(copy, c)))
         problems += _derived(record)
         yield Step(0, 1, "Looking at the backups")
         _guarded(problems, lambda: problems.extend(_backups(record)))
     return Checked(tuple(_each_once(problems)), photos, looked.entries, tuple(_notes(record)))
+
+
+def _named_early(copy: ShopRecord) -> list[tuple[str, str]]:
+    """Give the photos that are named; none where that can't be read before the damage is known."""
+    with suppress(ShopTrouble, *_ODD_VALUES), copy.reading() as connection:
+        return list(_photos_named(connection))
+    return []
 
 
 def _photos_named(connection: Any) -> Iterable[tuple[str, str]]:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
-from operator import attrgetter
+from operator import itemgetter
 from typing import Any, NamedTuple
 
 from sqlalchemy import Connection, select
@@ -84,8 +84,9 @@ def _problems_of(
 ) -> Iterator[tuple[str, str]]:
     good: dict[str, set[Any]] = {column: set() for column in looks}
     names = table.__table__.columns.keys()
-    takes = {column: attrgetter(*(look.columns or names)) for column, look in looks.items()}
-    for rows in _in_pieces(connection, select(table).order_by(table.id)):
+    places = {column: map(names.index, look.columns or names) for column, look in looks.items()}
+    takes = {column: itemgetter(*at) for column, at in places.items()}
+    for rows in _in_pieces(connection, select(table.__table__).order_by(table.id)):
         for column, look in looks.items():
             values = list(map(takes[column], rows))
             if good[column].issuperset(values):

@@ -61,7 +61,7 @@ def make_backup(shop: Path, to: Path, now: datetime) -> Generator[Step, None, Ba
     with told_of_disk(f"The backup {to}"), _beside(to) as folder:
         yield Step(0, 100, _WRITING)
         record, part = folder / "record", folder / "backup"
-        facts, member = yield from copy_record(shop, record)
+        facts, member = yield from copy_record(shop, record, stays=False)
         pieces = _Pieces(record, facts, member, photo_names(shop, facts), set())
         while True:
             yield from _write(shop, part, pieces, now)
@@ -96,7 +96,8 @@ class _Pieces:
 def _write(shop: Path, part: Path, what: _Pieces, now: datetime) -> Generator[Step, None, None]:
     """Write the archive; photos are held against their names only when it is read again."""
     members, kept = [what.member], PhotoFiles(shop / "photos")
-    with part.open("wb+") as file:
+    with part.open("wb+") as file, ThreadPoolExecutor(1) as beside:
+        on_disk = beside.submit(os.fsync, file.fileno())
         with zipfile.ZipFile(file, "w", zipfile.ZIP_STORED) as archive:
             with what.record.open("rb") as copy, archive.open(_info(what.member), "w") as entry:
                 shutil.copyfileobj(copy, entry, PIECE)
@@ -111,10 +112,14 @@ def _write(shop: Path, part: Path, what: _Pieces, now: datetime) -> Generator[St
                     continue
                 members.append(Member(photo_name(sha256), sha256, len(photo)))
                 archive.writestr(_info(members[-1]), photo)
+                if on_disk.done():  # the disk takes in what is there while more is written
+                    on_disk.result()
+                    on_disk = beside.submit(os.fsync, file.fileno())
             manifest = manifest_of(what.facts, members, sorted(what.damaged), now)
             archive.writestr(zipfile.ZipInfo(MANIFEST), manifest.as_bytes())
             archive.comment = NO_SEAL
         write_seal(file)
+        on_disk.result()  # what it was refused is told once only: not to who syncs it again
 
 
 def _sync(part: Path) -> None:

@@ -13,12 +13,13 @@ from pathlib import Path
 from sqlalchemy import Connection, select
 
 from desktop_app.shop_record.backup_manifest import Manifest
-from desktop_app.shop_record.backup_opened import OpenBackup, is_whole, open_backup
+from desktop_app.shop_record.backup_opened import OpenBackup, hold, open_backup
 from desktop_app.shop_record.backups_made import asked_of, places
 from desktop_app.shop_record.check import Problem
 from desktop_app.shop_record.generations import generations_in
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.restored_from import RestoredFrom, restored_from
+from desktop_app.shop_record.step import walked
 from desktop_app.shop_record.tables import HistoryEntry
 from desktop_app.shop_record.trouble import ShopTrouble
 
@@ -46,9 +47,8 @@ def backup_problems(record: ShopRecord) -> Iterator[Problem]:
 
 
 def _wrong_in(backup: OpenBackup) -> Iterator[str]:
-    for member in backup.manifest.members:
-        if not is_whole(backup, member):
-            yield member.name
+    for member in walked(hold(backup)):
+        yield member.name
 
 
 def _damaged(folder: Path, what: str) -> Problem:

@@ -32,14 +32,17 @@ KINDS = "part_kinds"
 GIVEN_UP_S = 86_400
 
 
-def copy_record(shop: Path, to: Path) -> Generator[Step, None, tuple[RecordFacts, Member]]:
-    """Copy a shop's record while others work on it, check the copy, and put it on the disk.
+def copy_record(
+    shop: Path, to: Path, *, stays: bool = True
+) -> Generator[Step, None, tuple[RecordFacts, Member]]:
+    """Copy a shop's record while others work on it and check the copy.
 
-    Raises ShopDamaged where the record itself is not whole: such a backup would not be a good one.
+    One that stays is on the disk when this returns. Raises ShopDamaged where the record itself is
+    not whole: such a backup would not be a good one.
     """
     yield from snapshot_steps(shop / RECORD, to)
     with ThreadPoolExecutor(1) as beside:  # the disk is waited for while the copy is read
-        on_disk = beside.submit(_hash_on_disk, to)
+        hashed = beside.submit(_hash_on_disk if stays else _hash, to)
         try:
             facts = read_facts(to, wholly=False)
         except ShopDamaged as damage:
@@ -48,15 +51,19 @@ def copy_record(shop: Path, to: Path) -> Generator[Step, None, tuple[RecordFacts
                 kept="No backup was made of it; those that were made before stay.",
                 do="See what “benchwitness check” says, and go back to your last good backup.",
             ) from damage
-        return facts, Member(RECORD, on_disk.result(), to.stat().st_size)
+        return facts, Member(RECORD, hashed.result(), to.stat().st_size)
+
+
+def _hash(path: Path) -> str:
+    with path.open("rb") as file:
+        return hashlib.file_digest(file, "sha256").hexdigest()
 
 
 def _hash_on_disk(path: Path) -> str:
     """Return the SHA-256 of a file, once it is on the disk."""
     with path.open("rb+") as file:
-        digest = hashlib.file_digest(file, "sha256").hexdigest()
         os.fsync(file.fileno())
-    return digest
+    return _hash(path)
 
 
 def photo_names(shop: Path, facts: RecordFacts) -> list[str]:

@@ -17,6 +17,7 @@ P = ParamSpec("P")
 R = TypeVar("R")
 
 SERVER = "postgresql"
+PATIENCE = "patience"  # where the engine of a server keeps how long its answers are waited for
 
 
 def on_server(connection: Connection) -> bool:

@@ -41,6 +41,7 @@ _FULL = ("53100", "53200")
 _NOT_ALLOWED = ("42501", "25006")
 _FOREIGN_KEY = "23503"
 _BROKEN_OFF = "57014"
+_GONE = frozenset({"OperationalError", "InterfaceError"})  # of the driver, without a state
 _DAMAGED = ("XX001", "XX002")
 _TOO_LARGE = ("22003", "54000")
 _KEPT = "What you typed is still in its field; nothing was saved."
@@ -59,6 +60,7 @@ def open_server(address: ServerAddress, password: str | None) -> Engine:
     """
     try:
         from desktop_app.shop_record.server_patience import Patience
+        from desktop_app.shop_record.server_text import PlainText
         from desktop_app.shop_record.server_trips import FewTrips, FewTripsCursor
     except ImportError as error:
         raise ShopTrouble(
@@ -89,6 +91,7 @@ def open_server(address: ServerAddress, password: str | None) -> Engine:
             "-c TimeZone=UTC -c DateStyle=ISO -c search_path=public",
         )
         raw.patience = patience
+        raw.adapters.register_dumper(str, PlainText)
         return raw
 
     engine = create_engine(
@@ -211,7 +214,7 @@ def lost(error: Exception) -> bool:
     if state[:2] in ("08", "57") and state != "57014":
         return True
     return bool(getattr(error, "connection_invalidated", False)) or (
-        not state and type(said).__name__ in ("OperationalError", "InterfaceError")
+        not state and not _GONE.isdisjoint(sort.__name__ for sort in type(said).__mro__)
     )
 
 

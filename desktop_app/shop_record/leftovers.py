@@ -11,7 +11,7 @@ from datetime import datetime, timedelta
 from pathlib import Path
 
 from desktop_app.shop_record.backup_pieces import told_of_disk
-from desktop_app.shop_record.photo_files import PhotoFiles, sync_folder
+from desktop_app.shop_record.photo_files import MARK, PhotoFiles, sync_folder
 from desktop_app.shop_record.problem import Problem
 
 TRASH = "trash"
@@ -34,7 +34,7 @@ def leftovers(photos: PhotoFiles, named: Set[str], now: datetime) -> Iterator[tu
             young = path.is_dir() or path.lstat().st_mtime > before
         except OSError:
             continue  # it went meanwhile
-        if young:
+        if young or path == photos.folder / MARK:
             continue
         if path.suffix == ".tmp":
             yield path, "was left half written when the program or the computer stopped"
@@ -69,17 +69,18 @@ def set_aside(photos: PhotoFiles, named: Set[str], now: datetime) -> list[tuple[
 
     Nothing is deleted. Raises ShopTrouble where the disk refuses; what was moved by then stays.
     """
-    return _into_trash(
+    return into_trash(
         photos.folder.parent, (path for path, _ in leftovers(photos, named, now)), now
     )
 
 
 def set_copies_aside(shop: Path, now: datetime) -> list[tuple[Path, Path]]:
     """Move the copies beside the record into the shop's trash, as `set_aside` does."""
-    return _into_trash(shop, copies_beside(shop), now)
+    return into_trash(shop, copies_beside(shop), now)
 
 
-def _into_trash(shop: Path, paths: Iterable[Path], now: datetime) -> list[tuple[Path, Path]]:
+def into_trash(shop: Path, paths: Iterable[Path], now: datetime) -> list[tuple[Path, Path]]:
+    """Move files of a shop into its trash, as `set_aside` does."""
     trash = shop / TRASH / now.strftime("%Y-%m-%d-%H%M%S")
     moved = []
     with told_of_disk(f"The folder {trash}"):

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import hashlib
 import json
-from collections.abc import Iterator
+from collections.abc import Generator, Iterator, Mapping
 from pathlib import Path
 
 from sqlalchemy import Connection, MetaData, Table, func, inspect, select
@@ -28,10 +28,11 @@ def tables_of(connection: Connection) -> list[Table]:
     return found.sorted_tables
 
 
-def carry_over(source: Connection, target: Connection) -> Iterator[Step]:
+def carry_over(source: Connection, target: Connection) -> Generator[Step, None, Mapping[str, int]]:
     """Copy every row, the numbers given out and the words of jobs into an empty record.
 
     Both stand in a transaction of their own: the source is one state, the target all or nothing.
+    Returns the numbers: a server tells at any time those of now, whatever state is looked at.
     """
     tables = tables_of(source)
     of = len(tables) + 1
@@ -41,23 +42,25 @@ def carry_over(source: Connection, target: Connection) -> Iterator[Step]:
         for rows in dialect.all_rows(source, table.name, names, AT_A_TIME):
             dialect.insert_rows(target, table.name, names, rows)
             yield Step(number, of, f"Copying {table.name}")
-    for name, highest in dialect.ids_given(source).items():
+    given = dialect.ids_given(source)
+    for name, highest in given.items():
         dialect.give_ids_from(target, name, highest)
     yield Step(of - 1, of, "Copying the words of the jobs")
     jobs = sorted(dialect_search.jobs_indexed(source))
     for start in range(0, len(jobs), AT_A_TIME):
         some = jobs[start : start + AT_A_TIME]
         dialect_search.write_texts(target, dialect_search.read_texts(source, some))
+    return given
 
 
 def refuse_difference(source: Connection, target: Connection) -> None:
     """Compare two records row by row; ShopTrouble names the first table that differs."""
-    for _ in compare(source, target):
+    for _ in compare(source, target, dialect.ids_given(source)):
         pass
 
 
-def compare(source: Connection, target: Connection) -> Iterator[Step]:
-    """Do what `refuse_difference` does, a step for each table."""
+def compare(source: Connection, target: Connection, given: Mapping[str, int]) -> Iterator[Step]:
+    """Do what `refuse_difference` does, a step for each table; `given` are the numbers copied."""
     tables = tables_of(source)
     for number, table in enumerate(tables):
         yield Step(number, len(tables), f"Comparing {table.name}")
@@ -68,8 +71,8 @@ def compare(source: Connection, target: Connection) -> Iterator[Step]:
                 kept="The shop that was to be copied is as it was.",
                 do="Try again; look at the disk of the copy.",
             )
-    given = {name: n for name, n in dialect.ids_given(source).items() if n}
-    if given != {name: n for name, n in dialect.ids_given(target).items() if n}:
+    copied = dialect.ids_given(target)
+    if {name: n for name, n in given.items() if n} != {name: n for name, n in copied.items() if n}:
         raise ShopTrouble(
             "The copy would give numbers out that the record has given out before.",
             kept="The shop that was to be copied is as it was.",
@@ -99,9 +102,9 @@ def copy_to_file(connection: Connection, to: Path) -> Iterator[Step]:
             target = plain.execution_options(writing=True)
             dialect.let_any_row_in(plain)
             with target.begin():
-                yield from carry_over(connection, target)
+                given = yield from carry_over(connection, target)
             with plain.begin():
-                yield from compare(connection, plain)
+                yield from compare(connection, plain, given)
     finally:
         engine.dispose()
 

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import os
 import subprocess
-import sys
 from pathlib import Path
 from typing import Any
 
 import desktop_app
+from desktop_app.shop_record.own_start import module_order
 
 
 def own_process(module: str, *said: str, **pipes: Any) -> subprocess.Popen[bytes]:
@@ -21,7 +21,7 @@ def own_process(module: str, *said: str, **pipes: Any) -> subprocess.Popen[bytes
     search = os.pathsep.join([package, *filter(None, [os.environ.get("PYTHONPATH")])])
     known = {name: value for name, value in os.environ.items() if not name.startswith("PG")}
     return subprocess.Popen(
-        [sys.executable, "-P", "-m", module, *said],
+        module_order(module, *said),
         env={**known, "PYTHONPATH": search, "PYTHONUTF8": "1"},
         creationflags=getattr(subprocess, "CREATE_NO_WINDOW", 0),
         **{"stdout": subprocess.PIPE, **pipes},

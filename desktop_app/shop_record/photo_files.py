@@ -9,6 +9,9 @@ from pathlib import Path
 
 from desktop_app.shop_record.trouble import ShopTrouble
 
+MARK = "whose-photos.txt"  # in a folder that several computers reach
+_AT_ONCE = 1 << 23  # bytes: most photos, so that threads that read them seldom wait for others
+
 
 class PhotoFiles:
     """The folder of originals: `photos/ab/abcd…` with the file's hash as its name."""
@@ -19,6 +22,10 @@ class PhotoFiles:
     def path(self, sha256: str) -> Path:
         """Return where the original with this hash is kept."""
         return self.folder / sha256[:2] / sha256
+
+    def called(self, sha256: str) -> str:
+        """Return what an original is called where something is wrong with it."""
+        return f"The photo file {self.folder.name}/{sha256[:2]}/{sha256}"
 
     def keep(self, content: bytes) -> str:
         """Put the bytes safely on disk and return their SHA-256 as hex.
@@ -63,11 +70,14 @@ class PhotoFiles:
 
     def is_whole(self, sha256: str) -> bool | None:
         """Tell whether the file still has its hash: None where it is missing or can't be read."""
+        digest = hashlib.sha256()
         try:
-            with self.path(sha256).open("rb") as file:
-                return hashlib.file_digest(file, "sha256").hexdigest() == sha256
+            with self.path(sha256).open("rb", buffering=0) as file:
+                while piece := file.read(_AT_ONCE):
+                    digest.update(piece)
         except OSError:
             return None
+        return digest.hexdigest() == sha256
 
     def all_names(self) -> Iterator[str]:
         """Yield the names of all kept files."""

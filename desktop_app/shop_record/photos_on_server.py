@@ -38,6 +38,10 @@ class PhotosOnServer(PhotoFiles):
                 self._copies.keep(content)
         return self._copies.path(sha256)
 
+    def called(self, sha256: str) -> str:
+        """Return what an original is called where something is wrong with it."""
+        return f"The photo {sha256} in the server's database"
+
     def keep(self, content: bytes) -> str:
         """Put the bytes on the server, committed when this returns, and return their SHA-256."""
         name = hashlib.sha256(content).hexdigest()
@@ -89,7 +93,8 @@ class PhotosOnServer(PhotoFiles):
                         found = connection.exec_driver_sql(said, values or None)
                         return list(found) if found.returns_rows else []
             except DBAPIError as error:
-                if not (again and error.connection_invalidated):
+                gave_up = getattr(error.orig, "gave_up", False)  # who asks again waits once more
+                if gave_up or not (again and error.connection_invalidated):
                     raise dialect_postgres.as_trouble(error) or _refused(error) from error
         return []
 

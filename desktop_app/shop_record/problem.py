@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import asdict, dataclass
+from dataclasses import dataclass
 from typing import Any
 
 GO_BACK = "Go back to your last good copy."
@@ -11,12 +11,20 @@ MEND = "“benchwitness check --mend” makes it anew."
 
 @dataclass(frozen=True, slots=True)
 class Problem:
-    """One thing that is not as it should be: where, what, whether it is lost, what to do."""
+    """One thing that is not as it should be: where, what, whether it is lost, what to do.
+
+    `photo` is the SHA-256 of a photo that is gone or was changed.
+    """
 
     where: str
     what: str
     lost: bool
     do: str
+    photo: str = ""
+
+    def as_json(self) -> dict[str, Any]:
+        """Return it as the command prints it."""
+        return {"where": self.where, "what": self.what, "lost": self.lost, "do": self.do}
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,7 +45,7 @@ class Checked:
         """Return the outcome as the command prints it."""
         return {
             "ok": self.ok,
-            "problems": [asdict(problem) for problem in self.problems],
+            "problems": [problem.as_json() for problem in self.problems],
             "photos_checked": self.photos_checked,
             "history_entries_checked": self.history_entries_checked,
         } | ({"notes": list(self.notes)} if self.notes else {})

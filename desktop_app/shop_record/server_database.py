@@ -29,8 +29,8 @@ def make_where_missing(address: ServerAddress, password: str | None) -> None:
         engine.connect().close()
         return
     except DBAPIError as error:
-        if not names_no_database(error):
-            raise as_refusal(error, address) from error
+        if not names_no_database(error, address, password):
+            raise as_refusal(error, address, password) from error
     finally:
         engine.dispose()
     engine = dialect_postgres.open_server(replace(address, database="postgres"), password)
@@ -40,7 +40,7 @@ def make_where_missing(address: ServerAddress, password: str | None) -> None:
             assert raw is not None
             raw.execute(_MAKE.format(address.database))
     except DBAPIError as error:
-        raise as_refusal(error, address) from error
+        raise as_refusal(error, address, password) from error
     except psycopg.Error as error:
         raise ShopTrouble(
             f"The database {address.database} could not be made: {error}.",

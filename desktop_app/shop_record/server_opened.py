@@ -19,7 +19,6 @@ from desktop_app.shop_record.server_folder import (
 )
 from desktop_app.shop_record.server_refusal import as_refusal
 from desktop_app.shop_record.server_shop import create_on_server, open_on_server
-from desktop_app.shop_record.server_trouble import PhotosUnknown
 from desktop_app.shop_record.trouble import ShopTrouble
 
 
@@ -35,11 +34,6 @@ def opened_there(
             if place.photos is not None or not is_server_folder(folder):
                 write_place(folder, place)
             return open_on_server(folder, clock, password)
-        if place.photos is not None and not place.photos.is_dir():
-            raise PhotosUnknown(
-                f"There is no folder {place.photos} for the photos, seen from this computer.",
-                do="Name one that all computers of the shop reach, or keep photos in the database.",
-            )
         return create_on_server(folder, place, clock, password)
 
 

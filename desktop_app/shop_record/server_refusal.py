@@ -1,53 +1,93 @@
-"""Why a server would not be connected to, in words: what the driver says comes as plain text."""
+"""Why a server would not be connected to, in words: what the driver says comes as plain text.
+
+English is read at once. A server that speaks another language is asked for its reason.
+"""
 
 from __future__ import annotations
 
 import re
 
 from desktop_app.shop_record.server_address import ServerAddress
+from desktop_app.shop_record.server_asked_why import Why, login, speaks_of, why_refused
+from desktop_app.shop_record.server_password import password_for
 from desktop_app.shop_record.server_trouble import PasswordWanted, ServerLost
 from desktop_app.shop_record.trouble import ShopTrouble
 
+_IN_ENGLISH = (
+    ("password", Why.NO_PASSWORD),
+    ("authentication", Why.NO_PASSWORD),
+    ("permission denied", Why.NO_RIGHT),
+    ("database does not exist", Why.NO_DATABASE),
+    ("role does not exist", Why.NO_LOGIN),
+    ("not currently accepting", Why.UNKNOWN),
+)
 
-def names_no_database(error: Exception) -> bool:
+
+def names_no_database(error: Exception, address: ServerAddress, password: str | None) -> bool:
     """Tell whether a server refused because it has no database of that name."""
-    low = _without_names(str(getattr(error, "orig", error)))
-    return "database" in low and "does not exist" in low
+    return _why(error, address, password) is Why.NO_DATABASE
 
 
-def as_refusal(error: Exception, address: ServerAddress) -> ShopTrouble:
-    """Return what to say of a connection that did not come about."""
+def as_refusal(
+    error: Exception, address: ServerAddress, password: str | None = None
+) -> ShopTrouble:
+    """Return what to say of a connection that did not come about, tried with a password."""
     said = " ".join(str(getattr(error, "orig", error)).split())
+    if "pg_hba" in _without_names(said):  # the name of a file, in any language
+        return ShopTrouble(
+            f"The server does not let {address.user or 'this user'} in from this computer.",
+            do="Whoever looks after the server must allow it (pg_hba.conf).",
+        )
+    why = _why(error, address, password)
+    if why is Why.UNKNOWN:
+        return _not_reached(said, address)
+    tried = _at(error, "used_password") and not _at(error, "needs_password")
+    return _in_words(why, address, tried=tried)
+
+
+def _why(error: Exception, address: ServerAddress, password: str | None) -> Why:
+    if _at(error, "needs_password"):
+        return Why.NO_PASSWORD
+    low = " ".join(_without_names(str(getattr(error, "orig", error))).split())
+    for words, why in _IN_ENGLISH:
+        if words in low:
+            return why
+    if any(speaks_of(name, error) for name in (login(error, address), address.database)):
+        return why_refused(address, password or password_for(address))
+    return Why.UNKNOWN
+
+
+def _at(error: Exception, what: str) -> bool:
+    """Ask the connection that did not come about; it knows it in any language."""
+    return bool(getattr(getattr(getattr(error, "orig", error), "pgconn", None), what, False))
+
+
+def _in_words(why: Why, address: ServerAddress, *, tried: bool) -> ShopTrouble:
     where = f"{address.database} on {address.host or 'this computer'}"
-    low = _without_names(said)
-    at = getattr(getattr(error, "orig", error), "pgconn", None)
-    wanted = bool(getattr(at, "needs_password", False))  # told in any language
-    if wanted or "password" in low or "pg_hba" in low or "authentication" in low:
-        if "pg_hba" in low:
-            return ShopTrouble(
-                f"The server does not let {address.user or 'this user'} in from this computer.",
-                do="Whoever looks after the server must allow it (pg_hba.conf).",
-            )
-        tried = " What was tried is not the one." if getattr(at, "used_password", False) else ""
+    if why is Why.NO_PASSWORD:
+        wrong = " What was tried is not the one." if tried else ""
         return PasswordWanted(
-            f"The server wants the password of {address.user or 'this user'} for {where}.{tried}",
+            f"The server wants the password of {address.user or 'this user'} for {where}.{wrong}",
             do="Enter it; it is kept in this system's keyring, in no file.",
         )
-    if "permission denied" in low:
+    if why is Why.NO_RIGHT:
         return ShopTrouble(
             f"{address.user or 'This user'} has no right to the shop in {where}.",
             do="Who made the shop can give it: IN ROLE with the name of the database and _workers, "
             "or _readers to look.",
         )
-    if names_no_database(error):
+    if why is Why.NO_DATABASE:
         return ShopTrouble(
-            f"There is no database {address.database} on {address.host or 'this computer'}.",
+            f"There is no database {where}.",
             do=f"Make a shop there with “benchwitness new-shop {address.text()}”.",
         )
-    if "does not exist" in low and "role" in low:
-        return ShopTrouble(
-            f"The server knows no {address.user}.", do="Look at the name in the address."
-        )
+    return ShopTrouble(
+        f"The server knows no {address.user} who may log in.", do="Look at the name in the address."
+    )
+
+
+def _not_reached(said: str, address: ServerAddress) -> ShopTrouble:
+    low = _without_names(said)
     if "ssl" in low or "certificate" in low:
         return ShopTrouble(
             f"The connection to {address.host} could not be protected: {said[:300]}.",

@@ -10,6 +10,8 @@ from __future__ import annotations
 from sqlalchemy import Connection, inspect
 from sqlalchemy.exc import DBAPIError
 
+from desktop_app.shop_record.trouble import ShopTrouble
+
 HISTORY, PHOTOS = "history", "photo_content"
 _ONLY_READ = ("alembic_version", "set_up")
 
@@ -44,6 +46,21 @@ def may_write(connection: Connection) -> bool:
         return bool(connection.exec_driver_sql(said).scalar())
     except DBAPIError:
         return False
+
+
+def refuse_to_update(connection: Connection) -> None:
+    """Raise ShopTrouble where who is connected can't bring the record up to date."""
+    said = (
+        "SELECT pg_has_role(relowner, 'USAGE'), pg_get_userbyid(relowner), current_user "
+        "FROM pg_class WHERE oid = 'alembic_version'::regclass"
+    )
+    may, owner, user = connection.exec_driver_sql(said).one()
+    if not may:
+        raise ShopTrouble(
+            f"This shop's record needs an update for this program, and {user} can't make it.",
+            kept="The record was not touched.",
+            do=f"Its owner ({owner}) makes it by opening the shop once with this program.",
+        )
 
 
 def _rights(tables: list[str], database: str, readers: str, workers: str) -> list[str]:

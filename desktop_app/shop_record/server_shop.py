@@ -11,6 +11,7 @@ from sqlalchemy.exc import DBAPIError
 
 from desktop_app.shop_record import dialect_postgres, upgrade
 from desktop_app.shop_record.photo_files import PhotoFiles
+from desktop_app.shop_record.photo_folder_mark import keep_mark, marked, refuse_other_folder
 from desktop_app.shop_record.photos_on_server import PhotosOnServer
 from desktop_app.shop_record.record import FILE_NAME as RECORD_FILE
 from desktop_app.shop_record.record import Clock, ShopRecord
@@ -72,14 +73,15 @@ def in_empty_database(
     """Give a connection to a record that is empty yet; it is there when the block ends well.
 
     `photos` is a shared folder for them, None the database. Raises ShopTrouble where the database
-    holds anything.
+    holds anything, or the folder is no place for them.
     """
-    with engine.connect() as plain:
+    with marked(photos) as mark, engine.connect() as plain:
         connection = plain.execution_options(building=True, one_by_one=True)
         with connection.begin():
             refuse_unfit(connection, address)
             upgrade.build_on(connection)
             set_up(connection, address, photos)
+            keep_mark(connection, mark)
             yield connection
 
 
@@ -120,11 +122,13 @@ def photos_of(engine: Engine, folder: Path, place: ServerPlace) -> PhotoFiles:
     with engine.connect() as connection, connection.begin():
         said = connection.exec_driver_sql("SELECT value FROM set_up WHERE name = 'photos'")
         where = said.scalar()
+        if where != IN_DATABASE and place.photos is not None:
+            refuse_other_folder(connection, place.photos)
     if where == IN_DATABASE:
         return PhotosOnServer(folder / "photos", engine)
     if place.photos is None:
         raise PhotosUnknown(
             "The photos of this shop lie in a shared folder; this computer does not know where.",
-            do="Name that folder as it is seen here (on the command line by “--photos FOLDER”).",
+            do="Open the shop in the window and name that folder there, as it is seen from here.",
         )
     return PhotoFiles(place.photos)

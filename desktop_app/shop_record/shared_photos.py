@@ -10,7 +10,6 @@ from contextlib import suppress
 from datetime import datetime
 from pathlib import Path
 
-from desktop_app.shop_record.backup_opened import SIDE_BY_SIDE
 from desktop_app.shop_record.backup_pieces import size_of
 from desktop_app.shop_record.photo_files import PhotoFiles, sync_folder
 from desktop_app.shop_record.photos_fetched import fetched_again
@@ -18,6 +17,7 @@ from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
 
 BACKING_UP = "Backing the shop up"
+_HANDS = 4  # photos in work at once: while the disk takes one in, others are copied and read
 _DAYS_ROUND = 30  # in so many days each photo that lies there is read again once
 
 
@@ -33,7 +33,7 @@ def share_photos(
     wanted, kept = list(photos), PhotoFiles(base / "photos")
     new = {kept.path(sha256).parent for sha256 in wanted if not kept.path(sha256).exists()}
     sizes: dict[str, int | None] = {}
-    with ThreadPoolExecutor(SIDE_BY_SIDE) as hands:
+    with ThreadPoolExecutor(_HANDS) as hands:
         try:
             look_on = None if in_a_hurry else now.toordinal() % _DAYS_ROUND
             shared = hands.map(lambda sha256: _share(shop, kept, sha256, look_on), wanted)

@@ -2,7 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Generator
 from dataclasses import dataclass
+from typing import TypeVar
+
+Came = TypeVar("Came")
 
 
 @dataclass(frozen=True, slots=True)
@@ -12,3 +16,13 @@ class Step:
     done: int
     of: int
     words: str
+
+
+def walked(steps: Generator[Step, None, Came]) -> Came:
+    """Do a long piece of work to its end, telling nobody how far it has come."""
+    while True:
+        try:
+            next(steps)
+        except StopIteration as end:
+            came: Came = end.value
+            return came

@@ -16,7 +16,8 @@ from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.house_rules import RuleSaid, all_rules, change_rule, check_rule
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.fields import ChoiceField, Labelled, LineField
+from desktop_app.shop_window.fields import Labelled, LineField
+from desktop_app.shop_window.kept_choice import KeptChoiceField
 from desktop_app.shop_window.page import ReadingPage, Section
 from desktop_app.shop_window.texts import plain_label
 
@@ -26,18 +27,27 @@ LITTLE = 500  # cents; less is asked about: it may have been typed in another un
 
 
 class HouseRulesPage(ReadingPage):
-    """The rules in their order; each saves itself and says what it accepts when it refuses."""
+    """The rules in their order; each saves itself and says what it accepts when it refuses.
 
-    def __init__(self, desk: Desk, read_money: ReadMoney) -> None:
+    `only` are those that are asked for, where not all of them are.
+    """
+
+    def __init__(
+        self,
+        desk: Desk,
+        read_money: ReadMoney,
+        title: str = "House Rules",
+        only: tuple[str, ...] = (),
+    ) -> None:
         super().__init__()
         self._desk = desk
         self._read_money = read_money
         self._boxes: dict[str, Labelled] = {}
         self._answered: set[str] = set()  # questions answered with "right as typed"
-        self.column.addWidget(plain_label("House Rules", "title"))
+        self.column.addWidget(plain_label(title, "title"))
         section = Section("")
         self.extra = QVBoxLayout()
-        for rule in (one for one in all_rules() if one.alone):
+        for rule in (r for r in all_rules() if r.alone and (not only or r.name in only)):
             section.column.addWidget(self._box(rule))
         self.column.addWidget(section)
         self.column.addLayout(self.extra)
@@ -51,10 +61,10 @@ class HouseRulesPage(ReadingPage):
     def _box(self, rule: RuleSaid) -> Labelled:
         words = rule.name.removesuffix(CENTS).replace("_", " ")
         name = words[0].upper() + words[1:]
-        field: ChoiceField | LineField
+        field: KeptChoiceField | LineField
         if rule.allowed:
-            field = ChoiceField(name, [(value, str(value)) for value in rule.allowed], _nothing)
-            field.activated.connect(self._chosen)
+            choices = [(value, str(value)) for value in rule.allowed]
+            field = KeptChoiceField(self._desk, name, choices, partial(self._save, rule.name))
         else:
             field = LineField(name, partial(self._save, rule.name))
         field.setProperty("rule", rule.name)
@@ -63,12 +73,6 @@ class HouseRulesPage(ReadingPage):
         box.question.kept.connect(self._answered.add)
         self._boxes[rule.name] = box
         return box
-
-    @Slot()
-    def _chosen(self) -> None:
-        field = self.sender()
-        assert isinstance(field, ChoiceField)
-        self._save(str(field.property("rule")), field.currentData())
 
     def _save(self, name: str, value: Any) -> object:
         box = self._boxes[name]
@@ -102,7 +106,7 @@ class HouseRulesPage(ReadingPage):
         rules = self._desk.rules
         for name, box in self._boxes.items():
             value = getattr(rules, name)
-            if isinstance(box.field, ChoiceField):
+            if isinstance(box.field, KeptChoiceField):
                 box.field.show_value(value)
             elif isinstance(box.field, LineField):
                 box.field.show_value(_amount(value) if name.endswith(CENTS) else str(value))
@@ -129,7 +133,3 @@ class HouseRulesPage(ReadingPage):
 
 def _amount(cents: int) -> str:
     return f"{cents // 100:,}.{cents % 100:02d}"
-
-
-def _nothing(_value: Any) -> object:
-    return None

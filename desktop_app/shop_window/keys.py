@@ -1,9 +1,14 @@
-"""Keys that press a button at once."""
+"""Keys that do something at once; each says what, so that the list of keys is whole."""
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
+from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeySequence, QShortcut
-from PySide6.QtWidgets import QAbstractButton
+from PySide6.QtWidgets import QAbstractButton, QWidget
+
+Keys = str | QKeySequence.StandardKey | Qt.Key
 
 
 def press_by(button: QAbstractButton, keys: str | QKeySequence.StandardKey) -> None:
@@ -14,3 +19,17 @@ def press_by(button: QAbstractButton, keys: str | QKeySequence.StandardKey) -> N
     """
     shortcut = QShortcut(QKeySequence(keys), button)
     shortcut.activated.connect(button.click)
+
+
+def on_key(
+    widget: QWidget,
+    keys: Keys,
+    does: str,
+    slot: Callable[[], object],
+    where: Qt.ShortcutContext = Qt.ShortcutContext.WindowShortcut,
+) -> None:
+    """Let keys do what no button stands for; `does` says it in the list of keys."""
+    shortcut = QShortcut(QKeySequence(keys), widget)
+    shortcut.setContext(where)
+    shortcut.setWhatsThis(does)
+    shortcut.activated.connect(slot)

@@ -7,7 +7,7 @@ from contextlib import suppress
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QByteArray, QSettings, Qt, QTimer, Signal, Slot
-from PySide6.QtGui import QAction, QCloseEvent, QKeySequence, QPaintEvent, QShortcut
+from PySide6.QtGui import QAction, QCloseEvent, QKeySequence, QPaintEvent
 from PySide6.QtWidgets import (
     QApplication,
     QHBoxLayout,
@@ -20,7 +20,7 @@ from PySide6.QtWidgets import (
 )
 
 from desktop_app.shop_record.trouble import ShopTrouble
-from desktop_app.shop_window.keys import press_by
+from desktop_app.shop_window.keys import on_key, press_by
 from desktop_app.shop_window.notice_strip import NoticeStrip
 from desktop_app.shop_window.texts import plain_label, tooltip
 
@@ -58,7 +58,7 @@ class MainWindow(QMainWindow):
         self._undo = self._tool("↶ Undo", QKeySequence.StandardKey.Undo)
         self._redo = self._tool("↷ Redo", QKeySequence.StandardKey.Redo)
         self._lay_out()
-        QShortcut(QKeySequence(QKeySequence.StandardKey.Quit), self, self.close)
+        on_key(self, QKeySequence.StandardKey.Quit, "closes the window", self.close)
         self._restore_place()
 
     def attend(self, desk: Desk) -> None:
@@ -199,6 +199,7 @@ class MainWindow(QMainWindow):
             event.ignore()
             return
         if self._desk is not None:
+            self._desk.closing.emit()
             self._desk.errands.finish()
         if self._settings is not None:
             self._settings.setValue("window/geometry", self.saveGeometry())

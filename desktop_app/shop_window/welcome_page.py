@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+from functools import partial
 from pathlib import Path
 
 from PySide6.QtCore import Signal, Slot
@@ -12,7 +14,7 @@ from desktop_app.shop_window.texts import plain_label
 
 
 class WelcomePage(ReadingPage):
-    """Five ways to begin."""
+    """Ways to begin; `opened` are the folders of shops that were open before, the last first."""
 
     new_wanted = Signal(object)  # Path
     open_wanted = Signal(object)  # Path
@@ -20,9 +22,11 @@ class WelcomePage(ReadingPage):
     demo_wanted = Signal()
     backup_wanted = Signal()
 
-    def __init__(self) -> None:
+    def __init__(self, opened: Sequence[Path] = ()) -> None:
         super().__init__()
         self.column.addWidget(plain_label("Which shop?", "title"))
+        if opened:
+            self.column.addWidget(self._again(opened))
         for words, says, slot in (
             ("Make a new shop…", "In an empty folder of this computer.", self._new),
             ("Open a shop…", "The folder with its record.", self._open),
@@ -49,6 +53,16 @@ class WelcomePage(ReadingPage):
             section.column.addWidget(button)
             section.column.addWidget(plain_label(says, "quiet", wrap=True))
             self.column.addWidget(section)
+
+    def _again(self, opened: Sequence[Path]) -> Section:
+        section = Section("Opened before")
+        for folder in opened:
+            button = QPushButton(folder.name)
+            button.setAccessibleName(f"Open {folder}")
+            button.clicked.connect(partial(self.open_wanted.emit, folder))
+            section.column.addWidget(button)
+            section.column.addWidget(plain_label(str(folder), "quiet", wrap=True))
+        return section
 
     @Slot()
     def _new(self) -> None:

@@ -10,10 +10,15 @@ from pathlib import Path
 import psycopg
 import pytest
 
+from desktop_app.commands.mending import mend
+from desktop_app.commands.whole_check import whole_check
 from desktop_app.shop_record.generations import make_generation
+from desktop_app.shop_record.problem import Checked
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.restore import restore_backup
 from desktop_app.shop_record.server_folder import ServerPlace, read_place, write_place
+from desktop_app.shop_record.server_shop import create_on_server
+from desktop_app.shop_record.step import walked
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.conftest import NOON
 from tests.on_a_server.shops import database_of, new_on_server, opened, problems_of
@@ -65,6 +70,20 @@ def test_a_place_is_given_where_the_whole_photo_lies(here: ShopRecord, there: Sh
     assert path.is_relative_to(there.folder)
 
 
+def test_a_photo_that_the_server_lost_comes_back_from_a_copy_here(
+    here: ShopRecord, server: Server
+) -> None:
+    sha256 = with_photo(here, PICTURE)
+    server.sql("DELETE FROM photo_content", database_of(here.folder))
+    (wrong,) = walked(whole_check(here)).problems
+    assert wrong.what == f"The photo {sha256} in the server's database is missing."
+    (said,) = walked(mend(here, Checked((wrong,), 0, 0)))
+    assert "was brought back from" in said
+    assert walked(whole_check(here)).ok
+    copies(here)[0].unlink()
+    assert here.photos.read(sha256) == PICTURE
+
+
 @pytest.mark.parametrize("change", [PICTURE[:-1], b"", PICTURE[:-1] + b"\x00"])
 def test_a_copy_that_was_changed_is_fetched_anew(here: ShopRecord, change: bytes) -> None:
     sha256 = with_photo(here, PICTURE)
@@ -96,7 +115,7 @@ def test_one_that_is_gone_from_the_server_is_named(here: ShopRecord, server: Ser
     gone, stays = with_photo(here, PICTURE), with_photo(here, PICTURE[::-1])
     assert problems_of(here) == []
     server.sql(f"DELETE FROM photo_content WHERE sha256 = '{gone}'", database_of(here.folder))
-    assert problems_of(here) == [f"The photo file photos/{gone[:2]}/{gone} is missing."]
+    assert problems_of(here) == [f"The photo {gone} in the server's database is missing."]
     copies(here)[0 if copies(here)[0].name == gone else 1].unlink()
     with pytest.raises(ShopTrouble, match="not on the shop's server any more"):
         here.photos.read(gone)
@@ -146,9 +165,41 @@ def test_photos_in_a_shared_folder(server: Server, tmp_path: Path) -> None:
             assert server.sql("SELECT 1 FROM photo_content", address.database) == []
             write_over(there.photos.path(sha256), PICTURE[1:])
             assert problems_of(here) == [
-                f"The photo file photos/{sha256[:2]}/{sha256} was changed after it was taken in."
+                f"The photo file shared/{sha256[:2]}/{sha256} was changed after it was taken in."
             ]
         write_place(tmp_path / "bay-3", ServerPlace(address))
         with pytest.raises(ShopTrouble, match="does not know where") as trouble:
             opened(tmp_path / "bay-3").__enter__()
-        assert "--photos FOLDER" in trouble.value.do
+        assert "name that folder there" in trouble.value.do
+
+
+def test_two_shops_do_not_share_a_folder_of_photos(server: Server, tmp_path: Path) -> None:
+    shared = tmp_path / "shared"
+    shared.mkdir()
+    with new_on_server(server, tmp_path / "bay-1", shared) as address:
+        with (
+            pytest.raises(ShopTrouble, match="holds the photos of another shop"),
+            new_on_server(server, tmp_path / "other", shared),
+        ):
+            pass
+        with opened(tmp_path / "bay-1") as record:
+            assert walked(whole_check(record)).ok
+        elsewhere = tmp_path / "not connected"
+        elsewhere.mkdir()
+        write_place(tmp_path / "bay-2", ServerPlace(address, elsewhere))
+        with (
+            pytest.raises(ShopTrouble, match="Is the shared folder connected"),
+            opened(tmp_path / "bay-2"),
+        ):
+            pass
+
+
+def test_a_shop_that_is_not_made_leaves_no_mark(server: Server, tmp_path: Path) -> None:
+    shared = tmp_path / "shared"
+    shared.mkdir()
+    with (
+        new_on_server(server, tmp_path / "bay-1") as address,
+        pytest.raises(ShopTrouble, match="is not empty"),
+    ):
+        create_on_server(tmp_path / "again", ServerPlace(address, shared), lambda: NOON)
+    assert list(shared.iterdir()) == []

@@ -62,7 +62,7 @@ def test_what_is_wrong_is_listed_with_what_to_do(at: AtThePage) -> None:
     row, gone = sorted(line for line in found(at) if "search" not in line)
     assert row.startswith("job row 2: was changed past the history: cause is “<b>ours</b>”")
     assert f"photos/{photo[:2]}/{photo} is missing." in gone
-    assert "Bring it back from a copy." in gone
+    assert "brings it back from a backup" in gone
 
 
 def test_stopped_it_says_so(at: AtThePage) -> None:
@@ -107,7 +107,9 @@ def test_what_can_be_mended_is_mended_when_somebody_presses(at: AtThePage) -> No
 
 @pytest.mark.embedded
 def test_where_nothing_can_be_mended_nothing_is_offered(at: AtThePage) -> None:
-    at.record.photos.path(with_photo(at.record)).unlink()
+    with_photo(at.record)
+    with by_hand(at.record.folder) as raw:
+        raw.execute("UPDATE job SET price_cents = 1 WHERE id = 1")
     at.press("Check everything")
     at.settle()
     assert len(found(at)) == 1

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import shutil
-import sqlite3
 from pathlib import Path
 
 import pytest
@@ -15,6 +14,7 @@ from desktop_app.shop_record.record import FILE_NAME, ShopRecord
 from desktop_app.shop_record.record_check import described
 from desktop_app.shop_record.upgrade import DESCRIBED
 from tests.conftest import NOON
+from tests.from_outside import damage, lose_photo, spoil_photo
 from tests.shop_record.test_opening import OLD_RECORDS
 
 
@@ -30,12 +30,10 @@ def test_a_whole_shop_has_no_problems(shop: ShopRecord) -> None:
     }
 
 
-@pytest.mark.embedded
 def test_missing_and_changed_photos_are_named_with_their_job(shop: ShopRecord) -> None:
     gone, changed = shop.photos.keep(b"one"), shop.photos.keep(b"two")
-    shop.photos.path(gone).unlink()
-    shop.photos.path(changed).chmod(0o644)
-    shop.photos.path(changed).write_bytes(b"other")
+    lose_photo(shop, gone)
+    spoil_photo(shop, changed, b"other")
     checked = check_shop(shop, [(gone, "job J-101"), (changed, "job J-102")])
     assert not checked.ok
     assert [(p.where, "missing" in p.what, "changed" in p.what) for p in checked.problems] == [
@@ -44,15 +42,13 @@ def test_missing_and_changed_photos_are_named_with_their_job(shop: ShopRecord) -
     ]
 
 
-@pytest.mark.embedded
+@pytest.mark.embedded  # a server lets no row point nowhere
 def test_a_row_that_points_nowhere_is_found(shop: ShopRecord) -> None:
-    raw = sqlite3.connect(shop.folder / FILE_NAME)
-    raw.execute(
+    damage(
+        shop,
         "INSERT INTO vehicle_event (vehicle_id, kind, happened_on, note) "
-        "VALUES (77, 'sold', '2026-01-01', '')"
+        "VALUES (77, 'sold', '2026-01-01', '')",
     )
-    raw.commit()
-    raw.close()
     checked = check_shop(shop, [])
     assert [(p.where, p.what) for p in checked.problems] == [
         ("the database", "vehicle_event row 1 points to a row of vehicle that is missing"),

@@ -18,6 +18,7 @@ from desktop_app.shop_record.record import ShopRecord, create_shop, open_shop
 from desktop_app.shop_record.restore import restore_backup
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.conftest import NOON
+from tests.from_outside import damage, lose_photo
 from tests.shop_record.backed_up import all_files, named, through, with_photo
 
 
@@ -121,26 +122,24 @@ def test_a_copy_with_a_flipped_bit_is_mended_within_a_month(
     assert copy.read_bytes() == b"a photo"
 
 
-@pytest.mark.embedded
 def test_a_photo_lost_in_the_shop_stays_in_its_backups(
     shop: ShopRecord, base: Path, clock: Clock
 ) -> None:
     photo = with_photo(shop)
     through(make_generation(shop.folder, base, clock()))
-    shop.photos.path(photo).unlink()
+    lose_photo(shop, photo)
     clock.later(days=1)
     made = through(make_generation(shop.folder, base, clock()))
     assert made.manifest.missing_photos == ()
     assert made.manifest.member(f"photos/{photo[:2]}/{photo}").size == len(b"a photo")
 
 
-@pytest.mark.embedded
 def test_older_ones_go_with_the_photos_that_only_they_had(
     shop: ShopRecord, base: Path, clock: Clock
 ) -> None:
     lost, kept = shop.photos.keep(b"nobody's"), with_photo(shop, b"kept")
     through(make_generation(shop.folder, base, clock()))
-    shop.photos.path(lost).unlink()
+    lose_photo(shop, lost)
     (base / "notes").mkdir()
     (base / "notes" / "mine.txt").write_text("mine")
     assert photos_in(base) == {lost, kept}
@@ -231,7 +230,6 @@ def test_a_file_that_was_written_counts(shop: ShopRecord, clock: Clock) -> None:
     assert too_long_ago(shop) is None
 
 
-@pytest.mark.embedded
 @pytest.mark.parametrize(
     ("sql", "how"),
     [
@@ -246,9 +244,7 @@ def test_a_history_that_was_cut_or_written_anew_is_found(
     named(shop, "Ben")
     through(daily_backup(shop))
     assert list(backup_problems(shop)) == []
-    with shop.reading() as connection:
-        connection.exec_driver_sql(sql)
-        connection.commit()
+    damage(shop, sql)
     [problem] = backup_problems(shop)
     assert (problem.where, problem.lost) == ("the history", True)
     assert how in problem.what

@@ -12,6 +12,7 @@ from desktop_app.repair_jobs.stored import Person
 from desktop_app.shop_record.history import GENESIS, Entry, chain_problems, chained_hash, sort_out
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.tables import HistoryEntry
+from tests.from_outside import damage
 
 
 @pytest.fixture
@@ -19,13 +20,6 @@ def busy(shop: ShopRecord) -> ShopRecord:
     for name in ("Odile", "Benno", "Tuuli"):
         shop.do(f"Add {name}", lambda d, n=name: d.add(Person, name=n) and None)
     return shop
-
-
-def tamper(shop: ShopRecord, sql: str) -> None:
-    with shop.reading() as connection:
-        engine = connection.engine
-    with engine.connect() as other, other.begin():
-        other.exec_driver_sql(sql)
 
 
 def problems(shop: ShopRecord) -> list[str]:
@@ -50,15 +44,13 @@ def test_the_hash_can_be_computed_with_standard_tools(busy: ShopRecord) -> None:
         previous = row["hash"]
 
 
-@pytest.mark.embedded
 def test_a_changed_entry_is_named(busy: ShopRecord) -> None:
-    tamper(busy, "UPDATE history SET body = replace(body, 'Benno', 'Bruno') WHERE seq = 2")
+    damage(busy, "UPDATE history SET body = replace(body, 'Benno', 'Bruno') WHERE seq = 2")
     assert problems(busy) == ["history entry 2 (“Add Benno”) was changed after it was written"]
 
 
-@pytest.mark.embedded
 def test_a_missing_entry_is_named(busy: ShopRecord) -> None:
-    tamper(busy, "DELETE FROM history WHERE seq = 2")
+    damage(busy, "DELETE FROM history WHERE seq = 2")
     assert "history entries 2 to 2 are missing" in problems(busy)
 
 

@@ -112,6 +112,39 @@ def test_torn_thumbnails_are_told_and_go(shop: Path) -> None:
     assert outcome.json["problems"] == []
 
 
+@pytest.mark.embedded
+def test_photos_that_are_gone_or_changed_come_back_from_a_backup(shop: Path) -> None:
+    with opened(shop) as record:
+        gone, changed = (record.photos.path(sha256) for sha256, _ in photos_of(record)[:2])
+    as_taken = {path: path.read_bytes() for path in (gone, changed)}
+    gone.unlink()
+    changed.chmod(0o644)
+    changed.write_bytes(b"another part")
+    found = found_in(shop)
+    assert [(gone.name in p.what or changed.name in p.what, p.lost) for p in found] == [
+        (True, True)
+    ] * 2
+    assert all("--mend" in problem.do for problem in found)
+    outcome = check(Words(shop, mend=True))
+    assert (outcome.status, outcome.json["problems"]) == (0, [])
+    assert {path: path.read_bytes() for path in as_taken} == as_taken
+    assert all("was brought back from" in words for words in outcome.json["mended"])
+    (trash,) = (shop / "trash").rglob(changed.name)
+    assert trash.read_bytes() == b"another part"
+
+
+@pytest.mark.embedded
+def test_a_photo_that_is_whole_nowhere_stays_told(shop: Path) -> None:
+    with opened(shop) as record:
+        gone = record.photos.path(photos_of(record)[0][0])
+    for path in shop.rglob(gone.name):
+        path.unlink()
+    outcome = check(Words(shop, mend=True))
+    assert outcome.status == 1
+    assert outcome.json["mended"] == ["1 photo was found whole nowhere."]
+    assert any(gone.name in problem["what"] for problem in outcome.json["problems"])
+
+
 def test_a_whole_shop_has_nothing_to_mend(shop: Path) -> None:
     before = all_files(shop)
     outcome = check(Words(shop, mend=True))

@@ -23,7 +23,7 @@ from desktop_app.shop_record.older_forms import LATER_COLUMNS, HashOfForms
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.rows_hash import RowsHash
 from tests.conftest import NOON
-from tests.faults.busy_shop import by_hand
+from tests.from_outside import damage
 from tests.watched_shop import job, vehicle
 
 OLD = Path(__file__).parent.parent / "old_records"
@@ -128,10 +128,8 @@ def test_what_was_taken_out_before_comes_back(
     shop.close()
 
 
-@pytest.mark.embedded
 def test_what_is_changed_past_the_history_is_found_in_them_too(shop: ShopRecord) -> None:
-    with by_hand(shop.folder) as raw:
-        raw.execute("UPDATE job SET work = 'maintenance' WHERE id = 7")
+    damage(shop, "UPDATE job SET work = 'maintenance' WHERE id = 7")
     [problem] = check_shop(shop, []).problems
     assert "job rows 2 to 31" in problem.where
     shop.close()

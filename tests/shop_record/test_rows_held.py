@@ -8,6 +8,7 @@ from pathlib import Path
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from sqlalchemy import text
 from sqlalchemy.exc import IntegrityError
 
 from desktop_app.commands.shop_place import new_place
@@ -17,6 +18,7 @@ from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.conftest import NOON
 from tests.faults.busy_shop import by_hand
+from tests.from_outside import damage, hands_in
 from tests.records_exchanged.importing import bring_in, lines
 
 DEEDS = st.lists(
@@ -58,7 +60,6 @@ def test_after_any_deeds_nothing_is_found(deeds: list[tuple[str, int]]) -> None:
         record.close()
 
 
-@pytest.mark.embedded
 @settings(max_examples=15)
 @given(DEEDS, st.data())
 def test_after_any_deeds_a_row_changed_past_them_is_found(
@@ -68,13 +69,10 @@ def test_after_any_deeds_a_row_changed_past_them_is_found(
         record = new_place(Path(folder) / "shop", lambda: NOON)
         for what, number in [*deeds, ("add", 11), ("table", 12)]:
             do(record, what, number)
-        with by_hand(record.folder) as raw:
-            ids = [row[0] for row in raw.execute("SELECT id FROM person ORDER BY id")]
-            row_id = data.draw(st.sampled_from(ids))
-            if data.draw(st.booleans()):
-                raw.execute("UPDATE person SET name = 'x' WHERE id = ?", (row_id,))
-            else:
-                raw.execute("DELETE FROM person WHERE id = ?", (row_id,))
+        with hands_in(record.folder) as raw:
+            ids = raw.execute(text("SELECT id FROM person ORDER BY id")).scalars().all()
+        said = ("UPDATE person SET name = 'x' WHERE id = :id", "DELETE FROM person WHERE id = :id")
+        damage(record, data.draw(st.sampled_from(said)), id=data.draw(st.sampled_from(ids)))
         found = [one.where for one in check_shop(record, []).problems]
         assert any(where.startswith("person row") for where in found)
         record.close()

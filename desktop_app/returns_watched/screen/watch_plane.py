@@ -37,6 +37,8 @@ class WatchPlane(QWidget):
     with 95 %. Arrow keys walk, Enter or a click opens.
     """
 
+    keys_said = (("Arrows, Home, End", "walk from job to job in the plane; Enter opens it"),)
+
     walked = Signal(int)  # place in the list of jobs
     chosen = Signal(int)
 

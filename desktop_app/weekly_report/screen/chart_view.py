@@ -38,6 +38,8 @@ _BRUSHES = (
 class ChartView(QWidget):
     """Paints one chart; `pressed` says the row of the table that was pressed."""
 
+    keys_said = (("Arrows", "walk along a chart; Enter shows the jobs there"),)
+
     pressed = Signal(int)
 
     def __init__(self, chart: Chart, table: Table, parent: QWidget | None = None) -> None:

@@ -1,0 +1,82 @@
+"""The program started: with its window on the screen, or drawn off screen into a picture."""
+
+from __future__ import annotations
+
+import os
+import sys
+from pathlib import Path
+
+from PySide6.QtCore import QEventLoop, QTimer
+from PySide6.QtGui import QIcon
+from PySide6.QtWidgets import QApplication
+
+from desktop_app.program import Program
+from desktop_app.shop_record.resource_folder import resource_path
+from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_window.look import dress
+
+_WAIT_MS, _MOST_WAITS = 600, 10  # before the window is drawn into a picture
+BACKUP_AFTER_MS = 20_000  # what somebody opened the window for comes first
+
+
+def open_window(folder: Path | None) -> int:
+    """Open the window and stay until it is closed; one that has the shop open comes forward."""
+    from desktop_app.commands.shop_place import last_shop
+    from desktop_app.shop_window.one_window import OneWindow, brought_forward
+
+    app = _application()
+    wanted = folder or (Path(last) if (last := last_shop()) else None)
+    if wanted is not None and brought_forward(wanted):
+        return 0
+    program, one = Program(folder, backup_after_ms=BACKUP_AFTER_MS), OneWindow()
+    program.opened.connect(one.hold)
+    one.wanted.connect(program.come_forward)
+    program.last_resort.install()
+    program.start()
+    status = app.exec()
+    program.close()
+    return status
+
+
+def draw_window(folder: Path, picture: Path) -> None:
+    """Draw the window with a job of the shop off screen into a PNG."""
+    os.environ["QT_QPA_PLATFORM"] = "offscreen"
+    _keep = _application()
+    program = Program(folder)
+    program.last_resort.install()
+    program.window.resize(1366, 900)
+    program.window.show()
+    program.open_shop()
+    while program.is_connecting():
+        _turn_for(_WAIT_MS)
+    from desktop_app.places import show_for_a_picture
+
+    show_for_a_picture(program.window, program.desk)
+    _let_it_come_to_rest(program)
+    if not program.window.grab().save(str(picture)):
+        raise ShopTrouble(f"{picture} cannot be written.")
+    program.close()
+
+
+def _let_it_come_to_rest(program: Program) -> None:
+    """Wait until what a page asks for a moment after it opened is there, at most some seconds."""
+    for _ in range(_MOST_WAITS):
+        _turn_for(_WAIT_MS)
+        if program.desk is None or not program.desk.errands.busy():
+            return
+
+
+def _turn_for(milliseconds: int) -> None:
+    loop = QEventLoop()
+    QTimer.singleShot(milliseconds, loop.quit)
+    loop.exec()
+
+
+def _application() -> QApplication:
+    app = QApplication.instance() or QApplication(sys.argv[:1])
+    assert isinstance(app, QApplication)
+    app.setApplicationName("Benchwitness")
+    app.setDesktopFileName("benchwitness")
+    app.setWindowIcon(QIcon(str(resource_path("icon", "benchwitness.png"))))
+    dress(app)
+    return app

@@ -1,0 +1,37 @@
+"""The two places where a shop says its rules, put together from boxes of several rooms."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from typing import TYPE_CHECKING
+
+from desktop_app.repair_jobs.screen.people_box import PeopleBox
+from desktop_app.repair_jobs.typed_entry import read_money
+from desktop_app.returns_watched.screen.kind_windows_box import KindWindowsBox
+from desktop_app.returns_watched.screen.shop_window_box import ShopWindowBox
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.first_rules_page import FirstRulesPage
+from desktop_app.shop_window.house_rules_page import HouseRulesPage
+from desktop_app.shop_window.off_where_shut import off_where_shut
+from desktop_app.shop_window.page import Section
+from desktop_app.shop_window.where_box import WhereBox
+
+if TYPE_CHECKING:
+    from desktop_app.parts_compared.part_kinds.part_kind import PartKind
+
+
+def rules_page(desk: Desk, kinds: Callable[[], Mapping[str, PartKind]]) -> HouseRulesPage:
+    """Return House Rules: every rule, the promise, the people, and where the shop is."""
+    page = HouseRulesPage(desk, read_money)
+    page.extra.addWidget(ShopWindowBox(desk))
+    page.extra.addWidget(KindWindowsBox(desk, kinds))
+    page.extra.addWidget(PeopleBox(desk))
+    where = WhereBox(desk)
+    off_where_shut(desk, *page.body.findChildren(Section))
+    page.extra.addWidget(where)  # says where the shop is, also where nothing can be written
+    return page
+
+
+def first_rules_page(desk: Desk) -> FirstRulesPage:
+    """Return the page on which a new shop is set up."""
+    return FirstRulesPage(desk, read_money, ShopWindowBox(desk), PeopleBox(desk))

@@ -1,0 +1,49 @@
+"""Photos that are gone or were changed, put back as they came where a whole one lies somewhere.
+
+A photo is known by its hash, so one that has it is the one that was taken, wherever it lay.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Generator, Sequence
+from pathlib import Path
+
+from desktop_app.shop_record.backups_found import backup_folders
+from desktop_app.shop_record.leftovers import into_trash
+from desktop_app.shop_record.photo_files import PhotoFiles
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.step import Step
+
+_WORDS = "Looking for photos in the backups"
+
+
+def bring_back(record: ShopRecord, photos: Sequence[str]) -> Generator[Step, None, list[str]]:
+    """Put back what can be found whole of some photos, said by SHA-256; say what was done.
+
+    Looked through are this computer's copies of a server's photos, then the backups, the shop's
+    own first. Raises ShopTrouble where the disk or the server refuses.
+    """
+    folders = _places(record)
+    said, nowhere = [], 0
+    for number, sha256 in enumerate(photos):
+        yield Step(number, len(photos), _WORDS)
+        whole = (place for place in folders if PhotoFiles(place).is_whole(sha256))
+        place = next(whole, None)
+        if place is None:
+            nowhere += 1
+            continue
+        content = PhotoFiles(place).read(sha256)
+        changed = record.photos.folder / sha256[:2] / sha256
+        if changed.is_file() and changed.parent.parent not in folders:  # what it was stays to see
+            into_trash(record.photos.folder.parent, [changed], record.clock())
+        record.photos.keep(content)
+        said.append(f"{record.photos.called(sha256)} was brought back from {place}.")
+    if nowhere:
+        some = "1 photo was" if nowhere == 1 else f"{nowhere:,} photos were"
+        said.append(f"{some} found whole nowhere.")
+    return said
+
+
+def _places(record: ShopRecord) -> list[Path]:
+    copies = [record.folder / "photos"] if record.on_server else []
+    return copies + [folder / "photos" for folder in backup_folders(record)]

@@ -1,0 +1,36 @@
+"""A new shop is set up: its name, its units, its promise, its people; each has a default."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QPushButton, QWidget
+
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.house_rules_page import HouseRulesPage, ReadMoney
+from desktop_app.shop_window.page import Section
+from desktop_app.shop_window.texts import plain_label
+
+FIRST_RULES = "Set This Shop Up"
+_ASKED = ("shop_name", "length_unit", "distance_unit", "currency", "paper")
+_SAYS = (
+    "All of it can stay as it is and be changed at any time under House Rules, where every other "
+    "rule stands too."
+)
+
+
+class FirstRulesPage(HouseRulesPage):
+    """The few rules that a new shop wants to say at once; `done` leads on to the first car."""
+
+    done = Signal()
+
+    def __init__(self, desk: Desk, read_money: ReadMoney, *boxes: QWidget) -> None:
+        super().__init__(desk, read_money, FIRST_RULES, _ASKED)
+        self.column.insertWidget(1, plain_label(_SAYS, "quiet", wrap=True))
+        for box in boxes:
+            self.extra.addWidget(box)
+        begin = QPushButton("Begin: a car is here")
+        begin.setObjectName("next")
+        begin.clicked.connect(self.done)
+        last = Section("")
+        last.column.addWidget(begin)
+        self.extra.addWidget(last)

@@ -1,0 +1,49 @@
+"""The way to the list of keys: a button above the page, and its key."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Slot
+from PySide6.QtWidgets import QPushButton, QWidget
+
+from desktop_app.shop_window.keys import on_key
+from desktop_app.shop_window.main_window import MainWindow
+
+KEYS, PRESSED = "Keys", "F1"
+
+
+def offer_keys(window: MainWindow) -> None:
+    """Add the list of keys to a window."""
+    window.add_place(KEYS, _page, on_rail=False)
+    window.add_to_top(_KeysOffered(window))
+
+
+def _page() -> QWidget:
+    from desktop_app.shop_window.keys_page import KeysPage
+
+    return KeysPage()
+
+
+class _KeysOffered(QPushButton):
+    """Shows what works on the page that is left for it; pressed again, it leads back."""
+
+    def __init__(self, window: MainWindow) -> None:
+        super().__init__("?")
+        self._window, self._came_from = window, ""
+        self.setAccessibleName("All keys")
+        self.setToolTip(f"All keys ({PRESSED})")
+        self.clicked.connect(self._press)
+        on_key(window, PRESSED, "this list, and back", self.click)
+
+    @Slot()
+    def _press(self) -> None:
+        from desktop_app.shop_window.keys_page import KeysPage, keys_by_place
+
+        here = self._window.here()
+        if here == KEYS:
+            self._window.go_to(self._came_from)
+        elif here:
+            self._came_from = here
+            page = self._window.page(KEYS)
+            assert isinstance(page, KeysPage)
+            page.show_keys(here, *keys_by_place(self._window, here))
+            self._window.go_to(KEYS)

@@ -1,0 +1,93 @@
+"""The keys of the window and what each does, read off the window, so that none is left out."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from PySide6.QtCore import QObject
+from PySide6.QtGui import QKeySequence, QShortcut
+from PySide6.QtWidgets import QAbstractButton, QGridLayout, QWidget
+
+from desktop_app.shop_window.flow_row import empty
+from desktop_app.shop_window.keys_offered import KEYS
+from desktop_app.shop_window.main_window import MainWindow
+from desktop_app.shop_window.page import ReadingPage, Section
+from desktop_app.shop_window.texts import plain_label
+
+_IN_FIELDS = {
+    "Tab, Shift+Tab": "to the next field or button, and back",
+    "Enter": "goes on; in a list it opens the row",
+    "Space": "presses the button, sets or takes out the tick",
+    "Alt+Down": "opens a choice",
+    "Arrows": "walk in a list and in a choice",
+    "Esc": "closes what lies over the page",
+}
+
+
+Keys = dict[str, str]  # as they are typed, and what they do
+
+
+def keys_by_place(window: MainWindow, place: str) -> tuple[Keys, Keys]:
+    """Return the keys that work on the page of a place, and those that work everywhere."""
+    page, pages = window.page(place), set(window.pages().values())
+    here: Keys = {}
+    everywhere: Keys = {}
+    for short in window.findChildren(QShortcut):
+        owner = short.parent()
+        if isinstance(owner, QAbstractButton) and owner.isHidden():
+            continue
+        above = set(_above(owner))
+        if page in above:
+            here |= {_typed(keys): does(short) for keys in short.keys()}  # noqa: SIM118
+        elif not above & pages:
+            everywhere |= {_typed(keys): does(short) for keys in short.keys()}  # noqa: SIM118
+    for widget in page.findChildren(QWidget):
+        here |= dict(getattr(widget, "keys_said", ()))
+    for action in window.actions():
+        everywhere[_typed(action.shortcut())] = action.text().lstrip("↶↷ ")
+    return here, everywhere
+
+
+def does(short: QShortcut) -> str:
+    """Return what a shortcut does: what is said of it, or what its button says."""
+    owner = short.parent()
+    if short.whatsThis() or not isinstance(owner, QAbstractButton):
+        return short.whatsThis()
+    return owner.accessibleName() or owner.text()
+
+
+def _above(owner: QObject | None) -> Iterator[QObject]:
+    while owner is not None:
+        yield owner
+        owner = owner.parent()
+
+
+class KeysPage(ReadingPage):
+    """The keys of the page one came from, of the frame, and those of every field and list."""
+
+    def show_keys(self, place: str, here: Keys, everywhere: Keys) -> None:
+        """Show the keys of a place and of the frame in place of what was shown."""
+        empty(self.column)
+        self.column.addWidget(plain_label(KEYS, "title"))
+        for heading, keys in (
+            (f"On “{place}”", here),
+            ("Everywhere", everywhere),
+            ("In fields, lists and choices", _IN_FIELDS),
+        ):
+            if keys:
+                self.column.addWidget(_listed(heading, keys))
+
+
+def _typed(keys: QKeySequence) -> str:
+    return keys.toString(QKeySequence.SequenceFormat.NativeText)
+
+
+def _listed(heading: str, keys: Keys) -> Section:
+    section, grid = Section(heading), QGridLayout()
+    grid.setHorizontalSpacing(24)
+    grid.setColumnStretch(1, 1)
+    for row, (typed, words) in enumerate(keys.items()):
+        grid.addWidget(plain_label(typed), row, 0)
+        grid.addWidget(plain_label(words[:1].upper() + words[1:], wrap=True), row, 1)
+    section.column.addLayout(grid)
+    return section

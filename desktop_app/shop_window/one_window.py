@@ -1,0 +1,58 @@
+"""One window for a shop on this computer: a second start brings the first one forward.
+
+Two windows would do no harm, but a person who starts the program twice wants the one that is there.
+"""
+
+from __future__ import annotations
+
+import getpass
+import hashlib
+from pathlib import Path
+
+from PySide6.QtCore import QObject, Signal, Slot
+from PySide6.QtNetwork import QLocalServer, QLocalSocket
+
+_SOON_MS = 300
+
+
+def brought_forward(folder: Path) -> bool:
+    """Tell whether a window of this user has the shop of a folder open; it comes forward then."""
+    caller = QLocalSocket()
+    caller.connectToServer(_name(folder))
+    there = caller.waitForConnected(_SOON_MS)
+    caller.abort()
+    return there
+
+
+class OneWindow(QObject):
+    """Answers for a window; `wanted` says that somebody has started the program once more."""
+
+    wanted = Signal()
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._server: QLocalServer | None = None
+
+    @Slot(object)
+    def hold(self, folder: Path) -> None:
+        """Answer for the shop of a folder from now on, and for no other."""
+        if self._server is not None:
+            self._server.close()
+        self._server = server = QLocalServer(self)
+        server.setSocketOptions(QLocalServer.SocketOption.UserAccessOption)
+        server.newConnection.connect(self._called)
+        if not server.listen(_name(folder)) and not brought_forward(folder):
+            QLocalServer.removeServer(_name(folder))  # of a program that was killed
+            server.listen(_name(folder))
+
+    @Slot()
+    def _called(self) -> None:
+        assert self._server is not None
+        caller = self._server.nextPendingConnection()
+        caller.disconnected.connect(caller.deleteLater)
+        self.wanted.emit()
+
+
+def _name(folder: Path) -> str:
+    said = f"{getpass.getuser()} {folder.resolve()}"
+    return f"benchwitness-{hashlib.sha256(said.encode()).hexdigest()[:16]}"

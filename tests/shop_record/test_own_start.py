@@ -1,0 +1,85 @@
+"""The program starts itself alike by Python and where it was built into one without Python."""
+
+from __future__ import annotations
+
+import os
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+from desktop_app.shop_record.own_start import (
+    asked_module,
+    leave_system_its_libraries,
+    module_order,
+    program_order,
+)
+from tests.fences import ROOT, imports, sources
+
+READING = "desktop_app.part_photos.read_apart.reading_process"
+
+
+@pytest.fixture
+def built(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
+    """A program that was built, as it looks from inside; it is the one without a console."""
+    monkeypatch.setattr(sys, "frozen", True, raising=False)
+    monkeypatch.setattr(sys, "executable", str(tmp_path / "benchwitness-window.exe"))
+    return tmp_path
+
+
+def test_by_python_a_module_is_run_from_wherever_one_stands(tmp_path: Path) -> None:
+    (tmp_path / "desktop_app.py").write_text("raise SystemExit('a stranger')", encoding="ascii")
+    order = program_order("--version")
+    environ = {**os.environ, "PYTHONPATH": str(ROOT)}
+    said = subprocess.run(order, cwd=tmp_path, env=environ, capture_output=True, check=False)
+    assert (said.returncode, said.stderr) == (0, b"")
+    assert said.stdout.startswith(b"benchwitness")
+    assert module_order(READING, "x") == [sys.executable, "-P", "-m", READING, "x"]
+
+
+def test_a_built_program_starts_the_one_that_has_pipes(built: Path) -> None:
+    program = str(built / "benchwitness.exe")
+    assert program_order("--version") == [program, "--version"]
+    order = module_order(READING, "first sheet", "--json")
+    assert order[0] == program
+    assert asked_module(order) == READING
+    assert order == [program, "first sheet", "--json"]
+
+
+@pytest.mark.parametrize(
+    "said", [[], ["kinds"], ["--own-module"], ["--own-module", "os"], ["demo", "--own-module", "x"]]
+)
+def test_what_names_no_module_of_ours_stays_as_it_was_said(said: list[str]) -> None:
+    words = ["benchwitness", *said]
+    assert asked_module(words) is None
+    assert words == ["benchwitness", *said]
+
+
+@pytest.mark.parametrize("before", [None, "there"])
+def test_programs_of_the_system_find_their_own_libraries(
+    before: str | None, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setenv("LD_LIBRARY_PATH", "inside")
+    monkeypatch.delenv("LD_LIBRARY_PATH_ORIG", raising=False)
+    if before is not None:
+        monkeypatch.setenv("LD_LIBRARY_PATH_ORIG", before)
+    leave_system_its_libraries()
+    assert os.environ.get("LD_LIBRARY_PATH") == before
+
+
+def test_nothing_else_starts_this_program_or_its_processes() -> None:
+    # The last one draws the README's pictures, and is started by who works on the program.
+    start = ("shop_record/own_start.py", "shop_record/own_process.py", "demo_shop/pictures.py")
+    other_ways = {"multiprocessing", "concurrent.futures.ProcessPoolExecutor", "os.fork"}
+    found = [
+        source.path
+        for source in sources(ROOT)
+        if not source.path.endswith(start)
+        and (
+            any(f"{word}(" in source.text for word in ("Popen", "QProcess", "os.execv"))
+            or "sys.executable" in source.text
+            or other_ways & {name for name, _ in imports(source.tree)}
+        )
+    ]
+    assert found == []

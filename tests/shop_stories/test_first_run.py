@@ -1,0 +1,82 @@
+"""A shop that has no program yet: set up in a minute, and found again at the next start."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from PySide6.QtWidgets import QFileDialog, QLineEdit
+from pytestqt.qtbot import QtBot
+
+from desktop_app.commands.shop_place import new_place, remember, shops_opened
+from desktop_app.program import WELCOME, Program
+from desktop_app.repair_jobs.stored_reading import people_here
+from desktop_app.shop_window.first_rules_page import FIRST_RULES
+from tests.conftest import NOON
+from tests.shop_stories.counter import Counter
+
+pytestmark = pytest.mark.embedded  # a folder is chosen
+
+
+@pytest.fixture
+def new_folder(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
+    folder = tmp_path / "Cobble Lane"
+    folder.mkdir()
+    monkeypatch.setattr(QFileDialog, "getExistingDirectory", lambda *_: str(folder))
+    return folder
+
+
+@pytest.fixture
+def at(qtbot: QtBot) -> Iterator[Counter]:
+    """The window as it is started for the first time."""
+    program = Program(None, lambda: NOON)
+    qtbot.addWidget(program.window)
+    program.start()
+    counter = Counter(qtbot, program)
+    qtbot.waitUntil(lambda: counter.window.here() == WELCOME)
+    yield counter
+    program.close()
+
+
+def test_a_new_shop_is_set_up_on_one_page(at: Counter, new_folder: Path) -> None:
+    at.press("Make a new shop…")
+    at.bot.waitUntil(lambda: at.window.here() == FIRST_RULES)
+    at.type_into(QLineEdit, "Shop name", "Cobble Lane", enter=True)
+    at.choose("Distance unit", "km")
+    at.type_into(QLineEdit, "Name of a new person", "Odile", enter=True)
+    assert at.program.desk is not None
+    rules = at.program.desk.rules
+    assert (rules.shop_name, rules.distance_unit) == ("Cobble Lane", "km")
+    assert "Cobble Lane" in at.window.windowTitle()
+    at.press("Begin: a car is here")
+    assert at.window.here() == "Heard"
+    people = at.program.desk.ask(people_here)
+    assert people is not None
+    assert [name for _, name in people] == ["Odile"]
+
+
+def test_every_rule_of_that_page_can_stay_as_it_is(at: Counter, new_folder: Path) -> None:
+    at.press("Make a new shop…")
+    at.bot.waitUntil(lambda: at.window.here() == FIRST_RULES)
+    at.press("Begin: a car is here")
+    assert at.window.here() == "Heard"
+
+
+def test_shops_that_were_open_before_are_one_press_away(
+    qtbot: QtBot, tmp_path: Path, new_folder: Path
+) -> None:
+    for name in ("north", "south"):
+        new_place(tmp_path / name, lambda: NOON).close()
+        remember(tmp_path / name)
+    assert shops_opened() == [tmp_path / "south", tmp_path / "north"]
+    (tmp_path / "south").rename(tmp_path / "put away")
+    program = Program(tmp_path / "south", lambda: NOON)
+    qtbot.addWidget(program.window)
+    program.start()
+    at = Counter(qtbot, program)
+    qtbot.waitUntil(lambda: at.window.here() == WELCOME)
+    at.press(f"Open {tmp_path / 'north'}")
+    assert program.desk is not None
+    assert program.desk.record.folder == tmp_path / "north"
+    program.close()

@@ -1,0 +1,60 @@
+"""The list of keys: whole, true, one key away, and back."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QShortcut
+from PySide6.QtWidgets import QLabel
+from pytestqt.qtbot import QtBot
+
+from desktop_app.shop_window.keys_offered import KEYS
+from desktop_app.shop_window.keys_page import does
+from tests.conftest import NOON
+from tests.shop_stories.counter import Counter, sitting
+
+PLACES = ("Ask the Old Jobs", "Heard", "Under Watch", "It's Back", "Monday Book", "Part Kinds")
+PLACES += ("Tool Drawer", "Bench Card", "Records In and Out", "House Rules")
+
+
+@pytest.fixture
+def at(qtbot: QtBot, tmp_path: Path) -> Iterator[Counter]:
+    with sitting(qtbot, tmp_path / "shop", NOON) as counter:
+        yield counter
+
+
+def listed(at: Counter) -> set[str]:
+    return {label.text() for label in at.page.findChildren(QLabel) if label.isVisible()}
+
+
+def test_one_key_shows_what_works_here_and_leads_back(at: Counter) -> None:
+    at.window.go_to("Heard")
+    at.bot.keyClick(at.window, Qt.Key.Key_F1)
+    assert at.window.here() == KEYS
+    assert {"Keys", "On “Heard”", "Everywhere", "Ctrl+N", "A car is here", "Ctrl+Z"} <= listed(at)
+    at.bot.keyClick(at.window, Qt.Key.Key_F1)
+    assert at.window.here() == "Heard"
+
+
+def test_each_place_lists_its_own_keys(at: Counter) -> None:
+    at.window.go_to("Heard")
+    at.press("All keys")
+    assert "Ctrl+T" in listed(at)
+    at.press("All keys")
+    at.window.go_to("House Rules")
+    at.press("All keys")
+    assert "On “Heard”" not in listed(at)
+    assert "Ctrl+T" not in listed(at)
+
+
+def test_no_key_is_without_words_and_none_is_taken_twice(at: Counter) -> None:
+    for place in PLACES:
+        at.window.go_to(place)
+    everything = at.window.findChildren(QShortcut)
+    assert [short.key().toString() for short in everything if not does(short)] == []
+    everywhere = [short for short in everything if short.parent() in (at.window, None)]
+    keys = [short.key().toString() for short in everywhere]
+    assert len(keys) == len(set(keys))
