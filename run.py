@@ -3,6 +3,7 @@
     python3 run.py              open the window
     python3 run.py demo         open the window on an invented shop
     python3 run.py test         check the program: style, types, layers, tests
+    python3 run.py build        build it for computers without Python, into the folder dist
     python3 run.py COMMAND ...  any other command of the program
 
 Needs Python 3.11 or newer and nothing else.
@@ -45,10 +46,14 @@ WINDOW_LIBRARIES = {
 }
 # Published as source alone, and plain Python: nothing has to be compiled.
 SOURCE_ALONE = ("autograd-gamma",)
-# How tests run on all cores, and which of them run on a PostgreSQL server of their own too.
+# How tests run on all cores, which of them run on a PostgreSQL server of their own too, and the
+# word that lets all of them, or those that are named after it, run there.
 SIDE_BY_SIDE = ("-n", "auto", "--maxprocesses", "4")
 ALSO_THERE = "tests/on_a_server/also_there.txt"
 ON_A_SERVER = {"BENCHWITNESS_TESTS_ON": "postgresql"}
+ALL_THERE = "--on-a-server"
+# What is left out of a build, and what goes into it.
+RECIPE = "resources/packed/benchwitness.spec"
 # pip says one of these when a pinned release does not exist for this Python.
 NO_SUCH_RELEASE = (
     "No matching distribution found",
@@ -252,6 +257,8 @@ def set_up(root: Path, extras: str = "") -> None:
 
 def checks(python: Path, arguments: list[str]) -> list[list[str]]:
     """Return what `run.py test` runs: everything, or only pytest when something is chosen."""
+    if ALL_THERE in arguments:
+        return []
     tests = [str(python), "-m", "pytest", *arguments]
     if arguments:
         return [tests]
@@ -266,8 +273,12 @@ def checks(python: Path, arguments: list[str]) -> list[list[str]]:
 
 
 def checks_on_a_server(python: Path, arguments: list[str]) -> list[list[str]]:
-    """Return what runs once more with all shops on a server; without its programs it says so."""
-    return [] if arguments else [[str(python), "-m", "pytest", f"@{ALSO_THERE}", *SIDE_BY_SIDE]]
+    """Return what runs with all shops on a server; without its programs it says so."""
+    tests = [str(python), "-m", "pytest"]
+    if ALL_THERE in arguments:
+        chosen = [one for one in arguments if one != ALL_THERE]
+        return [[*tests, *(chosen or SIDE_BY_SIDE)]]
+    return [] if arguments else [[*tests, f"@{ALSO_THERE}", *SIDE_BY_SIDE]]
 
 
 def run_checks(root: Path, arguments: list[str]) -> int:
@@ -290,6 +301,15 @@ def run_checks(root: Path, arguments: list[str]) -> int:
     return failed[0][1] if failed else 0
 
 
+def build(root: Path, arguments: list[str]) -> int:
+    """Build the program for computers like this one that have no Python; return the status."""
+    order = [str(venv_python(root)), "-m", "PyInstaller", "--noconfirm", "--log-level", "ERROR"]
+    say("Building; this takes some minutes.")
+    status = subprocess.run([*order, *arguments, RECIPE], cwd=root, check=False).returncode
+    say(f"The build failed with status {status}." if status else "Built into the folder dist.")
+    return status
+
+
 def start(root: Path, arguments: list[str]) -> int:
     """Hand the arguments on to the program and return its exit status."""
     # -P: a folder of the same name where the user happens to stand must not be taken for ours.
@@ -306,6 +326,9 @@ def main(arguments: list[str], root: Path = ROOT) -> int:
         if arguments[:1] == ["test"]:
             set_up(root, "[test]")
             return run_checks(root, arguments[1:])
+        if arguments[:1] == ["build"]:
+            set_up(root, "[build]")
+            return build(root, arguments[1:])
         set_up(root)
         if arguments[:1] in ([], ["demo"]):
             provide_window_libraries()

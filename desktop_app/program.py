@@ -7,7 +7,7 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, QSettings, Qt, QTimer, Signal, Slot
+from PySide6.QtCore import QObject, Qt, QTimer, Signal, Slot
 from PySide6.QtWidgets import QApplication, QWidget
 
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -15,6 +15,7 @@ from desktop_app.shop_window.keys_offered import offer_keys
 from desktop_app.shop_window.last_resort import LastResort, keep_log
 from desktop_app.shop_window.look import dress
 from desktop_app.shop_window.main_window import MainWindow
+from desktop_app.shop_window.window_memory import window_memory
 
 if TYPE_CHECKING:
     from desktop_app.shop_record.record import Clock, ShopRecord
@@ -43,7 +44,7 @@ class Program(QObject):
         self, folder: Path | None, clock: Clock | None = None, backup_after_ms: int | None = None
     ) -> None:
         super().__init__()
-        self.window = MainWindow(_memory_of_the_window())
+        self.window = MainWindow(window_memory())
         self.desk: Desk | None = None
         self._folder = folder
         self._clock = clock
@@ -345,9 +346,3 @@ def _watch_garbage() -> None:
     if not gc.isenabled():
         gc.freeze()
         gc.enable()
-
-
-def _memory_of_the_window() -> QSettings:
-    return QSettings(
-        QSettings.Format.IniFormat, QSettings.Scope.UserScope, "benchwitness", "window"
-    )

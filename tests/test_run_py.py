@@ -78,6 +78,20 @@ def test_alone_it_opens_the_window(checkout: Path, tmp_path: Path) -> None:
     assert call(checkout, where=tmp_path).stdout == f"{tmp_path}|-P|-m|desktop_app|"
 
 
+@posix_only
+def test_a_build_is_made_of_the_recipe(checkout: Path, tmp_path: Path, run_py: ModuleType) -> None:
+    done = run_py.fingerprint(checkout, "[build]")
+    run_py.stamp_file(checkout, "[build]").write_text(done, encoding="ascii")
+    ran = call(checkout, "build", "--distpath", "there", where=tmp_path)
+    begun, *words = ran.stdout.rstrip("|").split("|")
+    assert begun == str(checkout)
+    assert words[:2] == ["-m", "PyInstaller"]
+    assert words[-3:] == ["--distpath", "there", run_py.RECIPE]
+    assert (ROOT / run_py.RECIPE).is_file()
+    assert ran.returncode == 7
+    assert "failed with status 7" in ran.stderr
+
+
 def test_a_changed_pyproject_is_set_up_again(checkout: Path, run_py: ModuleType) -> None:
     assert run_py.is_set_up(checkout, "")
     assert not run_py.is_set_up(checkout, "[test]")
@@ -134,6 +148,25 @@ def test_a_chosen_test_runs_alone(run_py: ModuleType) -> None:
     python = Path("bin/python")
     assert run_py.checks(python, ["-k", "vin"]) == [[str(python), "-m", "pytest", "-k", "vin"]]
     assert run_py.checks_on_a_server(python, ["-k", "vin"]) == []
+
+
+def test_all_tests_or_chosen_ones_run_on_a_server_by_hand(run_py: ModuleType) -> None:
+    python = Path("bin/python")
+    pytest_alone = [str(python), "-m", "pytest"]
+    assert run_py.checks(python, ["--on-a-server"]) == []
+    [everything] = run_py.checks_on_a_server(python, ["--on-a-server"])
+    assert everything == [*pytest_alone, *run_py.SIDE_BY_SIDE]
+    chosen = ["--on-a-server", "tests/screens", "-x"]
+    assert run_py.checks(python, chosen) == []
+    assert run_py.checks_on_a_server(python, chosen) == [[*pytest_alone, "tests/screens", "-x"]]
+
+
+@posix_only
+def test_what_runs_on_a_server_is_told_so(checkout: Path, run_py: ModuleType) -> None:
+    python = run_py.venv_python(checkout)
+    python.write_text('#!/bin/sh\necho "$BENCHWITNESS_TESTS_ON" > told\n', encoding="ascii")
+    assert run_py.run_checks(checkout, ["--on-a-server"]) == 0
+    assert (checkout / "told").read_text("ascii") == "postgresql\n"
 
 
 def test_what_runs_on_a_server_too_is_there(run_py: ModuleType) -> None:

@@ -269,7 +269,7 @@ def job_to_show(connection: Connection) -> tuple[int, str]:
     row = connection.execute(
         select(Job.id, Job.left_at)
         .where(Job.id.in_(sides), Job.left_at.is_not(None))
-        .order_by(Job.left_at.desc())
+        .order_by(Job.left_at.desc(), Job.id)
     ).first()
     if row is None:
         raise ShopTrouble("No job of this shop has photos of both parts yet.")

@@ -36,6 +36,7 @@ from desktop_app.repair_jobs.write_up import WriteUp
 from desktop_app.shop_record.as_shown import change_as_shown
 from desktop_app.shop_record.deed import Deed, Done
 from desktop_app.shop_record.house_rules import read_rules
+from desktop_app.shop_record.plain_text import plain_text
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_record.written_meanwhile import Shown, cents_in_words
@@ -351,7 +352,7 @@ def keep_as_typed(record: ShopRecord, about: str, question: str) -> Done:
 
 def add_person(record: ShopRecord, name: str) -> Done:
     """Add someone of the shop, or bring them back."""
-    name = name.strip()
+    name = plain_text(name).strip()
     if not name:
         raise ShopTrouble("Who is it?", do="Type a name.")
 

@@ -34,8 +34,10 @@ def find_vehicle(connection: Connection, plate: str = "", vin: str = "") -> int 
 
 
 def _seen_last() -> Select[int, str | None]:
-    last = select(func.max(Visit.came_at)).where(Visit.vehicle_id == Vehicle.id).scalar_subquery()
-    return select(Vehicle.id, Vehicle.vin).order_by(last.desc(), Vehicle.id.desc())
+    """Ask for cars, who came last first; one that never came has a day before all others."""
+    last = select(func.coalesce(func.max(Visit.came_at), "")).where(Visit.vehicle_id == Vehicle.id)
+    newest = last.scalar_subquery().desc()
+    return select(Vehicle.id, Vehicle.vin).order_by(newest, Vehicle.id.desc())
 
 
 def read_known_car(connection: Connection, vehicle_id: int) -> KnownCar:

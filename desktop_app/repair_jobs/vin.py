@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TypedDict
 
+from desktop_app.shop_record.plain_text import plain_text
 from desktop_app.shop_record.trouble import ShopTrouble
 
 LENGTH = 17
@@ -77,8 +78,8 @@ class VinReading:
 
 
 def plain_vin(text: str) -> str:
-    """Return the text in capitals and without any white space."""
-    return "".join(text.split()).upper()
+    """Return the text in capitals, without white space and without what no text can hold."""
+    return plain_text("".join(text.split())).upper()
 
 
 def matching_vin(text: str) -> str:

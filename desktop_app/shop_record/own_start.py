@@ -2,14 +2,12 @@
 
 from __future__ import annotations
 
-import os
 import sys
 from pathlib import Path
 
 #: The word before a module that runs in a process of its own; only a built program knows it.
 OWN_MODULE = "--own-module"
 _OURS = ("desktop_app.", "demo_shop.")
-_SEARCHED = "LD_LIBRARY_PATH"
 
 
 def is_built() -> bool:
@@ -38,15 +36,6 @@ def asked_module(words: list[str]) -> str | None:
     module = words[2]
     del words[1:3]
     return module
-
-
-def leave_system_its_libraries() -> None:
-    """Let programs of the system, such as one that shows a PDF, find their libraries, not ours."""
-    before = os.environ.pop(f"{_SEARCHED}_ORIG", None)
-    if before is not None:
-        os.environ[_SEARCHED] = before
-    else:
-        os.environ.pop(_SEARCHED, None)
 
 
 def _built_program() -> Path:

@@ -46,7 +46,7 @@ def report_text(pieces: dict[str, str]) -> str:
 
 def write_report(pieces: dict[str, str], to: Path) -> None:
     """Write the report into one file, whole or not at all. Raises ShopTrouble."""
-    beside = to.with_name(f"{to.name}.part")
+    beside = to.parent / f"{to.name}.part"
     try:
         with zipfile.ZipFile(beside, "w", zipfile.ZIP_DEFLATED) as file:
             for name, text in pieces.items():

@@ -29,6 +29,7 @@ class Desk(QObject):
     named = Signal(str)  # who is at the desk from now on; "" for nobody
     names_wanted = Signal()  # a person looks for where the shop's people are named
     was_shut = Signal()  # nothing can be written any more; `why_shut` says why
+    closing = Signal()  # the window goes: what still listens or waits ends now
 
     def __init__(self, record: ShopRecord, parent: QObject | None = None) -> None:
         super().__init__(parent)
@@ -40,6 +41,8 @@ class Desk(QObject):
         self._rules_of = 0  # the last number of the history when they were read
         self._looks_again = False
         self._long: LongUndo | None = None
+        record.hurry()
+        self.closing.connect(self._hurry_all)
 
     @property
     def rules(self) -> HouseRules:
@@ -133,6 +136,10 @@ class Desk(QObject):
             self.errands, f"{('Undo', 'Redo')[which]}: {words}", reverse, ended
         )
         return None
+
+    @Slot()
+    def _hurry_all(self) -> None:
+        self.record.hurry(everybody=True)
 
     def _try(self, work: Callable[[], Done]) -> Done | None:
         try:

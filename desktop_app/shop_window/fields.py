@@ -132,6 +132,19 @@ class WordsField(QPlainTextEdit):
         super().focusOutEvent(event)
 
 
+def put_into(field: LineField, text: str) -> bool:
+    """Put a text into a field as if it had been typed, and save it; True where that was done.
+
+    What a person typed and did not save yet is never overwritten: it is saved instead.
+    """
+    if field.unsaved():
+        field.save_now()
+        return False
+    field.setText(text)
+    field.save_now()
+    return True
+
+
 TypedIn = LineField | WordsField
 # The fields that are saving, and what was typed into them; the innermost last.
 _in_hand: list[tuple[TypedIn, str]] = []
@@ -196,7 +209,7 @@ class ThreeWay(QPushButton):
     @Slot()
     def _next(self) -> None:
         following = {None: True, True: False, False: None}[self._state]
-        self.show_value(following)
+        ThreeWay.show_value(self, following)
         self.turned.emit(following)
 
 

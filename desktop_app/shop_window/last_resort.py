@@ -20,7 +20,8 @@ if TYPE_CHECKING:
 SAID = ShopTrouble(
     "Something went wrong that the program did not foresee.",
     kept="What is saved is safe.",
-    do="The details are in the file benchwitness.log in the shop's folder.",
+    do="The details are in the shop's log; “Show the report” under Records In and Out has what can "
+    "be sent of it.",
 )
 
 

@@ -70,6 +70,8 @@ QFrame#card {{ background: palette(base); border: 1px solid palette(mid); border
 QLabel#title {{ font-size: 20pt; font-weight: bold; }}
 QLabel#heading {{ font-size: 15pt; font-weight: bold; }}
 QLabel#quiet {{ color: palette(placeholder-text); }}
+QLabel#beside {{ background: palette(tool-tip-base); border: 1px solid palette(highlight);
+  padding: 4px 8px; }}
 QFrame#notice {{ background: palette(tool-tip-base); border: 2px solid palette(highlight); }}
 QFrame#question {{ background: palette(alternate-base);
   border-left: 4px solid palette(highlight); }}

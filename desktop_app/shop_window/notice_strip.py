@@ -58,6 +58,7 @@ class NoticeStrip(QFrame):
         self._damaged = False  # it says that the shop is damaged
         self._holds: Callable[[], bool] = bool  # whether its cause is still there
         self._told_at = 0.0
+        self._covered = ""  # what was told, and an errand is shown over now
         self._errand: Errand | None = None
         self._later = QTimer(self)
         self._later.setSingleShot(True)
@@ -121,6 +122,8 @@ class NoticeStrip(QFrame):
     @Slot()
     def _show_errand(self) -> None:
         if self._errand is not None:
+            if self._button.text() != "Stop":  # what is asked for comes back by itself
+                self._covered = "" if self.words() == self._asks else self.words()
             self._words.setText(self._errand.words + " …")
             self._bar.setRange(0, 0)
             self._bar.show()
@@ -142,7 +145,11 @@ class NoticeStrip(QFrame):
             return
         self._errand = None
         self._later.stop()
-        if self._button.text() == "Stop":
+        if self._button.text() != "Stop":
+            return
+        if self._covered and monotonic() - self._told_at < OLD_AFTER_S:
+            self._show_words(self._covered)
+        else:
             self._back_to_what_is_asked()
 
     @Slot()

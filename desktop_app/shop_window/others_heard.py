@@ -21,7 +21,6 @@ from desktop_app.shop_window.unsent import Pages, Unsent
 
 ELSEWHERE = "Written at another desk"
 BACK = "The server is back."
-_CHOICES = "Ticks and choices, if any were made meanwhile, are not: look at them."
 AGAIN_MS = 30_000  # after which what could not be read is read again
 
 
@@ -43,6 +42,7 @@ class OthersHeard(QObject):
         self._shown = since  # the last entry that the pages show
         self._last = 0  # the last entry that was told
         self._reading = False
+        self._waits = 0  # in so many fields and choices something was kept on this computer
         self._wrote.connect(self._hear)
         self._there.connect(self._tell_there)
         desk.changed.connect(self._note_own)
@@ -59,6 +59,8 @@ class OthersHeard(QObject):
         seq = getattr(done, "seq", None)
         if seq is not None:
             self._own.add(seq)
+        if seq is not None and self._waits:
+            self._keep_what_waits()  # something may have been sent just now
 
     @Slot(int)
     def _hear(self, last: int) -> None:
@@ -98,9 +100,7 @@ class OthersHeard(QObject):
         self._reading = False
         self._shown, touched = max(self._shown or 0, found[0]), found[1]
         if touched is None:
-            from desktop_app.shop_record.tables import Base
-
-            touched = frozenset(Base.metadata.tables)
+            touched = _all_tables()
         if touched:
             self._desk.changed.emit(Done(ELSEWHERE, touched, None))
         self._look()  # something may have been told while that was read
@@ -111,7 +111,7 @@ class OthersHeard(QObject):
         if there:
             self._send_what_waits()
         elif away is not None:
-            self.unsent.keep(self._pages())
+            self._keep_what_waits()
             self._desk.told.emit(self._notice(away))
 
     def _notice(self, away: ServerLost) -> Notice:
@@ -121,22 +121,35 @@ class OthersHeard(QObject):
         if not isinstance(away, ServerRefuses):
             what = f"The shop's server can't be reached since {self._desk.now():%H:%M}."
             kept = "What you type stays in its field, and on this computer."
-            do = f"{do} Ticks and choices have to wait until then."
+            do = f"{do} So is what you choose; what springs back has to wait until then."
         return Notice(what, kept, do, holds=lambda: type(record.away) is sort)
 
     def _send_what_waits(self) -> None:
         waited, left = self.unsent.send(self._pages())
+        self._keep_what_waits()  # choices, if any
         if left:
             what = "The server is back. Something typed is not accepted"
             self._desk.told.emit(ShopTrouble(f"{what}; it stays in its field.", do="Look it over."))
         elif waited:
-            self._desk.told.emit(f"{BACK[:-1]}; what was typed meanwhile is saved. {_CHOICES}")
+            self._desk.told.emit(f"{BACK[:-1]}; what was typed meanwhile is saved.")
         else:
-            self._desk.told.emit(f"{BACK} Ticks and choices made meanwhile were not saved, if any.")
-        self._desk.changed.emit(Done(ELSEWHERE, frozenset(), None))
+            chosen = " What was chosen meanwhile is sent with its page." if self._waits else ""
+            self._desk.told.emit(BACK + chosen)
+        self._desk.changed.emit(Done(ELSEWHERE, _all_tables(), None))
 
     @Slot(object)
     def _keep_unsent(self, news: object) -> None:
         """Keep what waits in fields on this computer, for the case that the program ends too."""
         if isinstance(news, ServerLost) and self._desk.record.away is not None:
-            self.unsent.keep(self._pages())
+            self._keep_what_waits()
+            QTimer.singleShot(0, self, self._keep_what_waits)  # a choice waits from then on
+
+    @Slot()
+    def _keep_what_waits(self) -> None:
+        self._waits = self.unsent.keep(self._pages())
+
+
+def _all_tables() -> frozenset[str]:
+    from desktop_app.shop_record.tables import Base
+
+    return frozenset(Base.metadata.tables)

@@ -1,4 +1,4 @@
-"""What is typed and could not be sent: kept on this computer, in case the program ends."""
+"""What is typed or chosen and was not sent: kept on this computer, in case the program ends."""
 
 from __future__ import annotations
 
@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QWidget
 
 from desktop_app.shop_window.drafts import Drafts
 from desktop_app.shop_window.fields import TypedIn, WordsField, save_everything, unsaved_fields
+from desktop_app.shop_window.kept_choice import waiting_choices
 
 UNSENT = "not sent"
 BEFORE = "not sent before"  # by a program that has ended since
@@ -16,7 +17,7 @@ Pages = Mapping[str, QWidget]
 
 
 class Unsent:
-    """The fields of all pages that hold what is not kept, each under the name of its page."""
+    """The fields and choices of all pages that wait, each under the name of its page."""
 
     def __init__(self, drafts: Drafts) -> None:
         self._drafts = drafts
@@ -34,15 +35,20 @@ class Unsent:
         for place, page in pages.items():
             for field in unsaved_fields(page):
                 waits[_free(f"{place}: {field.accessibleName()}", waits)] = _text(field)
+            for choice in waiting_choices(page):
+                waits[_free(f"{place}: {choice.accessibleName()}", waits)] = choice.typed()
         self._drafts.keep(UNSENT, waits)
         return len(waits)
 
     def send(self, pages: Pages) -> tuple[int, int]:
-        """Save all that waits; returns in how many fields something waited, and waits still."""
-        waited = self.keep(pages)
+        """Save what was typed; returns in how many fields something waited, and waits still.
+
+        Choices are sent by themselves, with the next reading of their page.
+        """
+        waited = _typed(pages)
         for page in pages.values():
             save_everything(page)
-        return waited, self.keep(pages)
+        return waited, _typed(pages)
 
     def before(self) -> dict[str, str]:
         """Return what an earlier program could not send: the texts by page and field."""
@@ -51,6 +57,10 @@ class Unsent:
     def forget_before(self) -> None:
         """Forget that: a person has it where it belongs."""
         self._drafts.keep(BEFORE, {})
+
+
+def _typed(pages: Pages) -> int:
+    return sum(len(unsaved_fields(page)) for page in pages.values())
 
 
 def _free(name: str, taken: Mapping[str, str]) -> str:

@@ -8,7 +8,11 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QPushButton, QWidg
 
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.server_folder import read_place
-from desktop_app.shop_record.server_password import keep_password, remember_password
+from desktop_app.shop_record.server_password import (
+    keep_password,
+    newest_password,
+    remember_password,
+)
 from desktop_app.shop_record.server_trouble import ServerRefuses
 from desktop_app.shop_record.where_kept import where_kept
 from desktop_app.shop_window.desk import Desk
@@ -85,7 +89,8 @@ class WhereBox(Section):
         self._line.clear()
 
         def keep() -> bool:
-            return keep_password(address, password)
+            newest = newest_password(address, password)  # another may have been typed since
+            return keep_password(address, newest or password)
 
         self._desk.errands.run("Keeping the password", keep, self._kept)
 

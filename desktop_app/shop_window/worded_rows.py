@@ -7,8 +7,9 @@ from typing import Any, Generic, TypeVar
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QPersistentModelIndex, Qt, Signal
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QAbstractItemView, QTableView
+from PySide6.QtWidgets import QAbstractItemView
 
+from desktop_app.shop_window.shop_table import ShopTable
 from desktop_app.shop_window.texts import tooltip
 
 Index = QModelIndex | QPersistentModelIndex
@@ -50,7 +51,7 @@ class WordedRows(QAbstractTableModel, Generic[Thing]):
         return tooltip(words) if role == Qt.ItemDataRole.ToolTipRole else words
 
 
-class WordedTable(QTableView):
+class WordedTable(ShopTable):
     """A table whose chosen row is opened by Enter."""
 
     entered_on = Signal()
@@ -62,17 +63,11 @@ class WordedTable(QTableView):
             super().keyPressEvent(event)
 
 
-def lay_out_rows(
-    table: QTableView, name: str, model: WordedRows[Any], widths: Sequence[int]
-) -> None:
+def lay_out_rows(table: WordedTable, model: WordedRows[Any], widths: Sequence[int]) -> None:
     """Give a table its rows and the look of all such tables: whole rows, one of them chosen."""
-    table.setAccessibleName(name)
-    table.setModel(model)
-    table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+    table.show_rows_of(model)
     table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
-    table.setTabKeyNavigation(False)
     table.setWordWrap(False)
-    table.verticalHeader().hide()
     table.verticalHeader().setDefaultSectionSize(ROW_HEIGHT)
     for column, width in enumerate(widths):
         table.setColumnWidth(column, width)

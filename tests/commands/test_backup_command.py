@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import json
-import shutil
+from contextlib import closing
 from pathlib import Path
 
 import pytest
@@ -12,6 +12,7 @@ from desktop_app.commands.command_line import run
 from desktop_app.commands.shop_place import new_place, open_place
 from desktop_app.shop_record.backups_made import daily_backup
 from tests.conftest import NOON
+from tests.from_outside import damage, lose_photo
 from tests.shop_record.backed_up import all_files, named, through, with_photo
 
 
@@ -64,11 +65,12 @@ def test_both_say_the_same_facts_as_json(
         assert made[name] == back[name]
 
 
-@pytest.mark.embedded
 def test_a_missing_photo_is_told_by_both(
     place: str, tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
-    shutil.rmtree(Path(place) / "photos")
+    with closing(open_place(Path(place))) as record:
+        for photo in list(record.photos.all_names()):
+            lose_photo(record, photo)
     file = str(tmp_path / "shop.zip")
     assert "Not in it, because it is gone" in told(capsys, "backup", file, "--shop", place)[1]
     assert "missing in the shop already" in told(capsys, "restore", file, str(tmp_path / "b"))[1]
@@ -103,7 +105,7 @@ def test_a_file_in_the_way_of_the_new_folder_is_left_alone(
     assert (tmp_path / "note").read_text() == "mine"
 
 
-@pytest.mark.embedded
+@pytest.mark.embedded  # a server keeps no count of the entries that it was given
 def test_check_says_how_old_backups_are_and_finds_a_history_that_was_cut(
     place: str, capsys: pytest.CaptureFixture[str]
 ) -> None:
@@ -114,9 +116,7 @@ def test_check_says_how_old_backups_are_and_finds_a_history_that_was_cut(
     through(daily_backup(record))
     status, out, _ = told(capsys, "check", "--shop", place)
     assert (status, "backup" in out) == (0, False)
-    with record.reading() as connection:
-        connection.exec_driver_sql("DELETE FROM history WHERE seq = 2")
-        connection.commit()
+    damage(record, "DELETE FROM history WHERE seq = 2")
     record.close()
     found = json.loads(told(capsys, "check", "--shop", place, "--json")[1])
     of_history = [one["what"] for one in found["problems"] if one["where"] == "the history"]

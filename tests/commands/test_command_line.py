@@ -19,6 +19,7 @@ from desktop_app.parts_compared.actions import keep_instrument
 from desktop_app.parts_compared.kind_actions import copy_kind
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.write_up import WriteUp
+from tests.from_outside import damage
 
 
 class Shell:
@@ -191,16 +192,11 @@ def test_sheet_writes_a_pdf(shell: Shell, place: str, tmp_path: Path) -> None:
     assert "J-999" in shell.refused("sheet", "J-999", "--shop", place, "--out", str(out))
 
 
-@pytest.mark.embedded
 def test_check_is_quiet_about_a_whole_shop_and_finds_damage(shell: Shell, place: str) -> None:
     said = shell("check", "--shop", place, "--json")
     assert said["ok"] is True
     assert shell.status == 0
-    import sqlite3
-
-    with sqlite3.connect(Path(place) / "shop.sqlite") as raw:
-        raw.execute("UPDATE history SET who = 'x', body = body || ' ' WHERE seq = 1")
-    raw.close()
+    damage(Path(place), "UPDATE history SET who = 'x', body = body || ' ' WHERE seq = 1")
     said = shell("check", "--shop", place, "--json")
     assert shell.status == 1
     assert said["problems"][0]["where"] == "the history"

@@ -76,6 +76,7 @@ def test_no_flip_that_changes_the_record_goes_unseen(shop: Path, tmp_path: Path)
     assert unseen == []
 
 
+@pytest.mark.embedded  # a photo is a file there, and a row of a server
 def test_every_flip_in_a_photo_is_found_and_the_photo_named(shop: Path, tmp_path: Path) -> None:
     copy, chance = tmp_path / "shop", random.Random(SEED)
     shutil.copytree(shop, copy)

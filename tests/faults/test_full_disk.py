@@ -35,6 +35,7 @@ def fill(disk: Path) -> Path:
     return ballast
 
 
+@pytest.mark.embedded  # a server has a disk of its own
 def test_a_photo_and_a_deed_on_a_full_disk(own_disk: Path) -> None:
     from desktop_app.commands.shop_place import new_place
 
@@ -54,6 +55,7 @@ def test_a_photo_and_a_deed_on_a_full_disk(own_disk: Path) -> None:
     record.close()
 
 
+@pytest.mark.embedded  # a server has a disk of its own
 def test_what_was_typed_stays_in_its_field(own_disk: Path, qtbot: QtBot) -> None:
     with sitting(qtbot, own_disk / "shop", NOON) as at:
         take_in(at, "misses when damp", "90100")
@@ -74,6 +76,7 @@ def test_what_was_typed_stays_in_its_field(own_disk: Path, qtbot: QtBot) -> None
         assert connection.exec_driver_sql("SELECT cause FROM job").scalar_one().startswith("tip")
 
 
+@pytest.mark.embedded  # a server has a disk of its own
 @pytest.mark.parametrize("call", ["write", "fsync", "replace"])
 def test_a_disk_that_refuses_at_any_point_leaves_no_half_photo(
     shop: ShopRecord, monkeypatch: pytest.MonkeyPatch, call: str

@@ -7,11 +7,13 @@ import shutil
 from pathlib import Path
 
 import pytest
+from sqlalchemy import text
 
 from desktop_app.commands.checking import check
 from desktop_app.shop_record.history import GENESIS, chained_hash, last_entry
 from desktop_app.shop_record.trouble import ShopTrouble
-from tests.faults.busy_shop import busy_shop, by_hand, found_in, opened, photos_of
+from tests.faults.busy_shop import busy_shop, found_in, opened, photos_of
+from tests.from_outside import damage, hands_in, lose_photo, spoil_photo
 from tests.servers import copy_shop
 
 
@@ -37,34 +39,30 @@ def shop(made: Path, tmp_path: Path) -> Path:
 
 def chain_anew(shop: Path) -> None:
     """Compute every hash of the history again, as somebody would who knows how."""
-    with by_hand(shop) as raw:
+    write = text("UPDATE history SET hash = :hash WHERE seq = :seq")
+    with hands_in(shop) as raw:
         previous = GENESIS
-        for seq, body in raw.execute("SELECT seq, body FROM history ORDER BY seq").fetchall():
+        for seq, body in raw.execute(text("SELECT seq, body FROM history ORDER BY seq")).all():
             previous = chained_hash(previous, seq, body)
-            raw.execute("UPDATE history SET hash = ? WHERE seq = ?", (previous, seq))
+            raw.execute(write, {"hash": previous, "seq": seq})
 
 
-@pytest.mark.embedded
 def test_exactly_the_photos_that_were_touched_are_named(shop: Path) -> None:
     with opened(shop) as record:
-        photos = [record.photos.path(sha256) for sha256, _ in photos_of(record)]
-    gone, changed, one, other = photos[:4]
-    gone.unlink()
-    for path in (changed, one, other):
-        path.chmod(0o644)
-    changed.write_bytes(b"another picture")
-    first, second = one.read_bytes(), other.read_bytes()
-    one.write_bytes(second)
-    other.write_bytes(first)
+        photos = [sha256 for sha256, _ in photos_of(record)]
+        gone, changed, one, other = photos[:4]
+        first, second = record.photos.read(one), record.photos.read(other)
+        lose_photo(record, gone)
+        for sha256, content in ((changed, b"another picture"), (one, second), (other, first)):
+            spoil_photo(record, sha256, content)
     problems = found_in(shop)
-    named = {path.name: p.what for p in problems for path in photos if path.name in p.what}
+    named = {sha256: p.what for p in problems for sha256 in photos if sha256 in p.what}
     assert len(problems) == len(named) == 4
-    assert named.keys() == {path.name for path in photos[:4]}
-    assert ["missing" in named[path.name] for path in photos[:4]] == [True, False, False, False]
+    assert named.keys() == set(photos[:4])
+    assert ["missing" in named[sha256] for sha256 in photos[:4]] == [True, False, False, False]
     assert all(problem.lost and problem.do for problem in problems)
 
 
-@pytest.mark.embedded
 @pytest.mark.parametrize(
     ("sql", "where", "says"),
     [
@@ -78,13 +76,11 @@ def test_exactly_the_photos_that_were_touched_are_named(shop: Path) -> None:
 def test_exactly_the_row_that_was_changed_is_named(
     shop: Path, sql: str, where: str, says: str
 ) -> None:
-    with by_hand(shop) as raw:
-        raw.execute(sql)
+    damage(shop, sql)
     found = [p for p in found_in(shop) if p.where != "the search index"]
     assert [(p.where, says in p.what) for p in found] == [(where, True)]
 
 
-@pytest.mark.embedded
 @pytest.mark.parametrize(
     "sql",
     [
@@ -94,8 +90,7 @@ def test_exactly_the_row_that_was_changed_is_named(
     ],
 )
 def test_an_entry_edited_taken_out_or_cut_off_is_found(shop: Path, sql: str) -> None:
-    with by_hand(shop) as raw:
-        raw.execute(sql)
+    damage(shop, sql)
     assert "the history" in {problem.where for problem in found_in(shop)}
 
 
@@ -103,23 +98,23 @@ def forge(shop: Path) -> str:
     """Change a row, its entry and all hashes from there on; returns the anchor from before."""
     with opened(shop) as record, record.reading() as connection:
         number, sha256 = last_entry(connection)
-    with by_hand(shop) as raw:
-        seq, body = raw.execute("SELECT seq, body FROM history WHERE words = 'Add Bram'").fetchone()
-        facts = json.loads(body.replace("Bram", "Oskar"))
-        again = json.dumps(facts, sort_keys=True, separators=(",", ":"), ensure_ascii=False)
-        raw.execute("UPDATE history SET body = ?, words = 'Add Oskar' WHERE seq = ?", (again, seq))
-        raw.execute("UPDATE person SET name = 'Oskar' WHERE name = 'Bram'")
+    with hands_in(shop) as raw:
+        wanted = text("SELECT seq, body FROM history WHERE words = 'Add Bram'")
+        seq, body = raw.execute(wanted).one()
+    facts = json.loads(body.replace("Bram", "Oskar"))
+    again = json.dumps(facts, sort_keys=True, separators=(",", ":"), ensure_ascii=False)
+    entry = "UPDATE history SET body = :again, words = 'Add Oskar' WHERE seq = :seq"
+    damage(shop, entry, again=again, seq=seq)
+    damage(shop, "UPDATE person SET name = 'Oskar' WHERE name = 'Bram'")
     chain_anew(shop)
     return f"{number}:{sha256[:16]}"
 
 
-@pytest.mark.embedded
 def test_a_whole_history_written_anew_is_found_by_the_backup_of_that_day(shop: Path) -> None:
     forge(shop)
     assert ["written anew" in problem.what for problem in found_in(shop)] == [True]
 
 
-@pytest.mark.embedded
 def test_without_a_backup_what_was_printed_finds_it(shop: Path) -> None:
     shutil.rmtree(shop / "backups")
     anchor = forge(shop)

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import hashlib
 import json
-import sqlite3
 import subprocess
 import sys
 import zipfile
@@ -27,6 +26,7 @@ from desktop_app.shop_record.record import FILE_NAME, ShopRecord, create_shop
 from desktop_app.shop_record.resource_folder import resource_path
 from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 from tests.conftest import NOON
+from tests.from_outside import damage, spoil_photo
 from tests.job_history.told import SYMPTOMS, copied, history, sealed, verified
 from tests.part_photos.bench_pictures import encoded, noisy
 from tests.parts_compared.sheet_story import RotorStory, a_rotor, kinds
@@ -284,14 +284,11 @@ def test_a_photo_that_was_taken_out_again_is_in_it_and_said_so(
     assert verified(tmp_path / "copy") == (0, WHOLE)
 
 
-@pytest.mark.embedded
 def test_a_photo_that_is_damaged_in_the_shop_is_left_out_and_told(
     rotor: RotorStory, tmp_path: Path
 ) -> None:
     sha256 = hashlib.sha256(PHOTO).hexdigest()
-    place = rotor.record.photos.path(sha256)
-    place.chmod(0o644)
-    place.write_bytes(PHOTO[:-1])
+    spoil_photo(rotor.record, sha256, PHOTO[:-1])
     made = sealed(rotor.record, rotor.job, tmp_path / "copy")
     assert made.facts.missing_photos == (sha256,)
     assert f"gone or damaged in the shop: photo {sha256}" in (
@@ -300,13 +297,10 @@ def test_a_photo_that_is_damaged_in_the_shop_is_left_out_and_told(
     assert verified(tmp_path / "copy") == (0, WHOLE)
 
 
-@pytest.mark.embedded
 def test_a_history_that_is_not_whole_is_refused_by_the_entrys_number(
     rotor: RotorStory, tmp_path: Path
 ) -> None:
-    with sqlite3.connect(rotor.record.folder / FILE_NAME) as raw:
-        raw.execute("UPDATE history SET body = replace(body, 'burned back', 'was fine')")
-    raw.close()
+    damage(rotor.record, "UPDATE history SET body = replace(body, 'burned back', 'was fine')")
     first = history(rotor.record, rotor.job).first
     with pytest.raises(ShopDamaged, match=f"Entry {first} of the history"):
         sealed(rotor.record, rotor.job, tmp_path / "copy")

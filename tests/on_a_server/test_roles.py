@@ -11,7 +11,7 @@ import pytest
 
 from desktop_app.commands.shop_place import kinds_of
 from desktop_app.repair_jobs import actions
-from desktop_app.shop_record import dialect_postgres
+from desktop_app.shop_record import dialect_postgres, upgrade
 from desktop_app.shop_record.generations import make_generation
 from desktop_app.shop_record.move_shop import move_to_server
 from desktop_app.shop_record.server_address import ServerAddress
@@ -196,6 +196,26 @@ def test_a_table_that_comes_later_is_the_workers_too(server: Server, shop: Serve
         assert said(server, worker_of(shop), shop.database, words) == ""
     assert said(server, reader_of(shop), shop.database, "SELECT * FROM tow_truck") == ""
     assert NOT_ALLOWED in said(server, reader_of(shop), shop.database, add)
+
+
+@pytest.mark.parametrize("who", [reader_of, worker_of])
+def test_an_update_is_its_owners(
+    server: Server, shop: ServerAddress, tmp_path: Path, who: Callable[[ServerAddress], str]
+) -> None:
+    older, newest = upgrade.STEPS[-2:]
+    form = "UPDATE alembic_version SET version_num = '{}'"
+    server.sql(form.format(older), shop.database)
+    with (
+        pytest.raises(ShopTrouble) as trouble,
+        opened_as(server, who(shop), shop.database, tmp_path / "bay"),
+    ):
+        pass
+    assert "needs an update" in trouble.value.what
+    assert f"owner ({OWNER}) makes it by opening the shop once" in trouble.value.do
+    assert not (tmp_path / "bay" / "backups").exists()
+    server.sql(form.format(newest), shop.database)
+    with opened_as(server, who(shop), shop.database, tmp_path / "bay") as record:
+        assert problems_of(record) == []
 
 
 def test_rights_can_be_given_again(server: Server, shop: ServerAddress) -> None:

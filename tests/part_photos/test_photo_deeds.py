@@ -26,6 +26,7 @@ from desktop_app.part_photos.upright_picture import open_picture
 from desktop_app.parts_compared.stored import Pair, PairPhoto
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
+from tests.from_outside import GONE, lose_photo
 from tests.part_photos.bench_pictures import encoded, exif, noisy, picture
 
 CAP = encoded(picture(), "JPEG", exif(6, "2026:11:13 16:40:05"))
@@ -151,7 +152,6 @@ def test_a_full_disk_names_the_photo(record: ShopRecord, monkeypatch: pytest.Mon
         take_in(record, Arrival("a.jpg", content=CAP))
 
 
-@pytest.mark.embedded
 def test_a_thumbnail_is_made_once_and_again_when_lost(record: ShopRecord, job_id: int) -> None:
     taken = take_in(record, Arrival("a", content=encoded(noisy(600, 400))))
     folder = thumbnails_of(record)
@@ -162,10 +162,10 @@ def test_a_thumbnail_is_made_once_and_again_when_lost(record: ShopRecord, job_id
     made = folder.jpeg(taken.sha256, taken.media_type)
     assert open_picture(made, "image/jpeg").size == (256, 171)
     assert path.read_bytes() == made
-    record.photos.path(taken.sha256).unlink()
+    lose_photo(record, taken.sha256)
     assert folder.jpeg(taken.sha256, taken.media_type) == made
     path.unlink()
-    with pytest.raises(ShopTrouble, match="not in the shop's folder any more"):
+    with pytest.raises(ShopTrouble, match=GONE):
         folder.jpeg(taken.sha256, taken.media_type)
 
 

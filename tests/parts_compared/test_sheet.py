@@ -25,6 +25,7 @@ from desktop_app.repair_jobs.actions import write_concern
 from desktop_app.shop_record.house_rules import change_rule
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
+from tests.from_outside import GONE, lose_photo
 from tests.part_photos.bench_pictures import encoded, picture
 from tests.parts_compared.sheet_story import (
     SIDE,
@@ -198,14 +199,13 @@ def test_two_views_are_printed_and_those_with_both_parts_come_first(rotor: Rotor
     assert "underside" not in words
 
 
-@pytest.mark.embedded
 def test_a_missing_side_and_a_lost_file_are_said_in_the_photos_place(rotor: RotorStory) -> None:
     lost = encoded(picture(640, 480))
     rotor.photograph(TOP, lost, None)
     sha256 = read_sheet(rotor.record, rotor.job, kinds()).pairs[0].pair.photos[0].sha256
-    rotor.record.photos.path(sha256).unlink()
+    lose_photo(rotor.record, sha256)
     words = words_in(rotor.pdf())
-    assert "is not in the shop's folder any more" in words
+    assert GONE.search(words)
     assert "No photo of this part in this view." in words
 
 

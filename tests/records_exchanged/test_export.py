@@ -20,6 +20,7 @@ from desktop_app.repair_jobs.stored import Person
 from desktop_app.shop_record.check import check_shop
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
+from tests.from_outside import lose_photo, spoil_photo
 from tests.records_exchanged.exported import NASTY, export, files_of, fill, walked
 from tests.records_exchanged.importing import a_shop, bring_in, counts, found_by
 
@@ -206,15 +207,13 @@ def test_a_folder_that_holds_something_is_left_as_it_is(shop: ShopRecord, tmp_pa
     assert [file.name for file in tmp_path.iterdir()] == ["note.txt"]
 
 
-@pytest.mark.embedded
 def test_a_photo_that_is_gone_or_damaged_is_told_and_the_rest_written(
     folder: Path, other: ShopRecord, tmp_path: Path
 ) -> None:
     walked(bring_back(other, folder))
-    kept = sorted(file for file in other.photos.folder.rglob("*") if file.is_file())
-    kept[0].unlink()
-    kept[1].chmod(0o644)
-    kept[1].write_bytes(b"changed")
+    gone, changed, *_ = sorted(other.photos.all_names())
+    lose_photo(other, gone)
+    spoil_photo(other, changed, b"changed")
     told = export(other, tmp_path / "out")
     assert len({one.split(" of ")[0] for one in told.missing}) == 2
     rows = rows_in(tmp_path / "out", "photo_files.csv")

@@ -223,7 +223,7 @@ def test_people_come_and_go_and_keep_their_name(shop: ShopRecord) -> None:
     with shop.reading() as connection:
         assert people_here(connection) == ()
     assert job(shop, one).technician == "Tuuli"
-    actions.add_person(shop, "Tuuli")
+    actions.add_person(shop, "Tu\x00uli")
     with shop.reading() as connection:
         assert people_here(connection) == ((1, "Tuuli"),)
 

@@ -9,6 +9,7 @@ import pytest
 from desktop_app.repair_jobs import actions, odometer_actions, vehicle_actions
 from desktop_app.repair_jobs.job_view import JobView, VehicleSeen
 from desktop_app.repair_jobs.known_car import KnownCar, Typed, against_the_same, news_of
+from desktop_app.repair_jobs.stored import Vehicle
 from desktop_app.repair_jobs.stored_known_car import find_vehicle, jobs_beside, read_known_car
 from desktop_app.repair_jobs.stored_reading import read_job
 from desktop_app.repair_jobs.write_up import WriteUp
@@ -162,6 +163,21 @@ def test_the_car_seen_last_is_meant_by_a_plate(shop: ShopRecord) -> None:
         assert find_vehicle(connection, "KM 77") == 1
         assert find_vehicle(connection, "KM 77", OTHER) == 2
         assert find_vehicle(connection, "KM 77", VIN[:8]) == 1
+
+
+def test_a_car_that_never_came_is_not_the_one_seen_last(shop: ShopRecord) -> None:
+    take_in(shop)
+    with shop.deed("Write a car down") as deed:
+        deed.add(Vehicle, plate="KM 77", plate_key="KM77", odometer_unit="km")
+    with shop.reading() as connection:
+        assert find_vehicle(connection, "km 77") == 1
+
+
+def test_a_vin_is_found_past_what_no_text_can_hold(shop: ShopRecord) -> None:
+    take_in(shop, vin=VIN)
+    with shop.reading() as connection:
+        assert find_vehicle(connection, vin=f"{VIN[:9]}\x00{VIN[9:]}") == 1
+        assert find_vehicle(connection, "\x00\udcff", "\x00\udcff") is None
 
 
 def test_readings_keep_their_numbers_when_their_unit_is_mended(shop: ShopRecord) -> None:

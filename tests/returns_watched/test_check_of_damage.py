@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import sqlite3
-from contextlib import closing
 from datetime import date
 
 import pytest
@@ -17,21 +15,13 @@ from desktop_app.returns_watched.stored_columns import read_columns
 from desktop_app.returns_watched.stored_facts import read_facts
 from desktop_app.returns_watched.stored_windows import read_kind_windows
 from desktop_app.shop_record.house_rules import change_rule
-from desktop_app.shop_record.record import FILE_NAME, ShopRecord
+from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
+from tests.from_outside import damage
 from tests.watched_shop import a_week_of_returns, judge_return
-
-pytestmark = pytest.mark.embedded
 
 JOB = ("UPDATE job SET {} WHERE id = 1", "job row 1, job J-104")
 VISIT = ("UPDATE visit SET {} WHERE id = 1", "visit row 1")
-
-
-def damage(shop: ShopRecord, change: str) -> None:
-    """Change the record from outside, as no deed does."""
-    with closing(sqlite3.connect(shop.folder / FILE_NAME)) as raw, raw:
-        raw.execute("PRAGMA ignore_check_constraints = ON")
-        raw.execute(change)
 
 
 def listed(shop: ShopRecord) -> list[str]:

@@ -18,10 +18,9 @@ from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopDamaged
 from desktop_app.weekly_report.actions import look_at_week
 from desktop_app.weekly_report.week import read_week
-from tests.returns_watched.test_check_of_damage import damage, listed
+from tests.from_outside import damage
+from tests.returns_watched.test_check_of_damage import listed
 from tests.watched_shop import a_week_of_returns, judge_return
-
-pytestmark = pytest.mark.embedded
 
 TODAY, WEEK = date(2026, 11, 16), read_week("2026-W46")
 

@@ -2,16 +2,13 @@
 
 from __future__ import annotations
 
-import sqlite3
-
 import pytest
 
 from desktop_app.returns_watched.stored_returns import read_returns
-from desktop_app.shop_record.record import FILE_NAME, ShopRecord
+from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopDamaged
+from tests.from_outside import damage
 from tests.watched_shop import a_week_of_returns
-
-pytestmark = pytest.mark.embedded
 
 
 @pytest.mark.parametrize(
@@ -26,15 +23,13 @@ pytestmark = pytest.mark.embedded
 )
 def test_what_was_damaged_from_outside_is_named(shop: ShopRecord, change: str, shown: str) -> None:
     a_week_of_returns(shop)
-    with sqlite3.connect(shop.folder / FILE_NAME) as raw:
-        if "return_link" in change:
-            raw.execute("PRAGMA ignore_check_constraints = ON")
-            raw.execute(
-                "INSERT INTO return_link (earlier_job_id, later_job_id, judgement, why, judged_by,"
-                " change_promised, same_vehicle) VALUES (1, 2, 'unrelated', '', '', '', 1)"
-            )
-        raw.execute(change)
-    raw.close()
+    if "return_link" in change:
+        damage(
+            shop,
+            "INSERT INTO return_link (earlier_job_id, later_job_id, judgement, why, judged_by,"
+            " change_promised, same_vehicle) VALUES (1, 2, 'unrelated', '', '', '', 1)",
+        )
+    damage(shop, change)
     with shop.reading() as connection, pytest.raises(ShopDamaged) as told:
         read_returns(connection)
     assert shown in told.value.sentence()

@@ -77,7 +77,7 @@ links = st.tuples(
     st.integers(0, 11),
     st.integers(0, 11),
     st.sampled_from(["same part", "same symptom", "unrelated", None]),
-    st.booleans(),
+    st.sampled_from([0, 1]),
     st.sampled_from([None, "fitted-badly", "other-use"]),
 )
 events = st.tuples(

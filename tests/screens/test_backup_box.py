@@ -12,6 +12,7 @@ from pytestqt.qtbot import QtBot
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.restore import restore_backup
 from tests.conftest import NOON
+from tests.from_outside import lose_photo
 from tests.records_exchanged.importing import a_shop
 from tests.screens.records_page import AtThePage
 from tests.shop_record.backed_up import through, with_photo
@@ -56,9 +57,8 @@ def test_a_dialog_that_is_put_away_writes_nothing(
     assert set(tmp_path.iterdir()) == before
 
 
-@pytest.mark.embedded
 def test_a_missing_photo_is_told(at: AtThePage, tmp_path: Path) -> None:
-    at.record.photos.path(with_photo(at.record)).unlink()
+    lose_photo(at.record, with_photo(at.record))
     at.save_as(tmp_path / "shop.zip", "Back up now…")
     assert at.says("1 photos are gone or damaged in the shop, so they are not in it")
 

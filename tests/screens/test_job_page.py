@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-import sqlite3
 from collections.abc import Iterator
-from contextlib import closing
 from typing import TypeVar
 
 import pytest
@@ -21,9 +19,10 @@ from desktop_app.repair_jobs.screen.heard_section import HeardSection
 from desktop_app.repair_jobs.screen.job_page import JobPage
 from desktop_app.repair_jobs.stored_reading import read_job
 from desktop_app.repair_jobs.write_up import WriteUp
-from desktop_app.shop_record.record import FILE_NAME, ShopRecord
+from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import LineField
+from tests.from_outside import damage
 
 W = TypeVar("W", bound=QWidget)
 CONTROL = Qt.KeyboardModifier.ControlModifier
@@ -223,14 +222,6 @@ def test_odometers_are_read_once_a_show_and_the_shops_use_once_until_a_visit_cha
         event.remove(engine, "before_cursor_execute", hear)
 
 
-def damage(shop: ShopRecord, change: str) -> None:
-    """Change the record from outside, as no deed does."""
-    with closing(sqlite3.connect(shop.folder / FILE_NAME)) as raw, raw:
-        raw.execute("PRAGMA ignore_check_constraints = ON")
-        raw.execute(change)
-
-
-@pytest.mark.embedded
 def test_a_damaged_part_is_said_and_the_rest_of_the_page_stays(
     page: JobPage, shop: ShopRecord
 ) -> None:
@@ -244,7 +235,6 @@ def test_a_damaged_part_is_said_and_the_rest_of_the_page_stays(
     assert any("misses when damp" in one.toPlainText() for one in page.findChildren(QPlainTextEdit))
 
 
-@pytest.mark.embedded
 @pytest.mark.parametrize(
     "change", ["proof_level = 9", "proof_level = -1", "window_rule = 'nope'", "window_days = -3"]
 )

@@ -21,6 +21,7 @@ from desktop_app.part_photos.screen.locked_views import LockedViews
 from desktop_app.part_photos.screen.photo_stage import PhotoStage
 from desktop_app.shop_record.record import create_shop
 from desktop_app.shop_window.desk import Desk
+from tests.from_outside import GONE, lose_photo
 from tests.part_photos.bench_pictures import (
     encoded,
     job_with_no_photos,
@@ -163,14 +164,13 @@ def test_a_side_without_a_photo_says_so(desk: Desk, views: LockedViews) -> None:
     assert views.replacement.accessibleName() == "Replacement: No photo of the replacement here yet"
 
 
-@pytest.mark.embedded
 def test_a_lost_original_is_said_on_the_stage(qtbot: QtBot, desk: Desk, job_id: int) -> None:
     (photo,) = kept(desk, job_id, encoded(picture()))
-    desk.record.photos.path(photo.sha256).unlink()
+    lose_photo(desk.record, photo.sha256)
     stage = PhotoStage(desk, "Removed part")
     qtbot.addWidget(stage)
     stage.show_photo(photo)
-    qtbot.waitUntil(lambda: "not in the shop's folder any more" in stage.accessibleName())
+    qtbot.waitUntil(lambda: GONE.search(stage.accessibleName()))
 
 
 def test_a_stage_that_is_gone_is_not_drawn_on(qtbot: QtBot, desk: Desk, job_id: int) -> None:

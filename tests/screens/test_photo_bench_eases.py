@@ -22,6 +22,7 @@ from desktop_app.part_photos.stored_scales import scale_of_photo
 from desktop_app.shop_record.house_rules import change_rule
 from desktop_app.shop_record.record import create_shop
 from desktop_app.shop_window.desk import Desk
+from tests.from_outside import lose_photo, spoil_photo
 from tests.part_photos.bench_pictures import job_with_no_photos, monday
 from tests.screens.bench_desk import retype, words_of
 from tests.screens.marking import (
@@ -73,15 +74,16 @@ def test_a_known_length_that_is_half_typed_keeps_the_unit_it_was_begun_in(
     assert (there is None) == (typed == "600")
 
 
-@pytest.mark.embedded
 @pytest.mark.parametrize("gone", [True, False])
 def test_a_photo_that_cannot_be_opened_is_named_and_nothing_waits_for_it(
     qtbot: QtBot, desk: Desk, gone: bool
 ) -> None:
     photos = kept(desk, job_with_no_photos(desk.record), plate(), plate(6))
-    for file in desk.record.folder.rglob(f"{photos[1].sha256}*"):
-        file.chmod(0o644)
-        file.unlink() if gone else file.write_bytes(b"junk")
+    spoil_photo(desk.record, photos[1].sha256, b"junk")
+    if gone:
+        lose_photo(desk.record, photos[1].sha256)
+    for thumbnail in desk.record.folder.rglob(f"{photos[1].sha256}-*"):
+        thumbnail.unlink() if gone else thumbnail.write_bytes(b"junk")
     bench = PhotoBench(desk, *photos)
     qtbot.addWidget(bench)
     bench.resize(1280, 820)

@@ -23,6 +23,7 @@ from desktop_app.part_photos.screen.photo_tray import PhotoTray
 from desktop_app.shop_record.record import create_shop
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.errands import Errand
+from tests.from_outside import lose_photo
 from tests.part_photos.bench_pictures import (
     job_with_no_photos,
     monday,
@@ -253,7 +254,6 @@ def test_words_for_a_photo_that_is_gone_do_not_land_on_another(
     assert named(tray, QLineEdit, "Note on the chosen photo").text() == ""
 
 
-@pytest.mark.embedded
 def test_thumbnails_come_and_a_lost_original_is_said(
     qtbot: QtBot, desk: Desk, tray: PhotoTray, job_id: int
 ) -> None:
@@ -263,7 +263,7 @@ def test_thumbnails_come_and_a_lost_original_is_said(
     assert strip.count() == 2
     folder = desk.record.folder / "thumbnails"
     qtbot.waitUntil(lambda: not desk.errands.busy())
-    desk.record.photos.path(second.sha256).unlink()
+    lose_photo(desk.record, second.sha256)
     for path in folder.rglob("*.jpg"):
         path.unlink()
     other = Desk(desk.record)

@@ -22,6 +22,7 @@ from desktop_app.part_photos.screen.picture_image import as_image, first_view, f
 from desktop_app.shop_record.record import create_shop
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
+from tests.from_outside import spoil_photo
 from tests.part_photos.bench_pictures import (
     ENDINGS,
     encoded,
@@ -99,10 +100,9 @@ def test_there_is_no_first_view_where_nothing_is_gained(
     assert first_view(desk.record, on_job(desk, encoded(noisy(200, 150), kind)), longest) is None
 
 
-@pytest.mark.embedded
 def test_an_original_that_was_spoilt_later_is_said(desk: Desk) -> None:
     photo = on_job(desk, encoded(noisy(800, 600)))
-    desk.record.photos.path(photo.sha256).write_bytes(b"\xff\xd8\xff and nothing more")
+    spoil_photo(desk.record, photo.sha256, b"\xff\xd8\xff and nothing more")
     for opened in (full_picture, lambda record, it: first_view(record, it, 100)):
         with pytest.raises(ShopTrouble, match="can't be read any more"):
             opened(desk.record, photo)

@@ -26,6 +26,7 @@ def place(tmp_path: Path) -> Path:
     return tmp_path / "shop"
 
 
+@pytest.mark.embedded  # so many jobs are written straight into the file
 def test_an_answer_before_the_index_says_so_and_is_given_again_after(
     place: Path, qtbot: QtBot
 ) -> None:

@@ -9,12 +9,7 @@ from pathlib import Path
 
 import pytest
 
-from desktop_app.shop_record.own_start import (
-    asked_module,
-    leave_system_its_libraries,
-    module_order,
-    program_order,
-)
+from desktop_app.shop_record.own_start import asked_module, module_order, program_order
 from tests.fences import ROOT, imports, sources
 
 READING = "desktop_app.part_photos.read_apart.reading_process"
@@ -54,18 +49,6 @@ def test_what_names_no_module_of_ours_stays_as_it_was_said(said: list[str]) -> N
     words = ["benchwitness", *said]
     assert asked_module(words) is None
     assert words == ["benchwitness", *said]
-
-
-@pytest.mark.parametrize("before", [None, "there"])
-def test_programs_of_the_system_find_their_own_libraries(
-    before: str | None, monkeypatch: pytest.MonkeyPatch
-) -> None:
-    monkeypatch.setenv("LD_LIBRARY_PATH", "inside")
-    monkeypatch.delenv("LD_LIBRARY_PATH_ORIG", raising=False)
-    if before is not None:
-        monkeypatch.setenv("LD_LIBRARY_PATH_ORIG", before)
-    leave_system_its_libraries()
-    assert os.environ.get("LD_LIBRARY_PATH") == before
 
 
 def test_nothing_else_starts_this_program_or_its_processes() -> None:

@@ -2,20 +2,20 @@
 
 from __future__ import annotations
 
-import sqlite3
 from datetime import date
 
 import pytest
+from sqlalchemy import func, select
 
+from desktop_app.repair_jobs.stored import Job
 from desktop_app.returns_watched.met_by import NOBODY
-from desktop_app.shop_record.record import FILE_NAME, ShopRecord
+from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopDamaged
 from desktop_app.weekly_report.actions import look_at_week
 from desktop_app.weekly_report.job_fate import JobFate
 from desktop_app.weekly_report.week import week_of
+from tests.from_outside import damage
 from tests.watched_shop import a_week_of_returns
-
-pytestmark = pytest.mark.embedded
 
 
 @pytest.mark.parametrize(
@@ -30,11 +30,9 @@ def test_the_first_damaged_job_of_the_year_is_named(
     shop: ShopRecord, change: str, told: tuple[str, str]
 ) -> None:
     a_week_of_returns(shop)
-    with sqlite3.connect(shop.folder / FILE_NAME) as raw:
-        raw.execute("PRAGMA ignore_check_constraints = ON")
-        raw.execute(f"UPDATE job SET {change} WHERE left_at IS NOT NULL")
-        row = raw.execute("SELECT min(id) FROM job WHERE left_at IS NOT NULL").fetchone()[0]
-    raw.close()
+    damage(shop, f"UPDATE job SET {change} WHERE left_at IS NOT NULL")
+    with shop.reading() as connection:
+        row = connection.execute(select(func.min(Job.id)).where(Job.left_at.is_not(None))).scalar()
     with pytest.raises(ShopDamaged) as trouble:
         look_at_week(shop, week_of(shop.clock().date()))
     for part in (*told, f"job row {row}"):

@@ -32,7 +32,7 @@ class HistoryList(QSplitter):
         self.setChildrenCollapsible(False)
         self._entries: tuple[EntryTold, ...] = ()
         self._rows: WordedRows[EntryTold] = WordedRows(HEADERS, entry_words)
-        self._table = WordedTable()
+        self._table = WordedTable("What was done to this job, newest first")
         self._said = plain_label("", wrap=True)
         self._lay_out()
 
@@ -43,12 +43,12 @@ class HistoryList(QSplitter):
         self._rows.show_things(self._entries)
         again = (i for i, e in enumerate(entries) if marked is not None and e.seq == marked.seq)
         if entries:
-            self._table.selectRow(next(again, 0))
+            self._table.mark_row(next(again, 0))
         self._show_marked()
 
     def marked(self) -> EntryTold | None:
         """Return the entry that is marked, if there is one."""
-        row = self._table.currentIndex().row()
+        row = self._table.marked_row()
         return self._entries[row] if 0 <= row < len(self._entries) else None
 
     def take_focus(self) -> None:
@@ -56,7 +56,7 @@ class HistoryList(QSplitter):
         self._table.setFocus()
 
     def _lay_out(self) -> None:
-        lay_out_rows(self._table, "What was done to this job, newest first", self._rows, WIDTHS)
+        lay_out_rows(self._table, self._rows, WIDTHS)
         header = self._table.horizontalHeader()
         for narrow in (_NUMBER, _WHEN, _NOW):
             header.setSectionResizeMode(narrow, QHeaderView.ResizeMode.ResizeToContents)

@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import Any
 
 from PySide6.QtCore import Qt, Slot
-from PySide6.QtGui import QCloseEvent, QKeySequence, QShortcut
+from PySide6.QtGui import QCloseEvent
 from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 from shiboken6 import isValid
 
@@ -25,6 +25,7 @@ from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.errands import Errand
+from desktop_app.shop_window.keys import on_key
 from desktop_app.shop_window.texts import plain_label, tooltip
 
 _READING = "The history is being read …"
@@ -60,7 +61,7 @@ class HistoryWindow(QWidget):
         self._list.chosen.connect(self._show_marked)
         self._undo.clicked.connect(self._press_undo)
         self._seal.clicked.connect(self._ask_where)
-        QShortcut(QKeySequence(Qt.Key.Key_Escape), self).activated.connect(self.close)
+        on_key(self, Qt.Key.Key_Escape, "closes the history", self.close)
         desk.changed.connect(self._hear)
         desk.told.connect(self._hear_trouble)
         self._show_marked()

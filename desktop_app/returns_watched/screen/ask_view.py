@@ -32,7 +32,7 @@ class AskView(QWidget):
         self._desk = desk
         self._asks: tuple[ToAsk, ...] = ()
         self._at = -1
-        self._rows, self._table = WordedRows(HEADERS, ask_words), WordedTable()
+        self._rows, self._table = WordedRows(HEADERS, ask_words), WordedTable("Whom to ask")
         self._none = plain_label("", wrap=True)
         self._whom = plain_label("", "heading", wrap=True)
         self._what = plain_label("", wrap=True)
@@ -68,7 +68,7 @@ class AskView(QWidget):
 
     def _build_table(self) -> None:
         table = self._table
-        lay_out_rows(table, "Whom to ask", self._rows, WIDTHS)
+        lay_out_rows(table, self._rows, WIDTHS)
         table.horizontalHeader().setStretchLastSection(True)
         table.selectionModel().currentRowChanged.connect(self._row_changed)
         table.doubleClicked.connect(self._open_marked)
@@ -94,8 +94,8 @@ class AskView(QWidget):
         self._box.setVisible(self._at >= 0)
         if self._at < 0:
             return
-        if self._table.currentIndex().row() != at:
-            self._table.selectRow(at)
+        if self._table.marked_row() != at:
+            self._table.mark_row(at)
         ask = self._asks[at]
         self._told.show_job(ask.job.job_id)
         whom = ask.beside.customer or "no name written down"
@@ -113,7 +113,7 @@ class AskView(QWidget):
     @Slot(QModelIndex, QModelIndex)
     def _row_changed(self, now: QModelIndex, _before: QModelIndex) -> None:
         if now.isValid():
-            self._look_at(now.row())
+            self._look_at(self._table.row_of(now))
 
     @Slot()
     def _note(self) -> None:

@@ -24,8 +24,9 @@ from desktop_app.returns_watched.screen.typed_field import NO_NAME, TypedField
 from desktop_app.returns_watched.stored_customers_asked import answers_of_job
 from desktop_app.shop_record.written_meanwhile import Shown
 from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.fields import ChoiceField, Labelled
+from desktop_app.shop_window.fields import Labelled
 from desktop_app.shop_window.flow_row import FlowRow
+from desktop_app.shop_window.kept_choice import KeptChoiceField
 from desktop_app.shop_window.texts import plain_label
 
 HEARD_BY = [
@@ -98,9 +99,8 @@ class AskedRow(QWidget):
         self._unit: DistanceUnit = "mi"
         day = said.on.isoformat()
         self.name = f"The answer of {day} ({job_number})"
-        self._answer = ChoiceField(
-            f"Answer of {day}", [(one.value, one.value) for one in Answer], self._save_answer
-        )
+        answers = [(one.value, one.value) for one in Answer]
+        self._answer = KeptChoiceField(desk, f"Answer of {day}", answers, self._save_answer)
         self._odometer = TypedField(
             "Odometer as told",
             self._read,
@@ -108,7 +108,8 @@ class AskedRow(QWidget):
             shown=lambda read: f"{read:,}",
         )
         self._words = TypedField("In the customer's words", str.strip, self._save_words)
-        self._source = ChoiceField(f"How it became known on {day}", HEARD_BY, self._save_source)
+        known = f"How it became known on {day}"
+        self._source = KeptChoiceField(desk, known, HEARD_BY, self._save_source)
         self._source_box = Labelled("Known by", self._source)
         self._odometer_holds, self._words_hold = (
             WhichHolds(desk, field) for field in (self._odometer, self._words)
@@ -155,17 +156,11 @@ class AskedRow(QWidget):
         return read_odometer(text, self._unit) if text.strip() else None
 
     def _save_answer(self, answer: str) -> object:
-        done = self._desk.do(customer_actions.change_answer, self._said.id, answer)
-        if done is None:
-            self._answer.show_value(self._said.answer.value)
-        return done
+        return self._desk.do(customer_actions.change_answer, self._said.id, answer)
 
     def _save_source(self, source: str) -> object:
         shown = Shown(self._said.source.value)
-        done = self._desk.do(customer_actions.say_source, self._said.id, source, shown)
-        if done is None:
-            self._source.show_value(self._said.source.value)
-        return done
+        return self._desk.do(customer_actions.say_source, self._said.id, source, shown)
 
     def _save_odometer(self, reading: Any) -> object:
         deed = customer_actions.write_told_odometer

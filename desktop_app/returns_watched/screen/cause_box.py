@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Slot
-from PySide6.QtWidgets import QWidget
+from PySide6.QtWidgets import QComboBox, QWidget
 
 from desktop_app.returns_watched import judging_actions
 from desktop_app.returns_watched.judgement import RETURN_CAUSES, return_cause
@@ -11,8 +11,9 @@ from desktop_app.returns_watched.judging import Judging
 from desktop_app.returns_watched.return_actions import deeds_of
 from desktop_app.returns_watched.screen.return_box import ReturnBox
 from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.fields import ChoiceField, Labelled, Tick
+from desktop_app.shop_window.fields import Labelled, Tick
 from desktop_app.shop_window.flow_row import FlowRow
+from desktop_app.shop_window.kept_choice import KeptChoiceField, put_back
 from desktop_app.shop_window.texts import plain_label, tooltip
 
 NOT_OURS = "This cause is not ours: the return stays written down and leaves the count."
@@ -25,9 +26,9 @@ class CauseBox(ReturnBox):
         super().__init__("Why did it come back?", desk, judging)
         self._deeds = deeds_of(judging)
         causes = [(None, "not said"), *((c.id, f"{c.words}: {c.means}") for c in RETURN_CAUSES)]
-        self._main = ChoiceField("Main cause", causes, self._save_main)
+        self._main = KeptChoiceField(desk, "Main cause", causes, self._save_main)
         self._main.setSizeAdjustPolicy(
-            ChoiceField.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
+            QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
         )
         self._main_box = Labelled("Main cause", self._main)
         self._helping: dict[str, Tick] = {}
@@ -57,13 +58,11 @@ class CauseBox(ReturnBox):
         self._row.invalidate()
 
     def _save_main(self, cause: str | None) -> object:
-        done = self.do(self._deeds.name_cause, cause)
-        self._main.show_value(self.judging.cause_class)
-        return done
+        return self.do(self._deeds.name_cause, cause)
 
     @Slot()
     def _save_helping(self) -> None:
         chosen = [identity for identity, tick in self._helping.items() if tick.isChecked()]
-        self.do(judging_actions.name_helping_causes, chosen)
-        for identity, tick in self._helping.items():
-            tick.setChecked(identity in self.judging.helping)
+        done = self.do(judging_actions.name_helping_causes, chosen)
+        for identity, tick in self._helping.items() if done is None else ():
+            put_back(tick, identity in self.judging.helping)

@@ -6,7 +6,8 @@ from desktop_app.returns_watched.judging import Judging
 from desktop_app.returns_watched.return_actions import deeds_of
 from desktop_app.returns_watched.screen.return_box import ReturnBox
 from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.fields import ChoiceField, Labelled
+from desktop_app.shop_window.fields import Labelled
+from desktop_app.shop_window.kept_choice import KeptChoiceField
 from desktop_app.shop_window.texts import plain_label
 
 # What can hurt somebody, and what to do then: common practice, no source.
@@ -32,7 +33,7 @@ class DangerBox(ReturnBox):
             (False, "no"),
         ]
         self._deed = deeds_of(judging).say_dangerous
-        self._choice = ChoiceField("Was it dangerous?", answers, self._save)
+        self._choice = KeptChoiceField(desk, "Was it dangerous?", answers, self._save)
         self._box = Labelled("Dangerous", self._choice)
         self.column.addWidget(plain_label(_THINK_OF, "quiet", wrap=True))
         self.column.addWidget(self._box)
@@ -44,6 +45,4 @@ class DangerBox(ReturnBox):
         self._box.hint("" if judging.dangerous is None else _DO[judging.dangerous])
 
     def _save(self, dangerous: bool | None) -> object:
-        done = self.do(self._deed, dangerous)
-        self._choice.show_value(self.judging.dangerous)
-        return done
+        return self.do(self._deed, dangerous)

@@ -35,6 +35,7 @@ class JobPlace(QObject):
 
     def page(self, similar: QWidget, hear: Callable[..., object]) -> JobPage:
         """Return the page; `similar` stands beside what was heard, and `hear` is told of it."""
+        from desktop_app.part_photos.screen.vin_offer import VinOffer
         from desktop_app.parts_compared.screen.old_and_new_section import OldAndNewSection
         from desktop_app.repair_jobs.screen.back_on_section import BackOnSection
         from desktop_app.repair_jobs.screen.found_section import FoundSection
@@ -51,7 +52,12 @@ class JobPlace(QObject):
         watch.judge_wanted.connect(self.judge_wanted)
         old_and_new = OldAndNewSection(desk, kinds)
         heard = HeardSection(
-            desk, self._read_symptoms, lambda s: names.get(s, s), refuse_where_judged, similar
+            desk,
+            self._read_symptoms,
+            lambda s: names.get(s, s),
+            refuse_where_judged,
+            similar,
+            VinOffer(desk),
         )
         heard.heard.connect(hear)
         page = JobPage(
@@ -60,7 +66,7 @@ class JobPlace(QObject):
                 ("Heard", heard),
                 ("Found", FoundSection(desk)),
                 ("Old & New", old_and_new),
-                ("Back On", BackOnSection(desk, self._refit)),
+                ("Back On", BackOnSection(desk, self._refit, self._replaced)),
                 ("Proof", ProofSection(desk, self._asked_by_parts)),
                 ("Gone", GoneSection(desk, self._origins, self._refit, promise_at_hand_over)),
                 ("Under watch", watch),
@@ -77,6 +83,11 @@ class JobPlace(QObject):
         from desktop_app.parts_compared.stored_refit import refit_checks_for
 
         return self._desk.ask(refit_checks_for, job_id, self._kinds()) or ()
+
+    def _replaced(self, job_id: int) -> str:
+        from desktop_app.parts_compared.stored_refit import replaced_in
+
+        return self._desk.ask(replaced_in, job_id, self._kinds()) or ""
 
     def _origins(self, job_id: int) -> Sequence[str]:
         from desktop_app.parts_compared.stored_pairs import pairs_without_origin

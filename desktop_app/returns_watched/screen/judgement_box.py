@@ -22,6 +22,7 @@ from desktop_app.returns_watched.screen.typed_field import show_words
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import Labelled, Tick, WordsField
 from desktop_app.shop_window.flow_row import FlowRow
+from desktop_app.shop_window.kept_choice import put_back
 from desktop_app.shop_window.notice import Notice
 from desktop_app.shop_window.texts import plain_label
 
@@ -184,9 +185,9 @@ class JudgementBox(ReturnBox):
     @Slot()
     def _save_also(self) -> None:
         chosen = [one.value for one, tick in self._also.items() if tick.isChecked()]
-        self.do(judging_actions.say_also, chosen)
-        for judgement, tick in self._also.items():
-            tick.setChecked(judgement in self.judging.also)
+        done = self.do(judging_actions.say_also, chosen)
+        for judgement, tick in self._also.items() if done is None else ():
+            put_back(tick, judgement in self.judging.also)
 
     @Slot()
     def _take_back(self) -> None:

@@ -47,7 +47,7 @@ class OpenWindowsView(QWidget):
         self._rows: WordedRows[WatchedJob] = WordedRows(
             HEADERS, lambda job: watch_words(job, self._unit)
         )
-        self._table = WordedTable()
+        self._table = WordedTable("Jobs under watch, what ends first at the top")
         self._said = plain_label("", wrap=True)
         self._open_button = QPushButton("Open the job")
         self._build_table()
@@ -68,7 +68,7 @@ class OpenWindowsView(QWidget):
 
     def _build_table(self) -> None:
         table = self._table
-        lay_out_rows(table, "Jobs under watch, what ends first at the top", self._rows, WIDTHS)
+        lay_out_rows(table, self._rows, WIDTHS)
         table.horizontalHeader().setSectionResizeMode(VEHICLE, QHeaderView.ResizeMode.Stretch)
         table.selectionModel().currentRowChanged.connect(self._row_changed)
         table.doubleClicked.connect(self._row_opened)
@@ -85,7 +85,11 @@ class OpenWindowsView(QWidget):
         both = QHBoxLayout()
         both.setSpacing(12)
         both.addWidget(self._plane, 4)
-        both.addWidget(self._table, 5)
+        listed = QVBoxLayout()
+        listed.setSpacing(6)
+        listed.addWidget(self._table.only_line())
+        listed.addWidget(self._table, 1)
+        both.addLayout(listed, 5)
         foot = QHBoxLayout()
         foot.addWidget(self._said, 1)
         foot.addWidget(self._open_button, 0, Qt.AlignmentFlag.AlignTop)
@@ -98,20 +102,18 @@ class OpenWindowsView(QWidget):
         column.addLayout(foot)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
-        for column in (LEFT, STATE):
-            self._table.setColumnHidden(column, self.width() < ROOMY)
+        self._table.leave_out((LEFT, STATE) if self.width() < ROOMY else ())
         super().resizeEvent(event)
 
     def _marked(self) -> WatchedJob | None:
-        row = self._table.currentIndex().row()
+        row = self._table.marked_row()
         return self._place.jobs[row] if 0 <= row < len(self._place.jobs) else None
 
     @Slot(int)
     def _look_at(self, at: int) -> None:
         self._plane.look_at(at)
-        if at >= 0 and self._table.currentIndex().row() != at:
-            self._table.selectRow(at)
-            self._table.setCurrentIndex(self._rows.index(at, 0))
+        if at >= 0 and self._table.marked_row() != at:
+            self._table.mark_row(at)
         job = self._marked() if at >= 0 else None
         self._open_button.setEnabled(job is not None)
         self._open_button.setText("Open the job" if job is None else f"Open {job.job}")
@@ -125,7 +127,7 @@ class OpenWindowsView(QWidget):
     @Slot(QModelIndex, QModelIndex)
     def _row_changed(self, now: QModelIndex, _before: QModelIndex) -> None:
         if now.isValid():
-            self._look_at(now.row())
+            self._look_at(self._table.row_of(now))
 
     @Slot(int)
     def _open(self, at: int) -> None:
@@ -139,4 +141,4 @@ class OpenWindowsView(QWidget):
 
     @Slot(QModelIndex)
     def _row_opened(self, index: QModelIndex) -> None:
-        self._open(index.row())
+        self._open(self._table.row_of(index))

@@ -18,8 +18,9 @@ from desktop_app.returns_watched.screen.lost_words import let_row_go
 from desktop_app.returns_watched.screen.typed_field import NO_NAME, TypedField, amount_text
 from desktop_app.returns_watched.stored_money_owed import owed_for_job, parts_of_job
 from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.fields import ChoiceField, Labelled
+from desktop_app.shop_window.fields import Labelled
 from desktop_app.shop_window.flow_row import FlowRow
+from desktop_app.shop_window.kept_choice import KeptChoiceField
 from desktop_app.shop_window.texts import plain_label
 
 STATES = {
@@ -100,9 +101,8 @@ class OwedRow(QWidget):
         self._amount = TypedField("Amount", read_money, self._save_amount, "", amount_text)
         self._amount.line.setAccessibleName(f"Amount, {name}")
         self._amount_holds = WhichHolds(desk, self._amount)
-        self._state = ChoiceField(
-            f"How far it is, {name}", [(s.value, w) for s, w in STATES.items()], self._save_state
-        )
+        states = [(state.value, words) for state, words in STATES.items()]
+        self._state = KeptChoiceField(desk, f"How far it is, {name}", states, self._save_state)
         self._next = TypedField("Next step", str.strip, self._save_next)
         self._next.line.setAccessibleName(f"Next step, {name}")
         self._next_holds = WhichHolds(desk, self._next)

@@ -27,8 +27,9 @@ from desktop_app.returns_watched.watch_words import days_in_words, window_in_wor
 from desktop_app.returns_watched.window import Window
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.fields import ChoiceField, Labelled, LineField
+from desktop_app.shop_window.fields import Labelled, LineField
 from desktop_app.shop_window.flow_row import empty
+from desktop_app.shop_window.kept_choice import KeptChoiceField
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.signs import STANDING_SIGNS, signed
 from desktop_app.shop_window.texts import plain_label
@@ -52,7 +53,7 @@ class WatchSection(Section):
         self._stands = plain_label("", wrap=True)
         self._days = LineField("Window in days", self._save_days)
         self._far = LineField("Window by distance", self._save_distance)
-        self._rule = ChoiceField("The window ends", list(RULES), self._save_rule)
+        self._rule = KeptChoiceField(desk, "The window ends", list(RULES), self._save_rule)
         self._months = LineField("Window in months", self._save_months)
         self._days_box = Labelled("Window in days", self._days, "or months")
         self._months_box = Labelled("Window in months", self._months, "by the calendar")
@@ -95,7 +96,7 @@ class WatchSection(Section):
         far = f"{shown_distance(job.window_miles, unit):,}" if job.window_miles else ""
         self._far.show_value(far)
         self._far_box.hint("km" if unit == "km" else "miles")
-        self._rule.show_value(job.window_rule)
+        self._rule.show_value(job.window_rule, job.id)
         self._fields.setVisible(job.left_at is None)
         self._fixed.setText(" ".join((self._promise(job), found.promise)).rstrip())
         self._show_returns(found)

@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
 from desktop_app.repair_jobs.odometer_questions import day_in_words
 from desktop_app.repair_jobs.stored_reading import job_by_number
 from desktop_app.shop_record.deed import Done
+from desktop_app.shop_record.server_trouble import ServerLost
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
@@ -31,6 +32,9 @@ from desktop_app.weekly_report.pages import week_sheet
 from desktop_app.weekly_report.screen.figures_view import FiguresView
 from desktop_app.weekly_report.sheet_form import Sheet
 from desktop_app.weekly_report.week import Week, read_week, week_of
+
+AGAIN = "Turn to it once more."
+WHEN_BACK = "The shop's server can't be reached: it is read here as soon as that is back."
 
 
 class MondayBookPage(QWidget):
@@ -62,9 +66,11 @@ class MondayBookPage(QWidget):
         self._figures.job_wanted.connect(self._open_job)
         self._figures.sheet_wanted.connect(self._turn_to_sheet)
         self._known: WeekFigures | None = None
+        self._known_at = desk.now()
         self._sheets: dict[str, Sheet] = {}
         self._lay_out()
         desk.changed.connect(self._hear)
+        desk.told.connect(self._hear_told)
 
     def came_here(self) -> None:
         """Read the week again where something has changed."""
@@ -162,10 +168,12 @@ class MondayBookPage(QWidget):
             return
         self._asked = None
         self._known, self._sheets = figures, {sheet.name: sheet}
+        self._known_at = self._desk.now()
         self._figures.show()
         self._turn_to_sheet(self._figures.chosen())
         if self._writing is None and not self._told.text().startswith("Wrote"):
             self._told.setText("")
+        self._say_as_of()
 
     @Slot(str)
     def _turn_to_sheet(self, name: str) -> None:
@@ -201,7 +209,21 @@ class MondayBookPage(QWidget):
         if trouble is not None:
             self._asked, self._stale = None, True
             if self._known is None or self._known.week != self._week:
-                self._figures.wait(f"{self._week} was not read. Turn to it once more.")
+                away = isinstance(trouble, ServerLost)
+                self._figures.wait(f"{self._week} was not read. {WHEN_BACK if away else AGAIN}")
+                self._figures.show()
+            self._say_as_of()
+
+    @Slot(object)
+    def _hear_told(self, news: object) -> None:
+        if isinstance(news, ShopTrouble):
+            self._say_as_of()
+
+    def _say_as_of(self) -> None:
+        """Where the server is away, say when what is shown was read."""
+        known, away = self._known, self._desk.record.away
+        if away is not None and known is not None and known.week == self._week:
+            self._told.setText(f"As of {self._known_at:%H:%M}. {away.what}")
 
     @Slot()
     def _write_now(self) -> None:

@@ -52,6 +52,8 @@ class SheetRows(QAbstractTableModel):
         kind = self._table.columns[index.column()].kind
         if role == Qt.ItemDataRole.TextAlignmentRole and kind in _NUMBERS:
             return Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
+        if role == Qt.ItemDataRole.UserRole:  # what it is sorted by
+            return self._table.rows[index.row()][index.column()]
         if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole):
             cell = self._table.rows[index.row()][index.column()]
             words = as_read(cell, kind, self._currency)

@@ -5,8 +5,9 @@ from __future__ import annotations
 from math import ceil
 
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QAbstractItemView, QTableView, QWidget
+from PySide6.QtWidgets import QAbstractItemView, QWidget
 
+from desktop_app.shop_window.shop_table import ShopTable
 from desktop_app.weekly_report.paper_fit import (
     Asked,
     asked_widths,
@@ -25,13 +26,13 @@ _SNUG = 0.85  # figures ask less than on paper: their headers are neither bold n
 _LOOKED_AT = 200  # rows whose words decide the widths
 
 
-class SheetTable(QTableView):
+class SheetTable(ShopTable):
     """Shows one table; its columns share the room as they do on paper."""
 
     def __init__(
         self, table: Table, currency: str, name: str, parent: QWidget | None = None
     ) -> None:
-        super().__init__(parent)
+        super().__init__(name, parent)
         rows = SheetRows(self)
         self._wraps = len(table.rows) <= MOST_WRAPPED
         some = table.rows[:_LOOKED_AT]
@@ -41,17 +42,13 @@ class SheetTable(QTableView):
             for column, seen in zip(table.columns, cells, strict=True)
         ]
         self._fitted_to = 0
-        self.setModel(rows)
-        self.setAccessibleName(name)
-        self.setTabKeyNavigation(False)
         self.setWordWrap(self._wraps)
-        self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         self.setHorizontalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
         self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
-        self.verticalHeader().hide()
         self.verticalHeader().setDefaultSectionSize(ROW_HEIGHT)
         self.verticalHeader().setMinimumSectionSize(ROW_HEIGHT)
         rows.show_table(table, currency)
+        self.show_rows_of(rows)
         self._fit(self.width())
 
     def resizeEvent(self, event: QResizeEvent) -> None:

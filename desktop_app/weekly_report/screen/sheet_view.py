@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QModelIndex, Qt, Signal, Slot
+from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import (
     QGridLayout,
@@ -23,6 +23,7 @@ from desktop_app.weekly_report.screen.sheet_rows import as_read
 from desktop_app.weekly_report.screen.sheet_table import SheetTable
 from desktop_app.weekly_report.sheet_form import Sheet, Table, Total
 
+MANY_ROWS = 20  # from here on some of them can be looked for
 MOST_JOBS = 40  # buttons; more are only counted
 # Columns that hold a job's number, in the order in which they are looked for.
 _JOB_COLUMNS = ("Job", "Later job", "Return", "Earlier job", "Of job", "First job")
@@ -125,17 +126,23 @@ class SheetView(QWidget):
             behind = JobsBehind()
             behind.job_wanted.connect(self.job_wanted)
             view = SheetTable(table, self._currency, name)
-            view.activated.connect(lambda index: self._opened(table, index, behind))
-            view.clicked.connect(lambda index: behind.show_jobs(_behind_cell(table, index)))
+            view.activated.connect(
+                lambda index: self._opened(table, view.row_of(index), index.column(), behind)
+            )
+            view.clicked.connect(
+                lambda at: behind.show_jobs(_behind_cell(table, view.row_of(at), at.column()))
+            )
+            if len(table.rows) >= MANY_ROWS:
+                section.column.addWidget(view.only_line())
             section.column.addWidget(view)
             section.column.addWidget(behind)
         for words in table.notes:
             section.column.addWidget(_wrapping(words, "quiet"))
         self._column.addWidget(section)
 
-    def _opened(self, table: Table, index: QModelIndex, behind: JobsBehind) -> None:
+    def _opened(self, table: Table, row: int, column: int, behind: JobsBehind) -> None:
         """Open the row's own job; where it counts several, go on to their buttons."""
-        jobs = _behind_cell(table, index)
+        jobs = _behind_cell(table, row, column)
         behind.show_jobs(jobs)
         if jobs and (len(jobs) == 1 or not table.behind):
             self.job_wanted.emit(jobs[0])
@@ -191,10 +198,10 @@ class JobsBehind(QWidget):
             self.job_wanted.emit(button.text())
 
 
-def _behind_cell(table: Table, index: QModelIndex) -> tuple[str, ...]:
+def _behind_cell(table: Table, row: int, column: int) -> tuple[str, ...]:
     """Return the numbers of the jobs that a cell counts, or else its row."""
-    own = table.behind_of.get(table.columns[index.column()].header)
-    return _behind(table, index.row()) if own is None else own(index.row())
+    own = table.behind_of.get(table.columns[column].header)
+    return _behind(table, row) if own is None else own(row)
 
 
 def _behind(table: Table, row: int) -> tuple[str, ...]:

@@ -1,0 +1,32 @@
+"""A few words beside a control, for a moment: over the page, so that nothing on it moves."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QPoint, QTimer
+from PySide6.QtWidgets import QLabel, QWidget
+
+from desktop_app.shop_window.texts import plain_label
+
+STAYS_MS = 8000
+WIDE = 380
+NAME = "beside"
+
+
+def say_beside(widget: QWidget, words: str) -> None:
+    """Say something beneath a control, in place of what was said so before."""
+    window = widget.window()
+    for before in window.findChildren(QLabel, NAME):
+        before.hide()
+        before.deleteLater()
+    label = plain_label(words, NAME, wrap=True)
+    label.setParent(window)
+    label.setFixedWidth(min(WIDE, window.width()))
+    label.adjustSize()
+    below = widget.mapTo(window, QPoint(0, widget.height()))
+    label.move(
+        max(0, min(below.x(), window.width() - label.width())),
+        max(0, min(below.y(), window.height() - label.height())),
+    )
+    label.show()
+    label.raise_()
+    QTimer.singleShot(STAYS_MS, label, label.deleteLater)

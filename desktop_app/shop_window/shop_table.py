@@ -1,0 +1,217 @@
+"""A table as a shop uses it: sorted by a press on a header, its columns chosen, its rows copied.
+
+How somebody left it is remembered by the table's name. Rows are spoken of as the model has them,
+however they are sorted.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Collection
+from typing import Any
+
+from PySide6.QtCore import (
+    QAbstractItemModel,
+    QModelIndex,
+    QObject,
+    QPersistentModelIndex,
+    QPoint,
+    QSortFilterProxyModel,
+    Qt,
+    Slot,
+)
+from PySide6.QtGui import QContextMenuEvent, QGuiApplication, QKeyEvent, QKeySequence
+from PySide6.QtWidgets import QAbstractItemView, QLineEdit, QTableView, QWidget
+
+from desktop_app.shop_window.columns_menu import columns_menu
+from desktop_app.shop_window.sort_key import sort_key
+from desktop_app.shop_window.table_memory import Left, keep_left, read_left
+
+Index = QModelIndex | QPersistentModelIndex
+
+
+class SortedRows(QSortFilterProxyModel):
+    """The rows of a model in another order, and only those with some words where any are said."""
+
+    def __init__(self, parent: QObject) -> None:
+        super().__init__(parent)
+        self._wanted: list[str] = []
+
+    def lessThan(self, left: Index, right: Index) -> bool:
+        return sort_key(self._of(left)) < sort_key(self._of(right))
+
+    def show_only(self, words: str) -> None:
+        """Leave out the rows in which not all of these words stand."""
+        self._wanted = words.casefold().split()
+        self.invalidate()
+
+    def filterAcceptsRow(self, row: int, parent: Index) -> bool:
+        if not self._wanted:
+            return True
+        model = self.sourceModel()
+        cells = (model.index(row, column).data() for column in range(model.columnCount()))
+        line = " ".join(map(str, cells)).casefold()
+        return all(word in line for word in self._wanted)
+
+    def _of(self, index: Index) -> Any:
+        exact = index.data(Qt.ItemDataRole.UserRole)
+        return index.data() if exact is None else exact
+
+
+class ShopTable(QTableView):
+    """A table; `name` says what it lists, to a screen reader and to its memory."""
+
+    def __init__(self, name: str, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.keys_said = (("Ctrl+C", "copies the chosen rows of a table, with its headers"),)
+        self._sorted = SortedRows(self)
+        self._kept: Left | None = None
+        self._no_room: frozenset[int] = frozenset()
+        self.setAccessibleName(name)
+        self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+        self.setTabKeyNavigation(False)
+        self.verticalHeader().hide()
+        header = self.horizontalHeader()
+        header.setSectionsMovable(True)
+        header.setSectionsClickable(True)
+        header.sectionClicked.connect(self._sort_by)
+        header.sectionMoved.connect(self._keep)
+        header.setContextMenuPolicy(Qt.ContextMenuPolicy.CustomContextMenu)
+        header.customContextMenuRequested.connect(self._choose_columns)
+
+    def show_rows_of(self, model: QAbstractItemModel) -> None:
+        """Show the rows of a model, as somebody left them here the last time."""
+        self._sorted.setSourceModel(model)
+        self.setModel(self._sorted)
+        self._restore()
+
+    def row_of(self, index: Index) -> int:
+        """Return the row of the model that an index of the table stands for; -1 for none."""
+        return self._sorted.mapToSource(index).row() if index.isValid() else -1
+
+    def marked_row(self) -> int:
+        """Return the row of the model that is marked; -1 where none is."""
+        return self.row_of(self.currentIndex())
+
+    def mark_row(self, row: int) -> None:
+        """Mark a row of the model, where it is among those shown."""
+        there = self._sorted.mapFromSource(self._sorted.sourceModel().index(row, 0))
+        if there.isValid():
+            self.selectRow(there.row())
+            self.setCurrentIndex(there)
+
+    def only_line(self) -> QLineEdit:
+        """Return a line that leaves only rows with the words that are typed into it."""
+        line = QLineEdit()
+        line.setPlaceholderText("Show only rows with …")
+        line.setAccessibleName(f"Show only rows with these words: {self.accessibleName()}")
+        line.setClearButtonEnabled(True)
+        line.textChanged.connect(self._sorted.show_only)
+        return line
+
+    def leave_out(self, columns: Collection[int]) -> None:
+        """Leave columns out that there is no room for; which ones somebody chose stays kept."""
+        self._no_room = frozenset(columns)
+        self._hide()
+
+    def copied(self) -> str:
+        """Return the chosen rows, or all, as lines with tabs between, headers on top."""
+        model, header = self._sorted, self.horizontalHeader()
+        count = model.columnCount()
+        columns = [c for v in range(count) if not self.isColumnHidden(c := header.logicalIndex(v))]
+        chosen = sorted({index.row() for index in self.selectionModel().selectedIndexes()})
+        lines = [[_one_line(self._header(column)) for column in columns]]
+        for row in chosen or range(model.rowCount()):
+            lines.append([_one_line(model.index(row, column).data()) for column in columns])
+        return "\n".join("\t".join(line) for line in lines) + "\n"
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if event.matches(QKeySequence.StandardKey.Copy):
+            QGuiApplication.clipboard().setText(self.copied())
+        else:
+            super().keyPressEvent(event)
+
+    def contextMenuEvent(self, event: QContextMenuEvent) -> None:
+        self._choose_columns(event.pos())
+
+    def _header(self, column: int) -> Any:
+        return self._sorted.headerData(column, Qt.Orientation.Horizontal)
+
+    def _names(self) -> list[str]:
+        return [_one_line(self._header(c)) for c in range(self._sorted.columnCount())]
+
+    @Slot(int)
+    def _sort_by(self, column: int) -> None:
+        """Sort by a column, then the other way round, then as it was."""
+        now, order = self._sorted.sortColumn(), self._sorted.sortOrder()
+        if now != column:
+            self._sort(column, Qt.SortOrder.AscendingOrder)
+        elif order == Qt.SortOrder.AscendingOrder:
+            self._sort(column, Qt.SortOrder.DescendingOrder)
+        else:
+            self._sort(-1, Qt.SortOrder.AscendingOrder)
+        self._keep()
+
+    def _sort(self, column: int, order: Qt.SortOrder) -> None:
+        self._sorted.sort(column, order)
+        self.horizontalHeader().setSortIndicatorShown(column >= 0)
+        self.horizontalHeader().setSortIndicator(column, order)
+
+    @Slot(QPoint)
+    def _choose_columns(self, at: QPoint) -> None:
+        hidden = self._kept.hidden if self._kept is not None else frozenset[str]()
+        menu = columns_menu(self, self._names(), hidden)
+        menu.shown.connect(self._show_column)
+        menu.as_it_was.connect(self._forget)
+        menu.popup(self.viewport().mapToGlobal(at))
+
+    def _show_column(self, name: str, yes: bool) -> None:
+        kept = self._now()
+        hidden = kept.hidden - {name} if yes else kept.hidden | {name}
+        self._kept = kept._replace(hidden=hidden)
+        keep_left(self.accessibleName(), self._kept)
+        self._hide()
+
+    @Slot()
+    def _forget(self) -> None:
+        self._kept = None
+        keep_left(self.accessibleName(), None)
+        self._restore()
+
+    @Slot()
+    def _keep(self) -> None:
+        self._kept = self._now()
+        keep_left(self.accessibleName(), self._kept)
+
+    def _now(self) -> Left:
+        """Return how the table is left; columns by their headers, for others may come."""
+        names, header = self._names(), self.horizontalHeader()
+        by = self._sorted.sortColumn()
+        return Left(
+            order=tuple(names[header.logicalIndex(v)] for v in range(len(names))),
+            hidden=self._kept.hidden if self._kept is not None else frozenset(),
+            by=names[by] if 0 <= by < len(names) else "",
+            falling=self._sorted.sortOrder() == Qt.SortOrder.DescendingOrder,
+        )
+
+    def _restore(self) -> None:
+        self._kept = kept = read_left(self.accessibleName())
+        names, header = self._names(), self.horizontalHeader()
+        order = [n for n in kept.order if n in names] if kept is not None else []
+        wanted = [*map(names.index, order), *(i for i, n in enumerate(names) if n not in order)]
+        header.blockSignals(True)
+        for place, column in enumerate(wanted if kept is not None else range(len(names))):
+            header.moveSection(header.visualIndex(column), place)
+        header.blockSignals(False)
+        by = names.index(kept.by) if kept is not None and kept.by in names else -1
+        falling = kept is not None and kept.falling
+        self._sort(by, Qt.SortOrder.DescendingOrder if falling else Qt.SortOrder.AscendingOrder)
+        self._hide()
+
+    def _hide(self) -> None:
+        hidden = self._kept.hidden if self._kept is not None else frozenset[str]()
+        for column, name in enumerate(self._names()):
+            self.setColumnHidden(column, name in hidden or column in self._no_room)
+
+
+def _one_line(cell: Any) -> str:
+    return " ".join(str("" if cell is None else cell).split())

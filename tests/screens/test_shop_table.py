@@ -1,0 +1,181 @@
+"""A table is sorted, its columns are chosen, some rows are looked for, and it is copied."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtGui import QAction, QContextMenuEvent, QGuiApplication
+from PySide6.QtWidgets import QApplication, QMenu, QWidget
+from pytestqt.qtbot import QtBot
+
+from desktop_app.shop_window.shop_table import ShopTable
+from desktop_app.shop_window.sort_key import sort_key
+from desktop_app.shop_window.window_memory import window_memory
+from desktop_app.shop_window.worded_rows import WordedRows
+
+# A screen that is none can't hold a menu above the window, and says so.
+OFF_SCREEN = pytest.mark.qt_log_ignore("plugin does not support", extend=True)
+HEADERS = ("Job", "Miles", "Left")
+ROWS = (
+    ("J-101", "12,400 miles", "2026-11-02"),
+    ("J-9", "900 miles", "2026-11-12"),
+    ("J-20", "", "2026-10-30"),
+)
+
+
+@pytest.fixture
+def table(qtbot: QtBot) -> ShopTable:
+    return shown(qtbot)
+
+
+def shown(qtbot: QtBot, rows: Sequence[tuple[str, ...]] = ROWS) -> ShopTable:
+    model: WordedRows[tuple[str, ...]] = WordedRows(HEADERS, lambda row: row)
+    model.show_things(rows)
+    table = ShopTable("Jobs of a test")
+    model.setParent(table)
+    table.show_rows_of(model)
+    table.resize(600, 300)
+    qtbot.addWidget(table)
+    with qtbot.waitExposed(table):
+        table.show()
+    return table
+
+
+def press_header(qtbot: QtBot, table: ShopTable, column: int) -> None:
+    header = table.horizontalHeader()
+    spot = QPoint(header.sectionViewportPosition(column) + 20, header.height() // 2)
+    qtbot.mouseClick(header.viewport(), Qt.MouseButton.LeftButton, pos=spot)
+
+
+def listed(table: ShopTable, column: int = 0) -> list[str]:
+    model = table.model()
+    return [str(model.index(row, column).data()) for row in range(model.rowCount())]
+
+
+def choose(qtbot: QtBot, table: ShopTable, words: str) -> None:
+    """Open the menu of columns by the menu key, and turn one."""
+    spot = QPoint(5, 5)
+    where = table.viewport().mapToGlobal(spot)
+    event = QContextMenuEvent(QContextMenuEvent.Reason.Keyboard, spot, where)
+    QApplication.sendEvent(table.viewport(), event)
+    menu = table.findChildren(QMenu)[-1]
+    action = next(a for a in menu.findChildren(QAction) if a.text() == words)
+    action.trigger()
+    menu.close()
+
+
+def test_a_press_on_a_header_sorts_by_size_then_back_then_as_it_was(
+    qtbot: QtBot, table: ShopTable
+) -> None:
+    press_header(qtbot, table, 1)
+    assert listed(table) == ["J-20", "J-9", "J-101"]
+    press_header(qtbot, table, 1)
+    assert listed(table) == ["J-101", "J-9", "J-20"]
+    press_header(qtbot, table, 1)
+    assert listed(table) == ["J-101", "J-9", "J-20"]
+    press_header(qtbot, table, 0)
+    assert listed(table) == ["J-9", "J-20", "J-101"]
+
+
+def test_rows_are_spoken_of_as_the_model_has_them(qtbot: QtBot, table: ShopTable) -> None:
+    press_header(qtbot, table, 0)
+    table.mark_row(0)
+    assert table.currentIndex().row() == 2
+    assert table.marked_row() == 0
+
+
+@OFF_SCREEN
+def test_what_was_chosen_is_there_the_next_time(qtbot: QtBot, table: ShopTable) -> None:
+    press_header(qtbot, table, 0)
+    choose(qtbot, table, "Miles")
+    table.horizontalHeader().moveSection(2, 0)
+    again = shown(qtbot)
+    assert listed(again) == ["J-9", "J-20", "J-101"]
+    assert again.isColumnHidden(1)
+    assert again.copied().splitlines()[0] == "Left\tJob"
+    choose(qtbot, again, "As it was")
+    assert not again.isColumnHidden(1)
+    assert listed(again) == ["J-101", "J-9", "J-20"]
+    assert shown(qtbot).copied().splitlines()[0] == "Job\tMiles\tLeft"
+
+
+@OFF_SCREEN
+def test_one_column_always_stays(qtbot: QtBot, table: ShopTable) -> None:
+    for name in HEADERS:
+        choose(qtbot, table, name)
+    assert [table.isColumnHidden(column) for column in range(3)] == [True, True, False]
+
+
+def test_a_memory_that_says_nothing_of_use_is_no_trouble(qtbot: QtBot, table: ShopTable) -> None:
+    for said in ("", "{", "[]", '{"order": 3}', '{"order": ["Gone"], "hidden": [], "by": "Gone"}'):
+        memory = window_memory()
+        memory.setValue("tables/Jobs of a test", said)
+        memory.sync()
+        assert listed(shown(qtbot)) == ["J-101", "J-9", "J-20"]
+
+
+def test_chosen_rows_are_copied_as_a_table(qtbot: QtBot, table: ShopTable) -> None:
+    table.setFocus()
+    table.mark_row(1)
+    qtbot.keyClick(table, Qt.Key.Key_C, Qt.KeyboardModifier.ControlModifier)
+    copied = QGuiApplication.clipboard().text()
+    assert copied == "Job\tMiles\tLeft\nJ-9\t900 miles\t2026-11-12\n"
+
+
+def test_with_none_chosen_all_are_copied(qtbot: QtBot, table: ShopTable) -> None:
+    table.clearSelection()
+    qtbot.keyClick(table, Qt.Key.Key_C, Qt.KeyboardModifier.ControlModifier)
+    assert len(QGuiApplication.clipboard().text().splitlines()) == 4
+
+
+def test_tabs_and_lines_inside_a_cell_stay_in_their_cell(qtbot: QtBot) -> None:
+    table = shown(qtbot, [("a\tb", "two\nlines", "")])
+    assert table.copied().splitlines()[1] == "a b\ttwo lines\t"
+
+
+def test_only_rows_with_some_words_are_shown(qtbot: QtBot, table: ShopTable) -> None:
+    line = table.only_line()
+    qtbot.addWidget(line)
+    qtbot.keyClicks(line, "MILES 900")
+    assert listed(table) == ["J-9"]
+    assert table.row_of(table.model().index(0, 0)) == 1
+    line.clear()
+    assert len(listed(table)) == 3
+
+
+def test_a_table_has_a_name_for_a_screen_reader(qtbot: QtBot, table: ShopTable) -> None:
+    assert table.accessibleName() == "Jobs of a test"
+    assert isinstance(table, QWidget)
+
+
+@given(st.lists(st.integers(-(10**9), 10**9), min_size=2))
+def test_amounts_are_sorted_by_their_size(numbers: list[int]) -> None:
+    for form in ("{:,}", "${:,}.50", "{:,} miles", "{} %", "{:,} days"):
+        said = [form.format(number) for number in numbers]
+        by_size = [form.format(n) for n in sorted(numbers)]
+        if form.startswith("$"):
+            by_size = [form.format(n) for n in sorted(numbers, key=lambda n: float(f"{n}.50"))]
+        assert sorted(said, key=sort_key) == by_size
+
+
+@pytest.mark.parametrize(
+    ("first", "then"),
+    [
+        ("J-9", "J-101"),
+        ("2026-W09", "2026-W10"),
+        ("2025-12-31 08:00", "2026-01-01 07:00"),
+        ("", "0"),
+        (None, -3),
+        (2, 10.5),
+        (date(2026, 1, 1), date(2026, 11, 1)),
+        ("5 miles", "bay 2"),
+        ("Bay 2", "bay 10"),
+    ],
+)
+def test_what_comes_first(first: object, then: object) -> None:
+    assert sort_key(first) < sort_key(then)
