@@ -116,10 +116,11 @@ class Laying(QObject):
             self._looked = there
             self._want(_Wanted(kept.height_mm or None, kept.clicks, keep=False))
 
-    def show_on_sheet(self, shown: bool) -> None:
-        """Let the comparison sheet show it, or not."""
-        if self.kept is not None:
-            self._desk.do(show_on_sheet, *self._ids(), shown)
+    def show_on_sheet(self, shown: bool) -> bool:
+        """Let the comparison sheet show it, or not; False where that was refused."""
+        if self.kept is None:
+            return False
+        return self._desk.do(show_on_sheet, *self._ids(), shown) is not None
 
     def take_apart(self) -> None:
         """Keep no longer how they lie on each other."""

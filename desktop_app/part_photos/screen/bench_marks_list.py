@@ -15,6 +15,8 @@ _ID = Qt.ItemDataRole.UserRole
 class MarksList(QListWidget):
     """One line a mark; Delete takes the chosen one out, Enter goes to it on the photo."""
 
+    keys_said = (("Delete", "takes the chosen mark off"),)
+
     chosen = Signal(object)  # id of a mark, or None
     opened = Signal(int)
     unwanted = Signal(int)

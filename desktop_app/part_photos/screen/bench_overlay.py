@@ -25,6 +25,7 @@ from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import LineField, Tick
 from desktop_app.shop_window.flow_row import FlowRow
+from desktop_app.shop_window.kept_choice import put_back
 from desktop_app.shop_window.texts import plain_label, tooltip
 
 TURN_MS = 333  # one and a half times to and fro a second: slower than three flashes (WCAG 2.3.1)
@@ -346,7 +347,9 @@ class OverlayPanel(QWidget):
 
     @Slot()
     def _to_sheet(self) -> None:
-        self._laying.show_on_sheet(self._sheet.isChecked())
+        shown = self._sheet.isChecked()
+        if not self._laying.show_on_sheet(shown):
+            put_back(self._sheet, not shown)
 
     @Slot()
     def _take_apart(self) -> None:

@@ -38,6 +38,11 @@ _SIGNS_APART = 110.0  # screen pixels along an outline
 class OverlayStage(PhotoStage):
     """Zooms and moves as every stage; what lies over it follows."""
 
+    keys_said = (
+        ("Space", "turns from the old part to the new one"),
+        ("Left, Right", "move the wipe; with Shift by little"),
+    )
+
     share_moved = Signal(float)  # the wipe's line or the blend was moved here, 0 to 1
     turned = Signal()  # Space: the other photo, please
 

@@ -40,6 +40,11 @@ _LEAST_HIGH = 220  # screen pixels of the two photos
 class PhotoBench(QWidget):
     """Opened for one photo of each side; either may be missing."""
 
+    keys_said = (
+        ("1 to 9", "takes a tool of the photo bench"),
+        ("Esc", "lets go of the tool, or of the mark"),
+    )
+
     done = Signal()
 
     def __init__(

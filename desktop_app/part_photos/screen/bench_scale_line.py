@@ -17,8 +17,9 @@ from desktop_app.part_photos.typed_length import MM_PER_INCH
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.fields import ChoiceField, Labelled, LineField
+from desktop_app.shop_window.fields import Labelled, LineField
 from desktop_app.shop_window.flow_row import FlowRow
+from desktop_app.shop_window.kept_choice import KeptChoiceField
 from desktop_app.shop_window.texts import plain_label, tooltip
 
 _WARNING = (
@@ -55,7 +56,7 @@ class ScaleLine(QWidget):
         row = FlowRow()
         for button in (self._points_button, self._again, self._out):
             row.addWidget(button)
-        self._print = ChoiceField(f"Printed card, {said}", [], self._say_print)
+        self._print = KeptChoiceField(desk, f"Printed card, {said}", [], self._say_print)
         # Its longest line must not set the panel's width; the list that opens shows it whole.
         self._print.setSizeAdjustPolicy(
             QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
@@ -170,7 +171,7 @@ class ScaleLine(QWidget):
         if offered != self._offered:
             self._offered = offered
             self._print.set_choices(offered)
-        self._print.show_value(kept.card_id)
+        self._print.show_value(kept.card_id, self._photo and self._photo.photo.id)
         self._print.setToolTip(tooltip(self._print.currentText()))
         self._print.view().setMinimumWidth(self._print.view().sizeHintForColumn(0) + 24)
 

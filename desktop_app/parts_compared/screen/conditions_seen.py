@@ -13,6 +13,7 @@ from desktop_app.parts_compared.reading import SIDES, Side
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import WordsField
 from desktop_app.shop_window.flow_row import FlowRow
+from desktop_app.shop_window.kept_choice import put_back
 from desktop_app.shop_window.texts import plain_label, tooltip
 
 
@@ -89,11 +90,9 @@ class ConditionsSeen(QWidget):
         button = self.sender()
         assert isinstance(button, QPushButton)
         side: Side = button.property("side")
-        self._desk.do(
-            actions.see_condition,
-            *(self._pair_id, side, str(button.property("term"))),
-            seen=button.isChecked(),
-        )
+        seen, term = button.isChecked(), str(button.property("term"))
+        if self._desk.do(actions.see_condition, self._pair_id, side, term, seen=seen) is None:
+            put_back(button, not seen)
 
     def _note_removed(self, words: str) -> object:
         return self._desk.do(actions.write_about_pair, self._pair_id, "note_removed", words)

@@ -6,12 +6,12 @@ import math
 from collections.abc import Mapping
 
 from PySide6.QtCore import Qt, Signal, Slot
-from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableWidget, QTableWidgetItem
 
 from desktop_app.parts_compared.instruments.gauge_plan import GaugePlan, Place
 from desktop_app.parts_compared.instruments.gauge_study import GaugeReading
 from desktop_app.parts_compared.shown_value import number
+from desktop_app.shop_window.keys import on_key
 from desktop_app.shop_window.look import TOUCH
 
 NEXT = "▸ next"
@@ -35,9 +35,9 @@ class GaugeReadingsGrid(QTableWidget):
         head.setMinimumSectionSize(76)
         self.verticalHeader().setDefaultSectionSize(TOUCH)
         for key in (Qt.Key.Key_Delete, Qt.Key.Key_Backspace):
-            shortcut = QShortcut(QKeySequence(key), self)
-            shortcut.setContext(Qt.ShortcutContext.WidgetShortcut)
-            shortcut.activated.connect(self.take_chosen_out)
+            inside = Qt.ShortcutContext.WidgetShortcut
+            words = "takes the chosen readings out, in the grid"
+            on_key(self, key, words, self.take_chosen_out, inside)
 
     def show_readings(
         self,

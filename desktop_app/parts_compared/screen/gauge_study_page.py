@@ -14,7 +14,6 @@ from desktop_app.parts_compared.instruments.gauge_sentence import missing_senten
 from desktop_app.parts_compared.instruments.gauge_study import GaugeReading, study
 from desktop_app.parts_compared.screen.gauge_readings_grid import GaugeReadingsGrid
 from desktop_app.parts_compared.screen.instrument_table import ToolShown
-from desktop_app.parts_compared.screen.reading_field import bring_up
 from desktop_app.parts_compared.shown_value import amount
 from desktop_app.parts_compared.stored_gauge import StudyKept, latest_study, repeatability_of
 from desktop_app.parts_compared.typed_value import typed_value
@@ -24,6 +23,7 @@ from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.drafts import Drafts
 from desktop_app.shop_window.fields import ChoiceField, Labelled, LineField, typing_pause
 from desktop_app.shop_window.flow_row import FlowRow
+from desktop_app.shop_window.in_sight import bring_up
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.texts import plain_label
 

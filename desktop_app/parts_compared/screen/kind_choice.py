@@ -11,7 +11,11 @@ from desktop_app.parts_compared.part_kinds.kind_names import kind_called, kinds_
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.shop_window.fields import Labelled
 from desktop_app.shop_window.flow_row import FlowRow
+from desktop_app.shop_window.in_sight import bring_up
+from desktop_app.shop_window.keys import on_key
 from desktop_app.shop_window.texts import plain_label, tooltip
+
+KEYS = "Ctrl+L"
 
 
 class KindChoice(QWidget):
@@ -28,6 +32,8 @@ class KindChoice(QWidget):
         self._all = QPushButton("All kinds")
         self._all.clicked.connect(self._offer_all)
         button = QPushButton("Lay old and new side by side")
+        button.setToolTip(tooltip(f"To the part kind, from anywhere on this page: {KEYS}"))
+        on_key(self, KEYS, "to the kind of a new pair of parts", self._begin)
         for pressed in (button.clicked, self._kind.returnPressed, self._position.returnPressed):
             pressed.connect(self._lay)
         self._refusal = plain_label("", wrap=True)
@@ -50,6 +56,12 @@ class KindChoice(QWidget):
         self._kind.clear()
         self._position.clear()
         self._say("")
+
+    @Slot()
+    def _begin(self) -> None:
+        """Put the cursor where another pair begins."""
+        self._kind.setFocus()
+        bring_up(self)
 
     @Slot()
     def _lay(self) -> None:

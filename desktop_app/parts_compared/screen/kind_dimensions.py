@@ -26,7 +26,8 @@ from desktop_app.parts_compared.part_kinds.said_of_dimension import (
 from desktop_app.parts_compared.stored_pairs import drawer
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.fields import ChoiceField, LineField, Tick
+from desktop_app.shop_window.fields import LineField
+from desktop_app.shop_window.kept_choice import KeptChoiceField, KeptTick
 from desktop_app.shop_window.texts import plain_label, tooltip
 
 HEADS = ("", "What it asks", "Allowed", "Instrument", "Must be settled", "")
@@ -103,14 +104,14 @@ class KindDimensions(QWidget):
         field.setMinimumWidth(130)
         self._fields[one.name] = field
         tools = instruments_for(one, self._tools)
-        tool = ChoiceField(
+        tool = KeptChoiceField(
+            self._desk,
             f"instrument, {one.label}",
             [(name, name) for name in tools],
             partial(self._save_tool, one.name),
         )
-        needed = Tick(ESSENTIAL)
+        needed = KeptTick(self._desk, ESSENTIAL, partial(self._save_need, one.name))
         needed.setToolTip(tooltip(f"Must “{one.label}” be settled before a pair fits?"))
-        needed.clicked.connect(partial(self._save_need, one.name))
         away = QPushButton("✕")
         away.setAccessibleName(f"Take out {one.label}")
         away.setToolTip(tooltip(f"Take “{one.label}” out; readings that are kept stay kept"))
@@ -124,7 +125,7 @@ class KindDimensions(QWidget):
             if not field.hasFocus():
                 field.setCursorPosition(0)
             tool.show_value(now.instrument)
-            needed.setChecked(now.essential)
+            needed.show_value(now.essential)
 
         self._shows.append(show)
 

@@ -5,15 +5,18 @@ from __future__ import annotations
 from functools import partial
 from typing import Any
 
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QGridLayout, QWidget
+from PySide6.QtCore import Qt, Slot
+from PySide6.QtWidgets import QComboBox, QGridLayout, QWidget
 
 from desktop_app.parts_compared import actions
+from desktop_app.parts_compared.number_offer import FIELD_WORDS
 from desktop_app.parts_compared.pair_view import ORIGINS, PairView
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.part_numbers import numbers_differ
+from desktop_app.parts_compared.screen.number_offers import NumberOffers
 from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.fields import ChoiceField, Labelled, LineField
+from desktop_app.shop_window.fields import Labelled, LineField, put_into
+from desktop_app.shop_window.kept_choice import KeptChoiceField
 
 FATES = (
     "kept on the bench",
@@ -26,10 +29,8 @@ FATES = (
 LINES = (
     ("supplier", "Supplier", 0, 1),
     ("lot", "Lot or date code", 0, 2),
-    ("number_removed", "Number on the removed part", 1, 0),
-    ("number_on_box", "Number on the box", 1, 1),
-    ("number_on_part", "Number on the new part", 1, 2),
-    ("position", "Position", 2, 2),
+    *((name, words, 1, column) for column, (name, words) in enumerate(FIELD_WORDS.items())),
+    ("position", "Position", 3, 2),
 )
 _TOP = Qt.AlignmentFlag.AlignTop
 
@@ -41,21 +42,24 @@ class PairFacts(QWidget):
         super().__init__()
         self._desk = desk
         self._pair_id = pair_id
-        self._origin = ChoiceField(
+        self._origin = KeptChoiceField(
+            desk,
             f"origin of the new part, {kind.name}",
             [(None, "not said yet"), *ORIGINS],
             self._save_origin,
         )
-        self._fate = ChoiceField(f"fate of the old part, {kind.name}", [], self._save_fate)
+        fate = f"fate of the old part, {kind.name}"
+        self._fate = KeptChoiceField(desk, fate, [], self._save_fate)
         self._fates: tuple[str, ...] = ()
-        self._fitted = ChoiceField(
+        self._fitted = KeptChoiceField(
+            desk,
             f"fitted or stopped, {kind.name}",
             [(True, "fitted"), (False, "stopped before fitting")],
             self._save_fitted,
         )
         for choice in (self._origin, self._fate, self._fitted):  # as wide as its column, no wider
             choice.setSizeAdjustPolicy(
-                ChoiceField.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
+                QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
             )
             choice.setMinimumContentsLength(12)
         self._origin_box = Labelled("Where is the new one from?", self._origin)
@@ -66,11 +70,15 @@ class PairFacts(QWidget):
         self._boxes: dict[str, Labelled] = {}
         for name, words, row, column in LINES:
             line = LineField(f"{words.lower()}, {kind.name}", partial(self._save_line, name))
+            line.returnPressed.connect(self._go_on)
             self._lines[name] = line
             self._boxes[name] = Labelled(words, line)
             grid.addWidget(self._boxes[name], row, column, _TOP)
-        grid.addWidget(Labelled("What became of the old one?", self._fate), 2, 0, _TOP)
-        grid.addWidget(Labelled("Did it go on?", self._fitted), 2, 1, _TOP)
+        self._offers = NumberOffers(desk)
+        self._offers.put_in.connect(self._put_number)
+        grid.addWidget(self._offers, 2, 0, 1, 3)
+        grid.addWidget(Labelled("What became of the old one?", self._fate), 3, 0, _TOP)
+        grid.addWidget(Labelled("Did it go on?", self._fitted), 3, 1, _TOP)
         for column in range(3):
             grid.setColumnStretch(column, 1)
 
@@ -89,10 +97,26 @@ class PairFacts(QWidget):
             self._fate.set_choices([("", "not said"), *((one, one) for one in fates)])
         self._fate.show_value(pair.fate)
         self._fitted.show_value(pair.fitted)
+        self._offers.show_pair(pair)
 
     def first_field(self) -> QWidget:
         """Return the field that a new pair begins with."""
         return self._origin
+
+    @Slot()
+    def _go_on(self) -> None:
+        """Enter leads to the next of the lines."""
+        lines = list(self._lines.values())
+        here = next(place for place, line in enumerate(lines) if line is self.sender())
+        lines[(here + 1) % len(lines)].setFocus()
+
+    @Slot(str, str)
+    def _put_number(self, name: str, number: str) -> None:
+        """Put a number in that was pressed; what was typed meanwhile is kept first, and shown."""
+        line = self._lines[name]
+        if put_into(line, number):
+            self._offers.settle(number)
+            line.setFocus()
 
     def _save_line(self, name: str, words: str) -> object:
         return self._desk.do(actions.write_about_pair, self._pair_id, name, words)

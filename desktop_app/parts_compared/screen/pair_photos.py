@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal, Slot
+from PySide6.QtGui import QDragEnterEvent, QDropEvent
 from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from desktop_app.part_photos.kept_photo import KeptPhoto
+from desktop_app.part_photos.screen.dropped import may_hold_photos
 from desktop_app.part_photos.screen.locked_views import LockedViews
 from desktop_app.part_photos.screen.photo_tray import PhotoTray
 from desktop_app.part_photos.signs import SIDE_SIGNS
@@ -14,18 +16,23 @@ from desktop_app.parts_compared import actions
 from desktop_app.parts_compared.pair_view import PairView
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.reading import SIDES, Side
+from desktop_app.parts_compared.screen.phone_of_pair import take_by_phone
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.flow_row import FlowRow
+from desktop_app.shop_window.off_where_shut import off_where_shut
 from desktop_app.shop_window.texts import plain_label, tooltip
 
 ANY_VIEW = "whole part"
 WHAT_FOR = "Measure in these photos, and lay the new part's photo over the old one's."
+BY_PHONE = "Take photos of this part, in this view, with a phone on the shop's Wi-Fi."
+DROP_IT = "No photo of the {} here yet. Drop it here."
 NO_PHOTO = "Put a photo to one of the parts first."
 
 
 class PairPhotos(QWidget):
     """A button for each view, both photos side by side once there is one, a tray for each side.
 
+    What is dropped beside a tray is for the side that it is dropped on: removed left, new right.
     `bench_wanted` carries the pair and the photo of the removed part and of the replacement that
     are shown (None where there is none), to measure in.
     """
@@ -34,6 +41,7 @@ class PairPhotos(QWidget):
 
     def __init__(self, desk: Desk, pair_id: int, kind: PartKind) -> None:
         super().__init__()
+        self.setAcceptDrops(True)
         self._desk = desk
         self._pair_id = pair_id
         self._name = kind.name
@@ -82,6 +90,14 @@ class PairPhotos(QWidget):
         self._show_views()
         self._show_trays()
 
+    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
+        if self._pair is not None and may_hold_photos(event.mimeData()):
+            event.acceptProposedAction()
+
+    def dropEvent(self, event: QDropEvent) -> None:
+        left = event.position().x() < self.width() / 2
+        self._trays["removed" if left else "replacement"].dropEvent(event)
+
     def _show_views(self) -> None:
         assert self._pair is not None
         views = list(dict.fromkeys((*self._known, *(p.view for p in self._pair.photos))))
@@ -126,7 +142,7 @@ class PairPhotos(QWidget):
         self._bench.setEnabled(there)
         self._bench.setToolTip(tooltip(WHAT_FOR if there else NO_PHOTO))
         if self._stage is None and any(shown.values()):
-            self._stage = LockedViews(self._desk)
+            self._stage = LockedViews(self._desk, empty=DROP_IT)
             self._column.insertWidget(2, self._stage)
         if self._stage is not None:
             self._stage.setVisible(any(shown.values()))
@@ -137,6 +153,13 @@ class PairPhotos(QWidget):
         tray.setProperty("side", side)
         tray.photos_added.connect(self._put)
         tray.photo_chosen.connect(self._show_stage)
+        phone = QPushButton("From a phone…")
+        phone.setAccessibleName(f"From a phone: photos of the {_SAID[side]}, {self._name}")
+        phone.setToolTip(tooltip(BY_PHONE))
+        phone.setProperty("side", side)
+        phone.clicked.connect(self._by_phone)
+        off_where_shut(self._desk, phone)
+        tray.add_way(phone)
         return tray
 
     @Slot(object)
@@ -157,6 +180,13 @@ class PairPhotos(QWidget):
         for one in self._pair.photos if self._pair and chosen else ():
             if (one.side, one.view, one.photo_id) == (side, self._view, chosen and chosen.id):
                 self._desk.do(actions.take_from_pair, one.link_id)
+
+    @Slot()
+    def _by_phone(self) -> None:
+        """Let a phone take photos of this side in this view, and show what it has to open."""
+        side: Side = self.sender().property("side")
+        if self._pair is not None:
+            take_by_phone(self, self._desk, self._pair, self._name, self._views, side, self._view)
 
     @Slot()
     def _want_bench(self) -> None:

@@ -7,10 +7,11 @@ from typing import Any
 
 from PySide6.QtCore import QSignalBlocker, Qt, Signal, Slot
 from PySide6.QtGui import QFocusEvent
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QScrollArea, QWidget
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QWidget
 
 from desktop_app.parts_compared.readings_typed import split_readings
 from desktop_app.shop_window.fields import LineField, Save
+from desktop_app.shop_window.in_sight import bring_up
 from desktop_app.shop_window.texts import plain_label, tooltip
 
 
@@ -28,6 +29,7 @@ class ReadingField(LineField):
         self._save_outside = save
         self.refused = False
         self.returnPressed.connect(self._move_on)
+        self.textEdited.connect(self._come_up)
 
     def show_value(self, text: str) -> None:
         """Show the kept readings; the field in use is left alone where they only look different."""
@@ -54,6 +56,11 @@ class ReadingField(LineField):
         kept = self._save_outside(text)
         self.refused = kept is None
         return kept
+
+    @Slot()
+    def _come_up(self) -> None:
+        """Be seen while it is typed into: photos that came meanwhile have pushed it down."""
+        bring_up(self)
 
     @Slot()
     def _move_on(self) -> None:
@@ -108,15 +115,6 @@ def bring_cursor(field: ReadingField) -> None:
     """Put the cursor into a field, what it holds marked, and scroll to it."""
     field.setFocus(Qt.FocusReason.TabFocusReason)
     bring_up(field)
-
-
-def bring_up(widget: QWidget) -> None:
-    """Scroll the page until a widget is seen with some room around it."""
-    above = widget.parentWidget()
-    while above is not None and not isinstance(above, QScrollArea):
-        above = above.parentWidget()
-    if above is not None:
-        above.ensureWidgetVisible(widget, 50, 150)
 
 
 def _alike(shown: str, kept: str) -> bool:

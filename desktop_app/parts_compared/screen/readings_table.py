@@ -14,8 +14,9 @@ from desktop_app.parts_compared.pair_view import PairView
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension, PartKind
 from desktop_app.parts_compared.reading import SIDES
 from desktop_app.parts_compared.screen.dimension_row import DRAWING, INSTRUMENT, DimensionRow
-from desktop_app.parts_compared.screen.reading_field import ReadingField, bring_cursor, bring_up
+from desktop_app.parts_compared.screen.reading_field import ReadingField, bring_cursor
 from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.in_sight import bring_up
 from desktop_app.shop_window.texts import plain_label
 
 HEADS = ("", "◆ Removed", "● Replacement", "Instrument", "To scale", "Verdict")

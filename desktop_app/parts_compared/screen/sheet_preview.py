@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import Any
 
 from PySide6.QtCore import Qt, Slot
-from PySide6.QtGui import QCloseEvent, QImage, QKeySequence, QPixmap, QShortcut
+from PySide6.QtGui import QCloseEvent, QImage, QKeySequence, QPixmap
 from PySide6.QtWidgets import (
     QFileDialog,
     QHBoxLayout,
@@ -30,6 +30,7 @@ from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.errands import Errand
+from desktop_app.shop_window.keys import on_key
 from desktop_app.shop_window.texts import plain_label, tooltip
 
 SCREEN_DPI = 96
@@ -115,16 +116,15 @@ class SheetPreview(QWidget):
         column.addWidget(self._scroll, 1)
 
     def _add_keys(self) -> None:
-        keys: tuple[tuple[Any, Any], ...] = (
-            (QKeySequence.StandardKey.ZoomIn, self._zoom_in),
-            ("Ctrl+=", self._zoom_in),
-            (QKeySequence.StandardKey.ZoomOut, self._zoom_out),
-            (QKeySequence.StandardKey.Save, self._save.click),
-            (QKeySequence.StandardKey.Print, self._print.click),
-            (Qt.Key.Key_Escape, self.close),
-        )
-        for key, slot in keys:
-            QShortcut(QKeySequence(key), self).activated.connect(slot)
+        for key, does, slot in (
+            (QKeySequence.StandardKey.ZoomIn, "larger", self._zoom_in),
+            ("Ctrl+=", "larger", self._zoom_in),
+            (QKeySequence.StandardKey.ZoomOut, "smaller", self._zoom_out),
+            (QKeySequence.StandardKey.Save, "saves the sheet", self._save.click),
+            (QKeySequence.StandardKey.Print, "prints the sheet", self._print.click),
+            (Qt.Key.Key_Escape, "closes the preview", self.close),
+        ):
+            on_key(self, key, does, slot)
 
     def _button(self, words: str, name: str, slot: Any) -> QPushButton:
         button = QPushButton(words)

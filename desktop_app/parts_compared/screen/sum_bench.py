@@ -20,6 +20,7 @@ from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.drafts import Drafts
 from desktop_app.shop_window.fields import Labelled, Tick, typing_pause
 from desktop_app.shop_window.flow_row import empty
+from desktop_app.shop_window.kept_choice import put_back
 from desktop_app.shop_window.texts import plain_label
 
 NONE = "Which sum?"
@@ -154,7 +155,10 @@ class SumBench(QWidget):
 
     @Slot(bool)
     def _print(self, on_sheet: bool) -> None:
-        self._desk.do(sum_actions.print_sum, int(self.sender().property("row")), on_sheet)
+        button = self.sender()
+        assert isinstance(button, Tick)
+        if self._desk.do(sum_actions.print_sum, int(button.property("row")), on_sheet) is None:
+            put_back(button, not on_sheet)
 
     @Slot()
     def _take_out(self) -> None:

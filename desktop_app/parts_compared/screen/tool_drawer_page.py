@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, QTimer, Slot
-from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QAbstractItemView, QHBoxLayout, QHeaderView, QPushButton, QTableView
 
 from desktop_app.parts_compared import actions
@@ -14,6 +13,7 @@ from desktop_app.parts_compared.stored_pairs import instrument_rows
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import save_everything
+from desktop_app.shop_window.keys import on_key
 from desktop_app.shop_window.page import ReadingPage, Section
 from desktop_app.shop_window.texts import plain_label
 
@@ -63,9 +63,8 @@ class ToolDrawerPage(ReadingPage):
         head.setMinimumSectionSize(130)
         self._table.activated.connect(self._open)
         for key in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
-            enter = QShortcut(QKeySequence(key), self._table)
-            enter.setContext(Qt.ShortcutContext.WidgetShortcut)
-            enter.activated.connect(self._open)
+            inside = Qt.ShortcutContext.WidgetShortcut
+            on_key(self._table, key, "opens the chosen instrument, in its list", self._open, inside)
         self._put_away.clicked.connect(self._away)
         drawer.column.addWidget(self._none)
         drawer.column.addWidget(self._table)

@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 
-from PySide6.QtWidgets import QGridLayout
+from PySide6.QtCore import Qt, Slot
+from PySide6.QtGui import QTextCursor
+from PySide6.QtWidgets import QGridLayout, QPushButton
 
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.job_view import JobView
@@ -17,21 +19,37 @@ from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import Labelled, LineField, WordsField
 from desktop_app.shop_window.page import Section
-from desktop_app.shop_window.texts import plain_label
+from desktop_app.shop_window.texts import plain_label, tooltip
 
+LONGEST = 90  # letters of what is offered, so that the page keeps its width
 # The refit checks (words, hurts) of a job, by the kinds of its pairs.
 RefitChecks = Callable[[int], Sequence[tuple[str, bool]]]
+# What a job's fitted parts say was done, to be taken with one press; "" where there are none.
+PartsReplaced = Callable[[int], str]
+
+
+def _nothing_replaced(_job_id: int) -> str:
+    return ""
 
 
 class BackOnSection(Section):
     """The correction, the refit list by part kind, hours and price."""
 
-    def __init__(self, desk: Desk, refit_checks: RefitChecks) -> None:
+    def __init__(
+        self,
+        desk: Desk,
+        refit_checks: RefitChecks,
+        replaced: PartsReplaced = _nothing_replaced,
+    ) -> None:
         super().__init__("Back On")
         self._desk = desk
-        self._refit_checks = refit_checks
+        self._refit_checks, self._replaced = refit_checks, replaced
         self._job: JobView | None = None
         self._correction = WordsField("What was done", self._save_correction, 2)
+        self._words = ""  # what is offered
+        self._offered = QPushButton()
+        self._offered.clicked.connect(self._take_offered)
+        self._correction.textChanged.connect(self._show_offered)
         self._list = CheckList(desk, "refit")
         self._none = plain_label(
             "The list of a part kind stands here once a pair is laid out above.", "quiet", wrap=True
@@ -48,6 +66,7 @@ class BackOnSection(Section):
         done = Labelled("What was done", self._correction)
         self._done_holds = WhichHolds(desk, done)
         self.column.addWidget(done)
+        self.column.addWidget(self._offered, 0, Qt.AlignmentFlag.AlignLeft)
         self.column.addWidget(plain_label("Before it is closed up"))
         self.column.addWidget(self._none)
         self.column.addWidget(self._list)
@@ -64,6 +83,12 @@ class BackOnSection(Section):
                 one.leave()
         self._job = job
         self._done_holds.show_kept(job.correction, job.correction)
+        words = self._words = self._replaced(job.id)
+        short = words if len(words) <= LONGEST else f"{words[: LONGEST - 1]}…"
+        self._offered.setText(f"↑  {short}")
+        self._offered.setAccessibleName(f"Write as what was done: {words}")
+        self._offered.setToolTip(tooltip(self._offered.accessibleName()))
+        self._show_offered()
         self._who.show_job(job)
         checks = self._refit_checks(job.id)
         self._none.setVisible(not checks)
@@ -74,6 +99,19 @@ class BackOnSection(Section):
         price = "" if cents is None else f"{cents / 100:,.2f}"
         self._holds[self._price].show_kept(cents, price)
         self._boxes[self._price].hint(f"in {self._desk.rules.currency}")
+
+    @Slot()
+    def _show_offered(self) -> None:
+        """Offer the words while nothing is written; what is written is never written over."""
+        written = self._correction.toPlainText().strip()
+        self._offered.setVisible(bool(self._words) and not written)
+
+    @Slot()
+    def _take_offered(self) -> None:
+        self._correction.setFocus()  # the button goes, and the words may want some more
+        self._correction.setPlainText(self._words)
+        self._correction.moveCursor(QTextCursor.MoveOperation.End)
+        self._correction.save_now()
 
     def _save_correction(self, words: str) -> object:
         if self._job is None:

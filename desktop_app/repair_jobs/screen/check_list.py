@@ -4,20 +4,38 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import Slot
+from PySide6.QtCore import Qt, Signal, Slot
+from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.flow_row import empty
+from desktop_app.shop_window.in_sight import bring_up
+from desktop_app.shop_window.kept_choice import put_back
 from desktop_app.shop_window.texts import plain_label
 
 OUTCOMES = (("done", "✓  done"), ("not needed", "–  not needed"))
 
 
+class AnswerButton(QPushButton):
+    """An answer to a check; `by_key` says that a key gave it, not the mouse."""
+
+    by_key = Signal()
+
+    def keyReleaseEvent(self, event: QKeyEvent) -> None:
+        before = self.isChecked()
+        super().keyReleaseEvent(event)
+        if self.isChecked() and not before:
+            self.by_key.emit()
+
+
 class CheckList(QWidget):
-    """Checks of one kind (`refit` or `proof`); `hurts` marks those that guard against injury."""
+    """Checks of one kind (`refit` or `proof`); `hurts` marks those that guard against injury.
+
+    Who answers with a key comes to the next check that has no answer: one key for each.
+    """
 
     def __init__(self, desk: Desk, kind: str) -> None:
         super().__init__()
@@ -59,12 +77,13 @@ class CheckList(QWidget):
             row.addWidget(plain_label(f"⚠  {words}" if hurts else words, wrap=True), 1)
             self._lines[words] = {}
             for outcome, sign in OUTCOMES:
-                button = QPushButton(sign)
+                button = AnswerButton(sign)
                 button.setCheckable(True)
                 button.setAccessibleName(f"{words}: {outcome}")
                 button.setProperty("words", words)
                 button.setProperty("outcome", outcome)
                 button.clicked.connect(self._press)
+                button.by_key.connect(self._go_on)
                 self._lines[words][outcome] = button
                 row.addWidget(button)
             self._column.addWidget(line)
@@ -77,4 +96,18 @@ class CheckList(QWidget):
             return
         outcome = str(button.property("outcome")) if button.isChecked() else ""
         words = str(button.property("words"))
-        self._desk.do(actions.tick_check, self._job_id, self._kind, words, outcome)
+        if self._desk.do(actions.tick_check, self._job_id, self._kind, words, outcome) is None:
+            put_back(button, not button.isChecked())
+
+    @Slot()
+    def _go_on(self) -> None:
+        """Put the cursor on the next check without an answer, further down first."""
+        answered = str(self.sender().property("words"))
+        words = list(self._lines)
+        here = words.index(answered)
+        left = self.unticked()
+        following = next((one for one in words[here + 1 :] + words[:here] if one in left), None)
+        if following is not None:
+            button = self._lines[following]["done"]
+            button.setFocus(Qt.FocusReason.TabFocusReason)
+            bring_up(button)

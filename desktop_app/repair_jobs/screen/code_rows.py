@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Slot
+from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from desktop_app.repair_jobs import actions
@@ -19,6 +19,8 @@ KINDS = ("stored", "pending", "permanent")
 class CodeRows(QWidget):
     """Codes as chips with what they mean; several can be typed at once."""
 
+    no_more = Signal()  # Enter in the empty field
+
     def __init__(self, desk: Desk, stage: str) -> None:
         super().__init__()
         self._desk = desk
@@ -26,6 +28,7 @@ class CodeRows(QWidget):
         self._job: JobView | None = None
         self._field = RowField(f"Trouble codes, {stage}", self._add)
         self._field.setPlaceholderText("P0300, P0301 …")
+        self._field.no_more.connect(self.no_more)
         self._kind = QComboBox()
         self._kind.addItems(KINDS)
         self._kind.setAccessibleName(f"What kind of code, {stage}")

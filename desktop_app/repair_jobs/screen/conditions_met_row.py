@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Slot
+from functools import partial
+
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from desktop_app.repair_jobs import proof_actions
@@ -11,12 +12,12 @@ from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.proof_kept import ProofKept
 from desktop_app.repair_jobs.proof_said import conditions_told
 from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.fields import ThreeWay
 from desktop_app.shop_window.flow_row import FlowRow
+from desktop_app.shop_window.kept_choice import KeptThreeWay
 from desktop_app.shop_window.texts import plain_label
 
 
-class MetButton(ThreeWay):
+class MetButton(KeptThreeWay):
     """One condition: not said, met, not met."""
 
     WORDS = {None: "not said", True: "met", False: "not met"}  # noqa: RUF012
@@ -47,7 +48,7 @@ class ConditionsMetRow(QWidget):
             self._told = told
             self._build()
         for condition, button in self._buttons.items():
-            button.show_value(kept.conditions.get(condition))
+            button.show_value(kept.conditions.get(condition), job.id)
         self._box.setVisible(bool(told))
         self._title.setText(
             "Was it driven where it happens?  ○ not said  ● met  ⊘ not met"
@@ -59,14 +60,12 @@ class ConditionsMetRow(QWidget):
         self._row.clear()
         self._buttons = {}
         for condition in self._told:
-            button = MetButton(condition_words(condition))
-            button.setProperty("condition", condition)
-            button.turned.connect(self._turn)
+            words, turn = condition_words(condition), partial(self._turn, condition)
+            button = MetButton(self._desk, words, turn)
             self._buttons[condition] = button
             self._row.addWidget(button)
 
-    @Slot(object)
-    def _turn(self, met: bool | None) -> None:
-        if self._job_id is not None:
-            condition = str(self.sender().property("condition"))
-            self._desk.do(proof_actions.meet_condition, self._job_id, condition, met)
+    def _turn(self, condition: str, met: bool | None) -> object:
+        if self._job_id is None:
+            return None
+        return self._desk.do(proof_actions.meet_condition, self._job_id, condition, met)

@@ -25,7 +25,7 @@ class DoneByField(PersonField):
 
     def __init__(self, desk: Desk, did: Did) -> None:
         super().__init__(desk, NAMES[did], self._say)
-        self._desk, self._did = desk, did
+        self._did = did
         self._job: JobView | None = None
 
     def show_job(self, job: JobView) -> None:
@@ -37,7 +37,7 @@ class DoneByField(PersonField):
             people.append((doer.id, doer.name))
         nobody = "the technician" if self._did in TECHNICIANS else "not said"
         self.show_people((None, nobody), people)
-        self.show_value(None if doer is None else doer.id)
+        self.show_value(None if doer is None else doer.id, job.id)
 
     def _say(self, person: int | None) -> object:
         if self._job is None:

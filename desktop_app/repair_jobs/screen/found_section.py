@@ -15,8 +15,9 @@ from desktop_app.repair_jobs.screen.which_holds import WhichHolds
 from desktop_app.repair_jobs.stored_reading import people_here
 from desktop_app.repair_jobs.systems import SYSTEMS
 from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.fields import ChoiceField, Labelled, WordsField
+from desktop_app.shop_window.fields import Labelled, WordsField
 from desktop_app.shop_window.flow_row import empty
+from desktop_app.shop_window.kept_choice import KeptChoiceField, put_back
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.texts import CautionBox, plain_label
 
@@ -45,9 +46,8 @@ class FoundSection(Section):
         self._desk = desk
         self._job: JobView | None = None
         self._caution: CautionBox | None = None
-        self._system = ChoiceField(
-            "System", [("", "not said"), *((s.id, s.name) for s in SYSTEMS)], self._save_system
-        )
+        systems = [("", "not said"), *((s.id, s.name) for s in SYSTEMS)]
+        self._system = KeptChoiceField(desk, "System", systems, self._save_system)
         self._person = PersonField(desk, "Technician", self._save_person)
         self._search = SearchFields(desk)
         self._codes = CodeRows(desk, "found")
@@ -55,6 +55,8 @@ class FoundSection(Section):
         self._new_finding = RowField("What was seen or tried", self._add_finding)
         self._new_finding.setPlaceholderText("What was seen or tried: one finding, then Enter")
         self._cause = WordsField("Cause: X because Y, shown by Z", self._save_cause, 2)
+        self._codes.no_more.connect(self._new_finding.setFocus)
+        self._new_finding.no_more.connect(self._cause.setFocus)
         self._cause_box = Labelled("Cause: X because Y, shown by Z", self._cause)
         self._holds = WhichHolds(desk, self._cause_box)
         self._not_caught = QPushButton("⊘  Not caught")
@@ -75,8 +77,8 @@ class FoundSection(Section):
         if job.technician_id is not None and all(p[0] != job.technician_id for p in people):
             names.append((job.technician_id, job.technician))
         self._person.show_people((None, "not said"), names)
-        self._person.show_value(job.technician_id)
-        self._system.show_value(job.system)
+        self._person.show_value(job.technician_id, job.id)
+        self._system.show_value(job.system, job.id)
         self._search.show_job(job)
         self._codes.show_job(job)
         self._holds.show_kept(job.cause, job.cause)
@@ -147,10 +149,10 @@ class FoundSection(Section):
         if self._job is None:
             return
         self._cause.save_now()
-        if self._not_caught.isChecked():
-            self._desk.do(actions.say_not_caught, self._job.id)
-        else:
-            self._desk.do(actions.take_not_caught_back, self._job.id)
+        says = self._not_caught.isChecked()
+        deed = actions.say_not_caught if says else actions.take_not_caught_back
+        if self._desk.do(deed, self._job.id) is None:
+            put_back(self._not_caught, not says)
 
     def _add_finding(self, words: str) -> object:
         return self._job and self._desk.do(actions.write_finding, self._job.id, words)

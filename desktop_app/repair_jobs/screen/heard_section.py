@@ -3,14 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from functools import partial
 
 from PySide6.QtCore import Signal, Slot
-from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QPushButton, QWidget
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from desktop_app.repair_jobs import actions, vehicle_actions
 from desktop_app.repair_jobs.concern_conditions import CONDITIONS
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.screen.beside_this_visit import BesideThisVisit
+from desktop_app.repair_jobs.screen.beside_vin import BesideVin
 from desktop_app.repair_jobs.screen.car_events import CarEvents
 from desktop_app.repair_jobs.screen.done_by_field import DoneByField
 from desktop_app.repair_jobs.screen.kind_of_work_field import KindOfWorkField
@@ -20,8 +22,10 @@ from desktop_app.repair_jobs.screen.side_by_side import side_by_side
 from desktop_app.repair_jobs.screen.which_holds import WhichHolds
 from desktop_app.repair_jobs.stored_questions import vin_still_asked
 from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.fields import Labelled, LineField, ThreeWay, Tick, WordsField
+from desktop_app.shop_window.fields import Labelled, LineField, WordsField, put_into
 from desktop_app.shop_window.flow_row import FlowRow
+from desktop_app.shop_window.kept_choice import KeptThreeWay, KeptTick
+from desktop_app.shop_window.keys import on_key
 from desktop_app.shop_window.look import TOUCH
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.texts import plain_label, tooltip
@@ -29,6 +33,7 @@ from desktop_app.shop_window.texts import plain_label, tooltip
 SHOWN_FIRST = ("Engine", "Pedal and load", "Weather", "Time")
 SymptomNames = Callable[[str], str]
 ReadSymptoms = Callable[[str], tuple[str, ...]]
+SAME_TROUBLE = "The customer says it is the same trouble as before"
 
 
 class HeardSection(Section):
@@ -43,6 +48,7 @@ class HeardSection(Section):
         symptom_name: SymptomNames,
         may_part: vehicle_actions.MayPart | None = None,
         beside_words: QWidget | None = None,
+        beside_vin: BesideVin | None = None,
     ) -> None:
         super().__init__("Heard")
         self._desk = desk
@@ -50,8 +56,9 @@ class HeardSection(Section):
         self._symptom_name = symptom_name
         self._job: JobView | None = None
         self._concern = WordsField("Concern, in the customer's own words", self._save_concern)
-        self._same = Tick("The customer says it is the same trouble as before")
-        self._same.clicked.connect(self._say_same)
+        self._same = KeptTick(desk, SAME_TROUBLE, self._say_same)
+        self._same.setToolTip(tooltip("Said here, judged later (Ctrl+T)"))
+        on_key(self._same, "Ctrl+T", "it is the same trouble, says the customer", self._same.click)
         self._groups = QWidget()
         self._groups_row = FlowRow(self._groups)
         self._plate = LineField("Plate", self._save_plate)
@@ -61,11 +68,14 @@ class HeardSection(Section):
         self._written_up, self._work = DoneByField(desk, "wrote up"), KindOfWorkField(desk)
         self._vin_box = Labelled("VIN", self._vin)
         self._vin_box.question.kept.connect(self._keep_vin)
+        self._beside_vin = beside_vin
+        if beside_vin is not None:
+            beside_vin.put_in.connect(self._put_vin)
         self._beside = BesideThisVisit(desk, may_part)
         self._same_plate = SamePlateBox(desk, may_part)
         self._who = plain_label("", "quiet", wrap=True)
         self._events = CarEvents(desk)
-        self._ticks: dict[str, ThreeWay] = {}
+        self._ticks: dict[str, KeptThreeWay] = {}
         concern = Labelled("Concern, in the customer's own words", self._concern)
         self._holds = WhichHolds(desk, concern)
         self.column.addLayout(side_by_side(concern, beside_words))
@@ -88,10 +98,12 @@ class HeardSection(Section):
             self._odometer.leave()
         self._job = job
         self._holds.show_kept(job.concern, job.concern)
-        self._same.setChecked(job.says_same)
+        self._same.show_value(job.says_same, job.id)
         self._plate.show_value(job.vehicle.plate)
         self._vin.show_value(job.vehicle.vin)
         self._about.show_value(job.vehicle.description)
+        if self._beside_vin is not None:
+            self._beside_vin.show_job(job)
         self._beside.show_job(job)
         self._same_plate.show_job(job)
         self._odometer.show_job(job)
@@ -101,7 +113,7 @@ class HeardSection(Section):
         self._who.setText("   ".join(part for part in brought if part))
         self._who.setVisible(bool(self._who.text()))
         for condition, button in self._ticks.items():
-            button.show_value(job.conditions.get(condition))
+            button.show_value(job.conditions.get(condition), job.id)
         self._show_more(any(c in job.conditions for c in self._hidden_ids()))
         self._events.show_job(job)
         self._show_groups(job)
@@ -131,10 +143,8 @@ class HeardSection(Section):
         headings: dict[str, list[str]] = {}
         for condition in CONDITIONS:
             headings.setdefault(condition.heading, []).append(condition.id)
-            button = ThreeWay(condition.words)
-            button.setProperty("condition", condition.id)
-            button.turned.connect(self._tick)
-            self._ticks[condition.id] = button
+            tick = partial(self._tick, condition.id)
+            self._ticks[condition.id] = KeptThreeWay(self._desk, condition.words, tick)
         self._more: list[QWidget] = []
         for heading, ids in headings.items():
             box = QWidget()
@@ -159,7 +169,12 @@ class HeardSection(Section):
     def _add_vehicle(self) -> None:
         grid = QGridLayout()
         grid.addWidget(Labelled("Plate", self._plate), 0, 0)
-        grid.addWidget(self._vin_box, 0, 1)
+        vin = QVBoxLayout()
+        vin.addWidget(self._vin_box)
+        if self._beside_vin is not None:
+            vin.addWidget(self._beside_vin)
+        vin.addStretch(1)
+        grid.addLayout(vin, 0, 1)
         grid.addWidget(Labelled("What kind of car", self._about), 1, 0)
         grid.addWidget(self._odometer, 1, 1)
         for column, field in enumerate((self._work, self._written_up)):
@@ -195,6 +210,12 @@ class HeardSection(Section):
     def _save_vin(self, text: str) -> object:
         return self._change_vehicle(vin=text)
 
+    @Slot(str)
+    def _put_vin(self, vin: str) -> None:
+        """Put in a VIN that was pressed; what was typed meanwhile is kept first, and shown."""
+        if put_into(self._vin, vin):
+            self._vin.setFocus()
+
     def _save_about(self, text: str) -> object:
         return self._change_vehicle(description=text)
 
@@ -203,16 +224,11 @@ class HeardSection(Section):
             return None
         return self._desk.do(vehicle_actions.change_vehicle, self._job.vehicle.id, **values)
 
-    @Slot(object)
-    def _tick(self, happens: bool | None) -> None:
-        if self._job is not None:
-            condition = str(self.sender().property("condition"))
-            self._desk.do(actions.tick_condition, self._job.id, condition, happens)
+    def _tick(self, condition: str, happens: bool | None) -> object:
+        return self._job and self._desk.do(actions.tick_condition, self._job.id, condition, happens)
 
-    @Slot(bool)
-    def _say_same(self, same: bool) -> None:
-        if self._job is not None:
-            self._desk.do(actions.say_same_trouble, self._job.id, same=same)
+    def _say_same(self, same: bool) -> object:
+        return self._job and self._desk.do(actions.say_same_trouble, self._job.id, same=same)
 
     @Slot()
     def _drop_symptom(self) -> None:

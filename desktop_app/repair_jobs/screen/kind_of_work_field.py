@@ -7,18 +7,17 @@ from desktop_app.repair_jobs.who_actions import choose_work
 from desktop_app.repair_jobs.who_did_what import WORK_WORDS, Work
 from desktop_app.shop_record.written_meanwhile import Shown
 from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.fields import ChoiceField
+from desktop_app.shop_window.kept_choice import KeptChoiceField
 from desktop_app.shop_window.texts import tooltip
 
 KIND_OF_WORK = "Kind of work"
 
 
-class KindOfWorkField(ChoiceField):
+class KindOfWorkField(KeptChoiceField):
     """Saves the kind of work itself."""
 
     def __init__(self, desk: Desk) -> None:
-        super().__init__(KIND_OF_WORK, [*WORK_WORDS.items()], self._say)
-        self._desk = desk
+        super().__init__(desk, KIND_OF_WORK, [*WORK_WORDS.items()], self._say)
         self._job: JobView | None = None
         self.setToolTip(
             tooltip("Inspections and maintenance are in no comeback rate; their car is watched too")
@@ -27,7 +26,7 @@ class KindOfWorkField(ChoiceField):
     def show_job(self, job: JobView) -> None:
         """Show what kind of work a job is."""
         self._job = job
-        self.show_value(job.work)
+        self.show_value(job.work, job.id)
 
     def _say(self, work: Work | None) -> object:
         if self._job is None:

@@ -13,8 +13,9 @@ from desktop_app.repair_jobs.screen.still_here_box import StillHereBox
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import Tick
 from desktop_app.shop_window.flow_row import empty
+from desktop_app.shop_window.keys import on_key
 from desktop_app.shop_window.page import Section
-from desktop_app.shop_window.texts import plain_label
+from desktop_app.shop_window.texts import plain_label, tooltip
 
 # What is said of the promise for an earlier job (by its id), such as that its window still runs.
 Promised = Callable[[int], str]
@@ -62,6 +63,9 @@ class KnownCarBox(Section):
         self._not_this_one.clicked.connect(self._say_another)
         self._jobs = QVBoxLayout()
         self.same_trouble = Tick("It is the same trouble as before, says the customer")
+        self.same_trouble.setToolTip(tooltip("Said here, judged later (Ctrl+T)"))
+        same = self.same_trouble
+        on_key(same, "Ctrl+T", "it is the same trouble, says the customer", same.click)
         trouble = QHBoxLayout()
         trouble.addWidget(self.same_trouble)
         trouble.addWidget(self._not_this_one)

@@ -18,7 +18,8 @@ from desktop_app.repair_jobs.typed_entry import is_a_reading, read_odometer
 from desktop_app.repair_jobs.vehicle_actions import UNITS
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.fields import ChoiceField, Labelled, LineField
+from desktop_app.shop_window.fields import Labelled, LineField
+from desktop_app.shop_window.kept_choice import KeptChoiceField
 from desktop_app.shop_window.texts import plain_label, tooltip
 
 SOURCE_WORDS = {
@@ -36,7 +37,8 @@ class OdometerBox(QWidget):
         self._desk = desk
         self._job: JobView | None = None
         self.field = LineField("Odometer in", self._save)
-        self._source = ChoiceField(
+        self._source = KeptChoiceField(
+            desk,
             "How the odometer is known",
             [(source, SOURCE_WORDS[source]) for source in READING_SOURCES],
             self._say_source,
@@ -47,7 +49,8 @@ class OdometerBox(QWidget):
         self._use = plain_label("", "quiet", wrap=True)
         self._meant = ReadingsMeant()
         self._meant.taken.connect(self._take)
-        self._unit = ChoiceField("The odometer counts in", list(UNITS.items()), self._count_in)
+        units = list(UNITS.items())
+        self._unit = KeptChoiceField(desk, "The odometer counts in", units, self._count_in)
         self._unit.setToolTip(tooltip("Readings keep their numbers; what they count in changes."))
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
@@ -73,8 +76,8 @@ class OdometerBox(QWidget):
         self._holds.show_kept(kept, read or (job.odometer_unread or ""))
         unit = "km" if job.vehicle.odometer_unit == "km" else "miles"
         self._box.hint(f"in {unit}; or in words why it cannot be read")
-        self._unit.show_value(job.vehicle.odometer_unit)
-        self._source.show_value(job.odometer_source or "read")
+        self._unit.show_value(job.vehicle.odometer_unit, job.id)
+        self._source.show_value(job.odometer_source or "read", job.id)
         self._source.setVisible(job.odometer_in is not None)
         shop = shop_use(self._desk)
         said = self._desk.ask(read_odometer_said, job, self._desk.today(), shop)

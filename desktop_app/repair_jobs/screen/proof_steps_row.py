@@ -14,6 +14,7 @@ from desktop_app.repair_jobs.proof_steps import STEPS, order_said, step_question
 from desktop_app.repair_jobs.screen.proof_step_time import ProofStepTime
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.flow_row import FlowRow
+from desktop_app.shop_window.kept_choice import put_back
 from desktop_app.shop_window.texts import plain_label, tooltip
 
 
@@ -123,8 +124,10 @@ class ProofStepsRow(QWidget):
         self._ask("", "")
 
     def _tick(self, step: str, done: bool) -> None:
-        if self._job_id is not None:
-            self._desk.do(proof_actions.tick_step, self._job_id, step, done=done)
+        if self._job_id is None:
+            return
+        if self._desk.do(proof_actions.tick_step, self._job_id, step, done=done) is None:
+            put_back(self._buttons[step], step in self._kept.steps)  # later is another time
 
 
 def _moment(at: str) -> str:

@@ -16,7 +16,8 @@ from desktop_app.repair_jobs.screen.which_holds import WhichHolds
 from desktop_app.repair_jobs.typed_entry import read_distance
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.fields import ChoiceField, Labelled, LineField, WordsField
+from desktop_app.shop_window.fields import Labelled, LineField, WordsField
+from desktop_app.shop_window.kept_choice import KeptChoiceField
 from desktop_app.shop_window.texts import plain_label
 
 PROVOKE_LIKE = "like 37 in 10 min, then 0 in 10 min; provoked the same way both times"
@@ -36,7 +37,7 @@ class RoadTestFields(QWidget):
         self._every = LineField("It came about once in", self._save_every)
         self._every_box = Labelled("It came about once in", self._every)
         choices = [(unit, EVERY_WORDS[unit]) for unit in EVERY_UNITS]
-        self._unit = ChoiceField("It came about once in: unit", choices, self._save_unit)
+        self._unit = KeptChoiceField(desk, "It came about once in: unit", choices, self._save_unit)
         self._provoked = LineField("Made to happen on purpose", self._save_provoked)
         self._provoked_box = Labelled("Made to happen on purpose", self._provoked, PROVOKE_LIKE)
         self._holds = WhichHolds(desk, words_box)
@@ -67,7 +68,7 @@ class RoadTestFields(QWidget):
             for field in (self._far, self._often, self._on_purpose, self._holds):
                 field.leave()
         if self._job is None or self._job.id != job.id:
-            self._unit.show_value(unit_of(job))
+            self._unit.show_value(unit_of(job), job.id)
         self._job = job
         distance = job.proof_distance
         far = "" if distance is None else f"{distance:,.2f}".rstrip("0").rstrip(".")
@@ -91,7 +92,7 @@ class RoadTestFields(QWidget):
     @Slot(object)
     def _show_unit(self, every: FaultEvery | None) -> None:
         if every is not None:
-            self._unit.show_value(every.unit)
+            self._unit.show_value(every.unit, self._job and self._job.id)
 
     def _say_what_is_accepted(self, job: JobView) -> None:
         self._distance_box.hint("miles" if unit_of(job) == "mi" else "km")

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from PySide6.QtGui import QFocusEvent
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QFocusEvent, QKeyEvent
 from PySide6.QtWidgets import QLineEdit
 
 from desktop_app.shop_window.fields import LineField, Save
@@ -11,13 +12,22 @@ from desktop_app.shop_window.fields import LineField, Save
 class RowField(LineField):
     """Hands what was typed to `save` and is empty again; a refusal brings the words back.
 
-    A rest in typing does not save it: half a sentence would become a row.
+    A rest in typing does not save it: half a sentence would become a row. Enter in an empty one
+    says `no_more`.
     """
+
+    no_more = Signal()
 
     def __init__(self, name: str, save: Save) -> None:
         super().__init__(name, self._add)
         self._add_row = save
         self.textEdited.disconnect(self._pause.start)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        no_more = not self.text() and event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter)
+        super().keyPressEvent(event)
+        if no_more:
+            self.no_more.emit()
 
     def _add(self, text: str) -> object:
         self.clear()  # first: what is saved lets the page show itself again

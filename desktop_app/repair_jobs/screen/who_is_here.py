@@ -28,7 +28,10 @@ class WhoIsHere(PersonField):
             self._show()
 
     def _show(self) -> None:
-        names = [name for _, name in self._desk.ask(people_here) or ()]
+        people = self._desk.ask(people_here)
+        if people is None:  # the server is away: whoever was here still is
+            return
+        names = [name for _, name in people]
         if self._desk.record.who not in names:
             self._desk.name("")
         self.show_people(("", "Who is here?"), [(name, name) for name in names])

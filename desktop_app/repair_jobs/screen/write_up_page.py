@@ -28,8 +28,9 @@ from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.drafts import Drafts
 from desktop_app.shop_window.fields import Labelled
+from desktop_app.shop_window.keys import press_by
 from desktop_app.shop_window.page import ReadingPage, Section
-from desktop_app.shop_window.texts import plain_label
+from desktop_app.shop_window.texts import plain_label, tooltip
 
 FORM = "write-up"
 PAUSE_MS = 400
@@ -73,6 +74,9 @@ class WriteUpPage(ReadingPage):
         self._checked_then = CheckedThenBox()
         self._take_in = QPushButton("Take the car in")
         self._take_in.setObjectName("next")
+        self._take_in.setToolTip(tooltip("The visit and its job are written down (Ctrl+Enter)"))
+        for keys in ("Ctrl+Return", "Ctrl+Enter"):  # the second is the one beside the numbers
+            press_by(self._take_in, keys)
         self._take_in.clicked.connect(self.take_in)
         self._clear = QPushButton("Empty the form")
         self._clear.clicked.connect(self._empty)
@@ -249,8 +253,16 @@ class WriteUpPage(ReadingPage):
 
     @Slot()
     def _next_field(self) -> None:
+        """Go on to what is still to be said: of a known car its odometer, then the words."""
         self._rested()
-        self.focusNextChild()
+        left = self.sender()
+        known = self._known.known is not None and not self._known.is_another
+        if left in (self._which.plate, self._which.vin) and known:
+            self._which.odometer.setFocus()
+        elif left is self._which.odometer:
+            self._concern.setFocus()
+        else:
+            self.focusNextChild()
 
     @Slot()
     def keep_draft(self) -> None:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QModelIndex, QStringListModel, Qt, Signal, Slot
-from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import (
     QFrame,
     QHBoxLayout,
@@ -17,6 +16,7 @@ from PySide6.QtWidgets import (
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.written_meanwhile import Shown
 from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.keys import on_key
 from desktop_app.shop_window.off_where_shut import off_where_shut
 from desktop_app.shop_window.texts import plain_label
 from desktop_app.symptom_search.own_phrases import (
@@ -103,9 +103,8 @@ class PhrasesBox(QFrame):
         self._list.setEditTriggers(QListView.EditTrigger.NoEditTriggers)
         self._list.clicked.connect(self._take_up)
         self._list.activated.connect(self._take_up)  # by the Enter key
-        escape = QShortcut(QKeySequence(Qt.Key.Key_Escape), self)
-        escape.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
-        escape.activated.connect(self._leave)
+        inside = Qt.ShortcutContext.WidgetWithChildrenShortcut
+        on_key(self, Qt.Key.Key_Escape, "leaves the shop's own phrases", self._leave, inside)
         self._lay_out()
 
     def _lay_out(self) -> None:
