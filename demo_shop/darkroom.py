@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-import multiprocessing
-import os
+import pickle
+import subprocess
+import threading
 from collections.abc import Mapping
-from concurrent.futures import BrokenExecutor, Future, ProcessPoolExecutor
+from concurrent.futures import Future, ThreadPoolExecutor
 from contextlib import suppress
 from dataclasses import dataclass, field
 from datetime import datetime
@@ -13,8 +14,10 @@ from types import TracebackType
 
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.reading import Side
+from desktop_app.shop_record.own_process import own_process
 
 HELPERS = 2
+_DRAWING = "demo_shop.drawing_process"
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,9 +61,10 @@ class Darkroom:
     """Takes orders and hands photos out; leaving it stops what is still waiting."""
 
     def __init__(self, helpers: int = HELPERS) -> None:
-        spawn = multiprocessing.get_context("spawn")
-        self._pool = ProcessPoolExecutor(helpers, spawn, _one_thread_each) if helpers else None
-        self._drawing: dict[int, Future[bytes]] = {}
+        self._pool = ThreadPoolExecutor(helpers) if helpers else None
+        self._drawing: dict[int, Future[bytes | None]] = {}
+        self._mine = threading.local()
+        self._started: list[subprocess.Popen[bytes]] = []
 
     def __enter__(self) -> Darkroom:
         return self
@@ -73,28 +77,40 @@ class Darkroom:
     ) -> None:
         if self._pool is not None:
             self._pool.shutdown(wait=True, cancel_futures=True)
+        for process in self._started:
+            with process, suppress(OSError):
+                process.kill()
 
     def take(self, order: PhotoOrder) -> None:
         """Begin to draw; orders are known by their seed."""
         if self._pool is not None:
-            with suppress(BrokenExecutor):
-                self._drawing[order.seed] = self._pool.submit(draw, order)
+            self._drawing[order.seed] = self._pool.submit(self._drawn_beside, order)
 
     def photo(self, order: PhotoOrder) -> bytes:
         """Return a photo, waiting for it where it isn't done yet.
 
-        Where helper processes can't run (no such right, no main file), it is drawn here.
+        Where helper processes can't run or come to nothing, it is drawn here.
         """
         waiting = self._drawing.pop(order.seed, None)
-        if waiting is None:
-            return draw(order)
+        drawn = waiting.result() if waiting is not None else None
+        return draw(order) if drawn is None else drawn
+
+    def _drawn_beside(self, order: PhotoOrder) -> bytes | None:
+        """Have a photo drawn by the process of this thread; None where it has come to nothing."""
         try:
-            return waiting.result()
-        except BrokenExecutor:
-            return draw(order)
+            process = self._process()
+            assert process.stdin is not None
+            assert process.stdout is not None
+            pickle.dump(order, process.stdin)
+            process.stdin.flush()
+            drawn: bytes = pickle.load(process.stdout)
+        except (OSError, EOFError, pickle.UnpicklingError):
+            return None
+        return drawn
 
-
-def _one_thread_each() -> None:
-    """Keep two helpers on two cores from fighting; it must be said before NumPy is loaded."""
-    for name in ("OPENBLAS_NUM_THREADS", "OMP_NUM_THREADS", "MKL_NUM_THREADS"):
-        os.environ[name] = "1"
+    def _process(self) -> subprocess.Popen[bytes]:
+        if not hasattr(self._mine, "process"):
+            self._mine.process = own_process(_DRAWING, stdin=subprocess.PIPE)
+            self._started.append(self._mine.process)
+        process: subprocess.Popen[bytes] = self._mine.process
+        return process

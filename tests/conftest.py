@@ -42,7 +42,7 @@ if SIDE_BY_SIDE:
 
 # Files that read the one demo shop stay together: building it takes long.
 ONE_DEMO = "tests/demo_shop/test_demo_"
-LONG_FILES = frozenset({"demo_shop", "shop_stories", "weekly_report"})
+LONG_FILES = frozenset({"built", "demo_shop", "shop_stories", "weekly_report"})
 
 # What the clock of the tests says: a Monday at noon.
 NOON = datetime(2026, 11, 16, 12, 0, tzinfo=UTC)

@@ -176,6 +176,8 @@ def _command(name: str) -> Command:
         command = reports.week if name == "week" else reports.sheet
     elif name == "sealed-copy":
         from desktop_app.commands.sealing import sealed_copy as command
+    elif name == "barcodes":
+        from desktop_app.commands.barcodes import barcodes as command
     elif name in ("vin", "code"):
         from desktop_app.commands import vehicle_codes
 

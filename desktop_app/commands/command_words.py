@@ -126,6 +126,8 @@ def look_up_words(add: Add) -> None:
     one.add_argument("--limit", type=int, default=20, metavar="N")
     one = add("vin", "say what a VIN tells by itself")
     one.add_argument("vins", metavar="VIN", nargs="+")
+    one = add("barcodes", "say which numbers and VINs the barcodes in photos of labels show")
+    one.add_argument("labels", metavar="PHOTO", nargs="+")
     one = add("code", "say what a trouble code tells by itself")
     one.add_argument("codes", metavar="CODE", nargs="+")
     one = add(

@@ -78,13 +78,18 @@ def add_photos(record: ShopRecord, job_id: int, taken: Sequence[PhotoTaken]) -> 
                 kept="The photos are in the shop's folder.",
                 do="Undo until the job is back, then add them again.",
             )
-        known = set(photo_ids_by_hash(deed.connection, job_id))
-        for photo in taken:
-            if photo.sha256 not in known:
-                known.add(photo.sha256)
-                _add(deed, job_id, photo)
+        add_to_job(deed, job_id, taken)
 
     return record.do("Add a photo" if len(taken) == 1 else f"Add {len(taken)} photos", work)
+
+
+def add_to_job(deed: Deed, job_id: int, taken: Sequence[PhotoTaken]) -> list[int]:
+    """Add kept photos to a job and return their ids; those that it has already are not doubled."""
+    known = dict(photo_ids_by_hash(deed.connection, job_id))
+    for photo in taken:
+        if photo.sha256 not in known:
+            known[photo.sha256] = _add(deed, job_id, photo)
+    return [known[photo.sha256] for photo in taken]
 
 
 def write_photo_note(record: ShopRecord, photo_id: int, note: str) -> Done:
@@ -102,8 +107,8 @@ def take_off_job(record: ShopRecord, photo_id: int) -> Done:
 _BINARY = getattr(os, "O_BINARY", 0)
 
 
-def _add(deed: Deed, job_id: int, photo: PhotoTaken) -> None:
-    deed.add(
+def _add(deed: Deed, job_id: int, photo: PhotoTaken) -> int:
+    return deed.add(
         Photo,
         job_id=job_id,
         sha256=photo.sha256,

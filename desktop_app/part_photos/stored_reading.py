@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Collection, Mapping
 
-from sqlalchemy import Connection, RowMapping, select
+from sqlalchemy import Connection, RowMapping, func, select
 from sqlalchemy.exc import IntegrityError
 
 from desktop_app.part_photos.kept_photo import KeptPhoto
@@ -32,6 +32,17 @@ def photo_ids_by_hash(connection: Connection, job_id: int) -> Mapping[str, int]:
     """Return the id of each photo of a job by its SHA-256."""
     asked = select(Photo.sha256, Photo.id).where(Photo.job_id == job_id).order_by(Photo.id.desc())
     return {row.sha256: row.id for row in connection.execute(asked)}
+
+
+def photos_after(connection: Connection, photo_id: int, most: int) -> tuple[KeptPhoto, ...]:
+    """Return the first so many photos whose rows are newer than that of another one."""
+    asked = select(Photo.__table__).where(Photo.id > photo_id).order_by(Photo.id).limit(most)
+    return tuple(_photo(row) for row in connection.execute(asked).mappings())
+
+
+def newest_photo(connection: Connection) -> int:
+    """Return the id of the newest photo of the shop, 0 where there is none."""
+    return int(connection.execute(select(func.max(Photo.id))).scalar() or 0)
 
 
 def job_is_there(connection: Connection, job_id: int) -> bool:

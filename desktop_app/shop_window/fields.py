@@ -267,16 +267,25 @@ class QuestionLine(QFrame):
 class Labelled(QWidget):
     """A field under its name, with a line beneath for what is accepted, refused or asked.
 
-    What was refused is said until the field is mended, whatever else is shown meanwhile.
+    What was refused is said until the field is mended, whatever else is shown meanwhile. In a
+    `narrow` place the name takes two lines where it has to.
     """
 
-    def __init__(self, name: str, field: QWidget, hint: str = "", parent: QWidget | None = None):
+    def __init__(
+        self,
+        name: str,
+        field: QWidget,
+        hint: str = "",
+        parent: QWidget | None = None,
+        *,
+        narrow: bool = False,
+    ) -> None:
         super().__init__(parent)
         self.field = field
         self.question = QuestionLine()
         self._hint = plain_label(hint, "quiet", wrap=True)
         self._accepts, self._refused = hint, ""
-        label = plain_label(name)
+        label = plain_label(name, wrap=narrow)
         label.setBuddy(field)
         if not field.accessibleName():
             field.setAccessibleName(name)

@@ -13,6 +13,7 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QMainWindow,
     QPushButton,
+    QSizePolicy,
     QStackedWidget,
     QToolButton,
     QVBoxLayout,
@@ -179,6 +180,18 @@ class MainWindow(QMainWindow):
             button.setToolTip(tooltip(said))
             button.setAccessibleName(said)
 
+    def focusNextPrevChild(self, onward: bool) -> bool:
+        """Let Tab go round the window as it is laid out: rail, what stands above, page, strip."""
+        from desktop_app.shop_window.tab_order import next_round
+
+        there = next_round(self.centralWidget(), onward)
+        if there is None:
+            return super().focusNextPrevChild(onward)
+        there.setFocus(
+            Qt.FocusReason.TabFocusReason if onward else Qt.FocusReason.BacktabFocusReason
+        )
+        return True
+
     def paintEvent(self, event: QPaintEvent) -> None:
         """Paint, and say so once: what takes longer begins only then."""
         super().paintEvent(event)
@@ -221,7 +234,8 @@ class MainWindow(QMainWindow):
         ]
 
     def _lay_out(self) -> None:
-        self._rail.setFixedWidth(220)
+        self._rail.setMinimumWidth(220)  # wider where the words are
+        self._rail.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Preferred)
         self._rail_column.setContentsMargins(0, 8, 0, 8)
         self._rail_column.setSpacing(2)
         self._rail_column.addStretch(1)

@@ -39,6 +39,16 @@ def next_stop(page: QWidget, onward: bool) -> QWidget | None:
     return order[there] if 0 <= there < len(order) else None
 
 
+def next_round(whole: QWidget, onward: bool) -> QWidget | None:
+    """Return what follows as `next_stop` does, from the end to the beginning too.
+
+    None where what has the focus is not laid out in it.
+    """
+    order = stops(whole)
+    here = next((i for i, one in enumerate(order) if _has_focus(one)), None)
+    return None if here is None else order[(here + (1 if onward else -1)) % len(order)]
+
+
 def _has_focus(widget: QWidget) -> bool:
     proxy = widget.focusProxy()
     return widget.hasFocus() or (proxy is not None and proxy.hasFocus())

@@ -49,7 +49,7 @@ def test_of_an_error_its_kind_and_its_way_stay(tmp_path: Path) -> None:
     [
         ("not foreseen", "not foreseen"),
         ("Qt: QPainter::begin: Paint device returned engine == 0, type: 2",) * 2,
-        ("Qt: cannot open /Users/sam/Surgery sheet.pdf", "Qt: cannot open …"),
+        ("Qt: cannot open /media/sam/Surgery sheet.pdf", "Qt: cannot open …"),
         ("Qt: cannot open C:\\Users\\sam\\Surgery.pdf", "Qt: cannot open C: …"),
         ("Qt: no such family 'Surgery'", "Qt: no such family …"),
         ("phone's photo not kept: No space left on device",) * 2,
@@ -74,7 +74,7 @@ def test_a_fatal_error_of_a_library_is_told_with_its_way() -> None:
         "Fatal Python error: Segmentation fault",
         "",
         "Current thread 0x00007f (most recent call first):",
-        '  File "/Users/sam/main/desktop_app/program.py", line 12 in open_shop',
+        '  File "/media/sam/main/desktop_app/program.py", line 12 in open_shop',
     ]
     assert list(told_lines(lines)) == [
         lines[0],

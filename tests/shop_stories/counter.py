@@ -97,6 +97,15 @@ class Counter:
         if focus is not None:
             self.bot.keyClick(focus, Qt.Key.Key_Tab)
 
+    def close_what_lies_over(self) -> str:
+        """Close the window that lies over the window, and say what it was called."""
+        (over,) = (w for w in self.window.findChildren(QWidget) if w.isWindow() and w.isVisible())
+        title = over.windowTitle()
+        over.close()
+        self.window.activateWindow()
+        self.bot.waitUntil(lambda: self.window.isActiveWindow(), timeout=5000)
+        return title
+
     def reads(self, words: str) -> bool:
         """Tell whether the page, or the notice strip, says this."""
         texts = [w.text() for w in self.window.findChildren(QLabel) if w.isVisible()]

@@ -25,6 +25,7 @@ from desktop_app.part_photos.stored import Mark as MarkRow
 from desktop_app.part_photos.stored import Photo, PrintedCard
 from desktop_app.part_photos.stored_marks import mark_by_id
 from desktop_app.parts_compared import mark_let_go_actions, photo_reading_actions
+from desktop_app.parts_compared.phone_photo_actions import put_to_part
 from desktop_app.parts_compared.reading import SIDES
 from desktop_app.parts_compared.stored import Pair
 from desktop_app.repair_jobs.stored import Job
@@ -73,6 +74,12 @@ def taken(seen: Seen) -> PhotoTaken:
     """A photo that lies in the shop's folder, but is no job's yet."""
     shade = seen.of(SHADES)
     return actions.take_in(seen.record, Arrival(f"{shade}.png", content=content(shade)))
+
+
+def from_phone(seen: Seen) -> Given:
+    """Put photos from a phone to a side of a pair."""
+    photos = [taken(seen) for _ in range(seen.of((1, 2)))]
+    return using(seen.one(Pair), photos, seen.of(SIDES), seen.of(("top", "side")))
 
 
 def spots(seen: Seen, count: int) -> tuple[Pixel, ...]:
@@ -164,6 +171,7 @@ def from_mark(seen: Seen) -> Given:
 
 
 DEEDS: Deeds = {
+    put_to_part: from_phone,
     actions.add_photos: lambda s: using(s.one(Job), [taken(s) for _ in range(s.of((1, 2)))]),
     actions.write_photo_note: lambda s: using(s.one(Photo), s.words()),
     actions.take_off_job: lambda s: using(s.one(Photo)),

@@ -10,6 +10,7 @@ from datetime import datetime
 from typing import Any
 
 from desktop_app.part_photos.claimed_size import claimed_size
+from desktop_app.part_photos.codes.seen_code import SeenCode, read_back
 from desktop_app.part_photos.photo_limits import MOST_BYTES, too_large
 from desktop_app.part_photos.photo_trouble import Unfit
 from desktop_app.part_photos.picture_kind import JPEG
@@ -20,6 +21,7 @@ from desktop_app.shop_record.own_process import own_process
 
 READING = "desktop_app.part_photos.read_apart.reading_process"
 MOST_SECONDS = 40.0  # a hundred million pixels take 4 to 12, a phone's photo a tenth of one
+CODE_SECONDS = 15.0  # what only offers something keeps the next photo waiting no longer
 _PIPE = 1 << 20  # bytes; a photo goes through in a few pieces, where the system lets it
 _ANOTHER_WAY = "Open it in a picture program and save it as JPEG, then send that."
 
@@ -27,7 +29,7 @@ _ANOTHER_WAY = "Open it in a picture program and save it as JPEG, then send that
 class PhotoReader:
     """One reading process, asked by one thread at a time.
 
-    `module` is what runs there; a photo is given `most_seconds` of the clock.
+    `module` is what runs there; a photo is given `most_seconds` of the clock, its codes fewer.
     """
 
     def __init__(self, module: str = READING, most_seconds: float = MOST_SECONDS) -> None:
@@ -49,6 +51,16 @@ class PhotoReader:
         """Have a small copy made, as `make_thumbnail` makes it. Raises Unfit."""
         return self._ask({"wanted": "thumbnail", "kind": media_type, "size": size}, content)[1]
 
+    def codes(self, content: bytes, media_type: str) -> tuple[SeenCode, ...]:
+        """Have the barcodes of a photo read. Raises Unfit."""
+        asked = {"wanted": "codes", "kind": media_type}
+        _, said = self._ask(asked, content, min(self._most_seconds, CODE_SECONDS))
+        codes = read_back(said)
+        if codes is None:
+            self.end()
+            raise _broke()
+        return codes
+
     def process_id(self) -> int | None:
         """Return the number of the process that runs; None before the first photo."""
         return self._process.pid if self._process is not None else None
@@ -58,11 +70,14 @@ class PhotoReader:
         with self._one_at_a_time:
             self._end()
 
-    def _ask(self, asked: dict[str, Any], content: bytes) -> tuple[dict[str, Any], bytes]:
+    def _ask(
+        self, asked: dict[str, Any], content: bytes, most_seconds: float | None = None
+    ) -> tuple[dict[str, Any], bytes]:
+        seconds = self._most_seconds if most_seconds is None else most_seconds
         with self._one_at_a_time:
             process = self._running()
             too_long = threading.Event()
-            watch = threading.Timer(self._most_seconds, _stop, (process, too_long))
+            watch = threading.Timer(seconds, _stop, (process, too_long))
             watch.daemon = True
             watch.start()
             heard = None
@@ -79,7 +94,7 @@ class PhotoReader:
                 if heard is None or too_long.is_set():
                     self._end()
         if heard is None:
-            raise _held_up(self._most_seconds) if too_long.is_set() else _broke()
+            raise _held_up(seconds) if too_long.is_set() else _broke()
         said, made = heard
         if "unfit" in said:
             raise Unfit(str(said["unfit"]), str(said.get("do", "")))

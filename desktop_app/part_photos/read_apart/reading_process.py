@@ -11,6 +11,8 @@ import sys
 from contextlib import suppress
 from typing import Any, BinaryIO
 
+from desktop_app.part_photos.codes.codes_in_picture import codes_in
+from desktop_app.part_photos.codes.seen_code import listed
 from desktop_app.part_photos.photo_limits import MOST_BYTES
 from desktop_app.part_photos.photo_trouble import Unfit
 from desktop_app.part_photos.picture_opened import opened
@@ -55,10 +57,12 @@ def limit_this_photo() -> None:
 
 
 def answer(asked: dict[str, Any], content: bytes) -> tuple[dict[str, Any], bytes]:
-    """Return what is said of a photo: what it is, its small picture, or why it is unfit."""
+    """Return what is said of a photo: what it is, its small picture, its codes, or its fault."""
     try:
         if asked["wanted"] == "thumbnail":
             return {}, make_thumbnail(content, asked["kind"], asked["size"])
+        if asked["wanted"] == "codes":
+            return {}, listed(codes_in(content, asked["kind"]))
         seen = opened(content, asked["kind"])
         said = {"width": seen.width, "height": seen.height, "taken_at": seen.taken_at}
         return said, seen.thumbnail

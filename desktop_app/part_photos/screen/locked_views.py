@@ -26,11 +26,12 @@ class LockedViews(QWidget):
         parent: QWidget | None = None,
         *,
         stage_type: type[PhotoStage] = PhotoStage,
+        empty: str = "No photo of the {} here yet",
     ) -> None:
         super().__init__(parent)
         self.setMinimumHeight(400)
-        self.removed = stage_type(desk, "Removed part", "No photo of the removed part here yet")
-        self.replacement = stage_type(desk, "Replacement", "No photo of the replacement here yet")
+        self.removed = stage_type(desk, "Removed part", empty.format("removed part"))
+        self.replacement = stage_type(desk, "Replacement", empty.format("replacement"))
         self._captions = (plain_label("", "quiet", wrap=True), plain_label("", "quiet", wrap=True))
         self._same = plain_label(f"=  {SAME_PICTURE}", wrap=True)
         self._same.hide()
@@ -72,8 +73,8 @@ class LockedViews(QWidget):
         buttons = QHBoxLayout()
         buttons.addWidget(self._locked)
         for words, name, more, pressed in (
-            ("＋", "Enlarge (+)", "The wheel does it too.", self._enlarge),
-            ("－", "Make smaller (−)", "The wheel does it too.", self._reduce),
+            ("+", "Enlarge (+)", "The wheel does it too.", self._enlarge),
+            ("−", "Make smaller (−)", "The wheel does it too.", self._reduce),
             ("Whole photo", "Show the whole photo (0)", _MOVES, self._make_whole),
         ):
             buttons.addWidget(_button(words, name, more, pressed))

@@ -51,6 +51,11 @@ _ARROWS = {
 class PhotoStage(QGraphicsView):
     """Shows one photo; says what a person did with it, so that another stage can follow."""
 
+    keys_said = (
+        ("+, -, 0", "larger, smaller, the whole photo"),
+        ("Arrows", "push an enlarged photo, or move the chosen point of a mark"),
+    )
+
     zoomed_by = Signal(float, float, float)  # factor; where, in pixels off the middle
     moved_by = Signal(float, float)  # screen pixels right and down
     made_whole = Signal()
@@ -71,6 +76,8 @@ class PhotoStage(QGraphicsView):
         self._scene = QGraphicsScene(self)
         self._scene.addItem(self._item)
         self.setScene(self._scene)
+        self.setAcceptDrops(False)  # a photo dropped here is for what the stage is a part of
+        self.viewport().setAcceptDrops(False)
         self.setAccessibleName(f"{name}: {empty}")
         self.setMinimumSize(260, 220)
         self.setFrameShape(QFrame.Shape.NoFrame)

@@ -21,6 +21,8 @@ _ID, _SHA = Qt.ItemDataRole.UserRole, Qt.ItemDataRole.UserRole + 1
 class PhotoStrip(QListWidget):
     """Photos side by side; one is chosen. Enter or a double-click opens it."""
 
+    keys_said = (("Delete", "takes the chosen photo off the job"),)
+
     chosen = Signal(object)  # photo id, or None
     opened = Signal(object)  # photo id
     unwanted = Signal(object)  # photo id: Delete was pressed on it

@@ -12,7 +12,6 @@ from PySide6.QtGui import (
     QGuiApplication,
     QImage,
     QKeySequence,
-    QShortcut,
     QShowEvent,
 )
 from PySide6.QtWidgets import QFileDialog, QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
@@ -34,6 +33,7 @@ from desktop_app.part_photos.stored_reading import (
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import LineField
+from desktop_app.shop_window.keys import on_key
 from desktop_app.shop_window.texts import plain_label, tooltip
 
 _INVITATION = "Drop photos here, paste them (Ctrl+V), or choose files."
@@ -59,7 +59,7 @@ class PhotoTray(QFrame):
         self.setAccessibleName(name)
         self.setAcceptDrops(True)
         self._strip = PhotoStrip(desk, name)
-        self._empty = plain_label(_INVITATION, "quiet")
+        self._empty = plain_label(_INVITATION, "quiet", wrap=True)
         self._note = LineField("Note on the chosen photo", self._save_note)
         self._note.setPlaceholderText("What does the chosen photo show?")
         self._add = _button("Add photos…", "Choose photo files", self.choose_files)
@@ -72,9 +72,9 @@ class PhotoTray(QFrame):
         self._strip.chosen.connect(self._chosen)
         self._strip.opened.connect(self._opened)
         self._strip.unwanted.connect(self._take_off)
-        keys = QShortcut(QKeySequence(QKeySequence.StandardKey.Paste), self)
-        keys.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
-        keys.activated.connect(self.paste)
+        inside = Qt.ShortcutContext.WidgetWithChildrenShortcut
+        paste = QKeySequence.StandardKey.Paste
+        on_key(self, paste, "puts in a copied picture, among the photos", self.paste, inside)
         desk.changed.connect(self._heard)
         self._show([])
         self._note.setEnabled(False)
@@ -103,6 +103,10 @@ class PhotoTray(QFrame):
     def choose(self, photo_id: int) -> None:
         """Choose one of the photos that are shown."""
         self._strip.choose(photo_id)
+
+    def add_way(self, button: QPushButton) -> None:
+        """Put another way by which photos come beside those that are there."""
+        self._ways.insertWidget(2, button)
 
     @Slot()
     def choose_files(self) -> None:
@@ -136,7 +140,7 @@ class PhotoTray(QFrame):
             self._read()
 
     def _lay_out(self) -> None:
-        row = QHBoxLayout()
+        row = self._ways = QHBoxLayout()
         row.addWidget(self._add)
         row.addWidget(self._paste)
         row.addStretch(1)

@@ -1,0 +1,50 @@
+"""What the phone is told about where its photos go: one pair of parts, and nothing else."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+
+SIDES = ("removed", "replacement")
+SIDE_WORDS = {"removed": "removed part", "replacement": "replacement"}
+_PLACE = re.compile(r"([0-9a-f]{16})\.([01])\.([0-9]{1,2})")
+
+
+@dataclass(frozen=True, slots=True)
+class Offer:
+    """A pair that photos may be taken for: `key` is how the phone names it, side and view begin."""
+
+    key: str
+    job: str
+    part: str
+    views: tuple[str, ...]
+    side: str
+    view: str
+
+    def words(self, side: str = "", view: str = "") -> str:
+        """Say the place in one line, as the window and the phone both do."""
+        which = SIDE_WORDS[side or self.side]
+        return f"{which} · {view or self.view} · {self.part} · job {self.job}"
+
+    def side_of(self, place: Place) -> str:
+        """Return the side that a place names."""
+        return SIDES[place.side]
+
+
+@dataclass(frozen=True, slots=True)
+class Place:
+    """A side of a pair in one view: what a photo was taken of."""
+
+    key: str
+    side: int
+    view: int
+
+    def text(self) -> str:
+        """Return it as it stands in a request and in the name of a file."""
+        return f"{self.key}.{self.side}.{self.view}"
+
+
+def read_place(text: str) -> Place | None:
+    """Read a place as the phone names it; None for anything else."""
+    found = _PLACE.fullmatch(text)
+    return Place(found[1], int(found[2]), int(found[3])) if found else None

@@ -1,0 +1,122 @@
+"""Each place: every control is reached by the Tab key, and no words are cut off at any text size."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import (
+    QAbstractButton,
+    QAbstractItemView,
+    QCheckBox,
+    QComboBox,
+    QLabel,
+    QRadioButton,
+    QWidget,
+)
+from pytestqt.qtbot import QtBot
+
+from desktop_app.parts_compared.actions import lay_side_by_side
+from desktop_app.repair_jobs import actions
+from desktop_app.repair_jobs.write_up import WriteUp
+from desktop_app.shop_record.house_rules import change_rule
+from tests.shop_stories.counter import Counter, sitting
+from tests.shop_stories.test_for_everyone import MONDAY, open_job
+
+PLACES = ("Ask the Old Jobs", "Heard", "Under Watch", "It's Back", "Monday Book", "Part Kinds")
+PLACES += ("Tool Drawer", "Bench Card", "Records In and Out", "House Rules", "Job")
+SIZES = (9, 12, 18)
+SMALL = (1366, 768)  # pixels of a small counter screen
+MOST_TABS = 400
+
+
+@pytest.fixture
+def at(qtbot: QtBot, tmp_path: Path) -> Iterator[Counter]:
+    with sitting(qtbot, tmp_path / "shop", MONDAY) as counter:
+        desk = counter.program.desk
+        assert desk is not None
+        counter.window.resize(*SMALL)
+        desk.do(actions.add_person, "Tuuli")
+        desk.do(actions.write_up, WriteUp("misses when damp", plate="TH 1", odometer=1000))
+        desk.do(lay_side_by_side, 1, "distributor-rotor")
+        yield counter
+
+
+def go(at: Counter, place: str) -> QWidget:
+    if place == "Job":
+        open_job(at)
+    else:
+        at.go(place)
+    at.quiet()
+    at.bot.wait(50)
+    return at.page
+
+
+def tells_itself(widget: QWidget) -> str:
+    text = widget.text() if isinstance(widget, QAbstractButton | QLabel) else ""
+    return f"{type(widget).__name__} “{widget.accessibleName() or text}”"
+
+
+def controls(page: QWidget) -> set[QWidget]:
+    """What Tab stops at on a page; of buttons that exclude each other only one has to be."""
+    found = set()
+    for widget in page.findChildren(QWidget):
+        shown = widget.isVisible() and widget.isEnabled() and widget.focusProxy() is None
+        inside = isinstance(widget.parent(), QComboBox | QAbstractItemView)
+        group = isinstance(widget, QAbstractButton) and widget.group() is not None
+        if shown and not inside and not group and widget.focusPolicy() & Qt.FocusPolicy.TabFocus:
+            found.add(widget)
+    return found
+
+
+@pytest.mark.parametrize("place", PLACES)
+def test_tab_reaches_every_control(at: Counter, place: str) -> None:
+    page = go(at, place)
+    at.window.activateWindow()
+    left = controls(page)
+    for _ in range(MOST_TABS):
+        focus = at.window.focusWidget()
+        left.discard(focus) if focus is not None else None
+        if not left:
+            break
+        at.bot.keyClick(focus or at.window, Qt.Key.Key_Tab)
+        left &= controls(page)  # what came and went meanwhile
+    assert "\n".join(tells_itself(widget) for widget in left) == ""
+
+
+def cut_off(page: QWidget) -> Iterator[str]:
+    for widget in page.findChildren(QWidget):
+        if not widget.isVisible():
+            continue
+        if isinstance(widget, QLabel) and not widget.wordWrap() and widget.pixmap().isNull():
+            lines = widget.text().splitlines() or [""]
+            wanted = max(widget.fontMetrics().horizontalAdvance(line) for line in lines)
+            if wanted > widget.contentsRect().width() + 1:
+                yield tells_itself(widget)
+        elif isinstance(widget, QAbstractButton) and widget.text():
+            if widget.width() + 1 < widget.minimumSizeHint().width():
+                yield tells_itself(widget)
+            if isinstance(widget, QCheckBox | QRadioButton):
+                continue
+            if widget.height() + 1 < widget.fontMetrics().height():
+                yield f"{tells_itself(widget)} in height"
+        if isinstance(widget, QLabel) and widget.wordWrap():
+            needed = widget.heightForWidth(widget.width())
+            if needed > widget.height() + 1:
+                yield f"{tells_itself(widget)[:80]} in height"
+
+
+@pytest.mark.parametrize("size", SIZES)
+@pytest.mark.parametrize("place", PLACES)
+def test_no_words_are_cut_off(at: Counter, place: str, size: int, tmp_path: Path) -> None:
+    desk = at.program.desk
+    assert desk is not None
+    desk.do(change_rule, "text_size", size)
+    go(at, place)
+    at.bot.wait(100)
+    found = sorted(set(cut_off(at.window)))
+    if found:
+        at.picture(tmp_path, f"{place}-{size}")
+    assert "\n".join(found) == ""
