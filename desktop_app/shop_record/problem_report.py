@@ -74,24 +74,24 @@ def _program() -> str:
         "built to run without Python" if is_built() else "run by Python",
         f"Python {platform.python_version()}, {platform.platform()}",
         f"{os.cpu_count()} processors",
-        *_libraries(),
+        *(f"{name} {number}" for name, number in libraries()),
     ]
     return "\n".join(lines)
 
 
-def _libraries() -> list[str]:
-    """Say the version of each library that the program stands on."""
+def libraries() -> list[tuple[str, str]]:
+    """Return each library that the program stands on, with its version."""
     try:
         wanted = metadata.requires("benchwitness") or []
     except metadata.PackageNotFoundError:
         wanted = []
-    said = []
+    said: list[tuple[str, str]] = []
     for line in wanted:
         extra = line.partition("extra ==")[2].strip(" '\"")
         name = _NAME.match(line)
         if name is not None and extra not in _FOR_WHO_WORKS_ON_IT:
             with suppress(metadata.PackageNotFoundError):  # what somebody may do without
-                said.append(f"{name[0]} {metadata.version(name[0])}")
+                said.append((name[0], metadata.version(name[0])))
     return said
 
 

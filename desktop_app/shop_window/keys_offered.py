@@ -29,8 +29,8 @@ class _KeysOffered(QPushButton):
     def __init__(self, window: MainWindow) -> None:
         super().__init__("?")
         self._window, self._came_from = window, ""
-        self.setAccessibleName("All keys")
-        self.setToolTip(f"All keys ({PRESSED})")
+        self.setAccessibleName("All keys, and what this program is")
+        self.setToolTip(f"All keys, and what this program is ({PRESSED})")
         self.clicked.connect(self._press)
         on_key(window, PRESSED, "this list, and back", self.click)
 
@@ -45,5 +45,6 @@ class _KeysOffered(QPushButton):
             self._came_from = here
             page = self._window.page(KEYS)
             assert isinstance(page, KeysPage)
-            page.show_keys(here, *keys_by_place(self._window, here))
+            folder = self._window.folder()
+            page.show_keys(here, *keys_by_place(self._window, here), folder)
             self._window.go_to(KEYS)

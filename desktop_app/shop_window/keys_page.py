@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from pathlib import Path
 
 from PySide6.QtCore import QObject
 from PySide6.QtGui import QKeySequence, QShortcut
@@ -13,6 +14,7 @@ from desktop_app.shop_window.keys_offered import KEYS
 from desktop_app.shop_window.main_window import MainWindow
 from desktop_app.shop_window.page import ReadingPage, Section
 from desktop_app.shop_window.texts import plain_label
+from desktop_app.shop_window.this_program import ThisProgram
 
 _IN_FIELDS = {
     "Tab, Shift+Tab": "to the next field or button, and back",
@@ -63,10 +65,10 @@ def _above(owner: QObject | None) -> Iterator[QObject]:
 
 
 class KeysPage(ReadingPage):
-    """The keys of the page one came from, of the frame, and those of every field and list."""
+    """The keys of the page one came from and of the frame; beneath them, what the program is."""
 
-    def show_keys(self, place: str, here: Keys, everywhere: Keys) -> None:
-        """Show the keys of a place and of the frame in place of what was shown."""
+    def show_keys(self, place: str, here: Keys, everywhere: Keys, folder: Path | None) -> None:
+        """Show the keys of a place and of the frame; `folder` is that of the shop that is open."""
         empty(self.column)
         self.column.addWidget(plain_label(KEYS, "title"))
         for heading, keys in (
@@ -76,6 +78,7 @@ class KeysPage(ReadingPage):
         ):
             if keys:
                 self.column.addWidget(_listed(heading, keys))
+        self.column.addWidget(ThisProgram(folder))
 
 
 def _typed(keys: QKeySequence) -> str:

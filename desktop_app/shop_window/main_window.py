@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from contextlib import suppress
+from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QByteArray, QSettings, Qt, QTimer, Signal, Slot
@@ -103,6 +104,10 @@ class MainWindow(QMainWindow):
             press_by(button, key)
             button.setToolTip(tooltip(f"{name} ({key})"))
         self._buttons[name] = button
+
+    def folder(self) -> Path | None:
+        """Return the folder of the shop that is open."""
+        return None if self._desk is None else self._desk.record.folder
 
     def has_place(self, name: str) -> bool:
         """Tell whether a place was added."""

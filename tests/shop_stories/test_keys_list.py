@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from importlib.metadata import version
 from pathlib import Path
 
 import pytest
@@ -48,6 +49,16 @@ def test_each_place_lists_its_own_keys(at: Counter) -> None:
     at.press("All keys")
     assert "On “Heard”" not in listed(at)
     assert "Ctrl+T" not in listed(at)
+
+
+def test_the_same_page_says_what_the_program_is(at: Counter, tmp_path: Path) -> None:
+    at.window.go_to("Heard")
+    at.press("All keys")
+    assert at.reads(f"Benchwitness {version('benchwitness')}. Apache License 2.0.")
+    assert at.reads(f"This shop lies in {tmp_path / 'shop'}; its log is the file benchwitness.log")
+    at.press("Libraries and their licences")
+    for said in ("pyside6-essentials", "LGPL-3.0", "sqlalchemy", "MIT"):
+        assert at.reads(said)
 
 
 def test_no_key_is_without_words_and_none_is_taken_twice(at: Counter) -> None:

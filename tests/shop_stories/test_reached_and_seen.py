@@ -1,4 +1,4 @@
-"""Each place: every control is reached by the Tab key, and no words are cut off at any text size."""
+"""Each place: Tab reaches every control, and no words are cut off at any text size."""
 
 from __future__ import annotations
 

@@ -1,0 +1,50 @@
+"""What the program is: its version, its licences, and where it keeps what on this computer."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from PySide6.QtCore import QUrl, Slot
+from PySide6.QtGui import QDesktopServices
+from PySide6.QtWidgets import QPlainTextEdit, QPushButton
+
+from desktop_app.shop_record.licences import OWN_LICENCE, licences
+from desktop_app.shop_record.problem_report import LOG, version
+from desktop_app.shop_window.page import Section
+from desktop_app.shop_window.texts import plain_label
+
+
+class ThisProgram(Section):
+    """Shows it for the shop in a folder, where one is open."""
+
+    def __init__(self, folder: Path | None) -> None:
+        super().__init__("This program")
+        self._folder = folder
+        self.column.addWidget(plain_label(f"Benchwitness {version()}. {OWN_LICENCE}.", wrap=True))
+        if folder is not None:
+            said = f"This shop lies in {folder}; its log is the file {LOG} there."
+            self.column.addWidget(plain_label(said, wrap=True))
+            show = QPushButton("Show the folder")
+            show.clicked.connect(self._show_folder)
+            self.column.addWidget(show)
+        self._licences = QPlainTextEdit()
+        self._licences.setReadOnly(True)
+        self._licences.setTabChangesFocus(True)
+        self._licences.setAccessibleName("Libraries and their licences")
+        self._licences.setMinimumHeight(10 * self.fontMetrics().height())
+        self._licences.hide()
+        self._press = QPushButton("Libraries and their licences")
+        self._press.clicked.connect(self._show_licences)
+        self.column.addWidget(self._press)
+        self.column.addWidget(self._licences)
+
+    @Slot()
+    def _show_folder(self) -> None:
+        QDesktopServices.openUrl(QUrl.fromLocalFile(str(self._folder)))
+
+    @Slot()
+    def _show_licences(self) -> None:
+        self._licences.setPlainText("\n".join(f"{name}: {said}" for name, said in licences()))
+        self._licences.show()
+        self._press.hide()
+        self._licences.setFocus()
