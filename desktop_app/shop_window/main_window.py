@@ -189,7 +189,8 @@ class MainWindow(QMainWindow):
         """Let Tab go round the window as it is laid out: rail, what stands above, page, strip."""
         from desktop_app.shop_window.tab_order import next_round
 
-        there = next_round(self.centralWidget(), onward)
+        whole = self.centralWidget()
+        there = None if whole is None else next_round(whole, onward)
         if there is None:
             return super().focusNextPrevChild(onward)
         there.setFocus(
