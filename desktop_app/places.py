@@ -203,6 +203,7 @@ class Places(QObject):
 
         page = first_rules_page(self.desk)
         page.done.connect(self._car_is_here)
+        page.done.connect(lambda: self._window.take_place_away(FIRST_RULES))
         return page
 
     def _job_page(self) -> QWidget:

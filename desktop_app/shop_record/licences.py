@@ -20,7 +20,7 @@ def _licence(name: str) -> str:
     with suppress(metadata.PackageNotFoundError):
         said = metadata.metadata(name)
         for field in ("License-Expression", "License"):
-            named: str = said[field] if field in said else ""
+            named: str = said[field] if field in said else ""  # noqa: SIM401
             if named and len(named) <= _LONGEST and "\n" not in named:
                 return named
         for line in said.get_all("Classifier") or ():

@@ -13,8 +13,8 @@ KEYS, PRESSED = "Keys", "F1"
 
 def offer_keys(window: MainWindow) -> None:
     """Add the list of keys to a window."""
-    window.add_place(KEYS, _page, on_rail=False)
-    window.add_to_top(_KeysOffered(window))
+    window.add_place(KEYS, _page, on_rail=False, beside=True)
+    window.add_to_top(_KeysOffered(window), last=True)
 
 
 def _page() -> QWidget:

@@ -48,6 +48,7 @@ class MainWindow(QMainWindow):
         self._makers: dict[str, Callable[[], QWidget]] = {}
         self._places: dict[str, QWidget] = {}
         self._buttons: dict[str, QPushButton] = {}
+        self._beside: set[str] = set()  # places that the rail never shows
         self._numbered = 0
         self._seen = False
         self._warned = False
@@ -87,9 +88,15 @@ class MainWindow(QMainWindow):
         *,
         on_rail: bool = True,
         by_key: bool = True,
+        beside: bool = False,
     ) -> None:
-        """Add a place by the function that makes its page; those on the rail get Alt + number."""
+        """Add a place by the function that makes its page; those on the rail get Alt + number.
+
+        One `beside` the others never comes onto the rail.
+        """
         self._makers[name] = make
+        if beside:
+            self._beside.add(name)
         button = QPushButton(name)
         button.setCheckable(True)
         button.setAutoExclusive(True)
@@ -141,9 +148,9 @@ class MainWindow(QMainWindow):
             page.deleteLater()
         return True
 
-    def add_to_top(self, widget: QWidget) -> None:
-        """Put something into the strip above the page, left of undo and redo."""
-        self._top.insertWidget(self._top.count() - 3, widget)
+    def add_to_top(self, widget: QWidget, *, last: bool = False) -> None:
+        """Put something into the strip above the page; the `last` stands beside undo and redo."""
+        self._top.insertWidget(self._top.count() - (2 if last else 3), widget)
 
     def go_to(self, name: str) -> None:
         """Show a place, saving first what was only typed on the one that is left."""
@@ -153,7 +160,7 @@ class MainWindow(QMainWindow):
         page = self.page(name)
         self._stack.setCurrentWidget(page)
         button = self._buttons[name]
-        button.setVisible(True)
+        button.setVisible(name not in self._beside)
         button.setChecked(True)
         if leaving is not page:
             self.strip.page_changed()
