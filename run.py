@@ -301,6 +301,21 @@ def run_checks(root: Path, arguments: list[str]) -> int:
     return failed[0][1] if failed else 0
 
 
+def provide_build_tools(root: Path) -> None:
+    """On Linux, install what a build takes of the system: its linker's tools, Python's library."""
+    if not sys.platform.startswith("linux"):
+        return
+    missing: list[tuple[str, ...]] = []
+    if shutil.which("objcopy") is None:
+        missing.append(("binutils",))
+    asked = "from PyInstaller.depend import bindepend; bindepend.get_python_library_path() or 1 / 0"
+    found = subprocess.run([venv_python(root), "-c", asked], capture_output=True, check=False)
+    if found.returncode != 0:
+        missing.append((f"libpython{sys.version_info[0]}.{sys.version_info[1]}",))
+    if missing:
+        install_packages(missing, "A build needs something of the system that is not here yet.")
+
+
 def build(root: Path, arguments: list[str]) -> int:
     """Build the program for computers like this one that have no Python; return the status."""
     order = [str(venv_python(root)), "-m", "PyInstaller", "--noconfirm", "--log-level", "ERROR"]
@@ -328,6 +343,7 @@ def main(arguments: list[str], root: Path = ROOT) -> int:
             return run_checks(root, arguments[1:])
         if arguments[:1] == ["build"]:
             set_up(root, "[build]")
+            provide_build_tools(root)
             return build(root, arguments[1:])
         set_up(root)
         if arguments[:1] in ([], ["demo"]):

@@ -18,7 +18,7 @@ from desktop_app.shop_window.drafts import Drafts
 from desktop_app.shop_window.fields import save_everything
 from desktop_app.shop_window.keys import press_by
 from desktop_app.shop_window.main_window import MainWindow
-from desktop_app.shop_window.notice import not_accepted
+from desktop_app.shop_window.notice import not_accepted, not_sent
 from desktop_app.shop_window.off_where_shut import off_where_shut
 from desktop_app.symptom_search.stored_shop_words import ShopWords
 from desktop_app.symptom_search.vocabulary import Vocabulary
@@ -258,8 +258,9 @@ class Places(QObject):
         assert isinstance(page, JobPage)
         if page.job_id not in (None, job_id):
             save_everything(page)
-            lost = f" of {page.number()} is not accepted; it would be lost with another job."
-            refused = not_accepted(page, lost, "Mend or empty it first.")
+            of, lost = f" of {page.number()} is not", "; it would be lost with another job."
+            refused = not_accepted(page, f"{of} accepted{lost}", "Mend or empty it first.")
+            refused = refused or not_sent(page, f"{of} sent yet{lost}")
             if refused is not None:
                 self._window.strip.tell(refused)
                 self._window.go_to(JOB)

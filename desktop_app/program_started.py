@@ -34,6 +34,7 @@ def open_window(folder: Path | None) -> int:
     program.last_resort.install()
     program.start()
     status = app.exec()
+    one.close()
     program.close()
     return status
 

@@ -79,17 +79,32 @@ def test_alone_it_opens_the_window(checkout: Path, tmp_path: Path) -> None:
 
 
 @posix_only
-def test_a_build_is_made_of_the_recipe(checkout: Path, tmp_path: Path, run_py: ModuleType) -> None:
-    done = run_py.fingerprint(checkout, "[build]")
-    run_py.stamp_file(checkout, "[build]").write_text(done, encoding="ascii")
-    ran = call(checkout, "build", "--distpath", "there", where=tmp_path)
-    begun, *words = ran.stdout.rstrip("|").split("|")
+def test_a_build_is_made_of_the_recipe(
+    checkout: Path, run_py: ModuleType, capfd: pytest.CaptureFixture[str]
+) -> None:
+    assert run_py.build(checkout, ["--distpath", "there"]) == 7
+    said = capfd.readouterr()
+    begun, *words = said.out.rstrip("|").split("|")
     assert begun == str(checkout)
     assert words[:2] == ["-m", "PyInstaller"]
     assert words[-3:] == ["--distpath", "there", run_py.RECIPE]
     assert (ROOT / run_py.RECIPE).is_file()
-    assert ran.returncode == 7
-    assert "failed with status 7" in ran.stderr
+    assert "failed with status 7" in said.err
+
+
+@pytest.mark.parametrize("lacks", [True, False])
+def test_what_a_build_takes_of_the_system_is_provided(
+    run_py: ModuleType, monkeypatch: pytest.MonkeyPatch, lacks: bool
+) -> None:
+    wanted: list[list[tuple[str, ...]]] = []
+    monkeypatch.setattr(run_py.sys, "platform", "linux")
+    monkeypatch.setattr(run_py, "install_packages", lambda names, _why: wanted.append(names))
+    monkeypatch.setattr(run_py.shutil, "which", lambda name: None if lacks else f"there/{name}")
+    answer = SimpleNamespace(returncode=int(lacks))
+    monkeypatch.setattr(run_py.subprocess, "run", lambda *_, **__: answer)
+    run_py.provide_build_tools(Path("."))
+    library = f"libpython{sys.version_info[0]}.{sys.version_info[1]}"
+    assert wanted == ([[("binutils",), (library,)]] if lacks else [])
 
 
 def test_a_changed_pyproject_is_set_up_again(checkout: Path, run_py: ModuleType) -> None:

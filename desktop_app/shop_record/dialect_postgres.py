@@ -102,6 +102,7 @@ def open_server(address: ServerAddress, password: str | None) -> Engine:
         execution_options={PATIENCE: patience},
     )
     event.listen(engine, "begin", _begin)
+    event.listen(engine, "rollback", _forget_waits)
     event.listen(engine, "checkout", _refuse_one_cut_off)
     return engine
 
@@ -116,10 +117,11 @@ def _begin(connection: Connection) -> None:
     raw: Any = connection.connection.driver_connection
     connection.info.pop(_HEAD, None)
     options = connection.get_execution_options()
-    if options.get("one_by_one"):  # who upgrades wants to know how many rows each step changed
-        raw.one_by_one()
-    else:
-        raw.ask_together()
+    with errors_as_usual(connection, "BEGIN"):
+        if options.get("one_by_one"):  # who upgrades wants to know how many rows a step changed
+            raw.one_by_one()
+        else:
+            raw.ask_together()
     if options.get("adding"):  # something that stands alone, and that no other row is told of yet
         connection.exec_driver_sql("BEGIN")
     elif options.get("building"):
@@ -170,8 +172,16 @@ def wait_at_most(connection: Connection, seconds: float | None) -> None:
     wait = WAIT_MS if seconds is None else round(1000 * seconds)
     said = f"SET lock_timeout = {wait}"
     with errors_as_usual(connection, said):  # SQLAlchemy would begin a transaction for it
-        connection.connection.cursor().execute(said)
+        raw: Any = connection.connection.driver_connection
+        raw.execute(said)
+        raw.hear()  # else it would be taken back with the deed that begins next
     connection.info[_WAITS] = seconds
+
+
+def _forget_waits(connection: Connection) -> None:
+    """Say anew how long to wait: what was said inside of a deed went with it."""
+    if not connection.invalidated and _WAITS in connection.info:
+        connection.info[_WAITS] = "unknown"
 
 
 def as_trouble(error: Exception, under_way: str = "") -> ShopTrouble | None:

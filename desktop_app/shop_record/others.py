@@ -29,6 +29,7 @@ from desktop_app.shop_record.trouble import ShopTrouble
 ASKED_S = 0.4
 BEAT_S = 2.0  # after which it is asked whether it is there: a server that hangs closes nothing
 AGAIN_S = 1.0  # after which a server that was lost is tried again
+REFUSED_S = 5.0  # ... one that lets nobody in: too many tries lock a login out
 SHORT_S = 0.05  # that may be waited for in the window
 MOST_READ = 300  # entries; of more of them nobody reads which tables they touched
 
@@ -70,7 +71,7 @@ class Others(threading.Thread):
                 pass  # it is asked again
             if self._record.on_server:
                 self._tell_lost(why or server_lost())
-            self._ended.wait(AGAIN_S)
+            self._ended.wait(AGAIN_S if why is None else REFUSED_S)
 
     def _watch(self) -> None:
         connection = self._record.listening()
@@ -88,8 +89,8 @@ class Others(threading.Thread):
     def _listen(self, raw: Any) -> None:
         import psycopg
 
-        raw.one_by_one()
         try:
+            raw.one_by_one()
             raw.execute(f"LISTEN {dialect_postgres.CHANNEL}")
             self._tell_back()
             heard, asked = True, monotonic()
@@ -131,6 +132,7 @@ class Others(threading.Thread):
         if self._ended.is_set():
             return
         self._record.away = why
+        self._record.forget_idle()
         if type(why) is not type(self._lost):
             self._lost = why
             self._tell(self._there, False)

@@ -85,6 +85,10 @@ class ShopRecord:
         if patience is not None:
             patience.hurry(everybody)
 
+    def forget_idle(self) -> None:
+        """Ask nothing more on connections that lie idle: their server was lost."""
+        self._engine.dispose()
+
     def listening(self) -> Connection:
         """Return a connection for who watches; it is to be closed before the record is."""
         return self._engine.connect()

@@ -120,6 +120,11 @@ class FewTripsCursor(psycopg.Cursor[Any]):
         cast(FewTrips, self.connection).said(str(query))
         return self
 
+    def executemany(self, query: Any, *args: Any, **more: Any) -> None:
+        """Say the same with many values."""
+        super().executemany(query, *args, **more)
+        cast(FewTrips, self.connection).said(str(query))
+
     def copy(self, *args: Any, **more: Any) -> Any:
         """Write or read many rows."""
         cast(FewTrips, self.connection).one_by_one()

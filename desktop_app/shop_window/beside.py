@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QPoint, QTimer
+from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent
 from PySide6.QtWidgets import QLabel, QWidget
 
 from desktop_app.shop_window.texts import plain_label
@@ -29,4 +30,6 @@ def say_beside(widget: QWidget, words: str) -> None:
     )
     label.show()
     label.raise_()
+    # Nothing gets the focus here: a screen reader reads it only where it is announced.
+    QAccessible.updateAccessibility(QAccessibleAnnouncementEvent(label, words))
     QTimer.singleShot(STAYS_MS, label, label.deleteLater)

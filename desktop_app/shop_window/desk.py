@@ -26,6 +26,7 @@ class Desk(QObject):
 
     changed = Signal(object)  # Done
     told = Signal(object)  # ShopTrouble, or a plain sentence
+    waits = Signal()  # something waits for the server, or waits no more
     named = Signal(str)  # who is at the desk from now on; "" for nobody
     names_wanted = Signal()  # a person looks for where the shop's people are named
     was_shut = Signal()  # nothing can be written any more; `why_shut` says why

@@ -57,7 +57,7 @@ class KeptChoice:
             return
         if self._waits:
             self._tell_not_kept(other_row=of != self._of)
-        self._waits = False
+            self._wait_no_more()
         self._kept, self._of = value, of
         self.put(value)
 
@@ -65,7 +65,7 @@ class KeptChoice:
     def choose(self) -> None:
         """Save what somebody chose just now; chosen back, what waited waits no more."""
         if self._waits and self.chosen() == self._kept:
-            self._waits = False
+            self._wait_no_more()
             return
         self._send_now()
 
@@ -75,7 +75,7 @@ class KeptChoice:
             self._send_now()
 
     def _send_now(self) -> None:
-        self._waits, value = False, self.chosen()
+        waited, self._waits, value = self._waits, False, self.chosen()
         if self._save_choice(value) is not None:
             self._kept = value
         elif self._desk.record.away is not None:
@@ -83,6 +83,12 @@ class KeptChoice:
         else:
             self.put(self._kept)
             say_beside(self._widget(), NOT_SAVED)
+        if waited or self._waits:
+            self._desk.waits.emit()
+
+    def _wait_no_more(self) -> None:
+        self._waits = False
+        self._desk.waits.emit()
 
     def _tell_not_kept(self, *, other_row: bool) -> None:
         name, mine = self._widget().accessibleName(), self.typed()

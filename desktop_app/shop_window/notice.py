@@ -10,6 +10,7 @@ from shiboken6 import isValid
 
 from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 from desktop_app.shop_window.fields import TypedIn, WordsField, being_saved, unsaved_fields
+from desktop_app.shop_window.kept_choice import waiting_choices
 
 
 class Notice(ShopTrouble):
@@ -32,6 +33,19 @@ def not_accepted(page: QWidget, lost: str, do: str) -> Notice | None:
         return None
     waits = partial(_stands, field, _text(field))
     return Notice(f"“{field.accessibleName()}”{lost}", do=do, holds=waits)
+
+
+def not_sent(page: QWidget, lost: str) -> Notice | None:
+    """Return the notice about the first choice of a page that waits for the server.
+
+    `lost` goes on after its name and what is chosen; the notice holds as long as it waits.
+    """
+    choice = next(iter(waiting_choices(page)), None)
+    if choice is None:
+        return None
+    what = f"“{choice.accessibleName()}”, “{choice.typed()}”,{lost}"
+    do = "Wait until it is sent, or choose again what stood there before."
+    return Notice(what, do=do, holds=lambda: bool(isValid(choice)) and choice.waits())
 
 
 def how_long(news: ShopTrouble) -> Callable[[], bool]:

@@ -12,14 +12,15 @@ from pathlib import Path
 from PySide6.QtCore import QObject, Signal, Slot
 from PySide6.QtNetwork import QLocalServer, QLocalSocket
 
-_SOON_MS = 300
+_SOON_MS, _ANSWER_MS = 300, 1500
 
 
 def brought_forward(folder: Path) -> bool:
     """Tell whether a window of this user has the shop of a folder open; it comes forward then."""
     caller = QLocalSocket()
     caller.connectToServer(_name(folder))
-    there = caller.waitForConnected(_SOON_MS)
+    # A window that hangs is connected to all the same, by the system: it has to answer.
+    there = caller.waitForConnected(_SOON_MS) and caller.waitForReadyRead(_ANSWER_MS)
     caller.abort()
     return there
 
@@ -33,11 +34,15 @@ class OneWindow(QObject):
         super().__init__()
         self._server: QLocalServer | None = None
 
+    def close(self) -> None:
+        """Answer no more: the window is going."""
+        if self._server is not None:
+            self._server.close()
+
     @Slot(object)
     def hold(self, folder: Path) -> None:
         """Answer for the shop of a folder from now on, and for no other."""
-        if self._server is not None:
-            self._server.close()
+        self.close()
         self._server = server = QLocalServer(self)
         server.setSocketOptions(QLocalServer.SocketOption.UserAccessOption)
         server.newConnection.connect(self._called)
@@ -50,6 +55,8 @@ class OneWindow(QObject):
         assert self._server is not None
         caller = self._server.nextPendingConnection()
         caller.disconnected.connect(caller.deleteLater)
+        caller.write(b"!")
+        caller.flush()
         self.wanted.emit()
 
 

@@ -47,6 +47,7 @@ class OthersHeard(QObject):
         self._there.connect(self._tell_there)
         desk.changed.connect(self._note_own)
         desk.told.connect(self._keep_unsent)
+        desk.waits.connect(self._keep_what_waits)
         self._others = Others(desk.record, self._wrote.emit, self._there.emit)
         self._others.start()
 
@@ -142,7 +143,6 @@ class OthersHeard(QObject):
         """Keep what waits in fields on this computer, for the case that the program ends too."""
         if isinstance(news, ServerLost) and self._desk.record.away is not None:
             self._keep_what_waits()
-            QTimer.singleShot(0, self, self._keep_what_waits)  # a choice waits from then on
 
     @Slot()
     def _keep_what_waits(self) -> None:

@@ -9,52 +9,13 @@ from __future__ import annotations
 from collections.abc import Collection
 from typing import Any
 
-from PySide6.QtCore import (
-    QAbstractItemModel,
-    QModelIndex,
-    QObject,
-    QPersistentModelIndex,
-    QPoint,
-    QSortFilterProxyModel,
-    Qt,
-    Slot,
-)
+from PySide6.QtCore import QAbstractItemModel, QPoint, Qt, Slot
 from PySide6.QtGui import QContextMenuEvent, QGuiApplication, QKeyEvent, QKeySequence
 from PySide6.QtWidgets import QAbstractItemView, QLineEdit, QTableView, QWidget
 
 from desktop_app.shop_window.columns_menu import columns_menu
-from desktop_app.shop_window.sort_key import sort_key
+from desktop_app.shop_window.sorted_rows import Index, SortedRows
 from desktop_app.shop_window.table_memory import Left, keep_left, read_left
-
-Index = QModelIndex | QPersistentModelIndex
-
-
-class SortedRows(QSortFilterProxyModel):
-    """The rows of a model in another order, and only those with some words where any are said."""
-
-    def __init__(self, parent: QObject) -> None:
-        super().__init__(parent)
-        self._wanted: list[str] = []
-
-    def lessThan(self, left: Index, right: Index) -> bool:
-        return sort_key(self._of(left)) < sort_key(self._of(right))
-
-    def show_only(self, words: str) -> None:
-        """Leave out the rows in which not all of these words stand."""
-        self._wanted = words.casefold().split()
-        self.invalidate()
-
-    def filterAcceptsRow(self, row: int, parent: Index) -> bool:
-        if not self._wanted:
-            return True
-        model = self.sourceModel()
-        cells = (model.index(row, column).data() for column in range(model.columnCount()))
-        line = " ".join(map(str, cells)).casefold()
-        return all(word in line for word in self._wanted)
-
-    def _of(self, index: Index) -> Any:
-        exact = index.data(Qt.ItemDataRole.UserRole)
-        return index.data() if exact is None else exact
 
 
 class ShopTable(QTableView):
@@ -105,7 +66,7 @@ class ShopTable(QTableView):
         line.setPlaceholderText("Show only rows with …")
         line.setAccessibleName(f"Show only rows with these words: {self.accessibleName()}")
         line.setClearButtonEnabled(True)
-        line.textChanged.connect(self._sorted.show_only)
+        line.textChanged.connect(self._show_only)
         return line
 
     def leave_out(self, columns: Collection[int]) -> None:
@@ -139,22 +100,34 @@ class ShopTable(QTableView):
     def _names(self) -> list[str]:
         return [_one_line(self._header(c)) for c in range(self._sorted.columnCount())]
 
+    @Slot(str)
+    def _show_only(self, words: str) -> None:
+        marked = self.marked_row()
+        self._sorted.show_only(words)
+        self._mark_again(marked)
+
     @Slot(int)
     def _sort_by(self, column: int) -> None:
         """Sort by a column, then the other way round, then as it was."""
-        now, order = self._sorted.sortColumn(), self._sorted.sortOrder()
-        if now != column:
-            self._sort(column, Qt.SortOrder.AscendingOrder)
-        elif order == Qt.SortOrder.AscendingOrder:
-            self._sort(column, Qt.SortOrder.DescendingOrder)
+        marked = self.marked_row()
+        if self._sorted.column != column:
+            self._sort(column, falling=False)
+        elif not self._sorted.falling:
+            self._sort(column, falling=True)
         else:
-            self._sort(-1, Qt.SortOrder.AscendingOrder)
+            self._sort(-1, falling=False)
+        self._mark_again(marked)
         self._keep()
 
-    def _sort(self, column: int, order: Qt.SortOrder) -> None:
-        self._sorted.sort(column, order)
+    def _sort(self, column: int, *, falling: bool) -> None:
+        self._sorted.arrange(column, falling)
+        order = Qt.SortOrder.DescendingOrder if falling else Qt.SortOrder.AscendingOrder
         self.horizontalHeader().setSortIndicatorShown(column >= 0)
         self.horizontalHeader().setSortIndicator(column, order)
+
+    def _mark_again(self, row: int) -> None:
+        if row >= 0:
+            self.mark_row(row)
 
     @Slot(QPoint)
     def _choose_columns(self, at: QPoint) -> None:
@@ -185,12 +158,12 @@ class ShopTable(QTableView):
     def _now(self) -> Left:
         """Return how the table is left; columns by their headers, for others may come."""
         names, header = self._names(), self.horizontalHeader()
-        by = self._sorted.sortColumn()
+        by = self._sorted.column
         return Left(
             order=tuple(names[header.logicalIndex(v)] for v in range(len(names))),
             hidden=self._kept.hidden if self._kept is not None else frozenset(),
             by=names[by] if 0 <= by < len(names) else "",
-            falling=self._sorted.sortOrder() == Qt.SortOrder.DescendingOrder,
+            falling=self._sorted.falling,
         )
 
     def _restore(self) -> None:
@@ -203,8 +176,7 @@ class ShopTable(QTableView):
             header.moveSection(header.visualIndex(column), place)
         header.blockSignals(False)
         by = names.index(kept.by) if kept is not None and kept.by in names else -1
-        falling = kept is not None and kept.falling
-        self._sort(by, Qt.SortOrder.DescendingOrder if falling else Qt.SortOrder.AscendingOrder)
+        self._sort(by, falling=kept is not None and kept.falling)
         self._hide()
 
     def _hide(self) -> None:

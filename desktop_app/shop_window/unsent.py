@@ -7,8 +7,8 @@ from collections.abc import Mapping
 from PySide6.QtWidgets import QWidget
 
 from desktop_app.shop_window.drafts import Drafts
-from desktop_app.shop_window.fields import TypedIn, WordsField, save_everything, unsaved_fields
-from desktop_app.shop_window.kept_choice import waiting_choices
+from desktop_app.shop_window.fields import save_everything, unsaved_fields
+from desktop_app.shop_window.lost_words import waiting_words
 
 UNSENT = "not sent"
 BEFORE = "not sent before"  # by a program that has ended since
@@ -17,7 +17,7 @@ Pages = Mapping[str, QWidget]
 
 
 class Unsent:
-    """The fields and choices of all pages that wait, each under the name of its page."""
+    """What waits in the fields and choices of all pages, each under the name of its page."""
 
     def __init__(self, drafts: Drafts) -> None:
         self._drafts = drafts
@@ -33,10 +33,8 @@ class Unsent:
         """Keep what waits now in place of what waited before; returns in how many fields."""
         waits: dict[str, str] = {}
         for place, page in pages.items():
-            for field in unsaved_fields(page):
-                waits[_free(f"{place}: {field.accessibleName()}", waits)] = _text(field)
-            for choice in waiting_choices(page):
-                waits[_free(f"{place}: {choice.accessibleName()}", waits)] = choice.typed()
+            for name, text in waiting_words(page):
+                waits[_free(f"{place}: {name}", waits)] = text
         self._drafts.keep(UNSENT, waits)
         return len(waits)
 
@@ -70,6 +68,3 @@ def _free(name: str, taken: Mapping[str, str]) -> str:
         found = f"{name} ({number})"
     return found
 
-
-def _text(field: TypedIn) -> str:
-    return field.toPlainText() if isinstance(field, WordsField) else field.text()

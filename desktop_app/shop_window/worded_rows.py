@@ -24,11 +24,12 @@ class WordedRows(QAbstractTableModel, Generic[Thing]):
         super().__init__()
         self._headers, self._words = tuple(headers), words
         self._things: tuple[Thing, ...] = ()
+        self._said: dict[int, Sequence[str]] = {}  # rows that were put into words
 
     def show_things(self, things: Sequence[Thing]) -> None:
         """Put other rows in place of all."""
         self.beginResetModel()
-        self._things = tuple(things)
+        self._things, self._said = tuple(things), {}
         self.endResetModel()
 
     def rowCount(self, parent: Index | None = None) -> int:
@@ -47,7 +48,10 @@ class WordedRows(QAbstractTableModel, Generic[Thing]):
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
         if role not in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole):
             return None
-        words = self._words(self._things[index.row()])[index.column()]
+        row = index.row()
+        if row not in self._said:
+            self._said[row] = self._words(self._things[row])
+        words = self._said[row][index.column()]
         return tooltip(words) if role == Qt.ItemDataRole.ToolTipRole else words
 
 

@@ -12,7 +12,7 @@ from time import perf_counter
 import pytest
 
 from tests.built.building import VARIABLE, Built, built_program
-from tests.shop_stories.test_real_screen import display, xdo
+from tests.shop_stories.test_real_screen import display, until, xdo
 
 __all__ = ["display"]  # a fixture
 
@@ -48,12 +48,13 @@ def seconds(order: list[str], built: Built, **more: str) -> float:
 
 def until_open(order: list[str], built: Built, display: str) -> float:
     """How long it takes till the window shows its shop."""
+    asked = ("search", "--onlyvisible", "--name", ". - Benchwitness")
     began = perf_counter()
     with subprocess.Popen(order, env=built.environ(DISPLAY=display)) as program:
-        asked = ("search", "--sync", "--onlyvisible", "--name", ". - Benchwitness")
-        assert xdo(display, *asked), "there is no window"
+        until(lambda: xdo(display, *asked), "the shop to open")  # asked ten times a second
         took = perf_counter() - began
         program.kill()
+    until(lambda: not xdo(display, *asked), "the window to go")
     return took
 
 

@@ -91,6 +91,21 @@ def at_the_job(qtbot: QtBot, folder: Path) -> Iterator[Counter]:
         yield at
 
 
+def test_after_a_long_hang_the_window_is_back_by_itself(
+    qtbot: QtBot, own_server: Server, folder: Path
+) -> None:
+    with at_the_job(qtbot, folder) as at:
+        with halted(own_server):
+            at.wait_for(AWAY)
+            qtbot.wait(8000)  # who listens has tried again by then, and given up again
+        at.wait_for(BACK)
+        at.type_into(QPlainTextEdit, "Cause", "Wet coil.")
+        at.leave()
+    record = open_place(folder, lambda: NOW)
+    assert kept(record).cause == "Wet coil."
+    record.close()
+
+
 @pytest.mark.parametrize("whole", [True, False], ids=["whole", "all but who lets people in"])
 def test_what_is_typed_meanwhile_is_sent_when_it_goes_on(
     qtbot: QtBot, own_server: Server, folder: Path, whole: bool

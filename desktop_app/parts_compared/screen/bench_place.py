@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QWidget
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import save_everything
 from desktop_app.shop_window.main_window import MainWindow
-from desktop_app.shop_window.notice import Notice, not_accepted
+from desktop_app.shop_window.notice import Notice, not_accepted, not_sent
 
 if TYPE_CHECKING:
     from desktop_app.parts_compared.part_kinds.part_kind import PartKind
@@ -63,6 +63,8 @@ class BenchPlace(QObject):
                 " on the bench is not accepted.",
                 "Mend or empty it first; it would be lost with other photos.",
             )
+            lost = " on the bench is not sent yet; it would be lost with other photos."
+            refused = refused or not_sent(page, lost)
         if refused is not None and asked != self._asked:
             self._window.strip.tell(refused)
         if refused is None:

@@ -20,6 +20,7 @@ from desktop_app.parts_compared.stored_sets import sets_of_pairs
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import save_everything
+from desktop_app.shop_window.lost_words import GONE, let_go
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.texts import plain_label
 
@@ -71,20 +72,19 @@ class OldAndNewSection(Section):
         """Show the pairs of a job; cards that are there already are brought up to date."""
         if self._job_id != job.id:
             self._job_id = job.id
-            leaving, self._cards = self._cards, {}
-            for card in leaving.values():
+            leaving: list[QWidget] = [*self._cards.values(), *self._sets.values()]
+            self._cards, self._sets, self._pairs = {}, {}, {}
+            for card in leaving:
                 save_everything(card)
-                self._let_go(card)
+                self._let_go(card, "Another job is shown than that of {}.")
             self._choice.clear()
-            self._pairs = {}
-            for together in self._sets.values():
-                save_everything(together)
-                self._let_go(together)
-            self._sets = {}
         self._left = job.left_at is not None
         for card in self._cards.values():
             card.keep(self._left)
-        pairs = self._desk.ask(pairs_of_job, job.id) or ()
+        pairs = self._desk.ask(pairs_of_job, job.id)
+        if pairs is None and self._cards:
+            return  # what can't be read just now is not gone
+        pairs = pairs or ()
         self._pairs = {one: self._pairs[one] for one in pairs if one in self._pairs}
         for gone in set(self._cards) - set(pairs):
             self._let_go(self._cards.pop(gone))
@@ -159,12 +159,9 @@ class OldAndNewSection(Section):
         bare = PartKind(name, name, (), "", (), "", (), (), (), (), (), (), ())
         return self._kinds.get(name, bare)
 
-    def _let_go(self, card: QWidget) -> None:
-        self._place.removeWidget(card)
-        self._together.removeWidget(card)
-        card.hide()
-        card.setParent(None)
-        card.deleteLater()
+    def _let_go(self, card: QWidget, said: str = GONE) -> None:
+        column = self._place if isinstance(card, PairCard) else self._together
+        let_go(self._desk, column, card, said.format(f"“{card.accessibleName()}”"))
 
     @Slot(str, str)
     def _lay(self, kind: str, position: str) -> None:

@@ -25,6 +25,7 @@ from desktop_app.repair_jobs.actions import keep_as_typed
 from desktop_app.repair_jobs.stored_reading import was_answered
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import QuestionLine, save_everything
+from desktop_app.shop_window.kept_choice import waiting_choices
 from desktop_app.shop_window.texts import CautionBox, plain_label
 
 
@@ -66,8 +67,8 @@ class PairCard(QFrame):
         """Show the pair as it is kept now, judged with these instruments."""
         rules = self._desk.rules
         shown = (pair, dict(drawer), rules.length_unit, rules.confidence)
-        if self._shown == shown:
-            return
+        if self._shown == shown and not waiting_choices(self):
+            return  # what waits is sent when it is shown
         self._shown = shown
         self._facts.show_facts(pair)
         self._photos.show_photos(pair)

@@ -19,7 +19,6 @@ from desktop_app.returns_watched.customer_answers import (
     HeardBy,
     odometer_question,
 )
-from desktop_app.returns_watched.screen.lost_words import let_row_go
 from desktop_app.returns_watched.screen.typed_field import NO_NAME, TypedField
 from desktop_app.returns_watched.stored_customers_asked import answers_of_job
 from desktop_app.shop_record.written_meanwhile import Shown
@@ -27,6 +26,7 @@ from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import Labelled
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.kept_choice import KeptChoiceField
+from desktop_app.shop_window.lost_words import GONE, let_go
 from desktop_app.shop_window.texts import plain_label
 
 HEARD_BY = [
@@ -69,14 +69,17 @@ class AskedBox(QWidget):
                 row.save_typed()
             self._saving = False
         self.setVisible(job.left_at is not None)
-        said = self._desk.ask(answers_of_job, job.id) or ()
+        said = self._desk.ask(answers_of_job, job.id)
+        if said is None and before is not None and before.id == job.id:
+            return  # what can't be read just now is not gone
+        said = said or ()
         called = f" {job.customer}, {job.phone}." if job.customer and job.phone else ""
         self._head.setText(
             f"How does the car do? Ask the customer, and press what was said.{called}"
         )
         for gone in set(self._rows) - {one.id for one in said}:
             row = self._rows.pop(gone)
-            let_row_go(self._desk, self._column, row, row.name)
+            let_go(self._desk, self._column, row, GONE.format(row.name))
         for one in said:
             if one.id not in self._rows:
                 self._rows[one.id] = AskedRow(self._desk, one, job.number)

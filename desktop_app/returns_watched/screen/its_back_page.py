@@ -28,7 +28,7 @@ from desktop_app.returns_watched.waiting import (
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import save_everything
-from desktop_app.shop_window.notice import not_accepted
+from desktop_app.shop_window.notice import not_accepted, not_sent
 from desktop_app.shop_window.page import ReadingPage, Section
 from desktop_app.shop_window.texts import plain_label
 
@@ -198,8 +198,9 @@ class ItsBackPage(QWidget):
             return True
         save_everything(self._sheet)
         both = f"{self._shown.earlier} and {self._shown.later}"
-        lost = f" of {both} is not accepted; it would be lost with another return."
-        refused = not_accepted(self._sheet, lost, "Mend or empty it first.")
+        of, lost = f" of {both} is not", "; it would be lost with another return."
+        refused = not_accepted(self._sheet, f"{of} accepted{lost}", "Mend or empty it first.")
+        refused = refused or not_sent(self._sheet, f"{of} sent yet{lost}")
         if refused is not None:
             self._desk.told.emit(refused)
         elif self._sheet.unjudged():

@@ -14,13 +14,13 @@ from desktop_app.repair_jobs.screen.which_holds import WhichHolds
 from desktop_app.repair_jobs.typed_entry import read_money
 from desktop_app.returns_watched import money_owed_actions
 from desktop_app.returns_watched.owed import Owed, State, What
-from desktop_app.returns_watched.screen.lost_words import let_row_go
 from desktop_app.returns_watched.screen.typed_field import NO_NAME, TypedField, amount_text
 from desktop_app.returns_watched.stored_money_owed import owed_for_job, parts_of_job
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import Labelled
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.kept_choice import KeptChoiceField
+from desktop_app.shop_window.lost_words import GONE, let_go
 from desktop_app.shop_window.texts import plain_label
 
 STATES = {
@@ -58,15 +58,21 @@ class OwedBox(QWidget):
             for row in tuple(self._rows.values()):
                 row.save_typed()
             self._saving = False
-        parts = self._desk.ask(parts_of_job, job_id, self._kinds) or ()
+        parts = self._desk.ask(parts_of_job, job_id, self._kinds)
+        if parts is None and before == job_id:
+            return  # what can't be read just now is not gone
+        parts = parts or ()
         self.setVisible(bool(parts))
         if parts != self._parts:
             self._parts = parts
             self._offer()
-        owed = self._desk.ask(owed_for_job, job_id, self._kinds) or ()
+        owed = self._desk.ask(owed_for_job, job_id, self._kinds)
+        if owed is None and before == job_id:
+            return
+        owed = owed or ()
         for gone in set(self._rows) - {one.id for one in owed}:
             row = self._rows.pop(gone)
-            let_row_go(self._desk, self._column, row, row.name)
+            let_go(self._desk, self._column, row, GONE.format(row.name))
         for one in owed:
             if one.id not in self._rows:
                 self._rows[one.id] = OwedRow(self._desk, one)

@@ -1,0 +1,66 @@
+"""What waits in a part of a page that goes: told, and kept on the page and this computer."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, Slot
+from PySide6.QtWidgets import QFrame, QPushButton, QVBoxLayout, QWidget
+
+from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.fields import WordsField, unsaved_fields
+from desktop_app.shop_window.kept_choice import waiting_choices
+from desktop_app.shop_window.texts import plain_label
+
+Words = list[tuple[str, str]]  # the name of a field or choice, and what stands in it
+
+GONE = "{} is no longer there: it was taken out, here or at another desk, or undone."
+
+
+class LostWords(QFrame):
+    """Stands where the part was, until a person puts it away."""
+
+    def __init__(self, desk: Desk, words: Words, said: str) -> None:
+        super().__init__()
+        self.setObjectName("question")
+        self.words = words
+        self._desk = desk
+        label = plain_label(said, wrap=True)
+        label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+        away = QPushButton("Put these words away")
+        away.clicked.connect(self._put_away)
+        column = QVBoxLayout(self)
+        column.addWidget(label)
+        column.addWidget(away, 0, Qt.AlignmentFlag.AlignLeft)
+
+    @Slot()
+    def _put_away(self) -> None:
+        self.words = []
+        self.hide()
+        self.deleteLater()
+        self._desk.waits.emit()
+
+
+def waiting_words(part: QWidget) -> Words:
+    """Return what is typed or chosen in a part of a page, or lost there, and is not saved."""
+    lost = [one for line in part.findChildren(LostWords) for one in line.words]
+    typed = [
+        (one.accessibleName(), one.toPlainText() if isinstance(one, WordsField) else one.text())
+        for one in unsaved_fields(part)
+    ]
+    chosen = [(one.accessibleName(), one.typed()) for one in waiting_choices(part)]
+    return [*typed, *chosen, *lost]
+
+
+def let_go(desk: Desk, column: QVBoxLayout, part: QWidget, said: str) -> None:
+    """Take a part off the page, `said` being why; what waits in it stays in its place."""
+    words = [(name, text.strip()) for name, text in waiting_words(part) if text.strip()]
+    place = column.indexOf(part)
+    column.removeWidget(part)
+    part.hide()
+    part.setParent(None)
+    part.deleteLater()
+    if words:
+        named = "; ".join(f"{name} “{text}”" for name, text in words)
+        what = f"{said} Entered there and not kept: {named}."
+        column.insertWidget(place, LostWords(desk, words, what))
+        desk.told.emit(f"{what} It stays on the page until it is put away.")
+        desk.waits.emit()
