@@ -262,8 +262,8 @@ class Places(QObject):
             refused = not_accepted(page, f"{of} accepted{lost}", "Mend or empty it first.")
             refused = refused or not_sent(page, f"{of} sent yet{lost}")
             if refused is not None:
-                self._window.strip.tell(refused)
                 self._window.go_to(JOB)
+                self._window.strip.tell(refused)
                 return
         page.open_job(job_id)
         self._job_open = job_id

@@ -138,7 +138,7 @@ class Program(QObject):
         self.window.take_place_away(WELCOME)
         self.window.take_place_away(BACKUP)
         self.window.go_to("Ask the Old Jobs")
-        _watch_garbage()
+        _watch_garbage(self)
         behind = self.desk.ask(clock_behind, self.desk.now())
         if behind is not None:
             self.window.strip.tell(behind)
@@ -269,7 +269,7 @@ class Program(QObject):
         page.backup_wanted.connect(self._from_backup)
         self.window.add_place(WELCOME, lambda: page)
         self.window.go_to(WELCOME)
-        _watch_garbage()
+        _watch_garbage(self)
 
     @Slot()
     def _from_backup(self) -> None:
@@ -341,8 +341,10 @@ class Program(QObject):
         self._close_log = lambda: None
 
 
-def _watch_garbage() -> None:
+def _watch_garbage(program: Program) -> None:
     """Begin to look for garbage, past what starting has made, where that was put off till now."""
-    if not gc.isenabled():
+    from desktop_app.shop_window.garbage import WindowGarbage
+
+    if not gc.isenabled() and program.findChild(WindowGarbage) is None:
         gc.freeze()
-        gc.enable()
+        WindowGarbage(program)

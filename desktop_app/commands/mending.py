@@ -26,8 +26,8 @@ _BROUGHT_BACK = (
 WILL_DO = {
     INDEX: "The search index is made anew from the jobs.",
     THUMBNAILS: "Torn thumbnails go, and are made anew from their photos.",
-    PHOTOS: "Files among the photos that nothing names are moved into the folder “trash” of the "
-    "shop; nothing is deleted.",
+    PHOTOS: "Files among the photos that nothing names are moved into the folder “trash”; nothing "
+    "is deleted.",
     COPIES: "Former copies of the record are moved into the folder “trash” of the shop; nothing "
     "is deleted.",
 }

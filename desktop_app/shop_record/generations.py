@@ -36,7 +36,7 @@ from desktop_app.shop_record.backup_pieces import (
 )
 from desktop_app.shop_record.backup_turn import my_turn
 from desktop_app.shop_record.generations_kept import which_stay
-from desktop_app.shop_record.photo_files import PhotoFiles, sync_folder
+from desktop_app.shop_record.photo_files import PhotoFiles, let_go, sync_folder
 from desktop_app.shop_record.shared_photos import BACKING_UP, share_photos
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -169,6 +169,7 @@ def _forget_photos(base: Path) -> None:
     photos = PhotoFiles(base / "photos")
     for sha256 in photos.all_names():
         if sha256 not in named:
+            let_go(photos.path(sha256))
             with suppress(OSError):
                 photos.path(sha256).unlink()
 

@@ -19,22 +19,25 @@ OLD = timedelta(days=1)  # a younger one may be just being written
 COPIES = "shop-before-*.sqlite"  # of the record, as they were made before backups had a reason
 THE_COPIES = "copies beside the record"
 _NAMED = re.compile(r"[0-9a-f]{64}")
-_SET_ASIDE = f"“benchwitness check --mend” moves it into the folder {TRASH} of the shop."
+_SET_ASIDE = "“benchwitness check --mend” moves it into the folder {}."
 
 
 def leftovers(photos: PhotoFiles, named: Set[str], now: datetime) -> Iterator[tuple[Path, str]]:
     """Give each file among the photos that is none of the shop's, and what it is.
 
     `named` are the photos, by SHA-256, that a row or any entry of the history names: an undo may
-    bring the latter back. Files younger than a day are left out.
+    bring the latter back. Files younger than a day are left out, and all of them where the shop's
+    photos are away: what lies there then is somebody else's.
     """
-    before = (now - OLD).timestamp()
+    if photos.away() is not None:
+        return
+    before, aside = (now - OLD).timestamp(), photos.home / TRASH
     for path in sorted(photos.folder.rglob("*")) if photos.folder.is_dir() else ():
         try:
             young = path.is_dir() or path.lstat().st_mtime > before
         except OSError:
             continue  # it went meanwhile
-        if young or path == photos.folder / MARK:
+        if young or path == photos.folder / MARK or aside in path.parents:
             continue
         if path.suffix == ".tmp":
             yield path, "was left half written when the program or the computer stopped"
@@ -46,9 +49,11 @@ def leftovers(photos: PhotoFiles, named: Set[str], now: datetime) -> Iterator[tu
 
 def leftover_problems(photos: PhotoFiles, named: Set[str], now: datetime) -> Iterator[Problem]:
     """Tell of each leftover; nothing is lost by them but room."""
+    whose = "of the shop" if photos.home == photos.folder.parent else "among the photos"
+    do = _SET_ASIDE.format(f"{TRASH} {whose}")
     for path, what in leftovers(photos, named, now):
         said = f"The file {path.relative_to(photos.folder.parent).as_posix()} {what}."
-        yield Problem("the photo folder", said, False, _SET_ASIDE)
+        yield Problem("the photo folder", said, False, do)
 
 
 def copies_beside(shop: Path) -> list[Path]:
@@ -61,17 +66,17 @@ def copy_problems(shop: Path) -> Iterator[Problem]:
     for path in copies_beside(shop):
         size = path.stat().st_size / 1e6
         said = f"{path.name} was set aside before an import or an update ({size:,.1f} MB)."
-        yield Problem(THE_COPIES, said, False, f"If nobody needs it any more: {_SET_ASIDE}")
+        do = f"If nobody needs it any more: {_SET_ASIDE.format(f'{TRASH} of the shop')}"
+        yield Problem(THE_COPIES, said, False, do)
 
 
 def set_aside(photos: PhotoFiles, named: Set[str], now: datetime) -> list[tuple[Path, Path]]:
-    """Move the leftovers among the photos into the shop's trash; say from where to where.
+    """Move the leftovers among the photos into their trash; say from where to where.
 
-    Nothing is deleted. Raises ShopTrouble where the disk refuses; what was moved by then stays.
+    It is the shop's, or for a shared folder one in that folder. Nothing is deleted. Raises
+    ShopTrouble where the disk refuses; what was moved by then stays.
     """
-    return into_trash(
-        photos.folder.parent, (path for path, _ in leftovers(photos, named, now)), now
-    )
+    return into_trash(photos.home, (path for path, _ in leftovers(photos, named, now)), now)
 
 
 def set_copies_aside(shop: Path, now: datetime) -> list[tuple[Path, Path]]:
@@ -79,13 +84,13 @@ def set_copies_aside(shop: Path, now: datetime) -> list[tuple[Path, Path]]:
     return into_trash(shop, copies_beside(shop), now)
 
 
-def into_trash(shop: Path, paths: Iterable[Path], now: datetime) -> list[tuple[Path, Path]]:
-    """Move files of a shop into its trash, as `set_aside` does."""
-    trash = shop / TRASH / now.strftime("%Y-%m-%d-%H%M%S")
+def into_trash(home: Path, paths: Iterable[Path], now: datetime) -> list[tuple[Path, Path]]:
+    """Move files below a folder into its trash, as `set_aside` does."""
+    trash = home / TRASH / now.strftime("%Y-%m-%d-%H%M%S")
     moved = []
     with told_of_disk(f"The folder {trash}"):
         for path in paths:
-            to = trash / path.relative_to(shop)
+            to = trash / path.relative_to(home)
             to.parent.mkdir(parents=True, exist_ok=True)
             path.rename(to)
             moved.append((path, to))

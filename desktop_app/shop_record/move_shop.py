@@ -12,6 +12,7 @@ from sqlalchemy import Connection
 from desktop_app.shop_record import dialect, moved
 from desktop_app.shop_record.backup_pieces import KINDS, unfinished
 from desktop_app.shop_record.photo_files import PhotoFiles
+from desktop_app.shop_record.photos_in_shared_folder import photos_shared_in
 from desktop_app.shop_record.record import FILE_NAME, ShopRecord
 from desktop_app.shop_record.server_address import ServerAddress
 from desktop_app.shop_record.server_database import make_where_missing
@@ -46,11 +47,12 @@ def move_to_server(
             dialect.let_it_lie(source)
             with in_empty_database(engine, address, photos) as target:
                 carried = missing = 0
+                shared = None if photos is None else photos_shared_in(target, photos)
                 for sha256, content in _photos(source, record.photos):
                     if content is None:
                         missing += 1
-                    elif photos is not None:
-                        PhotoFiles(photos).keep(content)
+                    elif shared is not None:
+                        shared.keep(content)
                         carried += 1
                     else:  # the server holds it to its hash
                         said = "INSERT INTO photo_content VALUES (%s, %s)"
@@ -106,8 +108,11 @@ def _photos(source: Connection, photos: PhotoFiles) -> Iterator[tuple[str, bytes
     named = {str(row[0]) for row in source.exec_driver_sql(said)}
     for sha256 in sorted(named | set(photos.all_names())):
         try:
-            yield sha256, photos.read(sha256) if photos.is_whole(sha256) else None
+            content = photos.read(sha256) if photos.is_whole(sha256) else None
         except ServerLost:
             raise  # it is not missing: nobody could be asked
         except ShopTrouble:
-            yield sha256, None
+            content = None
+        if content is None and (away := photos.away()) is not None:
+            raise away
+        yield sha256, content

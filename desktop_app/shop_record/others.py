@@ -131,7 +131,7 @@ class Others(threading.Thread):
     def _tell_lost(self, why: ServerLost) -> None:
         if self._ended.is_set():
             return
-        self._record.away = why
+        self._record.away = why.anew()
         self._record.forget_idle()
         if type(why) is not type(self._lost):
             self._lost = why

@@ -5,6 +5,7 @@ from __future__ import annotations
 import hashlib
 import os
 from collections.abc import Iterator
+from contextlib import suppress
 from pathlib import Path
 
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -18,6 +19,15 @@ class PhotoFiles:
 
     def __init__(self, folder: Path) -> None:
         self.folder = folder
+
+    @property
+    def home(self) -> Path:
+        """The folder whose `trash` takes what is set aside."""
+        return self.folder.parent
+
+    def away(self) -> ShopTrouble | None:
+        """Return what to say where the photos can't be reached now; None where they can."""
+        return None
 
     def path(self, sha256: str) -> Path:
         """Return where the original with this hash is kept."""
@@ -44,8 +54,7 @@ class PhotoFiles:
                 file.write(content)
                 file.flush()
                 os.fsync(file.fileno())
-            if final.exists():
-                final.chmod(0o644)  # a damaged one gives way
+            let_go(final)  # a damaged one gives way
             beside.replace(final)
             final.chmod(0o444)
             sync_folder(final.parent)
@@ -90,6 +99,14 @@ class PhotoFiles:
             if not each.is_dir():
                 each.mkdir(exist_ok=True)
                 sync_folder(each.parent)
+
+
+def let_go(path: Path) -> None:
+    """Let a kept file, if there is one, be replaced or deleted: Windows does so with none that may
+    only be read; elsewhere that needs no right to write the file, which may be another user's.
+    """
+    with suppress(OSError):
+        path.chmod(0o644)
 
 
 def sync_folder(folder: Path) -> None:

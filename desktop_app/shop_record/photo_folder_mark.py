@@ -24,7 +24,7 @@ from desktop_app.shop_record.server_address import ServerAddress
 from desktop_app.shop_record.server_trouble import PhotosUnknown
 
 _NAME = "photo_folder"  # of the line in `set_up` that has the mark
-_MARK = re.compile(r"([0-9a-f]{32})\n(.*)", re.DOTALL)
+_MARK = re.compile(r"([0-9a-f]{32})\s*?(?:\n(.*))?", re.DOTALL)
 
 
 @contextmanager
@@ -105,10 +105,10 @@ def _whose(address: ServerAddress) -> str:
 
 def _read(photos: Path) -> tuple[str, str]:
     try:
-        found = _MARK.fullmatch((photos / MARK).read_text("utf-8"))
+        found = _MARK.fullmatch((photos / MARK).read_text("utf-8-sig"))
     except (OSError, ValueError):
         return "", ""
-    return (found[1], found[2].strip()) if found else ("", "")
+    return (found[1], (found[2] or "").strip()) if found else ("", "")
 
 
 def _write_anew(photos: Path, address: ServerAddress) -> str:

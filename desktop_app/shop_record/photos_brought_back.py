@@ -35,13 +35,24 @@ def bring_back(record: ShopRecord, photos: Sequence[str]) -> Generator[Step, Non
         content = PhotoFiles(place).read(sha256)
         changed = record.photos.folder / sha256[:2] / sha256
         if changed.is_file() and changed.parent.parent not in folders:  # what it was stays to see
-            into_trash(record.photos.folder.parent, [changed], record.clock())
+            into_trash(record.photos.home, [changed], record.clock())
         record.photos.keep(content)
-        said.append(f"{record.photos.called(sha256)} was brought back from {place}.")
+        said.append(_what_came_of_it(record, sha256, place))
     if nowhere:
         some = "1 photo was" if nowhere == 1 else f"{nowhere:,} photos were"
         said.append(f"{some} found whole nowhere.")
     return said
+
+
+def _what_came_of_it(record: ShopRecord, sha256: str, place: Path) -> str:
+    """Say whether a photo is whole now: who works on a server may add to the photos there only."""
+    called = record.photos.called(sha256)
+    if record.photos.is_whole(sha256):
+        return f"{called} was brought back from {place}."
+    return (
+        f"{called} is still damaged; it lies whole in {place}. First the server's owner must take "
+        f"its row out: DELETE FROM photo_content WHERE sha256 = '{sha256}'; then mend once more."
+    )
 
 
 def _places(record: ShopRecord) -> list[Path]:

@@ -45,7 +45,8 @@ class PhotosHeld:
     ) -> Generator[Step, None, tuple[list[Problem], int]]:
         """Wait for photos, said by (SHA-256, where it is named); begun or not.
 
-        Return what is wrong where it is named, and how many there were.
+        Return what is wrong where it is named, and how many there were; of photos that are away
+        just now only that.
         """
         named: dict[str, list[str]] = {}
         for sha256, where in photos:
@@ -56,6 +57,8 @@ class PhotosHeld:
             if number % SAID_EACH == 0:
                 yield Step(number, len(named), "Holding the photos against their hashes")
             good = self._whole[sha256].result()
+            if good is None and (away := self._files.away()) is not None:
+                return [Problem("the shared folder", away.what, False, away.do)], 0
             if good is not True:
                 found += [self._problem(sha256, where, good) for where in places]
         return found, len(named)

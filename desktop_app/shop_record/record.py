@@ -196,7 +196,7 @@ class ShopRecord:
         """Begin on a connection; where something long is under way nobody waits for it."""
         away = self.away  # asked once: whoever watches may find the server meanwhile
         if away is not None:
-            raise away
+            raise away.anew()
         waits = 0.05 if under_way(self.folder) else None
         try:
             with self._engine.connect() as plain:
@@ -229,7 +229,7 @@ class ShopRecord:
                 yield
         except ServerLost as lost:
             if self.is_watched:
-                self.away = server_lost() if isinstance(lost, NotKnown) else lost
+                self.away = server_lost() if isinstance(lost, NotKnown) else lost.anew()
             raise
 
     def _finish(self, deed: Deed, reverses: int | None) -> int | None:

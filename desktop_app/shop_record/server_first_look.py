@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from desktop_app.shop_record.first_look import try_to_write
-from desktop_app.shop_record.photos_on_server import PhotosOnServer
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.server_folder import read_place
 from desktop_app.shop_record.server_roles import may_write, roles_of
@@ -31,13 +30,11 @@ def _only_looks(record: ShopRecord) -> ShopUnwritable:
 
 
 def _photos_away(record: ShopRecord) -> ShopTrouble | None:
-    if isinstance(record.photos, PhotosOnServer) or record.photos.folder.is_dir():
+    away = record.photos.away()
+    if away is None:
         return None
-    return ShopTrouble(
-        f"The shared folder of the photos, {record.photos.folder}, can't be reached.",
-        kept="Everything else is there; photos are shown and taken in when it is back.",
-        do="Is the disk that it lies on connected?",
-    )
+    kept = "Everything else is there; photos are shown and taken in when it is back."
+    return ShopTrouble(away.what, kept, away.do)
 
 
 def _no_room_here(record: ShopRecord) -> ShopTrouble | None:

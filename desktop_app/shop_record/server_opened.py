@@ -33,8 +33,18 @@ def opened_there(
         if not new:
             if place.photos is not None or not is_server_folder(folder):
                 write_place(folder, place)
-            return open_on_server(folder, clock, password)
+            record = open_on_server(folder, clock, password)
+            if place.photos is not None:
+                _refuse_named_wrongly(record)
+            return record
         return create_on_server(folder, place, clock, password)
+
+
+def _refuse_named_wrongly(record: ShopRecord) -> None:
+    """Raise PhotosUnknown where the folder that was just named does not hold the shop's photos."""
+    if (away := record.photos.away()) is not None:
+        record.close()
+        raise away
 
 
 @contextmanager

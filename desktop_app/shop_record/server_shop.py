@@ -11,7 +11,8 @@ from sqlalchemy.exc import DBAPIError
 
 from desktop_app.shop_record import dialect_postgres, upgrade
 from desktop_app.shop_record.photo_files import PhotoFiles
-from desktop_app.shop_record.photo_folder_mark import keep_mark, marked, refuse_other_folder
+from desktop_app.shop_record.photo_folder_mark import keep_mark, marked
+from desktop_app.shop_record.photos_in_shared_folder import photos_shared_in
 from desktop_app.shop_record.photos_on_server import PhotosOnServer
 from desktop_app.shop_record.record import FILE_NAME as RECORD_FILE
 from desktop_app.shop_record.record import Clock, ShopRecord
@@ -41,7 +42,7 @@ def open_on_server(folder: Path, clock: Clock, password: str | None = None) -> S
         refuse_without_shop(engine, place.address)
         upgrade.bring_up_to_date(engine, folder / RECORD_FILE, clock(), refuse_to_update)
         return ShopRecord(folder, engine, clock, photos_of(engine, folder, place))
-    except (ShopTrouble, DBAPIError):
+    except BaseException:
         engine.dispose()
         raise
 
@@ -61,7 +62,7 @@ def create_on_server(
             pass  # nobody has any rows yet
         write_place(folder, place)
         return ShopRecord(folder, engine, clock, photos_of(engine, folder, place))
-    except (ShopTrouble, DBAPIError):
+    except BaseException:
         engine.dispose()
         raise
 
@@ -75,7 +76,7 @@ def in_empty_database(
     `photos` is a shared folder for them, None the database. Raises ShopTrouble where the database
     holds anything, or the folder is no place for them.
     """
-    with marked(photos) as mark, engine.connect() as plain:
+    with marked(photos, address) as mark, engine.connect() as plain:
         connection = plain.execution_options(building=True, one_by_one=True)
         with connection.begin():
             refuse_unfit(connection, address)
@@ -118,17 +119,18 @@ def connected(address: ServerAddress, password: str | None) -> Engine:
 
 
 def photos_of(engine: Engine, folder: Path, place: ServerPlace) -> PhotoFiles:
-    """Return where the photos lie, as it was chosen when the shop was made."""
+    """Return where the photos lie, as it was chosen when the shop was made; they may be away.
+
+    Raises PhotosUnknown where this computer knows no folder of them, or it is another shop's.
+    """
     with engine.connect() as connection, connection.begin():
         said = connection.exec_driver_sql("SELECT value FROM set_up WHERE name = 'photos'")
         where = said.scalar()
         if where != IN_DATABASE and place.photos is not None:
-            refuse_other_folder(connection, place.photos)
+            return photos_shared_in(connection, place.photos)
     if where == IN_DATABASE:
         return PhotosOnServer(folder / "photos", engine)
-    if place.photos is None:
-        raise PhotosUnknown(
-            "The photos of this shop lie in a shared folder; this computer does not know where.",
-            do="Open the shop in the window and name that folder there, as it is seen from here.",
-        )
-    return PhotoFiles(place.photos)
+    raise PhotosUnknown(
+        "The photos of this shop lie in a shared folder; this computer does not know where.",
+        do="Open the shop in the window and name that folder there, as it is seen from here.",
+    )

@@ -8,6 +8,13 @@ from desktop_app.shop_record.trouble import ShopTrouble
 class ServerLost(ShopTrouble):
     """The server can't be reached now; what is typed stays in its fields and can be sent later."""
 
+    def anew(self) -> ServerLost:
+        """Return the same words without the frames that they were raised in.
+
+        Those hold pages of the window, which must not end with whoever lets go of the words.
+        """
+        return type(self)(self.what, self.kept, self.do)
+
 
 class ServerRefuses(ServerLost):
     """The server is there again and lets this login in no more: another password, other rights."""

@@ -11,7 +11,7 @@ from datetime import datetime
 from pathlib import Path
 
 from desktop_app.shop_record.backup_pieces import size_of
-from desktop_app.shop_record.photo_files import PhotoFiles, sync_folder
+from desktop_app.shop_record.photo_files import PhotoFiles, let_go, sync_folder
 from desktop_app.shop_record.photos_fetched import fetched_again
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -72,6 +72,7 @@ def _share(shop: Path, kept: PhotoFiles, sha256: str, look_on: int | None) -> in
         raise
     if kept.is_whole(sha256):
         return size_of(ours)
+    let_go(ours)
     ours.unlink()
     if fetched_again(shop, sha256):
         return _share(shop, kept, sha256, look_on)
@@ -96,8 +97,12 @@ def _copy(source: Path, to: Path) -> None:
     """Put a copy on the disk, under its name only when it is there; its folder is synced later."""
     part = to.with_suffix(".tmp")
     to.parent.mkdir(parents=True, exist_ok=True)
+    let_go(part)
     shutil.copyfile(source, part)
     with part.open("rb+") as file:
         os.fsync(file.fileno())
-    part.chmod(0o444)
+    let_go(to)
     part.replace(to)
+    to.chmod(0o444)
+    with suppress(OSError):
+        source.chmod(0o444)  # what gave way may have been a second name of it

@@ -55,7 +55,7 @@ def does(short: QShortcut) -> str:
     owner = short.parent()
     if short.whatsThis() or not isinstance(owner, QAbstractButton):
         return short.whatsThis()
-    return owner.accessibleName() or owner.text()
+    return owner.accessibleName() or str(owner.property("place") or owner.text())
 
 
 def _above(owner: QObject | None) -> Iterator[QObject]:

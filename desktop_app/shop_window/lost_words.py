@@ -12,6 +12,7 @@ from desktop_app.shop_window.texts import plain_label
 
 Words = list[tuple[str, str]]  # the name of a field or choice, and what stands in it
 
+LEFT = "{} was left before all of it was sent."
 GONE = "{} is no longer there: it was taken out, here or at another desk, or undone."
 
 
@@ -50,17 +51,29 @@ def waiting_words(part: QWidget) -> Words:
     return [*typed, *chosen, *lost]
 
 
-def let_go(desk: Desk, column: QVBoxLayout, part: QWidget, said: str) -> None:
-    """Take a part off the page, `said` being why; what waits in it stays in its place."""
-    words = [(name, text.strip()) for name, text in waiting_words(part) if text.strip()]
+def let_go(
+    desk: Desk,
+    column: QVBoxLayout,
+    part: QWidget,
+    name: str,
+    said: str = GONE,
+    words: Words | None = None,
+) -> None:
+    """Take a part off the page; what waits in it (or these words of it) stays in its place.
+
+    `said` says of its name why it goes.
+    """
+    found = waiting_words(part) if words is None else words
+    lost = [(field, text.strip()) for field, text in found if text.strip()]
     place = column.indexOf(part)
     column.removeWidget(part)
     part.hide()
     part.setParent(None)
     part.deleteLater()
-    if words:
-        named = "; ".join(f"{name} “{text}”" for name, text in words)
-        what = f"{said} Entered there and not kept: {named}."
-        column.insertWidget(place, LostWords(desk, words, what))
+    if lost:
+        named = "; ".join(f"{field} “{text}”" for field, text in lost)
+        what = f"{said.format(name)} Entered there and not kept: {named}."
+        lost = [(f"{name}: {field}", text) for field, text in lost]
+        column.insertWidget(place, LostWords(desk, lost, what))
         desk.told.emit(f"{what} It stays on the page until it is put away.")
         desk.waits.emit()

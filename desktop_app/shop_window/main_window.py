@@ -137,12 +137,16 @@ class MainWindow(QMainWindow):
         return {self._buttons[name].text(): page for name, page in self._places.items()}
 
     def renew(self, name: str) -> bool:
-        """Let the page of a place go, so that it is made anew; False while it is shown."""
+        """Let the page of a place go, so that it is made anew.
+
+        False while it is shown, or something in it is not accepted, or waits for the server.
+        """
         page = self._places.get(name)
-        if page is not None and page is self._stack.currentWidget():
-            return False
         if page is not None:
-            _save(page)
+            from desktop_app.shop_window.kept_choice import waiting_choices
+
+            if page is self._stack.currentWidget() or _save(page) or waiting_choices(page):
+                return False
             del self._places[name]
             self._stack.removeWidget(page)
             page.deleteLater()

@@ -78,7 +78,9 @@ class ShopTable(QTableView):
         """Return the chosen rows, or all, as lines with tabs between, headers on top."""
         model, header = self._sorted, self.horizontalHeader()
         count = model.columnCount()
-        columns = [c for v in range(count) if not self.isColumnHidden(c := header.logicalIndex(v))]
+        names, hidden = self._names(), self._hidden()
+        inside = (header.logicalIndex(place) for place in range(count))
+        columns = [column for column in inside if names[column] not in hidden]
         chosen = sorted({index.row() for index in self.selectionModel().selectedIndexes()})
         lines = [[_one_line(self._header(column)) for column in columns]]
         for row in chosen or range(model.rowCount()):
@@ -131,8 +133,7 @@ class ShopTable(QTableView):
 
     @Slot(QPoint)
     def _choose_columns(self, at: QPoint) -> None:
-        hidden = self._kept.hidden if self._kept is not None else frozenset[str]()
-        menu = columns_menu(self, self._names(), hidden)
+        menu = columns_menu(self, self._names(), self._hidden())
         menu.shown.connect(self._show_column)
         menu.as_it_was.connect(self._forget)
         menu.popup(self.viewport().mapToGlobal(at))
@@ -161,7 +162,7 @@ class ShopTable(QTableView):
         by = self._sorted.column
         return Left(
             order=tuple(names[header.logicalIndex(v)] for v in range(len(names))),
-            hidden=self._kept.hidden if self._kept is not None else frozenset(),
+            hidden=self._hidden(),
             by=names[by] if 0 <= by < len(names) else "",
             falling=self._sorted.falling,
         )
@@ -179,8 +180,11 @@ class ShopTable(QTableView):
         self._sort(by, falling=kept is not None and kept.falling)
         self._hide()
 
+    def _hidden(self) -> frozenset[str]:
+        return self._kept.hidden if self._kept is not None else frozenset()
+
     def _hide(self) -> None:
-        hidden = self._kept.hidden if self._kept is not None else frozenset[str]()
+        hidden = self._hidden()
         for column, name in enumerate(self._names()):
             self.setColumnHidden(column, name in hidden or column in self._no_room)
 

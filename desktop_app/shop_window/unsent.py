@@ -67,4 +67,3 @@ def _free(name: str, taken: Mapping[str, str]) -> str:
         number += 1
         found = f"{name} ({number})"
     return found
-

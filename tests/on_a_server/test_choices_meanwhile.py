@@ -8,6 +8,7 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent, QAccessibleEvent
 from PySide6.QtWidgets import QComboBox
 from pytestqt.qtbot import QtBot
 
@@ -77,23 +78,38 @@ def test_a_choice_chosen_back_is_not_sent(qtbot: QtBot, own_server: Server, fold
             for _ in range(at.find(QComboBox, SYSTEM).count()):
                 qtbot.keyClick(at.find(QComboBox, SYSTEM), Qt.Key.Key_Up)
             assert shown(at, SYSTEM) == "not said"
+            assert Drafts(folder).read(UNSENT) == {}  # nothing is offered at the next start
         at.wait_for(BACK)
         at.quiet()
         assert history(own_server, folder) == before
 
 
 def test_what_can_not_be_sent_later_is_put_back(
-    qtbot: QtBot, own_server: Server, folder: Path
+    qtbot: QtBot, own_server: Server, folder: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
+    announced = heard_aloud(monkeypatch)
     with at_the_job(qtbot, folder) as at:
         with halted(own_server):
             at.wait_for(AWAY)
             at.press("Not caught")
             at.wait_for(NOT_SAVED)
+            assert announced == [NOT_SAVED]
             assert not at.button("Not caught").isChecked()
         at.wait_for(BACK)
         assert not at.button("Not caught").isChecked()
     assert job_kept(folder).cause_found is None
+
+
+def heard_aloud(monkeypatch: pytest.MonkeyPatch) -> list[str]:
+    """What a screen reader is given to read out from now on."""
+    said: list[str] = []
+
+    def hear(event: QAccessibleEvent) -> None:
+        if isinstance(event, QAccessibleAnnouncementEvent):
+            said.append(event.message())
+
+    monkeypatch.setattr(QAccessible, "updateAccessibility", hear)
+    return said
 
 
 @pytest.fixture

@@ -16,12 +16,11 @@ from desktop_app.shop_record.generations import make_generation
 from desktop_app.shop_record.problem import Checked
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.restore import restore_backup
-from desktop_app.shop_record.server_folder import ServerPlace, read_place, write_place
-from desktop_app.shop_record.server_shop import create_on_server
+from desktop_app.shop_record.server_folder import read_place, write_place
 from desktop_app.shop_record.step import walked
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.conftest import NOON
-from tests.on_a_server.shops import database_of, new_on_server, opened, problems_of
+from tests.on_a_server.shops import database_of, opened, problems_of
 from tests.servers import Server
 from tests.shop_record.backed_up import through, with_photo
 
@@ -154,52 +153,19 @@ def test_a_backup_has_photos_that_nobody_looked_at_here(
         assert problems_of(record) == []
 
 
-def test_photos_in_a_shared_folder(server: Server, tmp_path: Path) -> None:
-    shared = tmp_path / "shared"
-    shared.mkdir()
-    with new_on_server(server, tmp_path / "bay-1", shared) as address:
-        write_place(tmp_path / "bay-2", ServerPlace(address, shared))
-        with opened(tmp_path / "bay-1") as here, opened(tmp_path / "bay-2") as there:
-            sha256 = with_photo(here, PICTURE)
-            assert there.photos.read(sha256) == PICTURE
-            assert server.sql("SELECT 1 FROM photo_content", address.database) == []
-            write_over(there.photos.path(sha256), PICTURE[1:])
-            assert problems_of(here) == [
-                f"The photo file shared/{sha256[:2]}/{sha256} was changed after it was taken in."
-            ]
-        write_place(tmp_path / "bay-3", ServerPlace(address))
-        with pytest.raises(ShopTrouble, match="does not know where") as trouble:
-            opened(tmp_path / "bay-3").__enter__()
-        assert "name that folder there" in trouble.value.do
-
-
-def test_two_shops_do_not_share_a_folder_of_photos(server: Server, tmp_path: Path) -> None:
-    shared = tmp_path / "shared"
-    shared.mkdir()
-    with new_on_server(server, tmp_path / "bay-1", shared) as address:
-        with (
-            pytest.raises(ShopTrouble, match="holds the photos of another shop"),
-            new_on_server(server, tmp_path / "other", shared),
-        ):
-            pass
-        with opened(tmp_path / "bay-1") as record:
-            assert walked(whole_check(record)).ok
-        elsewhere = tmp_path / "not connected"
-        elsewhere.mkdir()
-        write_place(tmp_path / "bay-2", ServerPlace(address, elsewhere))
-        with (
-            pytest.raises(ShopTrouble, match="Is the shared folder connected"),
-            opened(tmp_path / "bay-2"),
-        ):
-            pass
-
-
-def test_a_shop_that_is_not_made_leaves_no_mark(server: Server, tmp_path: Path) -> None:
-    shared = tmp_path / "shared"
-    shared.mkdir()
-    with (
-        new_on_server(server, tmp_path / "bay-1") as address,
-        pytest.raises(ShopTrouble, match="is not empty"),
-    ):
-        create_on_server(tmp_path / "again", ServerPlace(address, shared), lambda: NOON)
-    assert list(shared.iterdir()) == []
+def test_a_row_that_was_changed_past_the_server_is_not_said_to_be_mended(
+    here: ShopRecord, server: Server
+) -> None:
+    sha256, database = with_photo(here, PICTURE), database_of(here.folder)
+    server.sql("ALTER TABLE photo_content DROP CONSTRAINT photo_content_check", database)
+    server.sql("UPDATE photo_content SET content = 'changed'", database)
+    looked = walked(whole_check(here))
+    assert [one.photo for one in looked.problems] == [sha256]
+    (said,) = walked(mend(here, looked))
+    assert "is still damaged" in said
+    take_out = f"DELETE FROM photo_content WHERE sha256 = '{sha256}'"
+    assert take_out in said
+    server.sql(take_out, database)
+    (said,) = walked(mend(here, looked))
+    assert "was brought back from" in said
+    assert walked(whole_check(here)).ok

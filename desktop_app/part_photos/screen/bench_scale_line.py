@@ -164,6 +164,8 @@ class ScaleLine(QWidget):
         asked = kept is not None and [one.id for one in prints] not in ([], [kept.card_id])
         self._which.setVisible(asked)
         if kept is None or not asked:
+            if self._print.waits():  # nothing to choose is left
+                self._print.show_value(None)
             return
         unit = self._desk.rules.length_unit
         among = [(one.id, _print_words(one, unit)) for one in prints]

@@ -65,9 +65,10 @@ class BenchPlace(QObject):
             )
             lost = " on the bench is not sent yet; it would be lost with other photos."
             refused = refused or not_sent(page, lost)
-        if refused is not None and asked != self._asked:
-            self._window.strip.tell(refused)
+        another = asked != self._asked
         if refused is None:
             self._asked = asked
             self._window.renew(self._name)
         self._window.go_to(self._name)
+        if refused is not None and another:
+            self._window.strip.tell(refused)

@@ -45,6 +45,7 @@ class KindSheet(QWidget):
         self._effect.hide()
         self._desk = desk
         self._kind = kind
+        self.name = kind.name
         self._own = own
         self._drafts = Drafts(desk.record.folder)
         self._lists = {

@@ -20,7 +20,7 @@ from desktop_app.parts_compared.stored_sets import sets_of_pairs
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import save_everything
-from desktop_app.shop_window.lost_words import GONE, let_go
+from desktop_app.shop_window.lost_words import GONE, LEFT, let_go
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.texts import plain_label
 
@@ -40,6 +40,7 @@ class OldAndNewSection(Section):
         self._desk = desk
         self._kinds = kinds
         self._job_id: int | None = None
+        self._number = ""
         self._cards: dict[int, PairCard] = {}
         self._missing: list[int] = []
         self._left = False
@@ -76,9 +77,9 @@ class OldAndNewSection(Section):
             self._cards, self._sets, self._pairs = {}, {}, {}
             for card in leaving:
                 save_everything(card)
-                self._let_go(card, "Another job is shown than that of {}.")
+                self._let_go(card, LEFT)
             self._choice.clear()
-        self._left = job.left_at is not None
+        self._number, self._left = job.number, job.left_at is not None
         for card in self._cards.values():
             card.keep(self._left)
         pairs = self._desk.ask(pairs_of_job, job.id)
@@ -151,7 +152,9 @@ class OldAndNewSection(Section):
             pair, self._tools
         )  # before it is on the page: each part is laid out only once
         self._cards[pair_id] = card
-        self._place.insertWidget(sum(one < pair_id for one in self._cards), card)
+        older = max((one for one in self._cards if one < pair_id), default=None)
+        place = 0 if older is None else self._place.indexOf(self._cards[older]) + 1
+        self._place.insertWidget(place, card)
         card.show()
 
     def _kind(self, name: str) -> PartKind:
@@ -161,7 +164,7 @@ class OldAndNewSection(Section):
 
     def _let_go(self, card: QWidget, said: str = GONE) -> None:
         column = self._place if isinstance(card, PairCard) else self._together
-        let_go(self._desk, column, card, said.format(f"“{card.accessibleName()}”"))
+        let_go(self._desk, column, card, f"“{card.accessibleName()}” of {self._number}", said)
 
     @Slot(str, str)
     def _lay(self, kind: str, position: str) -> None:

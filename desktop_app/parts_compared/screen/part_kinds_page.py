@@ -29,7 +29,9 @@ from desktop_app.parts_compared.stored_pairs import drawer
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import save_everything
+from desktop_app.shop_window.kept_choice import waiting_choices
 from desktop_app.shop_window.look import TOUCH
+from desktop_app.shop_window.lost_words import LEFT, let_go
 from desktop_app.shop_window.page import ReadingPage
 from desktop_app.shop_window.tab_order import stops
 from desktop_app.shop_window.texts import plain_label, tooltip
@@ -128,9 +130,7 @@ class PartKindsPage(QWidget):
                 return
             was_inside = focus is not None and self._sheet.isAncestorOf(focus)
             save_everything(self._sheet)
-            self._sheet.hide()
-            self._sheet.setParent(None)
-            self._sheet.deleteLater()
+            self._let_sheet_go(self._sheet)
             self._sheet = None
         if kind is None:
             return
@@ -147,6 +147,11 @@ class PartKindsPage(QWidget):
         self._sheet.show()
         if was_inside:  # a button of the sheet led here; the keys go on where it was
             next(iter(stops(self._sheet)), self._list).setFocus()
+
+    def _let_sheet_go(self, sheet: KindSheet) -> None:
+        """Take the sheet off; what is typed there comes back with it, a choice does not."""
+        chosen = [(one.accessibleName(), one.typed()) for one in waiting_choices(sheet)]
+        let_go(self._desk, self._page.column, sheet, f"The sheet of {sheet.name}", LEFT, chosen)
 
     @Slot(str)
     def _copy(self, name: str) -> None:

@@ -93,6 +93,8 @@ class RoadTestFields(QWidget):
     def _show_unit(self, every: FaultEvery | None) -> None:
         if every is not None:
             self._unit.show_value(every.unit, self._job and self._job.id)
+        elif self._unit.waits() and self._job is not None:  # its number is gone meanwhile
+            self._unit.show_value(unit_of(self._job), self._job.id)
 
     def _say_what_is_accepted(self, job: JobView) -> None:
         self._distance_box.hint("miles" if unit_of(job) == "mi" else "km")

@@ -26,7 +26,7 @@ from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import Labelled
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.kept_choice import KeptChoiceField
-from desktop_app.shop_window.lost_words import GONE, let_go
+from desktop_app.shop_window.lost_words import let_go
 from desktop_app.shop_window.texts import plain_label
 
 HEARD_BY = [
@@ -79,7 +79,7 @@ class AskedBox(QWidget):
         )
         for gone in set(self._rows) - {one.id for one in said}:
             row = self._rows.pop(gone)
-            let_go(self._desk, self._column, row, GONE.format(row.name))
+            let_go(self._desk, self._column, row, row.name)
         for one in said:
             if one.id not in self._rows:
                 self._rows[one.id] = AskedRow(self._desk, one, job.number)
