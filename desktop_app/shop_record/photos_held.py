@@ -12,7 +12,7 @@ from desktop_app.shop_record.step import Step
 
 SIDE_BY_SIDE = 2  # photos that are read at once
 SAID_EACH = 100  # photos
-_BRING_BACK = "“benchwitness check --mend” brings it back from a backup that has it whole."
+_BRING_BACK = "“benchwitness check --mend” brings it back where a backup or a copy has it whole."
 
 
 class PhotosHeld:

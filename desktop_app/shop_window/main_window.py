@@ -222,6 +222,8 @@ class MainWindow(QMainWindow):
         Something that was not accepted is said first; closing once more leaves it behind.
         """
         refused = [found for page in self._places.values() if (found := _save(page))]
+        if self._desk is not None and self._desk.record.away is not None:
+            refused = []  # what is typed is kept here, and offered at the next start
         refused += self._kept_nowhere()
         if refused and not self._warned:
             self._warned = True

@@ -62,7 +62,7 @@ def test_what_is_wrong_is_listed_with_what_to_do(at: AtThePage) -> None:
     row, gone = sorted(line for line in found(at) if "search" not in line)
     assert row.startswith("job row 2: was changed past the history: cause is “<b>ours</b>”")
     assert f"photos/{photo[:2]}/{photo} is missing." in gone
-    assert "brings it back from a backup" in gone
+    assert "brings it back where a backup" in gone
 
 
 def test_stopped_it_says_so(at: AtThePage) -> None:

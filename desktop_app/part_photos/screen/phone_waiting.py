@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
 
 from desktop_app.part_photos.screen.phone_bay import PhoneBay
 from desktop_app.part_photos.screen.phone_intake import Looked
+from desktop_app.part_photos.screen.picture_image import small_image
 from desktop_app.shop_window.texts import plain_label, tooltip
 
 _TILE = 112
@@ -111,9 +112,7 @@ class PhoneWaiting(QWidget):
 
 
 def _tile(one: Looked) -> QListWidgetItem:
-    image = QImage()
-    if one.taken is not None:
-        image.loadFromData(one.taken.thumbnail, "JPEG")
+    image = QImage() if one.taken is None else small_image(one.taken.thumbnail)
     item = QListWidgetItem(QIcon(QPixmap.fromImage(image)), one.photo.called)
     said = " · ".join(part for part in (one.photo.called, one.photo.meant) if part)
     item.setToolTip(tooltip(said))

@@ -60,9 +60,13 @@ def first_view(record: ShopRecord, photo: KeptPhoto, longest: int) -> QImage | N
 
 def small_picture(record: ShopRecord, photo: KeptPhoto) -> QImage:
     """Return a kept photo's thumbnail, made first where there is none; beside the window."""
-    jpeg = thumbnails_of(record).jpeg(photo.sha256, photo.media_type)
+    return small_image(thumbnails_of(record).jpeg(photo.sha256, photo.media_type))
+
+
+def small_image(thumbnail: bytes) -> QImage:
+    """Decode a thumbnail; a ShopTrouble where it is torn."""
     try:
-        return as_image(upright_rgb(open_picture(jpeg, JPEG)))
+        return as_image(upright_rgb(open_picture(thumbnail, JPEG)))
     except UNREADABLE as error:
         raise damaged() from error
 
