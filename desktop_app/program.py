@@ -23,6 +23,7 @@ if TYPE_CHECKING:
     from desktop_app.shop_window.errands import Errands
     from desktop_app.shop_window.others_heard import OthersHeard
     from desktop_app.shop_window.server_door import ServerDoor
+    from desktop_app.shop_window.server_page import Wanted
     from desktop_app.shop_window.unsent import Unsent
 
 WELCOME, BACKUP = "Which shop?", "From a Backup"
@@ -53,6 +54,7 @@ class Program(QObject):
         self._others: OthersHeard | None = None
         self._door: ServerDoor | None = None
         self._seen: int | None = None  # the last entry of the history before the pages read any
+        self._is_new = False  # the shop that is opened next was just made
         self._closed = False
         self._other: Program | None = None  # the window that went on with another shop
         self._refused: Path | None = None  # the folder of a shop that could not be opened
@@ -137,7 +139,7 @@ class Program(QObject):
         self._dress()
         self.window.take_place_away(WELCOME)
         self.window.take_place_away(BACKUP)
-        self.window.go_to("Ask the Old Jobs")
+        self.window.go_to("Set This Shop Up" if self._is_new else "Ask the Old Jobs")
         _watch_garbage(self)
         behind = self.desk.ask(clock_behind, self.desk.now())
         if behind is not None:
@@ -159,7 +161,6 @@ class Program(QObject):
 
     def _to_server(self) -> ServerDoor:
         """Return the way to shops on a server."""
-        from desktop_app.commands.server_place import open_wanted
         from desktop_app.commands.shop_place import now, open_place
         from desktop_app.shop_window.server_door import ServerDoor
 
@@ -169,11 +170,20 @@ class Program(QObject):
                 self.window,
                 self._beside(),
                 lambda folder: open_place(folder, clock),
-                lambda w: open_wanted(w.address, w.password, w.photos, clock, new=w.new),
+                self._opened_there,
             )
             self._door.opened.connect(self._go_in)
             self._door.refused.connect(self._welcome)
         return self._door
+
+    def _opened_there(self, wanted: Wanted) -> tuple[ShopRecord, bool | None]:
+        """Open a shop on a server, or make it; beside the window."""
+        from desktop_app.commands.server_place import open_wanted
+        from desktop_app.commands.shop_place import now
+
+        self._is_new = wanted.new
+        clock = self._clock or now
+        return open_wanted(wanted.address, wanted.password, wanted.photos, clock, new=wanted.new)
 
     @Slot()
     def _show_server(self) -> None:
@@ -242,9 +252,9 @@ class Program(QObject):
         except ShopTrouble as trouble:
             self.window.strip.tell(trouble)
             return
+        self._is_new = True
         self._open(folder)
-        if self.desk is not None:
-            self.window.go_to("Set This Shop Up")
+        self._is_new = False
 
     @Slot()
     def _make_demo(self) -> None:

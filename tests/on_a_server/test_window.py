@@ -24,6 +24,7 @@ from desktop_app.shop_record.server_folder import ServerPlace, read_place, write
 from desktop_app.shop_record.server_password import keep_password
 from desktop_app.shop_record.server_roles import roles_of
 from desktop_app.shop_record.server_shop import create_on_server
+from desktop_app.shop_window.first_rules_page import FIRST_RULES
 from desktop_app.shop_window.server_door import CONNECTING, KEPT, NOT_KEPT
 from tests.conftest import NOON
 from tests.on_a_server.shops import address_of, new_on_server
@@ -80,7 +81,9 @@ def to_the_page(at: Counter) -> None:
 
 
 def in_the_shop(at: Counter) -> Callable[[], bool]:
-    return lambda: at.program.desk is not None and at.window.here() == "Ask the Old Jobs"
+    return lambda: (
+        at.program.desk is not None and at.window.here() in ("Ask the Old Jobs", FIRST_RULES)
+    )
 
 
 @pytest.fixture
@@ -114,6 +117,7 @@ def test_a_shop_is_made_there_and_found_again(
         at.type_into(QLineEdit, "Password", SECRET)
         at.press("Make a new shop there")
         qtbot.waitUntil(in_the_shop(at), timeout=20_000)
+        assert at.window.here() == FIRST_RULES
         at.wait_for(KEPT if there_is_one else NOT_KEPT)
         at.go("House Rules")
         at.wait_for(f"Record: {unmade.text()}")

@@ -215,6 +215,18 @@ def test_what_the_customer_told_counts_in_the_unit_that_the_car_has_now(at: AtDe
     assert at.says("Lower than when the car was here (100,050 mi).")
 
 
+def test_words_in_a_row_that_another_desk_takes_out_are_told_and_stay(at: AtDesk) -> None:
+    actions.hand_over(at.shop, 1, 100_050, (), "2026-11-12T09:00:00+00:00")
+    at.desk.do(customer_actions.note_answer, 1, "fine")
+    at.type("Odometer as told", "some more")
+    at.desk.changed.emit(customer_actions.take_answer_out(at.shop, 1))
+    lost = "Entered there and not kept: Odometer as told “some more”."
+    assert lost in at.told[-1]
+    assert at.says(lost)
+    at.press("Put these words away")
+    assert not at.says(lost)
+
+
 def test_the_odometer_out_is_mended_only_where_it_is_as_it_was_shown(at: AtDesk) -> None:
     at.desk.do(actions.hand_over, 1, 100_050)
     odometer_actions.change_odometer_out(at.shop, 1, 100_060)
