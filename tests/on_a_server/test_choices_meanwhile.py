@@ -75,6 +75,7 @@ def test_a_choice_chosen_back_is_not_sent(qtbot: QtBot, own_server: Server, fold
         with halted(own_server):
             at.wait_for(AWAY)
             at.choose(SYSTEM, "Ignition")
+            assert "Ignition" in Drafts(folder).read(UNSENT).values()
             for _ in range(at.find(QComboBox, SYSTEM).count()):
                 qtbot.keyClick(at.find(QComboBox, SYSTEM), Qt.Key.Key_Up)
             assert shown(at, SYSTEM) == "not said"
