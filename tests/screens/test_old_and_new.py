@@ -383,6 +383,6 @@ def test_a_narrow_page_lays_drawing_and_instrument_below_and_never_scrolls_sidew
     qtbot.waitUntil(lambda: below() == [False, False])
     bench.resize(806, 760)  # what a window of 1040 leaves to the page
     qtbot.waitUntil(lambda: below() == [True, True])
-    assert bench.horizontalScrollBar().maximum() == 0
+    qtbot.waitUntil(lambda: bench.horizontalScrollBar().maximum() == 0)
     bench.resize(1200, 760)
     qtbot.waitUntil(lambda: below() == [False, False])

@@ -114,7 +114,7 @@ class Counter:
 
     def wait_for(self, words: str) -> None:
         """Wait until the window says this."""
-        self.bot.waitUntil(lambda: self.reads(words), timeout=8000)
+        self.bot.waitUntil(lambda: self.reads(words), timeout=20_000)
 
     def quiet(self) -> None:
         """Wait until nothing runs beside the window."""
