@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import subprocess
+import tempfile
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -24,18 +25,22 @@ GUEST, UNKNOWN = "guest", "nobody"
 pytestmark = pytest.mark.needs_tool("localedef")
 
 
+@pytest.fixture(scope="module")
+def known() -> Iterator[Path]:
+    """A folder of languages that the server may read, whoever it is."""
+    with tempfile.TemporaryDirectory(prefix=".benchwitness-languages-") as folder:
+        yield Path(folder)
+
+
 @pytest.fixture(scope="module", params=LANGUAGES)
-def abroad(
-    request: pytest.FixtureRequest, tmp_path_factory: pytest.TempPathFactory
-) -> Iterator[Server]:
+def abroad(request: pytest.FixtureRequest, known: Path) -> Iterator[Server]:
     """A server of another language that wants passwords, with a guest who has no rights."""
     language = request.param
-    known = tmp_path_factory.mktemp("languages")
     made = known / f"{language}.UTF-8"
     command = ["localedef", "-i", language, "-f", "UTF-8", str(made)]
     if subprocess.run(command, capture_output=True).returncode:
         pytest.skip(f"this computer does not know {language}")
-    for folder in (known, *known.parents[:2], made):
+    for folder in (known, made):
         folder.chmod(0o755)
     with pytest.MonkeyPatch.context() as patch:
         patch.setenv("LOCPATH", str(known))
