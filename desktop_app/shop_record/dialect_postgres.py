@@ -9,10 +9,11 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
 from pathlib import Path
+from time import monotonic
 from typing import Any
 
 from sqlalchemy import Connection, Engine, create_engine, event
-from sqlalchemy.exc import DBAPIError, InvalidatePoolError
+from sqlalchemy.exc import DBAPIError, DisconnectionError
 from sqlalchemy.ext.compiler import compiles
 from sqlalchemy.pool import QueuePool
 from sqlalchemy.types import Integer
@@ -90,7 +91,7 @@ def open_server(address: ServerAddress, password: str | None) -> Engine:
             "-c synchronous_commit=on "
             "-c TimeZone=UTC -c DateStyle=ISO -c search_path=public",
         )
-        raw.patience = patience
+        raw.patience, raw.made_at = patience, monotonic()
         raw.adapters.register_dumper(str, PlainText)
         return raw
 
@@ -109,8 +110,8 @@ def open_server(address: ServerAddress, password: str | None) -> Engine:
 
 def _refuse_one_cut_off(raw: Any, _kept: Any, _lent: Any) -> None:
     """Let no connection be used that the server closed while it lay idle: the pool makes anew."""
-    if raw.was_cut_off():
-        raise InvalidatePoolError
+    if raw.was_cut_off() or raw.patience.is_stale(raw.made_at):
+        raise DisconnectionError
 
 
 def _begin(connection: Connection) -> None:

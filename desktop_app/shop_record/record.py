@@ -87,7 +87,9 @@ class ShopRecord:
 
     def forget_idle(self) -> None:
         """Ask nothing more on connections that lie idle: their server was lost."""
-        self._engine.dispose()
+        patience = self._engine.get_execution_options().get(PATIENCE)
+        if patience is not None:
+            patience.forget_idle()
 
     def listening(self) -> Connection:
         """Return a connection for who watches; it is to be closed before the record is."""

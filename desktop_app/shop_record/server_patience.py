@@ -33,6 +33,15 @@ class Patience:
         self._is_ending = False  # nobody may wait long any more: the window is being closed
         self._here = threading.local()  # it goes with its thread
         self._heard = 0.0
+        self._lost_at = 0.0  # no connection from before is asked any more
+
+    def forget_idle(self) -> None:
+        """Let no connection be taken up again that was made before now."""
+        self._lost_at = monotonic()
+
+    def is_stale(self, made_at: float) -> bool:
+        """Tell whether a connection comes from before its server was lost."""
+        return made_at <= self._lost_at
 
     def hurry(self, everybody: bool) -> None:
         """Let nothing be waited for long that is asked from this thread, or from now on at all."""
@@ -65,6 +74,7 @@ class PatientConnection(psycopg.Connection[Any]):
     """A connection that is closed as soon as its silence has lasted too long."""
 
     patience: Patience | None = None
+    made_at = 0.0  # by the clock that only goes on
 
     def wait(self, gen: Generator[Any, Any, T], *args: Any, **more: Any) -> T:
         """Wait as the driver does, and no longer than the patience of this thread."""
