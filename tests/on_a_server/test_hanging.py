@@ -91,6 +91,21 @@ def at_the_job(qtbot: QtBot, folder: Path) -> Iterator[Counter]:
         yield at
 
 
+def test_what_is_kept_of_a_lost_server_holds_no_page(
+    own_server: Server, in_the_window: ShopRecord
+) -> None:
+    in_the_window.is_watched = True
+    with halted(own_server):
+        for _ in range(2):
+            with pytest.raises(ServerLost) as lost:
+                named(in_the_window, "Tuuli")
+            assert lost.value.__traceback__ is not None
+            assert in_the_window.away is not None
+            assert in_the_window.away.__traceback__ is None
+            assert in_the_window.away.__context__ is None
+    in_the_window.away = None
+
+
 def test_after_a_long_hang_the_window_is_back_by_itself(
     qtbot: QtBot, own_server: Server, folder: Path
 ) -> None:
