@@ -14,7 +14,7 @@ from PySide6.QtGui import (
     QKeySequence,
     QShowEvent,
 )
-from PySide6.QtWidgets import QFileDialog, QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFileDialog, QFrame, QPushButton, QVBoxLayout, QWidget
 from shiboken6 import isValid
 
 from desktop_app.part_photos.actions import add_photos, take_off_job, write_photo_note
@@ -33,6 +33,7 @@ from desktop_app.part_photos.stored_reading import (
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import LineField
+from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.keys import on_key
 from desktop_app.shop_window.texts import plain_label, tooltip
 
@@ -106,7 +107,9 @@ class PhotoTray(QFrame):
 
     def add_way(self, button: QPushButton) -> None:
         """Put another way by which photos come beside those that are there."""
-        self._ways.insertWidget(2, button)
+        self._ways.removeWidget(self._off)
+        self._ways.addWidget(button)
+        self._ways.addWidget(self._off)
 
     @Slot()
     def choose_files(self) -> None:
@@ -140,17 +143,16 @@ class PhotoTray(QFrame):
             self._read()
 
     def _lay_out(self) -> None:
-        row = self._ways = QHBoxLayout()
-        row.addWidget(self._add)
-        row.addWidget(self._paste)
-        row.addStretch(1)
-        row.addWidget(self._off)
+        ways = QWidget()
+        self._ways = FlowRow(ways)  # on a narrow page they take two lines
+        for button in (self._add, self._paste, self._off):
+            self._ways.addWidget(button)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(self._empty)
         column.addWidget(self._strip)
         column.addWidget(self._note)
-        column.addLayout(row)
+        column.addWidget(ways)
 
     def _take(self, mime: QMimeData) -> bool:
         came, elsewhere = arrivals_in(mime, self._desk.now())
