@@ -35,7 +35,7 @@ class RoadTestFields(QWidget):
         self._words = WordsField("What was tried, and what was not", self._save_words, 2)
         words_box = Labelled("What was tried, and what was not", self._words)
         self._every = LineField("It came about once in", self._save_every)
-        self._every_box = Labelled("It came about once in", self._every)
+        self._every_box = Labelled("It came about once in", self._every, narrow=True)
         choices = [(unit, EVERY_WORDS[unit]) for unit in EVERY_UNITS]
         self._unit = KeptChoiceField(desk, "It came about once in: unit", choices, self._save_unit)
         self._provoked = LineField("Made to happen on purpose", self._save_provoked)
