@@ -99,6 +99,11 @@ class FewTrips(PatientConnection):
         with suppress(psycopg.Error):
             self.one_by_one()
 
+    def __del__(self, _warn: Any = None) -> None:
+        """Close with a pool that was given up while somebody still used this connection."""
+        with suppress(AttributeError, psycopg.Error):  # it may never have come about
+            self.pgconn.finish()
+
     def was_cut_off(self) -> bool:
         """Tell, without asking, whether the server has closed this idle connection."""
         if self.closed:
