@@ -126,7 +126,7 @@ class Program(QObject):
     def _go_in(self, record: ShopRecord) -> None:
         """Furnish the window with a shop that is open."""
         from desktop_app.commands import shop_place
-        from desktop_app.places import furnish
+        from desktop_app.places import ASK, FIRST_RULES, furnish
         from desktop_app.shop_record.clock_behind import clock_behind
         from desktop_app.shop_record.history import last_number
 
@@ -139,7 +139,7 @@ class Program(QObject):
         self._dress()
         self.window.take_place_away(WELCOME)
         self.window.take_place_away(BACKUP)
-        self.window.go_to("Set This Shop Up" if self._is_new else "Ask the Old Jobs")
+        self.window.go_to(FIRST_RULES if self._is_new else ASK)
         _watch_garbage(self)
         behind = self.desk.ask(clock_behind, self.desk.now())
         if behind is not None:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import hashlib
-from collections.abc import Generator
 from pathlib import Path
 from typing import Any
 
@@ -26,6 +25,7 @@ from desktop_app.returns_watched.stored import CustomerAsked, KindWindow, MoneyO
 from desktop_app.shop_record.deed import Deed
 from desktop_app.shop_record.house_rules import change_rule
 from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.step import walked
 
 NASTY = (
     "=1+1",
@@ -38,15 +38,6 @@ NASTY = (
     "  ",
 )
 WINDOW: dict[str, Any] = {"window_days": 90, "window_miles": 3000, "window_rule": "first"}
-
-
-def walked(steps: Generator[Any, None, Any]) -> Any:
-    """Walk through all steps and return what came of them."""
-    while True:
-        try:
-            next(steps)
-        except StopIteration as end:
-            return end.value
 
 
 def export(record: ShopRecord, to: Path) -> ExportTold:
