@@ -70,18 +70,28 @@ def _stops_in(widget: QWidget) -> Iterator[QWidget]:
 
 
 def _stops_of(layout: QLayout) -> Iterator[QWidget]:
-    for place in _places(layout):
-        item = layout.itemAt(place)
-        widget, inner = (None, None) if item is None else (item.widget(), item.layout())
-        if widget is not None and not widget.isHidden():
-            yield from _stops_in(widget)
-        elif inner is not None:
-            yield from _stops_of(inner)
+    for thing in _laid_out(layout):
+        if isinstance(thing, QLayout):
+            yield from _stops_of(thing)
+        elif not thing.isHidden():
+            yield from _stops_in(thing)
 
 
-def _places(layout: QLayout) -> list[int]:
-    """Return the places of a layout in reading order: a grid row by row."""
-    places = list(range(layout.count()))
+def _laid_out(layout: QLayout) -> list[QWidget | QLayout]:
+    """Return what a layout holds in reading order: a grid row by row.
+
+    It is never asked for its items: Qt ends those with their widgets and tells Python nothing of
+    it, and what is made at their addresses later, such as a line of a list, takes the window down.
+    """
+    owner = layout.parentWidget()
+    widgets = [] if owner is None else owner.children()
+    placed: list[tuple[int, QWidget | QLayout]] = [
+        (layout.indexOf(one), one) for one in widgets if isinstance(one, QWidget)
+    ]
+    placed += [(layout.indexOf(one), one) for one in layout.children() if isinstance(one, QLayout)]
+    found = [(place, one) for place, one in placed if place >= 0]
     if isinstance(layout, QGridLayout):
-        places.sort(key=lambda place: tuple(layout.getItemPosition(place))[:2])  # type: ignore[arg-type]
-    return places
+        found.sort(key=lambda one: tuple(layout.getItemPosition(one[0]))[:2])  # type: ignore[arg-type]
+    else:
+        found.sort(key=lambda one: one[0])
+    return [one for _, one in found]
