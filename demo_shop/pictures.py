@@ -139,7 +139,7 @@ def _ask(program: Program) -> None:
 
 
 def _old_and_new(program: Program) -> None:
-    from desktop_app.places import show_for_a_picture
+    from desktop_app.program_started import show_for_a_picture
 
     show_for_a_picture(program.window, program.desk)
     _press_jump(program.window.page("Job"), "Old & New")

@@ -3,15 +3,22 @@
 from __future__ import annotations
 
 import gc
+import os
 import sys
 from typing import TYPE_CHECKING
+
+from desktop_app.language import tr
 
 if TYPE_CHECKING:
     from pathlib import Path
 
+LANGUAGE = "BENCHWITNESS_LANGUAGE"
+
 
 def main(argv: list[str] | None = None) -> int:
     """Carry out the command line; without a command open the window."""
+    if os.environ.get(LANGUAGE):  # commands speak English unless they are told otherwise
+        _speak()
     from desktop_app.commands.command_line import run
 
     return run(sys.argv[1:] if argv is None else argv, _open_window, _draw_window)
@@ -21,16 +28,25 @@ def _open_window(folder: Path | None) -> int:
     from desktop_app.commands.demo import has_screen
 
     if not has_screen():
-        sys.stderr.write("There is no screen here: the window cannot be opened.\n")
+        sys.stderr.write(tr("There is no screen here: the window cannot be opened.") + "\n")
         return 3
     # Nothing made while starting is garbage; the program switches this on with its first page.
     gc.disable()
+    _speak()
     from desktop_app.program_started import open_window
 
     return open_window(folder)
 
 
+def _speak() -> None:
+    """Speak the language of this computer, before the words of the window are loaded."""
+    from desktop_app.shop_window.own_language import speak_language, wanted_language
+
+    speak_language(wanted_language())
+
+
 def _draw_window(folder: Path, picture: Path) -> None:
+    _speak()
     from desktop_app.program_started import draw_window
 
     draw_window(folder, picture)

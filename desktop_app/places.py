@@ -11,6 +11,7 @@ from PySide6.QtCore import QObject, QTimer, Slot
 from PySide6.QtWidgets import QPushButton, QWidget
 
 from desktop_app.commands.shop_place import kinds_of, shelf_of
+from desktop_app.language import tr
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_window.desk import Desk
@@ -18,7 +19,7 @@ from desktop_app.shop_window.drafts import Drafts
 from desktop_app.shop_window.fields import save_everything
 from desktop_app.shop_window.keys import press_by
 from desktop_app.shop_window.main_window import MainWindow
-from desktop_app.shop_window.notice import not_accepted, not_sent
+from desktop_app.shop_window.notice import Notice, not_accepted, not_sent
 from desktop_app.shop_window.off_where_shut import off_where_shut
 from desktop_app.symptom_search.stored_shop_words import ShopWords
 from desktop_app.symptom_search.vocabulary import Vocabulary
@@ -29,20 +30,29 @@ if TYPE_CHECKING:
     from desktop_app.parts_compared.part_kinds.part_kind import PartKind
     from desktop_app.parts_compared.screen.bench_place import BenchPlace
     from desktop_app.records_exchanged.stored_import import ReadWith
+    from desktop_app.repair_jobs.screen.job_page import JobPage
     from desktop_app.returns_watched.screen.job_place import JobPlace
     from desktop_app.symptom_search.screen.search_place import SearchPlace
 
-ASK, HEARD, JOB = "Ask the Old Jobs", "Heard", "Job"
-WATCH, BACK, MONDAY = "Under Watch", "It's Back", "Monday Book"
-KINDS, DRAWER, RULES = "Part Kinds", "Tool Drawer", "House Rules"
-CARD, BENCH, RECORDS = "Bench Card", "Photo Bench", "Records In and Out"
-FIRST_RULES = "Set This Shop Up"
+ASK, HEARD, JOB = tr("Ask the Old Jobs"), tr("Heard"), tr("Job")
+WATCH, BACK, MONDAY = tr("Under Watch"), tr("It's Back"), tr("Monday Book")
+KINDS, DRAWER, RULES = tr("Part Kinds"), tr("Tool Drawer"), tr("House Rules")
+CARD, BENCH, RECORDS = tr("Bench Card"), tr("Photo Bench"), tr("Records In and Out")
+FIRST_RULES = tr("Set This Shop Up")
 QUIET_MS = 700  # after the window is there, before what waits is counted
 
 
 def furnish(window: MainWindow, record: ShopRecord) -> Desk:
     """Put the places of a shop into the window and return its desk."""
     return Places(window, record).desk
+
+
+def _not_kept(page: JobPage) -> Notice | None:
+    """Return what of a job's page would be lost with another job; None where nothing would."""
+    of = page.number()
+    refused = tr(" of {job} is not accepted; it would be lost with another job.", job=of)
+    unsent = tr(" of {job} is not sent yet; it would be lost with another job.", job=of)
+    return not_accepted(page, refused, tr("Mend or empty it first.")) or not_sent(page, unsent)
 
 
 class Places(QObject):
@@ -75,7 +85,7 @@ class Places(QObject):
             (BENCH, self._bench_page, False),
         ):
             window.add_place(name, make, on_rail=on_rail)
-        self._here = QPushButton("A car is here")
+        self._here = QPushButton(tr("A car is here"))
         self._here.setObjectName("next")
         press_by(self._here, "Ctrl+N")
         self._here.clicked.connect(self._car_is_here)
@@ -84,9 +94,9 @@ class Places(QObject):
         window.add_to_top(self._here)
         from desktop_app.repair_jobs.screen.who_is_here import WhoIsHere
 
-        find = QPushButton("Find")
+        find = QPushButton(tr("Find"))
         press_by(find, "Ctrl+F")
-        find.setAccessibleName("Find: to the search field")
+        find.setAccessibleName(tr("Find: to the search field"))
         find.clicked.connect(self._to_search)
         window.add_to_top(find)
         window.add_to_top(WhoIsHere(self.desk))
@@ -122,7 +132,7 @@ class Places(QObject):
         return self._words()
 
     def _names(self) -> dict[str, str]:
-        return {group.id: group.plain for group in self._vocabulary.groups}
+        return {group.id: group.shown for group in self._vocabulary.groups}
 
     def _read_symptoms(self, words: str) -> tuple[str, ...]:
         return tuple(group.id for group in self._vocabulary.groups_in(words))
@@ -258,9 +268,7 @@ class Places(QObject):
         assert isinstance(page, JobPage)
         if page.job_id not in (None, job_id):
             save_everything(page)
-            of, lost = f" of {page.number()} is not", "; it would be lost with another job."
-            refused = not_accepted(page, f"{of} accepted{lost}", "Mend or empty it first.")
-            refused = refused or not_sent(page, f"{of} sent yet{lost}")
+            refused = _not_kept(page)
             if refused is not None:
                 self._window.go_to(JOB)
                 self._window.strip.tell(refused)
@@ -326,7 +334,7 @@ class Places(QObject):
             self._names()
             return self._shelf.troubles
 
-        self.desk.errands.run("Laying the tools out", load, self._laid_out)
+        self.desk.errands.run(tr("Laying the tools out"), load, self._laid_out)
 
     @Slot(object)
     def _laid_out(self, troubles: tuple[KindTrouble, ...]) -> None:
@@ -349,7 +357,7 @@ class Places(QObject):
             with record.reading() as connection:
                 return count_waiting(connection, today, names)
 
-        self.desk.errands.run("Looking who is back", count, self._show_waiting)
+        self.desk.errands.run(tr("Looking who is back"), count, self._show_waiting)
 
     @Slot(int)
     def _show_waiting(self, number: int) -> None:
@@ -385,15 +393,3 @@ class Places(QObject):
     @Slot()
     def _to_search(self) -> None:
         self._window.go_to(ASK)
-
-
-def show_for_a_picture(window: MainWindow, desk: Desk | None) -> None:
-    """Open the newest finished job with photos, so that a picture of the window shows the work."""
-    if desk is None:
-        return
-    from desktop_app.parts_compared.stored_pairs import job_to_show
-
-    found = desk.ask(job_to_show)
-    places = desk.parent()
-    if found is not None and isinstance(places, Places):
-        places.open_job(found[0])

@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject, Qt, QTimer, Signal, Slot
 from PySide6.QtWidgets import QApplication, QWidget
 
+from desktop_app.language import tr
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.keys_offered import offer_keys
 from desktop_app.shop_window.last_resort import LastResort, keep_log
@@ -26,7 +27,7 @@ if TYPE_CHECKING:
     from desktop_app.shop_window.server_page import Wanted
     from desktop_app.shop_window.unsent import Unsent
 
-WELCOME, BACKUP = "Which shop?", "From a Backup"
+WELCOME, BACKUP = tr("Which shop?"), tr("From a Backup")
 NEVER_SEEN_MS = 3000
 LOOK_AFTER_MS = 1_000
 
@@ -151,7 +152,7 @@ class Program(QObject):
         from desktop_app.commands import shop_place
 
         clock = self._clock or shop_place.now
-        words = "Backing the shop up and bringing its record up to date"
+        words = tr("Backing the shop up and bringing its record up to date")
         errand = self._beside().run(
             words,
             lambda: shop_place.open_place(folder, clock).close(),
@@ -236,10 +237,12 @@ class Program(QObject):
         self.window.add_place(NOT_SENT, lambda: page, by_key=False)
         self.window.strip.tell(
             ShopTrouble(
-                "Something was typed while the server was away, and not sent before the program "
-                "ended.",
-                kept="It is kept on this computer.",
-                do=f"Look under “{NOT_SENT}” on the left.",
+                tr(
+                    "Something was typed while the server was away, and not sent before "
+                    "the program ended."
+                ),
+                kept=tr("It is kept on this computer."),
+                do=tr("Look under “{place}” on the left.", place=NOT_SENT),
             )
         )
 
@@ -262,7 +265,7 @@ class Program(QObject):
         from desktop_app.commands.shop_place import own_folder
 
         folder = own_folder() / "demo-shop"
-        self._beside().run("Making the demo shop", lambda: fill_steps(folder), self._open)
+        self._beside().run(tr("Making the demo shop"), lambda: fill_steps(folder), self._open)
 
     @Slot()
     def _welcome(self) -> None:

@@ -5,15 +5,22 @@ from __future__ import annotations
 import os
 import sys
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEventLoop, QTimer
 from PySide6.QtGui import QIcon
 from PySide6.QtWidgets import QApplication
 
+from desktop_app.language import tr
 from desktop_app.program import Program
 from desktop_app.shop_record.resource_folder import resource_path
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.look import dress
+from desktop_app.shop_window.own_language import speak_in_dialogs, wanted_language
+
+if TYPE_CHECKING:
+    from desktop_app.shop_window.desk import Desk
+    from desktop_app.shop_window.main_window import MainWindow
 
 _WAIT_MS, _MOST_WAITS = 600, 10  # before the window is drawn into a picture
 BACKUP_AFTER_MS = 20_000  # what somebody opened the window for comes first
@@ -50,13 +57,24 @@ def draw_window(folder: Path, picture: Path) -> None:
     program.open_shop()
     while program.is_connecting():
         _turn_for(_WAIT_MS)
-    from desktop_app.places import show_for_a_picture
-
     show_for_a_picture(program.window, program.desk)
     _let_it_come_to_rest(program)
     if not program.window.grab().save(str(picture)):
-        raise ShopTrouble(f"{picture} cannot be written.")
+        raise ShopTrouble(tr("{file} cannot be written.", file=picture))
     program.close()
+
+
+def show_for_a_picture(window: MainWindow, desk: Desk | None) -> None:
+    """Open the newest finished job with photos, so that a picture of the window shows the work."""
+    if desk is None:
+        return
+    from desktop_app.parts_compared.stored_pairs import job_to_show
+    from desktop_app.places import Places
+
+    found = desk.ask(job_to_show)
+    places = desk.parent()
+    if found is not None and isinstance(places, Places):
+        places.open_job(found[0])
 
 
 def _let_it_come_to_rest(program: Program) -> None:
@@ -80,4 +98,5 @@ def _application() -> QApplication:
     app.setDesktopFileName("benchwitness")
     app.setWindowIcon(QIcon(str(resource_path("icon", "benchwitness.png"))))
     dress(app)
+    speak_in_dialogs(app, wanted_language())
     return app

@@ -12,6 +12,7 @@ from desktop_app.returns_watched.screen.shop_window_box import ShopWindowBox
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.first_rules_page import FirstRulesPage
 from desktop_app.shop_window.house_rules_page import HouseRulesPage
+from desktop_app.shop_window.language_box import LanguageBox
 from desktop_app.shop_window.off_where_shut import off_where_shut
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.where_box import WhereBox
@@ -28,10 +29,11 @@ def rules_page(desk: Desk, kinds: Callable[[], Mapping[str, PartKind]]) -> House
     page.extra.addWidget(PeopleBox(desk))
     where = WhereBox(desk)
     off_where_shut(desk, *page.body.findChildren(Section))
+    page.extra.addWidget(LanguageBox())
     page.extra.addWidget(where)  # says where the shop is, also where nothing can be written
     return page
 
 
 def first_rules_page(desk: Desk) -> FirstRulesPage:
     """Return the page on which a new shop is set up."""
-    return FirstRulesPage(desk, read_money, ShopWindowBox(desk), PeopleBox(desk))
+    return FirstRulesPage(desk, read_money, ShopWindowBox(desk), PeopleBox(desk), LanguageBox())

@@ -31,6 +31,7 @@ ABOVE_STORED = frozenset({"actions", "find", "sheet", "workbook"})
 
 SCREENS = ("desktop_app/*/screen/*", "desktop_app/program*.py", "desktop_app/*places.py")
 WINDOW = (*SCREENS, "desktop_app/shop_window/*", "desktop_app/__main__.py")
+WINDOW += ("desktop_app/spoken_module.py",)
 RECORD = ("desktop_app/shop_record/*",)
 FIGURES = (*(f"desktop_app/{folder}/*" for folder in JOB_FOLDERS[1:]), "demo_shop/*")
 # Where each thing from outside may be imported; what is not named here may be imported nowhere.

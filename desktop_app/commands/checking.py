@@ -14,7 +14,7 @@ if TYPE_CHECKING:
     from desktop_app.shop_record.problem import Checked
     from desktop_app.shop_record.record import ShopRecord
 
-_ANCHOR = re.compile(r"(?:history )?([0-9]{1,15})[:, ]+([0-9a-fA-F]{8,64})")
+_ANCHOR = re.compile(r"(?:[^\W\d]+ )?([0-9]{1,15})[:, ]+([0-9a-fA-F]{8,64})")
 
 
 def check(asked: Asked) -> Outcome:

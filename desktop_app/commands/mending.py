@@ -10,26 +10,31 @@ from collections.abc import Generator, Iterable, Iterator
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from desktop_app.language import tr
 from desktop_app.shop_record.step import Step
 
 if TYPE_CHECKING:
     from desktop_app.shop_record.problem import Checked
     from desktop_app.shop_record.record import ShopRecord
 
-# Where a check finds what can be mended, and what is done about it, in words.
-INDEX, THUMBNAILS, PHOTOS = "the search index", "the thumbnails", "the photo folder"
-COPIES = "copies beside the record"
-_BROUGHT_BACK = (
+# Where a check finds what can be mended, in the words it says, and what is done about it.
+INDEX, THUMBNAILS = tr("the search index"), tr("the thumbnails")
+PHOTOS, COPIES = tr("the photo folder"), tr("copies beside the record")
+_BROUGHT_BACK = tr(
     "Photos that are gone or were changed are looked for on this computer and in the backups; "
     "those that are whole there are put back. What lay in their place is moved into “trash”."
 )
 WILL_DO = {
-    INDEX: "The search index is made anew from the jobs.",
-    THUMBNAILS: "Torn thumbnails go, and are made anew from their photos.",
-    PHOTOS: "Files among the photos that nothing names are moved into the folder “trash”; nothing "
-    "is deleted.",
-    COPIES: "Former copies of the record are moved into the folder “trash” of the shop; nothing "
-    "is deleted.",
+    INDEX: tr("The search index is made anew from the jobs."),
+    THUMBNAILS: tr("Torn thumbnails go, and are made anew from their photos."),
+    PHOTOS: tr(
+        "Files among the photos that nothing names are moved into the folder “trash”; nothing "
+        "is deleted."
+    ),
+    COPIES: tr(
+        "Former copies of the record are moved into the folder “trash” of the shop; nothing "
+        "is deleted."
+    ),
 }
 
 
@@ -50,7 +55,7 @@ def mend(record: ShopRecord, checked: Checked) -> Generator[Step, None, list[str
         said += yield from bring_back(record, list(photos))
     ways = {INDEX: _index, THUMBNAILS: _thumbnails, PHOTOS: _leftovers, COPIES: _copies}
     for where in (one for one in ways if one in found):
-        yield Step(0, 0, f"Mending {where}")
+        yield Step(0, 0, tr("Mending {where}", where=where))
         said += ways[where](record)
     return said
 
@@ -61,7 +66,7 @@ def _index(record: ShopRecord) -> Iterable[str]:
     from desktop_app.symptom_search.stored_index_check import renew_index
 
     jobs = renew_index(record, JobIndex(kinds_of(record)))
-    yield f"The search index was made anew from {jobs:,} jobs."
+    yield tr("The search index was made anew from {jobs:,} jobs.", jobs=jobs)
 
 
 def _thumbnails(record: ShopRecord) -> Iterable[str]:
@@ -71,7 +76,11 @@ def _thumbnails(record: ShopRecord) -> Iterable[str]:
     with record.reading() as connection:
         kinds = media_types(connection)
     made, gone = renew_thumbnails(record, kinds)
-    yield f"{made:,} thumbnails were made anew; {gone:,} that can't be made went."
+    yield tr(
+        "{made:,} thumbnails were made anew; {gone:,} that can't be made went.",
+        made=made,
+        gone=gone,
+    )
 
 
 def _leftovers(record: ShopRecord) -> Iterator[str]:
@@ -85,11 +94,11 @@ def _leftovers(record: ShopRecord) -> Iterator[str]:
         named = {sha256 for sha256, _ in photos_named(connection)}
         chain_problems(connection, heard.hear)
     if heard.odd:
-        yield "Nothing was moved out of the photo folder: first the history must be readable."
+        yield tr("Nothing was moved out of the photo folder: first the history must be readable.")
         return
     for path, to in set_aside(record.photos, named | heard.photos, record.clock()):
         at, now = (_said(record, one) for one in (path, to))
-        yield f"Moved {at} to {now}."
+        yield tr("Moved {file} to {place}.", file=at, place=now)
 
 
 def _said(record: ShopRecord, path: Path) -> str:
@@ -102,4 +111,5 @@ def _copies(record: ShopRecord) -> Iterator[str]:
     from desktop_app.shop_record.leftovers import set_copies_aside
 
     for path, to in set_copies_aside(record.folder, record.clock()):
-        yield f"Moved {path.name} to {to.relative_to(record.folder).as_posix()}."
+        there = to.relative_to(record.folder).as_posix()
+        yield tr("Moved {file} to {place}.", file=path.name, place=there)

@@ -6,6 +6,7 @@ from collections.abc import Callable, Generator, Iterable, Iterator
 from contextlib import suppress
 from typing import TYPE_CHECKING, Any
 
+from desktop_app.language import tr
 from desktop_app.shop_record.problem import GO_BACK, Checked, Problem
 from desktop_app.shop_record.server_trouble import ServerLost
 from desktop_app.shop_record.step import Step
@@ -26,7 +27,7 @@ def whole_check(record: ShopRecord) -> Generator[Step, None, Checked]:
     from desktop_app.shop_record.photos_held import PhotosHeld
     from desktop_app.shop_record.server_check import server_problems
 
-    yield Step(0, 1, "Copying the record, to look at it in peace")
+    yield Step(0, 1, tr("Copying the record, to look at it in peace"))
     problems = list[Problem]()
     _read(problems, record, lambda c: problems.extend(cut_short(record, c)))
     if record.on_server:
@@ -39,7 +40,7 @@ def whole_check(record: ShopRecord) -> Generator[Step, None, Checked]:
         problems += looked.problems
         if not named:
             _read(problems, copy, lambda c: named.extend(_photos_named(c)))
-        yield Step(0, 1, "Looking at jobs, returns and the search")
+        yield Step(0, 1, tr("Looking at jobs, returns and the search"))
         _read(problems, copy, lambda c: problems.extend(_in_rows(copy, c)))
         wrong, photos = yield from held.problems(named)
         problems += wrong
@@ -48,7 +49,7 @@ def whole_check(record: ShopRecord) -> Generator[Step, None, Checked]:
             problems += leftover_problems(record.photos, known, record.clock())
         problems += copy_problems(record.folder)
         problems += _derived(record)
-        yield Step(0, 1, "Looking at the backups")
+        yield Step(0, 1, tr("Looking at the backups"))
         _guarded(problems, lambda: problems.extend(_backups(record)))
     return Checked(tuple(_each_once(problems)), photos, looked.entries, tuple(_notes(record)))
 
@@ -76,7 +77,7 @@ def _in_rows(record: ShopRecord, connection: Any) -> Iterator[Problem]:
     from desktop_app.symptom_search.stored_index_check import index_problems
 
     for words in bench_problems(connection):
-        yield Problem("the bench", words, True, GO_BACK)
+        yield Problem(tr("the bench"), words, True, GO_BACK)
     for where, words in record_problems(connection):
         yield Problem(where, words, True, GO_BACK)
     for doubt in record_doubts(connection, record.clock().date()):
@@ -97,7 +98,7 @@ def _backups(record: ShopRecord) -> Iterator[Problem]:
     from desktop_app.shop_record.backup_check import backup_problems
 
     for trouble in shelf_of(record).troubles:
-        yield Problem("the shop's own part kinds", trouble.what, False, trouble.do)
+        yield Problem(tr("the shop's own part kinds"), trouble.what, False, trouble.do)
     yield from backup_problems(record)
 
 
@@ -130,12 +131,12 @@ def _guarded(problems: list[Problem], work: Callable[[], None]) -> None:
     except ServerLost:
         raise  # nothing is damaged: it is not there
     except ShopTrouble as trouble:
-        problems.append(Problem("the database", trouble.what, True, trouble.do))
+        problems.append(Problem(tr("the database"), trouble.what, True, trouble.do))
     except _ODD_VALUES:
         if not problems:
             raise  # nothing is damaged: that is a mistake of the program
-        what = "So much is damaged that not all of it could be looked at."
-        problems.append(Problem("the database", what, True, GO_BACK))
+        what = tr("So much is damaged that not all of it could be looked at.")
+        problems.append(Problem(tr("the database"), what, True, GO_BACK))
 
 
 def _each_once(problems: Iterable[Problem]) -> Iterator[Problem]:

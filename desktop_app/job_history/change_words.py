@@ -11,6 +11,7 @@ from desktop_app.job_history.value_words import NOTHING, ShopSpeech, Values, val
 from desktop_app.job_history.words_of_jobs import JOB_TABLES
 from desktop_app.job_history.words_of_parts import PART_TABLES
 from desktop_app.job_history.words_of_returns import RETURN_TABLES
+from desktop_app.language import tr
 
 if TYPE_CHECKING:
     from desktop_app.shop_record.deed import RowChange
@@ -34,7 +35,7 @@ def change_in_words(change: RowChange, speech: ShopSpeech) -> Iterator[str]:
             yield f"{called}{column.name}: {old} → {new}"
     else:
         values = after or before or {}
-        did = "Added" if before is None else "Taken out"
+        did = tr("Added") if before is None else tr("Taken out")
         name = row_name((change.table, change.row_id), speech, values)
         said = "; ".join(_filled(table, values, speech))
         yield f"{did}: {name}" + (f" ({said})" if said else "")

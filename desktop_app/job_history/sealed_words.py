@@ -8,6 +8,7 @@ from dataclasses import asdict, dataclass
 from typing import Any
 
 from desktop_app.job_history.told_entry import EntryTold
+from desktop_app.language import tr
 
 FORM = 1
 _ENDINGS = {"image/jpeg": "jpg", "image/png": "png", "image/heic": "heic", "image/webp": "webp"}
@@ -65,10 +66,10 @@ def manifest_bytes(facts: SealedFacts, files: Mapping[str, str]) -> bytes:
 
 def history_text(number: str, oldest_first: Sequence[EntryTold]) -> str:
     """Return the history of a job as a text to be read, the oldest entry first."""
-    said = [f"The history of job {number}", ""]
+    said = [tr("The history of job {number}", number=number), ""]
     for entry in oldest_first:
-        place = f" at {entry.place}" if entry.place else ""
-        said.append(f"{entry.seq}. {entry.when}, {entry.who}{place}: {entry.words}")
+        who = tr("{who} at {place}", who=entry.who, place=entry.place) if entry.place else entry.who
+        said.append(f"{entry.seq}. {entry.when}, {who}: {entry.words}")
         said.append(f"    [{entry.state_words.split(maxsplit=1)[1]}]")
         said += [f"    {' '.join(line.split())}" for line in entry.lines]
         said.append("")
@@ -76,7 +77,7 @@ def history_text(number: str, oldest_first: Sequence[EntryTold]) -> str:
 
 
 def read_me(template: str, facts: SealedFacts) -> str:
-    """Return the words to read first, from their template."""
+    """Return the words to read first, from their template; they are English for strangers."""
     covered = facts.head_number - facts.first + 1 - facts.shown
     said = template
     for name, value in {

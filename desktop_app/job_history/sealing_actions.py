@@ -22,6 +22,7 @@ from desktop_app.job_history.sealed_words import (
     read_me,
 )
 from desktop_app.job_history.stored_job_history import JobHistory, read_history
+from desktop_app.language import tr
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.sheet import sheet_bytes
 from desktop_app.parts_compared.sheet_facts import SheetFacts
@@ -32,7 +33,7 @@ from desktop_app.shop_record.resource_folder import resource_path
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
 
-WORDS = "Making the sealed copy"
+WORDS = tr("Making the sealed copy")
 SEAL, MANIFEST, ENTRIES = "seal.txt", "manifest.json", "entries.jsonl"
 
 
@@ -188,7 +189,10 @@ def _beside(to: Path) -> Iterator[Path]:
     """Give a folder beside the place, for what is not finished; it goes with the block."""
     _refuse_what_is_there(to)
     if not to.parent.is_dir():
-        raise ShopTrouble(f"There is no folder {to.parent}.", do="Make it, or choose another one.")
+        raise ShopTrouble(
+            tr("There is no folder {folder}.", folder=to.parent),
+            do=tr("Make it, or choose another one."),
+        )
     folder = to.with_name(f".{to.name}.being-written-{os.getpid()}")
     folder.mkdir()
     try:
@@ -215,7 +219,9 @@ def _refuse_what_is_there(to: Path) -> None:
     empty = to.is_dir() and not to.is_symlink() and not any(to.iterdir())
     if os.path.lexists(to) and not (empty and to.suffix.lower() != ".zip"):
         raise ShopTrouble(
-            f"{to} is there already.", kept="It was left as it is.", do="Name a new one."
+            tr("{place} is there already.", place=to),
+            kept=tr("It was left as it is."),
+            do=tr("Name a new one."),
         )
 
 
@@ -231,7 +237,11 @@ def _told_of_disk(to: Path) -> Iterator[None]:
         yield
     except OSError as error:
         raise ShopTrouble(
-            f"The sealed copy {to} was not made: {error.strerror or error}.",
-            kept="Nothing of it was left there.",
-            do="Make room or ask for the right to write, or choose another place.",
+            tr(
+                "The sealed copy {place} was not made: {reason}.",
+                place=to,
+                reason=error.strerror or error,
+            ),
+            kept=tr("Nothing of it was left there."),
+            do=tr("Make room or ask for the right to write, or choose another place."),
         ) from error

@@ -8,6 +8,7 @@ from typing import Any
 from sqlalchemy import Connection, Table, or_, select
 
 from desktop_app.job_history.job_rows import ANSWERED, HangsOn, JobRows, Row
+from desktop_app.language import tr
 from desktop_app.part_photos import stored as _photos
 from desktop_app.parts_compared import stored as _parts
 from desktop_app.repair_jobs.stored import Answered, Customer, Job, Vehicle, Visit
@@ -43,7 +44,7 @@ def read_job_rows(connection: Connection, job_id: int) -> JobRows:
         .where(Job.id == job_id)
     ).first()
     if visit is None:
-        raise ShopTrouble("This job is not in the record any more.", do="It was undone.")
+        raise ShopTrouble(tr("This job is not in the record any more."), do=tr("It was undone."))
     rows: dict[Row, Mapping[str, Any]] = {}
     on = hangs_on()
     for kept, row in (

@@ -6,14 +6,18 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Literal, TypeAlias
 
-# How a value is told: as words, yes or no, money in cents, an odometer in the car's unit, miles,
-# hours, millimetres, a plain number, a day or moment; the name of a row of another table, or of
-# something that has an id in the program; the row that it hangs on; figures that no one reads, and
-# words that only the program compares.
+from desktop_app.language import tr
+
+# How a value is told: as words, as a word of ours that is kept, as words of ours or typed ones,
+# what a look came to, what was seen of a dimension, the state of a part, yes or no, money in cents,
+# an odometer in the car's unit, miles, hours, millimetres, a plain number, a day or moment; the
+# name of a row of another table, or of something that has an id in the program; the row that it
+# hangs on; figures that no one reads, and words that only the program compares.
 How: TypeAlias = Literal[
-    "words", "yes", "money", "odometer", "miles", "hours", "mm", "number", "moment", "row", "above",
-    "kind", "system", "symptom", "condition", "monitor", "step", "origin", "dimension", "reading",
-    "limit", "cause", "causes", "level", "work", "figures", "inner",
+    "words", "term", "ours", "outcome", "seen", "state of a part", "yes", "money", "odometer",
+    "miles", "hours", "mm", "number", "moment", "row", "above", "kind", "system", "symptom",
+    "condition", "monitor", "step", "origin", "dimension", "reading", "limit", "cause", "causes",
+    "level", "work", "figures", "inner",
 ]  # fmt: skip
 
 
@@ -44,6 +48,11 @@ def words(name: str, **says: str) -> ColumnWords:
     return ColumnWords(name, "words", {key.replace("_", " "): value for key, value in says.items()})
 
 
+def term(name: str) -> ColumnWords:
+    """Return a column that keeps a few words of the program's own, and no typed ones."""
+    return ColumnWords(name, "term")
+
+
 def told(name: str, how: How) -> ColumnWords:
     """Return a column whose values are told in a way of their own."""
     return ColumnWords(name, how)
@@ -64,5 +73,5 @@ def row(table: str, name: str) -> ColumnWords:
     return ColumnWords(name, "row", None, table)
 
 
-SIDES: Mapping[object, str] = {"removed": "removed part", "replacement": "replacement"}
-STAGES: Mapping[object, str] = {"found": "as found", "after repair": "after the repair"}
+SIDES: Mapping[object, str] = {"removed": tr("removed part"), "replacement": tr("replacement")}
+STAGES: Mapping[object, str] = {"found": tr("as found"), "after repair": tr("after the repair")}

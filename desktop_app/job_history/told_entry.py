@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Literal
 
 from desktop_app.job_history.change_words import change_in_words
 from desktop_app.job_history.value_words import ShopSpeech, moment_in_words
+from desktop_app.language import tr
 from desktop_app.shop_record.taken_back import taken_back_among
 
 if TYPE_CHECKING:
@@ -16,13 +17,13 @@ if TYPE_CHECKING:
 
 State = Literal["holds", "taken back", "takes back", "brings back"]
 STATE_WORDS: Mapping[State, str] = {
-    "holds": "●  holds",
-    "taken back": "○  undone",
-    "takes back": "↶  undoes",
-    "brings back": "↷  does again",
+    "holds": tr("●  holds"),
+    "taken back": tr("○  undone"),
+    "takes back": tr("↶  undoes"),
+    "brings back": tr("↷  does again"),
 }
-CAME_WITH_MANY = "It came with a whole table of jobs: undo that one from the undo menu."
-UNDONE_ALREADY = "It is undone already."
+CAME_WITH_MANY = tr("It came with a whole table of jobs: undo that one from the undo menu.")
+UNDONE_ALREADY = tr("It is undone already.")
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,7 +84,7 @@ def _tell(
     return EntryTold(
         entry.seq,
         _when(entry.at),
-        entry.who or "nobody named",
+        entry.who or tr("nobody named"),
         entry.place,
         entry.words,
         state,
@@ -106,14 +107,17 @@ def _lines(entry: EntryRead, speech: ShopSpeech) -> Iterator[str]:
     if entry.clock:
         yield entry.clock
     if entry.reverses is not None:
-        yield f"This undoes entry {entry.reverses:,}."
+        yield tr("This undoes entry {number:,}.", number=entry.reverses)
     for change in entry.changes:
         yield from change_in_words(change, speech)
     if entry.with_many:
-        yield f"The job came or went with {entry.with_many:,} rows at once."
+        yield tr("The job came or went with {rows:,} rows at once.", rows=entry.with_many)
     if entry.others:
-        rows = "1 row" if entry.others == 1 else f"{entry.others:,} rows"
-        yield f"It also changed {rows} outside this job."
+        yield (
+            tr("It also changed 1 row outside this job.")
+            if entry.others == 1
+            else tr("It also changed {rows:,} rows outside this job.", rows=entry.others)
+        )
 
 
 def _when(at: str) -> str:
@@ -134,7 +138,11 @@ def clock_words(seq: int, before: str, after: str) -> str:
         return ""
     if back.total_seconds() <= 60:
         return ""
-    return (
-        f"A clock went back here: entry {seq - 1:,} says {_when(before)}, "
-        f"entry {seq:,} after it says {_when(after)}."
+    return tr(
+        "A clock went back here: entry {earlier:,} says {earlier_moment}, entry {later:,} after it "
+        "says {later_moment}.",
+        earlier=seq - 1,
+        earlier_moment=_when(before),
+        later=seq,
+        later_moment=_when(after),
     )

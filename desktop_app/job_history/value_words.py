@@ -10,13 +10,17 @@ from typing import Any, Literal
 
 from desktop_app.job_history.job_rows import Row
 from desktop_app.job_history.table_words import ColumnWords, How
+from desktop_app.language import tr
 from desktop_app.parts_compared.pair_view import ORIGINS
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension, PartKind
 from desktop_app.parts_compared.shown_value import amount
 from desktop_app.repair_jobs.concern_conditions import condition_words
 from desktop_app.repair_jobs.distance import distance_in_words, from_miles
 from desktop_app.repair_jobs.odometer_questions import day_in_words
+from desktop_app.repair_jobs.our_words import NOTHING as OURS_NOTHING
+from desktop_app.repair_jobs.our_words import WHY_UNREAD, as_shown
 from desktop_app.repair_jobs.proof import ProofLevel
+from desktop_app.repair_jobs.proof_checks import check_words
 from desktop_app.repair_jobs.proof_steps import STEPS
 from desktop_app.repair_jobs.self_tests import monitor_words
 from desktop_app.repair_jobs.systems import system_name
@@ -24,11 +28,12 @@ from desktop_app.repair_jobs.who_did_what import work_words
 from desktop_app.returns_watched.judgement import return_cause
 from desktop_app.returns_watched.return_cost import money
 
-NOTHING = "nothing"
+NOTHING = tr("nothing")
 LONGEST = 300  # letters of one value; all of it stands in the sealed copy
 Values = Mapping[str, Any]
 _STEPS = {step.id: step.words for step in STEPS}
 _ORIGINS = dict(ORIGINS)
+_OURS = {*WHY_UNREAD, OURS_NOTHING}
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,9 +70,13 @@ def value_in_words(value: Any, column: ColumnWords, values: Values, speech: Shop
 
 def dimension_of(values: Values, speech: ShopSpeech) -> Dimension | None:
     """Return the dimension that a reading or a limit is about, where it is known."""
-    pair = speech.rows.get(("pair", values.get("pair_id", 0)), {})
-    kind = speech.kinds.get(pair.get("part_kind", ""))
+    kind = _kind_of(values, speech)
     return kind.dimension(values.get("dimension", "")) if kind else None
+
+
+def _kind_of(values: Values, speech: ShopSpeech) -> PartKind | None:
+    pair = speech.rows.get(("pair", values.get("pair_id", 0)), {})
+    return speech.kinds.get(pair.get("part_kind", ""))
 
 
 def moment_in_words(at: str) -> str:
@@ -78,7 +87,9 @@ def moment_in_words(at: str) -> str:
 
 
 def _row(value: Any, column: ColumnWords, _values: Values, speech: ShopSpeech) -> str:
-    return speech.names.get((column.table, value), f"one that is gone (its number was {value})")
+    return speech.names.get(
+        (column.table, value), tr("one that is gone (its number was {number})", number=value)
+    )
 
 
 def _dimension(value: Any, _column: ColumnWords, values: Values, speech: ShopSpeech) -> str:
@@ -102,16 +113,44 @@ def _cause(identity: Any) -> str:
 
 
 def _figures(value: Any, *_rest: Any) -> str:
-    return f"{len(str(value)):,} letters of figures, whole in the sealed copy"
+    return tr("{letters:,} letters of figures, whole in the sealed copy", letters=len(str(value)))
 
 
 def _typed(value: Any, *_rest: Any) -> str:
     return f"“{value}”" if isinstance(value, str) else str(value)
 
 
+def _term(value: Any, *_rest: Any) -> str:
+    return _typed(tr(value) if isinstance(value, str) else value)
+
+
+def _ours(value: Any, *_rest: Any) -> str:
+    return _typed(as_shown(check_words(value), _OURS))
+
+
+def _seen(value: Any, _column: ColumnWords, values: Values, speech: ShopSpeech) -> str:
+    dimension = dimension_of(values, speech)
+    return _typed(dimension.word_said(value) if dimension else value)
+
+
+def _state_of_part(value: Any, _column: ColumnWords, values: Values, speech: ShopSpeech) -> str:
+    kind = _kind_of(values, speech)
+    return _typed(kind.term_words(value) if kind else value)
+
+
+def _outcome(value: Any, _column: ColumnWords, values: Values, _speech: ShopSpeech) -> str:
+    """Tell what a look came to: a word of ours for what stands on a list, a finding as typed."""
+    return _typed(value) if values.get("kind") == "inspection" else _term(value)
+
+
 _TOLD: dict[How, Callable[[Any, ColumnWords, Values, ShopSpeech], str]] = {
     "words": _typed,
-    "yes": lambda value, *_: {1: "yes", 0: "no"}[value],
+    "term": _term,
+    "ours": _ours,
+    "outcome": _outcome,
+    "seen": _seen,
+    "state of a part": _state_of_part,
+    "yes": lambda value, *_: {1: tr("yes"), 0: tr("no")}[value],
     "money": lambda value, _c, _v, speech: money(value, speech.currency),
     "odometer": lambda value, _c, _v, speech: distance_in_words(value, speech.odometer_unit),
     "miles": lambda value, _c, _v, speech: distance_in_words(

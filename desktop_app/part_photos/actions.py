@@ -7,6 +7,7 @@ import stat
 from collections.abc import Sequence
 from pathlib import Path
 
+from desktop_app.language import tr
 from desktop_app.part_photos.arrival import Arrival
 from desktop_app.part_photos.intake import look_at, too_many_bytes
 from desktop_app.part_photos.photo_limits import MOST_BYTES
@@ -48,19 +49,23 @@ def read_photo_file(path: Path) -> bytes:
     try:
         handle = os.open(path, os.O_RDONLY | getattr(os, "O_NONBLOCK", 0) | _BINARY)
     except (OSError, ValueError) as error:
-        reason = getattr(error, "strerror", None) or "no such file"
-        raise PhotoTrouble(name, f"it can't be opened ({reason.lower()}).") from error
+        reason = getattr(error, "strerror", None) or tr("no such file")
+        raise PhotoTrouble(
+            name, tr("it can't be opened ({reason}).", reason=reason.lower())
+        ) from error
     try:
         found = os.fstat(handle)
         if not stat.S_ISREG(found.st_mode):
-            raise PhotoTrouble(name, "it is no file but a folder, a device or a pipe.")
+            raise PhotoTrouble(name, tr("it is no file but a folder, a device or a pipe."))
         if found.st_size > MOST_BYTES:
             unfit = too_many_bytes()
             raise PhotoTrouble(name, unfit.reason, unfit.do)
         with os.fdopen(handle, "rb", closefd=False) as file:
             return file.read(MOST_BYTES + 1)
     except OSError as error:
-        raise PhotoTrouble(name, f"it can't be read ({error.strerror}).") from error
+        raise PhotoTrouble(
+            name, tr("it can't be read ({reason}).", reason=error.strerror)
+        ) from error
     finally:
         os.close(handle)
 
@@ -74,13 +79,15 @@ def add_photos(record: ShopRecord, job_id: int, taken: Sequence[PhotoTaken]) -> 
     def work(deed: Deed) -> None:
         if not job_is_there(deed.connection, job_id):
             raise ShopTrouble(
-                "That job is no longer there.",
-                kept="The photos are in the shop's folder.",
-                do="Undo until the job is back, then add them again.",
+                tr("That job is no longer there."),
+                kept=tr("The photos are in the shop's folder."),
+                do=tr("Undo until the job is back, then add them again."),
             )
         add_to_job(deed, job_id, taken)
 
-    return record.do("Add a photo" if len(taken) == 1 else f"Add {len(taken)} photos", work)
+    return record.do(
+        tr("Add a photo") if len(taken) == 1 else tr("Add {photos} photos", photos=len(taken)), work
+    )
 
 
 def add_to_job(deed: Deed, job_id: int, taken: Sequence[PhotoTaken]) -> list[int]:
@@ -95,13 +102,13 @@ def add_to_job(deed: Deed, job_id: int, taken: Sequence[PhotoTaken]) -> list[int
 def write_photo_note(record: ShopRecord, photo_id: int, note: str) -> Done:
     """Write what a photo shows."""
     return record.do(
-        "Write a photo's note", lambda deed: deed.change(Photo, photo_id, note=note.strip())
+        tr("Write a photo's note"), lambda deed: deed.change(Photo, photo_id, note=note.strip())
     )
 
 
 def take_off_job(record: ShopRecord, photo_id: int) -> Done:
     """Take a photo off its job; the file stays in the shop's folder, and undo brings it back."""
-    return record.do("Take a photo off the job", lambda deed: remove_photo(deed, photo_id))
+    return record.do(tr("Take a photo off the job"), lambda deed: remove_photo(deed, photo_id))
 
 
 _BINARY = getattr(os, "O_BINARY", 0)

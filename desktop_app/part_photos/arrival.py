@@ -7,6 +7,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from pathlib import Path
 
+from desktop_app.language import tr
 from desktop_app.part_photos.photo_trouble import PhotoTrouble, shown_name
 
 
@@ -38,15 +39,22 @@ def spread_out(arrivals: Iterable[Arrival]) -> tuple[list[Arrival], list[PhotoTr
         try:
             inside = sorted(p for p in arrival.path.iterdir() if not p.name.startswith("."))
         except OSError as error:
-            aside.append(PhotoTrouble(arrival.name, f"the folder can't be read: {error.strerror}."))
+            aside.append(
+                PhotoTrouble(
+                    arrival.name,
+                    tr("the folder can't be read: {reason}.", reason=error.strerror),
+                )
+            )
             continue
         files = [path for path in inside if not os.path.isdir(path)]
         pieces.extend(arrived(path) for path in files)
         aside.extend(
-            PhotoTrouble(path.name, "a folder inside a folder is not searched.", "Drop it itself.")
+            PhotoTrouble(
+                path.name, tr("a folder inside a folder is not searched."), tr("Drop it itself.")
+            )
             for path in inside
             if os.path.isdir(path)
         )
         if not inside:
-            aside.append(PhotoTrouble(arrival.name, "the folder is empty."))
+            aside.append(PhotoTrouble(arrival.name, tr("the folder is empty.")))
     return pieces, aside

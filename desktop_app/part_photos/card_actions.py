@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from pathlib import Path
 
+from desktop_app.language import tr
 from desktop_app.part_photos.bench_card.card_file import card_json
 from desktop_app.part_photos.bench_card.card_layout import CardLayout
 from desktop_app.part_photos.bench_card.ruler_length import check_ruler
@@ -31,7 +32,7 @@ def note_printed_card(record: ShopRecord, layout: CardLayout) -> Done:
             in_use=1,
         )
 
-    return record.do("Note a printed card", work)
+    return record.do(tr("Note a printed card"), work)
 
 
 def note_ruler(
@@ -57,12 +58,14 @@ def note_ruler(
         deed.change(PrintedCard, card_id, measured_mm=measured_mm, measured_on=measured_on)
         print_measured(deed, card_id, follow, ahead)
 
-    return record.do("Measure a card's ruler", work)
+    return record.do(tr("Measure a card's ruler"), work)
 
 
 def put_card_away(record: ShopRecord, card_id: int) -> Done:
     """Put a printed card away: the shop uses it no more, but photos may show it all the same."""
-    return record.do("Put a card away", lambda deed: deed.change(PrintedCard, card_id, in_use=0))
+    return record.do(
+        tr("Put a card away"), lambda deed: deed.change(PrintedCard, card_id, in_use=0)
+    )
 
 
 def write_card(layout: CardLayout, pdf: Path, json: Path | None = None) -> None:

@@ -7,6 +7,7 @@ from collections.abc import Mapping, Sequence
 from contextlib import ExitStack
 from pathlib import Path
 
+from desktop_app.language import tr
 from desktop_app.shop_record.trouble import ShopTrouble
 
 
@@ -16,20 +17,27 @@ def check_place(to: Path, ending: str, example: str, inputs: Sequence[Path] = ()
     `ending` is the only one accepted, with its dot; `example` is a name as it may be.
     """
     if to.is_dir() or not to.name:
-        raise ShopTrouble(f"{to} is a folder.", do=f"Name a file, such as {example}.")
+        raise ShopTrouble(
+            tr("{to} is a folder.", to=to),
+            do=tr("Name a file, such as {example}.", example=example),
+        )
     if to.suffix.lower() != ending:
         raise ShopTrouble(
-            f"“{to.name}” does not end in {ending}.", do=f"Let the name end in {ending}."
+            tr("“{name}” does not end in {ending}.", name=to.name, ending=ending),
+            do=tr("Let the name end in {ending}.", ending=ending),
         )
     if not to.parent.is_dir():
-        raise ShopTrouble(f"There is no folder {to.parent}.", do="Make it, or choose another one.")
+        raise ShopTrouble(
+            tr("There is no folder {parent}.", parent=to.parent),
+            do=tr("Make it, or choose another one."),
+        )
     if to.exists() and not to.is_file():
-        raise ShopTrouble(f"{to} is a device or a pipe.", do="Name a file.")
+        raise ShopTrouble(tr("{to} is a device or a pipe.", to=to), do=tr("Name a file."))
     for file in inputs:
         if to.exists() and file.exists() and os.path.samefile(to, file):
             raise ShopTrouble(
-                f"{to} is one of the files that are read, and those are never changed.",
-                do="Name another file.",
+                tr("{to} is one of the files that are read, and those are never changed.", to=to),
+                do=tr("Name another file."),
             )
 
 
@@ -61,7 +69,7 @@ def put_files(contents: Mapping[Path, bytes]) -> None:
 
 def _not_written(to: Path, error: OSError) -> ShopTrouble:
     return ShopTrouble(
-        f"{to} was not written: {error.strerror or error}.",
-        kept="A file that was there is as it was.",
-        do="Close it where it is open, or choose another place.",
+        tr("{to} was not written: {reason}.", to=to, reason=error.strerror or error),
+        kept=tr("A file that was there is as it was."),
+        do=tr("Close it where it is open, or choose another place."),
     )

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import hashlib
 
+from desktop_app.language import tr
 from desktop_app.part_photos.claimed_size import claimed_size
 from desktop_app.part_photos.photo_limits import MOST_BYTES, too_large, too_large_words
 from desktop_app.part_photos.photo_taken import PhotoTaken
@@ -40,14 +41,20 @@ def look_at(name: str, content: bytes) -> PhotoTaken:
 def kind_before_decoding(content: bytes) -> str:
     """Return the media type of what may be given to a decoder. Raises Unfit for all else."""
     if not content:
-        raise Unfit("the file is empty.")
+        raise Unfit(tr("the file is empty."))
     if len(content) > MOST_BYTES:
         raise too_many_bytes()
     kind = picture_kind(content)
     if kind is None:
-        raise Unfit(f"this is {other_kind(content)}; photos are {ACCEPTED}.")
+        raise Unfit(
+            tr(
+                "this is {kind}; photos are {accepted}.",
+                kind=other_kind(content),
+                accepted=ACCEPTED,
+            )
+        )
     if in_too_many_pieces(content, kind):
-        raise Unfit("the file is cut into far more pieces than a camera writes.")
+        raise Unfit(tr("the file is cut into far more pieces than a camera writes."))
     size = claimed_size(content, kind)
     if size is not None and too_large(*size):
         raise Unfit(too_large_words(*size), SMALLER)
@@ -56,4 +63,4 @@ def kind_before_decoding(content: bytes) -> str:
 
 def too_many_bytes() -> Unfit:
     """Return the refusal of a file with too many bytes."""
-    return Unfit(f"the file has more than {MOST_BYTES // 1024**2} MB.", SMALLER)
+    return Unfit(tr("the file has more than {number} MB.", number=MOST_BYTES // 1024**2), SMALLER)

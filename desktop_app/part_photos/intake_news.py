@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from desktop_app.language import tr
 from desktop_app.shop_record.trouble import ShopTrouble
 
 MOST_NAMED = 4
@@ -18,20 +19,24 @@ def intake_news(taken: int, refused: Sequence[ShopTrouble], doubles: Sequence[st
         return None
     parts = [_added(taken)]
     if refused:
-        parts.append(_listed("Not taken: ", [trouble.sentence() for trouble in refused], " "))
+        parts.append(_listed(tr("Not taken:"), [trouble.sentence() for trouble in refused], " "))
     if doubles:
-        once = "It is on this job already: " if len(doubles) == 1 else "On this job already: "
+        once = tr("It is on this job already:") if len(doubles) == 1 else tr("On this job already:")
         parts.append(_listed(once, list(doubles), ", ") + ".")
     return " ".join(parts)
 
 
 def _added(taken: int) -> str:
     if taken == 0:
-        return "No photo was added."
-    return "One photo was added." if taken == 1 else f"{taken} photos were added."
+        return tr("No photo was added.")
+    return (
+        tr("One photo was added.")
+        if taken == 1
+        else tr("{photos} photos were added.", photos=taken)
+    )
 
 
 def _listed(first: str, sentences: list[str], between: str) -> str:
     more = len(sentences) - MOST_NAMED
-    tail = f"{between}and {more} more" if more > 0 else ""
-    return first + between.join(sentences[:MOST_NAMED]) + tail
+    tail = between + tr("and {more} more", more=more) if more > 0 else ""
+    return f"{first} " + between.join(sentences[:MOST_NAMED]) + tail

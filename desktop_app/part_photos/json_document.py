@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 from typing import Any
 
+from desktop_app.language import tr
 from desktop_app.shop_record.trouble import ShopTrouble
 
 
@@ -14,21 +15,31 @@ def json_document(text: str, file: str, what: str, most: int, accepted: str) -> 
     Raises ShopTrouble; `file` and `what` ("a file of marks") are named in it, with `accepted`.
     """
     if len(text) > most:
-        raise ShopTrouble(f"{file}: too long for {what}.", do=accepted)
+        raise ShopTrouble(tr("{file}: too long for {what}.", file=file, what=what), do=accepted)
     try:
         found = json.loads(text, object_pairs_hook=_once)
     except _Repeated as error:
-        said = f"{file}: {json.dumps(str(error))[:60]} is there twice in one object."
+        name = json.dumps(str(error))[:60]
+        said = tr("{file}: {name} is there twice in one object.", file=file, name=name)
         raise ShopTrouble(said, do=accepted) from error
     except RecursionError as error:
-        raise ShopTrouble(f"{file}: too deeply nested for {what}.", do=accepted) from error
+        raise ShopTrouble(
+            tr("{file}: too deeply nested for {what}.", file=file, what=what), do=accepted
+        ) from error
     except json.JSONDecodeError as error:
-        said = f"{file}: line {error.lineno}: not JSON ({error.msg})."
+        said = tr(
+            "{file}: line {line}: not JSON ({reason}).",
+            file=file,
+            line=error.lineno,
+            reason=error.msg,
+        )
         raise ShopTrouble(said, do=accepted) from error
     except ValueError as error:  # a number with thousands of digits
-        raise ShopTrouble(f"{file}: a number in it is too long.", do=accepted) from error
+        raise ShopTrouble(
+            tr("{file}: a number in it is too long.", file=file), do=accepted
+        ) from error
     if not isinstance(found, dict):
-        raise ShopTrouble(f"{file}: not {what}.", do=accepted)
+        raise ShopTrouble(tr("{file}: not {what}.", file=file, what=what), do=accepted)
     return found
 
 

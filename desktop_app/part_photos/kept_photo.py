@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-SAME_PICTURE = (
-    "These are the same picture: the file on both sides is one and the same, "
-    "so it shows one part, not two."
+from desktop_app.language import tr
+
+SAME_PICTURE = tr(
+    "These are the same picture: the file on both sides is one and the same, so it "
+    "shows one part, not two."
 )
 
 

@@ -8,6 +8,7 @@ from dataclasses import replace
 from importlib import metadata
 from typing import Any, NamedTuple
 
+from desktop_app.language import tr
 from desktop_app.part_photos import stored_marks, stored_scales
 from desktop_app.part_photos.camera.card_scale import CardScale
 from desktop_app.part_photos.camera.plane_scale import PlaneScale
@@ -54,7 +55,7 @@ def draw_mark(record: ShopRecord, photo_id: int, mark: Mark, *, height_known: bo
             **_said(read_mark(mark, _scale(deed, photo_id))),
         )
 
-    return record.do(f"Draw a mark: {tool_of(mark.type).label.lower()}", work)
+    return record.do(tr("Draw a mark: {label}", label=tool_of(mark.type).label.lower()), work)
 
 
 def move_mark(
@@ -82,7 +83,7 @@ def move_mark(
             stored_marks.uncount_surfaces(deed, kept.photo_id)
         _say(deed, mark_id, read_mark(moved, _scale(deed, kept.photo_id)), follow)
 
-    return record.do("Move a mark", work)
+    return record.do(tr("Move a mark"), work)
 
 
 def snap_mark(
@@ -97,14 +98,14 @@ def snap_mark(
         deed.change(MarkRow, mark_id, **_drawn(moved, clicks))
         _say(deed, mark_id, read_mark(moved, _scale(deed, kept.photo_id)), follow)
 
-    return record.do("Snap a mark to the edge", work)
+    return record.do(tr("Snap a mark to the edge"), work)
 
 
 def keep_count(
     record: ShopRecord, mark_id: int, counted: Measured, follow: Follow | None = None
 ) -> Done:
     """Keep what was counted along a mark."""
-    return record.do("Count along a mark", lambda deed: _say(deed, mark_id, counted, follow))
+    return record.do(tr("Count along a mark"), lambda deed: _say(deed, mark_id, counted, follow))
 
 
 def keep_shares(record: ShopRecord, shares: Mapping[int, Measured]) -> Done:
@@ -116,12 +117,14 @@ def keep_shares(record: ShopRecord, shares: Mapping[int, Measured]) -> Done:
             said = {**_said(share), "budget": None, "settings": json.dumps(how)}
             deed.change(MarkRow, mark_id, **said)
 
-    return record.do("Count the colours of a surface", work)
+    return record.do(tr("Count the colours of a surface"), work)
 
 
 def rename_mark(record: ShopRecord, mark_id: int, name: str) -> Done:
     """Name a mark, or write the words of a note."""
-    return record.do("Name a mark", lambda deed: deed.change(MarkRow, mark_id, words=name.strip()))
+    return record.do(
+        tr("Name a mark"), lambda deed: deed.change(MarkRow, mark_id, words=name.strip())
+    )
 
 
 def set_height(
@@ -138,9 +141,9 @@ def set_height(
     for value in (height_mm, height_u_mm):
         if value is not None and not is_height(value):
             raise ShopTrouble(
-                f"A height of {value:g} mm can't be.",
-                kept="The mark stays as it is.",
-                do=f"Accepted: 0 to {HIGHEST_MM:g} mm.",
+                tr("A height of {value:g} mm can't be.", value=value),
+                kept=tr("The mark stays as it is."),
+                do=tr("Accepted: 0 to {highest_mm:g} mm.", highest_mm=HIGHEST_MM),
             )
 
     def work(deed: Deed) -> None:
@@ -155,7 +158,7 @@ def set_height(
         if now.type in SIZED:
             _say(deed, mark_id, read_mark(now, _scale(deed, kept.photo_id)), follow)
 
-    return record.do("Set a mark's height", work)
+    return record.do(tr("Set a mark's height"), work)
 
 
 def remove_mark(record: ShopRecord, mark_id: int) -> Done:
@@ -167,7 +170,7 @@ def remove_mark(record: ShopRecord, mark_id: int) -> Done:
         if kind == "bare-metal":
             stored_marks.uncount_surfaces(deed, photo_id)
 
-    return record.do("Take a mark out", work)
+    return record.do(tr("Take a mark out"), work)
 
 
 def keep_scale(
@@ -186,7 +189,7 @@ def keep_scale(
     """
     rests = RestsOn(card_id, card_scale, tuple(prints))
     return record.do(
-        "Keep a photo's scale from its card",
+        tr("Keep a photo's scale from its card"),
         lambda deed: put_card_scale(deed, photo_id, scale, rests, follow),
     )
 
@@ -246,7 +249,7 @@ def keep_two_points(
         _keep_scale(deed, photo_id, kept)
         _say_all(deed, photo_id, scale, follow)
 
-    return record.do("Give a photo its scale by two points", work)
+    return record.do(tr("Give a photo its scale by two points"), work)
 
 
 def forget_scale(record: ShopRecord, photo_id: int) -> Done:
@@ -262,7 +265,7 @@ def forget_scale(record: ShopRecord, photo_id: int) -> Done:
             _keep_scale(deed, photo_id, {"source": NO_SCALE, "fit": "{}", **nothing})
             _say_all(deed, photo_id, None, None)
 
-    return record.do("Take a photo's scale out", work)
+    return record.do(tr("Take a photo's scale out"), work)
 
 
 def _keep_scale(deed: Deed, photo_id: int, kept: dict[str, Any]) -> None:

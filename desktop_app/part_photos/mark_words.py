@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from desktop_app.language import marked, tr
 from desktop_app.part_photos.marks.mark import HIGHEST_MM, LENGTHS, Mark, MarkType, is_height
 from desktop_app.part_photos.typed_length import MM_PER_INCH, no_length, typed_length
 
@@ -14,8 +15,9 @@ if TYPE_CHECKING:
     from desktop_app.part_photos.camera.plane_scale import PlaneScale
 
 MOST_POINTS = 60
-_ACCEPTED = (
-    f"Accepted: millimetres like 12.5 or 12,5, or inches like 0.5 in, from 0 to {HIGHEST_MM:g} mm."
+_ACCEPTED = tr(
+    "Accepted: millimetres like 12.5 or 12,5, or inches like 0.5 in, from 0 to {highest_mm:g} mm.",
+    highest_mm=HIGHEST_MM,
 )
 
 
@@ -30,7 +32,7 @@ class MarkTool:
     label: str
     clicks: tuple[str, ...]
     open_ended: bool = False
-    more: str = "more points of it, then Enter"
+    more: str = tr("more points of it, then Enter")
 
     def is_whole(self, points: int) -> bool:
         """Tell whether so many points make the mark, without a word from the user."""
@@ -43,49 +45,65 @@ class MarkTool:
         return f"{self.label}: {self.more}."
 
 
-_ROUND_IT = ("one corner", "the next corner", "a third corner")
-_CLOSES = "more corners, then Enter closes it"
+_ROUND_IT = (tr("one corner"), tr("the next corner"), tr("a third corner"))
+_CLOSES = tr("more corners, then Enter closes it")
 
 TOOLS: tuple[MarkTool, ...] = (
-    MarkTool("length", "Length", ("one end", "the other end")),
+    MarkTool("length", tr("Length"), (tr("one end"), tr("the other end"))),
     MarkTool(
         "point-to-line",
-        "Point to line",
-        ("the point", "a point of the line", "another point of the line, far away"),
+        tr("Point to line"),
+        (tr("the point"), tr("a point of the line"), tr("another point of the line, far away")),
     ),
     MarkTool(
         "circle",
-        "Circle",
-        ("a point of the rim", "another point of the rim", "a third point of the rim"),
+        tr("Circle"),
+        (tr("a point of the rim"), tr("another point of the rim"), tr("a third point of the rim")),
         open_ended=True,
     ),
-    MarkTool("angle", "Angle", ("a point of one leg", "the corner", "a point of the other leg")),
+    MarkTool(
+        "angle",
+        tr("Angle"),
+        (tr("a point of one leg"), tr("the corner"), tr("a point of the other leg")),
+    ),
     MarkTool(
         "parallel-distance",
-        "Parallel",
-        ("one line", "the same line, far away", "the other line", "the other line, far away"),
+        tr("Parallel"),
+        (
+            tr("one line"),
+            tr("the same line, far away"),
+            tr("the other line"),
+            tr("the other line, far away"),
+        ),
     ),
     MarkTool(
         "round-bar",
-        "Round bar",
-        ("one side of it", "the same side, far away", "the other side", "the other side, far away"),
+        tr("Round bar"),
+        (
+            tr("one side of it"),
+            tr("the same side, far away"),
+            tr("the other side"),
+            tr("the other side, far away"),
+        ),
     ),
     MarkTool(
         "count",
-        "Count",
-        ("click the gap before the first", "then the gap after the last"),
+        tr("Count"),
+        (tr("click the gap before the first"), tr("then the gap after the last")),
     ),
-    MarkTool("note", "Note", ("what it points at", "where the words stand")),
-    MarkTool("surface", "Surface", _ROUND_IT, open_ended=True, more=_CLOSES),
-    MarkTool("bare-metal", "Bare metal", _ROUND_IT, open_ended=True, more=_CLOSES),
+    MarkTool("note", tr("Note"), (tr("what it points at"), tr("where the words stand"))),
+    MarkTool("surface", tr("Surface"), _ROUND_IT, open_ended=True, more=_CLOSES),
+    MarkTool("bare-metal", tr("Bare metal"), _ROUND_IT, open_ended=True, more=_CLOSES),
 )
 
 
 # No marks: two points that give a photo its scale, two that both photos of a pair show.
-KNOWN_LENGTH = MarkTool("length", "Known length", ("one end of it", "its other end"))
+KNOWN_LENGTH = MarkTool("length", tr("Known length"), (tr("one end of it"), tr("its other end")))
 
 COMMON_POINTS = MarkTool(
-    "length", "Common points", ("a point that both photos show", "a second one, far away")
+    "length",
+    tr("Common points"),
+    (tr("a point that both photos show"), tr("a second one, far away")),
 )
 
 
@@ -136,11 +154,17 @@ def matters_unsaid(mark: Mark, scale: PlaneScale | None) -> bool:
 
 def height_words(mark: Mark, scale: PlaneScale | None) -> str:
     """Return, for beside a size, what comes of a height that nobody said; "" where nothing does."""
-    return "height not said: holds only on the card" if matters_unsaid(mark, scale) else ""
+    return tr("height not said: holds only on the card") if matters_unsaid(mark, scale) else ""
 
 
-# What a surface is held against where nobody drew bare metal; stands in its method.
-NEUTRAL = "neutral grey"
+# What a surface is held against where nobody drew bare metal. It is kept so in the method, by which
+# it is known again, whatever language that was written in.
+NEUTRAL = marked("neutral grey")
+
+
+def method_words(method: str) -> str:
+    """Return by what method a share was counted, as it is read after a colon."""
+    return tr("How: {method}", method=method.replace(NEUTRAL, tr(NEUTRAL)))
 
 
 def share_sentence(value: float | None, expanded_u: float | None, method: str = "") -> str:
@@ -149,8 +173,11 @@ def share_sentence(value: float | None, expanded_u: float | None, method: str = 
         return ""
     share = value_words(value, "%", expanded_u)
     if NEUTRAL in method:
-        return f"{share} of this surface has another colour than grey (no bare metal was drawn)."
-    return f"{share} of this surface has another colour than bare metal."
+        return tr(
+            "{share} of this surface has another colour than grey (no bare metal was drawn).",
+            share=share,
+        )
+    return tr("{share} of this surface has another colour than bare metal.", share=share)
 
 
 def largest_part(budget: Mapping[str, float]) -> str:
@@ -164,17 +191,24 @@ def largest_part(budget: Mapping[str, float]) -> str:
     name = max(budget, key=lambda part: budget[part])
     share = round(100 * budget[name] ** 2 / whole)
     word, advice = _PARTS.get(name, (name, ""))
-    start = "Nearly all of" if share > 85 else "Most of" if share > 50 else "The largest part of"
-    return f"{start} the ± comes from {word}{': ' + advice if advice else ''}."
+    source = f"{word}: {advice}" if advice else word
+    if share > 85:
+        return tr("Nearly all of the ± comes from {source}.", source=source)
+    if share > 50:
+        return tr("Most of the ± comes from {source}.", source=source)
+    return tr("The largest part of the ± comes from {source}.", source=source)
 
 
 _PARTS = {
-    "pointing": ("the pointing", "enlarge the photo and place the points anew, or go nearer"),
-    "scale": ("the scale", "show more of the card, or take the two points farther apart"),
-    "height": ("the height", "measure it with a calliper"),
-    "flatness": ("how flat the card lies", "glue the card to a board"),
-    "lens": ("the lens", "show the whole card, with the part in the middle of the photo"),
-    "print": ("the print", "measure the card's ruler with a calliper and enter it once"),
+    "pointing": (
+        tr("the pointing"),
+        tr("enlarge the photo and place the points anew, or go nearer"),
+    ),
+    "scale": (tr("the scale"), tr("show more of the card, or take the two points farther apart")),
+    "height": (tr("the height"), tr("measure it with a calliper")),
+    "flatness": (tr("how flat the card lies"), tr("glue the card to a board")),
+    "lens": (tr("the lens"), tr("show the whole card, with the part in the middle of the photo")),
+    "print": (tr("the print"), tr("measure the card's ruler with a calliper and enter it once")),
 }
 
 

@@ -6,6 +6,7 @@ import json
 from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
+from desktop_app.language import tr
 from desktop_app.part_photos.marks.mark import Pixel
 from desktop_app.part_photos.stored import Overlay
 from desktop_app.part_photos.stored_overlays import overlay_row
@@ -36,7 +37,7 @@ def keep_overlay(
         raise _cannot(alignment.why)
     transform = [[float(value) for value in line] for line in alignment.transform]
     if not all(abs(value) <= _MOST for line in transform for value in line):  # nan is not
-        raise _cannot("Nothing tells where the one lies on the other.")
+        raise _cannot(tr("Nothing tells where the one lies on the other."))
     values = {
         "transform": json.dumps(transform),
         "method": alignment.method,
@@ -54,7 +55,7 @@ def keep_overlay(
         else:
             deed.change(Overlay, there, **values)
 
-    return record.do("Lay one photo on the other", work)
+    return record.do(tr("Lay one photo on the other"), work)
 
 
 def show_on_sheet(record: ShopRecord, old_id: int, new_id: int, shown: bool) -> Done:
@@ -63,7 +64,9 @@ def show_on_sheet(record: ShopRecord, old_id: int, new_id: int, shown: bool) -> 
     def work(deed: Deed) -> None:
         deed.change(Overlay, _there(deed, old_id, new_id), on_sheet=int(shown))
 
-    return record.do("Show the overlay on the sheet" if shown else "Overlay off the sheet", work)
+    return record.do(
+        tr("Show the overlay on the sheet") if shown else tr("Overlay off the sheet"), work
+    )
 
 
 def forget_overlay(record: ShopRecord, old_id: int, new_id: int) -> Done:
@@ -75,19 +78,21 @@ def forget_overlay(record: ShopRecord, old_id: int, new_id: int) -> Done:
     def work(deed: Deed) -> None:
         deed.remove(Overlay, _there(deed, old_id, new_id))
 
-    return record.do("Take two photos apart", work)
+    return record.do(tr("Take two photos apart"), work)
 
 
 def _there(deed: Deed, old_id: int, new_id: int) -> int:
     there = overlay_row(deed.connection, old_id, new_id)
     if there is None:
-        raise ShopTrouble("These photos are not laid on each other.", kept="Nothing was changed.")
+        raise ShopTrouble(
+            tr("These photos are not laid on each other."), kept=tr("Nothing was changed.")
+        )
     return there
 
 
 def _cannot(why: str) -> ShopTrouble:
     return ShopTrouble(
-        f"These two photos can't be laid on each other: {why}",
-        kept="Nothing was changed.",
-        do="Click two common points in both.",
+        tr("These two photos can't be laid on each other: {why}", why=why),
+        kept=tr("Nothing was changed."),
+        do=tr("Click two common points in both."),
     )

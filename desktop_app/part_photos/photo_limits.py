@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from desktop_app.language import tr
+
 MOST_BYTES = 40 * 1024 * 1024
 MOST_PIXELS = 100_000_000
 LONGEST_SIDE = 20_000
@@ -15,7 +17,11 @@ def too_large(width: int, height: int) -> bool:
 
 def too_large_words(width: int, height: int) -> str:
     """Say how large it is and how large it may be."""
-    return (
-        f"it is {width:,} × {height:,} pixels; a photo may have at most {LONGEST_SIDE:,} a side "
-        f"and {MOST_PIXELS // 1_000_000} million in all."
+    return tr(
+        "it is {width:,} × {height:,} pixels; a photo may have at most "
+        "{longest:,} a side and {millions} million in all.",
+        width=width,
+        height=height,
+        longest=LONGEST_SIDE,
+        millions=MOST_PIXELS // 1_000_000,
     )

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+from desktop_app.language import tr
 from desktop_app.shop_record.trouble import ShopTrouble
 
 LONGEST_NAME = 200
-SMALLER = "Send a smaller one."
+SMALLER = tr("Send a smaller one.")
 
 
 class Unfit(Exception):

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from desktop_app.language import tr
+
 JPEG, PNG, WEBP, HEIC = "image/jpeg", "image/png", "image/webp", "image/heic"
 
-ACCEPTED = "JPEG, PNG, HEIC and WebP"
+ACCEPTED = tr("JPEG, PNG, HEIC and WebP")
 
 # The brands of ISO/IEC 23008-12 (HEIF) whose pictures are coded as HEVC. From memory.
 _HEVC_BRANDS = frozenset({b"heic", b"heix", b"heim", b"heis", b"hevc", b"hevx"})
@@ -12,14 +14,14 @@ _WRAPPER_BRANDS = frozenset({b"mif1", b"msf1"})
 
 # What people do drop now and then, so that the refusal can name it.
 _OTHERS = (
-    (b"%PDF", "a PDF document"),
-    (b"%!PS", "a PostScript drawing"),
-    (b"\xc5\xd0\xd3\xc6", "a PostScript drawing"),
-    (b"GIF8", "a GIF"),
-    (b"II*\x00", "a TIFF or a camera's raw file"),
-    (b"MM\x00*", "a TIFF or a camera's raw file"),
-    (b"BM", "a BMP picture"),
-    (b"PK\x03\x04", "a ZIP archive or an office document"),
+    (b"%PDF", tr("a PDF document")),
+    (b"%!PS", tr("a PostScript drawing")),
+    (b"\xc5\xd0\xd3\xc6", tr("a PostScript drawing")),
+    (b"GIF8", tr("a GIF")),
+    (b"II*\x00", tr("a TIFF or a camera's raw file")),
+    (b"MM\x00*", tr("a TIFF or a camera's raw file")),
+    (b"BM", tr("a BMP picture")),
+    (b"PK\x03\x04", tr("a ZIP archive or an office document")),
 )
 
 
@@ -42,13 +44,13 @@ def other_kind(content: bytes) -> str:
         if content.startswith(start):
             return words
     if content[4:8] == b"ftyp":
-        return "a film or a picture of another kind"
+        return tr("a film or a picture of another kind")
     head = content[:1024].lstrip(b"\xef\xbb\xbf \t\r\n").lower()
     if head.startswith((b"<svg", b"<?xml")) or b"<svg" in head:
-        return "an SVG drawing"
+        return tr("an SVG drawing")
     if head.startswith((b"<!doctype html", b"<html")):
-        return "a web page"
-    return "not a photo"
+        return tr("a web page")
+    return tr("not a photo")
 
 
 def _is_hevc(content: bytes) -> bool:

@@ -8,6 +8,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from desktop_app.language import tr
 from desktop_app.part_photos.capture_time import capture_time
 from desktop_app.part_photos.photo_limits import MOST_NOTES, too_large_words
 from desktop_app.part_photos.photo_trouble import SMALLER, Unfit
@@ -51,10 +52,10 @@ def opened(content: bytes, media_type: str) -> Opened:
     except PictureTooLarge as error:
         raise Unfit(too_large_words(error.width, error.height), SMALLER) from error
     except MemoryError as error:
-        raise Unfit("reading it takes more memory than any photo does.", SMALLER) from error
+        raise Unfit(tr("reading it takes more memory than any photo does."), SMALLER) from error
     except UNREADABLE as error:
-        reason = "the picture is damaged or incomplete."
-        raise Unfit(reason, "Send it again, or take it from the camera once more.") from error
+        reason = tr("the picture is damaged or incomplete.")
+        raise Unfit(reason, tr("Send it again, or take it from the camera once more.")) from error
     return Opened(width, height, taken_at, thumbnail)
 
 
@@ -64,7 +65,9 @@ def _refuse_notes(picture: Image) -> None:
         notes = picture.info.get(name, b"")
         if isinstance(notes, bytes | str) and len(notes) > MOST_NOTES:
             raise Unfit(
-                f"the camera's notes in it take {len(notes) // 1024**2} MB, "
-                "more than any camera writes.",
-                "Open it in a picture program and save it as JPEG.",
+                tr(
+                    "the camera's notes in it take {megabytes} MB, more than any camera writes.",
+                    megabytes=len(notes) // 1024**2,
+                ),
+                tr("Open it in a picture program and save it as JPEG."),
             )

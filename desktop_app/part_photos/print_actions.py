@@ -6,6 +6,7 @@ from collections.abc import Generator, Mapping, Sequence
 from dataclasses import replace
 from typing import NamedTuple
 
+from desktop_app.language import tr
 from desktop_app.part_photos import stored_marks, stored_scales
 from desktop_app.part_photos.bench_card.card_layout import CardLayout
 from desktop_app.part_photos.bench_card.print_scale import PrintScale, one_of, print_scale
@@ -48,7 +49,7 @@ def keep_card(
         resting = _resting(seen, 1.0, ours, {one.id: one.print_scale for one in ours})
         put_card_scale(deed, photo_id, *resting, follow)
 
-    return record.do("Keep a photo's scale from its card", work)
+    return record.do(tr("Keep a photo's scale from its card"), work)
 
 
 def say_print(
@@ -66,15 +67,15 @@ def say_print(
         among = [one for one in offered if card_id in (None, one.id)]
         if kept is None or not among:
             raise ShopTrouble(
-                "That printed card can't be the one in this photo.",
-                kept="The photo keeps the scale that it has.",
-                do="Look for the card in the photo again.",
+                tr("That printed card can't be the one in this photo."),
+                kept=tr("The photo keeps the scale that it has."),
+                do=tr("Look for the card in the photo again."),
             )
         nobody_knows = card_id is None and len(among) == 1  # it may be one that was never noted
         resting = _rests_anew(kept, [] if nobody_knows else among)
         put_card_scale(deed, photo_id, *resting, follow)
 
-    return record.do("Say which printed card is in a photo", work)
+    return record.do(tr("Say which printed card is in a photo"), work)
 
 
 def print_measured(
@@ -109,7 +110,7 @@ def said_by_ruler(
     known[card_id] = print_scale(measured_mm, nominal)
     said: dict[tuple[Mark, str], Measured | None] = {}
     for number, kept in enumerate(resting):
-        yield Step(number, len(resting), "working out photos on this card anew")
+        yield Step(number, len(resting), tr("working out photos on this card anew"))
         among = [there[one] for one in kept.prints if one in there]
         scale = _rests_anew(kept, among, known).scale
         name = scale.as_json()

@@ -6,8 +6,9 @@ import threading
 from io import BytesIO
 from typing import Any
 
+from desktop_app.language import code_spoken
 from desktop_app.part_photos.bench_card.card_layout import CardLayout
-from desktop_app.part_photos.bench_card.card_layouts import PAGES_MM
+from desktop_app.part_photos.bench_card.card_layouts import PAGES_MM, card_words
 from desktop_app.part_photos.bench_card.card_page import card_page
 from desktop_app.part_photos.bench_card.drawing import TINT, Area, Point, Shape, Stroke
 from desktop_app.shop_record.resource_folder import resource_path
@@ -40,11 +41,11 @@ def _drawn(layout: CardLayout, shapes: tuple[Shape, ...]) -> bytes:
         made,
         (wide * MM, high * MM),
         invariant=1,
-        lang="en",
+        lang=code_spoken() or "en",
         initialFontName=PLAIN,
         pdfVersion=(1, 7),
     )
-    canvas.setTitle(layout.name)
+    canvas.setTitle(card_words(layout))
     canvas.setAuthor("Benchwitness")
     canvas.setViewerPreference("PrintScaling", "None")
     canvas.setViewerPreference("Duplex", "Simplex")

@@ -8,6 +8,7 @@ from datetime import date
 
 from sqlalchemy import Connection, RowMapping, select
 
+from desktop_app.language import tr
 from desktop_app.part_photos.bench_card.card_file import read_card
 from desktop_app.part_photos.bench_card.card_layout import CardLayout
 from desktop_app.part_photos.bench_card.print_scale import PrintScale, print_scale, print_words
@@ -62,7 +63,7 @@ class DamagedCard:
 
     def words(self, _length_unit: str = "mm") -> str:
         """Return which print it is, in a few words."""
-        return f"card {self.id}, damaged in the record"
+        return tr("card {id}, damaged in the record", id=self.id)
 
 
 AnyCard = PrintedCardKept | DamagedCard
@@ -115,8 +116,8 @@ def printed_card(connection: Connection, card_id: int) -> PrintedCardKept:
     row = connection.execute(asked).mappings().first()
     if row is None:
         raise ShopTrouble(
-            "That printed card is not in the record any more.",
-            do="It was taken back at another desk or undone; look at the page again.",
+            tr("That printed card is not in the record any more."),
+            do=tr("It was taken back at another desk or undone; look at the page again."),
         )
     return _card(row)
 
@@ -125,13 +126,15 @@ def _card(row: RowMapping) -> PrintedCardKept:
     try:
         layout = read_card(row["layout"], "shop.sqlite")
     except ShopTrouble as error:
-        raise damaged(row["layout"], f"the layout of bench card {row['id']}") from error
+        raise damaged(row["layout"], tr("the layout of bench card {id}", id=row["id"])) from error
     try:
         measured_mm = kept_figure(row["measured_mm"])
         if measured_mm is not None and not is_near(measured_mm, layout.check_length_mm):
             raise ValueError("not near its nominal length")
     except ValueError as error:
-        raise damaged(row["measured_mm"], f"the ruler of bench card {row['id']}") from error
+        raise damaged(
+            row["measured_mm"], tr("the ruler of bench card {id}", id=row["id"])
+        ) from error
     kept_day(row["printed_at"])
     measured_on = row["measured_on"]
     return PrintedCardKept(

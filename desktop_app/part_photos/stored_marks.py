@@ -10,6 +10,7 @@ from typing import Any, cast, get_args
 from sqlalchemy import Connection, RowMapping, select
 from sqlalchemy.exc import IntegrityError
 
+from desktop_app.language import tr
 from desktop_app.part_photos.kept_json import (
     kept_figure,
     kept_json,
@@ -66,7 +67,7 @@ class DamagedMark:
 
     def words(self) -> str:
         """Return which one it is, as the end of a sentence."""
-        return f"mark {self.id}" + (f" “{self.name[:40]}”" if self.name.strip() else "")
+        return tr("mark {id}", id=self.id) + (f" “{self.name[:40]}”" if self.name.strip() else "")
 
 
 @dataclass(frozen=True, slots=True)
@@ -140,7 +141,7 @@ def mark_by_id(connection: Connection, mark_id: int) -> KeptMark:
 
 
 def _no_mark() -> ShopTrouble:
-    return ShopTrouble("That mark is not on the photo any more.", do="It may be undone.")
+    return ShopTrouble(tr("That mark is not on the photo any more."), do=tr("It may be undone."))
 
 
 def bare_metal_of(connection: Connection, photo_id: int) -> KeptMark | None:
@@ -184,7 +185,7 @@ def overlay_of(connection: Connection, old_id: int, new_id: int) -> KeptOverlay 
             for name in ("residual_px", "residual_mm", "height_mm")
         )
     except (ValueError, TypeError) as error:
-        where = f"how photo {new_id} lies on photo {old_id}"
+        where = tr("how photo {new_id} lies on photo {old_id}", new_id=new_id, old_id=old_id)
         raise damaged(row["transform"], where) from error
     names = ("id", "old_photo_id", "new_photo_id", "method", "why")
     return KeptOverlay(
@@ -205,9 +206,9 @@ def remove_mark_row(deed: Deed, mark_id: int) -> None:
         hear_refusals(deed.connection)
     except IntegrityError as error:
         raise ShopTrouble(
-            "This mark is a reading of the pair.",
-            kept="The mark stays.",
-            do="Take the reading out first.",
+            tr("This mark is a reading of the pair."),
+            kept=tr("The mark stays."),
+            do=tr("Take the reading out first."),
         ) from error
 
 
@@ -278,4 +279,4 @@ def _flags(text: str | None, count: int) -> tuple[bool, ...]:
 
 
 def _place(row: RowMapping) -> str:
-    return f"mark {row['id']} of photo {row['photo_id']}"
+    return tr("mark {id} of photo {photo_id}", id=row["id"], photo_id=row["photo_id"])

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from sqlalchemy import Connection, select
 
+from desktop_app.language import tr
 from desktop_app.part_photos.stored import Photo
 from desktop_app.repair_jobs.stored import Job
 
@@ -15,7 +16,10 @@ def photos_named(connection: Connection) -> tuple[tuple[str, str], ...]:
         .join(Job, Job.id == Photo.job_id)
         .order_by(Photo.id)
     )
-    return tuple((sha, f"photo “{name}” of job {number}") for sha, name, number in rows)
+    return tuple(
+        (sha, tr("photo “{name}” of job {number}", name=name, number=number))
+        for sha, name, number in rows
+    )
 
 
 def media_types(connection: Connection) -> dict[str, str]:

@@ -7,6 +7,7 @@ from collections.abc import Collection, Mapping
 from sqlalchemy import Connection, RowMapping, func, select
 from sqlalchemy.exc import IntegrityError
 
+from desktop_app.language import tr
 from desktop_app.part_photos.kept_photo import KeptPhoto
 from desktop_app.part_photos.stored import Photo
 from desktop_app.part_photos.stored_marks import remove_drawn
@@ -58,9 +59,9 @@ def remove_photo(deed: Deed, photo_id: int) -> None:
         hear_refusals(deed.connection)
     except IntegrityError as error:
         raise ShopTrouble(
-            "A pair of parts shows this photo.",
-            kept="The photo stays.",
-            do="Take it out of the pair first, then off the job.",
+            tr("A pair of parts shows this photo."),
+            kept=tr("The photo stays."),
+            do=tr("Take it out of the pair first, then off the job."),
         ) from error
 
 

@@ -7,6 +7,7 @@ from typing import Any
 
 from sqlalchemy import Connection, RowMapping, Select, select
 
+from desktop_app.language import tr
 from desktop_app.part_photos.bench_card.card_layout import CardLayout
 from desktop_app.part_photos.bench_card.card_layouts import PAGES_MM, bench_card
 from desktop_app.part_photos.camera.card_scale import CardScale
@@ -119,7 +120,9 @@ def _scale(row: RowMapping) -> KeptScale:
         scale = TwoPointScale((one, other), length, length_u)
     except (ValueError, ShopTrouble) as error:
         shown = row["fit"] if row["source"] == "card" else row["points"]
-        raise damaged(shown, f"the scale of photo {row['photo_id']}") from error
+        raise damaged(
+            shown, tr("the scale of photo {photo_id}", photo_id=row["photo_id"])
+        ) from error
     return KeptScale(row["id"], row["photo_id"], scale, None, (one, other), length, length_u)
 
 

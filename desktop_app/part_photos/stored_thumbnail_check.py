@@ -7,6 +7,7 @@ from collections.abc import Iterator, Set
 from contextlib import suppress
 from pathlib import Path
 
+from desktop_app.language import tr
 from desktop_app.part_photos.stored_thumbnails import is_torn, thumbnails_of
 from desktop_app.shop_record.problem import MEND, Problem
 from desktop_app.shop_record.record import ShopRecord
@@ -19,7 +20,7 @@ def thumbnail_problems(record: ShopRecord) -> Iterator[Problem]:
     """Tell of every thumbnail that can't be shown; nothing is lost, they are made of the photos."""
     for path in _torn(record):
         name = path.relative_to(record.folder).as_posix()
-        yield Problem("the thumbnails", f"{name} is damaged.", False, MEND)
+        yield Problem(tr("the thumbnails"), tr("{name} is damaged.", name=name), False, MEND)
 
 
 def renew_thumbnails(record: ShopRecord, media_types: dict[str, str]) -> tuple[int, int]:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from io import BytesIO
 from typing import TYPE_CHECKING
 
+from desktop_app.language import tr
 from desktop_app.part_photos.upright_picture import UNREADABLE, open_picture, upright_rgb
 from desktop_app.shop_record.trouble import ShopTrouble
 
@@ -41,7 +42,7 @@ def small_copy(picture: Image, size: int = THUMBNAIL) -> bytes:
 def damaged() -> ShopTrouble:
     """Return what is said of an original that cannot be decoded any more."""
     return ShopTrouble(
-        "A photo in the shop's folder can't be read any more.",
-        kept="The job and its other photos are as they were.",
-        do="Bring the file back from your last copy of the folder.",
+        tr("A photo in the shop's folder can't be read any more."),
+        kept=tr("The job and its other photos are as they were."),
+        do=tr("Bring the file back from your last copy of the folder."),
     )

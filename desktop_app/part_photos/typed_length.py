@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from desktop_app.language import tr
 from desktop_app.shop_record.trouble import ShopTrouble
 
 MM_PER_INCH = 25.4  # exactly (international yard and pound agreement, 1959)
@@ -34,7 +35,7 @@ def typed_length(text: str, length_unit: str = "mm", accepted: str = "") -> floa
 def no_length(text: str, accepted: str = "") -> ShopTrouble:
     """Return the trouble of words that are no length, or none that can be."""
     return ShopTrouble(
-        f"“{text.strip()[:40]}” can't be understood as a length.",
-        kept="What was there stays.",
-        do=accepted or "Accepted: millimetres like 12.5 or 12,5, or inches like 0.5 in.",
+        tr("“{text}” can't be understood as a length.", text=text.strip()[:40]),
+        kept=tr("What was there stays."),
+        do=accepted or tr("Accepted: millimetres like 12.5 or 12,5, or inches like 0.5 in."),
     )

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from desktop_app.language import tr
 from desktop_app.parts_compared import stored_pairs as look
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension
 from desktop_app.parts_compared.reading import Side
@@ -23,19 +24,18 @@ from desktop_app.shop_record.deed import Deed, Done
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
 
-PAIR_TEXTS = frozenset(
-    {
-        "position",
-        "supplier",
-        "lot",
-        "number_removed",
-        "number_on_box",
-        "number_on_part",
-        "fate",
-        "note_removed",
-        "note_replacement",
-    }
-)
+#: The texts of a pair, with the name of the deed that writes one down.
+PAIR_TEXTS = {
+    "position": tr("Write down the position"),
+    "supplier": tr("Write down the supplier"),
+    "lot": tr("Write down the lot"),
+    "number_removed": tr("Write down the number removed"),
+    "number_on_box": tr("Write down the number on box"),
+    "number_on_part": tr("Write down the number on part"),
+    "fate": tr("Write down the fate"),
+    "note_removed": tr("Write down the note removed"),
+    "note_replacement": tr("Write down the note replacement"),
+}
 
 
 LARGEST = 1e9  # of any unit; not so for a NaN
@@ -44,7 +44,7 @@ LARGEST = 1e9  # of any unit; not so for a NaN
 def lay_side_by_side(record: ShopRecord, job_id: int, part_kind: str, position: str = "") -> Done:
     """Begin a comparison: a removed part and its replacement of one kind in one position."""
     return record.do(
-        "Lay old and new side by side",
+        tr("Lay old and new side by side"),
         lambda deed: _add(deed, job_id=job_id, part_kind=part_kind, position=position),
     )
 
@@ -57,7 +57,7 @@ def take_pair_away(record: ShopRecord, pair_id: int) -> Done:
             deed.remove(table, row)
         deed.remove(Pair, pair_id)
 
-    return record.do("Take the pair away", work)
+    return record.do(tr("Take the pair away"), work)
 
 
 def write_readings(
@@ -102,7 +102,7 @@ def write_readings(
                 taken_at=record.clock().isoformat(timespec="seconds"),
             )
 
-    return record.do(f"Write down the {dimension.label}", work)
+    return record.do(tr("Write down the {label}", label=dimension.label), work)
 
 
 def see_condition(record: ShopRecord, pair_id: int, side: Side, term: str, *, seen: bool) -> Done:
@@ -115,7 +115,7 @@ def see_condition(record: ShopRecord, pair_id: int, side: Side, term: str, *, se
         elif not seen and row is not None:
             deed.remove(PartCondition, row)
 
-    return record.do(f"Note “{term}”", work)
+    return record.do(tr("Note “{term}”", term=term), work)
 
 
 def explain_difference(
@@ -124,7 +124,7 @@ def explain_difference(
     """Say why a difference is as it should be and by whose word; empty words take it back."""
     if why.strip() and not by_whom.strip():
         raise ShopTrouble(
-            "By whose word is that?", do="Name the letter, the bulletin or the person."
+            tr("By whose word is that?"), do=tr("Name the letter, the bulletin or the person.")
         )
 
     def work(deed: Deed) -> None:
@@ -143,7 +143,7 @@ def explain_difference(
         else:
             deed.change(Explanation, row, why=why.strip(), by_whom=by_whom.strip())
 
-    return record.do("Explain a difference", work)
+    return record.do(tr("Explain a difference"), work)
 
 
 def enter_limits(
@@ -156,10 +156,11 @@ def enter_limits(
 ) -> Done:
     """Enter the maker's limits for a dimension, in its unit; both ends open take them back."""
     if any(end is not None and not abs(end) <= LARGEST for end in (low, high)):
-        raise ShopTrouble("A limit is a number.", do="Accepted: a number, or nothing.")
+        raise ShopTrouble(tr("A limit is a number."), do=tr("Accepted: a number, or nothing."))
     if low is not None and high is not None and low > high:
         raise ShopTrouble(
-            f"The lower limit {low:g} is above the upper one {high:g}.", do="Swap them."
+            tr("The lower limit {low:g} is above the upper one {high:g}.", low=low, high=high),
+            do=tr("Swap them."),
         )
 
     def work(deed: Deed) -> None:
@@ -174,7 +175,7 @@ def enter_limits(
         else:
             deed.change(MakerLimit, row, low=low, high=high, source=source)
 
-    return record.do("Enter the maker's limits", work)
+    return record.do(tr("Enter the maker's limits"), work)
 
 
 def write_about_pair(record: ShopRecord, pair_id: int, field: str, words: str) -> Done:
@@ -182,7 +183,7 @@ def write_about_pair(record: ShopRecord, pair_id: int, field: str, words: str) -
     if field not in PAIR_TEXTS:
         raise ValueError(f"a pair has no text called {field}")
     return record.do(
-        f"Write down the {field.replace('_', ' ')}",
+        PAIR_TEXTS[field],
         lambda deed: deed.change(Pair, pair_id, **{field: words}),
     )
 
@@ -190,13 +191,13 @@ def write_about_pair(record: ShopRecord, pair_id: int, field: str, words: str) -
 def say_origin(record: ShopRecord, pair_id: int, origin: str | None) -> Done:
     """Say where the replacement comes from."""
     return record.do(
-        "Say where it comes from", lambda deed: deed.change(Pair, pair_id, origin=origin)
+        tr("Say where it comes from"), lambda deed: deed.change(Pair, pair_id, origin=origin)
     )
 
 
 def say_fitted(record: ShopRecord, pair_id: int, *, fitted: bool) -> Done:
     """Say whether the replacement was fitted, or was stopped before."""
-    words = "Fit the replacement" if fitted else "Stop before fitting"
+    words = tr("Fit the replacement") if fitted else tr("Stop before fitting")
     return record.do(words, lambda deed: deed.change(Pair, pair_id, fitted=int(fitted)))
 
 
@@ -209,12 +210,12 @@ def show_in_pair(
         for photo in photos:
             deed.add(PairPhoto, pair_id=pair_id, photo_id=photo, side=side, view=view)
 
-    return record.do("Put photos to a part", work)
+    return record.do(tr("Put photos to a part"), work)
 
 
 def take_from_pair(record: ShopRecord, link_id: int) -> Done:
     """Take a photo from a pair; it stays with the job."""
-    return record.do("Take a photo from a part", lambda deed: deed.remove(PairPhoto, link_id))
+    return record.do(tr("Take a photo from a part"), lambda deed: deed.remove(PairPhoto, link_id))
 
 
 def keep_instrument(
@@ -228,9 +229,11 @@ def keep_instrument(
     """Put an instrument into the tool drawer, or change what is known of it."""
     name = name.strip()
     if not name:
-        raise ShopTrouble("Which instrument is it?", do="Give it a name, such as “calliper 2”.")
+        raise ShopTrouble(
+            tr("Which instrument is it?"), do=tr("Give it a name, such as “calliper 2”.")
+        )
     if not (0 <= resolution <= LARGEST and 0 <= max_error <= LARGEST):
-        raise ShopTrouble("Resolution and permitted error are numbers, zero or more.")
+        raise ShopTrouble(tr("Resolution and permitted error are numbers, zero or more."))
     facts = {
         "unit": unit,
         "resolution": resolution,
@@ -245,19 +248,21 @@ def keep_instrument(
             deed.add(Instrument, name=name, **facts)
         elif studied_in_another_unit(deed.connection, row, unit):
             raise ShopTrouble(
-                f"The gauge studies of the {name} were read in another unit.",
-                kept="Nothing was changed.",
-                do="Give the instrument in the other unit a name of its own.",
+                tr("The gauge studies of the {name} were read in another unit.", name=name),
+                kept=tr("Nothing was changed."),
+                do=tr("Give the instrument in the other unit a name of its own."),
             )
         else:
             deed.change(Instrument, row, **facts)
 
-    return record.do(f"Keep the {name}", work)
+    return record.do(tr("Keep the {name}", name=name), work)
 
 
 def put_instrument_away(record: ShopRecord, row: int) -> Done:
     """Take an instrument out of use; readings made with it keep its name."""
-    return record.do("Put an instrument away", lambda deed: deed.change(Instrument, row, in_use=0))
+    return record.do(
+        tr("Put an instrument away"), lambda deed: deed.change(Instrument, row, in_use=0)
+    )
 
 
 def _keep_marked(

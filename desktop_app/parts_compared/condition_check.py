@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from difflib import get_close_matches
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.reading import ConditionSeen
 
@@ -38,17 +39,30 @@ def check_conditions(kind: PartKind, seen: Sequence[ConditionSeen]) -> Condition
     for term in _terms(seen, "removed"):
         known = kind.condition(term)
         means = f": {known.means}" if known and known.means else ""
-        notes.append(f"The old part shows {term}{means}.{_meant(kind, term)}")
+        notes.append(
+            tr(
+                "The old part shows {term}{means}.{meant}",
+                term=kind.term_words(term),
+                means=means,
+                meant=_meant(kind, term),
+            )
+        )
     for term in _terms(seen, "replacement"):
-        known = kind.condition(term)
+        known, said = kind.condition(term), kind.term_words(term)
         if known is not None and known.allowed_when_new:
-            notes.append(f"The new part shows {term}, which a new one may.")
+            notes.append(tr("The new part shows {term}, which a new one may.", term=said))
         elif known is not None or _is_damage(term):
-            against.append(f"The new part shows {term}. A new part must not have that.")
+            against.append(
+                tr("The new part shows {term}. A new part must not have that.", term=said)
+            )
         else:
             notes.append(
-                f"The new part is noted as '{term}'. Whether that matters, a person says."
-                f"{_meant(kind, term)}"
+                tr(
+                    "The new part is noted as '{term}'. Whether that matters, a person "
+                    "says.{meant}",
+                    term=term,
+                    meant=_meant(kind, term),
+                )
             )
     return ConditionSentences(tuple(against), tuple(notes))
 
@@ -59,7 +73,7 @@ def _meant(kind: PartKind, term: str) -> str:
     if kind.condition(term) is not None:
         return ""
     near = get_close_matches(term.casefold(), known, n=1, cutoff=0.8)
-    return f" Is “{near[0]}” meant?" if near else ""
+    return tr(" Is “{near}” meant?", near=kind.term_words(near[0])) if near else ""
 
 
 def _terms(seen: Sequence[ConditionSeen], side: str) -> list[str]:

@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.comparison import DimensionVerdict
+from desktop_app.parts_compared.instruments.instrument import tool_words
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension, Span
 from desktop_app.parts_compared.shown_value import amount, doubt, number, span_text
 
@@ -44,43 +46,55 @@ def judged_sentence(judged: Judged) -> str:
 def count_sentence(dimension: Dimension, removed: float, replacement: float) -> str:
     """Return the sentence for a count."""
     if removed == replacement:
-        return f"{label_of(dimension)}: {number(removed)} on both."
-    return (
-        f"{label_of(dimension)}: {number(removed)} on the old part, "
-        f"{number(replacement)} on the new one."
+        return tr("{label}: {count} on both.", label=label_of(dimension), count=number(removed))
+    return tr(
+        "{label}: {old} on the old part, {new} on the new one.",
+        label=label_of(dimension),
+        old=number(removed),
+        new=number(replacement),
     )
 
 
 def word_sentence(dimension: Dimension, removed: str, replacement: str, alike: bool) -> str:
     """Return the sentence for something looked at and put in a word."""
     if alike:
-        return f"{label_of(dimension)}: {removed} on both."
-    return f"{label_of(dimension)}: {removed} on the old part, {replacement} on the new one."
+        return tr("{label}: {word} on both.", label=label_of(dimension), word=removed)
+    return tr(
+        "{label}: {old} on the old part, {new} on the new one.",
+        label=label_of(dimension),
+        old=removed,
+        new=replacement,
+    )
 
 
 def missing_sentence(dimension: Dimension, has_removed: bool, has_replacement: bool) -> str:
     """Return the sentence for a dimension that lacks a side."""
-    where = {
-        (False, False): "on either part",
-        (True, False): "on the replacement",
-        (False, True): "on the removed part",
-    }[has_removed, has_replacement]
-    return f"{label_of(dimension)}: not measured {where}."
+    label = label_of(dimension)
+    if has_removed:
+        return tr("{label}: not measured on the replacement.", label=label)
+    if has_replacement:
+        return tr("{label}: not measured on the removed part.", label=label)
+    return tr("{label}: not measured on either part.", label=label)
 
 
 def no_limit_sentence(dimension: Dimension, value: float, expanded: float) -> str:
     """Return the sentence for a value that has nothing to be held against."""
-    return (
-        f"{label_of(dimension)}: the new one reads {amount(value, dimension.unit, expanded)}"
-        f"{doubt(expanded)}. No maker's limit is entered, so it is kept and not judged."
+    return tr(
+        "{label}: the new one reads {amount}{doubt}. No maker's limit is entered, "
+        "so it is kept and not judged.",
+        label=label_of(dimension),
+        amount=amount(value, dimension.unit, expanded),
+        doubt=doubt(expanded),
     )
 
 
 def unknown_instrument_sentence(dimension: Dimension, instrument: str) -> str:
     """Return the sentence for a reading whose instrument nothing is known of."""
-    return (
-        f"{label_of(dimension)}: nothing is known of '{instrument}' in this unit, "
-        "so its readings can't be judged. Enter its resolution and permitted error."
+    return tr(
+        "{label}: nothing is known of '{instrument}' in this unit, so its readings "
+        "can't be judged. Enter its resolution and permitted error.",
+        label=label_of(dimension),
+        instrument=tool_words(instrument),
     )
 
 
@@ -89,72 +103,137 @@ def _same(judged: Judged) -> str:
     limit = amount(max(abs(one or 0.0) for one in judged.allowed), unit)
     if judged.verdict == "same":
         if abs(judged.value) <= judged.expanded:
-            return f"{label_of(judged.dimension)}: no difference found{doubt(judged.expanded)}."
-        return f"{label_of(judged.dimension)}: {_moved(judged)}; {limit} is allowed."
-    return f"{label_of(judged.dimension)}: {_moved(judged)}; no more than {limit} is allowed."
+            return tr(
+                "{label}: no difference found{doubt}.",
+                label=label_of(judged.dimension),
+                doubt=doubt(judged.expanded),
+            )
+        return tr(
+            "{label}: {moved}; {limit} is allowed.",
+            label=label_of(judged.dimension),
+            moved=_moved(judged),
+            limit=limit,
+        )
+    return tr(
+        "{label}: {moved}; no more than {limit} is allowed.",
+        label=label_of(judged.dimension),
+        moved=_moved(judged),
+        limit=limit,
+    )
 
 
 def _restored(judged: Judged) -> str:
     unit = judged.dimension.unit
     low, high = sorted(abs(one or 0.0) for one in judged.allowed)
-    start = f"{label_of(judged.dimension)}: {_moved(judged)}"
+    found = f"{label_of(judged.dimension)}: {_moved(judged)}"
     if judged.verdict == "restored":
-        return f"{start}. That is what wear took from the old one."
+        return tr("{found}. That is what wear took from the old one.", found=found)
     if judged.verdict == "worse than the old one":
-        return f"{start}. That is the way wear goes: the new one is worse than the old one."
+        return tr(
+            "{found}. That is the way wear goes: the new one is worse than the old one.",
+            found=found,
+        )
     if judged.verdict == "more than wear explains":
-        return f"{start}, and wear explains at most {amount(high, unit)}. Is it the right part?"
-    return f"{start}; a fresh part should bring back at least {amount(low, unit)}."
+        return tr(
+            "{found}, and wear explains at most {amount}. Is it the right part?",
+            found=found,
+            amount=amount(high, unit),
+        )
+    return tr(
+        "{found}; a fresh part should bring back at least {amount}.",
+        found=found,
+        amount=amount(low, unit),
+    )
 
 
 def _limit(judged: Judged) -> str:
     unit = judged.dimension.unit
-    where = "inside" if judged.verdict == "within limits" else "outside"
-    return (
-        f"{label_of(judged.dimension)}: {_read(judged)}, "
-        f"{where} the limits ({span_text(*judged.allowed, unit)})."
+    label, read, limits = (
+        label_of(judged.dimension),
+        _read(judged),
+        span_text(*judged.allowed, unit),
+    )
+    if judged.verdict == "within limits":
+        return tr(
+            "{label}: {read}, inside the limits ({limits}).", label=label, read=read, limits=limits
+        )
+    return tr(
+        "{label}: {read}, outside the limits ({limits}).", label=label, read=read, limits=limits
     )
 
 
 def _orientation(judged: Judged) -> str:
     limit = amount(judged.allowed[1] or 0.0, "deg")
     if judged.verdict == "same":
-        return f"{label_of(judged.dimension)}: same way round{doubt(judged.expanded)}."
-    return f"{label_of(judged.dimension)}: {_moved(judged)}; {limit} is allowed."
+        return tr(
+            "{label}: same way round{doubt}.",
+            label=label_of(judged.dimension),
+            doubt=doubt(judged.expanded),
+        )
+    return tr(
+        "{label}: {moved}; {limit} is allowed.",
+        label=label_of(judged.dimension),
+        moved=_moved(judged),
+        limit=limit,
+    )
 
 
 def _too_close(judged: Judged) -> str:
     unit = judged.dimension.unit
     if shows_no_wear(judged.dimension, judged.value, judged.expanded):
-        return (
-            f"{label_of(judged.dimension)}: no difference found{doubt(judged.expanded)}, so "
-            "nothing shows that wear was made good here. Was the old one worn there at all?"
+        return tr(
+            "{label}: no difference found{doubt}, so nothing shows that wear was "
+            "made good here. Was the old one worn there at all?",
+            label=label_of(judged.dimension),
+            doubt=doubt(judged.expanded),
         )
     if judged.dimension.role == "limit":
-        found = _read(judged)
-        beside = f"the limits ({span_text(*judged.allowed, unit)})"
+        said = tr(
+            "{label}: {found}, too close to the limits ({limits}) to tell.",
+            label=label_of(judged.dimension),
+            found=_read(judged),
+            limits=span_text(*judged.allowed, unit),
+        )
     else:
-        found = _moved(judged)
-        beside = f"what is allowed ({span_text(*_ascending(judged), unit)})"
-    start = f"{label_of(judged.dimension)}: {found}, too close to {beside} to tell."
-    if judged.readings_needed is not None:
-        more = judged.readings_needed
-        noun = "reading" if more == 1 else "readings"
-        where = "" if judged.dimension.role == "limit" else " on each side"
-        return f"{start} About {more} more {noun}{where} would probably settle it."
+        said = tr(
+            "{label}: {found}, too close to what is allowed ({allowed}) to tell.",
+            label=label_of(judged.dimension),
+            found=_moved(judged),
+            allowed=span_text(*_ascending(judged), unit),
+        )
+    return f"{said} {_settling(judged)}"
+
+
+def _settling(judged: Judged) -> str:
+    """Say what would settle what is too close to tell."""
+    more = judged.readings_needed
+    if more is not None and judged.dimension.role == "limit":
+        if more == 1:
+            return tr("About 1 more reading would probably settle it.")
+        return tr("About {more} more readings would probably settle it.", more=more)
+    if more is not None:
+        if more == 1:
+            return tr("About 1 more reading on each side would probably settle it.")
+        return tr("About {more} more readings on each side would probably settle it.", more=more)
     if not judged.same_instrument:
-        return f"{start} Measure both parts with one instrument: what it gets wrong then cancels."
+        return tr("Measure both parts with one instrument: what it gets wrong then cancels.")
     if judged.finer is not None:
-        return f"{start} More readings won't settle it; the {judged.finer} could."
-    return f"{start} More readings won't settle it; a finer instrument may."
+        return tr(
+            "More readings won't settle it; the {finer} could.", finer=tool_words(judged.finer)
+        )
+    return tr("More readings won't settle it; a finer instrument may.")
 
 
 def _read(judged: Judged) -> str:
     unit = judged.dimension.unit
     value = f"{amount(judged.value, unit, judged.expanded)}{doubt(judged.expanded)}"
     if judged.entered is None:
-        return f"the new one reads {value}"
-    return f"{amount(judged.entered, unit)} still enters the new one, so it measures {value}"
+        return tr("the new one reads {value}", value=value)
+    return tr(
+        "{amount} still enters the new one, so it measures {value}",
+        amount=amount(judged.entered, unit),
+        value=value,
+    )
 
 
 def _ascending(judged: Judged) -> Span:
@@ -169,13 +248,15 @@ def _ascending(judged: Judged) -> Span:
 def _moved(judged: Judged) -> str:
     value, expanded = judged.value, judged.expanded
     if value == 0 and expanded <= 0:
-        return "no difference found"
+        return tr("no difference found")
     size = amount(abs(value), judged.dimension.unit, expanded)
     if float(number(abs(value), expanded)) == 0:
-        return f"no difference found{doubt(expanded)}"
+        return tr("no difference found{doubt}", doubt=doubt(expanded))
     if judged.dimension.role == "orientation":
-        return f"the new one is turned by {size}{doubt(expanded)}"
-    return f"the new one measures {size} {'more' if value > 0 else 'less'}{doubt(expanded)}"
+        return tr("the new one is turned by {size}{doubt}", size=size, doubt=doubt(expanded))
+    if value > 0:
+        return tr("the new one measures {size} more{doubt}", size=size, doubt=doubt(expanded))
+    return tr("the new one measures {size} less{doubt}", size=size, doubt=doubt(expanded))
 
 
 def shows_no_wear(dimension: Dimension, difference: float, expanded: float) -> bool:

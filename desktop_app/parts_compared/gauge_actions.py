@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.instruments.gauge_plan import Place
 from desktop_app.parts_compared.instruments.gauge_sentence import too_few_sentence
 from desktop_app.parts_compared.instruments.gauge_study import study
@@ -32,7 +33,7 @@ def begin_study(
         )
         _add(deed, made, place, value)
 
-    return record.do("Begin a gauge study", work)
+    return record.do(tr("Begin a gauge study"), work)
 
 
 def add_reading(record: ShopRecord, study_id: int, place: Place, value: float) -> Done:
@@ -45,12 +46,17 @@ def add_reading(record: ShopRecord, study_id: int, place: Place, value: float) -
         if place in taken:
             person, part, trial = place
             raise ShopTrouble(
-                f"Reading {trial} of part {part} by {person} is there already.",
-                do="Look at the page again; somebody may have read at another desk.",
+                tr(
+                    "Reading {trial} of part {part} by {person} is there already.",
+                    trial=trial,
+                    part=part,
+                    person=person,
+                ),
+                do=tr("Look at the page again; somebody may have read at another desk."),
             )
         _add(deed, study_id, place, value)
 
-    return record.do("Write down a gauge reading", work)
+    return record.do(tr("Write down a gauge reading"), work)
 
 
 def take_reading_out(record: ShopRecord, study_id: int, row: int) -> Done:
@@ -60,7 +66,7 @@ def take_reading_out(record: ShopRecord, study_id: int, row: int) -> Done:
         _open_study(deed, study_id)
         deed.remove(GaugeReading, row)
 
-    return record.do("Take a gauge reading out", work)
+    return record.do(tr("Take a gauge reading out"), work)
 
 
 def name_person(record: ShopRecord, study_id: int, before: str, name: str) -> Done:
@@ -70,18 +76,20 @@ def name_person(record: ShopRecord, study_id: int, before: str, name: str) -> Do
     def work(deed: Deed) -> None:
         readings = read_study(deed.connection, study_id).readings
         if name != before and any(one.person == name for one in readings.values()):
-            raise ShopTrouble(f"{name} is the other one.", do="Give each person another name.")
+            raise ShopTrouble(
+                tr("{name} is the other one.", name=name), do=tr("Give each person another name.")
+            )
         for row, one in readings.items():
             if one.person == before:
                 deed.change(GaugeReading, row, person=name)
 
-    return record.do("Name who reads", work)
+    return record.do(tr("Name who reads"), work)
 
 
 def say_what_is_read(record: ShopRecord, study_id: int, about: str) -> Done:
     """Say which part or parts are read in a study."""
     return record.do(
-        "Say what is read", lambda deed: deed.change(GaugeStudy, study_id, about=about.strip())
+        tr("Say what is read"), lambda deed: deed.change(GaugeStudy, study_id, about=about.strip())
     )
 
 
@@ -92,14 +100,16 @@ def use_from_now_on(record: ShopRecord, study_id: int) -> Done:
         kept = read_study(deed.connection, study_id)
         result = study(tuple(kept.readings.values()))
         if not result.enough or result.repeatability is None:
-            raise ShopTrouble(too_few_sentence(result), kept="The usual figure goes on counting.")
+            raise ShopTrouble(
+                too_few_sentence(result), kept=tr("The usual figure goes on counting.")
+            )
         for other in studies_in_use(deed.connection, kept.instrument_id):
             if other != study_id:
                 deed.change(GaugeStudy, other, taken_over=0)
         deed.change(GaugeStudy, study_id, taken_over=1)
         deed.change(Instrument, kept.instrument_id, repeatability=result.repeatability)
 
-    return record.do("Use our own repeatability", work)
+    return record.do(tr("Use our own repeatability"), work)
 
 
 def back_to_usual(record: ShopRecord, instrument_id: int) -> Done:
@@ -110,16 +120,16 @@ def back_to_usual(record: ShopRecord, instrument_id: int) -> Done:
             deed.change(GaugeStudy, one, taken_over=0)
         deed.change(Instrument, instrument_id, repeatability=None)
 
-    return record.do("Go back to the usual repeatability", work)
+    return record.do(tr("Go back to the usual repeatability"), work)
 
 
 def _named(place: Place) -> Place:
     person, part, trial = place
     name = " ".join(person.split())
     if not name:
-        raise ShopTrouble("Who reads?", do="Give the person a name or initials.")
+        raise ShopTrouble(tr("Who reads?"), do=tr("Give the person a name or initials."))
     if len(name) > _LONGEST:
-        raise ShopTrouble(f"The name has more than {_LONGEST} letters.")
+        raise ShopTrouble(tr("The name has more than {longest} letters.", longest=_LONGEST))
     return name, part, trial
 
 
@@ -128,15 +138,15 @@ def _open_study(deed: Deed, study_id: int) -> StudyKept:
     kept = read_study(deed.connection, study_id)
     if kept.taken_over:
         raise ShopTrouble(
-            "This study is in use; its readings stay as they are.",
-            kept="Nothing was changed.",
-            do="Begin another study, or go back to the usual figure first.",
+            tr("This study is in use; its readings stay as they are."),
+            kept=tr("Nothing was changed."),
+            do=tr("Begin another study, or go back to the usual figure first."),
         )
     return kept
 
 
 def _add(deed: Deed, study_id: int, place: Place, value: float) -> None:
     if not math.isfinite(value):
-        raise ShopTrouble("A reading is a number.", do="Accepted: a number like 12.01.")
+        raise ShopTrouble(tr("A reading is a number."), do=tr("Accepted: a number like 12.01."))
     person, part, trial = place
     deed.add(GaugeReading, study_id=study_id, person=person, part=part, trial=trial, value=value)

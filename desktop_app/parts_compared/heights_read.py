@@ -16,4 +16,4 @@ def may_be_height(dimension: Dimension) -> bool:
     """Tell whether what was read of a dimension may be a mark's height above the card."""
     if dimension.unit != "mm" or dimension.role in ("limit", "word", "count"):
         return False
-    return bool(_EXTENTS.search(dimension.label)) and not _SOFT.search(dimension.label)
+    return bool(_EXTENTS.search(dimension.plain)) and not _SOFT.search(dimension.plain)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import replace
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.comparison import DimensionComparison, PairComparison
 from desktop_app.parts_compared.decision import CONFIDENCE
 from desktop_app.parts_compared.instruments.instrument import (
@@ -15,7 +16,7 @@ from desktop_app.parts_compared.pair_view import PairView, judge
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension, PartKind
 
 MM_PER_INCH = 25.4  # exactly (international yard and pound agreement, 1959)
-SPOKEN_UNITS = {"in": "inch", "deg": "°", "ohm": "Ω", "kohm": "kΩ", "C": "°C"}
+SPOKEN_UNITS = {"in": tr("inch"), "deg": "°", "ohm": "Ω", "kohm": "kΩ", "C": "°C"}
 
 
 def shop_unit(unit: str, length_unit: str) -> tuple[str, float]:

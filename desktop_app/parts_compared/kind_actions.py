@@ -6,6 +6,7 @@ from collections.abc import Callable, Collection
 from dataclasses import replace
 from typing import TypeAlias
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.part_kinds.kind_shelf import load_kinds
 from desktop_app.parts_compared.part_kinds.kind_trouble import KindTrouble
 from desktop_app.parts_compared.part_kinds.kind_writing import kind_as_toml
@@ -36,14 +37,14 @@ def keep_own_kind(record: ShopRecord, kind: PartKind, words: str = "") -> Done:
             deed.add(OwnKind, kind=kind.id, body=body)
         elif _is_read(kept[1], kind.id):
             raise ShopTrouble(
-                f"{kind.name} was made the shop's own already.",
-                kept="That form was kept.",
-                do="Look at the kind again.",
+                tr("{name} was made the shop's own already.", name=kind.name),
+                kept=tr("That form was kept."),
+                do=tr("Look at the kind again."),
             )
         else:
             deed.change(OwnKind, kept[0], body=body)
 
-    return record.do(words or f"Make {kind.name} our own", work)
+    return record.do(words or tr("Make {name} our own", name=kind.name), work)
 
 
 def change_own_kind(record: ShopRecord, kind: PartKind, change: KindChange) -> Done:
@@ -56,23 +57,30 @@ def change_own_kind(record: ShopRecord, kind: PartKind, change: KindChange) -> D
         kept = own_kind_row(deed, kind.id)
         if kept is None:
             raise ShopTrouble(
-                f"{kind.name} is not the shop's own any more.",
-                kept="Nothing was changed.",
-                do="Make it our own again first.",
+                tr("{name} is not the shop's own any more.", name=kind.name),
+                kept=tr("Nothing was changed."),
+                do=tr("Make it our own again first."),
             )
-        body = _body(change(read_kind(kept[1], f"the shop's own {kind.id}")))
+        body = _body(change(read_kind(kept[1], tr("the shop's own {id}", id=kind.id))))
         deed.change(OwnKind, kept[0], body=body)
 
-    return record.do(f"Change the part kind {kind.name}", work)
+    return record.do(tr("Change the part kind {name}", name=kind.name), work)
 
 
 def copy_kind(record: ShopRecord, kind: PartKind, name: str, taken: Collection[str]) -> Done:
     """Copy a kind under a new name; `taken` are the ids on the shelf."""
     said = name.strip()
     if len(said) > _LONGEST:
-        raise ShopTrouble(f"The name has more than {_LONGEST} letters.")
-    copy = replace(kind, id=own_id(said, taken), name=said, also=(), like=kind.like or kind.id)
-    return keep_own_kind(record, copy, f"Copy {kind.name} as {said}")
+        raise ShopTrouble(tr("The name has more than {longest} letters.", longest=_LONGEST))
+    copy = replace(
+        kind,
+        id=own_id(said, taken),
+        name=said,
+        also=(),
+        written=(),
+        like=kind.like or kind.id,
+    )
+    return keep_own_kind(record, copy, tr("Copy {name} as {said}", name=kind.name, said=said))
 
 
 def give_back(record: ShopRecord, kind: PartKind) -> Done:
@@ -85,18 +93,24 @@ def give_back(record: ShopRecord, kind: PartKind) -> Done:
     def work(deed: Deed) -> None:
         kept = own_kind_row(deed, kind.id)
         if kept is None:
-            raise ShopTrouble(f"{kind.name} is not the shop's own.", kept="Nothing was changed.")
+            raise ShopTrouble(
+                tr("{name} is not the shop's own.", name=kind.name), kept=tr("Nothing was changed.")
+            )
         pairs = pairs_of_kind(deed.connection, kind.id)
         if pairs and kind.id not in load_kinds(folders).kinds:
-            said = "pairs in the record are" if pairs > 1 else "pair in the record is"
-            would = "they" if pairs > 1 else "it"
-            raise ShopTrouble(
-                f"{pairs} {said} of this kind; {would} would not be judged any more.",
-                kept="The kind stays on the shelf.",
-            )
+            raise ShopTrouble(_not_judged(pairs), kept=tr("The kind stays on the shelf."))
         deed.remove(OwnKind, kept[0])
 
-    return record.do(f"Take our own {kind.name} off the shelf", work)
+    return record.do(tr("Take our own {name} off the shelf", name=kind.name), work)
+
+
+def _not_judged(pairs: int) -> str:
+    if pairs == 1:
+        return tr("1 pair in the record is of this kind; it would not be judged any more.")
+    return tr(
+        "{pairs} pairs in the record are of this kind; they would not be judged any more.",
+        pairs=pairs,
+    )
 
 
 def _body(kind: PartKind) -> str:
@@ -109,6 +123,6 @@ def _body(kind: PartKind) -> str:
 def _is_read(body: str, kind: str) -> bool:
     """Tell whether the shelf takes the text as the kind of that id."""
     try:
-        return read_kind(body, "the shop's own kind").id == kind
+        return read_kind(body, tr("the shop's own kind")).id == kind
     except KindTrouble:
         return False

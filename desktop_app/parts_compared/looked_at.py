@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.comparison import (
     DimensionComparison,
     DimensionVerdict,
@@ -27,7 +28,10 @@ def judge_count(dimension: Dimension, readings: Sequence[Reading]) -> DimensionC
         return missing(dimension, old, new)
     before, after = float(old.value), float(new.value)
     if _disagree(readings):
-        said = f"{label_of(dimension)}: two counts of one part disagree. Count again."
+        said = tr(
+            "{label}: two counts of one part disagree. Count again.",
+            label=label_of(dimension),
+        )
         unsure = bare_result(dimension, old, new, "too close to tell", said)
         return replace(unsure, difference=after - before, readings_needed=1)
     verdict: DimensionVerdict = "same" if before == after else "count off"
@@ -46,11 +50,15 @@ def judge_word(dimension: Dimension, readings: Sequence[Reading]) -> DimensionCo
     if old is None or new is None:
         return missing(dimension, old, new)
     if _disagree(readings):
-        said = f"{label_of(dimension)}: two different words for one part. Look again."
+        said = tr(
+            "{label}: two different words for one part. Look again.",
+            label=label_of(dimension),
+        )
         unsure = bare_result(dimension, old, new, "too close to tell", said)
         return replace(unsure, readings_needed=1)
     alike = same_word(str(old.value), str(new.value))
-    said = word_sentence(dimension, str(old.value), str(new.value), alike)
+    before, after = (dimension.word_said(str(one.value)) for one in (old, new))
+    said = word_sentence(dimension, before, after, alike)
     result = bare_result(dimension, old, new, "same" if alike else "differs", said)
     return replace(result, probability_within=float(alike))
 

@@ -6,6 +6,7 @@ import math
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
+from desktop_app.language import tr
 from desktop_app.part_photos.camera.card_scale import FLAT_U_MM
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension
 from desktop_app.parts_compared.photo_doubt import PhotoDoubt
@@ -70,31 +71,39 @@ def check_fits(mark: MarkRead, dimension: Dimension) -> None:
     """Raise a ShopTrouble where the mark can't be a reading of the dimension."""
     if mark.unit == "%":
         raise ShopTrouble(
-            "The share of a surface is a help to the eye, no reading of a dimension.",
-            kept="The mark stays as it is.",
-            do="Note what was seen on the part under its condition.",
+            tr("The share of a surface is a help to the eye, no reading of a dimension."),
+            kept=tr("The mark stays as it is."),
+            do=tr("Note what was seen on the part under its condition."),
         )
     if mark.value is None:
         raise ShopTrouble(
-            "This mark says no size yet, so it can't be a reading.",
-            kept="The mark stays as it is.",
-            do="Give the photo its scale, or choose another mark.",
+            tr("This mark says no size yet, so it can't be a reading."),
+            kept=tr("The mark stays as it is."),
+            do=tr("Give the photo its scale, or choose another mark."),
         )
     wanted = "" if dimension.role == "count" else dimension.unit
     if dimension.role == "word" or mark.unit != wanted:
         raise ShopTrouble(
-            f"The {dimension.label} is {_SAID.get(wanted, f'a value in {wanted}')}, "
-            f"and this mark gives {_SAID.get(mark.unit, f'a value in {mark.unit}')}.",
-            kept="The mark stays as it is.",
-            do="Choose another mark, or another dimension.",
+            tr(
+                "The {label} is {wanted}, and this mark gives {given}.",
+                label=dimension.label,
+                wanted=_sort(wanted),
+                given=_sort(mark.unit),
+            ),
+            kept=tr("The mark stays as it is."),
+            do=tr("Choose another mark, or another dimension."),
         )
     if mark.height_missing:
         raise ShopTrouble(
-            "Nobody said how high above the card this mark lies, so its size is not sure.",
-            kept="The mark stays as it is.",
-            do="Give the mark its height first. Type 0 for what lies on the card itself.",
+            tr("Nobody said how high above the card this mark lies, so its size is not sure."),
+            kept=tr("The mark stays as it is."),
+            do=tr("Give the mark its height first. Type 0 for what lies on the card itself."),
         )
     accepted_value(mark.value, dimension.unit)
 
 
-_SAID = {"": "a count", "mm": "a length", "deg": "an angle", "word": "a word"}
+def _sort(unit: str) -> str:
+    return _SAID.get(unit) or tr("a value in {unit}", unit=unit)
+
+
+_SAID = {"": tr("a count"), "mm": tr("a length"), "deg": tr("an angle"), "word": tr("a word")}

@@ -24,5 +24,5 @@ def mark_for(dimension: Dimension) -> MarkType | None:
         return "angle"
     if dimension.unit != "mm":
         return None
-    words = dimension.label.lower()
+    words = dimension.plain.lower()
     return next((mark for word, mark in _BY_WORD if word in words), "length")

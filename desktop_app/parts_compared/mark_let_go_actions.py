@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from desktop_app.language import tr
 from desktop_app.parts_compared import stored_photo_readings as look
 from desktop_app.shop_record.deed import Deed, Done
 from desktop_app.shop_record.record import ShopRecord
@@ -16,4 +17,4 @@ def let_mark_go(record: ShopRecord, pair_id: int, mark_id: int) -> Done:
             if there is not None:
                 look.remove_reading(deed, there[1])
 
-    return record.do("Take a photo's reading out", work)
+    return record.do(tr("Take a photo's reading out"), work)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
+from desktop_app.language import tr
 from desktop_app.part_photos.codes.code_meaning import CodeMeaning, What
 from desktop_app.parts_compared.pair_view import PairView, PhotoShown
 from desktop_app.parts_compared.part_numbers import same_number
@@ -13,9 +14,9 @@ from desktop_app.parts_compared.reading import Side
 MOST_OFFERED = 4  # a label bears a number, an article number, a quantity, a lot
 
 FIELD_WORDS = {
-    "number_removed": "Number on the removed part",
-    "number_on_box": "Number on the box",
-    "number_on_part": "Number on the new part",
+    "number_removed": tr("Number on the removed part"),
+    "number_on_box": tr("Number on the box"),
+    "number_on_part": tr("Number on the new part"),
 }
 # An article number is the package's; no part bears one.
 _FIELDS: dict[tuple[Side, What], tuple[str, ...]] = {
@@ -23,7 +24,7 @@ _FIELDS: dict[tuple[Side, What], tuple[str, ...]] = {
     ("replacement", "part number"): ("number_on_box", "number_on_part"),
     ("replacement", "article number"): ("number_on_box",),
 }
-_SAID: dict[Side, str] = {"removed": "removed part", "replacement": "replacement"}
+_SAID: dict[Side, str] = {"removed": tr("removed part"), "replacement": tr("replacement")}
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,11 +60,20 @@ def number_offers(
 
 
 def _words(pair: PairView, photo: PhotoShown, seen: CodeMeaning, fields: Sequence[str]) -> str:
-    sort = "the article number (EAN or UPC)" if seen.what == "article number" else "the number"
+    sort = (
+        tr("the article number (EAN or UPC)") if seen.what == "article number" else tr("the number")
+    )
     said = [
-        f"The photo “{photo.name}” ({_SAID[photo.side]}, {photo.view}) shows {sort} {seen.value}."
+        tr(
+            "The photo “{name}” ({side}, {view}) shows {sort} {value}.",
+            name=photo.name,
+            side=_SAID[photo.side],
+            view=tr(photo.view),
+            sort=sort,
+            value=seen.value,
+        )
     ]
     for field in fields:
         now = getattr(pair, field).strip()
-        said += [f"“{FIELD_WORDS[field]}” has {now} now."] if now else []
+        said += [tr("“{field}” has {now} now.", field=FIELD_WORDS[field], now=now)] if now else []
     return " ".join(said)

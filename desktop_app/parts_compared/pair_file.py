@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.instruments.instrument import (
     USUAL_INSTRUMENTS,
     Instrument,
@@ -60,7 +61,8 @@ def read_pair(
         values = toml_values(text)
     except (ValueError, RecursionError) as error:
         raise PairTrouble(
-            f"{file}: this can't be read as TOML ({error}).", do="Accepted: a pair in TOML."
+            tr("{file}: this can't be read as TOML ({error}).", file=file, error=error),
+            do=tr("Accepted: a pair in TOML."),
         ) from error
     table = PairTable(file, values)
     kind = kinds[table.one_of("kind", kinds)]
@@ -68,7 +70,7 @@ def read_pair(
     instruments = {**drawer, **told}
     for name in values:
         if name not in PARTS_OF_A_PAIR:
-            raise table.trouble(name, "a pair has no such part", ", ".join(PARTS_OF_A_PAIR))
+            raise table.trouble(name, tr("a pair has no such part"), ", ".join(PARTS_OF_A_PAIR))
     return PairInput(
         kind=kind,
         readings=tuple(_reading(one, kind, instruments) for one in table.rows("readings")),
@@ -83,8 +85,8 @@ def _explanation(table: PairTable, kind: PartKind) -> Explanation:
     table.only("dimension", "by", "why")
     return Explanation(
         _dimension(table, kind).name,
-        table.word("by", "who explains it"),
-        table.word("why", "why it is in order", ""),
+        table.word("by", tr("who explains it")),
+        table.word("why", tr("why it is in order"), ""),
     )
 
 
@@ -101,12 +103,16 @@ def _dimension(table: PairTable, kind: PartKind) -> Dimension:
 def _reading(table: PairTable, kind: PartKind, instruments: Mapping[str, Instrument]) -> Reading:
     table.only("side", "dimension", "instrument", "values")
     side, dimension = _side(table), _dimension(table, kind)
-    name = table.word("instrument", "the name of an instrument", dimension.instrument)
+    name = table.word("instrument", tr("the name of an instrument"), dimension.instrument)
     if dimension.role not in ("count", "word"):
         _check_instrument(table, name, dimension, instruments)
     values = table.values.get("values")
     if not isinstance(values, list) or not values:
-        raise table.trouble("values", "there are none", f"a list like [{_example(dimension)}]")
+        raise table.trouble(
+            "values",
+            tr("there are none"),
+            tr("a list like [{example}]", example=_example(dimension)),
+        )
     return Reading(side, dimension.name, tuple(_value(table, dimension, v) for v in values), name)
 
 
@@ -121,31 +127,39 @@ def _check_instrument(
     )
     raise table.trouble(
         "instrument",
-        f"'{name}' is not known as one that reads {dimension.unit}",
-        f"{', '.join(known)}, or your own in a table [instruments.NAME]",
+        tr("'{name}' is not known as one that reads {unit}", name=name, unit=dimension.unit),
+        tr("{known}, or your own in a table [instruments.NAME]", known=", ".join(known)),
     )
 
 
 def _value(table: PairTable, dimension: Dimension, value: object) -> float | str:
     if dimension.role == "word":
         if not isinstance(value, str) or not value.strip():
-            raise table.trouble("values", f"{shown(value)} is not a word", _words(dimension))
+            raise table.trouble(
+                "values", tr("{shown} is not a word", shown=shown(value)), _words(dimension)
+            )
         return value.strip()
     accepted = what_is_accepted(dimension.unit)
     if isinstance(value, bool) or not isinstance(value, int | float | str):
-        raise table.trouble("values", f"{shown(value)} is not a number", accepted)
+        raise table.trouble("values", tr("{shown} is not a number", shown=shown(value)), accepted)
     try:
         if isinstance(value, str):
             return typed_value(value, dimension.unit)
         return accepted_value(float(value), dimension.unit)
     except (ValueRefused, OverflowError) as refused:
         raise table.trouble(
-            "values", f"{shown(value)} is not possible for '{dimension.name}'", accepted
+            "values",
+            tr("{shown} is not possible for '{name}'", shown=shown(value), name=dimension.name),
+            accepted,
         ) from refused
 
 
 def _words(dimension: Dimension) -> str:
-    return f"a word like {', '.join(dimension.choices)}" if dimension.choices else "a word"
+    return (
+        tr("a word like {choices}", choices=", ".join(dimension.choices))
+        if dimension.choices
+        else tr("a word")
+    )
 
 
 def _example(dimension: Dimension) -> str:
@@ -160,7 +174,9 @@ def _condition(table: PairTable) -> ConditionSeen:
     if not isinstance(terms, list) or not all(
         isinstance(one, str) and one.strip() for one in terms
     ):
-        raise table.trouble("terms", "this is not a list of words", 'a list like ["burned tip"]')
+        raise table.trouble(
+            "terms", tr("this is not a list of words"), tr('a list like ["burned tip"]')
+        )
     return ConditionSeen(_side(table), tuple(terms))
 
 
@@ -174,7 +190,9 @@ def _instrument(name: str, table: PairTable, kind: PartKind) -> Instrument:
     )
     units = dict.fromkeys(one.unit for one in kind.dimensions if one.unit not in ("n", "word"))
     if unit not in units:
-        raise table.trouble(f"resolution_{unit}", f"no dimension is in {unit}", ", ".join(units))
+        raise table.trouble(
+            f"resolution_{unit}", tr("no dimension is in {unit}", unit=unit), ", ".join(units)
+        )
     table.only(f"resolution_{unit}", f"max_error_{unit}", f"repeatability_{unit}")
     usual = usual_instrument(name, unit)
     resolution = table.number(f"resolution_{unit}", 0.0)
@@ -186,11 +204,15 @@ def _instrument(name: str, table: PairTable, kind: PartKind) -> Instrument:
     for field, value in (("resolution", resolution), ("max_error", max_error)):
         if value is None:
             raise table.trouble(
-                f"{field}_{unit}", "it is missing", f"a number in {unit}, 0 or more"
+                f"{field}_{unit}",
+                tr("it is missing"),
+                tr("a number in {unit}, 0 or more", unit=unit),
             )
     if resolution == 0.0 and usual is not None and usual.resolution > 0.0:
         raise table.trouble(
-            f"resolution_{unit}", "no instrument is read without end", f"a number in {unit} above 0"
+            f"resolution_{unit}",
+            tr("no instrument is read without end"),
+            tr("a number in {unit} above 0", unit=unit),
         )
     spread = table.number(f"repeatability_{unit}", 0.0)
     return Instrument(name, unit, resolution or 0.0, max_error or 0.0, spread)
@@ -203,10 +225,12 @@ def _limit(table: PairTable, kind: PartKind) -> MakerLimit:
     if dimension.role != "limit":
         limited = ", ".join(one.name for one in kind.dimensions if one.role == "limit")
         raise table.trouble(
-            "dimension", f"'{dimension.name}' takes no limits", limited or "none of this kind"
+            "dimension",
+            tr("'{name}' takes no limits", name=dimension.name),
+            limited or tr("none of this kind"),
         )
     if low is None and high is None:
-        raise table.trouble("at_least", "no limit is given", "at_least, at_most or both")
+        raise table.trouble("at_least", tr("no limit is given"), tr("at_least, at_most or both"))
     if low is not None and high is not None and low > high:
-        raise table.trouble("at_least", "it is above at_most", "the smaller number")
-    return MakerLimit(dimension.name, low, high, table.word("source", "where it is from", ""))
+        raise table.trouble("at_least", tr("it is above at_most"), tr("the smaller number"))
+    return MakerLimit(dimension.name, low, high, table.word("source", tr("where it is from"), ""))

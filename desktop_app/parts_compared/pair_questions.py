@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.comparison import DimensionComparison
+from desktop_app.parts_compared.dimension_sentence import label_of
 from desktop_app.parts_compared.instruments.instrument import Instrument, instrument_for
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension, PartKind
 from desktop_app.parts_compared.reading import ConditionSeen, Reading
@@ -58,10 +60,14 @@ def _units_inside(kind: PartKind, readings: Sequence[Reading]) -> list[str]:
                 continue
             question = unit_question(float(min(values)), float(max(values)))
             if question:
-                which = "removed part" if side == "removed" else "replacement"
+                which = tr("removed part") if side == "removed" else tr("replacement")
                 questions.append(
-                    f"{dimension.label[:1].upper()}{dimension.label[1:]}, {which}: readings of one "
-                    "part are about 25.4 times apart. Was one of them read in inches?"
+                    tr(
+                        "{label}, {part}: readings of one part are about 25.4 "
+                        "times apart. Was one of them read in inches?",
+                        label=label_of(dimension),
+                        part=which,
+                    )
                 )
     return questions
 
@@ -74,10 +80,15 @@ def _exchanged(
     fresh = [one for one in judged if one.verdict == "restored"]
     seen = {one.side for one in conditions for term in one.terms if not _may_be_new(kind, term)}
     if not fresh and worn:
-        labels = " and ".join(one.label for one in worn[:3])
-        return [f"By {labels} the old part is the fresh one. Were the two sides exchanged?"]
+        labels = tr(" and ").join(one.label for one in worn[:3])
+        return [
+            tr(
+                "By {labels} the old part is the fresh one. Were the two sides exchanged?",
+                labels=labels,
+            )
+        ]
     if not fresh and seen == {"replacement"} and any(_equal(one) for one in judged):
-        return ["Only the new part is noted as worn. Were the two sides exchanged?"]
+        return [tr("Only the new part is noted as worn. Were the two sides exchanged?")]
     return []
 
 
@@ -104,10 +115,20 @@ def _copied(
         else:
             single.append(dimension.label)
     if repeated:
-        what = " and ".join(repeated[:3])
-        return [f"{what[:1].upper()}{what[1:]}: the same readings on both parts. Was one copied?"]
+        labels = tr(" and ").join(repeated[:3])
+        return [
+            tr(
+                "{labels}: the same readings on both parts. Was one copied?",
+                labels=labels[:1].upper() + labels[1:],
+            )
+        ]
     if len(single) >= MOST_ALIKE:
-        return [f"{len(single)} dimensions read exactly alike on both parts. Was one side copied?"]
+        return [
+            tr(
+                "{dimensions} dimensions read exactly alike on both parts. Was one side copied?",
+                dimensions=len(single),
+            )
+        ]
     return []
 
 

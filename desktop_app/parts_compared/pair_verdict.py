@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.comparison import (
     DimensionComparison,
     PairComparison,
@@ -13,7 +14,7 @@ from desktop_app.parts_compared.comparison import (
 from desktop_app.parts_compared.condition_check import ConditionSentences, check_conditions
 from desktop_app.parts_compared.decision import CONFIDENCE
 from desktop_app.parts_compared.dimension_sentence import shows_no_wear
-from desktop_app.parts_compared.instruments.instrument import Instrument
+from desktop_app.parts_compared.instruments.instrument import Instrument, tool_words
 from desktop_app.parts_compared.pair_questions import questions_about
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension, PartKind
 from desktop_app.parts_compared.reading import ConditionSeen, Explanation, MakerLimit, Reading
@@ -70,7 +71,9 @@ def _explained(judged: DimensionComparison, explanation: Explanation | None) -> 
     if explanation is None or not judged.settled_against:
         return judged
     why = f": {explanation.why}" if explanation.why else ""
-    said = f"{judged.sentence} Explained by {explanation.by}{why}."
+    said = tr(
+        "{sentence} Explained by {by}{why}.", sentence=judged.sentence, by=explanation.by, why=why
+    )
     return replace(judged, verdict="explained", sentence=said)
 
 
@@ -105,21 +108,42 @@ def _next_steps(kind: PartKind, judged: Sequence[DimensionComparison]) -> tuple[
 def _settle(dimension: Dimension, one: DimensionComparison) -> str:
     """Say what would probably settle a dimension that is too close to tell."""
     if dimension.role in ("count", "word"):
-        verb = "Count" if dimension.role == "count" else "Look at"
-        return f"{verb} {one.label} again on both parts."
+        if dimension.role == "count":
+            return tr("Count {label} again on both parts.", label=one.label)
+        return tr("Look at {label} again on both parts.", label=one.label)
     on_one = dimension.role == "limit"
     if one.readings_needed is not None:
-        more = one.readings_needed
-        noun = "reading" if more == 1 else "readings"
-        where = "the replacement" if on_one else "each side"
-        return f"Take {more} more {noun} of {one.label} on {where}."
+        return _read_more(one.label, one.readings_needed, on_one)
     if shows_no_wear(dimension, one.difference or 0.0, one.difference_expanded_uncertainty or 0.0):
-        return f"Look whether the old part is worn at all: {one.label}."
+        return tr("Look whether the old part is worn at all: {label}.", label=one.label)
     if not on_one and _two_instruments(one):
-        return f"Measure {one.label} on both parts with one instrument."
-    tool = f"the {one.finer}" if one.finer else "a finer instrument"
-    where = "on the replacement" if on_one else "both parts alike"
-    return f"Measure {one.label} again with {tool}, {where}."
+        return tr("Measure {label} on both parts with one instrument.", label=one.label)
+    return _measure_finer(one.label, one.finer, on_one)
+
+
+def _read_more(label: str, more: int, on_one: bool) -> str:
+    if on_one and more == 1:
+        return tr("Take 1 more reading of {label} on the replacement.", label=label)
+    if on_one:
+        return tr(
+            "Take {more} more readings of {label} on the replacement.", more=more, label=label
+        )
+    if more == 1:
+        return tr("Take 1 more reading of {label} on each side.", label=label)
+    return tr("Take {more} more readings of {label} on each side.", more=more, label=label)
+
+
+def _measure_finer(label: str, finer: str | None, on_one: bool) -> str:
+    if finer is None and on_one:
+        return tr("Measure {label} again with a finer instrument, on the replacement.", label=label)
+    if finer is None:
+        return tr("Measure {label} again with a finer instrument, both parts alike.", label=label)
+    tool = tool_words(finer)
+    if on_one:
+        return tr(
+            "Measure {label} again with the {finer}, on the replacement.", label=label, finer=tool
+        )
+    return tr("Measure {label} again with the {finer}, both parts alike.", label=label, finer=tool)
 
 
 def _two_instruments(one: DimensionComparison) -> bool:
@@ -129,21 +153,30 @@ def _two_instruments(one: DimensionComparison) -> bool:
 
 def _measure(dimension: Dimension, one: DimensionComparison) -> str:
     if one.replacement is not None and (dimension.role == "limit" or one.removed is not None):
-        return f"Enter what is still missing to judge {one.label}."
-    where = "both parts"
+        return tr("Enter what is still missing to judge {label}.", label=one.label)
+    where = tr("both parts")
     if one.removed is not None or dimension.role == "limit":
-        where = "the replacement"
+        where = tr("the replacement")
     elif one.replacement is not None:
-        where = "the removed part"
-    verb = {"count": "Count", "word": "Look at"}.get(dimension.role, "Measure")
-    tool = "" if dimension.instrument in ("eye", "label") else f" ({dimension.instrument})"
-    return f"{verb} {one.label} on {where}{tool}."
+        where = tr("the removed part")
+    tool = dimension.instrument
+    with_tool = "" if tool in ("eye", "label") else f" ({tool_words(tool)})"
+    if dimension.role == "count":
+        said = tr("Count {label} on {where}{tool}.", label=one.label, where=where, tool=with_tool)
+    elif dimension.role == "word":
+        said = tr("Look at {label} on {where}{tool}.", label=one.label, where=where, tool=with_tool)
+    else:
+        said = tr("Measure {label} on {where}{tool}.", label=one.label, where=where, tool=with_tool)
+    return said
 
 
 def _orphans(kind: PartKind, readings: Sequence[Reading]) -> tuple[str, ...]:
     known = {one.name for one in kind.dimensions}
     strange = sorted({one.dimension for one in readings} - known)
     return tuple(
-        f"A reading of '{name}' is kept, but this part kind doesn't have that dimension."
+        tr(
+            "A reading of '{name}' is kept, but this part kind doesn't have that dimension.",
+            name=name,
+        )
         for name in strange
     )

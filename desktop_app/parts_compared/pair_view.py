@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.comparison import PairComparison
 from desktop_app.parts_compared.decision import CONFIDENCE
 from desktop_app.parts_compared.instruments.instrument import Instrument
@@ -18,14 +19,15 @@ from desktop_app.parts_compared.reading import (
     Side,
 )
 
-# Where a replacement comes from: the one question about it that must be answered.
+# Where a replacement comes from: the one question about it that must be answered. As it is kept,
+# and as it is shown.
 ORIGINS = (
-    ("new, vehicle maker's", "new, from the vehicle's maker"),
-    ("new, other maker's", "new, from another maker"),
-    ("reman", "remanufactured"),
-    ("rebuilt here", "rebuilt in this shop"),
-    ("used", "used"),
-    ("customer's own", "brought by the customer"),
+    ("new, vehicle maker's", tr("new, from the vehicle's maker")),
+    ("new, other maker's", tr("new, from another maker")),
+    ("reman", tr("remanufactured")),
+    ("rebuilt here", tr("rebuilt in this shop")),
+    ("used", tr("used")),
+    ("customer's own", tr("brought by the customer")),
 )
 
 

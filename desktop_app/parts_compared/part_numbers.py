@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from desktop_app.language import tr
 from desktop_app.part_photos.codes.article_number import is_article_number
 
 
@@ -15,13 +16,16 @@ def numbers_differ(on_box: str, on_part: str) -> str | None:
     if not box or not part or box == part:
         return None
     if is_article_number(box) and len(box) > _SHORT and not is_article_number(part):
-        return (
-            f"The box says {on_box.strip()}, which looks like an article number (EAN or UPC), the "
-            f"part says {on_part.strip()}. Is the part's number on the box too?"
+        return tr(
+            "The box says {on_box}, which looks like an article number (EAN or UPC), "
+            "the part says {on_part}. Is the part's number on the box too?",
+            on_box=on_box.strip(),
+            on_part=on_part.strip(),
         )
-    return (
-        f"The box says {on_box.strip()}, the part says {on_part.strip()}. "
-        "Is the right part in the box?"
+    return tr(
+        "The box says {on_box}, the part says {on_part}. Is the right part in the box?",
+        on_box=on_box.strip(),
+        on_part=on_part.strip(),
     )
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from desktop_app.language import tr
 from desktop_app.part_photos.actions import add_to_job
 from desktop_app.part_photos.photo_taken import PhotoTaken
 from desktop_app.parts_compared.stored import PairPhoto
@@ -25,14 +26,16 @@ def put_to_part(
         job_id = job_of_pair(deed.connection, pair_id)
         if job_id is None:
             raise ShopTrouble(
-                "The pair that the phone's photo was taken for is no longer there.",
-                kept="The photo waits in the phone's tray.",
-                do="Give it a place there, or bring the pair back by undo.",
+                tr("The pair that the phone's photo was taken for is no longer there."),
+                kept=tr("The photo waits in the phone's tray."),
+                do=tr("Give it a place there, or bring the pair back by undo."),
             )
         there = set(photos_shown(deed.connection, pair_id, side, view))
         for photo_id in dict.fromkeys(add_to_job(deed, job_id, taken)):
             if photo_id not in there:
                 deed.add(PairPhoto, pair_id=pair_id, photo_id=photo_id, side=side, view=view)
 
-    many = "a photo" if len(taken) == 1 else f"{len(taken)} photos"
-    return record.do(f"Put {many} from the phone to a part", work)
+    if len(taken) == 1:
+        return record.do(tr("Put a photo from the phone to a part"), work)
+    words = tr("Put {photos} photos from the phone to a part", photos=len(taken))
+    return record.do(words, work)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from desktop_app.language import tr
 from desktop_app.parts_compared import stored_photo_readings as look
 from desktop_app.parts_compared.instruments.photo_marks import PHOTO
 from desktop_app.parts_compared.mark_doubt import MarkRead, check_fits, doubt_of_mark
@@ -28,12 +29,7 @@ def take_reading_from_mark(
         mark = look.mark_read(deed, mark_id)
         check_fits(mark, dimension)
         if not look.shows_side(deed, pair_id, mark.photo_id, side):
-            part = "removed part" if side == "removed" else "replacement"
-            raise ShopTrouble(
-                f"This photo doesn't stand for the {part} of the pair.",
-                kept="The mark stays as it is.",
-                do=f"Put the photo to the {part} first, or take the reading for the other one.",
-            )
+            raise _of_the_other_part(side)
         there = look.reading_of_mark(deed, mark_id, pair_id, dimension.name, side)
         if there is not None:
             _read_again(deed, mark, *there)
@@ -52,7 +48,24 @@ def take_reading_from_mark(
         doubt = doubt_json(doubt_of_mark(mark))
         deed.add(PhotoReading, reading_id=reading, mark_id=mark_id, doubt=doubt)
 
-    return record.do("Take a reading from the photo", work)
+    return record.do(tr("Take a reading from the photo"), work)
+
+
+def _of_the_other_part(side: Side) -> ShopTrouble:
+    kept = tr("The mark stays as it is.")
+    if side == "removed":
+        return ShopTrouble(
+            tr("This photo doesn't stand for the removed part of the pair."),
+            kept=kept,
+            do=tr(
+                "Put the photo to the removed part first, or take the reading for the other one."
+            ),
+        )
+    return ShopTrouble(
+        tr("This photo doesn't stand for the replacement of the pair."),
+        kept=kept,
+        do=tr("Put the photo to the replacement first, or take the reading for the other one."),
+    )
 
 
 def follow(deed: Deed, mark_id: int) -> None:

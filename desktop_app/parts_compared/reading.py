@@ -5,10 +5,11 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Literal, TypeAlias
 
+from desktop_app.language import marked
 from desktop_app.parts_compared.photo_doubt import PhotoDoubt
 
 Side: TypeAlias = Literal["removed", "replacement"]
-SIDES: tuple[Side, ...] = ("removed", "replacement")
+SIDES: tuple[Side, ...] = (marked("removed"), marked("replacement"))
 
 
 @dataclass(frozen=True, slots=True)

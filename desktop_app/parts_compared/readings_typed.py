@@ -6,6 +6,7 @@ import re
 from collections.abc import Sequence
 from typing import TypeAlias
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension
 from desktop_app.parts_compared.typed_value import typed_value
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -34,7 +35,13 @@ def read_readings(text: str, dimension: Dimension, length_unit: str) -> tuple[Ty
     """
     pieces = split_readings(text)
     if len(pieces) > MOST_READINGS:
-        raise ShopTrouble(f"Those are {len(pieces)} readings; {MOST_READINGS} at most are kept.")
+        raise ShopTrouble(
+            tr(
+                "Those are {pieces} readings; {most_readings} at most are kept.",
+                pieces=len(pieces),
+                most_readings=MOST_READINGS,
+            )
+        )
     if dimension.role == "word":
         return tuple((None, word, word) for word in pieces)
     in_inches = length_unit == "inch" and dimension.unit == "mm"

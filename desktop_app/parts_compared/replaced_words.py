@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from desktop_app.language import tr
+
 
 def replaced_words(parts: Iterable[tuple[str, str]]) -> str:
     """Return what to offer as the correction for parts (name, position); "" where there are none.
@@ -15,5 +17,5 @@ def replaced_words(parts: Iterable[tuple[str, str]]) -> str:
     if not each:
         return ""
     *first, last = each
-    words = f"{', '.join(first)} and {last}" if first else last
-    return f"{words[:1].upper()}{words[1:]} replaced"
+    words = tr("{first} and {last}", first=", ".join(first), last=last) if first else last
+    return tr("{parts} replaced", parts=words[:1].upper() + words[1:])

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.in_shop_unit import shop_unit
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension
 from desktop_app.parts_compared.part_sets.part_set import GivenTerm, PartSet
@@ -34,7 +35,9 @@ def enter_for_set(
     """
     term = part_set.given_term(name)
     if term is None:
-        raise ShopTrouble(f"{part_set.name} has no figure called {name}.")
+        raise ShopTrouble(
+            tr("{set_name} has no figure called {figure}.", set_name=part_set.name, figure=name)
+        )
     value = read_limit(text, _dimension(term, part_set.unit), length_unit)
     key = kept_as or set_key(part_set.id, position)
 
@@ -52,7 +55,7 @@ def enter_for_set(
         elif figures:
             deed.add(KeptSum, job_id=job_id, sum=key, on_sheet=0, **written)
 
-    return record.do(f"Enter the {term.label}", work)
+    return record.do(tr("Enter the {label}", label=term.label), work)
 
 
 def figure_text(value: float | None, term: GivenTerm, unit: str, length_unit: str) -> str:
@@ -69,7 +72,7 @@ def _written(part_set: PartSet, figures: dict[str, float], length_unit: str) -> 
     kept = {"name": part_set.name, "limit": "", "inputs": inputs, "figures": figures}
     return {
         "inputs": json.dumps(kept, sort_keys=True, ensure_ascii=False),
-        "sentence": f"Entered for {part_set.name}: {listed}.",
+        "sentence": tr("Entered for {name}: {listed}.", name=part_set.name, listed=listed),
     }
 
 

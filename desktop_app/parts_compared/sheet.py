@@ -8,6 +8,7 @@ from io import BytesIO
 from pathlib import Path
 from typing import Any
 
+from desktop_app.language import code_spoken, tr
 from desktop_app.part_photos import file_actions
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.sheet_facts import SheetFacts
@@ -65,9 +66,9 @@ def _laid_out(sheet: SheetFacts, pages: int) -> tuple[bytes, int]:
         rightMargin=MARGIN,
         topMargin=MARGIN,
         bottomMargin=FOOT,
-        title=printable(f"Job {sheet.job.number}: old part and new part"),
+        title=printable(tr("Job {number}: old part and new part", number=sheet.job.number)),
         author=printable(sheet.shop_name),
-        lang="en",
+        lang=code_spoken() or "en",
         invariant=1,
         initialFontName=PLAIN,
     )
@@ -89,7 +90,9 @@ def _draw_foot(canvas: Any, document: Any, sheet: SheetFacts, pages: int) -> Non
     canvas.line(left, 13 * MM, right, 13 * MM)
     canvas.setFont(PLAIN, 7.5)
     canvas.drawString(left, 9 * MM, printable(foot_words(sheet)))
-    canvas.drawRightString(right, 9 * MM, f"page {document.page} of {pages}")
+    canvas.drawRightString(
+        right, 9 * MM, tr("page {page} of {pages}", page=document.page, pages=pages)
+    )
     canvas.restoreState()
 
 

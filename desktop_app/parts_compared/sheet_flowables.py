@@ -51,7 +51,8 @@ def _paragraph(text: str, *, name: str = "", sign: str = "", **look: Any) -> Any
     before = f'<font name="{BOLD}">{_safe(name)}:</font> ' if name else ""
     if sign:
         facts |= {"leftIndent": facts.get("leftIndent", 0) + 14}
-        before = f'<bullet bulletIndent="{facts["leftIndent"] - 14}">{_safe(sign)}</bullet>{before}'
+        indent = facts["leftIndent"] - 14
+        before = f'<bullet bulletIndent="{indent}">{_safe(sign)}</bullet>{before}'
     style = ParagraphStyle("sheet", bulletFontName=PLAIN, bulletFontSize=9, **facts)
     return Paragraph(before + _safe(text), style)
 

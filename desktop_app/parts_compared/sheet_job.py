@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 from datetime import date
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.bench_sums.spark_voltage import ratio_kept
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.sheet_blocks import (
@@ -31,18 +32,18 @@ from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.odometer_questions import day_in_words
 from desktop_app.repair_jobs.system_cautions import system_cautions
 
-SHEET_IS = "Old part and new part"
-WITHOUT_PARTS = "The repair and its proof"
-FOR_THE_FILE = "For the file"
+SHEET_IS = tr("Old part and new part")
+WITHOUT_PARTS = tr("The repair and its proof")
+FOR_THE_FILE = tr("For the file")
 HALF_A_PAGE = 125.0  # mm; where more is left below the customer's part, the file begins there
-DEFERS = (
-    "The vehicle maker's procedures, local rules and licensed practice come before anything "
-    "on this sheet."
+DEFERS = tr(
+    "The vehicle maker's procedures, local rules and licensed practice come before "
+    "anything on this sheet."
 )
-NO_INSPECTION = "This sheet is no inspection of the car."
-SHEET_LIMITS = (
-    "This sheet compares parts as they were measured and seen on the bench. "
-    "It is no inspection of the car."
+NO_INSPECTION = tr("This sheet is no inspection of the car.")
+SHEET_LIMITS = tr(
+    "This sheet compares parts as they were measured and seen on the bench. It is no "
+    "inspection of the car."
 )
 
 
@@ -59,9 +60,19 @@ def sheet_blocks(sheet: SheetFacts) -> tuple[Block, ...]:
         *refit_file_blocks(job, _fitted(sheet)),
         *proof_file_blocks(job, sheet.proof, _asked_by_parts(sheet)),
     )
-    for_the_file = NextPage(f"{FOR_THE_FILE} · job {job.number}", HALF_A_PAGE if crowded else None)
+    for_the_file = NextPage(
+        tr("{for_the_file} · job {number}", for_the_file=FOR_THE_FILE, number=job.number),
+        HALF_A_PAGE if crowded else None,
+    )
     return (
-        Title(sheet.shop_name, f"{SHEET_IS if sheet.pairs else WITHOUT_PARTS} · job {job.number}"),
+        Title(
+            sheet.shop_name,
+            tr(
+                "{sheet_is} · job {number}",
+                sheet_is=SHEET_IS if sheet.pairs else WITHOUT_PARTS,
+                number=job.number,
+            ),
+        ),
         Named(_who(job)),
         *_in_room(_told(job), crowded),
         *_pairs(sheet, crowded),
@@ -93,33 +104,40 @@ def _in_room(blocks: Iterator[Block], crowded: bool) -> Iterator[Block]:
 def foot_words(sheet: SheetFacts) -> str:
     """Return the foot of every page, to which the page's number is added."""
     made = f"{_day(sheet.made_at[:10])}, {sheet.made_at[11:16]}"
-    return f"Job {sheet.job.number} · made {made} · {sheet.anchor}"
+    return tr(
+        "Job {number} · made {made} · {anchor}",
+        number=sheet.job.number,
+        made=made,
+        anchor=sheet.anchor,
+    )
 
 
 def _who(job: JobView) -> tuple[tuple[str, str], ...]:
     car = job.vehicle
-    facts = [("Vehicle", clipped(car.description, 90) or "not described")]
+    facts = [(tr("Vehicle"), clipped(car.description, 90) or tr("not described"))]
     if car.plate or car.tag:
-        facts.append(("Plate" if car.plate else "Tag", clipped(car.plate or car.tag, 24)))
+        facts.append((tr("Plate") if car.plate else tr("Tag"), clipped(car.plate or car.tag, 24)))
     if car.vin:
-        facts.append(("VIN ends", car.vin[-6:]))
-    facts.append(("Came", _day(job.came_on)))
+        facts.append((tr("VIN ends"), car.vin[-6:]))
+    facts.append((tr("Came"), _day(job.came_on)))
     if job.left_on is not None:
-        facts.append(("Handed over", _day(job.left_on)))
+        facts.append((tr("Handed over"), _day(job.left_on)))
     return tuple(facts)
 
 
 def _told(job: JobView) -> Iterator[Block]:
-    yield Words(f"“{whole(job.concern)}”" if job.concern.strip() else "Not written.", "Concern")
+    yield Words(
+        f"“{whole(job.concern)}”" if job.concern.strip() else tr("Not written."), tr("Concern")
+    )
     ticks = {name: Tick.HAPPENS if yes else Tick.NEVER for name, yes in job.conditions.items()}
     conditions = conditions_in_words(ticks)
     if conditions:
-        yield Words(f"{conditions[:1].upper()}{conditions[1:]}.", "When")
+        yield Words(f"{conditions[:1].upper()}{conditions[1:]}.", tr("When"))
     cause = whole(job.cause)
     if job.cause_found is False:
-        cause = f"Not caught. {cause}".strip()
-    yield Words(cause or "Not named yet.", "Cause")
-    yield Words(whole(job.correction) or "Nothing was written yet.", "Correction")
+        cause = tr("Not caught. {cause}", cause=cause).strip()
+    yield Words(cause or tr("Not named yet."), tr("Cause"))
+    yield Words(whole(job.correction) or tr("Nothing was written yet."), tr("Correction"))
 
 
 def _asked_by_parts(sheet: SheetFacts) -> tuple[str, ...]:
@@ -134,7 +152,7 @@ def _fitted(sheet: SheetFacts) -> list[PartKind]:
 def _sums(sheet: SheetFacts) -> Iterator[Block]:
     """Print each bench sum that was kept for the sheet: what it says, its limit, its inputs."""
     if sheet.sums:
-        yield Heading("Bench sums, as they were worked out and kept")
+        yield Heading(tr("Bench sums, as they were worked out and kept"))
     for one in sheet.sums:
         yield Words(f"{one.sentence} {one.limit}", one.name)
         yield Words("; ".join(f"{label} {text}" for label, text in one.inputs), look="quiet")

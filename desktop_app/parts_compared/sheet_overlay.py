@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from io import BytesIO
 from typing import TYPE_CHECKING, Any
 
+from desktop_app.language import tr
 from desktop_app.part_photos.marks.mark import Pixel
 from desktop_app.part_photos.overlay.same_laying import is_same_laying
 from desktop_app.parts_compared.sheet_facts import OverlayPrinted
@@ -18,9 +19,9 @@ if TYPE_CHECKING:
 
 LONGEST_PX = 520
 MOST_NAMED = 3  # differences told in words
-BLENDED = "Both photos lie over each other, half and half."
-NO_DIFFERENCE = "No difference that was compared is larger than its uncertainty."
-OUTLINES = "Framed is where the outlines differ by more than their uncertainty (95 %)."
+BLENDED = tr("Both photos lie over each other, half and half.")
+NO_DIFFERENCE = tr("No difference that was compared is larger than its uncertainty.")
+OUTLINES = tr("Framed is where the outlines differ by more than their uncertainty (95 %).")
 
 
 @dataclass(frozen=True, slots=True)

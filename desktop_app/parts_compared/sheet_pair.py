@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from desktop_app.language import tr
 from desktop_app.part_photos.kept_photo import SAME_PICTURE, same_picture
 from desktop_app.part_photos.signs import SIDE_SIGNS
 from desktop_app.parts_compared.comparison import DimensionComparison, PairComparison
@@ -30,17 +31,17 @@ from desktop_app.parts_compared.sheet_values import (
 from desktop_app.parts_compared.signs import PAIR_SIGNS
 from desktop_app.repair_jobs.job_view import JobView
 
-SAME_HEAD = "The same where it must be the same"
-RESTORED_HEAD = "Restored where the old one was worn"
-OWN_FIGURES = "Judged by the shop's own figures for this kind of part, as they are on this day."
-NOT_JUDGED = "This part kind is not on the shelf, so these parts were not judged."
+SAME_HEAD = tr("The same where it must be the same")
+RESTORED_HEAD = tr("Restored where the old one was worn")
+OWN_FIGURES = tr("Judged by the shop's own figures for this kind of part, as they are on this day.")
+NOT_JUDGED = tr("This part kind is not on the shelf, so these parts were not judged.")
 LONGEST_EXPLAINED = 6000
 LONGEST_SENTENCE = 400  # characters; a sentence in a list can hold a word somebody typed
 
 _MEANS = {
-    "fits": "Everything essential on the list speaks for this replacement.",
-    "stop and look": "Something speaks against this replacement.",
-    "not enough measured": "What was measured is not enough to say that it fits.",
+    "fits": tr("Everything essential on the list speaks for this replacement."),
+    "stop and look": tr("Something speaks against this replacement."),
+    "not enough measured": tr("What was measured is not enough to say that it fits."),
 }
 
 
@@ -59,8 +60,8 @@ def pair_blocks(
         alone = len(printed.views) == 1 and printed.views[0].overlay is None
         yield photo_row(printed.views[0], photo_high or (62.0 if alone else 48.0))
     else:
-        yield Words("No photos were put to these parts.", look="quiet")
-    yield Words(_replacement(pair, job), "Replacement")
+        yield Words(tr("No photos were put to these parts."), look="quiet")
+    yield Words(_replacement(pair, job), tr("Replacement"))
     if kind is None or compared is None:
         yield Words(NOT_JUDGED, look="strong")
     else:
@@ -87,8 +88,8 @@ def _verdict(compared: PairComparison, against: tuple[str, ...]) -> VerdictBox:
     elif compared.verdict == "stop and look" and compared.reasons:
         means = f"{means} {clipped(compared.reasons[0], LONGEST_SENTENCE)}"
     elif compared.next_steps and compared.verdict == "not enough measured":
-        means = f"{means} Next: {compared.next_steps[0]}"
-    return VerdictBox(PAIR_SIGNS[compared.verdict], compared.verdict, means)
+        means = tr("{means} Next: {step}", means=means, step=compared.next_steps[0])
+    return VerdictBox(PAIR_SIGNS[compared.verdict], tr(compared.verdict), means)
 
 
 def photo_row(view: ViewPrinted, height: float) -> PhotoRow:
@@ -103,15 +104,18 @@ def photo_row(view: ViewPrinted, height: float) -> PhotoRow:
 
 
 def _caption(side: str, view: ViewPrinted) -> str:
-    name = "Removed part" if side == "removed" else "Replacement"
+    name = tr("Removed part") if side == "removed" else tr("Replacement")
     photo = view.removed if side == "removed" else view.replacement
     note = f" · {clipped(photo.note, 40)}" if photo is not None and photo.note.strip() else ""
-    return f"{SIDE_SIGNS[side]} {name} · {clipped(view.view, 44)}{note}"
+    said = tr(view.view)
+    if said == view.view:  # else it is none that somebody typed, and as long as it needs to be
+        said = clipped(said, 44)
+    return f"{SIDE_SIGNS[side]} {name} · {said}{note}"
 
 
 def _instead(photo: PhotoPrinted | None) -> str:
     if photo is None:
-        return "No photo of this part in this view."
+        return tr("No photo of this part in this view.")
     return photo.trouble
 
 
@@ -122,20 +126,20 @@ def _is_same(view: ViewPrinted) -> bool:
 
 def _replacement(pair: PairView, job: JobView) -> str:
     origin = dict(ORIGINS).get(pair.origin or "", pair.origin or "")
-    parts = [origin or "where it comes from was not said yet"]
+    parts = [origin or tr("where it comes from was not said yet")]
     if pair.supplier.strip():
-        parts.append(f"supplied by {clipped(pair.supplier)}")
+        parts.append(tr("supplied by {supplier}", supplier=clipped(pair.supplier)))
     numbers = (
-        ("number on the removed part", pair.number_removed),
-        ("number on the box", pair.number_on_box),
-        ("number on the part", pair.number_on_part),
+        (tr("number on the removed part"), pair.number_removed),
+        (tr("number on the box"), pair.number_on_box),
+        (tr("number on the part"), pair.number_on_part),
     )
     parts += [f"{where} {clipped(number, 40)}" for where, number in numbers if number.strip()]
     said = "; ".join(parts)
     said = f"{said[:1].upper()}{said[1:]}."
     if not pair.fitted:
-        return f"{said} Stopped before fitting: it was not fitted."
-    return f"{said} It was fitted." if job.left_on is not None else said
+        return tr("{said} Stopped before fitting: it was not fitted.", said=said)
+    return tr("{said} It was fitted.", said=said) if job.left_on is not None else said
 
 
 def _what_follows(compared: PairComparison, against: tuple[str, ...]) -> Iterator[Block]:
@@ -144,8 +148,12 @@ def _what_follows(compared: PairComparison, against: tuple[str, ...]) -> Iterato
     restored = _said(one for one in judged if one.verdict == "restored")
     yield TwoLists((SAME_HEAD, RESTORED_HEAD), (_some(same), _some(restored)), ("=", "↥"))
     named = (
-        ("Within the limits", [one for one in judged if one.verdict == "within limits"], "⊢⊣"),
-        ("Different, and explained", [one for one in judged if one.verdict == "explained"], "✎"),
+        (tr("Within the limits"), [one for one in judged if one.verdict == "within limits"], "⊢⊣"),
+        (
+            tr("Different, and explained"),
+            [one for one in judged if one.verdict == "explained"],
+            "✎",
+        ),
     )
     for name, ones, sign in named:
         if ones:
@@ -154,12 +162,12 @@ def _what_follows(compared: PairComparison, against: tuple[str, ...]) -> Iterato
             )
     if against:
         cut = tuple(clipped(each, LONGEST_SENTENCE) for each in against)
-        yield Listed("Speaks against it", cut, "☞")
+        yield Listed(tr("Speaks against it"), cut, "☞")
     still_open = _said(one for one in judged if _is_open(one))
     if still_open:
-        yield Listed("Still open", still_open, "◌")
+        yield Listed(tr("Still open"), still_open, "◌")
     if compared.next_steps:
-        yield Listed("To measure next", compared.next_steps, "→")
+        yield Listed(tr("To measure next"), compared.next_steps, "→")
 
 
 def _is_open(one: DimensionComparison) -> bool:
@@ -174,4 +182,4 @@ def _said(ones: Iterator[DimensionComparison]) -> tuple[str, ...]:
 
 
 def _some(items: tuple[str, ...]) -> tuple[str, ...]:
-    return items or ("Nothing is settled here.",)
+    return items or (tr("Nothing is settled here."),)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Collection, Iterator, Sequence
 
+from desktop_app.language import tr
 from desktop_app.part_photos.signs import SIDE_SIGNS
 from desktop_app.parts_compared.comparison import DimensionComparison, PairComparison
 from desktop_app.parts_compared.condition_check import check_conditions
@@ -27,18 +28,20 @@ from desktop_app.parts_compared.sheet_values import (
     verdict_cell,
 )
 
-UNCERTAINTY = (
-    "± is the expanded uncertainty at 95 % coverage: what instrument and scatter leave open. "
-    "A difference is replacement minus removed; what an instrument gets wrong on both cancels."
+UNCERTAINTY = tr(
+    "± is the expanded uncertainty at 95 % coverage: what instrument and scatter leave "
+    "open. A difference is replacement minus removed; what an instrument gets wrong on "
+    "both cancels."
 )
-MARKED = "± is what the photo leaves open at 95 % coverage: pointing, camera, height and print."
-BARS = "Bars: at marks' height."
-UNSAID = "Where no height was said, a size holds only for what lies on the card itself."
-LINES = (
-    f"{SIDE_SIGNS['removed']} solid line: removed part; "
-    f"{SIDE_SIGNS['replacement']} dashed line: replacement."
+MARKED = tr("± is what the photo leaves open at 95 % coverage: pointing, camera, height and print.")
+BARS = tr("Bars: at marks' height.")
+UNSAID = tr("Where no height was said, a size holds only for what lies on the card itself.")
+LINES = tr(
+    "{removed} solid line: removed part; {replacement} dashed line: replacement.",
+    removed=SIDE_SIGNS["removed"],
+    replacement=SIDE_SIGNS["replacement"],
 )
-SINGLE = "What was read once rests on what such an instrument usually scatters."
+SINGLE = tr("What was read once rests on what such an instrument usually scatters.")
 LEAST_LAID = 46.0  # mm; less high, nobody reads the sizes on it
 LONGEST_NOTE = 6000
 FURTHER_HIGH = 44.0  # mm, of views after the first
@@ -51,7 +54,7 @@ def pair_file_blocks(printed: PairPrinted, crowded: bool = False) -> Iterator[Bl
     if kind is None or compared is None:
         blocks += _unjudged(pair)
     else:
-        blocks += _table(compared, printed.instruments, pair.marks)
+        blocks += _table(compared, kind, printed.instruments, pair.marks)
         blocks += _seen(pair, kind)
     blocks += _notes(pair)
     if blocks:
@@ -70,16 +73,16 @@ def _photos(printed: PairPrinted, crowded: bool) -> Iterator[Block]:
     scaled = _scaled_by(shown)
     if scaled:
         said = [scaled, MARKED, *_of_heights(shown)]
-        yield Words(" ".join(said), "Marks on the photos", "quiet")
+        yield Words(" ".join(said), tr("Marks on the photos"), "quiet")
     for words in _surfaces(shown):
-        yield Words(words, "Surface on the photo", "quiet")
+        yield Words(words, tr("Surface on the photo"), "quiet")
 
 
 def _laid_over(overlay: OverlayPrinted, height: float) -> Block:
     if overlay.jpeg is None:
-        return Words(overlay.words, "The new part laid over the old one")
+        return Words(overlay.words, tr("The new part laid over the old one"))
     words = overlay.words if overlay.words == BLENDED else f"{LINES} {overlay.words}"
-    return LaidOver(overlay.jpeg, "The new part laid over the old one", words, height)
+    return LaidOver(overlay.jpeg, tr("The new part laid over the old one"), words, height)
 
 
 def _scaled_by(views: Sequence[ViewPrinted]) -> str:
@@ -115,22 +118,25 @@ def _of_marked(views: Sequence[ViewPrinted], side: Side) -> Iterator[str]:
 
 
 def _table(
-    compared: PairComparison, instruments: tuple[str, ...], marks: Collection[tuple[str, Side]]
+    compared: PairComparison,
+    kind: PartKind,
+    instruments: tuple[str, ...],
+    marks: Collection[tuple[str, Side]],
 ) -> Iterator[Block]:
     shown = [one for one in compared.dimensions if one.essential or one.removed or one.replacement]
     head = (
-        "What was measured",
-        f"{SIDE_SIGNS['removed']} removed",
-        f"{SIDE_SIGNS['replacement']} replacement",
-        "difference",
-        "allowed",
-        "verdict",
+        tr("What was measured"),
+        tr("{sign} removed", sign=SIDE_SIGNS["removed"]),
+        tr("{sign} replacement", sign=SIDE_SIGNS["replacement"]),
+        tr("difference"),
+        tr("allowed"),
+        tr("verdict"),
     )
     rows = tuple(
         (
             label_cell(one),
-            side_cell(one.removed),
-            side_cell(one.replacement),
+            side_cell(one.removed, kind.dimension(one.name)),
+            side_cell(one.replacement, kind.dimension(one.name)),
             difference_cell(one),
             allowed_cell(one),
             verdict_cell(one),
@@ -142,10 +148,10 @@ def _table(
         yield Words(UNCERTAINTY, look="quiet")
     if instruments:
         once = SINGLE if any(_read_once(one, marks) for one in shown) else ""
-        yield Words(f"{'; '.join(instruments)}. {once}".rstrip(), "Measured with", "quiet")
+        yield Words(f"{'; '.join(instruments)}. {once}".rstrip(), tr("Measured with"), "quiet")
     left_out = [one.label for one in compared.dimensions if one not in shown]
     if left_out:
-        yield Words(", ".join(left_out) + ".", "Not needed and not measured", "quiet")
+        yield Words(", ".join(left_out) + ".", tr("Not needed and not measured"), "quiet")
 
 
 def _read_once(one: DimensionComparison, marks: Collection[tuple[str, Side]]) -> bool:
@@ -160,20 +166,20 @@ def _read_once(one: DimensionComparison, marks: Collection[tuple[str, Side]]) ->
 def _seen(pair: PairView, kind: PartKind) -> Iterator[Block]:
     notes = check_conditions(kind, pair.conditions).notes
     if notes:
-        yield Listed("Seen", tuple(clipped(note, LONGEST_SENTENCE) for note in notes))
+        yield Listed(tr("Seen"), tuple(clipped(note, LONGEST_SENTENCE) for note in notes))
 
 
 def _notes(pair: PairView) -> Iterator[Block]:
     if pair.note_removed.strip():
-        yield Words(_cut(pair.note_removed), "Note on the removed part")
+        yield Words(_cut(pair.note_removed), tr("Note on the removed part"))
     if pair.note_replacement.strip():
-        yield Words(_cut(pair.note_replacement), "Note on the replacement")
+        yield Words(_cut(pair.note_replacement), tr("Note on the replacement"))
     if pair.fate.strip():
-        yield Words(clipped(pair.fate, 200), "Where the removed part went")
+        yield Words(clipped(pair.fate, 200), tr("Where the removed part went"))
 
 
 def _unjudged(pair: PairView) -> Iterator[Block]:
-    yield Words("What was read stands here as it was typed.")
+    yield Words(tr("What was read stands here as it was typed."))
     names = dict.fromkeys(name for name, _ in pair.typed)
     rows = tuple(
         (
@@ -184,11 +190,15 @@ def _unjudged(pair: PairView) -> Iterator[Block]:
         for name in names
     )
     if rows:
-        head = ("What was read", f"{SIDE_SIGNS['removed']} removed")
-        yield Rows((*head, f"{SIDE_SIGNS['replacement']} replacement"), rows, (0.4, 0.3, 0.3))
-    seen = [f"{side}: {', '.join(pair.terms(side))}" for side in SIDES if pair.terms(side)]
+        head = (tr("What was read"), tr("{sign} removed", sign=SIDE_SIGNS["removed"]))
+        yield Rows(
+            (*head, tr("{sign} replacement", sign=SIDE_SIGNS["replacement"])),
+            rows,
+            (0.4, 0.3, 0.3),
+        )
+    seen = [f"{tr(side)}: {', '.join(pair.terms(side))}" for side in SIDES if pair.terms(side)]
     if seen:
-        yield Listed("Seen", tuple(clipped(each, LONGEST_SENTENCE) for each in seen))
+        yield Listed(tr("Seen"), tuple(clipped(each, LONGEST_SENTENCE) for each in seen))
 
 
 def _cut(note: str) -> str:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.part_kinds.refit_points import refit_points
 from desktop_app.parts_compared.sheet_blocks import Block, Heading, Listed
@@ -15,6 +16,6 @@ def refit_file_blocks(job: JobView, fitted: Iterable[PartKind]) -> Iterator[Bloc
     """Yield what has no answer among the points for when the fitted parts go back on."""
     left = refit_unanswered(job, refit_points(fitted))
     if left:
-        yield Heading("Before it is closed up")
+        yield Heading(tr("Before it is closed up"))
         points = tuple(f"⚠ {words}" if hurts else words for words, hurts in left)
-        yield Listed("No answer was given to", points, "◌")
+        yield Listed(tr("No answer was given to"), points, "◌")

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.in_shop_unit import shop_unit
 from desktop_app.parts_compared.part_sets.set_room import SetRoom, Share
 from desktop_app.parts_compared.part_sets.set_sentence import (
@@ -16,9 +17,9 @@ from desktop_app.parts_compared.sheet_blocks import Block, Heading, Listed, Rows
 from desktop_app.parts_compared.sheet_facts import SheetFacts
 from desktop_app.parts_compared.shown_value import amount, number
 
-STACKED = (
-    "At the worst everything adds up; usually part of it cancels (root of the sum of squares). "
-    "± of a reading is its expanded uncertainty at 95 % coverage."
+STACKED = tr(
+    "At the worst everything adds up; usually part of it cancels (root of the sum of "
+    "squares). ± of a reading is its expanded uncertainty at 95 % coverage."
 )
 
 
@@ -27,7 +28,7 @@ def set_blocks(sheet: SheetFacts) -> Iterator[Block]:
     for position, judged in _known(sheet):
         yield Heading(_heading(position, judged))
         main = main_sentence(judged, sheet.length_unit)
-        yield VerdictBox(SET_SIGNS[judged.verdict], judged.verdict, main)
+        yield VerdictBox(SET_SIGNS[judged.verdict], tr(judged.verdict), main)
 
 
 def set_file_blocks(sheet: SheetFacts) -> Iterator[Block]:
@@ -49,25 +50,36 @@ def _heading(position: str, judged: SetComparison) -> str:
 def _stands_on(judged: SetComparison, length_unit: str) -> Iterator[Block]:
     said = set_sentences(judged, length_unit)[1:]
     if said:
-        yield Listed("What that stands on", said)
+        yield Listed(tr("What that stands on"), said)
     if judged.after is not None:
         yield from _table(judged, judged.after, length_unit)
     if judged.next_steps:
-        yield Listed("To measure next", judged.next_steps, "→")
+        yield Listed(tr("To measure next"), judged.next_steps, "→")
 
 
 def _table(judged: SetComparison, room: SetRoom, length_unit: str) -> Iterator[Block]:
     unit, factor = shop_unit(judged.part_set.unit, length_unit)
-    rows = [(_capital(one.label), *_figures(one, unit, factor), one.source) for one in room.shares]
+    rows = [
+        (_capital(one.label), *_figures(one, unit, factor), tr(one.source)) for one in room.shares
+    ]
     total = (
         _capital(judged.part_set.result),
         "",
         amount(room.value * factor, unit, room.usual * factor),
-        f"± {number(room.worst * factor, room.usual * factor)} worst, "
-        f"± {number(room.usual * factor, room.usual * factor)} usual",
+        tr(
+            "± {worst} worst, ± {usual} usual",
+            worst=number(room.worst * factor, room.usual * factor),
+            usual=number(room.usual * factor, room.usual * factor),
+        ),
         "",
     )
-    head = ("With the new parts", "counts", "value", "known within", "where from")
+    head = (
+        tr("With the new parts"),
+        tr("counts"),
+        tr("value"),
+        tr("known within"),
+        tr("where from"),
+    )
     yield Rows(head, (*rows, total), (0.36, 0.09, 0.15, 0.24, 0.16))
     yield Words(STACKED, look="quiet")
 

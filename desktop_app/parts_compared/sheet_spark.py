@@ -6,6 +6,7 @@ import math
 from collections.abc import Iterator
 from typing import Any
 
+from desktop_app.language import tr
 from desktop_app.part_photos.signs import SIDE_SIGNS
 from desktop_app.parts_compared.compressed_air import Air
 from desktop_app.parts_compared.reading import SIDES, Side
@@ -36,7 +37,7 @@ from desktop_app.parts_compared.spark_gaps import GapsTaken, NumberedPair, plug_
 # Where nobody wrote the engine's own. Common practice, no source.
 ASSUMED_RATIO = 10.0
 COLOURS: dict[Side, str] = {"removed": "#E69F00", "replacement": "#0072B2"}
-NAMES: dict[Side, str] = {"removed": "Old parts", "replacement": "New parts"}
+NAMES: dict[Side, str] = {"removed": tr("Old parts"), "replacement": tr("New parts")}
 ROW, FOOT, LABEL, NUMBERS = 26.0, 30.0, 74.0, 138.0  # points
 
 
@@ -57,12 +58,12 @@ def spark_blocks(sheet: SheetFacts, ratio: float | None = None) -> Iterator[Bloc
     bars = tuple(bar for side in SIDES if (bar := _bar(side, paths[side])) is not None)
     outside = dict.fromkeys(words for path in paths.values() for words in path.outside)
     yield Room(60.0)  # the picture stays with its heading
-    yield Heading("What the spark asks of the coil")
+    yield Heading(tr("What the spark asks of the coil"))
     change = change_sentence(paths["removed"], paths["replacement"])
     if change:
         yield Words(change, look="strong")
     if bars:
-        yield SparkPicture("kilovolts (kV)", bars)
+        yield SparkPicture(tr("kilovolts (kV)"), bars)
     for side in SIDES:
         if paths[side].valid:
             yield Words(_gap_words(paths[side]), NAMES[side])
@@ -78,8 +79,8 @@ def spark_blocks(sheet: SheetFacts, ratio: float | None = None) -> Iterator[Bloc
 
 def _path(side: Side, rotor: GapsTaken | None, plug: GapsTaken | None, ratio: float) -> SparkPath:
     air = Air()
-    one, why_one = _volts("rotor gap", _gap(side, rotor), air)
-    other, why_other = _volts("plug gap", _gap(side, plug), air.compressed(ratio))
+    one, why_one = _volts(tr("rotor gap"), _gap(side, rotor), air)
+    other, why_other = _volts(tr("plug gap"), _gap(side, plug), air.compressed(ratio))
     return SparkPath(one, other, (*why_one, *why_other))
 
 
@@ -99,40 +100,67 @@ def _bar(side: Side, path: SparkPath) -> SparkBar | None:
     high = path.sum or low
     if low is None or high is None:
         return None
-    words = f"{low.kv:.1f} to {high.kv:.1f} kV" if path.valid else f"{low.kv:.1f} kV"
-    drawn = f"{low.low_kv:.1f} to {high.high_kv:.1f} kV"
-    name = "" if path.valid else "rotor gap alone" if path.rotor else "plug gap alone"
-    said = f"{words} (in all {drawn})" if path.valid else f"{words} ({drawn})"
+    words = (
+        tr("{low:.1f} to {high:.1f} kV", low=low.kv, high=high.kv)
+        if path.valid
+        else f"{low.kv:.1f} kV"
+    )
+    drawn = tr("{low:.1f} to {high:.1f} kV", low=low.low_kv, high=high.high_kv)
+    name = "" if path.valid else tr("rotor gap alone") if path.rotor else tr("plug gap alone")
+    said = (
+        tr("{kilovolts} (in all {range})", kilovolts=words, range=drawn)
+        if path.valid
+        else f"{words} ({drawn})"
+    )
     return SparkBar(side, name, low.kv, high.kv, low.low_kv, high.high_kv, said)
 
 
 def _gap_words(path: SparkPath) -> str:
-    named = (("rotor gap", path.rotor), ("plug gap", path.plug))
-    said = [f"{name} about {volts.words()}" for name, volts in named if volts is not None]
+    named = ((tr("rotor gap"), path.rotor), (tr("plug gap"), path.plug))
+    said = [
+        tr("{gap} about {kilovolts}", gap=name, kilovolts=volts.words())
+        for name, volts in named
+        if volts is not None
+    ]
     if path.larger is not None and path.sum is not None:
-        said.append(f"larger of the two {path.larger.words()}")
-        said.append(f"sum {path.sum.words()}")
+        said.append(tr("larger of the two {kilovolts}", kilovolts=path.larger.words()))
+        said.append(tr("sum {kilovolts}", kilovolts=path.sum.words()))
     return f"{'; '.join(said)}." if said else ""
 
 
 def _alone(rotor: GapsTaken | None, plug: GapsTaken | None) -> str:
     if rotor is None or plug is None:
-        other = "rotor gap" if rotor is None else "plug gap"
-        return f"The {other} was not measured; what it asks for is not in this picture."
-    return "Where a gap has no number, what it asks for is not in this picture."
+        other = tr("rotor gap") if rotor is None else tr("plug gap")
+        return tr("The {gap} was not measured; what it asks for is not in this picture.", gap=other)
+    return tr("Where a gap has no number, what it asks for is not in this picture.")
 
 
 def _taken(rotor: GapsTaken | None, plug: GapsTaken | None, ratio: float | None) -> str:
     air = Air()
     words = [taken.words for taken in (rotor, plug) if taken is not None]
-    words.append(f"Air at {air.pressure_kpa:g} kPa and {air.temperature_c:g} °C.")
-    if plug is not None:
-        said = "" if ratio else ", a usual figure, for the engine's own was not written"
-        words.append(
-            f"Compression {ratio or ASSUMED_RATIO:g} to 1{said}; the squeezed air is taken as "
-            "denser by that ratio alone."
+    words.append(
+        tr(
+            "Air at {pressure:g} kPa and {temperature:g} °C.",
+            pressure=air.pressure_kpa,
+            temperature=air.temperature_c,
         )
+    )
+    if plug is not None:
+        words.append(_compression(ratio))
     return " ".join((*words, EVEN_FIELD))
+
+
+def _compression(ratio: float | None) -> str:
+    if ratio:
+        return tr(
+            "Compression {ratio:g} to 1; the squeezed air is taken as denser by that ratio alone.",
+            ratio=ratio,
+        )
+    return tr(
+        "Compression {ratio:g} to 1, a usual figure, for the engine's own was not written; the "
+        "squeezed air is taken as denser by that ratio alone.",
+        ratio=ASSUMED_RATIO,
+    )
 
 
 def spark_drawing(picture: SparkPicture, width: float, plain: str, bold: str) -> Any:

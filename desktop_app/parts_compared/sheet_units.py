@@ -6,10 +6,12 @@ from collections.abc import Mapping
 from dataclasses import replace
 from datetime import date
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.comparison import PairComparison
 from desktop_app.parts_compared.decision import CONFIDENCE
 from desktop_app.parts_compared.instruments.instrument import (
     Instrument,
+    tool_words,
     usual_instrument,
 )
 from desktop_app.parts_compared.instruments.instrument_check import is_overdue
@@ -53,7 +55,7 @@ def instrument_words(
     """
     ours = own is not None and own.unit == unit
     tool = own if ours else usual_instrument(name, unit)
-    called = BY_EYE if name == PHOTO else name
+    called = BY_EYE if name == PHOTO else tool_words(name)
     if tool is None or (tool.resolution == 0 and tool.max_error == 0):
         return called
     if length_unit == "inch" and unit == "mm":
@@ -61,12 +63,18 @@ def instrument_words(
     step, error = (
         amount(float(f"{figure:.3g}"), tool.unit) for figure in (tool.resolution, tool.max_error)
     )
-    said = [f"reads to {step}", f"permitted error ± {error}"]
+    said = [tr("reads to {step}", step=step), tr("permitted error ± {error}", error=error)]
     if tool.repeatability is not None:
         spread = amount(float(f"{tool.repeatability:.2g}"), tool.unit)
-        said.append(f"repeats to {spread}{' by our own study' if ours else ''}")
+        said.append(
+            tr("repeats to {spread} by our own study", spread=spread)
+            if ours
+            else tr("repeats to {spread}", spread=spread)
+        )
     if not ours:
-        said.append("usual figures")
+        said.append(tr("usual figures"))
     if is_overdue(tool.checked_on, today):
-        said.append(f"last checked {tool.checked_on}, so its check is overdue")
+        said.append(
+            tr("last checked {checked_on}, so its check is overdue", checked_on=tool.checked_on)
+        )
     return f"{called} ({', '.join(said)})"

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.comparison import DimensionComparison, SideValue
-from desktop_app.parts_compared.part_kinds.part_kind import Span
+from desktop_app.parts_compared.part_kinds.part_kind import Dimension, Span
 from desktop_app.parts_compared.shown_value import amount, number, span_text
 from desktop_app.parts_compared.signs import DIMENSION_SIGNS
 
@@ -23,7 +24,7 @@ def whole(text: str) -> str:
     text = text.strip()
     if len(text) <= LONGEST_TEXT:
         return text
-    return f"{text[:LONGEST_TEXT].rstrip()}… (cut here; the whole text is in the job)"
+    return tr("{text}… (cut here; the whole text is in the job)", text=text[:LONGEST_TEXT].rstrip())
 
 
 def unit_words(unit: str) -> str:
@@ -38,12 +39,12 @@ def label_cell(one: DimensionComparison) -> str:
     return f"{label} ({unit})" if unit else label
 
 
-def side_cell(side: SideValue | None) -> str:
-    """Return one part's value with its expanded uncertainty."""
+def side_cell(side: SideValue | None, dimension: Dimension | None = None) -> str:
+    """Return one part's value with its expanded uncertainty; a word as the dimension says it."""
     if side is None:
         return NOTHING
     if isinstance(side.value, str):
-        return clipped(side.value)
+        return clipped(dimension.word_said(side.value) if dimension else side.value)
     return _figure(side.value, side.expanded_uncertainty or 0.0)
 
 
@@ -57,9 +58,9 @@ def difference_cell(one: DimensionComparison) -> str:
 def allowed_cell(one: DimensionComparison) -> str:
     """Return what the difference (for limits: the replacement's own value) may be."""
     if one.role in ("word", "count"):
-        return "the same"
+        return tr("the same")
     if one.allowed is None:
-        return "no limit entered" if one.role == "limit" else "anything"
+        return tr("no limit entered") if one.role == "limit" else tr("anything")
     low, high = one.allowed
     if one.role == "limit":
         return _minus(span_text(low, high, "n"))
@@ -68,7 +69,7 @@ def allowed_cell(one: DimensionComparison) -> str:
 
 def verdict_cell(one: DimensionComparison) -> str:
     """Return the verdict's sign and its words."""
-    return f"{DIMENSION_SIGNS[one.verdict]} {one.verdict}"
+    return f"{DIMENSION_SIGNS[one.verdict]} {tr(one.verdict)}"
 
 
 def _span(span: Span) -> str:
@@ -77,7 +78,7 @@ def _span(span: Span) -> str:
         return _minus(span_text(low, high, "n"))
     if low == -high:
         return f"± {number(high)}"
-    return f"{_signed(number(low))} to {_signed(number(high))}"
+    return tr("{low} to {high}", low=_signed(number(low)), high=_signed(number(high)))
 
 
 def _figure(value: float, expanded: float, signed: bool = False) -> str:

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import math
 
+from desktop_app.language import tr
+
 _SIGNS = {"deg": "°", "kohm": "kΩ", "ohm": "Ω", "C": "°C"}
 
 
@@ -37,12 +39,12 @@ def doubt(uncertainty: float) -> str:
 def span_text(low: float | None, high: float | None, unit: str) -> str:
     """Return the span in words: "from 4 to 6 mm", "at least 4 mm", "at most 6 mm"."""
     if low is None and high is None:
-        return "any value"
+        return tr("any value")
     if low is None:
-        return f"at most {amount(high or 0.0, unit)}"
+        return tr("at most {amount}", amount=amount(high or 0.0, unit))
     if high is None:
-        return f"at least {amount(low, unit)}"
-    return f"from {number(low)} to {amount(high, unit)}"
+        return tr("at least {amount}", amount=amount(low, unit))
+    return tr("from {low} to {high}", low=number(low), high=amount(high, unit))
 
 
 def _unit(unit: str) -> str:

@@ -2,21 +2,28 @@
 
 from __future__ import annotations
 
-# One sign for each verdict on a dimension; the words always stand beside it.
+from desktop_app.language import marked
+
+# One sign for each verdict on a dimension; the words always stand beside it. They are kept and
+# compared as they are here, and shown by tr().
 DIMENSION_SIGNS = {
-    "same": "=",
-    "restored": "↥",
-    "differs": "≠",
-    "not restored": "↧",
-    "worse than the old one": "⇓",
-    "more than wear explains": "⇈",
-    "within limits": "⊢⊣",
-    "outside limits": "⊣⊢",
-    "count off": "#≠",
-    "turned": "↷",
-    "too close to tell": "≈",
-    "not measured": "◌",
-    "explained": "✎",
+    marked("same"): "=",
+    marked("restored"): "↥",
+    marked("differs"): "≠",
+    marked("not restored"): "↧",
+    marked("worse than the old one"): "⇓",
+    marked("more than wear explains"): "⇈",
+    marked("within limits"): "⊢⊣",
+    marked("outside limits"): "⊣⊢",
+    marked("count off"): "#≠",
+    marked("turned"): "↷",
+    marked("too close to tell"): "≈",
+    marked("not measured"): "◌",
+    marked("explained"): "✎",
 }
 
-PAIR_SIGNS = {"fits": "▣", "stop and look": "☞", "not enough measured": "◌"}
+PAIR_SIGNS = {
+    marked("fits"): "▣",
+    marked("stop and look"): "☞",
+    marked("not enough measured"): "◌",
+}

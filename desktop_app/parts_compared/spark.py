@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Any
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.air_breakdown import (
     LEAST_BAR_CM,
     air_breakdown_kv,
@@ -14,26 +15,28 @@ from desktop_app.parts_compared.compressed_air import Air
 
 METHOD = (
     "uniform field in air, V = 24.36 pd + 6.72 sqrt(pd) kV (p in bar at 20 C by density, d in cm); "
-    "the plug's air is that of the intake, denser by the compression ratio; how warm the "
-    "squeezing makes it does not change its density"
+    "the plug's air is that of the intake, denser by the compression ratio; "
+    "how warm the squeezing makes it does not change its density"
 )
-ESTIMATE = "This is an estimate that explains, not a specification."
-SERIES = (
-    "Gaps in a row may break one after the other: with a full cylinder the coil must reach "
-    "something from the larger of the two alone to their sum."
+ESTIMATE = tr("This is an estimate that explains, not a specification.")
+SERIES = tr(
+    "Gaps in a row may break one after the other: with a full cylinder the coil must "
+    "reach something from the larger of the two alone to their sum."
 )
-EVEN_FIELD = (
-    "The formula is for an even field in clean air. Sharp or crusted edges, ozone, damp and the "
-    "pulse's polarity change it."
+EVEN_FIELD = tr(
+    "The formula is for an even field in clean air. Sharp or crusted edges, ozone, "
+    "damp and the pulse's polarity change it."
 )
-FULL_CYLINDER = (
-    "The plug's figure is an upper one: the cylinder is taken as full and the spark as coming at "
-    "top dead centre. An earlier spark or less load asks for less."
+FULL_CYLINDER = tr(
+    "The plug's figure is an upper one: the cylinder is taken as full and the spark as "
+    "coming at top dead centre. An earlier spark or less load asks for less."
 )
 HIGH_VOLTAGE = (
-    "Ignition voltage can injure or kill. People with a pacemaker keep away.",
-    "Never open a spark gap by hand and never hold a live lead. The vehicle maker's procedure, "
-    "local rules and licensed practice come first.",
+    tr("Ignition voltage can injure or kill. People with a pacemaker keep away."),
+    tr(
+        "Never open a spark gap by hand and never hold a live lead. The vehicle maker's "
+        "procedure, local rules and licensed practice come first."
+    ),
 )
 
 
@@ -57,7 +60,12 @@ class Volts:
         """Return it as it is said: "4.6 kV (4.4 to 4.8)"."""
         if self.high_kv - self.low_kv < 0.05:
             return f"{self.kv:.1f} kV"
-        return f"{self.kv:.1f} kV ({self.low_kv:.1f} to {self.high_kv:.1f})"
+        return tr(
+            "{kv:.1f} kV ({low:.1f} to {high:.1f})",
+            kv=self.kv,
+            low=self.low_kv,
+            high=self.high_kv,
+        )
 
 
 @dataclass(frozen=True, slots=True)
@@ -119,14 +127,20 @@ class SparkPath:
         """Return the same in plain words."""
         said = []
         if self.rotor is not None:
-            said.append(f"The rotor gap asks for about {self.rotor.words()}.")
+            said.append(
+                tr("The rotor gap asks for about {kilovolts}.", kilovolts=self.rotor.words())
+            )
         if self.plug is not None:
-            said.append(f"The plug gap asks for about {self.plug.words()}.")
+            said.append(tr("The plug gap asks for about {kilovolts}.", kilovolts=self.plug.words()))
         if self.larger is not None and self.sum is not None:
             low, high = self.larger.words(), self.sum.words()
             said.append(
-                f"With a full cylinder the coil must reach about {low}, the larger alone, "
-                f"to {high}, the sum; less load asks for less."
+                tr(
+                    "With a full cylinder the coil must reach about {low}, the larger "
+                    "alone, to {high}, the sum; less load asks for less.",
+                    low=low,
+                    high=high,
+                )
             )
         return (*said, *self.outside)
 
@@ -144,9 +158,9 @@ def spark_path(
     where it is not given.
     """
     under_cap = air or Air()
-    rotor, rotor_outside = gap_volts("rotor gap", rotor_gap, under_cap)
+    rotor, rotor_outside = gap_volts(tr("rotor gap"), rotor_gap, under_cap)
     squeezed = (intake or under_cap).compressed(compression_ratio)
-    plug, plug_outside = gap_volts("plug gap", plug_gap, squeezed)
+    plug, plug_outside = gap_volts(tr("plug gap"), plug_gap, squeezed)
     return SparkPath(rotor, plug, (*rotor_outside, *plug_outside))
 
 
@@ -163,7 +177,9 @@ def gap_volts(name: str, gap: Gap, air: Air) -> tuple[Volts | None, tuple[str, .
     low = air_breakdown_kv(gap.mm - gap.doubt_mm, air.pressure_kpa, air.temperature_c)
     if low is not None:
         return Volts(middle, low, high), ()
-    said = f"The {name} is known too roughly for a lower end: it may be almost closed."
+    said = tr(
+        "The {name} is known too roughly for a lower end: it may be almost closed.", name=name
+    )
     return Volts(middle, 0.0, high), (said,)
 
 
@@ -173,21 +189,45 @@ def change_sentence(before: SparkPath, after: SparkPath) -> str:
     Where one gap is unknown on both sides, the sentence is about the other one alone.
     """
     if before.sum and after.sum and before.larger and after.larger:
-        old = f"{before.larger.kv:.1f} to {before.sum.kv:.1f} kV"
-        new = f"{after.larger.kv:.1f} to {after.sum.kv:.1f} kV"
-        return f"The old parts asked the coil for about {old}; the new ones ask for about {new}."
-    gaps = (("rotor", before.rotor, after.rotor), ("plug", before.plug, after.plug))
-    for name, old_volts, new_volts in gaps:
-        if old_volts and new_volts:
-            asked = f"asked for about {old_volts.kv:.1f} kV with the old parts"
-            return f"The {name} gap {asked} and asks for about {new_volts.kv:.1f} kV with the new."
+        old = tr("{low:.1f} to {high:.1f} kV", low=before.larger.kv, high=before.sum.kv)
+        new = tr("{low:.1f} to {high:.1f} kV", low=after.larger.kv, high=after.sum.kv)
+        return tr(
+            "The old parts asked the coil for about {old}; the new ones ask for about {new}.",
+            old=old,
+            new=new,
+        )
+    if before.rotor and after.rotor:
+        return tr(
+            "The rotor gap asked for about {old:.1f} kV with the old parts and asks for about "
+            "{new:.1f} kV with the new.",
+            old=before.rotor.kv,
+            new=after.rotor.kv,
+        )
+    if before.plug and after.plug:
+        return tr(
+            "The plug gap asked for about {old:.1f} kV with the old parts and asks for about "
+            "{new:.1f} kV with the new.",
+            old=before.plug.kv,
+            new=after.plug.kv,
+        )
     return ""
 
 
 def _why_outside(name: str, gap: Gap, air: Air) -> str:
     if gap.mm <= 0:
-        return f"The {name} is closed: the parts touch, so there is no spark to reckon with."
-    size = f"The {name} of {gap.mm:.3g} mm"
+        return tr(
+            "The {name} is closed: the parts touch, so there is no spark to reckon with.", name=name
+        )
     if gap_times_pressure(gap.mm, air.pressure_kpa, air.temperature_c) < LEAST_BAR_CM:
-        return f"{size} in this air is too small for the formula, so no voltage is given."
-    return f"{size} in this air is too large for the formula, so no voltage is given."
+        return tr(
+            "The {name} of {mm:.3g} mm in this air is too small for the formula, so no voltage is "
+            "given.",
+            name=name,
+            mm=gap.mm,
+        )
+    return tr(
+        "The {name} of {mm:.3g} mm in this air is too large for the formula, so no voltage is "
+        "given.",
+        name=name,
+        mm=gap.mm,
+    )

@@ -6,6 +6,7 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.comparison import DimensionComparison, PairComparison, SideValue
 from desktop_app.parts_compared.reading import Side
 from desktop_app.parts_compared.spark import Gap
@@ -13,7 +14,7 @@ from desktop_app.parts_compared.spark import Gap
 ROTOR, CAP, PLUG = "distributor-rotor", "distributor-cap", "spark-plug"
 SPARK_KINDS = (ROTOR, CAP, PLUG)
 MM_PER_INCH = 25.4
-WOBBLE = "Shaft play and the cap's seat are not in its range."
+WOBBLE = tr("Shaft play and the cap's seat are not in its range.")
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,13 +64,34 @@ def rotor_gaps(pairs: Sequence[NumberedPair], gap_before: float | None = None) -
     if rotor is None or cap is None:
         return None
     tip, terminal = rotor[1], cap[1]
-    words = f"Rotor gap: terminal radius of pair {cap[0]} less tip radius of pair {rotor[0]}."
-    if terminal.removed is None or terminal.replacement is None:
-        side = "replacement" if terminal.removed is None else "removed cap"
-        words = f"{words[:-1]}; only the {side} was read and stands for both."
-    words = f"{words} {WOBBLE}"
+    words = f"{_taken_from(cap, rotor)} {WOBBLE}"
     taken = (_gap(terminal, tip, "removed"), _gap(terminal, tip, "replacement"))
     return GapsTaken(*taken, words) if any(taken) else None
+
+
+def _taken_from(
+    cap: tuple[int, DimensionComparison], rotor: tuple[int, DimensionComparison]
+) -> str:
+    """Say which pairs gave the rotor gap, and where one side of the cap stands for both."""
+    if cap[1].removed is None:
+        return tr(
+            "Rotor gap: terminal radius of pair {cap} less tip radius of pair {rotor}; only the "
+            "replacement was read and stands for both.",
+            cap=cap[0],
+            rotor=rotor[0],
+        )
+    if cap[1].replacement is None:
+        return tr(
+            "Rotor gap: terminal radius of pair {cap} less tip radius of pair {rotor}; only the "
+            "removed cap was read and stands for both.",
+            cap=cap[0],
+            rotor=rotor[0],
+        )
+    return tr(
+        "Rotor gap: terminal radius of pair {cap} less tip radius of pair {rotor}.",
+        cap=cap[0],
+        rotor=rotor[0],
+    )
 
 
 def in_millimetres(side: SideValue | None, unit: str) -> Gap | None:
@@ -85,7 +107,9 @@ def _plug_gaps(pair: NumberedPair) -> GapsTaken | None:
     if one is None or (one.removed is None and one.replacement is None):
         return None
     before, after = in_millimetres(one.removed, one.unit), in_millimetres(one.replacement, one.unit)
-    return GapsTaken(before, after, f"Plug gap: the gap readings of pair {pair.number}.")
+    return GapsTaken(
+        before, after, tr("Plug gap: the gap readings of pair {number}.", number=pair.number)
+    )
 
 
 def _measured(
@@ -120,8 +144,8 @@ def _from_given(
 ) -> GapsTaken:
     """Take the old gap as given; a longer tip closes it, a wider terminal circle opens it."""
     gap = Gap(before)
-    words = [f"Rotor gap before: {before:g} mm as given"]
-    for found, sign, name in ((rotor, -1.0, "tip radius"), (cap, 1.0, "terminal radius")):
+    words = [tr("Rotor gap before: {before:g} mm as given", before=before)]
+    for found, sign, name in ((rotor, -1.0, tr("tip radius")), (cap, 1.0, tr("terminal radius"))):
         if found is None or found[1].difference is None:
             continue
         scale = MM_PER_INCH if found[1].unit == "in" else 1.0
@@ -131,7 +155,9 @@ def _from_given(
             mm=gap.mm + sign * found[1].difference * scale,
             doubt_mm=math.hypot(gap.doubt_mm, doubt),
         )
-        words.append(f"after: changed by the {name} of pair {found[0]}")
+        words.append(
+            tr("after: changed by the {radius} of pair {number}", radius=name, number=found[0])
+        )
     if len(words) == 1:
-        words.append("after: the same, for nothing that changes it was read")
+        words.append(tr("after: the same, for nothing that changes it was read"))
     return GapsTaken(Gap(before), gap, f"{'; '.join(words)}. {WOBBLE}")

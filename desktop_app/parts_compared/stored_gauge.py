@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from sqlalchemy import Connection, Row, select
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.instruments.gauge_study import GaugeReading, study
 from desktop_app.parts_compared.stored import GaugeReading as ReadingRow
 from desktop_app.parts_compared.stored import GaugeStudy, Instrument
@@ -39,7 +40,9 @@ def read_study(connection: Connection, study_id: int) -> StudyKept:
     """Return a study; a ShopTrouble where there is none with this id."""
     row = connection.execute(select(GaugeStudy.__table__).where(GaugeStudy.id == study_id)).first()
     if row is None:
-        raise ShopTrouble("That gauge study is not in the record any more.", do="It may be undone.")
+        raise ShopTrouble(
+            tr("That gauge study is not in the record any more."), do=tr("It may be undone.")
+        )
     return _study(connection, row)
 
 

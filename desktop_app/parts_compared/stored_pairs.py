@@ -7,6 +7,7 @@ from typing import Any
 
 from sqlalchemy import Connection, func, select
 
+from desktop_app.language import tr
 from desktop_app.part_photos.stored import Photo
 from desktop_app.parts_compared import reading as values
 from desktop_app.parts_compared.instruments.instrument import Instrument as Tool
@@ -51,7 +52,9 @@ def read_pair(connection: Connection, pair_id: int) -> PairView:
     """Return a whole pair; a ShopTrouble where there is none with this id."""
     row = connection.execute(select(Pair.__table__).where(Pair.id == pair_id)).mappings().first()
     if row is None:
-        raise ShopTrouble("That pair is not in the record any more.", do="It may be undone.")
+        raise ShopTrouble(
+            tr("That pair is not in the record any more."), do=tr("It may be undone.")
+        )
     return PairView(
         **{**dict(row), "fitted": bool(row["fitted"])},
         **_readings(connection, pair_id),
@@ -272,5 +275,5 @@ def job_to_show(connection: Connection) -> tuple[int, str]:
         .order_by(Job.left_at.desc(), Job.id)
     ).first()
     if row is None:
-        raise ShopTrouble("No job of this shop has photos of both parts yet.")
+        raise ShopTrouble(tr("No job of this shop has photos of both parts yet."))
     return row[0], str(row[1])[:10]

@@ -8,6 +8,7 @@ from typing import NamedTuple
 
 from sqlalchemy import Connection, select
 
+from desktop_app.language import tr
 from desktop_app.part_photos.marks.mark import LENGTHS
 from desktop_app.part_photos.stored import Mark, PhotoScale
 from desktop_app.parts_compared.mark_doubt import MarkRead
@@ -49,7 +50,7 @@ def mark_read(deed: Deed, mark_id: int) -> MarkRead:
         .where(Mark.id == mark_id)
     ).first()
     if row is None:
-        raise ShopTrouble("That mark is not on the photo any more.", do="It may be undone.")
+        raise ShopTrouble(tr("That mark is not on the photo any more."), do=tr("It may be undone."))
     budget = _budget(row.budget)
     known = row.value is not None and (budget is not None or row.unit == "")
     return MarkRead(

@@ -10,6 +10,7 @@ from itertools import product
 
 from sqlalchemy import Connection, select
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.instruments.instrument import Instrument
 from desktop_app.parts_compared.pair_view import PairView
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
@@ -141,14 +142,18 @@ def _figures(text: str) -> dict[str, float]:
     try:
         return {str(name): float(value) for name, value in json.loads(text)["figures"].items()}
     except (ValueError, TypeError, KeyError, AttributeError) as error:
-        raise damaged(text, "the figures entered for parts that meet") from error
+        raise damaged(text, tr("the figures entered for parts that meet")) from error
 
 
 def _with_numbers(met: _Meeting, numbers: Mapping[int, int]) -> str:
     """Say the position with the pairs' numbers in their job, as "front left, pairs 1 and 3"."""
     counted = [str(number) for number in sorted(numbers[one] for one in met.ids)]
     first, last = counted[:-1], counted[-1]
-    said = f"pairs {', '.join(first)} and {last}" if first else f"pair {last}"
+    said = (
+        tr("pairs {first} and {last}", first=", ".join(first), last=last)
+        if first
+        else tr("pair {last}", last=last)
+    )
     return f"{met.place}, {said}" if met.place.strip() else said
 
 

@@ -8,6 +8,7 @@ from datetime import date
 
 from sqlalchemy import Connection, select
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.comparison import PairComparison
 from desktop_app.parts_compared.instruments.instrument import Instrument
 from desktop_app.parts_compared.pair_view import PairView
@@ -37,7 +38,7 @@ from desktop_app.shop_record.photo_files import PhotoFiles
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.tables import HistoryEntry
 
-MARKS = "marks on the photos (each with the uncertainty of its own budget)"
+MARKS = tr("marks on the photos (each with the uncertainty of its own budget)")
 
 
 def read_sheet(record: ShopRecord, job_id: int, kinds: Mapping[str, PartKind]) -> SheetFacts:

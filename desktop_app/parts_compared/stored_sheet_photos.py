@@ -8,10 +8,16 @@ from typing import TYPE_CHECKING
 
 from sqlalchemy import Connection
 
+from desktop_app.language import tr
 from desktop_app.part_photos.cut_out import cut_out
 from desktop_app.part_photos.kept_photo import KeptPhoto
 from desktop_app.part_photos.mark_lines import mark_lines
-from desktop_app.part_photos.mark_words import matters_unsaid, share_sentence, value_words
+from desktop_app.part_photos.mark_words import (
+    matters_unsaid,
+    method_words,
+    share_sentence,
+    value_words,
+)
 from desktop_app.part_photos.marks.mark import SIZED
 from desktop_app.part_photos.photo_pixels import photo_pixels
 from desktop_app.part_photos.stored_marks import KeptMark, KeptOverlay, marks_of_photos
@@ -46,17 +52,17 @@ PRINTED_PIXELS = 850
 LONGEST_LABEL = 44  # characters beside a mark
 # What a mark is called on the sheet where nobody named it; a plain length needs no word.
 UNNAMED = {
-    "bare-metal": "bare metal",
+    "bare-metal": tr("bare metal"),
     "circle": "⌀",
-    "angle": "angle",
-    "count": "count",
-    "parallel-distance": "between two lines",
-    "point-to-line": "point to line",
-    "round-bar": "bar ⌀",
+    "angle": tr("angle"),
+    "count": tr("count"),
+    "parallel-distance": tr("between two lines"),
+    "point-to-line": tr("point to line"),
+    "round-bar": tr("bar ⌀"),
 }
-UNREADABLE_OVERLAY = (
-    "How the new photo lies on the old one is damaged in the record, and so not shown. Lay them on "
-    "each other again."
+UNREADABLE_OVERLAY = tr(
+    "How the new photo lies on the old one is damaged in the record, and so not shown. "
+    "Lay them on each other again."
 )
 
 
@@ -160,7 +166,7 @@ def _take(photo: DrawnPhoto) -> MarksTake | None:
 
 def surface_printed(mark: KeptMark) -> SurfacePrinted:
     """Return a surface's share as a sentence, with its method and what to beware of."""
-    how = f"How: {mark.method}" if mark.method else ""
+    how = method_words(mark.method) if mark.method else ""
     said = (share_sentence(mark.value, mark.expanded_u, mark.method or ""), how, *mark.warnings)
     return SurfacePrinted(
         clipped(mark.mark.name.strip(), LONGEST_LABEL), " ".join(part for part in said if part)
@@ -218,17 +224,19 @@ def mark_printed(mark: KeptMark, photo: DrawnPhoto, length_unit: str, seen: Box)
         tuple((one, other) for one, other in map(shares, lines.sizes)),
         tuple((one, other) for one, other in map(shares, lines.arrows)),
         shares([lines.label_at])[0],
-        " ".join(part for part in (words, value, "(height not said)" * unsaid) if part),
+        " ".join(part for part in (words, value, tr("(height not said)") * unsaid) if part),
         unsaid,
     )
 
 
 def scaled_by(scale: PlaneScale, length_unit: str) -> str:
     """Say what gives a photo its millimetres, how the camera stood, and what to beware of."""
-    parts = ["bench card" if scale.source == "card" else "two points of a known length"]
+    parts = [tr("bench card") if scale.source == "card" else tr("two points of a known length")]
     if scale.tilt_deg is not None:
-        parts.append(f"camera {scale.tilt_deg:.0f}° off straight down")
+        parts.append(tr("camera {tilt:.0f}° off straight down", tilt=scale.tilt_deg))
     if scale.distance_mm is not None:
         unit, factor = shop_unit("mm", length_unit)
-        parts.append(f"{scale.distance_mm * factor:.3g} {unit} away")
+        parts.append(
+            tr("{distance:.3g} {unit} away", distance=scale.distance_mm * factor, unit=unit)
+        )
     return ". ".join((", ".join(parts), *(one.rstrip(".") for one in scale.warnings)))

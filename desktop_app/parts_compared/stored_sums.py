@@ -6,6 +6,7 @@ import json
 
 from sqlalchemy import Connection, select
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.bench_sums.bench_sum import SumKept
 from desktop_app.parts_compared.stored import KeptSum
 from desktop_app.parts_compared.stored_sets import SET_SUM
@@ -28,4 +29,4 @@ def _said(kept: str, sentence: str) -> tuple[str, str, str, tuple[tuple[str, str
         inputs = tuple((str(label), str(text)) for label, text in said["inputs"])
         return str(said["name"]), sentence, str(said["limit"]), inputs
     except (ValueError, TypeError, KeyError) as error:
-        raise damaged(kept, "the inputs of a bench sum") from error
+        raise damaged(kept, tr("the inputs of a bench sum")) from error

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.bench_sums.bench_sum import BenchSum
 from desktop_app.parts_compared.stored import KeptSum
 from desktop_app.shop_record.deed import Deed, Done
@@ -23,15 +24,15 @@ def keep_sum(record: ShopRecord, job_id: int, sum_id: str, result: BenchSum) -> 
             sentence=result.sentence,
         )
 
-    return record.do(f"Keep the sum {result.name}", work)
+    return record.do(tr("Keep the sum {name}", name=result.name), work)
 
 
 def print_sum(record: ShopRecord, kept_id: int, on_sheet: bool) -> Done:
     """Say whether a kept sum is printed on the sheet."""
-    words = "Put the sum on the sheet" if on_sheet else "Leave the sum off the sheet"
+    words = tr("Put the sum on the sheet") if on_sheet else tr("Leave the sum off the sheet")
     return record.do(words, lambda deed: deed.change(KeptSum, kept_id, on_sheet=int(on_sheet)))
 
 
 def take_sum_out(record: ShopRecord, kept_id: int) -> Done:
     """Take a kept sum out."""
-    return record.do("Take the sum out", lambda deed: deed.remove(KeptSum, kept_id))
+    return record.do(tr("Take the sum out"), lambda deed: deed.remove(KeptSum, kept_id))

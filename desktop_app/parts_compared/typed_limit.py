@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.in_shop_unit import shop_unit
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension
 from desktop_app.parts_compared.readings_typed import read_readings
@@ -16,7 +17,9 @@ def read_limit(text: str, dimension: Dimension, length_unit: str) -> float | Non
     """
     read = read_readings(text, dimension, length_unit)
     if len(read) > 1:
-        raise ShopTrouble(f"“{text.strip()}” is more than one limit.", do="Type one number.")
+        raise ShopTrouble(
+            tr("“{text}” is more than one limit.", text=text.strip()), do=tr("Type one number.")
+        )
     return read[0][0] if read else None
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 import re
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.part_kinds.part_kind import Span
 from desktop_app.shop_record.trouble import ShopTrouble
 
@@ -63,7 +64,10 @@ def accepted_value(value: float, unit: str, text: str = "") -> float:
     if not math.isfinite(value) or abs(value) > _LARGEST:
         raise _refused(shown, unit)
     if value < 0 and unit not in _SIGNED:
-        raise ValueRefused(f"'{shown}' is below zero.", do=f"Accepted: {what_is_accepted(unit)}.")
+        raise ValueRefused(
+            tr("'{shown}' is below zero.", shown=shown),
+            do=tr("Accepted: {accepted}.", accepted=what_is_accepted(unit)),
+        )
     if unit == "n" and value != int(value):
         raise _refused(shown, unit)
     return value
@@ -72,12 +76,12 @@ def accepted_value(value: float, unit: str, text: str = "") -> float:
 def what_is_accepted(unit: str) -> str:
     """Return in a few words what may be typed for this unit."""
     if unit == "n":
-        return "a whole number, zero or more"
+        return tr("a whole number, zero or more")
     if unit == "mm":
-        return (
+        return tr(
             'millimetres like 12.7 or 12,7, inches like 0.500 in or 1/2", or a sum like 0.30+0.15'
         )
-    return f"a number in {unit}, like 12.7"
+    return tr("a number in {unit}, like 12.7", unit=unit)
 
 
 def unit_question(value: float, other: float | None, typical: Span | None = None) -> str | None:
@@ -90,13 +94,19 @@ def unit_question(value: float, other: float | None, typical: Span | None = None
     for factor in (25.4, 1 / 25.4):
         if other is not None and other > 0:
             if abs(math.log(value * factor / other)) < _NEAR:
-                return (
-                    f"{value:g} mm here and {other:g} mm on the other part are about 25.4 times "
-                    "apart. Was one of them read in inches?"
+                return tr(
+                    "{value:g} mm here and {other:g} mm on the other part are about "
+                    "25.4 times apart. Was one of them read in inches?",
+                    value=value,
+                    other=other,
                 )
         elif _belongs(value, factor, typical):
-            meant = "inches" if factor > 1 else "already millimetres"
-            return f"{value:g} mm is unusual for this part. Were those {meant}?"
+            if factor > 1:
+                return tr("{value:g} mm is unusual for this part. Were those inches?", value=value)
+            return tr(
+                "{value:g} mm is unusual for this part. Were those already millimetres?",
+                value=value,
+            )
     return None
 
 
@@ -123,5 +133,6 @@ def _number(part: str, text: str, unit: str) -> float:
 def _refused(text: str, unit: str) -> ValueRefused:
     shown = text if len(text) <= _LONGEST else text[:37] + "..."
     return ValueRefused(
-        f"'{shown}' can't be understood as a value.", do=f"Accepted: {what_is_accepted(unit)}."
+        tr("'{shown}' can't be understood as a value.", shown=shown),
+        do=tr("Accepted: {accepted}.", accepted=what_is_accepted(unit)),
     )

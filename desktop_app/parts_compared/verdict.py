@@ -6,6 +6,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from functools import partial
 
+from desktop_app.language import tr
 from desktop_app.parts_compared import dimension_sentence as sentence
 from desktop_app.parts_compared.comparison import (
     DimensionComparison,
@@ -111,7 +112,7 @@ def _judge_difference(
         )
     )
     if verdict == "turned" and looks_mirrored(dimension, old.mean, new.mean):
-        said += " It looks like the mirror image of the old one."
+        said += tr(" It looks like the mirror image of the old one.")
     result = bare_result(dimension, _shown(old), _shown(new), verdict, said)
     return replace(
         result,

@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from typing import Any
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.date_order import read_day
 from desktop_app.records_exchanged.number_words import odometer_in, signs_of
 from desktop_app.records_exchanged.question import Question
@@ -13,7 +14,7 @@ from desktop_app.records_exchanged.survey import Survey
 from desktop_app.repair_jobs.odometer_questions import day_in_words
 
 UNIT = "odometer_unit"
-_UNITS = {"mi": "miles", "km": "kilometres"}
+_UNITS = {"mi": tr("miles"), "km": tr("kilometres")}
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,12 +69,18 @@ def _unit_question(found: Survey) -> Question | None:
     for row, cells in found.first_rows:
         read = odometer_in(cells[column].strip()) if column < len(cells) else None
         if read is not None and not read[1]:
-            says = f"“{cells[column].strip()}” says no unit, nor does the header “{header}”."
+            says = tr(
+                "“{cell}” says no unit, nor does the header “{header}”.",
+                cell=cells[column].strip(),
+                header=header,
+            )
             return Question(UNIT, tuple(_UNITS), row, cells[column].strip(), says)
         seen = seen or read is not None
     if seen:
         return None
-    says = f"The header “{header}” says no unit, and the first rows have no odometer."
+    says = tr(
+        "The header “{header}” says no unit, and the first rows have no odometer.", header=header
+    )
     return Question(UNIT, tuple(_UNITS), found.header_row, header, says)
 
 
@@ -81,12 +88,12 @@ def _day_words(text: str, order: Any) -> str:
     try:
         day = read_day(text, order)
     except ValueError:
-        return f"{order}: no day at all"
-    return f"{order}: {day_in_words(day)}" if day is not None else str(order)
+        return tr("{order}: no day at all", order=tr(order))
+    return f"{tr(order)}: {day_in_words(day)}" if day is not None else tr(order)
 
 
 def _number_words(text: str, sign: Any) -> str:
     ways = signs_of(text)
     if sign not in ways:
-        return f"a decimal {sign}: no number at all"
-    return f"a decimal {sign}: {ways[sign].normalize():f}"
+        return tr("a decimal {sign}: no number at all", sign=tr(sign))
+    return tr("a decimal {sign}: {number:f}", sign=tr(sign), number=ways[sign].normalize())

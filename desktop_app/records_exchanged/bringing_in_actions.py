@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from pathlib import Path
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.import_actions import import_rows
 from desktop_app.records_exchanged.import_told import ImportTold
 from desktop_app.records_exchanged.read_table import Table
@@ -29,10 +30,14 @@ def bring_in(
     rows = table.found.rows
 
     def told(read: int) -> None:
-        words = "finishing" if read >= rows else f"{read:,} of {rows:,} rows"
+        words = (
+            tr("finishing")
+            if read >= rows
+            else tr("{read:,} of {rows:,} rows", read=read, rows=rows)
+        )
         tell(Step(min(read, rows), max(1, rows), words))
 
-    tell(Step(0, max(1, rows), f"0 of {rows:,} rows"))
+    tell(Step(0, max(1, rows), tr("0 of {rows:,} rows", rows=rows)))
     name = table.source.name
     return import_rows(record, table, name, reads(), told, dry_run=dry_run, backing_up=tell)
 
@@ -41,8 +46,8 @@ def write_turned_away(table: Table, told: ImportTold, source: Path, to: Path) ->
     """Write the rows that were turned away, each with its reason; never over their own file."""
     if to.exists() and to.samefile(source):
         raise ShopTrouble(
-            f"{to.name} is the file that the rows came from.",
-            kept="It was left as it is.",
-            do="Name another file.",
+            tr("{file} is the file that the rows came from.", file=to.name),
+            kept=tr("It was left as it is."),
+            do=tr("Name another file."),
         )
     write_rejected(table, told.whys(), to)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.blank_words import says_nothing
 from desktop_app.repair_jobs.trouble_code import codes_in
 
@@ -28,7 +29,10 @@ def read_codes(text: str, words_kept: bool = False) -> tuple[str, ...]:
     for word in _PARTED.split(without):
         if word and not codes_in(word):
             raise ValueError(
-                f"“{word[:40]}” is not a trouble code. One is P, C, B or U and four figures, "
-                "such as P0300; part several by spaces, commas or semicolons."
+                tr(
+                    "“{word}” is not a trouble code. One is P, C, B or U and four figures, "
+                    "such as P0300; part several by spaces, commas or semicolons.",
+                    word=word[:40],
+                )
             )
     return codes

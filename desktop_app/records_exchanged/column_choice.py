@@ -4,16 +4,26 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
+from desktop_app.language import marked, tr
 from desktop_app.records_exchanged.column_guess import Columns
 from desktop_app.records_exchanged.column_map import GATHERED
 from desktop_app.records_exchanged.everyday_headers import FIELDS, HEADERS, header_words
 
+# The fields of everyday_headers, as they are said.
+FIELD_WORDS = (
+    *(marked("job number"), marked("opened on"), marked("closed on"), marked("plate")),
+    *(marked("vehicle"), marked("odometer"), marked("odometer unit"), marked("technician")),
+    *(marked("concern"), marked("cause"), marked("correction"), marked("codes")),
+    *(marked("system"), marked("part kind"), marked("part number"), marked("supplier")),
+    *(marked("part origin"), marked("price"), marked("hours"), marked("return of")),
+    marked("judgement"),
+)
 Chosen = Mapping[str, tuple[int, ...]]
 
 
 def field_words(field: str) -> str:
     """Return a field as it is said: "job number", "VIN"."""
-    return "VIN" if field == "vin" else field.replace("_", " ")
+    return "VIN" if field == "vin" else tr(field.replace("_", " "))
 
 
 def fields_of(columns: Chosen, column: int) -> tuple[str, ...]:
@@ -43,8 +53,8 @@ def how_sure(headers: Sequence[str], columns: Chosen, column: int) -> str:
     field = fields_of(columns, column)[0]
     name = header_words(headers[column])
     if name == HEADERS[field][0]:
-        return "sure"
+        return tr("sure")
     rivals = (i for i in range(len(headers)) if i not in columns[field])
     if any(header_words(headers[i]) in HEADERS[field] for i in rivals):
-        return "a guess"
-    return "likely" if name in HEADERS[field] or field in GATHERED else "a guess"
+        return tr("a guess")
+    return tr("likely") if name in HEADERS[field] or field in GATHERED else tr("a guess")

@@ -18,6 +18,7 @@ from dataclasses import dataclass, field
 from types import MappingProxyType
 from typing import Any, Literal, get_args
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.date_words import DateOrder
 from desktop_app.records_exchanged.everyday_headers import FIELDS
 from desktop_app.records_exchanged.number_words import DecimalSign
@@ -60,17 +61,21 @@ def read_map(text: str, file: str) -> ColumnMap:
     try:
         data = toml_values(text)
     except (ValueError, RecursionError) as error:
-        raise ShopTrouble(f"{file} can't be read as TOML: {str(error)[:200]}.") from error
+        raise ShopTrouble(
+            tr("{file} can't be read as TOML: {reason}.", file=file, reason=str(error)[:200])
+        ) from error
     known = {"columns", "left_out", "header_row", *_CHOICES, *_TEXTS}
     for key in data:
         if key not in known:
-            raise _refused(file, key, f"is not known. Known are {', '.join(sorted(known))}.")
+            raise _refused(
+                file, key, tr("is not known. Known are {known}.", known=", ".join(sorted(known)))
+            )
     for key, choices in _CHOICES.items():
         if key in data and data[key] not in choices:
-            raise _refused(file, key, f"is one of {', '.join(choices)}.")
+            raise _refused(file, key, tr("is one of {choices}.", choices=", ".join(choices)))
     for key in _TEXTS:
         if key in data and not (isinstance(data[key], str) and data[key]):
-            raise _refused(file, key, "is a text.")
+            raise _refused(file, key, tr("is a text."))
     _check_reading(data, file)
     return ColumnMap(
         columns=MappingProxyType(_columns(data.get("columns", {}), file)),
@@ -83,28 +88,34 @@ def _check_reading(data: dict[str, Any], file: str) -> None:
     """Refuse what no file can be read with."""
     row = data.get("header_row", 1)
     if type(row) is not int or not 1 <= row <= 1000:
-        raise _refused(file, "header_row", "is a row from 1 to 1000.")
+        raise _refused(file, "header_row", tr("is a row from 1 to 1000."))
     if len(data.get("delimiter", ",")) != 1 or data.get("delimiter") in ("\n", "\r", '"'):
-        raise _refused(file, "delimiter", "is one sign, such as ; or a tab.")
+        raise _refused(file, "delimiter", tr("is one sign, such as ; or a tab."))
     try:
         b"a".decode(data.get("encoding", "utf-8"))
     except (LookupError, ValueError):
-        says = "is the name of one, such as utf-8 or cp1252."
+        says = tr("is the name of one, such as utf-8 or cp1252.")
         raise _refused(file, "encoding", says) from None
 
 
 def _columns(data: object, file: str) -> dict[str, tuple[str, ...]]:
     if not isinstance(data, dict):
-        raise _refused(file, "columns", 'is a table: [columns], then lines such as plate = "Reg".')
+        raise _refused(
+            file, "columns", tr('is a table: [columns], then lines such as plate = "Reg".')
+        )
     columns: dict[str, tuple[str, ...]] = {}
     for name, said in data.items():
         if name not in FIELDS:
-            raise _refused(file, f"columns.{name}", f"is not known. Known are {', '.join(FIELDS)}.")
+            raise _refused(
+                file,
+                f"columns.{name}",
+                tr("is not known. Known are {known}.", known=", ".join(FIELDS)),
+            )
         headers = said if isinstance(said, list) else [said]
         if not headers or not all(isinstance(h, str) and h.strip() for h in headers):
-            raise _refused(file, f"columns.{name}", "is the header of a column of your file.")
+            raise _refused(file, f"columns.{name}", tr("is the header of a column of your file."))
         if len(headers) > 1 and name not in GATHERED:
-            raise _refused(file, f"columns.{name}", "is read from one column only.")
+            raise _refused(file, f"columns.{name}", tr("is read from one column only."))
         columns[name] = tuple(headers)
     return columns
 
@@ -113,8 +124,12 @@ def _left_out(said: object, file: str) -> tuple[str, ...] | Literal["all others"
     if said == ALL_OTHERS:
         return ALL_OTHERS
     if not isinstance(said, list) or not all(isinstance(h, str) and h.strip() for h in said):
-        says = f'is a list of headers of your file, such as ["Total"], or "{ALL_OTHERS}".'
-        raise _refused(file, "left_out", f"{says} It stands above [columns].")
+        says = tr(
+            'is a list of headers of your file, such as ["Total"], or "{all_others}". '
+            "It stands above [columns].",
+            all_others=ALL_OTHERS,
+        )
+        raise _refused(file, "left_out", says)
     return tuple(said)
 
 

@@ -7,13 +7,14 @@ from collections import deque
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.table_shape import TableShape
 from desktop_app.records_exchanged.text_lines import CUT, TextLines
 
 LONGEST_CELL = 32_767  # what a cell of a workbook holds (ECMA-376)
 MOST_LINES_IN_A_ROW = 1_000
 _BATCH = 100  # lines at a time: the csv module alone is several times as fast as a look at each
-_NO_ROW = "The line is too long to be a row."
+_NO_ROW = tr("The line is too long to be a row.")
 _WIDE = 6  # in a table as wide as this, a line of a cell that has all its delimiters is a row
 
 
@@ -129,7 +130,7 @@ class CsvRows:
         cells = first.rstrip("\r\n").split(self._shape.delimiter)
         if "field larger" in str(error) and len(self._taken) == 1:
             return Broken([cell[:LONGEST_CELL] for cell in cells], _too_long())
-        return Broken(cells, "A quotation mark is not closed, or not doubled inside a cell.")
+        return Broken(cells, tr("A quotation mark is not closed, or not doubled inside a cell."))
 
 
 def is_blank(cells: Sequence[str]) -> bool:
@@ -144,13 +145,13 @@ def _no_values(cells: Sequence[str]) -> dict[int, str]:
 
 
 def _too_long() -> str:
-    return f"A cell has more than {LONGEST_CELL:,} letters."
+    return tr("A cell has more than {most:,} letters.", most=LONGEST_CELL)
 
 
 def _nul_says(cell: str) -> str:
     """Say what a NUL byte is about; the reader of workbooks marks by it what is no value."""
     if cell.startswith("\0="):
-        return "A formula has no result stored with it; it is not worked out here."
+        return tr("A formula has no result stored with it; it is not worked out here.")
     if cell.startswith("\0#"):
-        return f"The spreadsheet shows an error here ({cell[1:20]})."
-    return "A cell holds a NUL byte."
+        return tr("The spreadsheet shows an error here ({error}).", error=cell[1:20])
+    return tr("A cell holds a NUL byte.")

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from datetime import date
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.blank_words import is_no_day
 from desktop_app.records_exchanged.date_words import (
     DATE_ORDERS,
@@ -32,12 +33,14 @@ def read_day(text: str, order: DateOrder | None) -> date | None:
     if order in ways:
         return whole_day(*ways[order])
     if not ways:
-        raise ValueError("The calendar has no such day.")
+        raise ValueError(tr("The calendar has no such day."))
     if order is not None:
-        raise ValueError(f"The days of this file are read {order}, and so this is none.")
+        raise ValueError(
+            tr("The days of this file are read {order}, and so this is none.", order=tr(order))
+        )
     days = {whole_day(*way) for way in _long_years_first(ways)}
     if len(days) > 1:
-        raise ValueError("This day can be read in several ways.")
+        raise ValueError(tr("This day can be read in several ways."))
     return days.pop()
 
 
@@ -45,7 +48,10 @@ def still_to_come(day: date, today: date) -> str:
     """Return why a day can't be one of a job that is written down; nothing where it can."""
     if day <= today:
         return ""
-    return f"This day is still to come: by the clock of this computer it is {today.isoformat()}."
+    return tr(
+        "This day is still to come: by the clock of this computer it is {today}.",
+        today=today.isoformat(),
+    )
 
 
 def _long_years_first(
@@ -122,16 +128,24 @@ class OrderSeen:
 def _question(
     text: str, row: int, ways: dict[DateOrder, tuple[int, int, int]], mixed: bool
 ) -> Question:
-    readings = " or ".join(_said(way) for way in dict.fromkeys(ways.values()))
+    readings = tr(" or ").join(_said(way) for way in dict.fromkeys(ways.values()))
     why = (
-        "the other days of the file contradict each other" if mixed else "no other day of it tells"
+        tr("the other days of the file contradict each other")
+        if mixed
+        else tr("no other day of it tells")
     )
     choices = tuple(order for order in DATE_ORDERS if order in ways)
-    return Question("date_order", choices, row, text, f"“{text}” may be {readings}; {why}.")
+    return Question(
+        "date_order",
+        choices,
+        row,
+        text,
+        tr("“{text}” may be {readings}; {why}.", text=text, readings=readings, why=why),
+    )
 
 
 def _said(way: tuple[int, int, int]) -> str:
     try:
         return whole_day(*way).isoformat()
     except ValueError:
-        return "no day at all"
+        return tr("no day at all")

@@ -7,8 +7,14 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 from typing import Literal
 
+from desktop_app.language import marked, tr
+
 DateOrder = Literal["day first", "month first", "year first"]
-DATE_ORDERS: tuple[DateOrder, ...] = ("day first", "month first", "year first")
+DATE_ORDERS: tuple[DateOrder, ...] = (
+    marked("day first"),
+    marked("month first"),
+    marked("year first"),
+)
 
 FIRST_YEAR, LAST_YEAR = 1950, 2100
 # Excel counts days from 1899-12-30 (ECMA-376 part 1, 18.17.4.1, dates after February 1900).
@@ -106,17 +112,24 @@ def day_in(text: str) -> date | DayFigures:
         return _compact(text)
     if (match := _SERIAL.fullmatch(text)) and int(match[1]) in _SERIALS:
         return SERIAL_START + timedelta(days=int(match[1]))
-    raise ValueError("This is not a day. Write it like 2025-03-04.")
+    raise ValueError(tr("This is not a day. Write it like 2025-03-04."))
 
 
 def whole_day(year: int, month: int, day: int) -> date:
     """Return the day of a year of four figures; a ValueError where there is none."""
     if not FIRST_YEAR <= year <= LAST_YEAR:
-        raise ValueError(f"The year {year} is not between {FIRST_YEAR} and {LAST_YEAR}.")
+        raise ValueError(
+            tr(
+                "The year {year} is not between {first} and {last}.",
+                year=year,
+                first=FIRST_YEAR,
+                last=LAST_YEAR,
+            )
+        )
     try:
         return date(year, month, day)
     except ValueError:
-        raise ValueError("The calendar has no such day.") from None
+        raise ValueError(tr("The calendar has no such day.")) from None
 
 
 def _full_year(two_figures: int) -> int:
@@ -133,7 +146,7 @@ def _named(year: str, month: str, day: str) -> date:
         if word.startswith(starts):
             figures = int(year.lstrip("'"))
             return whole_day(figures if len(year) == 4 else _full_year(figures), number, int(day))
-    raise ValueError(f"“{month[:20]}” is not a month's name.")
+    raise ValueError(tr("“{month}” is not a month's name.", month=month[:20]))
 
 
 def _compact(text: str) -> date | DayFigures:

@@ -6,6 +6,7 @@ from collections import Counter
 from collections.abc import Mapping
 from decimal import Decimal
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.number_words import (
     DECIMAL_SIGNS,
     DecimalSign,
@@ -78,6 +79,13 @@ class SignSeen:
         if self._unclear is None:
             return None, None
         figures, row, ways = self._unclear
-        why = "no other number of the file tells" if self._left else "the file has both signs"
-        says = f"“{figures}” may be {' or '.join(ways)}; {why}."
+        why = (
+            tr("no other number of the file tells") if self._left else tr("the file has both signs")
+        )
+        says = tr(
+            "“{figures}” may be {ways}; {why}.",
+            figures=figures,
+            ways=tr(" or ").join(ways),
+            why=why,
+        )
         return None, Question("decimal_sign", DECIMAL_SIGNS, row, figures, says)

@@ -8,6 +8,7 @@ from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.everyday_headers import FIELDS
 from desktop_app.records_exchanged.export_cells import cells_of
 from desktop_app.records_exchanged.export_folder_actions import ExportFolder, export_folder
@@ -77,7 +78,7 @@ def export_everything(record: ShopRecord, to: Path) -> Generator[Step, None, Exp
     told = ExportTold(to)
     with export_folder(to) as (folder, beside), _copy_of(record, beside) as copy:
         progress = _Progress(copy)
-        yield progress.step("copied the record")
+        yield progress.step(tr("copied the record"))
         yield from _jobs(copy, folder, told, progress)
         yield from _tables(copy, folder, told, progress)
         yield from _photos(copy, folder, told, progress, record)
@@ -128,7 +129,7 @@ def _jobs(copy: ShopRecord, folder: ExportFolder, told: ExportTold, progress: _P
     with copy.reading() as connection:
         before = 0
         for _ in folder.write_rows(JOBS, FIELDS, pieces(connection)):
-            yield progress.step("writing the jobs", told.jobs - before)
+            yield progress.step(tr("writing the jobs"), told.jobs - before)
             before = told.jobs
 
 
@@ -140,7 +141,7 @@ def _tables(copy: ShopRecord, folder: ExportFolder, told: ExportTold, progress: 
         table, rows = history_table(), history_rows(connection)
         told.history_entries = yield from _table(folder, HISTORY, table, rows, progress)
         for _ in folder.write_rows(IDS_GIVEN, IDS_COLUMNS, [ids_given(connection)]):
-            yield progress.step("writing the tables", 0)
+            yield progress.step(tr("writing the tables"), 0)
 
 
 def _table(
@@ -150,7 +151,7 @@ def _table(
     header = [rule.name for rule in rules]
     count = 0
     for rows in folder.write_rows(file, header, (cells_of(piece, rules) for piece in pieces)):
-        yield progress.step(f"writing {file}", rows - count)
+        yield progress.step(tr("writing {file}", file=file), rows - count)
         count = rows
     return count
 
@@ -165,7 +166,9 @@ def _photos(
     def written(photo: PhotoTold) -> tuple[int, str, str]:
         name = folder.copy_photo(record.photos.path(photo.sha256), photo.file, photo.sha256)
         if name is None:
-            told.missing.append(f"photo {photo.sha256[:12]} of job {photo.job}")
+            told.missing.append(
+                tr("photo {hash} of job {job}", hash=photo.sha256[:12], job=photo.job)
+            )
         else:
             told.photos += 1
         return photo.id, photo.sha256, name or ""
@@ -173,4 +176,4 @@ def _photos(
     with copy.reading() as connection:
         pieces = ([written(photo)] for photo in photos_told(connection))
         for _ in folder.write_rows(PHOTO_FILES, PHOTO_COLUMNS, pieces):
-            yield progress.step("copying the photos", _Progress.ROWS_A_PHOTO)
+            yield progress.step(tr("copying the photos"), _Progress.ROWS_A_PHOTO)

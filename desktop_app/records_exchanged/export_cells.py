@@ -13,6 +13,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from typing import Any, Literal
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.formula_text import guarded, unguarded
 
 MOST_WHOLE = 2**63 - 1
@@ -71,12 +72,12 @@ def read_cell(cell: str, rule: CellRule) -> str | int | float | None:
         return unguarded(cell)
     if rule.kind == "whole":
         if not _WHOLE.fullmatch(cell) or abs(int(cell)) > MOST_WHOLE:
-            raise ValueError("Accepted: a whole number.")
+            raise ValueError(tr("Accepted: a whole number."))
         return int(cell)
     try:
         number = float(cell) if cell.isascii() and "_" not in cell else math.nan
     except ValueError:
         number = math.nan
     if not math.isfinite(number):
-        raise ValueError("Accepted: a number such as 1.25.")
+        raise ValueError(tr("Accepted: a number such as 1.25."))
     return number

@@ -12,6 +12,7 @@ from contextlib import contextmanager
 from pathlib import Path
 from typing import Any, BinaryIO
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.export_names import CHECKSUMS, with_whole_hash
 from desktop_app.shop_record.trouble import ShopTrouble
 
@@ -133,9 +134,13 @@ def export_folder(to: Path) -> Iterator[tuple[ExportFolder, Path]]:
         inside.rename(to)
     except OSError as error:
         raise ShopTrouble(
-            f"The export {to} was not written: {error.strerror or error}.",
-            kept="The shop is as it was.",
-            do="Make room or name another place.",
+            tr(
+                "The export {folder} was not written: {reason}.",
+                folder=to,
+                reason=error.strerror or error,
+            ),
+            kept=tr("The shop is as it was."),
+            do=tr("Make room or name another place."),
         ) from error
     finally:
         shutil.rmtree(beside, ignore_errors=True)
@@ -144,7 +149,7 @@ def export_folder(to: Path) -> Iterator[tuple[ExportFolder, Path]]:
 def _refuse_what_is_there(to: Path) -> None:
     if to.exists() and (not to.is_dir() or any(to.iterdir())):
         raise ShopTrouble(
-            f"{to} is there already and not empty.",
-            kept="It was left as it is.",
-            do="Name a new or an empty folder.",
+            tr("{folder} is there already and not empty.", folder=to),
+            kept=tr("It was left as it is."),
+            do=tr("Name a new or an empty folder."),
         )

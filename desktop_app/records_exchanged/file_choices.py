@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import replace
 from types import MappingProxyType
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.asked_once import answered, open_questions
 from desktop_app.records_exchanged.column_choice import fields_of, how_sure, with_column
 from desktop_app.records_exchanged.column_guess import Columns
@@ -64,7 +65,7 @@ class FileChoices:
         if not fields_of(found.columns, column):
             return ""
         if column in self._by_hand:
-            return "chosen"
+            return tr("chosen")
         if self.kept is not None:
-            return "as last time"
+            return tr("as last time")
         return how_sure(found.headers, found.columns, column)

@@ -5,6 +5,7 @@ from __future__ import annotations
 import hashlib
 from collections.abc import Sequence
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.column_guess import Columns, guessed_columns
 from desktop_app.records_exchanged.column_map import ALL_OTHERS, ColumnMap
 from desktop_app.records_exchanged.everyday_headers import header_words
@@ -15,7 +16,10 @@ MOST_COLUMNS = 256
 
 
 def named_headers(cells: Sequence[str]) -> tuple[str, ...]:
-    """Return a name for each column: its header, "column C" for an empty one, "Code (2)" twice."""
+    """Return a name for each column: its header, "column C" for an empty one, "Code (2)" twice.
+
+    A map names columns so, whatever language is spoken.
+    """
     names: list[str] = []
     seen: set[str] = set()
     for index, cell in enumerate(cells):
@@ -55,21 +59,29 @@ def columns_of(
     exact = {header: index for index, header in enumerate(headers)}
     alike = {header_words(header): index for index, header in reversed(list(enumerate(headers)))}
 
-    def at(header: str, what_for: str) -> int:
+    def at(header: str, field: str = "") -> int:
         name = " ".join(header.split())
         index = exact.get(name, alike.get(header_words(name)))
         if index is None:
             there = ", ".join(headers)[:300]
             raise ShopTrouble(
-                f"{file} has no column “{name[:60]}” {what_for}.", do=f"It has: {there}."
+                tr(
+                    "{file} has no column “{name}” for {field}.",
+                    file=file,
+                    name=name[:60],
+                    field=field,
+                )
+                if field
+                else tr("{file} has no column “{name}” to leave out.", file=file, name=name[:60]),
+                do=tr("It has: {there}.", there=there),
             )
         return index
 
     laid_down = {
-        field: tuple(at(header, f"for {field}") for header in wanted)
+        field: tuple(at(header, field) for header in wanted)
         for field, wanted in column_map.columns.items()
     }
     if column_map.left_out == ALL_OTHERS:
         return laid_down
-    left_out = {at(each, "to leave out") for each in column_map.left_out}
+    left_out = {at(each) for each in column_map.left_out}
     return guessed_columns(headers, rows, laid_down, left_out)

@@ -7,6 +7,7 @@ from collections.abc import Callable, Iterable
 from contextlib import closing
 from pathlib import Path
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.import_told import ImportTold, Told
 from desktop_app.records_exchanged.job_row import JobRow, RowRejected
 from desktop_app.records_exchanged.row_words import Moments
@@ -63,7 +64,7 @@ def import_rows(
         told(read)
 
     written = False
-    words, long = f"Import {file}", LongWriting(record.folder)
+    words, long = tr("Import {file}", file=file), LongWriting(record.folder)
     try:
         with rows_beside(rows, reads) as (these, read_with), no_walk_through_everything(), long:
             written = record.do(words, work).seq is not None
@@ -91,7 +92,7 @@ def _back_up(record: ShopRecord, tell: Callable[[Step], None]) -> Path | None:
     with record.reading() as connection:
         if not has_jobs(connection):
             return None
-    with closing(backup_before(record, "an import")) as steps:
+    with closing(backup_before(record, tr("an import"))) as steps:
         while True:
             try:
                 tell(next(steps))

@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any, Literal
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.job_row import JobRow, RowRejected
 
 Outcome = Literal["added", "unchanged", "updated"]
@@ -78,7 +79,7 @@ class ImportTold:
 
 def rows_said(count: int) -> str:
     """Return a number of rows as it is said: "1 row", "1,204 rows"."""
-    return f"{count:,} {'row' if count == 1 else 'rows'}"
+    return tr("1 row") if count == 1 else tr("{rows:,} rows", rows=count)
 
 
 def outcome_of(first: Outcome, *others: Outcome) -> Outcome:

@@ -6,6 +6,7 @@ from contextlib import ExitStack
 from dataclasses import dataclass, replace
 from pathlib import Path
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.column_map import ColumnMap
 from desktop_app.records_exchanged.map_actions import kept_map
 from desktop_app.records_exchanged.reading_actions import open_source
@@ -92,5 +93,7 @@ def _as_kept(first: Looked, maps: Path, progress: Progress | None) -> Looked:
         )
         again = look(first.opened.path, wanted, maps, first.opened, progress, kept_too=False)
     except ShopTrouble as trouble:
-        return replace(first, said=f"The map kept from before was not taken: {trouble.what}")
+        return replace(
+            first, said=tr("The map kept from before was not taken: {why}", why=trouble.what)
+        )
     return replace(again, key=first.key, kept=kept)

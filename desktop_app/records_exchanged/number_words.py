@@ -6,10 +6,11 @@ import re
 from decimal import ROUND_HALF_UP, Decimal
 from typing import Literal
 
+from desktop_app.language import marked, tr
 from desktop_app.records_exchanged.blank_words import says_nothing
 
 DecimalSign = Literal["point", "comma"]
-DECIMAL_SIGNS: tuple[DecimalSign, ...] = ("point", "comma")
+DECIMAL_SIGNS: tuple[DecimalSign, ...] = (marked("point"), marked("comma"))
 
 MOST_CENTS = 100_000_000_00
 MOST_HOURS = 10_000
@@ -78,14 +79,14 @@ def read_cents(text: str, sign: DecimalSign | None) -> int | None:
     if says_nothing(bare):
         return None
     if bare[0] in "-(−–":
-        raise ValueError("A price is not below zero.")
+        raise ValueError(tr("A price is not below zero."))
     found = money_in(bare)
     if found is None:
-        raise ValueError("This is not an amount of money. Write it like 120.50.")
-    value = _valued(found[0], sign, "an amount of money")
+        raise ValueError(tr("This is not an amount of money. Write it like 120.50."))
+    value = _valued(found[0], sign, tr("an amount of money"))
     cents = int((value * 100).quantize(Decimal(1), rounding=ROUND_HALF_UP))
     if cents > MOST_CENTS:
-        raise ValueError("The amount is too large.")
+        raise ValueError(tr("The amount is too large."))
     return cents
 
 
@@ -99,11 +100,11 @@ def read_hours(text: str, sign: DecimalSign | None) -> float | None:
     elif match := _MINUTES.fullmatch(bare):
         hours = int(match[1]) / 60
     elif figures := hours_in(bare):
-        hours = float(_valued(figures, sign, "a number of hours"))
+        hours = float(_valued(figures, sign, tr("a number of hours")))
     else:
-        raise ValueError("This is not a number of hours. Write it like 1.5 or 1:30.")
+        raise ValueError(tr("This is not a number of hours. Write it like 1.5 or 1:30."))
     if hours > MOST_HOURS:
-        raise ValueError(f"There are more than {MOST_HOURS:,} hours.")
+        raise ValueError(tr("There are more than {most:,} hours.", most=MOST_HOURS))
     return hours
 
 
@@ -133,17 +134,19 @@ def read_odometer(text: str, sign: DecimalSign | None = None) -> tuple[int | Non
     if says_nothing(bare):
         return None, ""
     if _SHORT_THOUSANDS.fullmatch(bare):
-        raise ValueError("Write the odometer out in full: 75,000 for 75k.")
+        raise ValueError(tr("Write the odometer out in full: 75,000 for 75k."))
     figures, unit = odometer_in(bare) or ("", "")
     ways = odometer_ways(figures)
     if not ways:
-        raise ValueError("An odometer is a whole number such as 118,420.")
+        raise ValueError(tr("An odometer is a whole number such as 118,420."))
     if len(set(ways.values())) > 1 and sign is None:
         low, high = sorted(ways.values())
-        raise ValueError(f"This may be {low:,} or {high:,}. Write {low} or {high}.")
+        raise ValueError(
+            tr("This may be {low:,} or {high:,}. Write {low} or {high}.", low=low, high=high)
+        )
     number = ways[sign] if sign in ways else next(iter(ways.values()))
     if number > MOST_ON_ODOMETER:
-        raise ValueError("There are too many figures for an odometer.")
+        raise ValueError(tr("There are too many figures for an odometer."))
     return number, read_unit(unit)
 
 
@@ -156,7 +159,7 @@ def read_unit(text: str) -> str:
         return "mi"
     if word in ("km", "kms", "kilometre", "kilometres", "kilometer", "kilometers"):
         return "km"
-    raise ValueError("The unit of an odometer is mi or km.")
+    raise ValueError(tr("The unit of an odometer is mi or km."))
 
 
 def _valued(figures: str, sign: DecimalSign | None, what: str) -> Decimal:
@@ -164,9 +167,15 @@ def _valued(figures: str, sign: DecimalSign | None, what: str) -> Decimal:
     if sign in ways:
         return ways[sign]
     if not ways:
-        raise ValueError(f"This is not {what}.")
+        raise ValueError(tr("This is not {what}.", what=what))
     if sign is not None:
-        raise ValueError(f"Numbers of this file have a decimal {sign}, and so this is not {what}.")
+        raise ValueError(
+            tr(
+                "Numbers of this file have a decimal {sign}, and so this is not {what}.",
+                sign=tr(sign),
+                what=what,
+            )
+        )
     if len(set(ways.values())) > 1:
-        raise ValueError("This number can be read in two ways.")
+        raise ValueError(tr("This number can be read in two ways."))
     return next(iter(ways.values()))

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from desktop_app.language import tr
 from desktop_app.shop_record.trouble import ShopTrouble
 
 
@@ -19,7 +20,8 @@ class Question:
 
     def refusal(self, file: str) -> ShopTrouble:
         """Return the refusal of a file where nobody can be asked."""
-        either = " or ".join(f'{self.option} = "{choice}"' for choice in self.choices)
+        either = tr(" or ").join(f'{self.option} = "{choice}"' for choice in self.choices)
         return ShopTrouble(
-            f"{file}, row {self.row}: {self.says}", do=f"Write {either} into a map (--columns)."
+            tr("{file}, row {row}: {says}", file=file, row=self.row, says=self.says),
+            do=tr("Write {either} into a map (--columns).", either=either),
         )

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import dropwhile, islice
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.column_map import ColumnMap
 from desktop_app.records_exchanged.job_row import JobRow, RowRejected
 from desktop_app.records_exchanged.row_reader import RowReader
@@ -52,9 +53,16 @@ def refuse_unclear(file: str, found: Survey) -> None:
     """Raise ShopTrouble where a file has no job numbers, or leaves something to be asked."""
     if "job_number" not in found.columns:
         raise ShopTrouble(
-            f"{file} has no column of job numbers; it has: {', '.join(found.headers)[:300]}.",
-            do='Write job_number = "its header" under [columns] into a map (--columns); the others '
-            "are understood as before. Or header_row = 3 where the headers stand further down.",
+            tr(
+                "{file} has no column of job numbers; it has: {there}.",
+                file=file,
+                there=", ".join(found.headers)[:300],
+            ),
+            do=tr(
+                'Write job_number = "its header" under [columns] into a map (--columns); '
+                "the others are understood as before. Or header_row = 3 where the headers "
+                "stand further down."
+            ),
         )
     for question in found.questions:
         raise question.refusal(file)

@@ -9,6 +9,7 @@ from contextlib import contextmanager
 from pathlib import Path
 from typing import BinaryIO
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.column_map import ColumnMap
 from desktop_app.records_exchanged.read_table import Table
 from desktop_app.records_exchanged.rejected_rows import rejected_rows
@@ -17,7 +18,7 @@ from desktop_app.records_exchanged.table_source import Progress, TableSource
 from desktop_app.records_exchanged.workbook_actions import turn_workbook
 from desktop_app.shop_record.trouble import ShopTrouble
 
-ACCEPTED = "Accepted: a table with headers as CSV or XLSX."
+ACCEPTED = tr("Accepted: a table with headers as CSV or XLSX.")
 MOST_TEXT = 4_000_000_000
 MOST_WORKBOOK = 500_000_000
 _ZIP = b"PK\x03\x04"
@@ -48,13 +49,13 @@ def open_source(
     kind = _looked_at(path)
     if kind == _OLD_WORKBOOK:
         raise ShopTrouble(
-            f"{path.name} is an old workbook, or one that is locked by a password.",
-            do="Open it in a spreadsheet program and save it as XLSX or CSV.",
+            tr("{file} is an old workbook, or one that is locked by a password.", file=path.name),
+            do=tr("Open it in a spreadsheet program and save it as XLSX or CSV."),
         )
     if kind != _ZIP and path.suffix.casefold() in _NAMED_WORKBOOK:
         raise ShopTrouble(
-            f"{path.name} is no workbook, or a damaged one.",
-            do="Open it in a spreadsheet program and save it as XLSX; a text is named .csv.",
+            tr("{file} is no workbook, or a damaged one.", file=path.name),
+            do=tr("Open it in a spreadsheet program and save it as XLSX; a text is named .csv."),
         )
     if kind != _ZIP:
         yield TableSource(path.name, path.stat().st_size, _Unchanged(path))
@@ -74,7 +75,8 @@ def write_rejected(table: Table, reasons: Mapping[int, str], to: Path) -> None:
         beside.replace(to)
     except OSError as error:
         raise ShopTrouble(
-            f"{to} was not written: {error.strerror or error}.", do="Name another place."
+            tr("{file} was not written: {reason}.", file=to, reason=error.strerror or error),
+            do=tr("Name another place."),
         ) from error
     finally:
         beside.unlink(missing_ok=True)
@@ -84,11 +86,11 @@ def _looked_at(path: Path) -> bytes:
     """Return the first bytes of a file, refused in words where it can't be one that is read."""
     shown = str(path)[:200]
     if path.is_dir():
-        raise ShopTrouble(f"{shown} is a folder.", do=ACCEPTED)
+        raise ShopTrouble(tr("{file} is a folder.", file=shown), do=ACCEPTED)
     if not path.exists():
-        raise ShopTrouble(f"There is no file {shown}.", do=ACCEPTED)
+        raise ShopTrouble(tr("There is no file {file}.", file=shown), do=ACCEPTED)
     if not path.is_file():
-        raise ShopTrouble(f"{shown} is a device or a pipe.", do=ACCEPTED)
+        raise ShopTrouble(tr("{file} is a device or a pipe.", file=shown), do=ACCEPTED)
     with _opened(path) as file:
         try:
             first = file.read(8)
@@ -96,11 +98,14 @@ def _looked_at(path: Path) -> bytes:
             raise _cannot_read(path, error) from error
     size = path.stat().st_size
     if not size:
-        raise ShopTrouble(f"{shown} is empty.", do=ACCEPTED)
+        raise ShopTrouble(tr("{file} is empty.", file=shown), do=ACCEPTED)
     kind = _ZIP if first.startswith(_ZIP) else first
     most = MOST_WORKBOOK if kind == _ZIP else MOST_TEXT
     if size > most:
-        raise ShopTrouble(f"{shown} has more than {most // 1_000_000:,} MB.", do="Split it in two.")
+        raise ShopTrouble(
+            tr("{file} has more than {most:,} MB.", file=shown, most=most // 1_000_000),
+            do=tr("Split it in two."),
+        )
     return kind
 
 
@@ -113,8 +118,12 @@ def _opened(path: Path) -> BinaryIO:
 
 def _cannot_read(path: Path, error: OSError) -> ShopTrouble:
     return ShopTrouble(
-        f"{str(path)[:200]} can't be read: {error.strerror or error}.",
-        do="Let it be read, or name another.",
+        tr(
+            "{file} can't be read: {reason}.",
+            file=str(path)[:200],
+            reason=error.strerror or error,
+        ),
+        do=tr("Let it be read, or name another."),
     )
 
 
@@ -130,7 +139,8 @@ class _Unchanged:
         if self._state(os.fstat(file.fileno())) != self._first:
             file.close()
             raise ShopTrouble(
-                f"{self._path.name} was changed while it was read.", do="Start again."
+                tr("{file} was changed while it was read.", file=self._path.name),
+                do=tr("Start again."),
             )
         return file
 

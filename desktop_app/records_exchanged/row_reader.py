@@ -12,6 +12,7 @@ from operator import attrgetter
 from types import MappingProxyType
 from typing import Any
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.blank_words import names_no_car, names_nobody
 from desktop_app.records_exchanged.code_words import read_codes
 from desktop_app.records_exchanged.csv_rows import Broken, is_blank
@@ -31,7 +32,7 @@ from desktop_app.records_exchanged.survey import Survey
 
 LONGEST_NAME = 200
 _LONG_TEXTS = ("concern", "cause", "correction")
-_NO_NUMBER = "A job has a number of its own."
+_NO_NUMBER = tr("A job has a number of its own.")
 _DISTANCE = ("odometer", "odometer_unit")  # these two are read together
 _OF_A_CAR = ("vin", "plate")  # hardly any cell of these comes twice, nor a job's number
 _OF_SOMEBODY = ("technician", "supplier")
@@ -99,7 +100,11 @@ class RowReader:
             if is_blank(cells):
                 return []
             if len(cells) < self._width or any(cells[self._width :]):
-                why = f"The row has {len(cells)} cells where the headers are {self._width}."
+                why = tr(
+                    "The row has {cells} cells where the headers are {headers}.",
+                    cells=len(cells),
+                    headers=self._width,
+                )
                 return [RowRejected(row, "", _joined(cells), why)]
         try:
             [job] = self._understood([row], [cells])
@@ -220,7 +225,9 @@ class RowReader:
             return cents
         currency = (money_in(text.strip()) or ("", ""))[1]
         if currency and currency != self._found.currency:
-            raise ValueError(f"The other prices of the file are in {self._found.currency}.")
+            raise ValueError(
+                tr("The other prices of the file are in {currency}.", currency=self._found.currency)
+            )
         return cents
 
     def _distance(self, odometer: str, unit_said: str) -> tuple[int | None, str]:
@@ -228,7 +235,9 @@ class RowReader:
         unit = self._unit[unit_said]
         number, beside = self._odometer(odometer)
         if beside and unit and beside != unit:
-            raise ValueError(f"The odometer says {beside} and its unit {unit}.")
+            raise ValueError(
+                tr("The odometer says {its_own} and its unit {unit}.", its_own=beside, unit=unit)
+            )
         if number is None:
             return None, unit
         return number, beside or unit or self._found.odometer_unit
@@ -241,7 +250,7 @@ def _name(cell: str) -> str:
     """Return a short text: a name, a number, an identity."""
     bare = cell.strip()
     if len(bare) > LONGEST_NAME:
-        raise ValueError(f"This has more than {LONGEST_NAME} letters.")
+        raise ValueError(tr("This has more than {most} letters.", most=LONGEST_NAME))
     return unguarded(bare) if bare[:1] == "'" else bare
 
 

@@ -6,6 +6,7 @@ from collections.abc import Callable, Iterable, Mapping
 from datetime import date, datetime, time
 from functools import lru_cache
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.pair_view import ORIGINS
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.records_exchanged.date_order import still_to_come
@@ -17,14 +18,25 @@ from desktop_app.returns_watched.judgement import Judgement
 
 # Given what the customer said: the ids of the symptom groups, or of the conditions, in it.
 Read = Callable[[str], tuple[str, ...]]
-_ORIGINS = {word.casefold(): id for id, words in ORIGINS for word in (words, id)}
+# Where a replacement comes from, as it is kept and in English: a table is read alike everywhere.
+_IN_ENGLISH = {
+    "new, from the vehicle's maker": "new, vehicle maker's",
+    "new, from another maker": "new, other maker's",
+    "remanufactured": "reman",
+    "rebuilt in this shop": "rebuilt here",
+    "brought by the customer": "customer's own",
+}
+_ORIGINS = {id.casefold(): id for id, _ in ORIGINS} | _IN_ENGLISH
 
 
 def kind_ids(kinds: Iterable[PartKind]) -> Mapping[str, str]:
-    """Return the id of a kind by its id and each of its names, in small letters."""
+    """Return the id of a kind by its id and each of its names, in small letters.
+
+    The names are those in the program's own words: a table is read alike in every language.
+    """
     listed = list(kinds)
-    ids = {name.casefold(): kind.id for kind in listed for name in kind.also}
-    ids.update({kind.name.casefold(): kind.id for kind in listed})
+    ids = {name.casefold(): kind.id for kind in listed for name in kind.plain_names}
+    ids.update({kind.plain_names[0].casefold(): kind.id for kind in listed})
     return ids | {kind.id.casefold(): kind.id for kind in listed}
 
 
@@ -57,13 +69,15 @@ def judgement_of(row: JobRow) -> str | None:
         return None
     said = " ".join(row.judgement.casefold().split())
     if not row.return_of:
-        why = "It says what was decided, but return_of doesn't say about which earlier job."
+        why = tr("It says what was decided, but return_of doesn't say about which earlier job.")
         raise RowTrouble("judgement", row.judgement, why)
     try:
         return Judgement(said).value
     except ValueError:
         accepted = ", ".join(one.value for one in Judgement)
-        raise RowTrouble("judgement", row.judgement, f"Accepted: {accepted}.") from None
+        raise RowTrouble(
+            "judgement", row.judgement, tr("Accepted: {accepted}.", accepted=accepted)
+        ) from None
 
 
 def reading_in(row: JobRow, unit: str) -> int | None:
@@ -80,7 +94,7 @@ def wrong_alone(row: JobRow, today: date) -> list[RowTrouble]:
         if day is not None and (why := still_to_come(day, today)):
             found.append(RowTrouble(column, day, why))
     if row.return_of and row.return_of == row.job_number:
-        found.append(RowTrouble("return_of", row.return_of, "A job can't be its own return."))
+        found.append(RowTrouble("return_of", row.return_of, tr("A job can't be its own return.")))
     try:
         judgement_of(row)
     except RowTrouble as trouble:
@@ -91,7 +105,9 @@ def wrong_alone(row: JobRow, today: date) -> list[RowTrouble]:
 def refuse_early_close(row: JobRow, came: str) -> None:
     """Raise RowTrouble where a job was closed before it came."""
     if row.closed_on is not None and row.closed_on.isoformat() < came:
-        raise RowTrouble("closed_on", row.closed_on, f"It came on {came}; that is later.")
+        raise RowTrouble(
+            "closed_on", row.closed_on, tr("It came on {day}; that is later.", day=came)
+        )
 
 
 class Moments:

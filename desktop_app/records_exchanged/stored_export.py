@@ -13,7 +13,8 @@ from desktop_app.shop_record.dialect_blocks import read_past
 from desktop_app.shop_record.tables import Base, HistoryEntry, Kept
 
 AT_A_TIME = 2000
-# How the words of the deed begin that brings a whole export back.
+# How the words of the deed begin that brings a whole export back: it is known again by them, in
+# whichever language it was done.
 BROUGHT_BACK = "Bring back the export "
 
 Rows = Sequence[Sequence[Any]]

@@ -12,6 +12,7 @@ from datetime import date
 from functools import lru_cache
 from itertools import islice
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.stored import Pair
 from desktop_app.records_exchanged.import_told import (
     ImportTold,
@@ -173,7 +174,7 @@ class Importer:
     def _add_job(self, row: JobRow, earlier: JobKnown | None) -> JobKnown:
         came = row.opened_on or row.closed_on
         if came is None:
-            why = "A job that is new here needs the day on which it came."
+            why = tr("A job that is new here needs the day on which it came.")
             raise RowTrouble("opened_on", "", why)
         refuse_early_close(row, came.isoformat())
         vehicle = self._visits.vehicle_of(self._known, row, earlier)

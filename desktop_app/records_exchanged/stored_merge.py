@@ -6,6 +6,7 @@ from typing import Any
 
 from sqlalchemy import func, select
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.import_told import RowTrouble
 from desktop_app.records_exchanged.job_row import JobRow
 from desktop_app.records_exchanged.row_words import Moments, system_of
@@ -23,11 +24,16 @@ def refuse_other_vehicle(row: JobRow, vehicle: VehicleKnown) -> None:
     kept = VehicleNames(vehicle.values["vin"] or "", vehicle.values["plate"] or "")
     if said.known_vin and kept.known_vin:
         if said.known_vin != kept.known_vin:
-            why = f"The job of this number is another vehicle's: its VIN is {kept.known_vin}."
+            why = tr(
+                "The job of this number is another vehicle's: its VIN is {vin}.",
+                vin=kept.known_vin,
+            )
             raise RowTrouble("vin", row.vin, why)
         return
     if said.known_plate and kept.known_plate and said.known_plate != kept.known_plate:
-        why = f"The job of this number is another vehicle's: its plate is {kept.plate}."
+        why = tr(
+            "The job of this number is another vehicle's: its plate is {plate}.", plate=kept.plate
+        )
         raise RowTrouble("plate", row.plate, why)
 
 
@@ -82,7 +88,7 @@ def visit_news(
         if visit.jobs > 1:
             raise _with_others("opened_on", row.opened_on)
         if left_at is not None and left_at[:10] < row.opened_on.isoformat():
-            why = f"It was closed on {left_at[:10]}; that is earlier."
+            why = tr("It was closed on {day}; that is earlier.", day=left_at[:10])
             raise RowTrouble("opened_on", row.opened_on, why)
         news["came_at"] = moments.at(row.opened_on)
     kept = visit.values["odometer_in"]
@@ -128,7 +134,7 @@ def refuse_late_close(deed: Deed, row: JobRow, job: JobKnown, news: dict[str, An
         .where(ReturnLink.earlier_job_id == job.id)
     ).scalar()
     if first is not None and news["left_at"][:10] > first[:10]:
-        why = f"A return of this job came on {first[:10]}; that is earlier."
+        why = tr("A return of this job came on {day}; that is earlier.", day=first[:10])
         raise RowTrouble("closed_on", row.closed_on, why)
 
 
@@ -145,15 +151,17 @@ def refuse_early_come(deed: Deed, row: JobRow, job: JobKnown, news: dict[str, An
     came = news["came_at"][:10]
     for number, left_at, came_at in deed.connection.execute(earlier):
         if (left_at or "")[:10] > came or came_at[:10] == came:
-            why = f"It is a return of {number}, and would no longer be one on that day."
+            why = tr(
+                "It is a return of {number}, and would no longer be one on that day.", number=number
+            )
             raise RowTrouble("opened_on", row.opened_on, why)
 
 
 def _contradicts(column: str, value: object) -> RowTrouble:
-    why = "An earlier row of this file says something else of the same job."
+    why = tr("An earlier row of this file says something else of the same job.")
     return RowTrouble(column, value, why)
 
 
 def _with_others(column: str, value: object) -> RowTrouble:
-    why = "Other jobs came on the same visit; change it in the program, for all of them."
+    why = tr("Other jobs came on the same visit; change it in the program, for all of them.")
     return RowTrouble(column, value, why)

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.import_told import RowTrouble
 from desktop_app.records_exchanged.job_row import JobRow
 from desktop_app.records_exchanged.row_words import judgement_of
@@ -31,15 +32,18 @@ class ReturnsOf:
         """
         left = earlier.values["left_at"]
         if left is None or left[:10] > came:
-            raise _no_return(row, "That job must be closed before this one comes.")
+            raise _no_return(row, tr("That job must be closed before this one comes."))
         if earlier.visit.values["came_at"][:10] == came:
-            raise _no_return(row, "Both came on one day; a return is a visit of a later day.")
+            raise _no_return(row, tr("Both came on one day; a return is a visit of a later day."))
         if job is None:
             return
         before = job.links.get(earlier.id) or (None, None)
         seen = self._rooms.is_new(job)
         if seen and before[1] and row.judgement and before[1] != judgement_of(row):
-            why = f"Another row of this file says “{before[1]}” of the same two jobs."
+            why = tr(
+                "Another row of this file says “{judgement}” of the same two jobs.",
+                judgement=before[1],
+            )
             raise RowTrouble("judgement", row.judgement, why)
 
     def check_car(self, row: JobRow, earlier: JobKnown, vehicle: VehicleKnown | None) -> None:
@@ -48,7 +52,7 @@ class ReturnsOf:
         `vehicle` is the one that the row's job has, or will have; None is a new one.
         """
         if vehicle is None or not self._is_one_car(row, vehicle, earlier.visit.vehicle):
-            why = "That job is another car's, by VIN and plate; a return is of the same car."
+            why = tr("That job is another car's, by VIN and plate; a return is of the same car.")
             raise _no_return(row, why)
 
     def _is_one_car(self, row: JobRow, vehicle: VehicleKnown, before: VehicleKnown) -> bool:
@@ -72,11 +76,15 @@ def why_not_there(row: JobRow, refused: Mapping[str, int], waiting: Mapping[str,
     named = row.return_of
     beyond = waiting.get(named)
     if beyond is not None and beyond.return_of == row.job_number:
-        return f"{named} (row {beyond.row:,}) names this job as the earlier one in its turn."
+        return tr(
+            "{job} (row {row:,}) names this job as the earlier one in its turn.",
+            job=named,
+            row=beyond.row,
+        )
     at = refused.get(named, beyond.row if beyond is not None else 0)
     if at:
-        return f"{named} is refused too (row {at:,})."
-    return "No job has this number, neither here nor in the file."
+        return tr("{job} is refused too (row {row:,}).", job=named, row=at)
+    return tr("No job has this number, neither here nor in the file.")
 
 
 def _no_return(row: JobRow, why: str) -> RowTrouble:

@@ -17,10 +17,9 @@ from desktop_app.records_exchanged.stored_known import (
 )
 from desktop_app.records_exchanged.stored_merge import visit_end
 from desktop_app.records_exchanged.stored_room import Rooms, Values
+from desktop_app.repair_jobs.our_words import NOT_IMPORTED
 from desktop_app.repair_jobs.stored import Vehicle, Visit
 from desktop_app.shop_record.deed import Deed
-
-NO_READING = "not in the imported file"
 
 
 class Visits:
@@ -113,7 +112,7 @@ class Visits:
     ) -> VisitKnown:
         values: Values = {"came_at": self._moments.at(came), "left_at": left_at}
         values["odometer_in"] = odometer
-        unread = NO_READING if odometer is None else None
+        unread = NOT_IMPORTED if odometer is None else None
         kept = {**values, "vehicle_id": vehicle.id, "odometer_unread": unread}
         visit = VisitKnown(self._rooms[Visit].add(kept), vehicle, values, 1)
         known.put_visit(visit)

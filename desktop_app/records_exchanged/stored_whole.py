@@ -10,6 +10,7 @@ from typing import Any
 from sqlalchemy import Connection, Table, func, select
 from sqlalchemy.exc import DataError, DBAPIError, IntegrityError
 
+from desktop_app.language import tr
 from desktop_app.part_photos.stored import Photo
 from desktop_app.parts_compared.stored_check import bench_problems
 from desktop_app.records_exchanged.export_names import (
@@ -20,7 +21,7 @@ from desktop_app.records_exchanged.export_names import (
     table_file,
 )
 from desktop_app.records_exchanged.stored_export import columns_of, history_table, kept_tables
-from desktop_app.records_exchanged.whole_checksums import refused
+from desktop_app.records_exchanged.whole_checksums import refused, row_of
 from desktop_app.returns_watched.stored_check import record_problems
 from desktop_app.shop_record.bulk import rows_added
 from desktop_app.shop_record.deed import Deed
@@ -51,8 +52,10 @@ def write_table(deed: Deed, table: Table, pieces: NumberedRows) -> Iterator[int]
     for rows in pieces:
         for number, values in rows:
             if not last < values[0] <= MOST_IDS:
-                where = f"{table_file(table.name)}, row {number}, id"
-                raise refused(where, f"{values[0]} is not above the id before, or too large")
+                where = row_of(table_file(table.name), number, "id")
+                raise refused(
+                    where, tr("{id} is not above the id before, or too large", id=values[0])
+                )
             first, last = first or values[0], values[0]
         _insert(deed.connection, table, table_file(table.name), rows)
         count += len(rows)
@@ -71,7 +74,11 @@ def write_history(connection: Connection, pieces: NumberedRows) -> Iterator[int]
     names = [column.name for column in columns_of(table)]
     for rows in pieces:
         for at, (number, values) in enumerate(rows, count + 1):
-            _check_entry(f"{HISTORY}, row {number}", at, dict(zip(names, values, strict=True)))
+            _check_entry(
+                row_of(HISTORY, number),
+                at,
+                dict(zip(names, values, strict=True)),
+            )
         _insert(connection, table, HISTORY, rows)
         count += len(rows)
         yield count
@@ -82,17 +89,17 @@ def write_history(connection: Connection, pieces: NumberedRows) -> Iterator[int]
 
 def _check_entry(where: str, seq: int, entry: dict[str, Any]) -> None:
     if entry["seq"] != seq:
-        raise refused(f"{where}, seq", f"entry {seq} is missing")
+        raise refused(f"{where}, seq", tr("entry {number} is missing", number=seq))
     try:
         facts = json.loads(entry["body"])
         same = all(facts[name] == entry[name] for name in ("at", "who", "words", "reverses"))
         whole = isinstance(facts["changes"], list)
     except (ValueError, TypeError, KeyError, RecursionError) as error:
-        raise refused(f"{where}, body", "it is no entry of a history") from error
+        raise refused(f"{where}, body", tr("it is no entry of a history")) from error
     if not same or not whole:
-        raise refused(where, "the entry says one thing in its columns and another in its body")
+        raise refused(where, tr("the entry says one thing in its columns and another in its body"))
     if entry["reverses"] is not None and entry["reverses"] >= entry["seq"]:
-        raise refused(where, "it takes back an entry that is not before it")
+        raise refused(where, tr("it takes back an entry that is not before it"))
 
 
 def _insert(
@@ -122,8 +129,8 @@ def _of_row(
         try:
             _write_in(connection, table, [values])
         except _REFUSED as refusal:
-            return _why(connection, table, f"{file}, row {number}", values, refusal)
-    return refused(file, f"the record can't hold its rows ({error.orig})")
+            return _why(connection, table, row_of(file, number), values, refusal)
+    return refused(file, tr("the record can't hold its rows ({reason})", reason=error.orig))
 
 
 def _why(
@@ -133,9 +140,9 @@ def _why(
         for foreign in column.foreign_keys:
             there = select(foreign.column).where(foreign.column == value)
             if value is not None and connection.execute(there).first() is None:
-                why = f"there is no {foreign.column.table.name} {value}"
+                why = tr("there is no {table} {id}", table=foreign.column.table.name, id=value)
                 return refused(f"{where}, {column.name}", why)
-    return refused(where, f"the record can't hold it ({refusal.orig})")
+    return refused(where, tr("the record can't hold it ({reason})", reason=refusal.orig))
 
 
 def raise_ids_given(connection: Connection, pieces: NumberedRows) -> None:
@@ -143,15 +150,22 @@ def raise_ids_given(connection: Connection, pieces: NumberedRows) -> None:
     tables = {table.name: table for table in kept_tables()}
     for rows in pieces:
         for number, (name, highest) in rows:
-            where = f"{IDS_GIVEN}, row {number}"
+            where = row_of(IDS_GIVEN, number)
             if name not in tables:
-                raise refused(where, f"there is no table “{name[:60]}”")
+                raise refused(where, tr("there is no table “{name}”", name=name[:60]))
             used = connection.execute(select(func.max(tables.pop(name).c.id))).scalar() or 0
             if not used <= highest <= MOST_IDS:
-                raise refused(where, f"{highest} can't be the highest id (there is {used})")
+                raise refused(
+                    where,
+                    tr(
+                        "{highest} can't be the highest id (there is {used})",
+                        highest=highest,
+                        used=used,
+                    ),
+                )
             give_ids_from(connection, name, highest)
     if missing := tables.keys() - LATER_TABLES:
-        raise refused(IDS_GIVEN, f"the table {min(missing)} is missing")
+        raise refused(IDS_GIVEN, tr("the table {table} is missing", table=min(missing)))
 
 
 def photos_differ(connection: Connection, named: Iterable[tuple[int, str]]) -> int | None:
@@ -174,8 +188,13 @@ def refuse_what_no_deed_writes(connection: Connection) -> None:
 
 
 def _in_file(where: str) -> str:
-    """Return a place in the record ("visit row 3") as the file that it was read from."""
-    place = re.match(r"(\w+) row (\d+)", where)
-    if place is None or place[1] not in TABLE_FILES:
+    """Return a place in the record ("visit row 3") as the file that it was read from.
+
+    In any language a table's own name and the number of the row stand in it.
+    """
+    words = re.findall(r"\w+", where)
+    table = next((word for word in words if word in TABLE_FILES), None)
+    row = next((word for word in words if word.isdecimal()), None)
+    if table is None or row is None:
         return where
-    return f"{table_file(place[1])}, id {place[2]}"
+    return tr("{file}, id {id}", file=table_file(table), id=row)

@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 from itertools import chain
 from types import MappingProxyType
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.column_guess import Columns
 from desktop_app.records_exchanged.column_map import ALL_OTHERS, ColumnMap
 from desktop_app.records_exchanged.csv_rows import Broken, is_blank
@@ -198,21 +199,37 @@ def _header(
             continue
         if isinstance(cells, Broken):
             why = cells.why or next(iter(cells.no_values.values()))
-            raise ShopTrouble(f"{source.name}, row {number}, the headers: {why}")
+            raise ShopTrouble(
+                tr(
+                    "{file}, row {row}, the headers: {why}",
+                    file=source.name,
+                    row=number,
+                    why=why,
+                )
+            )
         cells[:1] = [cell.removeprefix("\ufeff") for cell in cells[:1]]
         while cells and not cells[-1].strip():
             cells.pop()
         if len(cells) > MOST_COLUMNS:
             raise ShopTrouble(
-                f"{source.name} has {len(cells):,} columns.", do=f"At most {MOST_COLUMNS} are read."
+                tr("{file} has {columns:,} columns.", file=source.name, columns=len(cells)),
+                do=tr("At most {most} are read.", most=MOST_COLUMNS),
             )
         return cells, number
     if 0 < number < at:
         raise ShopTrouble(
-            f"{source.name} has {rows_said(number)}; the headers can't stand in row {at}.",
-            do="Say another row for them (from the shell: header_row in the map).",
+            tr(
+                "{file} has {rows}; the headers can't stand in row {row}.",
+                file=source.name,
+                rows=rows_said(number),
+                row=at,
+            ),
+            do=tr("Say another row for them (from the shell: header_row in the map)."),
         )
-    raise ShopTrouble(f"{source.name} holds no table.", do="Give a CSV or XLSX file with headers.")
+    raise ShopTrouble(
+        tr("{file} holds no table.", file=source.name),
+        do=tr("Give a CSV or XLSX file with headers."),
+    )
 
 
 def _first(rows: Iterable[_Numbered]) -> tuple[list[_Numbered], list[tuple[int, list[str]]]]:

@@ -6,6 +6,7 @@ from collections.abc import Callable, Generator, Iterator
 from dataclasses import dataclass
 from typing import BinaryIO
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.csv_rows import Broken, CsvRows
 from desktop_app.records_exchanged.table_shape import TableShape
 from desktop_app.records_exchanged.text_lines import TextLines
@@ -88,6 +89,13 @@ class OpenTable:
                     self._progress(min(1.0, self._stream.tell() / max(1, self._source.size)))
         except UnicodeError as error:
             raise ShopTrouble(
-                f"{self._source.name} is not written in {self._encoding} (after row {number}).",
-                do="Save it as UTF-8, or say its encoding (from the shell: in a map, --columns).",
+                tr(
+                    "{file} is not written in {encoding} (after row {row}).",
+                    file=self._source.name,
+                    encoding=self._encoding,
+                    row=number,
+                ),
+                do=tr(
+                    "Save it as UTF-8, or say its encoding (from the shell: in a map, --columns)."
+                ),
             ) from error

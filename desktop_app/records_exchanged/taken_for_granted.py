@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.date_words import FIRST_YEAR
 from desktop_app.records_exchanged.import_told import rows_said
 from desktop_app.records_exchanged.letters_of import is_mixed
 from desktop_app.records_exchanged.number_words import read_odometer
 from desktop_app.records_exchanged.survey import Survey
 
-_SIGNS = {",": "commas", ";": "semicolons", "\t": "tabs", "|": "bars"}
+# What parts the cells of a file, and how it is said.
+SIGNS = {",": tr("commas"), ";": tr("semicolons"), "\t": tr("tabs"), "|": tr("bars")}
 
 
 def taken_for_granted(found: Survey) -> tuple[str, ...]:
@@ -16,33 +18,57 @@ def taken_for_granted(found: Survey) -> tuple[str, ...]:
     said = _of_letters(found)
     said += _of_columns(found)
     if found.date_order:
-        said.append(f"Days are read {found.date_order}.")
+        said.append(tr("Days are read {order}.", order=tr(found.date_order)))
     if found.short_years:
-        said.append(f"Years of two figures are {FIRST_YEAR} to {FIRST_YEAR + 99}.")
+        said.append(
+            tr(
+                "Years of two figures are {first} to {last}.",
+                first=FIRST_YEAR,
+                last=FIRST_YEAR + 99,
+            )
+        )
     if found.decimal_sign:
-        said.append(f"Numbers have a decimal {found.decimal_sign}.")
+        said.append(tr("Numbers have a decimal {sign}.", sign=tr(found.decimal_sign)))
     if found.odometer_in_doubt and found.odometer_sign:
         number = read_odometer(found.odometer_in_doubt, found.odometer_sign)[0]
-        said.append(f"An odometer of “{found.odometer_in_doubt}” is read as {number}.")
+        said.append(
+            tr(
+                "An odometer of “{written}” is read as {number}.",
+                written=found.odometer_in_doubt,
+                number=number,
+            )
+        )
     if found.odometer_unit:
-        said.append(f"Odometers are in {found.odometer_unit} where nothing else is said.")
+        said.append(
+            tr(
+                "Odometers are in {unit} where nothing else is said.",
+                unit=found.odometer_unit,
+            )
+        )
     fed = {column for at in found.columns.values() for column in at}
     left = [name for index, name in enumerate(found.headers) if index not in fed]
     if left:
-        said.append(f"Left out: {', '.join(left)}.")
+        said.append(tr("Left out: {headers}.", headers=", ".join(left)))
     return tuple(said)
 
 
 def _of_letters(found: Survey) -> list[str]:
-    rows = f"{rows_said(found.rows)} below the headers"
+    rows = tr("{rows} below the headers", rows=rows_said(found.rows))
     if found.from_workbook:
         return [f"{rows}."]
-    parted = _SIGNS.get(found.shape.delimiter, f"“{found.shape.delimiter}”")
-    said = [f"{rows}, parted by {parted}, read as {found.encoding}."]
+    parted = SIGNS.get(found.shape.delimiter, f"“{found.shape.delimiter}”")
+    said = [
+        tr(
+            "{rows}, parted by {parted}, read as {encoding}.",
+            rows=rows,
+            parted=parted,
+            encoding=found.encoding,
+        )
+    ]
     if is_mixed(found.encoding):
-        said.append("Its letters are partly UTF-8, partly not: each is read as what it is.")
+        said.append(tr("Its letters are partly UTF-8, partly not: each is read as what it is."))
     elif found.is_guessed:
-        said.append("That is a guess by its letters: look whether names are right.")
+        said.append(tr("That is a guess by its letters: look whether names are right."))
     return said
 
 
@@ -53,5 +79,11 @@ def _of_columns(found: Survey) -> list[str]:
         words = field.replace("_", " ")
         headers = [found.headers[column] for column in at]
         if [header.casefold().replace("_", " ") for header in headers] != [words]:
-            said.append(f"{' + '.join(f'“{header}”' for header in headers)} as {words}")
-    return [f"Read: {', '.join(said)}."] if said else []
+            said.append(
+                tr(
+                    "{headers} as {field}",
+                    headers=" + ".join(f"“{header}”" for header in headers),
+                    field=tr(words),
+                )
+            )
+    return [tr("Read: {columns}.", columns=", ".join(said))] if said else []

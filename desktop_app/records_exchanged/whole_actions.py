@@ -9,6 +9,7 @@ from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.export_actions import IDS_COLUMNS, PHOTO_COLUMNS
 from desktop_app.records_exchanged.export_cells import CellRule
 from desktop_app.records_exchanged.export_names import (
@@ -33,7 +34,7 @@ from desktop_app.records_exchanged.stored_whole import (
     write_history,
     write_table,
 )
-from desktop_app.records_exchanged.whole_checksums import NOTHING_DONE, refused
+from desktop_app.records_exchanged.whole_checksums import NOTHING_DONE, refused, row_of
 from desktop_app.records_exchanged.whole_folder_actions import WholeFolder
 from desktop_app.shop_record.deed import Deed
 from desktop_app.shop_record.record import ShopRecord
@@ -93,9 +94,9 @@ def bring_back(
             with record.deed(f"{BROUGHT_BACK}{folder.resolve().name}") as deed:
                 if not is_untouched(deed.connection):
                     raise ShopTrouble(
-                        "Something is written in this shop already.",
-                        kept="It was left as it is.",
-                        do="A whole export is brought back into a new shop (new-shop FOLDER).",
+                        tr("Something is written in this shop already."),
+                        kept=tr("It was left as it is."),
+                        do=tr("A whole export is brought back into a new shop (new-shop FOLDER)."),
                     )
                 yield from _write(deed, whole, told)
                 yield from _photos(record, whole, told, dry_run)
@@ -113,15 +114,17 @@ def _write(deed: Deed, whole: WholeFolder, told: BroughtBack) -> Generator[Step,
         told.rows[table.name] = 0
         for count in write_table(deed, table, whole.rows(file, rules_of(table))):
             told.rows[table.name] = count
-            yield Step(done, len(tables), f"reading {file}")
+            yield Step(done, len(tables), tr("reading {file}", file=file))
     for count in write_history(deed.connection, whole.rows(HISTORY, rules_of(history_table()))):
         told.history_entries = count
-        yield Step(len(tables), len(tables), f"reading {HISTORY}")
+        yield Step(len(tables), len(tables), tr("reading {file}", file=HISTORY))
     raise_ids_given(deed.connection, whole.rows(IDS_GIVEN, _IDS_RULES))
     refuse_what_no_deed_writes(deed.connection)
     named = ((row[0], row[1]) for _, row in _photo_files(whole))
     if (photo := photos_differ(deed.connection, named)) is not None:
-        raise refused(PHOTO_FILES, f"it doesn't say of photo {photo} what the table says")
+        raise refused(
+            PHOTO_FILES, tr("it doesn't say of photo {photo} what the table says", photo=photo)
+        )
 
 
 def _photo_files(whole: WholeFolder) -> Iterator[tuple[int, tuple[int, str, str]]]:
@@ -138,12 +141,14 @@ def _photos(
         if not file:
             continue  # it was missing when the export was written
         if whole.listed.get(file) != sha256:
-            where = f"{PHOTO_FILES}, row {number}, file"
-            raise refused(where, f"{CHECKSUMS} has no such photo with this hash")
+            where = row_of(PHOTO_FILES, number, "file")
+            raise refused(
+                where, tr("{checksums} has no such photo with this hash", checksums=CHECKSUMS)
+            )
         if not dry_run and record.photos.keep(whole.content(file)) != sha256:
-            raise refused(file, "it was changed while it was read")
+            raise refused(file, tr("it was changed while it was read"))
         told.photos += 1
-        yield Step(told.photos, of, "bringing back the photos")
+        yield Step(told.photos, of, tr("bringing back the photos"))
     for name in whole.listed:
         if name.startswith(f"{PART_KINDS}/") and not dry_run:
             _put(record.folder / name, whole.content(name))
@@ -152,13 +157,17 @@ def _photos(
 def _put(to: Path, content: bytes) -> None:
     """Write one of the shop's own files of part kinds; one that is there stays as it is."""
     if to.exists():
-        raise ShopTrouble(f"{to} is there already.", NOTHING_DONE, "Move it away first.")
+        raise ShopTrouble(
+            tr("{file} is there already.", file=to), NOTHING_DONE, tr("Move it away first.")
+        )
     try:
         to.parent.mkdir(exist_ok=True)
         to.write_bytes(content)
     except OSError as error:
         raise ShopTrouble(
-            f"{to} was not written: {error.strerror or error}.", NOTHING_DONE, "Make room."
+            tr("{file} was not written: {reason}.", file=to, reason=error.strerror or error),
+            NOTHING_DONE,
+            tr("Make room."),
         ) from error
 
 

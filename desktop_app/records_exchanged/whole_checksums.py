@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.export_names import (
     CHECKSUMS,
     HISTORY,
@@ -22,7 +23,7 @@ from desktop_app.shop_record.trouble import ShopTrouble
 _LINE = re.compile(r"([0-9a-f]{64}) [ *]([^\0\r\n\\:]{1,500})")
 _ON_TOP = (JOBS, PHOTO_FILES, HISTORY, IDS_GIVEN, READ_ME)
 MOST_FILES = 5_000_000
-NOTHING_DONE = "Nothing was brought back."
+NOTHING_DONE = tr("Nothing was brought back.")
 
 
 def read_checksums(lines: Iterable[str], tables: Iterable[str]) -> dict[str, str]:
@@ -37,27 +38,37 @@ def read_checksums(lines: Iterable[str], tables: Iterable[str]) -> dict[str, str
     for number, line in enumerate(lines, 1):
         match = _LINE.fullmatch(line.rstrip("\n"))
         if match is None:
-            raise refused(f"{CHECKSUMS}, line {number}", "this is no checksum of a file")
+            raise refused(_line(number), tr("this is no checksum of a file"))
         sha256, name = match.groups()
         if name in listed:
-            raise refused(f"{CHECKSUMS}, line {number}", f"{name[:80]} is named twice")
+            raise refused(_line(number), tr("{file} is named twice", file=name[:80]))
         if name not in wanted and not _is_photo_or_kind(name):
             raise refused(
-                f"{CHECKSUMS}, line {number}", f"{name[:80]} is no file of an export that is known"
+                _line(number), tr("{file} is no file of an export that is known", file=name[:80])
             )
         if len(listed) >= MOST_FILES:
-            raise refused(CHECKSUMS, f"it names more than {MOST_FILES:,} files")
+            raise refused(CHECKSUMS, tr("it names more than {most:,} files", most=MOST_FILES))
         listed[name] = sha256
     for name in sorted(wanted - later - listed.keys()):
-        raise refused(CHECKSUMS, f"{name} is missing in it")
+        raise refused(CHECKSUMS, tr("{file} is missing in it", file=name))
     return listed
 
 
 def refused(where: str, why: str) -> ShopTrouble:
     """Return the trouble of an export that can't be taken: the file, its row, the reason."""
     return ShopTrouble(
-        f"{where}: {why}.", NOTHING_DONE, "Export the shop again, or bring in jobs.csv alone."
+        f"{where}: {why}.", NOTHING_DONE, tr("Export the shop again, or bring in jobs.csv alone.")
     )
+
+
+def row_of(file: str, row: int, column: str = "") -> str:
+    """Return in words where something stands in a table of the export."""
+    where = tr("{file}, row {row}", file=file, row=row)
+    return f"{where}, {column}" if column else where
+
+
+def _line(number: int) -> str:
+    return tr("{file}, line {number}", file=CHECKSUMS, number=number)
 
 
 def _is_photo_or_kind(name: str) -> bool:

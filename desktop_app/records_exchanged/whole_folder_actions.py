@@ -10,9 +10,10 @@ from io import BufferedReader
 from pathlib import Path
 from typing import Any
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.export_cells import CellRule, read_cell
 from desktop_app.records_exchanged.export_names import CHECKSUMS
-from desktop_app.records_exchanged.whole_checksums import read_checksums, refused
+from desktop_app.records_exchanged.whole_checksums import read_checksums, refused, row_of
 from desktop_app.shop_record.step import Step
 
 AT_A_TIME = 2000
@@ -36,15 +37,15 @@ class WholeFolder:
                 lines = (line.decode("utf-8") for line in file)
                 self.listed = read_checksums(lines, tables)
         except UnicodeDecodeError as error:
-            raise refused(CHECKSUMS, "it is not written in UTF-8") from error
+            raise refused(CHECKSUMS, tr("it is not written in UTF-8")) from error
 
     def hold_against_checksums(self) -> Generator[Step, None, None]:
         """Read every file once; a ShopTrouble names the first one that is not as it was written."""
         for done, (name, sha256) in enumerate(self.listed.items()):
             with self._open(name) as file:
                 if hashlib.file_digest(file, "sha256").hexdigest() != sha256:
-                    raise refused(name, "it is not as it was written (its checksum differs)")
-            yield Step(done, len(self.listed), "holding the files against their checksums")
+                    raise refused(name, tr("it is not as it was written (its checksum differs)"))
+            yield Step(done, len(self.listed), tr("holding the files against their checksums"))
 
     def rows(self, name: str, rules: Sequence[CellRule]) -> Iterator[list[NumberedRow]]:
         """Give the rows of a CSV file as values, some thousands at a time, each with its number.
@@ -72,9 +73,10 @@ class WholeFolder:
                         yield piece
                         piece = []
             except UnicodeDecodeError as error:
-                raise refused(f"{name}, after row {number}", "it is not UTF-8") from error
+                raise refused(_after(name, number), tr("it is not UTF-8")) from error
             except csv.Error as error:
-                raise refused(f"{name}, after row {number}", f"this is no CSV ({error})") from error
+                why = tr("this is no CSV ({reason})", reason=error)
+                raise refused(_after(name, number), why) from error
             yield piece
 
     def content(self, name: str) -> bytes:
@@ -82,7 +84,7 @@ class WholeFolder:
         with self._open(name) as file:
             content = file.read(MOST_PHOTO_BYTES + 1)
         if len(content) > MOST_PHOTO_BYTES:
-            raise refused(name, "it is larger than any photo")
+            raise refused(name, tr("it is larger than any photo"))
         return content
 
     def _open(self, name: str) -> BufferedReader:
@@ -90,11 +92,20 @@ class WholeFolder:
         path = self._folder / name
         try:
             if path.resolve() != path or not path.is_file():
-                what = "it is missing" if not path.exists() else "it is no plain file in the folder"
+                what = (
+                    tr("it is missing")
+                    if not path.exists()
+                    else tr("it is no plain file in the folder")
+                )
                 raise refused(name, what)
             return path.open("rb")
         except OSError as error:
-            raise refused(name, f"it can't be read ({error.strerror or error})") from error
+            why = tr("it can't be read ({reason})", reason=error.strerror or error)
+            raise refused(name, why) from error
+
+
+def _after(name: str, number: int) -> str:
+    return tr("{file}, after row {row}", file=name, row=number)
 
 
 @contextmanager
@@ -117,18 +128,24 @@ def _check_header(name: str, header: Sequence[str], rules: Sequence[CellRule]) -
     wanted = [rule.name for rule in rules]
     for column in header:
         if column not in wanted:
-            raise refused(f"{name}, row 1", f"the column “{column[:60]}” is not known")
+            raise refused(
+                row_of(name, 1), tr("the column “{column}” is not known", column=column[:60])
+            )
     for rule in rules:
         if rule.name not in header and not rule.may_be_nothing:
-            raise refused(f"{name}, row 1", f"the column “{rule.name}” is missing")
+            raise refused(row_of(name, 1), tr("the column “{column}” is missing", column=rule.name))
     if list(header) != [column for column in wanted if column in header]:
-        raise refused(f"{name}, row 1", "the columns stand in another order, or one twice")
+        raise refused(row_of(name, 1), tr("the columns stand in another order, or one twice"))
 
 
 def _check_length(name: str, number: int, cells: Sequence[str], header: Sequence[str]) -> None:
     if len(cells) != len(header):
-        why = f"it has {len(cells)} cells where the headers are {len(header)}"
-        raise refused(f"{name}, row {number}", why)
+        why = tr(
+            "it has {cells} cells where the headers are {headers}",
+            cells=len(cells),
+            headers=len(header),
+        )
+        raise refused(row_of(name, number), why)
 
 
 def _values(
@@ -139,6 +156,6 @@ def _values(
         try:
             values.append(read_cell(cell, rule))
         except ValueError as error:
-            where = f"{name}, row {number}, {rule.name}"
-            raise refused(where, f"“{cell[:40]}” can't stand here. {str(error)[:-1]}") from error
+            why = tr("“{cell}” can't stand here. {why}", cell=cell[:40], why=str(error)[:-1])
+            raise refused(row_of(name, number, rule.name), why) from error
     return tuple(values)

@@ -7,14 +7,15 @@ import subprocess
 from pathlib import Path
 from typing import Any
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.table_source import Progress
 from desktop_app.shop_record.own_process import own_process
 from desktop_app.shop_record.trouble import ShopTrouble
 
 _TURNING = "desktop_app.records_exchanged.workbook_read.as_csv"
 _BEYOND = (
-    "It was given up: it takes more time or memory than any sheet does, or it is damaged.",
-    "Open it in a spreadsheet program and save the sheet as CSV.",
+    tr("It was given up: it takes more time or memory than any sheet does, or it is damaged."),
+    tr("Open it in a spreadsheet program and save the sheet as CSV."),
 )
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from typing import Any
 
+from desktop_app.language import marked, tr
 from desktop_app.repair_jobs import stored_lookup as look
 from desktop_app.repair_jobs.concern_conditions import CONDITION_IDS
 from desktop_app.repair_jobs.entry_bounds import (
@@ -28,6 +29,7 @@ from desktop_app.repair_jobs.stored import (
     TroubleCode,
     Visit,
 )
+from desktop_app.repair_jobs.stored_new_job import add_new_job
 from desktop_app.repair_jobs.stored_reading import conditions_of
 from desktop_app.repair_jobs.trouble_code import read_code
 from desktop_app.repair_jobs.vehicle_actions import vehicle_taken_in
@@ -35,13 +37,14 @@ from desktop_app.repair_jobs.who_did_what import check_search
 from desktop_app.repair_jobs.write_up import WriteUp
 from desktop_app.shop_record.as_shown import change_as_shown
 from desktop_app.shop_record.deed import Deed, Done
-from desktop_app.shop_record.house_rules import read_rules
 from desktop_app.shop_record.plain_text import plain_text
+from desktop_app.shop_record.question import kept_words
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_record.written_meanwhile import Shown, cents_in_words
 
-CODE_KINDS, CODE_STAGES = ("stored", "pending", "permanent"), ("found", "after repair")
+CODE_KINDS = (marked("stored"), marked("pending"), marked("permanent"))
+CODE_STAGES = (marked("found"), marked("after repair"))
 Said = Shown[str] | Shown[str | None] | None  # what a page showed of words
 # Given the deed, a job and the moment at which it leaves: the columns of its window.
 PromiseThen = Callable[[Deed, int, str], Mapping[str, Any]]
@@ -53,7 +56,7 @@ def write_up(record: ShopRecord, said: WriteUp) -> Done:
     made: list[int] = []
 
     for condition in said.conditions:
-        check_word("when it happens", condition, CONDITION_IDS)
+        check_word(tr("when it happens"), condition, CONDITION_IDS)
 
     def work(deed: Deed) -> None:
         visit = deed.add(
@@ -66,12 +69,12 @@ def write_up(record: ShopRecord, said: WriteUp) -> Done:
             odometer_source=None if said.odometer_source == "read" else said.odometer_source,
             brought_by=said.brought_by.strip(),
         )
-        job = _add_job(deed, visit, said.concern, said.says_same, said.symptoms)
+        job = add_new_job(deed, visit, said.concern, said.says_same, said.symptoms)
         for condition in dict.fromkeys(said.conditions):
             deed.add(JobCondition, job_id=job, condition=condition, happens=1)
         made.append(job)
 
-    done = record.do("Take a car in", work)
+    done = record.do(tr("Take a car in"), work)
     return Done(done.words, done.touched, done.seq, made[0])
 
 
@@ -81,8 +84,8 @@ def add_job(
     """Add another concern to a visit as a job of its own; `made` is the job's id."""
     made: list[int] = []
     done = record.do(
-        "Add a concern",
-        lambda deed: made.append(_add_job(deed, visit_id, concern, False, symptoms)),
+        tr("Add a concern"),
+        lambda deed: made.append(add_new_job(deed, visit_id, concern, False, symptoms)),
     )
     return Done(done.words, done.touched, done.seq, made[0])
 
@@ -105,7 +108,7 @@ def write_concern(
             if symptom not in kept:
                 deed.add(JobSymptom, job_id=job_id, symptom=symptom)
 
-    return record.do("Write down the concern", work)
+    return record.do(tr("Write down the concern"), work)
 
 
 def choose_symptom(record: ShopRecord, job_id: int, symptom: str, *, chosen: bool) -> Done:
@@ -118,31 +121,31 @@ def choose_symptom(record: ShopRecord, job_id: int, symptom: str, *, chosen: boo
         elif not chosen and row is not None:
             deed.remove(JobSymptom, row[0])
 
-    return record.do("Choose the symptom", work)
+    return record.do(tr("Choose the symptom"), work)
 
 
 def say_same_trouble(record: ShopRecord, job_id: int, *, same: bool) -> Done:
     """Note that the customer says it is the same trouble again; a flag, not a judgement."""
-    return _change(record, "Note “the same trouble again”", job_id, says_same=int(same))
+    return _change(record, tr("Note “the same trouble again”"), job_id, says_same=int(same))
 
 
 def tick_condition(record: ShopRecord, job_id: int, condition: str, happens: bool | None) -> Done:
     """Answer when the fault happens: True, never: False, not asked: None."""
-    check_word("when it happens", condition, CONDITION_IDS)
+    check_word(tr("when it happens"), condition, CONDITION_IDS)
 
     def work(deed: Deed) -> None:
         row = look.condition_row(deed, JobCondition, job_id, condition)
         answer = None if happens is None else {"happens": int(happens)}
         keep_answer(deed, JobCondition, row, {"job_id": job_id, "condition": condition}, answer)
 
-    return record.do("Answer when it happens", work)
+    return record.do(tr("Answer when it happens"), work)
 
 
 def write_code(record: ShopRecord, job_id: int, text: str, kind: str, stage: str) -> Done:
     """Write down a trouble code; refused with what is accepted where it is none."""
     code = read_code(text).code
-    check_word("the kind of a code", kind, CODE_KINDS)
-    check_word("when a code was read", stage, CODE_STAGES)
+    check_word(tr("the kind of a code"), kind, CODE_KINDS)
+    check_word(tr("when a code was read"), stage, CODE_STAGES)
 
     def work(deed: Deed) -> None:
         if stage == "after repair":
@@ -150,7 +153,7 @@ def write_code(record: ShopRecord, job_id: int, text: str, kind: str, stage: str
         if look.code_row(deed, job_id, code, kind, stage) is None:
             deed.add(TroubleCode, job_id=job_id, code=code, kind=kind, stage=stage)
 
-    return record.do(f"Write down {code}", work)
+    return record.do(tr("Write down {code}", code=code), work)
 
 
 def strike_code(record: ShopRecord, row: int) -> Done:
@@ -162,28 +165,28 @@ def strike_code(record: ShopRecord, row: int) -> Done:
             look.refuse_once_left(deed, job_id)
         deed.remove(TroubleCode, row)
 
-    return record.do("Take a code out", work)
+    return record.do(tr("Take a code out"), work)
 
 
 def write_finding(record: ShopRecord, job_id: int, words: str) -> Done:
     """Write down something that was seen."""
     if not words.strip():
-        raise ShopTrouble("There is nothing to write down yet.", do="Type what was seen.")
+        raise ShopTrouble(tr("There is nothing to write down yet."), do=tr("Type what was seen."))
     return record.do(
-        "Write down a finding",
+        tr("Write down a finding"),
         lambda deed: _add_check(deed, job_id, "inspection", words.strip(), ""),
     )
 
 
 def strike_check(record: ShopRecord, row: int) -> Done:
     """Take a finding or a check out."""
-    return record.do("Take a finding out", lambda deed: deed.remove(JobCheck, row))
+    return record.do(tr("Take a finding out"), lambda deed: deed.remove(JobCheck, row))
 
 
 def tick_check(record: ShopRecord, job_id: int, kind: str, words: str, outcome: str) -> Done:
     """Tick a check of a list: `done`, `not needed`, or nothing for not done yet."""
 
-    check_word("a list of checks", kind, ("refit", "proof"))
+    check_word(tr("a list of checks"), kind, ("refit", "proof"))
 
     def work(deed: Deed) -> None:
         if kind == "proof":
@@ -192,7 +195,7 @@ def tick_check(record: ShopRecord, job_id: int, kind: str, words: str, outcome: 
         about = {"job_id": job_id, "kind": kind, "words": words}
         keep_answer(deed, JobCheck, row, about, {"outcome": outcome} if outcome else None)
 
-    return record.do("Tick a check", work)
+    return record.do(tr("Tick a check"), work)
 
 
 def name_cause(record: ShopRecord, job_id: int, words: str, shown: Said = None) -> Done:
@@ -207,7 +210,7 @@ def name_cause(record: ShopRecord, job_id: int, words: str, shown: Said = None) 
         change_as_shown(deed, Job, job_id, shown, cause=words)
         deed.change(Job, job_id, cause_found=found)
 
-    return record.do("Name the cause", work)
+    return record.do(tr("Name the cause"), work)
 
 
 def take_not_caught_back(record: ShopRecord, job_id: int) -> Done:
@@ -217,27 +220,27 @@ def take_not_caught_back(record: ShopRecord, job_id: int) -> Done:
         found = 1 if look.cause_words(deed, job_id).strip() else None
         deed.change(Job, job_id, cause_found=found)
 
-    return record.do("Take “not caught” back", work)
+    return record.do(tr("Take “not caught” back"), work)
 
 
 def say_not_caught(record: ShopRecord, job_id: int) -> Done:
     """Say that the fault was not caught; what was tried stays in the cause's words."""
-    return _change(record, "Say “not caught”", job_id, cause_found=0)
+    return _change(record, tr("Say “not caught”"), job_id, cause_found=0)
 
 
 def write_correction(record: ShopRecord, job_id: int, words: str, shown: Said = None) -> Done:
     """Write down what was done."""
-    return _change(record, "Write down the correction", job_id, shown, correction=words)
+    return _change(record, tr("Write down the correction"), job_id, shown, correction=words)
 
 
 def choose_system(record: ShopRecord, job_id: int, system: str) -> Done:
     """Choose the system that the job is about."""
-    return _change(record, "Choose the system", job_id, system=system)
+    return _change(record, tr("Choose the system"), job_id, system=system)
 
 
 def choose_technician(record: ShopRecord, job_id: int, person: int | None) -> Done:
     """Say who did the job."""
-    return _change(record, "Say who did it", job_id, technician_id=person)
+    return _change(record, tr("Say who did it"), job_id, technician_id=person)
 
 
 def write_hours(
@@ -248,7 +251,7 @@ def write_hours(
     shown: Shown[float | None] | None = None,
 ) -> Done:
     """Write down the hours, or those that nobody pays."""
-    check_bounds("That number of hours", hours, MOST_HOURS)
+    check_bounds(tr("That number of hours"), hours, MOST_HOURS)
     name = "unbilled_hours" if unbilled else "hours"
 
     def work(deed: Deed) -> None:
@@ -256,16 +259,16 @@ def write_hours(
             check_search(look.hours(deed, job_id).search, hours)
         change_as_shown(deed, Job, job_id, shown, **{name: hours})
 
-    return record.do("Write down the hours", work)
+    return record.do(tr("Write down the hours"), work)
 
 
 def write_price(
     record: ShopRecord, job_id: int, cents: int | None, shown: Shown[int | None] | None = None
 ) -> Done:
     """Write down the price in cents."""
-    check_bounds("That price in cents", cents, MOST_CENTS)
+    check_bounds(tr("That price in cents"), cents, MOST_CENTS)
     return record.do(
-        "Write down the price",
+        tr("Write down the price"),
         lambda deed: change_as_shown(deed, Job, job_id, shown, cents_in_words, price_cents=cents),
     )
 
@@ -277,7 +280,7 @@ def say_proof(record: ShopRecord, job_id: int, level: int | None) -> Done:
     one that was not met; and once the car has left.
     """
 
-    check_bounds("That level of proof", level, ProofLevel.SAME_CONDITIONS)
+    check_bounds(tr("That level of proof"), level, ProofLevel.SAME_CONDITIONS)
 
     def work(deed: Deed) -> None:
         look.refuse_once_left(deed, job_id)
@@ -286,17 +289,17 @@ def say_proof(record: ShopRecord, job_id: int, level: int | None) -> Done:
         why_not = None if level is None else why_not_offered(ProofLevel(level), told, not_met)
         if why_not is not None:
             raise ShopTrouble(
-                why_not.what, kept="How far it was proved is as it was.", do=why_not.do
+                why_not.what, kept=tr("How far it was proved is as it was."), do=why_not.do
             )
         deed.change(Job, job_id, proof_level=level)
 
-    return record.do("Say how far it was proved", work)
+    return record.do(tr("Say how far it was proved"), work)
 
 
 def say_declined(record: ShopRecord, job_id: int, words: str, shown: Said = None) -> Done:
     """Write down what was declined or left undone; "nothing" is an answer."""
     said = words.strip() or None
-    return _change(record, "Write down what was declined", job_id, shown, declined=said)
+    return _change(record, tr("Write down what was declined"), job_id, shown, declined=said)
 
 
 def hand_over(
@@ -314,7 +317,8 @@ def hand_over(
     """
     if missing:
         raise ShopTrouble(
-            f"Before the car leaves, say {listed(missing)}.", kept="Everything so far is kept."
+            tr("Before the car leaves, say {listed}.", listed=listed(missing)),
+            kept=tr("Everything so far is kept."),
         )
     check_reading(odometer_out)
     if left_at:
@@ -325,36 +329,41 @@ def hand_over(
         visit = look.visit_of(deed, job_id)
         if look.left_at(deed, job_id) is not None:
             raise ShopTrouble(
-                "The car was handed over already.", kept="Its window stays as it was given."
+                tr("The car was handed over already."), kept=tr("Its window stays as it was given.")
             )
         if moment[:10] < visit.came_at[:10]:
             raise ShopTrouble(
-                f"The car came on {visit.came_at[:10]}; it cannot leave on {moment[:10]}.",
-                do="Look at this computer's clock.",
+                tr(
+                    "The car came on {came_at}; it cannot leave on {moment}.",
+                    came_at=visit.came_at[:10],
+                    moment=moment[:10],
+                ),
+                do=tr("Look at this computer's clock."),
             )
         window = {} if promise is None else promise(deed, job_id, moment)
         deed.change(Job, job_id, left_at=moment, odometer_out=odometer_out, **window)
         if look.open_jobs_of_visit(deed, visit.id, job_id) == 0:
             deed.change(Visit, visit.id, left_at=moment, odometer_out=odometer_out)
 
-    return record.do("Hand the car over", work)
+    return record.do(tr("Hand the car over"), work)
 
 
 def keep_as_typed(record: ShopRecord, about: str, question: str) -> Done:
     """Answer a question about an odd entry with "right as typed"."""
+    kept = kept_words(question)
 
     def work(deed: Deed) -> None:
-        if look.answer_row(deed, about, question) is None:
-            deed.add(Answered, about=about, question=question)
+        if look.answer_row(deed, about, kept) is None:
+            deed.add(Answered, about=about, question=kept)
 
-    return record.do("Keep it as typed", work)
+    return record.do(tr("Keep it as typed"), work)
 
 
 def add_person(record: ShopRecord, name: str) -> Done:
     """Add someone of the shop, or bring them back."""
     name = plain_text(name).strip()
     if not name:
-        raise ShopTrouble("Who is it?", do="Type a name.")
+        raise ShopTrouble(tr("Who is it?"), do=tr("Type a name."))
 
     def work(deed: Deed) -> None:
         row = look.person_id(deed, name)
@@ -363,36 +372,18 @@ def add_person(record: ShopRecord, name: str) -> Done:
         else:
             deed.change(Person, row, here=1)
 
-    return record.do(f"Add {name}", work)
+    return record.do(tr("Add {name}", name=name), work)
 
 
 def person_left(record: ShopRecord, person: int) -> Done:
     """Take someone off the list of people here; their jobs keep the name."""
-    return record.do("Take a person off", lambda deed: deed.change(Person, person, here=0))
+    return record.do(tr("Take a person off"), lambda deed: deed.change(Person, person, here=0))
 
 
 def _change(
     record: ShopRecord, words: str, job_id: int, shown: Shown[Any] | None = None, **values: Any
 ) -> Done:
     return record.do(words, lambda deed: change_as_shown(deed, Job, job_id, shown, **values))
-
-
-def _add_job(deed: Deed, visit: int, concern: str, same: bool, symptoms: tuple[str, ...]) -> int:
-    rules = read_rules(deed.connection)
-    job = deed.add(
-        Job,
-        number=look.next_number(deed),
-        visit_id=visit,
-        concern=concern.strip(),
-        says_same=int(same),
-        window_days=rules.window_days,
-        window_months=rules.window_months or None,
-        window_miles=rules.window_miles,
-        window_rule=rules.window_rule,
-    )
-    for symptom in dict.fromkeys(symptoms):
-        deed.add(JobSymptom, job_id=job, symptom=symptom)
-    return job
 
 
 def _add_check(deed: Deed, job_id: int, kind: str, words: str, outcome: str) -> None:

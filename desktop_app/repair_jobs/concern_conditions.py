@@ -6,13 +6,15 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from enum import StrEnum
 
+from desktop_app.language import marked, tr
+
 
 class Tick(StrEnum):
     """What is known about one condition. "Never" is evidence; "not asked" says nothing."""
 
-    HAPPENS = "happens"
-    NEVER = "never"
-    NOT_ASKED = "not asked"
+    HAPPENS = marked("happens")
+    NEVER = marked("never")
+    NOT_ASKED = marked("not asked")
 
     def next(self) -> Tick:
         """Return the state that one more press gives."""
@@ -22,7 +24,10 @@ class Tick(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class ConcernCondition:
-    """One condition: the id that is kept, the words shown, and the heading it stands under."""
+    """One condition: the id that is kept; its words, and the heading that it stands under.
+
+    Both are shown in the language spoken, by tr().
+    """
 
     id: str
     words: str
@@ -30,76 +35,76 @@ class ConcernCondition:
 
 
 _LISTED: dict[str, dict[str, str]] = {
-    "Engine": {
-        "cold": "cold",
-        "first-minute": "in the first minute",
-        "warming": "warming up",
-        "hot": "hot",
-        "restart-hot": "started again hot",
+    marked("Engine"): {
+        "cold": marked("cold"),
+        "first-minute": marked("in the first minute"),
+        "warming": marked("warming up"),
+        "hot": marked("hot"),
+        "restart-hot": marked("started again hot"),
     },
-    "Pedal and load": {
-        "idle": "at idle",
-        "light-press": "a light press on the pedal",
-        "steady": "steady speed",
-        "pulling": "pulling hard or uphill",
-        "overrun": "lifting off",
-        "take-up": "moving off or changing direction",
+    marked("Pedal and load"): {
+        "idle": marked("at idle"),
+        "light-press": marked("a light press on the pedal"),
+        "steady": marked("steady speed"),
+        "pulling": marked("pulling hard or uphill"),
+        "overrun": marked("lifting off"),
+        "take-up": marked("moving off or changing direction"),
     },
-    "Speed and gear": {
-        "low-speed": "slow",
-        "high-speed": "fast",
-        "one-gear": "in one gear only",
-        "in-gear": "standing in gear",
-        "shifting": "changing gear",
+    marked("Speed and gear"): {
+        "low-speed": marked("slow"),
+        "high-speed": marked("fast"),
+        "one-gear": marked("in one gear only"),
+        "in-gear": marked("standing in gear"),
+        "shifting": marked("changing gear"),
     },
-    "Road and steering": {
-        "smooth": "smooth road",
-        "rough": "rough road",
-        "bump": "over a bump",
-        "turning": "in a turn",
-        "full-lock": "on full lock",
-        "parking": "parking",
+    marked("Road and steering"): {
+        "smooth": marked("smooth road"),
+        "rough": marked("rough road"),
+        "bump": marked("over a bump"),
+        "turning": marked("in a turn"),
+        "full-lock": marked("on full lock"),
+        "parking": marked("parking"),
     },
-    "Brakes": {
-        "braking": "braking",
-        "braking-hard": "braking hard",
-        "after-drive": "just after a drive",
+    marked("Brakes"): {
+        "braking": marked("braking"),
+        "braking-hard": marked("braking hard"),
+        "after-drive": marked("just after a drive"),
     },
-    "Weather": {
-        "dry": "dry",
-        "damp": "damp",
-        "rain": "rain",
-        "wash": "after a wash",
-        "freezing": "frost",
-        "hot-day": "a hot day",
+    marked("Weather"): {
+        "dry": marked("dry"),
+        "damp": marked("damp"),
+        "rain": marked("rain"),
+        "wash": marked("after a wash"),
+        "freezing": marked("frost"),
+        "hot-day": marked("a hot day"),
     },
-    "Fuel": {
-        "tank-full": "tank full",
-        "tank-low": "tank low",
-        "just-filled": "just filled up",
-        "other-fuel": "fuel from elsewhere",
+    marked("Fuel"): {
+        "tank-full": marked("tank full"),
+        "tank-low": marked("tank low"),
+        "just-filled": marked("just filled up"),
+        "other-fuel": marked("fuel from elsewhere"),
     },
-    "Electrics": {
-        "ac-on": "air conditioning on",
-        "lamps-on": "lamps on",
-        "demister-on": "demister on",
-        "blower-on": "blower on",
-        "with-switch": "when one thing is switched on",
+    marked("Electrics"): {
+        "ac-on": marked("air conditioning on"),
+        "lamps-on": marked("lamps on"),
+        "demister-on": marked("demister on"),
+        "blower-on": marked("blower on"),
+        "with-switch": marked("when one thing is switched on"),
     },
-    "Time": {
-        "first-start": "the first start of the day",
-        "after-standing": "after standing",
-        "after-minutes": "after some minutes",
-        "short-trips": "on short trips",
-        "random": "at random",
-        "always": "always",
-        "since-last-visit": "since the last visit",
+    marked("Time"): {
+        "first-start": marked("the first start of the day"),
+        "after-standing": marked("after standing"),
+        "after-minutes": marked("after some minutes"),
+        "short-trips": marked("on short trips"),
+        "random": marked("at random"),
+        "always": marked("always"),
+        "since-last-visit": marked("since the last visit"),
     },
-    "Carrying": {
-        "passengers": "with passengers",
-        "loaded": "loaded",
-        "trailer": "with a trailer",
-        "roof-box": "with a roof box",
+    marked("Carrying"): {
+        "passengers": marked("with passengers"),
+        "loaded": marked("loaded"),
+        "trailer": marked("with a trailer"),
+        "roof-box": marked("with a roof box"),
     },
 }
 
@@ -114,6 +119,12 @@ _WORDS = {condition.id: condition.words for condition in CONDITIONS}
 
 def condition_words(identity: str) -> str:
     """Return the words of a condition; an unknown id is shown as it is."""
+    words = _WORDS.get(identity)
+    return identity if words is None else tr(words)
+
+
+def condition_as_written(identity: str) -> str:
+    """Return the words of a condition as they are written here, the same in every language."""
     return _WORDS.get(identity, identity)
 
 
@@ -121,7 +132,7 @@ def conditions_in_words(ticks: Mapping[str, Tick]) -> str:
     """Return what was answered as one line: "happens: cold, damp; never: hot"; else nothing."""
     parts = []
     for state in (Tick.HAPPENS, Tick.NEVER):
-        said = [c.words for c in CONDITIONS if ticks.get(c.id) is state]
+        said = [tr(c.words) for c in CONDITIONS if ticks.get(c.id) is state]
         if said:
-            parts.append(f"{state.value}: {', '.join(said)}")
+            parts.append(f"{tr(state.value)}: {', '.join(said)}")
     return "; ".join(parts)

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from typing import Literal
 
+from desktop_app.language import tr
+
 # The international yard and pound agreement of 1959 (NIST SP 811, Appendix B).
 KM_PER_MILE = 1.609344
 MM_PER_INCH = 25.4
@@ -24,6 +26,11 @@ def to_km(distance: float, unit: DistanceUnit) -> float:
 def from_miles(miles: float, unit: DistanceUnit) -> float:
     """Return miles in the unit asked for."""
     return miles if unit == "mi" else miles * KM_PER_MILE
+
+
+def unit_words(unit: str) -> str:
+    """Return the unit of a vehicle's odometer for people: "miles" or "km"."""
+    return tr("km") if unit == "km" else tr("miles")
 
 
 def inch_to_mm(inches: float) -> float:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Collection
 from datetime import date
 
+from desktop_app.language import tr
 from desktop_app.shop_record.kept_value import kept_moment
 from desktop_app.shop_record.trouble import ShopTrouble
 
@@ -18,19 +19,24 @@ OLDEST_DAY = date(1900, 1, 1)
 def check_bounds(what: str, number: float | None, most: float) -> None:
     """Raise a ShopTrouble where a number is not one from 0 to the most; None is always accepted."""
     if number is not None and not 0 <= number <= most:
-        raise ShopTrouble(f"{what} is not accepted.", do=f"Accepted: 0 to {most:,}.")
+        raise ShopTrouble(
+            tr("{what} is not accepted.", what=what), do=tr("Accepted: 0 to {most:,}.", most=most)
+        )
 
 
 def check_reading(reading: int | None) -> None:
     """Raise a ShopTrouble where no odometer can say this."""
-    check_bounds("That odometer reading", reading, MOST_ON_AN_ODOMETER)
+    check_bounds(tr("That odometer reading"), reading, MOST_ON_AN_ODOMETER)
 
 
 def check_word(what: str, word: str, allowed: Collection[str]) -> None:
     """Raise a ShopTrouble where a word is not one of those allowed."""
     if word not in allowed:
         accepted = ", ".join(sorted(allowed))
-        raise ShopTrouble(f"“{word}” is not accepted for {what}.", do=f"Accepted: {accepted}.")
+        raise ShopTrouble(
+            tr("“{word}” is not accepted for {what}.", word=word, what=what),
+            do=tr("Accepted: {accepted}.", accepted=accepted),
+        )
 
 
 def check_moment(text: str) -> None:
@@ -39,8 +45,10 @@ def check_moment(text: str) -> None:
         kept_moment(text)
     except ShopTrouble as trouble:
         raise ShopTrouble(
-            f"“{text[:40]}” is not a moment.",
-            do="Accepted: a day like 2026-11-16, or one with its time, like 2026-11-16T17:05:00.",
+            tr("“{text}” is not a moment.", text=text[:40]),
+            do=tr(
+                "Accepted: a day like 2026-11-16, or one with its time, like 2026-11-16T17:05:00."
+            ),
         ) from trouble
 
 
@@ -51,9 +59,15 @@ def check_day(text: str, today: date) -> date:
     except ValueError:
         day = None
     if day is None or day.isoformat() != text:
-        raise ShopTrouble(f"“{text[:40]}” is not a day.", do="Type it like 2026-11-16.")
+        raise ShopTrouble(
+            tr("“{text}” is not a day.", text=text[:40]), do=tr("Type it like 2026-11-16.")
+        )
     if day > today:
-        raise ShopTrouble(f"{text} is still to come.", do="Type the day on which it happened.")
+        raise ShopTrouble(
+            tr("{text} is still to come.", text=text), do=tr("Type the day on which it happened.")
+        )
     if day < OLDEST_DAY:
-        raise ShopTrouble(f"{text} is too long ago.", do="Type the day like 2026-11-16.")
+        raise ShopTrouble(
+            tr("{text} is too long ago.", text=text), do=tr("Type the day like 2026-11-16.")
+        )
     return day

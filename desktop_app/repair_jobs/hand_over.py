@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.job_view import JobView
-from desktop_app.repair_jobs.proof_checks import never_left_out
+from desktop_app.repair_jobs.proof_checks import check_words, never_left_out
 
-LEFT = "The car has left: what was proved at the hand-over stays as it was."
+LEFT = tr("The car has left: what was proved at the hand-over stays as it was.")
 
 
 def missing_answers(job: JobView, pairs_without_origin: tuple[str, ...] = ()) -> tuple[str, ...]:
@@ -17,16 +18,18 @@ def missing_answers(job: JobView, pairs_without_origin: tuple[str, ...] = ()) ->
     """
     missing = []
     if not job.concern.strip():
-        missing.append("what the customer says")
+        missing.append(tr("what the customer says"))
     if job.cause_found is None and job.work is None:
-        missing.append("the cause, or “not caught”")
+        missing.append(tr("the cause, or “not caught”"))
     if job.cause_found is not False and job.work != "inspection" and not job.correction.strip():
-        missing.append("what was done about it")
-    missing.extend(f"where the new {kind} comes from" for kind in pairs_without_origin)
+        missing.append(tr("what was done about it"))
+    missing.extend(
+        tr("where the new {kind} comes from", kind=kind) for kind in pairs_without_origin
+    )
     if job.proof_level is None and job.work != "inspection":
-        missing.append("how far it was proved (“unproven” is an answer)")
+        missing.append(tr("how far it was proved (“unproven” is an answer)"))
     if job.declined is None:
-        missing.append("what was declined or left undone (“nothing” is an answer)")
+        missing.append(tr("what was declined or left undone (“nothing” is an answer)"))
     return tuple(missing)
 
 
@@ -34,11 +37,14 @@ def listed(missing: Sequence[str]) -> str:
     """Return what is missing as it is said in a sentence; there is at least one."""
     if len(missing) == 1:
         return missing[0]
-    return f"{', '.join(missing[:-1])} and {missing[-1]}"
+    return tr("{all_but_last} and {last}", all_but_last=", ".join(missing[:-1]), last=missing[-1])
 
 
 def left_unanswered(job: JobView) -> tuple[str, ...]:
-    """Return the checks of the job's system that are never left out and that nobody answered."""
+    """Return the checks of the job's system that are never left out and that nobody answered.
+
+    As they are kept: `check_words` says them.
+    """
     answered = {one.words for one in job.checks if one.kind == "proof" and one.outcome}
     return tuple(check for check in never_left_out(job.system) if check not in answered)
 
@@ -51,17 +57,41 @@ def refit_unanswered(
     return tuple((words, hurts) for words, hurts in points if words not in answered)
 
 
+def unanswered_words(left: int, hurts: int) -> str:
+    """Say how many points of closing up have no answer, and in how many someone can get hurt."""
+    if left == 1:
+        return (
+            tr(
+                "⚠ 1 point has no answer under “Before it is closed up”, 1 of them where someone "
+                "can get hurt."
+            )
+            if hurts
+            else tr("⚠ 1 point has no answer under “Before it is closed up”.")
+        )
+    if not hurts:
+        return tr("⚠ {left} points have no answer under “Before it is closed up”.", left=left)
+    return tr(
+        "⚠ {left} points have no answer under “Before it is closed up”, {hurts} of them where "
+        "someone can get hurt.",
+        left=left,
+        hurts=hurts,
+    )
+
+
 def hand_over_question(job: JobView, points: Sequence[tuple[str, bool]] = ()) -> str:
     """Return what is asked before a car leaves where someone can get hurt; "" where nothing is.
 
     That is a check which is never left out, or one of the points for closing up (words, hurts).
     """
     closing = (words for words, hurts in refit_unanswered(job, points) if hurts)
-    left = tuple(dict.fromkeys((*left_unanswered(job), *closing)))
+    checks = map(check_words, left_unanswered(job))
+    left = tuple(dict.fromkeys((*checks, *closing)))
     if not left:
         return ""
     listed = "; ".join(words.rstrip(".") for words in left)
-    return (
-        f"Someone can get hurt where these are left out, and nobody has answered them: {listed}. "
-        "Hand the car over all the same? The sheet will say that they are not ticked."
+    return tr(
+        "Someone can get hurt where these are left out, and nobody has answered them: "
+        "{listed}. Hand the car over all the same? The sheet will say that they are "
+        "not ticked.",
+        listed=listed,
     )

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.proof import CODES_READ
 from desktop_app.repair_jobs.who_did_what import Did, Doer
 
@@ -23,7 +24,7 @@ class VehicleSeen:
     @property
     def name(self) -> str:
         """Return how the shop speaks of it: plate, else tag, else the VIN's end; then its class."""
-        first = self.plate or self.tag or (f"VIN …{self.vin[-6:]}" if self.vin else "no plate")
+        first = self.plate or self.tag or (f"VIN …{self.vin[-6:]}" if self.vin else tr("no plate"))
         return f"{first} · {self.description}" if self.description else first
 
 

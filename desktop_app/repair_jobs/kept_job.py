@@ -5,6 +5,7 @@ from __future__ import annotations
 from datetime import date
 from typing import Literal
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.entry_bounds import MOST_CENTS, MOST_DISTANCE, MOST_HOURS
 from desktop_app.repair_jobs.proof import ProofLevel
 from desktop_app.repair_jobs.road_test import EVERY_UNITS, FaultEvery
@@ -20,21 +21,27 @@ _LOWEST, _HIGHEST = min(ProofLevel), max(ProofLevel)
 
 def kept_window(days: int, miles: int, rule: str, place: str = "") -> None:
     """Raise a ShopDamaged where no promise is so many days and miles, or is counted so."""
-    kept_whole(days, 0, MOST_WINDOW_DAYS, f"a window of 0 to {MOST_WINDOW_DAYS:,} days", place)
-    most = f"a window of 0 to {MOST_WINDOW_MILES:,} miles"
+    kept_whole(
+        days,
+        0,
+        MOST_WINDOW_DAYS,
+        tr("a window of 0 to {most_window_days:,} days", most_window_days=MOST_WINDOW_DAYS),
+        place,
+    )
+    most = tr("a window of 0 to {most_window_miles:,} miles", most_window_miles=MOST_WINDOW_MILES)
     kept_whole(miles, 0, MOST_WINDOW_MILES, most, place)
     if not days and not miles:
-        raise damaged("0 days, 0 miles", "a window with a limit", place)
-    kept_word(rule, WINDOW_RULES, "“first” or “both”", place)
+        raise damaged(tr("0 days, 0 miles"), tr("a window with a limit"), place)
+    kept_word(rule, WINDOW_RULES, tr("“first” or “both”"), place)
 
 
 def kept_promise(months: int | None, whose: str | None, place: str = "") -> None:
     """Raise a ShopDamaged where a window's months, or whose promise it is, are none."""
     if months is not None:
-        kept_whole(months, 1, MOST_WINDOW_MONTHS, "a number of calendar months", place)
+        kept_whole(months, 1, MOST_WINDOW_MONTHS, tr("a number of calendar months"), place)
     of_kind = whose is not None and whose.removeprefix("part kind ").strip() not in ("", whose)
     if whose is not None and not of_kind:
-        kept_word(whose, _WHOSE, "“job”, “shop” or a part kind", place)
+        kept_word(whose, _WHOSE, tr("“job”, “shop” or a part kind"), place)
 
 
 def kept_work(
@@ -42,8 +49,10 @@ def kept_work(
 ) -> None:
     """Raise a ShopDamaged where no job takes such hours, or has such a price; None is no damage."""
     for number in (hours, unbilled_hours):
-        kept_number(number, MOST_HOURS, f"hours from 0 to {MOST_HOURS:,}", place)
-    kept_number(cents, MOST_CENTS, "a price from 0 to 1,000,000.00", place)
+        kept_number(
+            number, MOST_HOURS, tr("hours from 0 to {most_hours:,}", most_hours=MOST_HOURS), place
+        )
+    kept_number(cents, MOST_CENTS, tr("a price from 0 to 1,000,000.00"), place)
 
 
 def kept_kind_of_work(work: str | None, search_hours: float | None, place: str = "") -> None:
@@ -52,13 +61,20 @@ def kept_kind_of_work(work: str | None, search_hours: float | None, place: str =
     They may be more than the job's own hours: an import can write those later.
     """
     if work is not None:
-        kept_word(work, WORKS, "“inspection” or “maintenance”", place)
-    kept_number(search_hours, MOST_HOURS, f"hours from 0 to {MOST_HOURS:,}", place)
+        kept_word(work, WORKS, tr("“inspection” or “maintenance”"), place)
+    kept_number(
+        search_hours, MOST_HOURS, tr("hours from 0 to {most_hours:,}", most_hours=MOST_HOURS), place
+    )
 
 
 def kept_drive(distance: float | None, place: str = "") -> None:
     """Raise a ShopDamaged where no drive to prove a repair is so long."""
-    kept_number(distance, MOST_DISTANCE, f"a drive of 0 to {MOST_DISTANCE:,}", place)
+    kept_number(
+        distance,
+        MOST_DISTANCE,
+        tr("a drive of 0 to {most_distance:,}", most_distance=MOST_DISTANCE),
+        place,
+    )
 
 
 def kept_number(number: float | None, most: float, wanted: str, place: str = "") -> None:
@@ -70,7 +86,7 @@ def kept_number(number: float | None, most: float, wanted: str, place: str = "")
 def kept_hand_over(came: date, left: date | None, place: str = "") -> None:
     """Raise a ShopDamaged where a job was handed over before its car came."""
     if left is not None and left < came:
-        wanted = f"a hand-over on {came.isoformat()}, when the car came, or later"
+        wanted = tr("a hand-over on {came}, when the car came, or later", came=came.isoformat())
         raise damaged(left.isoformat(), wanted, place)
 
 
@@ -78,7 +94,7 @@ def kept_level(level: int | None, place: str = "") -> ProofLevel | None:
     """Return how far a job is proved, None where nobody said."""
     if level is None:
         return None
-    kept_whole(level, _LOWEST, _HIGHEST, "a level of proof", place)
+    kept_whole(level, _LOWEST, _HIGHEST, tr("a level of proof"), place)
     return ProofLevel(level)
 
 
@@ -86,9 +102,9 @@ def kept_every(number: float | None, unit: str | None, place: str = "") -> Fault
     """Return how often a fault came, None where nobody said."""
     if number is None and unit is None:
         return None
-    known = kept_word(unit, EVERY_UNITS, "a unit of how often a fault came", place)
+    known = kept_word(unit, EVERY_UNITS, tr("a unit of how often a fault came"), place)
     if number is None:
         return None
     if not 0 < number < float("inf"):
-        raise damaged(number, "a number above 0", place)
+        raise damaged(number, tr("a number above 0"), place)
     return FaultEvery(number, known)

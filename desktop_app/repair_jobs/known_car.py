@@ -5,7 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date
 
-from desktop_app.repair_jobs.distance import DistanceUnit
+from desktop_app.language import tr
+from desktop_app.repair_jobs.distance import DistanceUnit, unit_words
 from desktop_app.repair_jobs.job_view import VehicleSeen
 from desktop_app.repair_jobs.odometer_questions import day_in_words
 from desktop_app.repair_jobs.typed_entry import unit_named
@@ -23,10 +24,19 @@ class StillHere:
 
     def question(self) -> str:
         """Return what is asked before the car is taken in once more."""
-        was = "was" if len(self.numbers) == 1 else "were"
-        return (
-            f"This car is in the shop since {day_in_words(self.since)}: {', '.join(self.numbers)} "
-            f"{was} not handed over. Is this another concern of that visit?"
+        since, numbers = day_in_words(self.since), ", ".join(self.numbers)
+        if len(self.numbers) == 1:
+            return tr(
+                "This car is in the shop since {day}: {number} was not handed over. "
+                "Is this another concern of that visit?",
+                day=since,
+                number=numbers,
+            )
+        return tr(
+            "This car is in the shop since {day}: {numbers} were not handed over. "
+            "Is this another concern of that visit?",
+            day=since,
+            numbers=numbers,
         )
 
 
@@ -49,12 +59,14 @@ class KnownCar:
     def in_words(self, today: date) -> str:
         """Return what is known of it in a line."""
         car = self.vehicle
-        vin = f"VIN ends {car.vin[-6:]}" if car.vin else "no VIN known"
+        vin = tr("VIN ends {end}", end=car.vin[-6:]) if car.vin else tr("no VIN known")
         said = [car.plate or car.tag, car.description, vin]
         if self.last_on is not None:
-            said.append(f"last here on {_day_and_age(self.last_on, today)}")
+            said.append(
+                tr("last here on {day_and_age}", day_and_age=_day_and_age(self.last_on, today))
+            )
         if self.sold_on is not None:
-            said.append(f"sold on {day_in_words(self.sold_on)}")
+            said.append(tr("sold on {day}", day=day_in_words(self.sold_on)))
         return " · ".join(part for part in said if part)
 
 
@@ -80,18 +92,26 @@ def against_the_same(known: KnownCar, typed: Typed, odd_odometer: bool) -> tuple
         return ()
     against = []
     if known.sold_on is not None:
-        against.append(f"The car with this plate was sold on {day_in_words(known.sold_on)}.")
+        against.append(
+            tr(
+                "The car with this plate was sold on {day}.",
+                day=day_in_words(known.sold_on),
+            )
+        )
     if car.description and not _says_the_same(car.description, typed.description):
         against.append(
-            f"It is written down as “{car.description}”; that stays if it is the same car."
+            tr(
+                "It is written down as “{description}”; that stays if it is the same car.",
+                description=car.description,
+            )
         )
     if vin:
-        against.append("It had no whole VIN until now.")
+        against.append(tr("It had no whole VIN until now."))
     named = unit_named(typed.odometer)
     if named is not None and named != known.unit:
-        against.append(f"Its odometer counted in {'km' if known.unit == 'km' else 'miles'}.")
+        against.append(tr("Its odometer counted in {unit}.", unit=unit_words(known.unit)))
     if odd_odometer:
-        against.append("The odometer does not go on from what it said.")
+        against.append(tr("The odometer does not go on from what it said."))
     return tuple(against)
 
 
@@ -122,5 +142,10 @@ def _says_the_same(one: str, other: str) -> bool:
 
 def _day_and_age(day: date, today: date) -> str:
     days = (today - day).days
-    ago = "today" if days == 0 else "yesterday" if days == 1 else f"{days:,} days ago"
-    return day_in_words(day) if days < 0 else f"{day_in_words(day)}, {ago}"
+    if days < 0:
+        return day_in_words(day)
+    if days == 0:
+        return tr("{day}, today", day=day_in_words(day))
+    if days == 1:
+        return tr("{day}, yesterday", day=day_in_words(day))
+    return tr("{day}, {days:,} days ago", day=day_in_words(day), days=days)

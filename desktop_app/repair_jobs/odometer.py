@@ -9,6 +9,7 @@ from datetime import date
 from itertools import pairwise
 from typing import Literal
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.distance import DistanceUnit, to_miles
 from desktop_app.shop_record.kept_value import kept_word
 
@@ -29,7 +30,7 @@ def reading_source(kept: str | None, place: str = "") -> ReadingSource:
     """
     if kept is None:
         return "read"
-    return kept_word(kept, READING_SOURCES, "“read”, “told” or “estimated”", place)
+    return kept_word(kept, READING_SOURCES, tr("“read”, “told” or “estimated”"), place)
 
 
 @dataclass(frozen=True, slots=True)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from desktop_app.language import marked, tr
 from desktop_app.repair_jobs.distance import DistanceUnit, distance_in_words, from_miles
 from desktop_app.repair_jobs.odometer_questions import Proposal
 
@@ -22,12 +23,20 @@ def drive_question(
         return None
     if left - came >= driven - ROUNDED:
         return None
-    shown = left - came
-    only = f"only {distance_in_words(shown, unit)} more than" if shown else "the same as"
-    return (
-        f"{distance_in_words(driven, unit)} were driven, but the odometer out, "
-        f"{distance_in_words(left, unit)}, is {only} when it came in. Is that the reading "
-        "after the drive?"
+    far, out = distance_in_words(driven, unit), distance_in_words(left, unit)
+    if left == came:
+        return tr(
+            "{driven} were driven, but the odometer out, {out}, is the same as when it came in. "
+            "Is that the reading after the drive?",
+            driven=far,
+            out=out,
+        )
+    return tr(
+        "{driven} were driven, but the odometer out, {out}, is only {more} more than when it "
+        "came in. Is that the reading after the drive?",
+        driven=far,
+        out=out,
+        more=distance_in_words(left - came, unit),
     )
 
 
@@ -47,15 +56,18 @@ def meant_after_drive(
         if came + least <= value <= came + most
     }
     best = sorted(near, key=lambda value: (abs(value - expected), value))
-    return tuple(Proposal(value, near[value]) for value in best[:2])
+    return tuple(Proposal(value, tr(near[value])) for value in best[:2])
 
 
 def _one_slip_away(digits: str) -> Iterator[tuple[int, str]]:
     for place, digit in enumerate(digits):
         for other in "0123456789":
             if other != digit:
-                yield int(digits[:place] + other + digits[place + 1 :]), "one digit is another"
+                yield (
+                    int(digits[:place] + other + digits[place + 1 :]),
+                    marked("one digit is another"),
+                )
     for i in range(len(digits) - 1):
         swapped = digits[:i] + digits[i + 1] + digits[i] + digits[i + 2 :]
         if swapped != digits:
-            yield int(swapped), "two digits swapped"
+            yield int(swapped), marked("two digits swapped")

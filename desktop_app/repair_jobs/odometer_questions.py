@@ -7,12 +7,19 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from datetime import date
 
-from desktop_app.repair_jobs.distance import DistanceUnit, distance_in_words, from_miles
+from desktop_app.language import marked, tr
+from desktop_app.repair_jobs.distance import (
+    DistanceUnit,
+    distance_in_words,
+    from_miles,
+    unit_words,
+)
 from desktop_app.repair_jobs.entry_bounds import MOST_ON_AN_ODOMETER
 from desktop_app.repair_jobs.odometer import (
     MOST_MILES_A_DAY,
     OdometerReading,
     OdometerReplaced,
+    ReadingSource,
     RunningMiles,
     distance_between,
     running_miles,
@@ -47,25 +54,41 @@ def odometer_questions(
     """
     questions = []
     if reading.on > today:
-        questions.append(f"{day_in_words(reading.on)} is still to come. Is the date right?")
+        questions.append(
+            tr(
+                "{day} is still to come. Is the date right?",
+                day=day_in_words(reading.on),
+            )
+        )
     if reading.value is None:
         return tuple(questions)
     before = _last_trusted(reading, earlier, replaced)
     if before is None:
         if reading.value >= 1_000_000:
-            questions.append(f"{_said(reading)} is more than six digits can show. One too many?")
+            questions.append(
+                tr(
+                    "{reading} is more than six digits can show. One too many?",
+                    reading=_said(reading),
+                )
+            )
         return tuple(questions)
     odd = _against(reading, before, replaced)
     if odd is not None:
         guesses = [
-            f"{distance_in_words(each.value, reading.unit)} would fit ({each.why})."
+            tr(
+                "{reading} would fit ({why}).",
+                reading=distance_in_words(each.value, reading.unit),
+                why=each.why,
+            )
             for each in odometer_proposals(reading, earlier, replaced, shop)
         ]
         if not guesses and a_digit_short(reading, before):
-            guesses = ["It has a digit less than before: is one missing?"]
+            guesses = [tr("It has a digit less than before: is one missing?")]
         meant = _earlier_one_meant(reading, before, earlier, replaced, shop)
         if meant is not None:
-            guesses = [f"It fits if {_said(before)} was to be {meant}."]
+            guesses = [
+                tr("It fits if {before} was to be {meant}.", before=_said(before), meant=meant)
+            ]
         questions.append(" ".join((odd, *guesses)))
     return tuple(questions)
 
@@ -90,9 +113,10 @@ def reading_in_words(unread: str) -> int | None:
 
 def question_of_words(unread: str, number: int, unit: DistanceUnit) -> str:
     """Return the question about words that may hold the reading."""
-    return (
-        f"No reading is kept, because “{unread}”. Does the odometer say "
-        f"{distance_in_words(number, unit)}?"
+    return tr(
+        "No reading is kept, because “{unread}”. Does the odometer say {reading}?",
+        unread=unread,
+        reading=distance_in_words(number, unit),
     )
 
 
@@ -112,32 +136,49 @@ def odometer_proposals(
     if _earlier_one_meant(reading, before, earlier, replaced, shop) is not None:
         return ()
     rate = _rate(reading, earlier, replaced, shop)
-    found = [Proposal(slip.value, slip.words) for slip in slips(reading, before, rate, replaced)]
+    found = [Proposal(one.value, tr(one.words)) for one in slips(reading, before, rate, replaced)]
     other = in_the_other_unit(reading, before, replaced)
     if other is not None:
-        unit = "km" if reading.unit == "mi" else "miles"
-        found.append(Proposal(other, f"{reading.source} in {unit}"))
+        unit = unit_words("km" if reading.unit == "mi" else "mi")
+        found.append(Proposal(other, _in_the_other_unit(reading.source, unit)))
     return tuple(found)
 
 
 def day_in_words(day: date) -> str:
     """Return a day as people write it, the same in every country: "2 March 2026"."""
-    return f"{day.day} {_MONTHS[day.month - 1]} {day.year}"
+    month = tr(_MONTHS[day.month - 1])
+    return tr("{day} {month} {year}", day=day.day, month=month, year=day.year)
+
+
+def day_and_month(day: date) -> str:
+    """Return a day with the first letters of its month, where there is little room: "16 Nov"."""
+    return f"{day.day} {tr(_MONTHS[day.month - 1])[:3]}"
+
+
+def _in_the_other_unit(source: ReadingSource, unit: str) -> str:
+    """Say in which unit a reading may have been read, told or estimated."""
+    if source == "told":
+        return tr("told in {unit}", unit=unit)
+    return (
+        tr("estimated in {unit}", unit=unit)
+        if source == "estimated"
+        else tr("read in {unit}", unit=unit)
+    )
 
 
 _MONTHS = (
-    "January",
-    "February",
-    "March",
-    "April",
-    "May",
-    "June",
-    "July",
-    "August",
-    "September",
-    "October",
-    "November",
-    "December",
+    marked("January"),
+    marked("February"),
+    marked("March"),
+    marked("April"),
+    marked("May"),
+    marked("June"),
+    marked("July"),
+    marked("August"),
+    marked("September"),
+    marked("October"),
+    marked("November"),
+    marked("December"),
 )
 
 
@@ -158,20 +199,42 @@ def _against(
     if reading.miles is None or before.miles is None or _goes_on(reading, before, replaced):
         return None  # plain, or over a stretch that nobody knows: nothing to ask
     if reading.miles < before.miles:
-        says = (
-            f"The odometer says {_said(reading)}"
-            if reading.source == "read"
-            else f"{_said(reading)} was {reading.source}"
-        )
-        return (
-            f"{says}, but on {day_in_words(before.on)} it said {_said(before)}. "
-            "Was it replaced, or is a digit wrong?"
+        return tr(
+            _LESS_THAN_BEFORE[reading.source],
+            reading=_said(reading),
+            day=day_in_words(before.on),
+            before=_said(before),
         )
     days = (reading.on - before.on).days
     driven = distance_in_words(from_miles(reading.miles - before.miles, reading.unit), reading.unit)
     limit = distance_in_words(from_miles(MOST_MILES_A_DAY, reading.unit), reading.unit)
-    span = "one day" if days <= 1 else f"{days} days"
-    return f"That is {driven} in {span}, more than {limit} a day. Is a digit wrong?"
+    if days <= 1:
+        return tr(
+            "That is {driven} in one day, more than {limit} a day. Is a digit wrong?",
+            driven=driven,
+            limit=limit,
+        )
+    return tr(
+        "That is {driven} in {days} days, more than {limit} a day. Is a digit wrong?",
+        driven=driven,
+        days=days,
+        limit=limit,
+    )
+
+
+_LESS_THAN_BEFORE: dict[ReadingSource, str] = {
+    "read": marked(
+        "The odometer says {reading}, but on {day} it said {before}. "
+        "Was it replaced, or is a digit wrong?"
+    ),
+    "told": marked(
+        "{reading} was told, but on {day} it said {before}. Was it replaced, or is a digit wrong?"
+    ),
+    "estimated": marked(
+        "{reading} was estimated, but on {day} it said {before}. "
+        "Was it replaced, or is a digit wrong?"
+    ),
+}
 
 
 def _goes_on(

@@ -10,6 +10,7 @@ from collections import Counter
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
+from desktop_app.language import marked
 from desktop_app.repair_jobs.distance import DistanceUnit, from_miles, to_miles
 from desktop_app.repair_jobs.odometer import (
     OdometerReading,
@@ -21,10 +22,10 @@ from desktop_app.repair_jobs.rate_of_use import RateOfUse
 # How often a slip is made, as a logarithm on one scale with the fit; common practice, no source:
 # swapping neighbours and doubling one are the usual slips of the hand.
 _LIKELY = {
-    "two digits swapped": 0.0,
-    "a digit doubled": 0.0,
-    "a digit too many": -1.0,
-    "one digit misread": -1.5,
+    marked("two digits swapped"): 0.0,
+    marked("a digit doubled"): 0.0,
+    marked("a digit too many"): -1.0,
+    marked("one digit misread"): -1.5,
 }
 # Digits that are taken for each other on a dirty or faint display; common practice, no source.
 _ALIKE = ("17", "14", "27", "38", "39", "49", "56", "58", "06", "08", "68", "69")
@@ -34,6 +35,7 @@ _ALIKE = ("17", "14", "27", "38", "39", "49", "56", "58", "06", "08", "68", "69"
 class Slip:
     """A reading that would fit, in the unit that was typed, and the slip that explains it.
 
+    Its words are those of `_LIKELY`; tr() says them in the language spoken.
     `miles_a_day` is what it would mean since the last trusted reading.
     """
 

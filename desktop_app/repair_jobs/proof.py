@@ -6,6 +6,7 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from enum import IntEnum
 
+from desktop_app.language import marked, tr
 from desktop_app.repair_jobs.concern_conditions import condition_words
 
 
@@ -34,18 +35,21 @@ class ProofLevel(IntEnum):
 
 
 _LADDER = {
-    ProofLevel.UNPROVEN: ("unproven", "Nothing was tried after the repair."),
-    ProofLevel.BAY: ("bay", "It works in the bay: no leak, no code, measured again and good."),
-    ProofLevel.ROAD: ("road", "It was driven on the road."),
+    ProofLevel.UNPROVEN: (tr("unproven"), tr("Nothing was tried after the repair.")),
+    ProofLevel.BAY: (
+        tr("bay"),
+        tr("It works in the bay: no leak, no code, measured again and good."),
+    ),
+    ProofLevel.ROAD: (tr("road"), tr("It was driven on the road.")),
     ProofLevel.FULL_TRIP: (
-        "full trip",
-        "The car's own test for this system ran and passed, with no pending code.",
+        tr("full trip"),
+        tr("The car's own test for this system ran and passed, with no pending code."),
     ),
     ProofLevel.SAME_CONDITIONS: (
-        "same conditions",
-        "It was driven under the conditions the customer told us of.",
+        tr("same conditions"),
+        tr("It was driven under the conditions the customer told us of."),
     ),
-    ProofLevel.TIME: ("time", "The car was seen fine after its window had ended."),
+    ProofLevel.TIME: (tr("time"), tr("The car was seen fine after its window had ended.")),
 }
 
 RECORDED_LEVELS = tuple(level for level in ProofLevel if level is not ProofLevel.TIME)
@@ -72,15 +76,19 @@ def why_not_offered(
         return None
     if not told:
         return WhyNot(
-            "“Same conditions” is not offered: nobody has told us of a condition.",
-            "Under Heard, tick when it happens.",
+            tr("“Same conditions” is not offered: nobody has told us of a condition."),
+            tr("Under Heard, tick when it happens."),
         )
     missed = [name for name in told if name in not_met]
     if missed:
-        verb = "was" if len(missed) == 1 else "were"
+        what = (
+            tr("“Same conditions” is not offered: {condition} was not met.")
+            if len(missed) == 1
+            else tr("“Same conditions” is not offered: {conditions} were not met.")
+        )
         return WhyNot(
-            f"“Same conditions” is not offered: {_listed(missed)} {verb} not met.",
-            "Drive it there and turn the button to met, or choose another level.",
+            what.format(condition=_listed(missed), conditions=_listed(missed)),
+            tr("Drive it there and turn the button to met, or choose another level."),
         )
     return None
 
@@ -96,13 +104,16 @@ def conditions_to_meet(conditions: Mapping[str, bool]) -> tuple[str, ...]:
     )
 
 
-# The check without which "no pending code" is nobody's word.
-CODES_READ = "the codes read again afterwards, the pending ones too: none is left"
+# The check without which "no pending code" is nobody's word; kept so, and shown by tr().
+CODES_READ = marked("the codes read again afterwards, the pending ones too: none is left")
 
 
 @dataclass(frozen=True, slots=True)
 class ProofChecks:
-    """What proves a repair of one system. The maker's procedure comes first."""
+    """What proves a repair of one system. The maker's procedure comes first.
+
+    The checks are kept as they are written here; tr() says them in the language spoken.
+    """
 
     system: str
     bay: tuple[str, ...]
@@ -115,7 +126,8 @@ class ProofReached:
     """What was recorded about the proof of one job.
 
     Of the conditions told of, some were recreated, some were not; of the rest nobody said. `done`
-    are the checks ticked as done, `unticked` those never left out that nobody answered. `doubts`
+    are the checks ticked as done, `unticked` those never left out that nobody answered, both as
+    they are said. `doubts`
     say what speaks against the level or is missing for it; `own_test` is whether the car's own
     test for the system ran through, None where the car is not known to have one.
     """
@@ -169,57 +181,58 @@ def worth_saying(proof: ProofReached) -> tuple[str, ...]:
     said.extend(proof.doubts)
     claims_codes = proof.level in (ProofLevel.FULL_TRIP, ProofLevel.SAME_CONDITIONS)
     if claims_codes and not proof.codes_were_read:
-        said.append("That no code was pending afterwards is not written down.")
+        said.append(tr("That no code was pending afterwards is not written down."))
     if proof.recreated:
-        said.append(f"Tried: {_listed(proof.recreated)}.")
+        said.append(tr("Tried: {conditions}.", conditions=_listed(proof.recreated)))
     if proof.not_recreated:
-        said.append(f"Not tried: {_listed(proof.not_recreated)}.")
+        said.append(tr("Not tried: {conditions}.", conditions=_listed(proof.not_recreated)))
     if proof.not_said:
-        said.append(f"Not said whether tried: {_listed(proof.not_said)}.")
+        said.append(tr("Not said whether tried: {conditions}.", conditions=_listed(proof.not_said)))
     if proof.unticked:
         left = "; ".join(check.rstrip(".") for check in proof.unticked)
-        said.append(f"Never left out, and not ticked: {left}.")
+        said.append(tr("Never left out, and not ticked: {checks}.", checks=left))
     return tuple(said)
 
 
 def _unproven(_proof: ProofReached) -> Iterator[str]:
-    yield "This repair was not proved before the car left."
+    yield tr("This repair was not proved before the car left.")
 
 
 def _bay(proof: ProofReached) -> Iterator[str]:
     if proof.drive_is_written or proof.recreated:
-        yield "Proved in the bay only; what was driven is written down as no proof."
+        yield tr("Proved in the bay only; what was driven is written down as no proof.")
     else:
-        yield "Proved in the bay only; it was not driven."
+        yield tr("Proved in the bay only; it was not driven.")
     if proof.done:
-        yield f"Ticked as done: {'; '.join(check.rstrip('.') for check in proof.done)}."
+        done = "; ".join(check.rstrip(".") for check in proof.done)
+        yield tr("Ticked as done: {checks}.", checks=done)
     else:
-        yield "Which checks were made is not written down."
+        yield tr("Which checks were made is not written down.")
 
 
 def _road(proof: ProofReached) -> Iterator[str]:
     if proof.own_test is False:
-        yield "Driven, but the car's own test for this system was not seen to pass."
+        yield tr("Driven, but the car's own test for this system was not seen to pass.")
     elif proof.own_test and not proof.codes_were_read:
-        yield "Driven; that no code was pending afterwards is not written down."
+        yield tr("Driven; that no code was pending afterwards is not written down.")
 
 
 def _full_trip(proof: ProofReached) -> Iterator[str]:
     if not proof.borne_out:
         return
     if proof.not_recreated or proof.not_said:
-        yield "The car's own test passed; the conditions you told us of were not all tried."
+        yield tr("The car's own test passed; the conditions you told us of were not all tried.")
     else:
-        yield "The car's own test passed."
+        yield tr("The car's own test passed.")
 
 
 def _same_conditions(proof: ProofReached) -> Iterator[str]:
     if proof.all_met:
         return
     if proof.recreated or proof.not_recreated or proof.not_said:
-        yield "Not every condition you told us of is written down as met."
+        yield tr("Not every condition you told us of is written down as met.")
     else:
-        yield "No condition was told of, so there was none to meet."
+        yield tr("No condition was told of, so there was none to meet.")
 
 
 _BY_LEVEL: dict[ProofLevel, Callable[[ProofReached], Iterator[str]]] = {

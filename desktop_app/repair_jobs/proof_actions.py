@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from datetime import date
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs import stored_lookup, stored_proof
 from desktop_app.repair_jobs.concern_conditions import CONDITION_IDS
 from desktop_app.repair_jobs.entry_bounds import MOST_DISTANCE, check_bounds, check_word
@@ -33,7 +34,7 @@ from desktop_app.shop_record.written_meanwhile import Shown
 
 def meet_condition(record: ShopRecord, job_id: int, condition: str, met: bool | None) -> Done:
     """Say whether a condition the customer told of was met on the drive; None: not said."""
-    check_word("what was met", condition, CONDITION_IDS)
+    check_word(tr("what was met"), condition, CONDITION_IDS)
 
     def work(deed: Deed) -> None:
         stored_lookup.refuse_once_left(deed, job_id)
@@ -41,7 +42,13 @@ def meet_condition(record: ShopRecord, job_id: int, condition: str, met: bool | 
         answer = None if met is None else {"met": int(met)}
         keep_answer(deed, ConditionMet, row, {"job_id": job_id, "condition": condition}, answer)
 
-    return record.do("Say which conditions were met", work)
+    return record.do(tr("Say which conditions were met"), work)
+
+
+_TYPE_SELF_TESTS: dict[Stage, str] = {
+    "found": tr("Write down the car's own tests, found"),
+    "after repair": tr("Write down the car's own tests, after repair"),
+}
 
 
 def type_self_tests(
@@ -69,7 +76,7 @@ def type_self_tests(
         elif row[1] != typed:
             deed.change(SelfTests, row[0], typed=typed, read_at=moment)
 
-    return record.do(f"Write down the car's own tests, {stage}", work)
+    return record.do(_TYPE_SELF_TESTS[stage], work)
 
 
 def enter_self_test(
@@ -84,13 +91,13 @@ def enter_self_test(
         about = {"job_id": job_id, "stage": stage, "monitor": monitor}
         keep_answer(deed, SelfTest, row, about, None if state is None else {"state": state.value})
 
-    return record.do("Enter one of the car's own tests", work)
+    return record.do(tr("Enter one of the car's own tests"), work)
 
 
 def tick_step(record: ShopRecord, job_id: int, step: str, *, done: bool) -> Done:
     """Tick a step of the order that loses nothing, with this moment; or take the tick back."""
     if step not in STEP_IDS:
-        raise ShopTrouble(f"“{step}” is no step of the proof.")
+        raise ShopTrouble(tr("“{step}” is no step of the proof.", step=step))
     moment = record.clock().isoformat(timespec="seconds")
 
     def work(deed: Deed) -> None:
@@ -101,7 +108,7 @@ def tick_step(record: ShopRecord, job_id: int, step: str, *, done: bool) -> Done
         elif not done and row is not None:
             deed.remove(ProofStep, row)
 
-    return record.do("Tick a step of the proof", work)
+    return record.do(tr("Tick a step of the proof"), work)
 
 
 def time_step(record: ShopRecord, job_id: int, step: str, typed: str) -> Done:
@@ -115,17 +122,23 @@ def time_step(record: ShopRecord, job_id: int, step: str, typed: str) -> Done:
     def work(deed: Deed) -> None:
         row = stored_proof.step_row(deed, job_id, step)
         if row is None:
-            raise ShopTrouble("That step is not ticked.", do="Tick it first; then say when.")
+            raise ShopTrouble(
+                tr("That step is not ticked."), do=tr("Tick it first; then say when.")
+            )
         moment = read_moment(typed, stored_proof.step_moment(deed, row))
         came_at = stored_lookup.visit_of(deed, job_id).came_at
         if moment.isoformat()[:10] < came_at[:10]:
             came = day_in_words(date.fromisoformat(came_at[:10]))
-            raise ShopTrouble(f"The car came on {came}.", do="Say a moment from that day on.")
+            raise ShopTrouble(
+                tr("The car came on {came}.", came=came), do=tr("Say a moment from that day on.")
+            )
         if moment.astimezone() > now.astimezone():
-            raise ShopTrouble(f"{typed.strip()} is still to come.", do="Say when it was done.")
+            raise ShopTrouble(
+                tr("{typed} is still to come.", typed=typed.strip()), do=tr("Say when it was done.")
+            )
         deed.change(ProofStep, row, done_at=moment.isoformat(timespec="seconds"))
 
-    return record.do("Say when a step of the proof was done", work)
+    return record.do(tr("Say when a step of the proof was done"), work)
 
 
 def write_tried(
@@ -137,7 +150,7 @@ def write_tried(
         stored_lookup.refuse_once_left(deed, job_id)
         change_as_shown(deed, Job, job_id, shown, proof_words=words)
 
-    return record.do("Write down what was tried", work)
+    return record.do(tr("Write down what was tried"), work)
 
 
 def write_distance(
@@ -147,13 +160,13 @@ def write_distance(
     shown: Shown[float | None] | None = None,
 ) -> Done:
     """Write down how far it was driven, in the vehicle's unit; None: not said."""
-    check_bounds("That distance", distance, MOST_DISTANCE)
+    check_bounds(tr("That distance"), distance, MOST_DISTANCE)
 
     def work(deed: Deed) -> None:
         stored_lookup.refuse_once_left(deed, job_id)
         change_as_shown(deed, Job, job_id, shown, proof_distance=distance)
 
-    return record.do("Write down how far it was driven", work)
+    return record.do(tr("Write down how far it was driven"), work)
 
 
 def say_fault_every(
@@ -166,10 +179,13 @@ def say_fault_every(
     """Say that the fault came once in so many miles, kilometres, days or drives; None: not said."""
     if number is not None and not 0 < number <= MOST_DISTANCE:
         raise ShopTrouble(
-            f"How often it came is a number above 0, up to {MOST_DISTANCE:,}.",
-            do="Type it like 40.",
+            tr(
+                "How often it came is a number above 0, up to {most_distance:,}.",
+                most_distance=MOST_DISTANCE,
+            ),
+            do=tr("Type it like 40."),
         )
-    check_word("how often a fault came", unit, EVERY_UNITS)
+    check_word(tr("how often a fault came"), unit, EVERY_UNITS)
     every = None if number is None else FaultEvery(number, unit)
 
     def work(deed: Deed) -> None:
@@ -177,11 +193,14 @@ def say_fault_every(
         check_as_shown(deed, Job, shown, now, every, _every_in_words)
         deed.change(Job, job_id, fault_every=number, fault_every_unit=unit)
 
-    return record.do("Say how often it came", work)
+    return record.do(tr("Say how often it came"), work)
 
 
 def _every_in_words(every: FaultEvery | None) -> str:
-    return "emptied" if every is None else f"once in {every.number:g} {EVERY_WORDS[every.unit]}"
+    if every is None:
+        return tr("emptied")
+    unit = EVERY_WORDS[every.unit]
+    return tr("once in {number:g} {unit}", number=every.number, unit=unit)
 
 
 def write_provoked(
@@ -201,11 +220,11 @@ def write_provoked(
         counted = None if provoked is None else {"outcome": provoked.typed()}
         keep_answer(deed, JobCheck, row, about, counted)
 
-    return record.do("Write down what was provoked", work)
+    return record.do(tr("Write down what was provoked"), work)
 
 
 def _provoked_in_words(provoked: Provoked | None) -> str:
-    return "emptied" if provoked is None else provoked.typed()
+    return tr("emptied") if provoked is None else provoked.typed()
 
 
 def catch_here(record: ShopRecord, job_id: int, words: str) -> Done:
@@ -215,22 +234,22 @@ def catch_here(record: ShopRecord, job_id: int, words: str) -> Done:
     """
     words = words.strip()
     if not words:
-        raise ShopTrouble("What did the proof show?", do="Write it in a few words.")
+        raise ShopTrouble(tr("What did the proof show?"), do=tr("Write it in a few words."))
     moment = record.clock().isoformat(timespec="seconds")
 
     def work(deed: Deed) -> None:
         if stored_lookup.left_at(deed, job_id) is not None:
             raise ShopTrouble(
-                "The car has left: what shows now is no longer caught here.",
-                kept="What was proved at the hand-over stays as it is.",
-                do="When the car is back, write it up as a new visit.",
+                tr("The car has left: what shows now is no longer caught here."),
+                kept=tr("What was proved at the hand-over stays as it is."),
+                do=tr("When the car is back, write it up as a new visit."),
             )
         deed.add(CaughtHere, job_id=job_id, caught_at=moment, words=words)
         deed.change(Job, job_id, proof_level=None)
 
-    return record.do("Caught here: the proof failed", work)
+    return record.do(tr("Caught here: the proof failed"), work)
 
 
 def strike_caught(record: ShopRecord, row: int) -> Done:
     """Take out a note that the proof failed here."""
-    return record.do("Take out “caught here”", lambda deed: deed.remove(CaughtHere, row))
+    return record.do(tr("Take out “caught here”"), lambda deed: deed.remove(CaughtHere, row))

@@ -4,22 +4,30 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
+from desktop_app.language import marked, tr
 from desktop_app.repair_jobs.job_view import CodeRead
 
 # A permanent code is erased by the vehicle's own monitor alone: 13 CCR 1968.2 (d)(2.5).
-PERMANENT = "leaves only by the car's own passed self-test; no clearing takes it away"
+_STAYS = marked(
+    "{codes} stays as a permanent code: it leaves only by the car's own passed self-test; "
+    "no clearing takes it away."
+)
+_WAS = marked(
+    "{codes} was a permanent code before: it leaves only by the car's own passed self-test; "
+    "no clearing takes it away."
+)
 
 
 def codes_in_words(codes: Sequence[CodeRead], were_read_after: bool) -> tuple[str, ...]:
     """Return the codes before and after in a line each, for the sheet; nothing without any."""
     before, after = _of(codes, "found"), _of(codes, "after repair")
-    said = [f"Before: {_listed(before)}."] if before else []
+    said = [tr("Before: {codes}.", codes=_listed(before))] if before else []
     if after:
-        said.append(f"After: {_listed(after)}.")
+        said.append(tr("After: {codes}.", codes=_listed(after)))
     elif were_read_after:
-        said.append("After: read again, none is left.")
+        said.append(tr("After: read again, none is left."))
     elif before:
-        said.append("After: not written down.")
+        said.append(tr("After: not written down."))
     return tuple(said)
 
 
@@ -41,20 +49,22 @@ def _said(
     was = {one.code for one in before}
     again = list(dict.fromkeys(c.code for c in after if c.code in was and c.kind != "permanent"))
     if again:
-        yield f"There before and there again: {', '.join(again)}."
+        yield tr("There before and there again: {codes}.", codes=", ".join(again))
     new = list(dict.fromkeys(one.code for one in after if one.code not in was))
     if new and before:
-        yield f"Not there before: {', '.join(new)}."
+        yield tr("Not there before: {codes}.", codes=", ".join(new))
     permanent = [one.code for one in after if one.kind == "permanent"]
     if permanent:
-        yield f"{', '.join(permanent)} stays as a permanent code: it {PERMANENT}."
+        yield tr(_STAYS, codes=", ".join(permanent))
     elif not were_read_after and any(one.kind == "permanent" for one in before):
         gone = ", ".join(one.code for one in before if one.kind == "permanent")
-        yield f"{gone} was a permanent code before: it {PERMANENT}."
+        yield tr(_WAS, codes=gone)
     if permanent or tests_wait:
-        yield "An emission test may refuse the car until its own tests have run."
+        yield tr("An emission test may refuse the car until its own tests have run.")
     elif cleared:
-        yield "Clearing set the car's own tests back: until they ran, an emission test may refuse."
+        yield tr(
+            "Clearing set the car's own tests back: until they ran, an emission test may refuse."
+        )
 
 
 def pending_after(codes: Sequence[CodeRead]) -> tuple[str, ...]:
@@ -68,4 +78,4 @@ def _of(codes: Sequence[CodeRead], stage: str) -> list[CodeRead]:
 
 
 def _listed(codes: Sequence[CodeRead]) -> str:
-    return ", ".join(f"{one.code} {one.kind}" for one in codes)
+    return ", ".join(f"{one.code} {tr(one.kind)}" for one in codes)

@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from datetime import datetime
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.odometer_questions import day_in_words
 from desktop_app.repair_jobs.provocation import Provoked
 from desktop_app.repair_jobs.road_test import FaultEvery
@@ -24,7 +25,7 @@ class CaughtKept:
 def caught_in_words(one: CaughtKept) -> str:
     """Return when it was caught, to stand before what happened: "on 16 November 2026, 14:05:"."""
     at = datetime.fromisoformat(one.caught_at)
-    return f"on {day_in_words(at.date())}, {at:%H:%M}:"
+    return tr("on {day}, {at:%H:%M}:", day=day_in_words(at.date()), at=at)
 
 
 @dataclass(frozen=True, slots=True)

@@ -4,11 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.concern_conditions import condition_words
 from desktop_app.repair_jobs.distance import DistanceUnit
 from desktop_app.repair_jobs.hand_over import left_unanswered
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.proof import CODES_READ, ProofLevel, ProofReached, conditions_to_meet
+from desktop_app.repair_jobs.proof_checks import check_words
 from desktop_app.repair_jobs.proof_codes import codes_said, pending_after
 from desktop_app.repair_jobs.proof_kept import ProofKept
 from desktop_app.repair_jobs.provocation import provoked_sentence
@@ -35,10 +37,10 @@ def proof_reached(job: JobView, kept: ProofKept, level: ProofLevel) -> ProofReac
         level,
         [name for name in told if kept.conditions.get(name) is True],
         [name for name in told if kept.conditions.get(name) is False],
-        unticked=left_unanswered(job),
+        unticked=[check_words(one) for one in left_unanswered(job)],
         codes_were_read=pending_were_read(job),
         not_said=[name for name in told if name not in kept.conditions],
-        done=[one.words for one in made],
+        done=[check_words(one.words) for one in made],
         doubts=proof_doubts(job, kept, level),
         own_test=own_test_ran(job.system, kept.after),
         drive_is_written=job.proof_distance is not None or "driven" in kept.steps,
@@ -64,16 +66,22 @@ def _doubts(job: JobView, kept: ProofKept, level: ProofLevel) -> Iterator[str]:
         return
     left = pending_after(job.codes)
     if left:
-        verb = "is" if len(left) == 1 else "are"
-        yield f"{', '.join(left)} {verb} written down as read after the repair."
+        yield (
+            tr("{code} is written down as read after the repair.", code=left[0])
+            if len(left) == 1
+            else tr("{codes} are written down as read after the repair.", codes=", ".join(left))
+        )
     read = kept.after.read
     if read is not None and read.codes:
-        count = "1 stored code" if read.codes == 1 else f"{read.codes} stored codes"
-        yield f"The bytes read after the repair count {count}."
+        yield (
+            tr("The bytes read after the repair count 1 stored code.")
+            if read.codes == 1
+            else tr("The bytes read after the repair count {n} stored codes.", n=read.codes)
+        )
     if read is not None and read.lamp_on:
-        yield "By the bytes read after the repair the engine's warning lamp is on."
+        yield tr("By the bytes read after the repair the engine's warning lamp is on.")
     if kept.provoked is not None and kept.provoked.after:
-        yield "Made to happen on purpose, it still came after the repair."
+        yield tr("Made to happen on purpose, it still came after the repair.")
     if level >= ProofLevel.FULL_TRIP:
         yield from own_test_doubts(job.system, kept.after, level is ProofLevel.FULL_TRIP)
 
@@ -113,19 +121,37 @@ def drive_said(job: JobView, kept: ProofKept) -> tuple[str, ...]:
 def watch_for(job: JobView, kept: ProofKept) -> tuple[str, ...]:
     """Return what the customer should look out for; it never calls a car safe to drive."""
     told = conditions_told(job)
-    above_all = f", above all: {', '.join(map(condition_words, told))}" if told else ""
-    trouble = "the same trouble again" if job.cause_found is not False else "the trouble again"
-    said = [f"Tell us when you notice {trouble}{above_all}."]
+    said = [_tell_us(job.cause_found is not False, ", ".join(map(condition_words, told)))]
     if not_run(kept.after):
         said.append(
-            "Some of the car's own tests have not run yet. A warning lamp that comes on "
-            "is news to us too."
+            tr(
+                "Some of the car's own tests have not run yet. A warning lamp that comes "
+                "on is news to us too."
+            )
         )
     said.append(
-        "A flashing engine lamp, or brakes or steering that feel different: stop as soon as you "
-        "can do it without danger, and call."
+        tr(
+            "A flashing engine lamp, or brakes or steering that feel different: stop as "
+            "soon as you can do it without danger, and call."
+        )
     )
     return tuple(said)
+
+
+def _tell_us(same: bool, above_all: str) -> str:
+    """Ask the customer to tell of the trouble, above all under the conditions they told of."""
+    if not above_all:
+        return (
+            tr("Tell us when you notice the same trouble again.")
+            if same
+            else tr("Tell us when you notice the trouble again.")
+        )
+    words = (
+        tr("Tell us when you notice the same trouble again, above all: {conditions}.")
+        if same
+        else tr("Tell us when you notice the trouble again, above all: {conditions}.")
+    )
+    return words.format(conditions=above_all)
 
 
 def level_words(level: ProofLevel, conditions: Mapping[str, bool], told: tuple[str, ...]) -> str:
@@ -134,4 +160,6 @@ def level_words(level: ProofLevel, conditions: Mapping[str, bool], told: tuple[s
     if level is not ProofLevel.SAME_CONDITIONS or not told:
         return words
     met = sum(conditions.get(name) is True for name in told)
-    return words if met == len(told) else f"{words} ({met} of {len(told)} met)"
+    if met == len(told):
+        return words
+    return tr("{level} ({met} of {told} met)", level=words, met=met, told=len(told))

@@ -4,7 +4,13 @@ from __future__ import annotations
 
 from datetime import date, timedelta
 
-from desktop_app.repair_jobs.distance import DistanceUnit, distance_in_words, from_miles
+from desktop_app.language import tr
+from desktop_app.repair_jobs.distance import (
+    DistanceUnit,
+    distance_in_words,
+    from_miles,
+    unit_words,
+)
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.odometer_questions import day_in_words
 from desktop_app.repair_jobs.proof_said import unit_of
@@ -16,63 +22,72 @@ def window_in_words(job: JobView) -> str:
     A window without any limit says so, and one that is not given yet too. Once it is given, its
     last day and the reading at which it ends are said, as far as the odometer was read then.
     """
-    limits = _limits(job)
-    if not limits:
-        return "No limit in time or distance was given."
+    if not job.window_days and not job.window_miles:
+        return tr("No limit in time or distance was given.")
     if job.left_on is None:
-        said = f"{_joined(limits, job)} after the hand-over{_which(limits, job)}."
-        return f"{said} So far: it is given at the hand-over."
+        return tr("{window} So far: it is given at the hand-over.", window=_promised(job))
     if not job.window_miles:
-        return f"Until {_last_day(job)} ({limits[0]})."
+        return tr("Until {last_day} ({time}).", last_day=_last_day(job), time=_time(job))
     if job.odometer_out is None:
-        return _from_no_reading(limits, job)
+        return _from_no_reading(job)
     return _until(job.odometer_out, job)
-
-
-def _limits(job: JobView) -> list[str]:
-    limits = []
-    if job.window_days:
-        limits.append(_time(job))
-    if job.window_miles:
-        words = "km" if unit_of(job) == "km" else "miles"
-        limits.append(f"{from_miles(job.window_miles, unit_of(job)):,.0f} {words}")
-    return limits
 
 
 def _time(job: JobView) -> str:
     if job.window_months:
         months = job.window_months
-        return "1 calendar month" if months == 1 else f"{months} calendar months"
-    return "1 day" if job.window_days == 1 else f"{job.window_days:,} days"
+        return (
+            tr("1 calendar month") if months == 1 else tr("{months} calendar months", months=months)
+        )
+    days = job.window_days
+    return tr("1 day") if days == 1 else tr("{days:,} days", days=days)
 
 
-def _joined(limits: list[str], job: JobView) -> str:
-    return (" or " if job.window_rule == "first" else " and ").join(limits)
+def _far(job: JobView) -> str:
+    miles = from_miles(job.window_miles, unit_of(job))
+    return f"{miles:,.0f} {unit_words(unit_of(job))}"
 
 
-def _which(limits: list[str], job: JobView) -> str:
-    if len(limits) == 1:
-        return ""
-    return ", whichever comes first" if job.window_rule == "first" else ", until both have ended"
+def _promised(job: JobView) -> str:
+    """Say the limits of a window that is not given yet."""
+    if not (job.window_days and job.window_miles):
+        limit = _time(job) if job.window_days else _far(job)
+        return tr("{limit} after the hand-over.", limit=limit)
+    words = (
+        tr("{time} or {distance} after the hand-over, whichever comes first.")
+        if job.window_rule == "first"
+        else tr("{time} and {distance} after the hand-over, until both have ended.")
+    )
+    return words.format(time=_time(job), distance=_far(job))
 
 
 def _until(reading: int, job: JobView) -> str:
     unit: DistanceUnit = unit_of(job)
-    end = distance_in_words(round(reading + from_miles(job.window_miles, unit)), unit)
-    reached = f"Until {end} (left at {distance_in_words(reading, unit)})"
+    far = {
+        "end": distance_in_words(round(reading + from_miles(job.window_miles, unit)), unit),
+        "left_at": distance_in_words(reading, unit),
+    }
     if not job.window_days:
-        return f"{reached}."
-    day = f"{_last_day(job)} ({_time(job)})"
-    if job.window_rule == "first":
-        return f"{reached} or {day}, whichever comes first."
-    return f"{reached} and {day} are both past."
+        return tr("Until {end} (left at {left_at}).", **far)
+    words = (
+        tr("Until {end} (left at {left_at}) or {last_day} ({time}), whichever comes first.")
+        if job.window_rule == "first"
+        else tr("Until {end} (left at {left_at}) and {last_day} ({time}) are both past.")
+    )
+    return words.format(**far, last_day=_last_day(job), time=_time(job))
 
 
-def _from_no_reading(limits: list[str], job: JobView) -> str:
+def _from_no_reading(job: JobView) -> str:
     if not job.window_days:
-        return f"{limits[0]} after the hand-over; odometer not read then."
-    dated = [f"{limits[0]} (until {_last_day(job)})", limits[1]]
-    return f"{_joined(dated, job)}{_which(limits, job)}; odometer not read."
+        return tr("{distance} after the hand-over; odometer not read then.", distance=_far(job))
+    words = (
+        tr("{time} (until {last_day}) or {distance}, whichever comes first; odometer not read.")
+        if job.window_rule == "first"
+        else tr(
+            "{time} (until {last_day}) and {distance}, until both have ended; odometer not read."
+        )
+    )
+    return words.format(time=_time(job), last_day=_last_day(job), distance=_far(job))
 
 
 def _last_day(job: JobView) -> str:

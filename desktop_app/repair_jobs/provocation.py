@@ -6,13 +6,14 @@ import math
 import re
 from dataclasses import dataclass
 
+from desktop_app.language import marked, tr
 from desktop_app.repair_jobs.chance_words import of_cases
 from desktop_app.shop_record.trouble import ShopTrouble
 
 #: Below this a count is decisive, below `FAIR` it is fair; common practice, no source.
 DECISIVE, FAIR = 0.001, 0.05
-#: Under these words the count is kept among a job's proof checks.
-PROVOKED = "made to happen on purpose"
+#: Under these words the count is kept among a job's proof checks; shown by tr().
+PROVOKED = marked("made to happen on purpose")
 _COUNTED = re.compile(
     r"([0-9]{1,4}) (?:times )?in ([0-9]{1,4}(?:[.,][0-9]{1,2})?) ?min(?:utes?)?"
     r"[ ,;]*(?:then|and|after:?)? *([0-9]{1,4}) (?:times )?in "
@@ -32,9 +33,8 @@ class Provoked:
 
     def typed(self) -> str:
         """Return it as it is typed and kept."""
-        return (
-            f"{self.before} in {self.before_min:g} min, then {self.after} in {self.after_min:g} min"
-        )
+        before = f"{self.before} in {self.before_min:g} min"
+        return f"{before}, then {self.after} in {self.after_min:g} min"
 
 
 def read_provoked(text: str) -> Provoked:
@@ -42,14 +42,15 @@ def read_provoked(text: str) -> Provoked:
     found = _COUNTED.fullmatch(" ".join(text.split()))
     if found is None:
         raise ShopTrouble(
-            f"“{text.strip()}” is no count before and after.",
-            do="Type it like 37 in 10 min, then 0 in 10 min.",
+            tr("“{text}” is no count before and after.", text=text.strip()),
+            do=tr("Type it like 37 in 10 min, then 0 in 10 min."),
         )
     counts = int(found[1]), int(found[3])
     minutes = float(found[2].replace(",", ".")), float(found[4].replace(",", "."))
     if not min(minutes) > 0:
         raise ShopTrouble(
-            "In 0 minutes nothing can be counted.", do="Type for how many minutes it was tried."
+            tr("In 0 minutes nothing can be counted."),
+            do=tr("Type for how many minutes it was tried."),
         )
     return Provoked(counts[0], minutes[0], counts[1], minutes[1])
 
@@ -70,18 +71,31 @@ def luck_of(provoked: Provoked) -> float:
 def provoked_sentence(provoked: Provoked) -> str:
     """Say what the two counts are worth, in words."""
     p = luck_of(provoked)
-    counted = (
-        f"Made to happen on purpose, it came {_times(provoked.before)} in "
-        f"{provoked.before_min:g} min before and {_times(provoked.after)} in "
-        f"{provoked.after_min:g} min after."
+    counted = tr(
+        "Made to happen on purpose, it came {times_before} in {before_min:g} min before and "
+        "{times_after} in {after_min:g} min after.",
+        times_before=_times(provoked.before),
+        before_min=provoked.before_min,
+        times_after=_times(provoked.after),
+        after_min=provoked.after_min,
     )
     if provoked.before == 0:
-        return f"{counted} What did not come before proves nothing by staying away."
+        nothing = tr("What did not come before proves nothing by staying away.")
+        return f"{counted} {nothing}"
     if provoked.after:
-        change = "less often" if p < FAIR else "no less often than luck allows"
-        return f"{counted} It still comes, {change}: it is not cured."
-    worth = "decisive" if p < DECISIVE else "fair" if p < FAIR else "weak: count for longer"
-    return f"{counted} By luck alone that happens in {of_cases(p)}; this is {worth}."
+        still = (
+            tr("It still comes, less often: it is not cured.")
+            if p < FAIR
+            else tr("It still comes, no less often than luck allows: it is not cured.")
+        )
+        return f"{counted} {still}"
+    if p < DECISIVE:
+        worth = tr("By luck alone that happens in {of_cases}; this is decisive.")
+    elif p < FAIR:
+        worth = tr("By luck alone that happens in {of_cases}; this is fair.")
+    else:
+        worth = tr("By luck alone that happens in {of_cases}; this is weak: count for longer.")
+    return f"{counted} {worth.format(of_cases=of_cases(p))}"
 
 
 def _log_chance(count: int, every: int, share: float) -> float:
@@ -90,4 +104,6 @@ def _log_chance(count: int, every: int, share: float) -> float:
 
 
 def _times(count: int) -> str:
-    return {0: "not once", 1: "once"}.get(count, f"{count} times")
+    if count == 0:
+        return tr("not once")
+    return tr("once") if count == 1 else tr("{count} times", count=count)

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.odometer import (
     OdometerReading,
     OdometerReplaced,
@@ -206,12 +207,21 @@ def _after(start: date, days: float) -> date:
     return start + timedelta(days=min(int(days), (date.max - start).days))
 
 
-def use_in_words(rate: RateOfUse, unit_words: str = "miles", per_mile: float = 1.0) -> str:
+def use_in_words(rate: RateOfUse, unit: str = tr("miles"), per_mile: float = 1.0) -> str:
     """Return the rate as a sentence: how much a day, its bounds, and what it rests on."""
     amount, low, high = (round(x * per_mile) for x in (rate.miles_a_day, rate.low, rate.high))
     if rate.days == 0:
-        return f"How far it goes is not known; about {amount} {unit_words} a day is taken."
-    said = f"Driven about {amount} {unit_words} a day ({low} to {high})"
-    if rate.own_share < 0.5:
-        return f"{said}, mostly judged by other cars."
-    return f"{said}, as its odometer showed over {rate.days:,} days."
+        return tr(
+            "How far it goes is not known; about {amount} {unit} a day is taken.",
+            amount=amount,
+            unit=unit,
+        )
+    words = (
+        tr("Driven about {amount} {unit} a day ({low} to {high}), mostly judged by other cars.")
+        if rate.own_share < 0.5
+        else tr(
+            "Driven about {amount} {unit} a day ({low} to {high}), as its odometer showed "
+            "over {days:,} days."
+        )
+    )
+    return words.format(amount=amount, unit=unit, low=low, high=high, days=rate.days)

@@ -6,15 +6,22 @@ import math
 from dataclasses import dataclass
 from typing import Literal
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.distance import DistanceUnit, from_miles, to_miles
 
 EveryUnit = Literal["mi", "km", "days", "drives"]
 EVERY_UNITS: tuple[EveryUnit, ...] = ("mi", "km", "days", "drives")
 EVERY_WORDS: dict[EveryUnit, str] = {
-    "mi": "miles",
-    "km": "kilometres",
-    "days": "days",
-    "drives": "drives",
+    "mi": tr("miles"),
+    "km": tr("kilometres"),
+    "days": tr("days"),
+    "drives": tr("drives"),
+}
+ONE_OF: dict[EveryUnit, str] = {
+    "mi": tr("1 mile"),
+    "km": tr("1 kilometre"),
+    "days": tr("1 day"),
+    "drives": tr("1 drive"),
 }
 #: A drive that leaves so much to luck convinces (0.95 the other way round).
 CONVINCING = 0.05

@@ -13,18 +13,19 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from enum import StrEnum
 
+from desktop_app.language import marked, tr
 from desktop_app.shop_record.trouble import ShopTrouble
 
 _DAY = re.compile(r"[0-9]{4}([-./])[0-9]{1,2}\1[0-9]{1,2}|[0-9]{1,2}([-./])[0-9]{1,2}\2[0-9]{2,4}")
-ACCEPTED = "Type four bytes in hex, such as 41 01 00 07 E5 00 or 0007E500."
+ACCEPTED = tr("Type four bytes in hex, such as 41 01 00 07 E5 00 or 0007E500.")
 
 
 class SelfTestState(StrEnum):
-    """How one of the car's own tests stands. What has not run has not passed."""
+    """How one of the car's own tests stands, as it is kept. What has not run has not passed."""
 
-    COMPLETE = "complete"
-    NOT_RUN = "not run"
-    NOT_FITTED = "not fitted"
+    COMPLETE = marked("complete")
+    NOT_RUN = marked("not run")
+    NOT_FITTED = marked("not fitted")
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,30 +37,30 @@ class Monitor:
 
 
 ALL_THE_TIME = (
-    Monitor("misfire", "misfire"),
-    Monitor("fuel-system", "fuel system"),
-    Monitor("components", "sensors and outputs"),
+    Monitor("misfire", tr("misfire")),
+    Monitor("fuel-system", tr("fuel system")),
+    Monitor("components", tr("sensors and outputs")),
 )
 # By bit, from 0; None where the standard keeps a bit free.
 SPARK: tuple[Monitor | None, ...] = (
-    Monitor("catalyst", "catalyst"),
-    Monitor("heated-catalyst", "heated catalyst"),
-    Monitor("evaporative", "evaporative system"),
-    Monitor("secondary-air", "secondary air"),
-    Monitor("filter-or-refrigerant", "particulate filter (older cars: A/C refrigerant)"),
-    Monitor("oxygen-sensor", "oxygen sensor"),
-    Monitor("oxygen-sensor-heater", "oxygen sensor heater"),
-    Monitor("egr-vvt", "exhaust gas recirculation or valve timing"),
+    Monitor("catalyst", tr("catalyst")),
+    Monitor("heated-catalyst", tr("heated catalyst")),
+    Monitor("evaporative", tr("evaporative system")),
+    Monitor("secondary-air", tr("secondary air")),
+    Monitor("filter-or-refrigerant", tr("particulate filter (older cars: A/C refrigerant)")),
+    Monitor("oxygen-sensor", tr("oxygen sensor")),
+    Monitor("oxygen-sensor-heater", tr("oxygen sensor heater")),
+    Monitor("egr-vvt", tr("exhaust gas recirculation or valve timing")),
 )
 COMPRESSION: tuple[Monitor | None, ...] = (
-    Monitor("nmhc-catalyst", "hydrocarbon catalyst"),
-    Monitor("nox", "nitrogen oxide treatment"),
+    Monitor("nmhc-catalyst", tr("hydrocarbon catalyst")),
+    Monitor("nox", tr("nitrogen oxide treatment")),
     None,
-    Monitor("boost-pressure", "boost pressure"),
+    Monitor("boost-pressure", tr("boost pressure")),
     None,
-    Monitor("exhaust-gas-sensor", "exhaust gas sensor"),
-    Monitor("particulate-filter", "particulate filter"),
-    Monitor("egr-vvt", "exhaust gas recirculation or valve timing"),
+    Monitor("exhaust-gas-sensor", tr("exhaust gas sensor")),
+    Monitor("particulate-filter", tr("particulate filter")),
+    Monitor("egr-vvt", tr("exhaust gas recirculation or valve timing")),
 )
 _WORDS = {one.id: one.words for one in (*ALL_THE_TIME, *SPARK, *COMPRESSION) if one is not None}
 MONITOR_IDS = frozenset(_WORDS)
@@ -129,7 +130,9 @@ def read_bytes(text: str) -> bytes:
     """
     bare = re.sub(r"0[xX]|[\s,;:.\-_>]|(?<=[0-9A-Fa-f])[hH]", "", text)
     if not re.fullmatch(r"[0-9A-Fa-f]+", bare):
-        raise ShopTrouble(f"“{text.strip()}” holds signs that are no hex digits.", do=ACCEPTED)
+        raise ShopTrouble(
+            tr("“{text}” holds signs that are no hex digits.", text=text.strip()), do=ACCEPTED
+        )
     framed = re.fullmatch(
         r"(?:7E[89A-F]|18DAF1[0-9A-F]{2})06(4101[0-9A-F]{8})(?:[0-9A-F]{2})?", bare.upper()
     )
@@ -138,10 +141,16 @@ def read_bytes(text: str) -> bytes:
     if len(bare) == 12 and bare.startswith("4101"):
         return bytes.fromhex(bare[4:])
     if len(bare) != 8:
-        raise ShopTrouble(f"“{text.strip()}” holds {_bytes_in(bare)}, not four bytes.", do=ACCEPTED)
+        raise ShopTrouble(
+            tr("“{text}” holds {what}, not four bytes.", text=text.strip(), what=_bytes_in(bare)),
+            do=ACCEPTED,
+        )
     if bare.startswith("4101"):
         raise ShopTrouble(
-            f"“{text.strip()}” begins with the reply's head 41 01, and two bytes are missing.",
+            tr(
+                "“{text}” begins with the reply's head 41 01, and two bytes are missing.",
+                text=text.strip(),
+            ),
             do=ACCEPTED,
         )
     return bytes.fromhex(bare)
@@ -153,13 +162,17 @@ def bytes_typed(text: str) -> bytes:
     "2026-11-16" has eight hex digits too. Raises ShopTrouble.
     """
     if _DAY.fullmatch(text.strip()):
-        raise ShopTrouble(f"“{text.strip()}” looks like a day.", do=ACCEPTED)
+        raise ShopTrouble(tr("“{text}” looks like a day.", text=text.strip()), do=ACCEPTED)
     return read_bytes(text)
 
 
 def _bytes_in(bare: str) -> str:
     whole, half = divmod(len(bare), 2)
-    return f"{len(bare)} hex digits" if half or not whole else f"{whole} bytes"
+    return (
+        tr("{count} hex digits", count=len(bare))
+        if half or not whole
+        else tr("{count} bytes", count=whole)
+    )
 
 
 def _state(fitted: int, waits: int) -> SelfTestState:

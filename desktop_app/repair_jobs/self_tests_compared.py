@@ -6,6 +6,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from typing import Literal
 
+from desktop_app.language import marked, tr
 from desktop_app.repair_jobs.self_tests import (
     COMPRESSION,
     SPARK,
@@ -19,8 +20,8 @@ from desktop_app.repair_jobs.self_tests import (
 )
 
 Stage = Literal["found", "after repair"]
-STAGES: tuple[Stage, Stage] = ("found", "after repair")
-STAGE_WORDS: dict[Stage, str] = {"found": "As found", "after repair": "After the repair"}
+STAGES: tuple[Stage, Stage] = (marked("found"), marked("after repair"))
+STAGE_WORDS: dict[Stage, str] = {"found": tr("As found"), "after repair": tr("After the repair")}
 ONLY_COMPRESSION = {one.id for one in COMPRESSION if one} - {one.id for one in SPARK if one}
 
 # Which of the car's own tests speak of a system; common practice, no source.
@@ -95,13 +96,18 @@ def self_tests_in_words(found: StageTests, after: StageTests) -> tuple[str, ...]
     """Return how the tests stand after the repair, for the sheet; nothing where none was read."""
     rows = side_by_side(found, after)
     said = []
-    for state, words in ((SelfTestState.COMPLETE, "Complete"), (SelfTestState.NOT_RUN, "Not run")):
+    for state, words in (
+        (SelfTestState.COMPLETE, tr("Complete")),
+        (SelfTestState.NOT_RUN, tr("Not run")),
+    ):
         named = [row.monitor.words for row in rows if row.after is state]
         if named:
             said.append(f"{words}: {', '.join(named)}.")
     became = [row.monitor.words for row in rows if row.became_complete]
     if became:
-        said.append(f"Not run when it came and complete since: {', '.join(became)}.")
+        said.append(
+            tr("Not run when it came and complete since: {tests}.", tests=", ".join(became))
+        )
     return tuple(said)
 
 
@@ -124,13 +130,22 @@ def _doubts(found: StageTests, after: StageTests, stored_codes: Mapping[str, int
             continue
         words = STAGE_WORDS[name]
         if read.free_bits:
-            yield f"{words}: bits are set that the standard keeps free. Look at the typing again."
+            yield tr(
+                "{stage}: bits are set that the standard keeps free. Look at the typing again.",
+                stage=words,
+            )
         if all(state is SelfTestState.NOT_FITTED for state in read.states.values()):
-            yield f"{words}: not one test is fitted by these bytes. Look at the typing again."
-        if read.codes > stored_codes.get(name, 0):
-            yield (
-                f"{words}: the bytes count {_codes(read.codes)}, and "
-                f"{stored_codes.get(name, 0) or 'none'} is written down as stored."
+            yield tr(
+                "{stage}: not one test is fitted by these bytes. Look at the typing again.",
+                stage=words,
+            )
+        written = stored_codes.get(name, 0)
+        if read.codes > written:
+            yield tr(
+                "{stage}: the bytes count {codes}, and {number_or_none} is written down as stored.",
+                stage=words,
+                codes=_codes(read.codes),
+                number_or_none=written or tr("none"),
             )
         yield from _against_hand(words, stage.by_hand, read)
     yield from _changed(found.read, after.read)
@@ -142,9 +157,13 @@ def _against_hand(
     for identity, state in by_hand.items():
         told = read.states.get(identity)
         if told is not None and told is not state:
-            yield (
-                f"{words}: {monitor_words(identity)} was entered as {state.value}, and the bytes "
-                f"say {told.value}. The bytes count."
+            yield tr(
+                "{stage}: {test} was entered as {entered}, and the bytes say "
+                "{told}. The bytes count.",
+                stage=words,
+                test=monitor_words(identity),
+                entered=tr(state.value),
+                told=tr(told.value),
             )
 
 
@@ -152,7 +171,7 @@ def _changed(found: SelfTestsRead | None, after: SelfTestsRead | None) -> Iterat
     if found is None or after is None:
         return
     if found.compression is not after.compression:
-        yield "The two readings are of different kinds of engine: one is mistyped."
+        yield tr("The two readings are of different kinds of engine: one is mistyped.")
         return
     changed = [
         monitor_words(name)
@@ -161,8 +180,11 @@ def _changed(found: SelfTestsRead | None, after: SelfTestsRead | None) -> Iterat
         is not (after.states[name] is SelfTestState.NOT_FITTED)
     ]
     if changed:
-        yield f"Fitted in one reading and not in the other: {', '.join(changed)}. One is mistyped."
+        yield tr(
+            "Fitted in one reading and not in the other: {tests}. One is mistyped.",
+            tests=", ".join(changed),
+        )
 
 
 def _codes(count: int) -> str:
-    return "1 code" if count == 1 else f"{count} codes"
+    return tr("1 code") if count == 1 else tr("{count} codes", count=count)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.self_tests import SelfTestState, monitor_words, monitors_of
 from desktop_app.repair_jobs.self_tests_compared import (
     OF_SYSTEM,
@@ -12,11 +13,13 @@ from desktop_app.repair_jobs.self_tests_compared import (
     not_run,
 )
 
-_NONE_KNOWN = (
-    "The car is not known to have a test of its own for this system: what it tested says nothing "
-    "of this repair."
+_NONE_KNOWN = tr(
+    "The car is not known to have a test of its own for this system: what it tested "
+    "says nothing of this repair."
 )
-_NO_SYSTEM = "Which system it was is not written down: nobody can tell which of its tests counts."
+_NO_SYSTEM = tr(
+    "Which system it was is not written down: nobody can tell which of its tests counts."
+)
 
 
 def own_test_ran(system: str, after: StageTests) -> bool | None:
@@ -45,19 +48,28 @@ def own_test_doubts(system: str, after: StageTests, claimed: bool) -> Iterator[s
         return
     waits = [one for one in not_run(after) if asked is None or one in asked]
     if waits:
-        verb = "test has" if len(waits) == 1 else "tests have"
-        yield f"The car's own {verb} not run: {_named(waits)}. Not run is not passed."
+        yield (
+            tr("The car's own test has not run: {test}. Not run is not passed.", test=_named(waits))
+            if len(waits) == 1
+            else tr(
+                "The car's own tests have not run: {tests}. Not run is not passed.",
+                tests=_named(waits),
+            )
+        )
     elif not after.states:
-        yield "How the car's own tests stand after the repair is not written down."
+        yield tr("How the car's own tests stand after the repair is not written down.")
     elif asked is None:
         yield _NONE_KNOWN if system else _NO_SYSTEM
     elif not own_test_ran(system, after):
         unread = [one for one in asked if one not in after.states]
         if unread and len(unread) < len(asked):
-            yield f"Of the car's own tests for this repair nobody read: {_named(unread)}."
+            yield tr(
+                "Of the car's own tests for this repair nobody read: {tests}.", tests=_named(unread)
+            )
         else:
-            yield (
-                f"No test of the car's own that was read speaks of this repair: {_named(asked)}."
+            yield tr(
+                "No test of the car's own that was read speaks of this repair: {tests}.",
+                tests=_named(asked),
             )
 
 

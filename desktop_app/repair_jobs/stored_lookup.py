@@ -7,6 +7,7 @@ from typing import NamedTuple
 
 from sqlalchemy import func, select
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.distance import DistanceUnit
 from desktop_app.repair_jobs.hand_over import LEFT
 from desktop_app.repair_jobs.stored import (
@@ -33,9 +34,9 @@ _OURS = re.compile(r"J-(\d{1,9})")
 def gone(what: str) -> ShopTrouble:
     """Return the trouble of a row that a page still shows, and that another desk took out."""
     return ShopTrouble(
-        f"That {what} is no longer there.",
-        kept="Nothing was changed.",
-        do="It was taken out or undone; look at the page again.",
+        what,
+        kept=tr("Nothing was changed."),
+        do=tr("It was taken out or undone; look at the page again."),
     )
 
 
@@ -204,8 +205,8 @@ def refuse_once_left(deed: Deed, job_id: int) -> None:
     if left_at(deed, job_id) is not None:
         raise ShopTrouble(
             LEFT,
-            kept="Nothing of it was changed.",
-            do="When the car is back, write it up as a new visit.",
+            kept=tr("Nothing of it was changed."),
+            do=tr("When the car is back, write it up as a new visit."),
         )
 
 
@@ -222,7 +223,7 @@ def visit_of(deed: Deed, job_id: int) -> VisitFound:
         select(Visit.id, Visit.came_at).join(Job, Job.visit_id == Visit.id).where(Job.id == job_id)
     ).first()
     if row is None:
-        raise gone("job")
+        raise gone(tr("That job is no longer there."))
     return VisitFound(row[0], row[1])
 
 
@@ -230,7 +231,7 @@ def vehicle_of_visit(deed: Deed, visit_id: int) -> tuple[int, int]:
     """Return the vehicle of a visit, and how many other visits it has; a ShopTrouble if gone."""
     vehicle = deed.connection.execute(select(Visit.vehicle_id).where(Visit.id == visit_id)).scalar()
     if vehicle is None:
-        raise gone("visit")
+        raise gone(tr("That visit is no longer there."))
     others = select(func.count()).where(Visit.vehicle_id == vehicle, Visit.id != visit_id)
     return int(vehicle), int(deed.connection.execute(others).scalar() or 0)
 

@@ -7,6 +7,7 @@ from typing import get_args
 
 from sqlalchemy import Connection, Row, select
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.kept_job import kept_every
 from desktop_app.repair_jobs.proof_kept import CaughtKept, ProofKept
 from desktop_app.repair_jobs.proof_steps import STEP_IDS
@@ -67,7 +68,7 @@ def read_proof(connection: Connection, job_id: int, shop: ShopUse | None = None)
     number = job.number
     return ProofKept(
         conditions={
-            name: kept_tick(met, "0 or 1", row_place("condition_met", row, number))
+            name: kept_tick(met, tr("0 or 1"), row_place("condition_met", row, number))
             for row, name, met in conditions
         },
         tests=_tests_of(connection, job_id, number),
@@ -98,7 +99,7 @@ def every_of(connection: Connection, job_id: int) -> FaultEvery | None:
 
 def _step(row: Row[int, str, str], number: str) -> tuple[str, str]:
     at = row_place("proof_step", row.id, number)
-    return kept_word(row.step, STEP_IDS, "a step of the proof", at), _moment(row.done_at, at)
+    return kept_word(row.step, STEP_IDS, tr("a step of the proof"), at), _moment(row.done_at, at)
 
 
 def _moment(kept: str, at: str) -> str:
@@ -115,7 +116,7 @@ def _tests_of(connection: Connection, job_id: int, number: str) -> dict[Stage, S
     bytes_of = {}
     for row, stage, text, read_at in typed:
         at = row_place("self_tests", row, number)
-        kept_word(stage, get_args(Stage), "“found” or “after repair”", at)
+        kept_word(stage, get_args(Stage), tr("“found” or “after repair”"), at)
         kept_moment(read_at, at)
         bytes_of[stage] = _checked(text, at)
     by_hand: dict[str, dict[str, SelfTestState]] = {}
@@ -126,9 +127,11 @@ def _tests_of(connection: Connection, job_id: int, number: str) -> dict[Stage, S
     )
     for row, stage, monitor, state in rows:
         at = row_place("self_test", row, number)
-        kept_word(stage, get_args(Stage), "“found” or “after repair”", at)
-        kept_word(monitor, MONITOR_IDS, "one of the car's own tests", at)
-        stands = kept_word(state, tuple(SelfTestState), "“complete”, “not run” or “not fitted”", at)
+        kept_word(stage, get_args(Stage), tr("“found” or “after repair”"), at)
+        kept_word(monitor, MONITOR_IDS, tr("one of the car's own tests"), at)
+        stands = kept_word(
+            state, tuple(SelfTestState), tr("“complete”, “not run” or “not fitted”"), at
+        )
         by_hand.setdefault(stage, {})[monitor] = stands
     stages: tuple[Stage, ...] = get_args(Stage)
     return {
@@ -142,7 +145,7 @@ def _checked(typed: str, at: str) -> str:
     try:
         read_bytes(typed)
     except ShopTrouble as error:
-        raise damaged(typed, "the car's four bytes", at) from error
+        raise damaged(typed, tr("the car's four bytes"), at) from error
     return typed
 
 
@@ -168,7 +171,7 @@ def provoked_of(connection: Connection, job_id: int) -> Provoked | None:
     try:
         return read_provoked(kept)
     except ShopTrouble as error:
-        raise damaged(kept, "a count before and after") from error
+        raise damaged(kept, tr("a count before and after")) from error
 
 
 def self_tests_row(deed: Deed, job_id: int, stage: Stage) -> tuple[int, str] | None:

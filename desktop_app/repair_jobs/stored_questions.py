@@ -8,6 +8,7 @@ from datetime import date
 
 from sqlalchemy import Connection
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.distance import DistanceUnit
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.odometer import OdometerReading, ReadingSource, reading_source
@@ -25,13 +26,14 @@ from desktop_app.repair_jobs.stored_reading import was_answered
 from desktop_app.repair_jobs.vehicle_odometers import VehicleOdometers
 from desktop_app.repair_jobs.vin import vin_question
 from desktop_app.shop_record.kept_value import kept_day
+from desktop_app.shop_record.question import Question, question_of
 
 
 @dataclass(frozen=True, slots=True)
 class OdometerAsked:
     """What is odd about a reading, and the readings that may be meant."""
 
-    asked: str | None = None
+    asked: Question | None = None
     proposals: tuple[Proposal, ...] = ()
 
 
@@ -41,19 +43,19 @@ class OdometerSaid:
 
     rate: RateOfUse
     unit: DistanceUnit
-    asked: str | None
+    asked: Question | None
     proposals: tuple[Proposal, ...]
 
 
-def vin_still_asked(connection: Connection, job: JobView) -> str | None:
+def vin_still_asked(connection: Connection, job: JobView) -> Question | None:
     """Return the question about the vehicle's VIN that nobody has answered, or None."""
-    question = vin_question(job.vehicle.vin) if job.vehicle.vin else None
+    question = question_of(lambda: vin_question(job.vehicle.vin))
     if question and was_answered(connection, f"vehicle:{job.vehicle.id}:vin", question):
         return None
     return question
 
 
-def odometer_still_asked(connection: Connection, job: JobView, today: date) -> str | None:
+def odometer_still_asked(connection: Connection, job: JobView, today: date) -> Question | None:
     """Return the question about the visit's odometer that nobody has answered, or None."""
     return _still_asked(connection, job, today, read_odometers(connection, job.vehicle.id)).asked
 
@@ -102,7 +104,7 @@ def _after_drive(
     came, driven = job.odometer_in, job.proof_distance
     if came is None or reading_source(job.odometer_source) != "read":
         return odd
-    asked = odd.asked or drive_question(came, reading, driven, unit)
+    asked = odd.asked or question_of(lambda: drive_question(came, reading, driven, unit))
     slipped = asked is not None and reading != came
     meant = meant_after_drive(reading, came, driven, unit) if slipped else ()
     values = [one.value for one in meant]
@@ -150,8 +152,8 @@ def _odd_words(unread: str, unit: DistanceUnit) -> OdometerAsked:
     number = reading_in_words(unread)
     if number is None:
         return OdometerAsked()
-    meant = Proposal(number, "the figures in these words")
-    return OdometerAsked(question_of_words(unread, number, unit), (meant,))
+    meant = Proposal(number, tr("the figures in these words"))
+    return OdometerAsked(question_of(lambda: question_of_words(unread, number, unit)), (meant,))
 
 
 def _odd_reading(
@@ -178,7 +180,7 @@ def _odd(
     before = [one for one in others if one.on <= seen.on]
     if not odometer_questions(seen, before, today, known.replaced, shop):
         return OdometerAsked()
-    if shop is None:  # only an odd reading needs to know how the shop's cars are used
-        shop = read_shop_use(connection)
-    asked = odometer_questions(seen, before, today, known.replaced, shop)
-    return OdometerAsked(asked[0], odometer_proposals(seen, before, known.replaced, shop))
+    # Only an odd reading needs to know how the shop's cars are used.
+    use = read_shop_use(connection) if shop is None else shop
+    asked = question_of(lambda: odometer_questions(seen, before, today, known.replaced, use)[0])
+    return OdometerAsked(asked, odometer_proposals(seen, before, known.replaced, use))

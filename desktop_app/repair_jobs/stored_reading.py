@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from sqlalchemy import Connection, RowMapping, func, select
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.job_view import (
     CheckMade,
     CodeRead,
@@ -44,6 +45,7 @@ from desktop_app.shop_record.kept_value import (
     kept_word,
     row_place,
 )
+from desktop_app.shop_record.question import kept_words
 from desktop_app.shop_record.trouble import ShopTrouble
 
 _OWN = (
@@ -82,7 +84,9 @@ def read_job(connection: Connection, job_id: int) -> JobView:
         .first()
     )
     if plain is None:
-        raise ShopTrouble("That job is not in the record any more.", do="It may have been undone.")
+        raise ShopTrouble(
+            tr("That job is not in the record any more."), do=tr("It may have been undone.")
+        )
     _check_kept(plain)
     own = {name: plain[name] for name in _OWN}
     return JobView(
@@ -113,13 +117,15 @@ def _check_kept(job: RowMapping) -> None:
     kept_kind_of_work(job["work"], job["search_hours"], place)
     kept_drive(job["proof_distance"], place)
     if job["odometer_source"] is not None:
-        kept_word(job["odometer_source"], READING_SOURCES, "“read”, “told” or “estimated”", came)
+        kept_word(
+            job["odometer_source"], READING_SOURCES, tr("“read”, “told” or “estimated”"), came
+        )
     kept_window(job["window_days"], job["window_miles"], job["window_rule"], place)
     kept_promise(job["window_months"], job["window_from"], place)
     kept_level(job["proof_level"], place)
-    kept_tick(job["says_same"], "0 or 1", place)
+    kept_tick(job["says_same"], tr("0 or 1"), place)
     if job["cause_found"] is not None:
-        kept_tick(job["cause_found"], "0 or 1", place)
+        kept_tick(job["cause_found"], tr("0 or 1"), place)
 
 
 def read_vehicle(connection: Connection, vehicle_id: int) -> VehicleSeen:
@@ -167,7 +173,8 @@ def job_by_number(connection: Connection, number: str) -> int:
     ).scalar()
     if found is None:
         raise ShopTrouble(
-            f"There is no job {number!r} in this shop.", do="Numbers look like J-104."
+            tr("There is no job {number!r} in this shop.", number=number),
+            do=tr("Numbers look like J-104."),
         )
     return int(found)
 
@@ -221,7 +228,9 @@ def conditions_of(connection: Connection, job_id: int) -> dict[str, bool]:
 def was_answered(connection: Connection, about: str, question: str) -> bool:
     """Tell whether a person already said "right as typed" to this question."""
     found = connection.execute(
-        select(Answered.id).where(Answered.about == about, Answered.question == question)
+        select(Answered.id).where(
+            Answered.about == about, Answered.question == kept_words(question)
+        )
     ).first()
     return found is not None
 
@@ -251,7 +260,7 @@ def _named_of(connection: Connection, job_id: int) -> dict[Did, Doer]:
         .where(JobPerson.job_id == job_id)
         .order_by(JobPerson.did)
     )
-    wanted = "one of the four things of a job"
+    wanted = tr("one of the four things of a job")
     return {
         kept_word(did, DIDS, wanted, row_place("job_person", row)): Doer(person, name)
         for row, did, person, name in rows

@@ -4,44 +4,66 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from desktop_app.language import marked, tr
+
 
 @dataclass(frozen=True, slots=True)
 class VehicleSystem:
-    """One system: the id that is kept, the name that is shown, other names for it."""
+    """One system: the id that is kept, its name as it is written here, other names for it.
+
+    By all of these a system is known in what people bring in; `name` is shown.
+    """
 
     id: str
-    name: str
+    written: str
     also: tuple[str, ...] = ()
+
+    @property
+    def name(self) -> str:
+        """The name in the language spoken."""
+        return tr(self.written)
 
 
 # The division is our own; common practice, no source.
 SYSTEMS = (
-    VehicleSystem("ignition", "Ignition", ("spark", "ignition system")),
-    VehicleSystem("fuel", "Fuel", ("fuel system", "fuel delivery", "injection")),
-    VehicleSystem("intake", "Intake and boost", ("air", "air intake", "boost", "turbo")),
-    VehicleSystem("engine", "Engine, mechanical", ("engine mechanical", "engine", "timing")),
-    VehicleSystem("engine-control", "Engine control and sensors", ("engine management", "sensors")),
-    VehicleSystem("oil", "Engine oil", ("lubrication",)),
-    VehicleSystem("exhaust", "Exhaust and emissions", ("exhaust", "emissions", "catalyst", "egr")),
-    VehicleSystem("evaporative", "Fuel vapour (evaporative)", ("evap", "fuel vapour")),
-    VehicleSystem("cooling", "Cooling and heating", ("cooling system", "heating", "heater")),
-    VehicleSystem("starting", "Starting", ("starter",)),
-    VehicleSystem("charging", "Charging and battery", ("battery", "charging system")),
-    VehicleSystem("electrical", "Wiring and electrics", ("electrics", "wiring", "network", "body")),
-    VehicleSystem("immobilizer", "Immobilizer and keys", ("immobiliser", "keys")),
-    VehicleSystem("brakes", "Brakes", ("brake", "braking")),
-    VehicleSystem("wheel-speed", "Wheel speed and ABS", ("abs", "wheel speed", "traction")),
-    VehicleSystem("steering", "Steering", ("power steering",)),
-    VehicleSystem("suspension", "Suspension", ("dampers", "chassis")),
-    VehicleSystem("wheels", "Wheels and tyres", ("tyres", "tires", "wheel bearings")),
-    VehicleSystem("transmission", "Gearbox", ("gearbox", "automatic", "automatic gearbox")),
-    VehicleSystem("clutch", "Clutch", ()),
-    VehicleSystem("driveline", "Driveline", ("drive shafts", "final drive", "axles")),
-    VehicleSystem("mounts", "Engine and gearbox mounts", ("mounts",)),
-    VehicleSystem("belt-drive", "Accessory belt drive", ("belt", "belts", "accessory drive")),
-    VehicleSystem("air-conditioning", "Air conditioning", ("a/c", "ac", "climate")),
-    VehicleSystem("restraints", "Airbags and belts", ("airbags", "airbag", "srs")),
-    VehicleSystem("water-leaks", "Seals and drains", ("water ingress", "water leaks")),
+    VehicleSystem("ignition", marked("Ignition"), ("spark", "ignition system")),
+    VehicleSystem("fuel", marked("Fuel"), ("fuel system", "fuel delivery", "injection")),
+    VehicleSystem("intake", marked("Intake and boost"), ("air", "air intake", "boost", "turbo")),
+    VehicleSystem(
+        "engine", marked("Engine, mechanical"), ("engine mechanical", "engine", "timing")
+    ),
+    VehicleSystem(
+        "engine-control", marked("Engine control and sensors"), ("engine management", "sensors")
+    ),
+    VehicleSystem("oil", marked("Engine oil"), ("lubrication",)),
+    VehicleSystem(
+        "exhaust", marked("Exhaust and emissions"), ("exhaust", "emissions", "catalyst", "egr")
+    ),
+    VehicleSystem("evaporative", marked("Fuel vapour (evaporative)"), ("evap", "fuel vapour")),
+    VehicleSystem(
+        "cooling", marked("Cooling and heating"), ("cooling system", "heating", "heater")
+    ),
+    VehicleSystem("starting", marked("Starting"), ("starter",)),
+    VehicleSystem("charging", marked("Charging and battery"), ("battery", "charging system")),
+    VehicleSystem(
+        "electrical", marked("Wiring and electrics"), ("electrics", "wiring", "network", "body")
+    ),
+    VehicleSystem("immobilizer", marked("Immobilizer and keys"), ("immobiliser", "keys")),
+    VehicleSystem("brakes", marked("Brakes"), ("brake", "braking")),
+    VehicleSystem("wheel-speed", marked("Wheel speed and ABS"), ("abs", "wheel speed", "traction")),
+    VehicleSystem("steering", marked("Steering"), ("power steering",)),
+    VehicleSystem("suspension", marked("Suspension"), ("dampers", "chassis")),
+    VehicleSystem("wheels", marked("Wheels and tyres"), ("tyres", "tires", "wheel bearings")),
+    VehicleSystem("transmission", marked("Gearbox"), ("gearbox", "automatic", "automatic gearbox")),
+    VehicleSystem("clutch", marked("Clutch"), ()),
+    VehicleSystem("driveline", marked("Driveline"), ("drive shafts", "final drive", "axles")),
+    VehicleSystem("mounts", marked("Engine and gearbox mounts"), ("mounts",)),
+    VehicleSystem(
+        "belt-drive", marked("Accessory belt drive"), ("belt", "belts", "accessory drive")
+    ),
+    VehicleSystem("air-conditioning", marked("Air conditioning"), ("a/c", "ac", "climate")),
+    VehicleSystem("restraints", marked("Airbags and belts"), ("airbags", "airbag", "srs")),
+    VehicleSystem("water-leaks", marked("Seals and drains"), ("water ingress", "water leaks")),
 )
 
 _BY_ID = {system.id: system for system in SYSTEMS}
@@ -54,7 +76,7 @@ def _key(text: str) -> str:
 _BY_WORD = {
     _key(word): system.id
     for system in reversed(SYSTEMS)
-    for word in (system.name, *system.also, system.id)
+    for word in (system.name, system.written, *system.also, system.id)
 }
 
 
@@ -72,4 +94,7 @@ def system_name(identity: str) -> str:
 def system_in_a_sentence(identity: str) -> str:
     """Return the name as it stands inside a sentence; an unknown one as it was written."""
     known = _BY_ID.get(identity)
-    return known.name[0].lower() + known.name[1:] if known else identity
+    if known is None:
+        return identity
+    name = known.name
+    return name[0].lower() + name[1:]

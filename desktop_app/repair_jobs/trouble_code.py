@@ -10,6 +10,7 @@ from functools import cache
 from pathlib import Path
 from typing import Literal, TypedDict
 
+from desktop_app.language import tr
 from desktop_app.shop_record.resource_folder import resource_path
 from desktop_app.shop_record.trouble import ShopTrouble
 
@@ -106,8 +107,10 @@ def read_code(text: str, book: CodeBook | None = None) -> TroubleCode:
     code = text.strip().upper()
     if not _WHOLE.fullmatch(code):
         raise CodeTrouble(
-            f"“{' '.join(text.split())[:40]}” is not a trouble code.",
-            do="One is P, C, B or U, then 0 to 3, then three of 0 to 9 and A to F, such as P0300.",
+            tr("“{text}” is not a trouble code.", text=" ".join(text.split())[:40]),
+            do=tr(
+                "One is P, C, B or U, then 0 to 3, then three of 0 to 9 and A to F, such as P0300."
+            ),
         )
     return TroubleCode(code, (book or code_book()).meanings.get(code))
 

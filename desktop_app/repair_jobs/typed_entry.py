@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from datetime import datetime
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.distance import DistanceUnit, from_miles, to_miles
 from desktop_app.repair_jobs.entry_bounds import (
     MOST_CENTS,
@@ -36,12 +37,12 @@ def read_odometer(text: str, unit: DistanceUnit = "mi") -> int:
     bare = _UNIT.sub("", text.strip(), count=1)
     if not _GROUPED.fullmatch(bare):
         raise ShopTrouble(
-            f"“{_short(text)}” is not an odometer reading.",
-            do="Type a whole number such as 118,420, or say why it cannot be read.",
+            tr("“{short}” is not an odometer reading.", short=_short(text)),
+            do=tr("Type a whole number such as 118,420, or say why it cannot be read."),
         )
     digits = re.sub(r"[^0-9]", "", bare)
     if len(digits) > 12 or int(digits) > MOST_ON_AN_ODOMETER:
-        raise ShopTrouble(f"“{_short(text)}” has too many digits for an odometer.")
+        raise ShopTrouble(tr("“{short}” has too many digits for an odometer.", short=_short(text)))
     number = int(digits)
     if said is None or said == unit:
         return number
@@ -65,13 +66,13 @@ def is_a_reading(text: str) -> bool:
 def read_money(text: str) -> int | None:
     """Return cents from "120", "120.50", "120,50" or "1,200"; None for an empty field."""
     bare = text.strip().lstrip("$€£ ")
-    return _hundredths(bare, text, "an amount of money", "120.50 or 1,200", MOST_CENTS)
+    return _hundredths(bare, text, tr("an amount of money"), tr("120.50 or 1,200"), MOST_CENTS)
 
 
 def read_hours(text: str) -> float | None:
     """Return hours from "1.5" or "1,5"; None for an empty field."""
     refuse_two_ways(text.strip().replace(",", "."))  # nobody writes up 1,500 hours
-    found = _hundredths(text.strip(), text, "a number of hours", "1.5", MOST_HOURS * 100)
+    found = _hundredths(text.strip(), text, tr("a number of hours"), "1.5", MOST_HOURS * 100)
     return None if found is None else found / 100
 
 
@@ -82,7 +83,7 @@ def read_distance(text: str, unit: DistanceUnit | None = None) -> float | None:
     """
     said = None if unit is None else unit_named(text)
     bare = text.strip() if unit is None else _UNIT.sub("", text.strip(), count=1)
-    found = _hundredths(bare, text, "a distance", "31 or 31.5", MOST_DISTANCE * 100)
+    found = _hundredths(bare, text, tr("a distance"), tr("31 or 31.5"), MOST_DISTANCE * 100)
     if found is None or said is None or unit is None or said == unit:
         return None if found is None else found / 100
     return round(from_miles(to_miles(found / 100, said), unit), 2)
@@ -94,7 +95,8 @@ def refuse_two_ways(text: str) -> None:
         whole, part = text.split(".")
         fine = f"{whole}.{part[:2]}".rstrip("0").rstrip(".")
         raise ShopTrouble(
-            f"“{text}” can be read in two ways.", do=f"Type {whole}{part}, or {fine}."
+            tr("“{text}” can be read in two ways.", text=text),
+            do=tr("Type {whole}{part}, or {fine}.", whole=whole, part=part, fine=fine),
         )
 
 
@@ -112,7 +114,10 @@ def read_moment(text: str, before: datetime) -> datetime:
             pass
         else:
             return typed.replace(tzinfo=before.tzinfo)
-    raise ShopTrouble(f"“{said}” is not a moment.", do="Type it like 2026-11-16 14:05, or 14:05.")
+    raise ShopTrouble(
+        tr("“{said}” is not a moment.", said=said),
+        do=tr("Type it like 2026-11-16 14:05, or 14:05."),
+    )
 
 
 def _hundredths(bare: str, text: str, what: str, such_as: str, most: int) -> int | None:
@@ -126,11 +131,15 @@ def _hundredths(bare: str, text: str, what: str, such_as: str, most: int) -> int
     found = next((one for way in _AMOUNTS if (one := way.fullmatch(bare))), None)
     if found is None or re.match(r"0[.,][0-9]{3}", bare):
         raise ShopTrouble(
-            f"“{_short(text)}” is not {what}.", do=f"Type a number such as {such_as}."
+            tr("“{short}” is not {what}.", short=_short(text), what=what),
+            do=tr("Type a number such as {such_as}.", such_as=such_as),
         )
     whole, part = re.sub(r"[^0-9]", "", found[1]), found[2] or "0"
     if len(whole) > 12 or (number := int(whole) * 100 + int(f"{part:0<2}")) > most:
-        raise ShopTrouble(f"“{_short(text)}” is too much.", do=f"Accepted: up to {most // 100:,}.")
+        raise ShopTrouble(
+            tr("“{short}” is too much.", short=_short(text)),
+            do=tr("Accepted: up to {most:,}.", most=most // 100),
+        )
     return number
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from contextlib import AbstractContextManager, nullcontext
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs import stored_lookup as look
 from desktop_app.repair_jobs.distance import DistanceUnit, from_miles, to_miles
 from desktop_app.repair_jobs.entry_bounds import MOST_DISTANCE, check_bounds, check_word
@@ -20,7 +21,7 @@ from desktop_app.shop_record.deed import Deed, Done
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
 
-UNITS = {"mi": "miles", "km": "km"}
+UNITS = {"mi": tr("miles"), "km": tr("km")}
 # Stands around what is done to a vehicle; raises a ShopTrouble where it parts what hangs together.
 MayPart = Callable[[Deed, int], AbstractContextManager[None]]
 
@@ -34,7 +35,9 @@ def change_vehicle(record: ShopRecord, vehicle_id: int, **values: str) -> Done:
         kept["vin"] = matching_vin(values["vin"]) or None
     if "plate" in kept:
         kept["plate_key"] = matching_plate(values["plate"]) or None
-    return record.do("Change the vehicle", lambda deed: deed.change(Vehicle, vehicle_id, **kept))
+    return record.do(
+        tr("Change the vehicle"), lambda deed: deed.change(Vehicle, vehicle_id, **kept)
+    )
 
 
 def count_in(record: ShopRecord, vehicle_id: int, unit: str) -> Done:
@@ -43,7 +46,7 @@ def count_in(record: ShopRecord, vehicle_id: int, unit: str) -> Done:
     Its readings keep their numbers, and count in that unit from now on: all of its visits'. What
     was driven to prove a repair stays as far as it was, said in that unit.
     """
-    check_word("the unit of an odometer", unit, UNITS)
+    check_word(tr("the unit of an odometer"), unit, UNITS)
     now: DistanceUnit = "km" if unit == "km" else "mi"
 
     def work(deed: Deed) -> None:
@@ -51,10 +54,14 @@ def count_in(record: ShopRecord, vehicle_id: int, unit: str) -> Done:
         deed.change(Vehicle, vehicle_id, odometer_unit=unit)
         for job_id, distance in look.drives_of(deed, vehicle_id) if before != now else ():
             converted = round(from_miles(to_miles(distance, before), now), 2)
-            check_bounds(f"A drive of {distance:,g} {UNITS[before]}", converted, MOST_DISTANCE)
+            check_bounds(
+                tr("A drive of {distance:,g} {unit}", distance=distance, unit=UNITS[before]),
+                converted,
+                MOST_DISTANCE,
+            )
             deed.change(Job, job_id, proof_distance=converted)
 
-    return record.do(f"Say that the odometer counts in {UNITS[unit]}", work)
+    return record.do(tr("Say that the odometer counts in {unit}", unit=UNITS[unit]), work)
 
 
 def say_another_car(record: ShopRecord, visit_id: int, may: MayPart | None = None) -> Done:
@@ -68,7 +75,8 @@ def say_another_car(record: ShopRecord, visit_id: int, may: MayPart | None = Non
         vehicle_id, others = look.vehicle_of_visit(deed, visit_id)
         if not others:
             raise ShopTrouble(
-                "This car has no other visit.", do="Change its plate, its VIN or its description."
+                tr("This car has no other visit."),
+                do=tr("Change its plate, its VIN or its description."),
             )
         old = read_vehicle(deed.connection, vehicle_id)
         with _looked_after(may, deed, vehicle_id):
@@ -82,7 +90,7 @@ def say_another_car(record: ShopRecord, visit_id: int, may: MayPart | None = Non
             deed.change(Visit, visit_id, vehicle_id=new)
             say_apart(deed, vehicle_id, new)
 
-    return record.do("Say that this was another car", work)
+    return record.do(tr("Say that this was another car"), work)
 
 
 def say_one_car(record: ShopRecord, one: int, other: int) -> Done:
@@ -91,7 +99,7 @@ def say_one_car(record: ShopRecord, one: int, other: int) -> Done:
     def work(deed: Deed) -> None:
         deed.add(Answered, about=ONE_VEHICLE, question=both_rows(one, other))
 
-    return record.do("Say that it is the same car", work)
+    return record.do(tr("Say that it is the same car"), work)
 
 
 def say_two_cars(record: ShopRecord, visit_id: int, other: int, may: MayPart | None = None) -> Done:
@@ -105,7 +113,7 @@ def say_two_cars(record: ShopRecord, visit_id: int, other: int, may: MayPart | N
         with _looked_after(may, deed, vehicle_id):
             say_apart(deed, vehicle_id, other)
 
-    return record.do("Say that it is another car", work)
+    return record.do(tr("Say that it is another car"), work)
 
 
 def vehicle_taken_in(deed: Deed, said: WriteUp) -> int:
@@ -128,13 +136,13 @@ def vehicle_taken_in(deed: Deed, said: WriteUp) -> int:
             say_apart(deed, said.another_than, made)
         return made
     if not look.vehicle_is_there(deed, said.vehicle_id):
-        raise look.gone("car")
+        raise look.gone(tr("That car is no longer there."))
     known = read_vehicle(deed.connection, said.vehicle_id)
     kept, seen = VehicleNames(known.vin).known_vin, VehicleNames(said.vin).known_vin
     if kept and seen and kept != seen:
         raise ShopTrouble(
-            f"That VIN is another car's: this one's ends {kept[-6:]}.",
-            do="Look at both; with two VINs they are two cars.",
+            tr("That VIN is another car's: this one's ends {kept}.", kept=kept[-6:]),
+            do=tr("Look at both; with two VINs they are two cars."),
         )
     news = news_of(known, typed, said.tag)
     if news:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TypedDict
 
+from desktop_app.language import tr
 from desktop_app.shop_record.plain_text import plain_text
 from desktop_app.shop_record.trouble import ShopTrouble
 
@@ -104,18 +105,29 @@ def read_vin(text: str) -> VinReading:
     vin = plain_vin(text)
     if len(vin) != LENGTH:
         raise VinTrouble(
-            f"“{_short(vin)}” has {len(vin)} characters.", do="A VIN has 17: letters and digits."
+            tr("“{vin}” has {count} characters.", vin=_short(vin), count=len(vin)),
+            do=tr("A VIN has 17: letters and digits."),
         )
     for place, character in enumerate(vin, 1):
         if character in LETTERS_NEVER_USED:
             raise VinTrouble(
-                f"“{vin}” has the letter {character} in place {place}.",
-                do="A VIN never has I, O or Q; look again whether it is 1 or 0.",
+                tr(
+                    "“{vin}” has the letter {character} in place {place}.",
+                    vin=vin,
+                    character=character,
+                    place=place,
+                ),
+                do=tr("A VIN never has I, O or Q; look again whether it is 1 or 0."),
             )
         if character not in _VALUE:
             raise VinTrouble(
-                f"“{_short(vin)}” has {character!r} in place {place}.",
-                do="A VIN has only the letters A to Z without I, O, Q, and the digits.",
+                tr(
+                    "“{vin}” has {character!r} in place {place}.",
+                    vin=_short(vin),
+                    character=character,
+                    place=place,
+                ),
+                do=tr("A VIN has only the letters A to Z without I, O, Q, and the digits."),
             )
     return _reading(vin)
 
@@ -129,12 +141,16 @@ def vin_question(text: str) -> str | None:
     if not vin:
         return None
     if not is_well_formed(vin):
-        return f"A VIN has 17 letters and digits; this one has {len(vin)}. Is it complete?"
+        return tr(
+            "A VIN has 17 letters and digits; this one has {count}. Is it complete?", count=len(vin)
+        )
     expected = expected_check_digit(vin)
     if vin[8] != expected:
-        return (
-            f"The ninth character is {vin[8]}; the others ask for {expected}. Read it again; "
-            "on cars of many markets it is right all the same."
+        return tr(
+            "The ninth character is {ninth}; the others ask for {expected}. Read it "
+            "again; on cars of many markets it is right all the same.",
+            ninth=vin[8],
+            expected=expected,
         )
     return None
 
@@ -156,18 +172,25 @@ def _notes(vin: str, expected: str, region: str, years: tuple[int, ...]) -> list
     notes = []
     if vin[8] != expected:
         notes.append(
-            f"The ninth character is {vin[8]}; the others ask for {expected}. One character may be "
-            "misread, or the car is of a market that does not use the check digit."
+            tr(
+                "The ninth character is {ninth}; the others ask for {expected}. One "
+                "character may be misread, or the car is of a market that does not use the "
+                "check digit.",
+                ninth=vin[8],
+                expected=expected,
+            )
         )
     if not years:
-        notes.append(f"The tenth character, {vin[9]}, stands for no model year.")
+        notes.append(tr("The tenth character, {tenth}, stands for no model year.", tenth=vin[9]))
     elif region == "North America":
         # 49 CFR 565.15(b): a letter in place 7 means the later cycle, for cars and light trucks.
         year = years[1] if vin[6].isalpha() else years[0]
-        notes.append(f"On a passenger car or a light truck, place 7 points to {year}.")
+        notes.append(
+            tr("On a passenger car or a light truck, place 7 points to {year}.", year=year)
+        )
     if vin[2] == "9":
-        notes.append("The third character, 9, means a maker of few vehicles a year.")
-    notes.append("The region is where the maker's code was given out; editions differ.")
+        notes.append(tr("The third character, 9, means a maker of few vehicles a year."))
+    notes.append(tr("The region is where the maker's code was given out; editions differ."))
     return notes
 
 

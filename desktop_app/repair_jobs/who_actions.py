@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs import stored_lookup as look
 from desktop_app.repair_jobs.entry_bounds import MOST_HOURS, check_bounds, check_word
 from desktop_app.repair_jobs.one_row import keep_answer
@@ -34,7 +35,7 @@ def say_who(
 
     `shown` is the person that a page showed there. Raises WrittenMeanwhile where it is another.
     """
-    check_word("what was done", did, DIDS)
+    check_word(tr("what was done"), did, DIDS)
 
     def work(deed: Deed) -> None:
         row, now = look.doer_row(deed, job_id, did)
@@ -52,13 +53,13 @@ def write_search_hours(
     shown: Shown[float | None] | None = None,
 ) -> Done:
     """Write down how many of the job's hours went into finding the cause; None: nobody wrote it."""
-    check_bounds("That number of hours", hours, MOST_HOURS)
+    check_bounds(tr("That number of hours"), hours, MOST_HOURS)
 
     def work(deed: Deed) -> None:
         check_search(hours, look.hours(deed, job_id).whole)
         change_as_shown(deed, Job, job_id, shown, search_hours=hours)
 
-    return record.do("Write down the search hours", work)
+    return record.do(tr("Write down the search hours"), work)
 
 
 def choose_work(
@@ -72,21 +73,24 @@ def choose_work(
     Refused where that would take a judged comeback out of every rate.
     """
     if work is not None:
-        check_word("the kind of work", work, WORKS)
+        check_word(tr("the kind of work"), work, WORKS)
 
     def say(deed: Deed) -> None:
         if work is not None and came_back_as_judged(deed.connection, job_id):
             raise ShopTrouble(
-                f"This job came back, as was judged: as {work_words(work)} no rate would hold it.",
-                kept="Nothing was changed.",
-                do="If it was no repair, take the judgement back first, under It's Back.",
+                tr(
+                    "This job came back, as was judged: as {kind_of_work} no rate would hold it.",
+                    kind_of_work=work_words(work),
+                ),
+                kept=tr("Nothing was changed."),
+                do=tr("If it was no repair, take the judgement back first, under It's Back."),
             )
         change_as_shown(deed, Job, job_id, shown, work_words, work=work)
 
-    return record.do("Say what kind of work it is", say)
+    return record.do(tr("Say what kind of work it is"), say)
 
 
 def _name(deed: Deed, person: int | None) -> str:
     """Return whom another desk has named, for the words of what stands there."""
     name = None if person is None else look.person_name(deed, person)
-    return "nobody is named" if name is None else f"“{name}”"
+    return tr("nobody is named") if name is None else f"“{name}”"

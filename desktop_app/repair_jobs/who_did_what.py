@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Literal, NamedTuple, get_args
 
+from desktop_app.language import tr
 from desktop_app.shop_record.trouble import ShopTrouble
 
 Did = Literal["wrote up", "searched", "refitted", "proved"]
@@ -14,18 +15,18 @@ DIDS: tuple[Did, ...] = get_args(Did)
 TECHNICIANS: tuple[Did, ...] = ("searched", "refitted", "proved")
 #: How the history says that somebody was named.
 SAY_WHO: Mapping[Did, str] = {
-    "wrote up": "Say who wrote it up",
-    "searched": "Say who searched",
-    "refitted": "Say who refitted",
-    "proved": "Say who proved it",
+    "wrote up": tr("Say who wrote it up"),
+    "searched": tr("Say who searched"),
+    "refitted": tr("Say who refitted"),
+    "proved": tr("Say who proved it"),
 }
 
 Work = Literal["inspection", "maintenance"]
 #: What a job is, as it is kept (None: a repair), and its words.
 WORK_WORDS: Mapping[Work | None, str] = {
-    None: "repair",
-    "inspection": "inspection only",
-    "maintenance": "maintenance",
+    None: tr("repair"),
+    "inspection": tr("inspection only"),
+    "maintenance": tr("maintenance"),
 }
 WORKS: tuple[Work, ...] = get_args(Work)
 
@@ -49,6 +50,12 @@ def check_search(search: float | None, hours: float | None) -> None:
     """
     if search is not None and hours is not None and search > hours:
         raise ShopTrouble(
-            f"{search:g} hours of searching are more than the {hours:g} hours of the whole job.",
-            do="Searching is a part of Hours: raise Hours on Back On, or lower the search hours.",
+            tr(
+                "{search:g} hours of searching are more than the {hours:g} hours of the whole job.",
+                search=search,
+                hours=hours,
+            ),
+            do=tr(
+                "Searching is a part of Hours: raise Hours on Back On, or lower the search hours."
+            ),
         )

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.entry_bounds import check_reading, check_word
 from desktop_app.repair_jobs.odometer import READING_SOURCES
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -45,18 +46,17 @@ class WriteUp:
         """Raise a ShopTrouble that names the first answer that is missing or cannot be."""
         if self.vehicle_id is None and not (self.vin or self.plate or self.tag):
             raise ShopTrouble(
-                "Which car is it?", do="Type its plate, its VIN or a tag of your own."
+                tr("Which car is it?"), do=tr("Type its plate, its VIN or a tag of your own.")
             )
         if self.odometer is None and not self.odometer_unread.strip():
             raise ShopTrouble(
-                "What does the odometer say?",
-                do="Type the reading, or choose why it cannot be read.",
+                tr("What does the odometer say?"),
+                do=tr("Type the reading, or choose why it cannot be read."),
             )
         check_reading(self.odometer)
-        check_word("the unit of an odometer", self.odometer_unit, ("mi", "km"))
-        check_word("how the odometer is known", self.odometer_source, READING_SOURCES)
+        check_word(tr("the unit of an odometer"), self.odometer_unit, ("mi", "km"))
+        check_word(tr("how the odometer is known"), self.odometer_source, READING_SOURCES)
         if not self.concern.strip():
-            raise ShopTrouble("What does the customer say?", do="Write it down in their own words.")
-
-
-UNREAD_REASONS = ("display dead", "battery flat", "key not here", "dirty or broken glass", "other")
+            raise ShopTrouble(
+                tr("What does the customer say?"), do=tr("Write it down in their own words.")
+            )

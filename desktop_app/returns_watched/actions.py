@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
+from desktop_app.language import tr
 from desktop_app.returns_watched.judgement import Judgement, return_cause
 from desktop_app.returns_watched.judging import Judging
 from desktop_app.returns_watched.link_actions import change_link
@@ -16,7 +17,7 @@ from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
 
-NOT_JUDGED = "Nothing was judged."
+NOT_JUDGED = tr("Nothing was judged.")
 BESIDE = ("judgement", "why", "cause_class")  # a judgement is not given beside another's reasons
 
 
@@ -59,7 +60,7 @@ def judge_return(
             said["helping_causes"] = helping_kept(kept.helping, said["cause_class"])
         return {**judged, **said}
 
-    words = f"Judge the return “{decided.value}”"
+    words = tr("Judge the return “{judgement}”", judgement=tr(decided.value))
     first = None if cost_cents is None else refuse_a_gain
     return change_link(record, words, earlier_job, later_job, values, shown, BESIDE, first)
 
@@ -70,7 +71,7 @@ def take_judgement_back(
     """Let a return wait for judgement again; what was said about it stays."""
     values = {"judgement": None, "judged_by": "", "judged_at": None, "second_look": None}
     return change_link(
-        record, "Take the judgement back", earlier_job, later_job, values, shown, BESIDE
+        record, tr("Take the judgement back"), earlier_job, later_job, values, shown, BESIDE
     )
 
 
@@ -79,7 +80,9 @@ def say_why(
 ) -> Done:
     """Write the sentence that says why the judgement is what it is."""
     values, over = _checked(why=why), ("judgement", "why")
-    return change_link(record, "Say why it came back", earlier_job, later_job, values, shown, over)
+    return change_link(
+        record, tr("Say why it came back"), earlier_job, later_job, values, shown, over
+    )
 
 
 def name_cause_class(
@@ -96,7 +99,7 @@ def name_cause_class(
         helping = () if link is None else link_kept(link).helping
         return {**named, "helping_causes": helping_kept(helping, cause_class)}
 
-    words, over = "Name the cause of the return", ("judgement", "cause_class", "helping")
+    words, over = tr("Name the cause of the return"), ("judgement", "cause_class", "helping")
     return change_link(record, words, earlier_job, later_job, values, shown, over)
 
 
@@ -105,7 +108,7 @@ def write_cost(
 ) -> Done:
     """Write what the return cost the shop and nobody has split; cents, None where nobody knows."""
     values = {"cost_cents": None} if cost_cents is None else _checked(cost_cents=cost_cents)
-    words = "Write the cost of the return"
+    words = tr("Write the cost of the return")
     return change_link(record, words, earlier_job, later_job, values, first=refuse_a_gain)
 
 
@@ -114,7 +117,7 @@ def promise_change(
 ) -> Done:
     """Write what the shop will do differently from now on."""
     values, over = {"change_promised": change.strip()}, ("change.words",)
-    return change_link(record, "Promise a change", earlier_job, later_job, values, shown, over)
+    return change_link(record, tr("Promise a change"), earlier_job, later_job, values, shown, over)
 
 
 def say_not_same_vehicle(
@@ -125,7 +128,7 @@ def say_not_same_vehicle(
     Refused where that would part another return that is judged or has a cost.
     """
     words, over, values = (
-        "Say these are two vehicles",
+        tr("Say these are two vehicles"),
         (*BESIDE, "same_vehicle"),
         {"same_vehicle": 0},
     )
@@ -137,7 +140,7 @@ def say_same_vehicle(
     record: ShopRecord, earlier_job: int, later_job: int, shown: Judging | None = None
 ) -> Done:
     """Say that two jobs are of one vehicle after all; what was judged about them holds again."""
-    words, over = "Say it is the same vehicle", ("judgement", "same_vehicle")
+    words, over = tr("Say it is the same vehicle"), ("judgement", "same_vehicle")
     return change_link(record, words, earlier_job, later_job, {"same_vehicle": 1}, shown, over)
 
 
@@ -146,9 +149,9 @@ def who_judges(record: ShopRecord, decided: Judgement, by: str | None) -> str:
     who = (record.who if by is None else by).strip()
     if not who:
         raise ShopTrouble(
-            f"Nobody is named who judges it “{decided.value}”.",
+            tr("Nobody is named who judges it “{judgement}”.", judgement=tr(decided.value)),
             kept=NOT_JUDGED,
-            do="Say who is here, then judge it.",
+            do=tr("Say who is here, then judge it."),
         )
     return who
 
@@ -156,7 +159,7 @@ def who_judges(record: ShopRecord, decided: Judgement, by: str | None) -> str:
 def cause_named(cause_class: str) -> str:
     """Return the id of a cause of returns; a ShopTrouble for one that there is not."""
     if return_cause(cause_class) is None:
-        raise ShopTrouble(f"“{cause_class}” is not one of the causes of a return.")
+        raise ShopTrouble(tr("“{typed}” is not one of the causes of a return.", typed=cause_class))
     return cause_class
 
 
@@ -164,7 +167,7 @@ def _checked(
     *, why: str | None = None, cause_class: str | None = None, cost_cents: int | None = None
 ) -> dict[str, Any]:
     if cost_cents is not None and not 0 <= cost_cents <= MOST_CENTS:
-        raise ShopTrouble("The cost is not accepted.", do="Accepted: 0 to 1,000,000.00.")
+        raise ShopTrouble(tr("The cost is not accepted."), do=tr("Accepted: 0 to 1,000,000.00."))
     values: dict[str, Any] = {}
     if why is not None:
         values["why"] = why.strip()
@@ -181,4 +184,7 @@ def judgement_named(text: str) -> Judgement:
         return Judgement(text.strip().lower())
     except ValueError:
         accepted = ", ".join(each.value for each in Judgement)
-        raise ShopTrouble(f"“{text}” is not a judgement.", do=f"Accepted: {accepted}.") from None
+        raise ShopTrouble(
+            tr("“{typed}” is not a judgement.", typed=text),
+            do=tr("Accepted: {accepted}.", accepted=accepted),
+        ) from None

@@ -6,6 +6,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from datetime import date, timedelta
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.odometer_questions import day_in_words
 from desktop_app.repair_jobs.proof import ProofLevel
 from desktop_app.returns_watched.customer_answers import Answer, CustomerSaid
@@ -15,9 +16,9 @@ from desktop_app.returns_watched.watching import WatchedJob
 
 ENDS_SOON = 7  # days; common practice, no source
 
-WHY_ALL = (
-    "Ask everyone here, in this order: whom you ask must not depend on the answer you hope for, or "
-    "the shop's numbers lie. This is a list only; no message is sent."
+WHY_ALL = tr(
+    "Ask everyone here, in this order: whom you ask must not depend on the answer you "
+    "hope for, or the shop's numbers lie. This is a list only; no message is sent."
 )
 
 
@@ -49,13 +50,13 @@ class ToAsk:
     @property
     def phone(self) -> str:
         """The number, or that there is none."""
-        return self.beside.phone or "no number written down"
+        return self.beside.phone or tr("no number written down")
 
     @property
     def tried(self) -> str:
         """When it was tried in vain; nothing where it was not."""
         days = [said.on for said in self.beside.answers if said.answer is Answer.NOT_REACHED]
-        return f"Not reached on {day_in_words(max(days))}." if days else ""
+        return tr("Not reached on {day}.", day=day_in_words(max(days))) if days else ""
 
     @property
     def told_same(self) -> bool:
@@ -66,10 +67,12 @@ class ToAsk:
     def question(self) -> str:
         """What to ask, in words that lean to no answer."""
         concern = self.job.concern.strip().rstrip(".")
-        about = f"“{concern}”" if concern else "what it was here for"
-        return (
-            f"Has it happened again since {day_in_words(self.job.left_on)}: {about}? If so, when "
-            "and how often? Is anything else the matter? What does the odometer say today?"
+        about = f"“{concern}”" if concern else tr("what it was here for")
+        return tr(
+            "Has it happened again since {day}: {about}? If so, when and how "
+            "often? Is anything else the matter? What does the odometer say today?",
+            day=day_in_words(self.job.left_on),
+            about=about,
         )
 
 
@@ -96,20 +99,27 @@ def whom_to_ask(
 def _why(job: WatchedJob, own: JobBeside, today: date, after_days: int) -> str:
     if job.told_since is not None:
         seen = seen_in_words(job.told_since, job.seen_on)
-        told = f"Told: the same trouble, on {day_in_words(job.told_since)}"
-        do = "have the car in, or judge under It's Back what was told"
+        told = tr("Told: the same trouble, on {day}", day=day_in_words(job.told_since))
+        do = tr("have the car in, or judge under It's Back what was told")
         return f"{told}. {seen[0].upper()}{seen[1:]}: {do}."
     if job.came_back or job.waits or _answered(own, today):
         return ""
     said = []
     if own.now_and_then and not own.proved and job.days_gone >= after_days:
         said.append(
-            f"It came now and then, was not proved under its conditions, and left "
-            f"{days_in_words(job.days_gone)} ago."
+            tr(
+                "It came now and then, was not proved under its conditions, and left {days} ago.",
+                days=days_in_words(job.days_gone),
+            )
         )
     soon = job.ends is not None and job.ends.on <= today + timedelta(days=ENDS_SOON)
     if soon and job.seen_on is None:
-        said.append(f"Its window ends: {ends_in_words(job.ends)}. Nothing was heard since.")
+        said.append(
+            tr(
+                "Its window ends: {when}. Nothing was heard since.",
+                when=ends_in_words(job.ends),
+            )
+        )
     return " ".join(said)
 
 

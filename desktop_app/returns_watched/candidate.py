@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from datetime import date
 from typing import TypedDict
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.part_kinds.kind_names import NO_KINDS
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.repair_jobs.odometer import ReadingSource, miles_between
@@ -22,7 +23,9 @@ from desktop_app.returns_watched.judgement import Chains, Judgement, ReturnJudge
 from desktop_app.returns_watched.window import (
     LONG_WINDOW,
     MAIN_WINDOW,
+    NOT_DECIDED,
     SALE,
+    TIME_ONLY,
     DecidedBy,
     Window,
     holds,
@@ -32,9 +35,11 @@ Judged = Mapping[tuple[str, str], Judgement]
 Causes = Mapping[tuple[str, str], str]
 _NOBODY: Judged = {}
 _NOT_SAID: Causes = {}
-_NOT_READ: Mapping[ReadingSource, str] = {
-    "told": "odometer told, not read",
-    "estimated": "odometer estimated, not read",
+_NOT_READ: Mapping[tuple[DecidedBy, ReadingSource], str] = {
+    (TIME_ONLY, "told"): tr("time only: odometer told, not read"),
+    (TIME_ONLY, "estimated"): tr("time only: odometer estimated, not read"),
+    (NOT_DECIDED, "told"): tr("not decided: odometer told, not read"),
+    (NOT_DECIDED, "estimated"): tr("not decided: odometer estimated, not read"),
 }
 
 
@@ -81,10 +86,10 @@ class Candidate:
     @property
     def decided_words(self) -> str:
         """What decides, as a person reads it: an odometer that nobody read is called so."""
-        how = _NOT_READ.get(self.odometer_source)
-        if self.distance_miles is not None or how is None:
-            return self.decided_by
-        return self.decided_by.replace("odometer unknown", how)
+        not_read = _NOT_READ.get((self.decided_by, self.odometer_source))
+        if self.distance_miles is not None or not_read is None:
+            return tr(self.decided_by)
+        return not_read
 
     @property
     def waits(self) -> bool:
@@ -98,8 +103,14 @@ class Candidate:
     def used_words(self) -> str:
         """Return how much of the window is used and what decides, as a person reads it."""
         if self.window_used is None:
-            return "how much of it is used nobody can say: it ends by distance, odometer unknown"
-        return f"{self.window_used:.0%} of it used; decided by {self.decided_words}"
+            return tr(
+                "how much of it is used nobody can say: it ends by distance, odometer unknown"
+            )
+        return tr(
+            "{used:.0%} of it used; decided by {what_decides}",
+            used=self.window_used,
+            what_decides=self.decided_words,
+        )
 
     def as_json(self) -> CandidateJson:
         """Return the fields of the command contract."""

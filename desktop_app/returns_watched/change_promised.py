@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date
 
+from desktop_app.language import tr
 from desktop_app.shop_record.kept_value import LAST_KEPT, OLDEST_KEPT
 from desktop_app.shop_record.trouble import ShopTrouble
 
@@ -45,17 +46,23 @@ class ChangePromised:
             return ""
         if self.done_on is None:
             if self.due is None:
-                return "Not done yet; no day was named."
+                return tr("Not done yet; no day was named.")
             days = (today - self.due).days
             if days > 0:
-                return f"Not done, {days} {'day' if days == 1 else 'days'} late."
-            return f"Not done yet, due on {self.due.isoformat()}."
-        done = f"Done on {self.done_on.isoformat()}"
+                one = days == 1
+                return (
+                    tr("Not done, 1 day late.")
+                    if one
+                    else tr("Not done, {days} days late.", days=days)
+                )
+            return tr("Not done yet, due on {due}.", due=self.due.isoformat())
+        day = self.done_on.isoformat()
         if self.check_on is None:
-            return f"{done}."
+            return tr("Done on {day}.", day=day)
         if self.check_on <= today:
-            return f"{done}. Look now whether it helped, then empty that day."
-        return f"{done}, to be looked at on {self.check_on.isoformat()}."
+            return tr("Done on {day}. Look now whether it helped, then empty that day.", day=day)
+        look_on = self.check_on.isoformat()
+        return tr("Done on {day}, to be looked at on {look_on}.", day=day, look_on=look_on)
 
 
 def read_day(text: str) -> date | None:
@@ -68,5 +75,7 @@ def read_day(text: str) -> date | None:
     except ValueError:
         day = None
     if day is None or day.isoformat() != bare or not OLDEST_KEPT <= day <= LAST_KEPT:
-        raise ShopTrouble(f"“{bare}” is not a day.", do="Type it like 2026-11-16.")
+        raise ShopTrouble(
+            tr("“{typed}” is not a day.", typed=bare), do=tr("Type it like 2026-11-16.")
+        )
     return day

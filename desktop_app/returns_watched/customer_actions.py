@@ -5,6 +5,7 @@ from __future__ import annotations
 from datetime import date
 from typing import Any
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.entry_bounds import check_reading
 from desktop_app.returns_watched.customer_answers import Answer, HeardBy
 from desktop_app.returns_watched.link_actions import no_job
@@ -46,12 +47,20 @@ def note_answer(
             raise no_job(job)
         if known.left_at is None:
             raise ShopTrouble(
-                f"{known.number} is still in the shop.", do="Ask once the car has left."
+                tr("{number} is still in the shop.", number=known.number),
+                do=tr("Ask once the car has left."),
             )
         if not known.left_at[:10] <= day.isoformat() <= today.isoformat():
             raise ShopTrouble(
-                f"{day.isoformat()} is not a day on which this customer can have been asked.",
-                do=f"Accepted: {known.left_at[:10]} to {today.isoformat()}.",
+                tr(
+                    "{day} is not a day on which this customer can have been asked.",
+                    day=day.isoformat(),
+                ),
+                do=tr(
+                    "Accepted: {left_at} to {today}.",
+                    left_at=known.left_at[:10],
+                    today=today.isoformat(),
+                ),
             )
         deed.add(
             CustomerAsked,
@@ -64,7 +73,8 @@ def note_answer(
             source=None if source is None else _source(source).value,
         )
 
-    return record.do(f"Note that the customer says “{said.value}”", work)
+    deed_words = tr("Note that the customer says “{answer}”", answer=tr(said.value))
+    return record.do(deed_words, work)
 
 
 def change_answer(record: ShopRecord, asked: int, answer: str) -> Done:
@@ -76,7 +86,7 @@ def change_answer(record: ShopRecord, asked: int, answer: str) -> Done:
             _refuse_judged(deed, asked)
         deed.change(CustomerAsked, asked, answer=said.value)
 
-    return record.do("Change the customer's answer", work)
+    return record.do(tr("Change the customer's answer"), work)
 
 
 def say_source(
@@ -90,7 +100,7 @@ def say_source(
         check_as_shown(deed, CustomerAsked, shown, now, said.value)
         deed.change(CustomerAsked, asked, source=said.value)
 
-    return record.do("Say how it became known", work)
+    return record.do(tr("Say how it became known"), work)
 
 
 def write_told_odometer(
@@ -101,7 +111,7 @@ def write_told_odometer(
 ) -> Done:
     """Write the odometer as the customer told it; None where it was not told."""
     check_reading(reading)
-    return _change(record, "Write the odometer as told", asked, shown, odometer_told=reading)
+    return _change(record, tr("Write the odometer as told"), asked, shown, odometer_told=reading)
 
 
 def write_answer_words(
@@ -109,7 +119,7 @@ def write_answer_words(
 ) -> Done:
     """Write down the customer's words."""
     said = words.strip()
-    return _change(record, "Write down what the customer says", asked, shown, words=said)
+    return _change(record, tr("Write down what the customer says"), asked, shown, words=said)
 
 
 def take_answer_out(record: ShopRecord, asked: int) -> Done:
@@ -119,7 +129,7 @@ def take_answer_out(record: ShopRecord, asked: int) -> Done:
         _refuse_judged(deed, asked)
         deed.remove(CustomerAsked, asked)
 
-    return record.do("Take the answer out", work)
+    return record.do(tr("Take the answer out"), work)
 
 
 def _refuse_judged(deed: Deed, asked: int) -> None:
@@ -127,9 +137,12 @@ def _refuse_judged(deed: Deed, asked: int) -> None:
     judged = judged_in(deed.connection, asked)
     if judged is not None:
         raise ShopTrouble(
-            f"What was told here is judged “{judged.value}”; without it that would count anew.",
-            kept="Nothing was changed.",
-            do="Take the judgement back first, under It's Back.",
+            tr(
+                "What was told here is judged “{judgement}”; without it that would count anew.",
+                judgement=tr(judged.value),
+            ),
+            kept=tr("Nothing was changed."),
+            do=tr("Take the judgement back first, under It's Back."),
         )
 
 
@@ -147,7 +160,8 @@ def _source(text: str) -> HeardBy:
     except ValueError:
         accepted = ", ".join(each.value for each in HeardBy)
         raise ShopTrouble(
-            f"“{text}” is no way to know of it.", do=f"Accepted: {accepted}."
+            tr("“{typed}” is no way to know of it.", typed=text),
+            do=tr("Accepted: {accepted}.", accepted=accepted),
         ) from None
 
 
@@ -156,4 +170,7 @@ def _answer(text: str) -> Answer:
         return Answer(text.strip().lower())
     except ValueError:
         accepted = ", ".join(each.value for each in Answer)
-        raise ShopTrouble(f"“{text}” is no answer.", do=f"Accepted: {accepted}.") from None
+        raise ShopTrouble(
+            tr("“{typed}” is no answer.", typed=text),
+            do=tr("Accepted: {accepted}.", accepted=accepted),
+        ) from None

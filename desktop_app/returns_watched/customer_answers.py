@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
 
+from desktop_app.language import marked, tr
 from desktop_app.repair_jobs.distance import DistanceUnit
 from desktop_app.returns_watched.judgement import Judgement
 
@@ -14,11 +15,11 @@ from desktop_app.returns_watched.judgement import Judgement
 class Answer(StrEnum):
     """The five things that may come of asking."""
 
-    FINE = "fine"
-    SAME_TROUBLE = "same trouble"
-    OTHER_TROUBLE = "other trouble"
-    NOT_REACHED = "not reached"
-    CAR_IS_GONE = "car is gone"
+    FINE = marked("fine")
+    SAME_TROUBLE = marked("same trouble")
+    OTHER_TROUBLE = marked("other trouble")
+    NOT_REACHED = marked("not reached")
+    CAR_IS_GONE = marked("car is gone")
 
     @property
     def speaks_of_the_car(self) -> bool:
@@ -31,6 +32,13 @@ class HeardBy(StrEnum):
 
     TOLD = "told"
     PAPER = "paper"  # another shop's bill was seen
+
+
+def heard_words(source: HeardBy, on: date) -> str:
+    """Return what stands in the place of a later job's number: "told 2026-11-03"."""
+    day = on.isoformat()
+    told = source is HeardBy.TOLD
+    return tr("told {day}", day=day) if told else tr("on paper {day}", day=day)
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,4 +87,8 @@ def odometer_question(told: int | None, had_here: int | None, unit: DistanceUnit
     """
     if told is None or had_here is None or told >= had_here:
         return None
-    return f"Lower than when the car was here ({had_here:,} {unit}). Was it heard right?"
+    return tr(
+        "Lower than when the car was here ({had_here:,} {unit}). Was it heard right?",
+        had_here=had_here,
+        unit=unit,
+    )

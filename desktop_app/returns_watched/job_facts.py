@@ -6,6 +6,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from datetime import date
 
+from desktop_app.language import marked, tr
 from desktop_app.parts_compared.part_kinds.kind_names import NO_KINDS, kind_words
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.repair_jobs.odometer import ReadingSource, RunningMiles
@@ -66,25 +67,25 @@ def may_return(earlier: JobFacts, later: JobFacts) -> bool:
     )
 
 
-CUSTOMER_SAYS_SAME = "customer says it's the same"
-_SAME_KIND = "same part kind: "
-_SAME_SYSTEM = "same system: "
+CUSTOMER_SAYS_SAME = marked("customer says it's the same")
 
 
 def reasons(earlier: JobFacts, later: JobFacts) -> tuple[str, ...]:
-    """Return what the two jobs share, in the words that are shown."""
+    """Return what the two jobs share, in the words of the command contract; `spoken` shows them."""
     said: list[str] = []
     # Millions of pairs may be asked: what one of the two has nothing of is passed over.
     if earlier.symptoms and later.symptoms:
         said += [f"same symptom: {name}" for name in sorted(earlier.symptoms & later.symptoms)]
     if earlier.system and earlier.system == later.system:
-        said.append(_SAME_SYSTEM + later.system)
+        said.append(f"same system: {later.system}")
     if earlier.codes and later.codes:
         same_codes = earlier.codes & later.codes
         said += [f"same code: {code}" for code in sorted(same_codes)]
         said += _related(earlier, later, same_codes)
     if earlier.part_kinds and later.part_kinds:
-        said += [_SAME_KIND + kind for kind in sorted(earlier.part_kinds & later.part_kinds)]
+        said += [
+            f"same part kind: {kind}" for kind in sorted(earlier.part_kinds & later.part_kinds)
+        ]
     if earlier.positions and later.positions:
         same_places = {place for _, place in earlier.positions & later.positions if place}
         said += [f"same position: {place}" for place in sorted(same_places)]
@@ -95,11 +96,23 @@ def reasons(earlier: JobFacts, later: JobFacts) -> tuple[str, ...]:
 
 def spoken(reason: str, kinds: Mapping[str, PartKind] = NO_KINDS) -> str:
     """Return a reason as a person reads it: part kinds and systems by name, not by their ids."""
-    if reason.startswith(_SAME_SYSTEM):
-        return _SAME_SYSTEM + system_in_a_sentence(reason.removeprefix(_SAME_SYSTEM))
-    if reason.startswith(_SAME_KIND):
-        return _SAME_KIND + kind_words(reason.removeprefix(_SAME_KIND), kinds)
-    return reason
+    shared, _, what = reason.partition(": ")
+    match shared:
+        case "same symptom":
+            return tr("same symptom: {symptom}", symptom=tr(what))
+        case "same system":
+            return tr("same system: {system}", system=system_in_a_sentence(what))
+        case "same code":
+            return tr("same code: {code}", code=what)
+        case "related code":
+            then, _, now = what.partition(" and ")
+            return tr("related code: {then} and {now}", then=then, now=now)
+        case "same part kind":
+            return tr("same part kind: {part_kind}", part_kind=kind_words(what, kinds))
+        case "same position":
+            return tr("same position: {place}", place=what)
+        case _:
+            return tr(reason)
 
 
 def _related(earlier: JobFacts, later: JobFacts, same: frozenset[str]) -> Iterator[str]:

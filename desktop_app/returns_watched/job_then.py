@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
+from desktop_app.language import marked, tr
 from desktop_app.part_photos.kept_photo import KeptPhoto
 from desktop_app.parts_compared.pair_view import ORIGINS, PairView
 from desktop_app.parts_compared.part_kinds.kind_names import kind_words
@@ -46,74 +47,90 @@ class JobThen:
     def lines(self) -> tuple[tuple[str, str], ...]:
         """Return name and words, in the order of the work; what nobody wrote says so."""
         job = self.job
-        stay = f"{job.came_on} to {job.left_on or 'now'}, {self._odometer()}"
+        came, left, odometer = job.came_on, job.left_on, self._odometer()
+        stay = (
+            tr("{came_on} to {left_on}, {odometer}", came_on=came, left_on=left, odometer=odometer)
+            if left
+            else tr("{came_on} to now, {odometer}", came_on=came, odometer=odometer)
+        )
         return (
-            ("In the shop", stay),
-            ("Concern", self._concern()),
-            ("Happens", self._conditions() or "nobody asked"),
-            ("Codes", self._codes()),
-            ("Cause", "not caught" if job.cause_found is False else job.cause or "not named"),
-            ("Correction", self._correction()),
-            ("Parts", "\n".join(map(self._part, self.pairs)) or "none written down"),
-            ("Proved", self._proved()),
-            ("Declined", job.declined or "nobody said"),
+            (tr("In the shop"), stay),
+            (tr("Concern"), self._concern()),
+            (tr("Happens"), self._conditions() or tr("nobody asked")),
+            (tr("Codes"), self._codes()),
+            (
+                tr("Cause"),
+                tr("not caught") if job.cause_found is False else job.cause or tr("not named"),
+            ),
+            (tr("Correction"), self._correction()),
+            (tr("Parts"), "\n".join(map(self._part, self.pairs)) or tr("none written down")),
+            (tr("Proved"), self._proved()),
+            (tr("Declined"), job.declined or tr("nobody said")),
         )
 
     def _odometer(self) -> str:
         job = self.job
         read = job.odometer_in if job.odometer_out is None else job.odometer_out
-        return "odometer not read" if read is None else f"{read:,} {job.vehicle.odometer_unit}"
+        return tr("odometer not read") if read is None else f"{read:,} {job.vehicle.odometer_unit}"
 
     def _concern(self) -> str:
-        same = " (the customer says: the same again)" if self.job.says_same else ""
-        return f"{self.job.concern or 'not written'}{same}"
+        same = tr(" (the customer says: the same again)") if self.job.says_same else ""
+        return (self.job.concern or tr("not written")) + same
 
     def _conditions(self) -> str:
-        said = []
-        for word, state in (("", True), ("never: ", False)):
-            met = [condition_words(c) for c, h in self.job.conditions.items() if h is state]
-            if met:
-                said.append(f"{word}{', '.join(met)}")
-        return "; ".join(said)
+        happens, never = (
+            ", ".join(condition_words(c) for c, h in self.job.conditions.items() if h is state)
+            for state in (True, False)
+        )
+        said = (happens, tr("never: {conditions}", conditions=never) if never else "")
+        return "; ".join(part for part in said if part)
 
     def _codes(self) -> str:
         found, after = (self._codes_of(stage) for stage in ("found", "after repair"))
         if not found:
-            found = "read, none" if self._were_read_at_first() else "nobody said"
+            found = tr("read, none") if self._were_read_at_first() else tr("nobody said")
         if after:
-            return f"{found}; after the repair: {after}"
+            return tr("{found}; after the repair: {after}", found=found, after=after)
         if self.job.codes_were_read:
-            return f"{found}; after the repair: read, none"
-        return found if self.job.left_on is None else f"{found}; after the repair: not read"
+            return tr("{found}; after the repair: read, none", found=found)
+        return (
+            found
+            if self.job.left_on is None
+            else tr("{found}; after the repair: not read", found=found)
+        )
 
     def _were_read_at_first(self) -> bool:
         return bool(self.proof.found.states) or "saved" in self.proof.steps
 
     def _codes_of(self, stage: str) -> str:
         codes = {
-            code.code if code.kind == "stored" else f"{code.code} ({code.kind})"
+            code.code if code.kind == "stored" else f"{code.code} ({tr(code.kind)})"
             for code in self.job.codes
             if code.stage == stage
         }
         return ", ".join(sorted(codes))
 
     def _correction(self) -> str:
-        who = f" Done by {self.job.technician}." if self.job.technician else ""
+        who = (
+            tr(" Done by {technician}.", technician=self.job.technician)
+            if self.job.technician
+            else ""
+        )
         done = self.job.correction.strip().rstrip(".") if who else self.job.correction
-        return f"{done or 'not written'}{'.' if who else ''}{who}"
+        return (done or tr("not written")) + ("." if who else "") + who
 
     def _part(self, pair: PairView) -> str:
         place = f", {pair.position}" if pair.position.strip() else ""
         name = f"{kind_words(pair.part_kind, self.kinds)}{place}"
         facts = [
-            _named("off", pair.number_removed),
-            _named("on", pair.number_on_part or pair.number_on_box),
-            "origin not said"
+            _named(marked("off {number}"), number=pair.number_removed),
+            _named(marked("on {number}"), number=pair.number_on_part or pair.number_on_box),
+            tr("origin not said")
             if pair.origin is None
             else _ORIGIN_WORDS.get(pair.origin, pair.origin),
-            _named("from", pair.supplier),
-            _named("lot", pair.lot),
-            "" if pair.fitted else "not fitted",
+            _named(marked("from {supplier}"), supplier=pair.supplier),
+            _named(marked("lot {lot}"), lot=pair.lot),
+            "" if pair.fitted else tr("not fitted"),
         ]
         verdict = self.verdicts.get(pair.id)
         said = f"{name}: {', '.join(fact for fact in facts if fact)}."
@@ -122,15 +139,16 @@ class JobThen:
     def _proved(self) -> str:
         job = self.job
         if job.proof_level is None:
-            return "nobody said"
+            return tr("nobody said")
         try:
             level = ProofLevel(job.proof_level)
         except ValueError:
-            return f"level {job.proof_level}"
+            return tr("level {level}", level=job.proof_level)
         said = (f"{level.word}: {level.means}", job.proof_words.strip())
         reached = proof_reached(job, self.proof, level)
         return " ".join(part for part in (*said, *worth_saying(reached)) if part)
 
 
-def _named(word: str, value: str) -> str:
-    return f"{word} {value.strip()}" if value.strip() else ""
+def _named(words: str, **values: str) -> str:
+    bare = {name: value.strip() for name, value in values.items()}
+    return tr(words, **bare) if any(bare.values()) else ""

@@ -6,6 +6,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from typing import Any
 
+from desktop_app.language import tr
 from desktop_app.returns_watched.judgement import return_cause
 
 JUDGED_COLUMNS = ("judgement", "judged_by", "judged_at", "cause_class")
@@ -89,15 +90,15 @@ def told(decisions: Iterable[JudgedOnce]) -> str:
         if one.cause is not None:
             words = _cause_words(one.cause)
         elif one.judgement is None:
-            words = "taken back" if before is not None else ""
+            words = tr("taken back") if before is not None else ""
         elif not said:
-            words = f"Judged “{one.judgement}”"
+            words = tr("Judged “{judgement}”", judgement=tr(one.judgement))
         elif before is None:
-            words = f"judged “{one.judgement}”"
+            words = tr("judged “{judgement}”", judgement=tr(one.judgement))
         elif one.judgement == before:
-            words = "judged the same"
+            words = tr("judged the same")
         else:
-            words = f"revised to “{one.judgement}”"
+            words = tr("revised to “{judgement}”", judgement=tr(one.judgement))
         before = one.judgement
         if words:
             said.append(words + _by_and_on(one))
@@ -106,11 +107,13 @@ def told(decisions: Iterable[JudgedOnce]) -> str:
 
 def _cause_words(cause: str) -> str:
     known = return_cause(cause)
-    return f"cause “{known.words}”" if known is not None else "cause taken out"
+    return tr("cause “{cause}”", cause=known.words) if known is not None else tr("cause taken out")
 
 
 def _by_and_on(one: JudgedOnce) -> str:
-    return (f" by {one.by}" if one.by else "") + (f" on {one.on}" if one.on else "")
+    return (tr(" by {by}", by=one.by) if one.by else "") + (
+        tr(" on {on}", on=one.on) if one.on else ""
+    )
 
 
 def _decision(state: Mapping[str, Any], change: LinkChanged | None) -> JudgedOnce:

@@ -6,18 +6,20 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from enum import StrEnum
 
+from desktop_app.language import marked, tr
+
 
 class Judgement(StrEnum):
     """The eight things a person may decide; the first four are comebacks."""
 
-    SAME_SYMPTOM = "same symptom"
-    SAME_SYSTEM = "same system"
-    SAME_PART = "same part"
-    FROM_OUR_HANDS = "from our hands"
-    FORETOLD = "foretold"
-    OTHER_HANDS = "other hands"
-    UNRELATED = "unrelated"
-    CANNOT_TELL = "cannot tell"
+    SAME_SYMPTOM = marked("same symptom")
+    SAME_SYSTEM = marked("same system")
+    SAME_PART = marked("same part")
+    FROM_OUR_HANDS = marked("from our hands")
+    FORETOLD = marked("foretold")
+    OTHER_HANDS = marked("other hands")
+    UNRELATED = marked("unrelated")
+    CANNOT_TELL = marked("cannot tell")
 
     @property
     def is_comeback(self) -> bool:
@@ -39,14 +41,14 @@ _COMEBACKS = frozenset(
     )
 )
 _MEANS = {
-    Judgement.SAME_SYMPTOM: "The car does again what it came for.",
-    Judgement.SAME_SYSTEM: "Told in other words, but it is the system we worked on.",
-    Judgement.SAME_PART: "The part we fitted failed or did not sit right.",
-    Judgement.FROM_OUR_HANDS: "New trouble in something we touched, moved or had to get past.",
-    Judgement.FORETOLD: "The work that was declined did what we had said it would.",
-    Judgement.OTHER_HANDS: "Someone else worked on it, or it was in an accident, since.",
-    Judgement.UNRELATED: "A new concern that has nothing to do with our repair.",
-    Judgement.CANNOT_TELL: "Nobody can say, and it stays written down as that.",
+    Judgement.SAME_SYMPTOM: tr("The car does again what it came for."),
+    Judgement.SAME_SYSTEM: tr("Told in other words, but it is the system we worked on."),
+    Judgement.SAME_PART: tr("The part we fitted failed or did not sit right."),
+    Judgement.FROM_OUR_HANDS: tr("New trouble in something we touched, moved or had to get past."),
+    Judgement.FORETOLD: tr("The work that was declined did what we had said it would."),
+    Judgement.OTHER_HANDS: tr("Someone else worked on it, or it was in an accident, since."),
+    Judgement.UNRELATED: tr("A new concern that has nothing to do with our repair."),
+    Judgement.CANNOT_TELL: tr("Nobody can say, and it stays written down as that."),
 }
 
 
@@ -62,20 +64,38 @@ class ReturnCause:
 
 # The division follows common practice, no source; the words are ours.
 RETURN_CAUSES = (
-    ReturnCause("wrong-place", "looked in the wrong place", "The part we took off was good."),
-    ReturnCause("not-the-whole", "right, but not the whole", "A second fault or the root stayed."),
-    ReturnCause("wrong-part", "wrong part fitted", "The part was not the one for this car."),
-    ReturnCause("part-died-early", "part died early", "The part was right and failed too soon."),
-    ReturnCause("fitted-badly", "fitted badly", "Torque, clamp, seal, which way round, connector."),
-    ReturnCause("neighbour", "disturbed a neighbour", "Something beside the work was upset."),
-    ReturnCause("not-set-up", "set-up not done", "Learning, coding, bleeding or alignment left."),
-    ReturnCause("left-unproven", "left unproven", "A full proof would have shown it here."),
-    ReturnCause("sublet", "sublet work", "It was done for us by someone else."),
-    ReturnCause("badly-told", "badly told", "A limit or an advice was not said."),
-    ReturnCause("other-use", "other hands or use after", "What happened after it left us.", False),
-    ReturnCause("bad-information", "bad information", "A wrong diagram, figure or part number."),
-    ReturnCause("new", "new and unrelated", "Not ours, and not to be known before.", False),
-    ReturnCause("unknown", "cannot tell", "Nobody can say why."),
+    ReturnCause(
+        "wrong-place", tr("looked in the wrong place"), tr("The part we took off was good.")
+    ),
+    ReturnCause(
+        "not-the-whole", tr("right, but not the whole"), tr("A second fault or the root stayed.")
+    ),
+    ReturnCause(
+        "wrong-part", tr("wrong part fitted"), tr("The part was not the one for this car.")
+    ),
+    ReturnCause(
+        "part-died-early", tr("part died early"), tr("The part was right and failed too soon.")
+    ),
+    ReturnCause(
+        "fitted-badly", tr("fitted badly"), tr("Torque, clamp, seal, which way round, connector.")
+    ),
+    ReturnCause(
+        "neighbour", tr("disturbed a neighbour"), tr("Something beside the work was upset.")
+    ),
+    ReturnCause(
+        "not-set-up", tr("set-up not done"), tr("Learning, coding, bleeding or alignment left.")
+    ),
+    ReturnCause("left-unproven", tr("left unproven"), tr("A full proof would have shown it here.")),
+    ReturnCause("sublet", tr("sublet work"), tr("It was done for us by someone else.")),
+    ReturnCause("badly-told", tr("badly told"), tr("A limit or an advice was not said.")),
+    ReturnCause(
+        "other-use", tr("other hands or use after"), tr("What happened after it left us."), False
+    ),
+    ReturnCause(
+        "bad-information", tr("bad information"), tr("A wrong diagram, figure or part number.")
+    ),
+    ReturnCause("new", tr("new and unrelated"), tr("Not ours, and not to be known before."), False),
+    ReturnCause("unknown", tr("cannot tell"), tr("Nobody can say why.")),
 )
 UNRELATED_CAUSE = "new"
 _CAUSES = {cause.id: cause for cause in RETURN_CAUSES}

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 
+from desktop_app.language import tr
 from desktop_app.returns_watched.change_promised import ChangePromised
 from desktop_app.returns_watched.customer_answers import HeardBy
 from desktop_app.returns_watched.judged_before import JudgedOnce, told
@@ -75,9 +76,11 @@ class Judging:
             return None
         if self.second_look:
             return None
-        return (
-            f"{self.first_by} did the repair on {self.earlier} and judged this return. "
-            "Should someone else look at it too?"
+        return tr(
+            "{first_by} did the repair on {earlier} and judged this return. Should "
+            "someone else look at it too?",
+            first_by=self.first_by,
+            earlier=self.earlier,
         )
 
     def apart_question(self, cost: str = "") -> str | None:
@@ -87,30 +90,42 @@ class Judging:
         """
         if self.judgement is None and not self.cost.is_written:
             return None
-        judged = "" if self.judgement is None else f"It is judged “{self.judgement.value}”. "
+        judged = (
+            ""
+            if self.judgement is None
+            else tr("It is judged “{judgement}”. ", judgement=tr(self.judgement.value))
+        )
         cost = f"{cost.strip()} " if self.cost.is_written else ""
-        return (
-            f"{judged}{cost}As two vehicles it leaves the list, the rates and the costs; what is "
-            f"written stays kept. Are {self.earlier} and {self.later} two vehicles?"
+        return tr(
+            "{judged}{cost}As two vehicles it leaves the list, the rates and the "
+            "costs; what is written stays kept. Are {earlier} and {later} two vehicles?",
+            judged=judged,
+            cost=cost,
+            earlier=self.earlier,
+            later=self.later,
         )
 
     def decided(self, *, in_window: bool) -> str:
         """Say what was decided, by whom and when, all of it, and whether it counts."""
         said = told(self.decisions)
         if not self.same_vehicle:
-            return f"{said} These are two vehicles: it is no return, and nothing counts.".strip()
+            return tr(
+                "{said} These are two vehicles: it is no return, and nothing counts.", said=said
+            ).strip()
         if self.judgement is None:
             if not said:
-                return "Nobody has judged it yet. What is it?"
-            return f"{said} It waits for a judgement again. What is it?"
-        confirmed = f" Second look: {self.second_look}." if self.second_look else ""
+                return tr("Nobody has judged it yet. What is it?")
+            return tr("{said} It waits for a judgement again. What is it?", said=said)
+        confirmed = (
+            tr(" Second look: {by_and_on}.", by_and_on=self.second_look) if self.second_look else ""
+        )
         return f"{said}{confirmed} {self._counts(in_window)}"
 
     def _counts(self, in_window: bool) -> str:
         if self.judgement is None or not self.judgement.is_comeback:
-            return "It is not counted as a comeback."
+            return tr("It is not counted as a comeback.")
         if not counts_against(self.judgement, self.cause_class):
-            return "It stays written down and is not counted: its cause is not ours."
+            return tr("It stays written down and is not counted: its cause is not ours.")
         if not in_window:
-            return "It is not counted: it lies beyond the window."
-        return "It counts as a comeback."
+            return tr("It is not counted: it lies beyond the window.")
+        return tr("It counts as a comeback.")

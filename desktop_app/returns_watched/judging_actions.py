@@ -9,6 +9,7 @@ from collections.abc import Iterable
 from datetime import date
 from typing import Any
 
+from desktop_app.language import tr
 from desktop_app.returns_watched.judging import Judging
 from desktop_app.returns_watched.link_actions import CONFIRMED, Values, change_link
 from desktop_app.returns_watched.return_cost import AMOUNTS, MOST_CENTS, MOST_HOURS
@@ -27,9 +28,9 @@ from desktop_app.shop_record.trouble import ShopTrouble
 
 # The days of a promise of change, by their names in the record.
 CHANGE_DAYS = {
-    "change_due": "Due on",
-    "change_done_on": "Done on",
-    "change_check_on": "Look on whether it helped",
+    "change_due": tr("Due on"),
+    "change_done_on": tr("Done on"),
+    "change_check_on": tr("Look on whether it helped"),
 }
 
 
@@ -50,7 +51,7 @@ def say_also(
 
     return change_link(
         record,
-        "Say what it is as well",
+        tr("Say what it is as well"),
         earlier_job,
         later_job,
         values,
@@ -74,7 +75,7 @@ def name_helping_causes(
 
     return change_link(
         record,
-        "Name what helped",
+        tr("Name what helped"),
         earlier_job,
         later_job,
         values,
@@ -89,7 +90,7 @@ def write_evidence(
     """Write what the judgement rests on: the old part kept, codes, the comparison."""
     values = {"evidence": words.strip() or None}
     return change_link(
-        record, "Write the evidence", earlier_job, later_job, values, shown, ("evidence",)
+        record, tr("Write the evidence"), earlier_job, later_job, values, shown, ("evidence",)
     )
 
 
@@ -100,7 +101,7 @@ def write_first_view(
     values = {"first_view": words.strip() or None}
     return change_link(
         record,
-        "Write the first repairer's view",
+        tr("Write the first repairer's view"),
         earlier_job,
         later_job,
         values,
@@ -118,7 +119,7 @@ def say_dangerous(
 ) -> Done:
     """Say whether somebody could have been hurt; None where nobody says."""
     values = {"dangerous": None if dangerous is None else int(dangerous)}
-    words = "Say whether it was dangerous"
+    words = tr("Say whether it was dangerous")
     return change_link(record, words, earlier_job, later_job, values, shown, ("dangerous",))
 
 
@@ -137,20 +138,24 @@ def look_again(
 
     def values(link: Any) -> dict[str, Any]:
         if link is None or link.judgement is None:
-            raise ShopTrouble("There is no judgement to confirm yet.", do="Judge the return first.")
+            raise ShopTrouble(
+                tr("There is no judgement to confirm yet."), do=tr("Judge the return first.")
+            )
         if not who:
             raise ShopTrouble(
-                "Nobody is named at the desk.", do="Choose who is here, then press it again."
+                tr("Nobody is named at the desk."),
+                do=tr("Choose who is here, then press it again."),
             )
         if who == link.judged_by:
             raise ShopTrouble(
-                f"{who} judged this return.", do="A second look takes a second person."
+                tr("{who} judged this return.", who=who),
+                do=tr("A second look takes a second person."),
             )
         return {"second_look": f"{who}, {day.isoformat()}"}
 
     return change_link(
         record,
-        "Confirm the judgement",
+        tr("Confirm the judgement"),
         earlier_job,
         later_job,
         values,
@@ -166,7 +171,13 @@ def take_second_look_back(
     """Take a second look back; the judgement stays."""
     values = {"second_look": None}
     return change_link(
-        record, "Take the second look back", earlier_job, later_job, values, shown, ("second_look",)
+        record,
+        tr("Take the second look back"),
+        earlier_job,
+        later_job,
+        values,
+        shown,
+        ("second_look",),
     )
 
 
@@ -182,11 +193,14 @@ def write_unpaid_hours(
     Here and for each amount: raises ShopTrouble where more would have come back than it cost.
     """
     if hours is not None and not 0 <= hours <= MOST_HOURS:
-        raise ShopTrouble("The hours are not accepted.", do=f"Accepted: 0 to {MOST_HOURS:,}.")
+        raise ShopTrouble(
+            tr("The hours are not accepted."),
+            do=tr("Accepted: 0 to {most:,}.", most=MOST_HOURS),
+        )
     values = {"unbilled_hours": hours}
     return change_link(
         record,
-        "Write the hours of the return",
+        tr("Write the hours of the return"),
         earlier_job,
         later_job,
         values,
@@ -206,10 +220,10 @@ def write_amount(
 ) -> Done:
     """Write one amount of the cost by its name in the record; cents, None where nobody knows."""
     if name not in AMOUNTS:
-        raise ShopTrouble(f"“{name}” is no part of the cost of a return.")
+        raise ShopTrouble(tr("“{name}” is no part of the cost of a return.", name=name))
     if cents is not None and not 0 <= cents <= MOST_CENTS:
-        raise ShopTrouble("The amount is not accepted.", do="Accepted: 0 to 1,000,000.00.")
-    words = f"Write the cost of the return: {AMOUNTS[name].lower()}"
+        raise ShopTrouble(tr("The amount is not accepted."), do=tr("Accepted: 0 to 1,000,000.00."))
+    words = tr("Write the cost of the return: {amount}", amount=AMOUNTS[name].lower())
     values, over = {name: cents}, (f"cost.{name}",)
     return change_link(record, words, earlier_job, later_job, values, shown, over, refuse_a_gain)
 
@@ -220,7 +234,7 @@ def name_who_changes(
     """Name who does what was promised."""
     values = {"change_by": name.strip() or None}
     return change_link(
-        record, "Name who changes it", earlier_job, later_job, values, shown, ("change.by",)
+        record, tr("Name who changes it"), earlier_job, later_job, values, shown, ("change.by",)
     )
 
 
@@ -237,17 +251,22 @@ def set_change_day(
     What is said to be done on a day that has not come is refused, and a day that is none of ours.
     """
     if name not in CHANGE_DAYS:
-        raise ShopTrouble(f"“{name}” is no day of a promise.")
+        raise ShopTrouble(tr("“{name}” is no day of a promise.", name=name))
     if name == "change_done_on" and day is not None and day > record.clock().date():
         raise ShopTrouble(
-            f"{day.isoformat()} has not come yet.", do="Write the day on which it was done."
+            tr("{day} has not come yet.", day=day.isoformat()),
+            do=tr("Write the day on which it was done."),
         )
     if day is not None and not OLDEST_KEPT <= day <= LAST_KEPT:
         raise ShopTrouble(
-            f"{day.isoformat()} is not accepted.",
-            do=f"Accepted: {OLDEST_KEPT.isoformat()} to {LAST_KEPT.isoformat()}.",
+            tr("{day} is not accepted.", day=day.isoformat()),
+            do=tr(
+                "Accepted: {first} to {last}.",
+                first=OLDEST_KEPT.isoformat(),
+                last=LAST_KEPT.isoformat(),
+            ),
         )
     values = {name: None if day is None else day.isoformat()}
-    words = f"Set the day of a change: {CHANGE_DAYS[name].lower()}"
+    words = tr("Set the day of a change: {which_day}", which_day=CHANGE_DAYS[name].lower())
     over = (name.replace("change_", "change."),)
     return change_link(record, words, earlier_job, later_job, values, shown, over)

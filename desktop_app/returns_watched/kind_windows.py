@@ -6,6 +6,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from datetime import date
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.part_kinds.kind_names import kind_words
 from desktop_app.returns_watched.month_end import days_of_months, most_days_of_months
 from desktop_app.returns_watched.window import EndsBy, Window
@@ -14,6 +15,7 @@ from desktop_app.shop_record.trouble import ShopTrouble
 MOST_DAYS, MOST_MONTHS, MOST_MILES = 3650, 120, 200_000
 # Whose promise a window is, as it is kept with the job; a part kind's is "part kind " and its id.
 FROM_JOB, FROM_SHOP, FROM_KIND = "job", "shop", "part kind "
+_DAYS, _MONTHS, _MILES = tr("days"), tr("months"), tr("miles")
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,20 +33,26 @@ class Promise:
 
     def __post_init__(self) -> None:
         for what, value, most in (
-            ("days", self.days, MOST_DAYS),
-            ("months", self.months, MOST_MONTHS),
-            ("miles", self.miles, MOST_MILES),
+            (_DAYS, self.days, MOST_DAYS),
+            (_MONTHS, self.months, MOST_MONTHS),
+            (_MILES, self.miles, MOST_MILES),
         ):
             if value is not None and not 1 <= value <= most:
                 raise ShopTrouble(
-                    f"A window of {value} {what} cannot be kept.",
-                    do=f"Accepted: 1 to {most:,} {what}, or nothing for no such limit.",
+                    tr("A window of {number} {units} cannot be kept.", number=value, units=what),
+                    do=tr(
+                        "Accepted: 1 to {most:,} {units}, or nothing for no such limit.",
+                        most=most,
+                        units=what,
+                    ),
                 )
         if self.days is not None and self.months is not None:
-            raise ShopTrouble("Days or months?", do="Say one of them; the other stays empty.")
+            raise ShopTrouble(
+                tr("Days or months?"), do=tr("Say one of them; the other stays empty.")
+            )
         if self.days is None and self.months is None and self.miles is None:
             raise ShopTrouble(
-                "A window without any limit never ends.", do="Say days, months or miles."
+                tr("A window without any limit never ends."), do=tr("Say days, months or miles.")
             )
 
     @property
@@ -65,17 +73,18 @@ class Promise:
         """Return the promise as a person says it: "24 calendar months or 12,000 miles, …"."""
         limits = []
         for value, one, many in (
-            (self.months, "calendar month", "calendar months"),
-            (self.days, "day", "days"),
-            (self.miles, "mile", "miles"),
+            (self.months, tr("calendar month"), tr("calendar months")),
+            (self.days, tr("day"), _DAYS),
+            (self.miles, tr("mile"), _MILES),
         ):
             if value is not None:
                 limits.append(f"{value:,} {one if value == 1 else many}")
         if len(limits) == 1:
             return limits[0]
+        time, far = limits
         if self.rule == "first":
-            return f"{' or '.join(limits)}, whichever ends first"
-        return f"{' and '.join(limits)}, until both have ended"
+            return tr("{time} or {far}, whichever ends first", time=time, far=far)
+        return tr("{time} and {far}, until both have ended", time=time, far=far)
 
 
 @dataclass(frozen=True, slots=True)
@@ -118,18 +127,22 @@ def promised(
 
 def months_in_words(months: int) -> str:
     """Return so many months as people say it; by the calendar, so that nobody counts 30 days."""
-    return "1 calendar month" if months == 1 else f"{months} calendar months"
+    return tr("1 calendar month") if months == 1 else tr("{months} calendar months", months=months)
 
 
 def promise_words(said_by: str | None, months: int | None) -> str:
     """Return in a sentence whose promise a job's window is; nothing where nobody knows."""
-    said_as = f", said as {months_in_words(months)}" if months else ""
+    said_as = tr(", said as {months}", months=months_in_words(months)) if months else ""
     if said_by == FROM_JOB:
-        return f"It was given to this job alone{said_as}."
+        return tr("It was given to this job alone{said_as}.", said_as=said_as)
     if said_by == FROM_SHOP:
-        return f"It is the shop's promise{said_as}."
+        return tr("It is the shop's promise{said_as}.", said_as=said_as)
     if said_by is not None and said_by.startswith(FROM_KIND):
-        return f"It is the promise for {kind_words(said_by.removeprefix(FROM_KIND))}{said_as}."
+        return tr(
+            "It is the promise for {part_kind}{said_as}.",
+            part_kind=kind_words(said_by.removeprefix(FROM_KIND)),
+            said_as=said_as,
+        )
     return ""
 
 

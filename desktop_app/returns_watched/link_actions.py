@@ -6,6 +6,7 @@ from collections.abc import Callable, Mapping, Sequence
 from contextlib import AbstractContextManager, nullcontext
 from typing import Any
 
+from desktop_app.language import tr
 from desktop_app.returns_watched.judging import Judging
 from desktop_app.returns_watched.stored import ReturnLink
 from desktop_app.returns_watched.stored_links import LinkKept, job_days, link_between, link_kept
@@ -83,14 +84,19 @@ def _check_days(deed: Deed, earlier_job: int, later_job: int) -> None:
         or not are_one_car(deed.connection, then.vehicle_id, now.vehicle_id)
     ):
         raise ShopTrouble(
-            f"{now.number} cannot be a return of {then.number}.",
-            kept="Nothing was changed.",
-            do="A return is a visit of the same vehicle on a later day, after the hand-over.",
+            tr(
+                "{later} cannot be a return of {earlier}.",
+                later=now.number,
+                earlier=then.number,
+            ),
+            kept=tr("Nothing was changed."),
+            do=tr("A return is a visit of the same vehicle on a later day, after the hand-over."),
         )
 
 
 def no_job(job: int) -> ShopTrouble:
     """Return the trouble of a job that was taken out meanwhile."""
     return ShopTrouble(
-        f"That job (number {job} in the record) is no longer there.", kept="Nothing was changed."
+        tr("That job (number {job} in the record) is no longer there.", job=job),
+        kept=tr("Nothing was changed."),
     )

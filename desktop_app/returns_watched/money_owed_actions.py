@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TypeVar
 
+from desktop_app.language import tr
 from desktop_app.returns_watched.owed import State, What
 from desktop_app.returns_watched.return_cost import MOST_CENTS
 from desktop_app.returns_watched.stored import MoneyOwed
@@ -22,7 +23,7 @@ def write_owed(record: ShopRecord, pair: int, what: str, amount_cents: int | Non
 
     `made` is the row's id.
     """
-    owed = _one_of(What, what, "kind of money owed")
+    owed = _one_of(What, what, tr("“{typed}” is no kind of money owed.", typed=what))
     _check_amount(amount_cents)
 
     def work(deed: Deed) -> None:
@@ -37,7 +38,7 @@ def write_owed(record: ShopRecord, pair: int, what: str, amount_cents: int | Non
             ended_on=None,
         )
 
-    return record.do(f"Write down what is owed: {owed.value}", work)
+    return record.do(tr("Write down what is owed: {what}", what=tr(owed.value)), work)
 
 
 def write_owed_amount(
@@ -52,7 +53,7 @@ def write_owed_amount(
     """
     _check_amount(amount_cents)
     return record.do(
-        "Write the amount that is owed",
+        tr("Write the amount that is owed"),
         lambda deed: change_as_shown(
             deed, MoneyOwed, owed, shown, cents_in_words, amount_cents=amount_cents
         ),
@@ -64,14 +65,14 @@ def write_next_step(
 ) -> Done:
     """Write what is to be done next to get it; raises WrittenMeanwhile as the amount does."""
     return record.do(
-        "Write the next step",
+        tr("Write the next step"),
         lambda deed: change_as_shown(deed, MoneyOwed, owed, shown, next_step=words.strip()),
     )
 
 
 def set_owed_state(record: ShopRecord, owed: int, state: str) -> Done:
     """Say how far it is; paid and refused end it today, open and asked begin it again."""
-    now = _one_of(State, state, "state")
+    now = _one_of(State, state, tr("“{typed}” is no state.", typed=state))
     today = record.clock().date().isoformat()
 
     def work(deed: Deed) -> None:
@@ -79,22 +80,22 @@ def set_owed_state(record: ShopRecord, owed: int, state: str) -> Done:
         ended = max(today, owed_since(deed, owed)) if now.is_end else None
         deed.change(MoneyOwed, owed, state=now.value, ended_on=ended)
 
-    return record.do(f"Say that it is {now.value}", work)
+    return record.do(tr("Say that it is {state}", state=tr(now.value)), work)
 
 
 def take_owed_out(record: ShopRecord, owed: int) -> Done:
     """Take a sum out that is not owed after all."""
-    return record.do("Take out what is owed", lambda deed: deed.remove(MoneyOwed, owed))
+    return record.do(tr("Take out what is owed"), lambda deed: deed.remove(MoneyOwed, owed))
 
 
 def _check_amount(cents: int | None) -> None:
     if cents is not None and not 0 <= cents <= MOST_CENTS:
-        raise ShopTrouble("The amount is not accepted.", do="Accepted: 0 to 1,000,000.00.")
+        raise ShopTrouble(tr("The amount is not accepted."), do=tr("Accepted: 0 to 1,000,000.00."))
 
 
-def _one_of(kinds: type[Kind], text: str, name: str) -> Kind:
+def _one_of(kinds: type[Kind], text: str, refused: str) -> Kind:
     try:
         return kinds(text.strip().lower())
     except ValueError:
         accepted = ", ".join(each.value for each in kinds)
-        raise ShopTrouble(f"“{text}” is no {name}.", do=f"Accepted: {accepted}.") from None
+        raise ShopTrouble(refused, do=tr("Accepted: {accepted}.", accepted=accepted)) from None

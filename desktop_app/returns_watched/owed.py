@@ -7,21 +7,23 @@ from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
 
+from desktop_app.language import marked
+
 
 class What(StrEnum):
     """What is owed."""
 
-    CORE = "core"
-    CLAIM = "claim"
+    CORE = marked("core")
+    CLAIM = marked("claim")
 
 
 class State(StrEnum):
     """How far it is; paid and refused are its ends."""
 
-    OPEN = "open"
-    ASKED = "asked"
-    PAID = "paid"
-    REFUSED = "refused"
+    OPEN = marked("open")
+    ASKED = marked("asked")
+    PAID = marked("paid")
+    REFUSED = marked("refused")
 
     @property
     def is_end(self) -> bool:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.distance import DistanceUnit, from_miles, to_miles
 from desktop_app.returns_watched.kind_windows import Promise
 from desktop_app.returns_watched.window import EndsBy
@@ -15,9 +16,9 @@ _WHOLE = re.compile(r"[0-9]+|[0-9]{1,3}(?:[, ][0-9]{3})+")
 
 def promise_typed(days: str, months: str, far: str, rule: EndsBy, unit: DistanceUnit) -> Promise:
     """Return the promise that was typed; an empty field is no such limit. Raises ShopTrouble."""
-    distance = _whole("distance", far)
+    distance = _whole(tr("distance"), far)
     miles = None if distance is None else round(to_miles(distance, unit))
-    return Promise(_whole("days", days), _whole("months", months), miles, rule)
+    return Promise(_whole(tr("days"), days), _whole(tr("months"), months), miles, rule)
 
 
 def shown_distance(miles: int, unit: DistanceUnit) -> int:
@@ -40,7 +41,7 @@ def promise_in_words(promise: Promise, unit: DistanceUnit) -> str:
     shown = shown_distance(promise.miles, unit)
     said = f"{shown:,} km"
     if shown % 10 and promise.miles % 100 == 0:
-        said = f"{promise.miles:,} miles ({said})"
+        said = tr("{miles:,} miles ({kilometres})", miles=promise.miles, kilometres=said)
     return promise.in_words().replace(_miles_said(promise.miles), said)
 
 
@@ -55,7 +56,7 @@ def _whole(what: str, text: str) -> int | None:
     number = re.sub("[, ]", "", typed)
     if not _WHOLE.fullmatch(typed) or len(number) > 9:
         raise ShopTrouble(
-            f"“{text.strip()}” is not accepted for {what}.",
-            do="Accepted: a whole number, such as 12,000, or nothing for no such limit.",
+            tr("“{typed}” is not accepted for {field}.", typed=text.strip(), field=what),
+            do=tr("Accepted: a whole number, such as 12,000, or nothing for no such limit."),
         )
     return int(number)

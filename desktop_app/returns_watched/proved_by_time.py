@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.proof import ProofLevel
 from desktop_app.returns_watched.standing import Standing
 
@@ -19,7 +20,10 @@ def said_by_time(standing: str) -> str:
     level = proved_by_time(standing)
     if level is None:
         return ""
-    return (
-        f"Proof {int(level)}, {level.word}: {level.means[0].lower()}{level.means[1:]} It does not "
-        "stand in for what was proved before the car left."
+    return tr(
+        "Proof {level}, {word}: {means} It does not stand in for what was proved before "
+        "the car left.",
+        level=int(level),
+        word=level.word,
+        means=level.means[0].lower() + level.means[1:],
     )

@@ -6,19 +6,21 @@ from collections.abc import Iterable
 from dataclasses import dataclass, fields
 from decimal import ROUND_HALF_UP, Decimal
 
+from desktop_app.language import tr
+
 MOST_CENTS = 100_000_000
 MOST_HOURS = 10_000
 
 # The parts of the cash that went out, by their names in the record.
 CASH_OUT = {
-    "parts_cents": "Parts",
-    "sublet_cents": "Work given out",
-    "tow_cents": "Towing",
-    "loan_car_cents": "Loan car",
-    "goodwill_cents": "Goodwill",
+    "parts_cents": tr("Parts"),
+    "sublet_cents": tr("Work given out"),
+    "tow_cents": tr("Towing"),
+    "loan_car_cents": tr("Loan car"),
+    "goodwill_cents": tr("Goodwill"),
 }
 NOT_SPLIT, RECOVERED = "cost_cents", "recovered_cents"
-AMOUNTS = {**CASH_OUT, NOT_SPLIT: "In one sum", RECOVERED: "Got back"}
+AMOUNTS = {**CASH_OUT, NOT_SPLIT: tr("In one sum"), RECOVERED: tr("Got back")}
 
 
 @dataclass(frozen=True, slots=True)
@@ -99,18 +101,27 @@ def cost_of_all(costs: Iterable[ReturnCost | None]) -> ReturnCost:
 def cost_in_words(cost: ReturnCost | None, hour_cost_cents: int, currency: str) -> str:
     """Say a cost with its kinds apart, then the total."""
     if cost is None:
-        return "Nobody has written what it cost."
+        return tr("Nobody has written what it cost.")
     said = []
     if cost.hours:
         hours = format(cost.hours.normalize(), "f")
         an_hour = money(hour_cost_cents, currency)
-        said.append(f"Hours: {hours} h at {an_hour}, {money(cost.work_cents, currency)}")
-    said.append(f"Cash out: {money(cost.cash_out_cents, currency)}")
+        said.append(
+            tr(
+                "Hours: {hours} h at {an_hour}, {money}",
+                hours=hours,
+                an_hour=an_hour,
+                money=money(cost.work_cents, currency),
+            )
+        )
+    said.append(tr("Cash out: {money}", money=money(cost.cash_out_cents, currency)))
     if cost.not_split_cents:
-        said.append(f"In one sum: {money(cost.not_split_cents, currency)}")
+        said.append(tr("In one sum: {money}", money=money(cost.not_split_cents, currency)))
     if cost.recovered_cents:
-        said.append(f"Got back: {money(cost.recovered_cents, currency)}")
-    return f"{'. '.join(said)}. Total: {money(cost.total_cents, currency)}."
+        said.append(tr("Got back: {money}", money=money(cost.recovered_cents, currency)))
+    return tr(
+        "{said}. Total: {money}.", said=". ".join(said), money=money(cost.total_cents, currency)
+    )
 
 
 def money(cents: int, currency: str) -> str:

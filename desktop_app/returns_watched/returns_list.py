@@ -6,13 +6,14 @@ from dataclasses import dataclass, field
 from datetime import date
 from typing import TypeAlias
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.distance import DistanceUnit, distance_in_words, from_miles
 from desktop_app.returns_watched.candidate import Candidate, CandidateJson
-from desktop_app.returns_watched.customer_answers import HeardBy
+from desktop_app.returns_watched.customer_answers import HeardBy, heard_words
 from desktop_app.returns_watched.judgement import Judgement, counts_against, return_cause
 
 ReturnKey: TypeAlias = tuple[int, int, int]
-NO_DISTANCE = "no odometer to say how far"
+NO_DISTANCE = tr("no odometer to say how far")
 
 
 @dataclass(frozen=True, slots=True)
@@ -71,7 +72,9 @@ class ReturnRow:
 
     @property
     def later(self) -> str:
-        """The number of the later job."""
+        """The number of the later job; how and when it was told where there is none."""
+        if self.heard_by is not None:
+            return heard_words(self.heard_by, self.came_on)
         return self.candidate.later
 
     @property
@@ -111,10 +114,10 @@ class ReturnRow:
     def state_words(self) -> str:
         """How far the judging of it is, in words; one that hangs in a chain is judged with it."""
         if self.judgement is not None:
-            return self.judgement.value
+            return tr(self.judgement.value)
         if self.candidate.in_chain:
-            return "judged in its chain"
-        return "not judged"
+            return tr("judged in its chain")
+        return tr("not judged")
 
     @property
     def cause_words(self) -> str:
@@ -128,7 +131,8 @@ class ReturnRow:
 
     def apart(self, unit: DistanceUnit) -> str:
         """Return how far apart the two are: "41 days, 880 mi", or the days and why no more."""
-        days = "1 day" if self.candidate.days == 1 else f"{self.candidate.days} days"
+        gone = self.candidate.days
+        days = tr("1 day") if gone == 1 else tr("{days} days", days=gone)
         if self.candidate.distance_miles is None:
             return f"{days} ({NO_DISTANCE})"
         return f"{days}, {self.distance_words(unit)}"

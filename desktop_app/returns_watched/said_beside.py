@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 from collections.abc import Iterable
 
+from desktop_app.language import tr
 from desktop_app.returns_watched.judgement import Judgement, return_cause
 from desktop_app.shop_record.trouble import ShopTrouble
 
@@ -31,12 +32,15 @@ def checked_also(also: Iterable[str], main: Judgement | None) -> tuple[Judgement
     wanted = tuple(also)
     for one in wanted:
         if one not in kinds:
-            raise ShopTrouble(f"“{one}” is no kind of comeback.", do=f"Accepted: {_or(kinds)}.")
+            raise ShopTrouble(
+                tr("“{typed}” is no kind of comeback.", typed=one),
+                do=tr("Accepted: {kinds}.", kinds=_or(kinds)),
+            )
     if wanted and (main is None or not main.is_comeback):
         raise ShopTrouble(
-            "A further kind stands beside a comeback only.",
-            kept="Nothing was changed.",
-            do=f"Judge it first: {_or(kinds)}.",
+            tr("A further kind stands beside a comeback only."),
+            kept=tr("Nothing was changed."),
+            do=tr("Judge it first: {kinds}.", kinds=_or(kinds)),
         )
     return tuple(Judgement(one) for one in wanted)
 
@@ -46,7 +50,7 @@ def checked_helping(helping: Iterable[str]) -> tuple[str, ...]:
     wanted = tuple(helping)
     for one in wanted:
         if return_cause(one) is None:
-            raise ShopTrouble(f"“{one}” is not one of the causes of a return.")
+            raise ShopTrouble(tr("“{typed}” is not one of the causes of a return.", typed=one))
     return wanted
 
 
@@ -56,4 +60,4 @@ def _listed(words: Iterable[str]) -> str | None:
 
 
 def _or(words: list[str]) -> str:
-    return f"{', '.join(words[:-1])} or {words[-1]}"
+    return tr("{all_others} or {last}", all_others=", ".join(words[:-1]), last=words[-1])

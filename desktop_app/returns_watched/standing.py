@@ -6,23 +6,24 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 from enum import StrEnum
 
+from desktop_app.language import marked
 from desktop_app.returns_watched.window import Window
 
 
 class Standing(StrEnum):
     """The eleven places where a job can stand."""
 
-    HEARD = "heard"
-    ON_THE_BENCH = "on the bench"
-    BACK_ON = "back on"
-    UNDER_WATCH = "under watch"
-    SEEN_FINE = "seen fine"
-    NOTHING_HEARD = "nothing heard"
-    LOST_SIGHT = "lost sight"
-    CAME_BACK = "came back"
-    NOT_OURS = "came back, not ours"
-    CANNOT_TELL = "came back, cannot tell"
-    CAME_LATER = "came back after the window"
+    HEARD = marked("heard")
+    ON_THE_BENCH = marked("on the bench")
+    BACK_ON = marked("back on")
+    UNDER_WATCH = marked("under watch")
+    SEEN_FINE = marked("seen fine")
+    NOTHING_HEARD = marked("nothing heard")
+    LOST_SIGHT = marked("lost sight")
+    CAME_BACK = marked("came back")
+    NOT_OURS = marked("came back, not ours")
+    CANNOT_TELL = marked("came back, cannot tell")
+    CAME_LATER = marked("came back after the window")
 
 
 @dataclass(frozen=True, slots=True)

@@ -9,6 +9,7 @@ from typing import Any, NamedTuple
 from sqlalchemy import Connection, select
 from sqlalchemy.orm import aliased
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.stored import Pair
 from desktop_app.repair_jobs.concern_conditions import CONDITION_IDS
 from desktop_app.repair_jobs.entry_bounds import MOST_ON_AN_ODOMETER
@@ -72,7 +73,7 @@ def record_problems(connection: Connection) -> Iterator[tuple[str, str]]:
     try:
         read_rules(connection)
     except ShopTrouble as trouble:
-        yield "the house rules", trouble.what
+        yield tr("the house rules"), trouble.what
     for table, looks in _LOOKS.items():
         yield from _problems_of(connection, table, looks)
     yield from _left_before_it_came(connection)
@@ -130,11 +131,19 @@ def _left_before_it_came(connection: Connection) -> Iterator[tuple[str, str]]:
         Visit, Visit.id == Job.visit_id
     )
     for row in _streamed(connection, wanted.where(_day_of(Job.left_at) < _day_of(Visit.came_at))):
-        words = f"It was handed over on {row.left_at[:10]}, before its car came"
-        yield row_place("job", row.id, row.number), f"{words} on {row.came_at[:10]}."
+        words = tr(
+            "It was handed over on {left_at}, before its car came on {came_at}.",
+            left_at=row.left_at[:10],
+            came_at=row.came_at[:10],
+        )
+        yield row_place("job", row.id, row.number), words
     ended = select(Visit.id, Visit.left_at, Visit.came_at)
     for row in _streamed(connection, ended.where(_day_of(Visit.left_at) < _day_of(Visit.came_at))):
-        words = f"It ended on {row.left_at[:10]}, before it began on {row.came_at[:10]}."
+        words = tr(
+            "It ended on {left_at}, before it began on {came_at}.",
+            left_at=row.left_at[:10],
+            came_at=row.came_at[:10],
+        )
         yield row_place("visit", row.id), words
 
 
@@ -158,10 +167,17 @@ def _impossible_returns(connection: Connection) -> Iterator[tuple[str, str]]:
     for row in _streamed(connection, wanted):
         place = row_place("return_link", row.id, row.second)
         if row.earlier_job_id == row.later_job_id:
-            yield place, f"{row.second} is kept as a return of itself, and is left out."
+            yield (
+                place,
+                tr("{second} is kept as a return of itself, and is left out.", second=row.second),
+            )
         elif row.left_at is not None and row.left_at[:10] > row.came_at[:10]:
-            words = f"{row.second} came before {row.first} had left, and can't be its return."
-            yield place, f"{words} It is left out."
+            words = tr(
+                "{second} came before {first} had left, and can't be its return. It is left out.",
+                second=row.second,
+                first=row.first,
+            )
+            yield place, words
 
 
 def _each(look: Callable[[Any], object], *columns: str) -> dict[str, Look]:
@@ -182,17 +198,24 @@ def _word(column: str, allowed: Any, wanted: str) -> dict[str, Look]:
 
 
 def _tick(*columns: str) -> dict[str, Look]:
-    return _each(lambda value: kept_tick(value, "0 or 1"), *columns)
+    wanted = tr("0 or 1")
+    return _each(lambda value: kept_tick(value, wanted), *columns)
 
 
 def _odometer(*columns: str) -> dict[str, Look]:
-    wanted = "an odometer reading"
+    wanted = tr("an odometer reading")
     return _each(lambda value: kept_whole(value, 0, MOST_ON_AN_ODOMETER, wanted), *columns)
 
 
 def _ended_after(row: Any) -> None:
     if row.ended_on is not None and row.ended_on < row.since:
-        raise ShopTrouble(f"It ended on {row.ended_on}, before it began on {row.since}.")
+        raise ShopTrouble(
+            tr(
+                "It ended on {ended_on}, before it began on {since}.",
+                ended_on=row.ended_on,
+                since=row.since,
+            )
+        )
 
 
 _CAUSE_IDS = {one.id for one in RETURN_CAUSES}
@@ -200,24 +223,24 @@ _STAGES = ("found", "after repair")
 _LOOKS: dict[type[Kept], dict[str, Look]] = {
     VehicleEvent: {
         **_each(kept_day, "happened_on"),
-        **_word("kind", ("odometer replaced", "sold"), "“odometer replaced” or “sold”"),
+        **_word("kind", ("odometer replaced", "sold"), tr("“odometer replaced” or “sold”")),
         **_odometer("reading_before", "reading_after"),
     },
     Visit: {
         **_each(kept_moment, "came_at", "left_at"),
         **_odometer("odometer_in", "odometer_out"),
-        **_word("odometer_source", READING_SOURCES, "“read”, “told” or “estimated”"),
+        **_word("odometer_source", READING_SOURCES, tr("“read”, “told” or “estimated”")),
     },
     Job: {
         **_each(kept_moment, "left_at"),
         **_odometer("odometer_out"),
         **_tick("says_same", "cause_found"),
         **_each(kept_level, "proof_level"),
-        "window": Look(
+        tr("window"): Look(
             ("window_days", "window_miles", "window_rule"),
             lambda row: kept_window(row.window_days, row.window_miles, row.window_rule),
         ),
-        "hours or price": Look(
+        tr("hours or price"): Look(
             ("hours", "unbilled_hours", "price_cents"),
             lambda row: kept_work(row.hours, row.unbilled_hours, row.price_cents),
         ),
@@ -231,43 +254,43 @@ _LOOKS: dict[type[Kept], dict[str, Look]] = {
             lambda row: kept_every(row.fault_every, row.fault_every_unit),
         ),
     },
-    JobCondition: {**_word("condition", CONDITION_IDS, "a condition"), **_tick("happens")},
-    ConditionMet: {**_word("condition", CONDITION_IDS, "a condition"), **_tick("met")},
+    JobCondition: {**_word("condition", CONDITION_IDS, tr("a condition")), **_tick("happens")},
+    ConditionMet: {**_word("condition", CONDITION_IDS, tr("a condition")), **_tick("met")},
     SelfTests: {
-        **_word("stage", _STAGES, "“found” or “after repair”"),
+        **_word("stage", _STAGES, tr("“found” or “after repair”")),
         **_each(read_bytes, "typed"),
         **_each(kept_moment, "read_at"),
     },
     SelfTest: {
-        **_word("stage", _STAGES, "“found” or “after repair”"),
-        **_word("monitor", MONITOR_IDS, "one of the car's own tests"),
-        **_word("state", tuple(SelfTestState), "“complete”, “not run” or “not fitted”"),
+        **_word("stage", _STAGES, tr("“found” or “after repair”")),
+        **_word("monitor", MONITOR_IDS, tr("one of the car's own tests")),
+        **_word("state", tuple(SelfTestState), tr("“complete”, “not run” or “not fitted”")),
     },
     ProofStep: {
-        **_word("step", STEP_IDS, "a step of the proof"),
+        **_word("step", STEP_IDS, tr("a step of the proof")),
         **_each(kept_moment, "done_at"),
     },
     CaughtHere: _each(kept_moment, "caught_at"),
     ReturnLink: {
-        "what was judged": Look((), link_kept),
-        **_word("cause_class", _CAUSE_IDS, "a cause of a return"),
+        tr("what was judged"): Look((), link_kept),
+        **_word("cause_class", _CAUSE_IDS, tr("a cause of a return")),
     },
-    KindWindow: {"the promise": Look((), kept_kind_window)},
+    KindWindow: {tr("the promise"): Look((), kept_kind_window)},
     CustomerAsked: {
         **_each(kept_day, "asked_on"),
-        **_word("answer", tuple(Answer), "a customer's answer"),
-        **_word("source", tuple(HeardBy), "“told” or “paper”"),
-        **_word("judgement", tuple(Judgement), "a judgement"),
-        **_word("cause_class", _CAUSE_IDS, "a cause of a return"),
+        **_word("answer", tuple(Answer), tr("a customer's answer")),
+        **_word("source", tuple(HeardBy), tr("“told” or “paper”")),
+        **_word("judgement", tuple(Judgement), tr("a judgement")),
+        **_word("cause_class", _CAUSE_IDS, tr("a cause of a return")),
         **_each(kept_moment, "judged_at"),
         **_each(kept_danger, "dangerous"),
         **_odometer("odometer_told"),
     },
     MoneyOwed: {
-        **_word("what", tuple(What), "“core” or “claim”"),
-        **_word("state", tuple(State), "“open”, “asked”, “paid” or “refused”"),
+        **_word("what", tuple(What), tr("“core” or “claim”")),
+        **_word("state", tuple(State), tr("“open”, “asked”, “paid” or “refused”")),
         **_each(kept_cents, "amount_cents"),
         **_each(kept_day, "since", "ended_on"),
-        "ended_on and since": Look(("ended_on", "since"), _ended_after),
+        tr("ended_on and since"): Look(("ended_on", "since"), _ended_after),
     },
 }

@@ -8,6 +8,7 @@ from typing import Any
 
 from sqlalchemy import Connection, select
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.distance import DistanceUnit
 from desktop_app.repair_jobs.entry_bounds import MOST_ON_AN_ODOMETER
 from desktop_app.repair_jobs.odometer import OdometerReading
@@ -23,7 +24,8 @@ from desktop_app.returns_watched.stored_links import (
 from desktop_app.returns_watched.stored_vehicles import each_row
 from desktop_app.shop_record.kept_value import kept_day, kept_whole, kept_word, row_place
 
-_HEARD = "“told” or “paper”"
+_HEARD = tr("“told” or “paper”")
+_ANSWER, _READING = tr("a customer's answer"), tr("an odometer reading")
 
 
 def read_answers(
@@ -72,7 +74,7 @@ def told_odometers(
         place = row_place("customer_asked", row.id, row.number)
         on = kept_day(row.asked_on, place)
         most = MOST_ON_AN_ODOMETER
-        value = kept_whole(row.odometer_told, 0, most, "an odometer reading", place)
+        value = kept_whole(row.odometer_told, 0, most, _READING, place)
         unit: DistanceUnit = "km" if row.odometer_unit == "km" else "mi"
         before = found.get(row.job_id)
         if before is None or before.on <= on:
@@ -94,7 +96,7 @@ def _asked_among(connection: Connection, job_ids: Collection[int]) -> set[int]:
 
 def _said(row: Any) -> CustomerSaid:
     place = row_place("customer_asked", row.id, row.number)
-    answer = kept_word(row.answer, tuple(Answer), "a customer's answer", place)
+    answer = kept_word(row.answer, tuple(Answer), _ANSWER, place)
     on = kept_day(row.asked_on, place)
     return CustomerSaid(
         row.id,

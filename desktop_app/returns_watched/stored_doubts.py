@@ -9,6 +9,7 @@ from typing import Any, NamedTuple
 from sqlalchemy import Connection, or_, select
 from sqlalchemy.orm import aliased
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.stored import (
     CaughtHere,
     Job,
@@ -67,8 +68,8 @@ def _to_come(
             continue  # no day at all: that is damage, and told as such
         yield Doubt(
             f"{row_place(table.__tablename__, row.id)}, {column}",
-            f"{day.isoformat()} is still to come.",
-            "Look at this computer's clock first: it may be behind.",
+            tr("{day} is still to come.", day=day.isoformat()),
+            tr("Look at this computer's clock first: it may be behind."),
         )
 
 
@@ -93,16 +94,25 @@ def _judged_of_what_is_no_return(connection: Connection) -> Iterator[Doubt]:
         if row.came[:10] == row.back[:10]:
             yield Doubt(
                 row_place("return_link", row.id, row.second),
-                f"{row.second} is judged as a return of {row.first}, but both came on "
-                f"{row.came[:10]}: it is in no list and no rate.",
-                "If one of them came on another day, correct that.",
+                tr(
+                    "{second} is judged as a return of {first}, but both came on {came}: "
+                    "it is in no list and no rate.",
+                    second=row.second,
+                    first=row.first,
+                    came=row.came[:10],
+                ),
+                tr("If one of them came on another day, correct that."),
             )
         elif not are_one_car(connection, row.one, row.other):
             yield Doubt(
                 row_place("return_link", row.id, row.second),
-                f"{row.second} is judged as a return of {row.first}, but the two stand on two "
-                "vehicles: it is in no list and no rate.",
-                "If it is one vehicle, give both the same VIN, or the same plate.",
+                tr(
+                    "{second} is judged as a return of {first}, but the two stand on two "
+                    "vehicles: it is in no list and no rate.",
+                    second=row.second,
+                    first=row.first,
+                ),
+                tr("If it is one vehicle, give both the same VIN, or the same plate."),
             )
 
 

@@ -9,6 +9,7 @@ from typing import Any, cast
 
 from sqlalchemy import Connection, Row, select
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.kept_job import kept_hand_over, kept_window
 from desktop_app.repair_jobs.odometer import reading_source
 from desktop_app.repair_jobs.stored import Job, Visit
@@ -30,6 +31,7 @@ from desktop_app.shop_record.kept_value import kept_day, kept_tick, row_place
 SymptomNames = Mapping[str, str]
 NO_NAMES: SymptomNames = {}
 
+_TICK = tr("0 or 1")
 _VISITS = select(
     Visit.id,
     Visit.vehicle_id,
@@ -175,7 +177,7 @@ def _facts(
         odometer_out=odometers.on_leaving(job, visit),
         system=job.system,
         **details.of(job.id),
-        customer_says_same=kept_tick(job.says_same, "0 or 1", place),
+        customer_says_same=kept_tick(job.says_same, _TICK, place),
         window=Window(job.window_days, job.window_miles, cast(EndsBy, job.window_rule)),
         sold_on=first_sale(sales.get(vehicle.key, ()), handed),
         odometer_source=reading_source(visit.odometer_source, came),

@@ -9,6 +9,7 @@ from typing import Any
 
 from sqlalchemy import Connection, select
 
+from desktop_app.language import tr
 from desktop_app.returns_watched.hour_cost import HourCosts
 from desktop_app.shop_record.history import first_entry
 from desktop_app.shop_record.house_rules import HouseRules, read_rules
@@ -58,4 +59,4 @@ def _changes(connection: Connection, row_id: int, since: date) -> Iterator[tuple
 
 def _cents(before: dict[str, Any] | None) -> int:
     value = HouseRules().hour_cost_cents if before is None else json.loads(before["value"])
-    return kept_whole(value, 0, _MOST, "what an hour costs")
+    return kept_whole(value, 0, _MOST, tr("what an hour costs"))

@@ -9,6 +9,7 @@ from typing import Any
 from sqlalchemy import ColumnElement, Connection, select
 from sqlalchemy.orm import aliased
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.stored import Job, Visit
 from desktop_app.returns_watched.stored import ReturnLink
 from desktop_app.returns_watched.stored_links import link_kept
@@ -51,10 +52,14 @@ def refuse_where_judged(deed: Deed, *vehicles: int) -> Iterator[None]:
     parted = _parted(deed, before)
     if parted is not None:
         raise ShopTrouble(
-            f"{_says(parted)}; for another car that would no longer count.",
-            kept="They stay one car, and what was judged holds.",
-            do=f"Open {parted.number} under It's Back: say there that they are two vehicles, or "
-            f"first {_to_undo(parted)}.",
+            tr("{says}; for another car that would no longer count.", says=_says(parted)),
+            kept=tr("They stay one car, and what was judged holds."),
+            do=tr(
+                "Open {number} under It's Back: say there that they are two vehicles, or "
+                "first {to_undo}.",
+                number=parted.number,
+                to_undo=_to_undo(parted),
+            ),
         )
 
 
@@ -75,9 +80,13 @@ def refuse_where_others_judged(deed: Deed, earlier_job: int, later_job: int) -> 
     parted = _parted(deed, others)
     if parted is not None:
         raise ShopTrouble(
-            f"{_says(parted)}; with two vehicles here that would no longer count.",
-            kept="Nothing was changed.",
-            do=f"Open {parted.number} under It's Back first, and {_to_undo(parted)}.",
+            tr("{says}; with two vehicles here that would no longer count.", says=_says(parted)),
+            kept=tr("Nothing was changed."),
+            do=tr(
+                "Open {number} under It's Back first, and {to_undo}.",
+                number=parted.number,
+                to_undo=_to_undo(parted),
+            ),
         )
 
 
@@ -101,14 +110,21 @@ def _counting(connection: Connection, which: ColumnElement[bool]) -> dict[int, A
 
 def _says(row: Any) -> str:
     kept = link_kept(row, row.number)
-    judged = "has a cost" if kept.judgement is None else f"is judged “{kept.judgement.value}”"
-    return f"{row.number} {judged} as a return of {row.first}"
+    later, earlier = row.number, row.first
+    if kept.judgement is None:
+        return tr("{later} has a cost as a return of {earlier}", later=later, earlier=earlier)
+    return tr(
+        "{later} is judged “{judgement}” as a return of {earlier}",
+        later=later,
+        judgement=tr(kept.judgement.value),
+        earlier=earlier,
+    )
 
 
 def _to_undo(row: Any) -> str:
     kept = link_kept(row, row.number)
-    steps = {
-        "take its judgement back": kept.judgement is not None,
-        "empty its costs": kept.cost.is_written,
-    }
-    return " and ".join(step for step, needed in steps.items() if needed)
+    if kept.judgement is None:
+        return tr("empty its costs") if kept.cost.is_written else ""
+    if kept.cost.is_written:
+        return tr("take its judgement back and empty its costs")
+    return tr("take its judgement back")

@@ -9,6 +9,7 @@ from typing import Any
 
 from sqlalchemy import Connection, select
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.stored import Job, Visit
 from desktop_app.returns_watched.change_promised import ChangePromised
 from desktop_app.returns_watched.judgement import Judgement, return_cause
@@ -16,6 +17,8 @@ from desktop_app.returns_watched.return_cost import AMOUNTS, MOST_CENTS, MOST_HO
 from desktop_app.returns_watched.stored import ReturnLink
 from desktop_app.returns_watched.stored_vehicles import each_row
 from desktop_app.shop_record.kept_value import damaged, kept_day, kept_moment, kept_tick, row_place
+
+_TICK = tr("0 or 1")
 
 Pair = tuple[str, str]
 
@@ -85,7 +88,7 @@ def link_kept(row: Any, later: str | None = None) -> LinkKept:
         row.judged_by,
         kept_judged_at(row.judged_at, place),
         row.change_promised,
-        kept_tick(row.same_vehicle, "0 or 1", place),
+        kept_tick(row.same_vehicle, _TICK, place),
         also=tuple(kept_judgement(one, place) for one in _listed(row.also, place)),
         helping=tuple(_cause(one, place) for one in _listed(row.helping_causes, place)),
         evidence=row.evidence or "",
@@ -106,7 +109,7 @@ def kept_judgement(kept: str, place: str = "") -> Judgement:
     try:
         return Judgement(kept)
     except ValueError as error:
-        raise damaged(kept, "a judgement", place) from error
+        raise damaged(kept, tr("a judgement"), place) from error
 
 
 def kept_cause(kept: str | None, place: str = "") -> str | None:
@@ -116,13 +119,13 @@ def kept_cause(kept: str | None, place: str = "") -> str | None:
 
 def kept_danger(kept: int | None, place: str = "") -> bool | None:
     """Return whether somebody could have been hurt, None where nobody said."""
-    return None if kept is None else kept_tick(kept, "0 or 1", place)
+    return None if kept is None else kept_tick(kept, _TICK, place)
 
 
 def kept_cents(kept: int | None, place: str = "") -> int | None:
     """Return a kept amount in cents; a ShopDamaged for one that nobody can have written."""
     if kept is not None and not (isinstance(kept, int) and 0 <= kept <= MOST_CENTS):
-        raise damaged(kept, "an amount from 0 to 1,000,000.00", place)
+        raise damaged(kept, tr("an amount from 0 to 1,000,000.00"), place)
     return kept
 
 
@@ -154,15 +157,15 @@ def _listed(kept: str | None, place: str) -> list[Any]:
     try:
         found = json.loads(kept)
     except (ValueError, RecursionError) as error:  # nested deeper than anybody writes
-        raise damaged(kept, "a list", place) from error
+        raise damaged(kept, tr("a list"), place) from error
     if not isinstance(found, list):
-        raise damaged(kept, "a list", place)
+        raise damaged(kept, tr("a list"), place)
     return found
 
 
 def _cause(kept: Any, place: str) -> str:
     if return_cause(str(kept)) is None:
-        raise damaged(kept, "a cause of a return", place)
+        raise damaged(kept, tr("a cause of a return"), place)
     return str(kept)
 
 
@@ -175,7 +178,7 @@ def kept_judged_at(kept: str | None, place: str) -> str | None:
 
 def _hours(kept: float | None, place: str) -> float | None:
     if kept is not None and not (isinstance(kept, int | float) and 0 <= kept <= MOST_HOURS):
-        raise damaged(kept, "a number of hours", place)
+        raise damaged(kept, tr("a number of hours"), place)
     return kept
 
 

@@ -9,6 +9,7 @@ from typing import Any
 
 from sqlalchemy import Connection, Select, or_, select
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.part_kinds.kind_names import NO_KINDS, kind_words
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.stored import Pair
@@ -18,6 +19,9 @@ from desktop_app.returns_watched.stored import MoneyOwed
 from desktop_app.returns_watched.stored_links import kept_cents
 from desktop_app.shop_record.deed import Deed
 from desktop_app.shop_record.kept_value import damaged, kept_day, kept_word, row_place
+
+_WHAT = tr("“core” or “claim”")
+_STATE = tr("“open”, “asked”, “paid” or “refused”")
 
 Kinds = Mapping[str, PartKind]  # the kinds by their ids, for the names of parts
 
@@ -93,12 +97,12 @@ def _read(
 
 def _owed(row: Any, kinds: Kinds) -> Owed:
     place = row_place("money_owed", row.id, row.number)
-    what = kept_word(row.what, tuple(What), "“core” or “claim”", place)
-    state = kept_word(row.state, tuple(State), "“open”, “asked”, “paid” or “refused”", place)
+    what = kept_word(row.what, tuple(What), _WHAT, place)
+    state = kept_word(row.state, tuple(State), _STATE, place)
     since = kept_day(row.since, place)
     ended_on = None if row.ended_on is None else kept_day(row.ended_on, place)
     if ended_on is not None and ended_on < since:
-        raise damaged(row.ended_on, f"a day from {row.since} on", place)
+        raise damaged(row.ended_on, tr("a day from {since} on", since=row.since), place)
     return Owed(
         id=row.id,
         pair_id=row.pair_id,

@@ -9,6 +9,7 @@ from typing import Any
 
 from sqlalchemy import Connection, Row, select
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.entry_bounds import MOST_ON_AN_ODOMETER
 from desktop_app.repair_jobs.odometer import (
     OdometerReading,
@@ -23,6 +24,7 @@ from desktop_app.returns_watched.stored_vehicles import VehicleKept, each_row
 from desktop_app.shop_record.kept_value import kept_day, kept_whole, row_place
 
 # Of several readings at one moment the one at the door is the first.
+_READING = tr("an odometer reading")
 _CAME, _JOB_LEFT, _VISIT_LEFT = range(3)
 _Source = tuple[int, int]
 _REPLACED = select(
@@ -101,7 +103,7 @@ def on_running_scale(
         if at is None or value is None or (until is not None and kept_day(at) > until):
             return
         place = row_place("job" if source[0] == _JOB_LEFT else "visit", source[1])
-        kept_whole(value, 0, MOST_ON_AN_ODOMETER, "an odometer reading", place)
+        kept_whole(value, 0, MOST_ON_AN_ODOMETER, _READING, place)
         vehicle = vehicles[visits[visit].vehicle_id]
         reading = OdometerReading(kept_day(at, place), value, vehicle.unit, how, ended.get(visit))
         taken.setdefault(vehicle.key, []).append((at, source, reading))

@@ -8,6 +8,7 @@ from typing import Any
 
 from sqlalchemy import select
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.stored import Job, Person
 from desktop_app.returns_watched.return_cost import CostWritten, ReturnCost, money, return_cost
 from desktop_app.returns_watched.stored_hour_cost import moment_judged, read_hour_costs
@@ -36,9 +37,9 @@ def refuse_a_gain(deed: Deed, link: Any, written: Mapping[str, Any]) -> None:
     back = money(after.recovered_cents, currency)
     gone = money(after.total_cents + after.recovered_cents, currency)
     raise ShopTrouble(
-        f"Got back {back} is more than the {gone} that this return cost.",
-        kept="The cost is as it was.",
-        do="Write what it cost first. What was got back beyond that is no cost of a return.",
+        tr("Got back {back} is more than the {gone} that this return cost.", back=back, gone=gone),
+        kept=tr("The cost is as it was."),
+        do=tr("Write what it cost first. What was got back beyond that is no cost of a return."),
     )
 
 
@@ -48,9 +49,9 @@ def refuse_first_repairer(deed: Deed, earlier_job: int, who: str) -> None:
     row = deed.connection.execute(wanted.where(Job.id == earlier_job)).first()
     if row is not None and row.name == who:
         raise ShopTrouble(
-            f"{who} did the repair on {row.number}.",
-            kept="The judgement stands as it was.",
-            do="A second look takes somebody who did not do the first repair.",
+            tr("{who} did the repair on {number}.", who=who, number=row.number),
+            kept=tr("The judgement stands as it was."),
+            do=tr("A second look takes somebody who did not do the first repair."),
         )
 
 

@@ -8,6 +8,7 @@ from typing import Any
 
 from sqlalchemy import Connection, select
 
+from desktop_app.language import tr
 from desktop_app.part_photos.kept_photo import KeptPhoto
 from desktop_app.part_photos.stored_reading import photos_by_id
 from desktop_app.parts_compared.pair_view import PairView, judge
@@ -126,7 +127,7 @@ def _verdicts(connection: Connection, pairs: Iterable[PairView], kinds: Kinds) -
         return {}
     tools, sure = drawer(connection), read_rules(connection).confidence
     words = {pair.id: judge(pair, kinds[pair.part_kind], tools, sure).verdict for pair in known}
-    return {pair: f"{PAIR_SIGNS[word]} {word}" for pair, word in words.items()}
+    return {pair: f"{PAIR_SIGNS[word]} {tr(word)}" for pair, word in words.items()}
 
 
 def _in_order(pairs: Iterable[PairView], photos: Mapping[int, KeptPhoto]) -> tuple[KeptPhoto, ...]:

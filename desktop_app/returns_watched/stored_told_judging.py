@@ -10,7 +10,7 @@ from sqlalchemy import Connection, select
 
 from desktop_app.repair_jobs.proof_said import unit_of
 from desktop_app.repair_jobs.stored import Job, Person
-from desktop_app.returns_watched.customer_answers import CustomerSaid
+from desktop_app.returns_watched.customer_answers import CustomerSaid, heard_words
 from desktop_app.returns_watched.job_then import JobThen
 from desktop_app.returns_watched.judged_before import (
     JudgedOnce,
@@ -26,7 +26,7 @@ from desktop_app.returns_watched.stored_links import job_days
 from desktop_app.returns_watched.stored_then_now import Kinds, read_one
 from desktop_app.returns_watched.stored_told import came_since
 from desktop_app.returns_watched.told_now import ToldNow
-from desktop_app.returns_watched.told_return import ToldReturn, heard_words, told_returns
+from desktop_app.returns_watched.told_return import ToldReturn, told_returns
 from desktop_app.shop_record.kept_value import kept_day
 
 
@@ -59,7 +59,7 @@ def read_told_judging(connection: Connection, job: int, asked: int) -> Judging |
         earlier_id=job,
         later_id=told.answers[0].id,
         earlier=row.number,
-        later=heard_words(told),
+        later=heard_words(told.source, told.on),
         first_by=row.name or "",
         judgement=said.judgement,
         judged_by=said.judged_by,

@@ -10,6 +10,7 @@ from typing import Any, cast
 from sqlalchemy import Connection, Row, Select, bindparam, select
 from sqlalchemy.orm import InstrumentedAttribute
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.distance import DistanceUnit
 from desktop_app.repair_jobs.stored import Job, Vehicle, Visit
 from desktop_app.repair_jobs.stored_apart import vehicles_apart
@@ -171,4 +172,4 @@ def words_of(row_id: int, vin: str | None, plate: str | None, tag: str | None, w
     name = plate or tag or (vin or "")[-6:]
     if what and name:
         return f"{what}, {name}"
-    return what or name or f"vehicle {row_id}"
+    return what or name or tr("vehicle {number}", number=row_id)

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Any, TypeAlias, cast
 
 from sqlalchemy import Connection, case, select
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.entry_bounds import MOST_ON_AN_ODOMETER
 from desktop_app.repair_jobs.kept_job import kept_hand_over, kept_window
 from desktop_app.repair_jobs.odometer import READING_SOURCES, reading_source
@@ -202,7 +203,7 @@ def check_jobs(
     for window, row in dict(zip(zip(days, miles, rules, strict=True), ids, strict=True)).items():
         kept_window(*window, row_place("job", row))
     for tick, row in dict(zip(same, ids, strict=True)).items():
-        kept_tick(tick, "0 or 1", row_place("job", row))
+        kept_tick(tick, tr("0 or 1"), row_place("job", row))
 
 
 def check_hand_overs(ids: Ids, came: Whole, left: Whole) -> None:
@@ -238,7 +239,7 @@ def _read(values: Sequence[int | None], table: str, ids: Sequence[int]) -> Seque
     if known and not 0 <= min(known) <= max(known) <= MOST_ON_AN_ODOMETER:
         for row, value in zip(ids, values, strict=True):
             if value is not None and not 0 <= value <= MOST_ON_AN_ODOMETER:
-                raise damaged(value, "an odometer reading", row_place(table, row))
+                raise damaged(value, tr("an odometer reading"), row_place(table, row))
     return found
 
 

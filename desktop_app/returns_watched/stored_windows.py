@@ -6,6 +6,7 @@ from typing import Any
 
 from sqlalchemy import Connection, Row, select
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.stored import Pair
 from desktop_app.repair_jobs.kept_job import WINDOW_RULES, kept_promise
 from desktop_app.repair_jobs.stored import Job
@@ -26,13 +27,20 @@ def read_kind_windows(connection: Connection) -> dict[str, Promise]:
 
 def kept_kind_window(row: Row[Any]) -> Promise:
     """Return what a row of kind_window promises; a ShopDamaged where nobody can have said it."""
-    place = f"{row_place('kind_window', row.id)}, part kind {row.part_kind}"
-    rule = kept_word(row.rule, WINDOW_RULES, "“first” or “both”", place)
+    place = tr(
+        "{place}, part kind {kind}", place=row_place("kind_window", row.id), kind=row.part_kind
+    )
+    rule = kept_word(row.rule, WINDOW_RULES, tr("“first” or “both”"), place)
     try:
         return Promise(row.days, row.months, row.miles, rule)
     except ShopTrouble as error:
-        kept = f"{row.days} days, {row.months} months, {row.miles} miles"
-        raise damaged(kept, "a promise", place) from error
+        kept = tr(
+            "{days} days, {months} months, {miles} miles",
+            days=row.days,
+            months=row.months,
+            miles=row.miles,
+        )
+        raise damaged(kept, tr("a promise"), place) from error
 
 
 def kind_window_row(connection: Connection, part_kind: str) -> int | None:

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping, Sequence
 from typing import Any
 
+from desktop_app.language import tr
 from desktop_app.returns_watched.actions import (
     BESIDE,
     NOT_JUDGED,
@@ -55,7 +56,7 @@ def judge_told(
             at = now.judged_at  # pressed twice: the first moment stays
         return {"judgement": decided.value, "judged_by": who, "judged_at": at, **said}
 
-    words = f"Judge the return that was told “{decided.value}”"
+    words = tr("Judge the return that was told “{judgement}”", judgement=tr(decided.value))
     return _change(record, words, job, asked, values, shown, BESIDE)
 
 
@@ -64,7 +65,7 @@ def take_told_judgement_back(
 ) -> Done:
     """Let what was told wait for a judgement again; what was said about it stays."""
     values = {"judgement": None, "judged_by": None, "judged_at": None}
-    return _change(record, "Take the judgement back", job, asked, values, shown, BESIDE)
+    return _change(record, tr("Take the judgement back"), job, asked, values, shown, BESIDE)
 
 
 def say_why_told(
@@ -72,7 +73,7 @@ def say_why_told(
 ) -> Done:
     """Write the sentence that says why the judgement is what it is."""
     values, over = {"why": why.strip()}, ("judgement", "why")
-    return _change(record, "Say why it came back", job, asked, values, shown, over)
+    return _change(record, tr("Say why it came back"), job, asked, values, shown, over)
 
 
 def name_told_cause(
@@ -85,7 +86,7 @@ def name_told_cause(
     """Name the class of cause; None leaves it open again."""
     values = {"cause_class": cause_named(cause_class) if cause_class else None}
     over = ("judgement", "cause_class")
-    return _change(record, "Name the cause of the return", job, asked, values, shown, over)
+    return _change(record, tr("Name the cause of the return"), job, asked, values, shown, over)
 
 
 def say_told_dangerous(
@@ -93,7 +94,7 @@ def say_told_dangerous(
 ) -> Done:
     """Say whether somebody could have been hurt; None where nobody says."""
     values = {"dangerous": None if dangerous is None else int(dangerous)}
-    words = "Say whether it was dangerous"
+    words = tr("Say whether it was dangerous")
     return _change(record, words, job, asked, values, shown, ("dangerous",))
 
 
@@ -110,9 +111,9 @@ def _change(
         told = told_in_answer(deed.connection, job, asked)
         if told is None:
             raise ShopTrouble(
-                "That customer tells of the same trouble no longer.",
+                tr("That customer tells of the same trouble no longer."),
                 kept=NOT_JUDGED,
-                do="Look at the answers on the job's page, under Under watch.",
+                do=tr("Look at the answers on the job's page, under Under watch."),
             )
         if shown is not None:
             check_as_shown(words, shown, told.judged_on, over)

@@ -141,7 +141,7 @@ def told_row(
     return ReturnRow(
         candidate=Candidate(
             earlier=job.number,
-            later=heard_words(told),
+            later=f"{_IN_CONTRACT[told.source]} {told.on.isoformat()}",
             days=days,
             distance_miles=miles,
             in_window=by_window and not sold,
@@ -172,12 +172,8 @@ def told_row(
     )
 
 
-_HEARD_WORDS = {HeardBy.TOLD: "told", HeardBy.PAPER: "on paper"}
-
-
-def heard_words(told: ToldReturn) -> str:
-    """Return what stands in the place of a later job's number: "told 2026-11-03"."""
-    return f"{_HEARD_WORDS[told.source]} {told.on.isoformat()}"
+# What stands in the place of a later job's number, in whatever language it is shown.
+_IN_CONTRACT = {HeardBy.TOLD: "told", HeardBy.PAPER: "on paper"}
 
 
 def in_other_window(row: ReturnRow, window: Window) -> ReturnRow:

@@ -2,13 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Sequence
 from datetime import date
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.odometer_questions import day_in_words
 from desktop_app.returns_watched.returns_list import ReturnRow
 
 LONG_WAIT_DAYS = 14  # common practice, no source
+UNTIL_THEN = tr(
+    "Until then it is neither a comeback nor fine. The rules only propose; a person decides."
+)
 
 
 def days_waiting(row: ReturnRow, today: date) -> int:
@@ -44,29 +48,42 @@ def waiting_in_words(rows: Sequence[ReturnRow], today: date) -> str:
     """Say how many returns wait, since when, and how many of them too long; what was told apart."""
     waiting = {row.visit: row for row in rows if row.waits}.values()
     if not waiting:
-        return "Nothing waits for a judgement."
+        return tr("Nothing waits for a judgement.")
     told = sum(row.is_told for row in waiting)
-    number = " and ".join(_counted(len(waiting) - told, told))
-    wait = "waits" if len(waiting) == 1 else "wait"
-    oldest = min(row.came_on for row in waiting)
+    what = _counted(len(waiting) - told, told)
+    day = min(row.came_on for row in waiting).isoformat()
     long = sum(waits_too_long(row, today) for row in waiting)
-    since = f"the oldest since {oldest.isoformat()}" if len(waiting) > 1 else f"since {oldest}"
-    late = f"; {long} for more than {LONG_WAIT_DAYS} days" if long else ""
-    return (
-        f"{number} {wait} for a judgement, {since}{late}. Until then it is neither a comeback nor "
-        "fine. The rules only propose; a person decides."
+    late = (
+        tr("; {number} for more than {days} days", number=long, days=LONG_WAIT_DAYS) if long else ""
     )
+    said = (
+        tr("{what} waits for a judgement, since {day}{late}.", what=what, day=day, late=late)
+        if len(waiting) == 1
+        else tr(
+            "{what} wait for a judgement, the oldest since {day}{late}.",
+            what=what,
+            day=day,
+            late=late,
+        )
+    )
+    return f"{said} {UNTIL_THEN}"
 
 
-def _counted(seen: int, told: int) -> Iterator[str]:
-    if seen:
-        yield "1 visit" if seen == 1 else f"{seen} visits"
-    if told:
-        yield "1 return that was only told" if told == 1 else f"{told} returns that were only told"
+def _counted(seen: int, told: int) -> str:
+    """Return how many visits and how many tellings; at least one of the two there must be."""
+    visits = tr("1 visit") if seen == 1 else tr("{number} visits", number=seen)
+    returns = (
+        tr("1 return that was only told")
+        if told == 1
+        else tr("{number} returns that were only told", number=told)
+    )
+    if seen and told:
+        return tr("{visits} and {returns}", visits=visits, returns=returns)
+    return visits if seen else returns
 
 
 def seen_in_words(told: date, seen: date | None) -> str:
     """Say whether a car was seen since its customer told of the same trouble."""
     if seen is None or seen < told:
-        return "not seen yet"
-    return f"seen on {day_in_words(seen)}, not judged against this job"
+        return tr("not seen yet")
+    return tr("seen on {day}, not judged against this job", day=day_in_words(seen))

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 from typing import Literal
 
+from desktop_app.language import marked, tr
 from desktop_app.shop_record.trouble import ShopTrouble
 
 EndsBy = Literal["first", "both"]
@@ -13,9 +14,11 @@ DecidedBy = Literal[
     "time", "distance", "time only: odometer unknown", "not decided: odometer unknown", "sale"
 ]
 
-TIME_ONLY: DecidedBy = "time only: odometer unknown"
-NOT_DECIDED: DecidedBy = "not decided: odometer unknown"
-SALE: DecidedBy = "sale"
+BY_TIME: DecidedBy = marked("time")
+BY_DISTANCE: DecidedBy = marked("distance")
+TIME_ONLY: DecidedBy = marked("time only: odometer unknown")
+NOT_DECIDED: DecidedBy = marked("not decided: odometer unknown")
+SALE: DecidedBy = marked("sale")
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,8 +37,12 @@ class Window:
     def __post_init__(self) -> None:
         if not (self.days >= 0 and self.miles >= 0 and self.days + self.miles > 0):
             raise ShopTrouble(
-                f"A window of {self.days} days and {self.miles:g} miles cannot be kept.",
-                do="Accepted: at least 1 day, more than 0 miles, or both. 0 is no such limit.",
+                tr(
+                    "A window of {days} days and {miles:g} miles cannot be kept.",
+                    days=self.days,
+                    miles=self.miles,
+                ),
+                do=tr("Accepted: at least 1 day, more than 0 miles, or both. 0 is no such limit."),
             )
 
     @property
@@ -64,13 +71,13 @@ class Window:
         if by_distance is None:
             if by_time is None:
                 return NOT_DECIDED
-            return TIME_ONLY if self.miles else "time"
+            return TIME_ONLY if self.miles else BY_TIME
         if by_time is None:
-            return "distance"
+            return BY_DISTANCE
         if by_time == by_distance:
-            return "time"
+            return BY_TIME
         further = by_distance > by_time
-        return "distance" if further == (self.rule == "first") else "time"
+        return BY_DISTANCE if further == (self.rule == "first") else BY_TIME
 
     def days_left(self, handed_over_on: date, today: date) -> int | None:
         """Return the days left; 0 on the last day, below 0 after it; None without such a limit."""

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import Any
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.part_kinds.kind_names import kind_words
 from desktop_app.repair_jobs.stored import Job
 from desktop_app.returns_watched.kind_windows import FROM_JOB, Promise
@@ -39,7 +40,7 @@ def promise_of_shop(
         now = shop_promise(read_rules(deed.connection))
         check_as_shown(deed, Setting, shown, now, promise, _said_in(deed))
 
-    return change_rules(record, "Change the shop's window", _columns(promise, 0), look)
+    return change_rules(record, tr("Change the shop's window"), _columns(promise, 0), look)
 
 
 def promise_for_kind(
@@ -54,7 +55,7 @@ def promise_for_kind(
     where something else is promised for the kind by now than the page has `shown`.
     """
     if not part_kind.strip():
-        raise ShopTrouble("Which part kind?", do="Choose the kind that the promise is for.")
+        raise ShopTrouble(tr("Which part kind?"), do=tr("Choose the kind that the promise is for."))
 
     def work(deed: Deed) -> None:
         row = kind_window_row(deed.connection, part_kind)
@@ -75,7 +76,7 @@ def promise_for_kind(
         else:
             deed.change(KindWindow, row, **values)
 
-    return record.do(f"Change the window for {kind_words(part_kind)}", work)
+    return record.do(tr("Change the window for {kind}", kind=kind_words(part_kind)), work)
 
 
 def change_window(
@@ -102,7 +103,7 @@ def change_window(
         _check_is_here(job_days(deed.connection, job), job)  # perhaps handed over meanwhile
         deed.change(Job, job, **values)
 
-    return record.do(f"Change the window of {known.number}", work)
+    return record.do(tr("Change the window of {number}", number=known.number), work)
 
 
 def _said_in(deed: Deed) -> Callable[[Promise | None], str]:
@@ -110,7 +111,7 @@ def _said_in(deed: Deed) -> Callable[[Promise | None], str]:
     unit = read_rules(deed.connection).unit_of_distance
 
     def said(promise: Promise | None) -> str:
-        return "the shop's own promise" if promise is None else promise_in_words(promise, unit)
+        return tr("the shop's own promise") if promise is None else promise_in_words(promise, unit)
 
     return said
 
@@ -120,9 +121,13 @@ def _check_is_here(known: JobDays | None, job: int) -> None:
         raise no_job(job)
     if known.left_at is not None:
         raise ShopTrouble(
-            f"{known.number} was handed over on {known.left_at[:10]} with its window.",
-            kept="The window is as it was given.",
-            do="A window can be changed until the car leaves.",
+            tr(
+                "{number} was handed over on {left_at} with its window.",
+                number=known.number,
+                left_at=known.left_at[:10],
+            ),
+            kept=tr("The window is as it was given."),
+            do=tr("A window can be changed until the car leaves."),
         )
 
 

@@ -7,30 +7,31 @@ from datetime import date
 from operator import attrgetter
 from typing import Any
 
+from desktop_app.language import tr
 from desktop_app.returns_watched.judgement import Judgement, return_cause
 from desktop_app.returns_watched.return_cost import AMOUNTS
 from desktop_app.shop_record.written_meanwhile import WrittenMeanwhile
 
 # What a deed may write over, by its place in what is kept, with its name on the page.
 NAMES: Mapping[str, str] = {
-    "judgement": "What it is",
-    "judged_by": "Judged by",
-    "same_vehicle": "Same vehicle",
-    "also": "As well",
-    "why": "Why",
-    "evidence": "What it rests on",
-    "first_view": "First repairer's own view",
-    "second_look": "Second look",
-    "cause_class": "Main cause",
-    "helping": "What helped it along",
-    "dangerous": "Dangerous",
-    "cost.unbilled_hours": "Hours nobody pays",
+    "judgement": tr("What it is"),
+    "judged_by": tr("Judged by"),
+    "same_vehicle": tr("Same vehicle"),
+    "also": tr("As well"),
+    "why": tr("Why"),
+    "evidence": tr("What it rests on"),
+    "first_view": tr("First repairer's own view"),
+    "second_look": tr("Second look"),
+    "cause_class": tr("Main cause"),
+    "helping": tr("What helped it along"),
+    "dangerous": tr("Dangerous"),
+    "cost.unbilled_hours": tr("Hours nobody pays"),
     **{f"cost.{name}": words for name, words in AMOUNTS.items()},
-    "change.words": "What will be done differently",
-    "change.by": "Who does it",
-    "change.due": "Due on",
-    "change.done_on": "Done on",
-    "change.check_on": "Look on whether it helped",
+    "change.words": tr("What will be done differently"),
+    "change.by": tr("Who does it"),
+    "change.due": tr("Due on"),
+    "change.done_on": tr("Done on"),
+    "change.check_on": tr("Look on whether it helped"),
 }
 
 
@@ -47,14 +48,19 @@ def check_as_shown(wanted: str, shown: Any, now: Any, names: Iterable[str]) -> N
 
 
 def _by(changed: list[str], now: Any) -> str:
-    return f" (judged by {now.judged_by})" if "judgement" in changed and now.judged_by else ""
+    return (
+        tr(" (judged by {who})", who=now.judged_by)
+        if "judgement" in changed and now.judged_by
+        else ""
+    )
 
 
 def _words(name: str, value: Any) -> str:
     if value is None or value == "" or value == ():
-        return "emptied"
+        return tr("emptied")
     if isinstance(value, bool):
-        return "yes" if value else "no, two vehicles" if name == "same_vehicle" else "no"
+        no = tr("no, two vehicles") if name == "same_vehicle" else tr("no")
+        return tr("yes") if value else no
     if isinstance(value, tuple):
         return ", ".join(f"“{_one(each)}”" for each in value)
     if name.endswith("_cents"):
@@ -64,7 +70,7 @@ def _words(name: str, value: Any) -> str:
 
 def _one(value: Any) -> str:
     if isinstance(value, Judgement):
-        return value.value
+        return tr(value.value)
     if isinstance(value, date):
         return value.isoformat()
     cause = return_cause(str(value))

@@ -7,6 +7,8 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from desktop_app.language import tr
+
 if TYPE_CHECKING:
     from sqlalchemy import Connection
 
@@ -15,7 +17,8 @@ LETTERS = 16  # of the hash: 64 bits, too many to find another history that begi
 
 def anchor_words(number: int, chained: str) -> str:
     """Return number and hash of an entry as they are printed: "history 4211, 1f2e3d4c5b6a7988"."""
-    return f"history {number}, {chained[:LETTERS] or 'empty'}"
+    begins = chained[:LETTERS] or tr("empty")
+    return tr("history {number}, {begins}", number=number, begins=begins)
 
 
 def anchor_now(connection: Connection) -> str:

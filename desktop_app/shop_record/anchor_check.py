@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from sqlalchemy import Connection, select
 
+from desktop_app.language import tr
 from desktop_app.shop_record.problem import Problem
 from desktop_app.shop_record.tables import HistoryEntry
 
@@ -21,14 +22,25 @@ def anchor_problem(connection: Connection, number: int, begins: str) -> Iterator
     if found is not None and str(found.hash).startswith(begins):
         return
     what = (
-        f"it has no entry {number} any more, which was printed as {begins}"
+        tr(
+            "it has no entry {number} any more, which was printed as {begins}",
+            number=number,
+            begins=begins,
+        )
         if found is None
-        else f"entry {number} (“{found.words}”, {found.at}) was printed as {begins}, but its hash "
-        f"begins with {str(found.hash)[: len(begins)]}: it was written anew since"
+        else tr(
+            "entry {number} (“{words}”, {at}) was printed as {begins}, but its hash begins "
+            "with {hash}: it was written anew since",
+            number=number,
+            words=found.words,
+            at=found.at,
+            begins=begins,
+            hash=str(found.hash)[: len(begins)],
+        )
     )
     yield Problem(
-        "the history",
-        f"It does not match what was printed: {what}.",
+        tr("the history"),
+        tr("It does not match what was printed: {what}.", what=what),
         True,
-        "Bring back a backup from before, into a new folder, and compare the two.",
+        tr("Bring back a backup from before, into a new folder, and compare the two."),
     )

@@ -16,6 +16,7 @@ from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
 
+from desktop_app.language import tr
 from desktop_app.shop_record.backup_manifest import MANIFEST, Manifest, Member, photo_name
 from desktop_app.shop_record.backup_opened import (
     PIECE,
@@ -39,7 +40,7 @@ from desktop_app.shop_record.photos_fetched import fetched_again
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
 
-_WRITING, _HOLDING = "Writing the backup", "Holding the backup against its checksums"
+_WRITING, _HOLDING = tr("Writing the backup"), tr("Holding the backup against its checksums")
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,7 +59,7 @@ def make_backup(shop: Path, to: Path, now: datetime) -> Generator[Step, None, Ba
     is damaged; then, as when it is stopped, nothing of it stays. Photos that are gone or damaged
     are left out, and named.
     """
-    with told_of_disk(f"The backup {to}"), _beside(to) as folder:
+    with told_of_disk(tr("The backup {file}", file=to)), _beside(to) as folder:
         yield Step(0, 100, _WRITING)
         record, part = folder / "record", folder / "backup"
         facts, member = yield from copy_record(shop, record, stays=False)
@@ -146,7 +147,7 @@ def _read_again(
             break
         yield Step(70 + 30 * step.done // step.of, 100, _HOLDING)
     if differs := agrees(backup.manifest, facts):
-        raise ShopTrouble(f"The backup was not made: {differs}.", do="Try again.")
+        raise ShopTrouble(tr("The backup was not made: {why}.", why=differs), do=tr("Try again."))
     return backup.manifest, wrong
 
 
@@ -160,9 +161,9 @@ def _damaged_in_shop(shop: Path, wrong: Iterable[Member]) -> set[str]:
     }
     if not damaged:
         raise ShopTrouble(
-            "The backup was not made: its disk does not give back what was written to it.",
-            kept="Nothing half done was left; the shop is as it was.",
-            do="Use another disk, and have this one looked at.",
+            tr("The backup was not made: its disk does not give back what was written to it."),
+            kept=tr("Nothing half done was left; the shop is as it was."),
+            do=tr("Use another disk, and have this one looked at."),
         )
     return {sha256 for sha256 in damaged if not fetched_again(shop, sha256)}
 
@@ -173,7 +174,8 @@ def _beside(to: Path) -> Iterator[Path]:
     _refuse_what_is_there(to)
     if not to.parent.is_dir():
         raise ShopTrouble(
-            f"There is no folder {to.parent}.", do="Name a file in one that is there."
+            tr("There is no folder {folder}.", folder=to.parent),
+            do=tr("Name a file in one that is there."),
         )
     with unfinished(to, "being-written") as folder:
         yield folder
@@ -182,5 +184,7 @@ def _beside(to: Path) -> Iterator[Path]:
 def _refuse_what_is_there(to: Path) -> None:
     if os.path.lexists(to):
         raise ShopTrouble(
-            f"{to} is there already.", kept="It was left as it is.", do="Name a new file."
+            tr("{file} is there already.", file=to),
+            kept=tr("It was left as it is."),
+            do=tr("Name a new file."),
         )

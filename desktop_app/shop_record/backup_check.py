@@ -12,6 +12,7 @@ from pathlib import Path
 
 from sqlalchemy import Connection, select
 
+from desktop_app.language import tr
 from desktop_app.shop_record.backup_manifest import Manifest
 from desktop_app.shop_record.backup_opened import OpenBackup, hold, open_backup
 from desktop_app.shop_record.backups_made import asked_of, places
@@ -39,7 +40,7 @@ def backup_problems(record: ShopRecord) -> Iterator[Problem]:
                 yield _damaged(folder, trouble.what)
                 continue
             for name in wrong:
-                yield _damaged(folder, f"{name} in it is not as it was written.")
+                yield _damaged(folder, tr("{name} in it is not as it was written.", name=name))
             with record.reading() as connection:
                 parted = parted or _parted(connection, backup.manifest, restored, folder)
         if parted is not None:
@@ -52,8 +53,8 @@ def _wrong_in(backup: OpenBackup) -> Iterator[str]:
 
 
 def _damaged(folder: Path, what: str) -> Problem:
-    do = "Put it aside, and make a new backup with “benchwitness backup FILE”."
-    return Problem(f"the backup {folder}", what, False, do)
+    do = tr("Put it aside, and make a new backup with “benchwitness backup FILE”.")
+    return Problem(tr("the backup {folder}", folder=folder), what, False, do)
 
 
 def _parted(
@@ -66,12 +67,22 @@ def _parted(
     found = connection.execute(wanted).scalar()
     if found == manifest.head:
         return None
-    how = "is missing" if found is None else "is another one"
+    what = tr(
+        "It was cut or written anew after the backup {folder}: entry {entry} is another one.",
+        folder=folder,
+        entry=manifest.entries,
+    )
+    if found is None:
+        what = tr(
+            "It was cut or written anew after the backup {folder}: entry {entry} is missing.",
+            folder=folder,
+            entry=manifest.entries,
+        )
     return Problem(
-        "the history",
-        f"It was cut or written anew after the backup {folder}: entry {manifest.entries} {how}.",
+        tr("the history"),
+        what,
         True,
-        "Bring that backup back into a new folder and compare the two.",
+        tr("Bring that backup back into a new folder and compare the two."),
     )
 
 

@@ -12,6 +12,7 @@ from dataclasses import asdict, dataclass
 from datetime import datetime
 from typing import Any
 
+from desktop_app.language import tr
 from desktop_app.shop_record.trouble import ShopTrouble
 
 MANIFEST, RECORD = "manifest.json", "shop.sqlite"
@@ -24,7 +25,7 @@ MOST_BYTES = {RECORD: 1 << 38, "photos/": 100_000_000, "part_kinds/": 1_000_000}
 _HASH = re.compile(r"[0-9a-f]{64}")
 _PHOTO = re.compile(r"photos/([0-9a-f]{2})/(\1[0-9a-f]{62})")
 _KIND = re.compile(r"part_kinds/(?!(?i:con|prn|aux|nul|com\d|lpt\d)\.)[\w-][\w .-]{0,99}\.toml")
-_DO = "Take another backup; this one was left as it is."
+_DO = tr("Take another backup; this one was left as it is.")
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,7 +80,9 @@ class Manifest:
 
 def refused(what: str) -> ShopTrouble:
     """Return the trouble of a backup that is not as it was written."""
-    return ShopTrouble(f"The backup is not used: {what}.", "Nothing was changed.", _DO)
+    return ShopTrouble(
+        tr("The backup is not used: {what}.", what=what), tr("Nothing was changed."), _DO
+    )
 
 
 def refused_name(name: str) -> str | None:
@@ -89,8 +92,8 @@ def refused_name(name: str) -> str | None:
         return None
     parts = name.replace("\\", "/").split("/")
     if ".." in parts or not parts[0] or ":" in name or "\\" in name:
-        return f"its member {shown} leads out of the shop's folder"
-    return f"it holds {shown}, which no backup has"
+        return tr("its member {member} leads out of the shop's folder", member=shown)
+    return tr("it holds {member}, which no backup has", member=shown)
 
 
 def photo_name(sha256: str) -> str:
@@ -103,18 +106,26 @@ def read_manifest(content: bytes) -> Manifest:
     try:
         said = json.loads(content)
     except (ValueError, RecursionError) as error:
-        raise refused(f"{MANIFEST} can't be read") from error
+        raise refused(tr("{manifest} can't be read", manifest=MANIFEST)) from error
     if not isinstance(said, dict):
-        raise refused(f"{MANIFEST} can't be read")
+        raise refused(tr("{manifest} can't be read", manifest=MANIFEST))
     if said.get("backup_form") != FORM:
-        newer = "it was written by a newer program, or is no backup"
-        raise refused(f"{newer} (form {str(said.get('backup_form'))[:20]}, this one knows {FORM})")
+        raise refused(
+            tr(
+                "it was written by a newer program, or is no backup (form {form}, this one knows "
+                "{known})",
+                form=str(said.get("backup_form"))[:20],
+                known=FORM,
+            )
+        )
     entries = _number(said, "entries")
     moment = _text(said, "made_at")
     try:
         datetime.fromisoformat(moment)
     except ValueError as error:
-        raise refused(f"{MANIFEST} says “{moment[:40]}” for made_at") from error
+        raise refused(
+            tr("{manifest} says “{moment}” for made_at", manifest=MANIFEST, moment=moment[:40])
+        ) from error
     return Manifest(
         shop=_text(said, "shop"),
         made_at=moment,
@@ -133,53 +144,86 @@ def read_manifest(content: bytes) -> Manifest:
 def _number(said: Mapping[str, Any], name: str) -> int:
     value = said.get(name)
     if type(value) is not int or value < 0:
-        raise refused(f"{MANIFEST} says “{str(value)[:40]}” for {name}")
+        raise refused(
+            tr(
+                "{manifest} says “{value}” for {name}",
+                manifest=MANIFEST,
+                value=str(value)[:40],
+                name=name,
+            )
+        )
     return value
 
 
 def _text(said: Mapping[str, Any], name: str) -> str:
     value = said.get(name)
     if not isinstance(value, str) or len(value) > 200:
-        raise refused(f"{MANIFEST} says “{str(value)[:40]}” for {name}")
+        raise refused(
+            tr(
+                "{manifest} says “{value}” for {name}",
+                manifest=MANIFEST,
+                value=str(value)[:40],
+                name=name,
+            )
+        )
     return value
 
 
 def _members(said: Any) -> tuple[Member, ...]:
     if not isinstance(said, list) or len(said) > MOST_MEMBERS:
-        raise refused(f"{MANIFEST} lists no members, or more than {MOST_MEMBERS:,}")
+        raise refused(
+            tr(
+                "{manifest} lists no members, or more than {most:,}",
+                manifest=MANIFEST,
+                most=MOST_MEMBERS,
+            )
+        )
     members = tuple(_member(one) for one in said)
     # Two names that differ in case alone are one file on many disks.
     names = [one.name.lower() for one in members]
     if len(set(names)) != len(names):
-        raise refused(f"{MANIFEST} lists a member twice")
+        raise refused(tr("{manifest} lists a member twice", manifest=MANIFEST))
     if RECORD not in names:
-        raise refused(f"{RECORD} is not among its members")
+        raise refused(tr("{record} is not among its members", record=RECORD))
     return members
 
 
 def _member(said: Any) -> Member:
     if not isinstance(said, dict) or said.keys() != {"name", "sha256", "size"}:
-        raise refused(f"{MANIFEST} lists a member that it doesn't describe")
+        raise refused(tr("{manifest} lists a member that it doesn't describe", manifest=MANIFEST))
     name, sha256, size = said["name"], said["sha256"], said["size"]
     if not isinstance(name, str) or name == MANIFEST:
-        raise refused(f"{MANIFEST} lists “{str(name)[:80]}”")
+        raise refused(tr("{manifest} lists “{name}”", manifest=MANIFEST, name=str(name)[:80]))
     if wrong := refused_name(name):
         raise refused(wrong)
     if not isinstance(sha256, str) or not _HASH.fullmatch(sha256):
-        raise refused(f"{MANIFEST} says no SHA-256 for {name}")
+        raise refused(tr("{manifest} says no SHA-256 for {name}", manifest=MANIFEST, name=name))
     if name.startswith("photos/") and not name.endswith(sha256):
-        raise refused(f"{MANIFEST} says another SHA-256 for {name} than its name")
+        raise refused(
+            tr(
+                "{manifest} says another SHA-256 for {name} than its name",
+                manifest=MANIFEST,
+                name=name,
+            )
+        )
     most = next(most for begins, most in MOST_BYTES.items() if name.startswith(begins))
     if type(size) is not int or not 0 <= size <= most:
-        raise refused(f"{MANIFEST} says “{str(size)[:40]}” for the size of {name}")
+        raise refused(
+            tr(
+                "{manifest} says “{size}” for the size of {name}",
+                manifest=MANIFEST,
+                size=str(size)[:40],
+                name=name,
+            )
+        )
     return Member(name, sha256, size)
 
 
 def _missing(said: Any) -> tuple[str, ...]:
     if not isinstance(said, list) or len(said) > MOST_MEMBERS:
-        raise refused(f"{MANIFEST} doesn't say which photos were missing")
+        raise refused(tr("{manifest} doesn't say which photos were missing", manifest=MANIFEST))
     if not all(isinstance(one, str) and _HASH.fullmatch(one) for one in said):
-        raise refused(f"{MANIFEST} names a missing photo by no SHA-256")
+        raise refused(tr("{manifest} names a missing photo by no SHA-256", manifest=MANIFEST))
     return tuple(said)
 
 

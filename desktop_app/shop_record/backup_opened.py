@@ -10,6 +10,7 @@ from contextlib import contextmanager
 from pathlib import Path
 from typing import BinaryIO, Protocol
 
+from desktop_app.language import tr
 from desktop_app.shop_record.backup_manifest import (
     MANIFEST,
     MOST_MANIFEST,
@@ -46,7 +47,8 @@ def _opened(place: Path) -> OpenBackup:
         return Generation(place)
     if not place.is_file():
         raise ShopTrouble(
-            f"There is no backup {place}.", do="Accepted: a file that “backup” wrote."
+            tr("There is no backup {place}.", place=place),
+            do=tr("Accepted: a file that “backup” wrote."),
         )
     return Archive(place)
 
@@ -57,10 +59,13 @@ def _told_of_reading(what: object) -> Iterator[None]:
         yield
     except OSError as error:
         raise ShopTrouble(
-            f"{what} cannot be read: {error.strerror or error}.", do="Look at its disk."
+            tr("{what} cannot be read: {error}.", what=what, error=error.strerror or error),
+            do=tr("Look at its disk."),
         ) from error
     except WRONG_ZIP as error:
-        raise refused(f"what stands in it can't be read ({str(error)[:100]})") from error
+        raise refused(
+            tr("what stands in it can't be read ({error})", error=str(error)[:100])
+        ) from error
 
 
 class Archive:
@@ -76,20 +81,26 @@ class Archive:
             infos, self._begins = read_contents(file)
             info = infos[MANIFEST]
             if info.file_size > MOST_MANIFEST:
-                raise refused(f"{MANIFEST} is longer than that of any backup")
+                raise refused(tr("{manifest} is longer than that of any backup", manifest=MANIFEST))
             file.seek(self._begins[MANIFEST])
             content = file.read(info.file_size)
         if zlib.crc32(content) != info.CRC:
-            raise refused(f"{MANIFEST} is not as it was written (its checksum differs)")
+            raise refused(
+                tr("{manifest} is not as it was written (its checksum differs)", manifest=MANIFEST)
+            )
         self.manifest = read_manifest(content)
         sizes = {one.name: one.size for one in self.manifest.members}
         for name in sorted(sizes.keys() - infos):
-            raise refused(f"{name} is missing from it")
+            raise refused(tr("{name} is missing from it", name=name))
         for name in sorted(infos.keys() - sizes - {MANIFEST}):
-            raise refused(f"it holds {name}, which {MANIFEST} doesn't list")
+            raise refused(
+                tr("it holds {name}, which {manifest} doesn't list", name=name, manifest=MANIFEST)
+            )
         for name, size in sizes.items():
             if infos[name].file_size != size:
-                raise refused(f"{name} has another size than {MANIFEST} says")
+                raise refused(
+                    tr("{name} has another size than {manifest} says", name=name, manifest=MANIFEST)
+                )
 
     def open(self, member: Member) -> BinaryIO:
         """Open the backup where the bytes of a member begin."""
@@ -105,7 +116,13 @@ class Generation:
         self._folder = folder
         manifest = folder / MANIFEST
         if not manifest.is_file():
-            raise refused(f"{folder} has no {MANIFEST}; it was not finished, or is no backup")
+            raise refused(
+                tr(
+                    "{folder} has no {manifest}; it was not finished, or is no backup",
+                    folder=folder,
+                    manifest=MANIFEST,
+                )
+            )
         with manifest.open("rb") as file:
             self.manifest = read_manifest(file.read(MOST_MANIFEST))
 
@@ -114,22 +131,33 @@ class Generation:
         shared = member.name.startswith("photos/")
         path = (self._folder.parent if shared else self._folder) / member.name
         if path.is_symlink() or not path.is_file():
-            raise refused(f"{member.name} is missing from it")
+            raise refused(tr("{name} is missing from it", name=member.name))
         if path.stat().st_size != member.size:
-            raise refused(f"{member.name} has another size than {MANIFEST} says")
+            raise refused(
+                tr(
+                    "{name} has another size than {manifest} says",
+                    name=member.name,
+                    manifest=MANIFEST,
+                )
+            )
         return path.open("rb")
 
 
 def pieces(backup: OpenBackup, member: Member) -> Iterator[bytes]:
     """Give the bytes of a member; a ShopTrouble at their end where they are not as written."""
     digest, left = hashlib.sha256(), member.size
-    with _told_of_reading(f"{member.name} in the backup"), backup.open(member) as file:
+    with (
+        _told_of_reading(tr("{name} in the backup", name=member.name)),
+        backup.open(member) as file,
+    ):
         while left and (piece := file.read(min(PIECE, left))):
             left -= len(piece)
             digest.update(piece)
             yield piece
     if left or digest.hexdigest() != member.sha256:
-        raise refused(f"{member.name} is not as it was written (its checksum differs)")
+        raise refused(
+            tr("{name} is not as it was written (its checksum differs)", name=member.name)
+        )
 
 
 def is_whole(backup: OpenBackup, member: Member) -> bool:
@@ -153,7 +181,7 @@ def hold(backup: OpenBackup) -> Generator[Step, None, tuple[Member, ...]]:
                 if not good:
                     wrong.append(member)
                 done += member.size
-                yield Step(done, of, "Holding the backup against its checksums")
+                yield Step(done, of, tr("Holding the backup against its checksums"))
         finally:
             readers.shutdown(cancel_futures=True)
     return tuple(wrong)

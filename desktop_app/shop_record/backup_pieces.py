@@ -14,6 +14,7 @@ from glob import escape
 from importlib.metadata import PackageNotFoundError, version
 from pathlib import Path
 
+from desktop_app.language import tr
 from desktop_app.shop_record.backup_manifest import (
     MOST_BYTES,
     RECORD,
@@ -47,9 +48,9 @@ def copy_record(
             facts = read_facts(to, wholly=False)
         except ShopDamaged as damage:
             raise ShopDamaged(
-                f"The shop's record is damaged: {damage.what}.",
-                kept="No backup was made of it; those that were made before stay.",
-                do="See what “benchwitness check” says, and go back to your last good backup.",
+                tr("The shop's record is damaged: {what}.", what=damage.what),
+                kept=tr("No backup was made of it; those that were made before stay."),
+                do=tr("See what “benchwitness check” says, and go back to your last good backup."),
             ) from damage
         return facts, Member(RECORD, hashed.result(), to.stat().st_size)
 
@@ -107,9 +108,9 @@ def own_kinds(shop: Path) -> Iterator[tuple[Member, bytes]]:
             content = file.read(most + 1)
         if refused_name(name) or len(content) > most:
             raise ShopTrouble(
-                f"{path} can't be taken into a backup.",
-                kept="No backup was made.",
-                do="Give it a name of letters, figures, “-” and “_”, and at most 1 MB.",
+                tr("{path} can't be taken into a backup.", path=path),
+                kept=tr("No backup was made."),
+                do=tr("Give it a name of letters, figures, “-” and “_”, and at most 1 MB."),
             )
         yield Member(name, hashlib.sha256(content).hexdigest(), len(content)), content
 
@@ -141,10 +142,10 @@ def agrees(manifest: Manifest, facts: RecordFacts) -> str | None:
     """Say where a record and the manifest beside it disagree; None where they don't."""
     said = (manifest.shop, manifest.record_form, manifest.entries, manifest.head)
     if said != (facts.shop, facts.record_form, facts.entries, facts.head):
-        return "its record is another one than its manifest says"
+        return tr("its record is another one than its manifest says")
     listed = {one.sha256 for one in manifest.members if one.name.startswith("photos/")}
     for sha256 in sorted(facts.photos - listed - set(manifest.missing_photos)):
-        return f"a photo that the record names is not in it ({sha256[:12]})"
+        return tr("a photo that the record names is not in it ({sha256})", sha256=sha256[:12])
     return None
 
 
@@ -178,9 +179,9 @@ def told_of_disk(what: str) -> Iterator[None]:
         yield
     except OSError as error:
         raise ShopTrouble(
-            f"{what} was not written: {error.strerror or error}.",
-            kept="Nothing half done was left; the shop is as it was.",
-            do="Make room, look at the disk, or name another place.",
+            tr("{what} was not written: {error}.", what=what, error=error.strerror or error),
+            kept=tr("Nothing half done was left; the shop is as it was."),
+            do=tr("Make room, look at the disk, or name another place."),
         ) from error
 
 

@@ -7,6 +7,7 @@ from collections.abc import Generator
 from pathlib import Path
 from typing import BinaryIO
 
+from desktop_app.language import tr
 from desktop_app.shop_record.held_file import hold
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -26,7 +27,7 @@ def my_turn(base: Path, *, waits: bool) -> Generator[Step, None, BinaryIO]:
     """
     while (turn := hold(base / _FILE)) is None:
         if not waits:
-            raise AnothersTurn("Another window is backing the shop up.")
-        yield Step(0, 100, "Waiting for another window, which is backing the shop up")
+            raise AnothersTurn(tr("Another window is backing the shop up."))
+        yield Step(0, 100, tr("Waiting for another window, which is backing the shop up"))
         time.sleep(_LOOK_S)
     return turn

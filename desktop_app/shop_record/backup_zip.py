@@ -12,6 +12,7 @@ import zlib
 from collections.abc import Iterable
 from typing import BinaryIO
 
+from desktop_app.language import tr
 from desktop_app.shop_record.backup_manifest import (
     MANIFEST,
     MOST_MEMBERS,
@@ -56,15 +57,15 @@ def read_contents(file: BinaryIO) -> tuple[dict[str, zipfile.ZipInfo], dict[str,
     file.seek(max(0, size - _END.size - len(NO_SEAL)))
     end = file.read()
     if not end.startswith(b"PK\x05\x06") or end[_END.size : -_DIGITS] != _BEGINS:
-        raise refused("its end is missing; it was cut short or is no backup of this program")
+        raise refused(tr("its end is missing; it was cut short or is no backup of this program"))
     if _END.unpack(end[: _END.size])[5] > MOST_MEMBERS * _LONGEST_LINE:
-        raise refused("its contents are longer than those of any backup")
+        raise refused(tr("its contents are longer than those of any backup"))
     with zipfile.ZipFile(file) as archive:
         infos = archive.infolist()
     _check_names(infos)
     seal, begins = _sealed(file, infos)
     if seal != end[-_DIGITS:]:
-        raise refused("it was changed or damaged after it was written (its seal is broken)")
+        raise refused(tr("it was changed or damaged after it was written (its seal is broken)"))
     return {info.orig_filename: info for info in infos}, begins
 
 
@@ -76,12 +77,12 @@ def _sealed(file: BinaryIO, infos: Iterable[zipfile.ZipInfo]) -> tuple[bytes, di
     crc, at, begins = 0, 0, dict[str, int]()
     for info in sorted(infos, key=lambda one: one.header_offset):
         if info.header_offset != at:
-            raise refused("its members do not lie one behind the other")
+            raise refused(tr("its members do not lie one behind the other"))
         file.seek(at)
         head = file.read(_HEAD.size)
         signature, name, extra = _HEAD.unpack(head)
         if signature != b"PK\x03\x04":
-            raise refused("a member of it has no beginning")
+            raise refused(tr("a member of it has no beginning"))
         crc = zlib.crc32(file.read(name + extra), zlib.crc32(head, crc))
         begins[info.orig_filename] = at + _HEAD.size + name + extra
         at = begins[info.orig_filename] + info.file_size
@@ -97,15 +98,15 @@ def _check_names(infos: Iterable[zipfile.ZipInfo]) -> None:
         if wrong := refused_name(name):
             raise refused(wrong)
         if name.lower() in names:
-            raise refused(f"it holds {name} twice")
+            raise refused(tr("it holds {name} twice", name=name))
         if info.external_attr >> 16 & _KIND_OF_FILE == _LINK:
-            raise refused(f"{name} is a link and no file")
+            raise refused(tr("{name} is a link and no file", name=name))
         if info.flag_bits & 1:
-            raise refused(f"{name} is locked with a password")
+            raise refused(tr("{name} is locked with a password", name=name))
         if info.compress_type != zipfile.ZIP_STORED or info.compress_size != info.file_size:
-            raise refused(f"{name} is packed, as no backup's member is")
+            raise refused(tr("{name} is packed, as no backup's member is", name=name))
         names.add(name.lower())
     if MANIFEST not in names:
-        raise refused(f"{MANIFEST} is missing from it")
+        raise refused(tr("{manifest} is missing from it", manifest=MANIFEST))
     if len(names) > MOST_MEMBERS:
-        raise refused(f"it holds more than {MOST_MEMBERS:,} files")
+        raise refused(tr("it holds more than {most:,} files", most=MOST_MEMBERS))

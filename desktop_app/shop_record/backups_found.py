@@ -9,6 +9,7 @@ from datetime import datetime
 from operator import itemgetter
 from pathlib import Path
 
+from desktop_app.language import tr
 from desktop_app.shop_record.backup_manifest import MANIFEST, Manifest
 from desktop_app.shop_record.backup_opened import open_backup
 from desktop_app.shop_record.backups_made import OWN_FOLDER, asked_of, places
@@ -29,29 +30,46 @@ class BackupFound:
         """Return in one line when it was made and what it holds."""
         said = self.manifest
         made = datetime.fromisoformat(said.made_at)
-        to_come = " (still to come by this computer's clock)" if _is_later(made, now) else ""
+        when = _minute(said.made_at)
+        if _is_later(made, now):
+            when = tr("{minute} (still to come by this computer's clock)", minute=when)
         why = f", {said.reason}" if said.reason else ""
-        return f"{_minute(said.made_at)}{to_come}{why}: {self._holds()}"
+        return f"{when}{why}: {self._holds()}"
 
     def lines(self, drill: Drill) -> list[str]:
         """Return what it holds, when it was found whole and where it lies."""
         said = self.manifest
-        whole = f"Read again and found whole when it was made, {_minute(said.made_at)}."
+        made = _minute(said.made_at)
+        whole = tr("Read again and found whole when it was made, {made}.", made=made)
         if drill.of == self.place.name and drill.whole_at == drill.tried_at:
-            whole = f"{whole[:-1]}; brought back on trial and whole on {_minute(drill.whole_at)}."
-        lines = [f"Holds {self._holds()}.", whole, f"It lies in {self.place}."]
+            whole = tr(
+                "Read again and found whole when it was made, {made}; brought back on trial and "
+                "whole on {tried}.",
+                made=made,
+                tried=_minute(drill.whole_at),
+            )
+        lines = [
+            tr("Holds {holds}.", holds=self._holds()),
+            whole,
+            tr("It lies in {place}.", place=self.place),
+        ]
         if said.missing_photos:
             lines.append(
-                f"⚠ {len(said.missing_photos):,} photos were gone or damaged in the shop already."
+                tr(
+                    "⚠ {photos:,} photos were gone or damaged in the shop already.",
+                    photos=len(said.missing_photos),
+                )
             )
         return lines
 
     def _holds(self) -> str:
         said = self.manifest
-        jobs = "" if said.jobs is None else f"{said.jobs:,} jobs, "
-        last = f", the last of {_minute(said.last_at)}" if said.last_at else ""
-        entries = f"{said.entries:,} entries of the history"
-        return f"{jobs}{said.photos():,} photos, {entries}{last}"
+        held = [] if said.jobs is None else [tr("{jobs:,} jobs", jobs=said.jobs)]
+        held.append(tr("{photos:,} photos", photos=said.photos()))
+        held.append(tr("{entries:,} entries of the history", entries=said.entries))
+        if said.last_at:
+            held.append(tr("the last of {minute}", minute=_minute(said.last_at)))
+        return ", ".join(held)
 
 
 def backup_folders(record: ShopRecord) -> list[Path]:

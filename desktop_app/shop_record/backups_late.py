@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
 
+from desktop_app.language import tr
 from desktop_app.shop_record.backup_opened import open_backup
 from desktop_app.shop_record.backups_made import Place, asked_of, places, second_folder
 from desktop_app.shop_record.backups_remembered import moment_in, remembered
@@ -38,24 +39,38 @@ def too_long_ago(record: ShopRecord) -> ShopTrouble | None:
     """Return what to say where the last good backup is older than the shop wants; else None."""
     rules, shop, since = asked_of(record)
     now, newest = record.clock().replace(tzinfo=None), _newest(record, rules, shop)
-    asked = [("of this shop", list(newest.values()))]
+    asked = [("", list(newest.values()))]
     if "second" in newest:
-        asked.append((f"in {rules.second_backup_folder}", [newest["second"], newest["file"]]))
-    for what, found in asked:
+        asked.append((rules.second_backup_folder, [newest["second"], newest["file"]]))
+    for folder, found in asked:
         last = max((one.made for one in found if one.made is not None), default=None)
         days = days_without(last, since, now)
         if days >= rules.days_without_backup:
-            old = f"The last good backup {what} is {days} days old."
-            said = [f"There is no backup {what}." if last is None else old]
-            do = ["Plug the second disk in, or use “Back up now” under Records In and Out."]
+            said = [_no_backup(folder) if last is None else _old_backup(folder, days)]
+            do = [tr("Plug the second disk in, or use “Back up now” under Records In and Out.")]
             if ahead := max((one.to_come for one in found if one.to_come), default=None):
                 said.append(
-                    f"One is dated {ahead:%Y-%m-%d %H:%M}, which is still to come, and lacks what "
-                    "was done since."
+                    tr(
+                        "One is dated {ahead:%Y-%m-%d %H:%M}, which is still to come, and "
+                        "lacks what was done since.",
+                        ahead=ahead,
+                    )
                 )
-                do.append("Is this computer's clock right?")
+                do.append(tr("Is this computer's clock right?"))
             return ShopTrouble(" ".join(said), do=" ".join(do))
     return None
+
+
+def _no_backup(folder: str) -> str:
+    if not folder:
+        return tr("There is no backup of this shop.")
+    return tr("There is no backup in {folder}.", folder=folder)
+
+
+def _old_backup(folder: str, days: int) -> str:
+    if not folder:
+        return tr("The last good backup of this shop is {days} days old.", days=days)
+    return tr("The last good backup in {folder} is {days} days old.", folder=folder, days=days)
 
 
 def _newest(record: ShopRecord, rules: HouseRules, shop: str) -> dict[Place, _Newest]:
@@ -107,7 +122,10 @@ def _same_disk(record: ShopRecord, rules: HouseRules) -> ShopTrouble | None:
     except OSError:
         return None  # not plugged in
     return ShopTrouble(
-        f"The second backup folder {second} lies on the same disk as the shop: one broken disk "
-        "takes both.",
-        do="Name a folder on another disk under House Rules, or plug that disk in.",
+        tr(
+            "The second backup folder {second} lies on the same disk as the shop: one "
+            "broken disk takes both.",
+            second=second,
+        ),
+        do=tr("Name a folder on another disk under House Rules, or plug that disk in."),
     )

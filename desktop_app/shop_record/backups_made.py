@@ -14,6 +14,7 @@ from typing import Literal
 
 from sqlalchemy import select
 
+from desktop_app.language import tr
 from desktop_app.shop_record.backup_manifest import Manifest
 from desktop_app.shop_record.backup_opened import open_backup
 from desktop_app.shop_record.backup_pieces import told_of_disk
@@ -85,7 +86,7 @@ def _todays(
     record: ShopRecord, place: Place, base: Path
 ) -> Generator[Step, None, list[GenerationMade]]:
     if _is_due(base, record.clock()):
-        with told_of_disk(f"The backup in {base}"):
+        with told_of_disk(tr("The backup in {base}", base=base)):
             base.mkdir(exist_ok=True)
             with (yield from my_turn(base, waits=False)):
                 if _is_due(base, record.clock()):  # nobody else was quicker
@@ -115,7 +116,7 @@ def backup_before(record: ShopRecord, what: str) -> Generator[Step, None, Path]:
 
     Quick where most photos lie in an earlier generation. Raises ShopTrouble as a backup does.
     """
-    base, reason = record.folder / OWN_FOLDER, f"before {what}"
+    base, reason = record.folder / OWN_FOLDER, tr("before {what}", what=what)
     made = yield from make_generation(record.folder, base, record.clock(), reason)
     remember(record.folder, "own", made.manifest)
     return made.folder

@@ -16,6 +16,7 @@ from typing import Any
 from sqlalchemy import Connection, delete, select
 from sqlalchemy.sql.schema import Table
 
+from desktop_app.language import tr
 from desktop_app.shop_record.dialect import insert_rows
 from desktop_app.shop_record.older_forms import HashOfForms, names_then
 from desktop_app.shop_record.rows_hash import AT_A_TIME, RowsHash, canonical
@@ -87,9 +88,12 @@ def _taken_out(connection: Connection, added: BulkRows, tell: Tell) -> BulkRows:
     packed += packer.flush()
     if not digest.holds(added.sha256):
         raise ShopTrouble(
-            f"This can't be undone: something of what it added was changed since ({added.table}).",
-            kept="Nothing was changed.",
-            do="Undo the later changes first, or change by hand what is wrong.",
+            tr(
+                "This can't be undone: something of what it added was changed since ({table}).",
+                table=added.table,
+            ),
+            kept=tr("Nothing was changed."),
+            do=tr("Undo the later changes first, or change by hand what is wrong."),
         )
     connection.execute(delete(table).where(table.c.id.between(added.first, added.last)))
     gone = base64.b64encode(packed).decode("ascii")
@@ -108,8 +112,11 @@ def _brought_back(connection: Connection, taken: BulkRows, tell: Tell) -> BulkRo
         count += len(stored)
     if not digest.holds(taken.sha256):
         raise ShopTrouble(
-            f"This can't be brought back: something else stands there by now ({taken.table}).",
-            kept="Nothing was changed.",
+            tr(
+                "This can't be brought back: something else stands there by now ({table}).",
+                table=taken.table,
+            ),
+            kept=tr("Nothing was changed."),
         )
     return BulkRows(taken.table, taken.first, taken.last, count, digest.now())
 

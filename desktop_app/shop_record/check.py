@@ -7,6 +7,7 @@ from concurrent.futures import ThreadPoolExecutor
 
 from sqlalchemy import Connection
 
+from desktop_app.language import tr
 from desktop_app.shop_record import dialect
 from desktop_app.shop_record.photo_files import PhotoFiles
 from desktop_app.shop_record.photos_held import PhotosHeld
@@ -38,7 +39,7 @@ def check_record(record: ShopRecord) -> Generator[Step, None, RecordLooked]:
     with record.reading() as connection, ThreadPoolExecutor(1) as beside:
         looking = beside.submit(_database, record)
         others = yield from look_at_entries_and_rows(connection)
-        yield Step(0, 1, "Looking at the database")
+        yield Step(0, 1, tr("Looking at the database"))
         found = looking.result()
     found.add(others)
     return found
@@ -47,7 +48,7 @@ def check_record(record: ShopRecord) -> Generator[Step, None, RecordLooked]:
 def cut_short(record: ShopRecord, connection: Connection) -> Iterator[Problem]:
     """Tell where the file of the record has lost its end; a copy of it would not show that."""
     if dialect.is_cut_short(connection, record.folder / FILE_NAME):
-        yield Problem(THE_DATABASE, "The end of its file is missing.", True, GO_BACK)
+        yield Problem(THE_DATABASE, tr("The end of its file is missing."), True, GO_BACK)
 
 
 def check_photos(

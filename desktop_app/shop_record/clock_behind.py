@@ -6,6 +6,7 @@ from datetime import datetime
 
 from sqlalchemy import Connection, select
 
+from desktop_app.language import tr
 from desktop_app.shop_record.kept_value import kept_moment
 from desktop_app.shop_record.tables import HistoryEntry
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -22,7 +23,11 @@ def clock_behind(connection: Connection, now: datetime) -> ShopTrouble | None:
     if now.date() >= last:
         return None
     return ShopTrouble(
-        f"This computer's clock says {now.date().isoformat()}, but the last entry of the shop's "
-        f"record was written on {last.isoformat()}.",
-        do="Set the clock right: days, windows and hand-overs are counted from it.",
+        tr(
+            "This computer's clock says {day}, but the last entry of the shop's record "
+            "was written on {last}.",
+            day=now.date().isoformat(),
+            last=last.isoformat(),
+        ),
+        do=tr("Set the clock right: days, windows and hand-overs are counted from it."),
     )

@@ -9,6 +9,7 @@ from typing import Any
 from sqlalchemy import Connection, delete, insert, select, update
 from sqlalchemy.sql.schema import Table
 
+from desktop_app.language import tr
 from desktop_app.shop_record.bulk import BulkRows, rows_added
 from desktop_app.shop_record.plain_text import plain_text
 from desktop_app.shop_record.tables import Kept
@@ -135,7 +136,7 @@ def _table(kept: type[Kept]) -> Table:
 
 def _gone(table: str, row_id: int) -> ShopTrouble:
     return ShopTrouble(
-        f"That entry ({table} {row_id}) is no longer there.",
-        kept="Nothing was changed.",
-        do="It was taken out at another desk or undone; look at the page again.",
+        tr("That entry ({table} {row_id}) is no longer there.", table=table, row_id=row_id),
+        kept=tr("Nothing was changed."),
+        do=tr("It was taken out at another desk or undone; look at the page again."),
     )

@@ -15,6 +15,7 @@ from sqlalchemy import Connection, Engine, create_engine, event, text
 from sqlalchemy.exc import DBAPIError
 from sqlalchemy.pool import QueuePool
 
+from desktop_app.language import tr
 from desktop_app.shop_record.by_database import by_database
 from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 
@@ -52,7 +53,8 @@ def create_file(path: Path) -> None:
     """Make an empty record file that carries our mark; refuse one that is already there."""
     if path.exists():
         raise ShopTrouble(
-            f"{path} is already there.", do="Choose another folder or open this shop."
+            tr("{path} is already there.", path=path),
+            do=tr("Choose another folder or open this shop."),
         )
     try:
         with sqlite3.connect(path) as fresh:
@@ -61,7 +63,8 @@ def create_file(path: Path) -> None:
         fresh.close()
     except sqlite3.OperationalError as error:
         raise ShopTrouble(
-            f"{path} cannot be written: {error}.", do="Choose a folder where you may write."
+            tr("{path} cannot be written: {error}.", path=path, error=error),
+            do=tr("Choose a folder where you may write."),
         ) from error
 
 
@@ -90,9 +93,14 @@ def _set_up(connection: Any, _record: Any) -> None:
         found = cursor.execute(f"PRAGMA {name}").fetchone()
         if found is None or found[0] != reads:
             raise ShopTrouble(
-                f"The database did not accept {name} = {wanted} (it says {found}).",
-                kept="Nothing was changed.",
-                do="Move the shop's folder to a disk of this computer and open it again.",
+                tr(
+                    "The database did not accept {name} = {wanted} (it says {found}).",
+                    name=name,
+                    wanted=wanted,
+                    found=found,
+                ),
+                kept=tr("Nothing was changed."),
+                do=tr("Move the shop's folder to a disk of this computer and open it again."),
             )
     cursor.close()
 
@@ -137,28 +145,36 @@ def as_trouble(error: Exception, under_way: str = "") -> ShopTrouble | None:
 
         return dialect_postgres.as_trouble(error, under_way)
     said = str(getattr(error, "orig", error)).lower()
-    kept = "What you typed is still in its field; nothing was saved."
+    kept = tr("What you typed is still in its field; nothing was saved.")
     if ("locked" in said or "busy" in said) and under_way:
-        return ShopTrouble(f"“{under_way}” is under way.", kept, "Try again when it is done.")
+        return ShopTrouble(
+            tr("“{under_way}” is under way.", under_way=under_way),
+            kept,
+            tr("Try again when it is done."),
+        )
     if "locked" in said or "busy" in said:
-        return ShopTrouble("The shop's record is busy in another program.", kept, "Try again.")
+        return ShopTrouble(
+            tr("The shop's record is busy in another program."), kept, tr("Try again.")
+        )
     if "full" in said:
-        return ShopTrouble("The disk is full.", kept, "Free some space and try again.")
+        return ShopTrouble(tr("The disk is full."), kept, tr("Free some space and try again."))
     if "readonly" in said or "read-only" in said:
         return ShopTrouble(
-            "The shop's folder can be read but not written.", kept, "Ask for the right to write."
+            tr("The shop's folder can be read but not written."),
+            kept,
+            tr("Ask for the right to write."),
         )
     if "foreign key constraint" in said:
         return ShopTrouble(
-            "What this belongs to is no longer there.",
-            "Nothing was changed.",
-            "It was taken out or undone; look at the page again.",
+            tr("What this belongs to is no longer there."),
+            tr("Nothing was changed."),
+            tr("It was taken out or undone; look at the page again."),
         )
     if any(words in said for words in _DAMAGED):
         return damaged_record()
     if "unable to open" in said:
         return ShopTrouble(
-            "The shop's record cannot be opened.", kept, "Is its folder still there?"
+            tr("The shop's record cannot be opened."), kept, tr("Is its folder still there?")
         )
     return None
 
@@ -166,9 +182,9 @@ def as_trouble(error: Exception, under_way: str = "") -> ShopTrouble | None:
 def damaged_record() -> ShopDamaged:
     """Return what to say of a record that the database can't read."""
     return ShopDamaged(
-        "The shop's record is damaged or its disk fails.",
-        "The file was left as it is.",
-        "Put your last good copy of shop.sqlite in its place.",
+        tr("The shop's record is damaged or its disk fails."),
+        tr("The file was left as it is."),
+        tr("Put your last good copy of shop.sqlite in its place."),
     )
 
 
@@ -178,7 +194,14 @@ def integrity_problems(connection: Connection) -> list[str]:
     found = [str(row[0]) for row in connection.execute(text("PRAGMA integrity_check"))]
     problems = [] if found == ["ok"] else found
     for row in connection.execute(text("PRAGMA foreign_key_check")):
-        problems.append(f"{row[0]} row {row[1]} points to a row of {row[2]} that is missing")
+        problems.append(
+            tr(
+                "{table} row {row} points to a row of {other} that is missing",
+                table=row[0],
+                row=row[1],
+                other=row[2],
+            )
+        )
     return problems
 
 

@@ -18,6 +18,7 @@ from sqlalchemy.ext.compiler import compiles
 from sqlalchemy.pool import QueuePool
 from sqlalchemy.types import Integer
 
+from desktop_app.language import tr
 from desktop_app.shop_record.by_database import PATIENCE
 from desktop_app.shop_record.server_address import ServerAddress
 from desktop_app.shop_record.server_password import newest_password
@@ -45,7 +46,7 @@ _BROKEN_OFF = "57014"
 _GONE = frozenset({"OperationalError", "InterfaceError"})  # of the driver, without a state
 _DAMAGED = ("XX001", "XX002")
 _TOO_LARGE = ("22003", "54000")
-_KEPT = "What you typed is still in its field; nothing was saved."
+_KEPT = tr("What you typed is still in its field; nothing was saved.")
 
 
 @compiles(Integer, "postgresql")
@@ -65,8 +66,8 @@ def open_server(address: ServerAddress, password: str | None) -> Engine:
         from desktop_app.shop_record.server_trips import FewTrips, FewTripsCursor
     except ImportError as error:
         raise ShopTrouble(
-            "A shop on a server needs the driver of its database, which is not installed here.",
-            do='Install it in the folder of the program: .venv/bin/pip install ".[postgres]"',
+            tr("A shop on a server needs the driver of its database, which is not installed here."),
+            do=tr('Install it in the folder of the program: .venv/bin/pip install ".[postgres]"'),
         ) from error
 
     patience = Patience()
@@ -191,26 +192,36 @@ def as_trouble(error: Exception, under_way: str = "") -> ShopTrouble | None:
     state: str = getattr(said, "sqlstate", None) or ""
     if state in _BUSY:
         if under_way:
-            return ShopTrouble(f"“{under_way}” is under way.", _KEPT, "Try again when it is done.")
-        return ShopTrouble("Somebody else is writing into the shop's record.", _KEPT, "Try again.")
+            return ShopTrouble(
+                tr("“{under_way}” is under way.", under_way=under_way),
+                _KEPT,
+                tr("Try again when it is done."),
+            )
+        return ShopTrouble(
+            tr("Somebody else is writing into the shop's record."), _KEPT, tr("Try again.")
+        )
     if state in _FULL:
-        return ShopTrouble("The server's disk is full.", _KEPT, "Make room on it and try again.")
+        return ShopTrouble(
+            tr("The server's disk is full."), _KEPT, tr("Make room on it and try again.")
+        )
     if state in _NOT_ALLOWED:
         return ShopTrouble(
-            "You may look at this shop's record but not change it.",
+            tr("You may look at this shop's record but not change it."),
             _KEPT,
-            "Ask the shop's owner for the right to work in it.",
+            tr("Ask the shop's owner for the right to work in it."),
         )
     if state == _FOREIGN_KEY:
         return ShopTrouble(
-            "What this belongs to is no longer there.",
-            "Nothing was changed.",
-            "It was taken out or undone; look at the page again.",
+            tr("What this belongs to is no longer there."),
+            tr("Nothing was changed."),
+            tr("It was taken out or undone; look at the page again."),
         )
     if state == _BROKEN_OFF:
-        return ShopTrouble("The server broke this off.", _KEPT, "Try again.")
+        return ShopTrouble(tr("The server broke this off."), _KEPT, tr("Try again."))
     if state in _TOO_LARGE:
-        return ShopTrouble("A number is larger than the record can hold.", _KEPT, "Look it over.")
+        return ShopTrouble(
+            tr("A number is larger than the record can hold."), _KEPT, tr("Look it over.")
+        )
     if state in _DAMAGED:
         return damaged_server()
     if lost(error):
@@ -232,9 +243,9 @@ def lost(error: Exception) -> bool:
 def damaged_server() -> ShopDamaged:
     """Return what to say of a database that the server can't read."""
     return ShopDamaged(
-        "The server says that the shop's database is damaged.",
-        "It was left as it is.",
-        "Whoever looks after the server should look at its disk; your backups are whole shops.",
+        tr("The server says that the shop's database is damaged."),
+        tr("It was left as it is."),
+        tr("Whoever looks after the server should look at its disk; your backups are whole shops."),
     )
 
 
@@ -245,14 +256,21 @@ def integrity_problems(connection: Connection) -> list[str]:
         "WHERE NOT convalidated AND connamespace = 'public'::regnamespace"
     )
     rows = connection.exec_driver_sql(said)
-    return [f"the rule {name} of {table} is not held any more" for table, name in rows]
+    return [
+        tr("the rule {name} of {table} is not held any more", name=name, table=table)
+        for table, name in rows
+    ]
 
 
 def damage_seen_quickly(connection: Connection) -> list[str]:
     """Return what the server says of pages that did not have their checksum."""
     said = "SELECT checksum_failures FROM pg_stat_database WHERE datname = current_database()"
     failures = connection.exec_driver_sql(said).scalar() or 0
-    return [f"{failures} pages of the server did not have their checksum"] if failures else []
+    return (
+        [tr("{failures} pages of the server did not have their checksum", failures=failures)]
+        if failures
+        else []
+    )
 
 
 def description(connection: Connection) -> list[str]:

@@ -12,6 +12,7 @@ from typing import Any
 from sqlalchemy import Connection, text
 from sqlalchemy.exc import DBAPIError
 
+from desktop_app.language import tr
 from desktop_app.shop_record import dialect, history
 from desktop_app.shop_record.server_folder import is_server_folder
 from desktop_app.shop_record.step import Step
@@ -76,11 +77,11 @@ def _copy_file(record: Path, to: Path) -> None:
         said = str(error).lower()
         if "malformed" in said or "not a database" in said:
             raise ShopDamaged(
-                "The shop's record is damaged.",
-                "No backup was made of it.",
-                "Go back to your last good backup.",
+                tr("The shop's record is damaged."),
+                tr("No backup was made of it."),
+                tr("Go back to your last good backup."),
             ) from error
-        raise ShopTrouble(f"The record could not be copied: {error}.") from error
+        raise ShopTrouble(tr("The record could not be copied: {error}.", error=error)) from error
 
 
 def _copy(live: sqlite3.Connection, to: Path, pages: int) -> None:
@@ -92,7 +93,7 @@ def _copy(live: sqlite3.Connection, to: Path, pages: int) -> None:
         if status in (sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED):
             if monotonic() - busy_since > _WAIT_S:
                 raise ShopTrouble(
-                    "The shop's record is busy in another program.", do="Try again later."
+                    tr("The shop's record is busy in another program."), do=tr("Try again later.")
                 )
             return
         busy_since = monotonic()
@@ -116,13 +117,13 @@ def read_facts(copy: Path, *, wholly: bool) -> RecordFacts:
     holds every index. Only for copies: a record at work is opened as a shop.
     """
     if not dialect.carries_our_mark(copy):
-        raise ShopDamaged("it is not a shop's record")
+        raise ShopDamaged(tr("it is not a shop's record"))
     engine = dialect.open_engine(copy)
     try:
         with engine.connect() as connection:
             return _facts(connection, wholly)
     except (DBAPIError, sqlite3.Error, ValueError, TypeError, AttributeError) as error:
-        raise ShopDamaged("its pages are damaged") from error
+        raise ShopDamaged(tr("its pages are damaged")) from error
     finally:
         engine.dispose()
 
@@ -131,7 +132,7 @@ def _facts(connection: Connection, wholly: bool) -> RecordFacts:
     odd = "SELECT name FROM sqlite_master WHERE type IN ('view', 'trigger')"
     names: Sequence[str] = connection.execute(text(odd)).scalars().all()
     for name in names:
-        raise ShopDamaged(f"it brings commands of its own along (“{name[:60]}”)")
+        raise ShopDamaged(tr("it brings commands of its own along (“{name}”)", name=name[:60]))
     problems = _broken(connection, wholly)
     entries, broken = history.chain_problems(connection)
     for words in (*problems, *broken):
@@ -163,5 +164,11 @@ def _broken(connection: Connection, wholly: bool) -> list[str]:
     pointing = connection.execute(text("PRAGMA foreign_key_check")).first()
     problems = [] if found == ["ok"] else [str(one) for one in found]
     if pointing is not None:
-        problems.append(f"a row of {pointing[0]} points to a row of {pointing[2]} that is missing")
+        problems.append(
+            tr(
+                "a row of {table} points to a row of {other} that is missing",
+                table=pointing[0],
+                other=pointing[2],
+            )
+        )
     return problems

@@ -8,6 +8,7 @@ from typing import Any, NamedTuple
 
 from sqlalchemy import Select, select
 
+from desktop_app.language import tr
 from desktop_app.shop_record.history import GENESIS, chained_hash
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.tables import HistoryEntry
@@ -94,7 +95,7 @@ def _holds(previous: str, entry: EntryKept) -> bool:
 
 def _not_whole(seq: int) -> ShopDamaged:
     return ShopDamaged(
-        f"Entry {seq} of the history is missing or was changed after it was written.",
-        kept="No sealed copy was made.",
-        do="See what “benchwitness check” says, and go back to your last good backup.",
+        tr("Entry {seq} of the history is missing or was changed after it was written.", seq=seq),
+        kept=tr("No sealed copy was made."),
+        do=tr("See what “benchwitness check” says, and go back to your last good backup."),
     )

@@ -5,6 +5,7 @@ from __future__ import annotations
 import os
 from pathlib import Path
 
+from desktop_app.language import tr
 from desktop_app.shop_record import dialect
 from desktop_app.shop_record.backups_found import backup_folders
 from desktop_app.shop_record.last_good import way_back
@@ -38,15 +39,15 @@ def _damage(record: ShopRecord) -> ShopDamaged | None:
     except ShopDamaged as damage:
         found, short = [damage.what], False
     except FileNotFoundError:  # what is open can be read on where the system lets files go so
-        found, short = ["its file is gone"], False
+        found, short = [tr("its file is gone")], False
     except ShopTrouble:
         return None  # busy, or its server away: whoever wants it next is told
     if not found and not short:
         return None
-    what = found[0] if found else "the end of its file is missing"
+    what = found[0] if found else tr("the end of its file is missing")
     return ShopDamaged(
-        f"The shop's record is damaged ({what[:200].rstrip('.')}).",
-        kept="What can still be read is shown; nothing is written into it any more.",
+        tr("The shop's record is damaged ({what}).", what=what[:200].rstrip(".")),
+        kept=tr("What can still be read is shown; nothing is written into it any more."),
         do=way_back(record.folder, *backup_folders(record)),
     )
 
@@ -57,13 +58,17 @@ def _unwritable(folder: Path) -> ShopUnwritable | None:
         try_to_write(folder)
         if os.access(folder / FILE_NAME, os.W_OK):
             return None
-        why = "shop.sqlite is write-protected"
+        why = tr("shop.sqlite is write-protected")
     except OSError as error:
         why = error.strerror or str(error)
     return ShopUnwritable(
-        f"The shop's folder {folder} can be read but not written ({why}).",
-        kept="Everything can be looked at; nothing can be saved.",
-        do="Ask for the right to write, or look at the disk, and open the shop again.",
+        tr(
+            "The shop's folder {folder} can be read but not written ({why}).",
+            folder=folder,
+            why=why,
+        ),
+        kept=tr("Everything can be looked at; nothing can be saved."),
+        do=tr("Ask for the right to write, or look at the disk, and open the shop again."),
     )
 
 

@@ -17,6 +17,7 @@ from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
 
+from desktop_app.language import tr
 from desktop_app.shop_record.backup_manifest import (
     MANIFEST,
     RECORD,
@@ -75,7 +76,7 @@ def make_generation(
     `reason` ("before an import") it is made in a hurry: photos that are not there yet are linked,
     where the disk can, and copied with the next one. Raises ShopTrouble as a backup does.
     """
-    with told_of_disk(f"The backup in {base}"):
+    with told_of_disk(tr("The backup in {base}", base=base)):
         base.mkdir(exist_ok=True)
         with (yield from my_turn(base, waits=True)):
             return (yield from generation_in_turn(shop, base, now, reason))
@@ -133,7 +134,7 @@ def _fill(
             members.append(Member(photo_name(sha256), sha256, size))
     manifest = manifest_of(facts, members, missing, now, reason)
     if wrong := agrees(manifest, facts):
-        raise ShopTrouble(f"The backup was not made: {wrong}.", do="Try again.")
+        raise ShopTrouble(tr("The backup was not made: {why}.", why=wrong), do=tr("Try again."))
     _write(beside / MANIFEST, manifest.as_bytes())
     sync_folder(beside)
     return manifest

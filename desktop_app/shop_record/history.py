@@ -11,6 +11,7 @@ from typing import Any
 
 from sqlalchemy import Connection, func, insert, select
 
+from desktop_app.language import tr
 from desktop_app.shop_record import dialect
 from desktop_app.shop_record.bulk import BulkRows, reverse_bulk
 from desktop_app.shop_record.deed import Deed, RowChange
@@ -214,9 +215,9 @@ def _refuse_if_changed_since(deed: Deed, change: RowChange, seq: int) -> None:
     if not same:
         who, words = _who_changed(deed.connection, change, other, seq)
         raise ShopTrouble(
-            f"This can't be undone: {who} has changed it since ({words}).",
-            kept="Nothing was changed.",
-            do="Change the value by hand if it is wrong.",
+            tr("This can't be undone: {who} has changed it since ({words}).", who=who, words=words),
+            kept=tr("Nothing was changed."),
+            do=tr("Change the value by hand if it is wrong."),
         )
 
 
@@ -235,8 +236,8 @@ def _who_changed(
             if other["table"] == change.table and other["row_id"] == change.row_id:
                 written = other["after"]
                 if not columns or written is None or not columns.isdisjoint(written):
-                    return who or "someone", words
-    return "someone", "outside the program"
+                    return who or tr("someone"), words
+    return tr("someone"), tr("outside the program")
 
 
 def chain_problems(
@@ -260,10 +261,20 @@ def chain_problems(
         for entry in map(EntryHeard._make, entries):
             count += 1
             if entry.seq != expected:
-                problems.append(f"history entries {expected} to {entry.seq - 1} are missing")
+                problems.append(
+                    tr(
+                        "history entries {first} to {last} are missing",
+                        first=expected,
+                        last=entry.seq - 1,
+                    )
+                )
             if not _matches(previous, entry.seq, entry.body, entry.hash):
                 problems.append(
-                    f"history entry {entry.seq} (“{entry.words}”) was changed after it was written"
+                    tr(
+                        "history entry {seq} (“{words}”) was changed after it was written",
+                        seq=entry.seq,
+                        words=entry.words,
+                    )
                 )
             hear(entry)
             previous, expected = entry.hash, entry.seq + 1

@@ -11,9 +11,11 @@ from typing import Any, Literal
 
 from sqlalchemy import Connection, select
 
+from desktop_app.language import tr
 from desktop_app.shop_record.deed import Deed, Done
 from desktop_app.shop_record.kept_value import damaged
 from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.rule_words import rule_words
 from desktop_app.shop_record.tables import Setting
 from desktop_app.shop_record.trouble import ShopTrouble
 
@@ -40,81 +42,97 @@ class HouseRules:
     said in calendar months, `window_days` are the most days that so many months can have.
     """
 
-    shop_name: str = _rule("Our shop", "The name printed on sheets and reports.")
+    shop_name: str = _rule(tr("Our shop"), tr("The name printed on sheets and reports."))
     length_unit: str = _rule(
-        "mm", "How lengths are shown and read; what is kept is always mm.", allowed=("mm", "inch")
+        "mm",
+        tr("How lengths are shown and read; what is kept is always mm."),
+        allowed=("mm", "inch"),
     )
     distance_unit: str = _rule(
-        "miles", "How distances are shown and read.", allowed=("miles", "km")
+        "miles", tr("How distances are shown and read."), allowed=("miles", "km")
     )
     # The four of the promise are said together, for one alone may leave a window without an end.
     window_days: int = _rule(
         90,
-        "The shop's promise in days after hand-over; 0 is no limit in time.",
+        tr("The shop's promise in days after hand-over; 0 is no limit in time."),
         bounds=(0, 3660),
         alone=False,
     )
     window_months: int = _rule(
         0,
-        "The calendar months that the promise's days come from; 0 where it is said in days.",
+        tr("The calendar months that the promise's days come from; 0 where it is said in days."),
         bounds=(0, 120),
         alone=False,
     )
     window_miles: int = _rule(
         3000,
-        "The shop's promise in miles after hand-over; 0 is no limit in distance.",
+        tr("The shop's promise in miles after hand-over; 0 is no limit in distance."),
         bounds=(0, 200_000),
         alone=False,
     )
     window_rule: str = _rule(
         "first",
-        "“first”: the window ends with whichever ends first; “both”: when both have ended.",
+        tr("“first”: the window ends with whichever ends first; “both”: when both have ended."),
         allowed=("first", "both"),
         alone=False,
     )
     sale_ends_window: str = _rule(
         "no",
-        "“yes”: the window of a job ends when the vehicle is sold; “no”: it goes with the vehicle.",
+        tr(
+            "“yes”: the window of a job ends when the vehicle is sold; “no”: it goes with "
+            "the vehicle."
+        ),
         allowed=("no", "yes"),
     )
-    early_days: int = _rule(30, "The early window in days.", bounds=(1, 3650))
-    early_miles: int = _rule(1000, "The early window in miles.", bounds=(1, 200_000))
-    long_days: int = _rule(365, "The long window in days.", bounds=(1, 3650))
-    long_miles: int = _rule(12_000, "The long window in miles.", bounds=(1, 200_000))
+    early_days: int = _rule(30, tr("The early window in days."), bounds=(1, 3650))
+    early_miles: int = _rule(1000, tr("The early window in miles."), bounds=(1, 200_000))
+    long_days: int = _rule(365, tr("The long window in days."), bounds=(1, 3650))
+    long_miles: int = _rule(12_000, tr("The long window in miles."), bounds=(1, 200_000))
     ask_after_days: int = _rule(
         14,
-        "So many days after hand-over the customer is to be asked, where a fault came now and then "
-        "and was not proved; common practice, no source.",
+        tr(
+            "So many days after hand-over the customer is to be asked, where a fault came "
+            "now and then and was not proved; common practice, no source."
+        ),
         bounds=(1, 3650),
     )
     sure_percent: int = _rule(
         95,
-        "How sure a verdict on a measured dimension must be, in percent; less sure is “too close "
-        "to tell”.",
+        tr(
+            "How sure a verdict on a measured dimension must be, in percent; less sure is "
+            "“too close to tell”."
+        ),
         bounds=(95, 99),
     )
     hour_cost_cents: int = _rule(
-        6000, "What an hour of work costs the shop, for the cost of a return.", bounds=(0, 100_000)
+        6000,
+        tr("What an hour of work costs the shop, for the cost of a return."),
+        bounds=(0, 100_000),
     )
     names_in_book: str = _rule(
         "no",
-        "“yes”: the weekly book's sheet People says names (the owner's copy); “no”: it says A, B.",
+        tr(
+            "“yes”: the weekly book's sheet People says names (the owner's copy); “no”: it "
+            "says A, B."
+        ),
         allowed=("no", "yes"),
     )
     second_backup_folder: str = _rule(
         NO_FOLDER,
-        "A folder on another disk, such as a stick, that gets a backup a day too, whenever it is "
-        "plugged in; “none”: the shop's own folder alone has them.",
+        tr(
+            "A folder on another disk, such as a stick, that gets a backup a day too, "
+            "whenever it is plugged in; “none”: the shop's own folder alone has them."
+        ),
     )
     days_without_backup: int = _rule(
-        7, "After so many days without a good backup the window says so.", bounds=(1, 365)
+        7, tr("After so many days without a good backup the window says so."), bounds=(1, 365)
     )
-    currency: str = _rule("$", "The sign before an amount of money.")
-    paper: str = _rule("A4", "The paper of printed sheets.", allowed=("A4", "Letter"))
+    currency: str = _rule("$", tr("The sign before an amount of money."))
+    paper: str = _rule("A4", tr("The paper of printed sheets."), allowed=("A4", "Letter"))
     look: str = _rule(
-        "as the system", "Light or dark window.", allowed=("as the system", "light", "dark")
+        "as the system", tr("Light or dark window."), allowed=("as the system", "light", "dark")
     )
-    text_size: int = _rule(12, "The size of the window's text in points.", bounds=(9, 24))
+    text_size: int = _rule(12, tr("The size of the window's text in points."), bounds=(9, 24))
 
     @property
     def unit_of_distance(self) -> Literal["mi", "km"]:
@@ -162,16 +180,16 @@ def _kept(text: str, wanted: type) -> Any:
     try:
         value = json.loads(text)
     except ValueError as error:
-        raise damaged(text, "a house rule") from error
+        raise damaged(text, tr("a house rule")) from error
     if type(value) is not wanted or (isinstance(value, str) and not _is_unicode(value)):
-        raise damaged(text, "a house rule")
+        raise damaged(text, tr("a house rule"))
     return value
 
 
 def change_rule(record: ShopRecord, name: str, value: Any) -> Done:
     """Change one house rule; a ShopTrouble says what is accepted where the value is not."""
-    words = name.removesuffix("_cents").replace("_", " ")
-    return change_rules(record, f"Change the house rule “{words}”", {name: value})
+    said = tr("Change the house rule “{words}”", words=rule_words(name))
+    return change_rules(record, said, {name: value})
 
 
 def change_rules(
@@ -201,12 +219,18 @@ def change_rules(
 
 def _window_must_end(rules: HouseRules) -> None:
     if not rules.window_days and not rules.window_miles:
-        raise ShopTrouble("A window without any limit never ends.", do="Say days, months or miles.")
+        raise ShopTrouble(
+            tr("A window without any limit never ends."), do=tr("Say days, months or miles.")
+        )
     months = rules.window_months
     if months and not 28 * months <= rules.window_days <= 31 * months:
         raise ShopTrouble(
-            f"{months} months and {rules.window_days} days are two promises.",
-            do="Say the shop's promise as a whole.",
+            tr(
+                "{months} months and {days} days are two promises.",
+                months=months,
+                days=rules.window_days,
+            ),
+            do=tr("Say the shop's promise as a whole."),
         )
 
 
@@ -222,22 +246,27 @@ def check_rule(name: str, value: Any) -> Any:
     """Return the value in the rule's own type; a ShopTrouble says what is accepted."""
     rule = next((r for r in all_rules() if r.name == name), None)
     if rule is None:
-        raise ShopTrouble(f"There is no house rule “{name}”.")
-    words = name.replace("_", " ")
+        raise ShopTrouble(tr("There is no house rule “{name}”.", name=name))
+    words = tr(name.replace("_", " "))
     if rule.allowed and value not in rule.allowed:
-        accepted = " or ".join(str(a) for a in rule.allowed)
-        raise ShopTrouble(f"“{value}” is not accepted for {words}.", do=f"Accepted: {accepted}.")
+        accepted = tr(" or ").join(str(a) for a in rule.allowed)
+        raise ShopTrouble(
+            tr("“{value}” is not accepted for {words}.", value=value, words=words),
+            do=tr("Accepted: {accepted}.", accepted=accepted),
+        )
     if isinstance(rule.default, int):
         return _whole(words, value, rule.bounds)
     text = str(value).strip()
     if not _is_unicode(text):
-        raise ShopTrouble(f"The {words} holds a sign that no text can.", do="Type it again.")
+        raise ShopTrouble(
+            tr("The {words} holds a sign that no text can.", words=words), do=tr("Type it again.")
+        )
     if not text or len(text) > 200:
-        raise ShopTrouble(f"The {words} needs 1 to 200 characters.")
+        raise ShopTrouble(tr("The {words} needs 1 to 200 characters.", words=words))
     if name == "second_backup_folder" and text != NO_FOLDER and not Path(text).is_absolute():
         raise ShopTrouble(
-            f"“{text}” is not accepted for {words}.",
-            do=f"Accepted: the whole path of a folder, or “{NO_FOLDER}”.",
+            tr("“{value}” is not accepted for {words}.", value=text, words=words),
+            do=tr("Accepted: the whole path of a folder, or “{none}”.", none=NO_FOLDER),
         )
     return text
 
@@ -259,7 +288,7 @@ def _whole(words: str, value: Any, bounds: tuple[int, int] | None) -> int:
         number = low - 1
     if not low <= number <= high:
         raise ShopTrouble(
-            f"“{value}” is not accepted for {words}.",
-            do=f"Accepted: a whole number, {low} to {high}.",
+            tr("“{value}” is not accepted for {words}.", value=value, words=words),
+            do=tr("Accepted: a whole number, {low} to {high}.", low=low, high=high),
         )
     return number

@@ -9,6 +9,7 @@ from collections.abc import Collection
 from datetime import date, datetime
 from typing import TypeVar
 
+from desktop_app.language import tr
 from desktop_app.shop_record.trouble import ShopDamaged
 
 # No deed keeps a day outside these; they leave room to count windows on from any of them.
@@ -25,9 +26,9 @@ def kept_day(at: str, place: str = "") -> date:
         text = at[:10]
         day = date.fromisoformat(text)
     except (ValueError, TypeError) as error:
-        raise damaged(at, "a day", place) from error
+        raise damaged(at, tr("a day"), place) from error
     if day.isoformat() != text or not OLDEST_KEPT <= day <= LAST_KEPT:
-        raise damaged(at, "a day", place)
+        raise damaged(at, tr("a day"), place)
     return day
 
 
@@ -37,7 +38,7 @@ def kept_moment(at: str, place: str = "") -> datetime:
         kept_day(at)
         return datetime.fromisoformat(at)
     except (ShopDamaged, ValueError, TypeError) as error:
-        raise damaged(at, "a moment", place) from error
+        raise damaged(at, tr("a moment"), place) from error
 
 
 def kept_word(value: object, allowed: Collection[Word], wanted: str, place: str = "") -> Word:
@@ -64,7 +65,11 @@ def kept_whole(value: int, least: int, most: int, wanted: str, place: str = "") 
 
 def row_place(table: str, row: int, number: str | None = None) -> str:
     """Return where a value stands: the row of its table and the job's number where it has one."""
-    return f"{table} row {row}, job {number}" if number else f"{table} row {row}"
+    return (
+        tr("{table} row {row}, job {number}", table=table, row=row, number=number)
+        if number
+        else tr("{table} row {row}", table=table, row=row)
+    )
 
 
 def damaged(value: object, wanted: str, place: str = "") -> ShopDamaged:
@@ -72,8 +77,13 @@ def damaged(value: object, wanted: str, place: str = "") -> ShopDamaged:
     shown = str(value)[:40]
     where = f" ({place})" if place else ""
     return ShopDamaged(
-        f"The shop's record holds “{shown}” where {wanted} should be{where}: "
-        "it was changed from outside.",
-        kept="The file was left as it is.",
-        do="Put your last good copy of shop.sqlite in its place.",
+        tr(
+            "The shop's record holds “{shown}” where {wanted} should be{where}: it was "
+            "changed from outside.",
+            shown=shown,
+            wanted=wanted,
+            where=where,
+        ),
+        kept=tr("The file was left as it is."),
+        do=tr("Put your last good copy of shop.sqlite in its place."),
     )

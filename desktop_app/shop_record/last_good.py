@@ -6,6 +6,7 @@ from contextlib import suppress
 from datetime import datetime
 from pathlib import Path
 
+from desktop_app.language import tr
 from desktop_app.shop_record.backup_opened import open_backup
 from desktop_app.shop_record.generations import generations_in
 from desktop_app.shop_record.server_folder import is_server_folder
@@ -23,17 +24,19 @@ def way_back(shop: Path, *bases: Path) -> str:
     for moment, folder in sorted(made, reverse=True):
         with suppress(ShopTrouble):
             entries = open_backup(folder).manifest.entries
-            onto = (
-                " From there “benchwitness move-shop” carries it onto a server."
-                if is_server_folder(shop)
-                else ""
+            back = tr(
+                "Your last good backup is of {moment:%Y-%m-%d %H:%M}, with {entries:,} "
+                "entries of the history. “benchwitness restore {folder} NEWFOLDER” "
+                "brings it back into a new folder; leave this one as it is.",
+                moment=moment,
+                entries=entries,
+                folder=folder,
             )
-            return (
-                f"Your last good backup is of {moment:%Y-%m-%d %H:%M}, with {entries:,} entries of "
-                f"the history. “benchwitness restore {folder} NEWFOLDER” brings it back into a new "
-                f"folder; leave this one as it is.{onto}"
-            )
-    return "Bring a backup back with “benchwitness restore FILE NEWFOLDER”, if you have one."
+            if not is_server_folder(shop):
+                return back
+            onto = tr("From there “benchwitness move-shop” carries it onto a server.")
+            return f"{back} {onto}"
+    return tr("Bring a backup back with “benchwitness restore FILE NEWFOLDER”, if you have one.")
 
 
 def _generations(base: Path) -> list[tuple[datetime, Path]]:

@@ -10,6 +10,7 @@ from collections.abc import Iterable, Iterator, Set
 from datetime import datetime, timedelta
 from pathlib import Path
 
+from desktop_app.language import tr
 from desktop_app.shop_record.backup_pieces import told_of_disk
 from desktop_app.shop_record.photo_files import MARK, PhotoFiles, sync_folder
 from desktop_app.shop_record.problem import Problem
@@ -17,9 +18,8 @@ from desktop_app.shop_record.problem import Problem
 TRASH = "trash"
 OLD = timedelta(days=1)  # a younger one may be just being written
 COPIES = "shop-before-*.sqlite"  # of the record, as they were made before backups had a reason
-THE_COPIES = "copies beside the record"
+THE_COPIES = tr("copies beside the record")
 _NAMED = re.compile(r"[0-9a-f]{64}")
-_SET_ASIDE = "“benchwitness check --mend” moves it into the folder {}."
 
 
 def leftovers(photos: PhotoFiles, named: Set[str], now: datetime) -> Iterator[tuple[Path, str]]:
@@ -40,20 +40,34 @@ def leftovers(photos: PhotoFiles, named: Set[str], now: datetime) -> Iterator[tu
         if young or path == photos.folder / MARK or aside in path.parents:
             continue
         if path.suffix == ".tmp":
-            yield path, "was left half written when the program or the computer stopped"
+            yield path, tr("was left half written when the program or the computer stopped")
         elif not _NAMED.fullmatch(path.name) or path != photos.path(path.name):
-            yield path, "is no photo that this program has put there"
+            yield path, tr("is no photo that this program has put there")
         elif path.name not in named:
-            yield path, "belongs to no job, and the history has never named it"
+            yield path, tr("belongs to no job, and the history has never named it")
 
 
 def leftover_problems(photos: PhotoFiles, named: Set[str], now: datetime) -> Iterator[Problem]:
     """Tell of each leftover; nothing is lost by them but room."""
-    whose = "of the shop" if photos.home == photos.folder.parent else "among the photos"
-    do = _SET_ASIDE.format(f"{TRASH} {whose}")
+    do = _into_trash_of_shop()
+    if photos.home != photos.folder.parent:
+        do = tr(
+            "“benchwitness check --mend” moves it into the folder {trash} among the photos.",
+            trash=TRASH,
+        )
     for path, what in leftovers(photos, named, now):
-        said = f"The file {path.relative_to(photos.folder.parent).as_posix()} {what}."
-        yield Problem("the photo folder", said, False, do)
+        said = tr(
+            "The file {file} {what}.",
+            file=path.relative_to(photos.folder.parent).as_posix(),
+            what=what,
+        )
+        yield Problem(tr("the photo folder"), said, False, do)
+
+
+def _into_trash_of_shop() -> str:
+    return tr(
+        "“benchwitness check --mend” moves it into the folder {trash} of the shop.", trash=TRASH
+    )
 
 
 def copies_beside(shop: Path) -> list[Path]:
@@ -65,8 +79,12 @@ def copy_problems(shop: Path) -> Iterator[Problem]:
     """Tell of each of those copies; today a backup is made in their place."""
     for path in copies_beside(shop):
         size = path.stat().st_size / 1e6
-        said = f"{path.name} was set aside before an import or an update ({size:,.1f} MB)."
-        do = f"If nobody needs it any more: {_SET_ASIDE.format(f'{TRASH} of the shop')}"
+        said = tr(
+            "{name} was set aside before an import or an update ({size:,.1f} MB).",
+            name=path.name,
+            size=size,
+        )
+        do = tr("If nobody needs it any more: {what_to_do}", what_to_do=_into_trash_of_shop())
         yield Problem(THE_COPIES, said, False, do)
 
 
@@ -88,7 +106,7 @@ def into_trash(home: Path, paths: Iterable[Path], now: datetime) -> list[tuple[P
     """Move files below a folder into its trash, as `set_aside` does."""
     trash = home / TRASH / now.strftime("%Y-%m-%d-%H%M%S")
     moved = []
-    with told_of_disk(f"The folder {trash}"):
+    with told_of_disk(tr("The folder {folder}", folder=trash)):
         for path in paths:
             to = trash / path.relative_to(home)
             to.parent.mkdir(parents=True, exist_ok=True)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from contextlib import suppress
 from importlib import metadata
 
+from desktop_app.language import tr
 from desktop_app.shop_record.problem_report import libraries
 
 OWN_LICENCE = "Apache License 2.0"
@@ -26,4 +27,4 @@ def _licence(name: str) -> str:
         for line in said.get_all("Classifier") or ():
             if str(line).startswith("License ::"):
                 return str(line).rpartition(" :: ")[2]
-    return "see the library"
+    return tr("see the library")

@@ -9,6 +9,8 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Iterator
 
+from desktop_app.language import tr
+
 _HEAD = re.compile(r"(\d{4}-\d\d-\d\d \d\d:\d\d:\d\d),\d{3} ([A-Z]+) (.*)")
 _FRAME = re.compile(r'  (?:  )*File "([^"]*)", line (\d+),? in ([\w<>.]+)')
 _MARKS = re.compile(r"    [ ~^]+")
@@ -43,16 +45,16 @@ def told_lines(lines: Iterable[str]) -> Iterator[str]:
         elif before == "code" and _MARKS.fullmatch(line):
             told = line
         elif kind_comes and (kind := _KIND.fullmatch(line)):
-            told, kind_comes = f"{kind[1]} (what it says is left out)", False
+            told, kind_comes = tr("{kind} (what it says is left out)", kind=kind[1]), False
         elif line.strip():
             left_out += 1
         if told is not None:
             if left_out:
-                yield f"({left_out} lines are left out)"
+                yield tr("({lines} lines are left out)", lines=left_out)
                 left_out = 0
             yield told
     if left_out:
-        yield f"({left_out} lines are left out)"
+        yield tr("({lines} lines are left out)", lines=left_out)
 
 
 def _worded(message: str) -> str:

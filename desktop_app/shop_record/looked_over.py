@@ -7,6 +7,7 @@ from collections.abc import Callable, Generator, Iterator
 from contextlib import ExitStack, contextmanager
 from pathlib import Path
 
+from desktop_app.language import tr
 from desktop_app.shop_record import dialect
 from desktop_app.shop_record.backup_pieces import told_of_disk
 from desktop_app.shop_record.dialect_snapshot import snapshot_steps
@@ -33,7 +34,7 @@ def looked_over(record: ShopRecord) -> Iterator[Take]:
         def take() -> Generator[Step, None, ShopRecord]:
             copy = Path(folder) / FILE_NAME
             try:
-                with told_of_disk("A copy of the record, to look at in peace,"):
+                with told_of_disk(tr("A copy of the record, to look at in peace,")):
                     yield from snapshot_steps(record.folder / FILE_NAME, copy)
                 engine = dialect.open_engine(copy)
             except ShopTrouble:

@@ -9,6 +9,7 @@ from pathlib import Path
 
 from sqlalchemy import Connection
 
+from desktop_app.language import tr
 from desktop_app.shop_record import dialect, moved
 from desktop_app.shop_record.backup_pieces import KINDS, unfinished
 from desktop_app.shop_record.photo_files import PhotoFiles
@@ -67,7 +68,9 @@ def move_to_server(
 def move_into_folder(record: ShopRecord, to: Path) -> Moved:
     """Carry a shop into a new folder; it is there as a whole when this returns, or not at all."""
     if to.exists() and (not to.is_dir() or any(to.iterdir())):
-        raise ShopTrouble(f"{to} is not empty.", do="Name a new or an empty folder.")
+        raise ShopTrouble(
+            tr("{folder} is not empty.", folder=to), do=tr("Name a new or an empty folder.")
+        )
     to.parent.mkdir(parents=True, exist_ok=True)
     with unfinished(to, "moving") as folder, record.reading() as source:
         dialect.let_it_lie(source)

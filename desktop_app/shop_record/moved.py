@@ -9,6 +9,7 @@ from pathlib import Path
 
 from sqlalchemy import Connection, MetaData, Table, func, inspect, select
 
+from desktop_app.language import tr
 from desktop_app.shop_record import dialect, dialect_search, upgrade
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -37,15 +38,15 @@ def carry_over(source: Connection, target: Connection) -> Generator[Step, None, 
     tables = tables_of(source)
     of = len(tables) + 1
     for number, table in enumerate(tables):
-        yield Step(number, of, f"Copying {table.name}")
+        yield Step(number, of, tr("Copying {name}", name=table.name))
         names = [column.name for column in table.columns]
         for rows in dialect.all_rows(source, table.name, names, AT_A_TIME):
             dialect.insert_rows(target, table.name, names, rows)
-            yield Step(number, of, f"Copying {table.name}")
+            yield Step(number, of, tr("Copying {name}", name=table.name))
     given = dialect.ids_given(source)
     for name, highest in given.items():
         dialect.give_ids_from(target, name, highest)
-    yield Step(of - 1, of, "Copying the words of the jobs")
+    yield Step(of - 1, of, tr("Copying the words of the jobs"))
     jobs = sorted(dialect_search.jobs_indexed(source))
     for start in range(0, len(jobs), AT_A_TIME):
         some = jobs[start : start + AT_A_TIME]
@@ -63,20 +64,23 @@ def compare(source: Connection, target: Connection, given: Mapping[str, int]) ->
     """Do what `refuse_difference` does, a step for each table; `given` are the numbers copied."""
     tables = tables_of(source)
     for number, table in enumerate(tables):
-        yield Step(number, len(tables), f"Comparing {table.name}")
+        yield Step(number, len(tables), tr("Comparing {name}", name=table.name))
         names = [column.name for column in table.columns]
         if _digest(source, table.name, names) != _digest(target, table.name, names):
             raise ShopTrouble(
-                f"The copy is not the same as the record: the table {table.name} differs.",
-                kept="The shop that was to be copied is as it was.",
-                do="Try again; look at the disk of the copy.",
+                tr(
+                    "The copy is not the same as the record: the table {name} differs.",
+                    name=table.name,
+                ),
+                kept=tr("The shop that was to be copied is as it was."),
+                do=tr("Try again; look at the disk of the copy."),
             )
     copied = dialect.ids_given(target)
     if {name: n for name, n in given.items() if n} != {name: n for name, n in copied.items() if n}:
         raise ShopTrouble(
-            "The copy would give numbers out that the record has given out before.",
-            kept="The shop that was to be copied is as it was.",
-            do="Try again.",
+            tr("The copy would give numbers out that the record has given out before."),
+            kept=tr("The shop that was to be copied is as it was."),
+            do=tr("Try again."),
         )
 
 

@@ -8,6 +8,7 @@ from collections.abc import Iterator
 from contextlib import suppress
 from pathlib import Path
 
+from desktop_app.language import tr
 from desktop_app.shop_record.trouble import ShopTrouble
 
 MARK = "whose-photos.txt"  # in a folder that several computers reach
@@ -35,7 +36,7 @@ class PhotoFiles:
 
     def called(self, sha256: str) -> str:
         """Return what an original is called where something is wrong with it."""
-        return f"The photo file {self.folder.name}/{sha256[:2]}/{sha256}"
+        return tr("The photo file {path}", path=f"{self.folder.name}/{sha256[:2]}/{sha256}")
 
     def keep(self, content: bytes) -> str:
         """Put the bytes safely on disk and return their SHA-256 as hex.
@@ -61,9 +62,9 @@ class PhotoFiles:
         except OSError as error:
             beside.unlink(missing_ok=True)
             raise ShopTrouble(
-                f"The photo was not saved: {error.strerror or error}.",
-                kept="The job is as it was.",
-                do="Make room or ask for the right to write, then add the photo again.",
+                tr("The photo was not saved: {error}.", error=error.strerror or error),
+                kept=tr("The job is as it was."),
+                do=tr("Make room or ask for the right to write, then add the photo again."),
             ) from error
         return name
 
@@ -73,8 +74,8 @@ class PhotoFiles:
             return self.path(sha256).read_bytes()
         except OSError as error:
             raise ShopTrouble(
-                f"The photo {sha256[:12]} is not in the shop's folder any more.",
-                do="Bring the file back from your last copy of the folder.",
+                tr("The photo {sha256} is not in the shop's folder any more.", sha256=sha256[:12]),
+                do=tr("Bring the file back from your last copy of the folder."),
             ) from error
 
     def is_whole(self, sha256: str) -> bool | None:

@@ -18,6 +18,7 @@ from pathlib import Path
 from sqlalchemy import Connection
 from sqlalchemy.exc import DBAPIError
 
+from desktop_app.language import tr
 from desktop_app.shop_record.backup_pieces import told_of_disk
 from desktop_app.shop_record.photo_files import MARK, PhotoFiles, let_go, sync_folder
 from desktop_app.shop_record.server_address import ServerAddress
@@ -41,7 +42,7 @@ def marked(photos: Path | None, address: ServerAddress) -> Iterator[str]:
     if photos is None:
         yield ""
         return
-    with told_of_disk(f"The folder {photos}"):
+    with told_of_disk(tr("The folder {folder}", folder=photos)):
         _refuse_used(photos)
         found, whose = _read(photos)
         if found and whose != _whose(address):
@@ -76,24 +77,32 @@ def mark_in(photos: Path) -> str:
 def of_another(photos: Path) -> PhotosUnknown:
     """Return what to say of a folder that another shop's mark lies in."""
     return PhotosUnknown(
-        f"The folder {photos} holds the photos of another shop.",
-        do="Name the shop's own; for a new shop an empty one that all its computers reach. "
-        f"The file {MARK} there says which shop it belongs to.",
+        tr("The folder {folder} holds the photos of another shop.", folder=photos),
+        do=tr(
+            "Name the shop's own; for a new shop an empty one that all its computers "
+            "reach. The file {file} there says which shop it belongs to.",
+            file=MARK,
+        ),
     )
 
 
 def _refuse_used(photos: Path) -> None:
     if not photos.is_dir():
         raise PhotosUnknown(
-            f"There is no folder {photos} for the photos, seen from this computer.",
-            do="Name one that all computers of the shop reach, or keep photos in the database.",
+            tr(
+                "There is no folder {folder} for the photos, seen from this computer.",
+                folder=photos,
+            ),
+            do=tr("Name one that all computers of the shop reach, or keep photos in the database."),
         )
     if any(one.name != MARK for one in photos.iterdir()):
         raise PhotosUnknown(
-            f"The folder {photos} is not empty.",
-            kept="Nothing was written there.",
-            do="Name an empty folder that all computers of the shop reach, also where the photos "
-            "that lie there are the same.",
+            tr("The folder {folder} is not empty.", folder=photos),
+            kept=tr("Nothing was written there."),
+            do=tr(
+                "Name an empty folder that all computers of the shop reach, also where the "
+                "photos that lie there are the same."
+            ),
         )
 
 

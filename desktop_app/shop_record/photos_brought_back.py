@@ -8,13 +8,14 @@ from __future__ import annotations
 from collections.abc import Generator, Sequence
 from pathlib import Path
 
+from desktop_app.language import tr
 from desktop_app.shop_record.backups_found import backup_folders
 from desktop_app.shop_record.leftovers import into_trash
 from desktop_app.shop_record.photo_files import PhotoFiles
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.step import Step
 
-_WORDS = "Looking for photos in the backups"
+_WORDS = tr("Looking for photos in the backups")
 
 
 def bring_back(record: ShopRecord, photos: Sequence[str]) -> Generator[Step, None, list[str]]:
@@ -39,8 +40,11 @@ def bring_back(record: ShopRecord, photos: Sequence[str]) -> Generator[Step, Non
         record.photos.keep(content)
         said.append(_what_came_of_it(record, sha256, place))
     if nowhere:
-        some = "1 photo was" if nowhere == 1 else f"{nowhere:,} photos were"
-        said.append(f"{some} found whole nowhere.")
+        said.append(
+            tr("1 photo was found whole nowhere.")
+            if nowhere == 1
+            else tr("{photos:,} photos were found whole nowhere.", photos=nowhere)
+        )
     return said
 
 
@@ -48,10 +52,13 @@ def _what_came_of_it(record: ShopRecord, sha256: str, place: Path) -> str:
     """Say whether a photo is whole now: who works on a server may add to the photos there only."""
     called = record.photos.called(sha256)
     if record.photos.is_whole(sha256):
-        return f"{called} was brought back from {place}."
-    return (
-        f"{called} is still damaged; it lies whole in {place}. First the server's owner must take "
-        f"its row out: DELETE FROM photo_content WHERE sha256 = '{sha256}'; then mend once more."
+        return tr("{photo} was brought back from {place}.", photo=called, place=place)
+    return tr(
+        "{photo} is still damaged; it lies whole in {place}. First the server's owner must take "
+        "its row out: DELETE FROM photo_content WHERE sha256 = '{sha256}'; then mend once more.",
+        photo=called,
+        place=place,
+        sha256=sha256,
     )
 
 

@@ -9,13 +9,14 @@ from __future__ import annotations
 from collections.abc import Iterator
 from pathlib import Path
 
+from desktop_app.language import tr
 from desktop_app.shop_record.photo_files import PhotoFiles
 from desktop_app.shop_record.server_folder import is_server_folder, read_place
 from desktop_app.shop_record.server_trouble import ServerLost
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
 
-_WORDS = "Fetching the photos from the server"
+_WORDS = tr("Fetching the photos from the server")
 
 
 def fetch_photos(photos: PhotoFiles, names: list[str], folder: Path) -> Iterator[Step]:

@@ -6,13 +6,16 @@ from collections.abc import Generator, Iterable
 from concurrent.futures import Future, ThreadPoolExecutor
 from types import TracebackType
 
+from desktop_app.language import tr
 from desktop_app.shop_record.photo_files import PhotoFiles
 from desktop_app.shop_record.problem import Problem
 from desktop_app.shop_record.step import Step
 
 SIDE_BY_SIDE = 2  # photos that are read at once
 SAID_EACH = 100  # photos
-_BRING_BACK = "“benchwitness check --mend” brings it back where a backup or a copy has it whole."
+_BRING_BACK = tr(
+    "“benchwitness check --mend” brings it back where a backup or a copy has it whole."
+)
 
 
 class PhotosHeld:
@@ -55,15 +58,17 @@ class PhotosHeld:
         found: list[Problem] = []
         for number, (sha256, places) in enumerate(named.items()):
             if number % SAID_EACH == 0:
-                yield Step(number, len(named), "Holding the photos against their hashes")
+                yield Step(number, len(named), tr("Holding the photos against their hashes"))
             good = self._whole[sha256].result()
             if good is None and (away := self._files.away()) is not None:
-                return [Problem("the shared folder", away.what, False, away.do)], 0
+                return [Problem(tr("the shared folder"), away.what, False, away.do)], 0
             if good is not True:
                 found += [self._problem(sha256, where, good) for where in places]
         return found, len(named)
 
     def _problem(self, sha256: str, where: str, whole: bool | None) -> Problem:
-        what = "is missing" if whole is None else "was changed after it was taken in"
-        said = f"{self._files.called(sha256)} {what}."
-        return Problem(where, said, True, _BRING_BACK, photo=sha256)
+        photo = self._files.called(sha256)
+        what = tr("{photo} was changed after it was taken in.", photo=photo)
+        if whole is None:
+            what = tr("{photo} is missing.", photo=photo)
+        return Problem(where, what, True, _BRING_BACK, photo=sha256)

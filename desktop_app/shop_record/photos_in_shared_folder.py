@@ -10,6 +10,7 @@ from pathlib import Path
 
 from sqlalchemy import Connection
 
+from desktop_app.language import tr
 from desktop_app.shop_record.photo_files import MARK, PhotoFiles
 from desktop_app.shop_record.photo_folder_mark import mark_in, mark_of, of_another
 from desktop_app.shop_record.server_trouble import PhotosUnknown
@@ -38,17 +39,24 @@ class PhotosInSharedFolder(PhotoFiles):
             return of_another(self.folder)
         if found or (self._mark is None and self.folder.is_dir()):
             return None
-        known = f" It is the one whose file {MARK} begins with {self._mark}." if self._mark else ""
+        do = tr(
+            "Is the shared folder connected? If it moved, say where it is now by opening the shop "
+            "on its server once more."
+        )
+        if self._mark:
+            known = tr(
+                "It is the one whose file {file} begins with {mark}.", file=MARK, mark=self._mark
+            )
+            do = f"{do} {known}"
         return PhotosUnknown(
-            f"The shared folder of the photos, {self.folder}, can't be reached.",
-            do="Is the shared folder connected? If it moved, say where it is now by opening the "
-            f"shop on its server once more.{known}",
+            tr("The shared folder of the photos, {folder}, can't be reached.", folder=self.folder),
+            do=do,
         )
 
     def keep(self, content: bytes) -> str:
         """Put the bytes safely into the folder, where it is there, and return their SHA-256."""
         if (away := self.away()) is not None:
-            kept = "The photo was not saved; the job and what you typed are as they were."
+            kept = tr("The photo was not saved; the job and what you typed are as they were.")
             raise PhotosUnknown(away.what, kept, away.do)
         return super().keep(content)
 

@@ -11,6 +11,7 @@ from typing import Any
 from sqlalchemy import Engine
 from sqlalchemy.exc import DBAPIError
 
+from desktop_app.language import tr
 from desktop_app.shop_record import dialect_postgres
 from desktop_app.shop_record.photo_files import PhotoFiles
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -40,7 +41,7 @@ class PhotosOnServer(PhotoFiles):
 
     def called(self, sha256: str) -> str:
         """Return what an original is called where something is wrong with it."""
-        return f"The photo {sha256} in the server's database"
+        return tr("The photo {sha256} in the server's database", sha256=sha256)
 
     def keep(self, content: bytes) -> str:
         """Put the bytes on the server, committed when this returns, and return their SHA-256."""
@@ -59,8 +60,8 @@ class PhotosOnServer(PhotoFiles):
         fetched = self._fetch(sha256)
         if fetched is None:
             raise ShopTrouble(
-                f"The photo {sha256[:12]} is not on the shop's server any more.",
-                do="Bring it back from a backup.",
+                tr("The photo {sha256} is not on the shop's server any more.", sha256=sha256[:12]),
+                do=tr("Bring it back from a backup."),
             )
         self._copy(fetched)
         return fetched
@@ -105,4 +106,7 @@ class PhotosOnServer(PhotoFiles):
 
 
 def _refused(error: DBAPIError) -> ShopTrouble:
-    return ShopTrouble(f"The server did not take or give the photo: {error.orig}.", do="Try again.")
+    return ShopTrouble(
+        tr("The server did not take or give the photo: {error}.", error=error.orig),
+        do=tr("Try again."),
+    )

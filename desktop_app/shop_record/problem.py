@@ -5,8 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Any
 
-GO_BACK = "Go back to your last good copy."
-MEND = "“benchwitness check --mend” makes it anew."
+from desktop_app.language import tr
+
+GO_BACK = tr("Go back to your last good copy.")
+MEND = tr("“benchwitness check --mend” makes it anew.")
 
 
 @dataclass(frozen=True, slots=True)

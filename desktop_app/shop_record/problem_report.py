@@ -14,6 +14,7 @@ from importlib import metadata
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from desktop_app.language import tr
 from desktop_app.shop_record.log_told import told_lines
 from desktop_app.shop_record.own_start import is_built
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -26,8 +27,8 @@ _OLDER_LOGS = (f"{LOG}.2", f"{LOG}.1", LOG)  # as they are rotated, the oldest f
 _MOST_LINES = 3_000
 _FOR_WHO_WORKS_ON_IT = ("build", "test")
 _NAME = re.compile(r"[\w.-]+")
-_NO_LOG = "There is no log: nothing was noted yet."
-_NO_RULES = "The shop's settings could not be read."
+_NO_LOG = tr("There is no log: nothing was noted yet.")
+_NO_RULES = tr("The shop's settings could not be read.")
 
 
 def make_report(folder: Path | None, rules: HouseRules | None) -> dict[str, str]:
@@ -56,7 +57,8 @@ def write_report(pieces: dict[str, str], to: Path) -> None:
         with suppress(OSError):
             beside.unlink()
         raise ShopTrouble(
-            f"{to} cannot be written: {error.strerror}.", do="Choose another place or name."
+            tr("{path} cannot be written: {error}.", path=to, error=error.strerror),
+            do=tr("Choose another place or name."),
         ) from error
 
 
@@ -71,9 +73,9 @@ def version() -> str:
 def _program() -> str:
     lines = [
         f"Benchwitness {version()}".rstrip(),
-        "built to run without Python" if is_built() else "run by Python",
+        tr("built to run without Python") if is_built() else tr("run by Python"),
         f"Python {platform.python_version()}, {platform.platform()}",
-        f"{os.cpu_count()} processors",
+        tr("{processors} processors", processors=os.cpu_count()),
         *(f"{name} {number}" for name, number in libraries()),
     ]
     return "\n".join(lines)

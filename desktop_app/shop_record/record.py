@@ -11,6 +11,7 @@ from pathlib import Path
 from sqlalchemy import Connection, Engine
 from sqlalchemy.exc import DBAPIError, IntegrityError
 
+from desktop_app.language import tr
 from desktop_app.shop_record import dialect, history, upgrade
 from desktop_app.shop_record.bulk import BulkRows
 from desktop_app.shop_record.by_database import PATIENCE, SERVER
@@ -128,11 +129,11 @@ class ShopRecord:
 
         `tell` hears how far it is and may raise, which leaves all as it was.
         """
-        return self._reverse(0, "undo", tell)
+        return self._reverse(0, tell)
 
     def redo(self, tell: Tell = nobody_waits) -> Done:
         """Bring back the last deed that was undone."""
-        return self._reverse(1, "redo", tell)
+        return self._reverse(1, tell)
 
     def take_back(self, seq: int) -> Done:
         """Take back the one deed of an entry, however old; refused as undo is."""
@@ -140,7 +141,7 @@ class ShopRecord:
         with self._writing("") as deed:
             entry = history.entry_of(deed.connection, seq)
             if entry is None:
-                raise ShopTrouble(f"There is no entry {seq} in the history.")
+                raise ShopTrouble(tr("There is no entry {seq} in the history.", seq=seq))
             return self._reverse_entry(deed, entry)
 
     def close(self) -> None:
@@ -148,16 +149,18 @@ class ShopRecord:
         self._closed = True
         self._engine.dispose()
 
-    def _reverse(self, which: int, word: str, tell: Tell) -> Done:
+    def _reverse(self, which: int, tell: Tell) -> Done:
         self.know_tables()
-        with LongWriting(self.folder) as long, self._writing(word, tell) as deed:
+        with LongWriting(self.folder) as long, self._writing("", tell) as deed:
             stack = history.stacks(deed.connection, self.undoes_of)[which]
             if not stack:
-                raise ShopTrouble(f"There is nothing to {word}.")
+                nothing = (tr("There is nothing to undo."), tr("There is nothing to redo."))
+                raise ShopTrouble(nothing[which])
             entry = stack[-1]
             if not is_long(deed.connection, entry):
                 return self._reverse_entry(deed, entry)
-            long.say(f"{word.capitalize()}: {entry.words}")
+            undone = tr("Undo: {words}", words=entry.words)
+            long.say(tr("Redo: {words}", words=entry.words) if which else undone)
             with room_to_write(deed.connection):
                 return self._reverse_entry(deed, entry)
 
@@ -168,9 +171,12 @@ class ShopRecord:
             dialect.hear_refusals(deed.connection)
         except IntegrityError as error:
             raise ShopTrouble(
-                f"“{entry.words}” can't be undone: something else hangs on it by now.",
-                kept="Nothing was changed.",
-                do="Undo the later changes first.",
+                tr(
+                    "“{words}” can't be undone: something else hangs on it by now.",
+                    words=entry.words,
+                ),
+                kept=tr("Nothing was changed."),
+                do=tr("Undo the later changes first."),
             ) from error
         return _done(deed, self._finish(deed, entry.seq))
 
@@ -253,12 +259,18 @@ def create_shop(folder: Path, clock: Clock) -> ShopRecord:
         folder.mkdir(parents=True, exist_ok=True)
         if any(folder.iterdir()):
             raise ShopTrouble(
-                f"The folder {folder} is not empty.", do="Choose an empty or a new folder."
+                tr("The folder {folder} is not empty.", folder=folder),
+                do=tr("Choose an empty or a new folder."),
             )
         _make_record(folder)
     except OSError as error:
         raise ShopTrouble(
-            f"The folder {folder} cannot be used: {error.strerror}.", do="Choose another folder."
+            tr(
+                "The folder {folder} cannot be used: {error}.",
+                folder=folder,
+                error=error.strerror,
+            ),
+            do=tr("Choose another folder."),
         ) from error
     return open_shop(folder, clock)
 
@@ -281,23 +293,30 @@ def open_shop(folder: Path, clock: Clock) -> ShopRecord:
     path = folder / FILE_NAME
     try:
         if folder.is_file():
-            raise ShopTrouble(f"{folder} is a file.", do="Name the folder that the shop lies in.")
+            raise ShopTrouble(
+                tr("{folder} is a file.", folder=folder),
+                do=tr("Name the folder that the shop lies in."),
+            )
         if not path.is_file():
             if (folder / "backups").is_dir():
-                raise ShopDamaged(f"{path} is gone.", do=_way_back(folder))
+                raise ShopDamaged(tr("{path} is gone.", path=path), do=_way_back(folder))
             raise ShopTrouble(
-                f"There is no shop in {folder}.",
-                do=f"Make one with “benchwitness new-shop {folder}”, or choose another folder.",
+                tr("There is no shop in {folder}.", folder=folder),
+                do=tr(
+                    "Make one with “benchwitness new-shop {folder}”, or choose another folder.",
+                    folder=folder,
+                ),
             )
         if not dialect.carries_our_mark(path):
             raise ShopDamaged(
-                f"{path} is not a shop's record, or its beginning is damaged.",
-                kept="The file was left as it is.",
+                tr("{path} is not a shop's record, or its beginning is damaged.", path=path),
+                kept=tr("The file was left as it is."),
                 do=_way_back(folder),
             )
     except OSError as error:
         raise ShopTrouble(
-            f"{path} cannot be read: {error.strerror}.", do="Ask for the right to read it."
+            tr("{what} cannot be read: {error}.", what=path, error=error.strerror),
+            do=tr("Ask for the right to read it."),
         ) from error
     engine = dialect.open_engine(path)
     try:

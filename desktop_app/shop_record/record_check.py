@@ -10,6 +10,7 @@ from typing import Any
 
 from sqlalchemy import Connection
 
+from desktop_app.language import tr
 from desktop_app.shop_record import dialect, history
 from desktop_app.shop_record.by_database import on_server
 from desktop_app.shop_record.problem import GO_BACK, Problem
@@ -19,11 +20,12 @@ from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.upgrade import DESCRIBED
 
 MOST_NAMED = 200  # rows of one table that are named one by one
-THE_DATABASE, THE_HISTORY = "the database", "the history"
-_COMPARE = "Compare with a copy or a printed sheet of that day."
-_WHICH_HOLDS = (
-    "Somebody or something wrote into the file without this program. Compare with a backup or a "
-    "printed sheet, and enter what is right as a new change; the history stays as it is."
+THE_DATABASE, THE_HISTORY = tr("the database"), tr("the history")
+_COMPARE = tr("Compare with a copy or a printed sheet of that day.")
+_WHICH_HOLDS = tr(
+    "Somebody or something wrote into the file without this program. Compare with a "
+    "backup or a printed sheet, and enter what is right as a new change; the history "
+    "stays as it is."
 )
 
 
@@ -52,16 +54,17 @@ class RecordLooked:
             self.problems.extend(look())
         except (*dialect.ERRORS, UnicodeDecodeError) as error:
             said = str(getattr(error, "orig", error))
-            self.problems.append(
-                Problem(THE_DATABASE, f"{what} can't be read to the end ({said}).", True, GO_BACK)
-            )
+            unread = tr("It can't be read to the end ({said}).", said=said)
+            if what:
+                unread = tr("{what} can't be read to the end ({said}).", what=what, said=said)
+            self.problems.append(Problem(THE_DATABASE, unread, True, GO_BACK))
             self.readable = False
 
 
 def look_at_database(connection: Connection) -> RecordLooked:
     """Check what the database can say of itself."""
     found = RecordLooked()
-    found.try_to("It", lambda: _database(connection))
+    found.try_to("", lambda: _database(connection))
     return found
 
 
@@ -69,21 +72,24 @@ def look_at_entries_and_rows(connection: Connection) -> Generator[Step, None, Re
     """Check the history, and the rows against it; the tables must be known."""
     found, expected = RecordLooked(), RowsExpected()
     of = len(expected.tables) + 2
-    yield Step(0, of, "Reading the history")
+    yield Step(0, of, tr("Reading the history"))
     try:
         heard = list(_history(connection, expected, found))
     except (*dialect.ERRORS, UnicodeDecodeError):
         # It may be text that is none any more: which entries those are, is read the slow way.
         expected = RowsExpected()
         with dialect.any_text(connection):
-            found.try_to("The history", lambda: _history(connection, expected, found))
+            found.try_to(tr("The history"), lambda: _history(connection, expected, found))
     else:
         found.problems += heard
     tables = list(expected.tables.values())
     for number, table in enumerate(tables):
-        yield Step(1 + number, of, "Holding the rows against the history")
-        found.try_to(f"The table {table.table.name}", lambda table=table: _rows(connection, table))  # type: ignore[misc]
-    found.try_to("It", lambda: _ids(connection, tables, found.entries))
+        yield Step(1 + number, of, tr("Holding the rows against the history"))
+        found.try_to(
+            tr("The table {name}", name=table.table.name),
+            lambda table=table: _rows(connection, table),  # type: ignore[misc]
+        )
+    found.try_to("", lambda: _ids(connection, tables, found.entries))
     found.photos = expected.photos
     return found
 
@@ -101,7 +107,7 @@ def _database(connection: Connection) -> Iterator[Problem]:
         return  # each release of a server describes the same tables in its own words
     with dialect.any_text(connection):
         if described(connection) not in DESCRIBED:
-            what = "Its tables are described otherwise than this program made them."
+            what = tr("Its tables are described otherwise than this program made them.")
             yield Problem(THE_DATABASE, what, False, GO_BACK)
 
 
@@ -123,7 +129,7 @@ def _rows(connection: Connection, table: TableExpected) -> Iterator[Problem]:
         else:
             more += 1
     if more:
-        what = f"{more:,} more rows are not as the history says."
+        what = tr("{more:,} more rows are not as the history says.", more=more)
         yield Problem(table.table.name, what, True, _WHICH_HOLDS)
 
 
@@ -133,9 +139,13 @@ def _ids(
     """Look at the numbers given out: a history that was cut at its end has given out more."""
     given: dict[str, Any] = dialect.ids_given(connection)
     if given.get("history", 0) != entries:
-        what = f"it ends with entry {entries}, but {given.get('history', 0)} were written"
+        what = tr(
+            "it ends with entry {entries}, but {given} were written",
+            entries=entries,
+            given=given.get("history", 0),
+        )
         yield Problem(THE_HISTORY, what, True, _COMPARE)
     for table in tables:
         if given.get(table.table.name, 0) < table.highest:
-            what = f"It would give numbers of {table.table.name} out a second time."
+            what = tr("It would give numbers of {name} out a second time.", name=table.table.name)
             yield Problem(THE_DATABASE, what, False, GO_BACK)

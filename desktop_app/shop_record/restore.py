@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
 
+from desktop_app.language import tr
 from desktop_app.shop_record import upgrade
 from desktop_app.shop_record.backup_manifest import RECORD, Manifest, Member, refused
 from desktop_app.shop_record.backup_opened import OpenBackup, open_backup, pieces
@@ -20,7 +21,7 @@ from desktop_app.shop_record.restored_from import say_restored
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 
-_BRINGING = "Bringing the shop back"
+_BRINGING = tr("Bringing the shop back")
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,7 +39,7 @@ def restore_backup(place: Path, folder: Path, now: datetime) -> Generator[Step, 
     record of an older form stays so until it is opened. Raises ShopTrouble where anything is not
     as it was written; then, as when it is stopped, nothing of it stays.
     """
-    with told_of_disk(f"The folder {folder}"), _beside(folder) as beside:
+    with told_of_disk(tr("The folder {folder}", folder=folder)), _beside(folder) as beside:
         backup = open_backup(place)
         manifest = backup.manifest
         _refuse_newer(manifest)
@@ -86,7 +87,7 @@ def _hold_record(manifest: Manifest, record: Path) -> None:
     try:
         facts = read_facts(record, wholly=True)
     except ShopDamaged as damage:
-        raise refused(f"its record can't be used, {damage.what}") from damage
+        raise refused(tr("its record can't be used, {what}", what=damage.what)) from damage
     if wrong := agrees(manifest, facts):
         raise refused(wrong)
 
@@ -94,10 +95,14 @@ def _hold_record(manifest: Manifest, record: Path) -> None:
 def _refuse_newer(manifest: Manifest) -> None:
     if manifest.record_form not in upgrade.STEPS:
         raise ShopTrouble(
-            f"The backup holds a record of form {manifest.record_form[:20]}, this program knows "
-            f"{upgrade.NEWEST}: a newer program wrote it.",
-            kept="Nothing was changed.",
-            do="Install the newer program on this computer.",
+            tr(
+                "The backup holds a record of form {form}, this program knows "
+                "{newest}: a newer program wrote it.",
+                form=manifest.record_form[:20],
+                newest=upgrade.NEWEST,
+            ),
+            kept=tr("Nothing was changed."),
+            do=tr("Install the newer program on this computer."),
         )
 
 
@@ -105,10 +110,14 @@ def _refuse_without_room(manifest: Manifest, folder: Path) -> None:
     free = shutil.disk_usage(folder.parent).free
     if manifest.size() > free:
         raise ShopTrouble(
-            f"The backup needs {manifest.size() / 1e6:,.0f} MB, and {folder.parent} has "
-            f"{free / 1e6:,.0f} MB left.",
-            kept="Nothing was changed.",
-            do="Make room or name another place.",
+            tr(
+                "The backup needs {size:,.0f} MB, and {folder} has {free:,.0f} MB left.",
+                size=manifest.size() / 1e6,
+                folder=folder.parent,
+                free=free / 1e6,
+            ),
+            kept=tr("Nothing was changed."),
+            do=tr("Make room or name another place."),
         )
 
 
@@ -124,7 +133,7 @@ def _beside(folder: Path) -> Iterator[Path]:
 def _refuse_what_is_there(folder: Path) -> None:
     if os.path.lexists(folder) and (not folder.is_dir() or any(folder.iterdir())):
         raise ShopTrouble(
-            f"{folder} is there already and not empty.",
-            kept="It was left as it is.",
-            do="Name a new or an empty folder.",
+            tr("{folder} is there already and not empty.", folder=folder),
+            kept=tr("It was left as it is."),
+            do=tr("Name a new or an empty folder."),
         )

@@ -14,6 +14,7 @@ from dataclasses import asdict, dataclass
 from datetime import datetime, timedelta
 from pathlib import Path
 
+from desktop_app.language import tr
 from desktop_app.shop_record.backup_pieces import sweep, told_of_disk
 from desktop_app.shop_record.backup_turn import my_turn
 from desktop_app.shop_record.backups_made import OWN_FOLDER, asked_of, in_their_turn, places
@@ -44,18 +45,28 @@ class Drill:
     def words(self) -> str:
         """Return what is told beside the backups."""
         if not self.whole_at:
-            return "No backup was brought back on trial yet; that is done once a month by itself."
-        return f"On {self.whole_at[:10]} a backup was last brought back on trial: it was whole."
+            return tr(
+                "No backup was brought back on trial yet; that is done once a month by itself."
+            )
+        return tr(
+            "On {day} a backup was last brought back on trial: it was whole.",
+            day=self.whole_at[:10],
+        )
 
     def trouble(self) -> ShopTrouble | None:
         """Return what to say where the last trial failed."""
         if not self.wrong:
             return None
         return ShopTrouble(
-            f"The newest backup was brought back on trial on {self.tried_at[:10]}, and that "
-            f"failed: {self.wrong}",
-            do="Use “Back up now” under Records In and Out with another disk, and “Check "
-            "everything” there.",
+            tr(
+                "The newest backup was brought back on trial on {day}, and that failed: {wrong}",
+                day=self.tried_at[:10],
+                wrong=self.wrong,
+            ),
+            do=tr(
+                "Use “Back up now” under Records In and Out with another disk, and “Check "
+                "everything” there."
+            ),
         )
 
 
@@ -87,7 +98,7 @@ def monthly_drill(record: ShopRecord) -> Generator[Step, None, Drill | None]:
     if not until_now or not _is_due(last_drill(record.folder), now):
         return None
     with (
-        told_of_disk(f"The trial in {base}"),
+        told_of_disk(tr("The trial in {base}", base=base)),
         (yield from my_turn(base, waits=False)),
         _on_trial(record.folder / OWN_FOLDER) as trial,
     ):
@@ -128,7 +139,12 @@ def _brought_back(
     if not looked.problems:
         return ""
     first = looked.problems[0]
-    return f"{len(looked.problems):,} problems in its record, first {first.where}: {first.what}"
+    return tr(
+        "{problems:,} problems in its record, first {where}: {what}",
+        problems=len(looked.problems),
+        where=first.where,
+        what=first.what,
+    )
 
 
 @contextmanager

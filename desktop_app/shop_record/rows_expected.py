@@ -9,6 +9,7 @@ from typing import Any, NamedTuple
 
 from sqlalchemy.sql.schema import Table
 
+from desktop_app.language import tr
 from desktop_app.shop_record.bulk import BulkRows
 from desktop_app.shop_record.tables import Base
 
@@ -104,12 +105,18 @@ class RowsExpected:
             self._take(facts)
             said = (facts["words"], facts["at"], facts["who"], facts["reverses"])
         except (ValueError, KeyError, TypeError, AttributeError, RecursionError):
-            self.odd.append(f"entry {entry.seq} can't be read: nobody knows what it did")
+            self.odd.append(
+                tr("entry {seq} can't be read: nobody knows what it did", seq=entry.seq)
+            )
             return
         if said != (entry.words, entry.at, entry.who, entry.reverses):
             self.odd.append(
-                f"entry {entry.seq} (“{facts['words']}”) is listed with another moment, name or "
-                "words than it was written with"
+                tr(
+                    "entry {seq} (“{words}”) is listed with another moment, name or words "
+                    "than it was written with",
+                    seq=entry.seq,
+                    words=facts["words"],
+                )
             )
 
     def _take(self, facts: Values) -> None:

@@ -10,8 +10,10 @@ from typing import Any, NamedTuple
 
 from sqlalchemy import Connection
 
+from desktop_app.language import tr
 from desktop_app.shop_record import dialect
 from desktop_app.shop_record.bulk import BulkRows
+from desktop_app.shop_record.kept_value import row_place
 from desktop_app.shop_record.older_forms import HashOfForms
 from desktop_app.shop_record.rows_expected import TableExpected, Values
 from desktop_app.shop_record.rows_hash import AT_A_TIME
@@ -51,7 +53,8 @@ def rows_held(connection: Connection, expected: TableExpected) -> Iterator[RowPr
                 yield from ranges[0].take(row_id, row)
             else:
                 yield RowProblem(
-                    f"{name} row {row_id}", "was put in past the history: no deed has made it"
+                    row_place(name, row_id),
+                    tr("was put in past the history: no deed has made it"),
                 )
     for one in ranges:
         yield from one.end()
@@ -82,7 +85,7 @@ class _Range:
         """Take the next row that is there."""
         if row_id in self._out:
             yield RowProblem(
-                self._where(row_id), "is there, though the history says it was removed"
+                self._where(row_id), tr("is there, though the history says it was removed")
             )
             return
         self._take_those_out(row_id)
@@ -103,9 +106,17 @@ class _Range:
         self._take_those_out(self.last + 1)
         if not self._is_whole():
             yield RowProblem(
-                f"{self._rows.table} rows {self.first} to {self.last}",
-                f"are not as they came in together ({self._rows.rows:,} rows): at least one was "
-                "changed, put in or taken out past the history",
+                tr(
+                    "{table} rows {first} to {last}",
+                    table=self._rows.table,
+                    first=self.first,
+                    last=self.last,
+                ),
+                tr(
+                    "are not as they came in together ({rows:,} rows): at least one was "
+                    "changed, put in or taken out past the history",
+                    rows=self._rows.rows,
+                ),
             )
 
     def _is_whole(self) -> bool:
@@ -127,26 +138,35 @@ class _Range:
             self._take((tuple(first.get(name) for name in self._expected.names),))
 
     def _where(self, row_id: int) -> str:
-        return f"{self._rows.table} row {row_id}"
+        return row_place(self._rows.table, row_id)
 
 
 def _differs(table: str, row_id: int, names: Sequence[str], must: Row, row: Row) -> RowProblem:
     said = [
-        f"{name} is “{_shown(is_now)}”, by the history “{_shown(was)}”"
+        tr(
+            "{column} is “{now}”, by the history “{was}”",
+            column=name,
+            now=_shown(is_now),
+            was=_shown(was),
+        )
         for name, was, is_now in zip(names, must, row, strict=True)
         if was != is_now
     ]
-    return RowProblem(f"{table} row {row_id}", f"was changed past the history: {'; '.join(said)}")
+    return RowProblem(
+        row_place(table, row_id),
+        tr("was changed past the history: {said}", said="; ".join(said)),
+    )
 
 
 def _gone(table: str, row_id: int, names: Sequence[str], must: Row) -> RowProblem:
     values: Values = dict(zip(names, must, strict=True))
     held = [f"{n} “{_shown(v)}”" for n, v in values.items() if n != "id" and v not in (None, "")]
     return RowProblem(
-        f"{table} row {row_id}", f"is gone past the history; it held {', '.join(held[:6])}"
+        row_place(table, row_id),
+        tr("is gone past the history; it held {held}", held=", ".join(held[:6])),
     )
 
 
 def _shown(value: object) -> str:
-    text = "nothing" if value is None else str(value)
+    text = tr("nothing") if value is None else str(value)
     return text if len(text) <= _SHOWN else f"{text[:_SHOWN]}…"

@@ -6,6 +6,7 @@ import re
 from dataclasses import dataclass, field
 from urllib.parse import parse_qsl, quote, unquote, urlencode, urlsplit
 
+from desktop_app.language import tr
 from desktop_app.shop_record.trouble import ShopTrouble
 
 SCHEMES = ("postgresql+psycopg", "postgresql")
@@ -73,8 +74,8 @@ def read_address(said: str) -> tuple[ServerAddress, str | None]:
     scheme = said.partition("://")[0]
     if scheme not in SCHEMES:
         raise ShopTrouble(
-            f"{scheme[:40]}:// addresses are not understood.",
-            do=f"Accepted: the folder of a shop, or an address as {_EXAMPLE}.",
+            tr("{scheme}:// addresses are not understood.", scheme=scheme[:40]),
+            do=tr("Accepted: the folder of a shop, or an address as {example}.", example=_EXAMPLE),
         )
     try:
         parts = urlsplit(said)
@@ -82,7 +83,10 @@ def read_address(said: str) -> tuple[ServerAddress, str | None]:
         asked = parse_qsl(parts.query, keep_blank_values=True, strict_parsing=bool(parts.query))
     except ValueError as error:
         raise _odd(
-            "it can't be read; in a password, %2F stands for /, %3F for ?, %23 for # and %40 for @"
+            tr(
+                "it can't be read; in a password, %2F stands for /, %3F for ?, %23 for # "
+                "and %40 for @"
+            )
         ) from error
     options = tuple(sorted(asked))
     address = ServerAddress(
@@ -97,8 +101,11 @@ def read_address(said: str) -> tuple[ServerAddress, str | None]:
     mode = dict(options).get("sslmode")
     if not address.is_here() and mode is not None and mode not in _PROTECTED:
         raise ShopTrouble(
-            f"sslmode={mode[:20]} would let others read along on the way to the server.",
-            do=f"Say one of {', '.join(_PROTECTED)}, or leave it out.",
+            tr(
+                "sslmode={mode} would let others read along on the way to the server.",
+                mode=mode[:20],
+            ),
+            do=tr("Say one of {modes}, or leave it out.", modes=", ".join(_PROTECTED)),
         )
     return address, password
 
@@ -113,21 +120,32 @@ def _host_of(netloc: str) -> str:
 
 def _refuse_odd(address: ServerAddress, password: str | None) -> None:
     if not _NAME.fullmatch(address.database):
-        raise _odd("the name of the database is missing, longer than 55, or not of a-z, 0-9, _, -")
+        raise _odd(
+            tr("the name of the database is missing, longer than 55, or not of a-z, 0-9, _, -")
+        )
     names = [name for name, _ in address.options]
     for name, value in address.options:
         if name not in _OPTIONS:
-            raise _odd(f"“{name[:40]}” can't be asked for; accepted: {', '.join(_OPTIONS)}")
+            raise _odd(
+                tr(
+                    "“{name}” can't be asked for; accepted: {options}",
+                    name=name[:40],
+                    options=", ".join(_OPTIONS),
+                )
+            )
         if not value or names.count(name) > 1:
-            raise _odd(f"{name} has to be said once, with a value")
+            raise _odd(tr("{name} has to be said once, with a value", name=name))
     hosts = (address.host, dict(address.options).get("host", ""))
     if any("," in host for host in hosts):  # one of them may be afar where another is not
-        raise _odd("it names more than one server")
+        raise _odd(tr("it names more than one server"))
     words = "".join((address.user, *hosts, *(value for _, value in address.options)))
     if not words.isprintable() or "\x00" in (password or ""):
-        raise _odd("it has signs that nobody can see")
+        raise _odd(tr("it has signs that nobody can see"))
 
 
 def _odd(why: str) -> ShopTrouble:
     """Say what is wrong without repeating the line: a password may stand in it."""
-    return ShopTrouble(f"The address of the server is not understood: {why}.", do=f"As {_EXAMPLE}.")
+    return ShopTrouble(
+        tr("The address of the server is not understood: {why}.", why=why),
+        do=tr("As {example}.", example=_EXAMPLE),
+    )

@@ -6,15 +6,16 @@ from collections.abc import Iterator
 
 from sqlalchemy import Connection
 
+from desktop_app.language import tr
 from desktop_app.shop_record import dialect
 from desktop_app.shop_record.problem import Problem
 
-_DO = "Whoever looks after the server should look at its disk and its log; make a backup first."
+_DO = tr("Whoever looks after the server should look at its disk and its log; make a backup first.")
 
 
 def server_problems(connection: Connection) -> Iterator[Problem]:
     """Tell of rules of the tables that are not held, and of pages that were found damaged."""
     for words in dialect.integrity_problems(connection):
-        yield Problem("the server", f"Of its tables {words}.", True, _DO)
+        yield Problem(tr("the server"), tr("Of its tables {words}.", words=words), True, _DO)
     for words in dialect.damage_seen_quickly(connection):
-        yield Problem("the server", f"It found that {words}.", True, _DO)
+        yield Problem(tr("the server"), tr("It found that {words}.", words=words), True, _DO)

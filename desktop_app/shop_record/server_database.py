@@ -11,6 +11,7 @@ from dataclasses import replace
 from sqlalchemy import Connection, inspect
 from sqlalchemy.exc import DBAPIError
 
+from desktop_app.language import tr
 from desktop_app.shop_record import dialect_postgres
 from desktop_app.shop_record.server_address import ServerAddress
 from desktop_app.shop_record.server_refusal import as_refusal, names_no_database
@@ -43,8 +44,14 @@ def make_where_missing(address: ServerAddress, password: str | None) -> None:
         raise as_refusal(error, address, password) from error
     except psycopg.Error as error:
         raise ShopTrouble(
-            f"The database {address.database} could not be made: {error}.",
-            do=f"Whoever looks after the server can: {_MAKE.format(address.database)};",
+            tr(
+                "The database {database} could not be made: {error}.",
+                database=address.database,
+                error=error,
+            ),
+            do=tr(
+                "Whoever looks after the server can: {make};", make=_MAKE.format(address.database)
+            ),
         ) from error
     finally:
         engine.dispose()
@@ -54,9 +61,9 @@ def refuse_unfit(connection: Connection, address: ServerAddress) -> None:
     """Raise ShopTrouble where a database is not empty, or sorts otherwise than by bytes."""
     if inspect(connection).get_table_names():
         raise ShopTrouble(
-            f"The database {address.database} is not empty.",
-            kept="It was left as it is.",
-            do="Name another database, or open the shop that is in it with --shop.",
+            tr("The database {database} is not empty.", database=address.database),
+            kept=tr("It was left as it is."),
+            do=tr("Name another database, or open the shop that is in it with --shop."),
         )
     said = (
         "SELECT datcollate, pg_encoding_to_char(encoding) FROM pg_database "
@@ -65,8 +72,13 @@ def refuse_unfit(connection: Connection, address: ServerAddress) -> None:
     collation, encoding = connection.exec_driver_sql(said).one()
     if encoding != "UTF8" or collation not in _BY_BYTES:
         raise ShopTrouble(
-            f"The database {address.database} sorts text by {collation} in {encoding}; it has to "
-            "be by bytes in UTF8.",
-            kept="It was left as it is.",
-            do=f"Make it anew: {_MAKE.format(address.database)};",
+            tr(
+                "The database {database} sorts text by {collation} in {encoding}; it has "
+                "to be by bytes in UTF8.",
+                database=address.database,
+                collation=collation,
+                encoding=encoding,
+            ),
+            kept=tr("It was left as it is."),
+            do=tr("Make it anew: {make};", make=_MAKE.format(address.database)),
         )

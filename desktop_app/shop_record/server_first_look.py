@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from desktop_app.language import tr
 from desktop_app.shop_record.first_look import try_to_write
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.server_folder import read_place
@@ -23,9 +24,15 @@ def _only_looks(record: ShopRecord) -> ShopUnwritable:
     address = read_place(record.folder).address
     _, workers = roles_of(address.database)
     return ShopUnwritable(
-        f"{address.user or 'This login'} may look at the shop on the server, and not write.",
-        kept="Everything can be looked at; nothing can be saved.",
-        do=f"Who is to work in it is put into “{workers}” by whoever looks after the server.",
+        tr(
+            "{user} may look at the shop on the server, and not write.",
+            user=address.user or tr("This login"),
+        ),
+        kept=tr("Everything can be looked at; nothing can be saved."),
+        do=tr(
+            "Who is to work in it is put into “{workers}” by whoever looks after the server.",
+            workers=workers,
+        ),
     )
 
 
@@ -33,7 +40,7 @@ def _photos_away(record: ShopRecord) -> ShopTrouble | None:
     away = record.photos.away()
     if away is None:
         return None
-    kept = "Everything else is there; photos are shown and taken in when it is back."
+    kept = tr("Everything else is there; photos are shown and taken in when it is back.")
     return ShopTrouble(away.what, kept, away.do)
 
 
@@ -43,9 +50,15 @@ def _no_room_here(record: ShopRecord) -> ShopTrouble | None:
         try_to_write(record.folder)
     except OSError as error:
         return ShopTrouble(
-            f"{record.folder} on this computer can't be written ({error.strerror or error}).",
-            kept="The shop is on the server and can be worked in.",
-            do="Without it half-typed forms are lost with the window, and no backups are made "
-            "here: ask for the right to write.",
+            tr(
+                "{folder} on this computer can't be written ({error}).",
+                folder=record.folder,
+                error=error.strerror or error,
+            ),
+            kept=tr("The shop is on the server and can be worked in."),
+            do=tr(
+                "Without it half-typed forms are lost with the window, and no backups are "
+                "made here: ask for the right to write."
+            ),
         )
     return None

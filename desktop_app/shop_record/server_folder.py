@@ -13,6 +13,7 @@ from pathlib import Path
 
 import tomli_w
 
+from desktop_app.language import tr
 from desktop_app.shop_record.server_address import ServerAddress, read_address
 from desktop_app.shop_record.trouble import ShopTrouble
 
@@ -58,8 +59,8 @@ def read_place(folder: Path) -> ServerPlace:
         photos = said.get("photos")
     except (OSError, ValueError, KeyError) as error:
         raise ShopTrouble(
-            f"{path} can't be read, or names no server.",
-            kept="The shop on the server is not touched by this.",
-            do="Open the shop by its address once more.",
+            tr("{path} can't be read, or names no server.", path=path),
+            kept=tr("The shop on the server is not touched by this."),
+            do=tr("Open the shop by its address once more."),
         ) from error
     return ServerPlace(address, Path(photos) if isinstance(photos, str) else None)

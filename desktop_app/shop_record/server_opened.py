@@ -8,6 +8,7 @@ from pathlib import Path
 
 from sqlalchemy.exc import DBAPIError
 
+from desktop_app.language import tr
 from desktop_app.shop_record import dialect_postgres
 from desktop_app.shop_record.record import Clock, ShopRecord
 from desktop_app.shop_record.server_address import ServerAddress
@@ -73,6 +74,9 @@ def _in_words(address: ServerAddress) -> Iterator[None]:
         raise trouble or as_refusal(error, address) from error
     except OSError as error:
         raise ShopTrouble(
-            f"What stays on this computer can't be kept: {error.strerror or error}.",
-            do="Make room, or ask for the right to write.",
+            tr(
+                "What stays on this computer can't be kept: {error}.",
+                error=error.strerror or error,
+            ),
+            do=tr("Make room, or ask for the right to write."),
         ) from error

@@ -16,6 +16,8 @@ import psycopg
 from psycopg.errors import OperationalError, QueryCanceled
 from psycopg.waiting import Ready
 
+from desktop_app.language import tr
+
 T = TypeVar("T")
 
 SHORT_S = 4.0  # the window stands still for no longer where the server says nothing to anybody
@@ -61,9 +63,9 @@ class Patience:
         now, hurried = monotonic(), self._is_hurried()
         beside = BESIDE_S if self._in_a_window else LONG_S
         if now - max(silent_since, self._heard) > (SHORT_S if hurried else beside):
-            return _given_up(OperationalError("The server is silent."))
+            return _given_up(OperationalError(tr("The server is silent.")))
         if now - silent_since > (SLOW_S if hurried else LONG_S):
-            return _given_up(QueryCanceled("The server takes too long."))
+            return _given_up(QueryCanceled(tr("The server takes too long.")))
         return None
 
     def _is_hurried(self) -> bool:

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import re
 
+from desktop_app.language import tr
 from desktop_app.shop_record.server_address import ServerAddress
 from desktop_app.shop_record.server_asked_why import Why, login, speaks_of, why_refused
 from desktop_app.shop_record.server_password import password_for
@@ -35,8 +36,11 @@ def as_refusal(
     said = " ".join(str(getattr(error, "orig", error)).split())
     if "pg_hba" in _without_names(said):  # the name of a file, in any language
         return ShopTrouble(
-            f"The server does not let {address.user or 'this user'} in from this computer.",
-            do="Whoever looks after the server must allow it (pg_hba.conf).",
+            tr(
+                "The server does not let {user} in from this computer.",
+                user=address.user or tr("this user"),
+            ),
+            do=tr("Whoever looks after the server must allow it (pg_hba.conf)."),
         )
     why = _why(error, address, password)
     if why is Why.UNKNOWN:
@@ -63,26 +67,42 @@ def _at(error: Exception, what: str) -> bool:
 
 
 def _in_words(why: Why, address: ServerAddress, *, tried: bool) -> ShopTrouble:
-    where = f"{address.database} on {address.host or 'this computer'}"
+    where = tr(
+        "{database} on {host}", database=address.database, host=address.host or tr("this computer")
+    )
     if why is Why.NO_PASSWORD:
-        wrong = " What was tried is not the one." if tried else ""
+        wanted = tr(
+            "The server wants the password of {user} for {where}.",
+            user=address.user or tr("this user"),
+            where=where,
+        )
+        wrong = tr("What was tried is not the one.")
         return PasswordWanted(
-            f"The server wants the password of {address.user or 'this user'} for {where}.{wrong}",
-            do="Enter it; it is kept in this system's keyring, in no file.",
+            f"{wanted} {wrong}" if tried else wanted,
+            do=tr("Enter it; it is kept in this system's keyring, in no file."),
         )
     if why is Why.NO_RIGHT:
         return ShopTrouble(
-            f"{address.user or 'This user'} has no right to the shop in {where}.",
-            do="Who made the shop can give it: IN ROLE with the name of the database and _workers, "
-            "or _readers to look.",
+            tr(
+                "{user} has no right to the shop in {where}.",
+                user=address.user or tr("This user"),
+                where=where,
+            ),
+            do=tr(
+                "Who made the shop can give it: IN ROLE with the name of the database and "
+                "_workers, or _readers to look."
+            ),
         )
     if why is Why.NO_DATABASE:
         return ShopTrouble(
-            f"There is no database {where}.",
-            do=f"Make a shop there with “benchwitness new-shop {address.text()}”.",
+            tr("There is no database {where}.", where=where),
+            do=tr(
+                "Make a shop there with “benchwitness new-shop {address}”.", address=address.text()
+            ),
         )
     return ShopTrouble(
-        f"The server knows no {address.user} who may log in.", do="Look at the name in the address."
+        tr("The server knows no {user} who may log in.", user=address.user),
+        do=tr("Look at the name in the address."),
     )
 
 
@@ -90,14 +110,23 @@ def _not_reached(said: str, address: ServerAddress) -> ShopTrouble:
     low = _without_names(said)
     if "ssl" in low or "certificate" in low:
         return ShopTrouble(
-            f"The connection to {address.host} could not be protected: {said[:300]}.",
-            kept="Nothing was sent.",
-            do="Name the certificate that signs the server's own (?sslrootcert=FILE in the "
-            "address), or ask whoever looks after the server.",
+            tr(
+                "The connection to {host} could not be protected: {said}.",
+                host=address.host,
+                said=said[:300],
+            ),
+            kept=tr("Nothing was sent."),
+            do=tr(
+                "Name the certificate that signs the server's own (?sslrootcert=FILE in "
+                "the address), or ask whoever looks after the server."
+            ),
         )
     return ServerLost(
-        f"The shop's server {address.host or 'on this computer'} can't be reached.",
-        do=f"Is it on, and this computer in the network? ({said[:200].rstrip('.')})",
+        tr(
+            "The shop's server {host} can't be reached.",
+            host=address.host or tr("on this computer"),
+        ),
+        do=tr("Is it on, and this computer in the network? ({said})", said=said[:200].rstrip(".")),
     )
 
 

@@ -10,6 +10,7 @@ from __future__ import annotations
 from sqlalchemy import Connection, inspect
 from sqlalchemy.exc import DBAPIError
 
+from desktop_app.language import tr
 from desktop_app.shop_record.trouble import ShopTrouble
 
 HISTORY, PHOTOS = "history", "photo_content"
@@ -57,9 +58,15 @@ def refuse_to_update(connection: Connection) -> None:
     may, owner, user = connection.exec_driver_sql(said).one()
     if not may:
         raise ShopTrouble(
-            f"This shop's record needs an update for this program, and {user} can't make it.",
-            kept="The record was not touched.",
-            do=f"Its owner ({owner}) makes it by opening the shop once with this program.",
+            tr(
+                "This shop's record needs an update for this program, and {user} can't make it.",
+                user=user,
+            ),
+            kept=tr("The record was not touched."),
+            do=tr(
+                "Its owner ({owner}) makes it by opening the shop once with this program.",
+                owner=owner,
+            ),
         )
 
 

@@ -9,6 +9,7 @@ from pathlib import Path
 from sqlalchemy import Connection, Engine, inspect
 from sqlalchemy.exc import DBAPIError
 
+from desktop_app.language import tr
 from desktop_app.shop_record import dialect_postgres, upgrade
 from desktop_app.shop_record.photo_files import PhotoFiles
 from desktop_app.shop_record.photo_folder_mark import keep_mark, marked
@@ -100,8 +101,11 @@ def refuse_without_shop(engine: Engine, address: ServerAddress) -> None:
         if inspect(connection).has_table("set_up"):
             return
     raise ShopTrouble(
-        f"There is no shop in the database {address.database}.",
-        do=f"Make one with “benchwitness new-shop {address.text()}”, or look at the address.",
+        tr("There is no shop in the database {database}.", database=address.database),
+        do=tr(
+            "Make one with “benchwitness new-shop {address}”, or look at the address.",
+            address=address.text(),
+        ),
     )
 
 
@@ -131,6 +135,6 @@ def photos_of(engine: Engine, folder: Path, place: ServerPlace) -> PhotoFiles:
     if where == IN_DATABASE:
         return PhotosOnServer(folder / "photos", engine)
     raise PhotosUnknown(
-        "The photos of this shop lie in a shared folder; this computer does not know where.",
-        do="Open the shop in the window and name that folder there, as it is seen from here.",
+        tr("The photos of this shop lie in a shared folder; this computer does not know where."),
+        do=tr("Open the shop in the window and name that folder there, as it is seen from here."),
     )

@@ -7,6 +7,7 @@ from pathlib import Path
 
 from sqlalchemy.exc import DBAPIError
 
+from desktop_app.language import tr
 from desktop_app.shop_record import dialect_postgres
 from desktop_app.shop_record.moved import copy_to_file
 from desktop_app.shop_record.photos_fetched import fetch_photos
@@ -34,7 +35,7 @@ def copy_from_server(folder: Path, to: Path) -> Iterator[Step]:
         yield from fetch_photos(photos, sorted(named.union(photos.all_names())), folder)
     except DBAPIError as error:
         raise dialect_postgres.as_trouble(error) or ShopTrouble(
-            f"The record could not be copied: {error.orig}."
+            tr("The record could not be copied: {error}.", error=error.orig)
         ) from error
     finally:
         engine.dispose()

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from desktop_app.language import tr
 from desktop_app.shop_record.trouble import ShopTrouble
 
 
@@ -24,10 +25,13 @@ class ServerRefuses(ServerLost):
         """Return a refusal as what keeps a shop that was open from its server."""
         do = refusal.do
         if isinstance(refusal, PasswordWanted):
-            do = "Enter the password that holds now under House Rules, “Where this shop is”."
+            do = tr("Enter the password that holds now under House Rules, “Where this shop is”.")
         return cls(
-            f"The shop's server is there, and lets nobody in from here. {refusal.what}",
-            "What you type stays in its field, and on this computer.",
+            tr(
+                "The shop's server is there, and lets nobody in from here. {what}",
+                what=refusal.what,
+            ),
+            tr("What you type stays in its field, and on this computer."),
             do,
         )
 
@@ -43,9 +47,9 @@ class PhotosUnknown(ShopTrouble):
 def server_lost() -> ServerLost:
     """Return what to say while the server can't be reached."""
     return ServerLost(
-        "The shop's server can't be reached.",
-        "What you typed is still in its field; nothing was saved.",
-        "Go on typing: it is sent when the server is back.",
+        tr("The shop's server can't be reached."),
+        tr("What you typed is still in its field; nothing was saved."),
+        tr("Go on typing: it is sent when the server is back."),
     )
 
 
@@ -56,7 +60,9 @@ class NotKnown(ServerLost):
 def not_known_whether_kept() -> ServerLost:
     """Return what to say where the server went away after everything was sent."""
     return NotKnown(
-        "The shop's server went away before it answered: it is not known whether it was saved.",
-        "What you typed is still in its field.",
-        "Look at the page when the server is back; what stands there by then is what was saved.",
+        tr("The shop's server went away before it answered: it is not known whether it was saved."),
+        tr("What you typed is still in its field."),
+        tr(
+            "Look at the page when the server is back; what stands there by then is what was saved."
+        ),
     )

@@ -6,6 +6,7 @@ import os
 import re
 from pathlib import Path
 
+from desktop_app.language import tr
 from desktop_app.shop_record.trouble import ShopTrouble
 
 MOUNTS = Path("/proc/mounts")
@@ -22,9 +23,15 @@ def on_shared_disk(folder: Path) -> ShopTrouble | None:
     if kind not in NETWORK:
         return None
     return ShopTrouble(
-        f"The shop's folder lies on a network disk ({kind}). Two computers must not open it at "
-        "once: such disks don't keep them apart, and the record would be damaged for good.",
-        do="Let one computer keep the folder on its own disk and send only backups to this one.",
+        tr(
+            "The shop's folder lies on a network disk ({kind}). Two computers must not "
+            "open it at once: such disks don't keep them apart, and the record would be "
+            "damaged for good.",
+            kind=kind,
+        ),
+        do=tr(
+            "Let one computer keep the folder on its own disk and send only backups to this one."
+        ),
     )
 
 

@@ -10,13 +10,14 @@ from contextlib import suppress
 from datetime import datetime
 from pathlib import Path
 
+from desktop_app.language import tr
 from desktop_app.shop_record.backup_pieces import size_of
 from desktop_app.shop_record.photo_files import PhotoFiles, let_go, sync_folder
 from desktop_app.shop_record.photos_fetched import fetched_again
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
 
-BACKING_UP = "Backing the shop up"
+BACKING_UP = tr("Backing the shop up")
 _HANDS = 4  # photos in work at once: while the disk takes one in, others are copied and read
 _DAYS_ROUND = 30  # in so many days each photo that lies there is read again once
 
@@ -78,9 +79,9 @@ def _share(shop: Path, kept: PhotoFiles, sha256: str, look_on: int | None) -> in
         return _share(shop, kept, sha256, look_on)
     if PhotoFiles(shop / "photos").is_whole(sha256):
         raise ShopTrouble(
-            f"{ours} does not hold what was written to it.",
-            kept="No backup was made.",
-            do="Use another disk, and have this one looked at.",
+            tr("{file} does not hold what was written to it.", file=ours),
+            kept=tr("No backup was made."),
+            do=tr("Use another disk, and have this one looked at."),
         )
     return None
 

@@ -6,6 +6,8 @@ import re
 import tomllib
 from typing import Any
 
+from desktop_app.language import tr
+
 MOST_LETTERS = 1_000_000
 MOST_DOTS = 50  # in one key; a key of a hundred thousand parts keeps the reader busy for minutes
 
@@ -15,7 +17,7 @@ _QUOTED = re.compile(r"\"[^\"]*\"|'[^']*'|#.*")
 def toml_values(text: str) -> dict[str, Any]:
     """Return the values of a TOML text; a ValueError or RecursionError where it can't be read."""
     if len(text) > MOST_LETTERS:
-        raise ValueError(f"it has more than {MOST_LETTERS:,} letters")
+        raise ValueError(tr("it has more than {most:,} letters", most=MOST_LETTERS))
     for number, line in enumerate(text.splitlines(), 1):
         if line.count(".") > MOST_DOTS:
             key = _QUOTED.sub("", line).partition("=")[0]

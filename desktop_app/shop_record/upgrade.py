@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING
 
 from sqlalchemy import Connection, Engine, inspect, text
 
+from desktop_app.language import tr
 from desktop_app.shop_record import dialect
 from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 
@@ -59,10 +60,14 @@ def bring_up_to_date(
         return
     if found not in STEPS:
         raise ShopTrouble(
-            f"This shop's record was written by a newer program (form {found}, this one knows "
-            f"{NEWEST}).",
-            kept="The record was not touched.",
-            do="Install the newer program on this computer too.",
+            tr(
+                "This shop's record was written by a newer program (form {found}, this one "
+                "knows {newest}).",
+                found=found,
+                newest=NEWEST,
+            ),
+            kept=tr("The record was not touched."),
+            do=tr("Install the newer program on this computer too."),
         )
     with _alone(engine) as connection:
         if _version(connection) == found:  # nobody else was quicker
@@ -75,7 +80,7 @@ def _back_up(engine: Engine, path: Path, now: datetime) -> None:
     from desktop_app.shop_record.generations import make_generation
 
     try:
-        for _ in make_generation(path.parent, path.parent / "backups", now, "before an update"):
+        for _ in make_generation(path.parent, path.parent / "backups", now, tr("before an update")):
             pass
     except ShopDamaged:
         aside = path.with_name(f"shop-before-{NEWEST}-{now:%Y%m%d-%H%M%S}.sqlite")
@@ -105,9 +110,9 @@ def _alone(engine: Engine) -> Iterator[Connection]:
 def _version(connection: Connection) -> str:
     if not inspect(connection).has_table("alembic_version"):
         raise ShopDamaged(
-            "The shop's record has no version in it; it is empty or cut short.",
-            kept="The file was left as it is.",
-            do="Put your last good copy in its place, under the same name.",
+            tr("The shop's record has no version in it; it is empty or cut short."),
+            kept=tr("The file was left as it is."),
+            do=tr("Put your last good copy in its place, under the same name."),
         )
     return str(connection.execute(text("SELECT version_num FROM alembic_version")).scalar())
 

@@ -4,15 +4,17 @@ from __future__ import annotations
 
 from sqlalchemy import Connection
 
+from desktop_app.language import tr
 from desktop_app.shop_record.photos_on_server import PhotosOnServer
 from desktop_app.shop_record.record import FILE_NAME, ShopRecord
 from desktop_app.shop_record.server_folder import read_place
 
-ONE_A_DAY = (
-    "One a day for the whole shop, made by the computer that comes first, in the second backup "
-    "folder where the house rules name one and this computer reaches it. Else each computer makes "
-    "one a day of its own, in the folder of what stays on it. Before an import one is made "
-    "there in any case. Each computer brings the newest back on trial once a month."
+ONE_A_DAY = tr(
+    "One a day for the whole shop, made by the computer that comes first, in the "
+    "second backup folder where the house rules name one and this computer reaches it. "
+    "Else each computer makes one a day of its own, in the folder of what stays on it. "
+    "Before an import one is made there in any case. Each computer brings the newest "
+    "back on trial once a month."
 )
 
 
@@ -23,20 +25,25 @@ def where_kept(record: ShopRecord) -> list[tuple[str, str]]:
     """
     if not record.on_server:
         return [
-            ("Record", str(record.folder / FILE_NAME)),
-            ("Photos", str(record.photos.folder)),
+            (tr("Record"), str(record.folder / FILE_NAME)),
+            (tr("Photos"), str(record.photos.folder)),
         ]
     with record.reading() as connection:
         who = _who(connection)
         user = str(connection.exec_driver_sql("SELECT current_user").scalar_one())
-    in_database = isinstance(record.photos, PhotosOnServer)
+    photos = tr("in {folder}", folder=record.photos.folder)
+    if isinstance(record.photos, PhotosOnServer):
+        photos = tr("in the database")
     return [
-        ("Record", read_place(record.folder).address.text()),
-        ("Photos", "in the database" if in_database else f"in {record.photos.folder}"),
-        ("You are", user),
-        ("Connected now", ", ".join(who)),
-        ("On this computer", f"{record.folder}: drafts, thumbnails, copies of photos, the log"),
-        ("Backups", ONE_A_DAY),
+        (tr("Record"), read_place(record.folder).address.text()),
+        (tr("Photos"), photos),
+        (tr("You are"), user),
+        (tr("Connected now"), ", ".join(who)),
+        (
+            tr("On this computer"),
+            tr("{folder}: drafts, thumbnails, copies of photos, the log", folder=record.folder),
+        ),
+        (tr("Backups"), ONE_A_DAY),
     ]
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Any, Generic, TypeVar
 
+from desktop_app.language import tr
 from desktop_app.shop_record.trouble import ShopTrouble
 
 T = TypeVar("T")
@@ -25,9 +26,9 @@ class WrittenMeanwhile(ShopTrouble):
 
     def __init__(self, wanted: str, stands: str, tables: frozenset[str] = frozenset()) -> None:
         super().__init__(
-            f"Written at another desk meanwhile: {stands}.",
-            kept=f"That stays; “{wanted}” was not done.",
-            do="Look at both, then decide which one holds.",
+            tr("Written at another desk meanwhile: {stands}.", stands=stands),
+            kept=tr("That stays; “{wanted}” was not done.", wanted=wanted),
+            do=tr("Look at both, then decide which one holds."),
         )
         self.stands = stands
         self.tables = tables
@@ -38,7 +39,7 @@ def in_words(value: Any) -> str:
     if isinstance(value, tuple):
         value = next((one for one in value if one not in (None, "")), None)
     if value is None or value == "":
-        return "emptied"
+        return tr("emptied")
     if isinstance(value, int | float):
         return f"{value:,.2f}".rstrip("0").rstrip(".")
     return f"“{value}”"
@@ -46,4 +47,4 @@ def in_words(value: Any) -> str:
 
 def cents_in_words(cents: int | None) -> str:
     """Return an amount of money as it is told to the other desk."""
-    return "emptied" if cents is None else f"{cents // 100:,}.{cents % 100:02d}"
+    return tr("emptied") if cents is None else f"{cents // 100:,}.{cents % 100:02d}"

@@ -8,6 +8,8 @@ from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QMenu, QWidget
 
+from desktop_app.language import tr
+
 
 class ColumnsMenu(QMenu):
     """`shown` carries a column's header and whether it is to be seen; one always is."""
@@ -25,7 +27,7 @@ class ColumnsMenu(QMenu):
 
 def columns_menu(parent: QWidget, names: Sequence[str], hidden: Collection[str]) -> ColumnsMenu:
     """Return the menu of a table with these headers, some of them hidden."""
-    menu = ColumnsMenu("Columns", parent)
+    menu = ColumnsMenu(tr("Columns"), parent)
     menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
     shown = [name for name in names if name not in hidden]
     for name in names:
@@ -37,5 +39,5 @@ def columns_menu(parent: QWidget, names: Sequence[str], hidden: Collection[str])
         action.toggled.connect(menu.turn)
         menu.addAction(action)
     menu.addSeparator()
-    menu.addAction("As it was").triggered.connect(menu.as_it_was)
+    menu.addAction(tr("As it was")).triggered.connect(menu.as_it_was)
     return menu

@@ -10,6 +10,7 @@ from collections.abc import Generator
 
 from PySide6.QtCore import QObject, QTimer, Slot
 
+from desktop_app.language import tr
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -52,7 +53,7 @@ class DailyBackup(QObject):
                 return False
             return True
 
-        self._desk.errands.run("Backing the shop up", work, self._looked)
+        self._desk.errands.run(tr("Backing the shop up"), work, self._looked)
 
     @Slot(object)
     def _looked(self, all_done: bool) -> None:
@@ -74,7 +75,7 @@ class DailyBackup(QObject):
 
             return backup_troubles(record)
 
-        self._desk.errands.run("Looking how old the backups are", work, self._say)
+        self._desk.errands.run(tr("Looking how old the backups are"), work, self._say)
 
     @Slot(object)
     def _say(self, troubles: list[ShopTrouble]) -> None:

@@ -10,6 +10,7 @@ from typing import Any
 
 from PySide6.QtCore import QObject, QTimer, Signal, Slot
 
+from desktop_app.language import tr
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.history import last_number
 from desktop_app.shop_record.house_rules import HouseRules, read_rules
@@ -65,7 +66,9 @@ class Desk(QObject):
         self._looks_again = False
         touched = self._changed_elsewhere()
         if touched:
-            self.changed.emit(Done("The house rules were changed at another desk", touched, None))
+            self.changed.emit(
+                Done(tr("The house rules were changed at another desk"), touched, None)
+            )
 
     def _changed_elsewhere(self) -> frozenset[str]:
         """Read the rules again where the history went on, and name what pages must show anew."""
@@ -102,11 +105,11 @@ class Desk(QObject):
 
     def undo(self) -> Done | None:
         """Take the last deed back; one that takes long beside the window: it is told at its end."""
-        return self._reverse(0, "Undone", self.record.undo)
+        return self._reverse(0, self.record.undo)
 
     def redo(self) -> Done | None:
         """Bring the undone deed back, as `undo` takes it back."""
-        return self._reverse(1, "Done again", self.record.redo)
+        return self._reverse(1, self.record.redo)
 
     def ask(self, read: Callable[..., Any], *args: Any) -> Any:
         """Read from the record: `read(connection, *args)`; None (and a notice) where that fails."""
@@ -117,9 +120,13 @@ class Desk(QObject):
             self.told.emit(trouble)
             return None
 
-    def _reverse(self, which: int, word: str, reverse: Callable[..., Done]) -> Done | None:
+    def _reverse(self, which: int, reverse: Callable[..., Done]) -> Done | None:
         if self._long is not None:
-            self.told.emit(ShopTrouble(f"“{self._long.words}” is under way.", do="Wait for it."))
+            self.told.emit(
+                ShopTrouble(
+                    tr("“{words}” is under way.", words=self._long.words), do=tr("Wait for it.")
+                )
+            )
             return None
         if not self.ask(next_is_long, which, self.record.undoes_of):
             return self._try(reverse)
@@ -129,13 +136,13 @@ class Desk(QObject):
             self._long = None
             if done is not None:
                 self._tell_change(done)
-                self.told.emit(f"{word}: {done.words}.")
+                undone = tr("Undone: {words}.", words=done.words)
+                self.told.emit(tr("Done again: {words}.", words=done.words) if which else undone)
             elif beside.stopped():
-                self.told.emit("Stopped. Nothing was changed.")
+                self.told.emit(tr("Stopped. Nothing was changed."))
 
-        beside = self._long = LongUndo(
-            self.errands, f"{('Undo', 'Redo')[which]}: {words}", reverse, ended
-        )
+        said = tr("Redo: {words}", words=words) if which else tr("Undo: {words}", words=words)
+        beside = self._long = LongUndo(self.errands, said, reverse, ended)
         return None
 
     @Slot()

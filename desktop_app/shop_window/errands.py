@@ -8,6 +8,7 @@ from typing import Any
 
 from PySide6.QtCore import QObject, QRunnable, QThreadPool, QTimer, Signal, Slot
 
+from desktop_app.language import tr
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
 
@@ -149,8 +150,11 @@ class Errands(QObject):
         elif trouble is not None:
             self.told.emit(
                 ShopTrouble(
-                    f"“{errand.words}” did not work; that is a mistake of the program.",
-                    kept="Nothing was changed.",
-                    do="The log file in the shop's folder has the details.",
+                    tr(
+                        "“{words}” did not work; that is a mistake of the program.",
+                        words=errand.words,
+                    ),
+                    kept=tr("Nothing was changed."),
+                    do=tr("The log file in the shop's folder has the details."),
                 )
             )

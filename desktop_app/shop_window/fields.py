@@ -19,6 +19,8 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from desktop_app.language import tr
+from desktop_app.shop_record.question import kept_words
 from desktop_app.shop_window.texts import plain_label
 
 LONGEST_LINE = 1000  # letters; what is longer belongs into a field of several lines
@@ -191,7 +193,7 @@ class ThreeWay(QPushButton):
 
     turned = Signal(object)  # True, False or None
     SIGNS = {None: "○", True: "●", False: "⊘"}  # noqa: RUF012 - read only
-    WORDS = {None: "not asked", True: "happens", False: "never"}  # noqa: RUF012
+    WORDS = {None: tr("not asked"), True: tr("happens"), False: tr("never")}  # noqa: RUF012
 
     def __init__(self, words: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -226,19 +228,21 @@ class Tick(QPushButton):
     @Slot(bool)
     def _show(self, yes: bool) -> None:
         self.setText(f"{'●' if yes else '○'}  {self._words}")
-        self.setAccessibleName(f"{self._words}: {'yes' if yes else 'not said'}")
+        said = tr("yes") if yes else tr("not said")
+        self.setAccessibleName(f"{self._words}: {said}")
 
 
 class QuestionLine(QFrame):
     """A question about an odd entry, beneath its field; the entry itself is already kept."""
 
-    kept = Signal(str)
+    kept = Signal(str)  # the words under which the answer is kept
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setObjectName("question")
         self._label = plain_label("", wrap=True)
-        self._keep = QPushButton("Right as typed")
+        self._asked = ""
+        self._keep = QPushButton(tr("Right as typed"))
         self._keep.clicked.connect(self._press)
         column = QVBoxLayout(self)
         column.addWidget(self._label)
@@ -251,7 +255,8 @@ class QuestionLine(QFrame):
     def ask(self, question: str | None) -> None:
         """Show a question, or nothing."""
         self._label.setText(question or "")
-        self._keep.setAccessibleName(f"Right as typed: {question or ''}")
+        self._asked = question or ""
+        self._keep.setAccessibleName(tr("Right as typed: {question}", question=question or ""))
         self.setVisible(bool(question))
 
     def question(self) -> str:
@@ -260,7 +265,7 @@ class QuestionLine(QFrame):
 
     @Slot()
     def _press(self) -> None:
-        self.kept.emit(self._label.text())
+        self.kept.emit(kept_words(self._asked))
         self.hide()
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QObject, QTimer, Slot
 
+from desktop_app.language import tr
 from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble, ShopUnwritable
 from desktop_app.shop_window.desk import Desk
 
@@ -25,7 +26,7 @@ class FirstLook(QObject):
 
             return first_look(record)
 
-        self._desk.errands.run("Looking whether the shop is whole", work, self._say)
+        self._desk.errands.run(tr("Looking whether the shop is whole"), work, self._say)
 
     @Slot(object)
     def _say(self, trouble: ShopTrouble | None) -> None:

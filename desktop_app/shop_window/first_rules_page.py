@@ -5,16 +5,17 @@ from __future__ import annotations
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QPushButton, QWidget
 
+from desktop_app.language import tr
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.house_rules_page import HouseRulesPage, ReadMoney
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.texts import plain_label
 
-FIRST_RULES = "Set This Shop Up"
+FIRST_RULES = tr("Set This Shop Up")
 _ASKED = ("shop_name", "length_unit", "distance_unit", "currency", "paper")
-_SAYS = (
-    "All of it can stay as it is and be changed at any time under House Rules, where every other "
-    "rule stands too."
+_SAYS = tr(
+    "All of it can stay as it is and be changed at any time under House Rules, where "
+    "every other rule stands too."
 )
 
 
@@ -28,7 +29,7 @@ class FirstRulesPage(HouseRulesPage):
         self.column.insertWidget(1, plain_label(_SAYS, "quiet", wrap=True))
         for box in boxes:
             self.extra.addWidget(box)
-        begin = QPushButton("Begin: a car is here")
+        begin = QPushButton(tr("Begin: a car is here"))
         begin.setObjectName("next")
         begin.clicked.connect(self.done)
         last = Section("")

@@ -12,8 +12,10 @@ from typing import Any
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QVBoxLayout
 
+from desktop_app.language import tr
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.house_rules import RuleSaid, all_rules, change_rule, check_rule
+from desktop_app.shop_record.rule_words import rule_words, value_words
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import Labelled, LineField
@@ -36,7 +38,7 @@ class HouseRulesPage(ReadingPage):
         self,
         desk: Desk,
         read_money: ReadMoney,
-        title: str = "House Rules",
+        title: str = tr("House Rules"),
         only: tuple[str, ...] = (),
     ) -> None:
         super().__init__()
@@ -59,11 +61,11 @@ class HouseRulesPage(ReadingPage):
         self._show()
 
     def _box(self, rule: RuleSaid) -> Labelled:
-        words = rule.name.removesuffix(CENTS).replace("_", " ")
+        words = rule_words(rule.name)
         name = words[0].upper() + words[1:]
         field: KeptChoiceField | LineField
         if rule.allowed:
-            choices = [(value, str(value)) for value in rule.allowed]
+            choices = [(value, value_words(value)) for value in rule.allowed]
             field = KeptChoiceField(self._desk, name, choices, partial(self._save, rule.name))
         else:
             field = LineField(name, partial(self._save, rule.name))
@@ -93,7 +95,8 @@ class HouseRulesPage(ReadingPage):
         cents, (low, high) = self._read_money(typed), rule.bounds or (0, 2**31)
         if cents is None or not low <= cents <= high:
             raise ShopTrouble(
-                f"“{typed}” is not accepted.", do=f"Accepted: {_amount(low)} to {_amount(high)}."
+                tr("“{typed}” is not accepted.", typed=typed),
+                do=_accepted(_amount(low), _amount(high)),
             )
         return cents
 
@@ -117,18 +120,29 @@ class HouseRulesPage(ReadingPage):
         """Say the amount in the currency of now, and ask about one that is hardly meant."""
         box.hint(self._hint(next(rule for rule in all_rules() if rule.name == name)))
         sign = self._desk.rules.currency
-        question = f"{sign}{_amount(cents)} is kept, not {sign}{cents}. Is that meant?"
+        question = tr(
+            "{sign}{amount} is kept, not {sign}{cents}. Is that meant?",
+            sign=sign,
+            amount=_amount(cents),
+            cents=cents,
+        )
         asked = 0 < cents < LITTLE and question not in self._answered
         box.question.ask(question if asked else None)
 
     def _hint(self, rule: RuleSaid) -> str:
         in_cents = rule.name.endswith(CENTS)
-        unit = f"In {self._desk.rules.currency}. " if in_cents else ""
-        shown: Callable[[Any], str] = _amount if in_cents else str
-        bounds = ""
+        shown: Callable[[Any], str] = _amount if in_cents else value_words
+        said = [rule.says]
+        if in_cents:
+            said.insert(0, tr("In {currency}.", currency=self._desk.rules.currency))
         if rule.bounds:
-            bounds = f" Accepted: {shown(rule.bounds[0])} to {shown(rule.bounds[1])}."
-        return f"{unit}{rule.says}{bounds} Without a change: {shown(rule.default)}."
+            said.append(_accepted(*map(shown, rule.bounds)))
+        said.append(tr("Without a change: {value}.", value=shown(rule.default)))
+        return " ".join(said)
+
+
+def _accepted(low: str, high: str) -> str:
+    return tr("Accepted: {low} to {high}.", low=low, high=high)
 
 
 def _amount(cents: int) -> str:

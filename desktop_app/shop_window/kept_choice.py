@@ -12,12 +12,13 @@ from typing import Any
 from PySide6.QtCore import QTimer, Slot
 from PySide6.QtWidgets import QAbstractButton, QWidget
 
+from desktop_app.language import tr
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.beside import say_beside
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import ChoiceField, ThreeWay, Tick
 
-NOT_SAVED = "This was not saved, and is put back. The line at the foot of the window says why."
+NOT_SAVED = tr("This was not saved, and is put back. The line at the foot of the window says why.")
 
 Save = Callable[[Any], object]  # None where it was refused
 
@@ -93,13 +94,18 @@ class KeptChoice:
     def _tell_not_kept(self, *, other_row: bool) -> None:
         name, mine = self._widget().accessibleName(), self.typed()
         if other_row:
-            self._desk.told.emit(f"{name}: “{mine}” was chosen and is not kept.")
+            self._desk.told.emit(
+                tr("{name}: “{mine}” was chosen and is not kept.", name=name, mine=mine)
+            )
             return
         self._desk.told.emit(
             ShopTrouble(
-                f"{name}: something else was chosen at another desk while the server was away.",
-                f"That stays; “{mine}”, chosen here, is not kept.",
-                "Look at it, and choose again if yours holds.",
+                tr(
+                    "{name}: something else was chosen at another desk while the server was away.",
+                    name=name,
+                ),
+                tr("That stays; “{mine}”, chosen here, is not kept.", mine=mine),
+                tr("Look at it, and choose again if yours holds."),
             )
         )
 
@@ -178,7 +184,7 @@ class KeptTick(KeptChoice, Tick):
 
     def typed(self) -> str:
         """Return its word."""
-        return "yes" if self.isChecked() else "no"
+        return tr("yes") if self.isChecked() else tr("no")
 
 
 def waiting_choices(page: QWidget) -> list[KeptChoiceField | KeptThreeWay | KeptTick]:

@@ -5,10 +5,11 @@ from __future__ import annotations
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QPushButton, QWidget
 
+from desktop_app.language import tr
 from desktop_app.shop_window.keys import on_key
 from desktop_app.shop_window.main_window import MainWindow
 
-KEYS, PRESSED = "Keys", "F1"
+KEYS, PRESSED = tr("Keys"), "F1"
 
 
 def offer_keys(window: MainWindow) -> None:
@@ -29,10 +30,10 @@ class _KeysOffered(QPushButton):
     def __init__(self, window: MainWindow) -> None:
         super().__init__("?")
         self._window, self._came_from = window, ""
-        self.setAccessibleName("All keys, and what this program is")
-        self.setToolTip(f"All keys, and what this program is ({PRESSED})")
+        self.setAccessibleName(tr("All keys, and what this program is"))
+        self.setToolTip(tr("All keys, and what this program is ({pressed})", pressed=PRESSED))
         self.clicked.connect(self._press)
-        on_key(window, PRESSED, "this list, and back", self.click)
+        on_key(window, PRESSED, tr("this list, and back"), self.click)
 
     @Slot()
     def _press(self) -> None:

@@ -9,6 +9,7 @@ from PySide6.QtCore import QObject
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QAbstractButton, QGridLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.shop_window.flow_row import empty
 from desktop_app.shop_window.keys_offered import KEYS
 from desktop_app.shop_window.main_window import MainWindow
@@ -17,12 +18,12 @@ from desktop_app.shop_window.texts import plain_label
 from desktop_app.shop_window.this_program import ThisProgram
 
 _IN_FIELDS = {
-    "Tab, Shift+Tab": "to the next field or button, and back",
-    "Enter": "goes on; in a list it opens the row",
-    "Space": "presses the button, sets or takes out the tick",
-    "Alt+Down": "opens a choice",
-    "Arrows": "walk in a list and in a choice",
-    "Esc": "closes what lies over the page",
+    "Tab, Shift+Tab": tr("to the next field or button, and back"),
+    tr("Enter"): tr("goes on; in a list it opens the row"),
+    tr("Space"): tr("presses the button, sets or takes out the tick"),
+    "Alt+Down": tr("opens a choice"),
+    tr("Arrows"): tr("walk in a list and in a choice"),
+    "Esc": tr("closes what lies over the page"),
 }
 
 
@@ -72,9 +73,9 @@ class KeysPage(ReadingPage):
         empty(self.column)
         self.column.addWidget(plain_label(KEYS, "title"))
         for heading, keys in (
-            (f"On “{place}”", here),
-            ("Everywhere", everywhere),
-            ("In fields, lists and choices", _IN_FIELDS),
+            (tr("On “{place}”", place=place), here),
+            (tr("Everywhere"), everywhere),
+            (tr("In fields, lists and choices"), _IN_FIELDS),
         ):
             if keys:
                 self.column.addWidget(_listed(heading, keys))

@@ -12,16 +12,19 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QMessageLogContext, QObject, QtMsgType, Signal, qInstallMessageHandler
 
+from desktop_app.language import tr
 from desktop_app.shop_record.trouble import ShopTrouble
 
 if TYPE_CHECKING:
     from logging import Logger
 
 SAID = ShopTrouble(
-    "Something went wrong that the program did not foresee.",
-    kept="What is saved is safe.",
-    do="The details are in the shop's log; “Show the report” under Records In and Out has what can "
-    "be sent of it.",
+    tr("Something went wrong that the program did not foresee."),
+    kept=tr("What is saved is safe."),
+    do=tr(
+        "The details are in the shop's log; “Show the report” under Records In and Out has "
+        "what can be sent of it."
+    ),
 )
 
 

@@ -7,6 +7,7 @@ from contextlib import suppress
 
 from PySide6.QtCore import QObject, Slot
 
+from desktop_app.language import tr
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.long_reverse import Tell
 from desktop_app.shop_record.no_walk import no_walk_through_everything
@@ -51,7 +52,11 @@ class LongUndo(QObject):
             share = _TOLD * done // max(1, of)
             if share > said:
                 said = share
-                so_far = f"{words}: {done:,} of {of:,} rows" if done < of else f"{words}: finishing"
+                so_far = (
+                    tr("{words}: {done:,} of {of:,} rows", words=words, done=done, of=of)
+                    if done < of
+                    else tr("{words}: finishing", words=words)
+                )
                 errand.stepped.emit(Step(done, of, so_far))
 
         with suppress(_Unwanted), no_walk_through_everything():

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Qt, Slot
 from PySide6.QtWidgets import QFrame, QPushButton, QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import WordsField, unsaved_fields
 from desktop_app.shop_window.kept_choice import waiting_choices
@@ -12,8 +13,8 @@ from desktop_app.shop_window.texts import plain_label
 
 Words = list[tuple[str, str]]  # the name of a field or choice, and what stands in it
 
-LEFT = "{} was left before all of it was sent."
-GONE = "{} is no longer there: it was taken out, here or at another desk, or undone."
+LEFT = tr("{} was left before all of it was sent.")
+GONE = tr("{} is no longer there: it was taken out, here or at another desk, or undone.")
 
 
 class LostWords(QFrame):
@@ -26,7 +27,7 @@ class LostWords(QFrame):
         self._desk = desk
         label = plain_label(said, wrap=True)
         label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
-        away = QPushButton("Put these words away")
+        away = QPushButton(tr("Put these words away"))
         away.clicked.connect(self._put_away)
         column = QVBoxLayout(self)
         column.addWidget(label)
@@ -72,8 +73,10 @@ def let_go(
     part.deleteLater()
     if lost:
         named = "; ".join(f"{field} “{text}”" for field, text in lost)
-        what = f"{said.format(name)} Entered there and not kept: {named}."
+        entered = tr("Entered there and not kept: {named}.", named=named)
+        what = f"{said.format(name)} {entered}"
         lost = [(f"{name}: {field}", text) for field, text in lost]
         column.insertWidget(place, LostWords(desk, lost, what))
-        desk.told.emit(f"{what} It stays on the page until it is put away.")
+        stays = tr("It stays on the page until it is put away.")
+        desk.told.emit(f"{what} {stays}")
         desk.waits.emit()

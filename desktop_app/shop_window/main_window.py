@@ -21,6 +21,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from desktop_app.language import tr
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.keys import on_key, press_by
 from desktop_app.shop_window.notice_strip import NoticeStrip
@@ -58,10 +59,10 @@ class MainWindow(QMainWindow):
         self._rail.setObjectName("rail")
         self._rail_column = QVBoxLayout(self._rail)
         self._top = QHBoxLayout()
-        self._undo = self._tool("↶ Undo", QKeySequence.StandardKey.Undo)
-        self._redo = self._tool("↷ Redo", QKeySequence.StandardKey.Redo)
+        self._undo = self._tool(tr("↶ Undo"), QKeySequence.StandardKey.Undo)
+        self._redo = self._tool(tr("↷ Redo"), QKeySequence.StandardKey.Redo)
         self._lay_out()
-        on_key(self, QKeySequence.StandardKey.Quit, "closes the window", self.close)
+        on_key(self, QKeySequence.StandardKey.Quit, tr("closes the window"), self.close)
         self._restore_place()
 
     def attend(self, desk: Desk) -> None:
@@ -189,10 +190,13 @@ class MainWindow(QMainWindow):
         undo, redo = None, None
         with suppress(ShopTrouble):  # its server is away: that is told already
             undo, redo = (None, None) if shut else self._desk.record.undo_and_redo()
-        for button, word, words in ((self._undo, "Undo", undo), (self._redo, "Redo", redo)):
+        undoes = tr("Undo: {words}", words=undo) if undo else tr("Nothing to undo")
+        redoes = tr("Redo: {words}", words=redo) if redo else tr("Nothing to redo")
+        if shut:
+            undoes = tr("No undo: {what}", what=shut.what)
+            redoes = tr("No redo: {what}", what=shut.what)
+        for button, words, said in ((self._undo, undo, undoes), (self._redo, redo, redoes)):
             button.setEnabled(words is not None)
-            said = f"{word}: {words}" if words else f"Nothing to {word.lower()}"
-            said = f"No {word.lower()}: {shut.what}" if shut else said
             button.setToolTip(tooltip(said))
             button.setAccessibleName(said)
 
@@ -243,22 +247,29 @@ class MainWindow(QMainWindow):
             return []
         from desktop_app.shop_window.off_where_shut import typed_in
 
-        do = "Copy it out, or close the window once more."
+        do = tr("Copy it out, or close the window once more.")
         return [
             ShopTrouble(
-                f"What is typed under “{name}” can't be kept: {self._desk.why_shut.what}", do=do
+                tr(
+                    "What is typed under “{name}” can't be kept: {what}",
+                    name=name,
+                    what=self._desk.why_shut.what,
+                ),
+                do=do,
             )
             for name, page in self._places.items()
             if hasattr(page, "keep_draft") and typed_in(page)
         ]
 
     def _lay_out(self) -> None:
-        self._rail.setMinimumWidth(220)  # wider where the words are
+        self._rail_column.addStrut(220)  # wider where the words are
         self._rail.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Preferred)
         self._rail_column.setContentsMargins(0, 8, 0, 8)
         self._rail_column.setSpacing(2)
+        name = plain_label("Benchwitness", "heading")
+        name.setContentsMargins(14, 4, 0, 6)
+        self._rail_column.addWidget(name)
         self._rail_column.addStretch(1)
-        self._top.addWidget(plain_label("Benchwitness", "heading"))
         self._top.addStretch(1)
         self._top.addWidget(self._undo)
         self._top.addWidget(self._redo)
@@ -303,13 +314,13 @@ class MainWindow(QMainWindow):
 
     @Slot()
     def _undo_now(self) -> None:
-        self._reverse("Undone", undo=True)
+        self._reverse(undo=True)
 
     @Slot()
     def _redo_now(self) -> None:
-        self._reverse("Done again", undo=False)
+        self._reverse(undo=False)
 
-    def _reverse(self, word: str, *, undo: bool) -> None:
+    def _reverse(self, *, undo: bool) -> None:
         if self._desk is None:
             return
         page = self._stack.currentWidget()
@@ -317,7 +328,8 @@ class MainWindow(QMainWindow):
             _save(page)
         done = self._desk.undo() if undo else self._desk.redo()
         if done is not None:
-            self.strip.tell(f"{word}: {done.words}.")
+            again = tr("Done again: {words}.", words=done.words)
+            self.strip.tell(tr("Undone: {words}.", words=done.words) if undo else again)
 
 
 def _save(page: QWidget) -> ShopTrouble | None:
@@ -327,5 +339,5 @@ def _save(page: QWidget) -> ShopTrouble | None:
     from desktop_app.shop_window.notice import not_accepted
 
     save_everything(page)
-    do = "Mend or empty it, or close the window once more."
-    return not_accepted(page, " is not accepted and would be lost.", do)
+    do = tr("Mend or empty it, or close the window once more.")
+    return not_accepted(page, tr(" is not accepted and would be lost."), do)

@@ -8,6 +8,7 @@ from functools import partial
 from PySide6.QtWidgets import QWidget
 from shiboken6 import isValid
 
+from desktop_app.language import tr
 from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 from desktop_app.shop_window.fields import TypedIn, WordsField, being_saved, unsaved_fields
 from desktop_app.shop_window.kept_choice import waiting_choices
@@ -44,7 +45,7 @@ def not_sent(page: QWidget, lost: str) -> Notice | None:
     if choice is None:
         return None
     what = f"“{choice.accessibleName()}”, “{choice.typed()}”,{lost}"
-    do = "Wait until it is sent, or choose again what stood there before."
+    do = tr("Wait until it is sent, or choose again what stood there before.")
     return Notice(what, do=do, holds=lambda: bool(isValid(choice)) and choice.waits())
 
 

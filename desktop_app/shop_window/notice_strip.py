@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Any
 from PySide6.QtCore import Qt, QTimer, Signal, Slot
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QProgressBar, QPushButton, QWidget
 
+from desktop_app.language import tr
 from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 from desktop_app.shop_window.texts import plain_label
 
@@ -19,6 +20,7 @@ if TYPE_CHECKING:
 LONGEST = 600  # letters of a notice; it may quote what somebody typed
 QUIET_FOR_MS = 500  # an errand shorter than this is never shown
 OLD_AFTER_S = 20.0  # a notice that only tells something is old by then, once another page is shown
+_STOP, _PUT_AWAY = tr("Stop"), tr("Put away")
 
 
 class NoticeStrip(QFrame):
@@ -38,13 +40,13 @@ class NoticeStrip(QFrame):
         self._words.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         self._words.setMinimumHeight(self.fontMetrics().height())  # a long one asks for no window
         self._bar = QProgressBar()
-        self._bar.setAccessibleName("Progress")
+        self._bar.setAccessibleName(tr("Progress"))
         self._bar.setMaximumWidth(260)
-        self._button = QPushButton("Put away", self)
-        self._button.setAccessibleName("Put the notice away")
+        self._button = QPushButton(_PUT_AWAY, self)
+        self._button.setAccessibleName(tr("Put the notice away"))
         self._button.setFocusPolicy(Qt.FocusPolicy.TabFocus)  # a click leaves the focus where it is
         self._button.clicked.connect(self._press)
-        self._way_back = QPushButton("Bring a backup back…")
+        self._way_back = QPushButton(tr("Bring a backup back…"))
         self._way_back.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         self._way_back.clicked.connect(self.way_back_wanted)
         self._way_back.hide()
@@ -96,14 +98,14 @@ class NoticeStrip(QFrame):
     def page_changed(self) -> None:
         """Let a notice go whose cause is gone, and one that only told something and is old."""
         self.look_again()
-        if self._button.text() != "Stop" and monotonic() - self._told_at >= OLD_AFTER_S:
+        if self._button.text() != _STOP and monotonic() - self._told_at >= OLD_AFTER_S:
             self._back_to_what_is_asked()
 
     def _show_words(self, words: str) -> None:
         self._words.setText(words)
         self._bar.hide()
         self._way_back.setVisible(self._damaged and words == self._asks)
-        self._button.setText("Put away")
+        self._button.setText(_PUT_AWAY)
         self.show()
 
     def _back_to_what_is_asked(self) -> None:
@@ -122,18 +124,18 @@ class NoticeStrip(QFrame):
     @Slot()
     def _show_errand(self) -> None:
         if self._errand is not None:
-            if self._button.text() != "Stop":  # what is asked for comes back by itself
+            if self._button.text() != _STOP:  # what is asked for comes back by itself
                 self._covered = "" if self.words() == self._asks else self.words()
             self._words.setText(self._errand.words + " …")
             self._bar.setRange(0, 0)
             self._bar.show()
             self._way_back.hide()
-            self._button.setText("Stop")
+            self._button.setText(_STOP)
             self.show()
 
     @Slot(object)
     def _step(self, step: Step) -> None:
-        if self._button.text() == "Stop":
+        if self._button.text() == _STOP:
             self._bar.setRange(0, step.of)
             self._bar.setValue(step.done)
             self._words.setText(step.words)
@@ -145,7 +147,7 @@ class NoticeStrip(QFrame):
             return
         self._errand = None
         self._later.stop()
-        if self._button.text() != "Stop":
+        if self._button.text() != _STOP:
             return
         if self._covered and monotonic() - self._told_at < OLD_AFTER_S:
             self._show_words(self._covered)
@@ -154,7 +156,7 @@ class NoticeStrip(QFrame):
 
     @Slot()
     def _press(self) -> None:
-        if self._button.text() == "Stop" and self._errand is not None:
+        if self._button.text() == _STOP and self._errand is not None:
             self._errand.stop()
         elif self._words.text() == self._asks:
             self._asks = ""

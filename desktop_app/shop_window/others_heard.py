@@ -10,6 +10,7 @@ from collections.abc import Callable
 
 from PySide6.QtCore import QObject, QTimer, Signal, Slot
 
+from desktop_app.language import tr
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.others import Others, touched_by_others
 from desktop_app.shop_record.server_trouble import ServerLost, ServerRefuses
@@ -19,8 +20,8 @@ from desktop_app.shop_window.drafts import Drafts
 from desktop_app.shop_window.notice import Notice
 from desktop_app.shop_window.unsent import Pages, Unsent
 
-ELSEWHERE = "Written at another desk"
-BACK = "The server is back."
+ELSEWHERE = tr("Written at another desk")
+BACK = tr("The server is back.")
 AGAIN_MS = 30_000  # after which what could not be read is read again
 
 
@@ -88,7 +89,9 @@ class OthersHeard(QObject):
             with record.reading() as connection:
                 return touched_by_others(connection, since, own)
 
-        errand = self._desk.errands.run("Reading what was written at other desks", work, self._show)
+        errand = self._desk.errands.run(
+            tr("Reading what was written at other desks"), work, self._show
+        )
         errand.failed.connect(self._give_up)
 
     @Slot(object)
@@ -120,22 +123,25 @@ class OthersHeard(QObject):
         sort, record = type(away), self._desk.record
         what, kept, do = away.what, away.kept, away.do
         if not isinstance(away, ServerRefuses):
-            what = f"The shop's server can't be reached since {self._desk.now():%H:%M}."
-            kept = "What you type stays in its field, and on this computer."
-            do = f"{do} So is what you choose; what springs back has to wait until then."
+            what = tr("The shop's server can't be reached since {now:%H:%M}.", now=self._desk.now())
+            kept = tr("What you type stays in its field, and on this computer.")
+            chosen = tr("So is what you choose; what springs back has to wait until then.")
+            do = f"{do} {chosen}"
         return Notice(what, kept, do, holds=lambda: type(record.away) is sort)
 
     def _send_what_waits(self) -> None:
         waited, left = self.unsent.send(self._pages())
         self._keep_what_waits()  # choices, if any
         if left:
-            what = "The server is back. Something typed is not accepted"
-            self._desk.told.emit(ShopTrouble(f"{what}; it stays in its field.", do="Look it over."))
+            what = tr("The server is back. Something typed is not accepted; it stays in its field.")
+            self._desk.told.emit(ShopTrouble(what, do=tr("Look it over.")))
         elif waited:
-            self._desk.told.emit(f"{BACK[:-1]}; what was typed meanwhile is saved.")
+            self._desk.told.emit(tr("The server is back; what was typed meanwhile is saved."))
+        elif self._waits:
+            chosen = tr("What was chosen meanwhile is sent with its page.")
+            self._desk.told.emit(f"{BACK} {chosen}")
         else:
-            chosen = " What was chosen meanwhile is sent with its page." if self._waits else ""
-            self._desk.told.emit(BACK + chosen)
+            self._desk.told.emit(BACK)
         self._desk.changed.emit(Done(ELSEWHERE, _all_tables(), None))
 
     @Slot(object)

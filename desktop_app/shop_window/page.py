@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QCoreApplication, QEvent, QSize, Qt
-from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
 
 from desktop_app.shop_window.tab_order import next_stop
 from desktop_app.shop_window.texts import plain_label
@@ -52,7 +52,10 @@ class ReadingPage(QScrollArea):
         self.column = QVBoxLayout(self.body)
         self.column.setContentsMargins(0, 0, 0, 0)
         self.column.setSpacing(14)
-        outer.addWidget(self.body)
+        across = QHBoxLayout()  # it asks the body for its height at the width that the body has
+        across.addWidget(self.body, 1)
+        across.addStretch()
+        outer.addLayout(across)
         outer.addStretch(1)
         self.setWidget(inside)
 

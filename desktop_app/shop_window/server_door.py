@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal, Slot
 
+from desktop_app.language import tr
 from desktop_app.shop_record.server_address import ServerAddress
 from desktop_app.shop_record.server_folder import read_place
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -19,13 +20,13 @@ from desktop_app.shop_window.waited import Waited
 if TYPE_CHECKING:
     from desktop_app.shop_record.record import ShopRecord
 
-SERVER = "On a Server"
-CONNECTING = "Connecting to the shop's server"
-STOPPED = "Stopped. No shop was opened."
-KEPT = "The password is kept in this system's keyring."
-NOT_KEPT = (
-    "This system has no keyring that can be used: the password is known till the program ends, and "
-    "is asked for again then."
+SERVER = tr("On a Server")
+CONNECTING = tr("Connecting to the shop's server")
+STOPPED = tr("Stopped. No shop was opened.")
+KEPT = tr("The password is kept in this system's keyring.")
+NOT_KEPT = tr(
+    "This system has no keyring that can be used: the password is known till the "
+    "program ends, and is asked for again then."
 )
 
 # Open the shop of a folder, or the one that is wanted; with it whether a password is in the keyring

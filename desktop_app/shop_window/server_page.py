@@ -8,6 +8,7 @@ from pathlib import Path
 from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QLineEdit, QPushButton, QWidget
 
+from desktop_app.language import tr
 from desktop_app.shop_record.server_address import ServerAddress, is_address, read_address
 from desktop_app.shop_record.server_trouble import PasswordWanted, PhotosUnknown, ServerLost
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -15,19 +16,21 @@ from desktop_app.shop_window.fields import ChoiceField, Labelled
 from desktop_app.shop_window.page import ReadingPage, Section
 from desktop_app.shop_window.texts import plain_label
 
-OPEN, AGAIN, MAKE = "Open it", "Try again", "Make a new shop there"
-_WHAT = (
-    "Where several computers share one shop, its record is in a database of a PostgreSQL server. "
-    "Whoever looks after that server gives you the address and a password."
+OPEN, AGAIN, MAKE = tr("Open it"), tr("Try again"), tr("Make a new shop there")
+_WHAT = tr(
+    "Where several computers share one shop, its record is in a database of a "
+    "PostgreSQL server. Whoever looks after that server gives you the address and a "
+    "password."
 )
-_ADDRESS = (
+_ADDRESS = tr(
     "Who you are there, the server, and the name of the database, as in "
     "tuuli@counter-server/benchwitness."
 )
-_PASSWORD = "Kept in this system's keyring once the server has taken it, and in no file."
-_PHOTOS = (
-    "Chosen when a shop is made. A shared folder must be reached by all its computers; for a shop "
-    "that is there already it is asked for only where this computer does not know it yet."
+_PASSWORD = tr("Kept in this system's keyring once the server has taken it, and in no file.")
+_PHOTOS = tr(
+    "Chosen when a shop is made. A shared folder must be reached by all its computers; "
+    "for a shop that is there already it is asked for only where this computer does "
+    "not know it yet."
 )
 
 
@@ -51,15 +54,15 @@ class ServerPage(ReadingPage):
 
     def __init__(self) -> None:
         super().__init__()
-        self._address = self._line("Address", _ADDRESS)
-        self._password = self._line("Password", _PASSWORD)
+        self._address = self._line(tr("Address"), _ADDRESS)
+        self._password = self._line(tr("Password"), _PASSWORD)
         self._line_of(self._password).setEchoMode(QLineEdit.EchoMode.Password)
         self._line_of(self._address).setPlaceholderText("tuuli@counter-server/benchwitness")
-        places = [(False, "In the database"), (True, "In a shared folder")]
-        self._choice = ChoiceField("Where the photos lie", places, self._chosen)
+        places = [(False, tr("In the database")), (True, tr("In a shared folder"))]
+        self._choice = ChoiceField(tr("Where the photos lie"), places, self._chosen)
         self._choice.setMaximumWidth(420)
-        self._folder = self._line("The shared folder of the photos", "")
-        self._browse = QPushButton("Choose the folder…")
+        self._folder = self._line(tr("The shared folder of the photos"), "")
+        self._browse = QPushButton(tr("Choose the folder…"))
         self._browse.clicked.connect(self._choose)
         self._open = QPushButton(OPEN)
         self._open.setObjectName("next")
@@ -113,12 +116,12 @@ class ServerPage(ReadingPage):
         return box.field
 
     def _lay_out(self) -> None:
-        self.column.addWidget(plain_label("A Shop on a Server", "title"))
-        where, photos = Section(""), Section("Photos")
+        self.column.addWidget(plain_label(tr("A Shop on a Server"), "title"))
+        where, photos = Section(""), Section(tr("Photos"))
         where.column.addWidget(plain_label(_WHAT, wrap=True))
         where.column.addWidget(self._address)
         where.column.addWidget(self._password)
-        photos.column.addWidget(Labelled("Where the photos lie", self._choice, _PHOTOS))
+        photos.column.addWidget(Labelled(tr("Where the photos lie"), self._choice, _PHOTOS))
         photos.column.addWidget(self._folder)
         photos.column.addLayout(_row(self._browse))
         self.column.addWidget(where)
@@ -132,7 +135,7 @@ class ServerPage(ReadingPage):
 
     @Slot()
     def _choose(self) -> None:
-        folder = QFileDialog.getExistingDirectory(self, "The shared folder of the photos")
+        folder = QFileDialog.getExistingDirectory(self, tr("The shared folder of the photos"))
         if folder:
             self._line_of(self._folder).setText(folder)
             self._mended()
@@ -162,14 +165,16 @@ class ServerPage(ReadingPage):
         line, secret = self._line_of(self._address), self._line_of(self._password)
         said = line.text().strip()
         if not said:
-            raise ShopTrouble("No address is said.", do=_ADDRESS)
+            raise ShopTrouble(tr("No address is said."), do=_ADDRESS)
         address, password = read_address(said if is_address(said) else f"postgresql://{said}")
         if password:  # nobody shall read it over a shoulder
             line.setText(address.text())
             secret.setText(password)
         photos = self._line_of(self._folder).text().strip() if self._choice.currentData() else None
         if photos == "" and new:
-            raise PhotosUnknown("No shared folder is named for the photos.", do="Choose one.")
+            raise PhotosUnknown(
+                tr("No shared folder is named for the photos."), do=tr("Choose one.")
+            )
         return Wanted(address, secret.text() or None, Path(photos) if photos else None, new)
 
 

@@ -13,6 +13,7 @@ from PySide6.QtCore import QAbstractItemModel, QPoint, Qt, Slot
 from PySide6.QtGui import QContextMenuEvent, QGuiApplication, QKeyEvent, QKeySequence
 from PySide6.QtWidgets import QAbstractItemView, QLineEdit, QTableView, QWidget
 
+from desktop_app.language import tr
 from desktop_app.shop_window.columns_menu import columns_menu
 from desktop_app.shop_window.sorted_rows import Index, SortedRows
 from desktop_app.shop_window.table_memory import Left, keep_left, read_left
@@ -23,7 +24,7 @@ class ShopTable(QTableView):
 
     def __init__(self, name: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.keys_said = (("Ctrl+C", "copies the chosen rows of a table, with its headers"),)
+        self.keys_said = (("Ctrl+C", tr("copies the chosen rows of a table, with its headers")),)
         self._sorted = SortedRows(self)
         self._kept: Left | None = None
         self._no_room: frozenset[int] = frozenset()
@@ -63,8 +64,10 @@ class ShopTable(QTableView):
     def only_line(self) -> QLineEdit:
         """Return a line that leaves only rows with the words that are typed into it."""
         line = QLineEdit()
-        line.setPlaceholderText("Show only rows with …")
-        line.setAccessibleName(f"Show only rows with these words: {self.accessibleName()}")
+        line.setPlaceholderText(tr("Show only rows with …"))
+        line.setAccessibleName(
+            tr("Show only rows with these words: {table}", table=self.accessibleName())
+        )
         line.setClearButtonEnabled(True)
         line.textChanged.connect(self._show_only)
         return line

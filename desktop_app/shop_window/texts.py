@@ -8,7 +8,10 @@ from html import escape
 from PySide6.QtCore import QSize, Qt
 from PySide6.QtWidgets import QFrame, QLabel, QSizePolicy, QVBoxLayout, QWidget
 
-DEFERS = "The vehicle maker's procedure, local rules and licensed people come first."
+from desktop_app.language import tr
+
+DEFERS = tr("The vehicle maker's procedure, local rules and licensed people come first.")
+_DEFERRED = tr("maker's procedure")  # as words say it that defer already
 
 
 NARROW = 240  # pixels; no label asks a page or the window for more than this
@@ -65,5 +68,5 @@ class CautionBox(QFrame):
         column = QVBoxLayout(self)
         for words in cautions:
             column.addWidget(plain_label(f"⚠  {words}", wrap=True))
-        if not any("maker's procedure" in words for words in cautions):
+        if not any(_DEFERRED in words for words in cautions):
             column.addWidget(plain_label(DEFERS, "quiet", wrap=True))

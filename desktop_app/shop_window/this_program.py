@@ -8,6 +8,7 @@ from PySide6.QtCore import QUrl, Slot
 from PySide6.QtGui import QDesktopServices
 from PySide6.QtWidgets import QPlainTextEdit, QPushButton
 
+from desktop_app.language import tr
 from desktop_app.shop_record.licences import OWN_LICENCE, licences
 from desktop_app.shop_record.problem_report import LOG, version
 from desktop_app.shop_window.page import Section
@@ -18,22 +19,26 @@ class ThisProgram(Section):
     """Shows it for the shop in a folder, where one is open."""
 
     def __init__(self, folder: Path | None) -> None:
-        super().__init__("This program")
+        super().__init__(tr("This program"))
         self._folder = folder
         self.column.addWidget(plain_label(f"Benchwitness {version()}. {OWN_LICENCE}.", wrap=True))
         if folder is not None:
-            said = f"This shop lies in {folder}; its log is the file {LOG} there."
+            said = tr(
+                "This shop lies in {folder}; its log is the file {log} there.",
+                folder=folder,
+                log=LOG,
+            )
             self.column.addWidget(plain_label(said, wrap=True))
-            show = QPushButton("Show the folder")
+            show = QPushButton(tr("Show the folder"))
             show.clicked.connect(self._show_folder)
             self.column.addWidget(show)
         self._licences = QPlainTextEdit()
         self._licences.setReadOnly(True)
         self._licences.setTabChangesFocus(True)
-        self._licences.setAccessibleName("Libraries and their licences")
+        self._licences.setAccessibleName(tr("Libraries and their licences"))
         self._licences.setMinimumHeight(10 * self.fontMetrics().height())
         self._licences.hide()
-        self._press = QPushButton("Libraries and their licences")
+        self._press = QPushButton(tr("Libraries and their licences"))
         self._press.clicked.connect(self._show_licences)
         self.column.addWidget(self._press)
         self.column.addWidget(self._licences)

@@ -10,6 +10,7 @@ from desktop_app.shop_window.drafts import Drafts
 from desktop_app.shop_window.fields import save_everything, unsaved_fields
 from desktop_app.shop_window.lost_words import waiting_words
 
+# Under these words they lie in the file of drafts, in any language.
 UNSENT = "not sent"
 BEFORE = "not sent before"  # by a program that has ended since
 

@@ -7,13 +7,14 @@ from collections.abc import Mapping
 from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QPlainTextEdit, QPushButton
 
+from desktop_app.language import tr
 from desktop_app.shop_window.page import ReadingPage, Section
 from desktop_app.shop_window.texts import plain_label
 
-NOT_SENT = "Not Sent"
-_WHAT = (
-    "This was typed while the shop's server was away, and was not sent before the program ended. "
-    "Nobody else has seen it. Copy each where it belongs."
+NOT_SENT = tr("Not Sent")
+_WHAT = tr(
+    "This was typed while the shop's server was away, and was not sent before the "
+    "program ended. Nobody else has seen it. Copy each where it belongs."
 )
 
 
@@ -35,12 +36,12 @@ class UnsentPage(ReadingPage):
             shown.setFixedHeight(self.fontMetrics().lineSpacing() * 4 + 22)
             section.column.addWidget(shown)
             self.column.addWidget(section)
-        self._put_away = QPushButton("All of it is where it belongs")
+        self._put_away = QPushButton(tr("All of it is where it belongs"))
         self._put_away.clicked.connect(self._press)
         self.column.addWidget(self._put_away)
 
     @Slot()
     def _press(self) -> None:
         self._put_away.setEnabled(False)
-        self._put_away.setText("Put away")
+        self._put_away.setText(tr("Put away"))
         self.done.emit()

@@ -9,6 +9,8 @@ from pathlib import Path
 from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QFileDialog, QPushButton
 
+from desktop_app.language import tr
+from desktop_app.shop_window.language_box import LanguageBox
 from desktop_app.shop_window.page import ReadingPage, Section
 from desktop_app.shop_window.texts import plain_label
 
@@ -24,26 +26,28 @@ class WelcomePage(ReadingPage):
 
     def __init__(self, opened: Sequence[Path] = ()) -> None:
         super().__init__()
-        self.column.addWidget(plain_label("Which shop?", "title"))
+        self.column.addWidget(plain_label(tr("Which shop?"), "title"))
         if opened:
             self.column.addWidget(self._again(opened))
         for words, says, slot in (
-            ("Make a new shop…", "In an empty folder of this computer.", self._new),
-            ("Open a shop…", "The folder with its record.", self._open),
+            (tr("Make a new shop…"), tr("In an empty folder of this computer."), self._new),
+            (tr("Open a shop…"), tr("The folder with its record."), self._open),
             (
-                "Open a shop on a server…",
-                "Several computers share it; it can be made new there too.",
+                tr("Open a shop on a server…"),
+                tr("Several computers share it; it can be made new there too."),
                 self._server,
             ),
             (
-                "Bring a backup back…",
-                "A shop that is damaged or gone comes back into a new folder.",
+                tr("Bring a backup back…"),
+                tr("A shop that is damaged or gone comes back into a new folder."),
                 self._backup,
             ),
             (
-                "Look at the demo shop",
-                "An invented shop with two years of jobs; it is made in under a minute and "
-                "nothing of your own is touched.",
+                tr("Look at the demo shop"),
+                tr(
+                    "An invented shop with two years of jobs; it is made in under a minute "
+                    "and nothing of your own is touched."
+                ),
                 self._demo,
             ),
         ):
@@ -53,12 +57,13 @@ class WelcomePage(ReadingPage):
             section.column.addWidget(button)
             section.column.addWidget(plain_label(says, "quiet", wrap=True))
             self.column.addWidget(section)
+        self.column.addWidget(LanguageBox())
 
     def _again(self, opened: Sequence[Path]) -> Section:
-        section = Section("Opened before")
+        section = Section(tr("Opened before"))
         for folder in opened:
             button = QPushButton(folder.name)
-            button.setAccessibleName(f"Open {folder}")
+            button.setAccessibleName(tr("Open {folder}", folder=folder))
             button.clicked.connect(partial(self.open_wanted.emit, folder))
             section.column.addWidget(button)
             section.column.addWidget(plain_label(str(folder), "quiet", wrap=True))
@@ -66,13 +71,13 @@ class WelcomePage(ReadingPage):
 
     @Slot()
     def _new(self) -> None:
-        folder = QFileDialog.getExistingDirectory(self, "An empty folder for the new shop")
+        folder = QFileDialog.getExistingDirectory(self, tr("An empty folder for the new shop"))
         if folder:
             self.new_wanted.emit(Path(folder))
 
     @Slot()
     def _open(self) -> None:
-        folder = QFileDialog.getExistingDirectory(self, "The folder of the shop")
+        folder = QFileDialog.getExistingDirectory(self, tr("The folder of the shop"))
         if folder:
             self.open_wanted.emit(Path(folder))
 

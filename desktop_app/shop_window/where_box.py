@@ -6,6 +6,7 @@ from PySide6.QtCore import Slot
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QPushButton, QWidget
 
+from desktop_app.language import tr
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.server_folder import read_place
 from desktop_app.shop_record.server_password import (
@@ -21,7 +22,7 @@ from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.server_door import KEPT, NOT_KEPT
 from desktop_app.shop_window.texts import plain_label
 
-WHERE = "Where this shop is"
+WHERE = tr("Where this shop is")
 
 
 class WhereBox(Section):
@@ -35,13 +36,13 @@ class WhereBox(Section):
         self._line.setEchoMode(QLineEdit.EchoMode.Password)
         self._line.setMaximumWidth(420)
         self._line.returnPressed.connect(self._try_it)
-        self._try = QPushButton("Try it")
-        self._try.setAccessibleName("Try the password")
+        self._try = QPushButton(tr("Try it"))
+        self._try.setAccessibleName(tr("Try the password"))
         self._try.clicked.connect(self._try_it)
         self._password = QWidget()
         row = QHBoxLayout(self._password)
         row.setContentsMargins(0, 0, 0, 0)
-        row.addWidget(Labelled("The password that holds now", self._line))
+        row.addWidget(Labelled(tr("The password that holds now"), self._line))
         row.addWidget(self._try)
         row.addStretch(1)
         self.column.addWidget(self._password)
@@ -68,7 +69,7 @@ class WhereBox(Section):
         record = self._desk.record
         if record.away is None:
             self._desk.errands.run(
-                "Looking where this shop is", lambda: where_kept(record), self._say
+                tr("Looking where this shop is"), lambda: where_kept(record), self._say
             )
 
     def _say(self, found: list[tuple[str, str]]) -> None:
@@ -92,7 +93,7 @@ class WhereBox(Section):
             newest = newest_password(address, password)  # another may have been typed since
             return keep_password(address, newest or password)
 
-        self._desk.errands.run("Keeping the password", keep, self._kept)
+        self._desk.errands.run(tr("Keeping the password"), keep, self._kept)
 
     @Slot(object)
     def _kept(self, kept: bool) -> None:

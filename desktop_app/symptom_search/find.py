@@ -177,12 +177,12 @@ def _fixes(
 
 def _plain(question: Question, vocabulary: Vocabulary) -> dict[str, str]:
     """Return the names of the symptoms read and, after them, of their neighbours."""
-    plain = {group.id: group.plain for group in question.groups}
+    plain = {group.id: group.shown for group in question.groups}
     if question.perhaps is not None:
-        plain[question.perhaps.id] = question.perhaps.plain
+        plain[question.perhaps.id] = question.perhaps.shown
     for group in question.groups:
         for other in vocabulary.near(group.id):
-            plain.setdefault(other.id, other.plain)
+            plain.setdefault(other.id, other.shown)
     return plain
 
 

@@ -6,6 +6,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import TypedDict
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.share_interval import wilson
 from desktop_app.symptom_search.word_forms import plain_words
 from desktop_app.symptom_search.word_index.counting import FixCounted
@@ -76,16 +77,35 @@ class Fix:
 
     def sentence(self) -> str:
         """Return the counts as a shop would say them; small numbers are said to be small."""
-        times = "once" if len(self.jobs) == 1 else f"{len(self.jobs)} times"
+        jobs = len(self.jobs)
+        times = tr("once") if jobs == 1 else tr("{number} times", number=jobs)
         early = self.early_back
-        more = f"; {early} of the rest came back already" if early else ""
+        more = tr("; {early} of the rest came back already", early=early) if early else ""
         if self.rate is None or self.low is None or self.high is None:
-            return f"{times}; no window is over yet{more}"
-        back = self.settled_back or "none"
-        counted = f"{times}; of {self.settled} settled {back} came back"
+            return tr("{times}; no window is over yet{more}", times=times, more=more)
+        back = self.settled_back or tr("none")
+        counted = tr(
+            "{times}; of {settled} settled {back} came back",
+            times=times,
+            settled=self.settled,
+            back=back,
+        )
         if self.settled < SMALL:
-            return f"{counted}{more}. Few: the true share may be {self.low:.0%} to {self.high:.0%}."
-        return f"{counted}: {self.rate:.0%} ({self.low:.0%} to {self.high:.0%}){more}"
+            return tr(
+                "{counted}{more}. Few: the true share may be {low:.0%} to {high:.0%}.",
+                counted=counted,
+                more=more,
+                low=self.low,
+                high=self.high,
+            )
+        return tr(
+            "{counted}: {rate:.0%} ({low:.0%} to {high:.0%}){more}",
+            counted=counted,
+            rate=self.rate,
+            low=self.low,
+            high=self.high,
+            more=more,
+        )
 
     def as_json(self) -> FixJson:
         """Return the fields of the command contract; `came_back` is of the settled jobs."""

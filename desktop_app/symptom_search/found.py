@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import TypedDict
 
+from desktop_app.language import tr
 from desktop_app.symptom_search.fixes import Fix, FixJson
 from desktop_app.symptom_search.question import Piece
 from desktop_app.symptom_search.reasons import Span
@@ -67,12 +68,15 @@ class Found:
     def counted_over(self) -> str:
         """Return over which jobs the fixes were counted, as one sentence."""
         if self.counted == 1:
-            return "Counted over one repair handed over."
+            return tr("Counted over one repair handed over.")
         if not self.of_all:
-            return (
-                f"Counted over the newest {self.counted:,} repairs handed over, not yet over all."
+            return tr(
+                "Counted over the newest {counted:,} repairs handed over, not yet over all.",
+                counted=self.counted,
             )
-        return f"Counted over all {self.counted:,} repairs handed over that match."
+        return tr(
+            "Counted over all {counted:,} repairs handed over that match.", counted=self.counted
+        )
 
     def as_json(self) -> FoundJson:
         """Return the fields of the command contract."""

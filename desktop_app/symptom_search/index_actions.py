@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Generator
 
+from desktop_app.language import tr
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.step import Step
 from desktop_app.symptom_search.stored_ask_index import index_of
 
-WORDS = "Reading the old jobs for the search"
+WORDS = tr("Reading the old jobs for the search")
 
 
 def index_is_behind(record: ShopRecord) -> bool:

@@ -9,13 +9,14 @@ import re
 from collections.abc import Iterable
 from dataclasses import dataclass
 
+from desktop_app.language import tr
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.symptom_search.little_words import LITTLE_WORDS
 from desktop_app.symptom_search.vocabulary import Group, Vocabulary
 
 MOST_LETTERS = 60
 MOST_WORDS = 7  # as many as a question lets go of at one press
-_NOTHING_KEPT = "Nothing was changed."
+_NOTHING_KEPT = tr("Nothing was changed.")
 _WORD = re.compile(r"[\w-]+")
 _ENDS = " .,;:!?…-"
 
@@ -51,9 +52,9 @@ def named_group(symptom: str, words: Vocabulary) -> Group:
     group = words.group(symptom)
     if group is None:
         raise ShopTrouble(
-            f"There is no symptom “{symptom}”.",
+            tr("There is no symptom “{symptom}”.", symptom=symptom),
             kept=_NOTHING_KEPT,
-            do="Choose one from the list; a part of its name is enough.",
+            do=tr("Choose one from the list; a part of its name is enough."),
         )
     return group
 
@@ -64,44 +65,78 @@ def accepted(phrase: str, symptom: str, words: Vocabulary) -> str:
     `words` are the vocabulary with what the shop's phrases mean so far.
     """
     group = named_group(symptom, words)
-    tidied = tidy(phrase)
+    tidied = _in_bounds(tidy(phrase))
+    _check_it_tells(tidied, words)
+    if words.groups_in(tidied) == (group,):
+        raise _refused(
+            tr("“{phrase}” is read as {symptom} already.", phrase=tidied, symptom=group.shown),
+            tr("There is nothing to do."),
+        )
+    if not words.can_mean(tidied):
+        raise _refused(
+            tr(
+                "“{phrase}” would never be found in a concern: it says that something is "
+                "over or is not so, or it is more than one piece of a sentence.",
+                phrase=tidied,
+            ),
+            tr(
+                "Take the words that tell the fault itself, without a comma or full stop "
+                "in between."
+            ),
+        )
+    return tidied
+
+
+def _in_bounds(tidied: str) -> str:
     if not tidied:
-        raise _refused("No words were told.", "Type what customers say, such as “it bucks”.")
+        raise _refused(
+            tr("No words were told."), tr("Type what customers say, such as “it bucks”.")
+        )
     if len(tidied) > MOST_LETTERS:
         raise _refused(
-            f"“{tidied[:MOST_LETTERS]}…” is too long: it has {len(tidied)} letters.",
-            f"A phrase has {MOST_LETTERS} letters at most; the words that tell most are enough.",
+            tr(
+                "“{phrase}…” is too long: it has {letters} letters.",
+                phrase=tidied[:MOST_LETTERS],
+                letters=len(tidied),
+            ),
+            tr(
+                "A phrase has {letters} letters at most; the words that tell most are enough.",
+                letters=MOST_LETTERS,
+            ),
         )
+    return tidied
+
+
+def _check_it_tells(tidied: str, words: Vocabulary) -> None:
+    """Refuse a phrase whose words tell no fault, or that has more of them than a question reads."""
     compared = words.compared(tidied)
     told = [word for word in _WORD.findall(tidied.lower()) if word not in LITTLE_WORDS]
     if told and all(any(sign.isdigit() for sign in word) for word in told):
         raise _refused(
-            f"“{tidied}” is a number, a code or a plate: those are found as they are.",
-            "Type words that customers say.",
+            tr(
+                "“{phrase}” is a number, a code or a plate: those are found as they are.",
+                phrase=tidied,
+            ),
+            tr("Type words that customers say."),
         )
     if len(told) == 1 and words.conditions_in(tidied):
         raise _refused(
-            f"“{tidied}” says when it happens, not what.", "Add the word that tells the fault."
+            tr("“{phrase}” says when it happens, not what.", phrase=tidied),
+            tr("Add the word that tells the fault."),
         )
     if not compared or not told:
         raise _refused(
-            f"“{tidied}” has only little words, which are in every concern.",
-            "Add the word that tells the fault.",
+            tr("“{phrase}” has only little words, which are in every concern.", phrase=tidied),
+            tr("Add the word that tells the fault."),
         )
     if len(compared) > MOST_WORDS:
         raise _refused(
-            f"“{tidied}” has too many words.",
-            f"{MOST_WORDS} are the most, little words not counted; take those that tell most.",
+            tr("“{phrase}” has too many words.", phrase=tidied),
+            tr(
+                "{number} are the most, little words not counted; take those that tell most.",
+                number=MOST_WORDS,
+            ),
         )
-    if words.groups_in(tidied) == (group,):
-        raise _refused(f"“{tidied}” is read as {group.plain} already.", "There is nothing to do.")
-    if not words.can_mean(tidied):
-        raise _refused(
-            f"“{tidied}” would never be found in a concern: it says that something is over or "
-            "is not so, or it is more than one piece of a sentence.",
-            "Take the words that tell the fault itself, without a comma or full stop in between.",
-        )
-    return tidied
 
 
 def _refused(what: str, do: str) -> ShopTrouble:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.stored import OwnPhrase
 from desktop_app.shop_record.as_shown import change_as_shown
 from desktop_app.shop_record.deed import Deed, Done
@@ -25,13 +26,19 @@ def add_phrase(record: ShopRecord, words: Vocabulary, phrase: str, symptom: str)
         same = kept_as(kept, words, read_phrases(deed.connection))
         if same is not None:
             raise ShopTrouble(
-                f"“{kept}” means {words.plain(same.symptom)} here already, as “{same.phrase}”.",
-                kept="Nothing was changed.",
-                do="Choose it in the list of the shop's own phrases to change what it means.",
+                tr(
+                    "“{typed}” means {symptom} here already, as “{phrase}”.",
+                    typed=kept,
+                    symptom=words.shown(same.symptom),
+                    phrase=same.phrase,
+                ),
+                kept=tr("Nothing was changed."),
+                do=tr("Choose it in the list of the shop's own phrases to change what it means."),
             )
         deed.add(OwnPhrase, phrase=kept, symptom=symptom)
 
-    return record.do(f"Let “{kept}” mean {words.plain(symptom)} here", work)
+    said = tr("Let “{phrase}” mean {symptom} here", phrase=kept, symptom=words.shown(symptom))
+    return record.do(said, work)
 
 
 def change_phrase(
@@ -47,9 +54,9 @@ def change_phrase(
     """
     group = named_group(symptom, words)
     return record.do(
-        f"Let a phrase mean {group.plain} here",
+        tr("Let a phrase mean {symptom} here", symptom=group.shown),
         lambda deed: change_as_shown(
-            deed, OwnPhrase, phrase_id, shown, words.plain, symptom=symptom
+            deed, OwnPhrase, phrase_id, shown, words.shown, symptom=symptom
         ),
     )
 
@@ -58,5 +65,9 @@ def take_phrase_away(record: ShopRecord, phrase_id: int) -> Done:
     """Let one of the shop's phrases mean again what it means everywhere, or nothing."""
     with record.reading() as connection:
         kept = read_phrase(connection, phrase_id)
-    said = "a phrase of the shop" if kept is None else f"“{kept.phrase}”"
-    return record.do(f"Take {said} away", lambda deed: deed.remove(OwnPhrase, phrase_id))
+    said = (
+        tr("Take a phrase of the shop away")
+        if kept is None
+        else tr("Take “{phrase}” away", phrase=kept.phrase)
+    )
+    return record.do(said, lambda deed: deed.remove(OwnPhrase, phrase_id))

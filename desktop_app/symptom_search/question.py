@@ -7,6 +7,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 from functools import cache, lru_cache
 
+from desktop_app.language import marked, tr
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.repair_jobs.concern_conditions import condition_words
 from desktop_app.repair_jobs.trouble_code import codes_in
@@ -18,7 +19,12 @@ from desktop_app.symptom_search.word_forms import Token, alike, is_named, tokens
 MOST_CHARACTERS = 300
 MOST_WORDS = 12
 SHORTEST_BEGINNING = 3  # with fewer letters half of all jobs would match
-PERHAPS = "perhaps"  # the kind of a piece that is guessed
+PERHAPS = marked("perhaps")  # the kind of a piece that is guessed
+# The other kinds of pieces, as they stand before what was read.
+_SAID_BEFORE = (
+    *(marked("symptom"), marked("code"), marked("condition"), marked("part"), marked("job")),
+    *(marked("plate"), marked("tag"), "VIN", marked("VIN ends in"), marked("only")),
+)
 _ALIKE = 3  # letters that two forms of a word share at least
 _NAME = 17  # characters of the longest name of a vehicle, its VIN
 _CODE_APART = re.compile(r"\b([PCBU])[ -]([0-3][0-9A-F]{3})\b", re.IGNORECASE)
@@ -39,7 +45,7 @@ class Piece:
 
     def in_words(self) -> str:
         """Return it as it stands in a line: what is guessed says so."""
-        return f"{PERHAPS} {self.shown}" if self.kind == PERHAPS else self.shown
+        return f"{tr(PERHAPS)} {self.shown}" if self.kind == PERHAPS else self.shown
 
 
 @dataclass(frozen=True, slots=True)
@@ -97,8 +103,8 @@ def read_question(text: str, vocabulary: Vocabulary, kinds: Mapping[str, PartKin
         for word in _free_words(text, said, codes, vocabulary)
     )
     perhaps = vocabulary.perhaps_in(text) if not groups else None
-    pieces = [Piece("symptom", group.id, group.plain) for group in groups]
-    pieces += [] if perhaps is None else [Piece(PERHAPS, perhaps.id, perhaps.plain)]
+    pieces = [Piece("symptom", group.id, group.shown) for group in groups]
+    pieces += [] if perhaps is None else [Piece(PERHAPS, perhaps.id, perhaps.shown)]
     pieces += [Piece("code", code, code) for code in codes]
     pieces += [Piece("condition", one, condition_words(one)) for one in conditions]
     pieces += [Piece("part", kind, kinds[kind].name) for kind in parts]
@@ -160,7 +166,7 @@ def _part_kinds_in(
     said: list[Token], kinds: Mapping[str, PartKind], vocabulary: Vocabulary
 ) -> tuple[tuple[str, ...], set[int]]:
     """Return the part kinds named, the longest names first, and the places they take."""
-    named = _part_names(tuple((kind.id, kind.name, *kind.also) for kind in kinds.values()))
+    named = _part_names(tuple((kind.id, *kind.every_name) for kind in kinds.values()))
     longest = max((length for length, _ in named), default=0)
     found: dict[str, None] = {}
     taken: set[int] = set()

@@ -6,6 +6,7 @@ from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.concern_conditions import condition_words
 from desktop_app.symptom_search.points import NEAR_FIT
 from desktop_app.symptom_search.word_forms import Token, tokens
@@ -103,7 +104,8 @@ class ReasonFinder:
                     spans.append((start, end))
             if spans and name in _WRITTEN:
                 marks[name] = tuple(dict.fromkeys(spans))
-        why = (*self._why(evidence), *self._why_words(spellings), *filter(None, (evidence.became,)))
+        became = (tr(evidence.became),) if evidence.became else ()
+        why = (*self._why(evidence), *self._why_words(spellings), *became)
         return Reasons(why, marks, self._is_weak(evidence, spellings))
 
     def _is_weak(self, evidence: Evidence, said: Collection[int]) -> bool:
@@ -127,25 +129,40 @@ class ReasonFinder:
 
     def _why(self, evidence: Evidence) -> list[str]:
         why = [evidence.named] if evidence.named else []
-        why += [f"same symptom: {self._plain[group]}" for group in evidence.groups]
+        names = self._plain
+        why += [tr("same symptom: {symptom}", symptom=names[group]) for group in evidence.groups]
         if not evidence.groups:
-            why += [f"near symptom: {self._plain[g]}" for g in sorted(evidence.near_groups)[:1]]
-        why += [f"same code: {code}" for code in sorted(evidence.codes)]
+            near = sorted(evidence.near_groups)[:1]
+            why += [tr("near symptom: {symptom}", symptom=names[group]) for group in near]
+        why += [tr("same code: {code}", code=code) for code in sorted(evidence.codes)]
         if evidence.related:
-            why.append(f"related code: {', '.join(sorted(evidence.related)[:3])}")
-        why += [f"same part kind: {self._parts.get(kind, kind)}" for kind in sorted(evidence.parts)]
-        why += [f"happens: {condition_words(one)}" for one in sorted(evidence.happens)]
-        why += [f"but never: {condition_words(one)}" for one in sorted(evidence.never)]
+            codes = ", ".join(sorted(evidence.related)[:3])
+            why.append(tr("related code: {codes}", codes=codes))
+        why += [
+            tr("same part kind: {part_kind}", part_kind=self._parts.get(kind, kind))
+            for kind in sorted(evidence.parts)
+        ]
+        why += [
+            tr("happens: {condition}", condition=condition_words(one))
+            for one in sorted(evidence.happens)
+        ]
+        why += [
+            tr("but never: {condition}", condition=condition_words(one))
+            for one in sorted(evidence.never)
+        ]
         return why
 
     def _why_words(self, spellings: Mapping[int, tuple[str, int]]) -> list[str]:
         said, slips = [], []
         for place, (spelling, fit) in sorted(spellings.items()):
             if fit == NEAR_FIT:
-                slips.append(f"near word: {spelling} for {self._words[place].word}")
+                asked = self._words[place].word
+                slips.append(tr("near word: {found} for {asked}", found=spelling, asked=asked))
             else:
                 said.append(spelling)
-        return ([f"words: {', '.join(dict.fromkeys(said))}"] if said else []) + slips
+        if said:
+            slips.insert(0, tr("words: {words}", words=", ".join(dict.fromkeys(said))))
+        return slips
 
 
 def _first_letters(stem: str) -> str:

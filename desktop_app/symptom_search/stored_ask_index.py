@@ -12,6 +12,7 @@ from weakref import WeakKeyDictionary
 
 from sqlalchemy import Connection, func, select
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.stored import Job
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.step import Step
@@ -30,7 +31,7 @@ MOST_LATE = 2000  # jobs changed since; with more of them the index is of no use
 RENEW_AT = 500
 _SAMPLED = 10_000  # jobs that the mean lengths of the fields are taken from
 _RANGE = 500
-_WORDS = "jobs read for the search"
+_WORDS = tr("jobs read for the search")
 
 
 class AskIndex:

@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from sqlalchemy import ColumnElement, Connection, select
 from sqlalchemy.orm import InstrumentedAttribute
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.stored import Pair
 from desktop_app.repair_jobs.stored import Job, JobSymptom, TroubleCode, Vehicle, Visit
 from desktop_app.repair_jobs.vehicle_identity import matching_plate
@@ -66,7 +67,11 @@ def read_names(connection: Connection, names: Sequence[Name]) -> Named:
         else:
             if _is_vin(name):
                 pieces.append(
-                    Piece("VIN", name.written, f"no car with the VIN {name.compact} here")
+                    Piece(
+                        "VIN",
+                        name.written,
+                        tr("no car with the VIN {vin} here", vin=name.compact),
+                    )
                 )
                 places.update(name.places)
     return Named(jobs, vehicles, tuple(pieces), frozenset(places))
@@ -98,7 +103,7 @@ def _is_vin(name: Name) -> bool:
 
 
 def _said(piece: Piece) -> str:
-    return f"{piece.kind} {piece.shown}"
+    return f"{tr(piece.kind)} {piece.shown}"
 
 
 def _job_by_number(connection: Connection, name: Name, others: int) -> Iterable[tuple[int, Piece]]:

@@ -9,7 +9,7 @@ from itertools import chain
 from sqlalchemy import Connection, select
 
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
-from desktop_app.repair_jobs.concern_conditions import condition_words
+from desktop_app.repair_jobs.concern_conditions import condition_as_written
 from desktop_app.repair_jobs.stored import (
     Job,
 )
@@ -51,13 +51,12 @@ class JobIndex:
     """Writes the words of jobs into the index.
 
     Add `follow` to a record's followers; `rebuild` writes everything anew. The part kinds give
-    the parts their names.
+    the parts their names, in the program's own words: the index is the same for every language.
     """
 
     def __init__(self, kinds: Mapping[str, PartKind]) -> None:
         self._part_words = {
-            kind.id: plain_words(" ".join((kind.id, kind.name, *kind.also)))
-            for kind in kinds.values()
+            kind.id: plain_words(" ".join((kind.id, *kind.plain_names))) for kind in kinds.values()
         }
         self._part_words_of = lru_cache(_REMEMBERED)(self._part_words_anew)
 
@@ -131,7 +130,7 @@ _plain_words = lru_cache(_REMEMBERED)(plain_words)
 
 @lru_cache(_REMEMBERED)
 def _condition_words(conditions: tuple[str, ...], seen: tuple[str, ...]) -> str:
-    happens = map(condition_words, sorted(conditions))
+    happens = map(condition_as_written, sorted(conditions))
     return _words(" ".join(dict.fromkeys([*happens, *seen])))
 
 

@@ -7,6 +7,7 @@ from pathlib import Path
 
 from sqlalchemy import Connection, select
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.stored import Job
 from desktop_app.shop_record import dialect
 from desktop_app.shop_record.dialect_search import (
@@ -20,7 +21,7 @@ from desktop_app.shop_record.record import ShopRecord
 from desktop_app.symptom_search.stored_ask_file import IndexFiles
 from desktop_app.symptom_search.stored_index import JobIndex
 
-_WHERE = "the search index"
+_WHERE = tr("the search index")
 READ_AGAIN = 4000  # jobs, spread evenly, whose texts are worked out again
 
 
@@ -34,27 +35,31 @@ def index_problems(connection: Connection, index: JobIndex) -> Iterator[Problem]
         wrong = sorted(_jobs_wrong(connection, index))
         if wrong:
             some = ", ".join(str(job) for job in wrong[:10])
-            what = f"It has not the words of {len(wrong):,} jobs as they are now (job row {some})."
+            what = tr(
+                "It has not the words of {number:,} jobs as they are now (job row {rows}).",
+                number=len(wrong),
+                rows=some,
+            )
             yield Problem(_WHERE, what, False, MEND)
         elif not index_is_whole(connection):
-            yield Problem(_WHERE, "Its words are damaged.", False, MEND)
+            yield Problem(_WHERE, tr("Its words are damaged."), False, MEND)
     except (*dialect.ERRORS, UnicodeDecodeError) as error:
         said = str(getattr(error, "orig", error))
-        yield Problem(_WHERE, f"It can't be read to the end ({said}).", False, MEND)
+        yield Problem(_WHERE, tr("It can't be read to the end ({said}).", said=said), False, MEND)
 
 
 def arrays_problems(shop: Path) -> Iterator[Problem]:
     """Tell of a file of arrays that is damaged; the program makes it anew by itself too."""
     for path in IndexFiles(shop).torn():
         name = path.relative_to(shop).as_posix()
-        yield Problem(_WHERE, f"{name} is damaged.", False, MEND)
+        yield Problem(_WHERE, tr("{name} is damaged.", name=name), False, MEND)
 
 
 def renew_index(record: ShopRecord, index: JobIndex) -> int:
     """Make the index anew from the jobs; no row and no entry is written. Returns how many jobs."""
     for path in IndexFiles(record.folder).torn():
         path.unlink(missing_ok=True)
-    with record.deed("Make the search index anew") as deed:
+    with record.deed(tr("Make the search index anew")) as deed:
         make_words_anew(deed.connection)
         return index.rebuild(deed.connection)
 

@@ -6,6 +6,7 @@ import re
 from calendar import monthrange
 from datetime import date
 
+from desktop_app.language import tr
 from desktop_app.shop_record.trouble import ShopTrouble
 
 _TYPED = re.compile(r"([0-9]{4})(?:-([0-9]{1,2})(?:-([0-9]{1,2}))?)?")
@@ -42,4 +43,7 @@ def _ends(text: str) -> tuple[date, date]:
             return first, date(first.year, last_month, monthrange(first.year, last_month)[1])
         except ValueError:
             pass
-    raise ShopTrouble(f"“{text.strip()[:20]}” is no day.", do="Type a year, 2024-05 or 2024-05-31.")
+    raise ShopTrouble(
+        tr("“{typed}” is no day.", typed=text.strip()[:20]),
+        do=tr("Type a year, 2024-05 or 2024-05-31."),
+    )

@@ -6,6 +6,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from types import MappingProxyType
 
+from desktop_app.language import tr
 from desktop_app.symptom_search.perhaps import Guesser
 from desktop_app.symptom_search.phrase_finder import Found, PhraseFinder
 from desktop_app.symptom_search.subjects import NO_THINGS, Subjects, Things
@@ -34,6 +35,11 @@ class Group:
     codes: tuple[str, ...] = ()
     near: tuple[str, ...] = ()
     instead: Mapping[str, str] = field(default_factory=dict, hash=False)
+
+    @property
+    def shown(self) -> str:
+        """Its short plain name in the language spoken; `plain` is what customers' words match."""
+        return tr(self.plain)
 
     @property
     def phrases(self) -> tuple[str, ...]:
@@ -121,10 +127,10 @@ class Vocabulary:
         """Return the group with this id, or None."""
         return self._by_id.get(identity)
 
-    def plain(self, identity: str) -> str:
-        """Return the short name of a group; an unknown id is shown as it is."""
+    def shown(self, identity: str) -> str:
+        """Return the short name of a group as it is shown; an unknown id is shown as it is."""
         group = self._by_id.get(identity)
-        return group.plain if group else identity
+        return group.shown if group else identity
 
     def near(self, identity: str) -> tuple[Group, ...]:
         """Return the neighbours of a group: offered in a search, never merged in a count."""

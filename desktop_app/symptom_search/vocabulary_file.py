@@ -8,6 +8,7 @@ from functools import cache
 from pathlib import Path
 from typing import Any, NoReturn
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.concern_conditions import CONDITION_IDS
 from desktop_app.repair_jobs.systems import SYSTEMS
 from desktop_app.repair_jobs.trouble_code import codes_in
@@ -64,7 +65,11 @@ def read_vocabulary(folder: Path) -> Vocabulary:
         groups.extend(_group(entry, path.name) for entry in _tables(data, "groups", path.name))
         for identity, phrases in _table(data, "conditions", path.name).items():
             if identity not in CONDITION_IDS:
-                _refuse(path.name, f"there is no condition “{identity}”", sorted(CONDITION_IDS))
+                _refuse(
+                    path.name,
+                    tr("there is no condition “{identity}”", identity=identity),
+                    sorted(CONDITION_IDS),
+                )
             conditions[identity] = _strings(phrases, path.name, f"conditions.{identity}")
         for name, kept in words.items():
             kept.update(_pairs(data, name, path.name))
@@ -79,7 +84,7 @@ def read_vocabulary(folder: Path) -> Vocabulary:
             told = _table(data, name, path.name).get("phrases", [])
             kept_phrases.extend(_strings(told, path.name, f"{name}.phrases"))
     if not groups:
-        raise VocabularyTrouble(f"No symptom groups were found in {folder.name}.")
+        raise VocabularyTrouble(tr("No symptom groups were found in {name}.", name=folder.name))
     _check_together(groups)
     told = [phrase for group in groups for phrase in (*group.phrases, group.means)]
     told += [
@@ -113,35 +118,65 @@ def _loaded(path: Path) -> dict[str, Any]:
         data = toml_values(path.read_text(encoding="utf-8"))
     except (tomllib.TOMLDecodeError, UnicodeDecodeError) as error:
         raise VocabularyTrouble(
-            f"{path.name} cannot be read: {error}.", do="Mend that line, or take the file away."
+            tr("{name} cannot be read: {error}.", name=path.name, error=error),
+            do=tr("Mend that line, or take the file away."),
         ) from error
     unknown = sorted(set(data) - _TABLES)
     if unknown:
-        _refuse(path.name, f"“{unknown[0]}” is not a part of a vocabulary", sorted(_TABLES))
+        _refuse(
+            path.name,
+            tr("“{key}” is not a part of a vocabulary", key=unknown[0]),
+            sorted(_TABLES),
+        )
     return data
 
 
 def _group(entry: Any, file: str) -> Group:
     if not isinstance(entry, dict):
-        _refuse(file, "a group is not a table", ["[[groups]] with id, plain, means, heard"])
-    name = entry.get("id") or entry.get("plain") or "without an id"
+        _refuse(file, tr("a group is not a table"), [tr("[[groups]] with id, plain, means, heard")])
+    name = entry.get("id") or entry.get("plain") or tr("without an id")
     unknown = sorted(set(entry) - _WORDS - _LISTS - {"instead"})
     if unknown:
-        _refuse(file, f"group {name} has a key “{unknown[0]}”", sorted(_WORDS | _LISTS))
+        _refuse(
+            file,
+            tr("group {name} has a key “{key}”", name=name, key=unknown[0]),
+            sorted(_WORDS | _LISTS),
+        )
     instead = _pairs(entry, "instead", file)
     for key in sorted(_WORDS):
         if not isinstance(entry.get(key), str) or not entry[key].strip():
-            _refuse(file, f"group {name} has no “{key}”", ["a word or two in quotes"])
+            _refuse(
+                file,
+                tr("group {name} has no “{key}”", name=name, key=key),
+                [tr("a word or two in quotes")],
+            )
     lists = {key: _strings(entry.get(key, []), file, f"{name}.{key}") for key in _LISTS}
     if not lists["heard"]:
-        _refuse(file, f"group {name} has nothing in “heard”", ["what a customer would say"])
+        _refuse(
+            file,
+            tr("group {name} has nothing in “heard”", name=name),
+            [tr("what a customer would say")],
+        )
     for key, allowed in (("when", CONDITION_IDS), ("systems", _SYSTEM_IDS)):
         for value in (*lists[key], *(instead if key == "when" else ())):
             if value not in allowed:
-                _refuse(file, f"group {name}: “{value}” in “{key}” is not known", sorted(allowed))
+                _refuse(
+                    file,
+                    tr(
+                        "group {name}: “{value}” in “{key}” is not known",
+                        name=name,
+                        value=value,
+                        key=key,
+                    ),
+                    sorted(allowed),
+                )
     for code in lists["codes"]:
         if codes_in(code) != (code,):
-            _refuse(file, f"group {name}: “{code}” is not a trouble code", ["codes such as P0300"])
+            _refuse(
+                file,
+                tr("group {name}: “{code}” is not a trouble code", name=name, code=code),
+                [tr("codes such as P0300")],
+            )
     return Group(
         id=entry["id"], plain=entry["plain"], means=entry["means"], instead=instead, **lists
     )
@@ -155,20 +190,28 @@ def _check_together(groups: Iterable[Group]) -> None:
     for group in listed:
         for name in dict.fromkeys((group.id, group.plain)):
             if name in seen:
-                raise VocabularyTrouble(f"Two symptom groups are called “{name}”.")
+                raise VocabularyTrouble(tr("Two symptom groups are called “{name}”.", name=name))
         seen |= {group.id, group.plain}
         for other in (*group.near, *group.instead.values()):
             if other not in ids:
                 raise VocabularyTrouble(
-                    f"Group {group.id} names “{other}” as near, and there is no such group."
+                    tr(
+                        "Group {name} names “{other}” as near, and there is no such group.",
+                        name=group.id,
+                        other=other,
+                    )
                 )
 
 
 def _two_meanings(entry: Any, file: str) -> TwoMeanings:
     if not isinstance(entry, dict) or not isinstance(entry.get("word"), str):
-        _refuse(file, "an entry of two_meanings has no “word”", ["a word in quotes"])
+        _refuse(file, tr("an entry of two_meanings has no “word”"), [tr("a word in quotes")])
     if not isinstance(entry.get("ask"), str):
-        _refuse(file, f"“{entry['word']}” has no “ask”", ["the question to ask, in quotes"])
+        _refuse(
+            file,
+            tr("“{word}” has no “ask”", word=entry["word"]),
+            [tr("the question to ask, in quotes")],
+        )
     settled = _strings(entry.get("settled_by", []), file, f"{entry['word']}.settled_by")
     return TwoMeanings(entry["word"], entry["ask"], settled)
 
@@ -176,14 +219,14 @@ def _two_meanings(entry: Any, file: str) -> TwoMeanings:
 def _tables(data: Mapping[str, Any], name: str, file: str) -> list[Any]:
     found = data.get(name, [])
     if not isinstance(found, list):
-        _refuse(file, f"“{name}” is not a list of tables", [f"[[{name}]]"])
+        _refuse(file, tr("“{name}” is not a list of tables", name=name), [f"[[{name}]]"])
     return list(found)
 
 
 def _table(data: Mapping[str, Any], name: str, file: str) -> dict[str, Any]:
     found = data.get(name, {})
     if not isinstance(found, dict):
-        _refuse(file, f"“{name}” is not a table", [f"[{name}]"])
+        _refuse(file, tr("“{name}” is not a table", name=name), [f"[{name}]"])
     return dict(found)
 
 
@@ -191,15 +234,25 @@ def _pairs(data: Mapping[str, Any], name: str, file: str) -> dict[str, str]:
     found = _table(data, name, file)
     for word, meaning in found.items():
         if not isinstance(meaning, str) or not meaning:
-            _refuse(file, f"“{word}” in “{name}” has no meaning", ["a word in quotes"])
+            _refuse(
+                file,
+                tr("“{word}” in “{name}” has no meaning", word=word, name=name),
+                [tr("a word in quotes")],
+            )
     return found
 
 
 def _strings(value: Any, file: str, where: str) -> tuple[str, ...]:
     if not isinstance(value, list) or not all(isinstance(v, str) and v.strip() for v in value):
-        _refuse(file, f"{where} is not a list of phrases", ['["one phrase", "another"]'])
+        _refuse(
+            file,
+            tr("{where} is not a list of phrases", where=where),
+            ['["one phrase", "another"]'],
+        )
     return tuple(value)
 
 
 def _refuse(file: str, what: str, accepted: Iterable[str]) -> NoReturn:
-    raise VocabularyTrouble(f"{file}: {what}.", do=f"Accepted: {', '.join(accepted)}.")
+    raise VocabularyTrouble(
+        f"{file}: {what}.", do=tr("Accepted: {accepted}.", accepted=", ".join(accepted))
+    )

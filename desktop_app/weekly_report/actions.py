@@ -8,6 +8,7 @@ from contextlib import contextmanager
 from dataclasses import replace
 from pathlib import Path
 
+from desktop_app.language import tr
 from desktop_app.part_photos.file_actions import check_place, put_files
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.returns_watched.stored_facts import NO_NAMES, SymptomNames
@@ -72,18 +73,18 @@ def write_week(
     cannot be written; a file of that name is replaced only by a whole one.
     """
     check_place(to, ".xlsx", "week-2026-W47.xlsx")
-    yield Step(0, 18, "Reading the week")
+    yield Step(0, 18, tr("Reading the week"))
     with no_search_for_circles():
         figures = look_at_week(record, week, names, kinds)
         sheets = week_sheets(figures)
         of = len(sheets) + 2
-        yield Step(1, of, "Laying out the sheets")
+        yield Step(1, of, tr("Laying out the sheets"))
         content = b""
         for number, content in enumerate(
             workbook_bytes(sheets, figures.shop.paper, figures.shop.currency), 2
         ):
             if not content:
-                yield Step(number, of, f"Laid out “{sheets[number - 2].name}”")
-        yield Step(of, of, "Putting it in its place")
+                yield Step(number, of, tr("Laid out “{name}”", name=sheets[number - 2].name))
+        yield Step(of, of, tr("Putting it in its place"))
     put_files({to: content})
     return figures

@@ -8,6 +8,7 @@ from dataclasses import dataclass, field
 from datetime import date, datetime
 from typing import Literal
 
+from desktop_app.language import marked
 from desktop_app.parts_compared.part_kinds.kind_names import kind_words
 from desktop_app.repair_jobs.counted import is_counted
 from desktop_app.returns_watched.kind_windows import Promise, promise_of
@@ -20,6 +21,12 @@ from desktop_app.weekly_report.year_behind import YearBehind
 WEEKS_SHOWN = 26
 
 CountsAs = Literal["comeback", "waiting", "not counted"]
+#: Marked for the translators.
+COUNTED_AS: tuple[CountsAs, ...] = (
+    marked("comeback"),
+    marked("waiting"),
+    marked("not counted"),
+)
 
 
 @dataclass(frozen=True, slots=True)

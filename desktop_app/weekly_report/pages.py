@@ -7,6 +7,24 @@ from collections.abc import Callable, Iterable, Sequence
 from desktop_app.weekly_report.figures import WeekFigures
 from desktop_app.weekly_report.read_first import read_first
 from desktop_app.weekly_report.sheet_form import Sheet, Table
+from desktop_app.weekly_report.sheet_names import (
+    CAME_BACK,
+    CHAINS,
+    CHANGES,
+    COSTS,
+    DEFINITIONS,
+    KINDS_OF_PART,
+    LEFT_THIS_WEEK,
+    MONEY_OWED,
+    PEOPLE,
+    PROOF,
+    RATE,
+    RAW,
+    READ_FIRST,
+    SYMPTOMS,
+    WHERE_FROM,
+    WINDOWS,
+)
 from desktop_app.weekly_report.sheets.came_back import came_back_sheet
 from desktop_app.weekly_report.sheets.chains import chains_sheet
 from desktop_app.weekly_report.sheets.changes import changes_sheet
@@ -27,26 +45,25 @@ from desktop_app.weekly_report.totals import week_totals
 
 # The sheets by name, in their order; Read first stands before them and speaks of all.
 _MADE: dict[str, Callable[[WeekFigures], Sheet]] = {
-    "Left this week": left_sheet,
-    "Came back": came_back_sheet,
-    "Windows": windows_sheet,
-    "Rate": rate_sheet,
-    "Kinds of part": kinds_sheet,
-    "Where from": where_from_sheet,
-    "Symptoms": symptoms_sheet,
-    "Proof": proof_sheet,
-    "People": people_sheet,
-    "Costs": costs_sheet,
-    "Money owed": owed_sheet,
-    "Chains": chains_sheet,
-    "Changes": changes_sheet,
-    "Raw": raw_sheet,
-    "Definitions": definitions_sheet,
+    LEFT_THIS_WEEK: left_sheet,
+    CAME_BACK: came_back_sheet,
+    WINDOWS: windows_sheet,
+    RATE: rate_sheet,
+    KINDS_OF_PART: kinds_sheet,
+    WHERE_FROM: where_from_sheet,
+    SYMPTOMS: symptoms_sheet,
+    PROOF: proof_sheet,
+    PEOPLE: people_sheet,
+    COSTS: costs_sheet,
+    MONEY_OWED: owed_sheet,
+    CHAINS: chains_sheet,
+    CHANGES: changes_sheet,
+    RAW: raw_sheet,
+    DEFINITIONS: definitions_sheet,
 }
-READ_FIRST = "Read first"
 SHEET_NAMES = (READ_FIRST, *_MADE)
 # What Read first adds up, beside the raw jobs.
-_ADDED_UP = ("Left this week", "Came back", "Windows", "Costs")
+_ADDED_UP = (LEFT_THIS_WEEK, CAME_BACK, WINDOWS, COSTS)
 
 
 def week_sheet(figures: WeekFigures, name: str) -> Sheet:
@@ -73,4 +90,5 @@ def _read_first(figures: WeekFigures, tables: Sequence[Table]) -> Sheet:
         about(figures, None),
         sentences=read_first(figures),
         totals=week_totals({table.name: table for table in tables}),
+        totals_name="ReadFirstTotals",
     )

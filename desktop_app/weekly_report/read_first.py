@@ -7,6 +7,7 @@ from collections.abc import Iterator, Sequence
 from datetime import date, timedelta
 from typing import NamedTuple
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.odometer_questions import day_in_words
 from desktop_app.returns_watched.honest_numbers.group_rates import FEW_JOBS
 from desktop_app.returns_watched.promise_typed import promise_in_words
@@ -42,17 +43,27 @@ def _danger(figures: WeekFigures) -> Iterator[str]:
     number, unsaid = len({row.visit for row in hurt}), sum(week.values())
     if hurt:
         named = joined(
-            f"{row.later} after {row.earlier}{', to be judged' if row.waits else ''}"
+            tr("{later} after {earlier}, to be judged", later=row.later, earlier=row.earlier)
+            if row.waits
+            else tr("{later} after {earlier}", later=row.later, earlier=row.earlier)
             for row in hurt
         )
-        yield f"{_returns(number)} {'was' if number == 1 else 'were'} dangerous: {named}."
-    if unsaid:
         yield (
-            f"Of {_of_the_week(unsaid, len(week))} nobody said whether somebody could have been "
-            "hurt: read what the customer says."
+            tr("1 return was dangerous: {named}.", named=named)
+            if number == 1
+            else tr("{returns} returns were dangerous: {named}.", returns=number, named=named)
+        )
+    if unsaid:
+        yield tr(
+            "Of {returns_of_the_week} nobody said whether somebody could have been hurt: read "
+            "what the customer says.",
+            returns_of_the_week=_of_the_week(unsaid, len(week)),
         )
     elif week and not hurt:
-        yield f"Of {_of_the_week(len(week), len(week))} none was dangerous, as was said of each."
+        yield tr(
+            "Of {returns_of_the_week} none was dangerous, as was said of each.",
+            returns_of_the_week=_of_the_week(len(week), len(week)),
+        )
 
 
 def _asked_about(figures: WeekFigures) -> Iterator[ReturnRow]:
@@ -70,68 +81,95 @@ def _last_touched(row: ReturnRow) -> date:
 
 def _of_the_week(some: int, every: int) -> str:
     if every == 1:
-        return "the week's one return"
+        return tr("the week's one return")
     return (
-        f"the week's {every} returns" if some == every else f"{some} of the week's {every} returns"
+        tr("the week's {every} returns", every=every)
+        if some == every
+        else tr("{some} of the week's {every} returns", some=some, every=every)
     )
 
 
 def _covers(figures: WeekFigures) -> Iterator[str]:
     week, shop = figures.week, figures.shop
-    yield (
-        f"{shop.name}, week {week}: Monday {day_in_words(week.monday)} to "
-        f"Sunday {day_in_words(week.sunday)}."
+    yield tr(
+        "{shop}, week {week}: Monday {monday} to Sunday {sunday}.",
+        shop=shop.name,
+        week=week,
+        monday=day_in_words(week.monday),
+        sunday=day_in_words(week.sunday),
     )
     anchor = f" · {figures.anchor}" if figures.anchor else ""
-    yield f"Made on {day_in_words(figures.made_at.date())} at {figures.made_at:%H:%M}{anchor}."
+    yield tr(
+        "Made on {day} at {made_at:%H:%M}{anchor}.",
+        day=day_in_words(figures.made_at.date()),
+        made_at=figures.made_at,
+        anchor=anchor,
+    )
     if figures.as_of < week.monday:
-        yield "This week is still to come, so nothing stands in it yet."
+        yield tr("This week is still to come, so nothing stands in it yet.")
     elif figures.as_of < week.sunday:
-        yield f"The week is not over; it was looked at on {day_in_words(figures.as_of)}."
+        yield tr(
+            "The week is not over; it was looked at on {day}.",
+            day=day_in_words(figures.as_of),
+        )
     promise = promise_in_words(shop.promise, shop.distance_unit)
-    yield f"The shop's window after a hand-over: {promise}. A job can carry its own."
+    yield tr(
+        "The shop's window after a hand-over: {promise}. A job can carry its own.", promise=promise
+    )
     yield from figures.rules_changed
-    yield f"What the words mean stands on the last sheet: edition {edition()} of the definitions."
+    yield tr(
+        "What the words mean stands on the last sheet: edition {edition} of the definitions.",
+        edition=edition(),
+    )
 
 
 def _counts(figures: WeekFigures) -> Iterator[str]:
     counted = sum(job.counted for job in figures.left)
-    yield (
-        f"{jobs(len(figures.left))} left in the week, {counted} with a cause and a correction; "
-        "only those are counted."
+    yield tr(
+        "{jobs} left in the week, {counted} with a cause and a correction; only those are counted.",
+        jobs=jobs(len(figures.left)),
+        counted=counted,
     )
     year = figures.year
     week = _Counted.of(figures.came_back, figures.counts_as)
     rows = [one.row for one in year.returns]
     every = _Counted.of(rows, count_later_jobs(rows, year.left_out))
-    verb = "was" if week.back == 1 else "were"
-    yield (
-        f"{_visits(week.back)} of the week {verb} judged a comeback{_more_told(week.told_back)}. "
-        f"{_visits(every.waits)} {'waits' if every.waits == 1 else 'wait'} for a person to judge, "
-        f"{week.waits} of the week among them."
-    )
+    yield f"{_judged(week)} {_waits(every.waits, week.waits)}"
     if every.told_waits:
-        tells = (
-            "1 return that was only told waits"
-            if every.told_waits == 1
-            else (f"{every.told_waits} returns that were only told wait")
-        )
         yield (
-            f"{tells} for a judgement too: neither good nor bad. Judge what was told, or have the "
-            "car in."
+            tr(
+                "1 return that was only told waits for a judgement too: neither good nor "
+                "bad. Judge what was told, or have the car in."
+            )
+            if every.told_waits == 1
+            else tr(
+                "{returns} returns that were only told wait for a judgement too: neither "
+                "good nor bad. Judge what was told, or have the car in.",
+                returns=every.told_waits,
+            )
         )
     yield from _judged_since(figures)
-    yield (
-        "A comeback is a later visit inside the window that a person judged: same symptom, same "
-        "system, same part, or from our hands, unless its main cause is not ours. Foretold, "
-        "other hands, unrelated and cannot tell are listed beside them and not counted."
+    yield tr(
+        "A comeback is a later visit inside the window that a person judged: same "
+        "symptom, same system, same part, or from our hands, unless its main cause is "
+        "not ours. Foretold, other hands, unrelated and cannot tell are listed beside "
+        "them and not counted."
     )
     yield from _caught_here(figures)
-    watched = len(figures.on_watch)
+    watched, day = len(figures.on_watch), day_in_words(figures.as_of)
     yield (
-        f"{jobs(watched)} {'was' if watched == 1 else 'were'} under watch on "
-        f"{day_in_words(figures.as_of)}, counted or not. An open window never "
-        "counts as a success: its time is not over."
+        tr(
+            "1 job was under watch on {day}, counted or not. An open window never counts as a "
+            "success: its time is not over.",
+            day=day,
+        )
+        if watched == 1
+        else tr(
+            "{jobs:,} jobs were under watch on {day}, counted or not. An open window never "
+            "counts as a success: its time is not over.",
+            jobs=watched,
+            day=day,
+        )
     )
 
 
@@ -155,21 +193,52 @@ class _Counted(NamedTuple):
         )
 
 
-def _more_told(told: int) -> str:
-    if not told:
-        return ""
-    returns = "1 return that was" if told == 1 else f"{told} returns that were"
-    return f", and {returns} only told"
+def _judged(week: _Counted) -> str:
+    """Say how many visits of the week were judged a comeback, and returns that were told."""
+    told = ""
+    if week.told_back:
+        told = (
+            tr(", and 1 return that was only told")
+            if week.told_back == 1
+            else tr(", and {returns} returns that were only told", returns=week.told_back)
+        )
+    if week.back == 1:
+        return tr("1 visit of the week was judged a comeback{and_told}.", and_told=told)
+    return tr(
+        "{visits} visits of the week were judged a comeback{and_told}.",
+        visits=week.back,
+        and_told=told,
+    )
+
+
+def _waits(every: int, of_the_week: int) -> str:
+    if every == 1:
+        return tr(
+            "1 visit waits for a person to judge, {of_the_week} of the week among them.",
+            of_the_week=of_the_week,
+        )
+    return tr(
+        "{visits} visits wait for a person to judge, {of_the_week} of the week among them.",
+        visits=every,
+        of_the_week=of_the_week,
+    )
 
 
 def _caught_here(figures: WeekFigures) -> Iterator[str]:
     monday = figures.week.monday
     caught = sum(job.caught_here for job in figures.year.jobs if job.left_on >= monday)
     if caught:
-        faults = "1 fault was" if caught == 1 else f"{caught} faults were"
         yield (
-            f"{faults} caught here in jobs of the week, before the car left: no comeback, and a "
-            "good sign."
+            tr(
+                "1 fault was caught here in jobs of the week, before the car left: no "
+                "comeback, and a good sign."
+            )
+            if caught == 1
+            else tr(
+                "{faults} faults were caught here in jobs of the week, before the car left: no "
+                "comeback, and a good sign.",
+                faults=caught,
+            )
         )
 
 
@@ -184,40 +253,73 @@ def _judged_since(figures: WeekFigures) -> Iterator[str]:
         for one in figures.year.returns
     )
     if later:
-        were = "was" if later == 1 else "were"
+        day = day_in_words(until)
         yield (
-            f"{_returns(later)} in this book {were} judged, or judged anew, after "
-            f"{day_in_words(until)} and {'stands' if later == 1 else 'stand'} as judged now."
+            tr(
+                "1 return in this book was judged, or judged anew, after {day} and stands as "
+                "judged now.",
+                day=day,
+            )
+            if later == 1
+            else tr(
+                "{returns} returns in this book were judged, or judged anew, after {day} and "
+                "stand as judged now.",
+                returns=later,
+                day=day,
+            )
         )
 
 
 def _warnings(figures: WeekFigures) -> Iterator[str]:
     counted = sum(job.counted for job in figures.left)
     if counted < FEW_JOBS:
-        yield (
-            f"Small numbers: with {jobs(counted)} counted, one comeback more or less changes the "
-            "picture. Read the counts, not a share."
+        yield tr(
+            "Small numbers: with {jobs} counted, one comeback more or less changes the "
+            "picture. Read the counts, not a share.",
+            jobs=jobs(counted),
         )
     days_only = sum(row.candidate.distance_miles is None for row in figures.came_back)
     if days_only:
-        verb = "goes" if days_only == 1 else "go"
-        yield f"{_returns(days_only)} {verb} by days only: the odometer could not say how far."
+        yield (
+            tr("1 return goes by days only: the odometer could not say how far.")
+            if days_only == 1
+            else tr(
+                "{returns} returns go by days only: the odometer could not say how far.",
+                returns=days_only,
+            )
+        )
     late = figures.waiting_long
     if late:
-        yield (
-            f"{_returns(late)} of the last {len(figures.weeks)} weeks {_have(late)} waited for a "
-            f"judgement for more than {LONG_WAIT_DAYS} days: neither return nor success."
-        )
+        yield _waited(late, len(figures.weeks))
     unproven = sum(job.proof_level == 0 for job in figures.left)
     if unproven:
-        yield f"{jobs(unproven)} left unproven."
+        yield tr("{jobs} left unproven.", jobs=jobs(unproven))
     yield from _costs_missing(figures)
     hands_on = len(figures.year.hands_on & figures.year.left_out)
     if hands_on:
-        yield (
-            f"{jobs(hands_on)} of the year that were inspection or maintenance came back with new "
-            "trouble from our hands: in no rate, and counted on the sheet Rate, “Kept out”."
+        yield tr(
+            "{jobs} of the year that were inspection or maintenance came back with new "
+            "trouble from our hands: in no rate, and counted on the sheet Rate, “Kept "
+            "out”.",
+            jobs=jobs(hands_on),
         )
+
+
+def _waited(returns: int, weeks: int) -> str:
+    if returns == 1:
+        return tr(
+            "1 return of the last {weeks} weeks has waited for a judgement for more than "
+            "{days} days: neither return nor success.",
+            weeks=weeks,
+            days=LONG_WAIT_DAYS,
+        )
+    return tr(
+        "{returns} returns of the last {weeks} weeks have waited for a judgement for more than "
+        "{days} days: neither return nor success.",
+        returns=returns,
+        weeks=weeks,
+        days=LONG_WAIT_DAYS,
+    )
 
 
 def _costs_missing(figures: WeekFigures) -> Iterator[str]:
@@ -229,25 +331,24 @@ def _costs_missing(figures: WeekFigures) -> Iterator[str]:
     ]
     unwritten, told = costs_unwritten(back), sum(one.row.is_told for one in back)
     if told:
-        yield f"What the week's {_comebacks(told)} only told cost stands in no sum."
+        yield (
+            tr("What the week's 1 comeback that was only told cost stands in no sum.")
+            if told == 1
+            else tr(
+                "What the week's {comebacks} comebacks that were only told cost stands in no sum.",
+                comebacks=told,
+            )
+        )
     if unwritten:
         yield (
-            f"{_visits(unwritten)} of the week judged a comeback {_have(unwritten)} no cost "
-            "written, so the sum of the costs is too low."
+            tr(
+                "1 visit of the week judged a comeback has no cost written, so the sum of the "
+                "costs is too low."
+            )
+            if unwritten == 1
+            else tr(
+                "{visits} visits of the week judged a comeback have no cost written, so the sum "
+                "of the costs is too low.",
+                visits=unwritten,
+            )
         )
-
-
-def _visits(number: int) -> str:
-    return "1 visit" if number == 1 else f"{number} visits"
-
-
-def _returns(number: int) -> str:
-    return "1 return" if number == 1 else f"{number} returns"
-
-
-def _comebacks(number: int) -> str:
-    return "1 comeback that was" if number == 1 else f"{number} comebacks that were"
-
-
-def _have(number: int) -> str:
-    return "has" if number == 1 else "have"

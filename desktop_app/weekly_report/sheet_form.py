@@ -8,6 +8,8 @@ from dataclasses import dataclass, field
 from datetime import date
 from typing import Literal
 
+from desktop_app.language import tr
+
 Cell = str | int | float | date | None
 JobsOfRow = Callable[[int], tuple[str, ...]]
 Kind = Literal["words", "long words", "day", "count", "number", "hours", "share", "money"]
@@ -45,7 +47,7 @@ class Table:
     rows: tuple[tuple[Cell, ...], ...]
     title: str = ""
     notes: tuple[str, ...] = ()
-    nothing: str = "Nothing to list."
+    nothing: str = tr("Nothing to list.")
     behind: tuple[tuple[str, ...], ...] = ()
     behind_of: Mapping[str, JobsOfRow] = field(default_factory=dict)
 
@@ -112,6 +114,7 @@ class Sheet:
     """One sheet: its name, the line that every sheet repeats, and what stands below it.
 
     It prints as many pages wide as `pages_across`: one, where it is meant to be read on paper.
+    `totals_name` is the name that formulas can use for its totals, whatever language is spoken.
     """
 
     name: str
@@ -121,6 +124,7 @@ class Sheet:
     charts: tuple[Chart, ...] = ()
     tables: tuple[Table, ...] = ()
     pages_across: int = 1
+    totals_name: str = "Totals"
 
     def table(self, name: str) -> Table:
         """Return the table with this name; KeyError where there is none."""
@@ -140,7 +144,7 @@ def fitting_text(text: str) -> str:
     clean = _CANNOT_STAND.sub(" ", text.replace("\r\n", "\n"))
     if len(clean) * 2 <= LONGEST_TEXT or _units(clean) <= LONGEST_TEXT:
         return clean
-    note = f" … (cut here; the whole text of {len(text):,} characters is in the job)"
+    note = tr(" … (cut here; the whole text of {text:,} characters is in the job)", text=len(text))
     room = (LONGEST_TEXT - len(note)) * 2
     return clean.encode("utf-16-le")[:room].decode("utf-16-le", "ignore") + note
 

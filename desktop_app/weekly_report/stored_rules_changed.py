@@ -9,12 +9,14 @@ from typing import Any
 
 from sqlalchemy import Connection, or_, select
 
+from desktop_app.language import tr
 from desktop_app.returns_watched.kind_windows import promise_of
 from desktop_app.returns_watched.promise_typed import promise_in_words
 from desktop_app.returns_watched.return_cost import money
 from desktop_app.returns_watched.stored import KindWindow
 from desktop_app.shop_record.history import first_entry
 from desktop_app.shop_record.house_rules import HouseRules, read_rules
+from desktop_app.shop_record.rule_words import rule_words, value_words
 from desktop_app.shop_record.tables import HistoryEntry, Setting
 from desktop_app.weekly_report.figures import ShopWords
 
@@ -33,12 +35,16 @@ def rules_changed(connection: Connection, monday: date, shop: ShopWords) -> tupl
         *_promise(connection, rules, end, shop),
         *_rules(rules, shop),
         *(
-            f"the promise for {shop.kind(kind)}"
+            tr("the promise for {kind}", kind=shop.kind(kind))
             for kind, (before, after) in promises.items()
             if before != after
         ),
     ]
-    return (f"Changed in the house rules in this week: {'; '.join(said)}.",) if said else ()
+    return (
+        (tr("Changed in the house rules in this week: {changes}.", changes="; ".join(said)),)
+        if said
+        else ()
+    )
 
 
 def _changed(connection: Connection, since: date, until: date | None) -> tuple[_Changed, _Changed]:
@@ -63,14 +69,13 @@ def _rules(changed: _Changed, shop: ShopWords) -> Iterator[str]:
     for name, (before, after) in changed.items():
         was, now = _value(name, before), _value(name, after)
         if was != now and name not in _PROMISE:
-            words = name.removesuffix("_cents").replace("_", " ")
             was, now = (_in_words(name, value, shop) for value in (was, now))
-            yield f"{words} from {was} to {now}"
+            yield tr("{rule} from {was} to {now}", rule=rule_words(name), was=was, now=now)
 
 
 def _in_words(name: str, value: Any, shop: ShopWords) -> str:
     if isinstance(value, str):
-        return f"“{value}”"
+        return f"“{value_words(value)}”"
     return money(value, shop.currency) if name.endswith("_cents") else f"{value:,}"
 
 
@@ -89,8 +94,10 @@ def _promise(
         was.append(_value(name, before) if name in changed else kept)
         now.append(_value(name, after) if name in changed else kept)
     if was != now:
-        said = (promise_in_words(promise_of(*one), shop.distance_unit) for one in (was, now))
-        yield "the shop's promise from “{}” to “{}”".format(*said)
+        said_was, said_now = (
+            promise_in_words(promise_of(*one), shop.distance_unit) for one in (was, now)
+        )
+        yield tr("the shop's promise from “{was}” to “{now}”", was=said_was, now=said_now)
 
 
 def _value(name: str, row: _Row) -> Any:

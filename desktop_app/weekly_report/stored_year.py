@@ -10,6 +10,7 @@ from typing import Any
 
 from sqlalchemy import Connection, select
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.stored import Pair
 from desktop_app.repair_jobs.counted import is_counted
 from desktop_app.repair_jobs.entry_bounds import MOST_CENTS, MOST_HOURS
@@ -196,7 +197,7 @@ def _named(
     found: dict[int, tuple[tuple[Did, str], ...]] = {}
     for block in each_block(connection, wanted, JobPerson.job_id, ids):
         for job_id, row, did, person in zip(*block, strict=True):
-            did = kept_word(did, DIDS, "a thing of a job", row_place("job_person", row))
+            did = kept_word(did, DIDS, tr("a thing of a job"), row_place("job_person", row))
             found[job_id] = (*found.get(job_id, ()), (did, people[person]))
     return found
 

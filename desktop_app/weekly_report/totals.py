@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from functools import partial
 
+from desktop_app.language import tr
+from desktop_app.repair_jobs.proof import ProofLevel
 from desktop_app.returns_watched.ask_list import ENDS_SOON
 from desktop_app.returns_watched.honest_numbers.group_rates import (
     FEW_JOBS,
@@ -13,15 +15,34 @@ from desktop_app.returns_watched.honest_numbers.group_rates import (
 )
 from desktop_app.returns_watched.honest_numbers.proportion import normal_factor, wilson
 from desktop_app.returns_watched.judgement import Judgement
+from desktop_app.weekly_report.headers import (
+    BACK,
+    COMEBACKS,
+    COST,
+    COUNTED,
+    COUNTS_AS,
+    DAYS_LEFT,
+    HOURS,
+    JOB,
+    JOB_COLUMNS,
+    JUDGEMENT,
+    PRICE,
+    PROOF_REACHED,
+    SETTLED,
+    TOTAL,
+    UNBILLED_HOURS,
+    WAITING,
+)
 from desktop_app.weekly_report.sheet_form import Cell, Kind, Table, Total
 
-# The column that names a row's job, as tables call it.
-_JOB_COLUMNS = ("Job", "Later job", "Return")
 _Z2 = normal_factor(0.95) ** 2
-_WAIT = "Of the week. Until a person has judged them they are neither comeback nor success."
-_JOBS_WAIT = "A visit to be judged, or the same trouble told: neither good nor bad."
-_COST_OF_WEEK = "Where somebody wrote it, of those that are no comebacks too."
-_PAIRS = "Of each earlier job with the visit: one visit can meet several, and counts once above."
+_UNPROVEN = f"{int(ProofLevel.UNPROVEN)} {ProofLevel.UNPROVEN.word}"
+_WAIT = tr("Of the week. Until a person has judged them they are neither comeback nor success.")
+_JOBS_WAIT = tr("A visit to be judged, or the same trouble told: neither good nor bad.")
+_COST_OF_WEEK = tr("Where somebody wrote it, of those that are no comebacks too.")
+_PAIRS = tr(
+    "Of each earlier job with the visit: one visit can meet several, and counts once above."
+)
 
 
 def week_totals(sheets: Mapping[str, Table]) -> tuple[Total, ...]:
@@ -32,72 +53,95 @@ def week_totals(sheets: Mapping[str, Table]) -> tuple[Total, ...]:
 
 def _of_the_week(left: Table, came_back: Table, watch: Table) -> tuple[Total, ...]:
     return (
-        _count(left, "Job", "Jobs handed over", "Every job that left in the week."),
-        _match(left, "Counted", "yes", "of these with a cause and a correction"),
-        _match(left, "Proof", "0 unproven", "of these left unproven"),
-        _sum(left, "Hours", "Hours worked", "hours", "As written on the jobs."),
-        _sum(left, "Unbilled hours", "Hours not billed", "hours", "As written on the jobs."),
-        _sum(left, "Price", "Price of the jobs", "money", "As written on the jobs."),
+        _count(left, JOB, tr("Jobs handed over"), tr("Every job that left in the week.")),
+        _match(left, COUNTED, tr("yes"), tr("of these with a cause and a correction")),
+        _match(left, PROOF_REACHED, _UNPROVEN, tr("of these left unproven")),
+        _sum(left, HOURS, tr("Hours worked"), "hours", tr("As written on the jobs.")),
+        _sum(
+            left,
+            UNBILLED_HOURS,
+            tr("Hours not billed"),
+            "hours",
+            tr("As written on the jobs."),
+        ),
+        _sum(left, PRICE, tr("Price of the jobs"), "money", tr("As written on the jobs.")),
         _match(
             came_back,
-            "Counts as",
-            "comeback",
-            "Comebacks",
-            "Visits, and returns only told, judged a comeback inside the window; each counts once.",
+            COUNTS_AS,
+            tr("comeback"),
+            COMEBACKS,
+            tr(
+                "Visits, and returns only told, judged a comeback inside the window; each "
+                "counts once."
+            ),
         ),
-        _match(came_back, "Counts as", "waiting", "Returns that wait for judgement", _WAIT),
+        _match(came_back, COUNTS_AS, tr("waiting"), tr("Returns that wait for judgement"), _WAIT),
         *(
             _match(
                 came_back,
-                "Judgement",
-                each.value,
-                f"pairs judged {each.value}",
+                JUDGEMENT,
+                tr(each.value),
+                tr("pairs judged {judgement}", judgement=tr(each.value)),
                 _PAIRS if n == 0 else "",
             )
             for n, each in enumerate(Judgement)
         ),
-        _sum(came_back, "Cost", "Cost of the week's returns", "money", _COST_OF_WEEK),
-        _count(watch, "Job", "Jobs under watch", "An open window is not a success."),
-        _soon(watch, "Days left", f"of these ending by time within {ENDS_SOON} days"),
+        _sum(came_back, COST, tr("Cost of the week's returns"), "money", _COST_OF_WEEK),
+        _count(watch, JOB, tr("Jobs under watch"), tr("An open window is not a success.")),
+        _soon(
+            watch,
+            DAYS_LEFT,
+            tr("of these ending by time within {ends_soon} days", ends_soon=ENDS_SOON),
+        ),
     )
 
 
 def _of_the_year(raw: Table, costs: Table) -> tuple[Total, ...]:
-    settled = sum(cell for cell in _cells(raw, "Settled") if isinstance(cell, int))
-    both = f"{raw.reach('Settled')},{raw.reach('Came back')}"
-    columns = raw.column("Job"), raw.column("Settled"), raw.column("Came back")
+    settled = sum(cell for cell in _cells(raw, SETTLED) if isinstance(cell, int))
+    both = f"{raw.reach(SETTLED)},{raw.reach(BACK)}"
+    columns = raw.column(JOB), raw.column(SETTLED), raw.column(BACK)
     back_jobs = [str(job) for job, a, b in zip(*columns, strict=True) if a == 1 and b == 1]
     back = len(back_jobs)
-    of, came = f"SUM({raw.reach('Settled')})", f"SUMPRODUCT({both})"
+    of, came = f"SUM({raw.reach(SETTLED)})", f"SUMPRODUCT({both})"
     low, high = wilson(back, settled) if settled else (None, None)
     return (
-        _sum(raw, "Counted", "Jobs of the year that are counted", "count", "52 weeks."),
-        _sum(raw, "Settled", "of these settled", "count", "Window over, visits judged."),
+        _sum(raw, COUNTED, tr("Jobs of the year that are counted"), "count", tr("52 weeks.")),
+        _sum(raw, SETTLED, tr("of these settled"), "count", tr("Window over, visits judged.")),
         Total(
-            "of the settled that came back",
+            tr("of the settled that came back"),
             f"=SUMPRODUCT({both})",
             back,
             "count",
             jobs=lambda: tuple(back_jobs),
         ),
         Total(
-            "Rate of the year",
+            tr("Rate of the year"),
             f'=IF({of}<{FEW_JOBS},"",IF({_width(came, of)}>{WIDEST_INTERVAL},"",{came}/{of}))',
             back / settled if can_be_told(settled, low, high) else None,
             "share",
-            f"Of settled jobs; empty where fewer than {FEW_JOBS} are, or where the two below lie "
-            f"more than {WIDEST_INTERVAL * 100:.0f} points apart: too few to tell.",
+            tr(
+                "Of settled jobs; empty where fewer than {few_jobs} are, or where the two "
+                "below lie more than {widest_interval:.0f} points apart: too few to tell.",
+                few_jobs=FEW_JOBS,
+                widest_interval=WIDEST_INTERVAL * 100,
+            ),
         ),
         Total(
-            "lies between",
+            tr("lies between"),
             _bound(came, of, "-"),
             low,
             "share",
-            "The true rate lies between the two 19 times of 20.",
+            tr("The true rate lies between the two 19 times of 20."),
         ),
-        Total("and", _bound(came, of, "+"), high, "share"),
-        _sum(raw, "Waiting", "Jobs that wait", "count", _JOBS_WAIT),
-        _sum(costs, "Total", "Cost of the year's comebacks", "money", "Where it was written."),
+        Total(tr("and"), _bound(came, of, "+"), high, "share"),
+        _sum(raw, WAITING, tr("Jobs that wait"), "count", _JOBS_WAIT),
+        _sum(
+            costs,
+            TOTAL,
+            tr("Cost of the year's comebacks"),
+            "money",
+            tr("Where it was written."),
+        ),
     )
 
 
@@ -155,7 +199,7 @@ def _sum(table: Table, header: str, words: str, kind: Kind, note: str) -> Total:
 def _jobs(table: Table, header: str, wanted: Callable[[Cell], bool]) -> tuple[str, ...]:
     """Return the jobs of the rows whose cell is wanted, each once."""
     headers = [column.header for column in table.columns]
-    own = table.column(next(one for one in _JOB_COLUMNS if one in headers))
+    own = table.column(next(one for one in JOB_COLUMNS if one in headers))
     rows = zip(own, table.column(header), strict=True)
     return tuple(dict.fromkeys(str(job) for job, cell in rows if wanted(cell)))
 

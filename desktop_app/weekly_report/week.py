@@ -6,6 +6,7 @@ import re
 from dataclasses import dataclass
 from datetime import date, timedelta
 
+from desktop_app.language import tr
 from desktop_app.shop_record.trouble import ShopTrouble
 
 _FORM = re.compile(r"([0-9]{4})-?[Ww]([0-9]{2})")
@@ -47,23 +48,27 @@ def read_week(text: str) -> Week:
     match = _FORM.fullmatch(text.strip())
     if match is None:
         raise ShopTrouble(
-            f"“{text.strip()[:40]}” is not a week.", do="Write year and week, like 2026-W47."
+            tr("“{text}” is not a week.", text=text.strip()[:40]),
+            do=tr("Write year and week, like 2026-W47."),
         )
     year, number = int(match[1]), int(match[2])
     if not 1000 <= year <= 9000:
-        raise ShopTrouble(f"There are no weeks of {year:04d} here.", do="Accepted: 1000 to 9000.")
+        raise ShopTrouble(
+            tr("There are no weeks of {year:04d} here.", year=year),
+            do=tr("Accepted: 1000 to 9000."),
+        )
     try:
         monday = date.fromisocalendar(year, number, 1)
         monday + timedelta(days=6)
     except (ValueError, OverflowError):
-        missing = f"There is no week {year:04d}-W{number:02d}."
+        missing = tr("There is no week {year:04d}-W{number:02d}.", year=year, number=number)
         raise ShopTrouble(missing, do=_last_of(year)) from None
     return Week(year, number)
 
 
 def _last_of(year: int) -> str:
     if not 1 <= year < 9999:
-        return "Write a year from 0001 to 9998."
+        return tr("Write a year from 0001 to 9998.")
     # 28 December always lies in its year's last week (ISO 8601: week 1 holds 4 January).
     last = week_of(date(year, 12, 28)).number
-    return f"The weeks of {year:04d} run from W01 to W{last}."
+    return tr("The weeks of {year:04d} run from W01 to W{last}.", year=year, last=last)

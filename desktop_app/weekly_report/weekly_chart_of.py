@@ -6,6 +6,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import timedelta
 
+from desktop_app.language import marked, tr
 from desktop_app.returns_watched.honest_numbers.counted_jobs import NO_LAST_DAY
 from desktop_app.returns_watched.honest_numbers.few_a_week import (
     CountLimits,
@@ -15,6 +16,7 @@ from desktop_app.returns_watched.honest_numbers.few_a_week import (
 )
 from desktop_app.weekly_report.figures import WeekCount, WeekFigures, count_later_jobs
 from desktop_app.weekly_report.once import once
+from desktop_app.weekly_report.sheets.sheet_words import plural
 from desktop_app.weekly_report.week import Week, week_of
 from desktop_app.weekly_report.year_behind import YearBehind
 from desktop_app.weekly_report.year_columns import year_columns
@@ -62,7 +64,7 @@ class WeeksCharted:
     def flags(self) -> tuple[str, ...]:
         """Say in words what the chart shows."""
         said = tuple(one.words for one in self.noticed())
-        return said or ("No week stands out, and no slow rise is seen.",)
+        return said or (tr("No week stands out, and no slow rise is seen."),)
 
     def rate(self, place: int) -> float | None:
         """Return a week's comebacks per job under watch."""
@@ -79,12 +81,22 @@ class WeeksCharted:
         return self.rise.evidence[len(self.before) + place]
 
     def _week_beyond(self, week: WeekCount, watched: int, limits: CountLimits) -> Noticed:
-        word = "more" if week.comebacks > limits.high else "fewer"
-        noun = "comeback" if week.comebacks == 1 else "comebacks"
-        words = (
-            f"Week {week.week}: {week.comebacks} {noun} of {watched} jobs under watch is {word} "
-            f"than luck makes of these weeks' average ({limits.low} to {limits.high}). Ask what "
-            "was different."
+        beyond = marked(
+            "Week {week}: {comebacks} of {watched} jobs under watch is more than luck makes of "
+            "these weeks' average ({low} to {high}). Ask what was different."
+        )
+        if week.comebacks < limits.low:
+            beyond = marked(
+                "Week {week}: {comebacks} of {watched} jobs under watch is fewer than luck makes "
+                "of these weeks' average ({low} to {high}). Ask what was different."
+            )
+        words = tr(
+            beyond,
+            week=week.week,
+            comebacks=plural(week.comebacks, tr("comeback"), tr("comebacks")),
+            watched=watched,
+            low=limits.low,
+            high=limits.high,
         )
         back = self.back.get(week.week, ())
         return Noticed(words, week.week, week.week, week.comebacks, back)
@@ -94,14 +106,18 @@ class WeeksCharted:
         run = every[self.rise.since[place] : place + 1]
         first, last = run[0].week, run[-1].week
         if place == len(every) - 1:
-            words = (
-                f"A slow rise since about week {first}: no week need stand out, but together they "
-                "look like twice as many comebacks as before. Ask what has changed since then."
+            words = tr(
+                "A slow rise since about week {first}: no week need stand out, but "
+                "together they look like twice as many comebacks as before. Ask what "
+                "has changed since then.",
+                first=first,
             )
         else:
-            words = (
-                f"In weeks {first} to {last} comebacks looked twice as many as before; the weeks "
-                "since then do not carry it on."
+            words = tr(
+                "In weeks {first} to {last} comebacks looked twice as many as before; "
+                "the weeks since then do not carry it on.",
+                first=first,
+                last=last,
             )
         jobs = tuple(number for week in run for number in self.back.get(week.week, ()))
         return Noticed(words, first, last, sum(week.comebacks for week in run), jobs)

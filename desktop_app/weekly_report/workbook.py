@@ -8,6 +8,7 @@ from datetime import date
 from io import BytesIO
 from typing import TYPE_CHECKING
 
+from desktop_app.language import tr
 from desktop_app.weekly_report.paper_fit import (
     Asked,
     as_shown,
@@ -49,7 +50,11 @@ _SLACK = 3  # rows left empty where a page ends, for programs that break it a li
 _PAPERS = {"Letter": 1, "A4": 9}
 _EMPTY_COLUMN = 9  # digits; what a column without cells is wide
 _BUTTON = 1  # line beneath a header's words, for the button that sorts and filters
-_TOTAL_COLUMNS = (Column("What", "words"), Column("Figure", "number"), Column("How", "long words"))
+_TOTAL_COLUMNS = (
+    Column(tr("What"), "words"),
+    Column(tr("Figure"), "number"),
+    Column(tr("How"), "long words"),
+)
 
 
 def workbook_bytes(sheets: Sequence[Sheet], paper: str, currency: str) -> Iterator[bytes]:
@@ -200,9 +205,9 @@ class _SheetWriter:
             ):
                 ask(place, column, cells)
         if totals := self.sheet.totals:
-            ask(0, Column("What", "words"), [total.words for total in totals])
+            ask(0, _TOTAL_COLUMNS[0], [total.words for total in totals])
             shown = [as_shown(total.value, total.kind, self.looks.sign) for total in totals]
-            ask(1, Column("Figure", "words"), shown)
+            ask(1, Column(_TOTAL_COLUMNS[1].header, "words"), shown)
             ask(2, _TOTAL_COLUMNS[2], [total.note for total in totals])
         room = room_on_paper(self.paper, self.sheet.pages_across)
         return fitted_widths((asked[place] for place in sorted(asked)), room)
@@ -302,8 +307,7 @@ class _SheetWriter:
             self._cell(row, 2, total.note, "long words")
             self._set_height(row, lines[row - header - 1])
         last = header + len(totals)
-        name = f"{self.sheet.name.title().replace(' ', '')}Totals"
-        self._mark_table(header, last, name, _TOTAL_COLUMNS)
+        self._mark_table(header, last, self.sheet.totals_name, _TOTAL_COLUMNS)
         self.row = last + 2
 
     def _header_height(self, columns: Sequence[Column]) -> None:

@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from datetime import date
 from typing import Literal, NamedTuple
 
+from desktop_app.language import marked
 from desktop_app.repair_jobs.who_did_what import Did
 from desktop_app.returns_watched.change_promised import ChangePromised
 from desktop_app.returns_watched.honest_numbers.counted_jobs import NEVER, CountedJobs
@@ -36,6 +37,17 @@ State = Literal[
     "lost sight",
 ]
 _LATER: State = "came back after the window"
+STATES: tuple[State, ...] = (
+    marked("open"),
+    marked("maybe"),
+    marked("came back"),
+    marked("came back, not ours"),
+    marked("came back, cannot tell"),
+    marked("came back after the window"),
+    marked("seen fine"),
+    marked("nothing heard"),
+    marked("lost sight"),
+)
 
 
 @dataclass(frozen=True, slots=True)

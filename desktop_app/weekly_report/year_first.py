@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import compress
 
+from desktop_app.language import marked, tr
 from desktop_app.returns_watched.ask_list import ENDS_SOON
 from desktop_app.returns_watched.honest_numbers.counted_jobs import CountedJobs
 from desktop_app.returns_watched.honest_numbers.group_rates import anything_from, can_be_told
@@ -12,6 +13,7 @@ from desktop_app.returns_watched.honest_numbers.proportion import wilson
 from desktop_app.returns_watched.honest_numbers.unheard import silence
 from desktop_app.returns_watched.owed import still_owed_cents
 from desktop_app.weekly_report.figures import WeekFigures
+from desktop_app.weekly_report.sheets.sheet_words import plural
 from desktop_app.weekly_report.weekly_chart_of import weeks_charted
 from desktop_app.weekly_report.year_columns import year_columns
 
@@ -31,37 +33,46 @@ def _rate_of_year(figures: WeekFigures) -> Iterator[str]:
     settled, back = int(in_it.sum()), int((in_it & columns.came_back).sum())
     others = _not_settled(columns)
     if not settled:
-        yield f"The year: no job is settled yet{': ' if others else ''}{others}."
+        if others:
+            yield tr("The year: no job is settled yet: {others}.", others=others)
+        else:
+            yield tr("The year: no job is settled yet.")
         return
     low, high = wilson(back, settled)
-    rate = f"{back / settled:.1%}, {low:.1%} to {high:.1%}"
+    rate = tr("{back:.1%}, {low:.1%} to {high:.1%}", back=back / settled, low=low, high=high)
     if not can_be_told(settled, low, high):
-        rate = f"too few to tell; {anything_from(low, high)}"
-    yield (
-        f"The year: {back:,} of {jobs(settled, 'settled ')} came back. Rate {rate}."
-        f"{' Not in it: ' if others else ''}{others}{'.' if others else ''}"
+        rate = tr("too few to tell; {known}", known=anything_from(low, high))
+    said = tr(
+        "The year: {back:,} of {jobs} came back. Rate {rate}.",
+        back=back,
+        jobs=settled_jobs(settled),
+        rate=rate,
     )
+    if others:
+        said += " " + tr("Not in it: {others}.", others=others)
+    yield said
     states = (job.state for job in compress(figures.year.counted, in_it.tolist()))
     yield from silence(settled, sum(state == "nothing heard" for state in states), back)
     early = int(columns.came_back.sum()) - back
     if early:
-        yield (
-            f"{jobs(early)} of the year came back already though their windows are still "
-            "open; they enter the rate when these are over, with their quiet neighbours."
+        yield tr(
+            "{jobs} of the year came back already though their windows are still open; "
+            "they enter the rate when these are over, with their quiet neighbours.",
+            jobs=jobs(early),
         )
 
 
 def _not_settled(columns: CountedJobs) -> str:
     """Say how many counted jobs are not settled, and why each is not."""
     why = {
-        "open": columns.still_open,
-        "waiting": columns.waiting,
-        "lost sight of": columns.lost_sight,
-        "not ours": columns.not_ours,
-        "of which nobody can tell": columns.cannot_tell,
+        marked("{jobs:,} open"): columns.still_open,
+        marked("{jobs:,} waiting"): columns.waiting,
+        marked("{jobs:,} lost sight of"): columns.lost_sight,
+        marked("{jobs:,} not ours"): columns.not_ours,
+        marked("{jobs:,} of which nobody can tell"): columns.cannot_tell,
     }
     counts = {words: int(marks.sum()) for words, marks in why.items()}
-    return ", ".join(f"{count:,} {words}" for words, count in counts.items() if count)
+    return ", ".join(tr(words, jobs=count) for words, count in counts.items() if count)
 
 
 def _unproven(figures: WeekFigures) -> Iterator[str]:
@@ -70,21 +81,35 @@ def _unproven(figures: WeekFigures) -> Iterator[str]:
     more = len(unproven) - len(settled)
     if settled:
         came = sum(job.came_back for job in settled)
-        also = f" {more:,} more {'is' if more == 1 else 'are'} not settled." if more else ""
-        yield (
-            f"Of {jobs(len(settled), 'settled ')} of the year left unproven, {came or 'none'} came "
-            f"back{_how_sure(came, len(settled))}.{also}"
-        )
+        left, how_sure = settled_jobs(len(settled)), _how_sure(came, len(settled))
+        if came:
+            said = tr(
+                "Of {jobs} of the year left unproven, {came} came back{how_sure}.",
+                jobs=left,
+                came=came,
+                how_sure=how_sure,
+            )
+        else:
+            said = tr(
+                "Of {jobs} of the year left unproven, none came back{how_sure}.",
+                jobs=left,
+                how_sure=how_sure,
+            )
+        if more == 1:
+            said += " " + tr("1 more is not settled.")
+        elif more:
+            said += " " + tr("{more:,} more are not settled.", more=more)
+        yield said
     elif more:
-        yield f"{jobs(more)} of the year left unproven; none of them is settled yet."
+        yield tr("{jobs} of the year left unproven; none of them is settled yet.", jobs=jobs(more))
 
 
 def _how_sure(came: int, settled: int) -> str:
     """Return the share with what luck leaves open, or that the jobs are too few for one."""
     low, high = wilson(came, settled)
     if can_be_told(settled, low, high):
-        return f" ({came / settled:.1%}, {low:.1%} to {high:.1%})"
-    return f", too few to tell: {anything_from(low, high)}"
+        return tr(" ({came:.1%}, {low:.1%} to {high:.1%})", came=came / settled, low=low, high=high)
+    return tr(", too few to tell: {known}", known=anything_from(low, high))
 
 
 def _to_do(figures: WeekFigures) -> Iterator[str]:
@@ -93,12 +118,28 @@ def _to_do(figures: WeekFigures) -> Iterator[str]:
     open_changes = [one for one in year.promised() if one.change.is_open(figures.as_of)]
     if open_changes:
         late = sum(one.change.is_late(figures.as_of) for one in open_changes)
-        are = "change is" if len(open_changes) == 1 else "changes are"
-        yield f"{len(open_changes)} promised {are} open, {late} of them late."
+        yield (
+            tr("1 promised change is open, {late} of them late.", late=late)
+            if len(open_changes) == 1
+            else tr(
+                "{changes} promised changes are open, {late} of them late.",
+                changes=len(open_changes),
+                late=late,
+            )
+        )
     if year.owed:
         cents, unknown = still_owed_cents(year.owed)
-        more = f", and {unknown} without an amount" if unknown else ""
-        yield f"Suppliers owe {figures.shop.currency}{cents / 100:,.2f}{more}."
+        sign, amount = figures.shop.currency, cents / 100
+        yield (
+            tr(
+                "Suppliers owe {currency}{amount:,.2f}, and {unknown} without an amount.",
+                currency=sign,
+                amount=amount,
+                unknown=unknown,
+            )
+            if unknown
+            else tr("Suppliers owe {currency}{amount:,.2f}.", currency=sign, amount=amount)
+        )
     soon = [
         job
         for job in figures.on_watch
@@ -106,15 +147,25 @@ def _to_do(figures: WeekFigures) -> Iterator[str]:
         and 0 <= (job.expected_close - figures.as_of).days <= ENDS_SOON
     ]
     if soon:
-        yield f"{jobs(len(soon))}: the window probably ends within {ENDS_SOON} days."
+        yield tr(
+            "{jobs}: the window probably ends within {days} days.",
+            jobs=jobs(len(soon)),
+            days=ENDS_SOON,
+        )
     due = sum(day <= figures.as_of for day in figures.calls_due.values())
     if due:
-        yield (
-            f"{jobs(due)}: ask the customer now how the car is (Windows, “Call due”); whom you ask "
-            "must not depend on the answer you hope for."
+        yield tr(
+            "{jobs}: ask the customer now how the car is (Windows, “Call due”); whom "
+            "you ask must not depend on the answer you hope for.",
+            jobs=jobs(due),
         )
 
 
-def jobs(number: int, kind: str = "") -> str:
-    """Return a count with its noun: "1 job", "1,204 settled jobs"."""
-    return f"{number:,} {kind}{'job' if number == 1 else 'jobs'}"
+def jobs(number: int) -> str:
+    """Return a count with its noun: "1 job", "1,204 jobs"."""
+    return plural(number, tr("job"), tr("jobs"))
+
+
+def settled_jobs(number: int) -> str:
+    """Return a count with its noun: "1 settled job", "1,204 settled jobs"."""
+    return plural(number, tr("settled job"), tr("settled jobs"))

@@ -17,8 +17,9 @@ import pytest
 
 from desktop_app.shop_record.record import ShopRecord, open_shop
 from desktop_app.weekly_report.actions import look_at_week, write_week
-from desktop_app.weekly_report.pages import READ_FIRST, week_sheet, week_sheets
+from desktop_app.weekly_report.pages import week_sheet, week_sheets
 from desktop_app.weekly_report.sheet_form import Sheet
+from desktop_app.weekly_report.sheet_names import READ_FIRST
 from desktop_app.weekly_report.week import read_week
 from tests.large_history import large_history
 

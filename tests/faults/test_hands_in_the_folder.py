@@ -130,6 +130,7 @@ def test_an_anchor_that_holds_and_one_of_a_history_that_was_cut(shop: Path) -> N
     with opened(shop) as record, record.reading() as connection:
         number, sha256 = last_entry(connection)
     assert check(Words(shop, f"{number}:{sha256}")).status == 0
+    assert check(Words(shop, f"historial {number}, {sha256[:16]}")).status == 0  # of another desk
     outcome = check(Words(shop, f"{number + 1}:{sha256[:16]}"))
     assert "no entry" in outcome.json["problems"][0]["what"]
     with pytest.raises(ShopTrouble, match="no anchor"):

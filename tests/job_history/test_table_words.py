@@ -15,6 +15,7 @@ from desktop_app.job_history.value_words import ShopSpeech, value_in_words
 from desktop_app.returns_watched.judgement import RETURN_CAUSES
 from desktop_app.shop_record.deed import RowChange
 from desktop_app.shop_record.tables import Base
+from tests.another_language import another_language
 from tests.parts_compared.sheet_story import kinds
 
 # What belongs to the shop and to no job of it.
@@ -116,6 +117,26 @@ def test_no_two_columns_of_a_table_are_called_alike(table: str) -> None:
 )
 def test_values_are_told_by_name_and_unit(table: str, column: str, value: Any, words: str) -> None:
     assert value_in_words(value, TABLES[table].columns[column], {}, SPEECH) == words
+
+
+@pytest.mark.parametrize(
+    ("table", "values", "column", "words"),
+    [
+        ("return_link", {"judgement": "from our hands"}, "judgement", "“«from our hands»”"),
+        ("trouble_code", {"kind": "pending"}, "kind", "“«pending»”"),
+        ("job", {"cause": "pending"}, "cause", "“pending”"),
+        ("job_check", {"kind": "proof", "outcome": "done"}, "outcome", "“«done»”"),
+        ("job_check", {"kind": "inspection", "outcome": "done"}, "outcome", "“done”"),
+        ("visit", {"odometer_unread": "display dead"}, "odometer_unread", "“«display dead»”"),
+        ("visit", {"odometer_unread": "it was wet"}, "odometer_unread", "“it was wet”"),
+    ],
+)
+def test_words_of_the_program_are_spoken_and_typed_ones_stay(
+    table: str, values: dict[str, Any], column: str, words: str
+) -> None:
+    with another_language():
+        told = value_in_words(values[column], TABLES[table].columns[column], values, SPEECH)
+    assert told == words
 
 
 @pytest.mark.parametrize("cause", RETURN_CAUSES)

@@ -2,98 +2,19 @@
 
 from __future__ import annotations
 
-import csv
-import subprocess
 from datetime import date, timedelta
 from pathlib import Path
-from random import Random
-from typing import Any
 
 import pytest
 
-from desktop_app.repair_jobs.stored import VehicleEvent
-from desktop_app.returns_watched.customer_actions import note_answer
 from desktop_app.returns_watched.judgement import Judgement
-from desktop_app.shop_record.house_rules import change_rule
 from desktop_app.shop_record.record import ShopRecord
-from tests.watched_shop import job, judge_return, vehicle
+from tests.outside.recalculated import as_number, recalculated
 from tests.weekly_report.week_written import opened, table_rows, written
+from tests.weekly_report.year_written import FIRST, MONDAY, SUNDAY, a_year
 
-WEEK, MONDAY, SUNDAY = "2026-W46", date(2026, 11, 9), date(2026, 11, 15)
-FIRST = date(2025, 11, 17)  # 52 weeks end with the week
+WEEK = "2026-W46"
 COMEBACKS = ("same symptom", "same system", "same part", "from our hands")
-# Tells the office program to work every formula out again, whatever result the file holds.
-_ALWAYS_RECALCULATE = """<?xml version="1.0" encoding="UTF-8"?>
-<oor:items xmlns:oor="http://openoffice.org/2001/registry">
-<item oor:path="/org.openoffice.Office.Calc/Formula/Load">
-<prop oor:name="OOXMLRecalcMode" oor:op="fuse"><value>0</value></prop></item></oor:items>
-"""
-
-
-def _a_year(record: ShopRecord) -> None:
-    """Fill a year with 60 jobs, each of a car of its own; every third car comes once more.
-
-    Windows end by days alone, so that a data frame can tell what lies in them. A sale ends them.
-    """
-    change_rule(record, "sale_ends_window", "yes")
-    _further_fates(record)
-    _fixed_at_once(record)
-    chance = Random(46)
-    judged = [*Judgement, None]
-    plain: dict[str, Any] = {"window_miles": 0}
-    for number in range(60):
-        out = SUNDAY - timedelta(days=chance.randrange(300) if number > 4 else number)
-        car = vehicle(record, plate=f"TH {number:03d}")
-        hours = {"hours": number / 4, "unbilled_hours": number % 3 / 2, "price_cents": 9_950}
-        caught = {"cause_found": 0} if number % 11 == 0 else {"proof_level": number % 5}
-        first = job(record, car, f"J-{number}", *[out.isoformat()] * 2, **plain, **hours, **caught)
-        again = out + timedelta(days=chance.randrange(1, 120))
-        if number % 3 or again > SUNDAY:
-            continue
-        more = {"proof_level": 0, **plain}
-        second = job(record, car, f"J-{number + 500}", *[again.isoformat()] * 2, **more)
-        verdict = judged[number // 3 % len(judged)]
-        if verdict is not None:
-            causes = ("fitted-badly", "new", "part-died-early")
-            cause = causes[number // 3 % 3]
-            judge_return(record, first, second, verdict.value, cause_class=cause, cost_cents=4_210)
-    for days, verdict in ((3, "same part"), (40, "same part"), (20, None)):
-        out, came = SUNDAY - timedelta(days=days + 2), SUNDAY - timedelta(days=2)
-        car = vehicle(record, plate=f"TW {days}")
-        first = job(record, car, f"J-9{days}", *[out.isoformat()] * 2, **plain)
-        second = job(record, car, f"J-8{days}", *[came.isoformat()] * 2, **plain)
-        if verdict is not None:
-            judge_return(record, first, second, verdict, cost_cents=10_001)
-
-
-def _further_fates(record: ShopRecord) -> None:
-    """Add cars that were sold, told of, gone, or came late, each told or seen early and late."""
-    plain: dict[str, Any] = {"window_miles": 0, "proof_level": 0}
-    for number in range(16):
-        out = SUNDAY - timedelta(days=200 + number)
-        car = vehicle(record, plate=f"TF {number}")
-        first = job(record, car, f"F-{number}", *[out.isoformat()] * 2, **plain)
-        on = out + timedelta(days=20 if number < 8 else 100)  # inside the window, or after it
-        fate = number % 4
-        if fate == 0:
-            with record.deed("Sold") as deed:
-                deed.add(VehicleEvent, vehicle_id=car, kind="sold", happened_on=on.isoformat())
-        elif fate == 1:
-            note_answer(record, first, "same trouble", on=on)
-        elif fate == 2:
-            note_answer(record, first, "car is gone", on=on)
-        if fate == 3 or number in (4, 12):  # 4 and 12 come after their sale
-            came = (on + timedelta(days=10)).isoformat()
-            second = job(record, car, f"G-{number}", came, came, **plain)
-            judge_return(record, first, second, "same symptom", cost_cents=500)
-
-
-def _fixed_at_once(record: ShopRecord) -> None:
-    """Add enough jobs of one symptom that the share fixed the first time can be told."""
-    for number in range(30):
-        out = (SUNDAY - timedelta(days=120 + number)).isoformat()
-        car = vehicle(record, plate=f"TQ {number}")
-        job(record, car, f"Q-{number}", out, out, symptoms=["misfire"], window_miles=0)
 
 
 def _from_the_record(record: ShopRecord) -> dict[str, float | None]:
@@ -179,7 +100,7 @@ def _from_the_record(record: ShopRecord) -> dict[str, float | None]:
 
 
 def test_each_total_is_what_pandas_finds_in_the_record(shop: ShopRecord, tmp_path: Path) -> None:
-    _a_year(shop)
+    a_year(shop)
     written(shop, WEEK, tmp_path / "week.xlsx")
     book = opened(tmp_path / "week.xlsx")
     found = {row["What"]: row["Figure"] for row in table_rows(book, "Read first")}
@@ -204,9 +125,9 @@ def test_an_office_program_works_out_the_same_figures(
     shop: ShopRecord, tmp_path: Path, name: str
 ) -> None:
     if name == WEEK:
-        _a_year(shop)
+        a_year(shop)
     written(shop, name, tmp_path / "week.xlsx")
-    shown = _recalculated(tmp_path)
+    shown = recalculated(tmp_path)
     kept = opened(tmp_path / "week.xlsx")
     formulas = opened(tmp_path / "week.xlsx", results=False)
     checked: dict[str, int] = {}
@@ -216,42 +137,13 @@ def test_an_office_program_works_out_the_same_figures(
                 if cell.data_type == "f":
                     found = shown[page.title][cell.row - 1][cell.column - 1]
                     result = kept[page.title][cell.coordinate].value
-                    assert _as_number(found) == _as_number(result), (page.title, cell.coordinate)
+                    assert as_number(found) == as_number(result), (page.title, cell.coordinate)
                     checked[page.title] = checked.get(page.title, 0) + 1
     assert {"Read first", "Windows", "Costs"} <= set(checked)
     if name == WEEK:
         assert {"Rate", "Changes", "Proof", "Symptoms"} <= set(checked)
         [fixed] = [row for row in shown["Symptoms"] if row[:2] == ["misfire", "30"]]
         # Wilson's low bound of 30 in 30 is 0.8865 (statsmodels, proportion_confint).
-        assert [_as_number(cell) for cell in fixed[2:6]] == [0, 0, 1, 0.8865]
+        assert [as_number(cell) for cell in fixed[2:6]] == [0, 0, 1, 0.8865]
         jobs = [row[0] for row in shown["Left this week"][4:] if row[0].startswith("J-")]
         assert jobs == [row["Job"] for row in table_rows(kept, "Left this week")]
-
-
-def _recalculated(folder: Path) -> dict[str, list[list[str]]]:
-    """Return what the office program shows in each cell of week.xlsx, by sheet."""
-    settings = folder / "office" / "user"
-    settings.mkdir(parents=True)
-    (settings / "registrymodifications.xcu").write_text(_ALWAYS_RECALCULATE)
-    # Sheet -1 asks for a file of each sheet: comma, double quotes, UTF-8, cells as shown.
-    form = "csv:Text - txt - csv (StarCalc):44,34,76,1,,0,false,false,false,false,false,-1"
-    office = f"-env:UserInstallation={(folder / 'office').as_uri()}"
-    convert = ["--headless", "--convert-to", form, "--outdir", str(folder)]
-    subprocess.run(
-        ["soffice", office, *convert, str(folder / "week.xlsx")],
-        check=True,
-        capture_output=True,
-        timeout=120,
-    )
-    shown = {}
-    for path in folder.glob("week-*.csv"):
-        with path.open(encoding="utf-8", newline="") as file:
-            shown[path.stem.removeprefix("week-")] = list(csv.reader(file))
-    return shown
-
-
-def _as_number(found: object) -> object:
-    """Return a result to compare: shares to the point, as the office program writes them."""
-    if isinstance(found, str) and found.endswith("%"):
-        return pytest.approx(float(found[:-1]) / 100, abs=0.0051)
-    return pytest.approx(float(str(found))) if found not in ("", None) else None

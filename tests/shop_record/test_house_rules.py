@@ -14,6 +14,7 @@ from desktop_app.shop_record.house_rules import (
     read_rules,
 )
 from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.rule_words import NAMES, VALUES
 from desktop_app.shop_record.trouble import ShopTrouble
 
 
@@ -77,3 +78,10 @@ def test_every_rule_says_what_it_does() -> None:
     for rule in all_rules():
         assert rule.says.endswith(".")
         assert rule.allowed or rule.bounds or isinstance(rule.default, str)
+
+
+def test_every_rule_and_what_it_offers_can_be_said_in_another_language() -> None:
+    names = {rule.name.removesuffix("_cents").replace("_", " ") for rule in all_rules()}
+    assert names <= set(NAMES)
+    offered = {value for rule in all_rules() for value in rule.allowed}
+    assert offered - set(VALUES) == {"mm", "km", "A4"}  # the same in every language

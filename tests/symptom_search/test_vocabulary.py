@@ -105,8 +105,8 @@ def test_all_groups_are_there_and_every_phrase_finds_its_own() -> None:
 
 
 def test_neighbours_are_offered_and_names_are_shown() -> None:
-    assert VOCABULARY.plain("misfire-random") == "misfire"
-    assert VOCABULARY.plain("gone") == "gone"
+    assert VOCABULARY.shown("misfire-random") == "misfire"
+    assert VOCABULARY.shown("gone") == "gone"
     assert "misfire-one" in [group.id for group in VOCABULARY.near("misfire-random")]
     assert VOCABULARY.near("gone") == ()
     assert VOCABULARY.group("gone") is None

@@ -8,10 +8,11 @@ from PySide6.QtCore import QModelIndex, Qt, Signal, Slot
 from PySide6.QtWidgets import QHeaderView, QScrollArea, QSplitter, QVBoxLayout, QWidget
 
 from desktop_app.job_history.told_entry import EntryTold
+from desktop_app.language import tr
 from desktop_app.shop_window.texts import plain_label
 from desktop_app.shop_window.worded_rows import WordedRows, WordedTable, lay_out_rows
 
-HEADERS = ("No.", "When", "Who", "What was done", "Now")
+HEADERS = (tr("No."), tr("When"), tr("Who"), tr("What was done"), tr("Now"))
 WIDTHS = (70, 210, 150, 300, 130)
 _NUMBER, _WHEN, _WORDS, _NOW = 0, 1, 3, 4  # the words take what room is left
 
@@ -32,7 +33,7 @@ class HistoryList(QSplitter):
         self.setChildrenCollapsible(False)
         self._entries: tuple[EntryTold, ...] = ()
         self._rows: WordedRows[EntryTold] = WordedRows(HEADERS, entry_words)
-        self._table = WordedTable("What was done to this job, newest first")
+        self._table = WordedTable(tr("What was done to this job, newest first"))
         self._said = plain_label("", wrap=True)
         self._lay_out()
 
@@ -67,7 +68,7 @@ class HistoryList(QSplitter):
             Qt.TextInteractionFlag.TextSelectableByMouse
             | Qt.TextInteractionFlag.TextSelectableByKeyboard
         )
-        self._said.setAccessibleName("What the marked entry changed")
+        self._said.setAccessibleName(tr("What the marked entry changed"))
         inside = QWidget()
         column = QVBoxLayout(inside)
         column.addWidget(self._said)
@@ -89,6 +90,10 @@ class HistoryList(QSplitter):
         if entry is None:
             self._said.setText("")
         else:
-            place = f", at {entry.place}" if entry.place else ""
-            self._said.setText("\n".join((f"{entry.when}, {entry.who}{place}:", *entry.lines)))
+            who = (
+                tr("{who}, at {place}", who=entry.who, place=entry.place)
+                if entry.place
+                else entry.who
+            )
+            self._said.setText("\n".join((f"{entry.when}, {who}:", *entry.lines)))
         self.chosen.emit()

@@ -20,6 +20,7 @@ from desktop_app.job_history.sealing_actions import (
 )
 from desktop_app.job_history.stored_job_history import JobHistory, read_history
 from desktop_app.job_history.take_back_actions import undo_from_here
+from desktop_app.language import tr
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -28,9 +29,9 @@ from desktop_app.shop_window.errands import Errand
 from desktop_app.shop_window.keys import on_key
 from desktop_app.shop_window.texts import plain_label, tooltip
 
-_READING = "The history is being read …"
-_SEALING = "The sealed copy is being made …"
-_NOTHING = "No entry of the history speaks of this job."
+_READING = tr("The history is being read …")
+_SEALING = tr("The sealed copy is being made …")
+_NOTHING = tr("No entry of the history speaks of this job.")
 
 
 class HistoryWindow(QWidget):
@@ -45,23 +46,23 @@ class HistoryWindow(QWidget):
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent, Qt.WindowType.Window)
-        self.setWindowTitle("History")
+        self.setWindowTitle(tr("History"))
         self.resize(1000, 720)
         self._desk, self._kinds, self._symptoms, self._job_id = desk, kinds, symptoms, job_id
         self._number = ""
         self._reading: Errand | None = None
         self._sealing: Errand | None = None
-        self._title = plain_label("History", "heading", wrap=True)
+        self._title = plain_label(tr("History"), "heading", wrap=True)
         self._list = HistoryList()
         self._why = plain_label("", "quiet", wrap=True)
         self._says = plain_label("", wrap=True)
-        self._undo = QPushButton("Undo this entry")
-        self._seal = QPushButton("Sealed copy…")
+        self._undo = QPushButton(tr("Undo this entry"))
+        self._seal = QPushButton(tr("Sealed copy…"))
         self._lay_out()
         self._list.chosen.connect(self._show_marked)
         self._undo.clicked.connect(self._press_undo)
         self._seal.clicked.connect(self._ask_where)
-        on_key(self, Qt.Key.Key_Escape, "closes the history", self.close)
+        on_key(self, Qt.Key.Key_Escape, tr("closes the history"), self.close)
         desk.changed.connect(self._hear)
         desk.told.connect(self._hear_trouble)
         self._show_marked()
@@ -74,7 +75,9 @@ class HistoryWindow(QWidget):
         if not self._number:
             self._says.setText(_READING)
         work = partial(read_history, self._desk.record, self._job_id, self._kinds, self._symptoms)
-        self._reading = self._run("Reading the history", work, self._show_history, self._not_read)
+        self._reading = self._run(
+            tr("Reading the history"), work, self._show_history, self._not_read
+        )
 
     def closeEvent(self, event: QCloseEvent) -> None:
         for errand in (self._reading, self._sealing):
@@ -88,10 +91,10 @@ class HistoryWindow(QWidget):
             Qt.TextInteractionFlag.TextSelectableByMouse
             | Qt.TextInteractionFlag.TextSelectableByKeyboard
         )
-        self._undo.setAccessibleName("Undo this entry: take back the marked entry alone")
-        self._seal.setAccessibleName("Sealed copy of this job")
+        self._undo.setAccessibleName(tr("Undo this entry: take back the marked entry alone"))
+        self._seal.setAccessibleName(tr("Sealed copy of this job"))
         self._seal.setToolTip(
-            tooltip("All evidence of this job in one file, so that any change to it shows")
+            tooltip(tr("All evidence of this job in one file, so that any change to it shows"))
         )
         foot = QHBoxLayout()
         foot.addWidget(self._undo)
@@ -124,8 +127,8 @@ class HistoryWindow(QWidget):
         if not self._number:
             self._says.setText("")
         self._number = history.number
-        self.setWindowTitle(f"History of job {history.number}")
-        self._title.setText(f"What was done to job {history.number}")
+        self.setWindowTitle(tr("History of job {number}", number=history.number))
+        self._title.setText(tr("What was done to job {number}", number=history.number))
         if not history.told:
             self._says.setText(_NOTHING)
         self._list.show_entries(history.told)
@@ -142,7 +145,7 @@ class HistoryWindow(QWidget):
         elif entry.stays:
             self._why.setText(entry.stays)
         else:
-            self._why.setText("Takes back this entry alone; what came later stays.")
+            self._why.setText(tr("Takes back this entry alone; what came later stays."))
 
     @Slot()
     def _press_undo(self) -> None:
@@ -168,13 +171,13 @@ class HistoryWindow(QWidget):
         elif isinstance(trouble, str):
             self._says.setText(trouble)
         elif trouble is not None:
-            self._says.setText("That did not work; it is a mistake of the program.")
+            self._says.setText(tr("That did not work; it is a mistake of the program."))
 
     @Slot()
     def _ask_where(self) -> None:
         name = f"{proposed_name(self._number)}.zip"
         chosen, _ = QFileDialog.getSaveFileName(
-            self, "Where the sealed copy goes", str(Path.home() / name), "ZIP (*.zip)"
+            self, tr("Where the sealed copy goes"), str(Path.home() / name), "ZIP (*.zip)"
         )
         if chosen:
             to = Path(chosen)
@@ -183,17 +186,24 @@ class HistoryWindow(QWidget):
             record = self._desk.record
             work = partial(make_sealed_copy, record, self._job_id, self._kinds, self._symptoms, to)
             self._sealing = self._run(
-                "Making the sealed copy", work, self._say_sealed, self._not_sealed
+                tr("Making the sealed copy"), work, self._say_sealed, self._not_sealed
             )
             self._show_marked()
 
     def _say_sealed(self, made: SealedCopy) -> None:
-        missing = len(made.facts.missing_photos)
-        gone = f" {missing} of its photos are gone or damaged and not in it." if missing else ""
-        self._says.setText(
-            f"Written to {made.place}.{gone} Its seal is {made.seal}: note it where nobody can "
-            "change it. READ ME.txt in it says what it proves."
+        said = [tr("Written to {place}.", place=made.place)]
+        if gone := len(made.facts.missing_photos):
+            said.append(
+                tr("{photos} of its photos are gone or damaged and not in it.", photos=gone)
+            )
+        said.append(
+            tr(
+                "Its seal is {seal}: note it where nobody can change it. READ ME.txt in it says "
+                "what it proves.",
+                seal=made.seal,
+            )
         )
+        self._says.setText(" ".join(said))
         self._sealing = None
         self._show_marked()
 

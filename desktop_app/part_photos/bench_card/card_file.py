@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 from typing import Any, NoReturn
 
+from desktop_app.language import tr
 from desktop_app.part_photos.bench_card.card_layout import CardLayout, CardMarker, Corner
 from desktop_app.part_photos.bench_card.marker_modules import marker_count
 from desktop_app.part_photos.json_document import json_document
@@ -34,17 +35,21 @@ def read_card(text: str, file: str) -> CardLayout:
     Raises ShopTrouble with the field and what is accepted there.
     """
     card = _Card(file, _document(text, file))
-    dictionary = card.word("dictionary", "a predefined ArUco dictionary, such as DICT_5X5_100")
+    dictionary = card.word("dictionary", tr("a predefined ArUco dictionary, such as DICT_5X5_100"))
     count = marker_count(dictionary)
     if count is None:
-        card.refuse("dictionary", "is no predefined ArUco dictionary", "DICT_5X5_100, for example")
+        card.refuse(
+            "dictionary", tr("is no predefined ArUco dictionary"), tr("DICT_5X5_100, for example")
+        )
     length = card.number("check_length_mm", card.facts.get("check_length_mm"))
     if length <= 0:
-        card.refuse("check_length_mm", "is not above 0", "the ruler's length in mm, such as 150.0")
+        card.refuse(
+            "check_length_mm", tr("is not above 0"), tr("the ruler's length in mm, such as 150.0")
+        )
     return CardLayout(
-        name=card.word("name", "a name in one line"),
+        name=card.word("name", tr("a name in one line")),
         dictionary=dictionary,
-        paper=card.word("paper", "a4, letter, or another word"),
+        paper=card.word("paper", tr("a4, letter, or another word")),
         markers=card.markers(count),
         check_length_mm=length,
         free_field_mm=card.free_field(),
@@ -59,35 +64,51 @@ class _Card:
         self.facts = facts
 
     def refuse(self, where: str, what: str, accepted: str) -> NoReturn:
-        raise ShopTrouble(f"{self.file}: {where} {what}.", do=f"Accepted: {accepted}.")
+        raise ShopTrouble(
+            f"{self.file}: {where} {what}.", do=tr("Accepted: {accepted}.", accepted=accepted)
+        )
 
     def word(self, name: str, accepted: str) -> str:
         value = self.facts.get(name)
         if not isinstance(value, str) or not value.strip():
-            self.refuse(name, "is missing or no text", accepted)
+            self.refuse(name, tr("is missing or no text"), accepted)
         if len(value) > 100 or not value.isprintable():
-            self.refuse(name, "is too long or not in one line of text", f"{accepted}, 100 letters")
+            self.refuse(
+                name,
+                tr("is too long or not in one line of text"),
+                tr("{accepted}, 100 letters", accepted=accepted),
+            )
         return value
 
     def number(self, where: str, value: object) -> float:
         # A whole number in JSON may have any number of digits: compare before it is made a float.
         if isinstance(value, bool) or not isinstance(value, int | float):
-            self.refuse(where, "is missing or no number", "a number of millimetres")
+            self.refuse(where, tr("is missing or no number"), tr("a number of millimetres"))
         if value != value:  # JSON's NaN
-            self.refuse(where, "is no number", "a number of millimetres")
+            self.refuse(where, tr("is no number"), tr("a number of millimetres"))
         if not abs(value) <= MOST_MM:
-            self.refuse(where, "is too large", f"millimetres, {MOST_MM:.0f} at most")
+            self.refuse(
+                where, tr("is too large"), tr("millimetres, {most_mm:.0f} at most", most_mm=MOST_MM)
+            )
         return float(value)
 
     def markers(self, count: int) -> tuple[CardMarker, ...]:
         found = self.facts.get("markers")
         if not isinstance(found, list) or not 1 <= len(found) <= MOST_MARKERS:
-            self.refuse("markers", "is no list of markers", f"1 to {MOST_MARKERS} of them")
+            self.refuse(
+                "markers",
+                tr("is no list of markers"),
+                tr("1 to {most} of them", most=MOST_MARKERS),
+            )
         markers = tuple(self._marker(f"markers[{n}]", one, count) for n, one in enumerate(found))
         seen: set[int] = set()
         for number, marker in enumerate(markers):
             if marker.id in seen:
-                self.refuse(f"markers[{number}].id", f"{marker.id} is there twice", "each id once")
+                self.refuse(
+                    f"markers[{number}].id",
+                    tr("{id} is there twice", id=marker.id),
+                    tr("each id once"),
+                )
             seen.add(marker.id)
         return markers
 
@@ -96,31 +117,46 @@ class _Card:
         if found is None:
             return None
         if not isinstance(found, list) or len(found) != 4:
-            self.refuse("free_field_mm", "is not four numbers", "[left, top, right, bottom] in mm")
+            self.refuse(
+                "free_field_mm", tr("is not four numbers"), tr("[left, top, right, bottom] in mm")
+            )
         left, top, right, bottom = (self.number("free_field_mm", value) for value in found)
         if left >= right or top >= bottom:
-            self.refuse("free_field_mm", "has no room in it", "left below right, top below bottom")
+            self.refuse(
+                "free_field_mm", tr("has no room in it"), tr("left below right, top below bottom")
+            )
         return (left, top, right, bottom)
 
     def _marker(self, where: str, found: object, count: int) -> CardMarker:
         if not isinstance(found, dict):
-            self.refuse(where, "is no marker", '{"id": 0, "corners_mm": [four corners]}')
+            self.refuse(
+                where,
+                tr("is no marker"),
+                '{"id": 0, "corners_mm": [' + tr("four corners") + "]}",
+            )
         number = found.get("id")
         if isinstance(number, bool) or not isinstance(number, int) or not 0 <= number < count:
-            self.refuse(f"{where}.id", "is not in the dictionary", f"0 to {count - 1}")
+            self.refuse(
+                f"{where}.id", tr("is not in the dictionary"), tr("0 to {count}", count=count - 1)
+            )
         return CardMarker(number, self._corners(f"{where}.corners_mm", found.get("corners_mm")))
 
     def _corners(self, where: str, found: object) -> tuple[Corner, Corner, Corner, Corner]:
         pairs = found if isinstance(found, list) else []
         if len(pairs) != 4 or not all(isinstance(one, list) and len(one) == 2 for one in pairs):
-            self.refuse(where, "is not four corners", "[[x, y], [x, y], [x, y], [x, y]] in mm")
+            self.refuse(
+                where, tr("is not four corners"), tr("[[x, y], [x, y], [x, y], [x, y]] in mm")
+            )
         a, b, c, d = ((self.number(where, x), self.number(where, y)) for x, y in pairs)
         turns = [_turn(*three) for three in ((a, b, c), (b, c, d), (c, d, a), (d, a, b))]
         if min(turns) <= 0 or (turns[0] + turns[2]) / 2 < LEAST_MM2:
             self.refuse(
                 where,
-                "is no marker's outline",
-                f"corners clockwise (x right, y down), convex, {LEAST_MM2:g} mm² at least",
+                tr("is no marker's outline"),
+                tr(
+                    "corners clockwise (x right, y down), convex, {least_mm2:g} mm² at least",
+                    least_mm2=LEAST_MM2,
+                ),
             )
         return (a, b, c, d)
 
@@ -131,5 +167,5 @@ def _turn(a: Corner, b: Corner, c: Corner) -> float:
 
 
 def _document(text: str, file: str) -> dict[str, Any]:
-    accepted = "Accepted: a layout as the card command writes it."
-    return json_document(text, file, "a card's layout", MOST_LETTERS, accepted)
+    accepted = tr("Accepted: a layout as the card command writes it.")
+    return json_document(text, file, tr("a card's layout"), MOST_LETTERS, accepted)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from functools import cache
 from itertools import pairwise
 
+from desktop_app.language import tr
 from desktop_app.part_photos.bench_card.card_layout import CardLayout, CardMarker, Corner
 from desktop_app.shop_record.trouble import ShopTrouble
 
@@ -20,7 +21,8 @@ ACROSS, DOWN = 5, 7  # markers along each side, corners counted on both
 
 # Width and height in mm. A4: ISO 216. Letter: ANSI/ASME Y14.1, 8.5 by 11 inches.
 PAGES_MM = {"a4": (210.0, 297.0), "letter": (215.9, 279.4)}
-PAPER_WORDS = {"a4": "A4", "letter": "Letter"}
+_PAPERS = {"a4": "A4", "letter": "Letter"}  # as they are kept: by its name a card is known again
+PAPER_WORDS = {"a4": "A4", "letter": tr("Letter")}
 # Each paper has ids of its own, so that a photo tells by itself which card lies in it.
 _FIRST_IDS = {"a4": 0, "letter": 50}
 # Where Letter is the usual paper (Unicode CLDR, supplemental measurementData; from memory).
@@ -34,7 +36,8 @@ def bench_card(paper: str) -> CardLayout:
     """Return the card for "a4" or "letter" paper; a ShopTrouble for any other."""
     if paper not in PAGES_MM:
         raise ShopTrouble(
-            f"There is no bench card for “{paper}” paper.", do="Accepted: a4, letter."
+            tr("There is no bench card for “{paper}” paper.", paper=paper),
+            do=tr("Accepted: a4, letter."),
         )
     wide, high = PAGES_MM[paper]
     right, bottom = wide - MARGIN_MM - MARKER_MM, high - FOOT_MM - MARKER_MM
@@ -45,7 +48,7 @@ def bench_card(paper: str) -> CardLayout:
     places += [(x, rows[-1]) for x in columns[:0:-1]] + [(columns[0], y) for y in rows[:0:-1]]
     field_left = MARGIN_MM + MARKER_MM + CLEAR_MM
     return CardLayout(
-        name=f"Benchwitness bench card, {PAPER_WORDS[paper]}",
+        name=f"Benchwitness bench card, {_PAPERS[paper]}",
         dictionary=DICTIONARY,
         paper=paper,
         markers=tuple(
@@ -55,6 +58,13 @@ def bench_card(paper: str) -> CardLayout:
         check_length_mm=RULER_MM,
         free_field_mm=_rect(field_left, field_left, right - CLEAR_MM, bottom - CLEAR_MM),
     )
+
+
+def card_words(layout: CardLayout) -> str:
+    """Return how people read a card's name: one of our own in the language that is spoken."""
+    if layout.paper not in PAGES_MM or layout.name != bench_card(layout.paper).name:
+        return layout.name
+    return tr("Benchwitness bench card, {paper}", paper=PAPER_WORDS[layout.paper])
 
 
 def white_patches(layout: CardLayout, times: float = 1.0) -> tuple[Rect, ...]:
@@ -82,7 +92,7 @@ def gaps(starts: list[float], clear: float = 2.5) -> list[tuple[float, float]]:
 
 def usual_paper(territory: str, house_paper: str = "") -> str:
     """Return "letter" where the house rules or the territory (ISO 3166-1) say so, else "a4"."""
-    letter = house_paper == PAPER_WORDS["letter"] or territory.upper() in _LETTER_PLACES
+    letter = house_paper == _PAPERS["letter"] or territory.upper() in _LETTER_PLACES
     return "letter" if letter else "a4"
 
 

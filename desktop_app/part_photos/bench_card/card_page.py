@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from desktop_app.language import tr
 from desktop_app.part_photos.bench_card.card_layout import CardLayout, CardMarker
 from desktop_app.part_photos.bench_card.card_layouts import (
     MARGIN_MM,
@@ -28,10 +29,14 @@ _THIN = (
     0.2  # of the ruler's end lines: the middle of a line stays where it is, whatever ink spreads
 )
 _SAYS = (
-    "Print at 100 %, not fitted to the page. Lay it flat on a board. Lay the part in the tinted "
-    "field. Hold the camera roughly above, all of it sharp.",
-    "The ruler tells how true the print is: measure it once with a calliper, from the middle of "
-    "one end line to the middle of the other, and enter that length.",
+    tr(
+        "Print at 100 %, not fitted to the page. Lay it flat on a board. Lay the part in "
+        "the tinted field. Hold the camera roughly above, all of it sharp."
+    ),
+    tr(
+        "The ruler tells how true the print is: measure it once with a calliper, from the "
+        "middle of one end line to the middle of the other, and enter that length."
+    ),
 )
 
 
@@ -42,8 +47,8 @@ def card_page(layout: CardLayout) -> tuple[Shape, ...]:
     """
     if layout.paper not in PAGES_MM or layout != bench_card(layout.paper):
         raise ShopTrouble(
-            f"“{layout.name}” is not a card of this program.",
-            do="Print it from where it came from.",
+            tr("“{name}” is not a card of this program.", name=layout.name),
+            do=tr("Print it from where it came from."),
         )
     assert layout.free_field_mm is not None
     low = max(marker.corners_mm[0][1] for marker in layout.markers)
@@ -90,9 +95,11 @@ def _between_lowest(layout: CardLayout, low: float) -> list[Shape]:
         shapes.append(Words((corner[0], corner[1] + 2.4), str(number), 2.8, bold=True))
     wide, high = PAGES_MM[layout.paper]
     ids = sorted(layout.ids)
-    lines = ("bench card", PAPER_WORDS[layout.paper], f"{wide:g} × {high:g} mm")
+    lines = (tr("bench card"), PAPER_WORDS[layout.paper], f"{wide:g} × {high:g} mm")
     shapes.append(Words((named[0], low + 3.0), "Benchwitness", 2.6, bold=True))
-    for number, line in enumerate((*lines, f"markers {ids[0]} to {ids[-1]}"), 1):
+    for number, line in enumerate(
+        (*lines, tr("markers {first} to {last}", first=ids[0], last=ids[-1])), 1
+    ):
         shapes.append(Words((named[0], low + 3.0 + 3.0 * number), line, 2.2))
     return shapes
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
+from desktop_app.language import tr
 from desktop_app.part_photos.bench_card.drawing import Area, Line, Point, Shape, Stroke, block
 
 SIZE_MM = (20.0, 14.0)  # of each picture
@@ -22,9 +23,9 @@ class HowTo:
 def how_to() -> tuple[HowTo, ...]:
     """Return the three steps in their order."""
     return (
-        HowTo("Card flat on a board", _card_flat()),
-        HowTo("Part in the tinted field", _part_in_field()),
-        HowTo("Camera roughly above, all of it sharp", _camera_above()),
+        HowTo(tr("Card flat on a board"), _card_flat()),
+        HowTo(tr("Part in the tinted field"), _part_in_field()),
+        HowTo(tr("Camera roughly above, all of it sharp"), _camera_above()),
     )
 
 

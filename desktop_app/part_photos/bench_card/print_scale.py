@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
 
+from desktop_app.language import tr
 from desktop_app.part_photos.bench_card.ruler_length import (
     CALLIPER_U_MM,
     UNMEASURED_U,
@@ -46,15 +47,22 @@ def print_words(
 ) -> str:
     """Return "card 2, ruler 149.8 mm measured 2026-11-20" or "card 2, print not measured"."""
     if measured_mm is None:
-        return f"card {card_id}, print not measured"
+        return tr("card {card_id}, print not measured", card_id=card_id)
     when = f" {measured_on.isoformat()}" if measured_on is not None else ""
-    return f"card {card_id}, ruler {shown_length(measured_mm, length_unit)} measured{when}"
+    return tr(
+        "card {card_id}, ruler {length} measured{when}",
+        card_id=card_id,
+        length=shown_length(measured_mm, length_unit),
+        when=when,
+    )
 
 
 def said_of_prints(words: Sequence[str]) -> str:
     """Return on which printed card a scale rests, as a sentence; `words` are `print_words`."""
     if not words:
-        return "The printed card is not noted, so its print counts as not measured."
+        return tr("The printed card is not noted, so its print counts as not measured.")
     if len(words) == 1:
         return f"{words[0][:1].upper()}{words[0][1:]}."
-    return f"Which printed card it was is not said: ± covers all {len(words)} of them."
+    return tr(
+        "Which printed card it was is not said: ± covers all {number} of them.", number=len(words)
+    )

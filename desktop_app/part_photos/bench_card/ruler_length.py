@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from datetime import date
 
+from desktop_app.language import tr
 from desktop_app.part_photos.typed_length import MM_PER_INCH, typed_length
 from desktop_app.shop_record.trouble import ShopTrouble
 
@@ -11,7 +12,7 @@ FARTHEST = 0.03  # share of the nominal length; a print further off was fitted t
 CALLIPER_U_MM = 0.05  # standard uncertainty, over two printed lines (common practice, no source)
 UNMEASURED_U = 0.003  # share; of a print that nobody measured (common practice, no source)
 
-_ACCEPTED = "Accepted: millimetres like 150.2 or 150,2, inches like 5.913 in."
+_ACCEPTED = tr("Accepted: millimetres like 150.2 or 150,2, inches like 5.913 in.")
 
 
 def ruler_length(text: str, length_unit: str = "mm") -> float | None:
@@ -33,16 +34,26 @@ def check_ruler(measured_mm: float, nominal_mm: float) -> None:
     if is_near(measured_mm, nominal_mm):
         return
     if is_near(measured_mm * MM_PER_INCH, nominal_mm):
-        do = f"Is that in inches? Then write {measured_mm:.6g} in."
+        do = tr("Is that in inches? Then write {measured_mm:.6g} in.", measured_mm=measured_mm)
     elif is_near(measured_mm / MM_PER_INCH, nominal_mm):
-        do = f"Is that in millimetres? Then write {measured_mm / MM_PER_INCH:.6g} mm."
+        do = tr(
+            "Is that in millimetres? Then write {measured_mm:.6g} mm.",
+            measured_mm=measured_mm / MM_PER_INCH,
+        )
     else:
-        do = (
-            f"Accepted: {nominal_mm * (1 - FARTHEST):g} to {nominal_mm * (1 + FARTHEST):g} mm. "
-            "Measure again, or print the card anew at 100 %, not fitted to the page."
+        do = tr(
+            "Accepted: {low:g} to {high:g} mm. Measure again, or print "
+            "the card anew at 100 %, not fitted to the page.",
+            low=nominal_mm * (1 - FARTHEST),
+            high=nominal_mm * (1 + FARTHEST),
         )
     raise ShopTrouble(
-        f"The ruler should be {nominal_mm:g} mm; {measured_mm:.6g} mm is too far off.", do=do
+        tr(
+            "The ruler should be {nominal_mm:g} mm; {measured_mm:.6g} mm is too far off.",
+            nominal_mm=nominal_mm,
+            measured_mm=measured_mm,
+        ),
+        do=do,
     )
 
 
@@ -58,14 +69,18 @@ def shown_length(measured_mm: float | None, length_unit: str) -> str:
 def said_of_ruler(measured_mm: float | None, nominal_mm: float, measured_on: date | None) -> str:
     """Return what a ruler's length means for what is measured on that card."""
     if measured_mm is None:
-        return (
-            "✎ Never measured. Lengths from photos on this card may be off by about half a "
-            "percent, and their uncertainty says so (common practice, no source)."
+        return tr(
+            "✎ Never measured. Lengths from photos on this card may be off by about "
+            "half a percent, and their uncertainty says so (common practice, no "
+            "source)."
         )
     percent = 100 * (measured_mm / nominal_mm - 1)
-    when = f" on {measured_on.isoformat()}" if measured_on else ""
+    done = tr("Measured on {day}", day=measured_on.isoformat()) if measured_on else tr("Measured")
     if abs(percent) < 0.005:
-        return f"✓ Measured{when}: the print is true."
-    off = "larger" if percent > 0 else "smaller"
-    printed = f"printed {abs(percent):.2f} % {off} than drawn"
-    return f"✓ Measured{when}: {printed}; every length is corrected."
+        return "✓ " + tr("{done}: the print is true.", done=done)
+    printed = (
+        tr("printed {percent:.2f} % larger than drawn", percent=percent)
+        if percent > 0
+        else tr("printed {percent:.2f} % smaller than drawn", percent=-percent)
+    )
+    return "✓ " + tr("{done}: {printed}; every length is corrected.", done=done, printed=printed)

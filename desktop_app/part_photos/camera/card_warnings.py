@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from desktop_app.language import tr
 from desktop_app.part_photos.camera.camera_fit import CameraFit
 from desktop_app.part_photos.camera.focal_prior import LensPrior
 from desktop_app.part_photos.camera.lens import CAMERA
@@ -44,18 +45,22 @@ def card_warnings(fit: CameraFit, prior: LensPrior, blur_px: float) -> tuple[str
     said = list(_poor(fit, prior))
     if prior.contradicted:
         said.append(
-            "The card looks as through another lens than the photo names, as if the photo was "
-            "cropped, stretched or zoomed: sizes above the card are less certain the higher they "
-            "lie. Bring the photo as the camera made it."
+            tr(
+                "The card looks as through another lens than the photo names, as if the "
+                "photo was cropped, stretched or zoomed: sizes above the card are less "
+                "certain the higher they lie. Bring the photo as the camera made it."
+            )
         )
     elif not prior.sure:
         said.append(
-            "The photo doesn't name its lens, or isn't as the camera made it but cropped, shrunk "
-            "or stored anew: sizes above the card are less certain the higher they lie. Bring the "
-            "photo as the camera made it."
+            tr(
+                "The photo doesn't name its lens, or isn't as the camera made it but "
+                "cropped, shrunk or stored anew: sizes above the card are less certain the "
+                "higher they lie. Bring the photo as the camera made it."
+            )
         )
     if blur_px > SHARP_PX:
-        said.append("The photo is not quite sharp: mark edges with care.")
+        said.append(tr("The photo is not quite sharp: mark edges with care."))
     return tuple(said)
 
 
@@ -64,17 +69,27 @@ def _poor(fit: CameraFit, prior: LensPrior) -> list[str]:
     off, arch = fit.spread_px > MOST_SPREAD_PX, fit.arch_mm > MOST_ARCH_MM
     if off or arch or fit.left_out > MOST_LEFT_OUT:
         said.append(
-            f"The card doesn't lie quite flat: its markers are {fit.spread_px:.2f} pixels off, "
-            f"{fit.left_out:.0%} of their corners further. The scale's uncertainty counts double."
+            tr(
+                "The card doesn't lie quite flat: its markers are {spread_px:.2f} pixels "
+                "off, {left_out:.0%} of their corners further. The scale's uncertainty "
+                "counts double.",
+                spread_px=fit.spread_px,
+                left_out=fit.left_out,
+            )
         )
     if prior.strained(fit.values):
         said.append(
-            "The card looks as if the photo was cut out far from the middle of what the camera "
-            "saw, or taken through a very long lens. The scale's uncertainty counts double."
+            tr(
+                "The card looks as if the photo was cut out far from the middle of what "
+                "the camera saw, or taken through a very long lens. The scale's "
+                "uncertainty counts double."
+            )
         )
     if fit.second_chi2 is not None and fit.second_chi2 < SURE_CHI2:
         said.append(
-            "From so few markers the card's tilt could be read two ways. The scale's uncertainty "
-            "counts double."
+            tr(
+                "From so few markers the card's tilt could be read two ways. The scale's "
+                "uncertainty counts double."
+            )
         )
     return said

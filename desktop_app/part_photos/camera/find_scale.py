@@ -7,7 +7,9 @@ from dataclasses import dataclass
 from statistics import median
 from typing import TYPE_CHECKING
 
+from desktop_app.language import tr
 from desktop_app.part_photos.bench_card.card_layout import CardLayout
+from desktop_app.part_photos.bench_card.card_layouts import card_words
 from desktop_app.part_photos.bench_card.ruler_length import UNMEASURED_U
 from desktop_app.part_photos.camera import card_refusals as cannot
 from desktop_app.part_photos.camera.camera_fit import USUAL_SIGMA_PX, CameraFit, fit_camera
@@ -59,7 +61,7 @@ def found_card(
     if len(found.twice) >= cannot.LEAST_MARKERS:
         raise cannot.two_alike(len(found.twice))
     if not found.markers:
-        words = layouts[0].name if len(layouts) == 1 else "a bench card"
+        words = card_words(layouts[0]) if len(layouts) == 1 else tr("a bench card")
         mirrored = mirrored_markers(pixels.rgb, _dictionaries(layouts)) >= cannot.LEAST_MARKERS
         raise cannot.no_card(words, mirrored)
     blur_px = _blur(found.markers)
@@ -230,12 +232,16 @@ def _other_cards(
     """Say so where a second, different card lies in the photo."""
     counted = {one.id for one in _of(used, found)}
     others = {
-        layout.name
+        card_words(layout)
         for layout in layouts
         if layout.dictionary != used.dictionary or not layout.ids & counted
         if len(_of(layout, found)) >= cannot.LEAST_MARKERS
     }
     return tuple(
-        f"Another card lies in the photo too ({name}); “{used.name}” counts, with more markers."
+        tr(
+            "Another card lies in the photo too ({name}); “{used}” counts, with more markers.",
+            name=name,
+            used=card_words(used),
+        )
         for name in sorted(others)
     )

@@ -6,6 +6,7 @@ from dataclasses import dataclass, field
 from math import dist, isfinite, sqrt
 from typing import TYPE_CHECKING, Literal, NoReturn
 
+from desktop_app.language import tr
 from desktop_app.shop_record.trouble import ShopTrouble
 
 if TYPE_CHECKING:
@@ -37,21 +38,31 @@ class TwoPointScale:
 
     def __post_init__(self) -> None:
         if not all(isfinite(value) for point in self.points_px for value in point):
-            _refuse("The scale's points are no pixels.", "two points of the photo")
+            _refuse(tr("The scale's points are no pixels."), tr("two points of the photo"))
         if not LEAST_MM <= self.length_mm <= MOST_MM:
             _refuse(
-                f"A scale of {self.length_mm:g} mm can't be.",
-                f"a distance of {LEAST_MM:g} to {MOST_MM:g} mm",
+                tr("A scale of {length_mm:g} mm can't be.", length_mm=self.length_mm),
+                tr(
+                    "a distance of {least_mm:g} to {most_mm:g} mm",
+                    least_mm=LEAST_MM,
+                    most_mm=MOST_MM,
+                ),
             )
         if not 0 <= self.length_u_mm < self.length_mm:
             _refuse(
-                f"The scale's length can't be off by {self.length_u_mm:g} mm.",
-                f"0 or more, and less than its {self.length_mm:g} mm",
+                tr(
+                    "The scale's length can't be off by {length_u_mm:g} mm.",
+                    length_u_mm=self.length_u_mm,
+                ),
+                tr("0 or more, and less than its {length_mm:g} mm", length_mm=self.length_mm),
             )
         if dist(*self.points_px) < LEAST_PX:
             _refuse(
-                "The scale's two points lie too close together.",
-                f"two points {LEAST_PX:g} pixels apart or more, better far apart",
+                tr("The scale's two points lie too close together."),
+                tr(
+                    "two points {least_px:g} pixels apart or more, better far apart",
+                    least_px=LEAST_PX,
+                ),
             )
 
     @property
@@ -95,9 +106,12 @@ class TwoPointScale:
     def warnings(self) -> tuple[str, ...]:
         """What two points can't do."""
         return (
-            "The scale comes from two points: it holds only in the plane they lie in, seen "
-            "straight from above. What lies nearer to the camera measures too large, what lies "
-            "askew too small, and ± doesn't know of it. Use the bench card where it counts.",
+            tr(
+                "The scale comes from two points: it holds only in the plane they lie in, "
+                "seen straight from above. What lies nearer to the camera measures too "
+                "large, what lies askew too small, and ± doesn't know of it. Use the bench "
+                "card where it counts."
+            ),
         )
 
     def on_plane(
@@ -124,4 +138,4 @@ class TwoPointScale:
 
 
 def _refuse(what: str, accepted: str) -> NoReturn:
-    raise ShopTrouble(what, do=f"Accepted: {accepted}.")
+    raise ShopTrouble(what, do=tr("Accepted: {accepted}.", accepted=accepted))

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from desktop_app.language import tr
 from desktop_app.part_photos.codes.seen_code import SeenCode
 from desktop_app.part_photos.photo_limits import too_large_words
 from desktop_app.part_photos.photo_trouble import SMALLER, Unfit
@@ -35,7 +36,7 @@ def codes_in(content: bytes, media_type: str) -> tuple[SeenCode, ...]:
     except PictureTooLarge as error:
         raise Unfit(too_large_words(error.width, error.height), SMALLER) from error
     except UNREADABLE as error:
-        raise Unfit("the picture is damaged or incomplete.") from error
+        raise Unfit(tr("the picture is damaged or incomplete.")) from error
     small = grey.copy()
     small.thumbnail((SMALL, SMALL))
     found = _read(small)

@@ -5,6 +5,8 @@ from __future__ import annotations
 from itertools import groupby
 from typing import TYPE_CHECKING, NamedTuple
 
+from desktop_app.language import tr
+
 if TYPE_CHECKING:
     import numpy as np
     from numpy.typing import NDArray
@@ -49,10 +51,15 @@ def bands_along(profiles: Floats) -> Bands:
     strips = [mean, *(gaussian_filter1d(third.mean(0), 1.0) for third in thirds if len(third))]
     found = {_counted(_relative(strip, period), margin) for strip in strips for margin in MARGINS}
     if len(found) > 1:
-        raise Uncountable("the bands are not clear enough to count them twice alike")
+        raise Uncountable(tr("the bands are not clear enough to count them twice alike"))
     bands = found.pop()
     if bands.number < FEWEST:
-        raise Uncountable(f"there are fewer than {FEWEST} bands with a rhythm; count them by eye")
+        raise Uncountable(
+            tr(
+                "there are fewer than {fewest} bands with a rhythm; count them by eye",
+                fewest=FEWEST,
+            )
+        )
     relative = _relative(mean, period)
     middles, heights = _middles(relative, bands)
     _refuse_weak(mean, period, heights)
@@ -60,9 +67,9 @@ def bands_along(profiles: Floats) -> Bands:
     # Else the first or the last band could be lost in a glint, and nobody would know.
     before, after = middles[0], len(mean) - 1 - middles[-1]
     if before > middles[1] - middles[0] or after > middles[-1] - middles[-2]:
-        raise Uncountable("the line must begin and end in the gaps right beside the bands")
+        raise Uncountable(tr("the line must begin and end in the gaps right beside the bands"))
     if abs(float(np.median(np.diff(middles))) - period) > MOST_OFF * period:
-        raise Uncountable("the bands have no even rhythm")
+        raise Uncountable(tr("the bands have no even rhythm"))
     return bands
 
 
@@ -74,20 +81,20 @@ def _period(light: Floats) -> float:
 
     n = len(light)
     if n < FEWEST * LEAST_PERIOD_PX:
-        raise Uncountable("the line is too short")
+        raise Uncountable(tr("the line is too short"))
     level = np.log(light + 0.01)
     level = level - gaussian_filter1d(level, n / 6, mode="reflect")
     spectrum = np.abs(np.fft.rfft(level, 2 * n)) ** 2
     alike = np.fft.irfft(spectrum)[: n // 2 + 1]
     if alike[0] <= 1e-9 * n:
-        raise Uncountable("there is nothing to see along the line")
+        raise Uncountable(tr("there is nothing to see along the line"))
     alike = alike / alike[0] * n / (n - np.arange(len(alike)))
     tops, _ = find_peaks(alike, height=0.1, prominence=0.1)
     if not len(tops):
-        raise Uncountable("nothing repeats along the line")
+        raise Uncountable(tr("nothing repeats along the line"))
     first = int(tops[alike[tops] >= 0.7 * alike[tops].max()][0])
     if first < LEAST_PERIOD_PX:
-        raise Uncountable("the bands are too fine for this photo; go nearer")
+        raise Uncountable(tr("the bands are too fine for this photo; go nearer"))
     return float(first)
 
 
@@ -117,9 +124,9 @@ def _states(relative: Floats, margin: float) -> list[tuple[bool, int, int]]:
 def _counted(relative: Floats, margin: float) -> Bands:
     runs = _states(relative, margin)
     if len(runs) < 3:
-        raise Uncountable("fewer than two edges are seen along the line")
+        raise Uncountable(tr("fewer than two edges are seen along the line"))
     if runs[0][0] != runs[-1][0]:
-        raise Uncountable("one end of the line lies in a gap and the other doesn't")
+        raise Uncountable(tr("one end of the line lies in a gap and the other doesn't"))
     return Bands(len(runs) // 2, not runs[0][0])
 
 
@@ -146,10 +153,10 @@ def _refuse_weak(light: Floats, period: float, places: list[tuple[int, int]]) ->
         contrasts.append(min(abs(v - middle) / (v + middle + 1e-3) for v in off))
     usual = float(np.median(contrasts))
     if usual < LEAST_CONTRAST:
-        raise Uncountable("the bands hardly differ in brightness")
+        raise Uncountable(tr("the bands hardly differ in brightness"))
     if min(contrasts) < WEAKEST * usual:
         number = int(np.argmin(contrasts)) + 1
-        raise Uncountable(f"band {number} hardly shows")
+        raise Uncountable(tr("band {number} hardly shows", number=number))
 
 
 def _refuse_uneven(middles: Floats) -> None:
@@ -162,10 +169,14 @@ def _refuse_uneven(middles: Floats) -> None:
     curve = np.polyval(np.polyfit(numbers, middles, degree), numbers)
     off = np.abs(middles - curve) / period
     if off.max() > MOST_OFF:
-        raise Uncountable(f"band {int(off.argmax()) + 1} is out of the rhythm of the others")
+        raise Uncountable(
+            tr("band {number} is out of the rhythm of the others", number=int(off.argmax()) + 1)
+        )
     # One lost in a glint leaves steps unlike their neighbours, whatever curve a few can bend to.
     steps = np.diff(middles)
     for k, step in enumerate(steps):
         beside = np.concatenate([steps[max(k - 2, 0) : k], steps[k + 1 : k + 3]])
         if abs(step / beside.mean() - 1) > MOST_STEP_OFF:
-            raise Uncountable(f"the step after band {k + 1} is unlike those beside it")
+            raise Uncountable(
+                tr("the step after band {number} is unlike those beside it", number=k + 1)
+            )

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 
+from desktop_app.language import tr
 from desktop_app.part_photos.camera.plane_scale import PlaneScale
 from desktop_app.part_photos.camera.two_points import CLICK_U_PX
 from desktop_app.part_photos.mark_words import matters_unsaid
@@ -33,10 +34,11 @@ def height_unsaid(mark: Mark, scale: PlaneScale) -> str:
     """Return what comes of a height that nobody said, where that matters; else ""."""
     if not matters_unsaid(mark, scale) or scale.distance_mm is None:
         return ""
-    return (
-        "Its height above the card is not said: the size and its ± hold only for what lies on the "
-        f"card itself. Each millimetre higher makes it about {100 / scale.distance_mm:.2f} % too "
-        "large."
+    return tr(
+        "Its height above the card is not said: the size and its ± hold only for what "
+        "lies on the card itself. Each millimetre higher makes it about {percent:.2f} % "
+        "too large.",
+        percent=100 / scale.distance_mm,
     )
 
 
@@ -44,7 +46,7 @@ def _too_small(shape: MarkShape, expanded: float) -> str:
     value = abs(shape.value)
     if shape.unit != "mm" or (value >= LEAST_MM and value >= LEAST_TIMES_U * expanded):
         return ""
-    return "Too small for this photo: use a feeler gauge or a calliper, or take a close-up."
+    return tr("Too small for this photo: use a feeler gauge or a calliper, or take a close-up.")
 
 
 def _short_legs(shape: MarkShape) -> str:
@@ -53,9 +55,11 @@ def _short_legs(shape: MarkShape) -> str:
     shortest = min(math.dist(shape.points[1], shape.points[n]) for n in (0, 2))
     if shortest >= LEAST_LEG_MM:
         return ""
-    return (
-        f"A leg is only {shortest:.0f} mm long, so pointing tells much: mark points "
-        f"{LEAST_LEG_MM:g} mm from the corner or more."
+    return tr(
+        "A leg is only {length:.0f} mm long, so pointing tells much: mark points "
+        "{least_leg_mm:g} mm from the corner or more.",
+        length=shortest,
+        least_leg_mm=LEAST_LEG_MM,
     )
 
 
@@ -67,7 +71,10 @@ def _not_parallel(mark: Mark, shape: MarkShape, expanded: float) -> str:
     longest = max(math.dist(shape.points[n], shape.points[n + 1]) for n in (0, 2))
     if longest * math.tan(math.radians(min(askew, 89.0))) <= 2 * expanded:
         return ""
-    return f"The two lines are not parallel ({askew:.1f}° askew): the size holds in their middle."
+    return tr(
+        "The two lines are not parallel ({askew:.1f}° askew): the size holds in their middle.",
+        askew=askew,
+    )
 
 
 def _not_round(shape: MarkShape, scale: PlaneScale, mark: Mark) -> str:
@@ -81,16 +88,18 @@ def _not_round(shape: MarkShape, scale: PlaneScale, mark: Mark) -> str:
     pointing = CLICK_U_PX / float(np.median(px_per_mm))
     if shape.off_rim_mm <= 3 * pointing:
         return ""
-    return (
-        f"The points lie up to some {2 * shape.off_rim_mm:.1f} mm off a circle: see that all are "
-        "on one rim and at the entered height."
+    return tr(
+        "The points lie up to some {off:.1f} mm off a circle: see that all are on one "
+        "rim and at the entered height.",
+        off=2 * shape.off_rim_mm,
     )
 
 
 def _height_of_no_use(mark: Mark, scale: PlaneScale) -> str:
     if scale.source != "points" or (mark.height_mm == 0 and mark.height_u_mm == 0):
         return ""
-    return (
-        f"The height of {mark.height_mm:g} mm can't be allowed for: two points as a scale hold "
-        "only in the plane they lie in."
+    return tr(
+        "The height of {height_mm:g} mm can't be allowed for: two points as a scale "
+        "hold only in the plane they lie in.",
+        height_mm=mark.height_mm,
     )

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, NamedTuple
 
+from desktop_app.language import tr
 from desktop_app.shop_record.trouble import ShopTrouble
 
 if TYPE_CHECKING:
@@ -74,12 +75,12 @@ def _checked(points: Sequence[tuple[float, float]] | Floats) -> Floats:
 
     found = np.asarray(points, float)
     if found.ndim != 2 or found.shape[1] != 2 or not np.isfinite(found).all():
-        raise _no_circle("its points are no pairs of numbers")
+        raise _no_circle(tr("its points are no pairs of numbers"))
     if len(np.unique(found, axis=0)) < 3:
-        raise _no_circle("it has fewer than three different points")
+        raise _no_circle(tr("it has fewer than three different points"))
     away = np.linalg.svd(found - found.mean(0), compute_uv=False)
     if away[1] <= 1e-9 * away[0]:
-        raise _no_circle("its points lie on a straight line")
+        raise _no_circle(tr("its points lie on a straight line"))
     return found
 
 
@@ -110,7 +111,7 @@ def _fitted(points: Floats, robust: bool) -> _Fit:
         found = least_squares(off, found, slopes, loss="soft_l1", f_scale=usual).x
         pull = (1 + (off(found) / usual) ** 2) ** -1.5
     if not np.isfinite(found).all() or not 0 < abs(found[2]) < FLATTEST:
-        raise _no_circle("its points lie on a straight line")
+        raise _no_circle(tr("its points lie on a straight line"))
     return _Fit(np.append(found[:2] * spread + middle, abs(found[2]) * spread), pull)
 
 
@@ -134,5 +135,6 @@ def _slopes(values: Floats, points: Floats) -> Floats:
 
 def _no_circle(why: str) -> ShopTrouble:
     return ShopTrouble(
-        f"No circle can be drawn: {why}.", do="Accepted: three points or more, round its rim."
+        tr("No circle can be drawn: {why}.", why=why),
+        do=tr("Accepted: three points or more, round its rim."),
     )

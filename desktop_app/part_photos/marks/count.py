@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from typing import TYPE_CHECKING
 
+from desktop_app.language import tr
 from desktop_app.part_photos.linear_light import linear_grey
 from desktop_app.part_photos.marks.bands import Uncountable, bands_along
 from desktop_app.part_photos.marks.mark import Mark, Measured
@@ -32,9 +33,12 @@ def count_along(mark: Mark, pixels: PhotoPixels) -> Measured:
     try:
         found = bands_along(_profiles(mark, pixels))
     except Uncountable as why:
-        return Measured(None, "", None, warnings=(f"This can't be counted: {why}.",))
-    kind = "bright" if found.bright else "dark"
-    said = f"Counted are the {kind} bands; the line begins and ends beside them."
+        return Measured(None, "", None, warnings=(tr("This can't be counted: {why}.", why=why),))
+    said = (
+        tr("Counted are the bright bands; the line begins and ends beside them.")
+        if found.bright
+        else tr("Counted are the dark bands; the line begins and ends beside them.")
+    )
     return Measured(float(found.number), "", 0.0, warnings=(said,))
 
 
@@ -44,18 +48,18 @@ def _profiles(mark: Mark, pixels: PhotoPixels) -> Floats:
     from scipy.ndimage import map_coordinates
 
     if len(mark.points_px) != 2:
-        raise Uncountable("the line has no two ends")
+        raise Uncountable(tr("the line has no two ends"))
     start, end = np.array(mark.points_px, float)
     length = math.dist(start, end)
     if not 1 <= length <= LONGEST_PX:
-        raise Uncountable("the line is too short")
+        raise Uncountable(tr("the line is too short"))
     along = (end - start) / length
     beside = np.array([-along[1], along[0]])
     steps = np.linspace(0, length, math.ceil(length) + 1)
     widths = np.arange(-HALF_WIDTH_PX, HALF_WIDTH_PX + 1.0)
     where = start + steps[None, :, None] * along + widths[:, None, None] * beside
     if (where < 0).any() or (where > [pixels.width - 1, pixels.height - 1]).any():
-        raise Uncountable("the line leaves the picture")
+        raise Uncountable(tr("the line leaves the picture"))
     low = np.floor(where.min((0, 1))).astype(int)
     high = np.ceil(where.max((0, 1))).astype(int) + 1
     light = linear_grey(pixels.rgb[low[1] : high[1], low[0] : high[0]]).astype(float)

@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
-from typing import Literal, TypeAlias, get_args
+from typing import Literal, TypeAlias
+
+from desktop_app.language import marked
 
 SizeType: TypeAlias = Literal[
     "length", "point-to-line", "circle", "angle", "parallel-distance", "round-bar"
@@ -12,7 +14,13 @@ SizeType: TypeAlias = Literal[
 MarkType: TypeAlias = Literal[SizeType, "count", "note", "surface", "bare-metal"]
 Pixel: TypeAlias = tuple[float, float]
 
-SIZED: frozenset[str] = frozenset(get_args(SizeType))  # in mm or degrees, on the part's plane
+# In mm or degrees, on the part's plane; a mark without a name is called by its type.
+SIZED: frozenset[str] = frozenset(
+    (
+        *(marked("length"), marked("point-to-line"), marked("circle"), marked("angle")),
+        *(marked("parallel-distance"), marked("round-bar")),
+    )
+)
 LENGTHS: frozenset[str] = SIZED - {"angle"}  # a height stretches these, and turns no angle
 OUTLINES: frozenset[str] = frozenset({"surface", "bare-metal"})
 FROM_PICTURE: frozenset[str] = frozenset({"count", "surface"})  # said by the pixels, not the scale

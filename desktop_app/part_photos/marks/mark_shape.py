@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from desktop_app.language import tr
 from desktop_app.part_photos.marks.circle_fit import (
     ENOUGH_FOR_ROBUST,
     circle_with_slopes,
@@ -55,8 +56,13 @@ def shape_of(mark: Mark, placed: Floats) -> MarkShape:
         return _circle(points)
     if len(points) != POINTS[mark.type]:
         raise ShopTrouble(
-            f"A mark of type {mark.type} has {POINTS[mark.type]} points, not {len(points)}.",
-            do="Draw it anew.",
+            tr(
+                "A mark of type {type} has {needed} points, not {given}.",
+                type=mark.type,
+                needed=POINTS[mark.type],
+                given=len(points),
+            ),
+            do=tr("Draw it anew."),
         )
     _refuse_no_line(mark, points)
     size = SIZES[mark.type]
@@ -109,5 +115,6 @@ def _refuse_no_line(mark: Mark, points: Floats) -> None:
     for one, other in lines:
         if np.hypot(*(points[one] - points[other])) < _LEAST_LINE_MM:
             raise ShopTrouble(
-                f"Points {one + 1} and {other + 1} lie on each other.", do="Move them apart."
+                tr("Points {one} and {other} lie on each other.", one=one + 1, other=other + 1),
+                do=tr("Move them apart."),
             )

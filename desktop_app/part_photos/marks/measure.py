@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from typing import TYPE_CHECKING
 
+from desktop_app.language import tr
 from desktop_app.part_photos.camera.lens import LENS
 from desktop_app.part_photos.camera.plane_scale import PlaneScale
 from desktop_app.part_photos.camera.two_points import CLICK_U_PX
@@ -35,15 +36,17 @@ def measure(mark: Mark, scale: PlaneScale) -> Measured:
     shape, and for points or heights that the camera can't have seen.
     """
     if mark.type == "count":
-        raise PhotoCannot("A count is taken from the picture, not from its scale.")
+        raise PhotoCannot(tr("A count is taken from the picture, not from its scale."))
     if mark.type in OUTLINES:
-        raise PhotoCannot("An outline round a surface has no size; its share is counted.")
+        raise PhotoCannot(tr("An outline round a surface has no size; its share is counted."))
     if mark.type == "note":
         return Measured(None, "", None)
     if mark.type == "round-bar" and scale.source == "points":
         raise PhotoCannot(
-            "A round bar can't be measured by two points: where the camera stood must be known.",
-            do="Take the photo with the bench card, or measure it with a calliper.",
+            tr(
+                "A round bar can't be measured by two points: where the camera stood must be known."
+            ),
+            do=tr("Take the photo with the bench card, or measure it with a calliper."),
         )
     points = points_array(mark)
     placed = _placed(mark, scale, points)
@@ -102,11 +105,15 @@ def _placed(
         camera = np.zeros((*flat.shape[:-2], 3))
     placed = np.concatenate([flat.reshape(*flat.shape[:-2], -1), camera], -1)
     if not np.isfinite(placed).all() or (camera[..., 2] < 0).any():
-        name = mark.name or mark.type
+        name = mark.name or tr(mark.type)
         raise PhotoCannot(
-            f"“{name}” can't lie {mark.height_mm:g} mm above the card where it is marked: the "
-            "camera would have to look from below.",
-            do="Check its height and its points.",
+            tr(
+                "“{name}” can't lie {height_mm:g} mm above the card where it is marked: "
+                "the camera would have to look from below.",
+                name=name,
+                height_mm=mark.height_mm,
+            ),
+            do=tr("Check its height and its points."),
         )
     return placed
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
+from desktop_app.language import tr
 from desktop_app.part_photos.bench_card.card_layout import CardLayout
 from desktop_app.part_photos.bench_card.ruler_length import CALLIPER_U_MM, is_near
 from desktop_app.part_photos.camera.plane_scale import PlaneScale
@@ -71,11 +72,14 @@ def _print_far_off(asked: MarksAsked) -> tuple[str, ...]:
     said = asked.scale.card_scale if isinstance(asked.scale, CardAsked) else None
     if said is None or is_near(said, 1.0):
         return ()
-    word = "larger" if said > 1 else "smaller"
-    return (
-        f"The card's print is {abs(said - 1):.1%} {word} than drawn: "
-        "was it fitted to the page? Measure its ruler again, or print it at 100 %.",
+    off = abs(said - 1)
+    words = (
+        tr("The card's print is {off:.1%} larger than drawn:", off=off)
+        if said > 1
+        else tr("The card's print is {off:.1%} smaller than drawn:", off=off)
     )
+    do = tr("was it fitted to the page? Measure its ruler again, or print it at 100 %.")
+    return (f"{words} {do}",)
 
 
 def _scale(asked: MarksAsked, pixels: PhotoPixels, layout: CardLayout | None) -> PlaneScale:
@@ -107,9 +111,18 @@ def _refuse_outside(pixels: PhotoPixels, points: Sequence[Pixel], where: str) ->
     for x, y in points:
         if not (-MARGIN_PX <= x <= right and -MARGIN_PX <= y <= bottom):
             raise ShopTrouble(
-                f"{where}: the point ({x:g}, {y:g}) lies outside the picture.",
-                do=f"Accepted: x up to {pixels.width - 1}, y up to {pixels.height - 1} pixels, as "
-                "the photo is seen upright.",
+                tr(
+                    "{where}: the point ({x:g}, {y:g}) lies outside the picture.",
+                    where=where,
+                    x=x,
+                    y=y,
+                ),
+                do=tr(
+                    "Accepted: x up to {width}, y up to {height} pixels, as the photo is "
+                    "seen upright.",
+                    width=pixels.width - 1,
+                    height=pixels.height - 1,
+                ),
             )
 
 
@@ -122,8 +135,14 @@ def _without_height(asked: MarksAsked, scale: PlaneScale) -> tuple[str, ...]:
     ]
     if not names or scale.distance_mm is None:
         return ()
-    some = ", ".join(names[:5]) + (f" and {len(names) - 5} more" if len(names) > 5 else "")
+    some = ", ".join(names[:5])
+    if len(names) > 5:
+        some += " " + tr("and {more} more", more=len(names) - 5)
     return (
-        f"No height is given for {some}: the size and its ± hold only for what lies on the card "
-        f"itself. Each millimetre higher makes it about {100 / scale.distance_mm:.2f} % too large.",
+        tr(
+            "No height is given for {some}: the size and its ± hold only for what lies on "
+            "the card itself. Each millimetre higher makes it about {percent:.2f} % too large.",
+            some=some,
+            percent=100 / scale.distance_mm,
+        ),
     )

@@ -6,9 +6,10 @@ from collections.abc import Sequence
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
+from desktop_app.language import tr
 from desktop_app.part_photos.bench_card.card_layout import CardLayout
 from desktop_app.part_photos.bench_card.card_layouts import PAGES_MM, bench_card
-from desktop_app.part_photos.overlay.alignment import Alignment, cannot
+from desktop_app.part_photos.overlay.alignment import NEW, OLD, Alignment, cannot
 from desktop_app.part_photos.overlay.card_way import OnCard, by_clicks, by_outline
 from desktop_app.part_photos.overlay.features import by_features
 from desktop_app.part_photos.overlay.free_field import free_field
@@ -56,7 +57,7 @@ def align(
     if clicks is None and _same_picture(old, new):
         return _identity()
     try:
-        for which, one, scale in (("old", old, old_scale), ("new", new, new_scale)):
+        for which, one, scale in ((OLD, old, old_scale), (NEW, new, new_scale)):
             if scale is None or scale.source != "card":
                 refuse_mirrored_card(one, (old_card, new_card), which)
         if clicks is not None:
@@ -84,10 +85,12 @@ def _clicked(
     import numpy as np
 
     if len(clicks) < 2:
-        raise ShopTrouble("Two photos need two common points.", do="Click two in each photo.")
+        raise ShopTrouble(
+            tr("Two photos need two common points."), do=tr("Click two in each photo.")
+        )
     points: NDArray[np.float64] = np.array(clicks, np.float64)
     if points.shape[1:] != (2, 2) or not np.isfinite(points).all():
-        raise ShopTrouble("A clicked point is no point.", do="Click it again.")
+        raise ShopTrouble(tr("A clicked point is no point."), do=tr("Click it again."))
     if carded is None:
         return by_plain_clicks(points[:, 0], points[:, 1])
     return by_clicks(*carded, height_mm, points[:, 0], points[:, 1])
@@ -107,13 +110,17 @@ def _on_cards(
         return None
     if old_scale.source != "card" or new_scale.source != "card":
         return None
-    for which, scale in (("old", old_scale), ("new", new_scale)):
+    for which, scale in ((OLD, old_scale), (NEW, new_scale)):
         far = scale.distance_mm
         if height_mm is not None and far is not None and not -10.0 <= height_mm < 0.8 * far:
             raise ShopTrouble(
-                f"At {height_mm:g} mm above the card nothing can lie before the camera of the "
-                f"{which} photo.",
-                do="Say how high the part's outline lies above the card, in mm.",
+                tr(
+                    "At {height_mm:g} mm above the card nothing can lie before the camera "
+                    "of the {which} photo.",
+                    height_mm=height_mm,
+                    which=which,
+                ),
+                do=tr("Say how high the part's outline lies above the card, in mm."),
             )
     return (
         OnCard(old, old_scale, free_field(old_card or _own_card(old_scale))),
@@ -130,20 +137,22 @@ def _own_card(scale: PlaneScale) -> CardLayout | None:
 def _why(old_scale: PlaneScale | None, new_scale: PlaneScale | None) -> str:
     missing = [
         which
-        for which, scale in (("old", old_scale), ("new", new_scale))
+        for which, scale in ((OLD, old_scale), (NEW, new_scale))
         if scale is None or scale.source != "card"
     ]
-    where = "either photo" if len(missing) == 2 else f"the {missing[0]} photo"
-    return (
-        f"No card could be used in {where}, and neither the outline nor features show how they lie "
-        f"on each other. Take both on a bench card, or {CLICK_TWO}"
+    where = tr("either photo") if len(missing) == 2 else tr("the {which} photo", which=missing[0])
+    return tr(
+        "No card could be used in {where}, and neither the outline nor features show "
+        "how they lie on each other. Take both on a bench card, or {click_two}",
+        where=where,
+        click_two=CLICK_TWO,
     )
 
 
 def _identity() -> Alignment:
     import numpy as np
 
-    said = "These are the same picture."
+    said = tr("These are the same picture.")
     return Alignment(True, said, "same picture", np.eye(3), residual_px=0.0)
 
 

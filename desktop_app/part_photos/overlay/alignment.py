@@ -5,9 +5,14 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Literal
 
+from desktop_app.language import tr
+
 if TYPE_CHECKING:
     import numpy as np
     from numpy.typing import NDArray
+
+# The photo of the old part and that of the new one, as a refusal names them.
+OLD, NEW = tr("old"), tr("new")
 
 Method = Literal[
     "same picture",
@@ -72,10 +77,11 @@ class Alignment:
         """Return what to know before anything else, as two sentences; "" where there is nothing."""
         if self.highest_mm is None:
             return ""
-        return (
+        return tr(
             "How high the outline lies above the card is not known: anything up to "
-            f"{self.highest_mm:.0f} mm was reckoned with, so only coarse differences show. "
-            "Say the height, in mm, for finer ones."
+            "{highest_mm:.0f} mm was reckoned with, so only coarse differences show. "
+            "Say the height, in mm, for finer ones.",
+            highest_mm=self.highest_mm,
         )
 
 

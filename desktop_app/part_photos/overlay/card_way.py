@@ -5,7 +5,15 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from desktop_app.part_photos.overlay.alignment import Alignment, LaidOutlines, Method, cannot
+from desktop_app.language import tr
+from desktop_app.part_photos.overlay.alignment import (
+    NEW,
+    OLD,
+    Alignment,
+    LaidOutlines,
+    Method,
+    cannot,
+)
 from desktop_app.part_photos.overlay.edges_agree import edges_off_mm
 from desktop_app.part_photos.overlay.height_doubt import HeightDoubt, said_height, unsaid_height
 from desktop_app.part_photos.overlay.outline_doubt import outline_doubt, untold_doubt
@@ -36,9 +44,9 @@ MOST_WALL_MM = 5.0
 ROUND_CLICKS_MM = 15.0
 LEAST_KNOWN = 4  # points that make a homography
 TURNED_RAD = 0.02  # about a degree: an outline that holds the turn comes back from it
-_BEYOND = (
-    "One of the clicked points lies too far from the card: nobody knows how the camera sees there. "
-    "Click points of the part, nearer to the card."
+_BEYOND = tr(
+    "One of the clicked points lies too far from the card: nobody knows how the camera "
+    "sees there. Click points of the part, nearer to the card."
 )
 
 
@@ -62,17 +70,25 @@ def by_outline(old: OnCard, new: OnCard, height_mm: float | None) -> Alignment:
     """
     plane = height_mm or 0.0
     try:
-        old_part, new_part = old.part(plane, "old"), new.part(plane, "new")
+        old_part, new_part = old.part(plane, OLD), new.part(plane, NEW)
     except PhotoCannot as trouble:
         return cannot(trouble.sentence())
     fit = fit_outlines(old_part.outline, new_part.outline, WITHIN_MM)
     if _walls_differ(old_part, new_part, plane, fit):
         return cannot(
-            "The part stands high and was taken from two sides, so the photos show other walls of "
-            "it. Take both from the same side, or " + CLICK_TWO
+            tr(
+                "The part stands high and was taken from two sides, so the photos show "
+                "other walls of it. Take both from the same side, or {click_two}",
+                click_two=CLICK_TWO,
+            )
         )
     if fit is None:
-        return cannot("Too little of the outline shows in both photos. To align them, " + CLICK_TWO)
+        return cannot(
+            tr(
+                "Too little of the outline shows in both photos. To align them, {click_two}",
+                click_two=CLICK_TWO,
+            )
+        )
     why = outline_trouble(fit)
     if why:
         return cannot(why)
@@ -105,7 +121,7 @@ def by_clicks(
         return cannot(why)
     rms = float(np.sqrt((left**2).mean()))
     try:
-        old_part, new_part = old.part(plane, "old"), new.part(plane, "new")
+        old_part, new_part = old.part(plane, OLD), new.part(plane, NEW)
     except PhotoCannot:
         return _clicked(old, new, move, points, rms, height_mm)
     fit = _near_clicks(old_part, new_part, move)
@@ -190,15 +206,20 @@ def _laid(
     )
     per_px = old_part.mm_per_px
     residual_mm = float(np.hypot(fit.rms, lens_px * per_px))
-    clicked = "the card, two clicks and" if "clicks" in method else "the card and"
-    why = (
-        f"Laid on each other by {clicked} the part's outline. Along {fit.inliers:.0%} of what can "
-        f"be compared the two outlines run together, there {residual_mm:.2f} mm apart on the "
-        "average."
+    by = (
+        tr("Laid on each other by the card, two clicks and the part's outline.")
+        if "clicks" in method
+        else tr("Laid on each other by the card and the part's outline.")
+    )
+    along = tr(
+        "Along {inliers:.0%} of what can be compared the two outlines run together, "
+        "there {residual_mm:.2f} mm apart on the average.",
+        inliers=fit.inliers,
+        residual_mm=residual_mm,
     )
     return Alignment(
         aligned=True,
-        why=why,
+        why=f"{by} {along}",
         method=method,
         transform=transform,
         residual_px=float(np.hypot(fit.rms / per_px, lens_px)),
@@ -238,12 +259,13 @@ def _clicked(
     transform, lens_px = _homography(old, new, move, grid, plane)
     per_px = mm_per_px(old.scale, move(points).mean(axis=0), plane)
     residual_mm = float(np.hypot(rms, lens_px * per_px))
-    why = (
+    why = tr(
         "Laid on each other by the card and the clicked points, which lie "
-        f"{residual_mm:.2f} mm apart on the average; the outline did not help."
+        "{residual_mm:.2f} mm apart on the average; the outline did not help.",
+        residual_mm=residual_mm,
     )
     if height_mm is None:
-        why += " How high the points lie is not known: they were taken to lie on the card."
+        why += " " + tr("How high the points lie is not known: they were taken to lie on the card.")
     return Alignment(
         aligned=True,
         why=why,
@@ -280,8 +302,8 @@ def _homography(
     found = cv2.findHomography(seen, onto, 0)[0] if len(seen) >= LEAST_KNOWN else None
     if found is None or not np.isfinite(found).all():
         raise PhotoCannot(
-            "The part lies where the cameras are not known.",
-            do="Take both photos with the part in the card's free field.",
+            tr("The part lies where the cameras are not known."),
+            do=tr("Take both photos with the part in the card's free field."),
         )
     transform = np.asarray(found, np.float64)
     laid = cv2.perspectiveTransform(seen[:, None], transform)[:, 0]

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Literal
 
+from desktop_app.language import tr
 from desktop_app.part_photos.overlay.alignment import Alignment, LaidOutlines
 from desktop_app.repair_jobs.distance import mm_to_inch
 
@@ -18,8 +19,16 @@ LEAST_LONG = 1.5  # mm along the outline; a shorter piece is grain or a scratch 
 LEAST_SURE = 0.8  # mm of it that exceed the doubt
 LEAST_LONG_PX = 4.0
 OVER = 0.6  # mm along the outline over which distances are averaged
-_AROUND = ("right", "lower right", "bottom", "lower left", "left", "upper left", "top")
-SIDES = (*_AROUND, "upper right")  # clockwise as a photo shows them
+SIDES = (  # clockwise as a photo shows them
+    tr("right"),
+    tr("lower right"),
+    tr("bottom"),
+    tr("lower left"),
+    tr("left"),
+    tr("upper left"),
+    tr("top"),
+    tr("upper right"),
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,18 +49,24 @@ class Difference:
 
     def words(self, length_unit: str = "mm") -> str:
         """Return the difference as one sentence, its size in "mm" or "inch"."""
-        far = "further" if self.side == "more" else "less far"
+        where, more = self.where.capitalize(), self.side == "more"
         if self.size_mm is None or self.expanded_u_mm is None:
-            return f"{self.where.capitalize()}: the new part reaches {far}; no card says how much."
+            if more:
+                return tr(
+                    "{where}: the new part reaches further; no card says how much.", where=where
+                )
+            return tr("{where}: the new part reaches less far; no card says how much.", where=where)
         size, unit = said_length(self.size_mm, length_unit)
         size = f"{size} {unit} (± {said_length(self.expanded_u_mm, length_unit)[0]})"
-        return f"{self.where.capitalize()}: the new part reaches {size} {far}."
+        if more:
+            return tr("{where}: the new part reaches {size} further.", where=where, size=size)
+        return tr("{where}: the new part reaches {size} less far.", where=where, size=size)
 
     def label(self, length_unit: str = "mm") -> str:
         """Return what stands beside it: "+1.02 ± 0.10 mm", as the new part against the old."""
         sign = "+" if self.side == "more" else "−"
         if self.size_mm is None or self.expanded_u_mm is None:
-            return f"{sign} (no card, no size)"
+            return sign + " " + tr("(no card, no size)")
         size, unit = said_length(self.size_mm, length_unit)
         return f"{sign}{size} ± {said_length(self.expanded_u_mm, length_unit)[0]} {unit}"
 

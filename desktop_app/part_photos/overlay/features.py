@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from desktop_app.language import tr
 from desktop_app.part_photos.overlay.agreeing_blocks import agreeing_blocks
 from desktop_app.part_photos.overlay.alignment import Alignment
 
@@ -49,8 +50,11 @@ def by_features(old: PhotoPixels, new: PhotoPixels) -> Alignment | None:
     transform = _enlarging(a) @ found @ np.linalg.inv(_enlarging(b))
     return Alignment(
         aligned=True,
-        why=f"Laid on each other by {int(fits.sum())} features that both photos show. There is no "
-        "card on both, so nothing in it has a size.",
+        why=tr(
+            "Laid on each other by {number} features that both photos show. There is no card "
+            "on both, so nothing in it has a size.",
+            number=int(fits.sum()),
+        ),
         method="features",
         transform=transform / transform[2, 2],
         residual_px=rms * a,

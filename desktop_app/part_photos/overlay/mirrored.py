@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
+from desktop_app.language import tr
 from desktop_app.part_photos.bench_card.card_layout import CardLayout
 from desktop_app.part_photos.bench_card.card_layouts import PAGES_MM, bench_card
 from desktop_app.part_photos.camera.markers_found import mirrored_markers
@@ -16,8 +17,8 @@ if TYPE_CHECKING:
     from desktop_app.part_photos.photo_pixels import PhotoPixels
 
 LEAST_MARKERS = 3  # one or two may be chance
-KEPT = "The photo stays as it is."
-AGAIN = "Take it again with the main camera, or switch mirroring off in the camera's settings."
+KEPT = tr("The photo stays as it is.")
+AGAIN = tr("Take it again with the main camera, or switch mirroring off in the camera's settings.")
 
 
 def refuse_mirrored_card(
@@ -27,7 +28,10 @@ def refuse_mirrored_card(
     known = [*map(bench_card, PAGES_MM), *(card for card in cards if card is not None)]
     if mirrored_markers(pixels.rgb, {card.dictionary for card in known}) >= LEAST_MARKERS:
         raise PhotoCannot(
-            f"The {which} photo is mirrored: its card's markers are the wrong way round.",
+            tr(
+                "The {which} photo is mirrored: its card's markers are the wrong way round.",
+                which=which,
+            ),
             KEPT,
             AGAIN,
         )
@@ -42,12 +46,14 @@ def refuse_turned_over(old: PhotoPixels, new: PhotoPixels) -> None:
 
     if fits_turned_over(old, new):
         raise PhotoCannot(
-            "One of the photos is mirrored, or the parts lie on different sides: the outlines fit "
-            "only turned over.",
+            tr(
+                "One of the photos is mirrored, or the parts lie on different sides: the "
+                "outlines fit only turned over."
+            ),
             KEPT,
-            "Lay both parts the same side up, and take both with the main camera.",
+            tr("Lay both parts the same side up, and take both with the main camera."),
         )
     if by_features(old, Pixels(rgb=new.rgb[:, ::-1].copy())) is not None:
         raise PhotoCannot(
-            "One of the photos is mirrored: what they show fits only turned over.", KEPT, AGAIN
+            tr("One of the photos is mirrored: what they show fits only turned over."), KEPT, AGAIN
         )

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Literal
 
+from desktop_app.language import tr
 from desktop_app.part_photos.overlay.alignment import Alignment, LaidOutlines
 from desktop_app.part_photos.overlay.difference import SIDES, said_length, side_numbers
 
@@ -16,16 +17,23 @@ Reason = Literal["shade", "wall", "height"]
 
 COARSE_MM = 1.0  # an expanded uncertainty beyond it finds no wear
 LEAST_SHARE = 0.02  # of the outline; less is a point here and there
-ALL = "all sides"
+ALL = tr("all sides")
 OF_A_SIDE = 0.25  # of a side's outline: so much of it makes the side one that is named
 
 _WHY: dict[Reason, str] = {
-    "shade": "{share} of the outline was not compared (dotted, {sides}): there is shade on "
-    "the paper beside it, and the part's end can't be told from that.",
-    "wall": "{share} of the outline was compared only coarsely (dotted, {sides}): walls of "
-    "the part show there. What is dotted is framed only where it differs by more than {least}.",
-    "height": "{share} of the outline was compared only coarsely (dotted, {sides}), for "
-    "want of a height. What is dotted is framed only where it differs by more than {least}.",
+    "shade": tr(
+        "{share} of the outline was not compared (dotted, {sides}): there is shade on the "
+        "paper beside it, and the part's end can't be told from that."
+    ),
+    "wall": tr(
+        "{share} of the outline was compared only coarsely (dotted, {sides}): walls of the "
+        "part show there. What is dotted is framed only where it differs by more than "
+        "{least}."
+    ),
+    "height": tr(
+        "{share} of the outline was compared only coarsely (dotted, {sides}), for want of "
+        "a height. What is dotted is framed only where it differs by more than {least}."
+    ),
 }
 
 
@@ -45,13 +53,20 @@ class NotCompared:
     def words(self, length_unit: str = "mm") -> str:
         """Return it as one sentence, lengths in "mm" or "inch"."""
         share = f"{self.share:.0%}"
-        sides = " and ".join(
-            part for part in (", ".join(self.sides[:-1]), *self.sides[-1:]) if part
-        )
+        *some, last = self.sides
+        sides = tr("{some} and {last}", some=", ".join(some), last=last) if some else last
         ends = (said_length(mm, length_unit, 1) for mm in self.framed_above_mm or (0.0, 0.0))
         (low, unit), (high, _) = ends
-        least = f"{high} {unit}" if low == high else f"{low} to {high} {unit}"
-        where = f"on {sides}" if self.sides == (ALL,) else f"at the {sides}"
+        least = (
+            f"{high} {unit}"
+            if low == high
+            else tr("{low} to {high} {unit}", low=low, high=high, unit=unit)
+        )
+        where = (
+            tr("on {sides}", sides=sides)
+            if self.sides == (ALL,)
+            else tr("at the {sides}", sides=sides)
+        )
         return _WHY[self.reason].format(share=share, sides=where, least=least)
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from desktop_app.language import tr
 from desktop_app.part_photos.overlay.faint_edge import faint_edge
 from desktop_app.part_photos.overlay.outline import (
     SPACING_MM,
@@ -71,8 +72,8 @@ def part_seen(
     masks = part_masks(coarse.rgb, room, per_mm)
     if masks is None:
         raise PhotoCannot(
-            f"No single part stands out in the free field of the {which} photo.",
-            do="Lay the part alone in the field, in even light, or click two common points.",
+            tr("No single part stands out in the free field of the {which} photo.", which=which),
+            do=tr("Lay the part alone in the field, in even light, or click two common points."),
         )
     _check_whole(masks[0], room, which)
     rim, outer = (evenly(coarse.to_mm(mask_rim(mask)), SPACING_MM, 0.6 / per_mm) for mask in masks)
@@ -144,8 +145,8 @@ def _check_whole(mask: NDArray[np.bool_], room: NDArray[np.bool_], which: str) -
     edge = cv2.erode(np.pad(room, 1).astype(np.uint8), kernel)[1:-1, 1:-1] == 0
     if (rim & edge).sum() > ALONG_RIM * rim.sum():
         raise PhotoCannot(
-            f"In the {which} photo the part reaches out of the card's free field.",
-            do="Lay all of it in the field, or click two common points.",
+            tr("In the {which} photo the part reaches out of the card's free field.", which=which),
+            do=tr("Lay all of it in the field, or click two common points."),
         )
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from desktop_app.language import tr
 from desktop_app.part_photos.photo_cannot import PhotoCannot
 
 if TYPE_CHECKING:
@@ -55,8 +56,8 @@ def part_view(
 
     if not np.isfinite(rect_mm).all():
         raise PhotoCannot(
-            "The card's free field reaches further than the camera can see.",
-            do="Check free_field_mm in the card's layout.",
+            tr("The card's free field reaches further than the camera can see."),
+            do=tr("Check free_field_mm in the card's layout."),
         )
     left, top, right, bottom = rect_mm
     wide = max(2, round((right - left) * per_mm) + 1)

@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
+from desktop_app.language import tr
 from desktop_app.part_photos.overlay.alignment import Alignment
 from desktop_app.part_photos.overlay.difference import Difference
 from desktop_app.part_photos.overlay.not_compared import dotted_places
@@ -26,7 +27,7 @@ ROUND_PART = 0.25  # of the part's size, shown round it
 # Two colours of the Okabe-Ito palette, told apart in grey too.
 OLD_RGB, NEW_RGB = (230, 159, 0), (0, 114, 178)
 FADED = 0.55  # of the photo's contrast is left under the lines
-DOTTED = "not compared, or only coarsely"
+DOTTED = tr("not compared, or only coarsely")
 BAR_MM = (1, 2, 5, 10, 20, 50, 100, 200)
 
 
@@ -93,7 +94,7 @@ def difference_picture(
     for number, one in enumerate(found):
         pen.framed(one.polygon_px, one.label(length_unit), number)
     said = DOTTED if old_dotted.any() or new_dotted.any() else ""
-    pen.legend((("removed part", old_ink), ("replacement", new_ink)), said)
+    pen.legend(((tr("removed part"), old_ink), (tr("replacement"), new_ink)), said)
     if alignment.px_per_mm is not None:
         across = float(high[0] - low[0])
         fitting = [bar for bar in BAR_MM if bar * alignment.px_per_mm < 0.3 * across]

@@ -38,9 +38,11 @@ class Pen:
     def __init__(self, picture: Image, low: NDArray[np.intp], enlarged: float) -> None:
         from PIL import ImageDraw, ImageFont
 
+        from desktop_app.shop_record.resource_folder import resource_path
+
         self.picture = picture
         self._draw = ImageDraw.Draw(picture)
-        self._font = ImageFont.load_default(WORDS)
+        self._font = ImageFont.truetype(resource_path("fonts", "DejaVuSans.ttf"), WORDS)
         self._low, self._enlarged = low, enlarged
         self._taken: list[tuple[float, float, float, float]] = []
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from desktop_app.language import tr
 from desktop_app.part_photos.overlay.agreeing_blocks import agreeing_blocks
 from desktop_app.part_photos.overlay.alignment import Alignment, LaidOutlines, cannot
 from desktop_app.part_photos.overlay.outline import (
@@ -54,13 +55,17 @@ def by_plain_outline(old: PhotoPixels, new: PhotoPixels) -> Alignment | None:
     if over is not None and _is_clearly_worse(fit, over):
         return None
     alike = over is not None and not _is_clearly_worse(over, fit)
-    note = " It looks the same turned over: check that neither photo is mirrored." if alike else ""
+    why = tr(
+        "Laid on each other by the part's outline. There is no card, so turn and size "
+        "were fitted, the view was not corrected, and nothing in it has a size."
+    )
+    if alike:
+        why += " " + tr("It looks the same turned over: check that neither photo is mirrored.")
     moved = fit.move(second.points)
     doubt = [np.full(len(one), U_PER_SIZE * size) for one in (first.points, moved)]
     return Alignment(
         aligned=True,
-        why="Laid on each other by the part's outline. There is no card, so turn and size were "
-        f"fitted, the view was not corrected, and nothing in it has a size.{note}",
+        why=why,
         method="outline",
         transform=fit.move.matrix(),
         residual_px=fit.rms,
@@ -130,8 +135,11 @@ def by_plain_clicks(old_px: NDArray[np.float64], new_px: NDArray[np.float64]) ->
     rms = float(np.sqrt((left**2).mean())) if count > 2 else None
     return Alignment(
         aligned=True,
-        why=f"Laid on each other by {count} clicked points. There is no card on both, so nothing "
-        "in it has a size.",
+        why=tr(
+            "Laid on each other by {count} clicked points. There is no card on both, so "
+            "nothing in it has a size.",
+            count=count,
+        ),
         method="clicks",
         transform=move.matrix(),
         residual_px=rms,

@@ -4,8 +4,10 @@ from __future__ import annotations
 
 import re
 
+from desktop_app.language import tr
 from desktop_app.part_photos.overlay.difference import said_length
 
+_IN_MM = tr(", in mm,")
 _LENGTH = re.compile(r"(\d+)(?:\.(\d+))? mm\b")
 
 
@@ -21,4 +23,4 @@ def said_in_unit(words: str, length_unit: str) -> str:
         figure = float(f"{found[1]}.{found[2] or 0}")
         return " ".join(said_length(figure, length_unit, len(found[2] or "") + 1))
 
-    return _LENGTH.sub(in_inches, words).replace(", in mm,", ", in inches,")
+    return _LENGTH.sub(in_inches, words).replace(_IN_MM, tr(", in inches,"))

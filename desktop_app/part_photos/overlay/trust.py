@@ -4,14 +4,15 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from desktop_app.language import tr
 from desktop_app.part_photos.overlay.outline_fit import OutlineFit
 
 if TYPE_CHECKING:
     import numpy as np
     from numpy.typing import NDArray
 
-CLICK_TWO = "click two points that are the same on both parts, on the photo bench."
-SAY_HEIGHT = "First say how high the part's outline lies above the card, in mm, and try again."
+CLICK_TWO = tr("click two points that are the same on both parts, on the photo bench.")
+SAY_HEIGHT = tr("First say how high the part's outline lies above the card, in mm, and try again.")
 
 LEAST_INLIERS = 0.6
 LEAST_OVERLAP = 0.7
@@ -38,33 +39,41 @@ def outline_trouble(
     15 mm high with hard shadows, at up to 30 degrees from any side, somewhat more than half.
     """
     if fits_badly(fit):
-        return (
-            "The two outlines don't fit each other: these may be two different parts, or one is "
-            f"not cut out well. If they are the same kind of part, {CLICK_TWO}"
+        return tr(
+            "The two outlines don't fit each other: these may be two different parts, "
+            "or one is not cut out well. If they are the same kind of part, {click_two}",
+            click_two=CLICK_TWO,
         )
     told_apart = fit.inliers >= WHOLE and fit.rival_off >= CLEARLY_OFF
     # Walls hide much of what a wrong turn leaves far off from the inliers, not from all points.
     told_apart |= fit.overlap >= WHOLE_OVERLAP and fit.rival_off >= fit.far_off + ELSEWHERE
     if fit.rival > MOST_RIVAL and not told_apart:
-        return (
-            "The outline is round or looks the same in several turns, so nothing tells how the "
-            f"part is turned. To align them, {CLICK_TWO}"
+        return tr(
+            "The outline is round or looks the same in several turns, so nothing tells "
+            "how the part is turned. To align them, {click_two}",
+            click_two=CLICK_TWO,
         )
     if is_loose(fit):
-        return (
-            "Too little of the outline can be compared: walls or shadows hide the rest. Take both "
-            f"photos from above, or {CLICK_TWO}"
+        return tr(
+            "Too little of the outline can be compared: walls or shadows hide the "
+            "rest. Take both photos from above, or {click_two}",
+            click_two=CLICK_TWO,
         )
     if not edges_seen:
         return ""
     if edges_off_mm is None:
         if fit.inliers >= ALONE[0] and fit.overlap >= ALONE[1]:
             return ""
-        return f"The outlines fit only roughly and no edge confirms them. To align, {CLICK_TWO}"
+        return tr(
+            "The outlines fit only roughly and no edge confirms them. To align, {click_two}",
+            click_two=CLICK_TWO,
+        )
     if edges_disagree(fit, edges_off_mm):
-        return (
-            f"Outline and edges disagree by {edges_off_mm:.1f} mm about where the new part lies. "
-            f"To align them, {CLICK_TWO}"
+        return tr(
+            "Outline and edges disagree by {edges_off_mm:.1f} mm about where the new "
+            "part lies. To align them, {click_two}",
+            edges_off_mm=edges_off_mm,
+            click_two=CLICK_TWO,
         )
     return ""
 
@@ -102,12 +111,14 @@ def click_trouble(
 
     spans = [float(np.hypot(*np.ptp(one, axis=0))) for one in (points, onto)]
     if min(spans) < (3.0 if unit == "mm" else 8.0):
-        return "The clicked points lie too close together. Click points far apart on the part."
+        return tr("The clicked points lie too close together. Click points far apart on the part.")
     if unit == "mm" and abs(spans[0] - spans[1]) > max(2.5, 0.08 * max(spans)):
-        return (
-            f"The clicked points lie {spans[1]:.1f} mm apart on the old part and {spans[0]:.1f} mm "
-            "on the new one. Click the same points on both."
+        return tr(
+            "The clicked points lie {old:.1f} mm apart on the old part and "
+            "{new:.1f} mm on the new one. Click the same points on both.",
+            old=spans[1],
+            new=spans[0],
         )
     if float(left.max()) > max(2.5 if unit == "mm" else 12.0, 0.08 * max(spans)):
-        return "One of the clicked points fits the others badly. Click the same points on both."
+        return tr("One of the clicked points fits the others badly. Click the same points on both.")
     return ""

@@ -6,7 +6,9 @@ import ipaddress
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-ALONE = "this computer alone, to try it"
+from desktop_app.language import tr
+
+ALONE = tr("this computer alone, to try it")
 
 
 @dataclass(frozen=True, slots=True)

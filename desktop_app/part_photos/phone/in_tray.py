@@ -19,6 +19,7 @@ from datetime import datetime
 from pathlib import Path
 from typing import BinaryIO
 
+from desktop_app.language import tr
 from desktop_app.part_photos.photo_trouble import shown_name
 from desktop_app.shop_record.photo_files import sync_folder
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -139,14 +140,17 @@ class InTray:
             content = _parted((self.folder / name).read_bytes())[0]
         except OSError as error:
             raise ShopTrouble(
-                f"A photo from the phone can't be read: {error.strerror or error}.",
-                do=f"Look into the folder {self.folder}, or send it again.",
+                tr(
+                    "A photo from the phone can't be read: {reason}.",
+                    reason=error.strerror or error,
+                ),
+                do=tr("Look into the folder {folder}, or send it again.", folder=self.folder),
             ) from error
         if hashlib.sha256(content).hexdigest() != sha256:
             raise ShopTrouble(
-                "A photo from the phone was damaged on this computer's disk.",
-                kept=f"What is left of it lies in {self.folder}.",
-                do="Send it from the phone again.",
+                tr("A photo from the phone was damaged on this computer's disk."),
+                kept=tr("What is left of it lies in {folder}.", folder=self.folder),
+                do=tr("Send it from the phone again."),
             )
         return content
 
@@ -166,7 +170,8 @@ class InTray:
                 os.truncate(to / name, (to / name).stat().st_size - note - _END)
         except OSError as error:
             raise ShopTrouble(
-                f"The photo was not thrown away: {error.strerror or error}.", kept="It is there."
+                tr("The photo was not thrown away: {reason}.", reason=error.strerror or error),
+                kept=tr("It is there."),
             ) from error
 
     def sweep(self) -> None:

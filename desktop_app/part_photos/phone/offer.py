@@ -5,8 +5,10 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 
+from desktop_app.language import tr
+
 SIDES = ("removed", "replacement")
-SIDE_WORDS = {"removed": "removed part", "replacement": "replacement"}
+SIDE_WORDS = {"removed": tr("removed part"), "replacement": tr("replacement")}
 _PLACE = re.compile(r"([0-9a-f]{16})\.([01])\.([0-9]{1,2})")
 
 
@@ -24,7 +26,13 @@ class Offer:
     def words(self, side: str = "", view: str = "") -> str:
         """Say the place in one line, as the window and the phone both do."""
         which = SIDE_WORDS[side or self.side]
-        return f"{which} · {view or self.view} · {self.part} · job {self.job}"
+        return tr(
+            "{which} · {view} · {part} · job {job}",
+            which=which,
+            view=tr(view or self.view),
+            part=self.part,
+            job=self.job,
+        )
 
     def side_of(self, place: Place) -> str:
         """Return the side that a place names."""

@@ -16,12 +16,13 @@ from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
+from desktop_app.language import tr
 from desktop_app.shop_record.trouble import ShopTrouble
 
 FILE = "phone-certificate.pem"
 LASTS = timedelta(days=365)
 RENEWED = timedelta(days=14)  # before its end
-HOW_TO_GET = 'Install it once, in the program\'s folder: .venv/bin/pip install ".[phone-lock]"'
+HOW_TO_GET = tr('Install it once, in the program\'s folder: .venv/bin/pip install ".[phone-lock]"')
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,8 +53,12 @@ def lock_for(shop: Path, address: str, now: datetime) -> Lock:
         told = ssl.PEM_cert_to_DER_cert(_certificate_in(file))
     except (OSError, ValueError) as error:
         raise ShopTrouble(
-            f"The certificate for phones, {file}, can't be used: {error}.",
-            do="Take the file away and try again, or open the page without the lock.",
+            tr(
+                "The certificate for phones, {file}, can't be used: {error}.",
+                file=file,
+                error=error,
+            ),
+            do=tr("Take the file away and try again, or open the page without the lock."),
         ) from error
     return Lock(context, _spaced(told))
 
@@ -67,7 +72,7 @@ def _certificate_in(file: Path) -> str:
     text = file.read_text(encoding="ascii")
     begin = text.find("-----BEGIN CERTIFICATE-----")
     if begin < 0:
-        raise ValueError("there is none in it")
+        raise ValueError(tr("there is none in it"))
     return text[begin:]
 
 

@@ -14,6 +14,7 @@ from http.server import ThreadingHTTPServer
 from time import monotonic
 from typing import Any
 
+from desktop_app.language import tr
 from desktop_app.part_photos.phone import limits
 from desktop_app.part_photos.phone.in_tray import InTray
 from desktop_app.part_photos.phone.page import read_page
@@ -180,8 +181,12 @@ class PhoneServer(ThreadingHTTPServer):
                     continue
                 self.server_close()
                 raise ShopTrouble(
-                    f"The page for phones can't be opened at {address}: {error.strerror}.",
-                    do="Choose another address of this computer.",
+                    tr(
+                        "The page for phones can't be opened at {address}: {reason}.",
+                        address=address,
+                        reason=error.strerror,
+                    ),
+                    do=tr("Choose another address of this computer."),
                 ) from error
 
     def _no_room(self, request: socket.socket) -> None:

@@ -7,6 +7,7 @@ import threading
 from collections.abc import Callable
 from time import monotonic
 
+from desktop_app.language import tr
 from desktop_app.part_photos.phone import limits
 from desktop_app.part_photos.phone.offer import SIDES, Offer, Place, read_place
 from desktop_app.part_photos.phone.traffic import Traffic
@@ -96,6 +97,7 @@ class Session:
             now, refused = self._now, dict(self._refused)
         said: dict[str, object] = {"key": "", "refused": refused}
         if now is not None:
-            said |= {"key": now.key, "job": now.job, "part": now.part, "views": list(now.views)}
+            said |= {"key": now.key, "job": now.job, "part": now.part}
+            said["views"] = [tr(view) for view in now.views]
             said |= {"side": SIDES.index(now.side), "view": now.views.index(now.view)}
         return said | {"minutes": int(self.seconds_left() // 60) + 1}

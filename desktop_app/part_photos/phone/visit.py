@@ -15,6 +15,7 @@ from http.server import BaseHTTPRequestHandler
 from typing import TYPE_CHECKING, ClassVar
 from urllib.parse import unquote
 
+from desktop_app.language import tr
 from desktop_app.part_photos.intake import kind_before_decoding
 from desktop_app.part_photos.phone import door, limits
 from desktop_app.part_photos.phone.door import TurnedAway
@@ -56,7 +57,7 @@ class Visit(BaseHTTPRequestHandler):
 
     def send_error(self, code: int, message: str | None = None, explain: str | None = None) -> None:
         """Answer what is no request of the page, without saying again what was sent."""
-        self._say(code, {"words": "This is no request of the page."})
+        self._say(code, {"words": tr("This is no request of the page.")})
 
     def log_message(self, format: str, *args: object) -> None:
         """Write nothing: who sends what is nobody's business, and a log fills the disk."""
@@ -75,13 +76,13 @@ class Visit(BaseHTTPRequestHandler):
     def _page(self) -> None:
         door.check_host(self.headers.get_all("Host") or [], self.server.here)
         if self.path != "/":
-            raise TurnedAway(404, "There is nothing here.")
+            raise TurnedAway(404, tr("There is nothing here."))
         self._send(200, "text/html; charset=utf-8", self.server.page.content)
 
     def _place(self) -> None:
         self._check_door()
         if door.claimed_length(self.headers):
-            raise TurnedAway(400, "This is no request of the page.")
+            raise TurnedAway(400, tr("This is no request of the page."))
         if self.headers.get("X-Bay-Opened"):
             self.server.session.used()
         self._say(200, self.server.session.label())
@@ -92,16 +93,18 @@ class Visit(BaseHTTPRequestHandler):
         length = door.claimed_length(self.headers)
         sha256 = self.headers.get("X-Photo-SHA256") or ""
         if not length or not _SHA.fullmatch(sha256):
-            raise TurnedAway(400, "An empty photo, or none of this page's.")
+            raise TurnedAway(400, tr("An empty photo, or none of this page's."))
         self.server.allow(self.connection, limits.body_seconds(length))
         with self.server.tray.coming() as coming:
             content, summed = self._body(length, coming)
             self.server.allow(self.connection, limits.ANSWER_SECONDS)
             if not session.traffic.another_photo():  # what was cut on its way does not count
                 most = limits.PHOTOS_AN_HOUR
-                raise TurnedAway(429, f"{most} photos came within an hour. Wait a while.")
+                raise TurnedAway(
+                    429, tr("{most} photos came within an hour. Wait a while.", most=most)
+                )
             if summed != sha256:
-                raise TurnedAway(422, "It was garbled on its way.")
+                raise TurnedAway(422, tr("It was garbled on its way."))
             try:
                 kind_before_decoding(content)
             except Unfit as unfit:
@@ -123,7 +126,7 @@ class Visit(BaseHTTPRequestHandler):
         except OSError as error:
             logging.getLogger("benchwitness").warning("phone's photo not kept: %s", error.strerror)
             raise TurnedAway(
-                507, "The shop's computer could not save it: look at its disk."
+                507, tr("The shop's computer could not save it: look at its disk.")
             ) from error
 
     def _check_door(self) -> None:
@@ -137,7 +140,7 @@ class Visit(BaseHTTPRequestHandler):
         door.check_host(self.headers.get_all("Host") or [], self.server.here)
         door.check_origin(self.headers.get_all("Origin") or [], self.server.origin)
         if self.ROOMS.get(self.path) != self.command:
-            raise TurnedAway(404, "There is nothing here.")
+            raise TurnedAway(404, tr("There is nothing here."))
         self.let_in = True
 
     def _body(self, length: int, coming: Coming) -> tuple[bytes, str]:

@@ -9,6 +9,7 @@ from contextlib import suppress
 from datetime import datetime
 from typing import Any
 
+from desktop_app.language import tr
 from desktop_app.part_photos.claimed_size import claimed_size
 from desktop_app.part_photos.codes.seen_code import SeenCode, read_back
 from desktop_app.part_photos.photo_limits import MOST_BYTES, too_large
@@ -23,7 +24,7 @@ READING = "desktop_app.part_photos.read_apart.reading_process"
 MOST_SECONDS = 40.0  # a hundred million pixels take 4 to 12, a phone's photo a tenth of one
 CODE_SECONDS = 15.0  # what only offers something keeps the next photo waiting no longer
 _PIPE = 1 << 20  # bytes; a photo goes through in a few pieces, where the system lets it
-_ANOTHER_WAY = "Open it in a picture program and save it as JPEG, then send that."
+_ANOTHER_WAY = tr("Open it in a picture program and save it as JPEG, then send that.")
 
 
 class PhotoReader:
@@ -111,8 +112,11 @@ class PhotoReader:
                 self._process = self._started(-1)
         except OSError as error:
             raise Unfit(
-                f"it could not be read: the computer starts no reader ({error.strerror}).",
-                "Close other programs, then add it again.",
+                tr(
+                    "it could not be read: the computer starts no reader ({reason}).",
+                    reason=error.strerror,
+                ),
+                tr("Close other programs, then add it again."),
             ) from error
         return self._process
 
@@ -142,12 +146,16 @@ def _stop(process: subprocess.Popen[bytes], too_long: threading.Event) -> None:
 
 
 def _broke() -> Unfit:
-    return Unfit("this picture could not be read: the reader broke over it.", _ANOTHER_WAY)
+    return Unfit(tr("this picture could not be read: the reader broke over it."), _ANOTHER_WAY)
 
 
 def _held_up(seconds: float) -> Unfit:
     return Unfit(
-        f"this picture could not be read: it takes longer than {seconds:g} seconds.", _ANOTHER_WAY
+        tr(
+            "this picture could not be read: it takes longer than {seconds:g} seconds.",
+            seconds=seconds,
+        ),
+        _ANOTHER_WAY,
     )
 
 

@@ -11,6 +11,7 @@ from PySide6.QtCore import QLocale, Qt, Slot
 from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QPushButton, QVBoxLayout
 from shiboken6 import isValid
 
+from desktop_app.language import tr
 from desktop_app.part_photos.bench_card.card_layout import CardLayout
 from desktop_app.part_photos.bench_card.card_layouts import PAPER_WORDS, bench_card, usual_paper
 from desktop_app.part_photos.bench_card.how_to import how_to
@@ -40,20 +41,20 @@ class BenchCardPage(ReadingPage):
         territory = QLocale.territoryToCode(QLocale.system().territory())
         self._layout = bench_card(usual_paper(territory, desk.rules.paper))
         self._preview = CardPreview(self._layout)
-        self._print = self._button("Print…", "Print the card", self._ask_to_print)
-        self._save = self._button("Save as PDF…", "Save the card as PDF", self._ask_to_save)
+        self._print = self._button(tr("Print…"), tr("Print the card"), self._ask_to_print)
+        self._save = self._button(tr("Save as PDF…"), tr("Save the card as PDF"), self._ask_to_save)
         self._save.setObjectName("next")
         self._printed = self._button(
-            "Note a printed card", "Note that a card of this paper is printed", self._note
+            tr("Note a printed card"), tr("Note that a card of this paper is printed"), self._note
         )
         self._why_not = plain_label("", "quiet", wrap=True)
         self._says = plain_label("", wrap=True)
         self._none = plain_label(
-            "No card is noted yet. Print one, or note one that you printed from the PDF.",
+            tr("No card is noted yet. Print one, or note one that you printed from the PDF."),
             "quiet",
             wrap=True,
         )
-        self.column.addWidget(plain_label("Bench Card", "title"))
+        self.column.addWidget(plain_label(tr("Bench Card"), "title"))
         self.column.addWidget(self._how_to())
         self.column.addWidget(self._to_print())
         self.column.addWidget(self._list())
@@ -76,7 +77,7 @@ class BenchCardPage(ReadingPage):
                 row.keep_draft()
 
     def _how_to(self) -> Section:
-        section = Section("How it is used")
+        section = Section(tr("How it is used"))
         row = QHBoxLayout()
         row.setSpacing(24)
         for number, step in enumerate(how_to(), 1):
@@ -88,8 +89,11 @@ class BenchCardPage(ReadingPage):
         section.column.addLayout(row)
         section.column.addWidget(
             plain_label(
-                "The markers tell the scale, and where the camera was. Use stiff card, or glue the "
-                "page to a board: paper that arches spoils lengths (common practice, no source).",
+                tr(
+                    "The markers tell the scale, and where the camera was. Use stiff card, "
+                    "or glue the page to a board: paper that arches spoils lengths (common "
+                    "practice, no source)."
+                ),
                 "quiet",
                 wrap=True,
             )
@@ -97,21 +101,24 @@ class BenchCardPage(ReadingPage):
         return section
 
     def _to_print(self) -> Section:
-        section = Section("Print a card")
+        section = Section(tr("Print a card"))
         papers = [(paper, words) for paper, words in PAPER_WORDS.items()]
-        choice = ChoiceField("Paper of the card", papers, self._choose)
+        choice = ChoiceField(tr("Paper of the card"), papers, self._choose)
         choice.show_value(self._layout.paper)
         buttons = FlowRow()
         for button in (self._print, self._save, self._printed):
             buttons.addWidget(button)
         beside = QVBoxLayout()
         beside.setSpacing(12)
-        beside.addWidget(Labelled("Paper", choice))
+        beside.addWidget(Labelled(tr("Paper"), choice))
         beside.addWidget(
             plain_label(
-                "Print it at 100 %, not fitted to the page. Then measure its ruler with a calliper "
-                "and enter the length below, once for each printed card. Photos taken on it before "
-                "follow, and so do the readings that were taken from them.",
+                tr(
+                    "Print it at 100 %, not fitted to the page. Then measure its ruler "
+                    "with a calliper and enter the length below, once for each printed "
+                    "card. Photos taken on it before follow, and so do the readings that "
+                    "were taken from them."
+                ),
                 wrap=True,
             )
         )
@@ -127,7 +134,7 @@ class BenchCardPage(ReadingPage):
         return section
 
     def _list(self) -> Section:
-        section = Section("Printed cards")
+        section = Section(tr("Printed cards"))
         self._cards = QVBoxLayout()
         self._cards.setSpacing(16)
         section.column.addWidget(self._none)
@@ -183,12 +190,14 @@ class BenchCardPage(ReadingPage):
     @Slot()
     def _ask_to_save(self) -> None:
         proposed = Path.home() / f"bench-card-{self._layout.paper}.pdf"
-        chosen, _ = QFileDialog.getSaveFileName(self, "Save the card", str(proposed), "PDF (*.pdf)")
+        chosen, _ = QFileDialog.getSaveFileName(
+            self, tr("Save the card"), str(proposed), tr("PDF (*.pdf)")
+        )
         if chosen:
             to = Path(chosen)
             to = to if to.suffix.lower() == ".pdf" else to.with_name(f"{to.name}.pdf")
-            said = f"Saved as {to}. When it is printed, press “Note a printed card”."
-            self._run("Saving the card", partial(write_card, self._layout, to), said)
+            said = tr("Saved as {to}. When it is printed, press “Note a printed card”.", to=to)
+            self._run(tr("Saving the card"), partial(write_card, self._layout, to), said)
 
     @Slot()
     def _ask_to_print(self) -> None:
@@ -196,7 +205,7 @@ class BenchCardPage(ReadingPage):
         printer = ask_printer(self, layout)
         if printer is not None:
             work = partial(print_card, layout, printer)
-            self._run("Printing the card", work, "Sent to the printer.", layout)
+            self._run(tr("Printing the card"), work, tr("Sent to the printer."), layout)
 
     def _run(
         self, words: str, work: Callable[[], None], said: str, printed: CardLayout | None = None
@@ -216,4 +225,7 @@ class BenchCardPage(ReadingPage):
 
 
 def _noted(done: Done) -> str:
-    return f"Noted below as card {done.made}: write that number on it, and measure its ruler."
+    return tr(
+        "Noted below as card {made}: write that number on it, and measure its ruler.",
+        made=done.made,
+    )

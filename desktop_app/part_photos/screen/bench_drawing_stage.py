@@ -8,6 +8,7 @@ from PySide6.QtCore import QEvent, QPointF, Qt, Signal
 from PySide6.QtGui import QFocusEvent, QKeyEvent, QMouseEvent, QPainter, QPaintEvent
 from PySide6.QtWidgets import QGraphicsScene, QGraphicsView
 
+from desktop_app.language import tr
 from desktop_app.part_photos.camera.plane_scale import PlaneScale
 from desktop_app.part_photos.half_drawn import HalfDrawn
 from desktop_app.part_photos.mark_lines import mark_lines
@@ -38,7 +39,9 @@ class DrawingStage(PhotoStage):
     went_on = Signal()  # a point more or less of a half-drawn mark, or another chosen point
     left = Signal()  # the keys go elsewhere
 
-    def __init__(self, desk: Desk, name: str = "Photo", empty: str = "No photo chosen") -> None:
+    def __init__(
+        self, desk: Desk, name: str = tr("Photo"), empty: str = tr("No photo chosen")
+    ) -> None:
         super().__init__(desk, name, empty)
         self._plane: PlaneScale | None = None
         self._draft = HalfDrawn()

@@ -7,6 +7,7 @@ from collections.abc import Callable, Sequence
 from PySide6.QtCore import QPointF, QRectF, QSize
 from PySide6.QtGui import QColor, QPainter, QPen
 
+from desktop_app.language import tr
 from desktop_app.part_photos.label_places import EDGE, Room, Words, label_places
 from desktop_app.part_photos.marks.mark import Pixel
 from desktop_app.part_photos.screen.bench_mark_item import (
@@ -17,7 +18,7 @@ from desktop_app.part_photos.screen.bench_mark_item import (
     words_size,
 )
 
-_MORE = "{} more in the list"
+_MORE = tr("{} more in the list")
 _LIGHT = QColor(255, 255, 255, 190)
 
 

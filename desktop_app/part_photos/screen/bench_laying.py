@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from PySide6.QtCore import QObject, Signal, Slot
 from shiboken6 import isValid
 
+from desktop_app.language import tr
 from desktop_app.part_photos.bench_card.card_layout import CardLayout
 from desktop_app.part_photos.camera.plane_scale import PlaneScale
 from desktop_app.part_photos.marks.mark import Pixel
@@ -24,18 +25,20 @@ from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 from desktop_app.shop_window.desk import Desk
 
 Clicks = tuple[tuple[Pixel, Pixel], ...]
-OPENING = "One moment: the photos are being opened."
-WORKING = "Laying the new photo on the old one …"
-GONE = "The photos don't lie on each other any more. Lay them on each other again, or click points."
-BROKEN = (
-    "How the photos lie on each other is damaged in the record. Lay them on each other again, or "
-    "take them apart."
+OPENING = tr("One moment: the photos are being opened.")
+WORKING = tr("Laying the new photo on the old one …")
+GONE = tr(
+    "The photos don't lie on each other any more. Lay them on each other again, or click points."
 )
-FAILED = "Laying the photos on each other did not work. Nothing was changed."
-SIDE_NAMES = {"removed": "removed part", "replacement": "replacement"}
-OTHERWISE = (
-    "Where the parts differ is not shown: the scale of a photo, or the program, has changed since "
-    "they were laid on each other. Lay them on each other again."
+BROKEN = tr(
+    "How the photos lie on each other is damaged in the record. Lay them on each other "
+    "again, or take them apart."
+)
+FAILED = tr("Laying the photos on each other did not work. Nothing was changed.")
+SIDE_NAMES = {"removed": tr("removed part"), "replacement": tr("replacement")}
+OTHERWISE = tr(
+    "Where the parts differ is not shown: the scale of a photo, or the program, has "
+    "changed since they were laid on each other. Lay them on each other again."
 )
 
 
@@ -159,7 +162,7 @@ class Laying(QObject):
 
         self._running = True
         self.words = WORKING
-        errand = self._desk.errands.run("Laying one photo on the other", guarded, self._arrived)
+        errand = self._desk.errands.run(tr("Laying one photo on the other"), guarded, self._arrived)
         errand.failed.connect(self._failed)
         self.changed.emit()
 
@@ -190,21 +193,22 @@ class Laying(QObject):
         if not isinstance(result, Compared):
             return self._refused(f"◌  {result[1].sentence()}")
         if not result.alignment.aligned:
-            return self._refused(f"◌  These can't be aligned. {result.alignment.why}")
+            why = tr("These can't be aligned. {why}", why=result.alignment.why)
+            return self._refused(f"◌  {why}")
         self.compared = None
         asked = (wanted.height, wanted.clicks)
         self._wanted = wanted  # nothing else is looked for while it is being kept
         done = self._desk.do(keep_overlay, *self._ids(), result.alignment, *asked)
         self._wanted = None
         if done is None:
-            return f"It was not kept.{self._still()}"
+            return self._still(tr("It was not kept."))
         self.read()
         self.compared = result
         return self._said_kept()
 
     def _refused(self, why: str) -> str:
         """Return what is said of a laying that came to nothing; it is not tried again by itself."""
-        words = f"{why}{self._still()}"
+        words = self._still(why)
         if self.compared is None:
             self._looked = self._there()
             self._note_in_vain(words)
@@ -235,11 +239,14 @@ class Laying(QObject):
         for side, part in SIDE_NAMES.items():
             why = self._photos[side].why_not_open()
             if why:
-                return f"◌  The photo of the {part} can't be opened. {why}"
+                words = tr("The photo of the {part} can't be opened. {why}", part=part, why=why)
+                return f"◌  {words}"
         return ""
 
-    def _still(self) -> str:
-        return " Shown is how they lay on each other before." if self.kept is not None else ""
+    def _still(self, words: str) -> str:
+        """Say after these words what is shown all the same."""
+        before = tr("Shown is how they lay on each other before.")
+        return words if self.kept is None else f"{words} {before}"
 
     def _is_kept(self, one: Compared) -> bool:
         """Tell whether this is what is kept: same height, same clicks, same place."""

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QPushButton, QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.part_photos.stored_marks import DamagedMark
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.texts import plain_label
@@ -19,8 +20,8 @@ class MarkDamaged(QWidget):
         super().__init__()
         self._mark: DamagedMark | None = None
         self._words = plain_label("", wrap=True)
-        out = QPushButton("Take out")
-        out.setAccessibleName("Take the damaged mark out")
+        out = QPushButton(tr("Take out"))
+        out.setAccessibleName(tr("Take the damaged mark out"))
         out.clicked.connect(self._ask_out)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
@@ -36,9 +37,12 @@ class MarkDamaged(QWidget):
         self.setVisible(mark is not None)
         if mark is not None:
             self._words.setText(
-                f"⚠  What the record holds of {mark.words()} was changed from outside and can't be "
-                "read. It is not drawn and says nothing. Take it out, or put your last good copy "
-                "of shop.sqlite in its place."
+                tr(
+                    "⚠  What the record holds of {words} was changed from outside and "
+                    "can't be read. It is not drawn and says nothing. Take it out, or put "
+                    "your last good copy of shop.sqlite in its place.",
+                    words=mark.words(),
+                )
             )
 
     @Slot()

@@ -5,9 +5,16 @@ from __future__ import annotations
 from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QPushButton, QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.part_photos.bench_readings import BenchReadings
 from desktop_app.part_photos.mark_actions import rename_mark
-from desktop_app.part_photos.mark_words import largest_part, share_sentence, tool_of, value_words
+from desktop_app.part_photos.mark_words import (
+    largest_part,
+    method_words,
+    share_sentence,
+    tool_of,
+    value_words,
+)
 from desktop_app.part_photos.marks.mark import FROM_PICTURE, SIZED, Measured
 from desktop_app.part_photos.screen.bench_mark_height import MarkHeight
 from desktop_app.part_photos.screen.bench_mark_reading import MarkReading
@@ -20,10 +27,12 @@ from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.texts import plain_label
 
 _HINTS = {
-    "surface": "Name it alike on both photos, and the list shows old and new side by side.",
+    "surface": tr("Name it alike on both photos, and the list shows old and new side by side."),
     "bare-metal": (
-        "The surfaces of this photo are counted against the colour in here. Without it they are "
-        "counted against a neutral grey."
+        tr(
+            "The surfaces of this photo are counted against the colour in here. Without it "
+            "they are counted against a neutral grey."
+        )
     ),
 }
 
@@ -43,7 +52,9 @@ class MarkDetails(QWidget):
         self.mark_id = kept.id
         note, kind = kept.mark.type == "note", kept.mark.type
         self._value = plain_label("", "heading", wrap=True)
-        self._name = LineField("What the note says" if note else "Name of the mark", self._rename)
+        self._name = LineField(
+            tr("What the note says") if note else tr("Name of the mark"), self._rename
+        )
         self._height = MarkHeight(desk, kept, side, readings) if kind in SIZED else None
         self._reading = None
         if readings is not None and (kind in SIZED or kind == "count"):
@@ -52,14 +63,16 @@ class MarkDetails(QWidget):
         self._method = plain_label("", "quiet", wrap=True)
         self._warnings = plain_label("", wrap=True)
         again = kind in FROM_PICTURE
-        self._snap = QPushButton("Count again" if again else "Snap to the edge")
-        self._snap.setAccessibleName("Count again" if again else "Snap this mark to the edge")
+        self._snap = QPushButton(tr("Count again") if again else tr("Snap to the edge"))
+        self._snap.setAccessibleName(
+            tr("Count again") if again else tr("Snap this mark to the edge")
+        )
         self._snap.clicked.connect(self._ask_snap)
         self._snap.setVisible(kind in SIZED or again)
-        self._out = QPushButton("Take out")
-        self._out.setAccessibleName("Take this mark out")
+        self._out = QPushButton(tr("Take out"))
+        self._out.setAccessibleName(tr("Take this mark out"))
         self._out.clicked.connect(self._ask_out)
-        self._lay_out("What it says" if note else "Name")
+        self._lay_out(tr("What it says") if note else tr("Name"))
 
     def _lay_out(self, name: str) -> None:
         column = QVBoxLayout(self)
@@ -93,7 +106,7 @@ class MarkDetails(QWidget):
         self._method.setText(_HINTS.get(kept.mark.type, ""))
         if said is not None and said.method:
             unnamed = "" if kept.mark.name.strip() else f"\n{self._method.text()}"
-            self._method.setText(f"How: {said.method}{unnamed}")
+            self._method.setText(method_words(said.method) + unnamed)
         elif kept.mark.type == "count" and said is not None and said.value is not None:
             self._method.setText(" ".join(warnings))  # what was taken for a band
             warnings = ()

@@ -8,6 +8,7 @@ from functools import partial
 from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QHBoxLayout, QMenu, QPushButton, QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.part_photos.bench_readings import BenchReadings
 from desktop_app.part_photos.mark_actions import Follow, set_height
 from desktop_app.part_photos.mark_words import height_mm, shown_height, value_words
@@ -22,10 +23,10 @@ from desktop_app.shop_window.texts import plain_label, tooltip
 
 LEAST_HEIGHT_U_MM = 0.05  # a part on paper lies no better than that; common practice, no source
 USUAL_HEIGHT_U_MM = 0.5  # a height read off a steel rule; common practice, no source
-_UNSAID = (
+_UNSAID = tr(
     "No height is said. Type 0 for what lies on the card itself; what stands higher looks larger."
 )
-_WAITS = "✎ Say the height too: its ± is kept with it."
+_WAITS = tr("✎ Say the height too: its ± is kept with it.")
 
 
 class MarkHeight(QWidget):
@@ -46,24 +47,24 @@ class MarkHeight(QWidget):
         self._as_last = False
         self._shown_in = desk.rules.length_unit
         self._trouble = ""
-        self._height = LineField("Height above the card", self._save_height)
-        self._doubt = LineField("Height plus or minus", self._save_doubt)
-        self._doubt.setToolTip(tooltip("Half the range that the height certainly lies in."))
+        self._height = LineField(tr("Height above the card"), self._save_height)
+        self._doubt = LineField(tr("Height plus or minus"), self._save_doubt)
+        self._doubt.setToolTip(tooltip(tr("Half the range that the height certainly lies in.")))
         self._unit = plain_label("")
-        self._lend = QPushButton("From a reading …")
-        self._lend.setAccessibleName("Take the height from a reading")
-        self._lend.setToolTip(tooltip("Take what was read of this part as the mark's height."))
+        self._lend = QPushButton(tr("From a reading …"))
+        self._lend.setAccessibleName(tr("Take the height from a reading"))
+        self._lend.setToolTip(tooltip(tr("Take what was read of this part as the mark's height.")))
         self._lend.setMenu(QMenu(self._lend))
         self._lend.menu().aboutToShow.connect(self._fill_readings)
         self._lend.setVisible(readings is not None)
-        self._clear = QPushButton("Clear")
-        self._clear.setAccessibleName("Clear the height: it is not known")
+        self._clear = QPushButton(tr("Clear"))
+        self._clear.setAccessibleName(tr("Clear the height: it is not known"))
         self._clear.clicked.connect(self._let_go)
         self._words = plain_label("", wrap=True)
         self._lay_out()
 
     def _lay_out(self) -> None:
-        label = plain_label("Height above the card")
+        label = plain_label(tr("Height above the card"))
         label.setBuddy(self._height)
         fields = QHBoxLayout()
         fields.addWidget(self._height, 3)
@@ -92,11 +93,15 @@ class MarkHeight(QWidget):
         short = "in" if unit == "inch" else "mm"
         self._unit.setText(short)
         for field in (self._height, self._doubt):
-            field.setAccessibleDescription(f"in {'inches' if unit == 'inch' else 'millimetres'}")
+            field.setAccessibleDescription(
+                tr("in inches") if unit == "inch" else tr("in millimetres")
+            )
         self._height.show_value(shown_height(self._kept_height(), unit))
         self._doubt.show_value(shown_height(self._kept_doubt(), unit))
         self._clear.setEnabled(kept.height_known)
-        why = "The size then holds for what lies on the card." if kept.height_known else _CLEARED
+        why = (
+            tr("The size then holds for what lies on the card.") if kept.height_known else _CLEARED
+        )
         self._clear.setToolTip(tooltip(why))
         self._say()
 
@@ -107,7 +112,10 @@ class MarkHeight(QWidget):
         elif not words and self._as_last:
             mark, unit = self._kept.mark, self._desk.rules.length_unit
             height = value_words(mark.height_mm, "mm", mark.height_u_mm, unit)
-            words = f"⚠  Height {height}, as the last mark. Clear it if this one lies elsewhere."
+            words = tr(
+                "⚠  Height {height}, as the last mark. Clear it if this one lies elsewhere.",
+                height=height,
+            )
         self._words.setText(words)
         self._words.setVisible(bool(words))
 
@@ -179,9 +187,9 @@ class MarkHeight(QWidget):
             words = f"{one.label}: {value_words(height, 'mm', half, unit)}"
             menu.addAction(words, partial(self._lend_height, height, half))
         if menu.isEmpty():
-            menu.addAction("No height, thickness or length of this part is read yet").setEnabled(
-                False
-            )
+            menu.addAction(
+                tr("No height, thickness or length of this part is read yet")
+            ).setEnabled(False)
 
     def _lend_height(self, height: float, half_width: float) -> None:
         for field in (self._height, self._doubt):
@@ -189,4 +197,4 @@ class MarkHeight(QWidget):
         self._set(height, half_width)
 
 
-_CLEARED = "No height is said."
+_CLEARED = tr("No height is said.")

@@ -7,6 +7,7 @@ from functools import partial
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QMenu, QPushButton, QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.part_photos.bench_readings import BenchReadings
 from desktop_app.part_photos.mark_words import unit_of, value_words
 from desktop_app.part_photos.stored_marks import KeptMark
@@ -22,11 +23,13 @@ class MarkReading(QWidget):
         super().__init__()
         self._desk, self._kept, self._side, self._readings = desk, kept, side, readings
         self._taken = plain_label("", wrap=True)
-        self._use = QPushButton("Use as the reading of …")
+        self._use = QPushButton(tr("Use as the reading of …"))
         self._use.setMenu(QMenu(self._use))
         self._use.menu().aboutToShow.connect(self._fill)
-        self._no_more = QPushButton("Not a reading any more")
-        self._no_more.setToolTip(tooltip("The reading goes out of the comparison; the mark stays."))
+        self._no_more = QPushButton(tr("Not a reading any more"))
+        self._no_more.setToolTip(
+            tooltip(tr("The reading goes out of the comparison; the mark stays."))
+        )
         self._no_more.clicked.connect(self._let_go)
         row = FlowRow()
         row.addWidget(self._use)
@@ -40,12 +43,12 @@ class MarkReading(QWidget):
         """Show of what the mark is the reading, and whether it can be one."""
         self._kept = kept
         taken = self._readings.taken(kept.id)
-        self._taken.setText(f"◎  Reading of {taken}" if taken else "")
+        self._taken.setText(tr("◎  Reading of {taken}", taken=taken) if taken else "")
         self._taken.setVisible(bool(taken))
         self._no_more.setVisible(bool(taken))
         self._use.setEnabled(kept.value is not None)
-        why = "" if kept.value is not None else "The mark says no size yet."
-        self._use.setToolTip(tooltip(why or "Its value and its doubt go into the comparison."))
+        why = "" if kept.value is not None else tr("The mark says no size yet.")
+        self._use.setToolTip(tooltip(why or tr("Its value and its doubt go into the comparison.")))
 
     @Slot()
     def _fill(self) -> None:
@@ -56,10 +59,10 @@ class MarkReading(QWidget):
         value = value_words(kept.value, kept.unit, kept.expanded_u, unit)
         for one in self._readings.dimensions(self._side):
             if unit_of(one.mark_type) == wanted:
-                there = f"; the pair has {one.there}" if one.there else ""
+                there = tr("; the pair has {there}", there=one.there) if one.there else ""
                 menu.addAction(f"{one.label}: {value}{there}", partial(self._take, one.name))
         if menu.isEmpty():
-            menu.addAction("No dimension of this part is measured so").setEnabled(False)
+            menu.addAction(tr("No dimension of this part is measured so")).setEnabled(False)
 
     def _take(self, dimension: str) -> None:
         self._readings.take(self._kept.id, self._side, dimension)

@@ -8,6 +8,8 @@ from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtGui import QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QListWidget, QListWidgetItem
 
+from desktop_app.language import tr
+
 _HIGHEST = 190  # screen pixels
 _ID = Qt.ItemDataRole.UserRole
 
@@ -15,7 +17,7 @@ _ID = Qt.ItemDataRole.UserRole
 class MarksList(QListWidget):
     """One line a mark; Delete takes the chosen one out, Enter goes to it on the photo."""
 
-    keys_said = (("Delete", "takes the chosen mark off"),)
+    keys_said = ((tr("Delete"), tr("takes the chosen mark off")),)
 
     chosen = Signal(object)  # id of a mark, or None
     opened = Signal(int)
@@ -23,7 +25,7 @@ class MarksList(QListWidget):
 
     def __init__(self) -> None:
         super().__init__()
-        self.setAccessibleName("Marks on both photos")
+        self.setAccessibleName(tr("Marks on both photos"))
         self.setWordWrap(True)
         self.setVerticalScrollMode(QListWidget.ScrollMode.ScrollPerPixel)
         self.setTextElideMode(Qt.TextElideMode.ElideRight)

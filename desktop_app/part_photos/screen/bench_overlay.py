@@ -8,6 +8,7 @@ from typing import get_args
 from PySide6.QtCore import Qt, QTimer, Signal, Slot
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QSlider, QStyle, QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.part_photos.mark_words import height_mm
 from desktop_app.part_photos.marks.mark import Pixel
 from desktop_app.part_photos.overlay.not_compared import dotted_places
@@ -29,14 +30,17 @@ from desktop_app.shop_window.kept_choice import put_back
 from desktop_app.shop_window.texts import plain_label, tooltip
 
 TURN_MS = 333  # one and a half times to and fro a second: slower than three flashes (WCAG 2.3.1)
-_SIDE_BY_SIDE = "Side by side"
+_SIDE_BY_SIDE = tr("Side by side")
 _MODES: dict[str, OverlayMode] = {
-    "Wipe": "wipe",
-    "Blend": "blend",
-    "Alternate": "alternate",
-    "Differences": "differences",
+    tr("Wipe"): "wipe",
+    tr("Blend"): "blend",
+    tr("Alternate"): "alternate",
+    tr("Differences"): "differences",
 }
-_SLIDES = {"wipe": "Where the line of the wipe lies", "blend": "How much of the new photo is seen"}
+_SLIDES = {
+    "wipe": tr("Where the line of the wipe lies"),
+    "blend": tr("How much of the new photo is seen"),
+}
 assert set(_MODES.values()) == set(get_args(OverlayMode))
 
 
@@ -97,40 +101,44 @@ class OverlayPanel(QWidget):
             button.clicked.connect(self._pressed)
             if words != _SIDE_BY_SIDE and len(self._photos) < 2:
                 button.setEnabled(False)
-                button.setToolTip(tooltip("This needs a photo of both parts."))
+                button.setToolTip(tooltip(tr("This needs a photo of both parts.")))
             self._buttons[words] = button
             row.addWidget(button)
         self._slider = QSlider(Qt.Orientation.Horizontal)
         self._slider.setRange(0, 1000)
         self._slider.setValue(500)
         self._slider.valueChanged.connect(self._slid)
-        self._stop = QPushButton("Stop")
+        self._stop = QPushButton(tr("Stop"))
         self._stop.clicked.connect(self._stop_or_go)
-        self._other = QPushButton("The other photo")
-        self._other.setToolTip(tooltip("Space does the same."))
+        self._other = QPushButton(tr("The other photo"))
+        self._other.setToolTip(tooltip(tr("Space does the same.")))
         self._other.clicked.connect(self._turn)
-        self._points = QPushButton("Click two common points")
-        self._points.setToolTip(tooltip("Two points that both photos show, far from each other."))
+        self._points = QPushButton(tr("Click two common points"))
+        self._points.setToolTip(
+            tooltip(tr("Two points that both photos show, far from each other."))
+        )
         self._points.clicked.connect(self.points_wanted)
-        self._again = QPushButton("Lay them on each other again")
-        self._again.setToolTip(tooltip("By card and outline, without points that were clicked."))
+        self._again = QPushButton(tr("Lay them on each other again"))
+        self._again.setToolTip(
+            tooltip(tr("By card and outline, without points that were clicked."))
+        )
         self._again.clicked.connect(self._lay_again)
-        self._apart = QPushButton("Take them apart")
+        self._apart = QPushButton(tr("Take them apart"))
         self._apart.clicked.connect(self._take_apart)
-        self._sheet = Tick("Show on the sheet")
+        self._sheet = Tick(tr("Show on the sheet"))
         self._sheet.clicked.connect(self._to_sheet)
         self._words = plain_label("", wrap=True)
         self._found = plain_label("", wrap=True)
 
     def _make_height(self) -> None:
-        self._height = LineField("Height of the outline above the card", self._set_height)
+        self._height = LineField(tr("Height of the outline above the card"), self._set_height)
         wide = self._height.fontMetrics().horizontalAdvance("0000.00000 mm")
         self._height.setFixedWidth(wide + 24)
         self._height_unit = plain_label("")
         self._height_box = QWidget()
         beside = QHBoxLayout(self._height_box)
         beside.setContentsMargins(0, 0, 6, 0)
-        beside.addWidget(plain_label("Outline above the card"))
+        beside.addWidget(plain_label(tr("Outline above the card")))
         beside.addWidget(self._height)
         beside.addWidget(self._height_unit)
         self._say_unit()
@@ -227,7 +235,7 @@ class OverlayPanel(QWidget):
         found = compared.differences
         words = [one.words(self._unit) for one in found[:MOST_SAID]]
         more = len(found) - len(words)
-        words += [f"And {more} smaller ones."] if more else []
+        words += [tr("And {more} smaller ones.", more=more)] if more else []
         left_out = [one.words(self._unit) for one in compared.not_compared]
         return "\n".join([*(words or [_NO_DIFFERENCE]), *left_out])
 
@@ -236,7 +244,7 @@ class OverlayPanel(QWidget):
         self._slider.setVisible(mode in _SLIDES)
         self._slider.setAccessibleName(_SLIDES.get(mode or "", ""))
         self._stop.setVisible(mode == "alternate")
-        self._stop.setText("Stop" if self._turning.isActive() else "Go on")
+        self._stop.setText(tr("Stop") if self._turning.isActive() else tr("Go on"))
         self._other.setVisible(mode == "alternate")
         self._found.setVisible(mode == "differences" and laid and bool(self._found.text()))
         self._said.fit()
@@ -244,8 +252,8 @@ class OverlayPanel(QWidget):
         kept = self._laying.kept
         self._sheet.setEnabled(kept is not None)
         self._sheet.setChecked(kept is not None and kept.on_sheet)
-        why = "" if kept is not None else "The photos don't lie on each other yet."
-        self._sheet.setToolTip(tooltip(why or "The comparison sheet then shows what differs."))
+        why = "" if kept is not None else tr("The photos don't lie on each other yet.")
+        self._sheet.setToolTip(tooltip(why or tr("The comparison sheet then shows what differs.")))
         self._apart.setEnabled(kept is not None or self._laying.broken)
         self._apart.setToolTip(tooltip(_APART if self._apart.isEnabled() else why))
         self._say_legend()
@@ -298,7 +306,7 @@ class OverlayPanel(QWidget):
     @Slot()
     def _stop_or_go(self) -> None:
         (self._turning.stop if self._turning.isActive() else self._turning.start)()
-        self._stop.setText("Stop" if self._turning.isActive() else "Go on")
+        self._stop.setText(tr("Stop") if self._turning.isActive() else tr("Go on"))
 
     # --- laying them on each other ---
 
@@ -331,9 +339,11 @@ class OverlayPanel(QWidget):
         return text
 
     def _say_unit(self) -> None:
-        name = "inches" if self._unit == "inch" else "mm"
+        name = tr("inches") if self._unit == "inch" else "mm"
         self._height_unit.setText("in" if self._unit == "inch" else "mm")
-        self._height.setToolTip(tooltip(f"How high the part's outline lies over the card, {name}."))
+        self._height.setToolTip(
+            tooltip(tr("How high the part's outline lies over the card, {name}.", name=name))
+        )
 
     @Slot(object)
     def _hear(self, done: Done) -> None:
@@ -361,8 +371,10 @@ def _outline_mm(text: str, unit: str) -> float | None:
     height = height_mm(text, unit)
     if height == 0:
         raise ShopTrouble(
-            "The outline that both photos show is the part's upper edge, and no part is 0 high.",
-            do="Type its height above the card, 0.1 mm for a thin sheet, or leave it empty.",
+            tr(
+                "The outline that both photos show is the part's upper edge, and no part is 0 high."
+            ),
+            do=tr("Type its height above the card, 0.1 mm for a thin sheet, or leave it empty."),
         )
     return height
 
@@ -373,6 +385,6 @@ def _short(height: float | None, unit: str) -> str:
     return "" if height is None else f"{height / per_unit:.{places}f}".rstrip("0").rstrip(".")
 
 
-_APART = "The photos lie on each other no more, nor on the sheet. Undo brings it back."
-_NO_DIFFERENCE = "No difference that was compared is larger than its uncertainty."
-_NO_OUTLINES = "No outlines were found to compare: look at the wipe or the blend."
+_APART = tr("The photos lie on each other no more, nor on the sheet. Undo brings it back.")
+_NO_DIFFERENCE = tr("No difference that was compared is larger than its uncertainty.")
+_NO_OUTLINES = tr("No outlines were found to compare: look at the wipe or the blend.")

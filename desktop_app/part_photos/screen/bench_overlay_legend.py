@@ -8,6 +8,7 @@ from PySide6.QtCore import QPointF
 from PySide6.QtGui import QColor, QPainter, QPen, QPolygonF
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QWidget
 
+from desktop_app.language import tr
 from desktop_app.part_photos.signs import SIDE_SIGNS
 from desktop_app.shop_window import look
 from desktop_app.shop_window.flow_row import FlowRow
@@ -15,7 +16,7 @@ from desktop_app.shop_window.texts import plain_label
 
 OverlayMode = Literal["wipe", "blend", "alternate", "differences"]
 COLOURS = {"removed": look.REMOVED, "replacement": look.REPLACEMENT}
-NAMES = {"removed": "removed part", "replacement": "replacement"}
+NAMES = {"removed": tr("removed part"), "replacement": tr("replacement")}
 HATCHED = "▨"
 _REACH = 5.5  # screen pixels from a sign's middle to its rim
 
@@ -38,9 +39,11 @@ class OverlayLegend(QWidget):
             beside.addWidget(drawn)
             beside.addWidget(self._words[side])
             row.addWidget(entry)
-        self._hatched = plain_label(f"{HATCHED}  hatched: they differ by more than the uncertainty")
+        self._hatched = plain_label(
+            HATCHED + "  " + tr("hatched: they differ by more than the uncertainty")
+        )
         row.addWidget(self._hatched)
-        self._dotted = plain_label("┄  dotted: not compared, or only coarsely")
+        self._dotted = plain_label("┄  " + tr("dotted: not compared, or only coarsely"))
         row.addWidget(self._dotted)
 
     def show_mode(
@@ -58,16 +61,17 @@ class OverlayLegend(QWidget):
         """
         per_cent = round(100 * share)
         seen = {"removed": not new_is_seen, "replacement": new_is_seen}
-        where = {"removed": "left of the line", "replacement": "right of the line"}
-        drawn = {"removed": "solid line", "replacement": "dashed line"}
+        where = {"removed": tr("left of the line"), "replacement": tr("right of the line")}
+        drawn = {"removed": tr("solid line"), "replacement": tr("dashed line")}
         part = {"removed": f"{100 - per_cent} %", "replacement": f"{per_cent} %"}
         if not outlined:
-            drawn = {"removed": "seen alone", "replacement": "not drawn"}
+            drawn = {"removed": tr("seen alone"), "replacement": tr("not drawn")}
+        now = {one: tr("seen now") if there else tr("hidden now") for one, there in seen.items()}
         for side, label in self._words.items():
             said = {
                 "wipe": f"{where[side]}: {NAMES[side]}",
                 "blend": f"{NAMES[side]}, {part[side]}",
-                "alternate": f"{NAMES[side]}, {'seen now' if seen[side] else 'hidden now'}",
+                "alternate": f"{NAMES[side]}, {now[side]}",
                 "differences": f"{drawn[side]}: {NAMES[side]}",
             }
             label.setText(said[mode])

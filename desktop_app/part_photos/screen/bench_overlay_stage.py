@@ -20,6 +20,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QGraphicsView
 
+from desktop_app.language import tr
 from desktop_app.part_photos.marks.mark import Pixel
 from desktop_app.part_photos.overlay.difference import Difference
 from desktop_app.part_photos.overlay.stretches import stretches
@@ -39,15 +40,15 @@ class OverlayStage(PhotoStage):
     """Zooms and moves as every stage; what lies over it follows."""
 
     keys_said = (
-        ("Space", "turns from the old part to the new one"),
-        ("Left, Right", "move the wipe; with Shift by little"),
+        (tr("Space"), tr("turns from the old part to the new one")),
+        (tr("Left, Right"), tr("move the wipe; with Shift by little")),
     )
 
     share_moved = Signal(float)  # the wipe's line or the blend was moved here, 0 to 1
     turned = Signal()  # Space: the other photo, please
 
     def __init__(self, desk: Desk) -> None:
-        super().__init__(desk, "Both photos", "No photo of the removed part here yet")
+        super().__init__(desk, tr("Both photos"), tr("No photo of the removed part here yet"))
         self.setViewportUpdateMode(QGraphicsView.ViewportUpdateMode.FullViewportUpdate)
         self._mode: OverlayMode = "wipe"
         self._share = 0.5

@@ -12,6 +12,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from desktop_app.language import tr
 from desktop_app.part_photos.bench_readings import BenchReadings
 from desktop_app.part_photos.drawing_words import START, next_common_step, next_step
 from desktop_app.part_photos.kept_photo import KeptPhoto
@@ -32,7 +33,7 @@ from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.tab_order import next_stop
 from desktop_app.shop_window.texts import plain_label, tooltip
 
-_SAID = {"removed": "removed part", "replacement": "replacement"}
+_SAID = {"removed": tr("removed part"), "replacement": tr("replacement")}
 _WITH_TITLE = 900  # screen pixels; below that the buttons of the head want the room
 _LEAST_HIGH = 220  # screen pixels of the two photos
 
@@ -41,8 +42,8 @@ class PhotoBench(QWidget):
     """Opened for one photo of each side; either may be missing."""
 
     keys_said = (
-        ("1 to 9", "takes a tool of the photo bench"),
-        ("Esc", "lets go of the tool, or of the mark"),
+        (tr("1 to 9"), tr("takes a tool of the photo bench")),
+        (tr("Esc"), tr("lets go of the tool, or of the mark")),
     )
 
     done = Signal()
@@ -144,8 +145,8 @@ class PhotoBench(QWidget):
         return True
 
     def _lay_out(self) -> None:
-        self._title = plain_label("Photo Bench", "heading")
-        back = QPushButton("← Back to the pair")
+        self._title = plain_label(tr("Photo Bench"), "heading")
+        back = QPushButton(tr("← Back to the pair"))
         back.clicked.connect(self._go_back)
         head = QHBoxLayout()
         head.addWidget(back, 0, Qt.AlignmentFlag.AlignTop)
@@ -260,7 +261,7 @@ class PhotoBench(QWidget):
 
     def _common_given(self, side: str, points: tuple[Pixel, ...]) -> None:
         self._common[side] = points
-        self.stages()[side].show_known(points, "common points")
+        self.stages()[side].show_known(points, tr("common points"))
         self.stages()[side].take_tool(None)
         if len(self._common) == 2:
             old, new = self._common["removed"], self._common["replacement"]
@@ -336,7 +337,7 @@ class PhotoBench(QWidget):
         elif self._tool is not None:
             self._help_with(next_step(self._tool, max(placed.values())))
         elif any(stage.chosen_point() for stage in self.stages().values()):
-            self._help_with(f"{MOVES} Tab goes to the next point.")
+            self._help_with(tr("{moves} Tab goes to the next point.", moves=MOVES))
         else:
             self._help_with(START)
 

@@ -8,6 +8,7 @@ from typing import NamedTuple
 from PySide6.QtCore import QObject, Signal, Slot
 from shiboken6 import isValid
 
+from desktop_app.language import tr
 from desktop_app.part_photos.bench_card.card_layout import CardLayout
 from desktop_app.part_photos.bench_card.print_scale import said_of_prints
 from desktop_app.part_photos.camera.card_scale import CardScale
@@ -37,7 +38,7 @@ from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 
-_COME_AGAIN = "Go back to the pair and open the bench once more."
+_COME_AGAIN = tr("Go back to the pair and open the bench once more.")
 
 
 class CardFound(NamedTuple):
@@ -84,22 +85,22 @@ class BenchPhoto(QObject):
     def _of_scale(self) -> str:
         unit = self._desk.rules.length_unit
         if self.looking:
-            return "Looking for the bench card …"
+            return tr("Looking for the bench card …")
         if self.kept is not None:
             said = said_of_scale(self.kept.scale, unit)
             return said if self.kept.scale.source == "points" else f"{said} {self._of_print(unit)}"
         if self._broken is not None:
-            return f"No scale: {self._broken.what} Find the card, or give two points."
+            return tr("No scale: {what} Find the card, or give two points.", what=self._broken.what)
         if self._offered is not None:
-            return (
-                "No scale yet. A card is seen: press “Find the card” to use it. It was not used by "
-                "itself, so that what was undone can still come back."
+            return tr(
+                "No scale yet. A card is seen: press “Find the card” to use it. It was "
+                "not used by itself, so that what was undone can still come back."
             )
         if self._taken_out and self._cannot is None:
-            return "No scale: it was taken out. Find the card, or give two points."
+            return tr("No scale: it was taken out. Find the card, or give two points.")
         if self._cannot is None:
-            return "No scale yet."
-        return f"No scale yet. {self._cannot.what} {self._cannot.do}"
+            return tr("No scale yet.")
+        return tr("No scale yet. {what} {do}", what=self._cannot.what, do=self._cannot.do)
 
     def _of_print(self, unit: str) -> str:
         among = self.kept.prints if self.kept is not None else ()
@@ -109,7 +110,7 @@ class BenchPhoto(QObject):
         if not self._damaged:
             return ""
         named = ", ".join(one.words() for one in self._damaged[:5])
-        return f"⚠ Damaged in the record, and so not shown: {named}."
+        return tr("⚠ Damaged in the record, and so not shown: {named}.", named=named)
 
     def more_words(self) -> str:
         """Return what else there is to say of the scale."""
@@ -130,7 +131,8 @@ class BenchPhoto(QObject):
         if self.kept is None or self.kept.length_mm is None:
             return (), ""
         unit = self._desk.rules.length_unit
-        return self.kept.points, value_words(self.kept.length_mm, "mm", None, unit) + " (scale)"
+        length = value_words(self.kept.length_mm, "mm", None, unit)
+        return self.kept.points, tr("{length} (scale)", length=length)
 
     def open(self) -> None:
         """Read the kept scale and decode the photo; the card is looked for where it never was.
@@ -174,7 +176,11 @@ class BenchPhoto(QObject):
                 return None, trouble
             return decoded, (card_in(decoded, layouts) if look else None)
 
-        words = f"Looking for the card in {photo.name}" if look else f"Opening {photo.name}"
+        words = (
+            tr("Looking for the card in {name}", name=photo.name)
+            if look
+            else tr("Opening {name}", name=photo.name)
+        )
         errand = self._desk.errands.run(words, work, self._arrived)
         errand.failed.connect(self._failed)
         self.news.emit()
@@ -183,10 +189,10 @@ class BenchPhoto(QObject):
     def _failed(self, _trouble: object) -> None:
         """Say no longer that something is looked for, where the errand failed or was stopped."""
         if self.looking:
-            again = "Press “Find the card” to look again."
-            self._cannot = ShopTrouble("The card was not looked for to the end.", do=again)
+            again = tr("Press “Find the card” to look again.")
+            self._cannot = ShopTrouble(tr("The card was not looked for to the end."), do=again)
         elif self.pixels is None:
-            self._cannot = ShopTrouble("The photo was not opened to the end.", do=_COME_AGAIN)
+            self._cannot = ShopTrouble(tr("The photo was not opened to the end."), do=_COME_AGAIN)
         self.looking = self.opening = False
         self.news.emit()
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.part_photos.camera.two_points import TwoPointScale
 from desktop_app.part_photos.mark_actions import Follow, forget_scale, keep_two_points
 from desktop_app.part_photos.mark_words import height_mm, shown_height
@@ -22,11 +23,11 @@ from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.kept_choice import KeptChoiceField
 from desktop_app.shop_window.texts import plain_label, tooltip
 
-_WARNING = (
-    "Two points hold only in their own plane, and only with the camera straight above: a card is "
-    "better. Take a length that was measured, as long as the part."
+_WARNING = tr(
+    "Two points hold only in their own plane, and only with the camera straight above: "
+    "a card is better. Take a length that was measured, as long as the part."
 )
-_OUT = "The marks say no size then. Readings that were taken from them stay as they were read."
+_OUT = tr("The marks say no size then. Readings that were taken from them stay as they were read.")
 _USUAL_U_MM = 0.05  # a length measured with a calliper; common practice, no source
 
 
@@ -42,36 +43,38 @@ class ScaleLine(QWidget):
         self._points: tuple[Pixel, Pixel] | None = None
         self._shown_in = desk.rules.length_unit
         self._words = plain_label("", wrap=True)
-        self._points_button = QPushButton("Two points")
+        self._points_button = QPushButton(tr("Two points"))
         self._points_button.setCheckable(True)
-        self._points_button.setAccessibleName(f"Two points of known length, {said}")
+        self._points_button.setAccessibleName(tr("Two points of known length, {said}", said=said))
         self._points_button.setToolTip(tooltip(_WARNING))
         self._points_button.clicked.connect(self._ask_points)
-        self._again = QPushButton("Find the card")
-        self._again.setAccessibleName(f"Look for the card, {said}")
+        self._again = QPushButton(tr("Find the card"))
+        self._again.setAccessibleName(tr("Look for the card, {said}", said=said))
         self._again.clicked.connect(self._look)
-        self._out = QPushButton("Take the scale out")
-        self._out.setAccessibleName(f"Take the scale out, {said}")
+        self._out = QPushButton(tr("Take the scale out"))
+        self._out.setAccessibleName(tr("Take the scale out, {said}", said=said))
         self._out.clicked.connect(self._take_out)
         row = FlowRow()
         for button in (self._points_button, self._again, self._out):
             row.addWidget(button)
-        self._print = KeptChoiceField(desk, f"Printed card, {said}", [], self._say_print)
+        self._print = KeptChoiceField(
+            desk, tr("Printed card, {said}", said=said), [], self._say_print
+        )
         # Its longest line must not set the panel's width; the list that opens shows it whole.
         self._print.setSizeAdjustPolicy(
             QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
         )
         self._print.setMinimumContentsLength(8)
         self._offered: list[tuple[int | None, str]] = []
-        self._which = Labelled("Which printed card is it?", self._print)
+        self._which = Labelled(tr("Which printed card is it?"), self._print)
         self._which.hide()
-        self._length = LineField(f"Known length, {said}", self._save)
-        self._length_u = LineField(f"Known length plus or minus, {said}", self._save)
+        self._length = LineField(tr("Known length, {said}", said=said), self._save)
+        self._length_u = LineField(tr("Known length plus or minus, {said}", said=said), self._save)
         self._unit = plain_label("")
         self._hint = plain_label("", "quiet", wrap=True)
         self._typing = QWidget()
         self._typing.hide()
-        between = plain_label("The length between them")
+        between = plain_label(tr("The length between them"))
         between.setBuddy(self._length)
         fields = QHBoxLayout()
         fields.addWidget(self._length, 3)
@@ -127,11 +130,15 @@ class ScaleLine(QWidget):
         self._words.setText(f"{self._sign}  {self._photo.words()}")
         self._words.setToolTip(tooltip(self._photo.more_words()))
         self._again.setEnabled(not self._photo.looking)
-        why = "It is being looked for." if self._photo.looking else "Look again for a bench card."
+        why = (
+            tr("It is being looked for.")
+            if self._photo.looking
+            else tr("Look again for a bench card.")
+        )
         self._again.setToolTip(tooltip(why))
         there = self._photo.has_scale()
         self._out.setEnabled(there)
-        why = _OUT if there else "The photo has no scale."
+        why = _OUT if there else tr("The photo has no scale.")
         self._out.setToolTip(tooltip(why))
 
     def _say_unit(self) -> None:
@@ -143,7 +150,9 @@ class ScaleLine(QWidget):
             self._shown_in = unit
         self._unit.setText("in" if unit == "inch" else "mm")
         for field in (self._length, self._length_u):
-            field.setAccessibleDescription(f"in {'inches' if unit == 'inch' else 'millimetres'}")
+            field.setAccessibleDescription(
+                tr("in inches") if unit == "inch" else tr("in millimetres")
+            )
         self._length_u.setPlaceholderText(
             f"{_USUAL_U_MM / MM_PER_INCH:.3f}" if unit == "inch" else f"{_USUAL_U_MM:g}"
         )
@@ -169,7 +178,7 @@ class ScaleLine(QWidget):
             return
         unit = self._desk.rules.length_unit
         among = [(one.id, _print_words(one, unit)) for one in prints]
-        offered: list[tuple[int | None, str]] = [(None, "Not known"), *among]
+        offered: list[tuple[int | None, str]] = [(None, tr("Not known")), *among]
         if offered != self._offered:
             self._offered = offered
             self._print.set_choices(offered)
@@ -223,4 +232,4 @@ class ScaleLine(QWidget):
 
 def _print_words(card: AnyCard, unit: str) -> str:
     words = card.words(unit)
-    return words[:1].upper() + words[1:] + ("" if card.in_use else ", put away")
+    return words[:1].upper() + words[1:] + ("" if card.in_use else tr(", put away"))

@@ -8,6 +8,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.part_photos.bench_readings import BenchReadings
 from desktop_app.part_photos.screen.bench_mark_damaged import MarkDamaged
 from desktop_app.part_photos.screen.bench_mark_details import MarkDetails
@@ -36,17 +37,17 @@ class SidePanel(QScrollArea):
         self._desk, self._work, self._readings = desk, work, readings
         self._details: dict[int, MarkDetails] = {}
         self.list = MarksList()
-        self._empty = plain_label("No mark yet.", "quiet", wrap=True)
+        self._empty = plain_label(tr("No mark yet."), "quiet", wrap=True)
         self._damaged = MarkDamaged()
         self._damaged.unwanted.connect(work.remove)
         self._inside = QWidget()
         self._column = QVBoxLayout(self._inside)
         self._column.setContentsMargins(4, 0, 4, 0)
-        self._column.addWidget(plain_label("Marks"))
+        self._column.addWidget(plain_label(tr("Marks")))
         self._column.addWidget(self.list)
         self._column.addWidget(self._empty)
         self._column.addWidget(self._damaged)
-        self._column.addWidget(plain_label("Scale"))
+        self._column.addWidget(plain_label(tr("Scale")))
         for line in scales:
             self._column.addWidget(line)
         self._column.addStretch(1)
@@ -96,8 +97,11 @@ class SidePanel(QScrollArea):
         if typed:
             self._desk.told.emit(
                 ShopTrouble(
-                    f"A mark is gone. Typed for it and not kept: {', '.join(typed)}.",
-                    do="Type it again where it belongs.",
+                    tr(
+                        "A mark is gone. Typed for it and not kept: {typed}.",
+                        typed=", ".join(typed),
+                    ),
+                    do=tr("Type it again where it belongs."),
                 )
             )
 

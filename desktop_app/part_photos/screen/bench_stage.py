@@ -8,6 +8,7 @@ from dataclasses import replace
 from PySide6.QtCore import QPointF, Qt, Signal
 from PySide6.QtGui import QFocusEvent, QKeyEvent, QMouseEvent
 
+from desktop_app.language import tr
 from desktop_app.part_photos.camera.plane_scale import PlaneScale
 from desktop_app.part_photos.mark_lines import distance_to, mark_lines
 from desktop_app.part_photos.mark_words import MarkTool
@@ -18,7 +19,7 @@ from desktop_app.part_photos.screen.bench_mark_item import MarkItem, MarkShown
 from desktop_app.shop_window.desk import Desk
 
 NEAR = 9.0  # screen pixels within which a click means a point or a line
-MOVES = "Arrow keys move the chosen point by 0.1 pixel, with Shift by 1, with Ctrl by 10."
+MOVES = tr("Arrow keys move the chosen point by 0.1 pixel, with Shift by 1, with Ctrl by 10.")
 
 
 class BenchStage(DrawingStage):
@@ -28,7 +29,9 @@ class BenchStage(DrawingStage):
     edited = Signal(int, object)  # id, all its points: a point was moved
     unwanted = Signal(int)  # id: Delete was pressed on it
 
-    def __init__(self, desk: Desk, name: str = "Photo", empty: str = "No photo chosen") -> None:
+    def __init__(
+        self, desk: Desk, name: str = tr("Photo"), empty: str = tr("No photo chosen")
+    ) -> None:
         self._items: dict[int, MarkItem] = {}
         self._chosen: int | None = None
         self._point: int | None = None

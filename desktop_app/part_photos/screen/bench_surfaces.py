@@ -8,6 +8,7 @@ from functools import partial
 from PySide6.QtCore import QObject, Slot
 from shiboken6 import isValid
 
+from desktop_app.language import tr
 from desktop_app.part_photos.mark_actions import keep_shares
 from desktop_app.part_photos.marks.mark import Measured, Pixel
 from desktop_app.part_photos.screen.bench_photo import BenchPhoto
@@ -51,7 +52,7 @@ class SurfaceCounts(QObject):
             }
 
         keep = partial(self._counted, side, surfaces, bare)
-        self._desk.errands.run("Counting the colours of a surface", work, keep)
+        self._desk.errands.run(tr("Counting the colours of a surface"), work, keep)
 
     def _counted(
         self,

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QPushButton, QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.part_photos.drawing_words import PURPOSE
 from desktop_app.part_photos.mark_words import TOOLS, MarkTool
 from desktop_app.shop_window.desk import Desk
@@ -29,10 +30,10 @@ class ToolsRow(QWidget):
         for number, tool in enumerate(TOOLS, 1):
             has_key = number <= MOST_KEYS
             button = QPushButton(f"{number}  {tool.label}" if has_key else tool.label)
-            button.setAccessibleName(f"Draw: {tool.label}")
+            button.setAccessibleName(tr("Draw: {label}", label=tool.label))
             said = (
-                f"Key {number}." if has_key else "",
-                f"Clicks: {'; '.join(tool.clicks)}.",
+                tr("Key {number}.", number=number) if has_key else "",
+                tr("Clicks: {clicks}.", clicks="; ".join(tool.clicks)),
                 PURPOSE.get(tool.type, ""),
             )
             button.setToolTip(tooltip(" ".join(part for part in said if part)))
@@ -41,9 +42,11 @@ class ToolsRow(QWidget):
             button.clicked.connect(self._pressed)
             self._buttons.append(button)
             row.addWidget(button)
-        self.snap = Tick("Snap to the edge")
+        self.snap = Tick(tr("Snap to the edge"))
         self.snap.setToolTip(
-            tooltip("Points move onto the nearest edge that is clear enough. The click stays seen.")
+            tooltip(
+                tr("Points move onto the nearest edge that is clear enough. The click stays seen.")
+            )
         )
         self.snap.setChecked(bool(desk.property(_SNAP)))
         self.snap.toggled.connect(self._keep_snap)

@@ -10,6 +10,7 @@ from PySide6.QtCore import QObject, Signal, Slot
 from PySide6.QtWidgets import QWidget
 from shiboken6 import isValid
 
+from desktop_app.language import tr
 from desktop_app.part_photos.bench_readings import BenchReadings
 from desktop_app.part_photos.camera.plane_scale import PlaneScale
 from desktop_app.part_photos.mark_actions import (
@@ -125,7 +126,7 @@ class BenchWork(QObject):
         if mark.type == "surface":
             return self._share(mark_id)
         if plane is None:
-            return MarkSaid(None, "No scale yet, so no size.")
+            return MarkSaid(None, tr("No scale yet, so no size."))
         known = self._said.get(mark_id)
         if known is None or known[0] != mark or known[1] is not plane:
             try:
@@ -144,22 +145,23 @@ class BenchWork(QObject):
         kept, mark = self.marks[mark_id], self.now(mark_id)
         words = ""
         if mark.type in FROM_PICTURE and (kept.value is None or mark_id in self._moving):
-            words = "not counted"
+            words = tr("not counted")
         elif mark.type == "count":
-            words = f"{kept.value:g} counted"
+            words = tr("{value:g} counted", value=kept.value)
         elif mark.type == "surface":
             words = value_words(kept.value, kept.unit, kept.expanded_u)
         elif mark.type in SIZED:
             words = self._size(kept, mark_id)
         elif mark.type == "bare-metal" and not mark.name.strip():
-            words = "bare metal"
+            words = tr("bare metal")
         return words
 
     def line(self, mark_id: int) -> str:
         """Return a mark's line in the list; surfaces of one name stand side by side in it."""
         sign = SIDE_SIGNS[self.side_of(mark_id)]
         if mark_id in self.damaged:
-            return f"{sign}  ⚠ Damaged in the record: {self.damaged[mark_id].words()}"
+            damaged = tr("Damaged in the record: {words}", words=self.damaged[mark_id].words())
+            return f"{sign}  ⚠ {damaged}"
         mark, says = self.now(mark_id), self._says(mark_id).replace(" ", UNBROKEN)
         said = " ".join(part for part in (mark.name.strip(), says) if part)
         bare = mark.type == "bare-metal" and not mark.name.strip()
@@ -170,7 +172,7 @@ class BenchWork(QObject):
         if like is None:
             return line
         other = self.marks[like]
-        share = value_words(other.value, other.unit, other.expanded_u) or "not counted"
+        share = value_words(other.value, other.unit, other.expanded_u) or tr("not counted")
         beside = f"{SIDE_SIGNS[self.side_of(like)]} {share}".replace(" ", UNBROKEN)
         return f"{line}  |  {beside}"
 
@@ -198,7 +200,7 @@ class BenchWork(QObject):
                 value_words(live.value, live.unit, live.expanded_uncertainty, unit) if live else ""
             )
         if not words:
-            return "no size" if self._photos[self.side_of(mark_id)].plane else "no scale"
+            return tr("no size") if self._photos[self.side_of(mark_id)].plane else tr("no scale")
         return f"⌀ {words}" if kept.mark.type in _ROUND else words
 
     def draw(
@@ -313,7 +315,7 @@ class BenchWork(QObject):
 
             return mark_id, mark, snapped(mark, pixels, plane, blur)
 
-        words = "Counting along a mark" if mark.type == "count" else "Looking for edges"
+        words = tr("Counting along a mark") if mark.type == "count" else tr("Looking for edges")
         self._desk.errands.run(words, work, self._seen)
 
     def _seen(self, result: tuple[int, Mark, Mark | Measured]) -> None:
@@ -329,7 +331,9 @@ class BenchWork(QObject):
         elif any(seen.snapped):
             self._do(snap_mark, mark_id, seen, self._follow)
         else:
-            self.said.emit("No edge was clear enough there; the points stay as you clicked them.")
+            self.said.emit(
+                tr("No edge was clear enough there; the points stay as you clicked them.")
+            )
 
     @Slot()
     def _pixels_came(self) -> None:

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from PySide6.QtGui import QImage
 
+from desktop_app.language import tr
 from desktop_app.part_photos.actions import take_in
 from desktop_app.part_photos.arrival import Arrival, spread_out
 from desktop_app.part_photos.photo_taken import PhotoTaken
@@ -32,13 +33,13 @@ def bring_in(
     refused: Sequence[ShopTrouble],
 ) -> Generator[Step, None, BroughtIn]:
     """Take in what came, one after the other, so that a bad file stops no good one."""
-    yield Step(0, 0, "Looking at what came")
+    yield Step(0, 0, tr("Looking at what came"))
     whole = [each if isinstance(each, Arrival) else as_png(*each) for each in arrivals]
     pieces, aside = spread_out(whole)
     troubles: list[ShopTrouble] = [*refused, *aside]
     taken: list[PhotoTaken] = []
     for done, piece in enumerate(pieces):
-        yield Step(done, len(pieces), f"Taking in {piece.name}")
+        yield Step(done, len(pieces), tr("Taking in {name}", name=piece.name))
         try:
             taken.append(take_in(record, piece))
         except ShopTrouble as trouble:

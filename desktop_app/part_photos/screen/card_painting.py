@@ -18,8 +18,9 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from desktop_app.language import tr
 from desktop_app.part_photos.bench_card.card_layout import CardLayout
-from desktop_app.part_photos.bench_card.card_layouts import PAGES_MM
+from desktop_app.part_photos.bench_card.card_layouts import PAGES_MM, card_words
 from desktop_app.part_photos.bench_card.card_page import card_page
 from desktop_app.part_photos.bench_card.drawing import TINT, Area, Ink, Shape, Stroke, Words
 from desktop_app.part_photos.bench_card.how_to import SIZE_MM, HowTo
@@ -70,7 +71,7 @@ class HowToPicture(QWidget):
     def __init__(self, step: HowTo) -> None:
         super().__init__()
         self._step = step
-        self.setAccessibleName(f"Picture: {step.words}")
+        self.setAccessibleName(tr("Picture: {words}", words=step.words))
         self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
         self.setMinimumWidth(120)
 
@@ -103,7 +104,7 @@ class CardPreview(QWidget):
         """Show another card."""
         self._page_mm = PAGES_MM[layout.paper]
         self._shapes = card_page(layout)
-        self.setAccessibleName(f"Preview: {layout.name}")
+        self.setAccessibleName(tr("Preview: {card}", card=card_words(layout)))
         self.update()
 
     def sizeHint(self) -> QSize:

@@ -7,8 +7,9 @@ from typing import TYPE_CHECKING
 from PySide6.QtGui import QPageLayout, QPageSize, QPainter
 from PySide6.QtWidgets import QWidget
 
+from desktop_app.language import tr
 from desktop_app.part_photos.bench_card.card_layout import CardLayout
-from desktop_app.part_photos.bench_card.card_layouts import PAGES_MM, PAPER_WORDS
+from desktop_app.part_photos.bench_card.card_layouts import PAGES_MM, PAPER_WORDS, card_words
 from desktop_app.part_photos.bench_card.card_page import card_page
 from desktop_app.part_photos.screen.card_painting import paint
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -27,7 +28,7 @@ def no_printer() -> str:
 
     if QPrinterInfo.availablePrinterNames():
         return ""
-    return "No printer is set up on this computer. Save the card as PDF instead."
+    return tr("No printer is set up on this computer. Save the card as PDF instead.")
 
 
 def ask_printer(parent: QWidget, layout: CardLayout) -> QPrinter | None:
@@ -35,7 +36,7 @@ def ask_printer(parent: QWidget, layout: CardLayout) -> QPrinter | None:
     from PySide6.QtPrintSupport import QPrintDialog, QPrinter
 
     printer = QPrinter(QPrinter.PrinterMode.HighResolution)
-    printer.setDocName(layout.name)
+    printer.setDocName(card_words(layout))
     printer.setPageSize(QPageSize(_PAPERS[layout.paper]))
     printer.setPageOrientation(QPageLayout.Orientation.Portrait)
     printer.setFullPage(True)
@@ -52,15 +53,25 @@ def print_card(layout: CardLayout, printer: QPrinter) -> None:
     wide, high = PAGES_MM[layout.paper]
     if paper.width() < wide - _SLACK_MM or paper.height() < high - _SLACK_MM:
         raise ShopTrouble(
-            f"The chosen paper is {paper.width():.0f} × {paper.height():.0f} mm; the card needs "
-            f"{wide:g} × {high:g} mm.",
-            kept="Nothing was printed: a card made smaller would measure wrongly.",
-            do=f"Choose {PAPER_WORDS[layout.paper]} paper, upright, or a card for the other paper.",
+            tr(
+                "The chosen paper is {width:.0f} × {height:.0f} mm; the card needs "
+                "{wide:g} × {high:g} mm.",
+                width=paper.width(),
+                height=paper.height(),
+                wide=wide,
+                high=high,
+            ),
+            kept=tr("Nothing was printed: a card made smaller would measure wrongly."),
+            do=tr(
+                "Choose {paper} paper, upright, or a card for the other paper.",
+                paper=PAPER_WORDS[layout.paper],
+            ),
         )
     painter = QPainter()
     if not painter.begin(printer):
         raise ShopTrouble(
-            "The printer did not take the card.", do="Look whether it is on, or save it as PDF."
+            tr("The printer did not take the card."),
+            do=tr("Look whether it is on, or save it as PDF."),
         )
     try:
         painter.scale(printer.logicalDpiX() / _MM_PER_INCH, printer.logicalDpiY() / _MM_PER_INCH)

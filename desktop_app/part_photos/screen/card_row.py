@@ -8,6 +8,7 @@ from PySide6.QtCore import Qt, Slot
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 from shiboken6 import isValid
 
+from desktop_app.language import tr
 from desktop_app.part_photos.bench_card.card_layouts import PAPER_WORDS
 from desktop_app.part_photos.bench_card.ruler_length import (
     check_ruler,
@@ -51,12 +52,17 @@ class CardRow(QFrame):
         self._refused = ""
         self._waits: float | None = None  # the ruler that the errand works for
         paper = PAPER_WORDS.get(card.layout.paper, card.layout.name)
-        name = f"Card {card.id}, {paper}, printed {card.printed_on.isoformat()}"
+        name = tr(
+            "Card {id}, {paper}, printed {day}",
+            id=card.id,
+            paper=paper,
+            day=card.printed_on.isoformat(),
+        )
         self.setAccessibleName(name)
-        self._field = LineField(f"Ruler of card {card.id} as measured", self._save)
-        self._field.setPlaceholderText("not measured")
+        self._field = LineField(tr("Ruler of card {id} as measured", id=card.id), self._save)
+        self._field.setPlaceholderText(tr("not measured"))
         self._field.setFixedWidth(180)
-        self._box = Labelled("Ruler as measured", self._field)
+        self._box = Labelled(tr("Ruler as measured"), self._field)
         self._means = plain_label("", "quiet", wrap=True)
         beside = QVBoxLayout()
         beside.addWidget(plain_label(name))
@@ -75,12 +81,14 @@ class CardRow(QFrame):
         self._card = card
         unit = self._desk.rules.length_unit
         nominal = card.layout.check_length_mm
-        self._box.hint(f"drawn: {shown_length(nominal, unit)}")
+        self._box.hint(tr("drawn: {length}", length=shown_length(nominal, unit)))
         if self._errand is None:
             self._field.show_value(shown_length(card.measured_mm, unit))
             said = said_of_ruler(card.measured_mm, nominal, card.measured_on)
             typed = self._field.unsaved()
-            self._means.setText((self._refused or f"Kept till now: {said}") if typed else said)
+            self._means.setText(
+                (self._refused or tr("Kept till now: {said}", said=said)) if typed else said
+            )
 
     def keep_draft(self) -> None:
         """Keep a ruler that is still worked out for, without waiting for it."""
@@ -102,12 +110,12 @@ class CardRow(QFrame):
             return self._desk.do(note_ruler, self._card.id, measured, self._follow)
         self._waits = measured
         work = partial(said_by_ruler, self._desk.record, self._card.id, measured)
-        words = f"Working out the photos on card {self._card.id} anew"
+        words = tr("Working out the photos on card {id} anew", id=self._card.id)
         self._turn += 1
         then = partial(self._worked_out, self._turn)
         self._errand = self._desk.errands.run(words, work, then)
         self._errand.failed.connect(self._failed)
-        self._means.setText("Working out the photos on this card anew …")
+        self._means.setText(tr("Working out the photos on this card anew …"))
         return text  # it is kept as soon as these are, or when the page is left before
 
     def _worked_out(self, turn: int, ahead: SaidAhead) -> None:
@@ -138,7 +146,9 @@ class CardRow(QFrame):
         typed = self._field.text()
         self._field.forget()
         self._field.setText(typed)
-        self._means.setText("✎ This length is not kept yet. Press Enter in its field to keep it.")
+        self._means.setText(
+            tr("✎ This length is not kept yet. Press Enter in its field to keep it.")
+        )
 
 
 class DamagedCardRow(QFrame):
@@ -146,11 +156,12 @@ class DamagedCardRow(QFrame):
 
     def __init__(self, desk: Desk, card: DamagedCard) -> None:
         super().__init__()
-        words = (
-            f"⚠  Card {card.id} is damaged in the record: something else changed it. A photo on it "
-            "counts as one on a card that nobody measured."
+        words = tr(
+            "⚠  Card {id} is damaged in the record: something else changed it. A photo "
+            "on it counts as one on a card that nobody measured.",
+            id=card.id,
         )
-        self.setAccessibleName(f"Card {card.id}, damaged in the record")
+        self.setAccessibleName(tr("Card {id}, damaged in the record", id=card.id))
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(18)
@@ -160,8 +171,8 @@ class DamagedCardRow(QFrame):
 
 def away_button(desk: Desk, card_id: int) -> QPushButton:
     """Return the button that puts a card away."""
-    button = QPushButton("Put away")
-    button.setAccessibleName(f"Put card {card_id} away")
-    button.setToolTip(tooltip("It leaves this list. Photos can still be said to show it."))
+    button = QPushButton(tr("Put away"))
+    button.setAccessibleName(tr("Put card {card_id} away", card_id=card_id))
+    button.setToolTip(tooltip(tr("It leaves this list. Photos can still be said to show it.")))
     button.clicked.connect(lambda: desk.do(put_card_away, card_id))
     return button

@@ -9,6 +9,7 @@ from collections.abc import Collection, Iterable
 
 from PySide6.QtCore import QObject, Signal, Slot
 
+from desktop_app.language import tr
 from desktop_app.part_photos.codes.code_meaning import CodeMeaning, meanings_of
 from desktop_app.part_photos.kept_photo import KeptPhoto
 from desktop_app.part_photos.photo_trouble import Unfit
@@ -76,7 +77,7 @@ class CodeLooker(QObject):
             return
         photo, record, self._looking = self._coming.pop(0), self._desk.record, True
         errand = self._desk.errands.run(
-            "Looking for barcodes",
+            tr("Looking for barcodes"),
             lambda: _meanings(record, photo),
             lambda said: self._looked(photo.id, said),
         )

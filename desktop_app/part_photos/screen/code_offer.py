@@ -7,12 +7,13 @@ from collections.abc import Sequence
 from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QFrame, QPushButton, QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.off_where_shut import off_where_shut
 from desktop_app.shop_window.texts import plain_label
 
-NOT_THIS = "Not this"
+NOT_THIS = tr("Not this")
 
 
 class CodeOffer(QFrame):

@@ -8,6 +8,7 @@ from pathlib import Path
 from PySide6.QtCore import QBuffer, QIODevice, QMimeData, QUrl
 from PySide6.QtGui import QImage
 
+from desktop_app.language import tr
 from desktop_app.part_photos.arrival import Arrival, arrived
 from desktop_app.part_photos.photo_trouble import PhotoTrouble
 from desktop_app.part_photos.picture_kind import ACCEPTED, HEIC, JPEG, PNG, WEBP
@@ -29,7 +30,7 @@ def arrivals_in(
 
     A picture without a file is (name, image); its bytes are made beside the window.
     """
-    stamp = f"pasted {now:%Y-%m-%d %H.%M.%S}"
+    stamp = tr("pasted {now:%Y-%m-%d %H.%M.%S}", now=now)
     urls = mime.urls() if mime.hasUrls() else _urls_of_text(mime)
     if urls:
         return _from_urls(urls)
@@ -37,8 +38,8 @@ def arrivals_in(
         if mime.hasFormat(kind) and mime.data(kind).size() > 0:
             return [Arrival(f"{stamp}.{ending}", content=bytes(mime.data(kind).data()))], []
     if any(kind.lower().startswith(_DRAWINGS) for kind in mime.formats()):
-        reason = f"it is a drawing; photos are {ACCEPTED}."
-        return [], [PhotoTrouble(stamp, reason, "Save it as one of these first.")]
+        reason = tr("it is a drawing; photos are {accepted}.", accepted=ACCEPTED)
+        return [], [PhotoTrouble(stamp, reason, tr("Save it as one of these first."))]
     image = mime.imageData() if mime.hasImage() else None
     if isinstance(image, QImage) and not image.isNull():
         return [(f"{stamp}.png", image)], []
@@ -62,8 +63,8 @@ def _from_urls(
         if url.isLocalFile():
             files.append(arrived(Path(url.toLocalFile())))
         else:
-            reason = "it lies on the web, not on this computer."
-            elsewhere.append(PhotoTrouble(url.fileName(), reason, "Save it as a file first."))
+            reason = tr("it lies on the web, not on this computer.")
+            elsewhere.append(PhotoTrouble(url.fileName(), reason, tr("Save it as a file first.")))
     return files, elsewhere
 
 

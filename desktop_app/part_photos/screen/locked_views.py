@@ -6,6 +6,7 @@ from PySide6.QtCore import Slot
 from PySide6.QtGui import QColor
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.part_photos.kept_photo import SAME_PICTURE, KeptPhoto, same_picture
 from desktop_app.part_photos.screen.photo_stage import PhotoStage
 from desktop_app.part_photos.signs import SIDE_SIGNS
@@ -13,8 +14,8 @@ from desktop_app.shop_window import look
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.texts import plain_label, tooltip
 
-_MOVES = "So does a double click. Drag the photo, or press the arrow keys, to move it."
-_BY_KEYS = "Plus and minus enlarge and make smaller, arrow keys move, 0 shows the whole photo."
+_MOVES = tr("So does a double click. Drag the photo, or press the arrow keys, to move it.")
+_BY_KEYS = tr("Plus and minus enlarge and make smaller, arrow keys move, 0 shows the whole photo.")
 
 
 class LockedViews(QWidget):
@@ -26,16 +27,16 @@ class LockedViews(QWidget):
         parent: QWidget | None = None,
         *,
         stage_type: type[PhotoStage] = PhotoStage,
-        empty: str = "No photo of the {} here yet",
+        empty: str = tr("No photo of the {} here yet"),
     ) -> None:
         super().__init__(parent)
         self.setMinimumHeight(400)
-        self.removed = stage_type(desk, "Removed part", empty.format("removed part"))
-        self.replacement = stage_type(desk, "Replacement", empty.format("replacement"))
+        self.removed = stage_type(desk, tr("Removed part"), empty.format(tr("removed part")))
+        self.replacement = stage_type(desk, tr("Replacement"), empty.format(tr("replacement")))
         self._captions = (plain_label("", "quiet", wrap=True), plain_label("", "quiet", wrap=True))
         self._same = plain_label(f"=  {SAME_PICTURE}", wrap=True)
         self._same.hide()
-        self._locked = QPushButton("Locked together")
+        self._locked = QPushButton(tr("Locked together"))
         self._locked.setCheckable(True)
         self._locked.setChecked(True)
         self._locked.toggled.connect(self._turn_lock)
@@ -62,8 +63,14 @@ class LockedViews(QWidget):
     def _lay_out(self) -> None:
         sides = QHBoxLayout()
         for side, words, stage, colour, caption in (
-            ("removed", "Removed part", self.removed, look.REMOVED, self._captions[0]),
-            ("replacement", "Replacement", self.replacement, look.REPLACEMENT, self._captions[1]),
+            ("removed", tr("Removed part"), self.removed, look.REMOVED, self._captions[0]),
+            (
+                "replacement",
+                tr("Replacement"),
+                self.replacement,
+                look.REPLACEMENT,
+                self._captions[1],
+            ),
         ):
             column = QVBoxLayout()
             column.addLayout(_head(SIDE_SIGNS[side], words, colour))
@@ -73,9 +80,9 @@ class LockedViews(QWidget):
         buttons = QHBoxLayout()
         buttons.addWidget(self._locked)
         for words, name, more, pressed in (
-            ("+", "Enlarge (+)", "The wheel does it too.", self._enlarge),
-            ("−", "Make smaller (−)", "The wheel does it too.", self._reduce),
-            ("Whole photo", "Show the whole photo (0)", _MOVES, self._make_whole),
+            ("+", tr("Enlarge (+)"), tr("The wheel does it too."), self._enlarge),
+            ("−", tr("Make smaller (−)"), tr("The wheel does it too."), self._reduce),
+            (tr("Whole photo"), tr("Show the whole photo (0)"), _MOVES, self._make_whole),
         ):
             buttons.addWidget(_button(words, name, more, pressed))
         buttons.addStretch(1)
@@ -103,12 +110,17 @@ class LockedViews(QWidget):
 
     @Slot(bool)
     def _turn_lock(self, locked: bool) -> None:
-        word = "☑  Locked together" if locked else "☐  Locked together"
+        word = ("☑  " if locked else "☐  ") + tr("Locked together")
         self._locked.setText(word)
-        self._locked.setAccessibleName("Locked together" if locked else "Each moves on its own")
+        self._locked.setAccessibleName(
+            tr("Locked together") if locked else tr("Each moves on its own")
+        )
         self._locked.setToolTip(
             tooltip(
-                "Both photos zoom and move together. Unlock to line up a detail, then lock again."
+                tr(
+                    "Both photos zoom and move together. Unlock to line up a detail, then "
+                    "lock again."
+                )
             )
         )
 

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QTimer, Signal, Slot
 
+from desktop_app.language import tr
 from desktop_app.part_photos.phone.in_tray import InTray, Waiting
 from desktop_app.part_photos.phone.offer import read_place
 from desktop_app.part_photos.phone.session import Session
@@ -23,7 +24,7 @@ if TYPE_CHECKING:
     from desktop_app.part_photos.phone.phone_server import PhoneServer
 
 SECOND_MS = 1000
-CLOSED = "The page for phones was closed: no photo came for half an hour."
+CLOSED = tr("The page for phones was closed: no photo came for half an hour.")
 
 
 class PhoneBay(QObject):
@@ -102,7 +103,7 @@ class PhoneBay(QObject):
 
         folder, now = self._desk.record.folder, self._desk.now()
         self._desk.errands.run(
-            "Looking for the certificate",
+            tr("Looking for the certificate"),
             lambda: lock_for(folder, address, now),
             lambda lock: self._open(address, lock),
         )
@@ -138,7 +139,9 @@ class PhoneBay(QObject):
 
     def look(self) -> None:
         """Look what waits in the tray, from before or because something came in between."""
-        self._desk.errands.run("Looking for photos from phones", self._tray.waiting, self._found)
+        self._desk.errands.run(
+            tr("Looking for photos from phones"), self._tray.waiting, self._found
+        )
 
     def put_here(self, names: Sequence[str]) -> None:
         """Put photos that wait to the part that is chosen now."""
@@ -187,7 +190,9 @@ class PhoneBay(QObject):
         self._in_hand = hand
         record, tray = self._desk.record, self._tray
         errand = self._desk.errands.run(
-            "Taking photos in from the phone", lambda: look_over(record, tray, hand), self._looked
+            tr("Taking photos in from the phone"),
+            lambda: look_over(record, tray, hand),
+            self._looked,
         )
         errand.failed.connect(self._failed)
 

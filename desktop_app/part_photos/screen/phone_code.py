@@ -6,6 +6,8 @@ from PySide6.QtCore import QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QPainter, QPaintEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from desktop_app.language import tr
+
 _MARGIN = 4  # modules, as ISO/IEC 18004 asks
 SIDE = 260  # pixels
 
@@ -16,7 +18,7 @@ class PhoneCode(QWidget):
     def __init__(self) -> None:
         super().__init__()
         self._rows: tuple[bytes, ...] = ()
-        self.setAccessibleName("The address as a code for the phone's camera")
+        self.setAccessibleName(tr("The address as a code for the phone's camera"))
         self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
 
     def show_address(self, address: str) -> None:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Generator, Sequence
 from dataclasses import dataclass
 
+from desktop_app.language import tr
 from desktop_app.part_photos.actions import take_in
 from desktop_app.part_photos.arrival import Arrival
 from desktop_app.part_photos.intake import look_at
@@ -51,7 +52,7 @@ def look_over(
         if not tray.holds(one.name):
             continue  # sent twice, and the first one is with its part by now
         photo = tray.one(one.name)
-        yield Step(done, len(wanted), f"Taking in {photo.called} from the phone")
+        yield Step(done, len(wanted), tr("Taking in {called} from the phone", called=photo.called))
         try:
             content = tray.read(one.name)
             if one.place is None:

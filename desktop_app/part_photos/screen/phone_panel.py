@@ -13,6 +13,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from desktop_app.language import tr
 from desktop_app.part_photos.phone.own_certificate import HOW_TO_GET, can_lock
 from desktop_app.part_photos.screen.phone_addresses import addresses_here
 from desktop_app.part_photos.screen.phone_bay import PhoneBay
@@ -22,23 +23,25 @@ from desktop_app.part_photos.signs import SIDE_SIGNS
 from desktop_app.shop_window.keys import on_key
 from desktop_app.shop_window.texts import plain_label, tooltip
 
-NO_PLACE = "No part is chosen: press “From a phone…” at one. Photos wait here until then."
-OFF = (
-    "The page for phones is closed. Choose this computer's address on the shop's own Wi-Fi, then "
-    "open the page; it closes when this program does, or after half an hour without a photo."
+NO_PLACE = tr("No part is chosen: press “From a phone…” at one. Photos wait here until then.")
+OFF = tr(
+    "The page for phones is closed. Choose this computer's address on the shop's own "
+    "Wi-Fi, then open the page; it closes when this program does, or after half an "
+    "hour without a photo."
 )
-WARNS = "The phone's browser warns, once, of a certificate that nobody vouches for."
-LOCKED = (
-    "Photos travel locked. The phone's browser warns, for nobody vouches for this certificate: "
-    "look at its details there, and go on only if its SHA-256 is this one: "
+WARNS = tr("The phone's browser warns, once, of a certificate that nobody vouches for.")
+LOCKED = tr(
+    "Photos travel locked. The phone's browser warns, for nobody vouches for this "
+    "certificate: look at its details there, and go on only if its SHA-256 is this "
+    "one: {certificate}"
 )
-WATCHED = (
+WATCHED = tr(
     "Photos travel unlocked: others on this Wi-Fi can watch. Use the shop's own, not the guests'."
 )
-HOW = (
-    "Point the phone's camera at the code, on the same Wi-Fi, and open what it finds. Side and "
-    "view can be changed on the phone. If the page does not come, this computer's firewall keeps "
-    "it out: let this program through, or port "
+HOW = tr(
+    "Point the phone's camera at the code, on the same Wi-Fi, and open what it finds. "
+    "Side and view can be changed on the phone. If the page does not come, this "
+    "computer's firewall keeps it out: let this program through, or port {port}."
 )
 
 
@@ -47,7 +50,7 @@ class PhonePanel(QWidget):
 
     def __init__(self, bay: PhoneBay, parent: QWidget | None = None) -> None:
         super().__init__(parent, Qt.WindowType.Window)
-        self.setWindowTitle("Photos from a phone")
+        self.setWindowTitle(tr("Photos from a phone"))
         self.resize(680, 400)
         self._bay = bay
         self._was_on = False
@@ -56,24 +59,26 @@ class PhonePanel(QWidget):
         self._watched = plain_label(WATCHED, "quiet", wrap=True)
         self._code = PhoneCode()
         self._address: QLabel = plain_label("", wrap=True)
-        self._address.setAccessibleName("Address for the phone")
+        self._address.setAccessibleName(tr("Address for the phone"))
         self._address.setTextInteractionFlags(
             Qt.TextInteractionFlag.TextSelectableByMouse
             | Qt.TextInteractionFlag.TextSelectableByKeyboard
         )
         self._how = plain_label("", "quiet", wrap=True)
         self._choice = QComboBox()
-        self._choice.setAccessibleName("Address of this computer")
-        self._locked = QCheckBox("Lock what travels (TLS, a certificate of this computer's own)")
+        self._choice.setAccessibleName(tr("Address of this computer"))
+        self._locked = QCheckBox(
+            tr("Lock what travels (TLS, a certificate of this computer's own)")
+        )
         self._locked.setEnabled(can_lock())
         self._locked.setToolTip(tooltip(WARNS if can_lock() else HOW_TO_GET))
-        self._open = QPushButton("Open the page for phones")
+        self._open = QPushButton(tr("Open the page for phones"))
         self._open.setObjectName("next")
-        self._shut = QPushButton("Close the page")
+        self._shut = QPushButton(tr("Close the page"))
         self._lay_out()
         self._open.clicked.connect(self._open_now)
         self._shut.clicked.connect(bay.switch_off)
-        on_key(self, Qt.Key.Key_Escape, "closes the photos from a phone", self.close)
+        on_key(self, Qt.Key.Key_Escape, tr("closes the photos from a phone"), self.close)
         bay.changed.connect(self.show_bay)
         self.look()
 
@@ -104,14 +109,14 @@ class PhonePanel(QWidget):
         self._choice.setVisible(not on)
         self._locked.setVisible(not on)
         mark = self._bay.certificate()
-        self._watched.setText(LOCKED + mark if mark else WATCHED)
+        self._watched.setText(LOCKED.format(certificate=mark) if mark else WATCHED)
         self._open.setVisible(not on)
         self._open.setEnabled(self._choice.count() > 0)
         if on is not self._was_on:  # the button that had the cursor went with it
             self._was_on = on
             self._next().setFocus()
         self._says.setText(said(self._bay) if on else OFF)
-        self._how.setText(HOW + url.partition("/#")[0].rpartition(":")[2] + ".")
+        self._how.setText(HOW.format(port=url.partition("/#")[0].rpartition(":")[2]))
 
     def _next(self) -> QPushButton:
         return self._shut if self._bay.is_on() else self._open
@@ -146,12 +151,20 @@ def said(bay: PhoneBay) -> str:
     """Say how many came, how long the page stays open, who was turned away."""
     came, strangers = bay.counts()
     minutes = int(bay.seconds_left() // 60) + 1
-    photos = "No photo" if not came else "One photo" if came == 1 else f"{came} photos"
-    words = f"{photos} came. The page closes in {minutes} min without another one."
-    if strangers:
-        times = "Once" if strangers == 1 else f"{strangers} times"
-        words += f" {times} somebody without the code was turned away."
-    return words
+    words = [
+        tr("No photo came.")
+        if not came
+        else tr("One photo came.")
+        if came == 1
+        else tr("{photos} photos came.", photos=came),
+        tr("The page closes in {minutes} min without another one.", minutes=minutes),
+    ]
+    if strangers == 1:
+        words.append(tr("Once somebody without the code was turned away."))
+    elif strangers:
+        times = tr("{times} times somebody without the code was turned away.", times=strangers)
+        words.append(times)
+    return " ".join(words)
 
 
 def show_panel(bay: PhoneBay, beside: QWidget) -> PhonePanel:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import QTimer, Slot
 from PySide6.QtWidgets import QPushButton
 
+from desktop_app.language import tr
 from desktop_app.part_photos.screen.phone_bay import PhoneBay, phone_of
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.texts import tooltip
@@ -32,12 +33,14 @@ class PhoneStatus(QPushButton):
         waits = len(self._bay.waiting())
         words = []
         if self._bay.is_on():
-            words.append("open" + (f", {came} came" if came else ""))
+            words.append(tr("open, {photos} came", photos=came) if came else tr("open"))
         if waits:
-            words.append("one photo waits" if waits == 1 else f"{waits} photos wait")
-        self.setText(f"Phone: {', '.join(words)}")
+            words.append(
+                tr("one photo waits") if waits == 1 else tr("{photos} photos wait", photos=waits)
+            )
+        self.setText(tr("Phone: {words}", words=", ".join(words)))
         place = self._bay.place()
-        about = place.offer.words() if place and self._bay.is_on() else "Photos from a phone"
+        about = place.offer.words() if place and self._bay.is_on() else tr("Photos from a phone")
         self.setToolTip(tooltip(about))
         self.setAccessibleName(f"{self.text()}. {about}")
         self.setVisible(bool(words))

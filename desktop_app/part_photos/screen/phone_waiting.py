@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from desktop_app.language import tr
 from desktop_app.part_photos.screen.phone_bay import PhoneBay
 from desktop_app.part_photos.screen.phone_intake import Looked
 from desktop_app.part_photos.screen.picture_image import small_image
@@ -35,7 +36,7 @@ class PhoneWaiting(QWidget):
         self._shown: tuple[str, ...] = ()
         self._says = plain_label("", "heading", wrap=True)
         self._list = QListWidget()
-        self._list.setAccessibleName("Photos that wait for a place")
+        self._list.setAccessibleName(tr("Photos that wait for a place"))
         self._list.setViewMode(QListView.ViewMode.IconMode)
         self._list.setMovement(QListView.Movement.Static)
         self._list.setResizeMode(QListView.ResizeMode.Adjust)
@@ -44,9 +45,9 @@ class PhoneWaiting(QWidget):
         self._list.setGridSize(QSize(_TILE + 40, _TILE + 2 * self.fontMetrics().height()))
         self._list.setFixedHeight(_TILE + 4 * self.fontMetrics().height())
         self._meant = plain_label("", "quiet", wrap=True)
-        self._put = QPushButton("Put here")
-        self._away = QPushButton("Throw away")
-        self._away.setToolTip(tooltip("They go into the folder “trash” of the shop."))
+        self._put = QPushButton(tr("Put here"))
+        self._away = QPushButton(tr("Throw away"))
+        self._away.setToolTip(tooltip(tr("They go into the folder “trash” of the shop.")))
         row = QHBoxLayout()
         row.addWidget(self._put)
         row.addStretch(1)
@@ -83,16 +84,23 @@ class PhoneWaiting(QWidget):
     @Slot()
     def _say(self) -> None:
         count, marked = len(self._shown), len(self._marked())
-        waits = "One photo waits" if count == 1 else f"{count} photos wait"
-        self._says.setText(f"{waits} for a place")
+        put, away = _put_away_words(count, marked)
+        self._says.setText(
+            tr("One photo waits for a place")
+            if count == 1
+            else tr("{photos} photos wait for a place", photos=count)
+        )
         place = self._bay.place()
-        which = "it" if count == 1 else f"the {marked} marked" if marked else f"all {count}"
-        self._put.setText(f"Put {which} to the part above")
+        self._put.setText(put)
         self._put.setEnabled(place is not None)
-        to = place.offer.words() if place else "Choose a part first: press “From a phone…” there."
+        to = (
+            place.offer.words()
+            if place
+            else tr("Choose a part first: press “From a phone…” there.")
+        )
         self._put.setToolTip(tooltip(to))
         self._put.setAccessibleName(f"{self._put.text()}: {to}")
-        self._away.setText(f"Throw {which} away")
+        self._away.setText(away)
         self._meant.setText(_meant(self._chosen()))
 
     def _marked(self) -> list[str]:
@@ -121,7 +129,26 @@ def _tile(one: Looked) -> QListWidgetItem:
     return item
 
 
+def _put_away_words(count: int, marked: int) -> tuple[str, str]:
+    """Return what both buttons say: with the one that waits, with those marked, or with all."""
+    if count == 1:
+        return tr("Put it to the part above"), tr("Throw it away")
+    if marked:
+        return (
+            tr("Put the {marked} marked to the part above", marked=marked),
+            tr("Throw the {marked} marked away", marked=marked),
+        )
+    return (
+        tr("Put all {photos} to the part above", photos=count),
+        tr("Throw all {photos} away", photos=count),
+    )
+
+
 def _meant(chosen: Sequence[Looked]) -> str:
     """Say what they were taken for, as far as the phone knew."""
     meant = list(dict.fromkeys(one.photo.meant for one in chosen if one.photo.meant))
-    return f"Taken for: {'; '.join(meant)}" if meant else "No part was chosen when they were taken."
+    return (
+        tr("Taken for: {meant}", meant="; ".join(meant))
+        if meant
+        else tr("No part was chosen when they were taken.")
+    )

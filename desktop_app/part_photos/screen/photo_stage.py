@@ -19,6 +19,7 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QFrame, QGraphicsScene, QGraphicsView
 from shiboken6 import isValid
 
+from desktop_app.language import tr
 from desktop_app.part_photos.kept_photo import KeptPhoto
 from desktop_app.part_photos.loupe import (
     MOST_ZOOM,
@@ -52,8 +53,8 @@ class PhotoStage(QGraphicsView):
     """Shows one photo; says what a person did with it, so that another stage can follow."""
 
     keys_said = (
-        ("+, -, 0", "larger, smaller, the whole photo"),
-        ("Arrows", "push an enlarged photo, or move the chosen point of a mark"),
+        ("+, -, 0", tr("larger, smaller, the whole photo")),
+        (tr("Arrows"), tr("push an enlarged photo, or move the chosen point of a mark")),
     )
 
     zoomed_by = Signal(float, float, float)  # factor; where, in pixels off the middle
@@ -61,7 +62,9 @@ class PhotoStage(QGraphicsView):
     made_whole = Signal()
     shown = Signal(object)  # KeptPhoto: its full picture is on the stage
 
-    def __init__(self, desk: Desk, name: str = "Photo", empty: str = "No photo chosen") -> None:
+    def __init__(
+        self, desk: Desk, name: str = tr("Photo"), empty: str = tr("No photo chosen")
+    ) -> None:
         super().__init__()
         self._desk, self._name, self._empty = desk, name, empty
         self._photo: KeptPhoto | None = None
@@ -120,7 +123,7 @@ class PhotoStage(QGraphicsView):
             self._say(self._empty)
             return
         self.setAccessibleName(f"{self._name}: {photo.caption()}")
-        self._words = "One moment …"
+        self._words = tr("One moment …")
         small = shelf_of(self._desk).at_hand(photo)
         if small is None:
             shelf_of(self._desk).fetch([photo])
@@ -275,7 +278,7 @@ class PhotoStage(QGraphicsView):
             except ShopTrouble as trouble:
                 return photo, trouble
 
-        self._errand = self._desk.errands.run(f"Opening {photo.name}", decode, then)
+        self._errand = self._desk.errands.run(tr("Opening {name}", name=photo.name), decode, then)
 
     def _first_came(self, result: tuple[KeptPhoto, Any]) -> None:
         photo, outcome = result

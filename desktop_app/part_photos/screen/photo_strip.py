@@ -8,6 +8,7 @@ from PySide6.QtCore import QSize, Qt, Signal, Slot
 from PySide6.QtGui import QColor, QIcon, QImage, QPainter, QPixmap, QWheelEvent
 from PySide6.QtWidgets import QListView, QListWidget, QListWidgetItem
 
+from desktop_app.language import tr
 from desktop_app.part_photos.kept_photo import KeptPhoto
 from desktop_app.part_photos.screen.thumbnail_shelf import shelf_of
 from desktop_app.shop_window.desk import Desk
@@ -21,7 +22,7 @@ _ID, _SHA = Qt.ItemDataRole.UserRole, Qt.ItemDataRole.UserRole + 1
 class PhotoStrip(QListWidget):
     """Photos side by side; one is chosen. Enter or a double-click opens it."""
 
-    keys_said = (("Delete", "takes the chosen photo off the job"),)
+    keys_said = ((tr("Delete"), tr("takes the chosen photo off the job")),)
 
     chosen = Signal(object)  # photo id, or None
     opened = Signal(object)  # photo id
@@ -134,7 +135,7 @@ class PhotoStrip(QListWidget):
             if item.data(_SHA) != sha256:
                 continue
             if image.isNull():
-                item.setText("◌ original missing or damaged")
+                item.setText(tr("◌ original missing or damaged"))
             else:
                 item.setIcon(self._icon(image))
 

@@ -17,6 +17,7 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QFileDialog, QFrame, QPushButton, QVBoxLayout, QWidget
 from shiboken6 import isValid
 
+from desktop_app.language import tr
 from desktop_app.part_photos.actions import add_photos, take_off_job, write_photo_note
 from desktop_app.part_photos.arrival import Arrival, arrived
 from desktop_app.part_photos.intake_news import intake_news
@@ -37,8 +38,9 @@ from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.keys import on_key
 from desktop_app.shop_window.texts import plain_label, tooltip
 
-_INVITATION = "Drop photos here, paste them (Ctrl+V), or choose files."
-_FILTER = "Photos (*.jpg *.jpeg *.png *.heic *.heif *.webp);;All files (*)"
+PHOTOS = tr("Photos")
+_INVITATION = tr("Drop photos here, paste them (Ctrl+V), or choose files.")
+_FILTER = tr("Photos (*.jpg *.jpeg *.png *.heic *.heif *.webp);;All files (*)")
 
 
 class PhotoTray(QFrame):
@@ -52,7 +54,7 @@ class PhotoTray(QFrame):
     photo_chosen = Signal(object)  # KeptPhoto or None
     photo_opened = Signal(object)  # KeptPhoto
 
-    def __init__(self, desk: Desk, name: str = "Photos", parent: QWidget | None = None) -> None:
+    def __init__(self, desk: Desk, name: str = PHOTOS, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._desk, self._job_id, self._all, self._stale = desk, None, True, False
         self._noted: int | None = None  # the photo that the note field speaks of
@@ -61,12 +63,16 @@ class PhotoTray(QFrame):
         self.setAcceptDrops(True)
         self._strip = PhotoStrip(desk, name)
         self._empty = plain_label(_INVITATION, "quiet", wrap=True)
-        self._note = LineField("Note on the chosen photo", self._save_note)
-        self._note.setPlaceholderText("What does the chosen photo show?")
-        self._add = _button("Add photos…", "Choose photo files", self.choose_files)
-        self._paste = _button("Paste", "Paste photos from the clipboard (Ctrl+V)", self.paste)
-        self._off = _button("Take off this job", "Take the chosen photo off (Delete)", self._drop)
-        if name != "Photos":  # two trays on one page: each control says whose it is
+        self._note = LineField(tr("Note on the chosen photo"), self._save_note)
+        self._note.setPlaceholderText(tr("What does the chosen photo show?"))
+        self._add = _button(tr("Add photos…"), tr("Choose photo files"), self.choose_files)
+        self._paste = _button(
+            tr("Paste"), tr("Paste photos from the clipboard (Ctrl+V)"), self.paste
+        )
+        self._off = _button(
+            tr("Take off this job"), tr("Take the chosen photo off (Delete)"), self._drop
+        )
+        if name != PHOTOS:  # two trays on one page: each control says whose it is
             for control in (self._add, self._paste, self._off, self._note):
                 control.setAccessibleName(f"{control.accessibleName()}: {name}")
         self._lay_out()
@@ -75,7 +81,8 @@ class PhotoTray(QFrame):
         self._strip.unwanted.connect(self._take_off)
         inside = Qt.ShortcutContext.WidgetWithChildrenShortcut
         paste = QKeySequence.StandardKey.Paste
-        on_key(self, paste, "puts in a copied picture, among the photos", self.paste, inside)
+        does = tr("puts in a copied picture, among the photos")
+        on_key(self, paste, does, self.paste, inside)
         desk.changed.connect(self._heard)
         self._show([])
         self._note.setEnabled(False)
@@ -114,7 +121,7 @@ class PhotoTray(QFrame):
     @Slot()
     def choose_files(self) -> None:
         """Ask for photo files and take them in."""
-        paths, _ = QFileDialog.getOpenFileNames(self, "Add photos", "", _FILTER)
+        paths, _ = QFileDialog.getOpenFileNames(self, tr("Add photos"), "", _FILTER)
         self.add_paths(paths)
 
     @Slot()
@@ -122,7 +129,7 @@ class PhotoTray(QFrame):
         """Take in what the clipboard holds: a picture, files, or a list of paths."""
         mime = QGuiApplication.clipboard().mimeData()
         if mime is None or not self._take(mime):
-            self._desk.told.emit("The clipboard holds no picture and no files.")
+            self._desk.told.emit(tr("The clipboard holds no picture and no files."))
 
     def add_paths(self, paths: Sequence[str]) -> None:
         """Take in files and folders by their paths."""
@@ -166,7 +173,7 @@ class PhotoTray(QFrame):
         if job_id is None or not (came or elsewhere):
             return
         self._desk.errands.run(
-            "Taking photos in", lambda: bring_in(record, job_id, came, elsewhere), self._brought
+            tr("Taking photos in"), lambda: bring_in(record, job_id, came, elsewhere), self._brought
         )
 
     def _brought(self, brought: BroughtIn) -> None:

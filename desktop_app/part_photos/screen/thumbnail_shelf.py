@@ -8,6 +8,7 @@ from collections.abc import Generator, Iterable
 from PySide6.QtCore import QObject, Signal, Slot
 from PySide6.QtGui import QImage
 
+from desktop_app.language import tr
 from desktop_app.part_photos.kept_photo import KeptPhoto
 from desktop_app.part_photos.screen.picture_image import small_picture
 from desktop_app.shop_record.record import ShopRecord
@@ -52,7 +53,7 @@ class ThumbnailShelf(QObject):
         if not missing:
             return
         wanted = tuple(missing.values())
-        errand = self._desk.errands.run("Fetching small pictures", lambda: self._walk(wanted))
+        errand = self._desk.errands.run(tr("Fetching small pictures"), lambda: self._walk(wanted))
         self._on_the_way.update(dict.fromkeys(missing, errand))
 
     def _comes(self, sha256: str) -> bool:
@@ -63,7 +64,7 @@ class ThumbnailShelf(QObject):
     def _walk(self, photos: tuple[KeptPhoto, ...]) -> Generator[Step, None, None]:
         record: ShopRecord = self._desk.record
         for done, photo in enumerate(photos):
-            yield Step(done, len(photos), f"Fetching small pictures: {photo.name}")
+            yield Step(done, len(photos), tr("Fetching small pictures: {name}", name=photo.name))
             try:
                 image = small_picture(record, photo)
             except ShopTrouble:

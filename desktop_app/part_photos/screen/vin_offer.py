@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QVBoxLayout
 
+from desktop_app.language import tr
 from desktop_app.part_photos.codes.code_meaning import CodeMeaning
 from desktop_app.part_photos.codes.vin_words import vin_offer_words
 from desktop_app.part_photos.kept_photo import KeptPhoto
@@ -15,7 +16,7 @@ from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.screen.beside_vin import BesideVin
 from desktop_app.shop_window.desk import Desk
 
-PUT_IN = "Put in as the VIN"
+PUT_IN = tr("Put in as the VIN")
 
 
 class VinOffer(BesideVin):

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
+from desktop_app.language import tr
 from desktop_app.part_photos.camera.plane_scale import PlaneScale
 from desktop_app.part_photos.photo_cannot import PhotoCannot
 from desktop_app.part_photos.photo_pixels import PhotoPixels
@@ -74,7 +75,7 @@ def _plain_light(pixels: PhotoPixels, outline: NDArray[np.float64]) -> NDArray[n
     if not np.isfinite(outline).all() or (outline < 0).any() or (outline > size).any():
         return None
     try:
-        patch = drawn_region(pixels, [(float(x), float(y)) for x, y in outline], "The white")
+        patch = drawn_region(pixels, [(float(x), float(y)) for x, y in outline], tr("The white"))
     except PhotoCannot:
         return None  # too few pixels to be sure of
     if patch.left_out > 0.1:

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from desktop_app.language import tr
 from desktop_app.part_photos.linear_light import to_linear
 from desktop_app.part_photos.photo_cannot import PhotoCannot
 from desktop_app.part_photos.photo_pixels import PhotoPixels
@@ -48,7 +49,10 @@ def drawn_region(pixels: PhotoPixels, outline: Outline, name: str) -> DrawnRegio
     import numpy as np
 
     if len(outline) < 3:
-        raise PhotoCannot(f"{name} has no outline yet.", do="Draw at least three points round it.")
+        raise PhotoCannot(
+            tr("{name} has no outline yet.", name=name),
+            do=tr("Draw at least three points round it."),
+        )
     corners = np.array(outline, float)
     size = np.array([pixels.width, pixels.height])
     low = np.clip(np.floor(corners.min(0)).astype(int) - 1, 0, size)
@@ -61,8 +65,12 @@ def drawn_region(pixels: PhotoPixels, outline: Outline, name: str) -> DrawnRegio
     inside = mask > 0
     if inside.sum() < LEAST_PIXELS:
         raise PhotoCannot(
-            f"{name} is too small to count: fewer than {LEAST_PIXELS} pixels.",
-            do="Draw a larger outline, or take the photo from nearer.",
+            tr(
+                "{name} is too small to count: fewer than {least_pixels} pixels.",
+                name=name,
+                least_pixels=LEAST_PIXELS,
+            ),
+            do=tr("Draw a larger outline, or take the photo from nearer."),
         )
     light = np.asarray(cv2.blur(to_linear(crop), (3, 3)), np.float32)[inside]
     own = crop[inside]

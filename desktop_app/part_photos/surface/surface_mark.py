@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from desktop_app.language import tr
 from desktop_app.part_photos.bench_card.card_layout import CardLayout
 from desktop_app.part_photos.bench_card.card_layouts import white_patches
 from desktop_app.part_photos.camera.plane_scale import PlaneScale
@@ -11,9 +12,10 @@ from desktop_app.part_photos.photo_pixels import PhotoPixels
 from desktop_app.part_photos.surface.card_white import card_white
 from desktop_app.part_photos.surface.surface_share import surface_share
 
-NO_WHITE = (
-    "No white of the card is seen that can be relied upon: its bare paper is covered, out of the "
-    "picture, or differs from place to place. Lay the part into the field, in even light."
+NO_WHITE = tr(
+    "No white of the card is seen that can be relied upon: its bare paper is covered, "
+    "out of the picture, or differs from place to place. Lay the part into the field, "
+    "in even light."
 )
 
 

@@ -9,6 +9,7 @@ import math
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from desktop_app.language import tr
 from desktop_app.part_photos.mark_words import NEUTRAL
 from desktop_app.part_photos.photo_cannot import PhotoCannot
 from desktop_app.part_photos.photo_pixels import PhotoPixels
@@ -48,9 +49,9 @@ class SurfaceShare:
     warnings: tuple[str, ...]
 
 
-NO_METAL = (
-    "No bare metal was drawn, so grey counts as bare: brass, copper, paint and plastic differ from "
-    "that when they are new. Draw a bare place of this part."
+NO_METAL = tr(
+    "No bare metal was drawn, so grey counts as bare: brass, copper, paint and plastic "
+    "differ from that when they are new. Draw a bare place of this part."
 )
 
 
@@ -81,12 +82,12 @@ def surface_share(
     middle of that is counted.
     Raises PhotoCannot where an outline is too small or shows nothing but glare and deep shadow.
     """
-    region = drawn_region(pixels, region_px, "The surface")
+    region = drawn_region(pixels, region_px, tr("The surface"))
     light_of_white, warnings = _white(pixels, white)
     if region.left_out > 0.95:
         raise PhotoCannot(
-            "The surface is all glare or deep shadow: it has no colour to count.",
-            do="Light it from the side, through a sheet of white paper, and take it again.",
+            tr("The surface is all glare or deep shadow: it has no colour to count."),
+            do=tr("Light it from the side, through a sheet of white paper, and take it again."),
         )
     seen = lab(region.light[region.tells], light_of_white)
     metal, of_metal = _metal(pixels, bare, light_of_white, seen)
@@ -109,13 +110,13 @@ def _white(pixels: PhotoPixels, white: Outline | None) -> tuple[Floats, tuple[st
 
     if white is None:
         return np.ones(3), (
-            "No white was given: a colour cast of the light counts as colour of the part.",
+            tr("No white was given: a colour cast of the light counts as colour of the part."),
         )
-    paper = drawn_region(pixels, white, "The white")
+    paper = drawn_region(pixels, white, tr("The white"))
     if paper.left_out > 0.5:
         raise PhotoCannot(
-            "The white is overexposed: what colour the light has can't be told from it.",
-            do="Take the photo a little darker, or draw another white.",
+            tr("The white is overexposed: what colour the light has can't be told from it."),
+            do=tr("Take the photo a little darker, or draw another white."),
         )
     return np.median(paper.light[paper.tells], axis=0).astype(np.float64), ()
 
@@ -130,16 +131,19 @@ def _metal(
         neutral = np.hypot(seen[:, 1], seen[:, 2]) <= CHROMA_APART
         lightness = float(np.percentile(seen[neutral, 0], 75)) if neutral.any() else 0.0
         return _Metal(lightness, 0.0, 0.0), (NO_METAL,)
-    drawn = drawn_region(pixels, bare, "The bare metal")
+    drawn = drawn_region(pixels, bare, tr("The bare metal"))
     if drawn.left_out > 0.5:
         raise PhotoCannot(
-            "The bare metal that was drawn is glare or deep shadow.", do="Draw another place."
+            tr("The bare metal that was drawn is glare or deep shadow."),
+            do=tr("Draw another place."),
         )
     colours = lab(drawn.light[drawn.tells], white)
     lightness, a, b = np.median(colours, axis=0)
     spread = float(np.median(np.hypot(colours[:, 1] - a, colours[:, 2] - b)))
     uneven = (
-        "The bare metal that was drawn has more than one colour: draw a place that is all bare.",
+        tr(
+            "The bare metal that was drawn has more than one colour: draw a place that is all bare."
+        ),
     )
     metal = _Metal(float(lightness), float(a), float(b))
     return metal, (uneven if spread > UNEVEN else ())
@@ -176,13 +180,19 @@ def _moved(seen: Floats, metal: _Metal) -> tuple[float, float]:
 
 
 def _method(region: DrawnRegion, by_bare: bool, by_white: bool) -> str:
-    metal = "the bare metal drawn" if by_bare else NEUTRAL
-    white = "a white in the photo" if by_white else "the photo's own white"
-    return (
-        f"counted are pixels more than {CHROMA_APART:g} units of CIE a*, b* from {metal} or more "
-        f"than {LIGHTNESS_BELOW:g} units of L* darker, balanced to {white}; {len(region.tells):,} "
-        f"pixels. {region.left_out:.0%} of them are glare or deep shadow, of which anything from "
-        "none to all may differ."
+    metal = tr("the bare metal drawn") if by_bare else NEUTRAL
+    white = tr("a white in the photo") if by_white else tr("the photo's own white")
+    return tr(
+        "counted are pixels more than {chroma_apart:g} units of CIE a*, b* from "
+        "{metal} or more than {lightness_below:g} units of L* darker, balanced to "
+        "{white}; {tells:,} pixels. {left_out:.0%} of them are glare or deep shadow, "
+        "of which anything from none to all may differ.",
+        chroma_apart=CHROMA_APART,
+        metal=metal,
+        lightness_below=LIGHTNESS_BELOW,
+        white=white,
+        tells=len(region.tells),
+        left_out=region.left_out,
     )
 
 
@@ -190,6 +200,9 @@ def _left_out(region: DrawnRegion) -> tuple[str, ...]:
     if region.left_out <= MUCH_LEFT_OUT:
         return ()
     return (
-        f"{region.left_out:.0%} of the surface is glare or deep shadow, which says nothing of its "
-        "colour: light it from the side, through a sheet of white paper.",
+        tr(
+            "{left_out:.0%} of the surface is glare or deep shadow, which says nothing of "
+            "its colour: light it from the side, through a sheet of white paper.",
+            left_out=region.left_out,
+        ),
     )

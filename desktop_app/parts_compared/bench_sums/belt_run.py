@@ -4,16 +4,17 @@ from __future__ import annotations
 
 import math
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.bench_sums.bench_sum import BenchSum
 from desktop_app.parts_compared.bench_sums.sum_field import SumField, doubt_field
 from desktop_app.parts_compared.bench_sums.sum_filled import Filled
 from desktop_app.parts_compared.bench_sums.sum_offered import BELT_CAUTION, SumOffered
 from desktop_app.parts_compared.shown_value import amount, doubt
 
-NAME = "Belt run around two pulleys"
-LIMIT = (
-    "Holds for two pulleys, belt not crossed, diameters where the belt runs. Runs over more "
-    "pulleys need every centre: there the tensioner's own marks decide."
+NAME = tr("Belt run around two pulleys")
+LIMIT = tr(
+    "Holds for two pulleys, belt not crossed, diameters where the belt runs. Runs over "
+    "more pulleys need every centre: there the tensioner's own marks decide."
 )
 
 
@@ -49,14 +50,18 @@ def _worked(filled: Filled) -> BenchSum:
     if centres < (large + small) / 2:
         raise filled.trouble(
             "centres",
-            "the pulleys would overlap.",
-            f"Accepted: at least {(large + small) / 2:g} mm.",
+            tr("the pulleys would overlap."),
+            tr("Accepted: at least {least:g} mm.", least=(large + small) / 2),
         )
     run = open_run(large, small, centres)
     off_centres, off_pulley = filled.doubt("centres_doubt"), filled.doubt("pulley_doubt")
     # A longer way apart costs twice itself, a larger pulley about half its circumference.
     expanded = math.hypot(2 * off_centres, math.pi / 2 * off_pulley, math.pi / 2 * off_pulley)
-    sentence = f"The run is {amount(run, 'mm', expanded)} long{doubt(expanded)}."
+    sentence = tr(
+        "The run is {length} long{doubt}.",
+        length=amount(run, "mm", expanded),
+        doubt=doubt(expanded),
+    )
     belt = filled.maybe("belt")
     if belt is not None:
         sentence += " " + _belt_words(belt, run, expanded, (large, small))
@@ -66,33 +71,41 @@ def _worked(filled: Filled) -> BenchSum:
 def _belt_words(belt: float, run: float, expanded: float, pulleys: tuple[float, float]) -> str:
     apart = belt - run
     if abs(apart) <= expanded:
-        return f"A belt of {amount(belt, 'mm')} can't be told from that."
+        return tr("A belt of {length} can't be told from that.", length=amount(belt, "mm"))
     large, small = pulleys
     if belt < open_run(large, small, (large + small) / 2):
-        return f"A belt of {amount(belt, 'mm')} doesn't go around these pulleys at all."
+        return tr(
+            "A belt of {length} doesn't go around these pulleys at all.", length=amount(belt, "mm")
+        )
     moved = abs(centres_for(belt, large, small) - centres_for(run, large, small))
-    side = "longer" if apart > 0 else "shorter"
-    return (
-        f"A belt of {amount(belt, 'mm')} is {amount(abs(apart), 'mm', expanded)} {side}: the "
-        f"pulleys stand {amount(moved, 'mm', expanded / 2)} {'farther' if apart > 0 else 'nearer'}."
-    )
+    values = {
+        "length": amount(belt, "mm"),
+        "more": amount(abs(apart), "mm", expanded),
+        "moved": amount(moved, "mm", expanded / 2),
+    }
+    if apart > 0:
+        return tr(
+            "A belt of {length} is {more} longer: the pulleys stand {moved} farther.", **values
+        )
+    return tr("A belt of {length} is {more} shorter: the pulleys stand {moved} nearer.", **values)
 
 
 OFFERED = SumOffered(
     id="belt-run",
     name=NAME,
-    about="The belt length that two pulleys ask for.",
+    about=tr("The belt length that two pulleys ask for."),
     kinds=("serpentine-belt", "alternator", "tensioner-idler", "water-pump"),
     fields=(
-        SumField("one_pulley", "one pulley's diameter", "mm", above=0.0,
-                 help="Where the belt runs."),
-        SumField("other_pulley", "the other pulley's diameter", "mm", above=0.0,
-                 help="Where the belt runs."),
-        SumField("centres", "centres apart", "mm", above=0.0, help="Middle of shaft to middle."),
-        SumField("belt", "length of the belt to hold against", "mm", optional=True, above=0.0,
-                 help="As marked or measured; may stay empty."),
-        doubt_field("centres_doubt", "the centres may be off by, ±", "mm", "steel rule"),
-        doubt_field("pulley_doubt", "one diameter may be off by, ±", "mm", "calliper"),
+        SumField("one_pulley", tr("one pulley's diameter"), "mm", above=0.0,
+                 help=tr("Where the belt runs.")),
+        SumField("other_pulley", tr("the other pulley's diameter"), "mm", above=0.0,
+                 help=tr("Where the belt runs.")),
+        SumField("centres", tr("centres apart"), "mm", above=0.0,
+                 help=tr("Middle of shaft to middle.")),
+        SumField("belt", tr("length of the belt to hold against"), "mm", optional=True, above=0.0,
+                 help=tr("As marked or measured; may stay empty.")),
+        doubt_field("centres_doubt", tr("the centres may be off by, ±"), "mm", "steel rule"),
+        doubt_field("pulley_doubt", tr("one diameter may be off by, ±"), "mm", "calliper"),
     ),
     work=_worked,
     caution=BELT_CAUTION,

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from desktop_app.language import tr
+
 
 @dataclass(frozen=True, slots=True)
 class BenchSum:
@@ -37,17 +39,21 @@ class SumKept:
 
 def chance(probability: float) -> str:
     """Return a probability as said at the bench, like "p 0.51" or "p below 0.001"."""
-    return "p below 0.001" if probability < 0.001 else f"p {probability:.2g}"
+    return tr("p below 0.001") if probability < 0.001 else f"p {probability:.2g}"
 
 
 def percent(share: float) -> str:
     """Return a share from 0 to 1 in per cent, like "61 %" or "below 0.1 %"."""
     if share < 0.001:
-        return "below 0.1 %"
+        return tr("below 0.1 %")
     return f"{100 * share:.2g} %" if share < 0.095 else f"{100 * share:.0f} %"
 
 
 def listed(numbers: tuple[int, ...]) -> str:
     """Return whole numbers as said: "1", "1 and 4", "1, 2 and 4"."""
     words = [str(one) for one in numbers]
-    return words[0] if len(words) == 1 else f"{', '.join(words[:-1])} and {words[-1]}"
+    return (
+        words[0]
+        if len(words) == 1
+        else tr("{first} and {last}", first=", ".join(words[:-1]), last=words[-1])
+    )

@@ -6,9 +6,10 @@ from collections.abc import Collection, Sequence
 from dataclasses import dataclass
 from itertools import combinations
 
+from desktop_app.language import marked
 from desktop_app.parts_compared.bench_sums.firing_order import FiringOrder
 
-INTAKE, EXHAUST = "through the intake", "in the exhaust"
+INTAKE, EXHAUST = marked("through the intake"), marked("in the exhaust")
 
 
 @dataclass(frozen=True, slots=True)

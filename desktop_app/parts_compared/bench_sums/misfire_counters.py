@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.bench_sums.bench_sum import BenchSum, chance, listed
 from desktop_app.parts_compared.bench_sums.firing_order import FiringOrder, is_firing_order
 from desktop_app.parts_compared.bench_sums.misfire_pattern import (
@@ -15,10 +16,11 @@ from desktop_app.parts_compared.bench_sums.sum_field import SumField
 from desktop_app.parts_compared.bench_sums.sum_filled import Filled
 from desktop_app.parts_compared.bench_sums.sum_offered import HOT_CAUTION, SumOffered
 
-NAME = "Who misfires with whom"
-LIMIT = (
-    "Holds for counters of one run under one load that count misfires one by one. It says what "
-    "the cylinders share, not which part is bad: swap, and see whether the fault follows."
+NAME = tr("Who misfires with whom")
+LIMIT = tr(
+    "Holds for counters of one run under one load that count misfires one by one. It "
+    "says what the cylinders share, not which part is bad: swap, and see whether the "
+    "fault follows."
 )
 
 
@@ -26,7 +28,9 @@ def _worked(filled: Filled) -> BenchSum:
     counters = filled.wholes("counters")
     if not 2 <= len(counters) <= 16:
         raise filled.trouble(
-            "counters", f"{len(counters)} counters.", "Accepted: one for each of 2 to 16 cylinders."
+            "counters",
+            tr("{count} counters.", count=len(counters)),
+            tr("Accepted: one for each of 2 to 16 cylinders."),
         )
     pattern = misfire_pattern(counters)
     sentence = _sentence(pattern, len(counters), _engine(filled, len(counters)))
@@ -38,8 +42,8 @@ def _engine(filled: Filled, count: int) -> EngineMap:
     if order and not (is_firing_order(order) and len(order) == count):
         raise filled.trouble(
             "firing_order",
-            "it doesn't name each counted cylinder once.",
-            f"Accepted: the numbers 1 to {count}, each once.",
+            tr("it doesn't name each counted cylinder once."),
+            tr("Accepted: the numbers 1 to {count}, each once.", count=count),
         )
     groups = {}
     for name in ("banks", "coils"):
@@ -48,55 +52,78 @@ def _engine(filled: Filled, count: int) -> EngineMap:
         if len(named) != len(set(named)) or not set(named) <= set(range(1, count + 1)):
             raise filled.trouble(
                 name,
-                "a cylinder is named twice or isn't counted.",
-                f"Accepted: groups of the numbers 1 to {count}.",
+                tr("a cylinder is named twice or isn't counted."),
+                tr("Accepted: groups of the numbers 1 to {count}.", count=count),
             )
     return EngineMap(FiringOrder(order) if order else None, groups["banks"], groups["coils"])
 
 
 def _sentence(pattern: MisfirePattern, count: int, engine: EngineMap) -> str:
     if not pattern.enough:
-        return f"Too few to say: count on until there are {FEWEST_EACH * count} or more in all."
-    said = f"(chi-square {pattern.statistic:.1f}, {chance(pattern.probability)})"
+        return tr(
+            "Too few to say: count on until there are {fewest} or more in all.",
+            fewest=FEWEST_EACH * count,
+        )
+    said = tr(
+        "(chi-square {statistic:.1f}, {chance})",
+        statistic=pattern.statistic,
+        chance=chance(pattern.probability),
+    )
     if not pattern.above and not pattern.below:
         if pattern.probability > 0.05:
-            return (
-                f"No difference between the cylinders shows {said}. If it stays so on counting "
-                "on, look for what all share, like rotor, coil, coil lead, supply or mixture."
+            return tr(
+                "No difference between the cylinders shows {said}. If it stays so on "
+                "counting on, look for what all share, like rotor, coil, coil lead, "
+                "supply or mixture.",
+                said=said,
             )
-        return f"Uneven {said}, but no cylinder stands out: count on."
+        return tr("Uneven {said}, but no cylinder stands out: count on.", said=said)
     if not pattern.above:
         few = listed(pattern.below)
-        return f"All but {few} misfire {said}: look for what the others share and {few} doesn't."
+        return tr(
+            "All but {few} misfire {said}: look for what the others share and {few} doesn't.",
+            few=few,
+            said=said,
+        )
     if len(pattern.above) == 1:
         one = pattern.above[0]
-        return (
-            f"Cylinder {one} stands out {said}: look at what it has alone, like its plug, lead or "
-            "coil, injector and compression."
+        return tr(
+            "Cylinder {one} stands out {said}: look at what it has alone, like its "
+            "plug, lead or coil, injector and compression.",
+            one=one,
+            said=said,
         )
     shared = in_common(pattern.above, engine)
     if not shared:
         known = engine.order or engine.banks or engine.coils
-        missing = "" if known else " Enter the firing order, banks or coils."
-        shared = [f"Nothing that was entered is common to them.{missing}"]
-    return f"Cylinders {listed(pattern.above)} stand out {said}. {' '.join(shared)}"
+        missing = "" if known else tr(" Enter the firing order, banks or coils.")
+        shared = [tr("Nothing that was entered is common to them.{missing}", missing=missing)]
+    return tr(
+        "Cylinders {cylinders} stand out {said}. {shared}",
+        cylinders=listed(pattern.above),
+        said=said,
+        shared=" ".join(shared),
+    )
 
 
 OFFERED = SumOffered(
     id="misfire-pattern",
     name=NAME,
-    about="From the misfire counters and the firing order to what the cylinders have in common.",
+    about=tr(
+        "From the misfire counters and the firing order to what the cylinders have in "
+        "common."
+    ),
     kinds=("distributor-rotor", "distributor-cap", "ignition-coil", "plug-wire", "spark-plug",
            "injector"),
     fields=(
-        SumField("counters", "misfires of cylinder 1, 2, 3 ...", "", "wholes", least=0,
-                 help="From the scan tool, one run, one load: 14/11/9/16."),
-        SumField("firing_order", "firing order", "", "wholes", optional=True, least=1, most=16,
-                 help="From the vehicle maker: 1-3-4-2. May stay empty."),
-        SumField("banks", "banks", "", "groups", optional=True,
-                 help="In the order along the block: 1 2 3 / 4 5 6. May stay empty."),
-        SumField("coils", "cylinders on one coil", "", "groups", optional=True,
-                 help="Paired coils: 1 4 / 2 3. May stay empty."),
+        SumField("counters", tr("misfires of cylinder 1, 2, 3 ..."), "", "wholes", least=0,
+                 help=tr("From the scan tool, one run, one load: 14/11/9/16.")),
+        SumField("firing_order", tr("firing order"), "", "wholes", optional=True, least=1, most=16,
+                 help=tr("From the vehicle maker: 1-3-4-2. May stay empty.")),
+        SumField("banks", tr("banks"), "", "groups", optional=True,
+                 help=tr("In the order along the block: 1 2 3 / 4 5 6. May stay empty.")),
+        SumField("coils", tr("cylinders on one coil"), "", "groups", optional=True,
+                 help=tr("Paired coils: 1 4 / 2 3. May stay empty.")),
     ),
     work=_worked,
     caution=HOT_CAUTION,

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import combinations
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.bench_sums.bench_sum import listed
 from desktop_app.parts_compared.bench_sums.chi_square import chi_square, chi_square_beyond
 from desktop_app.parts_compared.bench_sums.firing_order import FiringOrder
@@ -60,17 +61,30 @@ def in_common(cylinders: Sequence[int], engine: EngineMap) -> list[str]:
     wanted, found = set(cylinders), []
     names = listed(tuple(cylinders))
     if any(wanted <= set(coil) for coil in engine.coils):
-        found.append(f"{names} hang on one coil: look at that coil, its supply and its leads.")
+        found.append(
+            tr(
+                "{names} hang on one coil: look at that coil, its supply and its leads.",
+                names=names,
+            )
+        )
     if engine.order is not None:
         found += _by_order(cylinders, names, engine.order)
     if any(wanted == set(bank) for bank in engine.banks):
-        found.append(f"{names} are one whole bank: look at what the bank shares, air and fuel.")
+        found.append(
+            tr(
+                "{names} are one whole bank: look at what the bank shares, air and fuel.",
+                names=names,
+            )
+        )
     elif any(wanted <= set(bank) for bank in engine.banks):
-        found.append(f"{names} lie on one bank.")
+        found.append(tr("{names} lie on one bank.", names=names))
     if len(cylinders) == 2 and _side_by_side(cylinders[0], cylinders[1], engine.banks):
         found.append(
-            f"{names} lie side by side in the block, as far as their numbers tell: "
-            "a gasket leak between them shows in compression."
+            tr(
+                "{names} lie side by side in the block, as far as their numbers tell: a "
+                "gasket leak between them shows in compression.",
+                names=names,
+            )
         )
     return found
 
@@ -83,16 +97,30 @@ def _by_order(cylinders: Sequence[int], names: str, order: FiringOrder) -> list[
         neighbours = order.are_tower_neighbours(one, other)
         if companions:
             found.append(
-                f"{names} are a companion pair, 360° of crank apart: that points to a paired "
-                "coil where there is one" + ("." if neighbours else ", not to tracking in a cap.")
+                tr(
+                    "{names} are a companion pair, 360° of crank apart: that points to a "
+                    "paired coil where there is one.",
+                    names=names,
+                )
+                if neighbours
+                else tr(
+                    "{names} are a companion pair, 360° of crank apart: that points to a "
+                    "paired coil where there is one, not to tracking in a cap.",
+                    names=names,
+                )
             )
         if neighbours:
             found.append(
-                f"{names} stand side by side on a distributor cap: tracking between the two "
-                "towers, or their leads crossed."
+                tr(
+                    "{names} stand side by side on a distributor cap: tracking between the "
+                    "two towers, or their leads crossed.",
+                    names=names,
+                )
             )
     elif _is_run(cylinders, order):
-        found.append(f"{names} follow each other in the firing order: one side of a cap.")
+        found.append(
+            tr("{names} follow each other in the firing order: one side of a cap.", names=names)
+        )
     return found
 
 

@@ -5,16 +5,18 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.bench_sums.bench_sum import BenchSum
 from desktop_app.parts_compared.bench_sums.sum_field import SumField, doubt_field
 from desktop_app.parts_compared.bench_sums.sum_filled import Filled
 from desktop_app.parts_compared.bench_sums.sum_offered import IGNITION_CAUTION, SumOffered
 from desktop_app.parts_compared.shown_value import amount, doubt
 
-NAME = "Rotor gap and its change"
-LIMIT = (
-    "No one gap is good on every engine: the vehicle maker's figure decides. The gap itself is "
-    "vague, its change is not, because terminal, play and seat are the same for both rotors."
+NAME = tr("Rotor gap and its change")
+LIMIT = tr(
+    "No one gap is good on every engine: the vehicle maker's figure decides. The gap "
+    "itself is vague, its change is not, because terminal, play and seat are the same "
+    "for both rotors."
 )
 
 
@@ -64,51 +66,59 @@ def _worked(filled: Filled) -> BenchSum:
 def _sentence(before: float, after: float, wobble: GapWobble, expanded: float) -> str:
     usual, worst = wobble.usual(), wobble.worst()
     change = after - before
-    moved = f"It is {amount(abs(change), 'mm', expanded)} {'larger' if change > 0 else 'smaller'}"
+    by = amount(abs(change), "mm", expanded)
+    moved = tr("It is {by} larger", by=by) if change > 0 else tr("It is {by} smaller", by=by)
     if abs(change) <= expanded:
-        moved = "No change was found"
-    return (
-        f"The gap was {amount(before, 'mm', usual)} and is {amount(after, 'mm', usual)} with the "
-        f"new rotor (± {amount(usual, 'mm', usual)} as a rule, "
-        f"± {amount(worst, 'mm', usual)} at worst). "
-        f"{moved}{doubt(expanded)}. {_touching(before, after, worst)}"
+        moved = tr("No change was found")
+    return tr(
+        "The gap was {before} and is {after} with the new rotor (± {usual} as a "
+        "rule, ± {worst} at worst). {moved}{doubt}. {touching}",
+        before=amount(before, "mm", usual),
+        after=amount(after, "mm", usual),
+        usual=amount(usual, "mm", usual),
+        worst=amount(worst, "mm", usual),
+        moved=moved,
+        doubt=doubt(expanded),
+        touching=_touching(before, after, worst),
     )
 
 
 def _touching(before: float, after: float, worst: float) -> str:
     if before <= 0:
-        return "By these radii the old rotor had no gap, and yet it ran: check the radii."
+        return tr("By these radii the old rotor had no gap, and yet it ran: check the radii.")
     if after <= 0:
-        return "The new tip would touch the terminal: stop and look, this may be the wrong part."
-    if after <= worst:
-        return (
-            "If everything adds up, the new tip can touch the terminal: stop and look, and "
-            "measure play and seat before it is turned."
+        return tr(
+            "The new tip would touch the terminal: stop and look, this may be the wrong part."
         )
-    return "With what was entered, the new tip doesn't reach the terminal."
+    if after <= worst:
+        return tr(
+            "If everything adds up, the new tip can touch the terminal: stop and look, "
+            "and measure play and seat before it is turned."
+        )
+    return tr("With what was entered, the new tip doesn't reach the terminal.")
 
 
 OFFERED = SumOffered(
     id="rotor-gap",
     name=NAME,
-    about="How far the spark jumps inside the cap, old rotor against new.",
+    about=tr("How far the spark jumps inside the cap, old rotor against new."),
     kinds=("distributor-rotor", "distributor-cap"),
     fields=(
-        SumField("terminal_radius", "terminal radius in the cap", "mm", above=0.0,
-                 help="From the shaft's axis to the face of the terminal."),
-        SumField("old_tip_radius", "tip radius, old rotor", "mm", above=0.0,
-                 help="From the shaft's axis to the tip."),
-        SumField("new_tip_radius", "tip radius, new rotor", "mm", above=0.0,
-                 help="From the shaft's axis to the tip."),
-        SumField("shaft_play", "side play of the shaft", "mm", default="0.10", least=0.0,
-                 help="Whole travel at the upper bushing, with a dial indicator."),
-        SumField("lever", "lever of that play at the tip", "", default="1.6", least=0.0,
-                 help="Height of the tip over height of the bushing, from the lower bearing."),
-        SumField("bend", "shaft run-out, ±", "mm", default="0.03", least=0.0,
-                 help="Half of what the indicator swings."),
-        SumField("cap_seat", "how far the cap may sit off centre, ±", "mm", default="0.10",
-                 least=0.0, help="Half of what the cap can be pushed on its rim."),
-        doubt_field("reading_doubt", "one radius reading may be off by, ±", "mm", "calliper"),
+        SumField("terminal_radius", tr("terminal radius in the cap"), "mm", above=0.0,
+                 help=tr("From the shaft's axis to the face of the terminal.")),
+        SumField("old_tip_radius", tr("tip radius, old rotor"), "mm", above=0.0,
+                 help=tr("From the shaft's axis to the tip.")),
+        SumField("new_tip_radius", tr("tip radius, new rotor"), "mm", above=0.0,
+                 help=tr("From the shaft's axis to the tip.")),
+        SumField("shaft_play", tr("side play of the shaft"), "mm", default="0.10", least=0.0,
+                 help=tr("Whole travel at the upper bushing, with a dial indicator.")),
+        SumField("lever", tr("lever of that play at the tip"), "", default="1.6", least=0.0,
+                 help=tr("Height of the tip over height of the bushing, from the lower bearing.")),
+        SumField("bend", tr("shaft run-out, ±"), "mm", default="0.03", least=0.0,
+                 help=tr("Half of what the indicator swings.")),
+        SumField("cap_seat", tr("how far the cap may sit off centre, ±"), "mm", default="0.10",
+                 least=0.0, help=tr("Half of what the cap can be pushed on its rim.")),
+        doubt_field("reading_doubt", tr("one radius reading may be off by, ±"), "mm", "calliper"),
     ),
     work=_worked,
     caution=IGNITION_CAUTION,

@@ -4,16 +4,18 @@ from __future__ import annotations
 
 import math
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.bench_sums.bench_sum import BenchSum
 from desktop_app.parts_compared.bench_sums.sum_field import SumField, doubt_field
 from desktop_app.parts_compared.bench_sums.sum_filled import Filled
 from desktop_app.parts_compared.bench_sums.sum_offered import IGNITION_CAUTION, SumOffered
 from desktop_app.parts_compared.shown_value import amount, doubt
 
-NAME = "Rotor phase"
-LIMIT = (
-    "Straight-line distance between two edges, from the angle beyond half of both widths. "
-    "Advance moves that angle with speed and load, so the worst moment may be another one."
+NAME = tr("Rotor phase")
+LIMIT = tr(
+    "Straight-line distance between two edges, from the angle beyond half of both "
+    "widths. Advance moves that angle with speed and load, so the worst moment may be "
+    "another one."
 )
 
 
@@ -55,36 +57,43 @@ def _worked(filled: Filled) -> BenchSum:
     off_mm, off_deg = filled.doubt("reading_doubt"), filled.doubt("angle_doubt")
     straight, gap = abs(terminal - tip), phase_gap(terminal, tip, beyond)
     expanded = phase_gap_doubt(terminal, tip, beyond, off_mm, off_deg)
-    where = f"{amount(angle, 'deg')} off, {amount(beyond, 'deg', 0.2)} beyond the two faces,"
+    where = tr(
+        "{angle} off, {beyond} beyond the two faces,",
+        angle=amount(angle, "deg"),
+        beyond=amount(beyond, "deg", 0.2),
+    )
     if beyond == 0:
-        where = f"{amount(angle, 'deg')} off, the tip still faces its terminal:"
-    sentence = (
-        f"{where} the spark jumps {amount(gap, 'mm', expanded)}{doubt(expanded)}; straight "
-        f"opposite it would be {amount(straight, 'mm', off_mm)}."
+        where = tr("{angle} off, the tip still faces its terminal:", angle=amount(angle, "deg"))
+    sentence = tr(
+        "{where} the spark jumps {gap}{doubt}; straight opposite it would be {straight}.",
+        where=where,
+        gap=amount(gap, "mm", expanded),
+        doubt=doubt(expanded),
+        straight=amount(straight, "mm", off_mm),
     )
     if gap - straight > expanded:
-        sentence += " The turn costs more gap than can be put down to the readings."
+        sentence += tr(" The turn costs more gap than can be put down to the readings.")
     return BenchSum(NAME, gap, "mm", expanded, sentence, LIMIT, filled.inputs())
 
 
 OFFERED = SumOffered(
     id="rotor-phase",
     name=NAME,
-    about="What a rotor or distributor turned by a few degrees does to the gap.",
+    about=tr("What a rotor or distributor turned by a few degrees does to the gap."),
     kinds=("distributor-rotor", "distributor-cap"),
     fields=(
-        SumField("terminal_radius", "terminal radius in the cap", "mm", above=0.0,
-                 help="From the shaft's axis to the face of the terminal."),
-        SumField("tip_radius", "tip radius of the rotor", "mm", above=0.0,
-                 help="From the shaft's axis to the tip."),
-        SumField("angle", "tip off the terminal's middle by", "deg", least=-90.0, most=90.0,
-                 help="At the moment of the spark, middle to middle."),
-        SumField("tip_width", "width of the tip face", "mm", default="0", least=0.0,
-                 help="0 takes the tip as a point: the gap then comes out large."),
-        SumField("terminal_width", "width of the terminal face", "mm", default="0", least=0.0,
-                 help="0 takes the terminal as a point."),
-        doubt_field("reading_doubt", "one radius reading may be off by, ±", "mm", "calliper"),
-        doubt_field("angle_doubt", "the angle may be off by, ±", "deg", "protractor"),
+        SumField("terminal_radius", tr("terminal radius in the cap"), "mm", above=0.0,
+                 help=tr("From the shaft's axis to the face of the terminal.")),
+        SumField("tip_radius", tr("tip radius of the rotor"), "mm", above=0.0,
+                 help=tr("From the shaft's axis to the tip.")),
+        SumField("angle", tr("tip off the terminal's middle by"), "deg", least=-90.0, most=90.0,
+                 help=tr("At the moment of the spark, middle to middle.")),
+        SumField("tip_width", tr("width of the tip face"), "mm", default="0", least=0.0,
+                 help=tr("0 takes the tip as a point: the gap then comes out large.")),
+        SumField("terminal_width", tr("width of the terminal face"), "mm", default="0", least=0.0,
+                 help=tr("0 takes the terminal as a point.")),
+        doubt_field("reading_doubt", tr("one radius reading may be off by, ±"), "mm", "calliper"),
+        doubt_field("angle_doubt", tr("the angle may be off by, ±"), "deg", "protractor"),
     ),
     work=_worked,
     caution=IGNITION_CAUTION,

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.bench_sums.bench_sum import BenchSum, SumKept
 from desktop_app.parts_compared.bench_sums.sum_field import SumField
 from desktop_app.parts_compared.bench_sums.sum_filled import Filled
@@ -22,17 +23,18 @@ from desktop_app.parts_compared.spark import (
 from desktop_app.shop_record.trouble import ShopTrouble
 
 SPARK_SUM = "spark-voltage"
-NAME = "Voltage of the spark"
-RATIO = "compression ratio"
-COVERED = "Accepted: gaps of the new parts that the formula covers; measure them again."
+NAME = tr("Voltage of the spark")
+COVERED = tr("Accepted: gaps of the new parts that the formula covers; measure them again.")
 LIMIT = f"{ESTIMATE} {SERIES} {EVEN_FIELD} {FULL_CYLINDER}"
 
 
 def ratio_kept(sums: Iterable[SumKept]) -> float | None:
-    """Return the compression ratio that was entered for a job's last kept sum of this sort."""
-    found = [
-        text for one in sums if one.sum == SPARK_SUM for label, text in one.inputs if label == RATIO
-    ]
+    """Return the compression ratio that was entered for a job's last kept sum of this sort.
+
+    It is found by its place: what it is called was kept in the language spoken then.
+    """
+    place = [field.name for field in OFFERED.fields].index("ratio")
+    found = [one.inputs[place][1] for one in sums if one.sum == SPARK_SUM and one.inputs[place:]]
     return float(found[-1].split()[0].replace(",", ".")) if found else None
 
 
@@ -50,10 +52,17 @@ def _worked(filled: Filled) -> BenchSum:
         )
         for side in ("old", "new")
     )
-    told = f"With the old parts: {_said(before)} With the new ones: {_said(after)}"
+    told = tr(
+        "With the old parts: {old} With the new ones: {new}",
+        old=_said(before),
+        new=_said(after),
+    )
     sentence = " ".join(one for one in (change_sentence(before, after), told) if one)
     if after.sum is None:
-        raise ShopTrouble(f"{NAME}, new parts: {' '.join(after.outside)}", do=COVERED)
+        raise ShopTrouble(
+            tr("{sum}, new parts: {trouble}", sum=NAME, trouble=" ".join(after.outside)),
+            do=COVERED,
+        )
     return BenchSum(NAME, after.sum.kv, "kV", None, sentence, LIMIT, filled.inputs())
 
 
@@ -68,23 +77,28 @@ def _gap(name: str, label: str, help_text: str) -> SumField:
 OFFERED = SumOffered(
     id=SPARK_SUM,
     name=NAME,
-    about="What rotor gap and plug gap together ask of the coil, old parts against new.",
+    about=tr("What rotor gap and plug gap together ask of the coil, old parts against new."),
     kinds=("distributor-rotor", "distributor-cap", "spark-plug", "ignition-coil"),
     fields=(
-        _gap("rotor_old", "rotor gap, old parts", "From the sum of the rotor gap, for example."),
-        _gap("rotor_new", "rotor gap, new parts", "From the sum of the rotor gap, for example."),
-        _gap("plug_old", "plug gap, old plug", "With a wire gauge."),
-        _gap("plug_new", "plug gap, new plug", "With a wire gauge; the old one if it stays."),
-        SumField("ratio", RATIO, "", default="10", least=1.0, most=30.0,
-                 help="From the vehicle maker's data; 10 is common practice, no source."),
-        SumField("gap_doubt", "one gap may be off by, ±", "mm", default="0.10", least=0.0,
-                 help="A rotor gap is vague: shaft play and the cap's seat are in it."),
-        SumField("pressure", "pressure in the intake", "kPa", default="101.325", least=50.0,
-                 most=300.0, help="Absolute: open air is about 101, a charged engine has more."),
-        SumField("temperature", "temperature in the intake", "C", default="20", least=-40.0,
-                 most=150.0, help="Of the air that the cylinder draws."),
-        SumField("cap_temperature", "temperature under the cap", "C", default="20", least=-40.0,
-                 most=150.0, help="Warm when the engine is. The cap stands in open air: 101 kPa."),
+        _gap("rotor_old", tr("rotor gap, old parts"),
+             tr("From the sum of the rotor gap, for example.")),
+        _gap("rotor_new", tr("rotor gap, new parts"),
+             tr("From the sum of the rotor gap, for example.")),
+        _gap("plug_old", tr("plug gap, old plug"), tr("With a wire gauge.")),
+        _gap("plug_new", tr("plug gap, new plug"),
+             tr("With a wire gauge; the old one if it stays.")),
+        SumField("ratio", tr("compression ratio"), "", default="10", least=1.0, most=30.0,
+                 help=tr("From the vehicle maker's data; 10 is common practice, no source.")),
+        SumField("gap_doubt", tr("one gap may be off by, ±"), "mm", default="0.10", least=0.0,
+                 help=tr("A rotor gap is vague: shaft play and the cap's seat are in it.")),
+        SumField("pressure", tr("pressure in the intake"), "kPa", default="101.325", least=50.0,
+                 most=300.0,
+                 help=tr("Absolute: open air is about 101, a charged engine has more.")),
+        SumField("temperature", tr("temperature in the intake"), "C", default="20", least=-40.0,
+                 most=150.0, help=tr("Of the air that the cylinder draws.")),
+        SumField("cap_temperature", tr("temperature under the cap"), "C", default="20", least=-40.0,
+                 most=150.0,
+                 help=tr("Warm when the engine is. The cap stands in open air: 101 kPa.")),
     ),
     work=_worked,
     caution=IGNITION_CAUTION,

@@ -5,8 +5,12 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Literal, TypeAlias
 
+from desktop_app.language import marked, tr
+from desktop_app.parts_compared.instruments.instrument import tool_words
+
 #: number: one value; whole: a whole number; list, wholes: several of them; groups: several
-#: lists of whole numbers, parted by "/"; choice: one of `choices`; text: as printed on the part.
+#: lists of whole numbers, parted by "/"; choice: one of `choices`, which tr() says; text: as
+#: printed on the part.
 FieldKind: TypeAlias = Literal["number", "whole", "list", "wholes", "groups", "choice", "text"]
 
 #: Fields of these kinds are read as numbers in the field's unit.
@@ -38,9 +42,9 @@ class SumField:
     def bounds(self) -> str:
         """Return the bounds in words, like "more than 0, at most 90", or nothing."""
         said = (
-            f"more than {self.above:g}" if self.above is not None else "",
-            f"at least {self.least:g}" if self.least is not None else "",
-            f"at most {self.most:g}" if self.most is not None else "",
+            tr("more than {above:g}", above=self.above) if self.above is not None else "",
+            tr("at least {least:g}", least=self.least) if self.least is not None else "",
+            tr("at most {most:g}", most=self.most) if self.most is not None else "",
         )
         return ", ".join(one for one in said if one)
 
@@ -55,7 +59,10 @@ class SumField:
 
 def doubt_field(name: str, label: str, unit: str, instrument: str) -> SumField:
     """Return the field for how far a reading with that instrument may be off."""
-    help_text = f"Left empty: what a {instrument} may be off in one reading."
+    help_text = tr(
+        "Left empty: what a {instrument} may be off in one reading.",
+        instrument=tool_words(instrument),
+    )
     return SumField(
         name, label, unit, optional=True, help=help_text, least=0.0, instrument=instrument
     )
@@ -64,5 +71,10 @@ def doubt_field(name: str, label: str, unit: str, instrument: str) -> SumField:
 def distance_unit_field() -> SumField:
     """Return the field that says whether distances are miles or kilometres."""
     return SumField(
-        "distance_unit", "distances are in", "", "choice", default="miles", choices=("miles", "km")
+        "distance_unit",
+        tr("distances are in"),
+        "",
+        "choice",
+        default="miles",
+        choices=(marked("miles"), "km"),
     )

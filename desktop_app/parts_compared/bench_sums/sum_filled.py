@@ -6,6 +6,7 @@ import math
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.bench_sums.instrument_doubt import one_reading, two_readings
 from desktop_app.parts_compared.bench_sums.sum_field import MEASURED, SumField
 from desktop_app.parts_compared.bench_sums.typed_list import (
@@ -14,7 +15,11 @@ from desktop_app.parts_compared.bench_sums.typed_list import (
     typed_groups,
     typed_wholes,
 )
-from desktop_app.parts_compared.instruments.instrument import Instrument, usual_instrument
+from desktop_app.parts_compared.instruments.instrument import (
+    Instrument,
+    tool_words,
+    usual_instrument,
+)
 from desktop_app.parts_compared.shown_value import amount, number
 from desktop_app.parts_compared.typed_value import ValueRefused, typed_value, what_is_accepted
 from desktop_app.parts_compared.uncertainty import side_estimate, side_reading
@@ -58,9 +63,13 @@ class Filled:
         text = self._text(field)
         parts = list_parts(text) if field.kind == "list" else [text]
         if not parts:
-            raise self.trouble(name, "nothing is entered.", self._accepted(field))
+            raise self.trouble(name, tr("nothing is entered."), self._accepted(field))
         if len(parts) > MOST_PARTS:
-            raise self.trouble(name, f"{len(parts)} values.", f"Accepted: {MOST_PARTS} at most.")
+            raise self.trouble(
+                name,
+                tr("{count} values.", count=len(parts)),
+                tr("Accepted: {most} at most.", most=MOST_PARTS),
+            )
         return tuple(self._measured(field, part) for part in parts)
 
     def whole(self, name: str) -> int:
@@ -76,7 +85,7 @@ class Filled:
         text = self._text(field)
         found = typed_wholes(text)
         if found is None:
-            raise self._refused(field, text, "whole numbers, like 1-3-4-2 or 14, 11, 9, 16")
+            raise self._refused(field, text, tr("whole numbers, like 1-3-4-2 or 14, 11, 9, 16"))
         return self._bounded_wholes(field, found)
 
     def groups(self, name: str) -> tuple[tuple[int, ...], ...]:
@@ -86,7 +95,7 @@ class Filled:
         field = self._field(name)
         found = typed_groups(self.typed[name])
         if found is None:
-            raise self._refused(field, self.typed[name], "groups like 1 4 / 2 3")
+            raise self._refused(field, self.typed[name], tr("groups like 1 4 / 2 3"))
         return found
 
     def choice(self, name: str) -> str:
@@ -94,9 +103,9 @@ class Filled:
         field = self._field(name)
         text = self._text(field)
         for one in field.choices:
-            if one.casefold() == text.casefold():
+            if text.casefold() in (one.casefold(), tr(one).casefold()):
                 return one
-        raise self._refused(field, text, ", ".join(field.choices))
+        raise self._refused(field, text, _either(field.choices))
 
     def text(self, name: str) -> str:
         """Return a text as typed, without the spaces around it; empty where nothing stands."""
@@ -133,21 +142,27 @@ class Filled:
     def _text(self, field: SumField) -> str:
         text = self.typed.get(field.name, "").strip() or field.default
         if not text:
-            raise self.trouble(field.name, "nothing is entered.", self._accepted(field))
+            raise self.trouble(field.name, tr("nothing is entered."), self._accepted(field))
         return text
 
     def _accepted(self, field: SumField) -> str:
         if field.kind in MEASURED:
             bounds = f", {field.bounds()}" if field.bounds() else ""
-            several = "; several parted by a semicolon" if field.kind == "list" else ""
-            what = what_is_accepted(field.unit) if field.unit else "a number like 12.7 or 12,7"
-            return f"Accepted: {what}{bounds}{several}."
+            several = tr("; several parted by a semicolon") if field.kind == "list" else ""
+            what = what_is_accepted(field.unit) if field.unit else tr("a number like 12.7 or 12,7")
+            return tr(
+                "Accepted: {what}{bounds}{several}.", what=what, bounds=bounds, several=several
+            )
         bounds = f" ({field.bounds()})" if field.bounds() else ""
         kinds = {
-            "whole": "a whole number", "wholes": "whole numbers, like 1-3-4-2",
-            "groups": "groups like 1 4 / 2 3", "choice": ", ".join(field.choices),
+            "whole": tr("a whole number"), "wholes": tr("whole numbers, like 1-3-4-2"),
+            "groups": tr("groups like 1 4 / 2 3"), "choice": _either(field.choices),
         }  # fmt: skip
-        return f"Accepted: {kinds.get(field.kind, 'the text as printed')}{bounds}."
+        return tr(
+            "Accepted: {what}{bounds}.",
+            what=kinds.get(field.kind, tr("the text as printed")),
+            bounds=bounds,
+        )
 
     def _measured(self, field: SumField, text: str) -> float:
         # A share or a trim may be below zero; elsewhere the unit says what may.
@@ -164,13 +179,15 @@ class Filled:
     def _one_whole(self, field: SumField, text: str) -> tuple[int, ...]:
         found = typed_wholes(text)
         if found is None or len(found) != 1:
-            raise self._refused(field, text, field.bounds() or "a whole number")
+            raise self._refused(field, text, field.bounds() or tr("a whole number"))
         return found
 
     def _bounded_wholes(self, field: SumField, found: tuple[int, ...]) -> tuple[int, ...]:
         for one in found:
             if not field.holds(one):
-                raise self._refused(field, str(one), f"whole numbers, {field.bounds()}")
+                raise self._refused(
+                    field, str(one), tr("whole numbers, {bounds}", bounds=field.bounds())
+                )
         return found
 
     def _instrument(self, field: SumField) -> Instrument:
@@ -187,15 +204,27 @@ class Filled:
             values = self.numbers(field.name)
             shown = [number(one) for one in values[:-1]] + [amount(values[-1], field.unit)]
             return "; ".join(shown).rstrip()
+        if field.kind == "choice":
+            return tr(self.choice(field.name) if typed else field.default)
         if typed or (field.optional and not field.instrument):
             return typed
         if field.instrument:
             off = self.doubt(field.name)
-            return f"{amount(off, field.unit, off)} (one reading, {field.instrument})"
-        if field.kind == "choice":
-            return field.default
-        return f"{amount(self.number(field.name), field.unit).rstrip()} (usual)"
+            return tr(
+                "{amount} (one reading, {instrument})",
+                amount=amount(off, field.unit, off),
+                instrument=tool_words(field.instrument),
+            )
+        return tr("{amount} (usual)", amount=amount(self.number(field.name), field.unit).rstrip())
 
     def _refused(self, field: SumField, text: str, accepted: str) -> ShopTrouble:
         shown = text if len(text) <= 40 else text[:37] + "..."
-        return self.trouble(field.name, f"'{shown}' doesn't do.", f"Accepted: {accepted}.")
+        return self.trouble(
+            field.name,
+            tr("'{typed}' doesn't do.", typed=shown),
+            tr("Accepted: {accepted}.", accepted=accepted),
+        )
+
+
+def _either(choices: Sequence[str]) -> str:
+    return ", ".join(tr(one) for one in choices)

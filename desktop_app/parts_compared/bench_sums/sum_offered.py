@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.bench_sums.bench_sum import BenchSum
 from desktop_app.parts_compared.bench_sums.sum_field import SumField
 from desktop_app.parts_compared.bench_sums.sum_filled import Filled
@@ -26,20 +27,22 @@ class SumOffered:
     caution: str = ""
 
 
-IGNITION_CAUTION = (
-    "Ignition voltage can injure or kill, above all people with a pacemaker: ignition off and "
-    "key out before touching. Follow the vehicle maker's procedure and local rules."
+IGNITION_CAUTION = tr(
+    "Ignition voltage can injure or kill, above all people with a pacemaker: ignition "
+    "off and key out before touching. Follow the vehicle maker's procedure and local "
+    "rules."
 )
-ROAD_CAUTION = (
-    "On the road the driver drives and someone else reads. The law and the vehicle maker's "
-    "instructions come first; whether a road test may be made is a licensed person's decision."
+ROAD_CAUTION = tr(
+    "On the road the driver drives and someone else reads. The law and the vehicle "
+    "maker's instructions come first; whether a road test may be made is a licensed "
+    "person's decision."
 )
-BRAKE_CAUTION = (
-    "Brakes and wheels: lift and support the car as its maker says. The maker's limits, local "
-    "rules and licensed practice decide, not this sum."
+BRAKE_CAUTION = tr(
+    "Brakes and wheels: lift and support the car as its maker says. The maker's "
+    "limits, local rules and licensed practice decide, not this sum."
 )
-BELT_CAUTION = "Engine off and key out before a hand comes near belts, pulleys or the fan."
-HOT_CAUTION = (
-    "The engine runs for these readings: keep clear of hot and moving parts and of fuel. "
-    "Follow the vehicle maker's procedure."
+BELT_CAUTION = tr("Engine off and key out before a hand comes near belts, pulleys or the fan.")
+HOT_CAUTION = tr(
+    "The engine runs for these readings: keep clear of hot and moving parts and of "
+    "fuel. Follow the vehicle maker's procedure."
 )

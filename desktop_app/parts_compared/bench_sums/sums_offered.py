@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.bench_sums import (
     belt_identity,
     belt_run,
@@ -53,13 +54,14 @@ def work_out(
     offered = SUMS.get(sum_id)
     if offered is None:
         raise ShopTrouble(
-            f"There is no bench sum '{sum_id[:40]}'.", do=f"There are: {', '.join(SUMS)}."
+            tr("There is no bench sum '{sum_id}'.", sum_id=sum_id[:40]),
+            do=tr("There are: {sums}.", sums=", ".join(SUMS)),
         )
     names = [field.name for field in offered.fields]
     for name in typed:
         if name not in names:
             raise ShopTrouble(
-                f"{offered.name}: there is no field '{name[:40]}'.",
-                do=f"Its fields are: {', '.join(names)}.",
+                tr("{sum}: there is no field '{field}'.", sum=offered.name, field=name[:40]),
+                do=tr("Its fields are: {names}.", names=", ".join(names)),
             )
     return offered.work(Filled(offered.name, offered.fields, typed, drawer or {}))

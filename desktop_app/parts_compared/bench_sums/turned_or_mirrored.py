@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Literal, TypeAlias
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.bench_sums.bench_sum import BenchSum
 from desktop_app.parts_compared.bench_sums.sum_field import SumField, doubt_field
 from desktop_app.parts_compared.bench_sums.sum_filled import Filled
@@ -13,10 +14,11 @@ from desktop_app.parts_compared.bench_sums.sum_offered import SumOffered
 from desktop_app.parts_compared.shown_value import amount, doubt
 from desktop_app.parts_compared.uncertainty import unwound, wrapped
 
-NAME = "Turned or mirrored"
-LIMIT = (
-    "Angles count from the same key, the same way round, seen from the same side, feature by "
-    "feature in one order. A single angle can't tell a turn from a mirror image for certain."
+NAME = tr("Turned or mirrored")
+LIMIT = tr(
+    "Angles count from the same key, the same way round, seen from the same side, "
+    "feature by feature in one order. A single angle can't tell a turn from a mirror "
+    "image for certain."
 )
 Finding: TypeAlias = Literal["same", "turned", "mirrored", "neither", "too close to tell"]
 
@@ -68,8 +70,8 @@ def _worked(filled: Filled) -> BenchSum:
     if len(old) != len(new):
         raise filled.trouble(
             "new",
-            f"{len(new)} angles stand against {len(old)} of the old part.",
-            "Accepted: as many angles as the old part has, in the same order.",
+            tr("{new} angles stand against {old} of the old part.", new=len(new), old=len(old)),
+            tr("Accepted: as many angles as the old part has, in the same order."),
         )
     off = filled.doubt_of_difference("angle_doubt")
     found = compare_angles(old, new, filled.number("allowed"), off)
@@ -80,31 +82,51 @@ def _worked(filled: Filled) -> BenchSum:
 def _sentence(found: Orientation, off: float) -> str:
     turn = f"{amount(abs(found.turn), 'deg', off)}{doubt(off)}"
     if found.finding == "same":
-        unseen = "" if found.mirror_seen else " On the key's line a mirror image looks the same."
-        return f"The features sit as on the old part{doubt(off)}.{unseen}"
+        unseen = (
+            "" if found.mirror_seen else tr(" On the key's line a mirror image looks the same.")
+        )
+        return tr(
+            "The features sit as on the old part{doubt}.{unseen}", doubt=doubt(off), unseen=unseen
+        )
     if found.finding == "too close to tell":
-        return f"Turned by {turn}: too close to what is allowed to tell. Read finer or again."
+        return tr(
+            "Turned by {turn}: too close to what is allowed to tell. Read finer or again.",
+            turn=turn,
+        )
     if found.finding == "mirrored":
-        also = f" Or it is turned by {turn}: another feature tells." if found.turn_fits else ""
-        return f"Mirrored: the new part is the old one's mirror image about the key.{also}"
+        also = (
+            tr(" Or it is turned by {turn}: another feature tells.", turn=turn)
+            if found.turn_fits
+            else ""
+        )
+        return tr(
+            "Mirrored: the new part is the old one's mirror image about the key.{also}", also=also
+        )
     if found.finding == "turned":
-        return f"Turned by {turn} against the old part, the features among themselves alike."
-    return "Neither turned nor mirrored: the features stand differently to each other. Which part?"
+        return tr(
+            "Turned by {turn} against the old part, the features among themselves alike.", turn=turn
+        )
+    return tr(
+        "Neither turned nor mirrored: the features stand differently to each other. Which part?"
+    )
 
 
 OFFERED = SumOffered(
     id="turned-or-mirrored",
     name=NAME,
-    about="Angles from a key, old against new: left for right, or a housing clocked otherwise.",
+    about=tr(
+        "Angles from a key, old against new: left for right, or a housing clocked "
+        "otherwise."
+    ),
     kinds=(),
     fields=(
-        SumField("old", "angles on the old part", "deg", "list", least=-360.0, most=360.0,
-                 help="From the key, clockwise counted up; several parted by a semicolon."),
-        SumField("new", "angles on the new part", "deg", "list", least=-360.0, most=360.0,
-                 help="The same features in the same order."),
-        SumField("allowed", "may differ by, ±", "deg", default="5", least=0.0, most=90.0,
-                 help="From the part kind or the maker (5 is common practice, no source)."),
-        doubt_field("angle_doubt", "one angle may be off by, ±", "deg", "protractor"),
+        SumField("old", tr("angles on the old part"), "deg", "list", least=-360.0, most=360.0,
+                 help=tr("From the key, clockwise counted up; several parted by a semicolon.")),
+        SumField("new", tr("angles on the new part"), "deg", "list", least=-360.0, most=360.0,
+                 help=tr("The same features in the same order.")),
+        SumField("allowed", tr("may differ by, ±"), "deg", default="5", least=0.0, most=90.0,
+                 help=tr("From the part kind or the maker (5 is common practice, no source).")),
+        doubt_field("angle_doubt", tr("one angle may be off by, ±"), "deg", "protractor"),
     ),
     work=_worked,
 )  # fmt: skip

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.instruments.gauge_plan import GaugePlan
 from desktop_app.parts_compared.instruments.gauge_study import (
     ENOUGH_DOF,
@@ -13,13 +14,13 @@ from desktop_app.parts_compared.instruments.gauge_study import (
     GaugeRR,
     StudyResult,
 )
-from desktop_app.parts_compared.instruments.instrument import Instrument
+from desktop_app.parts_compared.instruments.instrument import Instrument, tool_words
 from desktop_app.parts_compared.shown_value import amount
 
 _COMPONENT = {
-    "interaction": "what depends on person and part together",
-    "people": "what lies between the people",
-    "parts": "what lies between the parts",
+    "interaction": tr("what depends on person and part together"),
+    "people": tr("what lies between the people"),
+    "parts": tr("what lies between the parts"),
 }
 
 
@@ -33,17 +34,20 @@ def study_sentences(
     shown = unit or tool.unit
     spread = result.repeatability
     if spread is None:
-        return ("Nothing was read twice yet: read the same part again, taken off in between.",)
+        return (tr("Nothing was read twice yet: read the same part again, taken off in between."),)
     said = [_repeats(spread, result.dof, tool, shown, factor)]
     if result.full is None:
         said.append(
-            "From the repeats alone, pooled: not everyone has read every part equally often."
+            tr("From the repeats alone, pooled: not everyone has read every part equally often.")
         )
         return tuple(said)
     said += _between(result.full, shown, factor)
     said += _parts(result.full, shown, factor)
     said += [
-        f"{_COMPONENT[one].capitalize()} came out below nought and counts as nought."
+        tr(
+            "{component} came out below nought and counts as nought.",
+            component=_COMPONENT[one].capitalize(),
+        )
         for one in result.full.nought
     ]
     said.append(_method(result.full))
@@ -55,27 +59,30 @@ def missing_sentence(plan: GaugePlan, readings: Sequence[GaugeReading], who: str
     more = plan.too_few(readings, who)
     left = len(plan.empty_places(readings))
     if more is None:
-        return (
-            f"These readings will be too few: {ENOUGH_DOF} repeats are needed, beyond the first "
-            "reading of each part by each person. Plan more repeats."
+        return tr(
+            "These readings will be too few: {enough_dof} repeats are needed, beyond "
+            "the first reading of each part by each person. Plan more repeats.",
+            enough_dof=ENOUGH_DOF,
         )
     if more:
-        return f"Still too few to count: {_readings(more)} more at least."
+        return tr("Still too few to count: {readings} more at least.", readings=_readings(more))
     if left:
-        return f"Enough to count; the plan still asks for {_readings(left)}."
-    return "Enough to count; the plan is complete."
+        return tr("Enough to count; the plan still asks for {readings}.", readings=_readings(left))
+    return tr("Enough to count; the plan is complete.")
 
 
 def too_few_sentence(result: StudyResult) -> str:
     """Return why a study can't be used yet."""
-    return (
-        f"The study has {result.repeats} repeats so far and needs {ENOUGH_DOF}, beyond the first "
-        "reading of each part by each person."
+    return tr(
+        "The study has {repeats} repeats so far and needs {enough_dof}, beyond the "
+        "first reading of each part by each person.",
+        repeats=result.repeats,
+        enough_dof=ENOUGH_DOF,
     )
 
 
 def _readings(count: int) -> str:
-    return "1 reading" if count == 1 else f"{count} readings"
+    return tr("1 reading") if count == 1 else tr("{count} readings", count=count)
 
 
 def _figure(spread: float, unit: str, factor: float) -> str:
@@ -85,14 +92,18 @@ def _figure(spread: float, unit: str, factor: float) -> str:
 
 def _repeats(spread: float, dof: int, tool: Instrument, unit: str, factor: float) -> str:
     if spread == 0:
-        return (
-            "All repeats are alike: the scatter hides within one step of "
-            f"{amount(tool.resolution * factor, unit)}, which is counted for itself "
-            f"({dof} degrees of freedom)."
+        return tr(
+            "All repeats are alike: the scatter hides within one step of {amount}, "
+            "which is counted for itself ({dof} degrees of freedom).",
+            amount=amount(tool.resolution * factor, unit),
+            dof=dof,
         )
-    return (
-        f"In one hand the {tool.name} repeats itself to {_figure(spread, unit, factor)} "
-        f"(standard deviation, {dof} degrees of freedom)."
+    return tr(
+        "In one hand the {name} repeats itself to {figure} (standard deviation, {dof} "
+        "degrees of freedom).",
+        name=tool_words(tool.name),
+        figure=_figure(spread, unit, factor),
+        dof=dof,
     )
 
 
@@ -100,40 +111,66 @@ def _between(full: GaugeRR, unit: str, factor: float) -> list[str]:
     if full.between_people is None:
         return []
     if full.between_people == 0:
-        return ["No difference between the people shows beyond that."]
+        return [tr("No difference between the people shows beyond that.")]
     said = [
-        f"Between the people it is {_figure(full.between_people, unit, factor)}; with the repeats "
-        f"{_figure(full.rr, unit, factor)}. Let the same person read the old part and the new one."
+        tr(
+            "Between the people it is {between}; with the repeats {with_repeats}. Let the same "
+            "person read the old part and the new one.",
+            between=_figure(full.between_people, unit, factor),
+            with_repeats=_figure(full.rr, unit, factor),
+        )
     ]
     if full.interaction is not None:
-        said.append("How far the people differ depends on the part.")
+        said.append(tr("How far the people differ depends on the part."))
     return said
 
 
 def _parts(full: GaugeRR, unit: str, factor: float) -> list[str]:
     if full.parts is None:
         return []
-    said = f"The parts differ by {_figure(full.parts, unit, factor)} (standard deviation)"
-    share = full.share(full.rr)
+    spread, share = _figure(full.parts, unit, factor), full.share(full.rr)
     if share is None:
-        return [f"{said}."]
-    said += f"; the measuring is {share:.1f} % of the whole study variation"
+        return [tr("The parts differ by {spread} (standard deviation).", spread=spread)]
     if full.groups is None:
-        return [f"{said}."]
-    count = max(1, int(full.groups))
-    groups = (
-        "no group of them apart from another" if count == 1 else f"{count} groups of them apart"
-    )
-    return [f"{said} and tells {groups}."]
+        said = tr(
+            "The parts differ by {spread} (standard deviation); the measuring is {share:.1f} % "
+            "of the whole study variation.",
+            spread=spread,
+            share=share,
+        )
+    elif full.groups < 2:
+        said = tr(
+            "The parts differ by {spread} (standard deviation); the measuring is {share:.1f} % "
+            "of the whole study variation and tells no group of them apart from another.",
+            spread=spread,
+            share=share,
+        )
+    else:
+        said = tr(
+            "The parts differ by {spread} (standard deviation); the measuring is {share:.1f} % "
+            "of the whole study variation and tells {groups} groups of them apart.",
+            spread=spread,
+            share=share,
+            groups=int(full.groups),
+        )
+    return [said]
 
 
 def _method(full: GaugeRR) -> str:
     table = full.anova
     if table.p is None:
-        return f"Method: {METHOD}."
-    way = "above" if table.pooled else "not above"
-    kept = "pooled with the repeats" if table.pooled else "kept apart"
-    return (
-        f"Method: {METHOD}; person and part together {kept} "
-        f"(p = {table.p:.3f}, {way} {POOL_ABOVE:g})."
+        return tr("Method: {method}.", method=METHOD)
+    if table.pooled:
+        return tr(
+            "Method: {method}; person and part together pooled with the repeats "
+            "(p = {p:.3f}, above {limit:g}).",
+            method=METHOD,
+            p=table.p,
+            limit=POOL_ABOVE,
+        )
+    return tr(
+        "Method: {method}; person and part together kept apart (p = {p:.3f}, not above {limit:g}).",
+        method=METHOD,
+        p=table.p,
+        limit=POOL_ABOVE,
     )

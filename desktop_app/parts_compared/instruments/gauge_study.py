@@ -6,11 +6,12 @@ import math
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.instruments.instrument import PRIOR_DOF
 from desktop_app.parts_compared.scatter_test import f_beyond
 from desktop_app.parts_compared.uncertainty import mean_and_spread
 
-METHOD = "gauge R&R by analysis of variance, people crossed with parts"
+METHOD = tr("gauge R&R by analysis of variance, people crossed with parts")
 #: The interaction is pooled with the scatter of the repeats above this p
 #: (AIAG, Measurement Systems Analysis, 4th ed. 2010, Ch. III; from memory).
 POOL_ABOVE = 0.25

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
+from desktop_app.language import marked, tr
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension
 from desktop_app.parts_compared.photo_doubt import PhotoDoubt
 
@@ -62,33 +63,41 @@ class Instrument:
 #: name -> unit -> (resolution, permitted error), and where it is neither: what readings scatter.
 #: Common practice, no source; a photo's scatter is that of clicks on rendered photos.
 _USUAL: dict[str, dict[str, tuple[float, float] | tuple[float, float, float]]] = {
-    "calliper": {"mm": (0.01, 0.03)},
-    "depth rod": {"mm": (0.01, 0.04)},
-    "micrometer": {"mm": (0.01, 0.004)},
-    "feeler gauge": {"mm": (0.05, 0.005)},
-    "pin gauge": {"mm": (0.02, 0.005)},
-    "bore gauge": {"mm": (0.01, 0.02)},
-    "dial indicator": {"mm": (0.01, 0.015)},
-    "rib gauge": {"mm": (0.1, 0.1)},
-    "steel rule": {"mm": (0.5, 0.3)},
-    "tape": {"mm": (1.0, 1.0)},
-    "photo": {"mm": (0.05, 0.15, 0.15), "deg": (0.5, 0.5, 0.5)},
-    "protractor": {"deg": (1.0, 0.5)},
-    "ohmmeter": {"ohm": (0.1, 0.3), "kohm": (0.01, 0.05)},
-    "voltmeter": {"V": (0.01, 0.02)},
-    "ammeter": {"A": (0.1, 0.3)},
-    "oscilloscope": {"V": (0.02, 0.05)},
-    "pressure gauge": {"kPa": (5.0, 10.0)},
-    "spring balance": {"N": (0.1, 0.1)},
-    "battery tester": {"A": (5.0, 25.0)},
-    "measuring cylinder": {"ml": (1.0, 2.0)},
-    "thermometer": {"C": (0.5, 1.0)},
-    "scan reading": {"g/s": (0.1, 0.2), "V": (0.02, 0.05), "C": (1.0, 2.0)},
+    marked("calliper"): {"mm": (0.01, 0.03)},
+    marked("depth rod"): {"mm": (0.01, 0.04)},
+    marked("micrometer"): {"mm": (0.01, 0.004)},
+    marked("feeler gauge"): {"mm": (0.05, 0.005)},
+    marked("pin gauge"): {"mm": (0.02, 0.005)},
+    marked("bore gauge"): {"mm": (0.01, 0.02)},
+    marked("dial indicator"): {"mm": (0.01, 0.015)},
+    marked("rib gauge"): {"mm": (0.1, 0.1)},
+    marked("steel rule"): {"mm": (0.5, 0.3)},
+    marked("tape"): {"mm": (1.0, 1.0)},
+    marked("photo"): {"mm": (0.05, 0.15, 0.15), "deg": (0.5, 0.5, 0.5)},
+    marked("protractor"): {"deg": (1.0, 0.5)},
+    marked("ohmmeter"): {"ohm": (0.1, 0.3), "kohm": (0.01, 0.05)},
+    marked("voltmeter"): {"V": (0.01, 0.02)},
+    marked("ammeter"): {"A": (0.1, 0.3)},
+    marked("oscilloscope"): {"V": (0.02, 0.05)},
+    marked("pressure gauge"): {"kPa": (5.0, 10.0)},
+    marked("spring balance"): {"N": (0.1, 0.1)},
+    marked("battery tester"): {"A": (5.0, 25.0)},
+    marked("measuring cylinder"): {"ml": (1.0, 2.0)},
+    marked("thermometer"): {"C": (0.5, 1.0)},
+    marked("scan reading"): {"g/s": (0.1, 0.2), "V": (0.02, 0.05), "C": (1.0, 2.0)},
 }
 #: What is read off or looked at has no doubt of its own.
-_EXACT = ("label", "eye", "magnet card", "thread gauge")
+_EXACT = (marked("label"), marked("eye"), marked("magnet card"), marked("thread gauge"))
 
 USUAL_INSTRUMENTS: tuple[str, ...] = tuple(sorted((*_USUAL, *_EXACT)))
+
+
+def tool_words(name: str) -> str:
+    """Return what an instrument is called: the shop's own by its name, the usual ones translated.
+
+    What is kept, typed into pair files and compared is the name itself.
+    """
+    return tr(name) if name in USUAL_INSTRUMENTS else name
 
 
 def usual_instrument(name: str, unit: str) -> Instrument | None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from datetime import date
 
+from desktop_app.language import tr
 from desktop_app.shop_record.trouble import ShopTrouble
 
 MONTHS = 12  # common practice, no source
@@ -17,15 +18,17 @@ def read_check_day(text: str, today: date) -> str | None:
     bare = text.strip()
     if not bare:
         return None
-    accepted = f"Accepted: year, month and day like {today.isoformat()}, or nothing."
+    accepted = tr(
+        "Accepted: year, month and day like {today}, or nothing.", today=today.isoformat()
+    )
     try:
         day = date(*map(int, bare.split("-"))) if bare.count("-") == 2 else None
     except ValueError:
         day = None
     if day is None or day.year < 1900:
-        raise ShopTrouble(f"“{bare}” is not a day.", do=accepted)
+        raise ShopTrouble(tr("“{bare}” is not a day.", bare=bare), do=accepted)
     if day > today:
-        raise ShopTrouble(f"{day.isoformat()} has not come yet.", do=accepted)
+        raise ShopTrouble(tr("{day} has not come yet.", day=day.isoformat()), do=accepted)
     return day.isoformat()
 
 
@@ -40,5 +43,9 @@ def is_overdue(checked_on: str | None, today: date) -> bool:
 def check_words(checked_on: str | None, today: date) -> str:
     """Return what the drawer says about the last check."""
     if checked_on is None:
-        return "never noted"
-    return f"{checked_on}: check overdue" if is_overdue(checked_on, today) else checked_on
+        return tr("never noted")
+    return (
+        tr("{checked_on}: check overdue", checked_on=checked_on)
+        if is_overdue(checked_on, today)
+        else checked_on
+    )

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.instruments.instrument import Instrument
 from desktop_app.parts_compared.photo_doubt import PhotoDoubt, of_the_mean
 
 PHOTO = "photo"
 #: How that instrument is called where no mark stands behind a reading.
-BY_EYE = "photo, by eye"
+BY_EYE = tr("photo, by eye")
 #: How well the pointing's spread is known: to a tenth of itself, half of 0.1**-2 (JCGM 100, G.4.2,
 #: eq. G.3). It was found from some hundred marks on rendered photos of known truth; a person's
 #: clicks may scatter otherwise.

@@ -5,12 +5,13 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from desktop_app.parts_compared.instruments.instrument import Instrument
+from desktop_app.language import tr
+from desktop_app.parts_compared.instruments.instrument import Instrument, tool_words
 from desktop_app.parts_compared.instruments.instrument_choice import instruments_for
 from desktop_app.parts_compared.instruments.photo_marks import BY_EYE, PHOTO
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension
 
-FROM_MARKS = "from marks"
+FROM_MARKS = tr("from marks")
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,15 +39,18 @@ def row_tools(
     this row before. What a mark gave says nothing of the instrument of what is typed beside it:
     there nothing is chosen before a person does.
     """
-    words = {PHOTO: BY_EYE}
     choices: list[tuple[str | None, str]] = [
-        (tool, words.get(tool, tool)) for tool in instruments_for(dimension, drawer, typed)
+        (tool, _words(tool)) for tool in instruments_for(dimension, drawer, typed)
     ]
     different = tuple(dict.fromkeys(typed))
     if len(different) > 1:
-        choices.insert(0, (None, " / ".join(words.get(tool, tool) for tool in different)))
+        choices.insert(0, (None, " / ".join(map(_words, different))))
         return RowTools(tuple(choices), None)
     if marks and not typed:
         choices.insert(0, (None, FROM_MARKS))
         return RowTools(tuple(choices), picked)
     return RowTools(tuple(choices), different[0] if different else picked or dimension.instrument)
+
+
+def _words(tool: str) -> str:
+    return BY_EYE if tool == PHOTO else tool_words(tool)

@@ -8,6 +8,7 @@ from dataclasses import replace
 from difflib import SequenceMatcher
 from typing import Literal, TypeAlias, TypeVar
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.part_kinds.part_kind import (
     ConditionTerm,
     PartKind,
@@ -19,12 +20,14 @@ from desktop_app.shop_record.trouble import ShopTrouble
 
 Part: TypeAlias = Literal["cautions", "conditions", "refit", "proof", "wrongs"]
 HURTS = "⚠ "
-NEW_ONE_MAY = " (new one may)"
+NEW_ONE_MAY = tr(" (new one may)")
 LONGEST_LINE = 480  # letters
 ALIKE = 0.6  # from here on a line is the old one reworded (a choice, no source)
 
 _HURTS = re.compile(r"^(?:⚠\ufe0f?|!)\s*")
-_NEW_ONE_MAY = re.compile(r"\s*\(new one may\)$", re.IGNORECASE)
+# As the language spoken has it, and in English as well: lines may come from elsewhere.
+_ENDINGS = "|".join(re.escape(one.strip()) for one in ("(new one may)", NEW_ONE_MAY))
+_NEW_ONE_MAY = re.compile(rf"\s*(?:{_ENDINGS})$", re.IGNORECASE)
 T = TypeVar("T")
 
 
@@ -39,7 +42,7 @@ def lines_of(kind: PartKind, part: Part) -> tuple[str, ...]:
         return kind.cautions
     if part == "conditions":
         return tuple(
-            one.term + (NEW_ONE_MAY if one.allowed_when_new else "") for one in kind.conditions
+            tr(one.term) + (NEW_ONE_MAY if one.allowed_when_new else "") for one in kind.conditions
         )
     if part == "refit":
         return tuple((HURTS if one.hurt else "") + one.say for one in kind.refit)
@@ -55,16 +58,18 @@ def with_lines(kind: PartKind, part: Part, text: str) -> PartKind:
     """
     lines = typed_lines(text)
     if any(len(line) > LONGEST_LINE for line in lines):
-        raise ShopTrouble(f"A line is too long: {LONGEST_LINE} letters at most.")
+        raise ShopTrouble(
+            tr("A line is too long: {longest_line} letters at most.", longest_line=LONGEST_LINE)
+        )
     if part == "cautions":
         return replace(kind, cautions=lines)
     if part == "conditions":
         fresh = _marked(lines, _NEW_ONE_MAY)
-        terms = _kept_with(kind.conditions, lambda one: one.term, tuple(fresh), ConditionTerm)
+        terms = _kept_with(kind.conditions, lambda one: tr(one.term), tuple(fresh), ConditionTerm)
         return replace(
             kind,
             conditions=tuple(
-                replace(one, term=said, allowed_when_new=may)
+                replace(one, term=one.term if said == tr(one.term) else said, allowed_when_new=may)
                 for one, (said, may) in zip(terms, fresh.items(), strict=True)
             ),
         )

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from types import MappingProxyType
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 
 NO_KINDS: Mapping[str, PartKind] = MappingProxyType({})
@@ -13,7 +14,7 @@ NO_KINDS: Mapping[str, PartKind] = MappingProxyType({})
 def kind_words(kind_id: str, kinds: Mapping[str, PartKind] = NO_KINDS) -> str:
     """Return the name of a kind; its id as words, where the shelf that knows it isn't at hand."""
     known = kinds.get(kind_id)
-    return kind_id.replace("-", " ") if known is None else known.name
+    return tr(kind_id.replace("-", " ")) if known is None else known.name
 
 
 def kind_names(kinds: Mapping[str, PartKind]) -> dict[str, str]:
@@ -32,7 +33,7 @@ def kind_called(text: str, kinds: Mapping[str, PartKind]) -> PartKind | None:
     if not wanted:
         return None
     for kind in kinds.values():
-        spoken = (kind.id, kind.name, *kind.also, *(f"{a} ({kind.name})" for a in kind.also))
+        spoken = (kind.id, *kind.every_name, *(f"{a} ({kind.name})" for a in kind.also))
         if wanted in (one.casefold() for one in spoken):
             return kind
     meant = {i for name, i in kind_names(kinds).items() if wanted in name.casefold()}

@@ -6,6 +6,8 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Protocol
 
+from desktop_app.language import tr
+from desktop_app.parts_compared.part_kinds.kind_table import as_written
 from desktop_app.parts_compared.part_kinds.kind_trouble import KindTrouble
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.part_kinds.part_kind_file import read_kind
@@ -42,28 +44,32 @@ class KindShelf:
 def load_kinds(folders: Sequence[Folder], own: Mapping[str, str] = NOTHING) -> KindShelf:
     """Read every *.toml of the folders, later folders replacing kinds of the same id.
 
+    The first folder comes with the program and speaks its language; the others are the shop's.
     `own` holds the texts that the record keeps, by id; they come last. A folder that isn't there
     counts as empty; what can't be used is left out and told of.
     """
     kinds: dict[str, PartKind] = {}
     troubles: list[KindTrouble] = []
-    for folder in folders:
+    for place, folder in enumerate(folders):
         if not folder.is_dir():
             continue
         files = (one for one in folder.iterdir() if one.name.endswith(".toml"))
         for file in sorted(files, key=lambda one: one.name):
             try:
-                kind = read_kind(_text(file), file.name)
+                kind = read_kind(_text(file), file.name, as_written if place else tr)
             except KindTrouble as trouble:
                 troubles.append(trouble)
             else:
                 kinds[kind.id] = kind
     for name, text in own.items():
         try:
-            kind = read_kind(text, f"the shop's own {name}")
+            kind = read_kind(text, tr("the shop's own {name}", name=name))
             if kind.id != name:
                 raise KindTrouble(
-                    f"the shop's own {name}", None, f"it calls itself {kind.id}", "Take it off."
+                    tr("the shop's own {name}", name=name),
+                    None,
+                    tr("it calls itself {id}", id=kind.id),
+                    tr("Take it off."),
                 )
             kinds[name] = kind
         except KindTrouble as trouble:
@@ -76,9 +82,12 @@ def _text(file: Folder) -> str:
         return file.read_bytes().decode("utf-8-sig")
     except UnicodeDecodeError as error:
         raise KindTrouble(
-            file.name, None, "this isn't UTF-8 text", "Save the file again as UTF-8."
+            file.name, None, tr("this isn't UTF-8 text"), tr("Save the file again as UTF-8.")
         ) from error
     except OSError as error:
         raise KindTrouble(
-            file.name, None, f"the file can't be read ({error.strerror})", "Check its permissions."
+            file.name,
+            None,
+            tr("the file can't be read ({strerror})", strerror=error.strerror),
+            tr("Check its permissions."),
         ) from error

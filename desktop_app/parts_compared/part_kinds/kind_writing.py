@@ -19,6 +19,7 @@ def kind_as_toml(kind: PartKind) -> str:
                 like=kind.like,
                 name=kind.name,
                 also=kind.also,
+                written=kind.written,
                 system=kind.system,
                 sides=kind.sides,
                 pieces=kind.pieces,
@@ -56,6 +57,7 @@ def _dimension(one: Dimension) -> dict[str, Any]:
     return _filled(
         name=one.name,
         label=one.label,
+        written=one.written,
         unit=one.unit,
         role=one.role,
         **allowed,

@@ -8,7 +8,9 @@ from collections.abc import Collection
 from dataclasses import replace
 from typing import Any
 
+from desktop_app.language import marked, tr
 from desktop_app.parts_compared.in_shop_unit import MM_PER_INCH
+from desktop_app.parts_compared.part_kinds.figure_words import BETWEEN, ONE_END
 from desktop_app.parts_compared.part_kinds.part_kind import (
     Dimension,
     Direction,
@@ -19,7 +21,7 @@ from desktop_app.parts_compared.part_kinds.part_kind import (
 from desktop_app.parts_compared.typed_value import typed_value
 from desktop_app.shop_record.trouble import ShopTrouble
 
-SHOPS_FIGURE = "the shop's own figure"
+SHOPS_FIGURE = marked("the shop's own figure")  # kept in the kind
 _LONGEST = 120
 
 
@@ -33,7 +35,9 @@ def own_id(name: str, taken: Collection[str]) -> str:
     if not bare and any(letter.isalnum() for letter in name):
         bare = "own"
     if not bare or any(unicodedata.category(letter)[0] == "C" for letter in name.strip()):
-        raise ShopTrouble("It needs a name.", do="Accepted: a few words, such as “wiper motor”.")
+        raise ShopTrouble(
+            tr("It needs a name."), do=tr("Accepted: a few words, such as “wiper motor”.")
+        )
     if bare not in taken:
         return bare
     return next(f"{bare}-{n}" for n in range(2, len(taken) + 3) if f"{bare}-{n}" not in taken)
@@ -60,7 +64,9 @@ def read_allowed(text: str, dimension: Dimension, length_unit: str = "mm") -> Sp
 def with_dimension(kind: PartKind, changed: Dimension) -> PartKind:
     """Return the kind with the dimension of that name changed, or added at the end."""
     if not changed.label.strip() or len(changed.label) > _LONGEST:
-        raise ShopTrouble(f"A dimension needs a name of 1 to {_LONGEST} letters.")
+        raise ShopTrouble(
+            tr("A dimension needs a name of 1 to {longest} letters.", longest=_LONGEST)
+        )
     if kind.dimension(changed.name) is None:
         return replace(kind, dimensions=(*kind.dimensions, changed))
     return replace(
@@ -77,9 +83,13 @@ def with_change(kind: PartKind, shown: Dimension, **change: Any) -> PartKind:
     kept = kind.dimension(shown.name)
     if kept is None or _asked(kept) != _asked(shown):
         raise ShopTrouble(
-            f"“{shown.label}” is not measured in this way on {kind.name} any more.",
-            kept="Nothing was changed.",
-            do="Look at what the kind measures now.",
+            tr(
+                "“{label}” is not measured in this way on {name} any more.",
+                label=shown.label,
+                name=kind.name,
+            ),
+            kept=tr("Nothing was changed."),
+            do=tr("Look at what the kind measures now."),
         )
     return with_dimension(kind, replace(kept, **change))
 
@@ -87,10 +97,12 @@ def with_change(kind: PartKind, shown: Dimension, **change: Any) -> PartKind:
 def without_dimension(kind: PartKind, name: str) -> PartKind:
     """Return the kind without a dimension; the last one stays, and so does what needs it."""
     if kind.dimension(name) is None:
-        raise ShopTrouble(f"{kind.name} has this dimension no more.", kept="Nothing changed.")
+        raise ShopTrouble(
+            tr("{name} has this dimension no more.", name=kind.name), kept=tr("Nothing changed.")
+        )
     left = tuple(one for one in kind.dimensions if one.name != name)
     if not left:
-        raise ShopTrouble("A part kind needs one dimension at least.", kept="It was left.")
+        raise ShopTrouble(tr("A part kind needs one dimension at least."), kept=tr("It was left."))
     conditions = tuple(
         replace(one, moves={d: way for d, way in one.moves.items() if d != name})
         for one in kind.conditions
@@ -117,7 +129,9 @@ def new_dimension(
     `read` names dimensions that have readings in the record: theirs mean something else.
     """
     if any(one.label.casefold() == label.strip().casefold() for one in kind.dimensions):
-        raise ShopTrouble(f"“{label.strip()}” is there already.", do="Give it another name.")
+        raise ShopTrouble(
+            tr("“{label}” is there already.", label=label.strip()), do=tr("Give it another name.")
+        )
     name = own_id(label, {*(one.name for one in kind.dimensions), *read})
     bare = Dimension(
         name=name,
@@ -140,7 +154,7 @@ def _asked(one: Dimension) -> tuple[Role, str, Direction | None]:
 def _limits(words: str, dimension: Dimension, length_unit: str) -> Span | None:
     if not words:
         return None
-    for start, low in (("at least", True), ("at most", False)):
+    for start, low in ONE_END:
         if words.casefold().startswith(start):
             figure = _figure(words[len(start) :], dimension, length_unit)
             return (figure, None) if low else (None, figure)
@@ -148,19 +162,25 @@ def _limits(words: str, dimension: Dimension, length_unit: str) -> Span | None:
 
 
 def _two(words: str, dimension: Dimension, length_unit: str) -> tuple[float, float]:
-    parts = re.split(r"\s+to\s+|\.\.|\s+-\s+|;", words.casefold().removeprefix("from "))
+    parts = BETWEEN.split(words.casefold().removeprefix("from "))
     if len(parts) != 2:
         raise ShopTrouble(
-            f"“{words}” is not two figures.", do="Accepted: the smaller and the larger: 0.1 to 1.5."
+            tr("“{words}” is not two figures.", words=words),
+            do=tr("Accepted: the smaller and the larger: 0.1 to 1.5."),
         )
     unit = re.search(r"[^\d\s.,/+-]+\s*$", parts[1])
     if unit is not None and not re.search(r"[^\d\s.,/+-]", parts[0]):
         parts[0] = f"{parts[0]} {unit[0]}"  # "0.1 to 0.5 in": the unit is that of both
     low, high = (_figure(part, dimension, length_unit) for part in parts)
     if dimension.role == "restored" and high <= 0:
-        raise ShopTrouble(f"“{words}” allows nothing.", do="Accepted: 0.1 to 1.5, for example.")
+        raise ShopTrouble(
+            tr("“{words}” allows nothing.", words=words),
+            do=tr("Accepted: 0.1 to 1.5, for example."),
+        )
     if low > high:
-        raise ShopTrouble(f"“{words}”: the first is above the second.", do="Exchange the two.")
+        raise ShopTrouble(
+            tr("“{words}”: the first is above the second.", words=words), do=tr("Exchange the two.")
+        )
     return low, high
 
 

@@ -6,14 +6,16 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from typing import Literal, TypeAlias
 
+from desktop_app.language import marked, tr
+
 Role: TypeAlias = Literal["same", "restored", "count", "orientation", "word", "limit"]
 Direction: TypeAlias = Literal["bigger", "smaller"]
 #: [low, high]; an end that is None is open.
 Span: TypeAlias = tuple[float | None, float | None]
 
 ROLES: tuple[Role, ...] = ("same", "restored", "count", "orientation", "word", "limit")
-DIRECTIONS: tuple[Direction, ...] = ("bigger", "smaller")
-COMMON_PRACTICE = "common practice, no source"
+DIRECTIONS: tuple[Direction, ...] = (marked("bigger"), marked("smaller"))
+COMMON_PRACTICE = marked("common practice, no source")  # written into kinds
 
 
 @dataclass(frozen=True, slots=True)
@@ -22,6 +24,8 @@ class Dimension:
 
     `allowed` is a span of the difference replacement minus removed, in `unit`; for the role
     `limit` it is a span of the replacement's own value, and None until someone enters it.
+    `choices` are kept as they stand here. `written` is the label in the program's own words, where
+    `label` is in another language.
     """
 
     name: str
@@ -37,6 +41,21 @@ class Dimension:
     wear: str = ""
     choices: tuple[str, ...] = ()
     typical: Span | None = None
+    written: str = ""
+
+    @property
+    def plain(self) -> str:
+        """Return the label in the program's own words, whatever language is spoken."""
+        return self.written or self.label
+
+    def word_said(self, word: str) -> str:
+        """Return a word that was read as people see it; what is no choice was typed by them."""
+        return tr(word) if word in self.choices else word
+
+    def word_kept(self, said: str) -> str:
+        """Return the choice that is shown in these words, else what was typed."""
+        words = {tr(one): one for one in self.choices}
+        return words.get(said.strip(), said)
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,7 +97,9 @@ class ProofCheck:
 class PartKind:
     """Everything the shop knows about comparing one kind of part.
 
-    `like` is the id of the built-in kind that a shop's own kind was copied from.
+    `like` is the id of the built-in kind that a shop's own kind was copied from. Views and the
+    terms of conditions are kept as they stand here, and shown by tr(). `written` are the names in
+    the program's own words, where `name` and `also` are in another language.
     """
 
     id: str
@@ -95,11 +116,26 @@ class PartKind:
     refit: tuple[RefitCheck, ...]
     proof: tuple[ProofCheck, ...]
     like: str = ""
+    written: tuple[str, ...] = ()
 
     @property
     def sort(self) -> str:
         """Return the id that sets, sums and the spark path know such a part by."""
         return self.like or self.id
+
+    @property
+    def plain_names(self) -> tuple[str, ...]:
+        """Return the names in the program's own words, whatever language is spoken."""
+        return self.written or (self.name, *self.also)
+
+    @property
+    def every_name(self) -> tuple[str, ...]:
+        """Return every name by which people may call it."""
+        return (self.name, *self.also, *self.written)
+
+    def term_words(self, term: str) -> str:
+        """Return a term as people see it; one that the kind doesn't know was typed by them."""
+        return tr(term) if any(term == one.term for one in self.conditions) else term
 
     def dimension(self, name: str) -> Dimension | None:
         """Return the dimension of that name, or None."""

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from functools import lru_cache
 
-from desktop_app.parts_compared.part_kinds.kind_table import KindTable, toml_table
+from desktop_app.language import tr
+from desktop_app.parts_compared.part_kinds.kind_table import KindTable, Say, as_written, toml_table
 from desktop_app.parts_compared.part_kinds.part_kind import (
     COMMON_PRACTICE,
     DIRECTIONS,
@@ -22,32 +23,36 @@ from desktop_app.parts_compared.part_kinds.part_kind import (
 
 
 @lru_cache(maxsize=512)
-def read_kind(text: str, file: str) -> PartKind:
+def read_kind(text: str, file: str, say: Say = as_written) -> PartKind:
     """Return the kind written in `text`; `file` is only named in messages.
 
+    `say` gives the words for what is meant for people: tr() for what comes with the program.
     Keys that are not known are left alone. Raises KindTrouble. The shelf is read again after each
     change of one kind, so that an unchanged text is not taken apart twice.
     """
-    table = toml_table(text, file)
+    table = toml_table(text, file, say)
+    name, also = table.said("name"), table.names("also")
+    plain = (table.word("name"), *table.words("also"))
     return PartKind(
         id=table.identifier("id", "tip-radius"),
-        name=table.word("name"),
-        also=table.words("also"),
+        name=name,
+        also=also,
         system=table.word("system"),
-        sides=table.words("sides"),
+        sides=table.said_words("sides"),
         pieces=table.word("pieces", "1"),
         views=table.words("views"),
-        cautions=table.words("cautions"),
+        cautions=table.said_words("cautions"),
         dimensions=_dimensions(table),
         conditions=tuple(_condition(one) for one in table.tables("conditions")),
         wrongs=tuple(
-            TypicalWrong(one.word("say"), one.words("shows_on")) for one in table.tables("wrongs")
+            TypicalWrong(one.said("say"), one.words("shows_on")) for one in table.tables("wrongs")
         ),
-        refit=tuple(RefitCheck(one.word("say"), one.flag("hurt")) for one in table.tables("refit")),
+        refit=tuple(RefitCheck(one.said("say"), one.flag("hurt")) for one in table.tables("refit")),
         proof=tuple(
-            ProofCheck(one.word("say"), one.word("level", "bay")) for one in table.tables("proof")
+            ProofCheck(one.said("say"), one.word("level", "bay")) for one in table.tables("proof")
         ),
         like=table.identifier("like", "tip-radius") if table.word("like", "") else "",
+        written=table.words("written") or (plain if plain != (name, *also) else ()),
     )
 
 
@@ -57,11 +62,15 @@ def _dimensions(table: KindTable) -> tuple[Dimension, ...]:
         dimension = _dimension(one)
         if dimension.name in dimensions:
             raise one.trouble(
-                "name", f"'{dimension.name}' is used twice", "Give each dimension its own name."
+                "name",
+                tr("'{name}' is used twice", name=dimension.name),
+                tr("Give each dimension its own name."),
             )
         dimensions[dimension.name] = dimension
     if not dimensions:
-        raise table.trouble("dimensions", "is missing", "Add at least one [[dimensions]] table.")
+        raise table.trouble(
+            "dimensions", tr("is missing"), tr("Add at least one [[dimensions]] table.")
+        )
     return tuple(dimensions.values())
 
 
@@ -70,20 +79,23 @@ def _dimension(table: KindTable) -> Dimension:
     role = table.choice("role", ROLES)
     direction = table.choice("direction", DIRECTIONS) if role == "restored" else None
     unit = {"count": "n", "word": "word", "orientation": "deg"}.get(role) or table.word("unit")
+    written = table.word("label", name.replace("-", " "))
+    label = table.say(written)
     return Dimension(
         name=name,
-        label=table.word("label", name.replace("-", " ")),
+        label=label,
         unit=unit,
         role=role,
         allowed=_allowed(table, role, direction),
         direction=direction,
         instrument=table.word("instrument", "eye" if role in ("count", "word") else None),
         essential=table.flag("essential"),
-        basis=table.word("basis", COMMON_PRACTICE),
-        how=table.word("how", ""),
-        wear=table.word("wear", ""),
+        basis=table.said("basis", COMMON_PRACTICE),
+        how=table.said("how", ""),
+        wear=table.said("wear", ""),
         choices=table.words("choices"),
         typical=table.span("typical"),
+        written=table.word("written", "") or (written if written != label else ""),
     )
 
 
@@ -100,8 +112,8 @@ def _allowed(table: KindTable, role: Role, direction: Direction | None) -> Span 
     if allowed is None or allowed < 0:
         raise table.trouble(
             "allowed",
-            "must say how far the new part may differ either way",
-            "Write allowed = 0.20, for example.",
+            tr("must say how far the new part may differ either way"),
+            tr("Write allowed = 0.20, for example."),
         )
     return (-allowed, allowed)
 
@@ -111,8 +123,8 @@ def _restoration(table: KindTable, direction: Direction | None) -> Span:
     if span is None or span[0] < 0:
         raise table.trouble(
             "restored_by",
-            "must say how much a fresh part brings back, from and to",
-            "Write restored_by = [0.10, 1.50], for example; the direction is a key of its own.",
+            tr("must say how much a fresh part brings back, from and to"),
+            tr("Write restored_by = [0.10, 1.50], for example; the direction is a key of its own."),
         )
     low, high = span
     return (low, high) if direction == "bigger" else (0.0 - high, 0.0 - low)
@@ -123,7 +135,7 @@ def _limits(table: KindTable) -> Span | None:
     if low is None and high is None:
         return None
     if low is not None and high is not None and low > high:
-        raise table.trouble("at_least", "is above at_most", "Exchange the two.")
+        raise table.trouble("at_least", tr("is above at_most"), tr("Exchange the two."))
     return (low, high)
 
 
@@ -132,13 +144,13 @@ def _condition(table: KindTable) -> ConditionTerm:
     if not isinstance(moves, dict) or not all(one in DIRECTIONS for one in moves.values()):
         raise table.trouble(
             "moves",
-            "must say which dimension becomes bigger or smaller",
-            'Write moves = { tip-radius = "smaller" }, for example.',
+            tr("must say which dimension becomes bigger or smaller"),
+            tr('Write moves = { tip-radius = "smaller" }, for example.'),
         )
     return ConditionTerm(
         term=table.word("term"),
         also=table.words("also"),
-        means=table.word("means", ""),
+        means=table.said("means", ""),
         moves=moves,
         allowed_when_new=table.flag("allowed_when_new"),
     )

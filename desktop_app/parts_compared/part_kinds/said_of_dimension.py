@@ -2,17 +2,23 @@
 
 from __future__ import annotations
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.in_shop_unit import shop_unit
+from desktop_app.parts_compared.part_kinds.figure_words import (
+    highest_figure,
+    lowest_figure,
+    two_figures,
+)
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension
 from desktop_app.parts_compared.shown_value import amount, number
 
 ROLE_WORDS = {
-    "same": "must be the same",
-    "restored": "worn away, comes back",
-    "count": "counted, must be equal",
-    "orientation": "must stand the same way round",
-    "word": "looked at, must be alike",
-    "limit": "held against the maker's limits",
+    "same": tr("must be the same"),
+    "restored": tr("worn away, comes back"),
+    "count": tr("counted, must be equal"),
+    "orientation": tr("must stand the same way round"),
+    "word": tr("looked at, must be alike"),
+    "limit": tr("held against the maker's limits"),
 }
 
 
@@ -21,14 +27,17 @@ def allowed_words(dimension: Dimension, length_unit: str) -> str:
     unit, factor = shop_unit(dimension.unit, length_unit)
     low, high = dimension.allowed or (None, None)
     if dimension.role in ("count", "word"):
-        return "as on the old one"
+        return tr("as on the old one")
     if dimension.role == "restored":
         small, large = sorted(abs(one or 0.0) * factor for one in (low, high))
-        return f"{_short(small)} to {amount(_round(large), unit)} {dimension.direction}"
+        least, most = _short(small), amount(_round(large), unit)
+        if dimension.direction == "bigger":
+            return tr("{least} to {most} bigger", least=least, most=most)
+        return tr("{least} to {most} smaller", least=least, most=most)
     if dimension.role in ("same", "orientation"):
         return f"± {amount(_round((high or 0.0) * factor), unit)}"
     if low is None and high is None:
-        return "the maker's figure, entered at the pair"
+        return tr("the maker's figure, entered at the pair")
     return f"{allowed_typed(dimension, length_unit)} {unit}"
 
 
@@ -40,14 +49,14 @@ def allowed_typed(dimension: Dimension, length_unit: str) -> str:
         return ""
     if dimension.role == "restored":
         small, large = sorted(abs(one or 0.0) * factor for one in (low, high))
-        return f"{_short(small)} to {_short(large)}"
+        return two_figures(_short(small), _short(large))
     if dimension.role in ("same", "orientation"):
         return _short((high or 0.0) * factor)
     if low is None:
-        return f"at most {_short((high or 0.0) * factor)}"
+        return highest_figure(_short((high or 0.0) * factor))
     if high is None:
-        return f"at least {_short(low * factor)}"
-    return f"{_short(low * factor)} to {_short(high * factor)}"
+        return lowest_figure(_short(low * factor))
+    return two_figures(_short(low * factor), _short(high * factor))
 
 
 def _round(value: float) -> float:

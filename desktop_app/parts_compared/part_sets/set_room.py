@@ -7,7 +7,10 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import Literal, TypeAlias
 
+from desktop_app.language import marked
+
 Source: TypeAlias = Literal["measured", "entered", "from the set"]
+SOURCES = (marked("measured"), marked("entered"), marked("from the set"))
 
 
 @dataclass(frozen=True, slots=True)

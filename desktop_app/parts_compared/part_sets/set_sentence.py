@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from desktop_app.language import marked, tr
 from desktop_app.parts_compared.in_shop_unit import shop_unit
 from desktop_app.parts_compared.part_sets.part_set import PartSet
 from desktop_app.parts_compared.part_sets.set_room import SetRoom, Share
@@ -12,11 +13,11 @@ from desktop_app.parts_compared.shown_value import amount, doubt, number
 
 # One sign for each verdict on a set; the words always stand beside it.
 SET_SIGNS = {
-    "room enough": "▣",
-    "may touch": "☞",
-    "may run out": "☞",
-    "too close to tell": "≈",
-    "not measured": "◌",
+    marked("room enough"): "▣",
+    marked("may touch"): "☞",
+    marked("may run out"): "☞",
+    marked("too close to tell"): "≈",
+    marked("not measured"): "◌",
 }
 
 
@@ -24,23 +25,27 @@ def main_sentence(judged: SetComparison, length_unit: str = "mm") -> str:
     """Return the one sentence that stands beside the verdict."""
     part_set, room = judged.part_set, judged.after
     if room is None:
-        return f"The {part_set.result} is not known yet."
+        return tr("The {result} is not known yet.", result=part_set.result)
     unit, factor = shop_unit(part_set.unit, length_unit)
     if judged.verdict == "room enough":
         least = (room.lowest - part_set.at_least) * factor
         left = amount(least, unit, min(least, room.usual * factor))
-        return f"At the worst {left} is left. {part_set.say_room}"
+        return tr("At the worst {left} is left. {say_room}", left=left, say_room=part_set.say_room)
     if judged.verdict == "may touch":
         return f"{_room(judged, room, length_unit)} {_touching(part_set, room)}"
     if judged.verdict == "may run out":
         return f"{_room(judged, room, length_unit)} {part_set.say_run_out}"
     if judged.verdict == "not measured":
         left = amount((room.lowest - part_set.at_least) * factor, unit, room.usual * factor)
-        missing = f"the {_limit_label(part_set)} is not entered"
-        return f"At the worst {left} is left, but the other end can't be judged: {missing}."
-    return (
-        f"{_room(judged, room, length_unit)} Whether that is room enough, "
-        "these readings can't tell."
+        return tr(
+            "At the worst {left} is left, but the other end can't be judged: "
+            "the {limit_label} is not entered.",
+            left=left,
+            limit_label=_limit_label(part_set),
+        )
+    return tr(
+        "{room} Whether that is room enough, these readings can't tell.",
+        room=_room(judged, room, length_unit),
     )
 
 
@@ -56,7 +61,13 @@ def room_words(room: SetRoom, unit: str, factor: float = 1.0) -> str:
         return value
     usual = number(room.usual * factor, room.usual * factor)
     low, high = (number(end * factor, room.usual * factor) for end in (room.lowest, room.highest))
-    return f"{value} (usually ± {usual}; at the worst from {low} to {high})"
+    return tr(
+        "{value} (usually ± {usual}; at the worst from {low} to {high})",
+        value=value,
+        usual=usual,
+        low=low,
+        high=high,
+    )
 
 
 def _sentences(judged: SetComparison, length_unit: str) -> Iterator[str]:
@@ -66,14 +77,20 @@ def _sentences(judged: SetComparison, length_unit: str) -> Iterator[str]:
     if judged.verdict in ("room enough", "not measured") and judged.after is not None:
         yield _room(judged, judged.after, length_unit)
     if judged.before is not None:
-        yield f"With the old parts it was {room_words(judged.before, unit, factor)}."
+        yield tr(
+            "With the old parts it was {room_words}.",
+            room_words=room_words(judged.before, unit, factor),
+        )
     yield from _change(judged, unit, factor)
     if judged.taken:
         listed = "; ".join(_share(one, unit, factor) for one in judged.taken)
-        yield f"Not measured, but taken as usual: {listed}."
+        yield tr("Not measured, but taken as usual: {listed}.", listed=listed)
     unseen = part_set.at_most_given and judged.at_most is None and judged.after is not None
     if unseen and judged.verdict != "not measured":
-        yield f"The other end was not looked at: the {_limit_label(part_set)} is not entered."
+        yield tr(
+            "The other end was not looked at: the {limit_label} is not entered.",
+            limit_label=_limit_label(part_set),
+        )
     if part_set.honest:
         yield part_set.honest
 
@@ -81,12 +98,19 @@ def _sentences(judged: SetComparison, length_unit: str) -> Iterator[str]:
 def _touching(part_set: PartSet, room: SetRoom) -> str:
     """Say what a room means that can reach nothing: proof only where nothing was just taken."""
     if not room.taken:
-        return f"It can reach nothing. {part_set.say_touch}"
+        return tr("It can reach nothing. {say_touch}", say_touch=part_set.say_touch)
     if room.value - part_set.at_least + room.doubt <= 0:
-        return "Nothing is left even without play: check that each of these parts is right."
+        return tr("Nothing is left even without play: check that each of these parts is right.")
     usual = [one for one in room.taken if one.moves]
-    first = "Measure the play first" if usual else "Measure first what was taken as usual"
-    return f"Play may use that up. {first}, and check that each of these parts is right."
+    if usual:
+        return tr(
+            "Play may use that up. Measure the play first, and check that each of these parts is "
+            "right."
+        )
+    return tr(
+        "Play may use that up. Measure first what was taken as usual, and check that each of these "
+        "parts is right."
+    )
 
 
 def _limit_label(part_set: PartSet) -> str:
@@ -96,9 +120,15 @@ def _limit_label(part_set: PartSet) -> str:
 
 def _room(judged: SetComparison, room: SetRoom, length_unit: str) -> str:
     unit, factor = shop_unit(judged.part_set.unit, length_unit)
-    at = f" at {room.place}, the tightest," if room.place else ""
-    said = room_words(room, unit, factor)
-    return f"With the new parts the {judged.part_set.result}{at} is {said}."
+    said, result = room_words(room, unit, factor), judged.part_set.result
+    if not room.place:
+        return tr("With the new parts the {result} is {said}.", result=result, said=said)
+    return tr(
+        "With the new parts the {result} at {place}, the tightest, is {said}.",
+        result=result,
+        place=room.place,
+        said=said,
+    )
 
 
 def _change(judged: SetComparison, unit: str, factor: float) -> Iterator[str]:
@@ -108,13 +138,29 @@ def _change(judged: SetComparison, unit: str, factor: float) -> Iterator[str]:
     result = judged.part_set.result
     if abs(change) <= expanded:
         most = amount(abs(change) + expanded, unit, expanded)
-        yield f"From the old parts to the new ones the {result} changed by less than {most}."
+        yield tr(
+            "From the old parts to the new ones the {result} changed by less than {most}.",
+            result=result,
+            most=most,
+        )
         return
-    way = "larger" if change > 0 else "smaller"
+    moved = {
+        "result": result,
+        "amount": amount(abs(change), unit, expanded),
+        "doubt": doubt(expanded),
+    }
     yield (
-        f"From the old parts to the new ones the {result} became "
-        f"{amount(abs(change), unit, expanded)} {way}{doubt(expanded)}. "
-        "What is the same before and after cancels in that."
+        tr(
+            "From the old parts to the new ones the {result} became {amount} larger{doubt}. "
+            "What is the same before and after cancels in that.",
+            **moved,
+        )
+        if change > 0
+        else tr(
+            "From the old parts to the new ones the {result} became {amount} smaller{doubt}. "
+            "What is the same before and after cancels in that.",
+            **moved,
+        )
     )
 
 

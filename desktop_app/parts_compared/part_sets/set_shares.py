@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 
-from desktop_app.parts_compared.instruments.instrument import Instrument, instrument_for
+from desktop_app.language import tr
+from desktop_app.parts_compared.instruments.instrument import Instrument, instrument_for, tool_words
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension, PartKind
 from desktop_app.parts_compared.part_sets.part_set import GivenTerm, PartSet, PartTerm
 from desktop_app.parts_compared.part_sets.set_room import SetRoom, Share, room_of
@@ -77,9 +78,13 @@ class SetRead:
         """Say what to measure so that a term is known on one side."""
         dimension, part = self.dimension(term), self.parts.get(term.kind)
         name = term.kind.replace("-", " ") if part is None else part.kind.name
-        tool = f" ({dimension.instrument})" if dimension is not None else ""
-        which = "removed" if side == "removed" else "new"
-        return f"Measure {self.label(term)} on the {which} {name}{tool}."
+        tool = f" ({tool_words(dimension.instrument)})" if dimension is not None else ""
+        label = self.label(term)
+        if side == "removed":
+            return tr(
+                "Measure {label} on the removed {name}{tool}.", label=label, name=name, tool=tool
+            )
+        return tr("Measure {label} on the new {name}{tool}.", label=label, name=name, tool=tool)
 
     def _measured(self, term: PartTerm) -> Dimension | None:
         """Return the dimension of a term where it is in the unit of the set."""
@@ -173,8 +178,8 @@ def given_share(term: GivenTerm, entered: Mapping[str, float]) -> Share | None:
 
 def given_step(term: GivenTerm) -> str:
     """Say how a given term is measured and entered."""
-    how = f" {term.how}" if term.how else ""
-    return f"Enter the {term.label}.{how}"
+    enter = tr("Enter the {label}.", label=term.label)
+    return f"{enter} {term.how}" if term.how else enter
 
 
 def _net(part_set: PartSet, side: Side) -> list[tuple[PartTerm, Side, float]]:
@@ -207,6 +212,15 @@ def _part_share(read: SetRead, term: PartTerm, side: Side, times: float) -> Shar
 def _measured(read: SetRead, term: PartTerm, side: Side, found: SideReading, times: float) -> Share:
     estimate = side_estimate(found)
     name = read.label(term)
-    which = "removed" if side == "removed" else "new"
-    do = f"Measure {name} of the {which} part again, several times or with a finer instrument."
+    do = (
+        tr(
+            "Measure {name} of the removed part again, several times or with a finer instrument.",
+            name=name,
+        )
+        if side == "removed"
+        else tr(
+            "Measure {name} of the new part again, several times or with a finer instrument.",
+            name=name,
+        )
+    )
     return Share(name, estimate.value, estimate.expanded(), times, do=do)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from desktop_app.language import tr
 from desktop_app.parts_compared import actions
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension
 from desktop_app.parts_compared.reading import Explanation, MakerLimit
@@ -17,8 +18,8 @@ class ExplainBox(FieldsTogether):
     def __init__(self, desk: Desk, pair_id: int, dimension: Dimension) -> None:
         super().__init__(
             [
-                ("Is that as it should be? Why?", f"why, {dimension.label}"),
-                ("By whose word", f"by whose word, {dimension.label}"),
+                (tr("Is that as it should be? Why?"), tr("why, {label}", label=dimension.label)),
+                (tr("By whose word"), tr("by whose word, {label}", label=dimension.label)),
             ],
             self._explain,
         )
@@ -28,7 +29,7 @@ class ExplainBox(FieldsTogether):
         self._kept: Explanation | None = None
         for field, example in zip(
             self.fields,
-            ("superseded number, adapter in the box …", "letter, bulletin or person"),
+            (tr("superseded number, adapter in the box …"), tr("letter, bulletin or person")),
             strict=True,
         ):
             field.setPlaceholderText(example)
@@ -43,7 +44,7 @@ class ExplainBox(FieldsTogether):
         if not why and by and self._kept is None:
             return None
         if why and not by:
-            self.say("By whose word? It is kept once that is said.")
+            self.say(tr("By whose word? It is kept once that is said."))
             return None
         self.say("")
         by = by if why else ""
@@ -56,9 +57,12 @@ class LimitBox(FieldsTogether):
     def __init__(self, desk: Desk, pair_id: int, dimension: Dimension) -> None:
         super().__init__(
             [
-                ("Maker's limit: at least", f"at least, {dimension.label}"),
-                ("at most", f"at most, {dimension.label}"),
-                ("where that stands", f"where the limits stand, {dimension.label}"),
+                (tr("Maker's limit: at least"), tr("at least, {label}", label=dimension.label)),
+                (tr("at most"), tr("at most, {label}", label=dimension.label)),
+                (
+                    tr("where that stands"),
+                    tr("where the limits stand, {label}", label=dimension.label),
+                ),
             ],
             self._enter,
         )
@@ -83,10 +87,10 @@ class LimitBox(FieldsTogether):
             self.say(trouble.sentence())
             return None
         if low is not None and high is not None and low > high:
-            self.say("The lower limit is above the upper one. Swap them.")
+            self.say(tr("The lower limit is above the upper one. Swap them."))
             return None
         if low is None and high is None and self._kept is None:
-            self.say("One of the two limits is needed; the other may stay open.")
+            self.say(tr("One of the two limits is needed; the other may stay open."))
             return None
         self.say("")
         return self._desk.do(

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject
 from PySide6.QtWidgets import QWidget
 
+from desktop_app.language import tr
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import save_everything
 from desktop_app.shop_window.main_window import MainWindow
@@ -60,10 +61,10 @@ class BenchPlace(QObject):
             save_everything(page)
             refused = not_accepted(
                 page,
-                " on the bench is not accepted.",
-                "Mend or empty it first; it would be lost with other photos.",
+                tr(" on the bench is not accepted."),
+                tr("Mend or empty it first; it would be lost with other photos."),
             )
-            lost = " on the bench is not sent yet; it would be lost with other photos."
+            lost = tr(" on the bench is not sent yet; it would be lost with other photos.")
             refused = refused or not_sent(page, lost)
         another = asked != self._asked
         if refused is None:

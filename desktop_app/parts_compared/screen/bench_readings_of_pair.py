@@ -4,12 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
 
+from desktop_app.language import tr
 from desktop_app.part_photos.bench_readings import BenchDimension, BenchHeight
 from desktop_app.part_photos.mark_words import value_words
 from desktop_app.parts_compared import photo_reading_actions as actions
 from desktop_app.parts_compared.comparison import DimensionComparison, SideValue
 from desktop_app.parts_compared.heights_read import may_be_height
 from desktop_app.parts_compared.in_shop_unit import SPOKEN_UNITS
+from desktop_app.parts_compared.instruments.instrument import tool_words
 from desktop_app.parts_compared.instruments.photo_marks import PHOTO
 from desktop_app.parts_compared.mark_for_dimension import mark_for
 from desktop_app.parts_compared.mark_let_go_actions import let_mark_go
@@ -86,8 +88,10 @@ class BenchReadingsOfPair:
         """Return in words which readings a mark is, or None; as read before where it stayed so."""
         found = []
         for one in self._desk.ask(readings_from_mark, mark_id) or ():
-            words = f"{self._label(one.dimension)}, {one.side}"
-            found.append(f"{words} (as it was read before)" if one.as_before else words)
+            words = f"{self._label(one.dimension)}, {tr(one.side)}"
+            found.append(
+                tr("{reading} (as it was read before)", reading=words) if one.as_before else words
+            )
         return "; ".join(found) or None
 
     def follow(self, deed: Deed, mark_id: int) -> None:
@@ -115,7 +119,11 @@ class BenchReadingsOfPair:
             unit = "" if one.unit == "n" else one.unit
             doubt, shop = read.expanded_uncertainty, self._desk.rules.length_unit
             value = value_words(value, unit, doubt, shop)
-        return f"{value} by {read.instrument}" if read.instrument else value
+        return (
+            tr("{value} by {instrument}", value=value, instrument=tool_words(read.instrument))
+            if read.instrument
+            else value
+        )
 
     def _label(self, name: str) -> str:
         kind = self._kind()

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.part_photos.signs import SIDE_SIGNS
 from desktop_app.parts_compared import actions
 from desktop_app.parts_compared.pair_view import PairView
@@ -29,9 +30,11 @@ class ConditionsSeen(QWidget):
         self._boxes: dict[Side, QWidget] = {}
         self._buttons: dict[Side, dict[str, QPushButton]] = {}
         self._notes: dict[Side, WordsField] = {
-            "removed": WordsField(f"note on the removed part, {kind.name}", self._note_removed, 2),
+            "removed": WordsField(
+                tr("note on the removed part, {name}", name=kind.name), self._note_removed, 2
+            ),
             "replacement": WordsField(
-                f"note on the replacement, {kind.name}", self._note_replacement, 2
+                tr("note on the replacement, {name}", name=kind.name), self._note_replacement, 2
             ),
         }
         row = QHBoxLayout(self)
@@ -48,14 +51,16 @@ class ConditionsSeen(QWidget):
                 self._button(side, term)
             for term, button in self._buttons[side].items():
                 button.setChecked(term in seen)
-                button.setText(f"{'✓' if term in seen else '○'}  {term}")
+                button.setText(f"{'✓' if term in seen else '○'}  {self._kind.term_words(term)}")
             self._boxes[side].updateGeometry()
         self._notes["removed"].show_value(pair.note_removed)
         self._notes["replacement"].show_value(pair.note_replacement)
 
     def _half(self, side: Side) -> QVBoxLayout:
         half = QVBoxLayout()
-        words = "Seen on the removed part" if side == "removed" else "Seen on the replacement"
+        words = (
+            tr("Seen on the removed part") if side == "removed" else tr("Seen on the replacement")
+        )
         half.addWidget(plain_label(f"{SIDE_SIGNS[side]} {words}"))
         self._boxes[side] = QWidget()
         self._rows[side] = FlowRow(self._boxes[side])
@@ -63,7 +68,7 @@ class ConditionsSeen(QWidget):
         for condition in self._kind.conditions:
             self._button(side, condition.term)
         half.addWidget(self._boxes[side])
-        self._notes[side].setPlaceholderText("In own words")
+        self._notes[side].setPlaceholderText(tr("In own words"))
         half.addWidget(self._notes[side])
         half.addStretch(1)
         return half
@@ -72,9 +77,9 @@ class ConditionsSeen(QWidget):
         found = self._buttons[side].get(term)
         if found is not None:
             return found
-        button = QPushButton(term)
+        button = QPushButton(self._kind.term_words(term))
         button.setCheckable(True)
-        button.setAccessibleName(f"{term}, {side}")
+        button.setAccessibleName(f"{button.text()}, {tr(side)}")
         known = self._kind.condition(term)
         if known is not None and known.means:
             button.setToolTip(tooltip(known.means))

@@ -6,6 +6,7 @@ from PySide6.QtCore import QRectF, QSize
 from PySide6.QtGui import QPainter, QPaintEvent, QPalette
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.screen.dial_picture import draw_count, draw_dial
 from desktop_app.parts_compared.screen.drawn_values import DrawnValues
 from desktop_app.parts_compared.screen.scale_picture import draw_scale
@@ -19,7 +20,7 @@ class DimensionDrawing(QWidget):
     def __init__(self, label: str) -> None:
         super().__init__()
         self._values: DrawnValues | None = None
-        self.setAccessibleName(f"drawing of {label}")
+        self.setAccessibleName(tr("drawing of {label}", label=label))
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
 
     def sizeHint(self) -> QSize:

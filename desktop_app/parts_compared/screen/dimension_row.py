@@ -7,10 +7,11 @@ from collections.abc import Mapping, Sequence
 from PySide6.QtCore import QObject, Signal, Slot
 from PySide6.QtWidgets import QGridLayout, QLabel, QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.parts_compared import actions
 from desktop_app.parts_compared.comparison import DimensionComparison
 from desktop_app.parts_compared.in_shop_unit import name_with_unit, typed_shown
-from desktop_app.parts_compared.instruments.instrument import Instrument
+from desktop_app.parts_compared.instruments.instrument import Instrument, tool_words
 from desktop_app.parts_compared.instruments.row_tools import row_tools
 from desktop_app.parts_compared.pair_view import PairView
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension
@@ -60,15 +61,19 @@ class DimensionRow(QObject):
         self.fields: dict[Side, ReadingField] = {}
         for side in SIDES:
             self._add_field(side)
-        self._tool = ChoiceField(f"instrument, {dimension.label}", [], self._take_instrument)
-        self._tool.setToolTip(tooltip("For both parts: what one instrument gets wrong cancels."))
+        self._tool = ChoiceField(
+            tr("instrument, {label}", label=dimension.label), [], self._take_instrument
+        )
+        self._tool.setToolTip(
+            tooltip(tr("For both parts: what one instrument gets wrong cancels."))
+        )
         self._tool.setSizeAdjustPolicy(
             ChoiceField.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
         )
         self._tool.setMinimumContentsLength(8)
         self._shown_tool: QWidget = self._tool
         if self._looked_at:
-            self._shown_tool = plain_label(dimension.instrument, "quiet")
+            self._shown_tool = plain_label(tool_words(dimension.instrument), "quiet")
         self._choices: tuple[tuple[str | None, str], ...] = ()
         self._picked: str | None = None
         self._drawing = DimensionDrawing(dimension.label)
@@ -90,7 +95,7 @@ class DimensionRow(QObject):
         self._name.setToolTip(tooltip(one.how))
         self._name.setMinimumWidth(130)
         tool = self._shown_tool
-        widest = self._verdict.fontMetrics().horizontalAdvance("◌  not measured")
+        widest = self._verdict.fontMetrics().horizontalAdvance(tr("◌  not measured"))
         self._verdict.setMinimumWidth(widest + 8)
         boxes = (self.boxes[side] for side in SIDES)
         across = (self._name, *boxes, tool, self._drawing, self._verdict)
@@ -141,7 +146,9 @@ class DimensionRow(QObject):
         self._show_tools(pair, drawer)
         self._drawing.show_values(drawn_values(one, self._desk.rules.length_unit))
         self._verdict.setText(signed(DIMENSION_SIGNS, one.verdict))
-        self._verdict.setAccessibleName(f"verdict on {one.label}: {one.verdict}")
+        self._verdict.setAccessibleName(
+            tr("verdict on {label}: {verdict}", label=one.label, verdict=tr(one.verdict))
+        )
         bold = self._verdict.font()
         bold.setBold(one.settled_against or one.verdict == "too close to tell")
         self._verdict.setFont(bold)
@@ -155,7 +162,8 @@ class DimensionRow(QObject):
     def _typed(self, pair: PairView, side: Side) -> list[str]:
         unit = self._desk.rules.length_unit
         kept = pair.typed.get((self.dimension.name, side), ())
-        return [typed_shown(one, self.dimension, unit) for one in kept]
+        shown = [typed_shown(one, self.dimension, unit) for one in kept]
+        return [self.dimension.word_said(one) for one in shown]
 
     def set_shown(self, shown: bool) -> None:
         """Show or fold away the whole row."""
@@ -170,9 +178,9 @@ class DimensionRow(QObject):
     def _add_field(self, side: Side) -> None:
         one = self.dimension
         save = self._save_removed if side == "removed" else self._save_replacement
-        name = f"{one.label}, {side}"
+        name = f"{one.label}, {tr(side)}"
         if one.role == "word":
-            box = WordField(name, one.choices, save)
+            box = WordField(name, tuple(one.word_said(word) for word in one.choices), save)
             self.boxes[side], field = box, box.line
         else:
             field = ReadingField(name, save)
@@ -190,14 +198,20 @@ class DimensionRow(QObject):
     def _save_replacement(self, text: str) -> object:
         return self._save("replacement", text)
 
-    def _save(self, side: Side, text: str) -> object:
+    def _save(self, side: Side, said: str) -> object:
         unit = self._desk.rules.length_unit
+        text = self.dimension.word_kept(said)
         try:
             wanted = read_readings(text, self.dimension, unit)
             self._ask_for_tool(side, wanted)
         except ShopTrouble as trouble:
-            where = "removed part" if side == "removed" else "replacement"
-            self._refuse(side, f"✎ On the {where}: {trouble.sentence()}")
+            said = trouble.sentence()
+            self._refuse(
+                side,
+                tr("✎ On the removed part: {trouble}", trouble=said)
+                if side == "removed"
+                else tr("✎ On the replacement: {trouble}", trouble=said),
+            )
             return None
         self._refuse(side, "")
         return self._write(side, text, self._chosen_tool(side))
@@ -227,9 +241,9 @@ class DimensionRow(QObject):
         _, beside = split_from_marks(wanted, marked)
         if beside:
             raise ShopTrouble(
-                f"With what was {beside[0][2]} read?",
-                kept="The readings from marks stay as they are.",
-                do="Choose the instrument in this row, and it is written down.",
+                tr("With what was {reading} read?", reading=beside[0][2]),
+                kept=tr("The readings from marks stay as they are."),
+                do=tr("Choose the instrument in this row, and it is written down."),
             )
 
     def _chosen_tool(self, side: Side) -> str:

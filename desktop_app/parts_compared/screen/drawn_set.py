@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.in_shop_unit import shop_unit
 from desktop_app.parts_compared.part_sets.set_room import SetRoom
 from desktop_app.parts_compared.part_sets.set_sentence import room_words
@@ -45,8 +46,8 @@ def drawn_set(judged: SetComparison, length_unit: str) -> DrawnSet | None:
     """Return what is drawn of a judged set; None where neither side's room is known."""
     unit, factor = shop_unit(judged.part_set.unit, length_unit)
     sides: tuple[tuple[Side, str, SetRoom | None], ...] = (
-        ("removed", "old parts", judged.before),
-        ("replacement", "new parts", judged.after),
+        ("removed", tr("old parts"), judged.before),
+        ("replacement", tr("new parts"), judged.after),
     )
     known = [(side, name, room) for side, name, room in sides if room is not None]
     if not known:
@@ -64,6 +65,6 @@ def drawn_set(judged: SetComparison, length_unit: str) -> DrawnSet | None:
 
 def _room(side: Side, room: SetRoom, unit: str, factor: float) -> DrawnRoom:
     usual = room.usual * factor
-    name = "old" if side == "removed" else "new"
-    words = f"{name} {amount(room.value * factor, unit, usual)}"
+    said = amount(room.value * factor, unit, usual)
+    words = tr("old {room}", room=said) if side == "removed" else tr("new {room}", room=said)
     return DrawnRoom(side, room.value * factor, usual, room.worst * factor, words)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.comparison import DimensionComparison, SideValue
 from desktop_app.parts_compared.in_shop_unit import shop_unit
 from desktop_app.parts_compared.part_kinds.part_kind import Span
@@ -40,18 +41,14 @@ class DrawnValues:
     def words(self) -> str:
         """Say the drawing in words."""
         if self.removed is None and self.replacement is None:
-            return f"{self.label}: nothing measured yet."
+            return tr("{label}: nothing measured yet.", label=self.label)
         said = [
             f"{name} {amount(one.value, self.unit, one.expanded)}{doubt(one.expanded)}"
-            for name, one in (("removed", self.removed), ("replacement", self.replacement))
+            for name, one in ((tr("removed"), self.removed), (tr("replacement"), self.replacement))
             if one is not None
         ]
         if self.band is not None:
-            low, high = self.band
-            start = "" if low is None else f" from {_end(low, self.unit)}"
-            said.append(
-                f"allowed{start}" + ("" if high is None else f" to {_end(high, self.unit)}")
-            )
+            said.append(_allowed_words(*self.band, self.unit))
         return f"{self.label}: {'; '.join(said)}."
 
 
@@ -92,6 +89,14 @@ def _band(one: DimensionComparison, old: Drawn | None, factor: float) -> Span | 
         None if low is None else base + low * factor,
         None if high is None else base + high * factor,
     )
+
+
+def _allowed_words(low: float | None, high: float | None, unit: str) -> str:
+    if low is not None and high is not None:
+        return tr("allowed from {low} to {high}", low=_end(low, unit), high=_end(high, unit))
+    if low is not None:
+        return tr("allowed from {low}", low=_end(low, unit))
+    return tr("allowed") if high is None else tr("allowed to {high}", high=_end(high, unit))
 
 
 def _end(value: float, unit: str) -> str:

@@ -8,13 +8,14 @@ from collections.abc import Mapping
 from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableWidget, QTableWidgetItem
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.instruments.gauge_plan import GaugePlan, Place
 from desktop_app.parts_compared.instruments.gauge_study import GaugeReading
 from desktop_app.parts_compared.shown_value import number
 from desktop_app.shop_window.keys import on_key
 from desktop_app.shop_window.look import TOUCH
 
-NEXT = "▸ next"
+NEXT = tr("▸ next")
 ROW = Qt.ItemDataRole.UserRole
 _MOST_ROWS = 12
 
@@ -26,7 +27,7 @@ class GaugeReadingsGrid(QTableWidget):
 
     def __init__(self) -> None:
         super().__init__()
-        self.setAccessibleName("Readings of the gauge study")
+        self.setAccessibleName(tr("Readings of the gauge study"))
         self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
         self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         self.setTabKeyNavigation(False)
@@ -36,7 +37,7 @@ class GaugeReadingsGrid(QTableWidget):
         self.verticalHeader().setDefaultSectionSize(TOUCH)
         for key in (Qt.Key.Key_Delete, Qt.Key.Key_Backspace):
             inside = Qt.ShortcutContext.WidgetShortcut
-            words = "takes the chosen readings out, in the grid"
+            words = tr("takes the chosen readings out, in the grid")
             on_key(self, key, words, self.take_chosen_out, inside)
 
     def show_readings(
@@ -55,7 +56,10 @@ class GaugeReadingsGrid(QTableWidget):
         self.setRowCount(len(lines))
         self.setColumnCount(plan.trials)
         self.setVerticalHeaderLabels(
-            [person if plan.parts == 1 else f"{person}, part {part}" for person, part in lines]
+            [
+                person if plan.parts == 1 else tr("{person}, part {part}", person=person, part=part)
+                for person, part in lines
+            ]
         )
         self.setHorizontalHeaderLabels([str(one) for one in range(1, plan.trials + 1)])
         rows = {(one.person, one.part, one.trial): row for row, one in readings.items()}

@@ -7,11 +7,13 @@ from functools import partial
 from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QGridLayout, QLineEdit, QPushButton
 
+from desktop_app.language import tr
 from desktop_app.parts_compared import gauge_actions as deeds
 from desktop_app.parts_compared.in_shop_unit import shop_unit
 from desktop_app.parts_compared.instruments.gauge_plan import MOST_PARTS, MOST_TRIALS, GaugePlan
 from desktop_app.parts_compared.instruments.gauge_sentence import missing_sentence, study_sentences
 from desktop_app.parts_compared.instruments.gauge_study import GaugeReading, study
+from desktop_app.parts_compared.instruments.instrument import tool_words
 from desktop_app.parts_compared.screen.gauge_readings_grid import GaugeReadingsGrid
 from desktop_app.parts_compared.screen.instrument_table import ToolShown
 from desktop_app.parts_compared.shown_value import amount
@@ -27,12 +29,13 @@ from desktop_app.shop_window.in_sight import bring_up
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.texts import plain_label
 
-HOW = (
-    "Read the same part again and again, taken off and set up anew each time. One person and ten "
-    "readings will do; a second person shows what lies between two hands. What the readings "
-    "scatter can then stand for this instrument in place of the usual figure."
+HOW = tr(
+    "Read the same part again and again, taken off and set up anew each time. One "
+    "person and ten readings will do; a second person shows what lies between two "
+    "hands. What the readings scatter can then stand for this instrument in place of "
+    "the usual figure."
 )
-NOBODY = "first person"
+NOBODY = tr("first person")
 
 
 class GaugeStudyPage(Section):
@@ -41,7 +44,7 @@ class GaugeStudyPage(Section):
     closed = Signal()
 
     def __init__(self, desk: Desk, tool: ToolShown) -> None:
-        super().__init__(f"Gauge study: {tool.name}")
+        super().__init__(tr("Gauge study: {name}", name=tool_words(tool.name)))
         self._desk = desk
         self._tool = tool
         self._drafts = Drafts(desk.record.folder)
@@ -51,32 +54,32 @@ class GaugeStudyPage(Section):
         self._names = [draft.get("first", "") or desk.record.who or NOBODY, draft.get("second", "")]
         self._parts = _whole(draft.get("parts", ""), 1, MOST_PARTS)
         self._trials = _whole(draft.get("trials", ""), 10, MOST_TRIALS)
-        self._about = LineField("What is read", self._say_about)
+        self._about = LineField(tr("What is read"), self._say_about)
         self._people = [
             LineField(name, partial(self._name, place))
-            for place, name in enumerate(("First person", "Second person, if there is one"))
+            for place, name in enumerate((tr("First person"), tr("Second person, if there is one")))
         ]
         self._counts = (
-            ChoiceField("Parts", _choices(1, MOST_PARTS), partial(self._plan, "_parts")),
+            ChoiceField(tr("Parts"), _choices(1, MOST_PARTS), partial(self._plan, "_parts")),
             ChoiceField(
-                "Readings of each", _choices(2, MOST_TRIALS), partial(self._plan, "_trials")
+                tr("Readings of each"), _choices(2, MOST_TRIALS), partial(self._plan, "_trials")
             ),
         )
-        self._who = ChoiceField("Who reads now", [], self._read_on)
+        self._who = ChoiceField(tr("Who reads now"), [], self._read_on)
         self._field = QLineEdit(draft.get("typed", ""))
         self._field.setMaxLength(200)
         self._field.returnPressed.connect(self._enter)
         # Typing that rests is kept, whatever happens to the program.
         self._pause = typing_pause(self, self.keep_draft)
         self._field.textEdited.connect(self._pause.start)
-        self._box = Labelled("Next reading", self._field)
+        self._box = Labelled(tr("Next reading"), self._field)
         self._grid = GaugeReadingsGrid()
         self._grid.taken_out.connect(self._take_out)
         self._said = plain_label("", wrap=True)
         self._missing = plain_label("", wrap=True)
         self._counting = plain_label("", "quiet", wrap=True)
-        self._use = QPushButton("Use from now on")
-        self._back = QPushButton("Go back to the usual figure")
+        self._use = QPushButton(tr("Use from now on"))
+        self._back = QPushButton(tr("Go back to the usual figure"))
         self._lay_out()
         desk.changed.connect(self._heard)
         self.show_study()
@@ -91,7 +94,7 @@ class GaugeStudyPage(Section):
         grid = QGridLayout()
         boxes = [Labelled(one.accessibleName(), one) for one in (self._about, *self._people)]
         boxes += [Labelled(one.accessibleName(), one) for one in self._counts]
-        boxes += [Labelled("Who reads now", self._who)]
+        boxes += [Labelled(tr("Who reads now"), self._who)]
         for place, box in enumerate(boxes):
             grid.addWidget(box, place // 3, place % 3)
         self.column.addLayout(grid)
@@ -102,9 +105,9 @@ class GaugeStudyPage(Section):
         for button, press in (
             (self._use, self._use_it),
             (self._back, self._go_back),
-            (QPushButton("Take the chosen reading out"), self._grid.take_chosen_out),
-            (QPushButton("Begin another study"), self._begin_another),
-            (QPushButton("Close the study"), self.closed.emit),
+            (QPushButton(tr("Take the chosen reading out")), self._grid.take_chosen_out),
+            (QPushButton(tr("Begin another study")), self._begin_another),
+            (QPushButton(tr("Close the study")), self.closed.emit),
         ):
             button.clicked.connect(press)
             row.addWidget(button)
@@ -169,12 +172,20 @@ class GaugeStudyPage(Section):
             self._who.set_choices([(one, one) for one in plan.people])
         self._who.show_value(following[0] if following else chosen)
         if following is None:
-            self._box.hint("Every place is filled. Plan more readings, or begin another study.")
+            self._box.hint(tr("Every place is filled. Plan more readings, or begin another study."))
         else:
             unit, _ = self._unit()
             person, part, trial = following
-            of_part = f", part {part}" if plan.parts > 1 else ""
-            self._box.hint(f"{person}{of_part}, reading {trial}, in {unit}; Enter writes it down")
+            values = {"person": person, "reading": trial, "unit": unit}
+            self._box.hint(
+                tr(
+                    "{person}, part {part}, reading {reading}, in {unit}; Enter writes it down",
+                    part=part,
+                    **values,
+                )
+                if plan.parts > 1
+                else tr("{person}, reading {reading}, in {unit}; Enter writes it down", **values)
+            )
 
     def _show_figures(self, plan: GaugePlan) -> None:
         readings, who = self._readings(), str(self._who.currentData() or "")
@@ -196,9 +207,20 @@ class GaugeStudyPage(Section):
         own = self._desk.ask(repeatability_of, self._tool.id)
         spread = self._tool.instrument().usual_spread if own is None else own
         figure = amount(float(f"{spread * factor:.2g}"), unit)
-        whose = "the usual" if own is None else "our own"
-        here = " It comes from this study, whose readings stay as they are." if in_use else ""
-        self._counting.setText(f"What counts now is {whose} figure, {figure}.{here}")
+        here = tr(" It comes from this study, whose readings stay as they are.") if in_use else ""
+        self._counting.setText(
+            tr(
+                "What counts now is the usual figure, {figure}.{from_here}",
+                figure=figure,
+                from_here=here,
+            )
+            if own is None
+            else tr(
+                "What counts now is our own figure, {figure}.{from_here}",
+                figure=figure,
+                from_here=here,
+            )
+        )
         self._use.setEnabled(result.enough and not in_use)
         self._back.setEnabled(own is not None)
 

@@ -5,8 +5,11 @@ from __future__ import annotations
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QComboBox, QGridLayout, QHBoxLayout, QLineEdit, QPushButton
 
+from desktop_app.language import tr
 from desktop_app.parts_compared import actions
 from desktop_app.parts_compared.in_shop_unit import shop_unit
+from desktop_app.parts_compared.instruments.instrument import tool_words
+from desktop_app.parts_compared.instruments.instrument_called import tool_called
 from desktop_app.parts_compared.instruments.instrument_check import read_check_day
 from desktop_app.parts_compared.screen.instrument_table import ToolShown
 from desktop_app.parts_compared.shown_value import number
@@ -24,26 +27,26 @@ class InstrumentForm(Section):
     """Name, unit, resolution, permitted error, last check, and one button to keep them."""
 
     def __init__(self, desk: Desk) -> None:
-        super().__init__("Add an instrument, or change one")
+        super().__init__(tr("Add an instrument, or change one"))
         self._desk = desk
         self._name, self._step, self._error, self._day = (QLineEdit() for _ in range(4))
         self._unit = QComboBox()
         self._unit.addItems(UNITS)
         self._unit.currentTextChanged.connect(self._say_unit)
-        self._name.setPlaceholderText("calliper 2")
+        self._name.setPlaceholderText(tr("calliper 2"))
         self._boxes = {
-            "name": Labelled("Instrument", self._name),
-            "unit": Labelled("Unit", self._unit),
-            "step": Labelled("Reads in steps of", self._step),
-            "error": Labelled("Permitted error, plus or minus", self._error),
-            "day": Labelled("Last checked on", self._day),
+            "name": Labelled(tr("Instrument"), self._name),
+            "unit": Labelled(tr("Unit"), self._unit),
+            "step": Labelled(tr("Reads in steps of"), self._step),
+            "error": Labelled(tr("Permitted error, plus or minus"), self._error),
+            "day": Labelled(tr("Last checked on"), self._day),
         }
         grid = QGridLayout()
         for place, box in enumerate(self._boxes.values()):
             grid.addWidget(box, place // 3, place % 3)
         for field in (self._name, self._step, self._error, self._day):
             field.returnPressed.connect(self._keep)
-        keep = QPushButton("Keep it in the drawer")
+        keep = QPushButton(tr("Keep it in the drawer"))
         keep.setObjectName("next")
         keep.clicked.connect(self._keep)
         row = QHBoxLayout()
@@ -51,8 +54,10 @@ class InstrumentForm(Section):
         row.addStretch(1)
         self.column.addWidget(
             plain_label(
-                "Step and permitted error stand on the instrument or in its papers. The same name "
-                "again changes what is known of it.",
+                tr(
+                    "Step and permitted error stand on the instrument or in its papers. "
+                    "The same name again changes what is known of it."
+                ),
                 "quiet",
                 wrap=True,
             )
@@ -63,7 +68,7 @@ class InstrumentForm(Section):
 
     def fill(self, tool: ToolShown) -> None:
         """Fill the form with an instrument and go to its first figure."""
-        self._name.setText(tool.name)
+        self._name.setText(tool_words(tool.name))
         self._unit.setCurrentText(tool.unit)
         unit, factor = shop_unit(tool.unit, self._desk.rules.length_unit)
         ending = " in" if unit == "in" else ""
@@ -80,9 +85,9 @@ class InstrumentForm(Section):
     @Slot(str)
     def _say_unit(self, unit: str) -> None:
         shown, _ = shop_unit(unit, self._desk.rules.length_unit)
-        self._boxes["step"].hint(f"in {shown}")
-        self._boxes["error"].hint(f"in {shown}")
-        self._boxes["day"].hint("year-month-day, or nothing")
+        self._boxes["step"].hint(tr("in {unit}", unit=shown))
+        self._boxes["error"].hint(tr("in {unit}", unit=shown))
+        self._boxes["day"].hint(tr("year-month-day, or nothing"))
 
     @Slot()
     def _keep(self) -> None:
@@ -92,10 +97,11 @@ class InstrumentForm(Section):
         error = self._figure("error", self._error.text(), unit)
         day, fine = self._check_day()
         named = bool(self._name.text().strip())
-        self._boxes["name"].hint("" if named else "✎ Give it a name, such as “calliper 2”.")
+        self._boxes["name"].hint("" if named else tr("✎ Give it a name, such as “calliper 2”."))
         if step is None or error is None or not fine or not named:
             return
-        done = self._desk.do(actions.keep_instrument, self._name.text(), unit, step, error, day)
+        name = tool_called(self._name.text())
+        done = self._desk.do(actions.keep_instrument, name, unit, step, error, day)
         if done is not None:
             for field in (self._name, self._step, self._error, self._day):
                 field.clear()
@@ -111,7 +117,7 @@ class InstrumentForm(Section):
             self._boxes[box].hint(f"✎ {trouble.sentence()}")
             return None
         if value < 0:
-            self._boxes[box].hint("✎ Accepted: a number, zero or more.")
+            self._boxes[box].hint(tr("✎ Accepted: a number, zero or more."))
             return None
         return value
 

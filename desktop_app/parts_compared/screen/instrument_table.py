@@ -8,12 +8,20 @@ from typing import Any
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QPersistentModelIndex, Qt
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.in_shop_unit import shop_unit
-from desktop_app.parts_compared.instruments.instrument import Instrument
+from desktop_app.parts_compared.instruments.instrument import Instrument, tool_words
 from desktop_app.parts_compared.instruments.instrument_check import check_words
 from desktop_app.parts_compared.shown_value import amount
 
-HEADS = ("Instrument", "Unit", "Reads in steps of", "Permitted error", "Last checked", "Repeats to")
+HEADS = (
+    tr("Instrument"),
+    tr("Unit"),
+    tr("Reads in steps of"),
+    tr("Permitted error"),
+    tr("Last checked"),
+    tr("Repeats to"),
+)
 _Index = QModelIndex | QPersistentModelIndex
 
 
@@ -82,7 +90,7 @@ class InstrumentTable(QAbstractTableModel):
 def _words(one: ToolShown, length_unit: str, today: date) -> tuple[str, ...]:
     unit, factor = shop_unit(one.unit, length_unit)
     return (
-        one.name,
+        tool_words(one.name),
         unit,
         amount(round(one.resolution * factor, 6), unit),
         f"± {amount(round(one.max_error * factor, 6), unit)}",
@@ -94,5 +102,5 @@ def _words(one: ToolShown, length_unit: str, today: date) -> tuple[str, ...]:
 def _repeats(one: ToolShown, unit: str, factor: float) -> str:
     own = one.repeatability
     spread = one.instrument().usual_spread if own is None else own
-    whose = "usual" if own is None else "our own"
+    whose = tr("usual") if own is None else tr("our own")
     return f"{amount(float(f'{spread * factor:.2g}'), unit)}, {whose}"

@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.part_kinds.kind_names import kind_called, kinds_meant
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.shop_window.fields import Labelled
@@ -26,14 +27,16 @@ class KindChoice(QWidget):
     def __init__(self, kinds: Mapping[str, PartKind]) -> None:
         super().__init__()
         self._kinds = kinds
-        self._kind = _line("Part kind", "distributor rotor, pads, plug …")
-        self._position = _line("Position of the part", "front left, cylinder 3 …")
+        self._kind = _line(tr("Part kind"), tr("distributor rotor, pads, plug …"))
+        self._position = _line(tr("Position of the part"), tr("front left, cylinder 3 …"))
         self._kind.textChanged.connect(self._offer)
-        self._all = QPushButton("All kinds")
+        self._all = QPushButton(tr("All kinds"))
         self._all.clicked.connect(self._offer_all)
-        button = QPushButton("Lay old and new side by side")
-        button.setToolTip(tooltip(f"To the part kind, from anywhere on this page: {KEYS}"))
-        on_key(self, KEYS, "to the kind of a new pair of parts", self._begin)
+        button = QPushButton(tr("Lay old and new side by side"))
+        button.setToolTip(
+            tooltip(tr("To the part kind, from anywhere on this page: {keys}", keys=KEYS))
+        )
+        on_key(self, KEYS, tr("to the kind of a new pair of parts"), self._begin)
         for pressed in (button.clicked, self._kind.returnPressed, self._position.returnPressed):
             pressed.connect(self._lay)
         self._refusal = plain_label("", wrap=True)
@@ -41,9 +44,9 @@ class KindChoice(QWidget):
         self._kinds_box, self._kinds_row = _row()
         self._sides_box, self._sides_row = _row()
         row = QHBoxLayout()
-        row.addWidget(Labelled("Part kind", self._kind), 3)
+        row.addWidget(Labelled(tr("Part kind"), self._kind), 3)
         row.addWidget(self._all, 0, Qt.AlignmentFlag.AlignBottom)
-        row.addWidget(Labelled("Position", self._position), 2)
+        row.addWidget(Labelled(tr("Position"), self._position), 2)
         row.addWidget(button, 0, Qt.AlignmentFlag.AlignBottom)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
@@ -69,11 +72,25 @@ class KindChoice(QWidget):
         kind = kind_called(text, self._kinds)
         several = kinds_meant(text, self._kinds) if kind is None and text.strip() else ()
         if len(several) > 1:
-            self._say(f"✎ Several kinds go by “{text.strip()}”. Press the one that is meant.")
+            self._say(
+                tr(
+                    "✎ Several kinds go by “{text}”. Press the one that is meant.",
+                    text=text.strip(),
+                )
+            )
             return
         if kind is None:
-            said = f"“{text.strip()}” is no one kind on the shelf. " if text.strip() else ""
-            self._say(f"✎ {said}Type a piece of a name such as rotor, pads or belt, or press one.")
+            said = (
+                tr("“{text}” is no one kind on the shelf. ", text=text.strip())
+                if text.strip()
+                else ""
+            )
+            self._say(
+                tr(
+                    "✎ {said}Type a piece of a name such as rotor, pads or belt, or press one.",
+                    said=said,
+                )
+            )
             return
         self._say("")
         self.wanted.emit(kind.id, self._position.text().strip())
@@ -88,7 +105,7 @@ class KindChoice(QWidget):
         self._sides_row.clear()
         for side in kind.sides if kind else ():
             chip = QPushButton(side)
-            chip.setAccessibleName(f"position {side}")
+            chip.setAccessibleName(tr("position {side}", side=side))
             chip.clicked.connect(self._take_side)
             self._sides_row.addWidget(chip)
         _fit(self._sides_box, self._sides_row)

@@ -9,7 +9,9 @@ from typing import Any
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QGridLayout, QPushButton, QWidget
 
+from desktop_app.language import tr
 from desktop_app.parts_compared import kind_actions
+from desktop_app.parts_compared.instruments.instrument import tool_words
 from desktop_app.parts_compared.instruments.instrument_choice import instruments_for
 from desktop_app.parts_compared.part_kinds.own_kind import (
     SHOPS_FIGURE,
@@ -30,8 +32,8 @@ from desktop_app.shop_window.fields import LineField
 from desktop_app.shop_window.kept_choice import KeptChoiceField, KeptTick
 from desktop_app.shop_window.texts import plain_label, tooltip
 
-HEADS = ("", "What it asks", "Allowed", "Instrument", "Must be settled", "")
-ESSENTIAL = "essential"
+HEADS = ("", tr("What it asks"), tr("Allowed"), tr("Instrument"), tr("Must be settled"), "")
+ESSENTIAL = tr("essential")
 
 
 class KindDimensions(QWidget):
@@ -83,14 +85,16 @@ class KindDimensions(QWidget):
     def _add_words(self, one: Dimension, row: int) -> None:
         self._grid.addWidget(plain_label(one.label[:1].upper() + one.label[1:], wrap=True), row, 0)
         self._grid.addWidget(plain_label(ROLE_WORDS[one.role], "quiet", wrap=True), row, 1)
-        below = "  ".join(words for words in (one.how, f"Basis: {one.basis}.") if words)
+        below = "  ".join(
+            words for words in (one.how, tr("Basis: {basis}.", basis=tr(one.basis))) if words
+        )
         self._grid.addWidget(plain_label(below, "quiet", wrap=True), row + 1, 1, 1, 5)
 
     def _add_values(self, one: Dimension, row: int) -> None:
         allowed = plain_label("", wrap=True)
         self._grid.addWidget(allowed, row, 2)
-        self._grid.addWidget(plain_label(one.instrument), row, 3)
-        self._grid.addWidget(plain_label("◆  yes" if one.essential else "no"), row, 4)
+        self._grid.addWidget(plain_label(tool_words(one.instrument), wrap=True), row, 3)
+        self._grid.addWidget(plain_label(tr("◆  yes") if one.essential else tr("no")), row, 4)
 
         def show(now: Dimension) -> None:
             allowed.setText(allowed_words(now, self._desk.rules.length_unit))
@@ -98,7 +102,9 @@ class KindDimensions(QWidget):
         self._shows.append(show)
 
     def _add_fields(self, one: Dimension, row: int) -> None:
-        field = LineField(f"allowed, {one.label}", partial(self._save_allowed, one.name))
+        field = LineField(
+            tr("allowed, {label}", label=one.label), partial(self._save_allowed, one.name)
+        )
         field.setToolTip(tooltip(allowed_words(one, self._desk.rules.length_unit)))
         field.setEnabled(one.role not in ("count", "word"))
         field.setMinimumWidth(130)
@@ -106,15 +112,19 @@ class KindDimensions(QWidget):
         tools = instruments_for(one, self._tools)
         tool = KeptChoiceField(
             self._desk,
-            f"instrument, {one.label}",
-            [(name, name) for name in tools],
+            tr("instrument, {label}", label=one.label),
+            [(name, tool_words(name)) for name in tools],
             partial(self._save_tool, one.name),
         )
         needed = KeptTick(self._desk, ESSENTIAL, partial(self._save_need, one.name))
-        needed.setToolTip(tooltip(f"Must “{one.label}” be settled before a pair fits?"))
+        needed.setToolTip(
+            tooltip(tr("Must “{label}” be settled before a pair fits?", label=one.label))
+        )
         away = QPushButton("✕")
-        away.setAccessibleName(f"Take out {one.label}")
-        away.setToolTip(tooltip(f"Take “{one.label}” out; readings that are kept stay kept"))
+        away.setAccessibleName(tr("Take out {label}", label=one.label))
+        away.setToolTip(
+            tooltip(tr("Take “{label}” out; readings that are kept stay kept", label=one.label))
+        )
         away.setProperty("dimension", one.name)
         away.clicked.connect(self._take_out)
         for column, widget in enumerate((field, tool, needed, away), start=2):

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from desktop_app.language import marked, tr
 from desktop_app.parts_compared import kind_actions
 from desktop_app.parts_compared.part_kinds.kind_lines import (
+    NEW_ONE_MAY,
     Part,
     both_changes,
     lines_of,
@@ -17,9 +19,19 @@ from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.texts import plain_label
 
 HINTS: dict[Part, str] = {
-    "conditions": "“(new one may)” at the end of a line: a new part may show it as well.",
-    "refit": "Begin a line with ⚠ or ! where getting it wrong can injure someone.",
+    "conditions": tr(
+        "“{mark}” at the end of a line: a new part may show it as well.", mark=NEW_ONE_MAY.strip()
+    ),
+    "refit": tr("Begin a line with ⚠ or ! where getting it wrong can injure someone."),
 }
+#: Where a proof is made, as the kinds say it.
+LEVELS = (
+    marked("bay"),
+    marked("road"),
+    marked("full trip"),
+    marked("same conditions"),
+    marked("time"),
+)
 
 
 class KindLinesField(Section):
@@ -35,7 +47,7 @@ class KindLinesField(Section):
         if own:
             self._field = WordsField(heading, self._save, 5)
             self._field.show_value("\n".join(self._shown))
-            self.column.addWidget(Labelled("One a line", self._field, HINTS.get(part, "")))
+            self.column.addWidget(Labelled(tr("One a line"), self._field, HINTS.get(part, "")))
         else:
             for line in _read_lines(kind, part):
                 self.column.addWidget(plain_label(line, wrap=True))
@@ -78,9 +90,10 @@ class KindLinesField(Section):
 
 def _read_lines(kind: PartKind, part: Part) -> list[str]:
     if part == "conditions":
-        return [f"{one.term}: {one.means}" if one.means else one.term for one in kind.conditions]
+        terms = [(tr(one.term), one.means) for one in kind.conditions]
+        return [f"{term}: {means}" if means else term for term, means in terms]
     if part == "refit":
         return [f"⚠  {one.say}" if one.hurt else f"–  {one.say}" for one in kind.refit]
     if part == "proof":
-        return [f"–  {one.say} ({one.level.replace('-', ' ')})" for one in kind.proof]
+        return [f"–  {one.say} ({tr(one.level.replace('-', ' '))})" for one in kind.proof]
     return [f"–  {line}" for line in lines_of(kind, part)]

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.parts_compared import kind_actions
 from desktop_app.parts_compared.part_kinds.kind_lines import Part
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
@@ -20,11 +21,11 @@ from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.texts import CautionBox, plain_label, tooltip
 
 PARTS: tuple[tuple[Part, str], ...] = (
-    ("cautions", "Cautions"),
-    ("conditions", "Words for what is seen"),
-    ("refit", "When it goes back on"),
-    ("proof", "What proves the repair"),
-    ("wrongs", "How a wrong part gives itself away"),
+    ("cautions", tr("Cautions")),
+    ("conditions", tr("Words for what is seen")),
+    ("refit", tr("When it goes back on")),
+    ("proof", tr("What proves the repair")),
+    ("wrongs", tr("How a wrong part gives itself away")),
 )
 NAME, NEW, ALLOWED, LINES = "name", "new ", "allowed ", "lines "  # places of a draft
 
@@ -68,7 +69,7 @@ class KindSheet(QWidget):
         column.setSpacing(14)
         column.addWidget(self._head())
         column.addLayout(self._box)
-        measured = Section("What is measured")
+        measured = Section(tr("What is measured"))
         measured.column.addWidget(self._dimensions)
         if self._form is not None:
             measured.column.addWidget(self._form)
@@ -118,31 +119,43 @@ class KindSheet(QWidget):
         kind = self._kind
         head = Section("")
         head.column.addWidget(plain_label(kind.name[:1].upper() + kind.name[1:], "title"))
-        also = f"Also: {', '.join(kind.also)}.  " if kind.also else ""
-        copy = f"A copy of {self._copy_of}.  " if self._copy_of else ""
+        also = tr("Also: {also}.  ", also=", ".join(kind.also)) if kind.also else ""
+        copy = tr("A copy of {copy_of}.  ", copy_of=self._copy_of) if self._copy_of else ""
         pairs = self._desk.ask(pairs_of_kind, kind.id) or 0
-        noun = "pair" if pairs == 1 else "pairs"
+        in_record = (
+            tr("1 pair in the record.")
+            if pairs == 1
+            else tr("{pairs} pairs in the record.", pairs=pairs)
+        )
         head.column.addWidget(
             plain_label(
-                f"{copy}{also}System: {kind.system}.  {pairs} {noun} in the record.",
+                tr(
+                    "{copy_of}{also}System: {system}.  {in_record}",
+                    copy_of=copy,
+                    also=also,
+                    system=tr(kind.system),
+                    in_record=in_record,
+                ),
                 "quiet",
                 wrap=True,
             )
         )
         row = QHBoxLayout()
-        change = QPushButton("Take ours off the shelf" if self._own else "Change it for our shop")
+        change = QPushButton(
+            tr("Take ours off the shelf") if self._own else tr("Change it for our shop")
+        )
         change.setToolTip(
             tooltip(
-                "A built-in kind of this name comes back in its place."
+                tr("A built-in kind of this name comes back in its place.")
                 if self._own
-                else "Makes a copy of ours in its place; the built-in one can be had back."
+                else tr("Makes a copy of ours in its place; the built-in one can be had back.")
             )
         )
         change.clicked.connect(self._give_back if self._own else self._make_ours)
-        self._name.setPlaceholderText("a new name")
-        self._name.setAccessibleName("Name of the new kind")
+        self._name.setPlaceholderText(tr("a new name"))
+        self._name.setAccessibleName(tr("Name of the new kind"))
         self._name.setMaxLength(80)
-        make = QPushButton("Copy it under this name")
+        make = QPushButton(tr("Copy it under this name"))
         make.clicked.connect(self._copy)
         self._name.returnPressed.connect(self._copy)
         row.addWidget(change)
@@ -152,8 +165,8 @@ class KindSheet(QWidget):
         head.column.addLayout(row)
         head.column.addWidget(self._refusal)
         if self._own and self._built_in:
-            weigh = QPushButton("What does ours change?")
-            weigh.setToolTip(tooltip("Judges every pair of this kind both ways"))
+            weigh = QPushButton(tr("What does ours change?"))
+            weigh.setToolTip(tooltip(tr("Judges every pair of this kind both ways")))
             weigh.clicked.connect(self.effect_wanted)
             line = QHBoxLayout()
             line.addWidget(weigh)
@@ -198,7 +211,7 @@ class KindSheet(QWidget):
 
     @Slot()
     def _make_ours(self) -> None:
-        words = f"Make {self._kind.name} our own"
+        words = tr("Make {name} our own", name=self._kind.name)
         self._desk.do(kind_actions.keep_own_kind, self._kind, words)
 
     @Slot()
@@ -208,7 +221,7 @@ class KindSheet(QWidget):
     @Slot()
     def _copy(self) -> None:
         named = bool(self._name.text().strip())
-        self._refusal.setText("" if named else "✎ Type a name for the new kind first.")
+        self._refusal.setText("" if named else tr("✎ Type a name for the new kind first."))
         self._refusal.setVisible(not named)
         if named:
             self.copy_wanted.emit(self._name.text())

@@ -15,8 +15,13 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from desktop_app.language import tr
 from desktop_app.parts_compared import kind_actions
-from desktop_app.parts_compared.instruments.instrument import USUAL_INSTRUMENTS, usual_instrument
+from desktop_app.parts_compared.instruments.instrument import (
+    USUAL_INSTRUMENTS,
+    tool_words,
+    usual_instrument,
+)
 from desktop_app.parts_compared.part_kinds.own_kind import new_dimension, with_dimension
 from desktop_app.parts_compared.part_kinds.part_kind import DIRECTIONS, ROLES, Direction, PartKind
 from desktop_app.parts_compared.part_kinds.said_of_dimension import ROLE_WORDS
@@ -28,12 +33,12 @@ from desktop_app.shop_window.texts import plain_label
 
 UNITS = ("mm", "deg", "ohm", "kohm", "V", "A", "kPa", "ml", "C", "g/s")
 HINTS = {
-    "same": "either way, such as 0.2",
-    "orientation": "degrees either way, such as 2",
-    "restored": "from and to, such as 0.1 to 1.5",
-    "limit": "10 to 20, at least 10, at most 20, or nothing",
-    "count": "nothing to say: it must be equal",
-    "word": "nothing to say: it must be alike",
+    "same": tr("either way, such as 0.2"),
+    "orientation": tr("degrees either way, such as 2"),
+    "restored": tr("from and to, such as 0.1 to 1.5"),
+    "limit": tr("10 to 20, at least 10, at most 20, or nothing"),
+    "count": tr("nothing to say: it must be equal"),
+    "word": tr("nothing to say: it must be alike"),
 }
 
 
@@ -48,25 +53,27 @@ class NewDimensionForm(QWidget):
         self._role, self._unit, self._tool, self._way = (QComboBox() for _ in range(4))
         for role in ROLES:
             self._role.addItem(ROLE_WORDS[role], role)
-        self._unit.addItems(UNITS)
-        self._way.addItems(DIRECTIONS)
-        self._allowed_box = Labelled("Allowed", self._allowed)
-        self._way_box = Labelled("Comes back", self._way)
+        for unit in UNITS:
+            self._unit.addItem(unit, unit)
+        for way in DIRECTIONS:
+            self._way.addItem(tr(way), way)
+        self._allowed_box = Labelled(tr("Allowed"), self._allowed)
+        self._way_box = Labelled(tr("Comes back"), self._way)
         self._refusal = plain_label("", wrap=True)
         self._refusal.hide()
         grid = QGridLayout()
         boxes = (
-            Labelled("Another dimension", self._label),
-            Labelled("What it asks", self._role),
-            Labelled("In", self._unit),
+            Labelled(tr("Another dimension"), self._label),
+            Labelled(tr("What it asks"), self._role),
+            Labelled(tr("In"), self._unit),
             self._allowed_box,
             self._way_box,
-            Labelled("Read with", self._tool),
+            Labelled(tr("Read with"), self._tool),
         )
         for place, box in enumerate(boxes):
             grid.addWidget(box, place // 3, place % 3)
-        add = QPushButton("Add it")
-        add.setAccessibleName("Add the dimension")
+        add = QPushButton(tr("Add it"))
+        add.setAccessibleName(tr("Add the dimension"))
         add.clicked.connect(self._add)
         self._label.returnPressed.connect(self._add)
         self._allowed.returnPressed.connect(self._add)
@@ -89,10 +96,10 @@ class NewDimensionForm(QWidget):
         return {
             "label": self._label.text(),
             "role": str(self._role.currentData()),
-            "unit": self._unit.currentText(),
+            "unit": self._unit.currentData(),
             "allowed": self._allowed.text(),
-            "way": self._way.currentText(),
-            "tool": self._tool.currentText(),
+            "way": self._way.currentData(),
+            "tool": str(self._tool.currentData()),
         }
 
     def fill_in(self, typed: Mapping[str, str]) -> None:
@@ -101,7 +108,7 @@ class NewDimensionForm(QWidget):
         self._allowed.setText(typed.get("allowed", ""))
         self._role.setCurrentIndex(max(0, self._role.findData(typed.get("role", ROLES[0]))))
         for choice, key in ((self._unit, "unit"), (self._way, "way"), (self._tool, "tool")):
-            choice.setCurrentIndex(max(0, choice.findText(typed.get(key, ""))))
+            choice.setCurrentIndex(max(0, choice.findData(typed.get(key, ""))))
 
     def show_kind(self, kind: PartKind) -> None:
         """Take the kind as it is now: the dimension is added to that."""
@@ -116,26 +123,21 @@ class NewDimensionForm(QWidget):
         self._way_box.setVisible(role == "restored")
         self._allowed.setEnabled(role not in ("count", "word"))
         self._allowed_box.hint(HINTS[role])
-        chosen = self._tool.currentText()
+        chosen = self._tool.currentData()
         self._tool.clear()
         wanted = unit or self._unit.currentText()
         looked_at = wanted in ("n", "word")
-        self._tool.addItems(
-            ["eye"]
-            if looked_at
-            else [
-                name
-                for name in USUAL_INSTRUMENTS
-                if (tool := usual_instrument(name, wanted)) is not None and tool.resolution > 0
-            ]
-        )
-        self._tool.setCurrentText(chosen)
+        for name in USUAL_INSTRUMENTS:
+            tool = usual_instrument(name, wanted)
+            if name == "eye" if looked_at else tool is not None and tool.resolution > 0:
+                self._tool.addItem(tool_words(name), name)
+        self._tool.setCurrentIndex(max(0, self._tool.findData(chosen)))
 
     @Slot()
     def _add(self) -> None:
         role, unit = self._role.currentData(), self._unit.currentText()
-        tool, allowed = self._tool.currentText(), self._allowed.text()
-        way: Direction = "smaller" if self._way.currentText() == "smaller" else "bigger"
+        tool, allowed = str(self._tool.currentData()), self._allowed.text()
+        way: Direction = "smaller" if self._way.currentData() == "smaller" else "bigger"
         label, length_unit = self._label.text(), self._desk.rules.length_unit
 
         read = self._desk.ask(dimensions_read, self._kind.id) or frozenset()

@@ -7,6 +7,7 @@ from functools import partial
 from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.part_photos.screen.code_looker import looker_of
 from desktop_app.part_photos.screen.code_offer import CodeOffer, take_back
 from desktop_app.part_photos.stored_reading import photos_by_id
@@ -59,7 +60,10 @@ class NumberOffers(QWidget):
         self.setVisible(bool(wanted))
 
     def _box(self, offer: NumberOffer) -> CodeOffer:
-        fields = [(field, f"Put in: {FIELD_WORDS[field].lower()}") for field in offer.fields]
+        fields = [
+            (field, tr("Put in: {number}", number=FIELD_WORDS[field].lower()))
+            for field in offer.fields
+        ]
         box = CodeOffer(self._desk, offer.says, offer.value, fields)
         box.taken.connect(lambda field: self.put_in.emit(field, offer.value))
         box.refused.connect(partial(self._looker.settle, offer.value, offer.photo_ids))

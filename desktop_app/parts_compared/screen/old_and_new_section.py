@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from PySide6.QtCore import QTimer, Signal, Slot
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.parts_compared import actions
 from desktop_app.parts_compared.instruments.instrument import Instrument
 from desktop_app.parts_compared.pair_view import PairView
@@ -36,7 +37,7 @@ class OldAndNewSection(Section):
     bench_wanted = Signal(int, object, object)
 
     def __init__(self, desk: Desk, kinds: Mapping[str, PartKind]) -> None:
-        super().__init__("Old & New")
+        super().__init__(tr("Old & New"))
         self._desk = desk
         self._kinds = kinds
         self._job_id: int | None = None
@@ -51,8 +52,10 @@ class OldAndNewSection(Section):
         self._place = QVBoxLayout()
         self._place.setSpacing(14)
         self._none = plain_label(
-            "Keep the old part on the bench. Choose what kind of part it is: then the two are "
-            "laid side by side, and what to measure is said.",
+            tr(
+                "Keep the old part on the bench. Choose what kind of part it is: then the "
+                "two are laid side by side, and what to measure is said."
+            ),
             "quiet",
             wrap=True,
         )
@@ -164,7 +167,17 @@ class OldAndNewSection(Section):
 
     def _let_go(self, card: QWidget, said: str = GONE) -> None:
         column = self._place if isinstance(card, PairCard) else self._together
-        let_go(self._desk, column, card, f"“{card.accessibleName()}” of {self._number}", said)
+        let_go(
+            self._desk,
+            column,
+            card,
+            tr(
+                "“{card}” of {number}",
+                card=card.accessibleName(),
+                number=self._number,
+            ),
+            said,
+        )
 
     @Slot(str, str)
     def _lay(self, kind: str, position: str) -> None:

@@ -7,6 +7,7 @@ from collections.abc import Mapping, Sequence
 from PySide6.QtCore import QTimer, Signal, Slot
 from PySide6.QtWidgets import QApplication, QFrame, QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.parts_compared import actions
 from desktop_app.parts_compared.comparison import PairComparison
 from desktop_app.parts_compared.in_shop_unit import judge_aloud
@@ -48,7 +49,7 @@ class PairCard(QFrame):
         self._line = ""
         self._alone: tuple[PairView, PairComparison] | None = None
         self._sets: tuple[SetComparison, ...] = ()
-        self.setAccessibleName(f"pair: {kind.name}")
+        self.setAccessibleName(tr("pair: {name}", name=kind.name))
         self._head = PairHead(kind.name)
         self._head.step_wanted.connect(self._go_to)
         self._head.away.connect(self._take_away)
@@ -126,10 +127,10 @@ class PairCard(QFrame):
         if self._kind.cautions:
             column.addWidget(CautionBox(self._kind.cautions))
         parts: list[tuple[str, QWidget]] = [
-            ("Photos, by what they show", self._photos),
-            ("Seen", self._conditions),
-            ("Measured", self._readings),
-            ("Where it comes from", self._facts),
+            (tr("Photos, by what they show"), self._photos),
+            (tr("Seen"), self._conditions),
+            (tr("Measured"), self._readings),
+            (tr("Where it comes from"), self._facts),
         ]
         if not self._kind.dimensions:
             self._readings.hide()
@@ -172,6 +173,6 @@ class PairCard(QFrame):
         self._desk.do(actions.take_pair_away, self._pair_id)
 
 
-NOT_ON_SHELF = (
+NOT_ON_SHELF = tr(
     "This part kind is not on the shelf any more, so nothing is judged. What was read is kept."
 )

@@ -8,6 +8,7 @@ from typing import Any
 from PySide6.QtCore import Qt, Slot
 from PySide6.QtWidgets import QComboBox, QGridLayout, QWidget
 
+from desktop_app.language import marked, tr
 from desktop_app.parts_compared import actions
 from desktop_app.parts_compared.number_offer import FIELD_WORDS
 from desktop_app.parts_compared.pair_view import ORIGINS, PairView
@@ -19,18 +20,18 @@ from desktop_app.shop_window.fields import Labelled, LineField, put_into
 from desktop_app.shop_window.kept_choice import KeptChoiceField
 
 FATES = (
-    "kept on the bench",
-    "kept for the customer",
-    "given to the customer",
-    "sent back as core",
-    "sent to the supplier",
-    "thrown away",
+    marked("kept on the bench"),
+    marked("kept for the customer"),
+    marked("given to the customer"),
+    marked("sent back as core"),
+    marked("sent to the supplier"),
+    marked("thrown away"),
 )
 LINES = (
-    ("supplier", "Supplier", 0, 1),
-    ("lot", "Lot or date code", 0, 2),
+    ("supplier", tr("Supplier"), 0, 1),
+    ("lot", tr("Lot or date code"), 0, 2),
     *((name, words, 1, column) for column, (name, words) in enumerate(FIELD_WORDS.items())),
-    ("position", "Position", 3, 2),
+    ("position", tr("Position"), 3, 2),
 )
 _TOP = Qt.AlignmentFlag.AlignTop
 
@@ -44,17 +45,17 @@ class PairFacts(QWidget):
         self._pair_id = pair_id
         self._origin = KeptChoiceField(
             desk,
-            f"origin of the new part, {kind.name}",
-            [(None, "not said yet"), *ORIGINS],
+            tr("origin of the new part, {name}", name=kind.name),
+            [(None, tr("not said yet")), *ORIGINS],
             self._save_origin,
         )
-        fate = f"fate of the old part, {kind.name}"
+        fate = tr("fate of the old part, {name}", name=kind.name)
         self._fate = KeptChoiceField(desk, fate, [], self._save_fate)
         self._fates: tuple[str, ...] = ()
         self._fitted = KeptChoiceField(
             desk,
-            f"fitted or stopped, {kind.name}",
-            [(True, "fitted"), (False, "stopped before fitting")],
+            tr("fitted or stopped, {name}", name=kind.name),
+            [(True, tr("fitted")), (False, tr("stopped before fitting"))],
             self._save_fitted,
         )
         for choice in (self._origin, self._fate, self._fitted):  # as wide as its column, no wider
@@ -62,7 +63,7 @@ class PairFacts(QWidget):
                 QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
             )
             choice.setMinimumContentsLength(12)
-        self._origin_box = Labelled("Where is the new one from?", self._origin, narrow=True)
+        self._origin_box = Labelled(tr("Where is the new one from?"), self._origin, narrow=True)
         grid = QGridLayout(self)
         grid.setContentsMargins(0, 0, 0, 0)
         grid.addWidget(self._origin_box, 0, 0, _TOP)
@@ -77,15 +78,17 @@ class PairFacts(QWidget):
         self._offers = NumberOffers(desk)
         self._offers.put_in.connect(self._put_number)
         grid.addWidget(self._offers, 2, 0, 1, 3)
-        grid.addWidget(Labelled("What became of the old one?", self._fate, narrow=True), 3, 0, _TOP)
-        grid.addWidget(Labelled("Did it go on?", self._fitted, narrow=True), 3, 1, _TOP)
+        grid.addWidget(
+            Labelled(tr("What became of the old one?"), self._fate, narrow=True), 3, 0, _TOP
+        )
+        grid.addWidget(Labelled(tr("Did it go on?"), self._fitted, narrow=True), 3, 1, _TOP)
         for column in range(3):
             grid.setColumnStretch(column, 1)
 
     def show_facts(self, pair: PairView) -> None:
         """Show what is written about the pair."""
         self._origin.show_value(pair.origin)
-        asked = "" if pair.origin or not pair.fitted else "✎ To be said before the car leaves."
+        asked = "" if pair.origin or not pair.fitted else tr("✎ To be said before the car leaves.")
         self._origin_box.hint(asked)
         for name, line in self._lines.items():
             line.show_value(getattr(pair, name))
@@ -94,7 +97,7 @@ class PairFacts(QWidget):
         fates = FATES if not pair.fate or pair.fate in FATES else (*FATES, pair.fate)
         if fates != self._fates:
             self._fates = fates
-            self._fate.set_choices([("", "not said"), *((one, one) for one in fates)])
+            self._fate.set_choices([("", tr("not said")), *((one, tr(one)) for one in fates)])
         self._fate.show_value(pair.fate)
         self._fitted.show_value(pair.fitted)
         self._offers.show_pair(pair)

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.comparison import PairComparison
 from desktop_app.parts_compared.pair_view import PairView
 from desktop_app.parts_compared.part_numbers import numbers_differ
@@ -33,17 +34,17 @@ class PairHead(QFrame):
         self._unread = plain_label("", wrap=True)
         self._unread.hide()
         self._reasons = plain_label("", wrap=True)
-        self._all = QPushButton("All reasons")
+        self._all = QPushButton(tr("All reasons"))
         self._all.setCheckable(True)
-        self._all.setAccessibleName(f"All reasons, {name}")
+        self._all.setAccessibleName(tr("All reasons, {name}", name=name))
         self._all.toggled.connect(self._show_reasons)
         self._said: tuple[str, ...] = ()
         self._first: tuple[str, ...] = ()
         self._steps = QVBoxLayout()
         self._steps.setSpacing(4)
         self._steps_shown: list[tuple[str, str]] = []
-        self._away = QPushButton("Take the pair away")
-        self._away.setAccessibleName(f"Take the pair away: {name}")
+        self._away = QPushButton(tr("Take the pair away"))
+        self._away.setAccessibleName(tr("Take the pair away: {name}", name=name))
         self._away.setProperty(NEVER_FIRST, True)  # Enter right after a jump must not take it away
         self._away.clicked.connect(self.away)
         top = QHBoxLayout()
@@ -68,8 +69,10 @@ class PairHead(QFrame):
     ) -> None:
         """Show what came out; `steps` are (dimension, words) of what to do next."""
         self._say_title(pair.position)
-        self._verdict.setText(f"{PAIR_SIGNS[judged.verdict]}  {judged.verdict}")
-        self._verdict.setAccessibleName(f"verdict on the {self._name}: {judged.verdict}")
+        self._verdict.setText(f"{PAIR_SIGNS[judged.verdict]}  {tr(judged.verdict)}")
+        self._verdict.setAccessibleName(
+            tr("verdict on the {name}: {verdict}", name=self._name, verdict=tr(judged.verdict))
+        )
         differ = numbers_differ(pair.number_on_box, pair.number_on_part)
         reasons = [f"–  {one}" for one in judged.reasons if one not in judged.questions]
         self._said = (*([f"≠  {differ}"] if differ else []), *reasons)
@@ -90,15 +93,21 @@ class PairHead(QFrame):
         elif judged.verdict == "stop and look":
             why = next((one for one in judged.reasons if one not in judged.questions), "")
         sign = PAIR_SIGNS[judged.verdict]
-        line = f"{sign}  {self._title.text()}: {judged.verdict}.  {why}".rstrip()
+        line = f"{sign}  {self._title.text()}: {tr(judged.verdict)}.  {why}".rstrip()
         return line if len(line) <= LONGEST_LINE else f"{line[: LONGEST_LINE - 1]}…"
 
     @Slot(int)
     def say_unread(self, fields: int) -> None:
         """Say beside the verdict that something typed is not part of it."""
-        what = "One entry" if fields == 1 else f"{fields} entries"
-        is_not = "is" if fields == 1 else "are"
-        words = f"✎  {what} below can't be read and {is_not} not in this verdict. Mend it first."
+        words = (
+            tr("✎  One entry below can't be read and is not in this verdict. Mend it first.")
+            if fields == 1
+            else tr(
+                "✎  {entries} entries below can't be read and are not in this verdict. "
+                "Mend it first.",
+                entries=fields,
+            )
+        )
         self._unread.setText(words if fields else "")
         self._unread.setVisible(bool(fields))
 
@@ -109,7 +118,7 @@ class PairHead(QFrame):
     def say_unknown(self, position: str, words: str) -> None:
         """Say why nothing is judged."""
         self._say_title(position)
-        self._verdict.setText("◌  not judged")
+        self._verdict.setText(tr("◌  not judged"))
         self._said = self._first = (words,)
         self._all.hide()
         self._show_reasons(False)
@@ -123,14 +132,18 @@ class PairHead(QFrame):
         for dimension, words in self._steps_shown[:FIRST_REASONS]:
             button = QPushButton(f"→  {words}")
             button.setStyleSheet("text-align: left;")
-            button.setAccessibleName(f"Next: {words}")
+            button.setAccessibleName(tr("Next: {words}", words=words))
             button.setProperty("dimension", dimension)
             button.clicked.connect(self._press)
             self._steps.addWidget(button)
         more = len(self._steps_shown) - FIRST_REASONS
         if more > 0:
-            things = "thing is" if more == 1 else "things are"
-            self._steps.addWidget(plain_label(f"Then {more} more {things} to do.", "quiet"))
+            words = (
+                tr("Then 1 more thing is to do.")
+                if more == 1
+                else tr("Then {more} more things are to do.", more=more)
+            )
+            self._steps.addWidget(plain_label(words, "quiet"))
 
     @Slot(bool)
     def _show_reasons(self, all_of_them: bool) -> None:

@@ -6,6 +6,7 @@ from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtGui import QDragEnterEvent, QDropEvent
 from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
+from desktop_app.language import marked, tr
 from desktop_app.part_photos.kept_photo import KeptPhoto
 from desktop_app.part_photos.screen.dropped import may_hold_photos
 from desktop_app.part_photos.screen.locked_views import LockedViews
@@ -22,11 +23,11 @@ from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.off_where_shut import off_where_shut
 from desktop_app.shop_window.texts import plain_label, tooltip
 
-ANY_VIEW = "whole part"
-WHAT_FOR = "Measure in these photos, and lay the new part's photo over the old one's."
-BY_PHONE = "Take photos of this part, in this view, with a phone on the shop's Wi-Fi."
-DROP_IT = "No photo of the {} here yet. Drop it here."
-NO_PHOTO = "Put a photo to one of the parts first."
+ANY_VIEW = marked("whole part")
+WHAT_FOR = tr("Measure in these photos, and lay the new part's photo over the old one's.")
+BY_PHONE = tr("Take photos of this part, in this view, with a phone on the shop's Wi-Fi.")
+DROP_IT = tr("No photo of the {} here yet. Drop it here.")
+NO_PHOTO = tr("Put a photo to one of the parts first.")
 
 
 class PairPhotos(QWidget):
@@ -55,8 +56,10 @@ class PairPhotos(QWidget):
         self._row = FlowRow(self._row_box)
         self._stage: LockedViews | None = None
         self._on_stage: dict[Side, KeptPhoto | None] = {}
-        self._bench = QPushButton("Photo bench")
-        self._bench.setAccessibleName(f"Photo bench: measure in these photos, {kind.name}")
+        self._bench = QPushButton(tr("Photo bench"))
+        self._bench.setAccessibleName(
+            tr("Photo bench: measure in these photos, {name}", name=kind.name)
+        )
         self._bench.clicked.connect(self._want_bench)
         self._outs: dict[Side, QPushButton] = {}
         self._trays = {side: self._tray(side) for side in SIDES}
@@ -69,8 +72,14 @@ class PairPhotos(QWidget):
             half = QVBoxLayout()
             half.addWidget(plain_label(f"{SIDE_SIGNS[side]} {_SAID[side]}"))
             half.addWidget(tray)
-            out = QPushButton("Take out of this view")
-            out.setAccessibleName(f"Take the chosen photo out of this view, {side}, {kind.name}")
+            out = QPushButton(tr("Take out of this view"))
+            out.setAccessibleName(
+                tr(
+                    "Take the chosen photo out of this view, {side}, {name}",
+                    side=tr(side),
+                    name=kind.name,
+                )
+            )
             out.setProperty("side", side)
             out.clicked.connect(self._take_out)
             out.hide()
@@ -108,14 +117,14 @@ class PairPhotos(QWidget):
                 button = QPushButton()
                 button.setCheckable(True)
                 button.setProperty("view", view)
-                button.setAccessibleName(f"view {view}, {self._name}")
+                button.setAccessibleName(tr("view {view}, {name}", view=tr(view), name=self._name))
                 button.clicked.connect(self._choose_view)
                 self._group.addButton(button)
                 self._row.addWidget(button)
         for choice in self._group.buttons():
             view = str(choice.property("view"))
             there = "".join(SIDE_SIGNS[s] for s in SIDES if self._pair.photo(s, view))
-            choice.setText(f"{view}  {there}".rstrip())
+            choice.setText(f"{tr(view)}  {there}".rstrip())
             choice.setChecked(view == self._view)
         self._row_box.updateGeometry()
 
@@ -149,12 +158,16 @@ class PairPhotos(QWidget):
             self._stage.show_pair(shown["removed"], shown["replacement"])
 
     def _tray(self, side: Side) -> PhotoTray:
-        tray = PhotoTray(self._desk, f"photos of the {_SAID[side]}, {self._name}")
+        tray = PhotoTray(
+            self._desk, tr("photos of the {said}, {name}", said=_SAID[side], name=self._name)
+        )
         tray.setProperty("side", side)
         tray.photos_added.connect(self._put)
         tray.photo_chosen.connect(self._show_stage)
-        phone = QPushButton("From a phone…")
-        phone.setAccessibleName(f"From a phone: photos of the {_SAID[side]}, {self._name}")
+        phone = QPushButton(tr("From a phone…"))
+        phone.setAccessibleName(
+            tr("From a phone: photos of the {said}, {name}", said=_SAID[side], name=self._name)
+        )
         phone.setToolTip(tooltip(BY_PHONE))
         phone.setProperty("side", side)
         phone.clicked.connect(self._by_phone)
@@ -200,4 +213,4 @@ class PairPhotos(QWidget):
         self._show_trays()
 
 
-_SAID: dict[Side, str] = {"removed": "removed part", "replacement": "replacement"}
+_SAID: dict[Side, str] = {"removed": tr("removed part"), "replacement": tr("replacement")}

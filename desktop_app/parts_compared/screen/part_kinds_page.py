@@ -16,6 +16,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from desktop_app.language import tr
 from desktop_app.parts_compared import kind_actions
 from desktop_app.parts_compared.part_kinds.kind_effect import effect_words, pairs_judged_otherwise
 from desktop_app.parts_compared.part_kinds.kind_names import kinds_meant
@@ -78,17 +79,17 @@ class PartKindsPage(QWidget):
                 self._list.setCurrentRow(row)
 
     def _lay_out(self) -> None:
-        self._field.setAccessibleName("Find a part kind")
-        self._field.setPlaceholderText("rotor, pads, plug …")
+        self._field.setAccessibleName(tr("Find a part kind"))
+        self._field.setPlaceholderText(tr("rotor, pads, plug …"))
         self._field.setClearButtonEnabled(True)
         self._field.textChanged.connect(self._fill)
         self._field.installEventFilter(self)
-        self._list.setAccessibleName("Part kinds")
+        self._list.setAccessibleName(tr("Part kinds"))
         self._list.setMinimumWidth(250)
         self._list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self._list.currentItemChanged.connect(self._choose)
         left = QVBoxLayout()
-        left.addWidget(plain_label("Part Kinds", "title"))
+        left.addWidget(plain_label(tr("Part Kinds"), "title"))
         left.addWidget(self._field)
         left.addWidget(self._list, 1)
         row = QHBoxLayout(self)
@@ -107,7 +108,9 @@ class PartKindsPage(QWidget):
             item = QListWidgetItem(f"✎  {kind.name}" if own else kind.name)
             item.setData(KIND, kind.id)
             item.setSizeHint(QSize(0, TOUCH - 4))
-            item.setToolTip(tooltip(f"{kind.name}, the shop's own" if own else kind.name))
+            item.setToolTip(
+                tooltip(tr("{name}, the shop's own", name=kind.name) if own else kind.name)
+            )
             self._list.addItem(item)
         self._list.setCurrentRow(0)
         self._list.blockSignals(False)
@@ -151,7 +154,14 @@ class PartKindsPage(QWidget):
     def _let_sheet_go(self, sheet: KindSheet) -> None:
         """Take the sheet off; what is typed there comes back with it, a choice does not."""
         chosen = [(one.accessibleName(), one.typed()) for one in waiting_choices(sheet)]
-        let_go(self._desk, self._page.column, sheet, f"The sheet of {sheet.name}", LEFT, chosen)
+        let_go(
+            self._desk,
+            self._page.column,
+            sheet,
+            tr("The sheet of {name}", name=sheet.name),
+            LEFT,
+            chosen,
+        )
 
     @Slot(str)
     def _copy(self, name: str) -> None:
@@ -190,7 +200,7 @@ class PartKindsPage(QWidget):
             if self._sheet is sheet:
                 sheet.say_effect(words)
 
-        self._desk.errands.run("Judging the pairs both ways", work, say)
+        self._desk.errands.run(tr("Judging the pairs both ways"), work, say)
 
     @Slot(object)
     def _hear(self, done: Done) -> None:

@@ -9,6 +9,7 @@ from PySide6.QtCore import QSignalBlocker, Qt, Signal, Slot
 from PySide6.QtGui import QFocusEvent
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.readings_typed import split_readings
 from desktop_app.shop_window.fields import LineField, Save
 from desktop_app.shop_window.in_sight import bring_up
@@ -73,7 +74,7 @@ class ReadingBox(QWidget):
 
     def __init__(self, field: ReadingField) -> None:
         super().__init__()
-        self._from_photo = plain_label("◎ photo", "quiet")
+        self._from_photo = plain_label(tr("◎ photo"), "quiet")
         self._from_photo.hide()
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
@@ -84,8 +85,14 @@ class ReadingBox(QWidget):
         """Say how many of the readings came from marks; `marks` has one for each reading."""
         taken = sum(one is not None for one in marks)
         self._from_photo.setVisible(taken > 0)
-        words = f"{taken} of {len(marks)} readings taken from marks on the photo"
-        self._from_photo.setToolTip(tooltip(f"{words}, each with the mark's own uncertainty."))
+        words = tr(
+            "{taken} of {readings} readings taken from marks on the photo",
+            taken=taken,
+            readings=len(marks),
+        )
+        self._from_photo.setToolTip(
+            tooltip(tr("{words}, each with the mark's own uncertainty.", words=words))
+        )
         self._from_photo.setAccessibleName(words)
 
 
@@ -96,7 +103,7 @@ class WordField(QComboBox):
         super().__init__()
         self.setEditable(True)
         self.setInsertPolicy(QComboBox.InsertPolicy.NoInsert)
-        self.setAccessibleName(f"{name}, choices")
+        self.setAccessibleName(tr("{name}, choices", name=name))
         self.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.setMinimumContentsLength(6)
         self.addItems(["", *choices])

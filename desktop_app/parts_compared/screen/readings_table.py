@@ -8,6 +8,7 @@ from PySide6.QtCore import QSize, Signal, Slot
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QGridLayout, QPushButton, QWidget
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.comparison import PairComparison
 from desktop_app.parts_compared.instruments.instrument import Instrument
 from desktop_app.parts_compared.pair_view import PairView
@@ -19,7 +20,14 @@ from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.in_sight import bring_up
 from desktop_app.shop_window.texts import plain_label
 
-HEADS = ("", "◆ Removed", "● Replacement", "Instrument", "To scale", "Verdict")
+HEADS = (
+    "",
+    tr("◆ Removed"),
+    tr("● Replacement"),
+    tr("Instrument"),
+    tr("To scale"),
+    tr("Verdict"),
+)
 
 
 class ReadingsTable(QWidget):
@@ -125,7 +133,14 @@ class ReadingsTable(QWidget):
     def _say_more(self, measured: int) -> None:
         sign = "▾" if self._unfolded else "▸"
         others = len(self._others)
-        self._more.setText(f"{sign}  More dimensions: {others}, of which {measured} measured")
+        self._more.setText(
+            tr(
+                "{sign}  More dimensions: {others}, of which {measured} measured",
+                sign=sign,
+                others=others,
+                measured=measured,
+            )
+        )
 
     @Slot()
     def _count_unread(self) -> None:

@@ -6,6 +6,7 @@ from functools import partial
 
 from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QVBoxLayout
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.in_shop_unit import shop_unit
 from desktop_app.parts_compared.part_sets.part_set import GivenTerm, PartSet
 from desktop_app.parts_compared.part_sets.set_sentence import (
@@ -39,7 +40,7 @@ class SetCard(QFrame):
         self._unit = ""
         name = _capital(part_set.name)
         where = f", {position}" if position.strip() else ""
-        self.setAccessibleName(f"together: {part_set.name}{where}")
+        self.setAccessibleName(tr("together: {name}{where}", name=part_set.name, where=where))
         self._verdict = plain_label("", "title")
         self._sentence = plain_label("", wrap=True)
         self._drawing = SetDrawing(f"{part_set.result}{where}")
@@ -72,7 +73,7 @@ class SetCard(QFrame):
         self._steps.setVisible(bool(judged.next_steps))
         spoken, _ = shop_unit(self._set.unit, unit)
         for term in self._set.given:
-            said = "inch" if spoken == "in" else spoken
+            said = tr("inch") if spoken == "in" else spoken
             self._names[term.name].setText(f"{_capital(term.label)}, {said}")
             field = self._fields[term.name]
             kept = one.entered.get(term.name)
@@ -118,6 +119,6 @@ def _usual(term: GivenTerm, unit: str, length_unit: str) -> str:
     """Say in an empty field what is taken as long as nothing is entered."""
     shown, factor = shop_unit(unit, length_unit)
     if term.value is None:
-        return "not entered"
+        return tr("not entered")
     taken = term.half_width if term.enters == "play" else term.value
-    return f"usual {amount(float(f'{taken * factor:.3g}'), shown)}"
+    return tr("usual {amount}", amount=amount(float(f"{taken * factor:.3g}"), shown))

@@ -6,6 +6,7 @@ from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QBrush, QColor, QPainter, QPaintEvent, QPalette, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.reading import Side
 from desktop_app.parts_compared.screen.drawn_set import DrawnRoom, DrawnSet
 from desktop_app.parts_compared.screen.scale_axis import Axis, axis_for
@@ -22,7 +23,7 @@ class SetDrawing(QWidget):
     def __init__(self, name: str) -> None:
         super().__init__()
         self._drawn: DrawnSet | None = None
-        self.setAccessibleName(f"drawing of {name}")
+        self.setAccessibleName(tr("drawing of {name}", name=name))
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
 
     def sizeHint(self) -> QSize:

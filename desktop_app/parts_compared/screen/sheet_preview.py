@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
 )
 from shiboken6 import isValid
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.screen.sheet_pages import draw_pages
 from desktop_app.parts_compared.screen.sheet_printing import ask_printer, no_printer, print_pages
@@ -48,7 +49,7 @@ class SheetPreview(QWidget):
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent, Qt.WindowType.Window)
-        self.setWindowTitle("Comparison sheet")
+        self.setWindowTitle(tr("Comparison sheet"))
         self.resize(960, 820)
         self._desk = desk
         self._job_id = job_id
@@ -59,12 +60,14 @@ class SheetPreview(QWidget):
         self._errands: set[Errand] = set()
         self._pages: list[QLabel] = []
         self._says = plain_label("", "quiet", wrap=True)
-        self._again = self._button("Make it again", "Make the sheet again", self.make)
-        self._print = self._button("Print…", "Print the sheet", self._ask_to_print)
-        self._save = self._button("Save as PDF…", "Save the sheet as PDF", self._ask_to_save)
+        self._again = self._button(tr("Make it again"), tr("Make the sheet again"), self.make)
+        self._print = self._button(tr("Print…"), tr("Print the sheet"), self._ask_to_print)
+        self._save = self._button(
+            tr("Save as PDF…"), tr("Save the sheet as PDF"), self._ask_to_save
+        )
         self._save.setObjectName("next")
-        self._smaller = self._button("−", "Show the pages smaller", self._zoom_out)
-        self._larger = self._button("+", "Show the pages larger", self._zoom_in)
+        self._smaller = self._button("−", tr("Show the pages smaller"), self._zoom_out)
+        self._larger = self._button("+", tr("Show the pages larger"), self._zoom_in)
         self._percent = plain_label("100 %")
         self._scroll = QScrollArea()
         self._lay_out()
@@ -86,9 +89,9 @@ class SheetPreview(QWidget):
         self._again.hide()
         self._pdf = b""
         self._allow(False)
-        self._says.setText("The sheet is being made …")
+        self._says.setText(tr("The sheet is being made …"))
         work = partial(_make, self._desk.record, self._job_id, self._kinds, self._dpi())
-        self._run("Making the sheet", work, self._show_made)
+        self._run(tr("Making the sheet"), work, self._show_made)
 
     def closeEvent(self, event: QCloseEvent) -> None:
         for errand in self._errands:
@@ -109,7 +112,7 @@ class SheetPreview(QWidget):
         self._column.setSpacing(14)
         self._column.setAlignment(Qt.AlignmentFlag.AlignHCenter)
         self._scroll.setWidgetResizable(True)
-        self._scroll.setAccessibleName("Pages of the sheet")
+        self._scroll.setAccessibleName(tr("Pages of the sheet"))
         self._scroll.setWidget(inside)
         column = QVBoxLayout(self)
         column.addLayout(row)
@@ -117,12 +120,12 @@ class SheetPreview(QWidget):
 
     def _add_keys(self) -> None:
         for key, does, slot in (
-            (QKeySequence.StandardKey.ZoomIn, "larger", self._zoom_in),
-            ("Ctrl+=", "larger", self._zoom_in),
-            (QKeySequence.StandardKey.ZoomOut, "smaller", self._zoom_out),
-            (QKeySequence.StandardKey.Save, "saves the sheet", self._save.click),
-            (QKeySequence.StandardKey.Print, "prints the sheet", self._print.click),
-            (Qt.Key.Key_Escape, "closes the preview", self.close),
+            (QKeySequence.StandardKey.ZoomIn, tr("larger"), self._zoom_in),
+            ("Ctrl+=", tr("larger"), self._zoom_in),
+            (QKeySequence.StandardKey.ZoomOut, tr("smaller"), self._zoom_out),
+            (QKeySequence.StandardKey.Save, tr("saves the sheet"), self._save.click),
+            (QKeySequence.StandardKey.Print, tr("prints the sheet"), self._print.click),
+            (Qt.Key.Key_Escape, tr("closes the preview"), self.close),
         ):
             on_key(self, key, does, slot)
 
@@ -151,12 +154,13 @@ class SheetPreview(QWidget):
         if isinstance(trouble, ShopTrouble):
             self._says.setText(trouble.sentence())
         elif trouble is not None:
-            self._says.setText("That did not work; it is a mistake of the program.")
+            self._says.setText(tr("That did not work; it is a mistake of the program."))
         self._again.setVisible(not self._pdf)
 
     def _show_made(self, made: tuple[bytes, str, list[QImage]]) -> None:
         self._pdf, self._name, pictures = made
-        self.setWindowTitle(self._name.removesuffix(".pdf").replace("sheet-", "Sheet of job "))
+        number = self._name.removesuffix(".pdf").removeprefix("sheet-")
+        self.setWindowTitle(tr("Sheet of job {number}", number=number))
         self._says.setText("")
         self._show_pages(pictures)
         self._allow(True)
@@ -171,7 +175,9 @@ class SheetPreview(QWidget):
             pixmap.setDevicePixelRatio(self.devicePixelRatioF())
             page = plain_label("")
             page.setPixmap(pixmap)
-            page.setAccessibleName(f"Page {number} of {len(pictures)}")
+            page.setAccessibleName(
+                tr("Page {number} of {pictures}", number=number, pictures=len(pictures))
+            )
             self._column.addWidget(page)
             self._pages.append(page)
         self._percent.setText(f"{ZOOMS[self._zoom]:.0%}".replace("%", " %"))
@@ -198,36 +204,40 @@ class SheetPreview(QWidget):
             self._zoom = zoom
             self._allow(True)
             work = partial(_draw, self._pdf, self._dpi())
-            self._run("Drawing the pages", work, self._show_pages)
+            self._run(tr("Drawing the pages"), work, self._show_pages)
 
     @Slot(object)
     def _grow_old(self, _done: Any) -> None:
         if self._pdf:
-            self._says.setText("Something was written down since this sheet was made.")
+            self._says.setText(tr("Something was written down since this sheet was made."))
             self._again.show()
 
     @Slot()
     def _ask_to_save(self) -> None:
         chosen, _ = QFileDialog.getSaveFileName(
-            self, "Save the sheet", str(Path.home() / self._name), "PDF (*.pdf)"
+            self, tr("Save the sheet"), str(Path.home() / self._name), "PDF (*.pdf)"
         )
         if chosen:
             to = Path(chosen)
             to = to if to.suffix.lower() == ".pdf" else to.with_name(f"{to.name}.pdf")
-            self._run("Saving the sheet", partial(_put, self._pdf, to), self._say_saved)
+            self._run(tr("Saving the sheet"), partial(_put, self._pdf, to), self._say_saved)
 
     def _say_saved(self, to: Path) -> None:
-        self._says.setText(f"Saved as {to}.")
+        self._says.setText(tr("Saved as {to}.", to=to))
 
     @Slot()
     def _ask_to_print(self) -> None:
         printer = ask_printer(self, self._name, len(self._pages))
         if printer is not None:
             work = partial(print_pages, self._pdf, printer)
-            self._run("Printing the sheet", work, self._say_printed)
+            self._run(tr("Printing the sheet"), work, self._say_printed)
 
     def _say_printed(self, pages: int) -> None:
-        self._says.setText(f"Sent to the printer: {pages} {'page' if pages == 1 else 'pages'}.")
+        self._says.setText(
+            tr("Sent to the printer: 1 page.")
+            if pages == 1
+            else tr("Sent to the printer: {pages} pages.", pages=pages)
+        )
 
 
 def _carried_out(work: Callable[[], Any]) -> Generator[Step, None, Any]:

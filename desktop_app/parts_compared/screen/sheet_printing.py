@@ -9,6 +9,7 @@ from PySide6.QtCore import QRect
 from PySide6.QtGui import QPainter
 from PySide6.QtWidgets import QWidget
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.screen.sheet_pages import draw_pages
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -25,7 +26,7 @@ def no_printer() -> str:
 
     if QPrinterInfo.availablePrinterNames():
         return ""
-    return "No printer is set up on this computer. Save the sheet as PDF instead."
+    return tr("No printer is set up on this computer. Save the sheet as PDF instead.")
 
 
 def ask_printer(parent: QWidget, name: str, pages: int) -> QPrinter | None:
@@ -52,11 +53,14 @@ def print_pages(pdf: bytes, printer: QPrinter) -> Generator[Step, None, int]:
     painter = QPainter()
     if not painter.begin(printer):
         raise ShopTrouble(
-            "The printer did not take the sheet.", do="Look whether it is on, or save it as PDF."
+            tr("The printer did not take the sheet."),
+            do=tr("Look whether it is on, or save it as PDF."),
         )
     try:
         for number in range(first, last + 1):
-            yield Step(number - first, last - first + 1, f"Printing page {number}")
+            yield Step(
+                number - first, last - first + 1, tr("Printing page {number}", number=number)
+            )
             if number > first:
                 printer.newPage()
             picture = pictures[number - 1]

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from PySide6.QtCore import QTimer, Slot
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.parts_compared import sum_actions
 from desktop_app.parts_compared.bench_sums.bench_sum import BenchSum, SumKept
 from desktop_app.parts_compared.bench_sums.read_already import PairRead, read_already
@@ -23,7 +24,7 @@ from desktop_app.shop_window.flow_row import empty
 from desktop_app.shop_window.kept_choice import put_back
 from desktop_app.shop_window.texts import plain_label
 
-NONE = "Which sum?"
+NONE = tr("Which sum?")
 
 
 class SumBench(QWidget):
@@ -45,9 +46,9 @@ class SumBench(QWidget):
         self._place = QVBoxLayout()
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 8, 0, 0)
-        column.addWidget(plain_label("Bench sums", "heading"))
+        column.addWidget(plain_label(tr("Bench sums"), "heading"))
         column.addLayout(self._kept)
-        column.addWidget(Labelled("Work one out", self._choice))
+        column.addWidget(Labelled(tr("Work one out"), self._choice))
         column.addLayout(self._place)
 
     def show_sums(self, job_id: int, pairs: Sequence[PairRead]) -> None:
@@ -141,12 +142,12 @@ class SumBench(QWidget):
             row.setContentsMargins(0, 0, 0, 0)
             words = f"{one.name}: {one.sentence} {one.limit}"
             row.addWidget(plain_label(words, wrap=True), 1)
-            printed = Tick("on the sheet")
+            printed = Tick(tr("on the sheet"))
             printed.setChecked(one.on_sheet)
             printed.setProperty("row", one.id)
             printed.clicked.connect(self._print)
             away = QPushButton("✕")
-            away.setAccessibleName(f"Take the sum out: {one.name}")
+            away.setAccessibleName(tr("Take the sum out: {name}", name=one.name))
             away.setProperty("row", one.id)
             away.clicked.connect(self._take_out)
             row.addWidget(printed)

@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QComboBox, QGridLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.bench_sums.bench_sum import BenchSum
 from desktop_app.parts_compared.bench_sums.sum_field import MEASURED, SumField
 from desktop_app.parts_compared.bench_sums.sum_offered import SumOffered
@@ -42,7 +43,7 @@ class SumForm(QWidget):
         self._result: BenchSum | None = None
         self._sentence = plain_label("", wrap=True)
         self._limit = plain_label("", "quiet", wrap=True)
-        self._keep = QPushButton("Keep it with the job")
+        self._keep = QPushButton(tr("Keep it with the job"))
         self._keep.setObjectName("next")
         self._keep.clicked.connect(self._pressed)
         column = QVBoxLayout(self)
@@ -73,7 +74,7 @@ class SumForm(QWidget):
     def texts(self) -> dict[str, str]:
         """Return what is typed, by field."""
         return {
-            name: box.currentText() if isinstance(box, QComboBox) else box.text()
+            name: str(box.currentData()) if isinstance(box, QComboBox) else box.text()
             for name, box in self._fields.items()
         }
 
@@ -92,8 +93,9 @@ class SumForm(QWidget):
         box: QLineEdit | QComboBox
         if choices:
             box = QComboBox()
-            box.addItems(choices)
-            box.setCurrentText(text)
+            for one in choices:
+                box.addItem(tr(one), one)
+            box.setCurrentIndex(max(0, box.findData(text)))
             box.currentTextChanged.connect(self._work_out)
         else:
             box = QLineEdit(text)
@@ -115,7 +117,9 @@ class SumForm(QWidget):
             self._sentence.setText(self._result.sentence)
             self._limit.setText(self._result.limit_sentence)
         self._keep.setEnabled(self._result is not None)
-        self._keep.setToolTip("" if self._result else "Something is still missing, as said above")
+        self._keep.setToolTip(
+            "" if self._result else tr("Something is still missing, as said above")
+        )
         self.typed.emit()
 
     @Slot()

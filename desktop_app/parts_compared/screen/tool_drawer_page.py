@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Qt, QTimer, Slot
 from PySide6.QtWidgets import QAbstractItemView, QHBoxLayout, QHeaderView, QPushButton, QTableView
 
+from desktop_app.language import tr
 from desktop_app.parts_compared import actions
 from desktop_app.parts_compared.screen.gauge_study_page import GaugeStudyPage
 from desktop_app.parts_compared.screen.instrument_form import InstrumentForm
@@ -27,14 +28,16 @@ class ToolDrawerPage(ReadingPage):
         self._model = InstrumentTable()
         self._table = QTableView()
         self._none = plain_label(
-            "The drawer is empty: every instrument counts with the figures that are usual for its "
-            "sort. Put your own in, and its own figures count.",
+            tr(
+                "The drawer is empty: every instrument counts with the figures that are "
+                "usual for its sort. Put your own in, and its own figures count."
+            ),
             "quiet",
             wrap=True,
         )
         self._form = InstrumentForm(desk)
         self._study: GaugeStudyPage | None = None
-        self._put_away = QPushButton("Put the chosen one away")
+        self._put_away = QPushButton(tr("Put the chosen one away"))
         self._lay_out()
         desk.changed.connect(self._heard)
 
@@ -48,10 +51,10 @@ class ToolDrawerPage(ReadingPage):
             self._study.keep_draft()
 
     def _lay_out(self) -> None:
-        self.column.addWidget(plain_label("Tool Drawer", "title"))
-        drawer = Section("In the drawer")
+        self.column.addWidget(plain_label(tr("Tool Drawer"), "title"))
+        drawer = Section(tr("In the drawer"))
         self._table.setModel(self._model)
-        self._table.setAccessibleName("Instruments")
+        self._table.setAccessibleName(tr("Instruments"))
         self._table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         self._table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         self._table.setTabKeyNavigation(False)
@@ -64,16 +67,17 @@ class ToolDrawerPage(ReadingPage):
         self._table.activated.connect(self._open)
         for key in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
             inside = Qt.ShortcutContext.WidgetShortcut
-            on_key(self._table, key, "opens the chosen instrument, in its list", self._open, inside)
+            words = tr("opens the chosen instrument, in its list")
+            on_key(self._table, key, words, self._open, inside)
         self._put_away.clicked.connect(self._away)
         drawer.column.addWidget(self._none)
         drawer.column.addWidget(self._table)
         row = QHBoxLayout()
-        change = QPushButton("Change the chosen one")
+        change = QPushButton(tr("Change the chosen one"))
         change.clicked.connect(self._open)
         row.addWidget(change)
         row.addWidget(self._put_away)
-        try_out = QPushButton("Try the chosen one out: gauge study")
+        try_out = QPushButton(tr("Try the chosen one out: gauge study"))
         try_out.clicked.connect(self._try_out)
         row.addWidget(try_out)
         row.addStretch(1)

@@ -7,16 +7,17 @@ from pathlib import Path
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QFileDialog
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.screen.long_work_box import LongWorkBox
 from desktop_app.records_exchanged.screen.telling import Tell, walked
 from desktop_app.shop_record.backup import BackupMade, make_backup
 from desktop_app.shop_record.backups_made import remember
 from desktop_app.shop_window.desk import Desk
 
-_WHAT = (
-    "The whole shop in one file, from which it comes back with all photos and its history. Best on "
-    "another disk, such as a stick that you take home: a backup beside the shop burns with it. "
-    "Each day one is made by itself too."
+_WHAT = tr(
+    "The whole shop in one file, from which it comes back with all photos and its "
+    "history. Best on another disk, such as a stick that you take home: a backup "
+    "beside the shop burns with it. Each day one is made by itself too."
 )
 
 
@@ -24,14 +25,14 @@ class BackupBox(LongWorkBox):
     """One button, how far it is, and what was written where."""
 
     def __init__(self, desk: Desk) -> None:
-        super().__init__(desk, "Back up", _WHAT, "Back up now…", "backing up")
+        super().__init__(desk, tr("Back up"), _WHAT, tr("Back up now…"), tr("backing up"))
         self._desk = desk
         self._folder = Path.home()
 
     @Slot()
     def _pressed(self) -> None:
         name = self._folder / f"benchwitness-{self._desk.today().isoformat()}.backup.zip"
-        title, only = "Where is the backup to lie?", "Backups (*.zip)"
+        title, only = tr("Where is the backup to lie?"), tr("Backups (*.zip)")
         # One that is there is never written over, so nobody is asked whether it may be.
         said, _ = QFileDialog.getSaveFileName(
             self, title, str(name), only, "", QFileDialog.Option.DontConfirmOverwrite
@@ -46,16 +47,27 @@ class BackupBox(LongWorkBox):
             remember(record.folder, "file", made.manifest)
             return made
 
-        self._start(f"Writing {to.name}", work, self._wrote)
+        self._start(tr("Writing {file}", file=to.name), work, self._wrote)
 
     def _wrote(self, made: BackupMade) -> None:
         manifest = made.manifest
         photos = sum(one.name.startswith("photos/") for one in manifest.members)
         lines = [
-            f"Wrote {made.file}: {photos:,} photos and {manifest.entries:,} entries of the "
-            f"history, {made.size / 1e6:,.1f} MB. It was read again and is whole."
+            tr(
+                "Wrote {file}: {photos:,} photos and {entries:,} entries of the history, "
+                "{size:,.1f} MB. It was read again and is whole.",
+                file=made.file,
+                photos=photos,
+                entries=manifest.entries,
+                size=made.size / 1e6,
+            )
         ]
         if manifest.missing_photos:
-            gone = f"{len(manifest.missing_photos):,} photos are gone or damaged in the shop"
-            lines.append(f"⚠ {gone}, so they are not in it; “benchwitness check” names them.")
+            lines.append(
+                tr(
+                    "⚠ {photos:,} photos are gone or damaged in the shop, so they are not in it; "
+                    "“benchwitness check” names them.",
+                    photos=len(manifest.missing_photos),
+                )
+            )
         self._over("\n".join(lines))

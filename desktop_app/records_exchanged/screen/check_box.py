@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from PySide6.QtCore import Qt, Slot
 from PySide6.QtWidgets import QListWidget, QPushButton
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.screen.long_work_box import LongWorkBox
 from desktop_app.records_exchanged.screen.telling import Tell, walked
 from desktop_app.shop_record.problem import Checked, Problem
@@ -20,9 +21,10 @@ from desktop_app.shop_window.off_where_shut import off_where_shut
 from desktop_app.shop_window.texts import plain_label
 
 Check = Callable[[], Generator[Step, None, Checked]]
-_WHAT = (
-    "Reads everything once: the record, every row against the history, every photo, the search and "
-    "the newest backup. Nothing is changed by it, and work goes on meanwhile."
+_WHAT = tr(
+    "Reads everything once: the record, every row against the history, every photo, "
+    "the search and the newest backup. Nothing is changed by it, and work goes on "
+    "meanwhile."
 )
 _SHOWN = 500
 
@@ -39,15 +41,15 @@ class CheckBox(LongWorkBox):
     """One button, how far it is, and the list of what was found; a second one mends."""
 
     def __init__(self, desk: Desk, check: Check, mending: Mending) -> None:
-        super().__init__(desk, "Check", _WHAT, "Check everything", "checking")
+        super().__init__(desk, tr("Check"), _WHAT, tr("Check everything"), tr("checking"))
         self._check, self._mending = check, mending
         self._checked: Checked | None = None
         self._found = QListWidget()
-        self._found.setAccessibleName("What the check found")
+        self._found.setAccessibleName(tr("What the check found"))
         self._found.setWordWrap(True)
         self._found.setMinimumHeight(8 * self.fontMetrics().height())
         self._will_do = plain_label("", wrap=True)
-        self._mend = QPushButton("Mend this")
+        self._mend = QPushButton(tr("Mend this"))
         self._mend.clicked.connect(self._press_mend)
         self.column.addWidget(self._found)
         self.column.addWidget(self._will_do)
@@ -68,7 +70,7 @@ class CheckBox(LongWorkBox):
             return walked(self._check(), tell)
 
         self._hide_found()
-        self._start("Checking everything", work, self._say, "Stopped. Nothing was changed.")
+        self._start(tr("Checking everything"), work, self._say, tr("Stopped. Nothing was changed."))
 
     @Slot()
     def _press_mend(self) -> None:
@@ -81,12 +83,12 @@ class CheckBox(LongWorkBox):
             return walked(self._mending.do(found), tell), walked(self._check(), tell)
 
         self._hide_found()
-        stopped = "Stopped. What was mended by then stays; check again to see what is left."
-        self._start("Mending", work, self._mended, stopped)
+        stopped = tr("Stopped. What was mended by then stays; check again to see what is left.")
+        self._start(tr("Mending"), work, self._mended, stopped)
 
     def _mended(self, came: tuple[list[str], Checked]) -> None:
         done, checked = came
-        self._say(checked, [f"Mended: {one}" for one in done[:_SHOWN]])
+        self._say(checked, [tr("Mended: {what}", what=one) for one in done[:_SHOWN]])
 
     def _say(self, checked: Checked, before: Sequence[str] = ()) -> None:
         self._checked = checked
@@ -95,19 +97,33 @@ class CheckBox(LongWorkBox):
             self._found.addItem(_line(problem))
         self._found.setVisible(not checked.ok)
         will_do = self._mending.will_do(checked)
-        self._will_do.setText("\n".join(["“Mend this” does so much:", *will_do]))
+        self._will_do.setText("\n".join([tr("“Mend this” does so much:"), *will_do]))
         self._will_do.setVisible(bool(will_do))
         self._mend.setVisible(bool(will_do))
-        looked = (
-            f"{checked.photos_checked:,} photos and {checked.history_entries_checked:,} entries of "
-            "the history were checked"
+        photos, entries = checked.photos_checked, checked.history_entries_checked
+        whole = tr(
+            "{photos:,} photos and {entries:,} entries of the history were checked: all is whole.",
+            photos=photos,
+            entries=entries,
         )
-        lines = [f"{looked}: all is whole." if checked.ok else f"⚠ {looked}; this was found:"]
+        not_whole = tr(
+            "⚠ {photos:,} photos and {entries:,} entries of the history were checked; this was "
+            "found:",
+            photos=photos,
+            entries=entries,
+        )
+        lines = [whole if checked.ok else not_whole]
         if len(checked.problems) > _SHOWN:
-            lines.append(f"Of {len(checked.problems):,} problems the first {_SHOWN} are shown.")
+            lines.append(
+                tr(
+                    "Of {problems:,} problems the first {shown} are shown.",
+                    problems=len(checked.problems),
+                    shown=_SHOWN,
+                )
+            )
         self._over("\n".join([*before, *lines, *checked.notes]))
 
 
 def _line(problem: Problem) -> str:
-    lost = "Something is lost. " if problem.lost else ""
-    return f"{problem.where}: {problem.what}\n{lost}{problem.do}"
+    do = [tr("Something is lost."), problem.do] if problem.lost else [problem.do]
+    return f"{problem.where}: {problem.what}\n{' '.join(do)}"

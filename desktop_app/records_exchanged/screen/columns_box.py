@@ -7,6 +7,7 @@ from typing import Any
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.column_choice import field_words
 from desktop_app.records_exchanged.everyday_headers import FIELDS
 from desktop_app.records_exchanged.preview import preview
@@ -20,11 +21,12 @@ from desktop_app.shop_window.fields import ChoiceField, Labelled
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.texts import plain_label
 
-_HINT = (
-    "Above each column stands what it is read as, and how sure that is. Change it by the two "
-    "lists, by Enter on a name at the left, or by dragging that name onto the column."
+_HINT = tr(
+    "Above each column stands what it is read as, and how sure that is. Change it by "
+    "the two lists, by Enter on a name at the left, or by dragging that name onto the "
+    "column."
 )
-_UNASKED = "⚠ Some cells can’t be read before what is asked below is answered."
+_UNASKED = tr("⚠ Some cells can’t be read before what is asked below is answered.")
 _HEIGHT = 330  # pixels: the names and some seven rows
 
 
@@ -32,15 +34,15 @@ class ColumnsBox(Section):
     """Hidden until a file was looked through."""
 
     def __init__(self, desk: Desk, file: FileInHand) -> None:
-        super().__init__("Which column is what")
+        super().__init__(tr("Which column is what"))
         self._desk, self._file = desk, file
         self._shown: Survey | None = None
         self._model = FirstRows(self._sureness)
         self._table = ColumnsTable()
         self._table.setModel(self._model)
         self._fields = FieldList()
-        self._column = ChoiceField("Column of the file", [], self._went_to)
-        self._read_as = ChoiceField("It is read as", _read_as(), self._give)
+        self._column = ChoiceField(tr("Column of the file"), [], self._went_to)
+        self._read_as = ChoiceField(tr("It is read as"), _read_as(), self._give)
         self._how = plain_label("", "quiet", wrap=True)
         self._cell = plain_label("", wrap=True)
         self._unread = plain_label("", wrap=True)
@@ -54,8 +56,8 @@ class ColumnsBox(Section):
 
     def _lay_out(self) -> None:
         row = QHBoxLayout()
-        row.addWidget(Labelled("Column of the file", self._column))
-        row.addWidget(Labelled("It is read as", self._read_as))
+        row.addWidget(Labelled(tr("Column of the file"), self._column))
+        row.addWidget(Labelled(tr("It is read as"), self._read_as))
         row.addStretch(1)
         self._fields.setFixedWidth(190)
         both = QWidget()

@@ -17,6 +17,7 @@ from PySide6.QtCore import (
 from PySide6.QtGui import QDropEvent, QKeyEvent
 from PySide6.QtWidgets import QAbstractItemView, QListWidget, QListWidgetItem, QTableView
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.column_choice import field_words
 from desktop_app.records_exchanged.everyday_headers import FIELDS
 from desktop_app.records_exchanged.screen.first_rows import LEFT_OUT
@@ -35,7 +36,9 @@ class FieldList(QListWidget):
 
     def __init__(self) -> None:
         super().__init__()
-        self.setAccessibleName("What a column can be read as; Enter gives it to the chosen column")
+        self.setAccessibleName(
+            tr("What a column can be read as; Enter gives it to the chosen column")
+        )
         self.setDragEnabled(True)
         self.setDragDropMode(QAbstractItemView.DragDropMode.DragOnly)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
@@ -55,7 +58,11 @@ class FieldList(QListWidget):
             if field is not None:
                 sign = "●" if field in taken else "○"
                 item.setText(f"{sign}  {field_words(field)}")
-                said = f"from {taken[field]}" if field in taken else "no column yet"
+                said = (
+                    tr("from {header}", header=taken[field])
+                    if field in taken
+                    else tr("no column yet")
+                )
                 item.setData(Qt.ItemDataRole.AccessibleTextRole, f"{field_words(field)}, {said}")
 
     def mimeTypes(self) -> list[str]:
@@ -85,7 +92,7 @@ class ColumnsTable(QTableView):
 
     def __init__(self) -> None:
         super().__init__()
-        self.setAccessibleName("The first rows as they are read")
+        self.setAccessibleName(tr("The first rows as they are read"))
         self.setTabKeyNavigation(False)
         self.setWordWrap(False)
         self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)

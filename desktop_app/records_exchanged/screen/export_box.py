@@ -7,16 +7,17 @@ from pathlib import Path
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QFileDialog
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.export_actions import ExportTold, export_everything
 from desktop_app.records_exchanged.screen.long_work_box import LongWorkBox
 from desktop_app.records_exchanged.screen.new_name import new_name
 from desktop_app.records_exchanged.screen.telling import Tell, walked
 from desktop_app.shop_window.desk import Desk
 
-_WHAT = (
-    "All jobs as one table, every other table, the whole history and all photos, in a new folder. "
-    "Any spreadsheet program reads it, without this program; brought into a new shop, nothing is "
-    "lost."
+_WHAT = tr(
+    "All jobs as one table, every other table, the whole history and all photos, in a "
+    "new folder. Any spreadsheet program reads it, without this program; brought into "
+    "a new shop, nothing is lost."
 )
 
 
@@ -24,14 +25,14 @@ class ExportBox(LongWorkBox):
     """One button, how far it is, and what was written where."""
 
     def __init__(self, desk: Desk) -> None:
-        press = "Take everything out…"
-        super().__init__(desk, "Take everything out", _WHAT, press, "taking everything out")
+        press = tr("Take everything out…")
+        super().__init__(desk, tr("Take everything out"), _WHAT, press, tr("taking everything out"))
         self._desk = desk
         self._folder = Path.home()
 
     @Slot()
     def _pressed(self) -> None:
-        title = "Where is the new folder to lie?"
+        title = tr("Where is the new folder to lie?")
         name = QFileDialog.getExistingDirectory(self, title, str(self._folder))
         if not name or self._under_way is not None:
             return
@@ -42,14 +43,26 @@ class ExportBox(LongWorkBox):
         def work(tell: Tell) -> ExportTold:
             return walked(export_everything(record, to), tell)
 
-        self._start(f"Writing {to.name}", work, self._wrote)
+        self._start(tr("Writing {file}", file=to.name), work, self._wrote)
 
     def _wrote(self, told: ExportTold) -> None:
         lines = [
-            f"Wrote {told.jobs:,} jobs, {told.photos:,} photos and {told.history_entries:,} "
-            f"entries of the history, {told.bytes_written / 1e6:,.1f} MB, into {told.folder}.",
-            "README.txt there says what is what. It can be read without this program.",
+            tr(
+                "Wrote {jobs:,} jobs, {photos:,} photos and {entries:,} entries of "
+                "the history, {size:,.1f} MB, into {folder}.",
+                jobs=told.jobs,
+                photos=told.photos,
+                entries=told.history_entries,
+                size=told.bytes_written / 1e6,
+                folder=told.folder,
+            ),
+            tr("README.txt there says what is what. It can be read without this program."),
         ]
         if told.missing:
-            lines.append(f"⚠ Gone or damaged, so not written: {', '.join(told.missing[:20])}.")
+            lines.append(
+                tr(
+                    "⚠ Gone or damaged, so not written: {missing}.",
+                    missing=", ".join(told.missing[:20]),
+                )
+            )
         self._over("\n".join(lines))

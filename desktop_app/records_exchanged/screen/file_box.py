@@ -8,20 +8,21 @@ from typing import Any
 from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QPushButton, QWidget
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.screen.file_in_hand import FileInHand
 from desktop_app.records_exchanged.screen.progress_line import ProgressLine
-from desktop_app.records_exchanged.taken_for_granted import taken_for_granted
+from desktop_app.records_exchanged.taken_for_granted import SIGNS, taken_for_granted
 from desktop_app.shop_window.fields import ChoiceField, Labelled
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.texts import plain_label
 
-INVITATION = (
-    "Choose a table of old jobs, or drop it here: CSV, text or XLSX, one row for each job, or for "
-    "each part of a job. Nothing is written before you have seen what would happen."
+INVITATION = tr(
+    "Choose a table of old jobs, or drop it here: CSV, text or XLSX, one row for each "
+    "job, or for each part of a job. Nothing is written before you have seen what "
+    "would happen."
 )
-_FILTER = "Tables (*.csv *.tsv *.txt *.xlsx *.xlsm);;All files (*)"
-_SIGNS = {",": "commas", ";": "semicolons", "\t": "tabs", "|": "bars"}
+_FILTER = tr("Tables (*.csv *.tsv *.txt *.xlsx *.xlsm);;All files (*)")
 _LETTERS = ("utf-8", "cp1252", "cp1250", "latin-1", "utf-16")
 _ROWS = 30  # so far down headers are looked for
 
@@ -32,23 +33,23 @@ class FileBox(Section):
     chosen = Signal(object)  # Path
 
     def __init__(self, file: FileInHand) -> None:
-        super().__init__("Bring records in")
+        super().__init__(tr("Bring records in"))
         self._file = file
         self._folder = Path.home()
         self._name = plain_label("", wrap=True)
         self._said = plain_label("", "quiet", wrap=True)
         self._kept = plain_label(
-            "The columns are taken from the last file like this one.", wrap=True
+            tr("The columns are taken from the last file like this one."), wrap=True
         )
-        self._forget = QPushButton("Forget this map")
+        self._forget = QPushButton(tr("Forget this map"))
         self._forget.clicked.connect(file.forget_map)
-        self._progress = ProgressLine("looking through the file")
+        self._progress = ProgressLine(tr("looking through the file"))
         self._progress.stop_wanted.connect(file.stop)
         file.stepped.connect(self._progress.step)
-        self._letters = self._choice("Letters", "encoding")
-        self._parted = self._choice("Cells parted by", "delimiter")
-        self._sheet = self._choice("Sheet", "sheet")
-        self._headers = self._choice("Headers in row", "header_row")
+        self._letters = self._choice(tr("Letters"), "encoding")
+        self._parted = self._choice(tr("Cells parted by"), "delimiter")
+        self._sheet = self._choice(tr("Sheet"), "sheet")
+        self._headers = self._choice(tr("Headers in row"), "header_row")
         self._lay_out()
         file.changed.connect(self._show)
 
@@ -59,7 +60,10 @@ class FileBox(Section):
         return Labelled(words, ChoiceField(words, [], save))
 
     def _lay_out(self) -> None:
-        choose, folder = QPushButton("Choose a file…"), QPushButton("Choose an export’s folder…")
+        choose, folder = (
+            QPushButton(tr("Choose a file…")),
+            QPushButton(tr("Choose an export’s folder…")),
+        )
         choose.setObjectName("next")
         choose.clicked.connect(self._choose)
         folder.clicked.connect(self._choose_folder)
@@ -84,12 +88,14 @@ class FileBox(Section):
 
     @Slot()
     def _choose(self) -> None:
-        name, _ = QFileDialog.getOpenFileName(self, "A table of jobs", str(self._folder), _FILTER)
+        name, _ = QFileDialog.getOpenFileName(
+            self, tr("A table of jobs"), str(self._folder), _FILTER
+        )
         self._take(name)
 
     @Slot()
     def _choose_folder(self) -> None:
-        self._take(QFileDialog.getExistingDirectory(self, "An export", str(self._folder)))
+        self._take(QFileDialog.getExistingDirectory(self, tr("An export"), str(self._folder)))
 
     def _take(self, name: str) -> None:
         if name:
@@ -103,7 +109,9 @@ class FileBox(Section):
         self._name.setText(file.trouble or (file.path.name if file.path else ""))
         self._name.setVisible(bool(file.path))
         if file.busy() and self._progress.isHidden():
-            self._progress.begin(f"Looking through {file.path.name if file.path else ''}")
+            self._progress.begin(
+                tr("Looking through {file}", file=file.path.name if file.path else "")
+            )
         elif not file.busy():
             self._progress.end()
         said = [*taken_for_granted(found), file.said] if found is not None else []
@@ -118,14 +126,29 @@ class FileBox(Section):
         """Offer for each choice what was found first, then what may stand in its place."""
         file, found = self._file, self._file.found
         assert found is not None
-        laid, parted = file.laid_down, _SIGNS.get(found.shape.delimiter, found.shape.delimiter)
+        laid, parted = file.laid_down, SIGNS.get(found.shape.delimiter, found.shape.delimiter)
         letters = [(name, name) for name in _LETTERS]
-        _offer(self._letters, f"as it looks ({found.encoding})", letters, laid.encoding)
-        _offer(self._parted, f"as it looks ({parted})", list(_SIGNS.items()), laid.delimiter)
+        _offer(
+            self._letters,
+            tr("as it looks ({found})", found=found.encoding),
+            letters,
+            laid.encoding,
+        )
+        _offer(
+            self._parted,
+            tr("as it looks ({found})", found=parted),
+            list(SIGNS.items()),
+            laid.delimiter,
+        )
         sheets = [(name, name) for name in file.sheets[1:]]
         _offer(self._sheet, file.sheets[0] if file.sheets else "", sheets, laid.sheet)
         rows = [(row, str(row)) for row in range(1, _ROWS + 1)]
-        _offer(self._headers, f"as it looks ({found.header_row})", rows, laid.header_row)
+        _offer(
+            self._headers,
+            tr("as it looks ({found})", found=found.header_row),
+            rows,
+            laid.header_row,
+        )
         for field, shown in (
             (self._letters, not found.from_workbook),
             (self._parted, not found.from_workbook),

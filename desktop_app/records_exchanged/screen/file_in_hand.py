@@ -10,6 +10,7 @@ from typing import Any
 
 from PySide6.QtCore import QObject, Signal, Slot
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.column_map import ALL_OTHERS, ColumnMap
 from desktop_app.records_exchanged.file_choices import FileChoices
 from desktop_app.records_exchanged.header_row import header_key
@@ -76,7 +77,7 @@ class FileInHand(QObject):
         """Look no further; the file is not read then."""
         if self.busy():
             self._look_no_further()
-            self.trouble = "The file was not looked through to its end. Choose it once more."
+            self.trouble = tr("The file was not looked through to its end. Choose it once more.")
             self.changed.emit()
 
     def lay_down(self, **said: Any) -> None:
@@ -118,11 +119,11 @@ class FileInHand(QObject):
     def why_not(self) -> str:
         """Return what is to be done before rows can be brought in; nothing where they can."""
         if self.found is None or self.trouble or self.busy():
-            return self.trouble or "The file is being looked through."
+            return self.trouble or tr("The file is being looked through.")
         if "job_number" not in self.found.columns:
-            return "Say which column holds the job number: by it a job is known again."
+            return tr("Say which column holds the job number: by it a job is known again.")
         if self.unanswered():
-            return "Answer first what the file leaves open."
+            return tr("Answer first what the file leaves open.")
         return ""
 
     def table(self) -> Table:
@@ -163,14 +164,14 @@ class FileInHand(QObject):
 
         def work(tell: Tell) -> Looked:
             def progress(share: float) -> None:
-                tell(Step(round(100 * share), 100, f"Looking through {path.name}"))
+                tell(Step(round(100 * share), 100, tr("Looking through {file}", file=path.name)))
 
             return look(path, laid_down, maps, opened, progress, kept_too=kept_too)
 
         telling = Telling(
             self._desk,
             self,
-            f"Looking through {path.name}",
+            tr("Looking through {file}", file=path.name),
             work,
             lambda looked: self._took(telling, looked),
             lambda trouble: self._gave_up(telling, trouble),
@@ -207,7 +208,7 @@ class FileInHand(QObject):
     def _gave_up(self, telling: Telling, trouble: ShopTrouble | None) -> None:
         if telling is self._looking:
             self._looking = None
-            self.trouble = trouble.sentence() if trouble else "The file was not looked through."
+            self.trouble = trouble.sentence() if trouble else tr("The file was not looked through.")
             self.changed.emit()
 
     def _work_out(self) -> None:

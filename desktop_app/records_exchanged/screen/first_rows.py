@@ -7,13 +7,14 @@ from dataclasses import replace
 
 from PySide6.QtGui import QStandardItem, QStandardItemModel
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.column_choice import field_words
 from desktop_app.records_exchanged.everyday_headers import FIELDS
 from desktop_app.records_exchanged.preview import CellPreview, RowPreview, TablePreview
 from desktop_app.records_exchanged.survey import Survey
 from desktop_app.shop_window.texts import tooltip
 
-LEFT_OUT = "left out"
+LEFT_OUT = tr("left out")
 UNREAD = "⚠"
 _LONGEST = 200  # letters of a cell that are shown
 _MOST_CELLS = 800
@@ -95,24 +96,40 @@ class FirstRows(QStandardItemModel):
         """Return in a sentence what stands in a cell and what is read from it."""
         assert self._shown is not None
         each, cell = self._shown.rows[row], self._cells[row][column]
-        where = f"Row {each.row}, “{self._shown.headers[column]}”"
+        where = tr("Row {row}, “{header}”", row=each.row, header=self._shown.headers[column])
         written = self._written(row, column)[:_LONGEST]
         if cell is None:
-            why = f" {UNREAD} The row is turned away: {each.why}" if each.why else ""
-            return f"{where}: “{written}” is left out.{why}"
+            left_out = tr("{where}: “{written}” is left out.", where=where, written=written)
+            away = tr("The row is turned away: {why}", why=each.why)
+            return f"{left_out} {UNREAD} {away}" if each.why else left_out
         if cell.why:
-            return f"{where}: {UNREAD} “{written}” can’t be read. {cell.why}"
-        becomes = cell.becomes[:_LONGEST] or "nothing"
-        return f"{where}: “{written}” is read as {field_words(cell.field)}: {becomes}."
+            return tr(
+                "{where}: ⚠ “{written}” can’t be read. {why}",
+                where=where,
+                written=written,
+                why=cell.why,
+            )
+        becomes = cell.becomes[:_LONGEST] or tr("nothing")
+        return tr(
+            "{where}: “{written}” is read as {field}: {becomes}.",
+            where=where,
+            written=written,
+            field=field_words(cell.field),
+            becomes=becomes,
+        )
 
     def trouble(self) -> str:
         """Return how many of the first rows are turned away, and why the first is; or nothing."""
         rows = [row for row in self._shown.rows if row.why] if self._shown else []
         if not rows or self._shown is None:
             return ""
-        first_said = f"row {rows[0].row}: {_column_of(rows[0])}{rows[0].why}"
-        count = f"{len(rows)} of the first {len(self._shown.rows)} rows"
-        return f"{UNREAD} {count} can’t be read; {first_said}"
+        return tr(
+            "⚠ {rows} of the first {of} rows can’t be read; row {row}: {why}",
+            rows=len(rows),
+            of=len(self._shown.rows),
+            row=rows[0].row,
+            why=_why(rows[0]),
+        )
 
     def _written(self, row: int, column: int) -> str:
         assert self._shown is not None
@@ -133,6 +150,10 @@ def _by_column(
     return cells
 
 
-def _column_of(row: RowPreview) -> str:
+def _why(row: RowPreview) -> str:
+    """Return why a row is turned away, after the cell that can't be read where it is one."""
     cell = next((each for each in row.fields if each.why), None)
-    return f"“{cell.written[:60]}” as {field_words(cell.field)}. " if cell else ""
+    if cell is None:
+        return row.why
+    field = field_words(cell.field)
+    return tr("“{written}” as {field}. {why}", written=cell.written[:60], field=field, why=row.why)

@@ -8,6 +8,7 @@ from typing import Any
 from PySide6.QtCore import Qt, Slot
 from PySide6.QtWidgets import QPushButton
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.screen.progress_line import ProgressLine
 from desktop_app.records_exchanged.screen.telling import RunsErrands, Tell, Telling
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -43,7 +44,7 @@ class LongWorkBox(Section):
         words: str,
         work: Callable[[Tell], Any],
         ended: Callable[[Any], None],
-        stopped: str = "Stopped. Nothing was written.",
+        stopped: str = tr("Stopped. Nothing was written."),
     ) -> None:
         """Do `work` beside the window; `ended` is told what it gives, `stopped` said without it."""
 

@@ -9,6 +9,7 @@ from pathlib import Path
 from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtWidgets import QFileDialog, QPushButton, QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.bringing_in_actions import write_turned_away
 from desktop_app.records_exchanged.import_told import ImportTold, rows_said
 from desktop_app.records_exchanged.read_table import Table
@@ -34,7 +35,7 @@ class OutcomeBox(QWidget):
         self._source = Path()
         self._said = plain_label("", wrap=True)
         self._saved = plain_label("", wrap=True)
-        self._save = QPushButton("Save the rows that were turned away…")
+        self._save = QPushButton(tr("Save the rows that were turned away…"))
         self._save.clicked.connect(self._choose)
         self._jobs = QWidget()
         self._row = FlowRow(self._jobs)
@@ -53,16 +54,27 @@ class OutcomeBox(QWidget):
         self._told = told
         self._table, self._source = table, source
         wrote = bool(told.added or told.updated)
-        lines = [f"{rows_said(told.read)} read: {counted(told)}."]
+        lines = [
+            tr(
+                "{rows} read: {counted}.",
+                rows=rows_said(told.read),
+                counted=counted(told),
+            )
+        ]
         if wrote:
-            lines.append(f"Undo takes all of it back: “Import {source.name}”.")
+            lines.append(
+                tr(
+                    "Undo takes all of it back: “{deed}”.",
+                    deed=tr("Import {file}", file=source.name),
+                )
+            )
         if told.backup is not None:
-            lines.append(f"The shop as it was before lies in {told.backup}.")
+            lines.append(tr("The shop as it was before lies in {place}.", place=told.backup))
         self._said.setText("\n".join(lines))
         self._row.clear()
         for number in numbers:
             button = QPushButton(number)
-            button.setAccessibleName(f"Open job {number}")
+            button.setAccessibleName(tr("Open job {number}", number=number))
             button.clicked.connect(partial(self._open, number))
             self._row.addWidget(button)
             button.show()
@@ -74,31 +86,39 @@ class OutcomeBox(QWidget):
     def _open(self, number: str) -> None:
         job = self._desk.ask(job_by_number, number)
         if job is None:
-            self._desk.told.emit(f"There is no job {number} any more.")
+            self._desk.told.emit(tr("There is no job {number} any more.", number=number))
         else:
             self.job_wanted.emit(job)
 
     @Slot()
     def _choose(self) -> None:
         proposed = self._source.with_name(f"{self._source.stem}.rejected.csv")
-        form = "Table (*.csv)"
-        name, _ = QFileDialog.getSaveFileName(self, "Rows turned away", str(proposed), form)
+        form = tr("Table (*.csv)")
+        name, _ = QFileDialog.getSaveFileName(self, tr("Rows turned away"), str(proposed), form)
         table, told, source = self._table, self._told, self._source
         if not name or table is None:
             return
         to = Path(name) if Path(name).suffix else Path(name).with_suffix(".csv")
 
         def work(tell: Tell) -> None:
-            tell(Step(0, 0, f"Writing {to.name}"))
+            tell(Step(0, 0, tr("Writing {file}", file=to.name)))
             write_turned_away(table, told, source, to)
 
-        words = f"They lie in {to}. Mend them there and choose that file: it is read like this one."
+        words = tr(
+            "They lie in {file}. Mend them there and choose that file: it is read like this one.",
+            file=to,
+        )
         Telling(
-            self._desk, self, f"Write {to.name}", work, lambda _: self._say(words), self._not_saved
+            self._desk,
+            self,
+            tr("Write {file}", file=to.name),
+            work,
+            lambda _: self._say(words),
+            self._not_saved,
         )
 
     def _not_saved(self, trouble: ShopTrouble | None) -> None:
-        self._say(trouble.sentence() if trouble else "Stopped; nothing was written.")
+        self._say(trouble.sentence() if trouble else tr("Stopped; nothing was written."))
 
     def _say(self, words: str) -> None:
         self._saved.setText(words)
@@ -107,7 +127,10 @@ class OutcomeBox(QWidget):
 
 def counted(told: ImportTold) -> str:
     """Return what became of the rows, in numbers."""
-    return (
-        f"{told.added:,} new, {told.updated:,} changed, {told.unchanged:,} as they were, "
-        f"{told.refused:,} turned away"
+    return tr(
+        "{added:,} new, {updated:,} changed, {unchanged:,} as they were, {refused:,} turned away",
+        added=told.added,
+        updated=told.updated,
+        unchanged=told.unchanged,
+        refused=told.refused,
     )

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtWidgets import QHBoxLayout, QProgressBar, QPushButton, QWidget
 
+from desktop_app.language import tr
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_window.texts import plain_label
 
@@ -18,12 +19,12 @@ class ProgressLine(QWidget):
         super().__init__()
         self._words = plain_label("", wrap=True)
         self._bar = QProgressBar()
-        self._bar.setAccessibleName(f"How far: {what}")
+        self._bar.setAccessibleName(tr("How far: {what}", what=what))
         self._bar.setMaximumWidth(260)
         self._bar.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setFocusProxy(self._bar)
-        self._stop = QPushButton("Stop")
-        self._stop.setAccessibleName(f"Stop: {what}")
+        self._stop = QPushButton(tr("Stop"))
+        self._stop.setAccessibleName(tr("Stop: {what}", what=what))
         self._stop.clicked.connect(self._press)
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
@@ -54,5 +55,5 @@ class ProgressLine(QWidget):
     @Slot()
     def _press(self) -> None:
         self._stop.setEnabled(False)
-        self._words.setText("Stopping …")
+        self._words.setText(tr("Stopping …"))
         self.stop_wanted.emit()

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QButtonGroup, QFrame, QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.asked_once import answers_to
 from desktop_app.records_exchanged.question import Question
 from desktop_app.records_exchanged.screen.file_in_hand import FileInHand
@@ -18,7 +19,7 @@ class QuestionsBox(Section):
     """Hidden while the file leaves nothing open."""
 
     def __init__(self, file: FileInHand) -> None:
-        super().__init__("Asked once about this file")
+        super().__init__(tr("Asked once about this file"))
         self._file = file
         self._asked: tuple[Question, ...] = ()
         self._box = QVBoxLayout()
@@ -48,10 +49,10 @@ class _Card(QFrame):
         self._group = QButtonGroup(self)
         self._choices: list[str] = []
         column = QVBoxLayout(self)
-        said = f"Row {question.row}: {question.says}"
+        said = tr("Row {row}: {says}", row=question.row, says=question.says)
         column.addWidget(plain_label(said, wrap=True))
         if file.choices.as_last_time(question.option):
-            column.addWidget(plain_label("Answered as for the last file like this.", "quiet"))
+            column.addWidget(plain_label(tr("Answered as for the last file like this."), "quiet"))
         row = QWidget()
         flow = FlowRow(row)
         for at, answer in enumerate(answers_to(question)):

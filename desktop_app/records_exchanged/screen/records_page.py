@@ -8,6 +8,7 @@ from pathlib import Path
 from PySide6.QtCore import QTimer, Signal, Slot
 from PySide6.QtGui import QDragEnterEvent, QDropEvent
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.export_names import JOBS
 from desktop_app.records_exchanged.screen.backup_box import BackupBox
 from desktop_app.records_exchanged.screen.columns_box import ColumnsBox
@@ -48,7 +49,7 @@ class RecordsPage(ReadingPage):
         columns, questions = ColumnsBox(desk, self._file), QuestionsBox(self._file)
         self._trial = TrialBox(desk, self._file, reads)
         self._steps = (self._box, columns, questions)
-        self.column.addWidget(plain_label("Records In and Out", "title"))
+        self.column.addWidget(plain_label(tr("Records In and Out"), "title"))
         self._restore = RestoreBox(desk, self._backups, desk.now)
         self._restore.open_wanted.connect(self.shop_wanted)
         outward = (ExportBox(desk), BackupBox(desk), self._restore)
@@ -79,7 +80,7 @@ class RecordsPage(ReadingPage):
     def take(self, path: Path) -> None:
         """Take a file in hand, or the folder of an export."""
         if self._busy:
-            self._desk.told.emit("Wait for what is under way, or stop it, before another file.")
+            self._desk.told.emit(tr("Wait for what is under way, or stop it, before another file."))
             return
         self._whole.hide()
         if not path.is_dir():
@@ -87,14 +88,19 @@ class RecordsPage(ReadingPage):
         elif not is_export(path):
             self._desk.told.emit(
                 ShopTrouble(
-                    f"{path.name} is a folder, and not one that everything was taken out into.",
-                    do="Choose a table (CSV, text, XLSX), or the folder of an export.",
+                    tr(
+                        "{folder} is a folder, and not one that everything was taken out into.",
+                        folder=path.name,
+                    ),
+                    do=tr("Choose a table (CSV, text, XLSX), or the folder of an export."),
                 )
             )
         elif is_new(self._desk.record):
             self._whole.offer(path)
         else:
-            said = f"Something is written in this shop already: only {JOBS} of it is read."
+            said = tr(
+                "Something is written in this shop already: only {file} of it is read.", file=JOBS
+            )
             self._desk.told.emit(said)
             self._file.take(path / JOBS)
 
@@ -107,7 +113,7 @@ class RecordsPage(ReadingPage):
         if paths:
             self.take(paths[0])
         if len(paths) != 1:
-            self._desk.told.emit("One file at a time is read: the first of what was dropped.")
+            self._desk.told.emit(tr("One file at a time is read: the first of what was dropped."))
         event.acceptProposedAction()
 
     @Slot(bool)

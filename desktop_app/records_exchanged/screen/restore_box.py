@@ -10,6 +10,7 @@ from pathlib import Path
 from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QListWidget, QPushButton
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.screen.long_work_box import LongWorkBox
 from desktop_app.records_exchanged.screen.new_name import new_name
 from desktop_app.records_exchanged.screen.telling import RunsErrands, Tell, walked
@@ -18,12 +19,13 @@ from desktop_app.shop_record.restore import Restored, restore_backup
 from desktop_app.shop_record.restore_drill import Drill
 from desktop_app.shop_window.texts import plain_label
 
-_WHAT = (
-    "A backup comes back into a new folder, as a shop of its own: every byte is held against its "
-    "checksum first. Nothing that is there is written over, and this shop stays as it is."
+_WHAT = tr(
+    "A backup comes back into a new folder, as a shop of its own: every byte is held "
+    "against its checksum first. Nothing that is there is written over, and this shop "
+    "stays as it is."
 )
-_FILES = "Backups (*.zip manifest.json);;All files (*)"
-_NONE = "No backup was found. If you have one on another disk, press “Another backup…”."
+_FILES = tr("Backups (*.zip manifest.json);;All files (*)")
+_NONE = tr("No backup was found. If you have one on another disk, press “Another backup…”.")
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,26 +47,30 @@ class RestoreBox(LongWorkBox):
     def __init__(
         self, host: RunsErrands, known: Callable[[], BackupsToShow], now: Callable[[], datetime]
     ) -> None:
-        press = "Bring it back into a new folder…"
-        super().__init__(host, "Bring a backup back", _WHAT, press, "bringing a backup back")
+        press = tr("Bring it back into a new folder…")
+        super().__init__(
+            host, tr("Bring a backup back"), _WHAT, press, tr("bringing a backup back")
+        )
         self._known, self._now = known, now
         self._folder = Path.home()
         self._back: Path | None = None
         self._shown: list[BackupFound] = []
         self._drill = Drill()
         self._list = QListWidget()
-        self._list.setAccessibleName("The backups of this shop")
+        self._list.setAccessibleName(tr("The backups of this shop"))
         self._list.setWordWrap(True)
         self._list.setMinimumHeight(6 * self.fontMetrics().height())
         self._list.currentRowChanged.connect(self._chosen)
         self._holds = plain_label("", wrap=True)
         self._trial = plain_label("", "quiet", wrap=True)
-        self._other = QPushButton("Another backup…")
-        self._other.setAccessibleName("Choose another backup: a file, or the manifest in a folder")
+        self._other = QPushButton(tr("Another backup…"))
+        self._other.setAccessibleName(
+            tr("Choose another backup: a file, or the manifest in a folder")
+        )
         self._other.clicked.connect(self._choose)
-        self._open = QPushButton("Open it")
+        self._open = QPushButton(tr("Open it"))
         self._open.setObjectName("next")
-        self._open.setAccessibleName("Open the shop that was brought back")
+        self._open.setAccessibleName(tr("Open the shop that was brought back"))
         self._open.clicked.connect(self._press_open)
         self._lay_out()
 
@@ -90,7 +96,7 @@ class RestoreBox(LongWorkBox):
             known = self._known()
             return known, backups_found(known.folders)
 
-        self._host.errands.run("Looking for backups", work, self._found)
+        self._host.errands.run(tr("Looking for backups"), work, self._found)
 
     @Slot(object)
     def _found(self, came: tuple[BackupsToShow, list[BackupFound]]) -> None:
@@ -130,7 +136,7 @@ class RestoreBox(LongWorkBox):
 
     @Slot()
     def _choose(self) -> None:
-        title = "A backup: its file, or the manifest in its folder"
+        title = tr("A backup: its file, or the manifest in its folder")
         name, _ = QFileDialog.getOpenFileName(self, title, str(self._folder), _FILES)
         if not name or self._under_way is not None:
             return
@@ -139,7 +145,7 @@ class RestoreBox(LongWorkBox):
         def work(_tell: Tell) -> BackupFound:
             return look_at(Path(name))
 
-        self._start(f"Looking at {Path(name).name}", work, self._looked_at)
+        self._start(tr("Looking at {file}", file=Path(name).name), work, self._looked_at)
 
     def _looked_at(self, one: BackupFound) -> None:
         self._over("")
@@ -151,7 +157,7 @@ class RestoreBox(LongWorkBox):
         one = self._chosen_one()
         if one is None or self._under_way is not None:
             return
-        title = "Where is the new folder of the shop to lie?"
+        title = tr("Where is the new folder of the shop to lie?")
         name = QFileDialog.getExistingDirectory(self, title, str(Path.home()))
         if not name:
             return
@@ -161,14 +167,20 @@ class RestoreBox(LongWorkBox):
             return walked(restore_backup(one.place, to, self._now()), tell)
 
         self._open.hide()
-        self._start(f"Bringing the shop back into {to}", work, self._restored)
+        self._start(tr("Bringing the shop back into {folder}", folder=to), work, self._restored)
 
     def _restored(self, back: Restored) -> None:
         said = back.manifest
         self._over(
-            f"The shop is back in {back.folder}, as it was on {said.made_at[:16].replace('T', ' ')}"
-            f": {said.photos():,} photos and {said.entries:,} entries of the history, all whole. "
-            "What was done since is not in it."
+            tr(
+                "The shop is back in {folder}, as it was on {made_at}: {photos:,} photos "
+                "and {entries:,} entries of the history, all whole. What was done since is "
+                "not in it.",
+                folder=back.folder,
+                made_at=said.made_at[:16].replace("T", " "),
+                photos=said.photos(),
+                entries=said.entries,
+            )
         )
         self._back = back.folder
         self._open.show()

@@ -8,6 +8,7 @@ from pathlib import Path
 
 from PySide6.QtCore import Signal
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.screen.restore_box import BackupsToShow, RestoreBox
 from desktop_app.shop_window.errands import Errands
 from desktop_app.shop_window.page import ReadingPage
@@ -27,7 +28,7 @@ class RestorePage(ReadingPage):
         self.errands = errands
         self._box = RestoreBox(self, lambda: BackupsToShow(folders), now)
         self._box.open_wanted.connect(self.open_wanted)
-        self.column.addWidget(plain_label("From a Backup", "title"))
+        self.column.addWidget(plain_label(tr("From a Backup"), "title"))
         self.column.addWidget(self._box)
 
     def came_here(self) -> None:

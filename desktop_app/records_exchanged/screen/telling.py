@@ -9,6 +9,7 @@ from typing import Any, Protocol, TypeVar
 from PySide6.QtCore import QObject, Signal, Slot
 from shiboken6 import isValid
 
+from desktop_app.language import tr
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.errands import Errand, Errands
@@ -60,7 +61,9 @@ class Telling(QObject):
 
     def _carry_out(self) -> None:
         errand = self._errand
-        self._trouble = ShopTrouble("It did not work.", "Nothing was changed.")  # till it is known
+        self._trouble = ShopTrouble(
+            tr("It did not work."), tr("Nothing was changed.")
+        )  # till it is known
 
         def tell(step: Step) -> None:
             if not errand.wanted:

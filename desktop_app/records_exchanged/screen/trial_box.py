@@ -8,6 +8,7 @@ from functools import partial
 from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtWidgets import QPushButton
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.bringing_in_actions import Tell, bring_in
 from desktop_app.records_exchanged.import_told import ImportTold, rows_said
 from desktop_app.records_exchanged.job_row import JobRow
@@ -40,14 +41,14 @@ class TrialBox(Section):
     job_wanted = Signal(int)
 
     def __init__(self, desk: Desk, file: FileInHand, reads: Callable[[], ReadWith]) -> None:
-        super().__init__("Try it, then bring it in")
+        super().__init__(tr("Try it, then bring it in"))
         self._desk, self._file, self._reads = desk, file, reads
         self._under_way: Telling | None = None
         self._words = ""  # of the import that is shown as brought in
         self._first = plain_label("", wrap=True)
-        self._try = QPushButton("See what would happen")
+        self._try = QPushButton(tr("See what would happen"))
         self._try.setObjectName("next")
-        self._progress = ProgressLine("bringing records in")
+        self._progress = ProgressLine(tr("bringing records in"))
         self._said = plain_label("", wrap=True)
         self._away = TurnedAway()
         self._bring = QPushButton()
@@ -95,7 +96,7 @@ class TrialBox(Section):
             return bring_in(record, table, reads, tell, dry_run=dry_run)
 
         name = table.source.name
-        words = f"Trying {name}" if dry_run else f"Bringing {name} in"
+        words = tr("Trying {file}", file=name) if dry_run else tr("Bringing {file} in", file=name)
         then = partial(self._tried if dry_run else self._brought, table)
         gave_up = partial(self._gave_up, dry_run=dry_run)
         self._under_way = Telling(self._desk, self, words, work, then, gave_up)
@@ -123,10 +124,13 @@ class TrialBox(Section):
     def _tried(self, _table: Table, told: ImportTold) -> None:
         self._over()
         number = told.added + told.updated
-        nothing = "" if number else " There is nothing to bring in."
-        self._say(f"What would become of {rows_said(told.read)}: {counted(told)}.{nothing}")
+        rows, what = rows_said(told.read), counted(told)
+        said = [tr("What would become of {rows}: {counted}.", rows=rows, counted=what)]
+        if not number:
+            said.append(tr("There is nothing to bring in."))
+        self._say(" ".join(said))
         self._away.show_rows(told.rejected)
-        self._bring.setText(f"Bring {rows_said(number)} in")
+        self._bring.setText(tr("Bring {rows} in", rows=rows_said(number)))
         self._bring.setVisible(number > 0)
         if number:
             self._bring.setFocus()
@@ -135,16 +139,16 @@ class TrialBox(Section):
         self._over()
         path = self._file.path
         assert path is not None
-        words = f"Import {table.source.name}"
+        words = tr("Import {file}", file=table.source.name)
         self._outcome.show_outcome(told, table, path, _first_numbers(table, told))
         self._away.show_rows(told.rejected)
-        self._desk.errands.run("Keeping the map of the file", self._file.keeping())
+        self._desk.errands.run(tr("Keeping the map of the file"), self._file.keeping())
         self._desk.changed.emit(Done(words, TOUCHED, None))
         self._words = words
 
     def _gave_up(self, trouble: ShopTrouble | None, *, dry_run: bool) -> None:
         self._over()
-        stopped = "Stopped." if dry_run else "Stopped. Nothing of the file was brought in."
+        stopped = tr("Stopped.") if dry_run else tr("Stopped. Nothing of the file was brought in.")
         self._say(trouble.sentence() if trouble else stopped)
 
     @Slot(object)
@@ -153,7 +157,7 @@ class TrialBox(Section):
         if self._words and done.words == self._words and done.seq is not None:
             words = self._words
             self._begin_anew()
-            self._say(f"“{words}” was undone or done again since.")
+            self._say(tr("“{deed}” was undone or done again since.", deed=words))
 
 
 def _first_numbers(table: Table, told: ImportTold) -> list[str]:

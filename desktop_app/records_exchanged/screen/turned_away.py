@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.column_choice import field_words
 from desktop_app.records_exchanged.job_row import RowRejected
 from desktop_app.shop_window.texts import plain_label
@@ -20,9 +21,9 @@ class TurnedAway(QWidget):
 
     def __init__(self) -> None:
         super().__init__()
-        headers = ("Row", "Column", "Stands there", "Why it is turned away")
+        headers = (tr("Row"), tr("Column"), tr("Stands there"), tr("Why it is turned away"))
         self._model: WordedRows[RowRejected] = WordedRows(headers, _words)
-        self._table = WordedTable("Rows turned away")
+        self._table = WordedTable(tr("Rows turned away"))
         lay_out_rows(self._table, self._model, (90, 140, 180))
         self._table.setWordWrap(True)
         self._table.horizontalHeader().setStretchLastSection(True)
@@ -41,11 +42,13 @@ class TurnedAway(QWidget):
         self._table.setFixedHeight(min(_SEEN, len(rows)) * ROW_HEIGHT + head + 6)
         if rows:
             self._table.mark_row(0)
-        self._more.setText(f"The first {_MOST} of {len(rejected):,} are listed.")
+        self._more.setText(
+            tr("The first {most} of {all:,} are listed.", most=_MOST, all=len(rejected))
+        )
         self._more.setVisible(len(rejected) > _MOST)
         self.setVisible(bool(rows))
 
 
 def _words(row: RowRejected) -> tuple[str, ...]:
-    column = field_words(row.column) if row.column else "the whole row"
+    column = field_words(row.column) if row.column else tr("the whole row")
     return f"⚠ {row.row:,}", column, " ".join(row.value.split()), row.why

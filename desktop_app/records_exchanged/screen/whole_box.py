@@ -7,6 +7,7 @@ from pathlib import Path
 from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtWidgets import QPushButton
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.screen.progress_line import ProgressLine
 from desktop_app.records_exchanged.screen.telling import Tell, Telling, walked
 from desktop_app.records_exchanged.stored_export import kept_tables
@@ -24,15 +25,15 @@ class WholeBox(Section):
     working = Signal(bool)
 
     def __init__(self, desk: Desk) -> None:
-        super().__init__("An export of a whole shop")
+        super().__init__(tr("An export of a whole shop"))
         self._desk = desk
         self._folder: Path | None = None
         self._under_way: Telling | None = None
         self._said = plain_label("", wrap=True)
-        self._bring = QPushButton("Bring everything back")
+        self._bring = QPushButton(tr("Bring everything back"))
         self._bring.setObjectName("next")
         self._bring.clicked.connect(self._go)
-        self._progress = ProgressLine("bringing everything back")
+        self._progress = ProgressLine(tr("bringing everything back"))
         self._progress.stop_wanted.connect(self._stop)
         self.column.addWidget(self._said)
         self.column.addWidget(self._bring, alignment=Qt.AlignmentFlag.AlignLeft)
@@ -43,9 +44,13 @@ class WholeBox(Section):
         """Offer to bring back what lies in a folder."""
         self._folder = folder
         self._said.setText(
-            f"{folder.name} holds a whole shop. Nothing is written in this one yet, so everything "
-            "can come back: jobs, photos, rules and the history as it was. Each file is held "
-            "against its checksum; all of it is brought back or nothing."
+            tr(
+                "{folder} holds a whole shop. Nothing is written in this one yet, so "
+                "everything can come back: jobs, photos, rules and the history as it was. "
+                "Each file is held against its checksum; all of it is brought back or "
+                "nothing.",
+                folder=folder.name,
+            )
         )
         self._bring.show()
         self.show()
@@ -59,7 +64,7 @@ class WholeBox(Section):
         def work(tell: Tell) -> BroughtBack:
             return walked(bring_back(record, folder), tell)
 
-        words = f"Bringing {folder.name} back"
+        words = tr("Bringing {folder} back", folder=folder.name)
         self._under_way = Telling(self._desk, self, words, work, self._brought, self._gave_up)
         self._under_way.stepped.connect(self._progress.step)
         self._progress.begin(words)
@@ -73,14 +78,19 @@ class WholeBox(Section):
 
     def _brought(self, told: BroughtBack) -> None:
         self._over(
-            f"Everything is back: {told.rows['job']:,} jobs, {told.photos:,} photos, "
-            f"{told.history_entries:,} entries of the history as they were."
+            tr(
+                "Everything is back: {jobs:,} jobs, {photos:,} photos, {entries:,} "
+                "entries of the history as they were.",
+                jobs=told.rows["job"],
+                photos=told.photos,
+                entries=told.history_entries,
+            )
         )
         touched = frozenset(table.name for table in kept_tables())
-        self._desk.changed.emit(Done("Brought back an export", touched, None))
+        self._desk.changed.emit(Done(tr("Brought back an export"), touched, None))
 
     def _gave_up(self, trouble: ShopTrouble | None) -> None:
-        self._over(trouble.sentence() if trouble else "Stopped. Nothing was brought back.")
+        self._over(trouble.sentence() if trouble else tr("Stopped. Nothing was brought back."))
         self._bring.show()
 
     def _over(self, words: str) -> None:

@@ -12,6 +12,7 @@ import json
 import sys
 from typing import Any, BinaryIO
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.workbook_read.book import read_book
 from desktop_app.records_exchanged.workbook_read.number_forms import read_forms
 from desktop_app.records_exchanged.workbook_read.parts import Parts, WorkbookCannot
@@ -55,7 +56,7 @@ class _Writing:
         cells += [""] * (self._width - len(cells))
         self._written += self._writer.writerow(cells)
         if self._written > MOST_BYTES_OUT:
-            raise WorkbookCannot("The workbook holds more text than is read.")
+            raise WorkbookCannot(tr("The workbook holds more text than is read."))
 
     def finish(self) -> None:
         self._text.flush()
@@ -88,7 +89,7 @@ def main() -> int:
         tell({"what": trouble.what, "do": trouble.do})
         return REFUSED
     except MemoryError:
-        tell({"what": "The workbook needs more memory than it is given.", "do": ""})
+        tell({"what": tr("The workbook needs more memory than it is given."), "do": ""})
         return REFUSED
     return 0
 

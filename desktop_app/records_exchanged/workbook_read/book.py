@@ -6,6 +6,7 @@ import posixpath
 from dataclasses import dataclass
 from datetime import date
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.workbook_read.parts import (
     MOST_IN_SMALL_PART,
     SAVE_AS_CSV,
@@ -53,7 +54,7 @@ def read_book(parts: Parts, wanted: str = "") -> Book:
     """Return the workbook's outline, with the sheet of that name, else the first that is shown."""
     book = _target(parts, "_rels/.rels", "/officeDocument") or "xl/workbook.xml"
     if not parts.has(book):
-        raise WorkbookCannot("This is no XLSX workbook.", do=SAVE_AS_CSV)
+        raise WorkbookCannot(tr("This is no XLSX workbook."), do=SAVE_AS_CSV)
     folder, name = posixpath.split(book)
     links = f"{folder}/_rels/{name}.rels"
     elements = _elements(parts, book)
@@ -66,14 +67,17 @@ def read_book(parts: Parts, wanted: str = "") -> Book:
     chosen = next((values for values in shown if values.get("name") == wanted), None)
     if wanted and chosen is None:
         there = ", ".join(names)[:300]
-        raise WorkbookCannot(f"The workbook has no sheet “{wanted[:60]}”.", do=f"It has: {there}.")
+        raise WorkbookCannot(
+            tr("The workbook has no sheet “{sheet}”.", sheet=wanted[:60]),
+            do=tr("It has: {there}.", there=there),
+        )
     if not shown:
-        raise WorkbookCannot("The workbook has no sheet.")
+        raise WorkbookCannot(tr("The workbook has no sheet."))
     chosen = chosen or shown[0]
     link = chosen.get(_RELATION, chosen.get(_STRICT_RELATION, ""))
     sheet = next((to for to, _, at in _links(parts, links) if at == link), "")
     if not parts.has(sheet):
-        raise WorkbookCannot("The workbook's sheet is missing inside.", do=SAVE_AS_CSV)
+        raise WorkbookCannot(tr("The workbook's sheet is missing inside."), do=SAVE_AS_CSV)
     from_1904 = any(
         name == "workbookPr" and values.get("date1904", "0") in ("1", "true")
         for name, values in elements

@@ -7,6 +7,7 @@ import zlib
 from collections.abc import Callable, Iterator
 from typing import BinaryIO
 
+from desktop_app.language import tr
 from desktop_app.shop_record.trouble import ShopTrouble
 
 MOST_PARTS = 1_000
@@ -24,7 +25,7 @@ class WorkbookCannot(ShopTrouble):
     """The workbook is not read: why, and what to do instead."""
 
 
-SAVE_AS_CSV = "Open it in a spreadsheet program and save the sheet as CSV."
+SAVE_AS_CSV = tr("Open it in a spreadsheet program and save the sheet as CSV.")
 
 
 class Parts:
@@ -34,12 +35,14 @@ class Parts:
         try:
             self._zip = zipfile.ZipFile(stream)
         except (zipfile.BadZipFile, zlib.error, ValueError, OSError, NotImplementedError) as error:
-            raise WorkbookCannot("The workbook is damaged or cut short.", do=SAVE_AS_CSV) from error
+            raise WorkbookCannot(
+                tr("The workbook is damaged or cut short."), do=SAVE_AS_CSV
+            ) from error
         self._members = {info.filename.lstrip("/"): info for info in self._zip.infolist()}
         if len(self._zip.infolist()) > MOST_PARTS:
-            raise WorkbookCannot(f"The workbook has more than {MOST_PARTS:,} parts.")
+            raise WorkbookCannot(tr("The workbook has more than {most:,} parts.", most=MOST_PARTS))
         if any(info.flag_bits & 1 for info in self._members.values()):
-            raise WorkbookCannot("The workbook is locked by a password.", do=SAVE_AS_CSV)
+            raise WorkbookCannot(tr("The workbook is locked by a password."), do=SAVE_AS_CSV)
         self._unpacked = 0
 
     def has(self, name: str) -> bool:
@@ -60,17 +63,19 @@ class Parts:
                     given += len(piece)
                     self._unpacked += len(piece)
                     if given > most or self._unpacked > MOST_UNPACKED:
-                        raise WorkbookCannot("The workbook unpacks to far more than is read.")
+                        raise WorkbookCannot(tr("The workbook unpacks to far more than is read."))
                     if given > _FREE and given > MOST_SWELLING * max(1, info.compress_size):
                         raise WorkbookCannot(
-                            "The workbook swells more than any sheet does when it is unpacked."
+                            tr("The workbook swells more than any sheet does when it is unpacked.")
                         )
                     yield piece
                     if progress is not None:
                         progress(min(1.0, given / max(1, info.file_size)))
         except (zipfile.BadZipFile, zlib.error, EOFError, OSError, ValueError) as error:
-            raise WorkbookCannot("The workbook is damaged or cut short.", do=SAVE_AS_CSV) from error
+            raise WorkbookCannot(
+                tr("The workbook is damaged or cut short."), do=SAVE_AS_CSV
+            ) from error
         except (NotImplementedError, RuntimeError) as error:
             raise WorkbookCannot(
-                "The workbook is packed in an unusual way.", do=SAVE_AS_CSV
+                tr("The workbook is packed in an unusual way."), do=SAVE_AS_CSV
             ) from error

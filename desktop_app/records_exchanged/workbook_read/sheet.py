@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from datetime import date
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.header_row import MOST_COLUMNS, column_letters
 from desktop_app.records_exchanged.remembered import Remembered
 from desktop_app.records_exchanged.workbook_read.number_forms import Form, number_text
@@ -87,13 +88,15 @@ class Sheet:
 
     def text(self, text: str) -> None:
         if len(text) > _LONGEST or len(self._into) > 10_000:
-            raise WorkbookCannot(f"A cell of row {self._number} has more text than a cell holds.")
+            raise WorkbookCannot(
+                tr("A cell of row {row} has more text than a cell holds.", row=self._number)
+            )
         self._into.append(text)
 
     def _begin(self, written: str) -> None:
         number = self._number + 1 if (named := _whole(written)) is None else named
         if not self._number < number <= MOST_ROWS:
-            raise WorkbookCannot("The workbook's rows are out of order.", do=SAVE_AS_CSV)
+            raise WorkbookCannot(tr("The workbook's rows are out of order."), do=SAVE_AS_CSV)
         self._number = number
         self._cells.clear()
         self._column = -1
@@ -105,13 +108,18 @@ class Sheet:
             column = _COLUMNS.get(written.rstrip("0123456789"))
         if column is None or column >= MOST_COLUMNS:
             letters = written.rstrip("0123456789")[:10]
-            where = f"in column {letters}" if letters else f"beyond column {_LAST_COLUMN}"
             raise WorkbookCannot(
-                f"Row {self._number} has a cell {where}.",
-                do=f"At most {MOST_COLUMNS} columns are read.",
+                tr("Row {row} has a cell in column {column}.", row=self._number, column=letters)
+                if letters
+                else tr(
+                    "Row {row} has a cell beyond column {column}.",
+                    row=self._number,
+                    column=_LAST_COLUMN,
+                ),
+                do=tr("At most {most} columns are read.", most=MOST_COLUMNS),
             )
         if column < len(self._cells):
-            raise WorkbookCannot("The workbook's cells are out of order.", do=SAVE_AS_CSV)
+            raise WorkbookCannot(tr("The workbook's cells are out of order."), do=SAVE_AS_CSV)
         return column
 
     def _number_text(self, cell: tuple[str, str]) -> str:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from array import array
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.workbook_read.parts import Parts, WorkbookCannot
 from desktop_app.records_exchanged.workbook_read.xml_read import XmlReader
 
@@ -36,7 +37,7 @@ class Texts:
 
     def __getitem__(self, index: int) -> str:
         if not 0 <= index < len(self):
-            raise WorkbookCannot("The workbook refers to a text that it doesn't have.")
+            raise WorkbookCannot(tr("The workbook refers to a text that it doesn't have."))
         return self._bytes[self._ends[index] : self._ends[index + 1]].decode("utf-8")
 
     def append(self, text: str) -> None:
@@ -44,7 +45,7 @@ class Texts:
         self._bytes += text.encode("utf-8", "replace")
         self._ends.append(len(self._bytes))
         if len(self._bytes) + 8 * len(self._ends) > MOST_TEXT_BYTES:
-            raise WorkbookCannot("The workbook has more text than is read.")
+            raise WorkbookCannot(tr("The workbook has more text than is read."))
 
 
 class _Collecting:

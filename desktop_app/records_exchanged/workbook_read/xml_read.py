@@ -6,6 +6,7 @@ from collections.abc import Iterable
 from typing import Protocol
 from xml.parsers import expat
 
+from desktop_app.language import tr
 from desktop_app.records_exchanged.workbook_read.parts import SAVE_AS_CSV, WorkbookCannot
 
 # The name spaces of ECMA-376, transitional and strict, and the references to other parts.
@@ -60,7 +61,7 @@ class XmlReader:
             if not empty:
                 self._parser.Parse(b"", True)
         except (expat.ExpatError, LookupError) as error:  # or of an encoding that nobody knows
-            raise WorkbookCannot("The workbook is damaged inside.", do=SAVE_AS_CSV) from error
+            raise WorkbookCannot(tr("The workbook is damaged inside."), do=SAVE_AS_CSV) from error
 
     def _start(self, name: str, values: dict[str, str]) -> None:
         local = _LOCAL.get(name)
@@ -73,4 +74,4 @@ class XmlReader:
             self._told.end(local)
 
     def _refuse(self, *_: object) -> None:
-        raise WorkbookCannot("The workbook declares a document type; no spreadsheet does.")
+        raise WorkbookCannot(tr("The workbook declares a document type; no spreadsheet does."))

@@ -8,6 +8,7 @@ from PySide6.QtCore import Qt, Slot
 from PySide6.QtGui import QTextCursor
 from PySide6.QtWidgets import QGridLayout, QPushButton
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.screen.check_list import CheckList
@@ -41,33 +42,35 @@ class BackOnSection(Section):
         refit_checks: RefitChecks,
         replaced: PartsReplaced = _nothing_replaced,
     ) -> None:
-        super().__init__("Back On")
+        super().__init__(tr("Back On"))
         self._desk = desk
         self._refit_checks, self._replaced = refit_checks, replaced
         self._job: JobView | None = None
-        self._correction = WordsField("What was done", self._save_correction, 2)
+        self._correction = WordsField(tr("What was done"), self._save_correction, 2)
         self._words = ""  # what is offered
         self._offered = QPushButton()
         self._offered.clicked.connect(self._take_offered)
         self._correction.textChanged.connect(self._show_offered)
         self._list = CheckList(desk, "refit")
         self._none = plain_label(
-            "The list of a part kind stands here once a pair is laid out above.", "quiet", wrap=True
+            tr("The list of a part kind stands here once a pair is laid out above."),
+            "quiet",
+            wrap=True,
         )
-        self._hours = LineField("Hours", self._save_hours)
-        self._unbilled = LineField("Hours nobody pays", self._save_unbilled)
-        self._price = LineField("Price", self._save_price)
+        self._hours = LineField(tr("Hours"), self._save_hours)
+        self._unbilled = LineField(tr("Hours nobody pays"), self._save_unbilled)
+        self._price = LineField(tr("Price"), self._save_price)
         self._who = DoneByField(desk, "refitted")
         self._boxes = {
             field: Labelled(field.accessibleName(), field)
             for field in (self._hours, self._unbilled, self._price)
         }
         self._holds = {field: WhichHolds(desk, box) for field, box in self._boxes.items()}
-        done = Labelled("What was done", self._correction)
+        done = Labelled(tr("What was done"), self._correction)
         self._done_holds = WhichHolds(desk, done)
         self.column.addWidget(done)
         self.column.addWidget(self._offered, 0, Qt.AlignmentFlag.AlignLeft)
-        self.column.addWidget(plain_label("Before it is closed up"))
+        self.column.addWidget(plain_label(tr("Before it is closed up")))
         self.column.addWidget(self._none)
         self.column.addWidget(self._list)
         grid = QGridLayout()
@@ -86,7 +89,7 @@ class BackOnSection(Section):
         words = self._words = self._replaced(job.id)
         short = words if len(words) <= LONGEST else f"{words[: LONGEST - 1]}…"
         self._offered.setText(f"↑  {short}")
-        self._offered.setAccessibleName(f"Write as what was done: {words}")
+        self._offered.setAccessibleName(tr("Write as what was done: {words}", words=words))
         self._offered.setToolTip(tooltip(self._offered.accessibleName()))
         self._show_offered()
         self._who.show_job(job)
@@ -98,7 +101,7 @@ class BackOnSection(Section):
         cents = job.price_cents
         price = "" if cents is None else f"{cents / 100:,.2f}"
         self._holds[self._price].show_kept(cents, price)
-        self._boxes[self._price].hint(f"in {self._desk.rules.currency}")
+        self._boxes[self._price].hint(tr("in {currency}", currency=self._desk.rules.currency))
 
     @Slot()
     def _show_offered(self) -> None:

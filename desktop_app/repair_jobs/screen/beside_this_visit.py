@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QWidget
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs import vehicle_actions
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.stored_known_car import jobs_beside
@@ -23,9 +24,9 @@ class BesideThisVisit(QWidget):
         self._may = may
         self._job: JobView | None = None
         self._says = plain_label("", "quiet", wrap=True)
-        self._another = QPushButton("This was another car")
+        self._another = QPushButton(tr("This was another car"))
         self._another.setToolTip(
-            tooltip("This visit gets a car of its own with the same plate; Undo takes it back")
+            tooltip(tr("This visit gets a car of its own with the same plate; Undo takes it back"))
         )
         self._another.clicked.connect(self._say_another)
         row = QHBoxLayout(self)
@@ -37,7 +38,9 @@ class BesideThisVisit(QWidget):
         """Show which other jobs stand on the same car."""
         self._job = job
         numbers = self._desk.ask(jobs_beside, job.vehicle.id, job.visit_id) or ()
-        self._says.setText(f"What is written of the car stands on {_listed(numbers)} too.")
+        self._says.setText(
+            tr("What is written of the car stands on {jobs} too.", jobs=_listed(numbers))
+        )
         self.setVisible(bool(numbers))
 
     @Slot()
@@ -48,15 +51,18 @@ class BesideThisVisit(QWidget):
         deed = vehicle_actions.say_another_car
         if self._desk.do(deed, self._job.visit_id, self._may) is not None:
             self._desk.told.emit(
-                f"{number} stands on a car of its own now, with the same plate. Its VIN and what "
-                "kind of car it is are still to be written."
+                tr(
+                    "{number} stands on a car of its own now, with the same plate. Its VIN "
+                    "and what kind of car it is are still to be written.",
+                    number=number,
+                )
             )
 
 
 def _listed(numbers: tuple[str, ...]) -> str:
     named = list(numbers[-MOST_NAMED:])
     if len(numbers) > MOST_NAMED:
-        named.insert(0, f"{len(numbers) - MOST_NAMED} earlier jobs")
-    return (
-        named[0] if len(named) == 1 else f"{', '.join(named[:-1])} and {named[-1]}" if named else ""
-    )
+        named.insert(0, tr("{count} earlier jobs", count=len(numbers) - MOST_NAMED))
+    if len(named) < 2:
+        return "".join(named)
+    return tr("{all_but_last} and {last}", all_but_last=", ".join(named[:-1]), last=named[-1])

@@ -7,12 +7,14 @@ from typing import NamedTuple
 from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QComboBox, QGridLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs import odometer_actions
 from desktop_app.repair_jobs.distance import DistanceUnit
 from desktop_app.repair_jobs.entry_bounds import check_day
 from desktop_app.repair_jobs.job_view import VehicleSeen
 from desktop_app.repair_jobs.stored_questions import odometer_asked
 from desktop_app.repair_jobs.typed_entry import read_odometer
+from desktop_app.shop_record.question import Question
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import Labelled, QuestionLine
@@ -45,25 +47,28 @@ class CarEventForm(QWidget):
         self._typed: dict[int, _Words] = {}
         self._right: str | None = None
         self._kind = QComboBox()
-        self._kind.addItems(odometer_actions.EVENT_KINDS)
+        for kind in odometer_actions.EVENT_KINDS:
+            self._kind.addItem(tr(kind), kind)
         self._kind.currentIndexChanged.connect(self._fit)
         self._day, self._before, self._after, self._note = (QLineEdit() for _ in range(4))
         self._hint = plain_label("", wrap=True)
         self._odd = QuestionLine()
         self._odd.kept.connect(self._right_as_typed)
-        button = QPushButton("Note it")
-        button.setAccessibleName("Note what happened to the car")
+        button = QPushButton(tr("Note it"))
+        button.setAccessibleName(tr("Note what happened to the car"))
         button.clicked.connect(self._write)
         self._readings = (
-            Labelled("The old odometer's last reading", self._before, "empty: nobody knows"),
-            Labelled("The new one's first reading", self._after, "empty: nobody knows"),
+            Labelled(
+                tr("The old odometer's last reading"), self._before, tr("empty: nobody knows")
+            ),
+            Labelled(tr("The new one's first reading"), self._after, tr("empty: nobody knows")),
         )
         grid = QGridLayout()
         boxes = (
-            Labelled("What happened", self._kind),
-            Labelled("On which day", self._day, "like 2026-11-16"),
+            Labelled(tr("What happened"), self._kind),
+            Labelled(tr("On which day"), self._day, tr("like 2026-11-16")),
             *self._readings,
-            Labelled("Note", self._note),
+            Labelled(tr("Note"), self._note),
         )
         for place, box in enumerate(boxes):
             grid.addWidget(box, place // 3, place % 3)
@@ -112,7 +117,7 @@ class CarEventForm(QWidget):
     def _fit(self) -> None:
         """Ask for readings only where there were two odometers."""
         for box in self._readings:
-            box.setVisible(self._kind.currentText() == "odometer replaced")
+            box.setVisible(self._kind.currentData() == "odometer replaced")
 
     @Slot(str)
     def _right_as_typed(self, question: str) -> None:
@@ -123,7 +128,7 @@ class CarEventForm(QWidget):
     def _write(self) -> None:
         if self._car is None:
             return
-        replaced = self._kind.currentText() == "odometer replaced"
+        replaced = self._kind.currentData() == "odometer replaced"
         unit: DistanceUnit = "km" if self._car.odometer_unit == "km" else "mi"
         texts = [f.text().strip() if replaced else "" for f in (self._before, self._after)]
         day = self._day.text().strip()
@@ -140,21 +145,21 @@ class CarEventForm(QWidget):
             return
         done = self._desk.do(
             odometer_actions.note_vehicle_event,
-            *(self._car.id, self._kind.currentText(), day, before, after),
+            *(self._car.id, str(self._kind.currentData()), day, before, after),
             self._note.text().strip(),
         )
         if done is not None:
             self._show(self._empty())
             self.noted.emit()
 
-    def _asked(self, before: int | None, day: str) -> str | None:
+    def _asked(self, before: int | None, day: str) -> Question | None:
         """Return what is odd about the old odometer's last reading, unless it was answered."""
         if before is None or self._car is None:
             return None
         today = self._desk.today()
         odd = self._desk.ask(odometer_asked, self._car.id, before, check_day(day, today), today)
         question = None if odd is None else odd.asked
-        return None if question == self._right else question
+        return None if question is None or question.kept == self._right else question
 
     def _say(self, words: str) -> None:
         self._hint.setText(words)

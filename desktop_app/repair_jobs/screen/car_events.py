@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs import odometer_actions
 from desktop_app.repair_jobs.job_view import EventSeen, JobView
 from desktop_app.repair_jobs.odometer_questions import day_in_words
@@ -25,7 +26,7 @@ class CarEvents(QWidget):
         self._desk = desk
         self._job: JobView | None = None
         self._known = QVBoxLayout()
-        self._open = Tick("Odometer replaced, or car sold")
+        self._open = Tick(tr("Odometer replaced, or car sold"))
         self._form = CarEventForm(desk)
         self._open.toggled.connect(self._unfold)
         self._form.noted.connect(self._fold)
@@ -61,8 +62,8 @@ class CarEvents(QWidget):
         row.setContentsMargins(0, 0, 0, 0)
         words = _in_words(event, unit)
         row.addWidget(plain_label(words, wrap=True), 1)
-        out = QPushButton("Take it out")
-        out.setAccessibleName(f"Take it out: {words}")
+        out = QPushButton(tr("Take it out"))
+        out.setAccessibleName(tr("Take it out: {words}", words=words))
         out.setProperty("event", event.id)
         out.clicked.connect(self._strike)
         row.addWidget(out)
@@ -75,11 +76,16 @@ class CarEvents(QWidget):
 
 
 def _in_words(event: EventSeen, unit: str) -> str:
-    said = f"{day_in_words(kept_day(event.on))}: {event.kind}"
+    said = f"{day_in_words(kept_day(event.on))}: {tr(event.kind)}"
     if event.kind == "odometer replaced":
         before, after = (
-            "not known" if value is None else f"{value:,} {unit}"
+            tr("not known") if value is None else f"{value:,} {unit}"
             for value in (event.before, event.after)
         )
-        said = f"{said}, the old one at {before}, the new one at {after}"
+        said = tr(
+            "{what}, the old one at {before}, the new one at {after}",
+            what=said,
+            before=before,
+            after=after,
+        )
     return f"{said}. {event.note}".strip()

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs import proof_actions
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.proof_kept import ProofKept, caught_in_words
@@ -22,10 +23,10 @@ class CaughtHereRows(QWidget):
         self._desk = desk
         self._job: JobView | None = None
         self._known = QVBoxLayout()
-        self._field = RowField("The proof failed: what did it show?", self._add)
-        self._field.setPlaceholderText("The proof failed here: what did it show?")
-        button = QPushButton("Caught here")
-        button.setAccessibleName("Caught here: write it down")
+        self._field = RowField(tr("The proof failed: what did it show?"), self._add)
+        self._field.setPlaceholderText(tr("The proof failed here: what did it show?"))
+        button = QPushButton(tr("Caught here"))
+        button.setAccessibleName(tr("Caught here: write it down"))
         button.clicked.connect(self._write)
         self._form = QWidget()
         line = QHBoxLayout(self._form)
@@ -49,10 +50,14 @@ class CaughtHereRows(QWidget):
             line = QWidget()
             row = QHBoxLayout(line)
             row.setContentsMargins(0, 0, 0, 0)
-            words = f"⊙  Caught here {caught_in_words(one)} {one.words}"
+            words = tr(
+                "⊙  Caught here {on_day} {words}",
+                on_day=caught_in_words(one),
+                words=one.words,
+            )
             row.addWidget(plain_label(words, wrap=True), 1)
             out = QPushButton("✕")
-            out.setAccessibleName(f"Take out: caught here, {one.words}")
+            out.setAccessibleName(tr("Take out: caught here, {words}", words=one.words))
             out.setProperty("row", one.id)
             out.clicked.connect(self._strike)
             row.addWidget(out)
@@ -68,8 +73,10 @@ class CaughtHereRows(QWidget):
         done = self._desk.do(proof_actions.catch_here, self._job.id, words)
         if done is not None:
             self._desk.told.emit(
-                "Caught here, and written down. How far it is proved is open again: "
-                "say it after the next try."
+                tr(
+                    "Caught here, and written down. How far it is proved is open again: "
+                    "say it after the next try."
+                )
             )
         return done
 

@@ -8,15 +8,18 @@ from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
+from desktop_app.language import marked, tr
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.job_view import JobView
+from desktop_app.repair_jobs.proof_checks import check_words
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.flow_row import empty
 from desktop_app.shop_window.in_sight import bring_up
 from desktop_app.shop_window.kept_choice import put_back
 from desktop_app.shop_window.texts import plain_label
 
-OUTCOMES = (("done", "✓  done"), ("not needed", "–  not needed"))
+# As they are kept, and on their buttons.
+OUTCOMES = ((marked("done"), tr("✓  done")), (marked("not needed"), tr("–  not needed")))
 
 
 class AnswerButton(QPushButton):
@@ -71,15 +74,16 @@ class CheckList(QWidget):
         empty(self._column)
         self._lines = {}
         for words, hurts in self._shown:
+            says = check_words(words)
             line = QWidget()
             row = QHBoxLayout(line)
             row.setContentsMargins(0, 0, 0, 0)
-            row.addWidget(plain_label(f"⚠  {words}" if hurts else words, wrap=True), 1)
+            row.addWidget(plain_label(f"⚠  {says}" if hurts else says, wrap=True), 1)
             self._lines[words] = {}
             for outcome, sign in OUTCOMES:
                 button = AnswerButton(sign)
                 button.setCheckable(True)
-                button.setAccessibleName(f"{words}: {outcome}")
+                button.setAccessibleName(f"{says}: {tr(outcome)}")
                 button.setProperty("words", words)
                 button.setProperty("outcome", outcome)
                 button.clicked.connect(self._press)

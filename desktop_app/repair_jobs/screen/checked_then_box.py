@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtWidgets import QFrame, QVBoxLayout
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.shop_window.texts import plain_label
 
@@ -32,6 +33,6 @@ class CheckedThenBox(QFrame):
         looked = [one.words for one in job.checks if one.kind == "inspection" and one.words]
         codes = dict.fromkeys(code.code for code in job.codes if code.stage == "found")
         lines = [f"–  {words}" for words in dict.fromkeys(looked)]
-        lines += [f"–  Codes read: {', '.join(codes)}"] if codes else []
-        head = f"Checked then, on {job.number}:" if lines else ""
+        lines += [tr("–  Codes read: {codes}", codes=", ".join(codes))] if codes else []
+        head = tr("Checked then, on {number}:", number=job.number) if lines else ""
         self.show_words("\n".join(filter(None, [head, *lines])))

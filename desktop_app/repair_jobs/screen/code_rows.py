@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.screen.row_field import RowField
@@ -12,8 +13,6 @@ from desktop_app.repair_jobs.trouble_code import CodeTrouble, code_book, codes_i
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.texts import plain_label, tooltip
-
-KINDS = ("stored", "pending", "permanent")
 
 
 class CodeRows(QWidget):
@@ -26,14 +25,15 @@ class CodeRows(QWidget):
         self._desk = desk
         self._stage = stage
         self._job: JobView | None = None
-        self._field = RowField(f"Trouble codes, {stage}", self._add)
+        self._field = RowField(tr("Trouble codes, {stage}", stage=tr(stage)), self._add)
         self._field.setPlaceholderText("P0300, P0301 …")
         self._field.no_more.connect(self.no_more)
         self._kind = QComboBox()
-        self._kind.addItems(KINDS)
-        self._kind.setAccessibleName(f"What kind of code, {stage}")
-        button = QPushButton("Write down")
-        button.setAccessibleName(f"Write down the codes, {stage}")
+        for kind in actions.CODE_KINDS:
+            self._kind.addItem(tr(kind), kind)
+        self._kind.setAccessibleName(tr("What kind of code, {stage}", stage=tr(stage)))
+        button = QPushButton(tr("Write down"))
+        button.setAccessibleName(tr("Write down the codes, {stage}", stage=tr(stage)))
         button.clicked.connect(self._write)
         self._hint = plain_label("", "quiet", wrap=True)
         self._hint.hide()
@@ -61,10 +61,11 @@ class CodeRows(QWidget):
         meanings = code_book().meanings
         for code in here:
             means = meanings.get(code.code, "")
-            chip = QPushButton(f"{code.code} {code.kind}{': ' + means if means else ''}  ✕")
+            kind = tr(code.kind)
+            chip = QPushButton(f"{code.code} {kind}{': ' + means if means else ''}  ✕")
             chip.setProperty("row", code.id)
-            chip.setAccessibleName(f"Take out {code.code}, {code.kind}")
-            chip.setToolTip(tooltip("Press to take it out"))
+            chip.setAccessibleName(tr("Take out {code}, {kind}", code=code.code, kind=kind))
+            chip.setToolTip(tooltip(tr("Press to take it out")))
             chip.clicked.connect(self._strike)
             self._chip_row.addWidget(chip)
         self._chips.setVisible(bool(here))
@@ -79,12 +80,12 @@ class CodeRows(QWidget):
         found = codes_in(text)
         if not found:
             trouble = CodeTrouble(
-                f"“{text.strip()}” is not a trouble code.",
-                do="A code is a letter P, C, B or U and four digits, such as P0300.",
+                tr("“{text}” is not a trouble code.", text=text.strip()),
+                do=tr("A code is a letter P, C, B or U and four digits, such as P0300."),
             )
             self._say(trouble.sentence() if text.strip() else "")
             return None
-        job, kind = self._job.id, self._kind.currentText()
+        job, kind = self._job.id, str(self._kind.currentData())
         for code in found:
             self._desk.do(actions.write_code, job, code, kind, self._stage)
         unread = [
@@ -94,7 +95,11 @@ class CodeRows(QWidget):
         ]
         # What is no code stays in the field with its complaint; the others are written down.
         self._field.setText(" ".join(unread))
-        self._say(f"“{' '.join(unread)}” is not a trouble code; the others are." if unread else "")
+        self._say(
+            tr("“{text}” is not a trouble code; the others are.", text=" ".join(unread))
+            if unread
+            else ""
+        )
         return found
 
     def _say(self, words: str) -> None:

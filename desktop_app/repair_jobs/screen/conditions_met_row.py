@@ -6,6 +6,7 @@ from functools import partial
 
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs import proof_actions
 from desktop_app.repair_jobs.concern_conditions import condition_words
 from desktop_app.repair_jobs.job_view import JobView
@@ -20,7 +21,7 @@ from desktop_app.shop_window.texts import plain_label
 class MetButton(KeptThreeWay):
     """One condition: not said, met, not met."""
 
-    WORDS = {None: "not said", True: "met", False: "not met"}  # noqa: RUF012
+    WORDS = {None: tr("not said"), True: tr("met"), False: tr("not met")}  # noqa: RUF012
 
 
 class ConditionsMetRow(QWidget):
@@ -51,9 +52,9 @@ class ConditionsMetRow(QWidget):
             button.show_value(kept.conditions.get(condition), job.id)
         self._box.setVisible(bool(told))
         self._title.setText(
-            "Was it driven where it happens?  ○ not said  ● met  ⊘ not met"
+            tr("Was it driven where it happens?  ○ not said  ● met  ⊘ not met")
             if told
-            else "Where does it happen? Under Heard no condition is ticked as “happens” yet."
+            else tr("Where does it happen? Under Heard no condition is ticked as “happens” yet.")
         )
 
     def _build(self) -> None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.screen.person_field import PersonField
 from desktop_app.repair_jobs.stored_reading import people_here
@@ -13,10 +14,10 @@ from desktop_app.shop_record.written_meanwhile import Shown
 from desktop_app.shop_window.desk import Desk
 
 NAMES: Mapping[Did, str] = {
-    "wrote up": "Written up by",
-    "searched": "Searched by",
-    "refitted": "Refitted by",
-    "proved": "Proved by",
+    "wrote up": tr("Written up by"),
+    "searched": tr("Searched by"),
+    "refitted": tr("Refitted by"),
+    "proved": tr("Proved by"),
 }
 
 
@@ -35,7 +36,7 @@ class DoneByField(PersonField):
         doer = job.named.get(self._did)
         if doer is not None and all(person != doer.id for person, _ in people):
             people.append((doer.id, doer.name))
-        nobody = "the technician" if self._did in TECHNICIANS else "not said"
+        nobody = tr("the technician") if self._did in TECHNICIANS else tr("not said")
         self.show_people((None, nobody), people)
         self.show_value(None if doer is None else doer.id, job.id)
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.screen.code_rows import CodeRows
@@ -22,19 +23,25 @@ from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.texts import CautionBox, plain_label
 
 CAUTIONS = {
-    "ignition": "Ignition voltage can injure and can stop a heart, above all with a pacemaker: "
-    "ignition off and key out before leads, cap or coils are touched.",
-    "fuel": "Fuel and its vapour burn and explode: no sparks or flames, pressure let off first.",
-    "brakes": "Brakes can fail: only people who may work on them, by the maker's procedure.",
-    "cooling": "Hot coolant scalds: engine cold and without pressure before the system is opened.",
-    "belt-drive": "Belts and fans take fingers: engine off and key out.",
-    "charging": "Battery ground off first, on last: a shorted cable welds and burns.",
-    "starting": "Battery ground off first, on last: a shorted cable welds and burns.",
-    "wheels": "A lifted car must stand on stands, wheels chocked; a wheel can come off.",
-    "suspension": "Springs under load can kill; a lifted car must stand on stands.",
-    "steering": "Steering that fails kills: only people who may work on it.",
-    "restraints": "Airbag circuits: qualified people and the maker's procedure only.",
-    "exhaust": "Hot exhaust burns; its gas kills in a closed room.",
+    "ignition": tr(
+        "Ignition voltage can injure and can stop a heart, above all with a pacemaker: "
+        "ignition off and key out before leads, cap or coils are touched."
+    ),
+    "fuel": tr(
+        "Fuel and its vapour burn and explode: no sparks or flames, pressure let off first."
+    ),
+    "brakes": tr("Brakes can fail: only people who may work on them, by the maker's procedure."),
+    "cooling": tr(
+        "Hot coolant scalds: engine cold and without pressure before the system is opened."
+    ),
+    "belt-drive": tr("Belts and fans take fingers: engine off and key out."),
+    "charging": tr("Battery ground off first, on last: a shorted cable welds and burns."),
+    "starting": tr("Battery ground off first, on last: a shorted cable welds and burns."),
+    "wheels": tr("A lifted car must stand on stands, wheels chocked; a wheel can come off."),
+    "suspension": tr("Springs under load can kill; a lifted car must stand on stands."),
+    "steering": tr("Steering that fails kills: only people who may work on it."),
+    "restraints": tr("Airbag circuits: qualified people and the maker's procedure only."),
+    "exhaust": tr("Hot exhaust burns; its gas kills in a closed room."),
 }
 
 
@@ -42,24 +49,24 @@ class FoundSection(Section):
     """From the codes to the cause; "not caught" is an answer too."""
 
     def __init__(self, desk: Desk) -> None:
-        super().__init__("Found")
+        super().__init__(tr("Found"))
         self._desk = desk
         self._job: JobView | None = None
         self._caution: CautionBox | None = None
-        systems = [("", "not said"), *((s.id, s.name) for s in SYSTEMS)]
-        self._system = KeptChoiceField(desk, "System", systems, self._save_system)
-        self._person = PersonField(desk, "Technician", self._save_person)
+        systems = [("", tr("not said")), *((s.id, s.name) for s in SYSTEMS)]
+        self._system = KeptChoiceField(desk, tr("System"), systems, self._save_system)
+        self._person = PersonField(desk, tr("Technician"), self._save_person)
         self._search = SearchFields(desk)
         self._codes = CodeRows(desk, "found")
         self._findings = QVBoxLayout()
-        self._new_finding = RowField("What was seen or tried", self._add_finding)
-        self._new_finding.setPlaceholderText("What was seen or tried: one finding, then Enter")
-        self._cause = WordsField("Cause: X because Y, shown by Z", self._save_cause, 2)
+        self._new_finding = RowField(tr("What was seen or tried"), self._add_finding)
+        self._new_finding.setPlaceholderText(tr("What was seen or tried: one finding, then Enter"))
+        self._cause = WordsField(tr("Cause: X because Y, shown by Z"), self._save_cause, 2)
         self._codes.no_more.connect(self._new_finding.setFocus)
         self._new_finding.no_more.connect(self._cause.setFocus)
-        self._cause_box = Labelled("Cause: X because Y, shown by Z", self._cause)
+        self._cause_box = Labelled(tr("Cause: X because Y, shown by Z"), self._cause)
         self._holds = WhichHolds(desk, self._cause_box)
-        self._not_caught = QPushButton("⊘  Not caught")
+        self._not_caught = QPushButton(tr("⊘  Not caught"))
         self._not_caught.setCheckable(True)
         self._not_caught.clicked.connect(self._say_not_caught)
         self._place_for_caution = QVBoxLayout()
@@ -76,7 +83,7 @@ class FoundSection(Section):
         names = [*people]
         if job.technician_id is not None and all(p[0] != job.technician_id for p in people):
             names.append((job.technician_id, job.technician))
-        self._person.show_people((None, "not said"), names)
+        self._person.show_people((None, tr("not said")), names)
         self._person.show_value(job.technician_id, job.id)
         self._system.show_value(job.system, job.id)
         self._search.show_job(job)
@@ -88,23 +95,23 @@ class FoundSection(Section):
 
     def _lay_out(self) -> None:
         grid = QGridLayout()
-        grid.addWidget(Labelled("System", self._system), 0, 0)
-        grid.addWidget(Labelled("Technician", self._person), 0, 1)
+        grid.addWidget(Labelled(tr("System"), self._system), 0, 0)
+        grid.addWidget(Labelled(tr("Technician"), self._person), 0, 1)
         grid.addWidget(self._search.who_box, 1, 0)
         grid.addWidget(self._search.hours_box, 1, 1)
         for column in (0, 1):
             grid.setColumnStretch(column, 1)
         self.column.addLayout(grid)
         self.column.addLayout(self._place_for_caution)
-        self.column.addWidget(plain_label("Codes, saved before anything is cleared"))
+        self.column.addWidget(plain_label(tr("Codes, saved before anything is cleared")))
         self.column.addWidget(self._codes)
-        self.column.addWidget(plain_label("Findings: look before you measure"))
+        self.column.addWidget(plain_label(tr("Findings: look before you measure")))
         self.column.addLayout(self._findings)
         self.column.addWidget(self._new_finding)
         self.column.addWidget(self._cause_box)
         row = QHBoxLayout()
         row.addWidget(self._not_caught)
-        row.addWidget(plain_label("is an answer too: say above what was tried.", "quiet"))
+        row.addWidget(plain_label(tr("is an answer too: say above what was tried."), "quiet"))
         row.addStretch(1)
         self.column.addLayout(row)
 
@@ -118,7 +125,7 @@ class FoundSection(Section):
             row.setContentsMargins(0, 0, 0, 0)
             row.addWidget(plain_label(f"–  {check.words}", wrap=True), 1)
             out = QPushButton("✕")
-            out.setAccessibleName(f"Take out the finding {check.words}")
+            out.setAccessibleName(tr("Take out the finding {words}", words=check.words))
             out.setProperty("row", check.id)
             out.clicked.connect(self._strike)
             row.addWidget(out)

@@ -8,15 +8,18 @@ from datetime import date
 from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QPushButton
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.distance import distance_in_words
 from desktop_app.repair_jobs.hand_over import (
     hand_over_question,
     missing_answers,
     refit_unanswered,
+    unanswered_words,
 )
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.odometer_questions import day_in_words
+from desktop_app.repair_jobs.our_words import NOTHING, as_kept, as_shown
 from desktop_app.repair_jobs.proof import ProofLevel, worth_saying
 from desktop_app.repair_jobs.proof_kept import ProofKept
 from desktop_app.repair_jobs.proof_said import proof_reached, unit_of
@@ -50,23 +53,23 @@ class GoneSection(Section):
         refit_checks: RefitChecks = _no_checks,
         promise: actions.PromiseThen | None = None,
     ) -> None:
-        super().__init__("Gone")
+        super().__init__(tr("Gone"))
         self._desk = desk
         self._open_origins = open_origins
         self._refit_checks = refit_checks
         self._promise = promise
         self._job: JobView | None = None
-        self._declined = WordsField("Declined or left undone", self._save_declined, 2)
-        nothing = QPushButton("Nothing")
-        nothing.setAccessibleName("Nothing was declined or left undone")
+        self._declined = WordsField(tr("Declined or left undone"), self._save_declined, 2)
+        nothing = QPushButton(tr("Nothing"))
+        nothing.setAccessibleName(tr("Nothing was declined or left undone"))
         nothing.clicked.connect(self._say_nothing)
-        declined = Labelled("Declined or left undone, and what may follow", self._declined)
+        declined = Labelled(tr("Declined or left undone, and what may follow"), self._declined)
         self._holds = WhichHolds(desk, declined)
         self._out = OdometerOutBox(desk)
         self._said = plain_label("", wrap=True)
         self._missing = plain_label("", wrap=True)
         self._missing.setFocusPolicy(Qt.FocusPolicy.ClickFocus)
-        self._leave = QPushButton("Hand the car over")
+        self._leave = QPushButton(tr("Hand the car over"))
         self._leave.setObjectName("next")
         self._leave.clicked.connect(self._hand_over)
         self._asked = ProofAskedBox()
@@ -93,12 +96,12 @@ class GoneSection(Section):
             self._asked.hide()
         self._job = job
         self._out.show_job(job)
-        self._holds.show_kept(job.declined, job.declined or "")
+        self._holds.show_kept(job.declined, as_shown(job.declined or "", (NOTHING,)))
         if job.proof_level is not None:
             kept = self._desk.ask(read_proof, job.id, ShopUse()) or ProofKept()
             reached = proof_reached(job, kept, ProofLevel(job.proof_level))
             said = " ".join(worth_saying(reached))
-            self._said.setText(f"To say at hand-over: {said}" if said else "")
+            self._said.setText(tr("To say at hand-over: {said}", said=said) if said else "")
         else:
             self._said.setText("")
         self._said.setVisible(bool(self._said.text()))
@@ -109,15 +112,22 @@ class GoneSection(Section):
         self._leave.setVisible(not gone)
         if gone:
             day = day_in_words(date.fromisoformat(str(job.left_on)))
-            out = (
-                ""
-                if job.odometer_out is None
-                else f" at {distance_in_words(job.odometer_out, unit_of(job))}"
-            )
-            self._missing.setText(f"Left on {day}{out}. Under watch from then on.")
+            if job.odometer_out is None:
+                left = tr("Left on {day}. Under watch from then on.", day=day)
+            else:
+                left = tr(
+                    "Left on {day} at {reading}. Under watch from then on.",
+                    day=day,
+                    reading=distance_in_words(job.odometer_out, unit_of(job)),
+                )
+            self._missing.setText(left)
             return
         missing = missing_answers(job, tuple(self._open_origins(job.id)))
-        said = "Still to say: " + "; ".join(missing) + "." if missing else "Everything is said."
+        said = (
+            tr("Still to say: {missing}.", missing="; ".join(missing))
+            if missing
+            else tr("Everything is said.")
+        )
         self._missing.setText(f"{said} {self._unanswered(job)}".rstrip())
 
     def _unanswered(self, job: JobView) -> str:
@@ -125,10 +135,7 @@ class GoneSection(Section):
         left = [hurts for _, hurts in refit_unanswered(job, self._refit_checks(job.id))]
         if not left:
             return ""
-        noun = "point has" if len(left) == 1 else "points have"
-        hurts = sum(left)
-        where = f", {hurts} of them where someone can get hurt" if hurts else ""
-        return f"⚠ {len(left)} {noun} no answer under “Before it is closed up”{where}."
+        return unanswered_words(len(left), sum(left))
 
     def _question(self, job: JobView) -> str:
         return hand_over_question(job, self._refit_checks(job.id))
@@ -136,13 +143,13 @@ class GoneSection(Section):
     def _save_declined(self, words: str) -> object:
         if self._job is None:
             return None
-        kept = words.strip() or None
-        return self._holds.save(kept, actions.say_declined, self._job.id, words)
+        said = as_kept(words, (NOTHING,))
+        return self._holds.save(said.strip() or None, actions.say_declined, self._job.id, said)
 
     @Slot()
     def _say_nothing(self) -> None:
         if self._job is not None:
-            self._declined.setPlainText("nothing")
+            self._declined.setPlainText(tr(NOTHING))
             self._declined.save_now()
 
     @Slot()
@@ -170,4 +177,6 @@ class GoneSection(Section):
         self._missing.setFocus()  # the button goes: the page stays, and no key does anything
         left = self._desk.do(actions.hand_over, job.id, reading, missing, promise=self._promise)
         if left is not None:
-            self._desk.told.emit(f"{job.number} is handed over. It is under watch from now on.")
+            self._desk.told.emit(
+                tr("{number} is handed over. It is under watch from now on.", number=job.number)
+            )

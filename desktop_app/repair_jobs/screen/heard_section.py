@@ -8,6 +8,7 @@ from functools import partial
 from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs import actions, vehicle_actions
 from desktop_app.repair_jobs.concern_conditions import CONDITIONS
 from desktop_app.repair_jobs.job_view import JobView
@@ -30,10 +31,10 @@ from desktop_app.shop_window.look import TOUCH
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.texts import plain_label, tooltip
 
-SHOWN_FIRST = ("Engine", "Pedal and load", "Weather", "Time")
+SHOWN_FIRST = ("Engine", "Pedal and load", "Weather", "Time")  # of the conditions' headings
 SymptomNames = Callable[[str], str]
 ReadSymptoms = Callable[[str], tuple[str, ...]]
-SAME_TROUBLE = "The customer says it is the same trouble as before"
+SAME_TROUBLE = tr("The customer says it is the same trouble as before")
 
 
 class HeardSection(Section):
@@ -50,20 +51,21 @@ class HeardSection(Section):
         beside_words: QWidget | None = None,
         beside_vin: BesideVin | None = None,
     ) -> None:
-        super().__init__("Heard")
+        super().__init__(tr("Heard"))
         self._desk = desk
         self._read_symptoms = read_symptoms
         self._symptom_name = symptom_name
         self._job: JobView | None = None
-        self._concern = WordsField("Concern, in the customer's own words", self._save_concern)
+        self._concern = WordsField(tr("Concern, in the customer's own words"), self._save_concern)
         self._same = KeptTick(desk, SAME_TROUBLE, self._say_same)
-        self._same.setToolTip(tooltip("Said here, judged later (Ctrl+T)"))
-        on_key(self._same, "Ctrl+T", "it is the same trouble, says the customer", self._same.click)
+        self._same.setToolTip(tooltip(tr("Said here, judged later (Ctrl+T)")))
+        says = tr("it is the same trouble, says the customer")
+        on_key(self._same, "Ctrl+T", says, self._same.click)
         self._groups = QWidget()
         self._groups_row = FlowRow(self._groups)
-        self._plate = LineField("Plate", self._save_plate)
+        self._plate = LineField(tr("Plate"), self._save_plate)
         self._vin = LineField("VIN", self._save_vin)
-        self._about = LineField("What kind of car", self._save_about)
+        self._about = LineField(tr("What kind of car"), self._save_about)
         self._odometer = OdometerBox(desk)
         self._written_up, self._work = DoneByField(desk, "wrote up"), KindOfWorkField(desk)
         self._vin_box = Labelled("VIN", self._vin)
@@ -76,7 +78,7 @@ class HeardSection(Section):
         self._who = plain_label("", "quiet", wrap=True)
         self._events = CarEvents(desk)
         self._ticks: dict[str, KeptThreeWay] = {}
-        concern = Labelled("Concern, in the customer's own words", self._concern)
+        concern = Labelled(tr("Concern, in the customer's own words"), self._concern)
         self._holds = WhichHolds(desk, concern)
         self.column.addLayout(side_by_side(concern, beside_words))
         self._concern.textChanged.connect(self._say_heard)
@@ -85,7 +87,9 @@ class HeardSection(Section):
         same.addStretch(1)
         self.column.addLayout(same)
         self.column.addWidget(self._groups)
-        self.column.addWidget(plain_label("When does it happen?  ○ not asked  ● happens  ⊘ never"))
+        self.column.addWidget(
+            plain_label(tr("When does it happen?  ○ not asked  ● happens  ⊘ never"))
+        )
         self._add_conditions()
         self._add_vehicle()
 
@@ -109,7 +113,11 @@ class HeardSection(Section):
         self._odometer.show_job(job)
         self._written_up.show_job(job)
         self._work.show_job(job)
-        brought = [job.customer, job.phone, job.brought_by and f"brought by {job.brought_by}"]
+        brought = [
+            job.customer,
+            job.phone,
+            job.brought_by and tr("brought by {name}", name=job.brought_by),
+        ]
         self._who.setText("   ".join(part for part in brought if part))
         self._who.setVisible(bool(self._who.text()))
         for condition, button in self._ticks.items():
@@ -133,8 +141,10 @@ class HeardSection(Section):
         for symptom in job.symptoms:
             chip = QPushButton(f"{self._symptom_name(symptom)}  ✕")
             chip.setProperty("symptom", symptom)
-            chip.setToolTip(tooltip("Read from the words; press to take it out"))
-            chip.setAccessibleName(f"Take out the symptom {self._symptom_name(symptom)}")
+            chip.setToolTip(tooltip(tr("Read from the words; press to take it out")))
+            chip.setAccessibleName(
+                tr("Take out the symptom {symptom}", symptom=self._symptom_name(symptom))
+            )
             chip.clicked.connect(self._drop_symptom)
             self._groups_row.addWidget(chip)
         self._groups.setVisible(bool(job.symptoms))
@@ -144,12 +154,12 @@ class HeardSection(Section):
         for condition in CONDITIONS:
             headings.setdefault(condition.heading, []).append(condition.id)
             tick = partial(self._tick, condition.id)
-            self._ticks[condition.id] = KeptThreeWay(self._desk, condition.words, tick)
+            self._ticks[condition.id] = KeptThreeWay(self._desk, tr(condition.words), tick)
         self._more: list[QWidget] = []
         for heading, ids in headings.items():
             box = QWidget()
             row = FlowRow(box)
-            label = plain_label(heading + ":", "quiet")
+            label = plain_label(f"{tr(heading)}:", "quiet")
             label.setMinimumHeight(TOUCH)
             row.addWidget(label)
             for identity in ids:
@@ -157,7 +167,7 @@ class HeardSection(Section):
             self.column.addWidget(box)
             if heading not in SHOWN_FIRST:
                 self._more.append(box)
-        self._more_button = QPushButton("More conditions")
+        self._more_button = QPushButton(tr("More conditions"))
         self._more_button.setCheckable(True)
         self._more_button.toggled.connect(self._toggle_more)
         more = QHBoxLayout()
@@ -168,14 +178,14 @@ class HeardSection(Section):
 
     def _add_vehicle(self) -> None:
         grid = QGridLayout()
-        grid.addWidget(Labelled("Plate", self._plate), 0, 0)
+        grid.addWidget(Labelled(tr("Plate"), self._plate), 0, 0)
         vin = QVBoxLayout()
         vin.addWidget(self._vin_box)
         if self._beside_vin is not None:
             vin.addWidget(self._beside_vin)
         vin.addStretch(1)
         grid.addLayout(vin, 0, 1)
-        grid.addWidget(Labelled("What kind of car", self._about), 1, 0)
+        grid.addWidget(Labelled(tr("What kind of car"), self._about), 1, 0)
         grid.addWidget(self._odometer, 1, 1)
         for column, field in enumerate((self._work, self._written_up)):
             grid.addWidget(Labelled(field.accessibleName(), field), 2, column)

@@ -10,6 +10,7 @@ from PySide6.QtCore import Signal, Slot
 from PySide6.QtGui import QKeySequence
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.stored_reading import jobs_of_visit, read_job
 from desktop_app.shop_record.deed import Done
@@ -152,14 +153,14 @@ class JobPage(QWidget):
             with self._desk.record.reading() as connection:
                 return read_job(connection, job_id)
         except ShopDamaged as damage:
-            self._title.setText("This job can't be shown: the record is damaged there")
+            self._title.setText(tr("This job can't be shown: the record is damaged there"))
             self._desk.told.emit(damage)
         except ServerLost as lost:
             if self._shown != job_id:
-                self._title.setText("This job can't be read while the server is away")
+                self._title.setText(tr("This job can't be read while the server is away"))
             self._desk.told.emit(lost)
         except ShopTrouble as trouble:
-            self._title.setText(f"{self._number}   was undone or taken out")
+            self._title.setText(tr("{number}   was undone or taken out", number=self._number))
             self._desk.told.emit(trouble)
         return None
 
@@ -179,28 +180,32 @@ class JobPage(QWidget):
             if job_id != job.id:
                 button = QPushButton(number)
                 button.setProperty("job", job_id)
-                button.setToolTip(tooltip(f"Another concern of the same visit: {concern[:80]}"))
+                button.setToolTip(
+                    tooltip(
+                        tr("Another concern of the same visit: {concern}", concern=concern[:80])
+                    )
+                )
                 button.clicked.connect(self._other_pressed)
                 self._extra.addWidget(button)
         for earlier, number in self._maybe_back(job.id):
-            back = QPushButton(f"↩  Is it {number} again?")
+            back = QPushButton(tr("↩  Is it {number} again?", number=number))
             back.setObjectName("next")
             back.setProperty("job", earlier)
-            back.setToolTip(tooltip("This may be a return: then and now side by side"))
+            back.setToolTip(tooltip(tr("This may be a return: then and now side by side")))
             back.clicked.connect(self._back_pressed)
             self._extra.addWidget(back)
-        sheet = QPushButton("Comparison sheet…")
-        sheet.setToolTip(tooltip("The sheet for the counter: look, print, save (Ctrl+P)"))
+        sheet = QPushButton(tr("Comparison sheet…"))
+        sheet.setToolTip(tooltip(tr("The sheet for the counter: look, print, save (Ctrl+P)")))
         press_by(sheet, QKeySequence.StandardKey.Print)
         sheet.clicked.connect(self._sheet_pressed)
         self._extra.addWidget(sheet)
-        history = QPushButton("History…")
-        history.setToolTip(tooltip("What was done to this job, by whom and when (Ctrl+H)"))
+        history = QPushButton(tr("History…"))
+        history.setToolTip(tooltip(tr("What was done to this job, by whom and when (Ctrl+H)")))
         press_by(history, "Ctrl+H")
         history.clicked.connect(self._history_pressed)
         self._extra.addWidget(history)
         if job.left_at is None:
-            more = QPushButton("Another concern…")
+            more = QPushButton(tr("Another concern…"))
             more.clicked.connect(self._more_pressed)
             self._extra.addWidget(more)
 
@@ -209,8 +214,8 @@ class JobPage(QWidget):
         for number, (name, section) in enumerate(self._sections, start=1):
             button = QPushButton(name.replace("&", "&&"))
             press_by(button, f"Ctrl+{number}")
-            button.setAccessibleName(f"Go to {name}")
-            button.setToolTip(tooltip(f"Go to {name} (Ctrl+{number})"))
+            button.setAccessibleName(tr("Go to {name}", name=name))
+            button.setToolTip(tooltip(tr("Go to {name} (Ctrl+{number})", name=name, number=number)))
             button.setProperty("section", section)
             button.clicked.connect(self._jump)
             row.addWidget(button)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.who_actions import choose_work
 from desktop_app.repair_jobs.who_did_what import WORK_WORDS, Work
@@ -10,7 +11,7 @@ from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.kept_choice import KeptChoiceField
 from desktop_app.shop_window.texts import tooltip
 
-KIND_OF_WORK = "Kind of work"
+KIND_OF_WORK = tr("Kind of work")
 
 
 class KindOfWorkField(KeptChoiceField):
@@ -20,7 +21,9 @@ class KindOfWorkField(KeptChoiceField):
         super().__init__(desk, KIND_OF_WORK, [*WORK_WORDS.items()], self._say)
         self._job: JobView | None = None
         self.setToolTip(
-            tooltip("Inspections and maintenance are in no comeback rate; their car is watched too")
+            tooltip(
+                tr("Inspections and maintenance are in no comeback rate; their car is watched too")
+            )
         )
 
     def show_job(self, job: JobView) -> None:

@@ -7,6 +7,7 @@ from collections.abc import Callable, Sequence
 from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.job_view import EarlierJob
 from desktop_app.repair_jobs.known_car import KnownCar
 from desktop_app.repair_jobs.screen.still_here_box import StillHereBox
@@ -34,7 +35,7 @@ class KnownCarBox(Section):
     decided = Signal()
 
     def __init__(self, desk: Desk, promised: Promised = nothing_promised) -> None:
-        super().__init__("This car was here before")
+        super().__init__(tr("This car was here before"))
         self._desk = desk
         self._promised = promised
         self.known: KnownCar | None = None
@@ -45,9 +46,9 @@ class KnownCarBox(Section):
         self._question = QFrame()
         self._question.setObjectName("question")
         self._against = plain_label("", wrap=True)
-        self._same = QPushButton("The same car")
+        self._same = QPushButton(tr("The same car"))
         self._same.clicked.connect(self._say_same)
-        self._another = QPushButton("Another car")
+        self._another = QPushButton(tr("Another car"))
         self._another.clicked.connect(self._say_another)
         asked = QVBoxLayout(self._question)
         asked.addWidget(self._against)
@@ -59,13 +60,14 @@ class KnownCarBox(Section):
         self._here = StillHereBox()
         self._here.concern_wanted.connect(self.concern_wanted)
         self._here.again.connect(self.decided)
-        self._not_this_one = QPushButton("It is another car")
+        self._not_this_one = QPushButton(tr("It is another car"))
         self._not_this_one.clicked.connect(self._say_another)
         self._jobs = QVBoxLayout()
-        self.same_trouble = Tick("It is the same trouble as before, says the customer")
-        self.same_trouble.setToolTip(tooltip("Said here, judged later (Ctrl+T)"))
+        self.same_trouble = Tick(tr("It is the same trouble as before, says the customer"))
+        self.same_trouble.setToolTip(tooltip(tr("Said here, judged later (Ctrl+T)")))
         same = self.same_trouble
-        on_key(same, "Ctrl+T", "it is the same trouble, says the customer", same.click)
+        says = tr("it is the same trouble, says the customer")
+        on_key(same, "Ctrl+T", says, same.click)
         trouble = QHBoxLayout()
         trouble.addWidget(self.same_trouble)
         trouble.addWidget(self._not_this_one)
@@ -99,9 +101,9 @@ class KnownCarBox(Section):
         """Ask whether it is the same car where something speaks against it."""
         self._reasons = tuple(against)
         if self.is_another:
-            said = "Taken for another car with this plate; what is written of this one stays."
+            said = tr("Taken for another car with this plate; what is written of this one stays.")
         else:
-            said = " ".join((*against, "Is it the same car?"))
+            said = " ".join((*against, tr("Is it the same car?")))
         self._against.setText(said)
         self._another.setVisible(not self.is_another)
         self._question.setVisible(self.is_another or self._is_doubted())
@@ -112,9 +114,9 @@ class KnownCarBox(Section):
     def still_asked(self) -> str:
         """Return what is asked of this car and nobody has answered; "" where nothing is."""
         if self._is_doubted():
-            return "Is it the same car?"
+            return tr("Is it the same car?")
         if not self.is_another and self._here.is_open():
-            return "The car is still in the shop by the record."
+            return tr("The car is still in the shop by the record.")
         return ""
 
     def _is_doubted(self) -> bool:
@@ -132,7 +134,7 @@ class KnownCarBox(Section):
         row.setContentsMargins(0, 0, 0, 0)
         button = QPushButton(f"{job.number}, {_ago(job, self._desk)}")
         button.setProperty("job", job.id)
-        button.setAccessibleName(f"Open the earlier job {job.number}")
+        button.setAccessibleName(tr("Open the earlier job {number}", number=job.number))
         button.clicked.connect(self._open)
         row.addWidget(button)
         done = f"  →  {job.correction}" if job.correction else ""
@@ -160,4 +162,6 @@ class KnownCarBox(Section):
 def _ago(job: EarlierJob, desk: Desk) -> str:
     day = desk.today().fromisoformat(job.left_on or job.came_on)
     days = (desk.today() - day).days
-    return "today" if days <= 0 else "yesterday" if days == 1 else f"{days} days ago"
+    if days <= 0:
+        return tr("today")
+    return tr("yesterday") if days == 1 else tr("{days} days ago", days=days)

@@ -5,10 +5,12 @@ from __future__ import annotations
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs import actions, odometer_actions, vehicle_actions
-from desktop_app.repair_jobs.distance import DistanceUnit, from_miles
+from desktop_app.repair_jobs.distance import DistanceUnit, from_miles, unit_words
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.odometer import READING_SOURCES
+from desktop_app.repair_jobs.our_words import WHY_UNREAD, as_kept, as_shown
 from desktop_app.repair_jobs.rate_of_use import use_in_words
 from desktop_app.repair_jobs.screen.readings_meant import ReadingsMeant
 from desktop_app.repair_jobs.screen.shop_use import shop_use
@@ -23,9 +25,9 @@ from desktop_app.shop_window.kept_choice import KeptChoiceField
 from desktop_app.shop_window.texts import plain_label, tooltip
 
 SOURCE_WORDS = {
-    "read": "read in the car",
-    "told": "told by the customer",
-    "estimated": "estimated",
+    "read": tr("read in the car"),
+    "told": tr("told by the customer"),
+    "estimated": tr("estimated"),
 }
 
 
@@ -36,22 +38,24 @@ class OdometerBox(QWidget):
         super().__init__()
         self._desk = desk
         self._job: JobView | None = None
-        self.field = LineField("Odometer in", self._save)
+        self.field = LineField(tr("Odometer in"), self._save)
         self._source = KeptChoiceField(
             desk,
-            "How the odometer is known",
+            tr("How the odometer is known"),
             [(source, SOURCE_WORDS[source]) for source in READING_SOURCES],
             self._say_source,
         )
-        self._box = Labelled("Odometer in", self.field)
+        self._box = Labelled(tr("Odometer in"), self.field)
         self._box.question.kept.connect(self._keep)
         self._holds = WhichHolds(desk, self._box)
         self._use = plain_label("", "quiet", wrap=True)
         self._meant = ReadingsMeant()
         self._meant.taken.connect(self._take)
         units = list(UNITS.items())
-        self._unit = KeptChoiceField(desk, "The odometer counts in", units, self._count_in)
-        self._unit.setToolTip(tooltip("Readings keep their numbers; what they count in changes."))
+        self._unit = KeptChoiceField(desk, tr("The odometer counts in"), units, self._count_in)
+        self._unit.setToolTip(
+            tooltip(tr("Readings keep their numbers; what they count in changes."))
+        )
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(3)
@@ -59,7 +63,7 @@ class OdometerBox(QWidget):
         column.addWidget(self._meant)
         how = QHBoxLayout()
         how.addWidget(self._source, 1)
-        how.addWidget(plain_label("counts in"))
+        how.addWidget(plain_label(tr("counts in")))
         how.addWidget(self._unit)
         column.addLayout(how)
         column.addWidget(self._use)
@@ -73,9 +77,9 @@ class OdometerBox(QWidget):
         self._job = job
         read = "" if job.odometer_in is None else f"{job.odometer_in:,}"
         kept = job.odometer_in, job.odometer_unread
-        self._holds.show_kept(kept, read or (job.odometer_unread or ""))
-        unit = "km" if job.vehicle.odometer_unit == "km" else "miles"
-        self._box.hint(f"in {unit}; or in words why it cannot be read")
+        self._holds.show_kept(kept, read or as_shown(job.odometer_unread or "", WHY_UNREAD))
+        unit = unit_words(job.vehicle.odometer_unit)
+        self._box.hint(tr("in {unit}; or in words why it cannot be read", unit=unit))
         self._unit.show_value(job.vehicle.odometer_unit, job.id)
         self._source.show_value(job.odometer_source or "read", job.id)
         self._source.setVisible(job.odometer_in is not None)
@@ -89,8 +93,8 @@ class OdometerBox(QWidget):
         self._use.setText("")
         if said is None:
             return
-        words = "km" if said.unit == "km" else "miles"
-        self._use.setText(use_in_words(said.rate, words, from_miles(1, said.unit)))
+        per_mile = from_miles(1, said.unit)
+        self._use.setText(use_in_words(said.rate, unit_words(said.unit), per_mile))
         self._meant.offer(said.proposals, said.unit)
 
     def _save(self, text: str) -> object:
@@ -105,7 +109,7 @@ class OdometerBox(QWidget):
                 self._box.refuse(trouble.sentence())
                 return None
         else:
-            unread = text
+            unread = as_kept(text, WHY_UNREAD)
         self._box.refuse("")
         kept, visit = (reading, unread.strip() or None), self._job.visit_id
         deed = odometer_actions.change_odometer
@@ -125,8 +129,12 @@ class OdometerBox(QWidget):
         done = self._desk.do(vehicle_actions.count_in, self._job.vehicle.id, unit)
         if done is not None:
             self._desk.told.emit(
-                f"All readings of this car count in {UNITS[unit]} from now on; their numbers are "
-                "as they were. Proof drives stay as long as they were. Undo takes it back."
+                tr(
+                    "All readings of this car count in {unit} from now on; their numbers "
+                    "are as they were. Proof drives stay as long as they were. Undo takes "
+                    "it back.",
+                    unit=UNITS[unit],
+                )
             )
         return done
 

@@ -5,7 +5,9 @@ from __future__ import annotations
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs import actions, odometer_actions
+from desktop_app.repair_jobs.distance import unit_words
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.proof_said import unit_of
 from desktop_app.repair_jobs.screen.readings_meant import ReadingsMeant
@@ -30,9 +32,9 @@ class OdometerOutBox(QWidget):
         self._desk = desk
         self._job: JobView | None = None
         self._drafts = Drafts(desk.record.folder)  # typed, and not handed over yet
-        self._field = LineField("Odometer out", self._typed)
+        self._field = LineField(tr("Odometer out"), self._typed)
         self._field.setMaximumWidth(240)
-        self._box = Labelled("Odometer out", self._field)
+        self._box = Labelled(tr("Odometer out"), self._field)
         self._holds = WhichHolds(desk, self._box)
         self._box.question.kept.connect(self._right_as_typed)
         self._meant = ReadingsMeant()
@@ -51,11 +53,11 @@ class OdometerOutBox(QWidget):
         before, self._job = self._job, job
         if before is None or (before.id, before.left_at) != (job.id, job.left_at):
             self._begin(before, job)
-        unit = "km" if unit_of(job) == "km" else "miles"
+        unit = unit_words(unit_of(job))
         if job.left_at is None:
-            self._box.hint(f"in {unit}; empty: as it came in")
+            self._box.hint(tr("in {unit}; empty: as it came in", unit=unit))
         else:
-            self._box.hint(f"in {unit}; mends what it left with")
+            self._box.hint(tr("in {unit}; mends what it left with", unit=unit))
             self._holds.show_kept(job.odometer_out, _shown(job.odometer_out))
         self._ask()
 
@@ -77,8 +79,12 @@ class OdometerOutBox(QWidget):
         typed = self._field.text().strip()
         if typed and (not self._is_accepted() or self.reading() != job.odometer_out):
             self._desk.told.emit(
-                f"{job.number} was handed over at another desk. Odometer out typed here, "
-                f"not kept: “{typed}”."
+                tr(
+                    "{number} was handed over at another desk. Odometer out typed here, "
+                    "not kept: “{typed}”.",
+                    number=job.number,
+                    typed=typed,
+                )
             )
 
     def keep_draft(self) -> None:

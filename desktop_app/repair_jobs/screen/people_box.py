@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QPushButton, QWidget
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.stored_reading import people_here
 from desktop_app.shop_record.deed import Done
@@ -18,16 +19,16 @@ class PeopleBox(Section):
     """A chip for each person; no roles and no log-ins."""
 
     def __init__(self, desk: Desk) -> None:
-        super().__init__("People of the shop")
+        super().__init__(tr("People of the shop"))
         self._desk = desk
         self._chips = QWidget()
         self._row = FlowRow(self._chips)
         self._name = QLineEdit()
-        self._name.setAccessibleName("Name of a new person")
-        self._name.setPlaceholderText("Name")
+        self._name.setAccessibleName(tr("Name of a new person"))
+        self._name.setPlaceholderText(tr("Name"))
         self._name.returnPressed.connect(self._add)
-        add = QPushButton("Add")
-        add.setAccessibleName("Add this person")
+        add = QPushButton(tr("Add"))
+        add.setAccessibleName(tr("Add this person"))
         add.clicked.connect(self._add)
         line = QHBoxLayout()
         line.addWidget(self._name, 1)
@@ -52,12 +53,12 @@ class PeopleBox(Section):
         for person, name in people:
             chip = QPushButton(f"{name}  ✕")
             chip.setProperty("person", person)
-            chip.setAccessibleName(f"Take {name} off the list")
-            chip.setToolTip(tooltip("Press to take off the list; their jobs keep the name"))
+            chip.setAccessibleName(tr("Take {name} off the list", name=name))
+            chip.setToolTip(tooltip(tr("Press to take off the list; their jobs keep the name")))
             chip.clicked.connect(self._take_off)
             self._row.addWidget(chip)
         if not people:
-            self._row.addWidget(plain_label("Nobody yet: type a name and press Add.", "quiet"))
+            self._row.addWidget(plain_label(tr("Nobody yet: type a name and press Add."), "quiet"))
 
     @Slot()
     def _add(self) -> None:

@@ -7,10 +7,11 @@ from typing import Any
 
 from PySide6.QtCore import Slot
 
+from desktop_app.language import tr
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.kept_choice import KeptChoiceField
 
-ADD_NAMES = "Add names…"  # short: it stands in the strip above the page
+ADD_NAMES = tr("Add names…")  # short: it stands in the strip above the page
 
 
 class PersonField(KeptChoiceField):

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import QTimer, Signal, Slot
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QScrollArea, QVBoxLayout
 
+from desktop_app.language import tr
 from desktop_app.shop_window.texts import plain_label
 
 
@@ -17,10 +18,10 @@ class ProofAskedBox(QFrame):
         super().__init__()
         self.setObjectName("question")
         self._question = plain_label("", wrap=True)
-        self._not_yet = QPushButton("Not yet")
-        self._not_yet.setAccessibleName("Not yet: keep the car here")
+        self._not_yet = QPushButton(tr("Not yet"))
+        self._not_yet.setAccessibleName(tr("Not yet: keep the car here"))
         self._not_yet.clicked.connect(self.hide)
-        leave = QPushButton("Hand over all the same")
+        leave = QPushButton(tr("Hand over all the same"))
         leave.clicked.connect(self._leave)
         column = QVBoxLayout(self)
         column.addWidget(self._question)

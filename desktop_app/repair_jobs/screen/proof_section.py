@@ -7,6 +7,7 @@ from collections.abc import Callable, Sequence
 from PySide6.QtCore import Qt, Slot
 from PySide6.QtWidgets import QButtonGroup, QPushButton, QWidget
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.hand_over import LEFT
 from desktop_app.repair_jobs.job_view import JobView
@@ -43,7 +44,7 @@ from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.texts import plain_label, tooltip
 
-CHOSEN_BEYOND = "“Same conditions” is chosen, and not every condition is written down as met."
+CHOSEN_BEYOND = tr("“Same conditions” is chosen, and not every condition is written down as met.")
 # What the fitted parts of a job ask for as proof, beside what its system asks for.
 AskedByParts = Callable[[int], Sequence[str]]
 
@@ -56,7 +57,7 @@ class ProofSection(Section):
     """The order of the work, what was driven and read, and the level reached."""
 
     def __init__(self, desk: Desk, asked_by_parts: AskedByParts = _nothing_asked) -> None:
-        super().__init__("Proof")
+        super().__init__(tr("Proof"))
         self._desk = desk
         self._asked_by_parts = asked_by_parts
         self._job: JobView | None = None
@@ -80,18 +81,18 @@ class ProofSection(Section):
             *(self._readiness, level_row),
         )
         for widget in (
-            plain_label("The order in which nothing is lost"),
+            plain_label(tr("The order in which nothing is lost")),
             self._steps,
             plain_label(maker_first(), "quiet", wrap=True),
             self._list,
             self._enough,
             self._conditions,
             self._drive,
-            plain_label("Codes read after the repair"),
+            plain_label(tr("Codes read after the repair")),
             self._codes,
             self._readiness,
             self._readings,
-            plain_label("How far was it proved?"),
+            plain_label(tr("How far was it proved?")),
             level_row,
             self._why_not,
             self._means,
@@ -111,7 +112,7 @@ class ProofSection(Section):
         checks = proof_checks(job.system)
         asked = (*checks.bay, CODES_READ, *checks.road, *self._asked_by_parts(job.id))
         self._list.show_checks(job, [(words, False) for words in dict.fromkeys(asked)])
-        self._enough.setText(f"Enough when: {checks.enough}")
+        self._enough.setText(tr("Enough when: {enough}", enough=tr(checks.enough)))
         self._conditions.show_job(job, kept)
         self._drive.show_job(job, kept)
         self._codes.show_job(job)
@@ -162,7 +163,7 @@ class ProofSection(Section):
             button = QPushButton(f"{int(level)}  {level.word}")
             button.setCheckable(True)
             button.setToolTip(tooltip(level.means))
-            button.setAccessibleName(f"Proved: {level.word}")
+            button.setAccessibleName(tr("Proved: {word}", word=level.word))
             self._levels.addButton(button, int(level))
             row.addWidget(button)
         self._levels.idClicked.connect(self._say_level)

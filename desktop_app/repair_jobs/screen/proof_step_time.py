@@ -7,6 +7,7 @@ from datetime import datetime
 
 from PySide6.QtWidgets import QHBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs import proof_actions
 from desktop_app.repair_jobs.proof_steps import STEPS
 from desktop_app.repair_jobs.typed_entry import read_moment
@@ -14,7 +15,7 @@ from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import ChoiceField, Labelled, LineField
 
-_HINT = "like 2026-11-16 14:05, or 14:05"
+_HINT = tr("like 2026-11-16 14:05, or 14:05")
 
 
 class ProofStepTime(QWidget):
@@ -25,12 +26,12 @@ class ProofStepTime(QWidget):
         self._desk = desk
         self._job_id: int | None = None
         self._steps: Mapping[str, str] = {}
-        self._step = ChoiceField("Step to put right", [], self._choose)
-        self._at = LineField("When it was done", self._save)
-        self._at_box = Labelled("When it was done", self._at, _HINT)
+        self._step = ChoiceField(tr("Step to put right"), [], self._choose)
+        self._at = LineField(tr("When it was done"), self._save)
+        self._at_box = Labelled(tr("When it was done"), self._at, _HINT)
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
-        row.addWidget(Labelled("Ticked too late? The step", self._step))
+        row.addWidget(Labelled(tr("Ticked too late? The step"), self._step))
         row.addWidget(self._at_box, 1)
 
     def show_steps(self, job_id: int, steps: Mapping[str, str]) -> None:

@@ -7,8 +7,9 @@ from datetime import date
 from PySide6.QtCore import QTimer, Slot
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs import proof_actions
-from desktop_app.repair_jobs.odometer_questions import day_in_words
+from desktop_app.repair_jobs.odometer_questions import day_and_month
 from desktop_app.repair_jobs.proof_kept import ProofKept
 from desktop_app.repair_jobs.proof_steps import STEPS, order_said, step_question
 from desktop_app.repair_jobs.screen.proof_step_time import ProofStepTime
@@ -61,7 +62,7 @@ class ProofStepsRow(QWidget):
         for step in STEPS:
             button = QPushButton(step.words)
             button.setCheckable(True)
-            button.setAccessibleName(f"Step: {step.words}")
+            button.setAccessibleName(tr("Step: {words}", words=step.words))
             button.setToolTip(tooltip(step.means))
             button.setProperty("step", step.id)
             button.clicked.connect(self._press)
@@ -73,8 +74,8 @@ class ProofStepsRow(QWidget):
         row = QHBoxLayout(self._question_box)
         row.setContentsMargins(0, 0, 0, 0)
         row.addWidget(self._question, 1)
-        yes = QPushButton("Yes, all the same")
-        self._not_yet = QPushButton("Not yet")
+        yes = QPushButton(tr("Yes, all the same"))
+        self._not_yet = QPushButton(tr("Not yet"))
         for button, slot in ((yes, self._yes), (self._not_yet, self._no)):
             button.clicked.connect(slot)
             row.addWidget(button)
@@ -132,5 +133,4 @@ class ProofStepsRow(QWidget):
 
 def _moment(at: str) -> str:
     """Return day and hour as they stand on a button: "16 Nov 14:05"."""
-    month = day_in_words(date.fromisoformat(at[:10])).split()[1]
-    return f"{int(at[8:10])} {month[:3]} {at[11:16]}"
+    return f"{day_and_month(date.fromisoformat(at[:10]))} {at[11:16]}"

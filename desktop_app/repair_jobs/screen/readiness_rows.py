@@ -7,6 +7,7 @@ from collections.abc import Callable
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs import proof_actions
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.proof_kept import ProofKept
@@ -33,22 +34,22 @@ class ReadinessRows(QWidget):
         self._holds: dict[Stage, WhichHolds] = {}
         self._table = ReadinessTable(desk)
         self._table.hide()
-        self._open = QPushButton("One by one")
+        self._open = QPushButton(tr("One by one"))
         self._open.setCheckable(True)
         self._open.toggled.connect(self._show_table)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(
-            plain_label("The car's own tests. One that has not run has not passed.", wrap=True)
+            plain_label(tr("The car's own tests. One that has not run has not passed."), wrap=True)
         )
         grid = QGridLayout()
         for place, stage in enumerate(STAGES):
-            name = f"{STAGE_WORDS[stage]}: bytes of mode 01 PID 01"
+            name = tr("{stage}: bytes of mode 01 PID 01", stage=STAGE_WORDS[stage])
             field = LineField(name, self._saver(stage))
             field.setPlaceholderText("41 01 00 07 E5 00")
             field.textEdited.connect(self._hint)
             self._fields[stage] = field
-            self._boxes[stage] = Labelled(name, field)
+            self._boxes[stage] = Labelled(name, field, narrow=True)
             self._holds[stage] = WhichHolds(desk, self._boxes[stage])
             grid.addWidget(self._boxes[stage], 0, place)
         column.addLayout(grid)
@@ -103,7 +104,8 @@ class ReadinessRows(QWidget):
 
 
 def _lamp_words(read: SelfTestsRead) -> str:
-    lamp = "lamp on" if read.lamp_on else "lamp off"
-    codes = "1 code" if read.codes == 1 else f"{read.codes or 'no'} codes"
-    engine = "compression ignition" if read.compression else "spark ignition"
+    lamp = tr("lamp on") if read.lamp_on else tr("lamp off")
+    codes = tr("1 code") if read.codes == 1 else tr("{count} codes", count=read.codes)
+    codes = codes if read.codes else tr("no codes")
+    engine = tr("compression ignition") if read.compression else tr("spark ignition")
     return f"{lamp}, {codes}, {engine}"

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QGridLayout, QPushButton, QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs import proof_actions
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.proof_kept import ProofKept
@@ -24,10 +25,10 @@ from desktop_app.shop_window.flow_row import empty
 from desktop_app.shop_window.texts import plain_label, tooltip
 
 SIGNS = {
-    None: "○  not said",
-    SelfTestState.COMPLETE: "✓  complete",
-    SelfTestState.NOT_RUN: "◌  not run",
-    SelfTestState.NOT_FITTED: "–  not fitted",
+    None: tr("○  not said"),
+    SelfTestState.COMPLETE: tr("✓  complete"),
+    SelfTestState.NOT_RUN: tr("◌  not run"),
+    SelfTestState.NOT_FITTED: tr("–  not fitted"),
 }
 _ROUND = (None, SelfTestState.COMPLETE, SelfTestState.NOT_RUN, SelfTestState.NOT_FITTED)
 
@@ -42,8 +43,8 @@ class ReadinessTable(QWidget):
         self._kept = ProofKept()
         self._shown: tuple[object, ...] = ()
         self._engine = ChoiceField(
-            "Kind of engine",
-            [(False, "spark ignition"), (True, "compression ignition (diesel)")],
+            tr("Kind of engine"),
+            [(False, tr("spark ignition")), (True, tr("compression ignition (diesel)"))],
             self._choose_engine,
         )
         self._rows = QWidget()
@@ -97,9 +98,11 @@ class ReadinessTable(QWidget):
         if stands:
             return plain_label(SIGNS[state])
         button = QPushButton(SIGNS[state])
-        word = "not said" if state is None else state.value
+        word = tr("not said") if state is None else tr(state.value)
         button.setAccessibleName(f"{row.monitor.words}, {STAGE_WORDS[stage].lower()}: {word}")
-        button.setToolTip(tooltip("Press for the next: complete, not run, not fitted, not said"))
+        button.setToolTip(
+            tooltip(tr("Press for the next: complete, not run, not fitted, not said"))
+        )
         button.setProperty("stage", stage)
         button.setProperty("monitor", row.monitor.id)
         button.setProperty("cell", f"{stage}/{row.monitor.id}")
@@ -124,7 +127,7 @@ class ReadinessTable(QWidget):
 
 def _change(row: SelfTestRow) -> str:
     if row.became_complete:
-        return "complete since"
+        return tr("complete since")
     if row.found is SelfTestState.COMPLETE and row.after is SelfTestState.NOT_RUN:
-        return "was set back"
+        return tr("was set back")
     return ""

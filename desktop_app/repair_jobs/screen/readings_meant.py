@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QPushButton, QWidget
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.distance import DistanceUnit, distance_in_words
 from desktop_app.repair_jobs.odometer_questions import Proposal
 from desktop_app.shop_window.flow_row import FlowRow
@@ -26,7 +27,7 @@ class ReadingsMeant(QWidget):
         """Offer readings in the vehicle's unit; none takes the row away."""
         self._row.clear()
         for each in proposals:
-            button = QPushButton(f"Take {distance_in_words(each.value, unit)}")
+            button = QPushButton(tr("Take {reading}", reading=distance_in_words(each.value, unit)))
             button.setToolTip(each.why)
             button.setAccessibleName(f"{button.text()}: {each.why}")
             button.setProperty("value", each.value)

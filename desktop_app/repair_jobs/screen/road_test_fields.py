@@ -5,7 +5,9 @@ from __future__ import annotations
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QGridLayout, QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs import proof_actions
+from desktop_app.repair_jobs.distance import unit_words
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.proof_kept import ProofKept
 from desktop_app.repair_jobs.proof_said import drive_said, unit_of
@@ -20,7 +22,7 @@ from desktop_app.shop_window.fields import Labelled, LineField, WordsField
 from desktop_app.shop_window.kept_choice import KeptChoiceField
 from desktop_app.shop_window.texts import plain_label
 
-PROVOKE_LIKE = "like 37 in 10 min, then 0 in 10 min; provoked the same way both times"
+PROVOKE_LIKE = tr("like 37 in 10 min, then 0 in 10 min; provoked the same way both times")
 
 
 class RoadTestFields(QWidget):
@@ -30,16 +32,18 @@ class RoadTestFields(QWidget):
         super().__init__()
         self._desk = desk
         self._job: JobView | None = None
-        self._distance = LineField("Driven", self._save_distance)
-        self._distance_box = Labelled("Driven without it", self._distance)
-        self._words = WordsField("What was tried, and what was not", self._save_words, 2)
-        words_box = Labelled("What was tried, and what was not", self._words)
-        self._every = LineField("It came about once in", self._save_every)
-        self._every_box = Labelled("It came about once in", self._every, narrow=True)
+        self._distance = LineField(tr("Driven"), self._save_distance)
+        self._distance_box = Labelled(tr("Driven without it"), self._distance)
+        self._words = WordsField(tr("What was tried, and what was not"), self._save_words, 2)
+        words_box = Labelled(tr("What was tried, and what was not"), self._words)
+        self._every = LineField(tr("It came about once in"), self._save_every)
+        self._every_box = Labelled(tr("It came about once in"), self._every, narrow=True)
         choices = [(unit, EVERY_WORDS[unit]) for unit in EVERY_UNITS]
-        self._unit = KeptChoiceField(desk, "It came about once in: unit", choices, self._save_unit)
-        self._provoked = LineField("Made to happen on purpose", self._save_provoked)
-        self._provoked_box = Labelled("Made to happen on purpose", self._provoked, PROVOKE_LIKE)
+        self._unit = KeptChoiceField(
+            desk, tr("It came about once in: unit"), choices, self._save_unit
+        )
+        self._provoked = LineField(tr("Made to happen on purpose"), self._save_provoked)
+        self._provoked_box = Labelled(tr("Made to happen on purpose"), self._provoked, PROVOKE_LIKE)
         self._holds = WhichHolds(desk, words_box)
         self._far, self._often, self._on_purpose = (
             WhichHolds(desk, box)
@@ -54,7 +58,7 @@ class RoadTestFields(QWidget):
         grid.addWidget(self._distance_box, 0, 0)
         grid.addWidget(words_box, 0, 1, 1, 2)
         grid.addWidget(self._every_box, 1, 0)
-        grid.addWidget(Labelled("of what", self._unit), 1, 1)
+        grid.addWidget(Labelled(tr("of what"), self._unit), 1, 1)
         grid.addWidget(self._provoked_box, 1, 2)
         for place, stretch in enumerate((1, 1, 2)):
             grid.setColumnStretch(place, stretch)
@@ -97,8 +101,8 @@ class RoadTestFields(QWidget):
             self._unit.show_value(unit_of(self._job), self._job.id)
 
     def _say_what_is_accepted(self, job: JobView) -> None:
-        self._distance_box.hint("miles" if unit_of(job) == "mi" else "km")
-        self._every_box.hint("as the customer tells it")
+        self._distance_box.hint(unit_words(unit_of(job)))
+        self._every_box.hint(tr("as the customer tells it"))
 
     def _save_words(self, words: str) -> object:
         if self._job is None:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs import vehicle_actions
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.known_car import KnownCar
@@ -24,7 +25,7 @@ class SamePlateBox(QFrame):
         self._job: JobView | None = None
         self._other: KnownCar | None = None
         self._says = plain_label("", wrap=True)
-        same, another = QPushButton("The same car"), QPushButton("Another car")
+        same, another = QPushButton(tr("The same car")), QPushButton(tr("Another car"))
         same.clicked.connect(self._say_same)
         another.clicked.connect(self._say_another)
         answers = QHBoxLayout()
@@ -43,8 +44,12 @@ class SamePlateBox(QFrame):
         if self._other is not None:
             known = self._other.in_words(self._desk.today())
             self._says.setText(
-                f"Another car is written down with this plate: {known}. Is it the same car? Its "
-                "visits count as this car's until somebody says that it is another."
+                tr(
+                    "Another car is written down with this plate: {known}. Is it the same "
+                    "car? Its visits count as this car's until somebody says that it is "
+                    "another.",
+                    known=known,
+                )
             )
 
     @Slot()

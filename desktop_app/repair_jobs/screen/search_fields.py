@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.screen.done_by_field import DoneByField
 from desktop_app.repair_jobs.screen.which_holds import WhichHolds
@@ -12,7 +13,7 @@ from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import Labelled, LineField
 
-SEARCH_HOURS = "Search hours"
+SEARCH_HOURS = tr("Search hours")
 
 
 class SearchFields:
@@ -23,7 +24,7 @@ class SearchFields:
         self._who = DoneByField(desk, "searched")
         self._hours = LineField(SEARCH_HOURS, self._save_hours)
         self.who_box = Labelled(self._who.accessibleName(), self._who)
-        self.hours_box = Labelled(SEARCH_HOURS, self._hours, "a part of Hours; may stay empty")
+        self.hours_box = Labelled(SEARCH_HOURS, self._hours, tr("a part of Hours; may stay empty"))
         self._holds = WhichHolds(desk, self.hours_box)
 
     def show_job(self, job: JobView) -> None:

@@ -5,11 +5,12 @@ from __future__ import annotations
 from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QFrame, QPushButton, QVBoxLayout
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.known_car import StillHere
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.texts import plain_label
 
-ADD, AGAIN = "Add this concern to that visit", "Take it in again all the same"
+ADD, AGAIN = tr("Add this concern to that visit"), tr("Take it in again all the same")
 
 
 class StillHereBox(QFrame):

@@ -5,15 +5,17 @@ from __future__ import annotations
 from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QComboBox, QGridLayout, QHBoxLayout, QLineEdit
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.distance import DistanceUnit
 from desktop_app.repair_jobs.known_car import KnownCar, Typed
 from desktop_app.repair_jobs.odometer import READING_SOURCES, reading_source
+from desktop_app.repair_jobs.our_words import UNREAD_REASONS
 from desktop_app.repair_jobs.screen.odometer_box import SOURCE_WORDS
 from desktop_app.repair_jobs.screen.readings_meant import ReadingsMeant
 from desktop_app.repair_jobs.stored_questions import OdometerAsked, odometer_asked
 from desktop_app.repair_jobs.typed_entry import read_odometer
 from desktop_app.repair_jobs.vin import is_well_formed, vin_question
-from desktop_app.repair_jobs.write_up import UNREAD_REASONS
+from desktop_app.shop_record.question import Question, question_of
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import Labelled, QuestionLine
@@ -26,30 +28,32 @@ class WhichCar(Section):
     changed = Signal()  # by a choice or a press; typing is heard at the lines themselves
 
     def __init__(self, desk: Desk) -> None:
-        super().__init__("Which car")
+        super().__init__(tr("Which car"))
         self._desk = desk
-        self.answered: set[str] = set()  # questions answered with "right as typed"
-        self.plate = line_of("Plate, or the shop's own tag")
-        self.vin = line_of("VIN, if it is at hand")
-        self.about = line_of("What kind of car", "1.8-litre compact hatchback, 1990s")
-        self.odometer = line_of("Odometer")
+        self.answered: set[str] = (
+            set()
+        )  # questions answered with "right as typed", as they are kept
+        self.plate = line_of(tr("Plate, or the shop's own tag"))
+        self.vin = line_of(tr("VIN, if it is at hand"))
+        self.about = line_of(tr("What kind of car"), tr("1.8-litre compact hatchback, 1990s"))
+        self.odometer = line_of(tr("Odometer"))
         self._unit = QComboBox()
-        self._unit.addItem("miles", "mi")
-        self._unit.addItem("km", "km")
-        self._unit.setAccessibleName("Unit of the odometer")
+        self._unit.addItem(tr("miles"), "mi")
+        self._unit.addItem(tr("km"), "km")
+        self._unit.setAccessibleName(tr("Unit of the odometer"))
         self._how = QComboBox()
         for source in READING_SOURCES:
             self._how.addItem(SOURCE_WORDS[source], source)
         for reason in UNREAD_REASONS:
-            self._how.addItem(f"cannot be read: {reason}", reason)
-        self._how.setAccessibleName("How is the odometer known?")
+            self._how.addItem(tr("cannot be read: {reason}", reason=tr(reason)), reason)
+        self._how.setAccessibleName(tr("How is the odometer known?"))
         # Its longest reason may be cut while it is closed, not the reading beside it.
         self._how.setSizeAdjustPolicy(
             QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
         )
         self._how.setMinimumContentsLength(16)
-        self._vin_box = Labelled("VIN, if it is at hand", self.vin)
-        self._odometer_box = Labelled("Odometer", self.odometer)
+        self._vin_box = Labelled(tr("VIN, if it is at hand"), self.vin)
+        self._odometer_box = Labelled(tr("Odometer"), self.odometer)
         self._odd, self._meant = QuestionLine(), ReadingsMeant()
         self._meant.taken.connect(self._take)
         for question in (self._odd, self._vin_box.question):
@@ -61,13 +65,13 @@ class WhichCar(Section):
 
     def _lay_out(self) -> None:
         grid = QGridLayout()
-        grid.addWidget(Labelled("Plate, or the shop's own tag", self.plate), 0, 0)
+        grid.addWidget(Labelled(tr("Plate, or the shop's own tag"), self.plate), 0, 0)
         grid.addWidget(self._vin_box, 0, 1)
-        grid.addWidget(Labelled("What kind of car", self.about), 1, 0)
+        grid.addWidget(Labelled(tr("What kind of car"), self.about), 1, 0)
         odometer = QHBoxLayout()
         odometer.addWidget(self._odometer_box, 2)
-        odometer.addWidget(Labelled("in", self._unit))
-        odometer.addWidget(Labelled("How is it known?", self._how), 1)
+        odometer.addWidget(Labelled(tr("in"), self._unit))
+        odometer.addWidget(Labelled(tr("How is it known?"), self._how), 1)
         grid.addLayout(odometer, 1, 1)
         grid.setColumnStretch(0, 2)
         grid.setColumnStretch(1, 3)
@@ -121,8 +125,8 @@ class WhichCar(Section):
         """Ask about what looks odd; True where the reading does not go on from the car's last."""
         vin = self.vin.text().strip()
         whole = is_well_formed(vin)
-        self._ask(self._vin_box.question, vin_question(vin) if whole else None)
-        self._vin_box.hint("" if not vin or whole else "a VIN has 17 letters and digits")
+        self._ask(self._vin_box.question, question_of(lambda: vin_question(vin)) if whole else None)
+        self._vin_box.hint("" if not vin or whole else tr("a VIN has 17 letters and digits"))
         odd = OdometerAsked()
         try:
             reading = self.reading()
@@ -138,9 +142,9 @@ class WhichCar(Section):
         self._meant.offer(odd.proposals if self._odd.question() else (), self.unit)
         return odd.asked is not None
 
-    def _ask(self, line: QuestionLine, question: str | None) -> None:
+    def _ask(self, line: QuestionLine, question: Question | None) -> None:
         """Ask, unless it was answered with "right as typed" on this form."""
-        line.ask(None if question in self.answered else question)
+        line.ask(None if question is None or question.kept in self.answered else question)
 
     @Slot(str)
     def _right_as_typed(self, question: str) -> None:

@@ -9,6 +9,7 @@ from typing import Any
 from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QBoxLayout, QFrame, QPushButton, QVBoxLayout
 
+from desktop_app.language import tr
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.written_meanwhile import Shown, WrittenMeanwhile
@@ -17,7 +18,7 @@ from desktop_app.shop_window.fields import Labelled, LineField, WordsField
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.texts import plain_label
 
-MINE, THEIRS = "Keep what I typed", "Keep what was written"
+MINE, THEIRS = tr("Keep what I typed"), tr("Keep what was written")
 
 
 class WhichHolds(QFrame):
@@ -81,7 +82,9 @@ class WhichHolds(QFrame):
         self._field.save_now()
         if self._field.unsaved():
             name, typed = self._field.accessibleName(), self._typed()
-            self._desk.told.emit(f"{name}: “{typed}” was typed and is not kept.")
+            self._desk.told.emit(
+                tr("{name}: “{typed}” was typed and is not kept.", name=name, typed=typed)
+            )
         self._field.forget()
         self._put_away()
 
@@ -91,8 +94,11 @@ class WhichHolds(QFrame):
         except WrittenMeanwhile as news:
             self._refused = self._typed()
             self._words.setText(
-                f"Written at another desk meanwhile: {news.stands}. "
-                f"Typed here, not kept: “{self._refused}”."
+                tr(
+                    "Written at another desk meanwhile: {stands}. Typed here, not kept: “{typed}”.",
+                    stands=news.stands,
+                    typed=self._refused,
+                )
             )
             self.show()
             raise

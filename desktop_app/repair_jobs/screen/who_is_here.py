@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import Slot
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.screen.person_field import PersonField
 from desktop_app.repair_jobs.stored_reading import people_here
 from desktop_app.shop_record.deed import Done
@@ -14,7 +15,7 @@ class WhoIsHere(PersonField):
     """The people of the shop; what is done from now on carries the chosen name."""
 
     def __init__(self, desk: Desk) -> None:
-        super().__init__(desk, "Who is at the desk", self._name)
+        super().__init__(desk, tr("Who is at the desk"), self._name)
         desk.changed.connect(self._reread)
         self._show()
 
@@ -34,5 +35,5 @@ class WhoIsHere(PersonField):
         names = [name for _, name in people]
         if self._desk.record.who not in names:
             self._desk.name("")
-        self.show_people(("", "Who is here?"), [(name, name) for name in names])
+        self.show_people(("", tr("Who is here?")), [(name, name) for name in names])
         self.show_value(self._desk.record.who)

@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.known_car import KnownCar, against_the_same
 from desktop_app.repair_jobs.screen.checked_then_box import CheckedThenBox
@@ -64,21 +65,21 @@ class WriteUpPage(ReadingPage):
         self._missing = False  # the hint says what is missing
         self._which = WhichCar(desk)
         self._known = KnownCarBox(desk, promised)
-        self._customer = line_of("Customer")
-        self._phone = line_of("Phone")
-        self._brought = line_of("Brought by, if someone else")
+        self._customer = line_of(tr("Customer"))
+        self._phone = line_of(tr("Phone"))
+        self._brought = line_of(tr("Brought by, if someone else"))
         self._concern = QPlainTextEdit()
-        self._concern.setAccessibleName("What the customer says")
+        self._concern.setAccessibleName(tr("What the customer says"))
         self._concern.setTabChangesFocus(True)
         self._concern.setFixedHeight(96)
         self._checked_then = CheckedThenBox()
-        self._take_in = QPushButton("Take the car in")
+        self._take_in = QPushButton(tr("Take the car in"))
         self._take_in.setObjectName("next")
-        self._take_in.setToolTip(tooltip("The visit and its job are written down (Ctrl+Enter)"))
+        self._take_in.setToolTip(tooltip(tr("The visit and its job are written down (Ctrl+Enter)")))
         for keys in ("Ctrl+Return", "Ctrl+Enter"):  # the second is the one beside the numbers
             press_by(self._take_in, keys)
         self._take_in.clicked.connect(self.take_in)
-        self._clear = QPushButton("Empty the form")
+        self._clear = QPushButton(tr("Empty the form"))
         self._clear.clicked.connect(self._empty)
         self._hint = plain_label("", wrap=True)
         self._hint.hide()
@@ -106,7 +107,9 @@ class WriteUpPage(ReadingPage):
             self._concern.appendPlainText(job.concern)
         self._concern.moveCursor(QTextCursor.MoveOperation.End)
         self._checked_then.show_job(job)
-        self._say(f"These are the words of {job.number}: make them this customer's own.")
+        self._say(
+            tr("These are the words of {number}: make them this customer's own.", number=job.number)
+        )
         self._concern.setFocus()
 
     @Slot()
@@ -129,14 +132,14 @@ class WriteUpPage(ReadingPage):
     def _check_answers(self) -> None:
         asked = self._known.still_asked()
         if asked:
-            raise ShopTrouble(asked, do="Answer that above first.")
+            raise ShopTrouble(asked, do=tr("Answer that above first."))
 
     @Slot(int)
     def _add_concern(self, visit: int) -> None:
         """The car is here still: what the customer says is another concern of that visit."""
         said = self._concern.toPlainText()
         if not said.strip():
-            self._say("What does the customer say? Write it down below first.")
+            self._say(tr("What does the customer say? Write it down below first."))
             self._concern.setFocus()
             return
         done = self._desk.do(actions.add_job, visit, said, self._read_symptoms(said))
@@ -149,8 +152,11 @@ class WriteUpPage(ReadingPage):
         unused = self._typed_beside()
         if unused:
             self._desk.told.emit(
-                f"The concern is added to that visit. Typed here, not kept, for the visit has its "
-                f"own: {unused}."
+                tr(
+                    "The concern is added to that visit. Typed here, not kept, for the "
+                    "visit has its own: {unused}.",
+                    unused=unused,
+                )
             )
         self._empty()
         self.taken_in.emit(done.made)
@@ -204,12 +210,12 @@ class WriteUpPage(ReadingPage):
         )
 
     def _lay_out(self, beside_words: QWidget | None) -> None:
-        self.column.addWidget(plain_label("Heard: a car is here", "title"))
+        self.column.addWidget(plain_label(tr("Heard: a car is here"), "title"))
         self.column.addWidget(self._which)
         self.column.addWidget(self._known)
-        words = Section("What the customer says")
+        words = Section(tr("What the customer says"))
         words.column.addLayout(
-            side_by_side(Labelled("In their own words", self._concern), beside_words)
+            side_by_side(Labelled(tr("In their own words"), self._concern), beside_words)
         )
         words.column.addWidget(self._checked_then)
         who = QGridLayout()
@@ -370,5 +376,5 @@ class WriteUpPage(ReadingPage):
         self._known.same_trouble.setChecked(draft.get("same") == "yes")
         self._checked_then.show_words(draft.get("checked", ""))
         if draft:
-            self._say("This was typed before the program was closed. Nothing of it was lost.")
+            self._say(tr("This was typed before the program was closed. Nothing of it was lost."))
             self._rested()

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from desktop_app.language import marked
 from desktop_app.returns_watched.honest_numbers.group_rates import NOT_SAID
 
-NOT_COMPARED = "not compared"
+NOT_COMPARED = marked("not compared")  # a word beside the verdicts, shown as they are
 # The worst verdict of a job's pairs speaks for the job.
 _WORST_FIRST = ("stop and look", "not enough measured", "fits")
 VERDICT_GROUPS = ("fits", "stop and look", "not enough measured", NOT_COMPARED)

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Literal, cast
 
+from desktop_app.language import marked, tr
 from desktop_app.returns_watched.honest_numbers.counted_jobs import CountedJobs
 from desktop_app.returns_watched.honest_numbers.elsewhere import NOWHERE, Elsewhere, elsewhere
 from desktop_app.returns_watched.honest_numbers.expected import (
@@ -26,14 +27,19 @@ if TYPE_CHECKING:
     from numpy.typing import NDArray
 
 By = Literal["technician", "supplier", "part-kind", "part-origin", "system", "symptom", "verdict"]
-NOT_SAID = "not said"
-TOO_FEW = "too few jobs to tell"
-NOT_OVER = "no window is over yet"
-MORE, FEWER = "more than luck explains", "fewer than luck explains"
-MAY_BE_LUCK = "unusual, yet may be luck"
-NOTHING_ALIKE = "too few others did the same kind of work"
-WITHIN = "within what luck gives"
-NONE_COUNTED = "no job counted"
+_IN_CONTRACT = (
+    marked("not said"),
+    marked("too few jobs to tell"),
+    marked("no window is over yet"),
+    marked("too few others did the same kind of work"),
+    marked("no job counted"),
+)
+NOT_SAID, TOO_FEW, NOT_OVER, NOTHING_ALIKE, NONE_COUNTED = map(tr, _IN_CONTRACT)
+# Commands hand these on as they are written here, in whatever language they are shown.
+_AS_WRITTEN = {tr(words): words for words in _IN_CONTRACT}
+MORE, FEWER = tr("more than luck explains"), tr("fewer than luck explains")
+MAY_BE_LUCK = tr("unusual, yet may be luck")
+WITHIN = tr("within what luck gives")
 # Below so many settled jobs nothing is ranked; common practice, no source.
 FEW_JOBS = 20
 # From low to high end; common practice, no source.
@@ -125,9 +131,9 @@ class GroupRate:
             return ""
         rest = self.settled - self.alike - self.by_system
         parts = {
-            "the same work": self.alike,
-            "the same work and its system": self.by_system,
-            "the same work, its system and all work": rest,
+            tr("the same work"): self.alike,
+            tr("the same work and its system"): self.by_system,
+            tr("the same work, its system and all work"): rest,
         }
         return "; ".join(f"{many:,} × {words}" for words, many in parts.items() if many)
 
@@ -135,14 +141,14 @@ class GroupRate:
     def _notes(self) -> str | None:
         """Why there is no rate, or nothing expected."""
         if not self.settled:
-            return self.reading
+            return _AS_WRITTEN[self.reading]
         notes = (self.note, None if self.luck is not None else NOTHING_ALIKE)
-        return "; ".join(note for note in notes if note) or None
+        return "; ".join(_AS_WRITTEN[note] for note in notes if note) or None
 
     def as_json(self) -> dict[str, object]:
         """Return the fields of the command contract."""
         return {
-            "name": self.name,
+            "name": _AS_WRITTEN.get(self.name, self.name),
             "jobs": self.jobs,
             "settled": self.settled,
             "open": self.still_open,
@@ -162,7 +168,7 @@ class GroupRate:
 
 def anything_from(low: float, high: float) -> str:
     """Return an interval that is too wide for a rate, in words that nobody takes for one."""
-    return f"anything from {low:.0%} to {high:.0%}"
+    return tr("anything from {low:.0%} to {high:.0%}", low=low, high=high)
 
 
 def can_be_told(settled: int, low: float | None, high: float | None) -> bool:

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import accumulate
 
+from desktop_app.language import tr
+
 ALARM = 0.05
 
 
@@ -33,7 +35,9 @@ def caution(groups: int) -> str | None:
     """Return the sentence that belongs beneath a comparison of several groups; None for one."""
     if groups < 2:
         return None
-    return (
-        f"{groups} are compared at once. If all were alike, one of them would still look out of "
-        f"line by luck with a chance of {chance_of_false_alarm(groups):.0%}."
+    return tr(
+        "{groups} are compared at once. If all were alike, one of them would still "
+        "look out of line by luck with a chance of {chance:.0%}.",
+        groups=groups,
+        chance=chance_of_false_alarm(groups),
     )

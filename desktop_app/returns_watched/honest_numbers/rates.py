@@ -8,6 +8,7 @@ from datetime import date
 from types import MappingProxyType
 from typing import TypedDict
 
+from desktop_app.language import tr
 from desktop_app.returns_watched.honest_numbers.counted_jobs import CountedJobs
 from desktop_app.returns_watched.honest_numbers.group_rates import (
     By,
@@ -117,56 +118,66 @@ class Rates:
         `names` say in words what groups are called by a short name in the record.
         """
         if not self.groups:
-            return ("No job was handed over with a cause and a correction in that time.",)
+            return (tr("No job was handed over with a cause and a correction in that time."),)
         return (
-            *(_group_line(group, names.get(group.name, group.name)) for group in self.groups),
+            *(_group_line(group, self._shown(group.name, names)) for group in self.groups),
             *self._beneath(),
         )
+
+    def _shown(self, name: str, names: Mapping[str, str]) -> str:
+        return tr(name) if self.by == "verdict" else names.get(name, name)
 
     def _beneath(self) -> Iterator[str]:
         own = self.window
         said = self.promise or promise_of(own.days, 0, round(own.miles), own.rule)
-        yield (
-            f"As of {self.today.isoformat()}. The shop's window: {said.in_words()}; a job can "
-            "carry its own. A window still open is no success, and a visit that nobody has judged "
-            "counts as neither."
+        yield tr(
+            "As of {today}. The shop's window: {promise}; a job can carry its own. A "
+            "window still open is no success, and a visit that nobody has judged "
+            "counts as neither.",
+            today=self.today.isoformat(),
+            promise=said.in_words(),
         )
         if any(group.lost_sight for group in self.groups):
-            yield (
-                "Lost sight of: the car is gone, or was sold where a sale ends the window. It is "
-                "no success, and the curve watches it until that day."
+            yield tr(
+                "Lost sight of: the car is gone, or was sold where a sale ends the "
+                "window. It is no success, and the curve watches it until that day."
             )
         if any(group.not_ours for group in self.groups):
-            yield (
-                "Not ours: it came back, and a person said that the reason is not ours. Such a job "
-                "is in no rate, neither as a comeback nor as a success."
+            yield tr(
+                "Not ours: it came back, and a person said that the reason is not "
+                "ours. Such a job is in no rate, neither as a comeback nor as a "
+                "success."
             )
         if any(group.cannot_tell for group in self.groups):
-            yield (
-                "Cannot tell: it came, and a person judged that nobody can tell what it was. That "
-                "is neither a comeback nor a success."
+            yield tr(
+                "Cannot tell: it came, and a person judged that nobody can tell what "
+                "it was. That is neither a comeback nor a success."
             )
         if any(group.settled > group.comebacks for group in self.groups):
-            yield (
-                "No news is not good news: a job whose window ended quietly counts as well here, "
-                "though nobody may have heard of its car since. The week's book says of how many."
+            yield tr(
+                "No news is not good news: a job whose window ended quietly counts as "
+                "well here, though nobody may have heard of its car since. The week's "
+                "book says of how many."
             )
         if self.came_later:
-            jobs = "1 job" if self.came_later == 1 else f"{self.came_later} jobs"
-            yield (
-                f"{jobs} came back with a reason after the window had ended: no comeback here, and "
-                "not the same as all well."
+            yield tr(
+                "{jobs} came back with a reason after the window had ended: no "
+                "comeback here, and not the same as all well.",
+                jobs=_jobs_in_words(self.came_later),
             )
         if self.by == "verdict":
-            yield (
-                "Comparing is no experiment: who compares may also work more carefully otherwise, "
-                "and some work has nothing to compare."
+            yield tr(
+                "Comparing is no experiment: who compares may also work more carefully "
+                "otherwise, and some work has nothing to compare."
             )
         if self.shared:
-            yield "A job counts under each name that it has, so the groups can share jobs."
+            yield tr("A job counts under each name that it has, so the groups can share jobs.")
         compared = caution(compared_at_once(self.groups))
         if compared is not None:
-            yield f"{compared} “More” or “fewer than luck explains” allows for that."
+            yield tr(
+                "{compared} “More” or “fewer than luck explains” allows for that.",
+                compared=compared,
+            )
         yield from self._in_time()
 
     def _in_time(self) -> Iterator[str]:
@@ -175,18 +186,37 @@ class Rates:
         if not len(curve.ages) and jobs:
             most = clopper_pearson(0, jobs)[1]
             yield (
-                f"None came back by day {day}, to which {jobs} {'was' if jobs == 1 else 'were'} "
-                f"watched; so few could hide a share of up to {most:.1%}."
+                tr(
+                    "None came back by day {day}, to which 1 was watched; so few could hide a "
+                    "share of up to {most:.1%}.",
+                    day=day,
+                    most=most,
+                )
+                if jobs == 1
+                else tr(
+                    "None came back by day {day}, to which {jobs} were watched; so few could "
+                    "hide a share of up to {most:.1%}.",
+                    day=day,
+                    jobs=jobs,
+                    most=most,
+                )
             )
         early = sum(day <= EARLY_DAY for day in curve.ages.tolist())
-        for steps, when in ((early, f"by day {EARLY_DAY}"), (len(curve.ages), "in all")):
+        for steps, when in (
+            (early, tr("by day {day}", day=EARLY_DAY)),
+            (len(curve.ages), tr("in all")),
+        ):
             if steps:
                 share, low, high = (
                     1 - float(column[steps - 1]) for column in (curve.left, curve.high, curve.low)
                 )
-                yield (
-                    f"Came back {when}, open windows watched as far as they go: {share:.1%} "
-                    f"({low:.1%} to {high:.1%})."
+                yield tr(
+                    "Came back {when}, open windows watched as far as they go: "
+                    "{share:.1%} ({low:.1%} to {high:.1%}).",
+                    when=when,
+                    share=share,
+                    low=low,
+                    high=high,
                 )
 
 
@@ -206,25 +236,58 @@ def rates_of(
     return Rates(by, window, today, group_rates(jobs, by), curve, later, watched, promise, shared)
 
 
+def _jobs_in_words(jobs: int) -> str:
+    return tr("1 job") if jobs == 1 else tr("{number} jobs", number=jobs)
+
+
 def _group_line(group: GroupRate, name: str) -> str:
-    jobs = "1 job" if group.jobs == 1 else f"{group.jobs} jobs"
-    counts = f"{name}: {jobs}, {group.still_open} open, {group.waiting} waiting"
-    counts += f", {group.lost_sight} lost sight of" if group.lost_sight else ""
-    counts += f", {group.not_ours} not ours" if group.not_ours else ""
-    said = [f"{counts}, {group.cannot_tell} nobody can tell" if group.cannot_tell else counts]
+    counts = tr(
+        "{name}: {jobs}, {still_open} open, {waiting} waiting",
+        name=name,
+        jobs=_jobs_in_words(group.jobs),
+        still_open=group.still_open,
+        waiting=group.waiting,
+    )
+    counts += (
+        tr(", {lost_sight} lost sight of", lost_sight=group.lost_sight) if group.lost_sight else ""
+    )
+    counts += tr(", {not_ours} not ours", not_ours=group.not_ours) if group.not_ours else ""
+    said = [
+        tr("{counts}, {cannot_tell} nobody can tell", counts=counts, cannot_tell=group.cannot_tell)
+        if group.cannot_tell
+        else counts
+    ]
     if group.rate is None or group.low is None or group.high is None:
-        return f"{said[0]}; no window is over yet."
-    came = f"of {group.settled} settled {group.comebacks or 'none'} came back"
+        return tr("{said}; no window is over yet.", said=said[0])
+    came = tr(
+        "of {settled} settled {comebacks} came back",
+        settled=group.settled,
+        comebacks=group.comebacks or tr("none"),
+    )
     if group.note is None:
-        said.append(f"{came}: {group.rate:.1%} ({group.low:.1%} to {group.high:.1%})")
+        said.append(
+            tr(
+                "{came}: {rate:.1%} ({low:.1%} to {high:.1%})",
+                came=came,
+                rate=group.rate,
+                low=group.low,
+                high=group.high,
+            )
+        )
         if group.drawn_in is not None:
-            said.append(f"{group.drawn_in.mean:.1%} is likely once all are weighed")
+            said.append(tr("{mean:.1%} is likely once all are weighed", mean=group.drawn_in.mean))
     else:
         said.append(came)
     if group.luck_told is not None and group.expected is not None:
         fewest, most = group.luck_told
         said.append(
-            f"{group.expected:.1f} expected of such work elsewhere, "
-            f"where luck alone gives {fewest} to {most} (held against: {group.held_against})"
+            tr(
+                "{expected:.1f} expected of such work elsewhere, where luck alone gives "
+                "{fewest} to {most} (held against: {held_against})",
+                expected=group.expected,
+                fewest=fewest,
+                most=most,
+                held_against=group.held_against,
+            )
         )
     return f"{'; '.join(said)}. {group.read_as.capitalize()}."

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from desktop_app.language import tr
 from desktop_app.returns_watched.honest_numbers.group_rates import anything_from, can_be_told
 from desktop_app.returns_watched.honest_numbers.proportion import wilson
 
@@ -18,13 +19,25 @@ def silence(settled: int, unheard: int, back: int) -> Iterator[str]:
         return
     heard = settled - unheard
     if not heard:
-        yield f"Nothing was heard of any of these {settled:,} since: no news is not good news."
+        yield tr(
+            "Nothing was heard of any of these {settled:,} since: no news is not good news.",
+            settled=settled,
+        )
         return
     low, high = wilson(back, heard)
     told = can_be_told(heard, low, high)
-    rate = f"{back / heard:.1%}, {low:.1%} to {high:.1%}" if told else anything_from(low, high)
-    yield (
-        f"Of {unheard:,} of these {settled:,} nothing was heard since, and the rate takes them for "
-        f"well; among those heard of, {back or 'none'} of {heard:,} came back ({rate}). No news is "
-        "not good news: the truth probably lies between the two."
+    rate = (
+        tr("{rate:.1%}, {low:.1%} to {high:.1%}", rate=back / heard, low=low, high=high)
+        if told
+        else anything_from(low, high)
+    )
+    yield tr(
+        "Of {unheard:,} of these {settled:,} nothing was heard since, and the rate "
+        "takes them for well; among those heard of, {back} of {heard:,} came back "
+        "({rate}). No news is not good news: the truth probably lies between the two.",
+        unheard=unheard,
+        settled=settled,
+        back=back or tr("none"),
+        heard=heard,
+        rate=rate,
     )

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from desktop_app.language import tr
 from desktop_app.returns_watched.ask_list import ToAsk
 
-HEADERS = ("Job", "Vehicle", "Customer", "Phone", "Why")
+HEADERS = (tr("Job"), tr("Vehicle"), tr("Customer"), tr("Phone"), tr("Why"))
 WIDTHS = (72, 150, 140, 130, 100)
 
 
@@ -15,7 +16,7 @@ def ask_words(ask: ToAsk) -> Sequence[str]:
     return (
         ask.job.job,
         ask.job.vehicle,
-        ask.beside.customer or "no name written down",
+        ask.beside.customer or tr("no name written down"),
         ask.phone,
         " ".join(part for part in (ask.tried, ask.why) if part),
     )

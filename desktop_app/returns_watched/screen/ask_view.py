@@ -9,6 +9,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from desktop_app.language import tr
 from desktop_app.returns_watched.ask_list import WHY_ALL, ToAsk
 from desktop_app.returns_watched.customer_actions import note_answer
 from desktop_app.returns_watched.customer_answers import Answer, HeardBy
@@ -32,13 +33,13 @@ class AskView(QWidget):
         self._desk = desk
         self._asks: tuple[ToAsk, ...] = ()
         self._at = -1
-        self._rows, self._table = WordedRows(HEADERS, ask_words), WordedTable("Whom to ask")
+        self._rows, self._table = WordedRows(HEADERS, ask_words), WordedTable(tr("Whom to ask"))
         self._none = plain_label("", wrap=True)
         self._whom = plain_label("", "heading", wrap=True)
         self._what = plain_label("", wrap=True)
         self._why = plain_label("", "quiet", wrap=True)
         self._told = ToldFields(desk)
-        self._open = QPushButton("Open the job")
+        self._open = QPushButton(tr("Open the job"))
         self._box = Section("")
         self._build_table()
         self._build_box()
@@ -61,9 +62,12 @@ class AskView(QWidget):
         self._table.setVisible(bool(asks))
         self._none.setVisible(not asks)
         self._none.setText(
-            "Nobody is to be asked today. A job comes here where its fault came now and then and "
-            f"was not proved under its conditions, {after_days} days after it left, and where its "
-            "window ends within a week and nothing was heard."
+            tr(
+                "Nobody is to be asked today. A job comes here where its fault came now "
+                "and then and was not proved under its conditions, {after_days} days after "
+                "it left, and where its window ends within a week and nothing was heard.",
+                after_days=after_days,
+            )
         )
 
     def _build_table(self) -> None:
@@ -80,7 +84,7 @@ class AskView(QWidget):
         self._box.column.addWidget(self._told)
         row = FlowRow()
         for answer in Answer:
-            button = QPushButton(answer.value.capitalize())
+            button = QPushButton(tr(answer.value).capitalize())
             button.setProperty("answer", answer.value)
             button.clicked.connect(self._note)
             row.addWidget(button)
@@ -98,17 +102,19 @@ class AskView(QWidget):
             self._table.mark_row(at)
         ask = self._asks[at]
         self._told.show_job(ask.job.job_id)
-        whom = ask.beside.customer or "no name written down"
+        whom = ask.beside.customer or tr("no name written down")
         self._whom.setText(f"{ask.job.job}: {whom}, {ask.phone}")
         self._what.setText(ask.question)
         self._why.setText(
             " ".join(part for part in (f"{ask.job.vehicle}.", ask.tried, ask.why) if part)
         )
-        self._open.setText(f"Open {ask.job.job}")
+        self._open.setText(tr("Open {job}", job=ask.job.job))
         for button in self._box.findChildren(QPushButton):
             answer = button.property("answer")
             if answer is not None:
-                button.setAccessibleName(f"The customer of {ask.job.job} says: {answer}")
+                button.setAccessibleName(
+                    tr("The customer of {job} says: {answer}", job=ask.job.job, answer=tr(answer))
+                )
 
     @Slot(QModelIndex, QModelIndex)
     def _row_changed(self, now: QModelIndex, _before: QModelIndex) -> None:
@@ -132,7 +138,11 @@ class AskView(QWidget):
         if done is not None:
             self._told.forget(job.job_id)
             self._desk.told.emit(
-                f"{job.job}: “{answer}” is noted. It stands on the job's page, under Under watch."
+                tr(
+                    "{job}: “{answer}” is noted. It stands on the job's page, under Under watch.",
+                    job=job.job,
+                    answer=tr(answer),
+                )
             )
 
     @Slot()

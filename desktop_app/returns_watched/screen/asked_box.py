@@ -7,6 +7,7 @@ from typing import Any
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QGridLayout, QPushButton, QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.distance import DistanceUnit
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.proof_said import unit_of
@@ -30,8 +31,8 @@ from desktop_app.shop_window.lost_words import let_go
 from desktop_app.shop_window.texts import plain_label
 
 HEARD_BY = [
-    (HeardBy.TOLD.value, "told by the customer"),
-    (HeardBy.PAPER.value, "seen on another shop's bill"),
+    (HeardBy.TOLD.value, tr("told by the customer")),
+    (HeardBy.PAPER.value, tr("seen on another shop's bill")),
 ]
 
 
@@ -50,8 +51,9 @@ class AskedBox(QWidget):
         self._column.addWidget(self._head)
         row = FlowRow()
         for answer in Answer:
-            button = QPushButton(answer.value.capitalize())
-            button.setAccessibleName(f"The customer was asked: {answer.value}")
+            shown = tr(answer.value)
+            button = QPushButton(shown.capitalize())
+            button.setAccessibleName(tr("The customer was asked: {answer}", answer=shown))
             button.setProperty("answer", answer.value)
             button.clicked.connect(self._note)
             row.addWidget(button)
@@ -75,7 +77,10 @@ class AskedBox(QWidget):
         said = said or ()
         called = f" {job.customer}, {job.phone}." if job.customer and job.phone else ""
         self._head.setText(
-            f"How does the car do? Ask the customer, and press what was said.{called}"
+            tr(
+                "How does the car do? Ask the customer, and press what was said.{called}",
+                called=called,
+            )
         )
         for gone in set(self._rows) - {one.id for one in said}:
             row = self._rows.pop(gone)
@@ -101,28 +106,30 @@ class AskedRow(QWidget):
         self._desk, self._said = desk, said
         self._unit: DistanceUnit = "mi"
         day = said.on.isoformat()
-        self.name = f"The answer of {day} ({job_number})"
-        answers = [(one.value, one.value) for one in Answer]
-        self._answer = KeptChoiceField(desk, f"Answer of {day}", answers, self._save_answer)
+        self.name = tr("The answer of {day} ({job_number})", day=day, job_number=job_number)
+        answers = [(one.value, tr(one.value)) for one in Answer]
+        self._answer = KeptChoiceField(
+            desk, tr("Answer of {day}", day=day), answers, self._save_answer
+        )
         self._odometer = TypedField(
-            "Odometer as told",
+            tr("Odometer as told"),
             self._read,
             self._save_odometer,
             shown=lambda read: f"{read:,}",
         )
-        self._words = TypedField("In the customer's words", str.strip, self._save_words)
-        known = f"How it became known on {day}"
+        self._words = TypedField(tr("In the customer's words"), str.strip, self._save_words)
+        known = tr("How it became known on {day}", day=day)
         self._source = KeptChoiceField(desk, known, HEARD_BY, self._save_source)
-        self._source_box = Labelled("Known by", self._source)
+        self._source_box = Labelled(tr("Known by"), self._source)
         self._odometer_holds, self._words_hold = (
             WhichHolds(desk, field) for field in (self._odometer, self._words)
         )
-        out = QPushButton("Take out")
-        out.setAccessibleName(f"Take the answer of {day} out")
+        out = QPushButton(tr("Take out"))
+        out.setAccessibleName(tr("Take the answer of {day} out", day=day))
         out.clicked.connect(self._take_out)
         grid = QGridLayout(self)
         grid.setContentsMargins(0, 0, 0, 0)
-        by = f"{day}, asked by {said.by}" if said.by else day
+        by = tr("{day}, asked by {by}", day=day, by=said.by) if said.by else day
         for place, (field, stretch) in enumerate(
             (
                 (Labelled(by, self._answer), 2),

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QComboBox, QWidget
 
+from desktop_app.language import tr
 from desktop_app.returns_watched import judging_actions
 from desktop_app.returns_watched.judgement import RETURN_CAUSES, return_cause
 from desktop_app.returns_watched.judging import Judging
@@ -16,21 +17,21 @@ from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.kept_choice import KeptChoiceField, put_back
 from desktop_app.shop_window.texts import plain_label, tooltip
 
-NOT_OURS = "This cause is not ours: the return stays written down and leaves the count."
+NOT_OURS = tr("This cause is not ours: the return stays written down and leaves the count.")
 
 
 class CauseBox(ReturnBox):
     """A choice for the main cause, a tick for each that helped."""
 
     def __init__(self, desk: Desk, judging: Judging) -> None:
-        super().__init__("Why did it come back?", desk, judging)
+        super().__init__(tr("Why did it come back?"), desk, judging)
         self._deeds = deeds_of(judging)
-        causes = [(None, "not said"), *((c.id, f"{c.words}: {c.means}") for c in RETURN_CAUSES)]
-        self._main = KeptChoiceField(desk, "Main cause", causes, self._save_main)
+        causes = [(None, tr("not said")), *((c.id, f"{c.words}: {c.means}") for c in RETURN_CAUSES)]
+        self._main = KeptChoiceField(desk, tr("Main cause"), causes, self._save_main)
         self._main.setSizeAdjustPolicy(
             QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
         )
-        self._main_box = Labelled("Main cause", self._main)
+        self._main_box = Labelled(tr("Main cause"), self._main)
         self._helping: dict[str, Tick] = {}
         box = QWidget()
         self._row = FlowRow(box)
@@ -41,7 +42,7 @@ class CauseBox(ReturnBox):
             self._helping[cause.id] = tick
             self._row.addWidget(tick)
         self.column.addWidget(self._main_box)
-        helped = plain_label("What helped it along (as many as there were)")
+        helped = plain_label(tr("What helped it along (as many as there were)"))
         for widget in (helped, box):
             self.column.addWidget(widget)
             widget.setHidden(judging.is_told)

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QPushButton, QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.returns_watched.stored_then_now import ChainedJob
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.texts import plain_label
@@ -36,13 +37,24 @@ class ChainRow(QWidget):
             return
         root = chain[0].number
         self._words.setText(
-            f"A chain of {len(chain)} jobs. It counts once, against the first: {root}."
+            tr(
+                "A chain of {chain} jobs. It counts once, against the first: {root}.",
+                chain=len(chain),
+                root=root,
+            )
         )
         for place, job in enumerate(chain):
             if place:
                 self._row.addWidget(plain_label("→"))
             button = QPushButton(f"{job.number}, {job.came_on}")
-            button.setAccessibleName(f"Open {job.number}, {place + 1} of {len(chain)} in the chain")
+            button.setAccessibleName(
+                tr(
+                    "Open {number}, {place} of {chain} in the chain",
+                    number=job.number,
+                    place=place + 1,
+                    chain=len(chain),
+                )
+            )
             button.setProperty("job", job.job_id)
             button.clicked.connect(self._open)
             self._row.addWidget(button)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from functools import partial
 from typing import Any
 
+from desktop_app.language import tr
 from desktop_app.returns_watched import actions, judging_actions
 from desktop_app.returns_watched.change_promised import read_day
 from desktop_app.returns_watched.judging import Judging
@@ -16,16 +17,16 @@ from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import Labelled, WordsField
 from desktop_app.shop_window.texts import plain_label
 
-LIKE = "Like 2026-11-16."
+LIKE = tr("Like 2026-11-16.")
 
 
 class ChangeBox(ReturnBox):
     """The words, the name and the three days of a promise, and how far it has come."""
 
     def __init__(self, desk: Desk, judging: Judging) -> None:
-        super().__init__("What will be done differently?", desk, judging)
-        self._words = WordsField("What will be done differently", self._save_words, 2)
-        self._by = TypedField("Who does it", str.strip, self._save_by)
+        super().__init__(tr("What will be done differently?"), desk, judging)
+        self._words = WordsField(tr("What will be done differently"), self._save_words, 2)
+        self._by = TypedField(tr("Who does it"), str.strip, self._save_by)
         self._days = {
             name: TypedField(
                 words, read_day, partial(self._save_day, name), LIKE, lambda day: day.isoformat()
@@ -33,7 +34,7 @@ class ChangeBox(ReturnBox):
             for name, words in CHANGE_DAYS.items()
         }
         self._state = plain_label("", wrap=True)
-        self.column.addWidget(Labelled("In a sentence", self._words))
+        self.column.addWidget(Labelled(tr("In a sentence"), self._words))
         self.column.addWidget(FieldRows((self._by, *self._days.values()), 4, 150))
         self.column.addWidget(self._state)
 

@@ -8,6 +8,7 @@ from typing import Any
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QPushButton
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.typed_entry import read_hours, read_money
 from desktop_app.returns_watched import judging_actions
 from desktop_app.returns_watched.judging import Judging
@@ -20,10 +21,10 @@ from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.texts import plain_label
 
 HINTS = {
-    "parts_cents": "What nobody pays back.",
-    "goodwill_cents": "Given back or let off.",
-    "cost_cents": "Not in the others; added to them.",
-    "recovered_cents": "From a supplier or an insurer.",
+    "parts_cents": tr("What nobody pays back."),
+    "goodwill_cents": tr("Given back or let off."),
+    "cost_cents": tr("Not in the others; added to them."),
+    "recovered_cents": tr("From a supplier or an insurer."),
 }
 
 
@@ -31,8 +32,8 @@ class CostBox(ReturnBox):
     """A field for the hours and for each amount; the sums stand beneath, each kind apart."""
 
     def __init__(self, desk: Desk, judging: Judging) -> None:
-        super().__init__("What did it cost?", desk, judging)
-        self._hours = TypedField("Hours nobody pays", read_hours, self._save_hours, "", _plain)
+        super().__init__(tr("What did it cost?"), desk, judging)
+        self._hours = TypedField(tr("Hours nobody pays"), read_hours, self._save_hours, "", _plain)
         self._take = QPushButton("")
         self._take.clicked.connect(self._take_over)
         self._amounts = {
@@ -63,21 +64,33 @@ class CostBox(ReturnBox):
         self._hours.show_kept(cost.unbilled_hours)
         for name, field in self._amounts.items():
             field.show_kept(getattr(cost, name))
-        self._how.setText(f"Amounts in {rules.currency}. Empty where nobody knows.")
+        self._how.setText(
+            tr("Amounts in {currency}. Empty where nobody knows.", currency=rules.currency)
+        )
         hours = judging.hours_unpaid
-        elsewhere = " and ".join(judging.cost_elsewhere)
+        elsewhere = tr(" and ").join(judging.cost_elsewhere)
         self._elsewhere.setText(
-            f"Costs of this visit are written with {elsewhere} already. Write here only what is "
-            "not among them: other amounts are added up; the very same amounts count once."
+            tr(
+                "Costs of this visit are written with {elsewhere} already. Write here only "
+                "what is not among them: other amounts are added up; the very same amounts "
+                "count once.",
+                elsewhere=elsewhere,
+            )
         )
         self._elsewhere.setVisible(bool(elsewhere))
         untaken = hours is not None and cost.unbilled_hours is None
         self._take.setVisible(untaken and not elsewhere)
-        self._take.setText(f"Take {_plain(hours or 0)} hours from {judging.later}")
+        self._take.setText(
+            tr("Take {hours} hours from {later}", hours=_plain(hours or 0), later=judging.later)
+        )
         hour = judging.hour_cost(rules.hour_cost_cents)
         said = cost_in_words(return_cost(cost, hour), hour, rules.currency)
-        costs = "costs" if hour == rules.hour_cost_cents else "cost, when this was judged,"
-        an_hour = f"An hour {costs} {money(hour, rules.currency)} (house rule)."
+        amount = money(hour, rules.currency)
+        an_hour = (
+            tr("An hour costs {amount} (house rule).", amount=amount)
+            if hour == rules.hour_cost_cents
+            else tr("An hour cost, when this was judged, {amount} (house rule).", amount=amount)
+        )
         self._sums.setText(said if cost.is_written else f"{said} {an_hour}")
 
     @Slot()

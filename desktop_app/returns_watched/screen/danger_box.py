@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from desktop_app.language import tr
 from desktop_app.returns_watched.judging import Judging
 from desktop_app.returns_watched.return_actions import deeds_of
 from desktop_app.returns_watched.screen.return_box import ReturnBox
@@ -11,14 +12,16 @@ from desktop_app.shop_window.kept_choice import KeptChoiceField
 from desktop_app.shop_window.texts import plain_label
 
 # What can hurt somebody, and what to do then: common practice, no source.
-_THINK_OF = (
-    "Think of brakes, steering, wheels and tyres, fuel, fire, restraints, and an engine that dies "
-    "on the road: could somebody have been hurt?"
+_THINK_OF = tr(
+    "Think of brakes, steering, wheels and tyres, fuel, fire, restraints, and an "
+    "engine that dies on the road: could somebody have been hurt?"
 )
 _DO = {
-    True: "Tell the customer today not to drive it, and have it fetched and looked at. Keep the "
-    "old parts.",
-    False: "This says what came back, and nothing of how the car is now.",
+    True: tr(
+        "Tell the customer today not to drive it, and have it fetched and looked at. Keep "
+        "the old parts."
+    ),
+    False: tr("This says what came back, and nothing of how the car is now."),
 }
 
 
@@ -26,15 +29,15 @@ class DangerBox(ReturnBox):
     """One choice: yes, no, or that nobody said."""
 
     def __init__(self, desk: Desk, judging: Judging) -> None:
-        super().__init__("Was it dangerous?", desk, judging)
+        super().__init__(tr("Was it dangerous?"), desk, judging)
         answers = [
-            (None, "not said"),
-            (True, "yes, somebody could have been hurt"),
-            (False, "no"),
+            (None, tr("not said")),
+            (True, tr("yes, somebody could have been hurt")),
+            (False, tr("no")),
         ]
         self._deed = deeds_of(judging).say_dangerous
-        self._choice = KeptChoiceField(desk, "Was it dangerous?", answers, self._save)
-        self._box = Labelled("Dangerous", self._choice)
+        self._choice = KeptChoiceField(desk, tr("Was it dangerous?"), answers, self._save)
+        self._box = Labelled(tr("Dangerous"), self._choice)
         self.column.addWidget(plain_label(_THINK_OF, "quiet", wrap=True))
         self.column.addWidget(self._box)
 

@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from PySide6.QtCore import QModelIndex, Qt, QTimer, Signal, Slot
 from PySide6.QtWidgets import QHBoxLayout, QListView, QPushButton, QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.repair_jobs.distance import DistanceUnit
 from desktop_app.returns_watched.judging import Judging
@@ -32,7 +33,7 @@ from desktop_app.shop_window.notice import not_accepted, not_sent
 from desktop_app.shop_window.page import ReadingPage, Section
 from desktop_app.shop_window.texts import plain_label
 
-NOTHING = "No car has come back within a year. A later visit that may be a return is put here."
+NOTHING = tr("No car has come back within a year. A later visit that may be a return is put here.")
 MATTERS = frozenset(
     (
         *("job", "visit", "vehicle", "vehicle_event", "return_link", "setting", "person"),
@@ -65,7 +66,7 @@ class ItsBackPage(QWidget):
         self._told = plain_label("", wrap=True)
         self._rows = ReturnRows()
         self._list = QListView()
-        self._next = QPushButton("Next one to judge")
+        self._next = QPushButton(tr("Next one to judge"))
         self._right = ReadingPage()
         self._head = plain_label("", wrap=True)
         self._both = ThenAndNow(desk)
@@ -98,7 +99,7 @@ class ItsBackPage(QWidget):
         self._mark()
 
     def _lay_out(self) -> None:
-        self._list.setAccessibleName("Returns, what waits for a judgement first")
+        self._list.setAccessibleName(tr("Returns, what waits for a judgement first"))
         self._list.setModel(self._rows)
         self._list.setAlternatingRowColors(True)
         self._list.setSpacing(1)
@@ -108,7 +109,7 @@ class ItsBackPage(QWidget):
         left = QVBoxLayout()
         left.addWidget(self._list, 1)
         left.addWidget(self._next)
-        met = Section("Then and now")
+        met = Section(tr("Then and now"))
         met.column.addWidget(self._head)
         met.column.addWidget(self._chain)
         met.column.addWidget(self._both)
@@ -121,7 +122,7 @@ class ItsBackPage(QWidget):
         both.addWidget(self._nothing, 8)
         column = QVBoxLayout(self)
         column.setContentsMargins(16, 12, 16, 16)
-        column.addWidget(plain_label("It's Back", "title"))
+        column.addWidget(plain_label(tr("It's Back"), "title"))
         column.addWidget(self._told)
         column.addLayout(both, 1)
 
@@ -145,7 +146,7 @@ class ItsBackPage(QWidget):
             with record.reading() as connection:
                 return read_waiting(connection, today, names)
 
-        errand = self._desk.errands.run("Looking for returns", work, self._take)
+        errand = self._desk.errands.run(tr("Looking for returns"), work, self._take)
         errand.failed.connect(self._gave_up)
 
     def _take(self, found: tuple[ReturnRow, ...]) -> None:
@@ -156,7 +157,7 @@ class ItsBackPage(QWidget):
         words = waiting_in_words(rows, today) if rows else NOTHING
         self._told.setText(words)
         self._next.setEnabled(any(row.waits for row in rows))
-        self._nothing.setText("Choose a return on the left." if rows else "")
+        self._nothing.setText(tr("Choose a return on the left.") if rows else "")
         self._mark()
         if self._stale:
             self._read()
@@ -197,16 +198,28 @@ class ItsBackPage(QWidget):
         if self._sheet is None or self._sheet.key == to or self._shown is None:
             return True
         save_everything(self._sheet)
-        both = f"{self._shown.earlier} and {self._shown.later}"
-        of, lost = f" of {both} is not", "; it would be lost with another return."
-        refused = not_accepted(self._sheet, f"{of} accepted{lost}", "Mend or empty it first.")
-        refused = refused or not_sent(self._sheet, f"{of} sent yet{lost}")
+        pair = {"earlier": self._shown.earlier, "later": self._shown.later}
+        why = tr(
+            " of {earlier} and {later} is not accepted; it would be lost with another return.",
+            **pair,
+        )
+        refused = not_accepted(self._sheet, why, tr("Mend or empty it first."))
+        why = tr(
+            " of {earlier} and {later} is not sent yet; it would be lost with another return.",
+            **pair,
+        )
+        refused = refused or not_sent(self._sheet, why)
         if refused is not None:
             self._desk.told.emit(refused)
         elif self._sheet.unjudged():
             self._desk.told.emit(
-                f"{self._shown.later} after {self._shown.earlier} was not judged "
-                f"“{self._sheet.unjudged()}”: nobody said who judges it."
+                tr(
+                    "{later} after {earlier} was not judged “{unjudged}”: nobody said who "
+                    "judges it.",
+                    later=self._shown.later,
+                    earlier=self._shown.earlier,
+                    unjudged=tr(self._sheet.unjudged()),
+                )
             )
         return refused is None
 
@@ -279,11 +292,17 @@ class ItsBackPage(QWidget):
 
 def _head(row: ReturnRow, unit: DistanceUnit, kinds: Mapping[str, PartKind]) -> str:
     one = row.candidate
-    where = "inside the window" if row.in_window else "beyond the window"
-    used = "" if one.window_used is None else f", {one.window_used:.0%} of it used"
+    where = tr("inside the window") if row.in_window else tr("beyond the window")
+    used = "" if one.window_used is None else tr(", {share:.0%} of it used", share=one.window_used)
     lines = [
-        f"{row.vehicle}: {row.apart(unit)} after hand-over, {where}{used}; "
-        f"decided by {one.decided_words}.",
-        f"Why it is here: {one.why(kinds) or 'a person judged it'}.",
+        tr(
+            "{vehicle}: {apart} after hand-over, {where}{used}; decided by {what_decides}.",
+            vehicle=row.vehicle,
+            apart=row.apart(unit),
+            where=where,
+            used=used,
+            what_decides=one.decided_words,
+        ),
+        tr("Why it is here: {why}.", why=one.why(kinds) or tr("a person judged it")),
     ]
     return "\n".join(lines)

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QWidget
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.shop_window.desk import Desk
 
@@ -63,13 +64,13 @@ class JobPlace(QObject):
         page = JobPage(
             desk,
             [
-                ("Heard", heard),
-                ("Found", FoundSection(desk)),
-                ("Old & New", old_and_new),
-                ("Back On", BackOnSection(desk, self._refit, self._replaced)),
-                ("Proof", ProofSection(desk, self._asked_by_parts)),
-                ("Gone", GoneSection(desk, self._origins, self._refit, promise_at_hand_over)),
-                ("Under watch", watch),
+                (tr("Heard"), heard),
+                (tr("Found"), FoundSection(desk)),
+                (tr("Old & New"), old_and_new),
+                (tr("Back On"), BackOnSection(desk, self._refit, self._replaced)),
+                (tr("Proof"), ProofSection(desk, self._asked_by_parts)),
+                (tr("Gone"), GoneSection(desk, self._origins, self._refit, promise_at_hand_over)),
+                (tr("Under watch"), watch),
             ],
             _head_line,
             self._maybe_back,
@@ -109,5 +110,7 @@ class JobPlace(QObject):
 
 
 def _head_line(job: JobView) -> str:
-    left = f", left {job.left_on}" if job.left_on else ", in the shop"
-    return f"came {job.came_on}{left}"
+    came, left = job.came_on, job.left_on
+    if left:
+        return tr("came {came_on}, left {left_on}", came_on=came, left_on=left)
+    return tr("came {came_on}, in the shop", came_on=came)

@@ -8,6 +8,7 @@ from functools import partial
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QWidget
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.stored_reading import people_here
 from desktop_app.returns_watched import actions, judging_actions
 from desktop_app.returns_watched.judgement import Judgement
@@ -27,30 +28,30 @@ from desktop_app.shop_window.notice import Notice
 from desktop_app.shop_window.texts import plain_label
 
 About = Callable[[Judging], object]  # what of a return a question is about
-APART, TOGETHER = "These are two vehicles", "It is the same vehicle after all"
+APART, TOGETHER = tr("These are two vehicles"), tr("It is the same vehicle after all")
 
 
 class JudgementBox(ReturnBox):
     """The question, its answers, what it is as well, and the words that go with the answer."""
 
     def __init__(self, desk: Desk, judging: Judging) -> None:
-        super().__init__("What is it?", desk, judging)
+        super().__init__(tr("What is it?"), desk, judging)
         self._deeds = deeds_of(judging)
         self._decided = plain_label("", wrap=True)
         self._own_job = OwnJobLine(desk)
         self._answers: dict[Judgement, QPushButton] = {}
         self._also: dict[Judgement, Tick] = {}
-        self._back = QPushButton("Take the judgement back")
-        self._confirm = QPushButton("Confirm it as a second person")
-        self._unconfirm = QPushButton("Take the second look back")
+        self._back = QPushButton(tr("Take the judgement back"))
+        self._confirm = QPushButton(tr("Confirm it as a second person"))
+        self._unconfirm = QPushButton(tr("Take the second look back"))
         self._apart = QPushButton(APART)
         self._ask = AskedLine()
         self._asked: tuple[About, object] | None = None
         self._unjudged = ""  # the answer that waits for who gives it
-        self._why = WordsField("Why", self._save_why, 2)
-        self._evidence = WordsField("What it rests on", self._save_evidence, 2)
-        self._view = WordsField("First repairer's own view", self._save_view, 2)
-        self._view_box = Labelled("First repairer's own view", self._view)
+        self._why = WordsField(tr("Why"), self._save_why, 2)
+        self._evidence = WordsField(tr("What it rests on"), self._save_evidence, 2)
+        self._view = WordsField(tr("First repairer's own view"), self._save_view, 2)
+        self._view_box = Labelled(tr("First repairer's own view"), self._view)
         self._lay_out()
         desk.named.connect(self._hear_who)
         for button, pressed in (
@@ -85,7 +86,7 @@ class JudgementBox(ReturnBox):
         self._unconfirm.setVisible(bool(judging.second_look))
         self._apart.setVisible(not judging.is_told)
         who = judging.first_by
-        self._view_box.hint(f"{who} did the first repair." if who else "")
+        self._view_box.hint(tr("{who} did the first repair.", who=who) if who else "")
         show_words(self._why, judging.why)
         show_words(self._evidence, judging.evidence)
         show_words(self._view, judging.first_view)
@@ -97,10 +98,10 @@ class JudgementBox(ReturnBox):
         self.column.addWidget(self._answer_rows())
         self._also_box = QWidget()
         self._also_row = FlowRow(self._also_box)
-        self._also_row.addWidget(plain_label("It is as well:"))
+        self._also_row.addWidget(plain_label(tr("It is as well:")))
         for judgement in Judgement:
             if judgement.is_comeback:
-                tick = Tick(judgement.value)
+                tick = Tick(tr(judgement.value))
                 tick.clicked.connect(self._save_also)
                 self._also[judgement] = tick
                 self._also_row.addWidget(tick)
@@ -109,9 +110,9 @@ class JudgementBox(ReturnBox):
         for button in (self._back, self._confirm, self._unconfirm, self._apart):
             buttons.addWidget(button)
         self.column.addLayout(buttons)
-        self.column.addWidget(Labelled("Why, in one sentence", self._why))
-        rests = Labelled("What it rests on", self._evidence)
-        rests.hint("The old part kept, codes, the comparison.")
+        self.column.addWidget(Labelled(tr("Why, in one sentence"), self._why))
+        rests = Labelled(tr("What it rests on"), self._evidence)
+        rests.hint(tr("The old part kept, codes, the comparison."))
         views = FieldRows((rests, self._view_box), 2, 240)
         self.column.addWidget(views)
         if self.judging.is_told:  # nothing is kept of these where no car was seen
@@ -120,9 +121,10 @@ class JudgementBox(ReturnBox):
     def _answer_rows(self) -> FieldRows:
         rows = []
         for judgement in Judgement:
-            button = QPushButton(judgement.value.capitalize())
+            shown = tr(judgement.value).capitalize()
+            button = QPushButton(shown)
             button.setCheckable(True)
-            button.setAccessibleName(f"{judgement.value.capitalize()}: {judgement.means}")
+            button.setAccessibleName(f"{shown}: {judgement.means}")
             button.setProperty("judgement", judgement.value)
             button.clicked.connect(self._judge)
             self._answers[judgement] = button
@@ -153,16 +155,19 @@ class JudgementBox(ReturnBox):
         if not names:
             self.desk.told.emit(
                 Notice(
-                    f"Who judges it “{word}”? Nobody is on the list of people.",
-                    kept="Nothing was judged.",
-                    do="Put the names under House Rules first. “Who is here?” leads there.",
+                    tr(
+                        "Who judges it “{judgement}”? Nobody is on the list of people.",
+                        judgement=tr(word),
+                    ),
+                    kept=tr("Nothing was judged."),
+                    do=tr("Put the names under House Rules first. “Who is here?” leads there."),
                     holds=lambda: not self.desk.ask(people_here),
                 )
             )
             return
         answers = {name: partial(self.do, self._deeds.judge, word, by=name) for name in names}
-        question = f"Nobody is named at the desk. Who judges it “{word}”?"
-        self._ask_about(_judged, question, {**answers, "Nobody yet": _nothing}, pressed)
+        question = _who_question(word)
+        self._ask_about(_judged, question, {**answers, tr("Nobody yet"): _nothing}, pressed)
         self._unjudged = word
 
     def unjudged(self) -> str:
@@ -172,8 +177,8 @@ class JudgementBox(ReturnBox):
     @Slot(str)
     def _hear_who(self, who: str) -> None:
         if self.unjudged():
-            nobody = "" if who else "Nobody is named at the desk. "
-            self._ask.reword(f"{nobody}Who judges it “{self._unjudged}”?")
+            named = tr("Who judges it “{judgement}”?", judgement=tr(self._unjudged))
+            self._ask.reword(named if who else _who_question(self._unjudged))
 
     def _ask_about(
         self, about: About, question: str, answers: Answers, pressed: QPushButton
@@ -198,8 +203,8 @@ class JudgementBox(ReturnBox):
         if not self.desk.record.who:
             self.desk.told.emit(
                 Notice(
-                    "Nobody is named at the desk.",
-                    do="Choose who is here, then press it again.",
+                    tr("Nobody is named at the desk."),
+                    do=tr("Choose who is here, then press it again."),
                     holds=lambda: not self.desk.record.who,
                 )
             )
@@ -222,15 +227,21 @@ class JudgementBox(ReturnBox):
         if question is None:
             self._say_apart()
         else:
-            answers = {"Yes, two vehicles": self._say_apart, "No, the same vehicle": _nothing}
+            yes, no = tr("Yes, two vehicles"), tr("No, the same vehicle")
+            answers = {yes: self._say_apart, no: _nothing}
             self._ask_about(_judged_at_a_cost, question, answers, self._apart)
 
     def _say_apart(self) -> None:
         if self.do(actions.say_not_same_vehicle) is not None:
             one = self.judging
             self.desk.told.emit(
-                f"{one.earlier} and {one.later} are two vehicles: the return left the list. "
-                f"“{TOGETHER}” brings it back, and so does Undo."
+                tr(
+                    "{earlier} and {later} are two vehicles: the return left the list. "
+                    "“{together}” brings it back, and so does Undo.",
+                    earlier=one.earlier,
+                    later=one.later,
+                    together=TOGETHER,
+                )
             )
 
     def _save_why(self, text: str) -> object:
@@ -241,6 +252,10 @@ class JudgementBox(ReturnBox):
 
     def _save_view(self, text: str) -> object:
         return self.save(self._view, judging_actions.write_first_view, text)
+
+
+def _who_question(word: str) -> str:
+    return tr("Nobody is named at the desk. Who judges it “{judgement}”?", judgement=tr(word))
 
 
 def _judged(judging: Judging) -> object:

@@ -7,6 +7,7 @@ from collections.abc import Callable, Mapping
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QComboBox, QGridLayout, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.repair_jobs.distance import DistanceUnit
 from desktop_app.returns_watched.kind_windows import Promise
@@ -22,10 +23,10 @@ from desktop_app.shop_window.flow_row import empty
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.texts import plain_label
 
-WHAT_IT_MEANS = (
-    "A part kind may have a window of its own. Of several parts in one job the longest counts. "
-    "A change holds for cars handed over from now on; jobs that have left keep the window that "
-    "they were handed over with."
+WHAT_IT_MEANS = tr(
+    "A part kind may have a window of its own. Of several parts in one job the longest "
+    "counts. A change holds for cars handed over from now on; jobs that have left keep "
+    "the window that they were handed over with."
 )
 
 
@@ -33,18 +34,18 @@ class KindWindowsBox(Section):
     """The kinds with a promise of their own, and a form for one kind."""
 
     def __init__(self, desk: Desk, kinds: Callable[[], Mapping[str, PartKind]]) -> None:
-        super().__init__("Windows by part kind")
+        super().__init__(tr("Windows by part kind"))
         self._desk, self._kinds = desk, kinds
         self._promises: dict[str, Promise] = {}
         self._shop = plain_label("", wrap=True)
         self._list = QVBoxLayout()
         self._kind = QComboBox()
-        self._form = PromiseForm(desk, "Keep this promise", self._promise)
+        self._form = PromiseForm(desk, tr("Keep this promise"), self._promise)
         self.column.addWidget(plain_label(WHAT_IT_MEANS, "quiet", wrap=True))
         self.column.addWidget(self._shop)
         self.column.addLayout(self._list)
         row = QHBoxLayout()
-        row.addWidget(Labelled("Part kind", self._kind))
+        row.addWidget(Labelled(tr("Part kind"), self._kind))
         row.addStretch(1)
         self.column.addLayout(row)
         self.column.addWidget(self._form)
@@ -60,7 +61,7 @@ class KindWindowsBox(Section):
     def _show(self) -> None:
         self._promises = self._desk.ask(read_kind_windows) or {}
         shop = promise_in_words(shop_promise(self._desk.rules), self._unit())
-        self._shop.setText(f"All other kinds have the shop's promise: {shop}.")
+        self._shop.setText(tr("All other kinds have the shop's promise: {shop}.", shop=shop))
         empty(self._list)
         for kind in sorted(self._promises, key=self._name):
             self._list.addWidget(self._row(kind))
@@ -73,7 +74,7 @@ class KindWindowsBox(Section):
     def _offer_kinds(self) -> None:
         chosen = self._kind.currentData()
         self._kind.clear()
-        self._kind.addItem("choose a part kind", "")
+        self._kind.addItem(tr("choose a part kind"), "")
         for kind in sorted({*self._kinds(), *self._promises}, key=self._name):
             self._kind.addItem(self._name(kind), kind)
         self._kind.setCurrentIndex(max(0, self._kind.findData(chosen)))
@@ -86,7 +87,11 @@ class KindWindowsBox(Section):
         grid.addWidget(plain_label(f"{self._name(kind)}: {words}", wrap=True), 0, 0)
         grid.setColumnStretch(0, 1)
         for column, (words, deed) in enumerate(
-            (("Change", self._change), ("Give back to the shop's promise", self._give_back)), 1
+            (
+                (tr("Change"), self._change),
+                (tr("Give back to the shop's promise"), self._give_back),
+            ),
+            1,
         ):
             button = QPushButton(words)
             button.setAccessibleName(f"{words}: {self._name(kind)}")
@@ -113,7 +118,9 @@ class KindWindowsBox(Section):
         kind = self.sender().property("kind")
         shown = Shown(self._promises.get(kind))
         if self._desk.do(promise_for_kind, kind, None, shown) is not None:
-            self._form.tell(f"{self._name(kind)} has the shop's promise again, from now on.")
+            self._form.tell(
+                tr("{name} has the shop's promise again, from now on.", name=self._name(kind))
+            )
 
     @Slot()
     def _fill(self) -> None:
@@ -132,6 +139,8 @@ class KindWindowsBox(Section):
     def _promise(self) -> None:
         kind = str(self._kind.currentData())
         if kind:
-            self._form.keep(promise_for_kind, kind, told=f"Kept for {self._name(kind)}")
+            self._form.keep(
+                promise_for_kind, kind, told=tr("Kept for {name}", name=self._name(kind))
+            )
         else:
-            self._form.tell("Which part kind? Choose the kind above.")
+            self._form.tell(tr("Which part kind? Choose the kind above."))

@@ -14,6 +14,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.distance import DistanceUnit
 from desktop_app.returns_watched.screen.watch_plane import WatchPlane
 from desktop_app.returns_watched.screen.watch_rows import (
@@ -47,9 +48,9 @@ class OpenWindowsView(QWidget):
         self._rows: WordedRows[WatchedJob] = WordedRows(
             HEADERS, lambda job: watch_words(job, self._unit)
         )
-        self._table = WordedTable("Jobs under watch, what ends first at the top")
+        self._table = WordedTable(tr("Jobs under watch, what ends first at the top"))
         self._said = plain_label("", wrap=True)
-        self._open_button = QPushButton("Open the job")
+        self._open_button = QPushButton(tr("Open the job"))
         self._build_table()
         self._lay_out()
         self._plane.walked.connect(self._look_at)
@@ -75,10 +76,13 @@ class OpenWindowsView(QWidget):
         table.entered_on.connect(self._open_marked)
 
     def _lay_out(self) -> None:
-        signs = "   ".join(f"{sign} {state}" for state, sign in STATE_SIGNS.items())
+        signs = "   ".join(f"{sign} {tr(state)}" for state, sign in STATE_SIGNS.items())
         legend = plain_label(
-            f"{signs}. The thick line is where the marked job's window ends; its way there "
-            "lies between the broken ones 19 times of 20.",
+            tr(
+                "{signs}. The thick line is where the marked job's window ends; its way "
+                "there lies between the broken ones 19 times of 20.",
+                signs=signs,
+            ),
             "quiet",
             wrap=True,
         )
@@ -116,7 +120,9 @@ class OpenWindowsView(QWidget):
             self._table.mark_row(at)
         job = self._marked() if at >= 0 else None
         self._open_button.setEnabled(job is not None)
-        self._open_button.setText("Open the job" if job is None else f"Open {job.job}")
+        self._open_button.setText(
+            tr("Open the job") if job is None else tr("Open {job}", job=job.job)
+        )
         lines: tuple[str, ...] = ()
         if job is not None:
             head, gone, left = in_one_breath(job, self._unit, self._today)

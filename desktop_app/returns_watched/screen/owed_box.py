@@ -8,6 +8,7 @@ from typing import Any
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QGridLayout, QPushButton, QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.part_kinds.kind_names import NO_KINDS
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.repair_jobs.screen.which_holds import WhichHolds
@@ -16,6 +17,7 @@ from desktop_app.returns_watched import money_owed_actions
 from desktop_app.returns_watched.owed import Owed, State, What
 from desktop_app.returns_watched.screen.typed_field import NO_NAME, TypedField, amount_text
 from desktop_app.returns_watched.stored_money_owed import owed_for_job, parts_of_job
+from desktop_app.returns_watched.watch_words import days_in_words
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import Labelled
 from desktop_app.shop_window.flow_row import FlowRow
@@ -24,10 +26,10 @@ from desktop_app.shop_window.lost_words import let_go
 from desktop_app.shop_window.texts import plain_label
 
 STATES = {
-    State.OPEN: "not asked for yet",
-    State.ASKED: "asked for",
-    State.PAID: "paid",
-    State.REFUSED: "refused",
+    State.OPEN: tr("not asked for yet"),
+    State.ASKED: tr("asked for"),
+    State.PAID: tr("paid"),
+    State.REFUSED: tr("refused"),
 }
 
 
@@ -44,7 +46,7 @@ class OwedBox(QWidget):
         self._parts: tuple[tuple[int, str, str], ...] = ()
         self._column = QVBoxLayout(self)
         self._column.setContentsMargins(0, 0, 0, 0)
-        self._column.addWidget(plain_label("Owed by suppliers"))
+        self._column.addWidget(plain_label(tr("Owed by suppliers")))
         self._column.addLayout(self._buttons)
         self.hide()
 
@@ -83,8 +85,8 @@ class OwedBox(QWidget):
         self._buttons.clear()
         for pair, part, _supplier in self._parts:
             for what in What:
-                button = QPushButton(f"{what.value.capitalize()}: {part}")
-                button.setAccessibleName(f"The supplier owes a {what.value}: {part}")
+                button = QPushButton(f"{tr(what.value).capitalize()}: {part}")
+                button.setAccessibleName(_owes(what, part))
                 button.setProperty("owed", [pair, what.value])
                 button.clicked.connect(self._write)
                 self._buttons.addWidget(button)
@@ -95,31 +97,41 @@ class OwedBox(QWidget):
         self._desk.do(money_owed_actions.write_owed, int(pair), str(what))
 
 
+def _owes(what: What, part: str) -> str:
+    if what is What.CORE:
+        return tr("The supplier owes a core: {part}", part=part)
+    return tr("The supplier owes a claim: {part}", part=part)
+
+
 class OwedRow(QWidget):
     """One sum: how much, how far it is, what comes next."""
 
     def __init__(self, desk: Desk, owed: Owed) -> None:
         super().__init__()
         self._desk, self._owed = desk, owed
-        name = f"{owed.what.value}, {owed.part}"
-        self.name = f"What is owed on {owed.job_number} ({name})"
+        name = f"{tr(owed.what.value)}, {owed.part}"
+        self.name = tr(
+            "What is owed on {job_number} ({name})", job_number=owed.job_number, name=name
+        )
         self._said = plain_label("", wrap=True)
-        self._amount = TypedField("Amount", read_money, self._save_amount, "", amount_text)
-        self._amount.line.setAccessibleName(f"Amount, {name}")
+        self._amount = TypedField(tr("Amount"), read_money, self._save_amount, "", amount_text)
+        self._amount.line.setAccessibleName(tr("Amount, {name}", name=name))
         self._amount_holds = WhichHolds(desk, self._amount)
         states = [(state.value, words) for state, words in STATES.items()]
-        self._state = KeptChoiceField(desk, f"How far it is, {name}", states, self._save_state)
-        self._next = TypedField("Next step", str.strip, self._save_next)
-        self._next.line.setAccessibleName(f"Next step, {name}")
+        self._state = KeptChoiceField(
+            desk, tr("How far it is, {name}", name=name), states, self._save_state
+        )
+        self._next = TypedField(tr("Next step"), str.strip, self._save_next)
+        self._next.line.setAccessibleName(tr("Next step, {name}", name=name))
         self._next_holds = WhichHolds(desk, self._next)
-        out = QPushButton("Take out")
-        out.setAccessibleName(f"Take out: {name}")
+        out = QPushButton(tr("Take out"))
+        out.setAccessibleName(tr("Take out: {name}", name=name))
         out.clicked.connect(self._take_out)
         grid = QGridLayout(self)
         grid.setContentsMargins(0, 0, 0, 0)
         grid.addWidget(self._said, 0, 0, 1, 4)
         grid.addWidget(self._amount, 1, 0)
-        grid.addWidget(Labelled("How far it is", self._state), 1, 1)
+        grid.addWidget(Labelled(tr("How far it is"), self._state), 1, 1)
         grid.addWidget(self._next, 1, 2)
         grid.addWidget(Labelled(NO_NAME, out), 1, 3)
         grid.setColumnStretch(2, 2)
@@ -127,14 +139,22 @@ class OwedRow(QWidget):
     def show_owed(self, owed: Owed) -> None:
         """Show what is kept of this sum."""
         self._owed = owed
-        days = owed.days_open(self._desk.today())
-        whom = owed.supplier or "the supplier"
-        end = f", ended on {owed.ended_on.isoformat()}" if owed.ended_on else ""
-        self._said.setText(
-            f"{owed.what.value.capitalize()} for {owed.part}, from {whom}: "
-            f"since {owed.since.isoformat()}, {days} {'day' if days == 1 else 'days'}{end}."
+        whom = owed.supplier or tr("the supplier")
+        end = (
+            tr(", ended on {ended_on}", ended_on=owed.ended_on.isoformat()) if owed.ended_on else ""
         )
-        self._amount.usual_hint(f"in {self._desk.rules.currency}")
+        self._said.setText(
+            tr(
+                "{what} for {part}, from {whom}: since {since}, {days}{end}.",
+                what=tr(owed.what.value).capitalize(),
+                part=owed.part,
+                whom=whom,
+                since=owed.since.isoformat(),
+                days=days_in_words(owed.days_open(self._desk.today())),
+                end=end,
+            )
+        )
+        self._amount.usual_hint(tr("in {currency}", currency=self._desk.rules.currency))
         cents = owed.amount_cents
         self._amount_holds.stands(cents, "" if cents is None else amount_text(cents))
         self._amount.show_kept(cents)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QFrame, QPushButton, QVBoxLayout
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.actions import keep_as_typed
 from desktop_app.repair_jobs.stored_reading import was_answered
 from desktop_app.returns_watched.judging import Judging
@@ -22,7 +23,7 @@ class OwnJobLine(QFrame):
         self._desk = desk
         self._about, self._asked = "", ""
         self._words = plain_label("", wrap=True)
-        keep = QPushButton("It stands as judged")
+        keep = QPushButton(tr("It stands as judged"))
         keep.clicked.connect(self._keep)
         row = FlowRow()
         row.addWidget(keep)

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter, QPalette, QPen
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.distance import DistanceUnit, from_miles
 from desktop_app.returns_watched.plane_path import Spot
 from desktop_app.returns_watched.watching import WatchedJob
@@ -122,7 +123,7 @@ class PlaneFrame:
         painter.drawText(QRectF(6, 2, self.width, 26), left | middle, up)
         under = QRectF(0, below + 22, self.width - 4, 24)
         painter.drawText(under, right | middle, along)
-        painter.drawText(QRectF(0, square.bottom(), _LEFT - 6, LANE), right | middle, "by time")
+        painter.drawText(QRectF(0, square.bottom(), _LEFT - 6, LANE), right | middle, tr("by time"))
 
 
 def scale_words(
@@ -132,14 +133,14 @@ def scale_words(
 
     Each is said in several ways, the longest first: the first that has room is written.
     """
-    words = "km" if unit == "km" else "miles"
+    words = "km" if unit == "km" else tr("miles")
     far = days = ""
     if job is not None and job.counts_by_distance:
         far = f" ({job.job}: {from_miles(job.window.miles, unit):,.0f} {words})"
     if job is not None and job.window.days:
-        days = f" ({job.job}: {job.window.days:,} days)"
-    return _ways(f"{words} driven", far), _ways("days gone", days)
+        days = tr(" ({job}: {days:,} days)", job=job.job, days=job.window.days)
+    return _ways(tr("{units} driven", units=words), far), _ways(tr("days gone"), days)
 
 
 def _ways(said: str, own: str) -> tuple[str, ...]:
-    return f"{said}, of its window{own}", f"{said}{own}", said
+    return tr("{scale}, of its window{limit}", scale=said, limit=own), f"{said}{own}", said

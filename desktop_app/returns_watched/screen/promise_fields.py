@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from PySide6.QtWidgets import QComboBox, QGridLayout, QLineEdit, QWidget
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.distance import DistanceUnit
 from desktop_app.returns_watched.kind_windows import Promise
 from desktop_app.returns_watched.promise_typed import promise_typed, shown_distance
 from desktop_app.shop_window.fields import Labelled
 
-RULES = (("first", "whichever ends first"), ("both", "when both have ended"))
+RULES = (("first", tr("whichever ends first")), ("both", tr("when both have ended")))
 
 
 class PromiseFields(QWidget):
@@ -24,12 +25,12 @@ class PromiseFields(QWidget):
             field.setMaxLength(12)
         for value, words in RULES:
             self._rule.addItem(words, value)
-        self._far_box = Labelled("Distance", self._far)
+        self._far_box = Labelled(tr("Distance"), self._far)
         boxes = (
-            Labelled("Days", self._days, "or months"),
-            Labelled("Months", self._months, "by the calendar"),
+            Labelled(tr("Days"), self._days, tr("or months")),
+            Labelled(tr("Months"), self._months, tr("by the calendar")),
             self._far_box,
-            Labelled("The window ends", self._rule),
+            Labelled(tr("The window ends"), self._rule),
         )
         grid = QGridLayout(self)
         grid.setContentsMargins(0, 0, 0, 0)
@@ -39,7 +40,7 @@ class PromiseFields(QWidget):
     def show_unit(self, unit: DistanceUnit) -> None:
         """Say in which unit the distance is typed."""
         self._unit = unit
-        self._far_box.hint("km" if unit == "km" else "miles")
+        self._far_box.hint("km" if unit == "km" else tr("miles"))
 
     def show_promise(self, promise: Promise) -> None:
         """Show a promise in place of what was typed."""

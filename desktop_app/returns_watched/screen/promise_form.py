@@ -8,6 +8,7 @@ from typing import NamedTuple
 
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.distance import DistanceUnit
 from desktop_app.repair_jobs.screen.which_holds import MINE, THEIRS
 from desktop_app.returns_watched.kind_windows import Promise
@@ -76,7 +77,7 @@ class PromiseForm(QWidget):
         """Say beneath the fields what came of it."""
         self._told.setText(words)
 
-    def keep(self, deed: Callable[..., Done], *about: object, told: str = "Kept") -> None:
+    def keep(self, deed: Callable[..., Done], *about: object, told: str = tr("Kept")) -> None:
         """Keep what is typed by a deed that is told what the page showed."""
         assert self._shown is not None
         try:
@@ -107,7 +108,13 @@ class PromiseForm(QWidget):
         if done is not None:
             now = Stands(shown.about, promise, promise, self._desk.rules.unit_of_distance)
             self._take(now)
-            self.tell(f"{told}, from now on: {promise_in_words(promise, now.unit)}.")
+            self.tell(
+                tr(
+                    "{kept}, from now on: {promise}.",
+                    kept=told,
+                    promise=promise_in_words(promise, now.unit),
+                )
+            )
         elif news and promise == shown.holds:
             self.tell(news[0].sentence())  # nothing was typed: there is nothing to choose
         elif news:
@@ -127,8 +134,11 @@ class PromiseForm(QWidget):
             self._take(self._now)
 
         self._asked.ask(
-            f"Written at another desk meanwhile: {news.stands}. Typed here, not kept: "
-            f"{promise_in_words(promise, unit)}.",
+            tr(
+                "Written at another desk meanwhile: {stands}. Typed here, not kept: {promise}.",
+                stands=news.stands,
+                promise=promise_in_words(promise, unit),
+            ),
             {MINE: mine, THEIRS: theirs},
         )
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.odometer_questions import day_in_words
 from desktop_app.repair_jobs.proof_said import unit_of
 from desktop_app.repair_jobs.stored_reading import read_job
@@ -32,6 +33,11 @@ def promise_line(desk: Desk, names: Mapping[str, str]) -> Callable[[int], str]:
         )
         promised = window_in_words(window, unit_of(job))
         left = day_in_words(kept_day(job.left_on))
-        return f"{stands}. The promise still runs: {promised}, from {left} on."
+        return tr(
+            "{stands}. The promise still runs: {promised}, from {left} on.",
+            stands=stands,
+            promised=promised,
+            left=left,
+        )
 
     return said

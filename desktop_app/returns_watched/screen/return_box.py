@@ -6,6 +6,7 @@ from collections.abc import Callable
 
 from PySide6.QtCore import Signal
 
+from desktop_app.language import tr
 from desktop_app.returns_watched.judging import Judging
 from desktop_app.returns_watched.screen.asked_line import AskedLine
 from desktop_app.shop_record.deed import Done
@@ -93,7 +94,11 @@ class ReturnBox(Section):
 
         self._doubted = field
         self._meanwhile.ask(
-            f"Written at another desk meanwhile: {news.stands}. Typed here, not kept: “{typed}”.",
-            {"Keep what I typed": mine, "Keep what was written": theirs},
+            tr(
+                "Written at another desk meanwhile: {stands}. Typed here, not kept: “{typed}”.",
+                stands=news.stands,
+                typed=typed,
+            ),
+            {tr("Keep what I typed"): mine, tr("Keep what was written"): theirs},
             field,
         )

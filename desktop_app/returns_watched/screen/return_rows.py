@@ -8,6 +8,7 @@ from typing import Any
 
 from PySide6.QtCore import QAbstractListModel, QModelIndex, QPersistentModelIndex, Qt
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.distance import DistanceUnit
 from desktop_app.repair_jobs.odometer_questions import day_in_words
 from desktop_app.returns_watched.customer_answers import HeardBy
@@ -15,7 +16,6 @@ from desktop_app.returns_watched.judgement import counts_against
 from desktop_app.returns_watched.returns_list import ReturnKey, ReturnRow
 from desktop_app.returns_watched.waiting import LONG_WAIT_DAYS, days_waiting, waits_too_long
 
-HEARD_AS = {HeardBy.TOLD: "told on", HeardBy.PAPER: "seen on another shop's bill,"}
 Index = QModelIndex | QPersistentModelIndex
 
 
@@ -57,9 +57,14 @@ class ReturnRows(QAbstractListModel):
         if role != Qt.ItemDataRole.DisplayRole:
             return None
         row = self._rows[index.row()]
-        head = f"{row.later} after {row.earlier}, {row.came_on.isoformat()}"
+        head = tr(
+            "{later} after {earlier}, {came_on}",
+            later=row.later,
+            earlier=row.earlier,
+            came_on=row.came_on.isoformat(),
+        )
         if row.heard_by is not None:
-            head = f"{row.earlier}: {HEARD_AS[row.heard_by]} {day_in_words(row.came_on)}"
+            head = _heard(row, row.heard_by)
         return f"{head}\n{row.apart(self._unit)}\n{state(row, self._today)}"
 
 
@@ -69,9 +74,17 @@ def state(row: ReturnRow, today: date) -> str:
         if not row.is_open:
             return f"○ {row.state_words}"
         if not row.in_window:
-            return "◇ beyond the window, not judged"
+            return tr("◇ beyond the window, not judged")
         days = days_waiting(row, today)
-        late = f", more than {LONG_WAIT_DAYS}" if waits_too_long(row, today) else ""
-        return f"◇ waits {days} {'day' if days == 1 else 'days'}{late}"
+        if waits_too_long(row, today):
+            return tr("◇ waits {days} days, more than {limit}", days=days, limit=LONG_WAIT_DAYS)
+        return tr("◇ waits 1 day") if days == 1 else tr("◇ waits {days} days", days=days)
     counts = counts_against(row.judgement, row.cause_class)
-    return f"{'□' if counts else '○'} {row.judgement.value}"
+    return f"{'□' if counts else '○'} {tr(row.judgement.value)}"
+
+
+def _heard(row: ReturnRow, by: HeardBy) -> str:
+    job, day = row.earlier, day_in_words(row.came_on)
+    if by is HeardBy.TOLD:
+        return tr("{job}: told on {day}", job=job, day=day)
+    return tr("{job}: seen on another shop's bill, {day}", job=job, day=day)

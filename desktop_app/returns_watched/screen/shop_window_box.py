@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import Slot
 
+from desktop_app.language import tr
 from desktop_app.returns_watched.promise_typed import promise_in_words
 from desktop_app.returns_watched.screen.promise_form import PromiseForm, Stands
 from desktop_app.returns_watched.stored_windows import shop_promise
@@ -13,10 +14,11 @@ from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.texts import plain_label
 
-WHAT_IT_MEANS = (
-    "What the shop promises after a hand-over: days or calendar months, a distance, or both. An "
-    "empty field is no such limit. A month ends on the same date of the next, or on its last day "
-    "where it has no such date. A change holds for cars handed over from now on."
+WHAT_IT_MEANS = tr(
+    "What the shop promises after a hand-over: days or calendar months, a distance, or "
+    "both. An empty field is no such limit. A month ends on the same date of the next, "
+    "or on its last day where it has no such date. A change holds for cars handed over "
+    "from now on."
 )
 
 
@@ -24,10 +26,10 @@ class ShopWindowBox(Section):
     """The shop's promise in words, and the fields to change it as a whole."""
 
     def __init__(self, desk: Desk) -> None:
-        super().__init__("The shop's window")
+        super().__init__(tr("The shop's window"))
         self._desk = desk
         self._now = plain_label("", wrap=True)
-        self._form = PromiseForm(desk, "Keep the shop's window", self._promise)
+        self._form = PromiseForm(desk, tr("Keep the shop's window"), self._promise)
         for widget in (plain_label(WHAT_IT_MEANS, "quiet", wrap=True), self._now, self._form):
             self.column.addWidget(widget)
         desk.changed.connect(self._hear)
@@ -42,8 +44,8 @@ class ShopWindowBox(Section):
         rules = self._desk.rules
         unit = rules.unit_of_distance
         promise = shop_promise(rules)
-        self._now.setText(f"Now: {promise_in_words(promise, unit)}.")
-        self._form.show_stands(Stands("the shop", promise, promise, unit))
+        self._now.setText(tr("Now: {promise}.", promise=promise_in_words(promise, unit)))
+        self._form.show_stands(Stands(tr("the shop"), promise, promise, unit))
 
     @Slot()
     def _promise(self) -> None:

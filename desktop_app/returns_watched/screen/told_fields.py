@@ -7,6 +7,7 @@ from typing import Any
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QHBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.distance import DistanceUnit
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.proof_said import unit_of
@@ -30,10 +31,10 @@ class ToldFields(QWidget):
         self._drafts = Drafts(desk.record.folder)
         self._job: JobView | None = None
         self._unit: DistanceUnit = "mi"
-        self._odometer = TypedField("Odometer as told", self._read, self._ask_and_keep)
-        self._words = TypedField("In the customer's words", str.strip, self._keep)
-        self._paper = Tick("Seen on another shop's bill")
-        self._paper.setToolTip(tooltip("Goes with “same trouble”."))
+        self._odometer = TypedField(tr("Odometer as told"), self._read, self._ask_and_keep)
+        self._words = TypedField(tr("In the customer's words"), str.strip, self._keep)
+        self._paper = Tick(tr("Seen on another shop's bill"))
+        self._paper.setToolTip(tooltip(tr("Goes with “same trouble”.")))
         self._paper.clicked.connect(self._ticked)
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
@@ -101,8 +102,9 @@ class ToldFields(QWidget):
         if self._job is not None:
             out = self._job.odometer_out
             had = self._job.odometer_in if out is None else out
-        unit = "km" if self._unit == "km" else "miles"
-        self._odometer.usual_hint(odometer_question(told, had, self._unit) or f"in {unit}")
+        unit = "km" if self._unit == "km" else tr("miles")
+        asked = odometer_question(told, had, self._unit)
+        self._odometer.usual_hint(asked or tr("in {unit}", unit=unit))
         return self._keep(told)
 
     def _keep(self, _value: Any) -> object:

@@ -12,6 +12,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.distance import DistanceUnit
 from desktop_app.returns_watched.screen.ask_view import AskView
 from desktop_app.returns_watched.screen.open_windows_view import OpenWindowsView
@@ -26,7 +27,7 @@ MATTERS = frozenset(
         *("pair", "customer", "customer_asked", "trouble_code"),
     )
 )
-WINDOWS, ASK = "What ends soonest", "Ask the customer"
+WINDOWS, ASK = tr("What ends soonest"), tr("Ask the customer")
 
 
 class UnderWatchPage(QWidget):
@@ -39,7 +40,7 @@ class UnderWatchPage(QWidget):
         self._desk = desk
         self._stale = True
         self._reading = False
-        self._told = plain_label("Looking at the watch …", wrap=True)
+        self._told = plain_label(tr("Looking at the watch …"), wrap=True)
         self._views = QStackedWidget()
         self._windows, self._ask = OpenWindowsView(), AskView(desk)
         self._turn: dict[QWidget, QPushButton] = {}
@@ -60,7 +61,7 @@ class UnderWatchPage(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(16, 12, 16, 16)
         column.setSpacing(8)
-        column.addWidget(plain_label("Under Watch", "title"))
+        column.addWidget(plain_label(tr("Under Watch"), "title"))
         column.addWidget(self._told)
         column.addLayout(turns)
         column.addWidget(self._views, 1)
@@ -95,7 +96,7 @@ class UnderWatchPage(QWidget):
             with record.reading() as connection:
                 return read_watch_place(connection, today)
 
-        errand = self._desk.errands.run("Looking at the watch", work, self._show)
+        errand = self._desk.errands.run(tr("Looking at the watch"), work, self._show)
         errand.failed.connect(self._gave_up)
 
     def _show(self, place: WatchPlace) -> None:
@@ -116,6 +117,6 @@ class UnderWatchPage(QWidget):
 
 def _summary(jobs: int) -> str:
     if not jobs:
-        return "No window is open. A job comes here when its car is handed over."
-    number = "1 window is open" if jobs == 1 else f"{jobs:,} windows are open"
-    return f"{number}. An open window is not a success: nobody knows yet."
+        return tr("No window is open. A job comes here when its car is handed over.")
+    number = tr("1 window is open") if jobs == 1 else tr("{jobs:,} windows are open", jobs=jobs)
+    return tr("{number}. An open window is not a success: nobody knows yet.", number=number)

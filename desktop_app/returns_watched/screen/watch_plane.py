@@ -17,6 +17,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.distance import DistanceUnit
 from desktop_app.returns_watched.plane_path import PlanePath
 from desktop_app.returns_watched.screen.plane_frame import PlaneFrame
@@ -37,7 +38,9 @@ class WatchPlane(QWidget):
     with 95 %. Arrow keys walk, Enter or a click opens.
     """
 
-    keys_said = (("Arrows, Home, End", "walk from job to job in the plane; Enter opens it"),)
+    keys_said = (
+        (tr("Arrows, Home, End"), tr("walk from job to job in the plane; Enter opens it")),
+    )
 
     walked = Signal(int)  # place in the list of jobs
     chosen = Signal(int)
@@ -52,7 +55,7 @@ class WatchPlane(QWidget):
         self._unit: DistanceUnit = "mi"
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMouseTracking(True)
-        self.setAccessibleName("The watch as a plane of days and distance")
+        self.setAccessibleName(tr("The watch as a plane of days and distance"))
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setMinimumSize(300, 230)
 
@@ -72,7 +75,13 @@ class WatchPlane(QWidget):
         self._at = place if 0 <= place < len(self._jobs) else -1
         if self._at >= 0:
             job = self._jobs[self._at]
-            said = f"{job.job}, {job.vehicle}, {state_of(job)}, ends {ends_in_words(job.ends)}"
+            said = tr(
+                "{job}, {vehicle}, {state}, ends {when}",
+                job=job.job,
+                vehicle=job.vehicle,
+                state=tr(state_of(job)),
+                when=ends_in_words(job.ends),
+            )
             self.setAccessibleDescription(said)
         self.update()
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.distance import DistanceUnit
 from desktop_app.returns_watched.watch_words import (
     STATE_SIGNS,
@@ -13,7 +14,7 @@ from desktop_app.returns_watched.watch_words import (
 )
 from desktop_app.returns_watched.watching import WatchedJob
 
-HEADERS = ("Job", "Vehicle", "Probably ends", "Left", "State")
+HEADERS = (tr("Job"), tr("Vehicle"), tr("Probably ends"), tr("Left"), tr("State"))
 WIDTHS = (92, 150, 206, 170, 120)
 VEHICLE, LEFT, STATE = 1, 3, 4
 
@@ -26,5 +27,5 @@ def watch_words(job: WatchedJob, unit: DistanceUnit) -> Sequence[str]:
         job.vehicle,
         ends_in_words(job.ends),
         left_in_words(job, unit),
-        state,
+        tr(state),
     )

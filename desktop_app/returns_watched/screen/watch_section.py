@@ -8,6 +8,7 @@ from datetime import date
 from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QGridLayout, QPushButton, QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.parts_compared.part_kinds.kind_names import NO_KINDS
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.repair_jobs.counted import is_counted
@@ -46,24 +47,24 @@ class WatchSection(Section):
         names: Mapping[str, str],
         kinds: Mapping[str, PartKind] = NO_KINDS,
     ) -> None:
-        super().__init__("Under watch")
+        super().__init__(tr("Under watch"))
         self._desk = desk
         self._names = names
         self._job: JobView | None = None
         self._stands = plain_label("", wrap=True)
-        self._days = LineField("Window in days", self._save_days)
-        self._far = LineField("Window by distance", self._save_distance)
-        self._rule = KeptChoiceField(desk, "The window ends", list(RULES), self._save_rule)
-        self._months = LineField("Window in months", self._save_months)
-        self._days_box = Labelled("Window in days", self._days, "or months")
-        self._months_box = Labelled("Window in months", self._months, "by the calendar")
-        self._far_box = Labelled("Window by distance", self._far)
+        self._days = LineField(tr("Window in days"), self._save_days)
+        self._far = LineField(tr("Window by distance"), self._save_distance)
+        self._rule = KeptChoiceField(desk, tr("The window ends"), list(RULES), self._save_rule)
+        self._months = LineField(tr("Window in months"), self._save_months)
+        self._days_box = Labelled(tr("Window in days"), self._days, tr("or months"))
+        self._months_box = Labelled(tr("Window in months"), self._months, tr("by the calendar"))
+        self._far_box = Labelled(tr("Window by distance"), self._far)
         self._fixed = plain_label("", "quiet", wrap=True)
         self._fields = QWidget()
         grid = QGridLayout(self._fields)
         grid.setContentsMargins(0, 0, 0, 0)
         boxes = (self._days_box, self._months_box, self._far_box)
-        for column, box in enumerate((*boxes, Labelled("The window ends", self._rule))):
+        for column, box in enumerate((*boxes, Labelled(tr("The window ends"), self._rule))):
             grid.addWidget(box, 0, column)
         self._returns = QVBoxLayout()
         self.column.addWidget(self._stands)
@@ -95,7 +96,7 @@ class WatchSection(Section):
         unit = self._unit()
         far = f"{shown_distance(job.window_miles, unit):,}" if job.window_miles else ""
         self._far.show_value(far)
-        self._far_box.hint("km" if unit == "km" else "miles")
+        self._far_box.hint("km" if unit == "km" else tr("miles"))
         self._rule.show_value(job.window_rule, job.id)
         self._fields.setVisible(job.left_at is None)
         self._fixed.setText(" ".join((self._promise(job), found.promise)).rstrip())
@@ -107,37 +108,50 @@ class WatchSection(Section):
 
     def _promise(self, job: JobView) -> str:
         if job.left_at is None:
-            return (
-                "The window starts when the car is handed over, and stays as it was given. An "
-                "empty field is no such limit. Of several parts with a promise of their own the "
-                "longest counts, unless it is changed here."
+            return tr(
+                "The window starts when the car is handed over, and stays as it was "
+                "given. An empty field is no such limit. Of several parts with a "
+                "promise of their own the longest counts, unless it is changed here."
             )
         window = Window(
             job.window_days, job.window_miles, "both" if job.window_rule == "both" else "first"
         )
         days = (self._desk.today() - date.fromisoformat(str(job.left_on))).days
-        return f"{window_in_words(window, self._unit())}. It left {days_in_words(days)} ago."
+        return tr(
+            "{window}. It left {days} ago.",
+            window=window_in_words(window, self._unit()),
+            days=days_in_words(days),
+        )
 
     def _show_returns(self, found: JobStanding) -> None:
         empty(self._returns)
         for row in found.of:
-            self._add_return(row, _what_it_is(row), "Then and now")
+            self._add_return(row, _what_it_is(row))
         for row in found.came_of_it:
-            self._add_return(row, _what_became(row), "Then and now")
+            self._add_return(row, _what_became(row))
 
-    def _add_return(self, row: ReturnRow, head: str, press: str) -> None:
-        decided = "waiting for a judgement" if row.waits else row.state_words
+    def _add_return(self, row: ReturnRow, head: str) -> None:
+        decided = tr("waiting for a judgement") if row.waits else row.state_words
         beyond = self._which_window(row)
         unit = self._unit()
         words = (
-            f"↩  {head}: {row.candidate.days} days, {row.distance_words(unit)}{beyond}",
+            tr(
+                "↩  {what_it_is}: {days} days, {distance}{beyond}",
+                what_it_is=head,
+                days=row.candidate.days,
+                distance=row.distance_words(unit),
+                beyond=beyond,
+            ),
             row.candidate.why(),
             f"{decided[0].upper()}{decided[1:]}",
         )
         said = " ".join(f"{part}." for part in words if part)
         self._returns.addWidget(plain_label(said, wrap=True))
+        pair = {"earlier": row.earlier, "later": row.later}
         button = QPushButton(
-            f"{press}: {row.earlier} and {'what was ' if row.is_told else ''}{row.later}"
+            tr("Then and now: {earlier} and what was {later}", **pair)
+            if row.is_told
+            else tr("Then and now: {earlier} and {later}", **pair)
         )
         button.setProperty("jobs", [row.earlier_id, row.later_id])
         button.clicked.connect(self._judge)
@@ -145,10 +159,10 @@ class WatchSection(Section):
 
     def _which_window(self, row: ReturnRow) -> str:
         if not row.in_window:
-            return ", beyond the window"
+            return tr(", beyond the window")
         early = Window(self._desk.rules.early_days, self._desk.rules.early_miles)
         soon = early.in_window(row.candidate.days, row.candidate.distance_miles)
-        return ", inside the early window" if soon else ""
+        return tr(", inside the early window") if soon else ""
 
     def _save_days(self, text: str) -> object:
         return self._save(**({"days": text, "months": None} if text.strip() else {"days": None}))
@@ -162,7 +176,7 @@ class WatchSection(Section):
         try:
             number = read_odometer(text, self._unit())
         except ShopTrouble:
-            self._far_box.refuse("Accepted: a whole number, such as 3,000.")
+            self._far_box.refuse(tr("Accepted: a whole number, such as 3,000."))
             return None
         self._far_box.refuse("")
         return self._save(miles=round(to_miles(number, self._unit())))
@@ -191,18 +205,30 @@ class WatchSection(Section):
 
 def _what_it_is(row: ReturnRow) -> str:
     if row.judgement is None:
-        return f"This may be {row.earlier} come back"
-    return f"{row.earlier} came back" if row.is_comeback else f"{row.earlier} was here before"
+        return tr("This may be {earlier} come back", earlier=row.earlier)
+    return (
+        tr("{earlier} came back", earlier=row.earlier)
+        if row.is_comeback
+        else tr("{earlier} was here before", earlier=row.earlier)
+    )
 
 
 def _what_became(row: ReturnRow) -> str:
     if not row.is_told:
-        return f"{_what_came(row)} {row.later}"
-    return f"The same trouble, {row.later}" + (f": “{row.concern_now}”" if row.concern_now else "")
+        return _what_came(row)
+    return tr("The same trouble, {how_told}", how_told=row.later) + (
+        f": “{row.concern_now}”" if row.concern_now else ""
+    )
 
 
 def _what_came(row: ReturnRow) -> str:
     """Say what a later visit is; nothing came back before a person said so."""
+    later = row.later
     if row.judgement is None:
-        return "May have come back as"
-    return "Came back as" if row.is_comeback else "Seen again as"
+        return tr("May have come back as {later}", later=later)
+    comeback = row.is_comeback
+    return (
+        tr("Came back as {later}", later=later)
+        if comeback
+        else tr("Seen again as {later}", later=later)
+    )

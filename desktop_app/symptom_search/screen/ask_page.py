@@ -8,6 +8,7 @@ from PySide6.QtCore import QEvent, QObject, Qt, QTimer, Signal, Slot
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
@@ -27,7 +28,7 @@ from desktop_app.symptom_search.screen.read_as_row import ReadAsRow
 PAUSE_MS = 60  # typing that rests this long is searched
 STAYS_HERE = 0.030  # seconds; a search that took longer runs beside the window the next time
 MOST = 30  # jobs shown
-HINT = "What does the car do? Or a plate, a VIN or its end, a job's number, a code"
+HINT = tr("What does the car do? Or a plate, a VIN or its end, a job's number, a code")
 
 Asked = tuple[str, Filters]
 
@@ -79,7 +80,7 @@ class AskPage(QWidget):
         self._came_before = True  # the first time the window is just opening: it looks by itself
 
     def _build(self) -> None:
-        self.field.setAccessibleName("Ask the old jobs")
+        self.field.setAccessibleName(tr("Ask the old jobs"))
         self.field.setPlaceholderText(HINT)
         self.field.setStyleSheet("QLineEdit { min-height: 42px; }")
         self.field.setMaxLength(300)
@@ -130,10 +131,10 @@ class AskPage(QWidget):
     def _index_looked(self, made: bool) -> None:
         """Ask again what was answered before the index was there; offer the vehicles seen."""
         self._desk.errands.run(
-            "Reading the kinds of vehicles", self._old_jobs.classes, self._filters.offer
+            tr("Reading the kinds of vehicles"), self._old_jobs.classes, self._filters.offer
         )
         if made or not self._of_all:
-            self._hear(Done("The index was made", frozenset(), None))
+            self._hear(Done(tr("The index was made"), frozenset(), None))
 
     @Slot()
     def _search(self) -> None:
@@ -149,7 +150,7 @@ class AskPage(QWidget):
         else:
             self._busy = True
             errand = self._desk.errands.run(
-                "Looking through the old jobs",
+                tr("Looking through the old jobs"),
                 lambda: self._timed(asked),
                 lambda found: self._came(asked, found),
             )
@@ -199,13 +200,15 @@ class AskPage(QWidget):
             self._desk.told.emit(trouble)
             return
         rows: list[Row] = []
-        for heading, hits in (("In the shop now", here), ("Latest jobs", latest)):
+        for heading, hits in ((tr("In the shop now"), here), (tr("Latest jobs"), latest)):
             rows += [heading, *hits] if hits else []
         self._shown = None
         self._read_as.show_pieces(self._filters.pieces())
-        told = "" if rows else "No job is written yet."
+        told = "" if rows else tr("No job is written yet.")
         if rows and self._filters.kept():
-            told = "All jobs, whatever is chosen above: it counts as soon as something is asked."
+            told = tr(
+                "All jobs, whatever is chosen above: it counts as soon as something is asked."
+            )
         self._list.show_found(told, rows)
         self._fixes.hide()
 
@@ -219,7 +222,9 @@ class AskPage(QWidget):
                 self._list.show_behind(behind.heading(), hits)
 
         self._desk.errands.run(
-            "Opening the jobs behind a number", lambda: self._old_jobs.behind(behind.shown()), came
+            tr("Opening the jobs behind a number"),
+            lambda: self._old_jobs.behind(behind.shown()),
+            came,
         )
 
     @Slot(object)
@@ -271,7 +276,7 @@ class AskPage(QWidget):
 
 def _rows(found: Found) -> list[Row]:
     """Return the jobs found, and under a heading those that have but a word in common."""
-    apart: list[Row] = ["Only a word or two in common", *found.weak] if found.weak else []
+    apart: list[Row] = [tr("Only a word or two in common"), *found.weak] if found.weak else []
     return [*found.hits, *apart]
 
 
@@ -279,15 +284,20 @@ def _told(found: Found, filtered: bool) -> str:
     """Return the line over the jobs found."""
     jobs = len(found.hits)
     if not jobs and found.weak:
-        return "No old job is about that. Those below have a word or two in common with it."
+        return tr("No old job is about that. Those below have a word or two in common with it.")
     if not jobs and filtered:
-        return "No old job that is chosen above says this. More kinds or times may have it."
+        return tr("No old job that is chosen above says this. More kinds or times may have it.")
     if not jobs:
-        return "No old job says this. Fewer or other words may find it."
-    told = "One job found." if jobs == 1 else f"The {jobs} jobs that fit best, the best first."
+        return tr("No old job says this. Fewer or other words may find it.")
+    told = (
+        tr("One job found.")
+        if jobs == 1
+        else tr("The {jobs} jobs that fit best, the best first.", jobs=jobs)
+    )
     if found.fixes or found.counted:
         return told
-    return (
-        f"{told} None of them that was handed over has the same symptom, code or all the words: no "
-        "fix is counted."
+    return tr(
+        "{told} None of them that was handed over has the same symptom, code or all "
+        "the words: no fix is counted.",
+        told=told,
     )

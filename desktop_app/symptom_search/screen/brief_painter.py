@@ -6,6 +6,7 @@ from PySide6.QtCore import QRectF, QSize
 from PySide6.QtGui import QColor, QFontMetrics, QPainter
 from PySide6.QtWidgets import QStyleOptionViewItem
 
+from desktop_app.language import tr
 from desktop_app.symptom_search.found import Hit
 from desktop_app.symptom_search.screen.hit_painter import PAD, HitPainter, Index, paint_line
 
@@ -31,7 +32,7 @@ class BriefPainter(HitPainter):
         told = f"{hit.number}  {hit.concern}"
         paint_line(painter, box, told, option.font, ink, [(0, len(hit.number)), *marks])
         box.translate(0, option.fontMetrics.lineSpacing() + 1)
-        done = hit.correction or ("nothing written" if hit.left else "not handed over yet")
+        done = hit.correction or (tr("nothing written") if hit.left else tr("not handed over yet"))
         paint_line(painter, box, f"{hit.day}  →  {done}", option.font, quiet)
 
 

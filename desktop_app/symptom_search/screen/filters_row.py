@@ -8,6 +8,7 @@ from datetime import date
 from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QLineEdit, QWidget
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.systems import SYSTEMS
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
@@ -23,10 +24,10 @@ ONLY = "only"  # the kind of a piece that is a filter
 FROM_TO = "from-to"
 _DAYS = 150  # pixels of a field that takes a day
 _TIMES = [
-    ("", "Any time"),
-    ("1", "Last 12 months"),
-    ("3", "Last 3 years"),
-    (FROM_TO, "From … to …"),
+    ("", tr("Any time")),
+    ("1", tr("Last 12 months")),
+    ("3", tr("Last 3 years")),
+    (FROM_TO, tr("From … to …")),
 ]
 
 
@@ -38,15 +39,17 @@ class FiltersRow(QWidget):
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._desk = desk
-        self._vehicle = ChoiceField("Only this kind of vehicle", [("", "Any vehicle")], self._say)
-        systems = [("", "Any system"), *((one.id, one.name) for one in SYSTEMS)]
-        self._system = ChoiceField("Only this system", systems, self._say)
-        self._time = ChoiceField("Only this time", _TIMES, self._say)
-        self._since = _day_line("from", "From this day, month or year")
-        self._until = _day_line("to", "To this day, month or year")
+        self._vehicle = ChoiceField(
+            tr("Only this kind of vehicle"), [("", tr("Any vehicle"))], self._say
+        )
+        systems = [("", tr("Any system")), *((one.id, one.name) for one in SYSTEMS)]
+        self._system = ChoiceField(tr("Only this system"), systems, self._say)
+        self._time = ChoiceField(tr("Only this time"), _TIMES, self._say)
+        self._since = _day_line(tr("from: 2024-05"), tr("From this day, month or year"))
+        self._until = _day_line(tr("to: 2024-05"), tr("To this day, month or year"))
         self._wrong = plain_label("", "quiet")
         line = FlowRow(self)
-        only = plain_label("Only", "quiet")
+        only = plain_label(tr("Only"), "quiet")
         for label in (only, self._wrong):
             label.setMinimumHeight(TOUCH)
         for widget in (only, self._vehicle, self._system, self._time, *self._days(), self._wrong):
@@ -60,7 +63,7 @@ class FiltersRow(QWidget):
         """Offer the kinds of vehicles that the shop has seen; the chosen one stays chosen."""
         chosen = self._vehicle.currentData()
         names = list(dict.fromkeys([*classes, chosen] if chosen else classes))
-        self._vehicle.set_choices([("", "Any vehicle"), *((name, name) for name in names)])
+        self._vehicle.set_choices([("", tr("Any vehicle")), *((name, name) for name in names)])
         self._vehicle.show_value(chosen)
 
     def kept(self) -> Filters:
@@ -106,9 +109,9 @@ class FiltersRow(QWidget):
             try:
                 ends = first_day(self._since.text()), last_day(self._until.text())
             except ShopTrouble as trouble:
-                wrong = f"{trouble.sentence()} Until then all times count."
+                wrong = tr("{sentence} Until then all times count.", sentence=trouble.sentence())
         if ends[0] and ends[1] and ends[0] > ends[1]:
-            wrong = "That ends before it begins: no job can fit."
+            wrong = tr("That ends before it begins: no job can fit.")
         self._wrong.setText(wrong)
         self._wrong.setVisible(bool(wrong))
         return ends
@@ -117,7 +120,10 @@ class FiltersRow(QWidget):
         if self._time.currentData() != FROM_TO:
             return self._time.currentText()
         since, until = self._ends()
-        said = [f"from {since}" if since else "", f"to {until}" if until else ""]
+        said = [
+            tr("from {day}", day=since) if since else "",
+            tr("to {day}", day=until) if until else "",
+        ]
         return " ".join(filter(None, said))
 
     def _days(self) -> tuple[QLineEdit, QLineEdit]:
@@ -127,7 +133,7 @@ class FiltersRow(QWidget):
 def _day_line(shown: str, name: str) -> QLineEdit:
     line = QLineEdit()
     line.setAccessibleName(name)
-    line.setPlaceholderText(f"{shown}: 2024-05")
+    line.setPlaceholderText(shown)
     line.setFixedWidth(_DAYS)
     line.setMaxLength(10)
     return line

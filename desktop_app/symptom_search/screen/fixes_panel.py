@@ -7,6 +7,7 @@ from collections.abc import Callable, Sequence
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.texts import plain_label
@@ -14,10 +15,10 @@ from desktop_app.symptom_search.fixes import Fix
 from desktop_app.symptom_search.led_there import LedThere
 from desktop_app.symptom_search.screen.fix_row import FixRow
 
-HEADING = "What fixed it here before"
-NOTE = (
-    "Shares are of jobs whose window is over; the range holds the true share 95 times in 100. "
-    "A job with two kinds of part counts under both."
+HEADING = tr("What fixed it here before")
+NOTE = tr(
+    "Shares are of jobs whose window is over; the range holds the true share 95 times "
+    "in 100. A job with two kinds of part counts under both."
 )
 MOST_LED = 2000  # jobs that are read for what led there, the newest
 ReadLed = Callable[[Sequence[int]], LedThere]
@@ -69,5 +70,5 @@ class FixesPanel(QScrollArea):
                 row.show_led(led, min(len(jobs), MOST_LED))
 
         self._desk.errands.run(
-            "Reading what led there", lambda: self._read_led(jobs[:MOST_LED]), came
+            tr("Reading what led there"), lambda: self._read_led(jobs[:MOST_LED]), came
         )

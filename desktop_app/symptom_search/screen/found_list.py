@@ -8,6 +8,7 @@ from PySide6.QtCore import QEvent, QModelIndex, QObject, Qt, Signal, Slot
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QHBoxLayout, QListView, QPushButton, QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.shop_window.texts import plain_label, tooltip
 from desktop_app.symptom_search.found import Hit
 from desktop_app.symptom_search.screen.hit_painter import HitPainter
@@ -28,20 +29,20 @@ class FoundList(QWidget):
         self.is_behind = False  # it shows what stands behind a number
         self._rows = HitRows()
         self._told = plain_label("", "quiet", wrap=True)
-        self._back = QPushButton("← Back to the jobs found")
-        self._back.setAccessibleName("Back to the jobs found")
-        self._back.setToolTip(tooltip("Back to the jobs found (Esc)"))
+        self._back = QPushButton(tr("← Back to the jobs found"))
+        self._back.setAccessibleName(tr("Back to the jobs found"))
+        self._back.setToolTip(tooltip(tr("Back to the jobs found (Esc)")))
         self._back.clicked.connect(self.go_back)
         self._back.hide()
         self._list = QListView()
-        self._list.setAccessibleName("Jobs found")
+        self._list.setAccessibleName(tr("Jobs found"))
         self._list.setModel(self._rows)
         self._list.setItemDelegate(HitPainter(self._list))
         self._list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self._list.setVerticalScrollMode(QListView.ScrollMode.ScrollPerPixel)
         self._list.activated.connect(self._open)
-        self._like = QPushButton("Start a job like this one")
-        self._like.setToolTip(tooltip("A car is here with the same trouble as the chosen job"))
+        self._like = QPushButton(tr("Start a job like this one"))
+        self._like.setToolTip(tooltip(tr("A car is here with the same trouble as the chosen job")))
         self._like.clicked.connect(self._start_like)
         self._like.hide()
         self._list.selectionModel().currentChanged.connect(self._chosen)

@@ -8,6 +8,7 @@ from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QPointF, QRectF, 
 from PySide6.QtGui import QColor, QFont, QPainter, QPalette, QTextCharFormat, QTextLayout
 from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
+from desktop_app.language import tr
 from desktop_app.symptom_search.find import Hit
 from desktop_app.symptom_search.screen.hit_rows import HitRows, outcome, title
 
@@ -63,7 +64,8 @@ class HitPainter(QStyledItemDelegate):
         paint_line(painter, box, outcome(hit), option.font, ink, _outcome_marks(hit))
         if hit.why:
             box.translate(0, step)
-            paint_line(painter, box, "why:  " + "  ·  ".join(hit.why), option.font, quiet)
+            why = tr("why:") + "  " + "  ·  ".join(hit.why)
+            paint_line(painter, box, why, option.font, quiet)
 
 
 def _outcome_marks(hit: Hit) -> list[Span]:

@@ -7,6 +7,7 @@ from typing import Any
 
 from PySide6.QtCore import QAbstractListModel, QModelIndex, QPersistentModelIndex, Qt
 
+from desktop_app.language import tr
 from desktop_app.symptom_search.find import Hit
 
 Index = QModelIndex | QPersistentModelIndex
@@ -65,7 +66,11 @@ def outcome(hit: Hit) -> str:
     """Return the line about what was wrong and what was done."""
     said = [part for part in (hit.cause, hit.correction) if part]
     if not said:
-        return "Not handed over yet." if not hit.left else "No cause and no correction written."
+        return (
+            tr("Not handed over yet.")
+            if not hit.left
+            else tr("No cause and no correction written.")
+        )
     return "  →  ".join(said)
 
 

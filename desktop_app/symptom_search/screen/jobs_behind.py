@@ -5,7 +5,14 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from desktop_app.language import tr
+
 MOST_SHOWN = 200  # of the jobs behind a number, the newest
+
+
+def jobs_in_words(jobs: int) -> str:
+    """Return a number of jobs as it is pressed: "3 jobs"."""
+    return tr("1 job") if jobs == 1 else tr("{jobs:,} jobs", jobs=jobs)
 
 
 @dataclass(frozen=True, slots=True)
@@ -23,5 +30,10 @@ class Behind:
         """Return what stands over the list; a list that is cut off says so."""
         said = f"{self.words.rstrip('.')}."
         if len(self.jobs) > MOST_SHOWN:
-            return f"{said} These are the newest {MOST_SHOWN} of {len(self.jobs):,}."
+            return tr(
+                "{said} These are the newest {shown} of {jobs:,}.",
+                said=said,
+                shown=MOST_SHOWN,
+                jobs=len(self.jobs),
+            )
         return said

@@ -5,9 +5,10 @@ from __future__ import annotations
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.shop_window.texts import plain_label
 from desktop_app.symptom_search.led_there import Led, LedThere
-from desktop_app.symptom_search.screen.jobs_behind import Behind
+from desktop_app.symptom_search.screen.jobs_behind import Behind, jobs_in_words
 from desktop_app.symptom_search.screen.link_button import LinkButton
 
 FEW = 10  # jobs; with fewer of them a count says little
@@ -26,21 +27,22 @@ class LedBox(QWidget):
         self._column.setContentsMargins(12, 2, 0, 6)
         self._column.setSpacing(2)
         if not led.looked_at and not led.coded:
-            self._say("No finding and no code is written in these jobs.")
-        self._add("Looked at first", led.first_looked, led.looked_at, "with a finding")
-        self._add("Codes found", led.codes, led.coded, "with a code")
+            self._say(tr("No finding and no code is written in these jobs."))
+        self._add(tr("Looked at first"), led.first_looked, led.looked_at, tr("with a finding"))
+        self._add(tr("Codes found"), led.codes, led.coded, tr("with a code"))
         if 0 < max(led.looked_at, led.coded) < FEW:
-            self._say("Few jobs: a hint, no more.")
+            self._say(tr("Few jobs: a hint, no more."))
         if read < of:
-            self._say(f"Read from the newest {read:,} of {of:,} jobs.")
+            self._say(tr("Read from the newest {read:,} of {of:,} jobs.", read=read, of=of))
 
     def _add(self, heading: str, found: tuple[Led, ...], jobs: int, which: str) -> None:
         if not found:
             return
-        self._say(f"{heading}, of {jobs:,} {'job' if jobs == 1 else 'jobs'} {which}:")
+        many = jobs_in_words(jobs)
+        self._say(tr("{heading}, of {jobs} {which}:", heading=heading, jobs=many, which=which))
         for one in found:
             behind = Behind(f"{self._fix}: {one.words}", one.jobs)
-            count = f"{len(one.jobs):,} {'job' if len(one.jobs) == 1 else 'jobs'}"
+            count = jobs_in_words(len(one.jobs))
             link = LinkButton(count, f"{behind.words}: {count}")
             link.clicked.connect(lambda _on=False, behind=behind: self.behind_wanted.emit(behind))
             row = QHBoxLayout()

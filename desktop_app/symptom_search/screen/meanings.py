@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QLineEdit, QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.keys import press_by
 from desktop_app.shop_window.look import TOUCH
@@ -24,8 +25,10 @@ class Meanings(QWidget):
         self._desk, self._old_jobs, self._question = desk, old_jobs, question
         self._box: PhrasesBox | None = None
         self._for_question = False
-        self.button = LinkButton("Our own phrases", "The shop's own phrases")
-        self.button.setToolTip(tooltip(f"What your customers say, and what it means here ({KEYS})"))
+        self.button = LinkButton(tr("Our own phrases"), tr("The shop's own phrases"))
+        self.button.setToolTip(
+            tooltip(tr("What your customers say, and what it means here ({keys})", keys=KEYS))
+        )
         self.button.setMinimumHeight(TOUCH)
         self.button.clicked.connect(self.open)
         press_by(self.button, KEYS)

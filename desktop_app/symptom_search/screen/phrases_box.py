@@ -13,6 +13,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from desktop_app.language import tr
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.written_meanwhile import Shown
 from desktop_app.shop_window.desk import Desk
@@ -36,8 +37,8 @@ from desktop_app.symptom_search.screen.symptom_choice import LINES, SymptomChoic
 from desktop_app.symptom_search.stored_phrases import read_phrases
 from desktop_app.symptom_search.untold_words import Untold
 
-_LISTED = "This shop's own phrases. Press one to change it or to take it away."
-_NONE = "No phrase is the shop's own yet. What is kept here counts with the next letter typed."
+_LISTED = tr("This shop's own phrases. Press one to change it or to take it away.")
+_NONE = tr("No phrase is the shop's own yet. What is kept here counts with the next letter typed.")
 
 
 class PhrasesBox(QFrame):
@@ -59,8 +60,8 @@ class PhrasesBox(QFrame):
         self._hint = plain_label("", "quiet", wrap=True)
         self._over_list = plain_label(_NONE, "quiet", wrap=True)
         self._rows, self._list = QStringListModel(self), QListView()
-        self._keep, self._away = QPushButton("Keep"), QPushButton("Take away")
-        self._close = QPushButton("Close")
+        self._keep, self._away = QPushButton(tr("Keep")), QPushButton(tr("Take away"))
+        self._close = QPushButton(tr("Close"))
         self._build()
         self._choice.offer(old_jobs.words().groups)
         desk.changed.connect(self._hear)
@@ -84,31 +85,32 @@ class PhrasesBox(QFrame):
         self._offered = self._phrase.text()
 
     def _build(self) -> None:
-        self._phrase.setAccessibleName("What customers say")
-        self._phrase.setPlaceholderText("it bucks")
+        self._phrase.setAccessibleName(tr("What customers say"))
+        self._phrase.setPlaceholderText(tr("it bucks"))
         self._phrase.setMaxLength(MOST_LETTERS)
         self._phrase.textChanged.connect(self._say)
         self._phrase.returnPressed.connect(self._choice.take_focus)
         self._choice.turned.connect(self._say)
         self._choice.entered.connect(self._press_keep)
         self._keep.setObjectName("next")
-        self._keep.setAccessibleName("Keep what it means here")
+        self._keep.setAccessibleName(tr("Keep what it means here"))
         self._keep.clicked.connect(self._press_keep)
-        self._away.setAccessibleName("Take this phrase away")
+        self._away.setAccessibleName(tr("Take this phrase away"))
         self._away.clicked.connect(self._press_away)
-        self._close.setAccessibleName("Close the shop's own phrases")
+        self._close.setAccessibleName(tr("Close the shop's own phrases"))
         self._close.clicked.connect(self._leave)
-        self._list.setAccessibleName("The shop's own phrases")
+        self._list.setAccessibleName(tr("The shop's own phrases"))
         self._list.setModel(self._rows)
         self._list.setEditTriggers(QListView.EditTrigger.NoEditTriggers)
         self._list.clicked.connect(self._take_up)
         self._list.activated.connect(self._take_up)  # by the Enter key
         inside = Qt.ShortcutContext.WidgetWithChildrenShortcut
-        on_key(self, Qt.Key.Key_Escape, "leaves the shop's own phrases", self._leave, inside)
+        left = tr("leaves the shop's own phrases")
+        on_key(self, Qt.Key.Key_Escape, left, self._leave, inside)
         self._lay_out()
 
     def _lay_out(self) -> None:
-        says, means = plain_label("When a customer says"), plain_label("it means here")
+        says, means = plain_label(tr("When a customer says")), plain_label(tr("it means here"))
         says.setBuddy(self._phrase)
         means.setBuddy(self._choice.line)
         show_lines(self._list, LINES)
@@ -138,8 +140,13 @@ class PhrasesBox(QFrame):
 
     def _read(self) -> None:
         self._own = self._desk.ask(read_phrases) or ()
-        plain = self._old_jobs.words().plain
-        self._rows.setStringList([f"“{p.phrase}” means {plain(p.symptom)}" for p in self._own])
+        shown = self._old_jobs.words().shown
+        self._rows.setStringList(
+            [
+                tr("“{phrase}” means {symptom}", phrase=p.phrase, symptom=shown(p.symptom))
+                for p in self._own
+            ]
+        )
         self._over_list.setText(_LISTED if self._own else _NONE)
         self._list.setVisible(bool(self._own))
         self._say()
@@ -152,10 +159,16 @@ class PhrasesBox(QFrame):
         same = kept_as(phrase, words, self._own)
         hint = ""
         if same is not None:
-            hint = f"Here it means {words.plain(same.symptom)}, kept as “{same.phrase}”."
+            hint = tr(
+                "Here it means {symptom}, kept as “{phrase}”.",
+                symptom=words.shown(same.symptom),
+                phrase=same.phrase,
+            )
         elif other := meant_until_now(phrase, symptom, words):
-            names = " and ".join(group.plain for group in other)
-            hint = f"So far it is read as {names}; kept here, the shop's meaning holds."
+            names = tr(" and ").join(group.shown for group in other)
+            hint = tr(
+                "So far it is read as {names}; kept here, the shop's meaning holds.", names=names
+            )
         self._hint.setText(hint)  # empty it keeps its line, so that nothing below moves
         self._away.setEnabled(same is not None and self._desk.why_shut is None)
 
@@ -165,7 +178,9 @@ class PhrasesBox(QFrame):
         words = self._old_jobs.words()
         same = kept_as(phrase, words, self._own)
         if not symptom:
-            self._hint.setText("Which symptom? Choose one in its list, or type more of its name.")
+            self._hint.setText(
+                tr("Which symptom? Choose one in its list, or type more of its name.")
+            )
             self._choice.take_focus()
         elif same is None:
             self._ended(self._desk.do(add_phrase, words, phrase, symptom))

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QPushButton, QWidget
 
+from desktop_app.language import tr
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.look import TOUCH
 from desktop_app.shop_window.texts import plain_label, tooltip
@@ -30,11 +31,13 @@ class ReadAsRow(QWidget):
         self._pieces: tuple[Piece, ...] = ()
         self._line = FlowRow(self)
         self._buttons: list[QPushButton] = []
-        self._label = plain_label("Read as", "quiet")
+        self._label = plain_label(tr("Read as"), "quiet")
         self._label.setMinimumHeight(TOUCH)
         self._line.addWidget(self._label)
-        self._meaning = LinkButton("Say what it means here", "Say what these words mean here")
-        self._meaning.setToolTip(tooltip("What customers say, and what it means in this shop"))
+        self._meaning = LinkButton(
+            tr("Say what it means here"), tr("Say what these words mean here")
+        )
+        self._meaning.setToolTip(tooltip(tr("What customers say, and what it means in this shop")))
         self._meaning.setMinimumHeight(TOUCH)
         self._meaning.clicked.connect(self.meaning_wanted)
         self.hide()
@@ -61,10 +64,10 @@ class ReadAsRow(QWidget):
         self.updateGeometry()
 
     def _button(self, place: int, piece: Piece) -> QPushButton:
-        shown = piece.shown if piece.kind == "word" else f"{piece.kind}: {piece.shown}"
+        shown = piece.shown if piece.kind == "word" else f"{tr(piece.kind)}: {piece.shown}"
         button = QPushButton(f"{shown}  ✕".replace("&", "&&"))
-        button.setAccessibleName(f"Take out {shown}")
-        button.setToolTip(tooltip(f"Take “{piece.shown}” out of the question"))
+        button.setAccessibleName(tr("Take out {what}", what=shown))
+        button.setToolTip(tooltip(tr("Take “{what}” out of the question", what=piece.shown)))
         button.setMinimumHeight(TOUCH)
         button.setProperty("place", place)
         button.clicked.connect(self._pressed)

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from PySide6.QtCore import QModelIndex, Qt, QTimer, Signal, Slot
 from PySide6.QtWidgets import QListView, QSizePolicy, QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.texts import plain_label
 from desktop_app.symptom_search.found import Found, Hit
@@ -35,7 +36,7 @@ class SimilarJobs(QWidget):
         self._busy = False
         self._rows = HitRows()
         self._list = QListView()
-        self._list.setAccessibleName("Similar jobs")
+        self._list.setAccessibleName(tr("Similar jobs"))
         self._list.setModel(self._rows)
         self._list.setItemDelegate(BriefPainter(self._list))
         self._list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
@@ -45,7 +46,7 @@ class SimilarJobs(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(2)
-        column.addWidget(plain_label("Similar jobs here", "quiet"))
+        column.addWidget(plain_label(tr("Similar jobs here"), "quiet"))
         column.addWidget(self._list)
         stays = QSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Maximum)
         stays.setRetainSizeWhenHidden(True)
@@ -77,7 +78,7 @@ class SimilarJobs(QWidget):
             return
         self._busy = True
         errand = self._desk.errands.run(
-            "Looking for similar jobs",
+            tr("Looking for similar jobs"),
             lambda: self._old_jobs.find(heard[0], MOST + 1),
             lambda found: self._came(heard, found),
         )

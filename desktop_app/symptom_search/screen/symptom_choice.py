@@ -8,6 +8,7 @@ from PySide6.QtCore import QEvent, QModelIndex, QObject, QStringListModel, Qt, S
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QLineEdit, QListView, QVBoxLayout, QWidget
 
+from desktop_app.language import tr
 from desktop_app.symptom_search.screen.list_height import show_lines
 from desktop_app.symptom_search.vocabulary import Group
 
@@ -29,12 +30,12 @@ class SymptomChoice(QWidget):
         self._offered: list[Group] = []
         self.line, self._list = QLineEdit(), QListView()
         self._rows = QStringListModel(self)
-        self.line.setAccessibleName("The symptom that it means here")
-        self.line.setPlaceholderText("Type a part of its name")
+        self.line.setAccessibleName(tr("The symptom that it means here"))
+        self.line.setPlaceholderText(tr("Type a part of its name"))
         self.line.textChanged.connect(self._narrow)
         self.line.returnPressed.connect(self.entered)
         self.line.installEventFilter(self)
-        self._list.setAccessibleName("Symptoms to choose from")
+        self._list.setAccessibleName(tr("Symptoms to choose from"))
         self._list.setModel(self._rows)
         self._list.setEditTriggers(QListView.EditTrigger.NoEditTriggers)
         self._list.clicked.connect(self._take)
@@ -47,19 +48,19 @@ class SymptomChoice(QWidget):
 
     def offer(self, groups: Sequence[Group]) -> None:
         """Offer symptoms by name; nothing is chosen."""
-        self._groups = sorted(groups, key=lambda one: one.plain.casefold())
+        self._groups = sorted(groups, key=lambda one: one.shown.casefold())
         self.choose("")
 
     def choose(self, symptom: str) -> None:
         """Choose a symptom by its id; an unknown one empties the field."""
-        named = next((one.plain for one in self._groups if one.id == symptom), "")
+        named = next((one.shown for one in self._groups if one.id == symptom), "")
         self.line.setText(named)
         self._narrow()
 
     def chosen(self) -> str:
         """Return the id of the symptom that is named; empty where no single one is."""
         typed = self.line.text().strip().casefold()
-        named = [one for one in self._offered if one.plain.casefold() == typed]
+        named = [one for one in self._offered if one.shown.casefold() == typed]
         fits = named or (self._offered if typed else [])
         return fits[0].id if len(fits) == 1 else ""
 
@@ -82,11 +83,11 @@ class SymptomChoice(QWidget):
     def _narrow(self) -> None:
         """Offer those whose name has what is typed; where none has, those of whom it is said."""
         typed = self.line.text().strip().casefold()
-        named = [one for one in self._groups if typed in one.plain.casefold()]
+        named = [one for one in self._groups if typed in one.shown.casefold()]
         self._offered = named or [
             one for one in self._groups if any(typed in said.casefold() for said in one.phrases)
         ]
-        self._rows.setStringList([one.plain for one in self._offered])
+        self._rows.setStringList([one.shown for one in self._offered])
         self.turned.emit()
 
     @Slot(QModelIndex)

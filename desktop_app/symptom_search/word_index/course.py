@@ -10,6 +10,8 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from enum import StrEnum
 
+from desktop_app.language import marked
+
 # What one job's course is made of, as bits of one number.
 BACK, WAITS, NOT_OURS, UNSURE, LATER, LOST, NOT_CAUGHT, COUNTED = (1 << bit for bit in range(8))
 TROUBLE = BACK | WAITS | NOT_OURS | UNSURE | LATER
@@ -25,16 +27,16 @@ _NOT_OURS = frozenset(("other-use", "new"))
 class Became(StrEnum):
     """What is said of a job that left; nothing where it does not count as a repair."""
 
-    CAME_BACK = "came back"
-    WAITS = "a return waits to be judged"
-    NOT_OURS = "came back, not ours"
-    UNSURE = "came back, cannot tell"
-    LATER = "came back after the window"
-    NOT_CAUGHT = "not caught"
-    STAYED_FIXED = "stayed fixed"
-    LOST = "lost sight"
-    NOTHING_HEARD = "nothing heard since"
-    UNDER_WATCH = "under watch"
+    CAME_BACK = marked("came back")
+    WAITS = marked("a return waits to be judged")
+    NOT_OURS = marked("came back, not ours")
+    UNSURE = marked("came back, cannot tell")
+    LATER = marked("came back after the window")
+    NOT_CAUGHT = marked("not caught")
+    STAYED_FIXED = marked("stayed fixed")
+    LOST = marked("lost sight")
+    NOTHING_HEARD = marked("nothing heard since")
+    UNDER_WATCH = marked("under watch")
     NOTHING = ""
 
 

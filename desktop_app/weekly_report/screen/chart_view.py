@@ -18,6 +18,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QSizePolicy, QToolTip, QWidget
 
+from desktop_app.language import tr
 from desktop_app.shop_window.texts import tooltip
 from desktop_app.weekly_report.chart_scale import round_ticks, tick_words
 from desktop_app.weekly_report.screen.sheet_rows import as_read
@@ -38,7 +39,7 @@ _BRUSHES = (
 class ChartView(QWidget):
     """Paints one chart; `pressed` says the row of the table that was pressed."""
 
-    keys_said = (("Arrows", "walk along a chart; Enter shows the jobs there"),)
+    keys_said = ((tr("Arrows"), tr("walk along a chart; Enter shows the jobs there")),)
 
     pressed = Signal(int)
 
@@ -51,9 +52,11 @@ class ChartView(QWidget):
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self.setMouseTracking(True)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        last = self.words_of(len(self._names) - 1) if self._names else "nothing"
-        self.setAccessibleName(f"{chart.title}. Last: {last}")
-        self.setAccessibleDescription("Left and Right walk along it; Return opens the jobs behind.")
+        last = self.words_of(len(self._names) - 1) if self._names else tr("nothing")
+        self.setAccessibleName(tr("{title}. Last: {last}", title=chart.title, last=last))
+        self.setAccessibleDescription(
+            tr("Left and Right walk along it; Return opens the jobs behind.")
+        )
         whole = not chart.share
         self._ticks = round_ticks(self._numbers(), whole=whole and chart.style == "columns")
 
@@ -102,7 +105,8 @@ class ChartView(QWidget):
             for header, cells in self._values.items()
             if cells[row] is not None
         ]
-        return f"{self._chart.over} {self._names[row]}: {', '.join(said) or 'nothing known'}"
+        nothing = tr("nothing known")
+        return f"{self._chart.over} {self._names[row]}: {', '.join(said) or nothing}"
 
     def row_at(self, point: QPointF) -> int | None:
         """Return the row of the table under a point; None beside the chart."""
@@ -319,4 +323,4 @@ class ChartView(QWidget):
         said = f"— {', '.join(plain)}"
         if chart.limits:
             said += f"     - - {', '.join(chart.limits)}"
-        return f"{said}     across: {chart.across}"
+        return tr("{lines}     across: {across}", lines=said, across=chart.across)

@@ -5,13 +5,15 @@ from __future__ import annotations
 from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QHBoxLayout, QListWidget, QWidget
 
+from desktop_app.language import tr
 from desktop_app.shop_window.page import ReadingPage
 from desktop_app.shop_window.texts import plain_label
 from desktop_app.weekly_report.pages import SHEET_NAMES
 from desktop_app.weekly_report.screen.sheet_view import SheetView
 from desktop_app.weekly_report.sheet_form import Sheet
 
-LIST_WIDTH = 170
+LIST_WIDTH = 170  # at least; longer names get what they need
+_BESIDE_NAMES = 24
 
 
 class FiguresView(QWidget):
@@ -23,10 +25,11 @@ class FiguresView(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._list = QListWidget()
-        self._list.setAccessibleName("Sheets of the book")
-        self._list.setFixedWidth(LIST_WIDTH)
+        self._list.setAccessibleName(tr("Sheets of the book"))
         self._list.setSpacing(2)
         self._list.addItems(SHEET_NAMES)
+        longest = self._list.sizeHintForColumn(0) + _BESIDE_NAMES
+        self._list.setFixedWidth(max(LIST_WIDTH, longest))
         self._list.setCurrentRow(0)
         self._list.currentRowChanged.connect(self._choose)
         self._sheet = SheetView()

@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.odometer_questions import day_in_words
 from desktop_app.repair_jobs.stored_reading import job_by_number
 from desktop_app.shop_record.deed import Done
@@ -33,8 +34,8 @@ from desktop_app.weekly_report.screen.figures_view import FiguresView
 from desktop_app.weekly_report.sheet_form import Sheet
 from desktop_app.weekly_report.week import Week, read_week, week_of
 
-AGAIN = "Turn to it once more."
-WHEN_BACK = "The shop's server can't be reached: it is read here as soon as that is back."
+AGAIN = tr("Turn to it once more.")
+WHEN_BACK = tr("The shop's server can't be reached: it is read here as soon as that is back.")
 
 
 class MondayBookPage(QWidget):
@@ -59,9 +60,10 @@ class MondayBookPage(QWidget):
         self._field = QLineEdit()
         self._days = plain_label("", wrap=True)
         self._told = plain_label("", "quiet", wrap=True)
+        self._wrote_words = ""  # what was said of the last one written stays to be read
         self._bar = QProgressBar()
-        self._stop = QPushButton("Stop writing")
-        self._write = QPushButton("Write the week")
+        self._stop = QPushButton(tr("Stop writing"))
+        self._write = QPushButton(tr("Write the week"))
         self._figures = FiguresView()
         self._figures.job_wanted.connect(self._open_job)
         self._figures.sheet_wanted.connect(self._turn_to_sheet)
@@ -78,16 +80,16 @@ class MondayBookPage(QWidget):
             self._read()
 
     def _lay_out(self) -> None:
-        before, after = QPushButton("◀  Week before"), QPushButton("Week after  ▶")
+        before, after = QPushButton(tr("◀  Week before")), QPushButton(tr("Week after  ▶"))
         before.clicked.connect(self._go_back)
         after.clicked.connect(self._go_on)
-        self._field.setAccessibleName("Week, such as 2026-W47")
+        self._field.setAccessibleName(tr("Week, such as 2026-W47"))
         self._field.setMaximumWidth(130)
         self._field.returnPressed.connect(self._typed)
         self._write.setObjectName("next")
         self._write.clicked.connect(self._write_now)
         self._stop.clicked.connect(self._stop_now)
-        self._bar.setAccessibleName("How far the writing is")
+        self._bar.setAccessibleName(tr("How far the writing is"))
         row = QHBoxLayout()
         for widget in (before, self._field, after):
             row.addWidget(widget)
@@ -102,7 +104,7 @@ class MondayBookPage(QWidget):
         self._stop.hide()
         column = QVBoxLayout(self)
         column.setContentsMargins(16, 12, 16, 8)
-        column.addWidget(plain_label("Monday Book", "title"))
+        column.addWidget(plain_label(tr("Monday Book"), "title"))
         column.addLayout(row)
         column.addLayout(foot)
         column.addWidget(self._figures, 1)
@@ -133,13 +135,19 @@ class MondayBookPage(QWidget):
     def _turn_to(self, week: Week) -> None:
         self._week = week
         self._show_week()
-        self._figures.wait(f"Reading {week} …")
+        self._figures.wait(tr("Reading {week} …", week=week))
         self._read()
 
     def _show_week(self) -> None:
         week = self._week
         self._field.setText(str(week))
-        self._days.setText(f"{day_in_words(week.monday)} to {day_in_words(week.sunday)}")
+        self._days.setText(
+            tr(
+                "{monday} to {sunday}",
+                monday=day_in_words(week.monday),
+                sunday=day_in_words(week.sunday),
+            )
+        )
 
     @Slot(object)
     def _hear(self, _done: Done) -> None:
@@ -159,7 +167,7 @@ class MondayBookPage(QWidget):
             figures = look_at_week(record, week, self._names, kinds)
             return figures, week_sheet(figures, name)
 
-        self._asked = self._desk.errands.run("Reading the week", work, self._show)
+        self._asked = self._desk.errands.run(tr("Reading the week"), work, self._show)
         self._asked.failed.connect(self._gave_up)
 
     def _show(self, found: tuple[WeekFigures, Sheet]) -> None:
@@ -171,7 +179,7 @@ class MondayBookPage(QWidget):
         self._known_at = self._desk.now()
         self._figures.show()
         self._turn_to_sheet(self._figures.chosen())
-        if self._writing is None and not self._told.text().startswith("Wrote"):
+        if self._writing is None and self._told.text() != self._wrote_words:
             self._told.setText("")
         self._say_as_of()
 
@@ -186,7 +194,7 @@ class MondayBookPage(QWidget):
         if name in self._sheets:
             self._figures.show_sheet(self._sheets[name], figures.shop.currency)
             return
-        self._figures.wait(f"Working out “{name}” …")
+        self._figures.wait(tr("Working out “{name}” …", name=name))
 
         def show(sheet: Sheet) -> None:
             if self._known is figures:
@@ -195,14 +203,14 @@ class MondayBookPage(QWidget):
                     self._figures.show_sheet(sheet, figures.shop.currency)
 
         work = partial(week_sheet, figures, name)
-        errand = self._desk.errands.run(f"Working out “{name}”", work, show)
+        errand = self._desk.errands.run(tr("Working out “{name}”", name=name), work, show)
         errand.failed.connect(self._not_worked_out)
 
     @Slot(object)
     def _not_worked_out(self, _trouble: object) -> None:
         name = self._figures.chosen()
         if name not in self._sheets:
-            self._figures.wait(f"“{name}” was not worked out. Choose it once more.")
+            self._figures.wait(tr("“{name}” was not worked out. Choose it once more.", name=name))
 
     @Slot(object)
     def _gave_up(self, trouble: object) -> None:
@@ -210,7 +218,13 @@ class MondayBookPage(QWidget):
             self._asked, self._stale = None, True
             if self._known is None or self._known.week != self._week:
                 away = isinstance(trouble, ServerLost)
-                self._figures.wait(f"{self._week} was not read. {WHEN_BACK if away else AGAIN}")
+                self._figures.wait(
+                    tr(
+                        "{week} was not read. {when_back}",
+                        week=self._week,
+                        when_back=WHEN_BACK if away else AGAIN,
+                    )
+                )
                 self._figures.show()
             self._say_as_of()
 
@@ -223,13 +237,15 @@ class MondayBookPage(QWidget):
         """Where the server is away, say when what is shown was read."""
         known, away = self._known, self._desk.record.away
         if away is not None and known is not None and known.week == self._week:
-            self._told.setText(f"As of {self._known_at:%H:%M}. {away.what}")
+            self._told.setText(
+                tr("As of {time:%H:%M}. {trouble}", time=self._known_at, trouble=away.what)
+            )
 
     @Slot()
     def _write_now(self) -> None:
         proposed = str(self._folder / file_name(self._week))
-        form = "Workbook (*.xlsx)"
-        chosen, _ = QFileDialog.getSaveFileName(self, "Write the week", proposed, form)
+        form = tr("Workbook (*.xlsx)")
+        chosen, _ = QFileDialog.getSaveFileName(self, tr("Write the week"), proposed, form)
         if not chosen:
             return
         to = Path(chosen)
@@ -241,11 +257,13 @@ class MondayBookPage(QWidget):
             return write_week(record, week, to, self._names, kinds)
 
         self._write.setEnabled(False)
-        self._told.setText(f"Writing {to.name} …")
+        self._told.setText(tr("Writing {name} …", name=to.name))
         self._bar.setRange(0, 0)
         self._bar.show()
         self._stop.show()
-        errand = self._desk.errands.run(f"Write {week}", work, partial(self._wrote, to))
+        errand = self._desk.errands.run(
+            tr("Write {week}", week=week), work, partial(self._wrote, to)
+        )
         self._writing = errand
         errand.stepped.connect(self._step)
         errand.failed.connect(self._not_written)
@@ -263,7 +281,8 @@ class MondayBookPage(QWidget):
 
     def _wrote(self, to: Path, figures: WeekFigures) -> None:
         self._over()
-        self._told.setText(f"Wrote {figures.week} to {to}.")
+        self._wrote_words = tr("Wrote {week} to {file}.", week=figures.week, file=to)
+        self._told.setText(self._wrote_words)
 
     @Slot(object)
     def _not_written(self, trouble: object) -> None:
@@ -272,7 +291,9 @@ class MondayBookPage(QWidget):
             self._told.setText(trouble.sentence())
         else:
             self._told.setText(
-                "Stopped; nothing was written." if trouble is None else "It was not written."
+                tr("Stopped; nothing was written.")
+                if trouble is None
+                else tr("It was not written.")
             )
 
     def _over(self) -> None:

@@ -15,18 +15,19 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from desktop_app.language import tr
 from desktop_app.shop_window.flow_row import FlowRow, empty
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.texts import plain_label, tooltip
+from desktop_app.weekly_report.headers import JOB_COLUMNS
 from desktop_app.weekly_report.screen.chart_view import ChartView
 from desktop_app.weekly_report.screen.sheet_rows import as_read
 from desktop_app.weekly_report.screen.sheet_table import SheetTable
 from desktop_app.weekly_report.sheet_form import Sheet, Table, Total
+from desktop_app.weekly_report.sheet_names import RAW
 
 MANY_ROWS = 20  # from here on some of them can be looked for
 MOST_JOBS = 40  # buttons; more are only counted
-# Columns that hold a job's number, in the order in which they are looked for.
-_JOB_COLUMNS = ("Job", "Later job", "Return", "Earlier job", "Of job", "First job")
 
 
 class SheetView(QWidget):
@@ -59,8 +60,8 @@ class SheetView(QWidget):
             self._add_totals(sheet.totals)
 
     def _head(self, sheet: Sheet) -> QWidget:
-        copy = QPushButton("Copy this sheet")
-        copy.setAccessibleName(f"Copy the sheet {sheet.name} as a picture")
+        copy = QPushButton(tr("Copy this sheet"))
+        copy.setAccessibleName(tr("Copy the sheet {name} as a picture", name=sheet.name))
         copy.clicked.connect(self._copy)
         head = QWidget()
         row = QHBoxLayout(head)
@@ -74,7 +75,7 @@ class SheetView(QWidget):
         QGuiApplication.clipboard().setPixmap(self.grab())
 
     def _add_totals(self, totals: Sequence[Total]) -> None:
-        section, grid = Section("Figures"), QGridLayout()
+        section, grid = Section(tr("Figures")), QGridLayout()
         grid.setVerticalSpacing(4)
         grid.setHorizontalSpacing(18)
         grid.setColumnStretch(2, 1)
@@ -98,14 +99,14 @@ class SheetView(QWidget):
             return label
         button = QPushButton(shown)
         button.setAccessibleName(name)
-        button.setToolTip(tooltip("Show the jobs behind this figure"))
+        button.setToolTip(tooltip(tr("Show the jobs behind this figure")))
         button.clicked.connect(lambda: behind.show_jobs(jobs(), total.words))
         return button
 
     def _add_chart(self, view: ChartView, title: str, sheet: Sheet) -> None:
         section, behind = Section(title), JobsBehind()
-        copy = QPushButton("Copy the picture")
-        copy.setAccessibleName(f"Copy the picture: {title}")
+        copy = QPushButton(tr("Copy the picture"))
+        copy.setAccessibleName(tr("Copy the picture: {title}", title=title))
         copy.clicked.connect(lambda: view.copy_picture(sheet.about))
         table = next(t for t in sheet.tables if t.name == view.table_name())
         view.pressed.connect(lambda row: behind.show_jobs(_behind(table, row)))
@@ -172,14 +173,10 @@ class JobsBehind(QWidget):
         `of` says what they stand behind, where several figures share the place.
         """
         self._row.clear()
-        noun = "1 job stands" if len(jobs) == 1 else f"{len(jobs):,} jobs stand"
-        more = len(jobs) - MOST_JOBS
-        rest = f"; the first {MOST_JOBS} are here, all of them in the sheet Raw" if more > 0 else ""
-        it = f"“{of}”" if of else "it"
-        self._said.setText(f"{noun} behind {it}{rest}." if jobs else f"No job stands behind {it}.")
+        self._said.setText(_behind_words(len(jobs), f"“{of}”" if of else tr("it")))
         for number in jobs[:MOST_JOBS]:
             button = QPushButton(number)
-            button.setAccessibleName(f"Open the job {number}")
+            button.setAccessibleName(tr("Open the job {number}", number=number))
             button.clicked.connect(self._press)
             self._row.addWidget(button)
         self._row_widget.setVisible(bool(jobs))
@@ -198,6 +195,23 @@ class JobsBehind(QWidget):
             self.job_wanted.emit(button.text())
 
 
+def _behind_words(jobs: int, figure: str) -> str:
+    if not jobs:
+        return tr("No job stands behind {figure}.", figure=figure)
+    if jobs == 1:
+        return tr("1 job stands behind {figure}.", figure=figure)
+    if jobs <= MOST_JOBS:
+        return tr("{jobs:,} jobs stand behind {figure}.", jobs=jobs, figure=figure)
+    return tr(
+        "{jobs:,} jobs stand behind {figure}; the first {shown} are here, all of them in the "
+        "sheet {sheet}.",
+        jobs=jobs,
+        figure=figure,
+        shown=MOST_JOBS,
+        sheet=RAW,
+    )
+
+
 def _behind_cell(table: Table, row: int, column: int) -> tuple[str, ...]:
     """Return the numbers of the jobs that a cell counts, or else its row."""
     own = table.behind_of.get(table.columns[column].header)
@@ -209,7 +223,7 @@ def _behind(table: Table, row: int) -> tuple[str, ...]:
     if table.behind:
         return table.behind[row]
     headers = [column.header for column in table.columns]
-    cells = (table.rows[row][headers.index(one)] for one in _JOB_COLUMNS if one in headers)
+    cells = (table.rows[row][headers.index(one)] for one in JOB_COLUMNS if one in headers)
     return tuple(dict.fromkeys(str(number) for number in cells if number))
 
 

@@ -5,11 +5,25 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from dataclasses import replace
 
+from desktop_app.language import tr
 from desktop_app.returns_watched.judged_before import told
 from desktop_app.returns_watched.judgement import return_cause
 from desktop_app.returns_watched.returns_list import ReturnRow
 from desktop_app.weekly_report.figures import CountsAs, WeekFigures, count_later_jobs
+from desktop_app.weekly_report.headers import (
+    CAME_ON,
+    CAUSE,
+    COST,
+    COUNTS_AS,
+    DAYS,
+    EARLIER_JOB,
+    FIRST_JOB,
+    JUDGEMENT,
+    LATER_JOB,
+    WHY,
+)
 from desktop_app.weekly_report.sheet_form import Cell, Column, Sheet, Table
+from desktop_app.weekly_report.sheet_names import CAME_BACK
 from desktop_app.weekly_report.sheets.sheet_words import (
     NAMELESS,
     about,
@@ -21,16 +35,16 @@ from desktop_app.weekly_report.sheets.sheet_words import (
 )
 from desktop_app.weekly_report.year_behind import ReturnDone
 
-_READ_THEM = (
-    "Dangerous: a person said whether somebody could have been hurt. Where nobody said, read the "
-    "words of the customer. Look at the car before it leaves."
+_READ_THEM = tr(
+    "Dangerous: a person said whether somebody could have been hurt. Where nobody "
+    "said, read the words of the customer. Look at the car before it leaves."
 )
-_TOLD = (
-    "“told” or “on paper” in place of the later job: this shop never saw that return. Its day is "
-    "the one on which it was told."
+_TOLD = tr(
+    "“told” or “on paper” in place of the later job: this shop never saw that return. "
+    "Its day is the one on which it was told."
 )
-_NEITHER = "Until a person has judged them they are neither comeback nor success."
-DANGEROUS = {True: "yes", False: "no", None: "not said"}
+_NEITHER = tr("Until a person has judged them they are neither comeback nor success.")
+DANGEROUS = {True: tr("yes"), False: tr("no"), None: tr("not said")}
 
 
 def came_back_sheet(figures: WeekFigures) -> Sheet:
@@ -44,13 +58,13 @@ def came_back_sheet(figures: WeekFigures) -> Sheet:
         "CameBack",
         (*_pair_columns(figures), *_DECIDED),
         tuple((*_pair_cells(figures, one), *_decided(one, as_)) for one, as_ in week),
-        title="Came back in the week",
+        title=tr("Came back in the week"),
         notes=(*((_READ_THEM,) if week else ()), *_told_note(one for one, _ in week)),
-        nothing="No car came back in this week.",
+        nothing=tr("No car came back in this week."),
     )
     judged = _judged([one for one, _ in week], named=figures.year.names_shown)
     tables = (_waiting(figures), pairs, judged)
-    return Sheet("Came back", about(figures, len(week)), tables=tables)
+    return Sheet(CAME_BACK, about(figures, len(week)), tables=tables)
 
 
 def _of_pair(row: ReturnRow) -> tuple[str, str, int]:
@@ -58,11 +72,11 @@ def _of_pair(row: ReturnRow) -> tuple[str, str, int]:
 
 
 _DECIDED = columns(
-    ("Judgement", "words"),
-    ("Counts as", "words"),
-    ("Cause", "words"),
-    ("Dangerous", "words"),
-    ("Cost", "money"),
+    (JUDGEMENT, "words"),
+    (COUNTS_AS, "words"),
+    (CAUSE, "words"),
+    (tr("Dangerous"), "words"),
+    (COST, "money"),
 )
 
 
@@ -70,7 +84,7 @@ def _decided(one: ReturnDone, counts_as: CountsAs) -> tuple[Cell, ...]:
     row = one.row
     return (
         row.state_words,
-        counts_as,
+        tr(counts_as),
         row.cause_words,
         DANGEROUS[row.dangerous],
         None if one.cost is None else amount(one.cost.total_cents),
@@ -81,18 +95,18 @@ def _told_note(some: Iterable[ReturnDone]) -> tuple[str, ...]:
     return (_TOLD,) if any(one.row.is_told for one in some) else ()
 
 
-def _pair_columns(figures: WeekFigures, days: str = "Days") -> tuple[Column, ...]:
+def _pair_columns(figures: WeekFigures, days: str = DAYS) -> tuple[Column, ...]:
     return columns(
-        ("Earlier job", "words"),
-        ("Later job", "words"),
-        ("Vehicle", "long words"),
-        ("Came on", "day"),
+        (EARLIER_JOB, "words"),
+        (LATER_JOB, "words"),
+        (tr("Vehicle"), "long words"),
+        (CAME_ON, "day"),
         (days, "count"),
         (unit_words(figures).capitalize(), "count"),
-        ("Window used", "share"),
-        ("Then", "long words"),
-        ("Now", "long words"),
-        ("Reasons", "long words"),
+        (tr("Window used"), "share"),
+        (tr("Then"), "long words"),
+        (tr("Now"), "long words"),
+        (tr("Reasons"), "long words"),
     )
 
 
@@ -105,8 +119,8 @@ def _pair_cells(figures: WeekFigures, one: ReturnDone, days: int | None = None) 
         row.vehicle,
         row.came_on,
         row.candidate.days if days is None else days,
-        "days only" if miles is None else distance(figures, miles),
-        "not known" if used is None else used,
+        tr("days only") if miles is None else distance(figures, miles),
+        tr("not known") if used is None else used,
         row.concern_then,
         row.concern_now,
         row.candidate.why(),
@@ -124,11 +138,11 @@ def _waiting(figures: WeekFigures) -> Table:
     )
     return Table(
         "StillWaiting",
-        (*_pair_columns(figures, "Days waiting"), *columns(("Dangerous", "words"))),
+        (*_pair_columns(figures, tr("Days waiting")), *columns((tr("Dangerous"), "words"))),
         rows,
-        title="Still to be judged, from earlier weeks",
+        title=tr("Still to be judged, from earlier weeks"),
         notes=(*((_NEITHER,) if rows else ()), *_told_note(waiting)),
-        nothing="No return of earlier weeks waits for a judgement.",
+        nothing=tr("No return of earlier weeks waits for a judgement."),
     )
 
 
@@ -145,17 +159,17 @@ def _judged(week: list[ReturnDone], *, named: bool) -> Table:
     return Table(
         "HowJudged",
         columns(
-            ("Earlier job", "words"),
-            ("Later job", "words"),
-            ("Why", "long words"),
-            ("Left on", "day"),
-            ("First job", "words"),
-            ("Decided by", "words"),
-            ("Also", "words"),
-            ("Who judged, and when", "long words"),
-            ("Second look", "long words"),
-            ("Change promised", "long words"),
-            ("Helped by", "words"),
+            (EARLIER_JOB, "words"),
+            (LATER_JOB, "words"),
+            (WHY, "long words"),
+            (tr("Left on"), "day"),
+            (FIRST_JOB, "words"),
+            (tr("Decided by"), "words"),
+            (tr("Also"), "words"),
+            (tr("Who judged, and when"), "long words"),
+            (tr("Second look"), "long words"),
+            (tr("Change promised"), "long words"),
+            (tr("Helped by"), "words"),
         ),
         tuple(
             (
@@ -164,8 +178,8 @@ def _judged(week: list[ReturnDone], *, named: bool) -> Table:
                 one.row.why,
                 one.row.left_on,
                 one.row.candidate.root,
-                one.row.candidate.decided_by,
-                joined(kind.value for kind in one.also),
+                tr(one.row.candidate.decided_by),
+                joined(tr(kind.value) for kind in one.also),
                 _who_and_when(one, named=named),
                 _second_look(one, named=named),
                 one.row.change_promised,
@@ -173,9 +187,9 @@ def _judged(week: list[ReturnDone], *, named: bool) -> Table:
             )
             for one in week
         ),
-        title="How the same visits were judged",
+        title=tr("How the same visits were judged"),
         notes=(NAMELESS,) if week and not named else (),
-        nothing="No car came back in this week.",
+        nothing=tr("No car came back in this week."),
     )
 
 
@@ -183,11 +197,11 @@ def _who_and_when(one: ReturnDone, *, named: bool) -> str:
     """Say who judged it and when; where a judgement was changed, from what, by whom, and when."""
     said = told(one.decisions if named else [replace(each, by="") for each in one.decisions])
     if said or one.row.judgement is None:
-        return said or ("with its chain" if one.row.candidate.in_chain else "nobody yet")
+        return said or (tr("with its chain") if one.row.candidate.in_chain else tr("nobody yet"))
     by, at = one.row.judged_by if named else "", one.row.judged_at
-    return " ".join(filter(None, (by, f"on {at[:10]}" if at else ""))) or "not said"
+    return " ".join(filter(None, (by, tr("on {day}", day=at[:10]) if at else ""))) or tr("not said")
 
 
 def _second_look(one: ReturnDone, *, named: bool) -> str:
     """Return who looked a second time and when; without names that somebody did."""
-    return one.second_look if named or not one.second_look else "confirmed by a second person"
+    return one.second_look if named or not one.second_look else tr("confirmed by a second person")

@@ -5,8 +5,11 @@ from __future__ import annotations
 from datetime import date
 from itertools import chain
 
+from desktop_app.language import tr
 from desktop_app.weekly_report.figures import WeekFigures
+from desktop_app.weekly_report.headers import FIRST_JOB
 from desktop_app.weekly_report.sheet_form import Cell, Sheet, Table
+from desktop_app.weekly_report.sheet_names import CHAINS
 from desktop_app.weekly_report.sheets.sheet_words import (
     about,
     columns,
@@ -18,9 +21,9 @@ from desktop_app.weekly_report.sheets.sheet_words import (
 )
 from desktop_app.weekly_report.year_behind import ReturnDone
 
-_BEGUN_BEFORE = (
-    "A chain that began before the year stands here whole; return visits from before the year are "
-    "in its row, and not in the sum above."
+_BEGUN_BEFORE = tr(
+    "A chain that began before the year stands here whole; return visits from before "
+    "the year are in its row, and not in the sum above."
 )
 
 
@@ -36,33 +39,37 @@ def chains_sheet(figures: WeekFigures) -> Sheet:
     table = Table(
         "Chains",
         columns(
-            ("First job", "words"),
-            ("Vehicle", "long words"),
-            ("Return visits", "count"),
-            ("Jobs in turn", "long words"),
-            ("Days in all", "count"),
-            (f"{unit_words(figures).capitalize()} in all", "count"),
-            ("Causes", "long words"),
-            ("Window still open", "words"),
+            (FIRST_JOB, "words"),
+            (tr("Vehicle"), "long words"),
+            (tr("Return visits"), "count"),
+            (tr("Jobs in turn"), "long words"),
+            (tr("Days in all"), "count"),
+            (tr("{unit} in all", unit=unit_words(figures).capitalize()), "count"),
+            (tr("Causes"), "long words"),
+            (tr("Window still open"), "words"),
         ),
         rows,
         notes=(
-            f"{plural(len(rows), 'first job')} came back at least once, in "
-            f"{plural(visits, 'return visit')}{_told(order)}. Rates count first jobs, work counts "
-            "visits.",
+            tr(
+                "{first_jobs} came back at least once, in {visits}{only_told}. Rates count first "
+                "jobs, work counts visits.",
+                first_jobs=plural(len(rows), tr("first job"), tr("first jobs")),
+                visits=plural(visits, tr("return visit"), tr("return visits")),
+                only_told=_told(order),
+            ),
             *((_BEGUN_BEFORE,) if any(_before(*one) for one in order) else ()),
         )
         if rows
         else (),
-        nothing="No car came back in this year.",
+        nothing=tr("No car came back in this year."),
         behind=tuple(_opened(root, some) for root, some in order),
     )
-    return Sheet("Chains", about(figures, len(rows), year_words(figures)), tables=(table,))
+    return Sheet(CHAINS, about(figures, len(rows), year_words(figures)), tables=(table,))
 
 
 def _told(chains: list[tuple[str, list[ReturnDone]]]) -> str:
     told = len(_visits([one for _, some in chains for one in some if one.row.is_told]))
-    return f", {told} of them only told" if told else ""
+    return tr(", {told} of them only told", told=told) if told else ""
 
 
 def _row(figures: WeekFigures, root: str, some: list[ReturnDone]) -> tuple[Cell, ...]:
@@ -76,10 +83,10 @@ def _row(figures: WeekFigures, root: str, some: list[ReturnDone]) -> tuple[Cell,
         some[0].row.vehicle,
         len(_visits(some)) + len(_before(root, some)),
         " → ".join(jobs),
-        "not known" if first is None else (last - first).days,
-        "not known" if miles is None else distance(figures, miles),
-        joined(one.row.cause_words for one in some) or "not said",
-        "yes" if open_now & set(jobs) else "no",
+        tr("not known") if first is None else (last - first).days,
+        tr("not known") if miles is None else distance(figures, miles),
+        joined(one.row.cause_words for one in some) or tr("not said"),
+        tr("yes") if open_now & set(jobs) else tr("no"),
     )
 
 

@@ -6,10 +6,13 @@ from collections.abc import Sequence
 from datetime import timedelta
 from math import exp, lgamma, log, log1p
 
+from desktop_app.language import tr
 from desktop_app.returns_watched.judgement import return_cause
 from desktop_app.weekly_report.before_the_year import Promised
 from desktop_app.weekly_report.figures import WeekFigures, count_later_jobs
+from desktop_app.weekly_report.headers import CAUSE, COUNTS, OF_JOB, RETURN, STATE, WEEKS_AGO
 from desktop_app.weekly_report.sheet_form import Cell, Column, Sheet, Table
+from desktop_app.weekly_report.sheet_names import CHANGES
 from desktop_app.weekly_report.sheets.sheet_words import (
     NAMELESS,
     about,
@@ -21,15 +24,16 @@ from desktop_app.weekly_report.sheets.sheet_words import (
 from desktop_app.weekly_report.year_behind import ReturnDone
 
 SPAN_WEEKS = 13  # a quarter
-NOT_SAID = "not said"
+NOT_SAID = tr("not said")
 RARE = 0.01  # luck alone makes such a difference less often; common practice, no source
-_SEVERAL = (
-    "Clearly: luck alone makes such a difference less than once in a hundred times. Everything "
-    "else may be luck. Two or three more or fewer never tell anything."
+_SEVERAL = tr(
+    "Clearly: luck alone makes such a difference less than once in a hundred times. "
+    "Everything else may be luck. Two or three more or fewer never tell anything."
 )
-_GETS_BETTER = (
-    "After a bad month things get better by themselves, and a car that comes back now may have "
-    "left before the change. Fewer comebacks since are no proof that it helped."
+_GETS_BETTER = tr(
+    "After a bad month things get better by themselves, and a car that comes back now "
+    "may have left before the change. Fewer comebacks since are no proof that it "
+    "helped."
 )
 
 
@@ -38,7 +42,7 @@ def changes_sheet(figures: WeekFigures) -> Sheet:
     back = _comebacks(figures)
     causes, promises = _causes(figures, back), _promises(figures, back)
     line = about(figures, len(promises.rows), year_words(figures))
-    return Sheet("Changes", line, tables=(causes, promises))
+    return Sheet(CHANGES, line, tables=(causes, promises))
 
 
 def _comebacks(figures: WeekFigures) -> tuple[ReturnDone, ...]:
@@ -67,15 +71,15 @@ def _causes(figures: WeekFigures, back: Sequence[ReturnDone]) -> Table:
     return Table(
         "CausesThen",
         columns(
-            ("Cause", "long words"),
-            _counted(f"Last {SPAN_WEEKS} weeks", 0),
-            _counted(f"The {SPAN_WEEKS} before", SPAN_WEEKS),
-            ("More or fewer", "words"),
+            (CAUSE, "long words"),
+            _counted(tr("Last {span_weeks} weeks", span_weeks=SPAN_WEEKS), 0),
+            _counted(tr("The {span_weeks} before", span_weeks=SPAN_WEEKS), SPAN_WEEKS),
+            (tr("More or fewer"), "words"),
         ),
         rows,
-        title="Why cars came back, this quarter and the one before",
+        title=tr("Why cars came back, this quarter and the one before"),
         notes=(said, _SEVERAL) if rows else (said,),
-        nothing=f"No comeback in these {2 * SPAN_WEEKS} weeks.",
+        nothing=tr("No comeback in these {weeks} weeks.", weeks=2 * SPAN_WEEKS),
         behind=tuple(
             tuple(one.row.opens for one in (*now.get(cause, ()), *before.get(cause, ())))
             for cause in order
@@ -85,8 +89,9 @@ def _causes(figures: WeekFigures, back: Sequence[ReturnDone]) -> Table:
 
 def _counted(header: str, since: int) -> Column:
     """Return a column that counts a cause's comebacks among the returns on the sheet Raw."""
-    of_it = "Returns[Cause],[@Cause],Returns[Counts],1"
-    weeks = f'Returns[Weeks ago],">={since}",Returns[Weeks ago],"<{since + SPAN_WEEKS}"'
+    of_it = f"Returns[{CAUSE}],[@{CAUSE}],Returns[{COUNTS}],1"
+    ago = f"Returns[{WEEKS_AGO}]"
+    weeks = f'{ago},">={since}",{ago},"<{since + SPAN_WEEKS}"'
     return Column(header, "count", f"=COUNTIFS({of_it},{weeks})")
 
 
@@ -95,9 +100,12 @@ def _jobs_left(figures: WeekFigures) -> str:
     first = figures.week.moved(1 - 2 * SPAN_WEEKS).monday
     now = sum(job.left_on >= middle for job in figures.year.counted)
     before = sum(first <= job.left_on < middle for job in figures.year.counted)
-    return (
-        f"{plural(now, 'counted job')} left in the last {SPAN_WEEKS} weeks, {before:,} in the "
-        f"{SPAN_WEEKS} before: with more work come more comebacks."
+    return tr(
+        "{jobs} left in the last {span_weeks} weeks, {before:,} in the {span_weeks} "
+        "before: with more work come more comebacks.",
+        jobs=plural(now, tr("counted job"), tr("counted jobs")),
+        span_weeks=SPAN_WEEKS,
+        before=before,
     )
 
 
@@ -113,8 +121,8 @@ def told_apart(before: int, since: int, days: tuple[int, int] = (1, 1)) -> str:
     more = sum(_just(k, both, chance) for k in range(before, both + 1))
     if 2 * min(fewer, more) >= RARE:
         seldom = 2 * min(chance, 1 - chance) ** both
-        return "too few to tell" if seldom >= RARE else "may be luck"
-    return "clearly more" if since * days[0] > before * days[1] else "clearly fewer"
+        return tr("too few to tell") if seldom >= RARE else tr("may be luck")
+    return tr("clearly more") if since * days[0] > before * days[1] else tr("clearly fewer")
 
 
 def _just(k: int, of: int, chance: float) -> float:
@@ -146,25 +154,25 @@ def _promises(figures: WeekFigures, back: Sequence[ReturnDone]) -> Table:
     return Table(
         "Changes",
         columns(
-            ("What", "long words"),
-            ("Comebacks since", "count"),
-            ("Days since", "count"),
-            ("Comebacks before", "count"),
-            ("Days before", "count"),
-            ("More or fewer", "words"),
-            ("Who", "words"),
-            ("Due", "day"),
-            ("Done on", "day"),
-            ("Look again on", "day"),
-            ("State", "long words"),
-            ("Cause", "words"),
-            ("Return", "words"),
-            ("Of job", "words"),
+            (tr("What"), "long words"),
+            (tr("Comebacks since"), "count"),
+            (tr("Days since"), "count"),
+            (tr("Comebacks before"), "count"),
+            (tr("Days before"), "count"),
+            (tr("More or fewer"), "words"),
+            (tr("Who"), "words"),
+            (tr("Due"), "day"),
+            (tr("Done on"), "day"),
+            (tr("Look again on"), "day"),
+            (STATE, "long words"),
+            (CAUSE, "words"),
+            (RETURN, "words"),
+            (OF_JOB, "words"),
         ),
         rows,
-        title="What was promised",
+        title=tr("What was promised"),
         notes=(_BEFORE_SINCE, _GETS_BETTER, *(() if named else (NAMELESS,))) if rows else (),
-        nothing="No change was promised.",
+        nothing=tr("No change was promised."),
     )
 
 
@@ -173,10 +181,10 @@ def _cause_words(one: Promised) -> str:
     return "" if cause is None else cause.words
 
 
-_BEFORE_SINCE = (
-    "Comebacks since: those of the same cause in all the days since it was done. Before: those of "
-    "as many days before it, or of fewer where the year of this book does not reach back so far; "
-    "more or fewer is said for each day."
+_BEFORE_SINCE = tr(
+    "Comebacks since: those of the same cause in all the days since it was done. "
+    "Before: those of as many days before it, or of fewer where the year of this book "
+    "does not reach back so far; more or fewer is said for each day."
 )
 
 
@@ -190,9 +198,9 @@ def _before_and_since(
     """
     done, cause = promise.change.done_on, promise.cause_class
     if done is None or cause is None:
-        return (None, None, None, None, "not done yet" if done is None else "")
+        return (None, None, None, None, tr("not done yet") if done is None else "")
     if done <= figures.year.first:
-        return (None, None, None, None, "done before the year of this book")
+        return (None, None, None, None, tr("done before the year of this book"))
     days = (figures.as_of - done).days + 1
     days_before = min(days, (done - figures.year.first).days)
     same = [one.row.came_on for one in back if one.row.cause_class == cause]

@@ -4,10 +4,27 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from desktop_app.language import tr
 from desktop_app.returns_watched.return_cost import ReturnCost, cost_of_all
 from desktop_app.weekly_report.cost_once import costs_unwritten
 from desktop_app.weekly_report.figures import WeekFigures
+from desktop_app.weekly_report.headers import (
+    CAME_ON,
+    CASH_OUT,
+    CAUSE,
+    COMEBACKS,
+    GOT_BACK,
+    IN_ONE_SUM,
+    OF_JOB,
+    RETURN,
+    TO,
+    TOTAL,
+    UNBILLED_HOURS,
+    WEEK,
+    WORK,
+)
 from desktop_app.weekly_report.sheet_form import Cell, Chart, Column, Kind, Sheet, Table, Total
+from desktop_app.weekly_report.sheet_names import COSTS
 from desktop_app.weekly_report.sheets.sheet_words import about, amount, columns, plural, year_words
 from desktop_app.weekly_report.week import week_of
 from desktop_app.weekly_report.year_behind import (
@@ -19,54 +36,55 @@ from desktop_app.weekly_report.year_behind import (
 
 # Hours, work and cash stand apart: adding them without saying so would count the hours twice.
 _PARTS: tuple[tuple[str, Kind], ...] = (
-    ("Unbilled hours", "hours"),
-    ("Work", "money"),
-    ("Cash out", "money"),
-    ("In one sum", "money"),
-    ("Got back", "money"),
-    ("Total", "money"),
+    (UNBILLED_HOURS, "hours"),
+    (WORK, "money"),
+    (CASH_OUT, "money"),
+    (IN_ONE_SUM, "money"),
+    (GOT_BACK, "money"),
+    (TOTAL, "money"),
 )
-_ALL_OF_THEM = "The first three added up, less what was got back; nothing is to be added to it."
-_TOTAL = "=[@Work]+[@Cash out]+[@In one sum]-[@Got back]"
+_ALL_OF_THEM = tr("The first three added up, less what was got back; nothing is to be added to it.")
+_TOTAL = f"=[@{WORK}]+[@{CASH_OUT}]+[@{IN_ONE_SUM}]-[@{GOT_BACK}]"
 
 
 def costs_sheet(figures: WeekFigures) -> Sheet:
     """Return the cost of each comeback of the year, summed by cause and by week."""
     found, beside = _counted(figures.year)
     each, causes, weeks = _each(figures, found, beside), _by_cause(found), _by_week(figures, found)
-    totals = tuple(_sum(each, header) for header in ("Work", "Cash out", "In one sum", "Got back"))
+    totals = tuple(_sum(each, header) for header in (WORK, CASH_OUT, IN_ONE_SUM, GOT_BACK))
     values = [total.value or 0.0 for total in totals]
     whole = round(sum(values[:3]) - values[3], 2)
-    reach = each.reach("Total")
+    reach = each.reach(TOTAL)
     totals = (
         *totals,
-        Total("Cost of the year's comebacks", f"=SUM({reach})", whole, "money", _ALL_OF_THEM),
+        Total(tr("Cost of the year's comebacks"), f"=SUM({reach})", whole, "money", _ALL_OF_THEM),
     )
     chart = Chart(
-        "Cost of the year's comebacks by cause",
+        tr("Cost of the year's comebacks by cause"),
         "bars",
         "CostByCause",
-        "Cause",
-        ("Total",),
-        "Cause",
-        f"Cost in {figures.shop.currency}",
+        CAUSE,
+        (TOTAL,),
+        CAUSE,
+        tr("Cost in {currency}", currency=figures.shop.currency),
         currency=figures.shop.currency,
     )
     before = _before(figures.year) if weeks.rows else None
     return Sheet(
-        "Costs",
+        COSTS,
         about(figures, len(each.rows), year_words(figures)),
         totals=totals,
+        totals_name="CostsTotals",
         charts=(chart,) if causes.rows else (),
         tables=(causes, each, weeks, *(() if before is None else (before,))),
     )
 
 
 _SUMMED = {
-    "Work": "Unbilled hours at what an hour costs the shop.",
-    "Cash out": "Parts, work given out, towing, loan car, goodwill.",
-    "In one sum": "Written as one sum: nobody has split it.",
-    "Got back": "What suppliers paid.",
+    WORK: tr("Unbilled hours at what an hour costs the shop."),
+    CASH_OUT: tr("Parts, work given out, towing, loan car, goodwill."),
+    IN_ONE_SUM: tr("Written as one sum: nobody has split it."),
+    GOT_BACK: tr("What suppliers paid."),
 }
 
 
@@ -94,49 +112,68 @@ def _each(figures: WeekFigures, found: list[ReturnDone], beside: list[ReturnDone
     told = sum(one.row.is_told for one in found)
     if told:
         notes.append(
-            f"{plural(told, 'comeback')} {'was' if told == 1 else 'were'} only told: what that "
-            "cost the shop is written nowhere here and stands in no sum."
+            tr(
+                "1 comeback was only told: what that cost the shop is written nowhere "
+                "here and stands in no sum."
+            )
+            if told == 1
+            else tr(
+                "{comebacks:,} comebacks were only told: what that cost the shop is written "
+                "nowhere here and stands in no sum.",
+                comebacks=told,
+            )
         )
     if unwritten:
         notes.append(
-            f"{plural(unwritten, 'comeback')} {'has' if unwritten == 1 else 'have'} no cost "
-            "written, so the sums are too low."
+            tr("1 comeback has no cost written, so the sums are too low.")
+            if unwritten == 1
+            else tr(
+                "{comebacks:,} comebacks have no cost written, so the sums are too low.",
+                comebacks=unwritten,
+            )
         )
     if written:
         notes.append(
-            "Work: the unbilled hours at what an hour costs the shop, not what it would have sold "
-            "for. Cash out: parts, work given out, towing, loan car, goodwill. Total: work and "
-            "cash out and what stands in one sum, less what was got back. Lost customers are not "
-            "guessed at."
+            tr(
+                "Work: the unbilled hours at what an hour costs the shop, not what it "
+                "would have sold for. Cash out: parts, work given out, towing, loan car, "
+                "goodwill. Total: work and cash out and what stands in one sum, less what "
+                "was got back. Lost customers are not guessed at."
+            )
         )
     return Table(
         "Costs",
         columns(
-            ("Return", "words"),
-            ("Of job", "words"),
-            ("Came on", "day"),
-            ("Cause", "words"),
+            (RETURN, "words"),
+            (OF_JOB, "words"),
+            (CAME_ON, "day"),
+            (CAUSE, "words"),
             *_PARTS[:-1],
-            Column("Total", "money", _TOTAL),
+            Column(TOTAL, "money", _TOTAL),
         ),
         tuple(_cost_row(one, one.cost) for one in written if one.cost is not None),
-        title="Each comeback",
+        title=tr("Each comeback"),
         notes=tuple(notes),
-        nothing="No cost of a comeback was written.",
+        nothing=tr("No cost of a comeback was written."),
     )
 
 
 def _not_among(figures: WeekFigures, beside: list[ReturnDone]) -> Iterator[str]:
     """Say what was written for returns that are no comebacks here."""
-    nothing = "after a job in which nothing was put right"
-    others = "that no rate counts: not judged, judged no comeback, not ours, or after the window"
+    nothing = tr("after a job in which nothing was put right")
+    others = tr(
+        "that no rate counts: not judged, judged no comeback, not ours, or after the window"
+    )
     for words, comeback in ((nothing, True), (others, False)):
         some = [one for one in beside if one.cost and one.row.is_comeback == comeback]
         cost = cost_of_all(one.cost for one in some).total_cents / 100
         if some:
-            yield (
-                f"Not among these: {plural(_visits(some), 'return visit')} {words}; "
-                f"{figures.shop.currency}{cost:,.2f} were written there."
+            yield tr(
+                "Not among these: {visits} {which}; {currency}{cost:,.2f} were written there.",
+                visits=plural(_visits(some), tr("return visit"), tr("return visits")),
+                which=words,
+                currency=figures.shop.currency,
+                cost=cost,
             )
 
 
@@ -145,7 +182,7 @@ def _cost_row(one: ReturnDone, cost: ReturnCost) -> tuple[Cell, ...]:
         one.row.later,
         one.row.earlier,
         one.row.came_on,
-        one.row.cause_words or "not said",
+        one.row.cause_words or tr("not said"),
         *_parts(cost),
     )
 
@@ -153,31 +190,30 @@ def _cost_row(one: ReturnDone, cost: ReturnCost) -> tuple[Cell, ...]:
 def _by_cause(found: list[ReturnDone]) -> Table:
     causes: dict[str, list[ReturnDone]] = {}
     for one in found:
-        causes.setdefault(one.row.cause_words or "not said", []).append(one)
+        causes.setdefault(one.row.cause_words or tr("not said"), []).append(one)
     sums = {cause: cost_of_all(one.cost for one in some) for cause, some in causes.items()}
     order = sorted(causes, key=lambda cause: (-sums[cause].total_cents, cause))
     summed = (
-        Column(header, kind, f"=SUMIFS(Costs[{header}],Costs[Cause],[@Cause])")
+        Column(header, kind, f"=SUMIFS(Costs[{header}],Costs[{CAUSE}],[@{CAUSE}])")
         for header, kind in _PARTS
     )
     return Table(
         "CostByCause",
-        columns(("Cause", "words"), ("Comebacks", "count"), *summed),
+        columns((CAUSE, "words"), (COMEBACKS, "count"), *summed),
         tuple((cause, _visits(causes[cause]), *_parts(sums[cause])) for cause in order),
-        title="By cause",
-        nothing="No car came back in this year.",
+        title=tr("By cause"),
+        nothing=tr("No car came back in this year."),
         behind=tuple(_jobs(causes[cause]) for cause in order),
     )
 
 
-_UNTIL = '"<="&[@To]'
+_UNTIL = f'"<="&[@{TO}]'
 
 
 def _in_days(table: str, header: str, days: int) -> str:
     """Return what one column of a table sums up over the days that end with a row's own week."""
-    return (
-        f'SUMIFS({table}[{header}],{table}[Came on],">"&([@To]-{days}),{table}[Came on],{_UNTIL})'
-    )
+    on = f"{table}[{CAME_ON}]"
+    return f'SUMIFS({table}[{header}],{on},">"&([@{TO}]-{days}),{on},{_UNTIL})'
 
 
 def _by_week(figures: WeekFigures, found: list[ReturnDone]) -> Table:
@@ -196,17 +232,25 @@ def _by_week(figures: WeekFigures, found: list[ReturnDone]) -> Table:
         rows.append((str(week), last, _visits(some), *_parts(cost), running / 100))
     summed = (Column(header, kind, f"={_in_days('Costs', header, 7)}") for header, kind in _PARTS)
     added = ("Costs", "CostsBefore") if figures.year.costs_before else ("Costs",)
-    sums = "+".join(_in_days(name, "Total", DAYS_IN_YEAR) for name in added)
-    running_sum = Column("52 weeks to then", "money", f"={sums}")
+    sums = "+".join(_in_days(name, TOTAL, DAYS_IN_YEAR) for name in added)
+    running_sum = Column(tr("52 weeks to then"), "money", f"={sums}")
     return Table(
         "CostByWeek",
-        columns(("Week", "words"), ("To", "day"), ("Comebacks", "count"), *summed, running_sum),
+        columns(
+            (WEEK, "words"),
+            (TO, "day"),
+            (COMEBACKS, "count"),
+            *summed,
+            running_sum,
+        ),
         tuple(rows),
-        title="By week in which the car came back",
-        nothing="No car came back in this year.",
+        title=tr("By week in which the car came back"),
+        nothing=tr("No car came back in this year."),
         notes=(
-            "Weeks without a comeback are not listed, but for the last. 52 weeks to then: what the "
-            "comebacks cost in the 52 weeks that end with that one.",
+            tr(
+                "Weeks without a comeback are not listed, but for the last. 52 weeks to "
+                "then: what the comebacks cost in the 52 weeks that end with that one."
+            ),
         )
         if rows
         else (),
@@ -220,10 +264,15 @@ def _before(year: YearBehind) -> Table | None:
         return None
     return Table(
         "CostsBefore",
-        columns(("Return", "words"), ("Of job", "words"), ("Came on", "day"), ("Total", "money")),
+        columns(
+            (RETURN, "words"),
+            (OF_JOB, "words"),
+            (CAME_ON, "day"),
+            (TOTAL, "money"),
+        ),
         tuple((one.later, one.earlier, one.came_on, one.cents / 100) for one in year.costs_before),
-        title="The year before, for the sums of 52 weeks alone",
-        notes=("None of these is in any other figure of this book.",),
+        title=tr("The year before, for the sums of 52 weeks alone"),
+        notes=(tr("None of these is in any other figure of this book."),),
     )
 
 

@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+from desktop_app.language import tr
 from desktop_app.returns_watched.judgement import RETURN_CAUSES, Judgement
+from desktop_app.weekly_report import sheet_names
 from desktop_app.weekly_report.figures import WeekFigures
+from desktop_app.weekly_report.headers import CAUSE, COUNTS, JUDGEMENT
 from desktop_app.weekly_report.sheet_form import Sheet, Table
 from desktop_app.weekly_report.sheets.definition_words import DEFINITIONS
 from desktop_app.weekly_report.sheets.sheet_words import about, columns
@@ -14,30 +17,34 @@ def definitions_sheet(figures: WeekFigures) -> Sheet:
     words = Table(
         "Definitions",
         columns(
-            ("Word", "words"),
-            ("Where", "words"),
-            ("What it means", "long words"),
-            ("Source", "words"),
+            (tr("Word"), "words"),
+            (tr("Where"), "words"),
+            (tr("What it means"), "long words"),
+            (tr("Source"), "words"),
         ),
         tuple(tuple(one) for one in DEFINITIONS),
-        title="Words and figures",
+        title=tr("Words and figures"),
     )
     kinds = Table(
         "KindsOfReturn",
-        columns(("Judgement", "words"), ("Counts", "words"), ("What it means", "long words")),
+        columns((JUDGEMENT, "words"), (COUNTS, "words"), (tr("What it means"), "long words")),
         tuple(
-            (each.value, "comeback" if each.is_comeback else "not counted", each.means)
+            (
+                tr(each.value),
+                tr("comeback") if each.is_comeback else tr("not counted"),
+                each.means,
+            )
             for each in Judgement
         ),
-        title="What a person may decide about a return",
+        title=tr("What a person may decide about a return"),
     )
     causes = Table(
         "Causes",
-        columns(("Cause", "words"), ("Counts", "words"), ("What it means", "long words")),
+        columns((CAUSE, "words"), (COUNTS, "words"), (tr("What it means"), "long words")),
         tuple(
-            (each.words, "yes" if each.ours else "not ours: leaves the rate", each.means)
+            (each.words, tr("yes") if each.ours else tr("not ours: leaves the rate"), each.means)
             for each in RETURN_CAUSES
         ),
-        title="Why it came back",
+        title=tr("Why it came back"),
     )
-    return Sheet("Definitions", about(figures, None), tables=(words, kinds, causes))
+    return Sheet(sheet_names.DEFINITIONS, about(figures, None), tables=(words, kinds, causes))

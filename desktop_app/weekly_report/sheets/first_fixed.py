@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterator, Sequence
 
+from desktop_app.language import tr
 from desktop_app.returns_watched.honest_numbers.group_names import as_first_written
 from desktop_app.returns_watched.honest_numbers.group_rates import (
     FEW_JOBS,
@@ -14,13 +15,14 @@ from desktop_app.returns_watched.honest_numbers.group_rates import (
 )
 from desktop_app.returns_watched.honest_numbers.proportion import wilson
 from desktop_app.weekly_report.figures import WeekFigures
+from desktop_app.weekly_report.headers import BACK_THEN, FIRST_TRIES, HIGH, LOW, NOT_CAUGHT_THEN
 from desktop_app.weekly_report.sheet_form import Cell, Column, Table
 from desktop_app.weekly_report.sheets.sheet_words import columns
 from desktop_app.weekly_report.year_behind import JobDone, YearBehind
 
 _FIXED = (
-    f'=IF(OR([@First tries]<{FEW_JOBS},[@High]=""),"",'
-    "([@First tries]-[@Not caught then]-[@Came back then])/[@First tries])"
+    f'=IF(OR([@{FIRST_TRIES}]<{FEW_JOBS},[@{HIGH}]=""),"",'
+    f"([@{FIRST_TRIES}]-[@{NOT_CAUGHT_THEN}]-[@{BACK_THEN}])/[@{FIRST_TRIES}])"
 )
 
 
@@ -43,26 +45,28 @@ def first_fixed_table(figures: WeekFigures) -> Table:
     return Table(
         "FirstFixed",
         columns(
-            ("Symptom", "words"),
-            ("First tries", "count"),
-            ("Not caught then", "count"),
-            ("Came back then", "count"),
-            Column("First-time fixed", "share", _FIXED),
-            ("Low", "share"),
-            ("High", "share"),
-            ("Note", "words"),
+            (tr("Symptom"), "words"),
+            (FIRST_TRIES, "count"),
+            (NOT_CAUGHT_THEN, "count"),
+            (BACK_THEN, "count"),
+            Column(tr("First-time fixed"), "share", _FIXED),
+            (LOW, "share"),
+            (HIGH, "share"),
+            (tr("Note"), "words"),
         ),
         tuple((name, *_cells(tries[name])) for name in order),
-        title="Fixed the first time",
+        title=tr("Fixed the first time"),
         notes=(
-            "First tries: jobs whose window is over, put right and settled or not caught, that are "
-            "no comeback of an earlier job. Fixed: put right, and not back in the window. A job "
-            "counts in every row whose symptom it has. Low to High: where the true share lies 19 "
-            "times of 20.",
+            tr(
+                "First tries: jobs whose window is over, put right and settled or not "
+                "caught, that are no comeback of an earlier job. Fixed: put right, and not "
+                "back in the window. A job counts in every row whose symptom it has. Low "
+                "to High: where the true share lies 19 times of 20."
+            ),
         )
         if order
         else (),
-        nothing="No window of this year's jobs is over yet.",
+        nothing=tr("No window of this year's jobs is over yet."),
         behind=tuple(tuple(job.number for job in tries[name]) for name in order),
     )
 

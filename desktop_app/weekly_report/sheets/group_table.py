@@ -7,6 +7,7 @@ from dataclasses import replace
 from functools import partial
 from typing import TYPE_CHECKING, TypeAlias
 
+from desktop_app.language import tr
 from desktop_app.returns_watched.honest_numbers.group_names import as_first_written
 from desktop_app.returns_watched.honest_numbers.group_rates import (
     FEW_JOBS,
@@ -18,6 +19,7 @@ from desktop_app.returns_watched.honest_numbers.group_rates import (
     group_rates,
 )
 from desktop_app.returns_watched.honest_numbers.many_compared import caution
+from desktop_app.weekly_report.headers import COMEBACKS, HIGH, LOW, NOT_SETTLED, SETTLED
 from desktop_app.weekly_report.sheet_form import Cell, Column, JobsOfRow, Table
 from desktop_app.weekly_report.sheets.sheet_words import columns, plural
 from desktop_app.weekly_report.year_behind import JobDone, YearBehind
@@ -30,38 +32,43 @@ if TYPE_CHECKING:
     Whole: TypeAlias = NDArray[np.int64]
 
 #: The rate where it can be told, as a formula over its row; too few jobs have no bounds either.
-RATE_FORMULA = f'=IF(OR([@Settled]<{FEW_JOBS},[@High]=""),"",[@Comebacks]/[@Settled])'
+RATE_FORMULA = f'=IF(OR([@{SETTLED}]<{FEW_JOBS},[@{HIGH}]=""),"",[@{COMEBACKS}]/[@{SETTLED}])'
 #: The columns that every such table has after its first ones.
 RATE_COLUMNS: tuple[Column, ...] = columns(
-    ("Read it as", "words"),
-    ("Settled", "count"),
-    ("Not settled", "count"),
-    ("Comebacks", "count"),
-    Column("Rate", "share", RATE_FORMULA),
-    ("Low", "share"),
-    ("High", "share"),
-    ("Likely rate", "share"),
-    ("Expected", "number"),
-    ("Fewest by luck", "count"),
-    ("Most by luck", "count"),
+    (tr("Read it as"), "words"),
+    (SETTLED, "count"),
+    (NOT_SETTLED, "count"),
+    (COMEBACKS, "count"),
+    Column(tr("Rate"), "share", RATE_FORMULA),
+    (LOW, "share"),
+    (HIGH, "share"),
+    (tr("Likely rate"), "share"),
+    (tr("Expected"), "number"),
+    (tr("Fewest by luck"), "count"),
+    (tr("Most by luck"), "count"),
 )
-_OPEN_NOTE = (
-    "Not settled: the window is still open, a visit waits for a judgement, the car is out of "
-    "sight, or it came back for a reason that is not ours or that nobody can tell. Those jobs are "
-    "no successes and not in the rate. Low to High: where the true rate lies 19 times of 20."
+_OPEN_NOTE = tr(
+    "Not settled: the window is still open, a visit waits for a judgement, the car is "
+    "out of sight, or it came back for a reason that is not ours or that nobody can "
+    "tell. Those jobs are no successes and not in the rate. Low to High: where the "
+    "true rate lies 19 times of 20."
 )
-_LUCK_NOTE = (
-    "Expected: the comebacks that the same work has outside the row. Fewest and Most by luck: how "
-    "many luck alone makes of that, 19 times of 20; between the two nobody is better or worse. "
-    "Likely rate: once all rows are weighed, a row of few jobs drawn towards the others."
+_LUCK_NOTE = tr(
+    "Expected: the comebacks that the same work has outside the row. Fewest and Most "
+    "by luck: how many luck alone makes of that, 19 times of 20; between the two "
+    "nobody is better or worse. Likely rate: once all rows are weighed, a row of few "
+    "jobs drawn towards the others."
 )
-_FEW_NOTE = (
-    f"“{TOO_FEW.capitalize()}”: fewer than {FEW_JOBS} settled jobs, or a rate that nobody can tell "
-    f"within {WIDEST_INTERVAL * 100:.0f} points. Such rows have no rate, no likely rate and no "
-    "rank: “anything from … to” is all that is known."
+_FEW_NOTE = tr(
+    "“{too_few}”: fewer than {few_jobs} settled jobs, or a rate that nobody can tell "
+    "within {widest_interval:.0f} points. Such rows have no rate, no likely rate and "
+    "no rank: “anything from … to” is all that is known.",
+    too_few=TOO_FEW.capitalize(),
+    few_jobs=FEW_JOBS,
+    widest_interval=WIDEST_INTERVAL * 100,
 )
 
-_AGAIN_NOTE = "The columns mean the same as in the table above."
+_AGAIN_NOTE = tr("The columns mean the same as in the table above.")
 
 
 class Groups:
@@ -102,9 +109,9 @@ class Groups:
     def behind_of(self, shown: Sequence[GroupRate]) -> dict[str, JobsOfRow]:
         """Return how to find, for some rows, the jobs that a column counts which counts a part."""
         parts: dict[str, Callable[[JobDone], bool]] = {
-            "Settled": lambda job: job.settled,
-            "Not settled": lambda job: not job.settled,
-            "Comebacks": lambda job: job.settled and job.came_back,
+            SETTLED: lambda job: job.settled,
+            NOT_SETTLED: lambda job: not job.settled,
+            COMEBACKS: lambda job: job.settled and job.came_back,
         }
 
         def jobs(counts: Callable[[JobDone], bool], row: int) -> tuple[str, ...]:
@@ -156,10 +163,12 @@ def rate_notes(groups: Groups, *, shared: bool = False, again: bool = False) -> 
     said = [_AGAIN_NOTE] if again else [_OPEN_NOTE, _LUCK_NOTE, _FEW_NOTE]
     said += held_against(groups.rates)
     if shared:
-        said.append("A job counts in every row whose name it has, so the rows can share jobs.")
+        said.append(tr("A job counts in every row whose name it has, so the rows can share jobs."))
     warning = caution(groups.compared)
     if warning is not None:
-        said.append(f"{warning} “More” or “fewer than luck explains” allows for that.")
+        said.append(
+            tr("{warning} “More” or “fewer than luck explains” allows for that.", warning=warning)
+        )
     return tuple(said)
 
 
@@ -169,11 +178,16 @@ def held_against(rates: Iterable[GroupRate]) -> Iterator[str]:
     jobs, alike = sum(group.settled for group in held), sum(group.alike for group in held)
     by_system = sum(group.by_system for group in held)
     if jobs > alike:
-        yield (
-            f"Held against: {alike:,} of {plural(jobs, 'job')} against the same work alone. Fewer "
-            f"than {FEW_JOBS} others did the work of the rest: those few count together with the "
-            f"other work of its system ({by_system:,}), or with all other work too "
-            f"({jobs - alike - by_system:,}), and the range of luck is wider."
+        yield tr(
+            "Held against: {alike:,} of {jobs} against the same work alone. Fewer "
+            "than {few_jobs} others did the work of the rest: those few count together "
+            "with the other work of its system ({by_system:,}), or with all other work "
+            "too ({by_all:,}), and the range of luck is wider.",
+            alike=alike,
+            jobs=plural(jobs, tr("job"), tr("jobs")),
+            few_jobs=FEW_JOBS,
+            by_system=by_system,
+            by_all=jobs - alike - by_system,
         )
 
 
@@ -195,7 +209,7 @@ def group_table(
         tuple((*cells(group), *rate_cells(group)) for group in groups.rates),
         title=title,
         notes=(*rate_notes(groups, shared=shared, again=again), *said),
-        nothing="No job of this year was counted.",
+        nothing=tr("No job of this year was counted."),
         behind=tuple(groups.numbers(group.name) for group in groups.rates),
         behind_of=groups.behind_of(groups.rates),
     )

@@ -4,12 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from desktop_app.language import tr
 from desktop_app.returns_watched.honest_numbers.group_rates import NOT_SAID, GroupRate
 from desktop_app.returns_watched.judgement import Judgement
 from desktop_app.weekly_report.figures import WeekFigures
 from desktop_app.weekly_report.sheet_form import Cell, Sheet, Table
+from desktop_app.weekly_report.sheet_names import KINDS_OF_PART
 from desktop_app.weekly_report.sheets.group_table import Groups, group_table
-from desktop_app.weekly_report.sheets.sheet_words import about, columns, plural, year_words
+from desktop_app.weekly_report.sheets.sheet_words import about, columns, origin_words, year_words
 from desktop_app.weekly_report.year_behind import JobDone
 
 _KINDS = [each for each in Judgement if each.is_comeback]
@@ -21,7 +23,7 @@ def kinds_sheet(figures: WeekFigures) -> Sheet:
     """Return the rates by kind of part, by origin, then by both."""
     by_kind = _by_kind(figures)
     line = about(figures, len(by_kind.rows), year_words(figures))
-    return Sheet("Kinds of part", line, tables=(by_kind, _by_origin(figures), _by_both(figures)))
+    return Sheet(KINDS_OF_PART, line, tables=(by_kind, _by_origin(figures), _by_both(figures)))
 
 
 def _by_kind(figures: WeekFigures) -> Table:
@@ -32,19 +34,22 @@ def _by_kind(figures: WeekFigures) -> Table:
         own = groups.numbers(group.name)
         back = [kinds_back[job] for job in own if job in kinds_back]
         counts = ((each, sum(each in kinds for kinds in back)) for each in _KINDS)
-        judged = "; ".join(f"{count} {each.value}" for each, count in counts if count)
+        judged = "; ".join(f"{count} {tr(each.value)}" for each, count in counts if count)
         return _said(figures, group.name), _open_too(judged, figures, set(own))
 
     return group_table(
         "KindsOfPart",
-        columns(("Kind of part", "words"), ("Came back as", "long words")),
+        columns((tr("Kind of part"), "words"), (tr("Came back as"), "long words")),
         groups,
         cells,
-        title="By kind of part",
+        title=tr("By kind of part"),
         shared=True,
         said=(
-            "Came back as: what was judged of the jobs under Comebacks; one job can be several. "
-            "“Too early to count”: came back already, while the window is still open.",
+            tr(
+                "Came back as: what was judged of the jobs under Comebacks; one job can be "
+                "several. “Too early to count”: came back already, while the window is "
+                "still open."
+            ),
         )
         if groups.rates
         else (),
@@ -54,10 +59,10 @@ def _by_kind(figures: WeekFigures) -> Table:
 def _by_origin(figures: WeekFigures) -> Table:
     return group_table(
         "Origins",
-        columns(("Origin", "words")),
+        columns((tr("Origin"), "words")),
         Groups(figures.year, "part-origin", _origins),
-        lambda group: (group.name,),
-        title="By where the part comes from",
+        lambda group: (origin_words(group.name),),
+        title=tr("By where the part comes from"),
         shared=True,
         again=True,
     )
@@ -73,21 +78,29 @@ def _by_both(figures: WeekFigures) -> Table:
 
     def cells(group: GroupRate) -> tuple[Cell, ...]:
         kind, _, origin = group.name.partition(_BETWEEN)
-        return (_said(figures, kind), origin or NOT_SAID)
+        return (_said(figures, kind), origin_words(origin) or NOT_SAID)
 
     groups = Groups(figures.year, "part-kind", names)
     left_out = groups.keep(lambda group: group.settled >= _LEAST or group.comebacks > 0)
     return group_table(
         "KindsByOrigin",
-        columns(("Kind of part", "words"), ("Origin", "words")),
+        columns((tr("Kind of part"), "words"), (tr("Origin"), "words")),
         groups,
         cells,
-        title="By kind of part and where it comes from",
+        title=tr("By kind of part and where it comes from"),
         shared=True,
         again=True,
         said=(
-            f"{plural(left_out, 'row')} with fewer than {_LEAST} settled jobs and no comeback "
-            f"{'is' if left_out == 1 else 'are'} left out.",
+            tr(
+                "1 row with fewer than {least} settled jobs and no comeback is left out.",
+                least=_LEAST,
+            )
+            if left_out == 1
+            else tr(
+                "{rows:,} rows with fewer than {least} settled jobs and no comeback are left out.",
+                rows=left_out,
+                least=_LEAST,
+            ),
         )
         if left_out
         else (),
@@ -109,7 +122,7 @@ def _open_too(judged: str, figures: WeekFigures, own: set[str]) -> str:
     early = sum(
         job.came_back and not job.settled and job.number in own for job in figures.year.counted
     )
-    said = (judged, f"{early} too early to count" if early else "")
+    said = (judged, tr("{early} too early to count", early=early) if early else "")
     return "; ".join(one for one in said if one)
 
 

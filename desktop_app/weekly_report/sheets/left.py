@@ -2,17 +2,29 @@
 
 from __future__ import annotations
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.proof import ProofLevel
 from desktop_app.repair_jobs.who_did_what import work_words
 from desktop_app.symptom_search.filters import vehicle_class
 from desktop_app.weekly_report.figures import JobLeft, WeekFigures
+from desktop_app.weekly_report.headers import (
+    CAUSE,
+    COUNTED,
+    HOURS,
+    JOB,
+    PRICE,
+    PROOF_REACHED,
+    UNBILLED_HOURS,
+)
 from desktop_app.weekly_report.sheet_form import Cell, Sheet, Table
+from desktop_app.weekly_report.sheet_names import LEFT_THIS_WEEK
 from desktop_app.weekly_report.sheets.sheet_words import (
     about,
     amount,
     columns,
     distance,
     joined,
+    origin_words,
 )
 from desktop_app.weekly_report.year_behind import JobDone
 
@@ -24,27 +36,27 @@ def left_sheet(figures: WeekFigures) -> Sheet:
     table = Table(
         "LeftThisWeek",
         columns(
-            ("Job", "words"),
-            ("Left on", "day"),
-            ("Vehicle", "long words"),
-            ("Class", "long words"),
-            ("Concern", "long words"),
-            ("Symptoms", "long words"),
-            ("Cause", "long words"),
-            ("Correction", "long words"),
-            ("Part kinds", "long words"),
-            ("Proof", "words"),
-            ("Hours", "hours"),
-            ("Unbilled hours", "hours"),
-            ("Price", "money"),
-            ("Window ends", "words"),
-            ("Declined", "long words"),
-            ("Counted", "words"),
+            (JOB, "words"),
+            (tr("Left on"), "day"),
+            (tr("Vehicle"), "long words"),
+            (tr("Class"), "long words"),
+            (tr("Concern"), "long words"),
+            (tr("Symptoms"), "long words"),
+            (CAUSE, "long words"),
+            (tr("Correction"), "long words"),
+            (tr("Part kinds"), "long words"),
+            (PROOF_REACHED, "words"),
+            (HOURS, "hours"),
+            (UNBILLED_HOURS, "hours"),
+            (PRICE, "money"),
+            (tr("Window ends"), "words"),
+            (tr("Declined"), "long words"),
+            (COUNTED, "words"),
         ),
         tuple(_row(figures, job, done.get(job.number)) for job in figures.left),
-        nothing="No job was handed over in this week.",
+        nothing=tr("No job was handed over in this week."),
     )
-    return Sheet("Left this week", about(figures, len(table.rows)), tables=(table,))
+    return Sheet(LEFT_THIS_WEEK, about(figures, len(table.rows)), tables=(table,))
 
 
 def _row(figures: WeekFigures, job: JobLeft, done: JobDone | None) -> tuple[Cell, ...]:
@@ -56,10 +68,10 @@ def _row(figures: WeekFigures, job: JobLeft, done: JobDone | None) -> tuple[Cell
         vehicle_class(job.vehicle),
         job.concern,
         "" if done is None else joined(done.symptoms),
-        "not caught" if job.cause_found is False else job.cause,
+        tr("not caught") if job.cause_found is False else job.cause,
         job.correction,
         _parts(figures, job, done),
-        "not said" if level is None else f"{level} {ProofLevel(level).word}",
+        tr("not said") if level is None else f"{level} {ProofLevel(level).word}",
         job.hours,
         job.unbilled_hours,
         amount(job.price_cents),
@@ -71,8 +83,8 @@ def _row(figures: WeekFigures, job: JobLeft, done: JobDone | None) -> tuple[Cell
 
 def _counted(job: JobLeft) -> str:
     if job.work is None:
-        return "yes" if job.counted else "no"
-    return f"no: {work_words(job.work)}"
+        return tr("yes") if job.counted else tr("no")
+    return tr("no: {kind_of_work}", kind_of_work=work_words(job.work))
 
 
 def _parts(figures: WeekFigures, job: JobLeft, done: JobDone | None) -> str:
@@ -81,7 +93,7 @@ def _parts(figures: WeekFigures, job: JobLeft, done: JobDone | None) -> str:
     if done is None:
         return joined(map(name, job.part_kinds))
     return joined(
-        f"{name(part.kind)} ({part.origin})" if part.origin else name(part.kind)
+        f"{name(part.kind)} ({origin_words(part.origin)})" if part.origin else name(part.kind)
         for part in done.parts
     )
 
@@ -90,6 +102,10 @@ def _window(figures: WeekFigures, job: JobLeft) -> str:
     """Say both limits of a job's window: the first of them ends it ("or"), or both must ("and")."""
     far = f"{distance(figures, job.window_miles):,.0f} {figures.shop.distance_unit}"
     day = f"{job.window_ends:%Y-%m-%d}" if job.window_ends is not None else ""
-    limits = (day, far if job.window_miles else "")
-    joined = " and " if job.window_rule == "both" else " or "
-    return joined.join(limit for limit in limits if limit)
+    if not job.window_miles:
+        return day
+    if not day:
+        return far
+    if job.window_rule == "both":
+        return tr("{day} and {distance}", day=day, distance=far)
+    return tr("{day} or {distance}", day=day, distance=far)

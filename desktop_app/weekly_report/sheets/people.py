@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping, Sequence
 
+from desktop_app.language import marked, tr
 from desktop_app.repair_jobs.who_did_what import TECHNICIANS
 from desktop_app.returns_watched.honest_numbers.group_rates import (
     FEW_JOBS,
@@ -12,32 +13,34 @@ from desktop_app.returns_watched.honest_numbers.group_rates import (
 )
 from desktop_app.returns_watched.honest_numbers.many_compared import caution
 from desktop_app.weekly_report.figures import WeekFigures
+from desktop_app.weekly_report.headers import COMEBACKS, NOT_SETTLED, SETTLED
 from desktop_app.weekly_report.sheet_form import Cell, Sheet, Table
+from desktop_app.weekly_report.sheet_names import PEOPLE
 from desktop_app.weekly_report.sheets.group_table import Groups, held_against
 from desktop_app.weekly_report.sheets.sheet_words import (
     NAMELESS,
     about,
     columns,
-    plural,
     year_words,
 )
 from desktop_app.weekly_report.year_behind import JobDone
 
-_FAIR = (
-    "Who gets the hardest cars has the most comebacks: read Comebacks beside what such work lets "
-    "expect, not beside the neighbour. Fewest and Most by luck: how many luck alone makes of that, "
-    "19 times of 20; between the two nobody is better or worse. Above expected: below 0 is fewer. "
-    "Likely rate: once all are weighed."
+_FAIR = tr(
+    "Who gets the hardest cars has the most comebacks: read Comebacks beside what such "
+    "work lets expect, not beside the neighbour. Fewest and Most by luck: how many "
+    "luck alone makes of that, 19 times of 20; between the two nobody is better or "
+    "worse. Above expected: below 0 is fewer. Likely rate: once all are weighed."
 )
-_INTERMITTENT = "Intermittent: the share of settled jobs whose fault did not come every time."
-_WHO = (
-    "A row is a person and a part that they played. Wrote up, searched, refitted and proved: the "
-    "jobs of another technician that name them for it. Technician: their jobs in which nobody else "
-    "is named for at least one of searched, refitted and proved. A job counts in every row that it "
-    "names, so the rows share jobs: they don't add up."
+_INTERMITTENT = tr("Intermittent: the share of settled jobs whose fault did not come every time.")
+_WHO = tr(
+    "A row is a person and a part that they played. Wrote up, searched, refitted and "
+    "proved: the jobs of another technician that name them for it. Technician: their "
+    "jobs in which nobody else is named for at least one of searched, refitted and "
+    "proved. A job counts in every row that it names, so the rows share jobs: they "
+    "don't add up."
 )
-_TECHNICIAN, _BETWEEN = "technician", " · "
-_OWNER = "For the owner alone: names do not belong on a wall."
+_TECHNICIAN, _BETWEEN = marked("technician"), " · "
+_OWNER = tr("For the owner alone: names do not belong on a wall.")
 
 
 def people_sheet(figures: WeekFigures) -> Sheet:
@@ -47,48 +50,57 @@ def people_sheet(figures: WeekFigures) -> Sheet:
     """
     groups = Groups(figures.year, "technician", parts_played)
     told = [group for group in groups.rates if group.settled >= FEW_JOBS]
-    hidden = len(groups.rates) - len(told)
     people = dict.fromkeys(_apart(group)[0] for group in told if group.name != NOT_SAID)
     letters = {person: _letter(place) for place, person in enumerate(people)}
-    notes: list[str] = []
-    if told:
-        notes = [
-            _FAIR,
-            _WHO,
-            *held_against(told),
-            _INTERMITTENT,
-            _OWNER if figures.year.names_shown else NAMELESS,
-        ]
-        warning = caution(groups.compared)
-        notes += [] if warning is None else [f"{warning} “Read it as” allows for that."]
-    if hidden:
-        notes.append(
-            f"{plural(hidden, 'row')} with fewer than {FEW_JOBS} settled jobs "
-            f"{'is' if hidden == 1 else 'are'} not listed: nothing can be said of so few."
-        )
     table = Table(
         "People",
         columns(
-            ("Who", "words"),
-            ("Part played", "words"),
-            ("Read it as", "words"),
-            ("Settled", "count"),
-            ("Not settled", "count"),
-            ("Intermittent", "share"),
-            ("Comebacks", "count"),
-            ("Expected", "number"),
-            ("Above expected", "number"),
-            ("Fewest by luck", "count"),
-            ("Most by luck", "count"),
-            ("Likely rate", "share"),
+            (tr("Who"), "words"),
+            (tr("Part played"), "words"),
+            (tr("Read it as"), "words"),
+            (SETTLED, "count"),
+            (NOT_SETTLED, "count"),
+            (tr("Intermittent"), "share"),
+            (COMEBACKS, "count"),
+            (tr("Expected"), "number"),
+            (tr("Above expected"), "number"),
+            (tr("Fewest by luck"), "count"),
+            (tr("Most by luck"), "count"),
+            (tr("Likely rate"), "share"),
         ),
         tuple((*_who(figures, group, letters), *_row(groups, group)) for group in told),
-        notes=tuple(notes),
-        nothing=f"Nobody has {FEW_JOBS} settled jobs in one part played in this year yet.",
+        notes=tuple(_notes(figures, groups, told)),
+        nothing=tr(
+            "Nobody has {few_jobs} settled jobs in one part played in this year yet.",
+            few_jobs=FEW_JOBS,
+        ),
         behind=tuple(groups.numbers(group.name) for group in told),
         behind_of=groups.behind_of(told),
     )
-    return Sheet("People", about(figures, len(table.rows), year_words(figures)), tables=(table,))
+    return Sheet(PEOPLE, about(figures, len(table.rows), year_words(figures)), tables=(table,))
+
+
+def _notes(figures: WeekFigures, groups: Groups, told: Sequence[GroupRate]) -> Iterator[str]:
+    if told:
+        yield from (_FAIR, _WHO, *held_against(told), _INTERMITTENT)
+        yield _OWNER if figures.year.names_shown else NAMELESS
+        warning = caution(groups.compared)
+        if warning is not None:
+            yield tr("{warning} “Read it as” allows for that.", warning=warning)
+    hidden = len(groups.rates) - len(told)
+    if hidden == 1:
+        yield tr(
+            "1 row with fewer than {few_jobs} settled jobs is not listed: "
+            "nothing can be said of so few.",
+            few_jobs=FEW_JOBS,
+        )
+    elif hidden:
+        yield tr(
+            "{rows:,} rows with fewer than {few_jobs} settled jobs are not listed: "
+            "nothing can be said of so few.",
+            rows=hidden,
+            few_jobs=FEW_JOBS,
+        )
 
 
 def parts_played(job: JobDone) -> tuple[str, ...]:
@@ -111,7 +123,7 @@ def _apart(group: GroupRate) -> tuple[str, str]:
 
 def _who(figures: WeekFigures, group: GroupRate, letters: Mapping[str, str]) -> tuple[str, str]:
     person, part = _apart(group)
-    return (person if figures.year.names_shown else letters.get(person, person), part)
+    return (person if figures.year.names_shown else letters.get(person, person), tr(part))
 
 
 def _row(groups: Groups, group: GroupRate) -> tuple[Cell, ...]:

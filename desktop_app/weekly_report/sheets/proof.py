@@ -5,22 +5,25 @@ from __future__ import annotations
 from dataclasses import replace
 from functools import cache
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.proof import RECORDED_LEVELS, ProofLevel
 from desktop_app.returns_watched.honest_numbers.group_names import NOT_COMPARED, compared_as
 from desktop_app.returns_watched.honest_numbers.group_rates import NOT_SAID, GroupRate
 from desktop_app.returns_watched.proved_by_time import proved_by_time
 from desktop_app.weekly_report.figures import WeekFigures
+from desktop_app.weekly_report.headers import COUNTED, JOB, PROOF_REACHED
 from desktop_app.weekly_report.sheet_form import Cell, Sheet, Table
+from desktop_app.weekly_report.sheet_names import PROOF
 from desktop_app.weekly_report.sheets.does_it_pay import does_it_pay
 from desktop_app.weekly_report.sheets.group_table import Groups, group_table
 from desktop_app.weekly_report.sheets.sheet_words import about, columns, year_words
 from desktop_app.weekly_report.year_behind import JobDone
 
 _VERDICTS = {
-    "fits": "old and new compared: fits",
-    "stop and look": "compared: stop and look",
-    "not enough measured": "compared: not enough measured",
-    NOT_COMPARED: "no parts compared",
+    "fits": tr("old and new compared: fits"),
+    "stop and look": tr("compared: stop and look"),
+    "not enough measured": tr("compared: not enough measured"),
+    NOT_COMPARED: tr("no parts compared"),
 }
 #: The level that nobody records: "5 time".
 BY_TIME = f"{int(ProofLevel.TIME)} {ProofLevel.TIME.word}"
@@ -30,7 +33,7 @@ def proof_sheet(figures: WeekFigures) -> Sheet:
     """Return the rates by level of proof, then by what the comparison of the parts said."""
     levels, compared, unproven = _levels(figures), _compared(figures), _unproven(figures)
     line = about(figures, len(levels.rows), year_words(figures))
-    return Sheet("Proof", line, tables=(levels, unproven, compared))
+    return Sheet(PROOF, line, tables=(levels, unproven, compared))
 
 
 def _levels(figures: WeekFigures) -> Table:
@@ -47,14 +50,17 @@ def _levels(figures: WeekFigures) -> Table:
 
     table = group_table(
         "ProofLevels",
-        columns(("Proof", "words"), ("Caught here", "count"), (BY_TIME, "count")),
+        columns((PROOF_REACHED, "words"), (tr("Caught here"), "count"), (BY_TIME, "count")),
         groups,
         cells,
-        title="By how far it was proved",
+        title=tr("By how far it was proved"),
         said=(
-            "Caught here: proofs that failed before the car left. That is a good sign, never a "
-            f"comeback. {BY_TIME}: seen fine after the window. It comes by itself and stands in "
-            "for none of the levels of the hand-over.",
+            tr(
+                "Caught here: proofs that failed before the car left. That is a good sign, "
+                "never a comeback. {by_time}: seen fine after the window. It comes by "
+                "itself and stands in for none of the levels of the hand-over.",
+                by_time=BY_TIME,
+            ),
         )
         if groups.rates
         else (),
@@ -72,22 +78,22 @@ def _unproven(figures: WeekFigures) -> Table:
     return Table(
         "LeftUnproven",
         columns(
-            ("Job", "words"),
-            ("Left on", "day"),
-            ("Counted", "words"),
-            ("What was written", "long words"),
+            (JOB, "words"),
+            (tr("Left on"), "day"),
+            (COUNTED, "words"),
+            (tr("What was written"), "long words"),
         ),
         tuple(
             (
                 job.number,
                 job.left_on,
-                "yes" if job.counted else "no",
-                " ".join(job.proof_words.split()) or "no reason is written",
+                tr("yes") if job.counted else tr("no"),
+                " ".join(job.proof_words.split()) or tr("no reason is written"),
             )
             for job in jobs
         ),
-        title="Left unproven in the week",
-        nothing="No job left unproven in this week.",
+        title=tr("Left unproven in the week"),
+        nothing=tr("No job left unproven in this week."),
     )
 
 
@@ -102,10 +108,10 @@ def _compared(figures: WeekFigures) -> Table:
     groups.rates = tuple(sorted(groups.rates, key=lambda group: order.index(group.name)))
     return group_table(
         "Compared",
-        columns(("Parts", "words")),
+        columns((tr("Parts"), "words")),
         groups,
         lambda group: (_VERDICTS[group.name],),
-        title="Does comparing the parts pay?",
+        title=tr("Does comparing the parts pay?"),
         again=True,
         said=does_it_pay(groups.jobs("fits"), groups.jobs(NOT_COMPARED)) if groups.rates else (),
     )

@@ -2,8 +2,21 @@
 
 from __future__ import annotations
 
+from desktop_app.language import tr
 from desktop_app.weekly_report.figures import WeekFigures
+from desktop_app.weekly_report.headers import (
+    BACK,
+    DAYS,
+    HIGH,
+    HIGH_LIMIT,
+    LOW,
+    LOW_LIMIT,
+    OF_THOSE_UNDER_WATCH,
+    RETURNS_PER_100,
+    WEEK,
+)
 from desktop_app.weekly_report.sheet_form import Chart, Sheet
+from desktop_app.weekly_report.sheet_names import RATE
 from desktop_app.weekly_report.sheets.kept_out import kept_out_table
 from desktop_app.weekly_report.sheets.rate_by_share import by_share_table
 from desktop_app.weekly_report.sheets.rate_curves import (
@@ -15,7 +28,7 @@ from desktop_app.weekly_report.sheets.rate_months import months_table
 from desktop_app.weekly_report.sheets.rate_weeks import noticed_table, so_far_table, weeks_table
 from desktop_app.weekly_report.sheets.sheet_words import about, unit_words, year_words
 
-_BOUNDS = ("Low", "High")
+_BOUNDS = (LOW, HIGH)
 
 
 def rate_sheet(figures: WeekFigures) -> Sheet:
@@ -29,19 +42,19 @@ def rate_sheet(figures: WeekFigures) -> Sheet:
     open_week = () if so_far is None else (so_far,)
     shares, kept_out = by_share_table(figures), kept_out_table(figures)
     tables = (months, kept_out, noticed, weeks, *open_week, *curves, shares)
-    return Sheet("Rate", line, charts=charts, tables=tables)
+    return Sheet(RATE, line, charts=charts, tables=tables)
 
 
 def _weeks_chart() -> Chart:
-    limits = ("Low limit", "High limit")
+    limits = (LOW_LIMIT, HIGH_LIMIT)
     return Chart(
-        "Comebacks per job under watch, week by week",
+        tr("Comebacks per job under watch, week by week"),
         "lines",
         "Weeks",
-        "Week",
-        ("Of those under watch", *limits),
-        "Week in which the car came",
-        "Comebacks per job under watch",
+        WEEK,
+        (OF_THOSE_UNDER_WATCH, *limits),
+        tr("Week in which the car came"),
+        tr("Comebacks per job under watch"),
         limits=limits,
         share=True,
     )
@@ -51,35 +64,35 @@ def _curve_charts(figures: WeekFigures) -> tuple[Chart, ...]:
     unit = unit_words(figures)
     return (
         Chart(
-            "Share of jobs that came back, by days since they left",
+            tr("Share of jobs that came back, by days since they left"),
             "steps",
             "CurveOfReturns",
-            "Days",
-            ("Came back", *_BOUNDS),
-            "Days since the hand-over",
-            "Share that came back",
+            DAYS,
+            (BACK, *_BOUNDS),
+            tr("Days since the hand-over"),
+            tr("Share that came back"),
             limits=_BOUNDS,
             share=True,
         ),
         Chart(
-            f"Share of jobs that came back, by {unit} since they left",
+            tr("Share of jobs that came back, by {unit} since they left", unit=unit),
             "steps",
             "CurveByMiles",
             unit.capitalize(),
-            ("Came back", *_BOUNDS),
-            f"{unit.capitalize()} since the hand-over",
-            "Share that came back",
+            (BACK, *_BOUNDS),
+            tr("{unit} since the hand-over", unit=unit.capitalize()),
+            tr("Share that came back"),
             limits=_BOUNDS,
             share=True,
         ),
         Chart(
-            "Returns per 100 jobs, by days since they left",
+            tr("Returns per 100 jobs, by days since they left"),
             "steps",
             "ReturnsPerJob",
-            "Days",
-            ("Returns per 100 jobs", *_BOUNDS),
-            "Days since the hand-over",
-            "Returns per 100 jobs",
+            DAYS,
+            (RETURNS_PER_100, *_BOUNDS),
+            tr("Days since the hand-over"),
+            RETURNS_PER_100,
             limits=_BOUNDS,
         ),
     )

@@ -7,8 +7,10 @@ from dataclasses import dataclass
 from math import nan
 from typing import TYPE_CHECKING
 
+from desktop_app.language import tr
 from desktop_app.returns_watched.honest_numbers.survival import kaplan_meier
 from desktop_app.weekly_report.figures import WeekFigures
+from desktop_app.weekly_report.headers import BACK, HIGH, LOW
 from desktop_app.weekly_report.sheet_form import Cell, Table
 from desktop_app.weekly_report.sheets.rate_curves import share_at
 from desktop_app.weekly_report.sheets.sheet_words import columns, plural
@@ -49,17 +51,17 @@ def by_share_table(figures: WeekFigures) -> Table:
     return Table(
         "CurveByShare",
         columns(
-            ("Window used up", "share"),
-            ("Still watched", "count"),
-            ("Came back", "share"),
-            ("Low", "share"),
-            ("High", "share"),
-            ("Curve while known well", "share"),
+            (tr("Window used up"), "share"),
+            (tr("Still watched"), "count"),
+            (BACK, "share"),
+            (LOW, "share"),
+            (HIGH, "share"),
+            (tr("Curve while known well"), "share"),
         ),
         tuple(rows),
-        title="How many have come back by a share of their window",
+        title=tr("How many have come back by a share of their window"),
         notes=tuple(_notes(watched)) if rows else (),
-        nothing="No job of this year was counted.",
+        nothing=tr("No job of this year was counted."),
         behind=tuple(_behind(watched, len(rows))),
     )
 
@@ -174,19 +176,21 @@ def _behind(watched: _Watched, rows: int) -> Iterator[tuple[str, ...]]:
 
 
 def _notes(watched: _Watched) -> Iterator[str]:
-    yield (
-        "Window used up: the larger of the shares of days and of distance, each job by its own "
-        "window; 100% is its end. Open windows count as far as they are used (Kaplan-Meier). "
-        "Curve while known well: a job of which nothing was heard counts only up to the last day "
-        "on which its car was known to be well. The truth lies between the two."
+    yield tr(
+        "Window used up: the larger of the shares of days and of distance, each job by "
+        "its own window; 100% is its end. Open windows count as far as they are used "
+        "(Kaplan-Meier). Curve while known well: a job of which nothing was heard "
+        "counts only up to the last day on which its car was known to be well. The "
+        "truth lies between the two."
     )
     if watched.by_days:
-        yield (
-            f"{plural(watched.by_days, 'job')} by days alone: the odometer was not read since, or "
-            "cannot say how far the car has gone."
+        yield tr(
+            "{jobs} by days alone: the odometer was not read since, or cannot say "
+            "how far the car has gone.",
+            jobs=plural(watched.by_days, tr("job"), tr("jobs")),
         )
     if watched.left_out:
-        yield (
-            f"Left out: {plural(watched.left_out, 'job')} whose window time cannot end and is "
-            "still open."
+        yield tr(
+            "Left out: {jobs} whose window time cannot end and is still open.",
+            jobs=plural(watched.left_out, tr("job"), tr("jobs")),
         )

@@ -5,12 +5,14 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from typing import TYPE_CHECKING
 
+from desktop_app.language import tr
 from desktop_app.returns_watched.honest_numbers.cumulative import MeanCumulative, mean_cumulative
 from desktop_app.returns_watched.honest_numbers.expected import poisson_interval
 from desktop_app.returns_watched.honest_numbers.proportion import clopper_pearson
 from desktop_app.returns_watched.honest_numbers.survival import Curve, kaplan_meier
 from desktop_app.weekly_report.chart_scale import round_ticks
 from desktop_app.weekly_report.figures import WeekFigures
+from desktop_app.weekly_report.headers import BACK, DAYS, HIGH, LOW, RETURNS_PER_100
 from desktop_app.weekly_report.sheet_form import Cell, Table
 from desktop_app.weekly_report.sheets.miles_watched import (
     FEWEST_READ,
@@ -26,7 +28,7 @@ if TYPE_CHECKING:
     from numpy.typing import NDArray
 
 CURVE_POINTS = 18  # about so many rows are read at a glance
-_NOBODY = "No job of this year was counted."
+_NOBODY = tr("No job of this year was counted.")
 
 
 def by_days_table(figures: WeekFigures) -> Table:
@@ -43,18 +45,21 @@ def by_days_table(figures: WeekFigures) -> Table:
     return Table(
         "CurveOfReturns",
         columns(
-            ("Days", "count"),
-            ("Still watched", "count"),
-            ("Came back", "share"),
-            ("Low", "share"),
-            ("High", "share"),
+            (DAYS, "count"),
+            (tr("Still watched"), "count"),
+            (BACK, "share"),
+            (LOW, "share"),
+            (HIGH, "share"),
         ),
         tuple(rows),
-        title="How many have come back after so many days",
+        title=tr("How many have come back after so many days"),
         notes=(
-            "Every counted job of the year stands in it, those with an open window as far as they "
-            "have been watched (Kaplan-Meier). The share adds up: 10% at day 60 means that 10 of "
-            "100 have come back by then. Low to High: where it lies 19 times of 20.",
+            tr(
+                "Every counted job of the year stands in it, those with an open window as "
+                "far as they have been watched (Kaplan-Meier). The share adds up: 10% at "
+                "day 60 means that 10 of 100 have come back by then. Low to High: where it "
+                "lies 19 times of 20."
+            ),
         )
         if rows
         else (),
@@ -83,40 +88,57 @@ def by_miles_table(figures: WeekFigures) -> Table:
         "CurveByMiles",
         columns(
             (unit.capitalize(), "count"),
-            ("Still watched", "count"),
-            ("Came back", "share"),
-            ("Low", "share"),
-            ("High", "share"),
+            (tr("Still watched"), "count"),
+            (BACK, "share"),
+            (LOW, "share"),
+            (HIGH, "share"),
         ),
         tuple(rows),
-        title=f"How many have come back after so many {unit}",
+        title=tr("How many have come back after so many {unit}", unit=unit),
         notes=tuple(_miles_notes(watched, unit, figures)),
-        nothing=f"Too few cars were read again to say how many {unit} they drive.",
+        nothing=tr("Too few cars were read again to say how many {unit} they drive.", unit=unit),
         behind=tuple(behind),
     )
 
 
 def _miles_notes(watched: MilesWatched, unit: str, figures: WeekFigures) -> Iterator[str]:
     if watched.jobs:
-        yield (
-            f"A job counts as far as its car has gone: to the {unit} of its return, or to its last "
-            "odometer reading that can be trusted, at most to its window's end. The curve ends "
-            f"where fewer than {FEWEST_READ} jobs were watched."
+        yield tr(
+            "A job counts as far as its car has gone: to the {unit} of its return, or "
+            "to its last odometer reading that can be trusted, at most to its window's "
+            "end. The curve ends where fewer than {fewest_read} jobs were watched.",
+            unit=unit,
+            fewest_read=FEWEST_READ,
         )
     if watched.estimated:
         a_month = distance(figures, watched.miles_a_day * 30)
-        was = "was" if watched.estimated == 1 else "were"
-        yield (
-            f"{plural(watched.estimated, 'job')} of {len(watched.jobs):,} {was} never read again "
-            f"and {was} taken to be driven as the others are, {a_month:,.0f} {unit} a month in the "
-            "middle. Where that is many, trust the curve by days first."
-        )
+        jobs = len(watched.jobs)
+        if watched.estimated == 1:
+            yield tr(
+                "1 job of {jobs:,} was never read again and was taken to be driven "
+                "as the others are, {a_month:,.0f} {unit} a month in the middle. Where "
+                "that is many, trust the curve by days first.",
+                jobs=jobs,
+                a_month=a_month,
+                unit=unit,
+            )
+        else:
+            yield tr(
+                "{estimated:,} jobs of {jobs:,} were never read again and were taken to be driven "
+                "as the others are, {a_month:,.0f} {unit} a month in the middle. Where "
+                "that is many, trust the curve by days first.",
+                estimated=watched.estimated,
+                jobs=jobs,
+                a_month=a_month,
+                unit=unit,
+            )
     if watched.left_out and watched.jobs:
         back = sum(job.came_back for job in watched.left_out)
-        jobs = plural(len(watched.left_out), "job")
-        yield (
-            f"Left out: {jobs}, {plural(back, 'comeback')} among them; the odometer cannot say how "
-            "far the car had gone."
+        yield tr(
+            "Left out: {jobs}, {comebacks} among them; the odometer cannot say how far "
+            "the car had gone.",
+            jobs=plural(len(watched.left_out), tr("job"), tr("jobs")),
+            comebacks=plural(back, tr("comeback"), tr("comebacks")),
         )
 
 
@@ -136,19 +158,22 @@ def per_job_table(figures: WeekFigures) -> Table:
     return Table(
         "ReturnsPerJob",
         columns(
-            ("Days", "count"),
-            ("Still watched", "count"),
-            ("Returns per 100 jobs", "number"),
-            ("Low", "number"),
-            ("High", "number"),
+            (DAYS, "count"),
+            (tr("Still watched"), "count"),
+            (RETURNS_PER_100, "number"),
+            (LOW, "number"),
+            (HIGH, "number"),
         ),
         tuple(rows),
-        title="How many returns 100 jobs have had after so many days",
+        title=tr("How many returns 100 jobs have had after so many days"),
         notes=(
-            "Every return counts here, the second and third of one job too (mean cumulative "
-            "function), so it can lie above the share that came back. A return of a return counts "
-            "for the job before it, and for the first of its chain from the day on which that "
-            "left. Low to High: where it lies 19 times of 20.",
+            tr(
+                "Every return counts here, the second and third of one job too (mean "
+                "cumulative function), so it can lie above the share that came back. A "
+                "return of a return counts for the job before it, and for the first of its "
+                "chain from the day on which that left. Low to High: where it lies 19 "
+                "times of 20."
+            ),
         )
         if rows
         else (),

@@ -8,6 +8,7 @@ from functools import partial
 from itertools import compress
 from typing import TYPE_CHECKING
 
+from desktop_app.language import tr
 from desktop_app.returns_watched.honest_numbers.counted_jobs import CountedJobs
 from desktop_app.returns_watched.honest_numbers.group_rates import (
     NOT_OVER,
@@ -21,6 +22,7 @@ from desktop_app.returns_watched.kind_windows import Promise
 from desktop_app.returns_watched.promise_typed import promise_in_words
 from desktop_app.returns_watched.window import Window
 from desktop_app.weekly_report.figures import WeekFigures
+from desktop_app.weekly_report.headers import COMEBACKS, HIGH, LOW, NOTHING_HEARD, SETTLED, WAITING
 from desktop_app.weekly_report.looked_back import LookedBack
 from desktop_app.weekly_report.other_windows import jobs_in_window
 from desktop_app.weekly_report.sheet_form import Cell, Column, Table
@@ -35,18 +37,18 @@ if TYPE_CHECKING:
     Days = NDArray[np.int64]
     Marks = NDArray[np.bool_]
 
-OWN = "the job's own"
-_WHOLE_YEAR = "the whole year"
+EARLY, OWN, LONG = tr("early"), tr("the job's own"), tr("long")
+_WHOLE_YEAR = tr("the whole year")
 
 
 def _windows(figures: WeekFigures) -> Iterator[tuple[str, Window | None]]:
     """Return the windows by name; None is each job's own, which it was handed over with."""
-    yield "early", Window(*figures.year.early)
+    yield EARLY, Window(*figures.year.early)
     yield OWN, None
-    yield "long", Window(*figures.year.long)
+    yield LONG, Window(*figures.year.long)
 
 
-_COUNTING = ("Settled", "Waiting", "Nothing heard", "Comebacks")
+_COUNTING = (SETTLED, WAITING, NOTHING_HEARD, COMEBACKS)
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,24 +77,24 @@ def months_table(figures: WeekFigures) -> Table:
     return Table(
         "RateByMonth",
         columns(
-            ("Left in", "words"),
-            ("Window", "words"),
-            ("Jobs", "count"),
-            ("Settled", "count"),
-            ("Waiting", "count"),
-            ("Nothing heard", "count"),
-            ("Comebacks", "count"),
-            Column("Rate", "share", RATE_FORMULA),
-            ("Low", "share"),
-            ("High", "share"),
-            ("By the curve", "share"),
-            ("Curve while known well", "share"),
-            ("Note", "words"),
+            (tr("Left in"), "words"),
+            (tr("Window"), "words"),
+            (tr("Jobs"), "count"),
+            (SETTLED, "count"),
+            (WAITING, "count"),
+            (NOTHING_HEARD, "count"),
+            (COMEBACKS, "count"),
+            Column(tr("Rate"), "share", RATE_FORMULA),
+            (LOW, "share"),
+            (HIGH, "share"),
+            (tr("By the curve"), "share"),
+            (tr("Curve while known well"), "share"),
+            (tr("Note"), "words"),
         ),
         tuple(row.cells() for row in shown),
-        title="By month in which the job left",
+        title=tr("By month in which the job left"),
         notes=(*_window_words(figures, {row.window for row in shown}), *_NOTES) if shown else (),
-        nothing="No job of this year was counted.",
+        nothing=tr("No job of this year was counted."),
         behind=tuple(row.numbers for row in shown),
         behind_of={one: partial(counted_by, one) for one in _COUNTING},
     )
@@ -114,7 +116,7 @@ def _rows(figures: WeekFigures) -> Iterator[_Row]:
     for span, at in spans:
         own = tuple(numbers[at].tolist())
         for name, fate in fates.items():
-            if name == "long" and span == _WHOLE_YEAR and back is not None:
+            if name == LONG and span == _WHOLE_YEAR and back is not None:
                 continue
             row = _Row(span, name, own, fate.only(at))
             if name == OWN or row.fates.settled.any():
@@ -122,25 +124,30 @@ def _rows(figures: WeekFigures) -> Iterator[_Row]:
         if span == _WHOLE_YEAR and back is not None:
             yield _Row(
                 _between(back),
-                "long",
+                LONG,
                 back.numbers,
                 _made(back.jobs, back.unheard(), back.silent()),
             )
 
 
 def _between(back: LookedBack) -> str:
-    return f"{back.first.isoformat()} to {back.last.isoformat()}"
+    return tr("{first} to {last}", first=back.first.isoformat(), last=back.last.isoformat())
 
 
 _NOTES = (
-    "A job is settled when its window is over and its visits are judged; a quick comeback enters "
-    "only then, together with its quiet neighbours. Low to High: where the true rate lies 19 times "
-    "of 20. Months differ by luck too.",
-    "By the curve: the share that came back by the window's end, with the open windows as far as "
-    "they are watched (Kaplan-Meier). Curve while known well: the same, but a job of which nothing "
-    "was heard counts only up to the last day on which its car was known to be well. The truth "
-    "probably lies between the two. Nothing heard: settled jobs that did not come back, and whose "
-    "car nobody saw or asked about after its window.",
+    tr(
+        "A job is settled when its window is over and its visits are judged; a quick "
+        "comeback enters only then, together with its quiet neighbours. Low to High: where "
+        "the true rate lies 19 times of 20. Months differ by luck too."
+    ),
+    tr(
+        "By the curve: the share that came back by the window's end, with the open windows "
+        "as far as they are watched (Kaplan-Meier). Curve while known well: the same, but "
+        "a job of which nothing was heard counts only up to the last day on which its car "
+        "was known to be well. The truth probably lies between the two. Nothing heard: "
+        "settled jobs that did not come back, and whose car nobody saw or asked about "
+        "after its window."
+    ),
 )
 
 
@@ -152,19 +159,34 @@ def _window_words(figures: WeekFigures, shown: Collection[str]) -> Iterator[str]
         for days, miles in (figures.year.early, figures.year.long)
     )
     now = promise_in_words(figures.shop.promise, unit)
-    own = f"{OWN} is the one that it was handed over with, now {now}"
-    named = {"early": f"early {early}", OWN: own, "long": f"long {long}"}
-    yield f"Windows: {'; '.join(words for name, words in named.items() if name in shown)}."
-    for name in (name for name in named if name not in shown):
-        yield (
-            f"The {name} window ({early if name == 'early' else long}) has no row: no job that "
-            "this book reads is settled in it."
+    named = {
+        EARLY: tr("early {promise}", promise=early),
+        OWN: tr(
+            "{own} is the one that it was handed over with, now {promise}", own=OWN, promise=now
+        ),
+        LONG: tr("long {promise}", promise=long),
+    }
+    yield tr(
+        "Windows: {windows}.",
+        windows="; ".join(words for name, words in named.items() if name in shown),
+    )
+    if EARLY not in shown:
+        yield tr(
+            "The early window ({promise}) has no row: no job that this book reads is settled "
+            "in it.",
+            promise=early,
+        )
+    if LONG not in shown:
+        yield tr(
+            "The long window ({promise}) has no row: no job that this book reads is settled in it.",
+            promise=long,
         )
     back = figures.year.looked_back
     if back is not None:
-        yield (
-            f"In the first row of long stand the jobs that left {_between(back)}: the window is "
-            "over for all of them."
+        yield tr(
+            "In the first row of long stand the jobs that left {days}: the window "
+            "is over for all of them.",
+            days=_between(back),
         )
 
 
@@ -189,8 +211,8 @@ class _Fates:
         back = self.back & self.settled
         heard = self.quiet & self.settled
         return {
-            **{"Settled": self.settled, "Waiting": self.waiting},
-            **{"Nothing heard": heard, "Comebacks": back},
+            **{SETTLED: self.settled, WAITING: self.waiting},
+            **{NOTHING_HEARD: heard, COMEBACKS: back},
         }
 
     def only(self, at: Days) -> _Fates:

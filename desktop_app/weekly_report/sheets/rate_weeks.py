@@ -2,8 +2,18 @@
 
 from __future__ import annotations
 
+from desktop_app.language import tr
 from desktop_app.returns_watched.honest_numbers.few_a_week import TAIL
 from desktop_app.weekly_report.figures import WeekFigures
+from desktop_app.weekly_report.headers import (
+    COMEBACKS,
+    HIGH_LIMIT,
+    LOW_LIMIT,
+    OF_THOSE_UNDER_WATCH,
+    UNDER_WATCH,
+    WAITING,
+    WEEK,
+)
 from desktop_app.weekly_report.sheet_form import Column, Table
 from desktop_app.weekly_report.sheets.sheet_words import columns
 from desktop_app.weekly_report.weekly_chart_of import weeks_charted
@@ -15,14 +25,14 @@ def noticed_table(figures: WeekFigures) -> Table:
     return Table(
         "Noticed",
         columns(
-            ("From week", "words"),
-            ("To week", "words"),
-            ("Comebacks", "count"),
-            ("What it shows", "long words"),
+            (tr("From week"), "words"),
+            (tr("To week"), "words"),
+            (COMEBACKS, "count"),
+            (tr("What it shows"), "long words"),
         ),
         tuple((str(one.first), str(one.last), one.comebacks, one.words) for one in noticed),
-        title="What the weeks show",
-        nothing="No week stands out, and no slow rise is seen.",
+        title=tr("What the weeks show"),
+        nothing=tr("No week stands out, and no slow rise is seen."),
         behind=tuple(one.jobs for one in noticed),
     )
 
@@ -36,15 +46,15 @@ def so_far_table(figures: WeekFigures) -> Table | None:
     return Table(
         "WeekSoFar",
         columns(
-            ("Week", "words"),
-            ("Handed over", "count"),
-            ("Under watch", "count"),
-            ("Comebacks", "count"),
-            ("Waiting", "count"),
+            (WEEK, "words"),
+            (tr("Handed over"), "count"),
+            (UNDER_WATCH, "count"),
+            (COMEBACKS, "count"),
+            (WAITING, "count"),
         ),
         ((str(week.week), week.left, charted.watched_so_far, week.comebacks, week.waiting),),
-        title="The week that is not over, so far",
-        notes=("It is not in the chart: a part of a week cannot be held against whole ones.",),
+        title=tr("The week that is not over, so far"),
+        notes=(tr("It is not in the chart: a part of a week cannot be held against whole ones."),),
         behind=(charted.back.get(week.week, ()),),
     )
 
@@ -68,32 +78,41 @@ def weeks_table(figures: WeekFigures) -> Table:
     return Table(
         "Weeks",
         columns(
-            ("Week", "words"),
-            ("Handed over", "count"),
-            ("Under watch", "count"),
-            ("Comebacks", "count"),
-            ("Waiting", "count"),
+            (WEEK, "words"),
+            (tr("Handed over"), "count"),
+            (UNDER_WATCH, "count"),
+            (COMEBACKS, "count"),
+            (WAITING, "count"),
             Column(
-                "Of those under watch",
+                OF_THOSE_UNDER_WATCH,
                 "share",
-                '=IF([@Under watch]=0,"",[@Comebacks]/[@Under watch])',
+                f'=IF([@{UNDER_WATCH}]=0,"",[@{COMEBACKS}]/[@{UNDER_WATCH}])',
             ),
-            ("Low limit", "share"),
-            ("High limit", "share"),
-            ("Slow rise", "number"),
+            (LOW_LIMIT, "share"),
+            (HIGH_LIMIT, "share"),
+            (tr("Slow rise"), "number"),
         ),
         rows,
-        title="By week in which the car came back",
+        title=tr("By week in which the car came back"),
         notes=(
-            "Of those under watch: the week's comebacks per job under watch; it is small because "
-            "most cars come in no given week, and it is not the rate of the year. Within the "
-            "limits a week is like the others, however high or low it looks; luck alone passes "
-            f"either of them at most once in {1 / TAIL:.0f} weeks.",
-            "Counted jobs alone: under watch are here those with a cause and a correction; on "
-            "Windows stands every job.",
-            "Slow rise: the evidence that comebacks have doubled since some week before. Above "
-            f"{charted.rise.decision:.0f} it counts, and luck alone gets there about once in five "
-            "years.",
+            tr(
+                "Of those under watch: the week's comebacks per job under watch; it is "
+                "small because most cars come in no given week, and it is not the rate of "
+                "the year. Within the limits a week is like the others, however high or "
+                "low it looks; luck alone passes either of them at most once in {weeks:.0f} "
+                "weeks.",
+                weeks=1 / TAIL,
+            ),
+            tr(
+                "Counted jobs alone: under watch are here those with a cause and a "
+                "correction; on Windows stands every job."
+            ),
+            tr(
+                "Slow rise: the evidence that comebacks have doubled since some week "
+                "before. Above {decision:.0f} it counts, and luck alone gets there about "
+                "once in five years.",
+                decision=charted.rise.decision,
+            ),
         ),
         behind=tuple(charted.back.get(week.week, ()) for week in charted.weeks),
     )

@@ -7,10 +7,35 @@ from datetime import date
 from functools import lru_cache
 from operator import attrgetter
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.who_did_what import work_words
 from desktop_app.symptom_search.filters import vehicle_class
 from desktop_app.weekly_report.figures import WeekFigures, count_later_jobs
+from desktop_app.weekly_report.headers import (
+    BACK,
+    CAME_ON,
+    CAUSE,
+    COST,
+    COUNTED,
+    COUNTS,
+    DAYS,
+    EARLIER_JOB,
+    FIRST_JOB,
+    HOURS,
+    JOB,
+    JUDGEMENT,
+    KEPT_OUT,
+    LATER_JOB,
+    PRICE,
+    PROOF_REACHED,
+    SETTLED,
+    STATE,
+    UNBILLED_HOURS,
+    WAITING,
+    WEEKS_AGO,
+)
 from desktop_app.weekly_report.sheet_form import Cell, Column, Sheet, Table
+from desktop_app.weekly_report.sheet_names import RAW
 from desktop_app.weekly_report.sheets.kept_out import why_kept_out
 from desktop_app.weekly_report.sheets.sheet_words import (
     about,
@@ -22,7 +47,7 @@ from desktop_app.weekly_report.sheets.sheet_words import (
     weeks_ago,
     year_words,
 )
-from desktop_app.weekly_report.year_behind import JobDone, ReturnDone
+from desktop_app.weekly_report.year_behind import STATES, JobDone, ReturnDone
 from desktop_app.weekly_report.year_columns import year_columns, year_numbers
 
 _PAGES_ACROSS = 2  # to be looked up in, not to be read; small print would be worse
@@ -32,9 +57,15 @@ def raw_sheet(figures: WeekFigures) -> Sheet:
     """Return the year's returns, then its jobs, one row each, with ids in place of words."""
     returns, jobs = _returns(figures), _jobs(figures)
     line = about(
-        figures, len(jobs.rows), f"{year_words(figures)}, prints {_PAGES_ACROSS} pages wide"
+        figures,
+        len(jobs.rows),
+        tr(
+            "{period}, prints {pages_across} pages wide",
+            period=year_words(figures),
+            pages_across=_PAGES_ACROSS,
+        ),
     )
-    return Sheet("Raw", line, tables=(returns, jobs), pages_across=_PAGES_ACROSS)
+    return Sheet(RAW, line, tables=(returns, jobs), pages_across=_PAGES_ACROSS)
 
 
 def _returns(figures: WeekFigures) -> Table:
@@ -43,29 +74,31 @@ def _returns(figures: WeekFigures) -> Table:
     return Table(
         "Returns",
         columns(
-            ("Earlier job", "words"),
-            ("Came on", "day"),
-            ("Later job", "words"),
-            ("In window", "count"),
-            ("Counts", "count"),
-            ("Waits", "count"),
-            ("Weeks ago", "count"),
-            ("Days", "count"),
+            (EARLIER_JOB, "words"),
+            (CAME_ON, "day"),
+            (LATER_JOB, "words"),
+            (tr("In window"), "count"),
+            (COUNTS, "count"),
+            (tr("Waits"), "count"),
+            (WEEKS_AGO, "count"),
+            (DAYS, "count"),
             (unit_words(figures).capitalize(), "count"),
-            ("Cost", "money"),
-            ("First job", "words"),
-            ("Judgement", "words"),
-            ("Cause", "words"),
+            (COST, "money"),
+            (FIRST_JOB, "words"),
+            (JUDGEMENT, "words"),
+            (CAUSE, "words"),
         ),
         tuple(_return(figures, one, what) for one, what in zip(met, counts, strict=True)),
-        title="Returns of the year",
+        title=tr("Returns of the year"),
         notes=(
-            "1 is yes, 0 is no. One visit counts once, however many earlier jobs it meets. Cost "
-            "stands with the pair that it was written for.",
+            tr(
+                "1 is yes, 0 is no. One visit counts once, however many earlier jobs it "
+                "meets. Cost stands with the pair that it was written for."
+            ),
         )
         if met
         else (),
-        nothing="No car came back in this year.",
+        nothing=tr("No car came back in this year."),
     )
 
 
@@ -84,8 +117,8 @@ def _return(figures: WeekFigures, one: ReturnDone, counts_as: str) -> tuple[Cell
         None if miles is None else distance(figures, miles),
         None if one.cost is None else amount(one.cost.total_cents),
         row.candidate.root,
-        "" if row.judgement is None else row.judgement.value,
-        row.cause_words or ("not said" if comeback else ""),
+        "" if row.judgement is None else tr(row.judgement.value),
+        row.cause_words or (tr("not said") if comeback else ""),
     )
 
 
@@ -101,8 +134,8 @@ def raw_counts(figures: WeekFigures) -> Table:
     return Table(
         "Raw",
         columns(
-            ("Job", "words"),
-            *((name, "count") for name in ("Counted", "Settled", "Came back", "Waiting")),
+            (JOB, "words"),
+            *((name, "count") for name in (COUNTED, SETTLED, BACK, WAITING)),
         ),
         tuple(zip(numbers, [1] * len(numbers), *counts, strict=True)),
     )
@@ -115,46 +148,53 @@ def _jobs(figures: WeekFigures) -> Table:
         "Raw",
         tuple(column for column, _ in named),
         tuple(zip(*made, strict=True)),
-        title="Jobs handed over in the year",
-        nothing="No job was handed over in this year.",
+        title=tr("Jobs handed over in the year"),
+        nothing=tr("No job was handed over in this year."),
     )
 
 
 def _columns(figures: WeekFigures) -> list[tuple[Column, Callable[[JobDone], Cell]]]:
     """Return the columns of the jobs, each with what stands in it."""
     unit = unit_words(figures)
+    states = {state: tr(state) for state in STATES}
 
     def far(miles: float | None) -> Cell:
         return None if miles is None else distance(figures, miles)
 
     return [
-        (Column("Job", "words"), attrgetter("number")),
-        (Column("Left on", "day"), attrgetter("left_on")),
-        (Column("Month", "words"), lambda job: _month(job.left_on)),
-        (Column("Counted", "count"), lambda job: int(job.counted)),
-        (Column("Kept out", "words"), lambda job: why_kept_out(job, figures.year.hands_on)),
-        (Column("Kind of work", "words"), lambda job: work_words(job.work)),
-        (Column("Class", "words"), lambda job: _class(job.vehicle)),
-        (Column("Settled", "count"), lambda job: int(job.counted and job.settled)),
-        (Column("Came back", "count"), lambda job: int(job.counted and job.came_back)),
-        (Column("Waiting", "count"), lambda job: int(job.counted and job.state == "maybe")),
-        (Column("Days to the return", "count"), attrgetter("back_after")),
-        (Column("Days to the waiting visit", "count"), attrgetter("waits_after")),
-        (Column("Days since", "count"), attrgetter("days_gone")),
-        (Column("Window days", "count"), attrgetter("window_days")),
-        (Column(f"Window {unit}", "count"), lambda job: far(job.window_miles)),
-        (Column("State", "words"), attrgetter("state")),
-        (Column("System", "words"), attrgetter("system")),
-        (Column("Part kinds", "words"), lambda job: _joined(job.part_kinds)),
-        (Column("Symptoms", "words"), lambda job: _joined(job.symptoms)),
-        (Column("Proof", "count"), attrgetter("proof_level")),
-        (Column("Intermittent", "count"), lambda job: int(job.now_and_then)),
-        (Column("Hours", "hours"), attrgetter("hours")),
-        (Column("Search hours", "hours"), attrgetter("search_hours")),
-        (Column("Unbilled hours", "hours"), attrgetter("unbilled_hours")),
-        (Column("Price", "money"), lambda job: amount(job.price_cents)),
-        (Column(f"{unit.capitalize()} known", "count"), lambda job: far(job.miles_known)),
-        (Column(f"{unit.capitalize()} to the return", "count"), lambda job: far(job.back_miles)),
+        (Column(JOB, "words"), attrgetter("number")),
+        (Column(tr("Left on"), "day"), attrgetter("left_on")),
+        (Column(tr("Month"), "words"), lambda job: _month(job.left_on)),
+        (Column(COUNTED, "count"), lambda job: int(job.counted)),
+        (Column(KEPT_OUT, "words"), lambda job: why_kept_out(job, figures.year.hands_on)),
+        (Column(tr("Kind of work"), "words"), lambda job: work_words(job.work)),
+        (Column(tr("Class"), "words"), lambda job: _class(job.vehicle)),
+        (Column(SETTLED, "count"), lambda job: int(job.counted and job.settled)),
+        (Column(BACK, "count"), lambda job: int(job.counted and job.came_back)),
+        (Column(WAITING, "count"), lambda job: int(job.counted and job.state == "maybe")),
+        (Column(tr("Days to the return"), "count"), attrgetter("back_after")),
+        (Column(tr("Days to the waiting visit"), "count"), attrgetter("waits_after")),
+        (Column(tr("Days since"), "count"), attrgetter("days_gone")),
+        (Column(tr("Window days"), "count"), attrgetter("window_days")),
+        (Column(tr("Window {unit}", unit=unit), "count"), lambda job: far(job.window_miles)),
+        (Column(STATE, "words"), lambda job: states[job.state]),
+        (Column(tr("System"), "words"), attrgetter("system")),
+        (Column(tr("Part kinds"), "words"), lambda job: _joined(job.part_kinds)),
+        (Column(tr("Symptoms"), "words"), lambda job: _joined(job.symptoms)),
+        (Column(PROOF_REACHED, "count"), attrgetter("proof_level")),
+        (Column(tr("Intermittent"), "count"), lambda job: int(job.now_and_then)),
+        (Column(HOURS, "hours"), attrgetter("hours")),
+        (Column(tr("Search hours"), "hours"), attrgetter("search_hours")),
+        (Column(UNBILLED_HOURS, "hours"), attrgetter("unbilled_hours")),
+        (Column(PRICE, "money"), lambda job: amount(job.price_cents)),
+        (
+            Column(tr("{unit} known", unit=unit.capitalize()), "count"),
+            lambda job: far(job.miles_known),
+        ),
+        (
+            Column(tr("{unit} to the return", unit=unit.capitalize()), "count"),
+            lambda job: far(job.back_miles),
+        ),
     ]
 
 

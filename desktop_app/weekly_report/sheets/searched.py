@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from statistics import fmean
 
+from desktop_app.language import tr
 from desktop_app.returns_watched.honest_numbers.group_names import as_first_written
 from desktop_app.weekly_report.figures import WeekFigures
 from desktop_app.weekly_report.sheet_form import Table
@@ -32,20 +33,23 @@ def search_table(figures: WeekFigures) -> Table:
     return Table(
         "Searched",
         columns(
-            ("Symptom", "words"),
-            ("Search hours written", "count"),
-            ("Search hours on the average", "hours"),
+            (tr("Symptom"), "words"),
+            (tr("Search hours written"), "count"),
+            (tr("Search hours on the average"), "hours"),
         ),
         tuple((name, len(written[name]), means[name]) for name in order),
-        title="Hours of searching, by symptom",
+        title=tr("Hours of searching, by symptom"),
         notes=(
-            "Of a job's hours, those that went into finding the cause, in the jobs in which "
-            "somebody wrote them; Search hours written says how many these are. No average: nobody "
-            "wrote them. The other jobs may have been quicker or slower.",
+            tr(
+                "Of a job's hours, those that went into finding the cause, in the jobs in "
+                "which somebody wrote them; Search hours written says how many these are. "
+                "No average: nobody wrote them. The other jobs may have been quicker or "
+                "slower."
+            ),
         )
         if order
         else (),
-        nothing="Nobody has written search hours on a job of this year.",
+        nothing=tr("Nobody has written search hours on a job of this year."),
         behind=tuple(tuple(job.number for job in written[name]) for name in order),
     )
 

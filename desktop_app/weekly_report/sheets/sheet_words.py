@@ -5,11 +5,23 @@ from __future__ import annotations
 from collections.abc import Iterable
 from datetime import date
 
+from desktop_app.language import marked, tr
 from desktop_app.repair_jobs.distance import from_miles
 from desktop_app.weekly_report.figures import WeekFigures
 from desktop_app.weekly_report.sheet_form import Column, Kind
 
-NAMELESS = "Names are left out. The house rule “names in book” puts them in, for the owner alone."
+NAMELESS = tr(
+    "Names are left out. The house rule “names in book” puts them in, for the owner alone."
+)
+
+_ORIGINS = (
+    marked("new, vehicle maker's"),
+    marked("new, other maker's"),
+    marked("reman"),
+    marked("rebuilt here"),
+    marked("used"),
+    marked("customer's own"),
+)
 
 
 def about(figures: WeekFigures, rows: int | None, period: str = "") -> str:
@@ -17,18 +29,29 @@ def about(figures: WeekFigures, rows: int | None, period: str = "") -> str:
     week = figures.week
     words = [
         figures.shop.name,
-        period or f"{week}, {week.monday.isoformat()} to {week.sunday.isoformat()}",
-        f"made {figures.made_at:%Y-%m-%d %H:%M}",
+        period
+        or tr(
+            "{week}, {monday} to {sunday}",
+            week=week,
+            monday=week.monday.isoformat(),
+            sunday=week.sunday.isoformat(),
+        ),
+        tr("made {made_at:%Y-%m-%d %H:%M}", made_at=figures.made_at),
     ]
     if rows is not None:
-        words.append("1 row" if rows == 1 else f"{rows:,} rows")
+        words.append(tr("1 row") if rows == 1 else tr("{rows:,} rows", rows=rows))
     return " · ".join(words)
 
 
 def year_words(figures: WeekFigures) -> str:
     """Return the period of the sheets that look back over a year."""
     year = figures.year
-    return f"{figures.week}, jobs handed over {year.first.isoformat()} to {year.last.isoformat()}"
+    return tr(
+        "{week}, jobs handed over {first} to {last}",
+        week=figures.week,
+        first=year.first.isoformat(),
+        last=year.last.isoformat(),
+    )
 
 
 def weeks_ago(figures: WeekFigures, day: date) -> int:
@@ -48,7 +71,7 @@ def amount(cents: int | None) -> float | None:
 
 def unit_words(figures: WeekFigures) -> str:
     """Return the shop's unit of distance as a word."""
-    return "miles" if figures.shop.distance_unit == "mi" else "kilometres"
+    return tr("miles") if figures.shop.distance_unit == "mi" else tr("kilometres")
 
 
 def distance(figures: WeekFigures, miles: float) -> float:
@@ -56,9 +79,14 @@ def distance(figures: WeekFigures, miles: float) -> float:
     return from_miles(miles, figures.shop.distance_unit)
 
 
-def plural(number: int, one: str, many: str = "") -> str:
+def plural(number: int, one: str, many: str) -> str:
     """Return a count with its noun: "1 job", "3 jobs"."""
-    return f"{number:,} {one if number == 1 else many or one + 's'}"
+    return f"{number:,} {one if number == 1 else many}"
+
+
+def origin_words(origin: str) -> str:
+    """Return how it is said where a part comes from; other words than ours as they were written."""
+    return tr(origin) if origin in _ORIGINS else origin
 
 
 def joined(words: Iterable[str]) -> str:

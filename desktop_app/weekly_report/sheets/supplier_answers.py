@@ -6,6 +6,7 @@ from collections.abc import Callable, Sequence
 from functools import partial
 from statistics import fmean
 
+from desktop_app.language import tr
 from desktop_app.returns_watched.honest_numbers.group_names import as_first_written
 from desktop_app.returns_watched.owed import Owed, State
 from desktop_app.weekly_report.figures import WeekFigures
@@ -15,12 +16,12 @@ from desktop_app.weekly_report.supplied import PartSupplied
 
 _Parts = dict[str, list[PartSupplied]]
 _COUNTED: dict[str, Callable[[PartSupplied], bool]] = {
-    "Parts": lambda _part: True,
-    "Compared": lambda part: bool(part.verdict),
-    "Stop and look": lambda part: part.verdict == "stop and look",
-    "Turned": lambda part: part.way_round == "turned",
-    "Mirrored": lambda part: part.way_round == "mirrored",
-    "Not fitted": lambda part: not part.fitted,
+    tr("Parts"): lambda _part: True,
+    tr("Compared"): lambda part: bool(part.verdict),
+    tr("Stop and look"): lambda part: part.verdict == "stop and look",
+    tr("Turned"): lambda part: part.way_round == "turned",
+    tr("Mirrored"): lambda part: part.way_round == "mirrored",
+    tr("Not fitted"): lambda part: not part.fitted,
 }
 
 
@@ -41,27 +42,30 @@ def answers_table(figures: WeekFigures) -> Table:
     return Table(
         "SupplierAnswers",
         columns(
-            ("Supplier", "words"),
+            (tr("Supplier"), "words"),
             *((header, "count") for header in _COUNTED),
-            ("Claims", "count"),
-            ("Answered", "count"),
-            ("Refused", "count"),
-            ("Days to an answer", "number"),
-            ("Paid", "money"),
+            (tr("Claims"), "count"),
+            (tr("Answered"), "count"),
+            (tr("Refused"), "count"),
+            (tr("Days to an answer"), "number"),
+            (tr("Paid"), "money"),
         ),
         tuple(
             (name, *_shown(parts.get(name, ())), *_answers(claims.get(name, ()))) for name in order
         ),
-        title="What comparing showed, and what became of claims",
+        title=tr("What comparing showed, and what became of claims"),
         notes=(
-            "Turned: an angle of the new part is not the old one's, and nobody has explained it. "
-            "Mirrored: it looks like the old one's mirror image. Not fitted: it did not go into "
-            "the car. Claims: those written in the year; days and money are of those with an "
-            "answer. Credits for cores are not among them.",
+            tr(
+                "Turned: an angle of the new part is not the old one's, and nobody has "
+                "explained it. Mirrored: it looks like the old one's mirror image. Not "
+                "fitted: it did not go into the car. Claims: those written in the year; "
+                "days and money are of those with an answer. Credits for cores are not "
+                "among them."
+            ),
         )
         if order
         else (),
-        nothing="No supplier was written down.",
+        nothing=tr("No supplier was written down."),
         behind=tuple(
             tuple(dict.fromkeys((*_jobs(parts.get(name, ())), *_of_claims(claims.get(name, ())))))
             for name in order

@@ -7,11 +7,14 @@ from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from statistics import fmean
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.systems import system_name
 from desktop_app.returns_watched.honest_numbers.group_names import as_first_written
 from desktop_app.returns_watched.honest_numbers.group_rates import GroupRate
 from desktop_app.weekly_report.figures import WeekFigures
+from desktop_app.weekly_report.headers import NOT_CAUGHT
 from desktop_app.weekly_report.sheet_form import Cell, Sheet, Table
+from desktop_app.weekly_report.sheet_names import SYMPTOMS
 from desktop_app.weekly_report.sheets.first_fixed import first_fixed_table
 from desktop_app.weekly_report.sheets.group_table import Groups, group_table
 from desktop_app.weekly_report.sheets.searched import search_table
@@ -26,16 +29,16 @@ def symptoms_sheet(figures: WeekFigures) -> Sheet:
     symptoms = _by_symptom(figures)
     line = about(figures, len(symptoms.rows), year_words(figures))
     tables = (_by_system(figures), symptoms, first_fixed_table(figures), search_table(figures))
-    return Sheet("Symptoms", line, tables=tables)
+    return Sheet(SYMPTOMS, line, tables=tables)
 
 
 def _by_system(figures: WeekFigures) -> Table:
     return group_table(
         "Systems",
-        columns(("System", "words")),
+        columns((tr("System"), "words")),
         Groups(figures.year, "system", lambda job: (system_name(job.system),)),
         lambda group: (group.name,),
-        title="By system that was worked on",
+        title=tr("By system that was worked on"),
     )
 
 
@@ -67,24 +70,26 @@ def _by_symptom(figures: WeekFigures) -> Table:
     table = group_table(
         "Symptoms",
         columns(
-            ("Symptom", "words"),
-            ("Not caught", "count"),
-            ("Hours on the average", "hours"),
-            ("What fixed it", "long words"),
+            (tr("Symptom"), "words"),
+            (NOT_CAUGHT, "count"),
+            (tr("Hours on the average"), "hours"),
+            (tr("What fixed it"), "long words"),
         ),
         groups,
         cells,
-        title="By symptom",
+        title=tr("By symptom"),
         shared=True,
         again=True,
         said=(
-            "What fixed it: the corrections of settled jobs that did not come back. Not caught and "
-            "the hours are of all jobs with the symptom.",
+            tr(
+                "What fixed it: the corrections of settled jobs that did not come back. "
+                "Not caught and the hours are of all jobs with the symptom."
+            ),
         )
         if groups.rates
         else (),
     )
-    return replace(table, behind_of={**table.behind_of, "Not caught": not_caught.__getitem__})
+    return replace(table, behind_of={**table.behind_of, NOT_CAUGHT: not_caught.__getitem__})
 
 
 def _not_caught(jobs: Iterable[JobDone]) -> tuple[str, ...]:

@@ -4,10 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from desktop_app.language import tr
 from desktop_app.returns_watched.honest_numbers.group_names import as_first_written
 from desktop_app.returns_watched.honest_numbers.group_rates import GroupRate
 from desktop_app.weekly_report.figures import WeekFigures
+from desktop_app.weekly_report.headers import COMEBACKS
 from desktop_app.weekly_report.sheet_form import Cell, Sheet, Table
+from desktop_app.weekly_report.sheet_names import WHERE_FROM
 from desktop_app.weekly_report.sheets.group_table import Groups, group_table
 from desktop_app.weekly_report.sheets.sheet_words import about, columns, year_words
 from desktop_app.weekly_report.sheets.supplier_answers import answers_table
@@ -20,7 +23,7 @@ def where_from_sheet(figures: WeekFigures) -> Sheet:
     """Return the rates by supplier, what each answered, then each lot that was written down."""
     suppliers, answers, lots = _suppliers(figures), answers_table(figures), _lots(figures)
     line = about(figures, len(suppliers.rows), year_words(figures))
-    return Sheet("Where from", line, tables=(suppliers, answers, lots))
+    return Sheet(WHERE_FROM, line, tables=(suppliers, answers, lots))
 
 
 def _suppliers(figures: WeekFigures) -> Table:
@@ -32,15 +35,19 @@ def _suppliers(figures: WeekFigures) -> Table:
 
     return group_table(
         "Suppliers",
-        columns(("Supplier", "words"), ("Died early", "count"), ("Wrong part", "count")),
+        columns(
+            (tr("Supplier"), "words"), (tr("Died early"), "count"), (tr("Wrong part"), "count")
+        ),
         groups,
         cells,
-        title="By supplier",
+        title=tr("By supplier"),
         shared=True,
         said=(
-            "Who delivers the parts that fail most everywhere has the most comebacks: read them "
-            "beside what is expected. Died early and Wrong part: the causes that were written, of "
-            "jobs that are not settled too.",
+            tr(
+                "Who delivers the parts that fail most everywhere has the most comebacks: "
+                "read them beside what is expected. Died early and Wrong part: the causes "
+                "that were written, of jobs that are not settled too."
+            ),
         )
         if groups.rates
         else (),
@@ -67,22 +74,24 @@ def _lots(figures: WeekFigures) -> Table:
     return Table(
         "Lots",
         columns(
-            ("Supplier", "words"),
-            ("Lot or date code", "words"),
-            ("Jobs", "count"),
-            ("Comebacks", "count"),
-            ("Died early", "count"),
+            (tr("Supplier"), "words"),
+            (tr("Lot or date code"), "words"),
+            (tr("Jobs"), "count"),
+            (COMEBACKS, "count"),
+            (tr("Died early"), "count"),
         ),
         tuple(cells for cells, _ in rows),
-        title="By lot or date code",
+        title=tr("By lot or date code"),
         notes=(
-            "Jobs and comebacks of windows that are still open stand here too: this is a list to "
-            "look through, no rate. The same lot twice is worth a look; one or two parts prove "
-            "nothing.",
+            tr(
+                "Jobs and comebacks of windows that are still open stand here too: this is "
+                "a list to look through, no rate. The same lot twice is worth a look; one "
+                "or two parts prove nothing."
+            ),
         )
         if rows
         else (),
-        nothing="No lot or date code was written down.",
+        nothing=tr("No lot or date code was written down."),
         behind=tuple(behind for _, behind in rows),
     )
 

@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from desktop_app.language import tr
 from desktop_app.returns_watched.ask_list import ENDS_SOON
 from desktop_app.returns_watched.watching import WatchedJob
 from desktop_app.weekly_report.figures import WeekFigures
+from desktop_app.weekly_report.headers import COUNTED, DAYS_LEFT, JOB, STATE
 from desktop_app.weekly_report.sheet_form import Cell, Column, Sheet, Table
+from desktop_app.weekly_report.sheet_names import WINDOWS
 from desktop_app.weekly_report.sheets.sheet_words import (
     about,
     columns,
@@ -17,34 +20,41 @@ from desktop_app.weekly_report.sheets.sheet_words import (
 from desktop_app.weekly_report.year_behind import JobDone
 
 _STATES = (
-    ("open", "Its window is not over. Never counted as a success."),
+    ("open", tr("Its window is not over. Never counted as a success.")),
     (
         "maybe",
-        "A visit of its car, or the same trouble told, waits for a judgement: "
-        "neither good nor bad.",
+        tr(
+            "A visit of its car, or the same trouble told, waits for a judgement: neither "
+            "good nor bad."
+        ),
     ),
-    ("came back", "A person judged a visit of its car, or what was told, a comeback."),
-    ("came back, not ours", "It came back for a reason that is not ours; it is in no rate."),
+    ("came back", tr("A person judged a visit of its car, or what was told, a comeback.")),
+    ("came back, not ours", tr("It came back for a reason that is not ours; it is in no rate.")),
     (
         "came back, cannot tell",
-        "A person judged a visit of its car, or what was told, and nobody can tell what it was: "
-        "neither good nor bad, and in no rate.",
+        tr(
+            "A person judged a visit of its car, or what was told, and nobody can tell "
+            "what it was: neither good nor bad, and in no rate."
+        ),
     ),
     (
         "came back after the window",
-        "The car came with a reason, or its customer told of the same trouble, after the window's "
-        "end: no comeback in the rate, and not the same as all well.",
+        tr(
+            "The car came with a reason, or its customer told of the same trouble, after "
+            "the window's end: no comeback in the rate, and not the same as all well."
+        ),
     ),
-    ("seen fine", "The car was seen, or its customer asked, after the window's end."),
-    ("nothing heard", "The window ended and nobody knows how the car is."),
-    ("lost sight", "The car was sold or is gone; nobody can say any more."),
+    ("seen fine", tr("The car was seen, or its customer asked, after the window's end.")),
+    ("nothing heard", tr("The window ended and nobody knows how the car is.")),
+    ("lost sight", tr("The car was sold or is gone; nobody can say any more.")),
 )
 
 
-_JOBS = Column("Jobs", "count", "=COUNTIFS(Raw[State],[@State],Raw[Counted],1)")
-_RING = (
-    "What probably ends first stands on top. “ask”: the call is due; the numbers of telephones are "
-    "in the window, on Under Watch. Whom you ask must not depend on the answer you hope for."
+_JOBS = Column(tr("Jobs"), "count", f"=COUNTIFS(Raw[{STATE}],[@{STATE}],Raw[{COUNTED}],1)")
+_RING = tr(
+    "What probably ends first stands on top. “ask”: the call is due; the numbers of "
+    "telephones are in the window, on Under Watch. Whom you ask must not depend on the "
+    "answer you hope for."
 )
 
 
@@ -53,7 +63,7 @@ def windows_sheet(figures: WeekFigures) -> Sheet:
     watch = _watch(figures)
     states = _states(figures)
     line = about(figures, len(watch.rows), year_words(figures))
-    return Sheet("Windows", line, tables=(states, watch))
+    return Sheet(WINDOWS, line, tables=(states, watch))
 
 
 def _states(figures: WeekFigures) -> Table:
@@ -62,7 +72,7 @@ def _states(figures: WeekFigures) -> Table:
     behind = []
     for state, means in _STATES:
         in_it = [job.number for job in jobs if job.state == state]
-        rows.append((state, len(in_it), means))
+        rows.append((tr(state), len(in_it), means))
         behind.append(tuple(in_it))
     named = dict(zip((state for state, _ in _STATES), map(len, behind), strict=True))
     unheard = named["nothing heard"]
@@ -70,14 +80,18 @@ def _states(figures: WeekFigures) -> Table:
     said: tuple[str, ...] = ()
     if quiet:
         said = (
-            f"Of {plural(quiet, 'job')} whose window ended quietly, nothing was heard of "
-            f"{unheard:,}: no news is not the same as good news.",
+            tr(
+                "Of {jobs} whose window ended quietly, nothing was heard of {unheard:,}: "
+                "no news is not the same as good news.",
+                jobs=plural(quiet, tr("job"), tr("jobs")),
+                unheard=unheard,
+            ),
         )
     return Table(
         "HowWindowsStand",
-        columns(("State", "words"), _JOBS, ("What it means", "long words")),
+        columns((STATE, "words"), _JOBS, (tr("What it means"), "long words")),
         tuple(rows),
-        title="What became of the year's jobs",
+        title=tr("What became of the year's jobs"),
         notes=said,
         behind=tuple(behind),
     )
@@ -89,10 +103,6 @@ def _watch(figures: WeekFigures) -> Table:
     rows: list[tuple[Cell, ...]] = []
     for job in figures.on_watch:
         days = job.days_left
-        state = "came back" if job.came_back else "to be judged" if job.waits else "open"
-        over = job.expected_close is not None and job.expected_close < figures.as_of
-        if state == "open" and over:
-            state = f"may have ended by {'time' if job.expected_close_by == 'time' else 'distance'}"
         rows.append(
             (
                 job.job,
@@ -100,63 +110,77 @@ def _watch(figures: WeekFigures) -> Table:
                 job.concern,
                 job.left_on,
                 job.days_gone,
-                "no limit in time" if days is None else days,
+                tr("no limit in time") if days is None else days,
                 _miles_left(figures, job),
                 _read_on(job),
                 job.share_used,
-                "not known" if job.expected_close is None else job.expected_close,
-                job.expected_close_by,
+                tr("not known") if job.expected_close is None else job.expected_close,
+                job.expected_close_by and tr(job.expected_close_by),
                 _well(done.get(job.job)),
                 figures.calls_due.get(job.job),
-                state,
+                _state(figures, job),
                 _this_week(figures, job),
             )
         )
     return Table(
         "UnderWatch",
         columns(
-            ("Job", "words"),
-            ("Vehicle", "long words"),
-            ("Concern", "long words"),
-            ("Left on", "day"),
-            ("Days so far", "count"),
-            ("Days left", "count"),
-            (f"{unit.capitalize()} left (last read)", "count"),
-            ("Read on", "day"),
-            ("Window used", "share"),
-            ("Expected end", "day"),
-            ("Ends by", "words"),
-            ("Last known well", "day"),
-            ("Call due", "day"),
-            ("State", "words"),
-            ("This week", "words"),
+            (JOB, "words"),
+            (tr("Vehicle"), "long words"),
+            (tr("Concern"), "long words"),
+            (tr("Left on"), "day"),
+            (tr("Days so far"), "count"),
+            (DAYS_LEFT, "count"),
+            (tr("{unit} left (last read)", unit=unit.capitalize()), "count"),
+            (tr("Read on"), "day"),
+            (tr("Window used"), "share"),
+            (tr("Expected end"), "day"),
+            (tr("Ends by"), "words"),
+            (tr("Last known well"), "day"),
+            (tr("Call due"), "day"),
+            (STATE, "words"),
+            (tr("This week"), "words"),
         ),
         tuple(rows),
-        title="Under watch",
+        title=tr("Under watch"),
         notes=(_RING,) if rows else (),
-        nothing="No window was open.",
+        nothing=tr("No window was open."),
     )
+
+
+def _state(figures: WeekFigures, job: WatchedJob) -> str:
+    if job.came_back:
+        return tr("came back")
+    if job.waits:
+        return tr("to be judged")
+    if job.expected_close is None or job.expected_close >= figures.as_of:
+        return tr("open")
+    if job.expected_close_by == "time":
+        return tr("may have ended by time")
+    return tr("may have ended by distance")
 
 
 def _miles_left(figures: WeekFigures, job: WatchedJob) -> Cell:
     """Return the distance that is left by the last reading since; words where there is none."""
     if not job.window.miles:
-        return "no such limit"
+        return tr("no such limit")
     if job.not_read_since:
-        return "not read"
+        return tr("not read")
     if job.miles_left is None:
-        return "not known"
+        return tr("not known")
     return distance(figures, job.miles_left)
 
 
 def _this_week(figures: WeekFigures, job: WatchedJob) -> str:
     """Say whether its window probably ends within a week, and whether its call is due."""
     end, due = job.expected_close, figures.calls_due.get(job.job)
-    ends = ""
-    if end is not None and (end - figures.as_of).days <= ENDS_SOON:
-        ends = "ends" if end >= figures.as_of else "may have ended"
-    ask = "ask" if due is not None and due <= figures.as_of else ""
-    return ": ".join(filter(None, (ends, ask)))
+    is_due = due is not None and due <= figures.as_of
+    if end is None or (end - figures.as_of).days > ENDS_SOON:
+        return tr("ask") if is_due else ""
+    and_ask = tr(": ask") if is_due else ""
+    if end < figures.as_of:
+        return tr("may have ended{and_ask}", and_ask=and_ask)
+    return tr("ends{and_ask}", and_ask=and_ask)
 
 
 def _read_on(job: WatchedJob) -> Cell:

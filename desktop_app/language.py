@@ -1,0 +1,64 @@
+"""The language in which the program speaks: English as it is written here, or another one.
+
+A text is written in English where it belongs and goes through tr(). What another language says
+for it lies in resources/spoken (made with Qt's own tools); who starts the program says which one
+is to be spoken, before anything else is imported, so that words kept in tables are spoken too.
+What people typed, and what the record keeps, is never translated.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from contextvars import ContextVar
+from typing import TypeVar
+
+Term = TypeVar("Term", bound=str)
+_Said = Callable[[str], str]
+
+
+def _in_english(text: str) -> str:
+    return text
+
+
+_said: _Said = _in_english
+_plain: ContextVar[bool] = ContextVar("plain", default=False)
+_code = ""
+
+
+def speak(said: _Said, code: str = "") -> None:
+    """Let said() give the words of the language spoken from now on, "" where it has none.
+
+    `code` is what the language is called, such as "es", so that other processes speak it too.
+    """
+    global _said, _code
+    _said, _code = said, code
+
+
+def code_spoken() -> str:
+    """Return the code of the language spoken; "" where the texts are said as they are written."""
+    return _code
+
+
+def tr(text: str, /, **values: object) -> str:
+    """Return the text in the language spoken, with the values put where it names them.
+
+    A text without values is taken as it stands, braces and all.
+    """
+    said = text if _plain.get() else _said(text) or text
+    return said.format(**values) if values else said
+
+
+@contextmanager
+def as_written() -> Iterator[None]:
+    """Within it texts are given as they are written here: to be kept, and found by their words."""
+    before = _plain.set(True)
+    try:
+        yield
+    finally:
+        _plain.reset(before)
+
+
+def marked(term: Term, /) -> Term:
+    """Return a term as it is, marked for the translators: it is kept, and tr(term) is shown."""
+    return term

@@ -1,0 +1,54 @@
+"""How the house rules and their values are said; they are kept and typed by their English names."""
+
+from __future__ import annotations
+
+from desktop_app.language import marked, tr
+
+NAMES = (
+    marked("shop name"),
+    marked("length unit"),
+    marked("distance unit"),
+    marked("window days"),
+    marked("window months"),
+    marked("window miles"),
+    marked("window rule"),
+    marked("sale ends window"),
+    marked("early days"),
+    marked("early miles"),
+    marked("long days"),
+    marked("long miles"),
+    marked("ask after days"),
+    marked("sure percent"),
+    marked("hour cost"),
+    marked("hour cost cents"),
+    marked("names in book"),
+    marked("second backup folder"),
+    marked("days without backup"),
+    marked("currency"),
+    marked("paper"),
+    marked("look"),
+    marked("text size"),
+)
+VALUES = (
+    marked("inch"),
+    marked("miles"),
+    marked("first"),
+    marked("both"),
+    marked("yes"),
+    marked("no"),
+    marked("Letter"),
+    marked("as the system"),
+    marked("light"),
+    marked("dark"),
+)
+
+
+def rule_words(name: str) -> str:
+    """Return how a house rule is said, by its name; money is not said to be in cents."""
+    return tr(name.removesuffix("_cents").replace("_", " "))
+
+
+def value_words(value: object) -> str:
+    """Return how a value is shown: one of those that are offered in the language spoken."""
+    words = str(value)
+    return tr(words) if words in VALUES else words

@@ -1,0 +1,47 @@
+"""What is kept and compared of a pair is the same in every language; only sentences differ."""
+
+from __future__ import annotations
+
+from desktop_app.parts_compared.instruments.row_tools import row_tools
+from desktop_app.parts_compared.mark_doubt import MarkRead, doubt_of_mark
+from desktop_app.parts_compared.pair_verdict import compare
+from desktop_app.parts_compared.part_kinds.own_kind import new_dimension
+from desktop_app.parts_compared.reading import ConditionSeen
+from desktop_app.parts_compared.sheet_values import verdict_cell
+from tests.another_language import another_language
+from tests.parts_compared.invented_kinds import both, dimension, kind, worn
+
+PART = kind(dimension(), worn())
+READINGS = [*both("width", 10.00, 10.02), *both("tip", 26.90, 26.10)]
+SEEN = [ConditionSeen("replacement", ("burned tip",))]
+
+
+def test_a_verdict_is_kept_as_it_is_and_said_in_the_language_spoken() -> None:
+    before = compare(PART, READINGS, SEEN)
+    with another_language():
+        after = compare(PART, READINGS, SEEN)
+        assert verdict_cell(after.dimensions[1]) == "⇓ «worse than the old one»"
+    assert after.verdict == before.verdict == "stop and look"
+    assert [one.verdict for one in after.dimensions] == ["same", "worse than the old one"]
+    assert "«The new part shows «burned tip». A new part must not have that.»" in after.reasons
+    assert not set(after.reasons) & set(before.reasons)
+
+
+def test_two_readings_share_their_card_whatever_was_spoken_when_they_were_taken() -> None:
+    mark = MarkRead(1, 24.8, "mm", 0.27, {"pointing": 0.05}, 10.0, 1.0, card_id=1)
+    before = doubt_of_mark(mark)
+    with another_language():
+        assert doubt_of_mark(mark) == before
+
+
+def test_an_instrument_is_chosen_by_its_kept_name_and_shown_in_the_language_spoken() -> None:
+    with another_language():
+        tools = row_tools(dimension(), {}, (), marks=False, picked=None)
+    assert tools.shown == "calliper"
+    assert ("calliper", "«calliper»") in tools.choices
+
+
+def test_what_the_shop_decided_is_kept_with_the_same_source_in_every_language() -> None:
+    with another_language():
+        made = new_dimension(PART, "depth", "same", "mm", "depth rod", "0.2")
+    assert made.basis == "the shop's own figure"

@@ -1,0 +1,141 @@
+"""The kinds that come with the program in another language: what people read changes, no more."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+from pathlib import Path
+
+import pytest
+
+from desktop_app import language
+from desktop_app.parts_compared.heights_read import may_be_height
+from desktop_app.parts_compared.mark_for_dimension import mark_for
+from desktop_app.parts_compared.part_kinds.kind_names import kind_called
+from desktop_app.parts_compared.part_kinds.kind_shelf import load_kinds
+from desktop_app.parts_compared.part_kinds.kind_writing import kind_as_toml
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
+from desktop_app.parts_compared.part_kinds.part_kind_file import read_kind
+from desktop_app.parts_compared.part_sets.part_set_file import read_set
+from desktop_app.symptom_search.question import read_question
+from desktop_app.symptom_search.vocabulary_file import shop_vocabulary
+from tests.spoken.spoken_files import ROOT, SPOKEN, said_in
+
+SPANISH = said_in(SPOKEN / "es" / "part_kinds.ts")
+FILES = sorted((ROOT / "resources" / "part_kinds").glob("*.toml"))
+WRITTEN = {one.id: one for one in (read_kind(f.read_text("utf-8"), f.name) for f in FILES)}
+
+
+def in_spanish(text: str) -> str:
+    """Return a text of the kinds in Spanish."""
+    return SPANISH.get(text) or text
+
+
+SPOKEN_KINDS = {
+    one.id: one for one in (read_kind(f.read_text("utf-8"), f.name, in_spanish) for f in FILES)
+}
+EVERY = pytest.mark.parametrize("kind", sorted(WRITTEN))
+
+
+@pytest.fixture
+def spanish() -> Iterator[None]:
+    """Speak Spanish as long as the test runs."""
+    language.speak(in_spanish)
+    yield
+    language.speak(str)
+
+
+def kept(kind: PartKind) -> PartKind:
+    """Return the kind without what is only read by people."""
+    return replace(
+        kind,
+        **{"name": "", "also": (), "sides": (), "cautions": (), "written": ()},
+        dimensions=tuple(
+            replace(one, label="", basis="", how="", wear="", written="") for one in kind.dimensions
+        ),
+        conditions=tuple(replace(one, means="") for one in kind.conditions),
+        wrongs=tuple(replace(one, say="") for one in kind.wrongs),
+        refit=tuple(replace(one, say="") for one in kind.refit),
+        proof=tuple(replace(one, say="") for one in kind.proof),
+    )
+
+
+@EVERY
+def test_what_is_kept_and_compared_is_the_same_in_every_language(kind: str) -> None:
+    written, spoken = WRITTEN[kind], SPOKEN_KINDS[kind]
+    assert kept(spoken) == kept(written)
+    assert spoken.name != written.name
+    assert spoken.plain_names == (written.name, *written.also)
+
+
+@EVERY
+def test_a_photo_s_marks_serve_the_same_dimensions_in_every_language(kind: str) -> None:
+    for one, other in zip(WRITTEN[kind].dimensions, SPOKEN_KINDS[kind].dimensions, strict=True):
+        assert mark_for(one) == mark_for(other)
+        assert may_be_height(one) == may_be_height(other)
+
+
+@EVERY
+def test_a_spoken_kind_that_is_made_the_shops_own_reads_back_as_it_was(kind: str) -> None:
+    spoken = SPOKEN_KINDS[kind]
+    assert read_kind(kind_as_toml(spoken), "ours") == spoken
+
+
+@EVERY
+def test_no_two_things_of_one_kind_are_called_alike(kind: str, spanish: None) -> None:
+    one = SPOKEN_KINDS[kind]
+    for words in (
+        [each.label for each in one.dimensions],
+        [one.term_words(each.term) for each in one.conditions],
+        [in_spanish(each) for each in one.views],
+        one.sides,
+    ):
+        assert len(set(words)) == len(words), words
+
+
+@EVERY
+def test_a_word_that_is_read_is_kept_as_the_kind_has_it(kind: str, spanish: None) -> None:
+    for one in SPOKEN_KINDS[kind].dimensions:
+        for choice in one.choices:
+            assert one.word_kept(f"{one.word_said(choice)} ") == choice
+        assert one.word_kept("something else") == one.word_said("something else")
+
+
+def test_the_kinds_and_the_shop_s_own_ones_beside_each_other(tmp_path: Path, spanish: None) -> None:
+    ours = tmp_path / "ours"
+    comes_with_it = tmp_path / "built_in"
+    for folder in (ours, comes_with_it):
+        folder.mkdir()
+        text = kind_as_toml(replace(WRITTEN["battery"], id=folder.name.replace("_", "-")))
+        (folder / "battery.toml").write_text(text, "utf-8")
+    kinds = load_kinds([comes_with_it, ours]).kinds
+    assert kinds["built-in"].name == "batería"
+    assert kinds["ours"].name == "battery"
+
+
+@pytest.mark.parametrize("text", ["bujía", "spark plug", "BUJÍA", "spark-plug"])
+def test_a_kind_is_called_in_both_languages(text: str) -> None:
+    found = kind_called(text, SPOKEN_KINDS)
+    assert found is not None
+    assert found.id == "spark-plug"
+
+
+@pytest.mark.parametrize("asked", ["tapa del distribuidor", "distributor cap"])
+def test_old_jobs_are_asked_for_a_part_in_both_languages(asked: str) -> None:
+    assert read_question(asked, shop_vocabulary(), SPOKEN_KINDS).part_kinds == ("distributor-cap",)
+
+
+def test_sets_of_parts_are_spoken_too() -> None:
+    for file in sorted((ROOT / "resources" / "part_sets").glob("*.toml")):
+        text = file.read_text("utf-8")
+        written, spoken = read_set(text, file.name), read_set(text, file.name, in_spanish)
+        assert (spoken.id, spoken.kinds, spoken.unit) == (written.id, written.kinds, written.unit)
+        assert [one.name for one in spoken.given] == [one.name for one in written.given]
+        assert all(
+            one != other
+            for one, other in (
+                (spoken.name, written.name),
+                (spoken.say_touch, written.say_touch),
+                *((a.how, b.how) for a, b in zip(spoken.given, written.given, strict=True)),
+            )
+        )

@@ -1,0 +1,20 @@
+"""A plugin of pytest: the whole run speaks another language, from before the program is loaded.
+
+BENCHWITNESS_LANGUAGE says which; "marked" puts a sign before each text that can be translated, so
+that what is shown without the sign was forgotten.
+"""
+
+from __future__ import annotations
+
+import os
+
+from desktop_app.language import speak
+from desktop_app.shop_window.own_language import VARIABLE, speak_language
+
+SIGN = "§"
+SPOKEN = os.environ[VARIABLE]
+
+if SPOKEN == "marked":
+    speak(lambda text: SIGN + text)
+else:
+    assert speak_language(SPOKEN), f"no words of {SPOKEN}"
