@@ -14,7 +14,7 @@ from types import TracebackType
 
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.reading import Side
-from desktop_app.shop_record.own_process import own_process
+from desktop_app.shop_record.own_program.own_process import own_process
 
 HELPERS = 2
 _DRAWING = "demo_shop.drawing_process"

@@ -105,7 +105,7 @@ class Program(QObject):
     def _open(self, folder: Path) -> None:
         from desktop_app.commands import shop_place
         from desktop_app.shop_record.record import FILE_NAME
-        from desktop_app.shop_record.server_folder import is_server_folder
+        from desktop_app.shop_record.server.server_folder import is_server_folder
         from desktop_app.shop_record.upgrade import is_older
 
         if is_server_folder(folder):
@@ -128,8 +128,8 @@ class Program(QObject):
         """Furnish the window with a shop that is open."""
         from desktop_app.commands import shop_place
         from desktop_app.places import ASK, FIRST_RULES, furnish
-        from desktop_app.shop_record.clock_behind import clock_behind
-        from desktop_app.shop_record.history import last_number
+        from desktop_app.shop_record.past.clock_behind import clock_behind
+        from desktop_app.shop_record.past.history import last_number
 
         self._close_log = keep_log(record.folder)
         shop_place.remember(record.folder)
@@ -296,7 +296,7 @@ class Program(QObject):
     def _backup_page(self) -> QWidget:
         from desktop_app.commands.shop_place import last_shop, now
         from desktop_app.records_exchanged.screen.restore_page import RestorePage
-        from desktop_app.shop_record.last_good import OWN_FOLDER
+        from desktop_app.shop_record.backups.last_good import OWN_FOLDER
 
         last = self._refused or last_shop()
         folders = [Path(last) / OWN_FOLDER] if last else []

@@ -13,7 +13,7 @@ from PySide6.QtWidgets import QApplication
 
 from desktop_app.language import tr
 from desktop_app.program import Program
-from desktop_app.shop_record.resource_folder import resource_path
+from desktop_app.shop_record.own_program.resource_folder import resource_path
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.look import dress
 from desktop_app.shop_window.own_language import speak_in_dialogs, wanted_language

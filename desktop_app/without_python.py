@@ -7,7 +7,7 @@ import sys
 
 def main() -> int:
     """Be the program, or a process of its own that it started."""
-    from desktop_app.shop_record.own_start import asked_module
+    from desktop_app.shop_record.own_program.own_start import asked_module
 
     module = asked_module(sys.argv)
     if module is not None:

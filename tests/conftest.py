@@ -205,8 +205,8 @@ def server() -> Iterator[Server]:
 def empty_shop(server: Server) -> str:
     """The name of a database that a new shop was made in; others are copied from it."""
     from desktop_app.shop_record import upgrade
-    from desktop_app.shop_record.dialect_postgres import open_server
-    from desktop_app.shop_record.server_address import read_address
+    from desktop_app.shop_record.databases.dialect_postgres import open_server
+    from desktop_app.shop_record.server.server_address import read_address
 
     name = server.new_database()
     engine = open_server(read_address(server.address(name))[0], None)
@@ -222,8 +222,8 @@ def empty_shop(server: Server) -> str:
 @pytest.fixture
 def server_folder(server: Server, empty_shop: str, tmp_path: Path) -> Iterator[Path]:
     """The folder of a new shop on the server."""
-    from desktop_app.shop_record.server_address import read_address
-    from desktop_app.shop_record.server_folder import ServerPlace, write_place
+    from desktop_app.shop_record.server.server_address import read_address
+    from desktop_app.shop_record.server.server_folder import ServerPlace, write_place
 
     name = server.new_database(empty_shop)
     folder = tmp_path / "on-server"
@@ -236,8 +236,8 @@ def server_folder(server: Server, empty_shop: str, tmp_path: Path) -> Iterator[P
 def all_shops_on_the_server(server: Server, empty_shop: str) -> Iterator[None]:
     """Every new shop is a database of the server, and its folder names it."""
     from desktop_app.shop_record import record
-    from desktop_app.shop_record.server_address import read_address
-    from desktop_app.shop_record.server_folder import ServerPlace, write_place
+    from desktop_app.shop_record.server.server_address import read_address
+    from desktop_app.shop_record.server.server_folder import ServerPlace, write_place
 
     def make_record(folder: Path) -> None:
         servers.MADE.append(server.new_database(empty_shop))

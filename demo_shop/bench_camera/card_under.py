@@ -14,7 +14,7 @@ from desktop_app.part_photos.bench_card.card_layout import CardLayout
 from desktop_app.part_photos.bench_card.card_layouts import PAGES_MM, bench_card
 from desktop_app.part_photos.bench_card.card_page import card_page
 from desktop_app.part_photos.bench_card.drawing import TINT, Area, Line, Shape, Stroke, Words
-from desktop_app.shop_record.resource_folder import resource_path
+from desktop_app.shop_record.own_program.resource_folder import resource_path
 
 _DOTS = 12  # a millimetre, twice as fine as a photo sees it
 _PAPER, _TONER = 0.78, 0.035  # of the light that falls on them

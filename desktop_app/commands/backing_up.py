@@ -10,8 +10,8 @@ from desktop_app.commands.watching import shop_of
 
 def backup(asked: Asked) -> Outcome:
     """Write the whole shop into a new file, and read it again before it counts."""
-    from desktop_app.shop_record.backup import make_backup
-    from desktop_app.shop_record.backups_made import remember
+    from desktop_app.shop_record.backups.backup import make_backup
+    from desktop_app.shop_record.backups.backups_made import remember
 
     to = at_home(asked.file).absolute()
     with shop_of(asked) as record:
@@ -41,7 +41,7 @@ def backup(asked: Asked) -> Outcome:
 def restore(asked: Asked) -> Outcome:
     """Bring a shop back from a backup into a new folder."""
     from desktop_app.commands.shop_place import now
-    from desktop_app.shop_record.restore import restore_backup
+    from desktop_app.shop_record.backups.restore import restore_backup
 
     place, folder = (at_home(said).absolute() for said in (asked.file, asked.folder))
     manifest = walked(restore_backup(place, folder, now())).manifest

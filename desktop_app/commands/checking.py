@@ -11,7 +11,7 @@ from desktop_app.commands.watching import shop_of
 from desktop_app.shop_record.trouble import ShopTrouble
 
 if TYPE_CHECKING:
-    from desktop_app.shop_record.problem import Checked
+    from desktop_app.shop_record.checks.problem import Checked
     from desktop_app.shop_record.record import ShopRecord
 
 _ANCHOR = re.compile(r"(?:[^\W\d]+ )?([0-9]{1,15})[:, ]+([0-9a-fA-F]{8,64})")
@@ -19,7 +19,7 @@ _ANCHOR = re.compile(r"(?:[^\W\d]+ )?([0-9]{1,15})[:, ]+([0-9a-fA-F]{8,64})")
 
 def check(asked: Asked) -> Outcome:
     """Check everything of a shop; status 1 where something is wrong that was not mended."""
-    from desktop_app.shop_record.problem import Checked, Problem
+    from desktop_app.shop_record.checks.problem import Checked, Problem
     from desktop_app.shop_record.trouble import ShopDamaged
 
     anchor = _anchor(asked.anchor)
@@ -57,7 +57,7 @@ def _some(number: int, one: str, many: str) -> str:
 def _checked(record: ShopRecord, anchor: tuple[int, str] | None) -> Checked:
     from desktop_app.commands.exporting import walked
     from desktop_app.commands.whole_check import whole_check
-    from desktop_app.shop_record.anchor_check import anchor_problem
+    from desktop_app.shop_record.checks.anchor_check import anchor_problem
 
     checked = walked(whole_check(record))
     if anchor is None:

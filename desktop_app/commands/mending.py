@@ -14,7 +14,7 @@ from desktop_app.language import tr
 from desktop_app.shop_record.step import Step
 
 if TYPE_CHECKING:
-    from desktop_app.shop_record.problem import Checked
+    from desktop_app.shop_record.checks.problem import Checked
     from desktop_app.shop_record.record import ShopRecord
 
 # Where a check finds what can be mended, in the words it says, and what is done about it.
@@ -50,7 +50,7 @@ def mend(record: ShopRecord, checked: Checked) -> Generator[Step, None, list[str
     said: list[str] = []
     found = {problem.where for problem in checked.problems}
     if photos := {problem.photo: None for problem in checked.problems if problem.photo}:
-        from desktop_app.shop_record.photos_brought_back import bring_back
+        from desktop_app.shop_record.checks.photos_brought_back import bring_back
 
         said += yield from bring_back(record, list(photos))
     ways = {INDEX: _index, THUMBNAILS: _thumbnails, PHOTOS: _leftovers, COPIES: _copies}
@@ -85,9 +85,9 @@ def _thumbnails(record: ShopRecord) -> Iterable[str]:
 
 def _leftovers(record: ShopRecord) -> Iterator[str]:
     from desktop_app.part_photos.stored_names import photos_named
-    from desktop_app.shop_record.history import chain_problems
-    from desktop_app.shop_record.leftovers import set_aside
-    from desktop_app.shop_record.rows_expected import RowsExpected
+    from desktop_app.shop_record.checks.leftovers import set_aside
+    from desktop_app.shop_record.checks.rows_expected import RowsExpected
+    from desktop_app.shop_record.past.history import chain_problems
 
     heard = RowsExpected()
     with record.reading() as connection:
@@ -108,7 +108,7 @@ def _said(record: ShopRecord, path: Path) -> str:
 
 
 def _copies(record: ShopRecord) -> Iterator[str]:
-    from desktop_app.shop_record.leftovers import set_copies_aside
+    from desktop_app.shop_record.checks.leftovers import set_copies_aside
 
     for path, to in set_copies_aside(record.folder, record.clock()):
         there = to.relative_to(record.folder).as_posix()

@@ -8,8 +8,8 @@ from contextlib import suppress
 from pathlib import Path
 
 from desktop_app.commands.outcome import Asked, Outcome
-from desktop_app.shop_record.own_start import program_order
-from desktop_app.shop_record.resource_folder import resource_path
+from desktop_app.shop_record.own_program.own_start import program_order
+from desktop_app.shop_record.own_program.resource_folder import resource_path
 from desktop_app.shop_record.trouble import ShopTrouble
 
 NAME = "benchwitness"

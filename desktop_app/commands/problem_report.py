@@ -17,7 +17,11 @@ if TYPE_CHECKING:
 
 def problem_report(asked: Asked) -> Outcome:
     """Show the report, and write it with --out; it needs no shop that can be opened."""
-    from desktop_app.shop_record.problem_report import make_report, report_text, write_report
+    from desktop_app.shop_record.own_program.problem_report import (
+        make_report,
+        report_text,
+        write_report,
+    )
 
     folder = _folder(asked.shop)
     pieces = make_report(folder, _rules(folder))

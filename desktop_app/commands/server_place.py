@@ -9,15 +9,15 @@ from pathlib import Path
 from typing import TYPE_CHECKING, TypeVar
 
 from desktop_app.commands.shop_place import follow, own_folder
-from desktop_app.shop_record.server_address import ServerAddress, read_address
-from desktop_app.shop_record.server_folder import (
+from desktop_app.shop_record.server.server_address import ServerAddress, read_address
+from desktop_app.shop_record.server.server_folder import (
     ServerPlace,
     folder_name,
     is_server_folder,
     write_place,
 )
-from desktop_app.shop_record.server_password import keep_password, remember_password
-from desktop_app.shop_record.server_trouble import PasswordWanted
+from desktop_app.shop_record.server.server_password import keep_password, remember_password
+from desktop_app.shop_record.server.server_trouble import PasswordWanted
 
 if TYPE_CHECKING:
     from desktop_app.shop_record.record import Clock, ShopRecord
@@ -55,7 +55,7 @@ def open_wanted(
     A password that the server took is put into the keyring; with the record comes whether that
     went well, None where no password was said. Raises ShopTrouble where the server refuses.
     """
-    from desktop_app.shop_record.server_opened import opened_there
+    from desktop_app.shop_record.server.server_opened import opened_there
 
     place = ServerPlace(address, photos)
     record = opened_there(folder_for(address), place, password, clock, new=new)

@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from desktop_app.commands.named_file import at_home
-from desktop_app.shop_record.resource_folder import resource_path
+from desktop_app.shop_record.own_program.resource_folder import resource_path
 from desktop_app.shop_record.trouble import ShopTrouble
 
 if TYPE_CHECKING:
@@ -80,8 +80,8 @@ def open_place(folder: Path, clock: Clock = now) -> ShopRecord:
 
     record = open_shop(folder, clock)
     if record.on_server:
-        from desktop_app.shop_record.server_folder import read_place
-        from desktop_app.shop_record.server_password import keep_what_was_said
+        from desktop_app.shop_record.server.server_folder import read_place
+        from desktop_app.shop_record.server.server_password import keep_what_was_said
 
         keep_what_was_said(read_place(folder).address)
     follow(record)

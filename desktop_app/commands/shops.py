@@ -8,9 +8,9 @@ from pathlib import Path
 from desktop_app.commands.named_file import at_home
 from desktop_app.commands.outcome import Asked, Outcome
 from desktop_app.commands.shop_place import chosen_place, new_place, now, open_place
-from desktop_app.shop_record.backup_pieces import KINDS
-from desktop_app.shop_record.server_address import is_address, read_address
-from desktop_app.shop_record.server_folder import ServerPlace, write_place
+from desktop_app.shop_record.backups.backup_pieces import KINDS
+from desktop_app.shop_record.server.server_address import is_address, read_address
+from desktop_app.shop_record.server.server_folder import ServerPlace, write_place
 from desktop_app.shop_record.shared_disk import on_shared_disk
 
 
@@ -80,8 +80,8 @@ def _carry_kinds(shop: Path, to: Path) -> int:
 
 def _new_on_server(said: str, photos: Path | None) -> Outcome:
     from desktop_app.commands.server_place import folder_for, with_password
-    from desktop_app.shop_record.server_opened import opened_there
-    from desktop_app.shop_record.server_roles import roles_of
+    from desktop_app.shop_record.server.server_opened import opened_there
+    from desktop_app.shop_record.server.server_roles import roles_of
 
     address, password = read_address(said)
     folder = folder_for(address)

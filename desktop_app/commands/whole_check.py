@@ -7,8 +7,8 @@ from contextlib import suppress
 from typing import TYPE_CHECKING, Any
 
 from desktop_app.language import tr
-from desktop_app.shop_record.problem import GO_BACK, Checked, Problem
-from desktop_app.shop_record.server_trouble import ServerLost
+from desktop_app.shop_record.checks.problem import GO_BACK, Checked, Problem
+from desktop_app.shop_record.server.server_trouble import ServerLost
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
 
@@ -21,11 +21,11 @@ _ODD_VALUES = (UnicodeDecodeError, AttributeError, TypeError, ValueError)
 
 def whole_check(record: ShopRecord) -> Generator[Step, None, Checked]:
     """Check everything of a shop; nothing is written, and nobody who works in it waits."""
-    from desktop_app.shop_record.check import check_record, cut_short
-    from desktop_app.shop_record.leftovers import copy_problems, leftover_problems
-    from desktop_app.shop_record.looked_over import looked_over
-    from desktop_app.shop_record.photos_held import PhotosHeld
-    from desktop_app.shop_record.server_check import server_problems
+    from desktop_app.shop_record.checks.check import check_record, cut_short
+    from desktop_app.shop_record.checks.leftovers import copy_problems, leftover_problems
+    from desktop_app.shop_record.checks.looked_over import looked_over
+    from desktop_app.shop_record.checks.photos_held import PhotosHeld
+    from desktop_app.shop_record.checks.server_check import server_problems
 
     yield Step(0, 1, tr("Copying the record, to look at it in peace"))
     problems = list[Problem]()
@@ -95,7 +95,7 @@ def _derived(record: ShopRecord) -> Iterator[Problem]:
 
 def _backups(record: ShopRecord) -> Iterator[Problem]:
     from desktop_app.commands.shop_place import shelf_of
-    from desktop_app.shop_record.backup_check import backup_problems
+    from desktop_app.shop_record.backups.backup_check import backup_problems
 
     for trouble in shelf_of(record).troubles:
         yield Problem(tr("the shop's own part kinds"), trouble.what, False, trouble.do)
@@ -103,7 +103,7 @@ def _backups(record: ShopRecord) -> Iterator[Problem]:
 
 
 def _notes(record: ShopRecord) -> Iterator[str]:
-    from desktop_app.shop_record.backups_late import backup_troubles
+    from desktop_app.shop_record.backups.backups_late import backup_troubles
     from desktop_app.shop_record.shared_disk import on_shared_disk
 
     try:

@@ -27,9 +27,9 @@ from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.sheet import sheet_bytes
 from desktop_app.parts_compared.sheet_facts import SheetFacts
 from desktop_app.parts_compared.stored_sheet import read_sheet
-from desktop_app.shop_record.entries_kept import EntryKept, hash_before, oldest_first
+from desktop_app.shop_record.own_program.resource_folder import resource_path
+from desktop_app.shop_record.past.entries_kept import EntryKept, hash_before, oldest_first
 from desktop_app.shop_record.record import ShopRecord
-from desktop_app.shop_record.resource_folder import resource_path
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
 

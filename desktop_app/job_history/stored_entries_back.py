@@ -15,7 +15,7 @@ from desktop_app.job_history.job_rows import JobRows
 from desktop_app.job_history.told_entry import EntryRead, clock_words
 from desktop_app.shop_record.bulk import BulkRows
 from desktop_app.shop_record.deed import RowChange
-from desktop_app.shop_record.entries_kept import EntryKept
+from desktop_app.shop_record.past.entries_kept import EntryKept
 
 _ROW = re.compile(r'"row_id":(\d+),"table":"(\w+)"')
 _TAKEN_OUT, _IN_RANGES = '"after":null', '"bulk":['

@@ -15,9 +15,9 @@ from desktop_app.job_history.told_entry import EntryRead, EntryTold, tell
 from desktop_app.job_history.value_words import ShopSpeech
 from desktop_app.language import tr
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
-from desktop_app.shop_record.entries_kept import newest_first
-from desktop_app.shop_record.history import last_number
 from desktop_app.shop_record.house_rules import read_rules
+from desktop_app.shop_record.past.entries_kept import newest_first
+from desktop_app.shop_record.past.history import last_number
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.step import Step
 

@@ -13,7 +13,7 @@ from desktop_app.part_photos import stored as _photos
 from desktop_app.parts_compared import stored as _parts
 from desktop_app.repair_jobs.stored import Answered, Customer, Job, Vehicle, Visit
 from desktop_app.returns_watched import stored as _returns
-from desktop_app.shop_record.listed import among
+from desktop_app.shop_record.databases.listed import among
 from desktop_app.shop_record.tables import Base
 from desktop_app.shop_record.trouble import ShopTrouble
 

@@ -12,7 +12,7 @@ from desktop_app.job_history.told_entry import EntryRead
 from desktop_app.job_history.value_words import ShopSpeech, Values
 from desktop_app.part_photos.stored import PrintedCard
 from desktop_app.repair_jobs.stored import Customer, Job, Person, Vehicle
-from desktop_app.shop_record.listed import among
+from desktop_app.shop_record.databases.listed import among
 
 
 def names_pointed_to(

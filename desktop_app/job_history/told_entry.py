@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Literal
 from desktop_app.job_history.change_words import change_in_words
 from desktop_app.job_history.value_words import ShopSpeech, moment_in_words
 from desktop_app.language import tr
-from desktop_app.shop_record.taken_back import taken_back_among
+from desktop_app.shop_record.past.taken_back import taken_back_among
 
 if TYPE_CHECKING:
     from desktop_app.shop_record.deed import RowChange

@@ -11,7 +11,7 @@ from desktop_app.part_photos.bench_card.card_layout import CardLayout
 from desktop_app.part_photos.bench_card.card_layouts import PAGES_MM, card_words
 from desktop_app.part_photos.bench_card.card_page import card_page
 from desktop_app.part_photos.bench_card.drawing import TINT, Area, Point, Shape, Stroke
-from desktop_app.shop_record.resource_folder import resource_path
+from desktop_app.shop_record.own_program.resource_folder import resource_path
 
 MM = 72 / 25.4
 PLAIN, BOLD = "CardPlain", "CardBold"

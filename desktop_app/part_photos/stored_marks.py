@@ -22,8 +22,8 @@ from desktop_app.part_photos.kept_json import (
 from desktop_app.part_photos.marks.mark import Mark, MarkType, Pixel, is_height
 from desktop_app.part_photos.stored import Mark as MarkRow
 from desktop_app.part_photos.stored import Overlay, PhotoScale
+from desktop_app.shop_record.databases.dialect import hear_refusals
 from desktop_app.shop_record.deed import Deed
-from desktop_app.shop_record.dialect import hear_refusals
 from desktop_app.shop_record.kept_value import damaged
 from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 

@@ -12,8 +12,8 @@ from desktop_app.part_photos.kept_photo import KeptPhoto
 from desktop_app.part_photos.stored import Photo
 from desktop_app.part_photos.stored_marks import remove_drawn
 from desktop_app.repair_jobs.stored import Job
+from desktop_app.shop_record.databases.dialect import hear_refusals
 from desktop_app.shop_record.deed import Deed
-from desktop_app.shop_record.dialect import hear_refusals
 from desktop_app.shop_record.trouble import ShopTrouble
 
 

@@ -9,7 +9,7 @@ from pathlib import Path
 
 from desktop_app.language import tr
 from desktop_app.part_photos.stored_thumbnails import is_torn, thumbnails_of
-from desktop_app.shop_record.problem import MEND, Problem
+from desktop_app.shop_record.checks.problem import MEND, Problem
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
 

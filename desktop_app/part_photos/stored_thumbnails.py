@@ -11,7 +11,7 @@ from desktop_app.part_photos.kept_photo import KeptPhoto
 from desktop_app.part_photos.photo_trouble import Unfit
 from desktop_app.part_photos.read_apart import photo_reader
 from desktop_app.part_photos.thumbnail import THUMBNAIL, damaged
-from desktop_app.shop_record.photo_files import PhotoFiles
+from desktop_app.shop_record.photos.photo_files import PhotoFiles
 from desktop_app.shop_record.record import ShopRecord
 
 FOLDER = "thumbnails"

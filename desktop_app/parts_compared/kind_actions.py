@@ -16,8 +16,8 @@ from desktop_app.parts_compared.part_kinds.part_kind_file import read_kind
 from desktop_app.parts_compared.stored import OwnKind
 from desktop_app.parts_compared.stored_kinds import own_kind_row, pairs_of_kind
 from desktop_app.shop_record.deed import Deed, Done
+from desktop_app.shop_record.own_program.resource_folder import resource_path
 from desktop_app.shop_record.record import ShopRecord
-from desktop_app.shop_record.resource_folder import resource_path
 from desktop_app.shop_record.trouble import ShopTrouble
 
 KindChange: TypeAlias = Callable[[PartKind], PartKind]

@@ -15,8 +15,8 @@ from desktop_app.parts_compared.sheet_facts import SheetFacts
 from desktop_app.parts_compared.sheet_flowables import BOLD, MM, PLAIN, flowables, printable
 from desktop_app.parts_compared.sheet_job import foot_words, sheet_blocks
 from desktop_app.parts_compared.stored_sheet import read_sheet
+from desktop_app.shop_record.own_program.resource_folder import resource_path
 from desktop_app.shop_record.record import ShopRecord
-from desktop_app.shop_record.resource_folder import resource_path
 
 MARGIN = 15 * MM
 FOOT = 17 * MM

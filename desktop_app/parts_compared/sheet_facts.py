@@ -12,7 +12,7 @@ from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.part_sets.set_verdict import SetComparison
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.proof_kept import ProofKept
-from desktop_app.shop_record.anchor import anchor_words
+from desktop_app.shop_record.past.anchor import anchor_words
 
 Spot: TypeAlias = tuple[float, float]
 

@@ -8,8 +8,8 @@ from sqlalchemy import Connection, func, select
 
 from desktop_app.parts_compared.stored import OwnKind, Pair, Reading
 from desktop_app.repair_jobs.stored import Job
+from desktop_app.shop_record.databases.dialect import ask_ahead
 from desktop_app.shop_record.deed import Deed
-from desktop_app.shop_record.dialect import ask_ahead
 
 
 def own_bodies(connection: Connection) -> dict[str, str]:

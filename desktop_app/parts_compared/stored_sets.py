@@ -22,7 +22,7 @@ from desktop_app.parts_compared.stored import KeptSum
 from desktop_app.parts_compared.stored_pairs import drawer, pairs_of_job, read_pair
 from desktop_app.shop_record.deed import Deed
 from desktop_app.shop_record.kept_value import damaged
-from desktop_app.shop_record.resource_folder import resource_path
+from desktop_app.shop_record.own_program.resource_folder import resource_path
 
 #: How the row of a set is called among the kept sums of a job.
 SET_SUM = "set:"

@@ -34,7 +34,7 @@ from desktop_app.parts_compared.stored_sums import sums_of_job
 from desktop_app.repair_jobs.stored_proof import read_proof
 from desktop_app.repair_jobs.stored_reading import read_job
 from desktop_app.shop_record.house_rules import HouseRules, read_rules
-from desktop_app.shop_record.photo_files import PhotoFiles
+from desktop_app.shop_record.photos.photo_files import PhotoFiles
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.tables import HistoryEntry
 

@@ -40,7 +40,7 @@ from desktop_app.parts_compared.sheet_facts import (
 )
 from desktop_app.parts_compared.sheet_overlay import Laid, Opened, overlay_picture
 from desktop_app.parts_compared.sheet_values import clipped
-from desktop_app.shop_record.photo_files import PhotoFiles
+from desktop_app.shop_record.photos.photo_files import PhotoFiles
 from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 
 if TYPE_CHECKING:

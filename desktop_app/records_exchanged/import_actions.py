@@ -14,11 +14,11 @@ from desktop_app.records_exchanged.row_words import Moments
 from desktop_app.records_exchanged.rows_beside_actions import rows_beside
 from desktop_app.records_exchanged.stored_import import Importer, ReadWith
 from desktop_app.records_exchanged.stored_known import has_jobs
-from desktop_app.shop_record.backups_made import backup_before
+from desktop_app.shop_record.backups.backups_made import backup_before
+from desktop_app.shop_record.backups.generations import take_away
 from desktop_app.shop_record.deed import Deed
-from desktop_app.shop_record.generations import take_away
-from desktop_app.shop_record.history import last_number
-from desktop_app.shop_record.no_walk import no_walk_through_everything
+from desktop_app.shop_record.own_program.no_walk import no_walk_through_everything
+from desktop_app.shop_record.past.history import last_number
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.under_way import LongWriting

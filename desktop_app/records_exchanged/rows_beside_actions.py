@@ -15,7 +15,7 @@ from desktop_app.records_exchanged.job_row import JobRow, RowRejected
 from desktop_app.records_exchanged.read_table import Table
 from desktop_app.records_exchanged.rows_process import MOST_SAID, Heard
 from desktop_app.records_exchanged.stored_hanging import ReadWith
-from desktop_app.shop_record.own_process import own_process
+from desktop_app.shop_record.own_program.own_process import own_process
 
 FROM_ROWS = 5_000  # below that the process has hardly begun when all is done
 _READING = "desktop_app.records_exchanged.rows_process"

@@ -8,8 +8,8 @@ from typing import Any
 from sqlalchemy import Column, Connection, Float, Integer, Table, func, select
 
 from desktop_app.records_exchanged.export_cells import CellRule
-from desktop_app.shop_record import dialect
-from desktop_app.shop_record.dialect_blocks import read_past
+from desktop_app.shop_record.databases import dialect
+from desktop_app.shop_record.databases.dialect_blocks import read_past
 from desktop_app.shop_record.tables import Base, HistoryEntry, Kept
 
 AT_A_TIME = 2000

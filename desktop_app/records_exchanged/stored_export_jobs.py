@@ -14,7 +14,7 @@ from desktop_app.records_exchanged.export_job_lines import OWN, JobsTold
 from desktop_app.records_exchanged.stored_export import AT_A_TIME
 from desktop_app.repair_jobs.stored import Job, Person, TroubleCode, Vehicle, Visit
 from desktop_app.returns_watched.stored import ReturnLink
-from desktop_app.shop_record.sql_days import day_of
+from desktop_app.shop_record.databases.sql_days import day_of
 
 _EARLIER = aliased(Job)
 _VALUES: dict[str, Any] = {

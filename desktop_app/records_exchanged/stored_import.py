@@ -56,8 +56,8 @@ from desktop_app.returns_watched.kind_windows import FROM_SHOP
 from desktop_app.returns_watched.month_end import days_of_months
 from desktop_app.returns_watched.stored import ReturnLink
 from desktop_app.returns_watched.stored_windows import shop_promise
+from desktop_app.shop_record.databases.dialect_search import room_to_write
 from desktop_app.shop_record.deed import Deed
-from desktop_app.shop_record.dialect_search import room_to_write
 from desktop_app.shop_record.house_rules import read_rules
 from desktop_app.shop_record.record import BulkFollower
 

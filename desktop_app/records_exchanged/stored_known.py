@@ -15,8 +15,8 @@ from desktop_app.repair_jobs.stored import Job, Person, TroubleCode, Vehicle, Vi
 from desktop_app.repair_jobs.vehicle_identity import matching_plate
 from desktop_app.repair_jobs.vin import is_well_formed, matching_vin
 from desktop_app.returns_watched.stored import ReturnLink
-from desktop_app.shop_record.listed import among, among_words
-from desktop_app.shop_record.sql_days import day_of
+from desktop_app.shop_record.databases.listed import among, among_words
+from desktop_app.shop_record.databases.sql_days import day_of
 
 _JOB = ("concern", "system", "cause", "cause_found", "correction", "hours", "price_cents")
 

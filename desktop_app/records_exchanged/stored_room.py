@@ -11,9 +11,9 @@ from sqlalchemy import func, select, update
 from sqlalchemy.sql.schema import Table
 
 from desktop_app.shop_record.bulk import BulkRows, rows_added
+from desktop_app.shop_record.databases.dialect import give_ids_from, ids_given, insert_rows
 from desktop_app.shop_record.deed import Deed
-from desktop_app.shop_record.dialect import give_ids_from, ids_given, insert_rows
-from desktop_app.shop_record.rows_hash import RowsHash
+from desktop_app.shop_record.past.rows_hash import RowsHash
 from desktop_app.shop_record.tables import Kept
 
 if TYPE_CHECKING:

@@ -24,9 +24,9 @@ from desktop_app.records_exchanged.stored_export import columns_of, history_tabl
 from desktop_app.records_exchanged.whole_checksums import refused, row_of
 from desktop_app.returns_watched.stored_check import record_problems
 from desktop_app.shop_record.bulk import rows_added
+from desktop_app.shop_record.databases.dialect import give_ids_from, insert_rows
 from desktop_app.shop_record.deed import Deed
-from desktop_app.shop_record.dialect import give_ids_from, insert_rows
-from desktop_app.shop_record.history import chain_problems
+from desktop_app.shop_record.past.history import chain_problems
 from desktop_app.shop_record.trouble import ShopTrouble
 
 NumberedRows = Iterable[list[tuple[int, tuple[Any, ...]]]]

@@ -9,7 +9,7 @@ from typing import Any
 
 from desktop_app.language import tr
 from desktop_app.records_exchanged.table_source import Progress
-from desktop_app.shop_record.own_process import own_process
+from desktop_app.shop_record.own_program.own_process import own_process
 from desktop_app.shop_record.trouble import ShopTrouble
 
 _TURNING = "desktop_app.records_exchanged.workbook_read.as_csv"

@@ -36,8 +36,8 @@ from desktop_app.repair_jobs.vehicle_actions import vehicle_taken_in
 from desktop_app.repair_jobs.who_did_what import check_search
 from desktop_app.repair_jobs.write_up import WriteUp
 from desktop_app.shop_record.as_shown import change_as_shown
+from desktop_app.shop_record.databases.plain_text import plain_text
 from desktop_app.shop_record.deed import Deed, Done
-from desktop_app.shop_record.plain_text import plain_text
 from desktop_app.shop_record.question import kept_words
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble

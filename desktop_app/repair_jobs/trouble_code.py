@@ -11,7 +11,7 @@ from pathlib import Path
 from typing import Literal, TypedDict
 
 from desktop_app.language import tr
-from desktop_app.shop_record.resource_folder import resource_path
+from desktop_app.shop_record.own_program.resource_folder import resource_path
 from desktop_app.shop_record.trouble import ShopTrouble
 
 Area = Literal["powertrain", "chassis", "body", "network"]

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from typing import TypedDict
 
 from desktop_app.language import tr
-from desktop_app.shop_record.plain_text import plain_text
+from desktop_app.shop_record.databases.plain_text import plain_text
 from desktop_app.shop_record.trouble import ShopTrouble
 
 LENGTH = 17

@@ -41,6 +41,7 @@ from desktop_app.returns_watched.owed import State, What
 from desktop_app.returns_watched.stored import CustomerAsked, KindWindow, MoneyOwed, ReturnLink
 from desktop_app.returns_watched.stored_links import kept_cents, kept_danger, link_kept
 from desktop_app.returns_watched.stored_windows import kept_kind_window
+from desktop_app.shop_record.databases.sql_days import day_of
 from desktop_app.shop_record.house_rules import read_rules
 from desktop_app.shop_record.kept_value import (
     kept_day,
@@ -50,7 +51,6 @@ from desktop_app.shop_record.kept_value import (
     kept_word,
     row_place,
 )
-from desktop_app.shop_record.sql_days import day_of
 from desktop_app.shop_record.tables import Kept
 from desktop_app.shop_record.trouble import ShopTrouble
 

@@ -20,8 +20,8 @@ from desktop_app.repair_jobs.stored import (
 )
 from desktop_app.returns_watched.stored import CustomerAsked, MoneyOwed, ReturnLink
 from desktop_app.returns_watched.stored_one_car import are_one_car
+from desktop_app.shop_record.databases.sql_days import day_of
 from desktop_app.shop_record.kept_value import kept_day, row_place
-from desktop_app.shop_record.sql_days import day_of
 from desktop_app.shop_record.tables import Kept
 from desktop_app.shop_record.trouble import ShopDamaged
 

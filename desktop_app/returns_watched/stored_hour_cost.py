@@ -11,9 +11,9 @@ from sqlalchemy import Connection, select
 
 from desktop_app.language import tr
 from desktop_app.returns_watched.hour_cost import HourCosts
-from desktop_app.shop_record.history import first_entry
 from desktop_app.shop_record.house_rules import HouseRules, read_rules
 from desktop_app.shop_record.kept_value import kept_moment, kept_whole
+from desktop_app.shop_record.past.history import first_entry
 from desktop_app.shop_record.tables import HistoryEntry, Setting
 
 _RULE = "hour_cost_cents"

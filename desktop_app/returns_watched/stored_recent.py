@@ -37,8 +37,8 @@ from desktop_app.returns_watched.stored_traits import read_traits
 from desktop_app.returns_watched.stored_vehicle_codes import VehicleCodes
 from desktop_app.returns_watched.stored_vehicles import each_block, each_row, some_ids
 from desktop_app.returns_watched.stored_visit_rows import check_hand_overs, check_jobs
+from desktop_app.shop_record.databases.sql_days import days_before
 from desktop_app.shop_record.kept_value import row_place
-from desktop_app.shop_record.sql_days import days_before
 
 if TYPE_CHECKING:
     import numpy as np

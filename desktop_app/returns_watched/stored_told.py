@@ -25,8 +25,8 @@ from desktop_app.returns_watched.stored_return_rows import ReturnsFound, of_one_
 from desktop_app.returns_watched.stored_since_left import since_it_left
 from desktop_app.returns_watched.stored_vehicles import each_row, rows_of_one
 from desktop_app.returns_watched.told_return import ToldReturn, speaking_for, told_returns, told_row
+from desktop_app.shop_record.databases.sql_days import day_of
 from desktop_app.shop_record.kept_value import kept_day, row_place
-from desktop_app.shop_record.sql_days import day_of
 
 
 class Told(NamedTuple):

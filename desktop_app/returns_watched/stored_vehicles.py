@@ -16,8 +16,8 @@ from desktop_app.repair_jobs.stored import Job, Vehicle, Visit
 from desktop_app.repair_jobs.stored_apart import vehicles_apart
 from desktop_app.repair_jobs.vehicle_identity import VehicleNames, vehicle_keys
 from desktop_app.returns_watched.stored import ReturnLink
-from desktop_app.shop_record.dialect_blocks import read_past, some_of
-from desktop_app.shop_record.listed import among, as_listed, taken_apart
+from desktop_app.shop_record.databases.dialect_blocks import read_past, some_of
+from desktop_app.shop_record.databases.listed import among, as_listed, taken_apart
 
 _NAMES = select(Vehicle.id, Vehicle.vin, Vehicle.plate_key)
 _VEHICLES = select(

@@ -17,9 +17,9 @@ from sqlalchemy import Connection, delete, select
 from sqlalchemy.sql.schema import Table
 
 from desktop_app.language import tr
-from desktop_app.shop_record.dialect import insert_rows
-from desktop_app.shop_record.older_forms import HashOfForms, names_then
-from desktop_app.shop_record.rows_hash import AT_A_TIME, RowsHash, canonical
+from desktop_app.shop_record.databases.dialect import insert_rows
+from desktop_app.shop_record.past.older_forms import HashOfForms, names_then
+from desktop_app.shop_record.past.rows_hash import AT_A_TIME, RowsHash, canonical
 from desktop_app.shop_record.tables import Base
 from desktop_app.shop_record.trouble import ShopTrouble
 

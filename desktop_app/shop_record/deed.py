@@ -11,7 +11,7 @@ from sqlalchemy.sql.schema import Table
 
 from desktop_app.language import tr
 from desktop_app.shop_record.bulk import BulkRows, rows_added
-from desktop_app.shop_record.plain_text import plain_text
+from desktop_app.shop_record.databases.plain_text import plain_text
 from desktop_app.shop_record.tables import Kept
 from desktop_app.shop_record.trouble import ShopTrouble
 

@@ -6,9 +6,9 @@ import os
 from pathlib import Path
 
 from desktop_app.language import tr
-from desktop_app.shop_record import dialect
-from desktop_app.shop_record.backups_found import backup_folders
-from desktop_app.shop_record.last_good import way_back
+from desktop_app.shop_record.backups.backups_found import backup_folders
+from desktop_app.shop_record.backups.last_good import way_back
+from desktop_app.shop_record.databases import dialect
 from desktop_app.shop_record.record import FILE_NAME, ShopRecord
 from desktop_app.shop_record.shared_disk import on_shared_disk
 from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble, ShopUnwritable
@@ -25,7 +25,7 @@ def first_look(record: ShopRecord) -> ShopTrouble | None:
         record.refuses = damage
         return damage
     if record.on_server:
-        from desktop_app.shop_record.server_first_look import server_first_look
+        from desktop_app.shop_record.server.server_first_look import server_first_look
 
         return server_first_look(record)
     return _unwritable(record.folder) or on_shared_disk(record.folder)

@@ -10,16 +10,17 @@ from pathlib import Path
 from sqlalchemy import Connection
 
 from desktop_app.language import tr
-from desktop_app.shop_record import dialect, moved
-from desktop_app.shop_record.backup_pieces import KINDS, unfinished
-from desktop_app.shop_record.photo_files import PhotoFiles
-from desktop_app.shop_record.photos_in_shared_folder import photos_shared_in
+from desktop_app.shop_record import moved
+from desktop_app.shop_record.backups.backup_pieces import KINDS, unfinished
+from desktop_app.shop_record.databases import dialect
+from desktop_app.shop_record.photos.photo_files import PhotoFiles
+from desktop_app.shop_record.photos.photos_in_shared_folder import photos_shared_in
 from desktop_app.shop_record.record import FILE_NAME, ShopRecord
-from desktop_app.shop_record.server_address import ServerAddress
-from desktop_app.shop_record.server_database import make_where_missing
-from desktop_app.shop_record.server_password import password_for
-from desktop_app.shop_record.server_shop import connected, in_empty_database
-from desktop_app.shop_record.server_trouble import ServerLost
+from desktop_app.shop_record.server.server_address import ServerAddress
+from desktop_app.shop_record.server.server_database import make_where_missing
+from desktop_app.shop_record.server.server_password import password_for
+from desktop_app.shop_record.server.server_shop import connected, in_empty_database
+from desktop_app.shop_record.server.server_trouble import ServerLost
 from desktop_app.shop_record.trouble import ShopTrouble
 
 

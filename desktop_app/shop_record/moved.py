@@ -10,7 +10,8 @@ from pathlib import Path
 from sqlalchemy import Connection, MetaData, Table, func, inspect, select
 
 from desktop_app.language import tr
-from desktop_app.shop_record import dialect, dialect_search, upgrade
+from desktop_app.shop_record import upgrade
+from desktop_app.shop_record.databases import dialect, dialect_search
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
 

@@ -17,12 +17,12 @@ from typing import Any
 from sqlalchemy import Connection, select
 from sqlalchemy.exc import DBAPIError
 
-from desktop_app.shop_record import dialect_postgres
-from desktop_app.shop_record.history import last_number
+from desktop_app.shop_record.databases import dialect_postgres
+from desktop_app.shop_record.past.history import last_number
 from desktop_app.shop_record.record import ShopRecord
-from desktop_app.shop_record.server_folder import read_place
-from desktop_app.shop_record.server_refusal import as_refusal
-from desktop_app.shop_record.server_trouble import ServerLost, ServerRefuses, server_lost
+from desktop_app.shop_record.server.server_folder import read_place
+from desktop_app.shop_record.server.server_refusal import as_refusal
+from desktop_app.shop_record.server.server_trouble import ServerLost, ServerRefuses, server_lost
 from desktop_app.shop_record.tables import HistoryEntry
 from desktop_app.shop_record.trouble import ShopTrouble
 

@@ -12,15 +12,17 @@ from sqlalchemy import Connection, Engine
 from sqlalchemy.exc import DBAPIError, IntegrityError
 
 from desktop_app.language import tr
-from desktop_app.shop_record import dialect, history, upgrade
+from desktop_app.shop_record import upgrade
 from desktop_app.shop_record.bulk import BulkRows
-from desktop_app.shop_record.by_database import PATIENCE, SERVER
+from desktop_app.shop_record.databases import dialect
+from desktop_app.shop_record.databases.by_database import PATIENCE, SERVER
+from desktop_app.shop_record.databases.dialect_search import room_to_write
 from desktop_app.shop_record.deed import Deed, Done, RowChange
-from desktop_app.shop_record.dialect_search import room_to_write
-from desktop_app.shop_record.long_reverse import Tell, is_long, nobody_waits
-from desktop_app.shop_record.photo_files import PhotoFiles
-from desktop_app.shop_record.server_folder import is_server_folder
-from desktop_app.shop_record.server_trouble import (
+from desktop_app.shop_record.past import history
+from desktop_app.shop_record.past.long_reverse import Tell, is_long, nobody_waits
+from desktop_app.shop_record.photos.photo_files import PhotoFiles
+from desktop_app.shop_record.server.server_folder import is_server_folder
+from desktop_app.shop_record.server.server_trouble import (
     NotKnown,
     ServerLost,
     not_known_whether_kept,
@@ -286,7 +288,7 @@ def open_shop(folder: Path, clock: Clock) -> ShopRecord:
     Raises ShopTrouble where there is no shop, the file is another program's, damaged or newer.
     """
     if is_server_folder(folder):
-        from desktop_app.shop_record.server_shop import open_on_server
+        from desktop_app.shop_record.server.server_shop import open_on_server
 
         with _told(folder):
             return open_on_server(folder, clock)
@@ -339,7 +341,7 @@ def _damaged(damage: ShopDamaged, folder: Path) -> ShopDamaged:
 
 
 def _way_back(folder: Path) -> str:
-    from desktop_app.shop_record.last_good import way_back
+    from desktop_app.shop_record.backups.last_good import way_back
 
     return way_back(folder)
 

@@ -11,7 +11,7 @@ from pathlib import Path
 from types import TracebackType
 from typing import BinaryIO
 
-from desktop_app.shop_record.held_file import hold, is_held
+from desktop_app.shop_record.own_program.held_file import hold, is_held
 
 FILE_NAME = "shop-under-way.txt"
 _MOST = 200

@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING
 from sqlalchemy import Connection, Engine, inspect, text
 
 from desktop_app.language import tr
-from desktop_app.shop_record import dialect
+from desktop_app.shop_record.databases import dialect
 from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 
 if TYPE_CHECKING:
@@ -77,7 +77,7 @@ def bring_up_to_date(
 
 def _back_up(engine: Engine, path: Path, now: datetime) -> None:
     """Back the shop up as it is; of a damaged one, of which no backup is made, copy the record."""
-    from desktop_app.shop_record.generations import make_generation
+    from desktop_app.shop_record.backups.generations import make_generation
 
     try:
         for _ in make_generation(path.parent, path.parent / "backups", now, tr("before an update")):

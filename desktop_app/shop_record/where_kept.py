@@ -5,9 +5,9 @@ from __future__ import annotations
 from sqlalchemy import Connection
 
 from desktop_app.language import tr
-from desktop_app.shop_record.photos_on_server import PhotosOnServer
+from desktop_app.shop_record.photos.photos_on_server import PhotosOnServer
 from desktop_app.shop_record.record import FILE_NAME, ShopRecord
-from desktop_app.shop_record.server_folder import read_place
+from desktop_app.shop_record.server.server_folder import read_place
 
 ONE_A_DAY = tr(
     "One a day for the whole shop, made by the computer that comes first, in the "

@@ -42,9 +42,9 @@ class DailyBackup(QObject):
         record = self._desk.record
 
         def work() -> Generator[Step, None, bool]:
-            from desktop_app.shop_record.backup_turn import AnothersTurn
-            from desktop_app.shop_record.backups_made import daily_backup
-            from desktop_app.shop_record.restore_drill import monthly_drill
+            from desktop_app.shop_record.backups.backup_turn import AnothersTurn
+            from desktop_app.shop_record.backups.backups_made import daily_backup
+            from desktop_app.shop_record.backups.restore_drill import monthly_drill
 
             try:
                 yield from daily_backup(record)
@@ -71,7 +71,7 @@ class DailyBackup(QObject):
         record = self._desk.record
 
         def work() -> list[ShopTrouble]:
-            from desktop_app.shop_record.backups_late import backup_troubles
+            from desktop_app.shop_record.backups.backups_late import backup_troubles
 
             return backup_troubles(record)
 

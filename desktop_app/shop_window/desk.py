@@ -12,9 +12,9 @@ from PySide6.QtCore import QObject, QTimer, Signal, Slot
 
 from desktop_app.language import tr
 from desktop_app.shop_record.deed import Done
-from desktop_app.shop_record.history import last_number
 from desktop_app.shop_record.house_rules import HouseRules, read_rules
-from desktop_app.shop_record.long_reverse import next_is_long
+from desktop_app.shop_record.past.history import last_number
+from desktop_app.shop_record.past.long_reverse import next_is_long
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_record.written_meanwhile import WrittenMeanwhile

@@ -9,8 +9,8 @@ from PySide6.QtCore import QObject, Slot
 
 from desktop_app.language import tr
 from desktop_app.shop_record.deed import Done
-from desktop_app.shop_record.long_reverse import Tell
-from desktop_app.shop_record.no_walk import no_walk_through_everything
+from desktop_app.shop_record.own_program.no_walk import no_walk_through_everything
+from desktop_app.shop_record.past.long_reverse import Tell
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_window.errands import Errand, Errands
 

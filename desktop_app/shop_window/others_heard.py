@@ -13,7 +13,7 @@ from PySide6.QtCore import QObject, QTimer, Signal, Slot
 from desktop_app.language import tr
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.others import Others, touched_by_others
-from desktop_app.shop_record.server_trouble import ServerLost, ServerRefuses
+from desktop_app.shop_record.server.server_trouble import ServerLost, ServerRefuses
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.drafts import Drafts

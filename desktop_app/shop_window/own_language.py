@@ -11,7 +11,7 @@ from functools import cache
 from PySide6.QtCore import QCoreApplication, QLibraryInfo, QLocale, QTranslator
 
 from desktop_app import language
-from desktop_app.shop_record.resource_folder import resource_path
+from desktop_app.shop_record.own_program.resource_folder import resource_path
 from desktop_app.shop_window.window_memory import window_memory
 
 VARIABLE = "BENCHWITNESS_LANGUAGE"

@@ -9,8 +9,8 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject, Signal, Slot
 
 from desktop_app.language import tr
-from desktop_app.shop_record.server_address import ServerAddress
-from desktop_app.shop_record.server_folder import read_place
+from desktop_app.shop_record.server.server_address import ServerAddress
+from desktop_app.shop_record.server.server_folder import read_place
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.errands import Errands
 from desktop_app.shop_window.main_window import MainWindow

@@ -9,8 +9,8 @@ from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QLineEdit, QPushButton, QWidget
 
 from desktop_app.language import tr
-from desktop_app.shop_record.server_address import ServerAddress, is_address, read_address
-from desktop_app.shop_record.server_trouble import PasswordWanted, PhotosUnknown, ServerLost
+from desktop_app.shop_record.server.server_address import ServerAddress, is_address, read_address
+from desktop_app.shop_record.server.server_trouble import PasswordWanted, PhotosUnknown, ServerLost
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.fields import ChoiceField, Labelled
 from desktop_app.shop_window.page import ReadingPage, Section

@@ -8,13 +8,13 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QPushButton, QWidg
 
 from desktop_app.language import tr
 from desktop_app.shop_record.deed import Done
-from desktop_app.shop_record.server_folder import read_place
-from desktop_app.shop_record.server_password import (
+from desktop_app.shop_record.server.server_folder import read_place
+from desktop_app.shop_record.server.server_password import (
     keep_password,
     newest_password,
     remember_password,
 )
-from desktop_app.shop_record.server_trouble import ServerRefuses
+from desktop_app.shop_record.server.server_trouble import ServerRefuses
 from desktop_app.shop_record.where_kept import where_kept
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import Labelled

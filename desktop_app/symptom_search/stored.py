@@ -10,8 +10,8 @@ from sqlalchemy import Connection, func, select
 
 from desktop_app.parts_compared.stored import Pair
 from desktop_app.repair_jobs.stored import Job, Vehicle, Visit
-from desktop_app.shop_record.dialect_search import JobText, read_texts
-from desktop_app.shop_record.listed import among
+from desktop_app.shop_record.databases.dialect_search import JobText, read_texts
+from desktop_app.shop_record.databases.listed import among
 from desktop_app.symptom_search.filters import vehicle_class
 
 

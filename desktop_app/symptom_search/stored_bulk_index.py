@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from sqlalchemy import Connection
 
 from desktop_app.shop_record.bulk import BulkRows
-from desktop_app.shop_record.dialect_search import remove_range, write_texts
+from desktop_app.shop_record.databases.dialect_search import remove_range, write_texts
 from desktop_app.symptom_search.stored_index import AT_A_TIME, JobIndex
 
 

@@ -10,9 +10,9 @@ from sqlalchemy import column as column_of
 
 from desktop_app.parts_compared.stored import Pair
 from desktop_app.repair_jobs.stored import Job, Visit
+from desktop_app.shop_record.databases.listed import among
 from desktop_app.shop_record.deed import RowChange
-from desktop_app.shop_record.history import done_in
-from desktop_app.shop_record.listed import among
+from desktop_app.shop_record.past.history import done_in
 from desktop_app.shop_record.tables import HistoryEntry
 
 _OF_A_JOB = (

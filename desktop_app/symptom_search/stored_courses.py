@@ -15,8 +15,8 @@ from typing import Any
 from sqlalchemy import Connection, Text, column, func, select, table
 
 from desktop_app.repair_jobs.stored import Job, VehicleEvent, Visit
+from desktop_app.shop_record.databases.listed import among
 from desktop_app.shop_record.kept_value import kept_day
-from desktop_app.shop_record.listed import among
 from desktop_app.symptom_search.word_index.course import COMEBACKS, Met, course_of
 
 _REACH = 365  # days after which a visit that shares something is no return any more

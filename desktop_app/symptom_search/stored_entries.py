@@ -19,9 +19,9 @@ from desktop_app.repair_jobs.stored import (
     Vehicle,
     Visit,
 )
-from desktop_app.shop_record.dialect_search import JobText, read_texts
+from desktop_app.shop_record.databases.dialect_search import JobText, read_texts
+from desktop_app.shop_record.databases.listed import among
 from desktop_app.shop_record.kept_value import kept_day
-from desktop_app.shop_record.listed import among
 from desktop_app.symptom_search.fixes import fix_words
 from desktop_app.symptom_search.stored_courses import CarsAfter, Left, read_courses
 from desktop_app.symptom_search.word_forms import plain_words

@@ -17,8 +17,8 @@ from desktop_app.repair_jobs.stored import Job, JobSymptom, TroubleCode, Vehicle
 from desktop_app.repair_jobs.vehicle_identity import matching_plate
 from desktop_app.repair_jobs.vin import LENGTH as VIN_LENGTH
 from desktop_app.repair_jobs.vin import matching_vin
-from desktop_app.shop_record.dialect_search import Wanted, newest
-from desktop_app.shop_record.listed import among
+from desktop_app.shop_record.databases.dialect_search import Wanted, newest
+from desktop_app.shop_record.databases.listed import among
 from desktop_app.symptom_search.question import Name, Piece
 from desktop_app.symptom_search.word_index.asked import Asked
 

@@ -14,13 +14,13 @@ from desktop_app.repair_jobs.stored import (
     Job,
 )
 from desktop_app.repair_jobs.vehicle_identity import matching_plate
-from desktop_app.shop_record.deed import RowChange
-from desktop_app.shop_record.dialect_search import (
+from desktop_app.shop_record.databases.dialect_search import (
     JobText,
     empty_index,
     remove_texts,
     write_texts,
 )
+from desktop_app.shop_record.deed import RowChange
 from desktop_app.symptom_search.job_said import JobSaid
 from desktop_app.symptom_search.stored_changes import jobs_of_change
 from desktop_app.symptom_search.stored_evidence import reversed_vin

@@ -9,14 +9,14 @@ from sqlalchemy import Connection, select
 
 from desktop_app.language import tr
 from desktop_app.repair_jobs.stored import Job
-from desktop_app.shop_record import dialect
-from desktop_app.shop_record.dialect_search import (
+from desktop_app.shop_record.checks.problem import MEND, Problem
+from desktop_app.shop_record.databases import dialect
+from desktop_app.shop_record.databases.dialect_search import (
     index_is_whole,
     jobs_indexed,
     make_words_anew,
     read_texts,
 )
-from desktop_app.shop_record.problem import MEND, Problem
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.symptom_search.stored_ask_file import IndexFiles
 from desktop_app.symptom_search.stored_index import JobIndex

@@ -7,7 +7,7 @@ from collections.abc import Iterable
 from sqlalchemy import Connection, select
 
 from desktop_app.repair_jobs.stored import JobCheck, TroubleCode
-from desktop_app.shop_record.listed import among
+from desktop_app.shop_record.databases.listed import among
 
 
 def read_led(

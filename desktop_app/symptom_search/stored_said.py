@@ -29,7 +29,7 @@ from desktop_app.repair_jobs.stored import (
     Vehicle,
     Visit,
 )
-from desktop_app.shop_record.listed import as_listed, taken_apart
+from desktop_app.shop_record.databases.listed import as_listed, taken_apart
 from desktop_app.symptom_search.job_said import JobSaid
 
 # Of each sort of row: its job, its number, and then what it says.

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from sqlalchemy import Connection, func, select
 
 from desktop_app.repair_jobs.stored import Job
-from desktop_app.shop_record.dialect_search import (
+from desktop_app.shop_record.databases.dialect_search import (
     Wanted,
     best,
     jobs_with_stems,

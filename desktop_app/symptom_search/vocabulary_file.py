@@ -12,7 +12,7 @@ from desktop_app.language import tr
 from desktop_app.repair_jobs.concern_conditions import CONDITION_IDS
 from desktop_app.repair_jobs.systems import SYSTEMS
 from desktop_app.repair_jobs.trouble_code import codes_in
-from desktop_app.shop_record.resource_folder import resource_path
+from desktop_app.shop_record.own_program.resource_folder import resource_path
 from desktop_app.shop_record.toml_text import toml_values
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.symptom_search.subjects import Things

@@ -12,7 +12,7 @@ from desktop_app.language import tr
 from desktop_app.part_photos.file_actions import check_place, put_files
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.returns_watched.stored_facts import NO_NAMES, SymptomNames
-from desktop_app.shop_record.anchor import anchor_now
+from desktop_app.shop_record.past.anchor import anchor_now
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.step import Step
 from desktop_app.weekly_report.figures import WeekFigures

@@ -15,7 +15,7 @@ from desktop_app.returns_watched.judged_before import (
     LinkChanged,
     judged_over_time,
 )
-from desktop_app.shop_record.history import first_entry
+from desktop_app.shop_record.past.history import first_entry
 from desktop_app.shop_record.tables import HistoryEntry
 
 

@@ -14,8 +14,8 @@ from desktop_app.returns_watched.kind_windows import promise_of
 from desktop_app.returns_watched.promise_typed import promise_in_words
 from desktop_app.returns_watched.return_cost import money
 from desktop_app.returns_watched.stored import KindWindow
-from desktop_app.shop_record.history import first_entry
 from desktop_app.shop_record.house_rules import HouseRules, read_rules
+from desktop_app.shop_record.past.history import first_entry
 from desktop_app.shop_record.rule_words import rule_words, value_words
 from desktop_app.shop_record.tables import HistoryEntry, Setting
 from desktop_app.weekly_report.figures import ShopWords

@@ -24,11 +24,11 @@ from time import perf_counter, process_time
 import pytest
 
 from desktop_app.part_photos.stored import Photo
-from desktop_app.shop_record.backup import make_backup
-from desktop_app.shop_record.generations import make_generation
-from desktop_app.shop_record.photo_files import sync_folder
+from desktop_app.shop_record.backups.backup import make_backup
+from desktop_app.shop_record.backups.generations import make_generation
+from desktop_app.shop_record.backups.restore import restore_backup
+from desktop_app.shop_record.photos.photo_files import sync_folder
 from desktop_app.shop_record.record import FILE_NAME, open_shop
-from desktop_app.shop_record.restore import restore_backup
 from tests.benchmarks.written_history import written_history
 from tests.conftest import NOON
 from tests.shop_record.backed_up import through

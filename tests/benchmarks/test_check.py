@@ -19,7 +19,7 @@ import pytest
 
 from desktop_app.commands.shop_place import open_place
 from desktop_app.commands.whole_check import whole_check
-from desktop_app.shop_record.check import check_record
+from desktop_app.shop_record.checks.check import check_record
 from desktop_app.shop_record.record import FILE_NAME, ShopRecord
 from tests.benchmarks.test_backup import PHOTO_BYTES, Took, add_photos
 from tests.benchmarks.test_import_writing import bring_in, history

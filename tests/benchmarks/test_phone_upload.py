@@ -16,7 +16,7 @@ from typing import Any
 
 import pytest
 
-from desktop_app.shop_record.photo_files import sync_folder
+from desktop_app.shop_record.photos.photo_files import sync_folder
 from tests.part_photos.bench_pictures import encoded, noisy
 from tests.part_photos.phone.open_page import OpenPage, open_page
 

@@ -10,8 +10,8 @@ from time import perf_counter
 from sqlalchemy import text as sql
 
 from desktop_app.parts_compared.part_kinds.kind_shelf import load_kinds
+from desktop_app.shop_record.own_program.resource_folder import resource_path
 from desktop_app.shop_record.record import ShopRecord
-from desktop_app.shop_record.resource_folder import resource_path
 from desktop_app.symptom_search.question import read_question
 from desktop_app.symptom_search.stored_index import JobIndex
 from desktop_app.symptom_search.vocabulary_file import shop_vocabulary

@@ -23,7 +23,7 @@ from desktop_app.repair_jobs.stored import Job
 from desktop_app.repair_jobs.write_up import WriteUp
 from desktop_app.shop_record.others import Others
 from desktop_app.shop_record.record import ShopRecord
-from desktop_app.shop_record.server_folder import read_place, write_place
+from desktop_app.shop_record.server.server_folder import read_place, write_place
 from tests.benchmarks.far_server import far_away
 from tests.conftest import NOON
 from tests.on_a_server.shops import new_on_server, opened

@@ -9,7 +9,7 @@ from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
 
-from desktop_app.shop_record.history import GENESIS, chained_hash
+from desktop_app.shop_record.past.history import GENESIS, chained_hash
 from desktop_app.shop_record.record import FILE_NAME
 from tests.conftest import NOON
 from tests.large_history import large_history

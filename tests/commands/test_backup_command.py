@@ -10,7 +10,7 @@ import pytest
 
 from desktop_app.commands.command_line import run
 from desktop_app.commands.shop_place import new_place, open_place
-from desktop_app.shop_record.backups_made import daily_backup
+from desktop_app.shop_record.backups.backups_made import daily_backup
 from tests.conftest import NOON
 from tests.from_outside import damage, lose_photo
 from tests.shop_record.backed_up import all_files, named, through, with_photo

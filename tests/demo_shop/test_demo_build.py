@@ -25,9 +25,9 @@ from desktop_app.returns_watched.standing import JobCourse, Sighting, stands
 from desktop_app.returns_watched.stored import ReturnLink
 from desktop_app.returns_watched.stored_returns import read_watch
 from desktop_app.returns_watched.window import Window
-from desktop_app.shop_record.history import chain_problems
 from desktop_app.shop_record.house_rules import read_rules
-from desktop_app.shop_record.resource_folder import resource_path
+from desktop_app.shop_record.own_program.resource_folder import resource_path
+from desktop_app.shop_record.past.history import chain_problems
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.demo_shop.built_demo import NOW, Built
 

@@ -24,7 +24,7 @@ from desktop_app.returns_watched.stored_money_owed import money_still_owed, owed
 from desktop_app.returns_watched.stored_told import read_told_rows
 from desktop_app.returns_watched.stored_windows import read_kind_windows
 from desktop_app.returns_watched.waiting import waits_too_long
-from desktop_app.shop_record.resource_folder import resource_path
+from desktop_app.shop_record.own_program.resource_folder import resource_path
 from desktop_app.weekly_report.actions import look_at_week
 from desktop_app.weekly_report.figures import WeekFigures
 from desktop_app.weekly_report.pages import SHEET_NAMES, week_sheet

@@ -14,7 +14,7 @@ from desktop_app.parts_compared.pair_verdict import compare
 from desktop_app.parts_compared.part_kinds.kind_shelf import load_kinds
 from desktop_app.parts_compared.reading import SIDES, ConditionSeen, Explanation, Reading
 from desktop_app.parts_compared.readings_typed import read_readings
-from desktop_app.shop_record.resource_folder import resource_path
+from desktop_app.shop_record.own_program.resource_folder import resource_path
 
 KINDS = load_kinds([resource_path("part_kinds")]).kinds
 TOOLS = {t.name: Instrument(t.name, t.unit, t.resolution, t.max_error) for t in DRAWER}

@@ -12,8 +12,8 @@ from desktop_app.commands.shop_place import new_place, open_place
 from desktop_app.commands.whole_check import whole_check
 from desktop_app.part_photos.stored import Photo
 from desktop_app.repair_jobs.stored import Job, Person
-from desktop_app.shop_record.generations import make_generation
-from desktop_app.shop_record.problem import Problem
+from desktop_app.shop_record.backups.generations import make_generation
+from desktop_app.shop_record.checks.problem import Problem
 from desktop_app.shop_record.record import FILE_NAME, ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.conftest import NOON

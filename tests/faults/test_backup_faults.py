@@ -13,12 +13,12 @@ from pathlib import Path
 
 import pytest
 
-from desktop_app.shop_record import dialect_snapshot
-from desktop_app.shop_record.backup import make_backup
-from desktop_app.shop_record.check import check_shop
-from desktop_app.shop_record.generations import make_generation
+from desktop_app.shop_record.backups.backup import make_backup
+from desktop_app.shop_record.backups.generations import make_generation
+from desktop_app.shop_record.backups.restore import restore_backup
+from desktop_app.shop_record.checks.check import check_shop
+from desktop_app.shop_record.databases import dialect_snapshot
 from desktop_app.shop_record.record import FILE_NAME, ShopRecord, open_shop
-from desktop_app.shop_record.restore import restore_backup
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.conftest import NOON
 from tests.shop_record.backed_up import all_files, archive_of, named, through, with_photo

@@ -12,10 +12,10 @@ from pytestqt.qtbot import QtBot
 from desktop_app.commands.shop_place import open_place
 from desktop_app.program import Program
 from desktop_app.shop_record import shared_disk
+from desktop_app.shop_record.backups.generations import generations_in
+from desktop_app.shop_record.backups.restore import restore_backup
 from desktop_app.shop_record.first_look import first_look
-from desktop_app.shop_record.generations import generations_in
 from desktop_app.shop_record.record import FILE_NAME
-from desktop_app.shop_record.restore import restore_backup
 from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 from tests.conftest import NOON
 from tests.faults.busy_shop import busy_shop, found_in, opened

@@ -11,8 +11,8 @@ import pytest
 from PySide6.QtWidgets import QPlainTextEdit
 from pytestqt.qtbot import QtBot
 
-from desktop_app.shop_record.check import check_shop
-from desktop_app.shop_record.leftovers import leftovers
+from desktop_app.shop_record.checks.check import check_shop
+from desktop_app.shop_record.checks.leftovers import leftovers
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.conftest import NOON

@@ -10,7 +10,7 @@ import pytest
 from sqlalchemy import text
 
 from desktop_app.commands.checking import check
-from desktop_app.shop_record.history import GENESIS, chained_hash, last_entry
+from desktop_app.shop_record.past.history import GENESIS, chained_hash, last_entry
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.faults.busy_shop import busy_shop, found_in, opened, photos_of
 from tests.from_outside import damage, hands_in, lose_photo, spoil_photo

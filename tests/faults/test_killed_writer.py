@@ -14,8 +14,8 @@ from pathlib import Path
 import pytest
 
 from desktop_app.commands.shop_place import new_place
-from desktop_app.shop_record.check import check_shop
-from desktop_app.shop_record.leftovers import leftovers
+from desktop_app.shop_record.checks.check import check_shop
+from desktop_app.shop_record.checks.leftovers import leftovers
 from tests.conftest import NOON
 from tests.faults.busy_shop import MUCH_LATER, found_in, opened, photos_of
 from tests.faults.test_backup_faults import ROOT

@@ -6,7 +6,7 @@ from sqlalchemy import select
 
 from desktop_app.parts_compared.stored_sheet import read_sheet
 from desktop_app.repair_jobs.actions import name_cause
-from desktop_app.shop_record.anchor import anchor_now, anchor_words
+from desktop_app.shop_record.past.anchor import anchor_now, anchor_words
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.tables import HistoryEntry
 from desktop_app.weekly_report.actions import look_at_week

@@ -17,8 +17,8 @@ from desktop_app.repair_jobs.actions import (
     write_correction,
 )
 from desktop_app.repair_jobs.stored import Job, Vehicle, Visit
-from desktop_app.shop_record.entries_kept import AT_A_TIME
 from desktop_app.shop_record.house_rules import change_rule
+from desktop_app.shop_record.past.entries_kept import AT_A_TIME
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.conftest import NOON

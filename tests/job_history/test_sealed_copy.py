@@ -20,10 +20,10 @@ from desktop_app.part_photos.actions import add_photos, take_in
 from desktop_app.part_photos.arrival import Arrival
 from desktop_app.repair_jobs.actions import add_job, name_cause
 from desktop_app.repair_jobs.stored import Job, Vehicle, Visit
-from desktop_app.shop_record.anchor import anchor_now
 from desktop_app.shop_record.house_rules import change_rule
+from desktop_app.shop_record.own_program.resource_folder import resource_path
+from desktop_app.shop_record.past.anchor import anchor_now
 from desktop_app.shop_record.record import FILE_NAME, ShopRecord, create_shop
-from desktop_app.shop_record.resource_folder import resource_path
 from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 from tests.conftest import NOON
 from tests.from_outside import damage, spoil_photo

@@ -17,7 +17,7 @@ from desktop_app.job_history.take_back_actions import undo_from_here
 from desktop_app.repair_jobs.actions import name_cause, write_correction
 from desktop_app.repair_jobs.stored import Job, JobCheck, Vehicle
 from desktop_app.shop_record.deed import Done, RowChange
-from desktop_app.shop_record.history import chain_problems, done_in, stacks
+from desktop_app.shop_record.past.history import chain_problems, done_in, stacks
 from desktop_app.shop_record.record import ShopRecord, create_shop
 from desktop_app.shop_record.tables import Base
 from desktop_app.shop_record.trouble import ShopTrouble

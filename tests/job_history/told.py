@@ -10,8 +10,8 @@ from pathlib import Path
 from desktop_app.job_history.sealing_actions import SealedCopy, make_sealed_copy
 from desktop_app.job_history.stored_job_history import JobHistory, read_history
 from desktop_app.job_history.told_entry import EntryTold
+from desktop_app.shop_record.own_program.resource_folder import resource_path
 from desktop_app.shop_record.record import ShopRecord
-from desktop_app.shop_record.resource_folder import resource_path
 from tests.parts_compared.sheet_story import kinds
 from tests.shop_record.backed_up import through
 

@@ -16,7 +16,7 @@ from pathlib import Path
 
 from desktop_app.commands.shop_place import open_place
 from desktop_app.shop_record.record import ShopRecord
-from desktop_app.shop_record.server_trouble import ServerLost
+from desktop_app.shop_record.server.server_trouble import ServerLost
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.conftest import NOON
 from tests.shop_record.backed_up import named, with_photo

@@ -11,9 +11,9 @@ import psycopg
 from desktop_app.commands.shop_place import open_place
 from desktop_app.commands.whole_check import whole_check
 from desktop_app.shop_record.record import ShopRecord
-from desktop_app.shop_record.server_address import ServerAddress, read_address
-from desktop_app.shop_record.server_folder import ServerPlace, read_place, write_place
-from desktop_app.shop_record.server_shop import create_on_server
+from desktop_app.shop_record.server.server_address import ServerAddress, read_address
+from desktop_app.shop_record.server.server_folder import ServerPlace, read_place, write_place
+from desktop_app.shop_record.server.server_shop import create_on_server
 from tests.conftest import NOON
 from tests.servers import OWNER, Server
 from tests.shop_record.backed_up import through

@@ -11,11 +11,16 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from desktop_app.shop_record.server_address import ServerAddress, is_address, read_address
-from desktop_app.shop_record.server_folder import ServerPlace, folder_name, read_place, write_place
-from desktop_app.shop_record.server_refusal import as_refusal
-from desktop_app.shop_record.server_roles import roles_of
-from desktop_app.shop_record.server_trouble import ServerLost
+from desktop_app.shop_record.server.server_address import ServerAddress, is_address, read_address
+from desktop_app.shop_record.server.server_folder import (
+    ServerPlace,
+    folder_name,
+    read_place,
+    write_place,
+)
+from desktop_app.shop_record.server.server_refusal import as_refusal
+from desktop_app.shop_record.server.server_roles import roles_of
+from desktop_app.shop_record.server.server_trouble import ServerLost
 from desktop_app.shop_record.trouble import ShopTrouble
 
 SECRET = "Zo7 l:i@ö/ß?#"

@@ -13,16 +13,21 @@ from desktop_app.commands.command_line import run
 from desktop_app.commands.mending import mend
 from desktop_app.commands.shop_place import open_place
 from desktop_app.commands.whole_check import whole_check
-from desktop_app.shop_record.backups_late import backup_troubles, too_long_ago
-from desktop_app.shop_record.backups_made import asked_of, backup_before, daily_backup, places
+from desktop_app.shop_record.backups.backups_late import backup_troubles, too_long_ago
+from desktop_app.shop_record.backups.backups_made import (
+    asked_of,
+    backup_before,
+    daily_backup,
+    places,
+)
+from desktop_app.shop_record.backups.generations import generations_in
+from desktop_app.shop_record.backups.restore import restore_backup
+from desktop_app.shop_record.backups.restore_drill import last_drill, monthly_drill
 from desktop_app.shop_record.first_look import first_look
-from desktop_app.shop_record.generations import generations_in
 from desktop_app.shop_record.house_rules import change_rule
 from desktop_app.shop_record.record import ShopRecord, open_shop
-from desktop_app.shop_record.restore import restore_backup
-from desktop_app.shop_record.restore_drill import last_drill, monthly_drill
-from desktop_app.shop_record.server_folder import ServerPlace, read_place, write_place
-from desktop_app.shop_record.server_trouble import ServerLost
+from desktop_app.shop_record.server.server_folder import ServerPlace, read_place, write_place
+from desktop_app.shop_record.server.server_trouble import ServerLost
 from desktop_app.shop_record.trouble import ShopTrouble, ShopUnwritable
 from tests.servers import Server
 from tests.shop_record.backed_up import archive_of, through, with_photo

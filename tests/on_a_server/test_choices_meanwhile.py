@@ -15,8 +15,8 @@ from pytestqt.qtbot import QtBot
 from desktop_app.commands.shop_place import open_place
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.job_view import JobView
-from desktop_app.shop_record.server_folder import ServerPlace, write_place
-from desktop_app.shop_record.server_roles import roles_of
+from desktop_app.shop_record.server.server_folder import ServerPlace, write_place
+from desktop_app.shop_record.server.server_roles import roles_of
 from desktop_app.shop_window.drafts import Drafts
 from desktop_app.shop_window.kept_choice import NOT_SAVED
 from desktop_app.shop_window.unsent import UNSENT

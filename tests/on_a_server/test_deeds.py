@@ -12,10 +12,10 @@ from sqlalchemy import Connection, event, select, text
 
 from desktop_app.commands.shop_place import open_place
 from desktop_app.repair_jobs import actions
-from desktop_app.shop_record import history
 from desktop_app.shop_record.house_rules import change_rule, read_rules
+from desktop_app.shop_record.past import history
 from desktop_app.shop_record.record import ShopRecord
-from desktop_app.shop_record.server_trouble import ServerLost, server_lost
+from desktop_app.shop_record.server.server_trouble import ServerLost, server_lost
 from desktop_app.shop_record.tables import HistoryEntry
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.conftest import NOON
@@ -123,7 +123,7 @@ def test_who_only_reads_writes_nothing(here: ShopRecord) -> None:
 def test_a_writer_that_holds_on_is_told_of_and_not_waited_for(
     here: ShopRecord, there: ShopRecord, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    monkeypatch.setattr("desktop_app.shop_record.dialect_postgres.WAIT_MS", 100)
+    monkeypatch.setattr("desktop_app.shop_record.databases.dialect_postgres.WAIT_MS", 100)
     with here.deed("Something long") as deed:
         actions_refused = pytest.raises(ShopTrouble, match="Somebody else is writing")
         with there.reading() as connection:

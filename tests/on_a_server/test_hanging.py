@@ -14,11 +14,12 @@ from PySide6.QtWidgets import QPlainTextEdit
 from pytestqt.qtbot import QtBot
 
 from desktop_app.commands.shop_place import open_place
-from desktop_app.shop_record import others, server_patience
+from desktop_app.shop_record import others
 from desktop_app.shop_record.record import ShopRecord
-from desktop_app.shop_record.server_folder import ServerPlace
-from desktop_app.shop_record.server_shop import create_on_server
-from desktop_app.shop_record.server_trouble import NotKnown, ServerLost
+from desktop_app.shop_record.server import server_patience
+from desktop_app.shop_record.server.server_folder import ServerPlace
+from desktop_app.shop_record.server.server_shop import create_on_server
+from desktop_app.shop_record.server.server_trouble import NotKnown, ServerLost
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.drafts import Drafts
 from desktop_app.shop_window.unsent import UNSENT

@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from desktop_app.shop_record.server_folder import read_place, write_place
+from desktop_app.shop_record.server.server_folder import read_place, write_place
 from tests.on_a_server.writers import Said, begin, holds, is_whole, started
 
 WORKSTATIONS = 8

@@ -16,14 +16,17 @@ from desktop_app.commands.command_line import run
 from desktop_app.commands.server_place import folder_for
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.stored import Person
-from desktop_app.shop_record import dialect, history, move_shop, server_shop
+from desktop_app.shop_record import move_shop
 from desktop_app.shop_record import moved as moving
+from desktop_app.shop_record.databases import dialect
 from desktop_app.shop_record.move_shop import Moved, move_into_folder, move_to_server
+from desktop_app.shop_record.past import history
 from desktop_app.shop_record.record import ShopRecord
-from desktop_app.shop_record.server_address import ServerAddress
-from desktop_app.shop_record.server_folder import ServerPlace, write_place
-from desktop_app.shop_record.server_roles import roles_of
-from desktop_app.shop_record.server_trouble import ServerLost, server_lost
+from desktop_app.shop_record.server import server_shop
+from desktop_app.shop_record.server.server_address import ServerAddress
+from desktop_app.shop_record.server.server_folder import ServerPlace, write_place
+from desktop_app.shop_record.server.server_roles import roles_of
+from desktop_app.shop_record.server.server_trouble import ServerLost, server_lost
 from desktop_app.shop_record.tables import HistoryEntry
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.on_a_server.shops import address_of, database_of, opened, problems_of
@@ -204,7 +207,9 @@ def test_photos_that_could_not_be_asked_for_are_not_said_to_be_missing(
     def away(*_: object) -> bool:
         raise server_lost()
 
-    monkeypatch.setattr("desktop_app.shop_record.photos_on_server.PhotosOnServer.is_whole", away)
+    monkeypatch.setattr(
+        "desktop_app.shop_record.photos.photos_on_server.PhotosOnServer.is_whole", away
+    )
     with opened(moved) as there, pytest.raises(ServerLost):
         move_into_folder(there, tmp_path / "back")
     assert not (tmp_path / "back").exists()

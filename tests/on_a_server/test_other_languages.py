@@ -9,10 +9,10 @@ from pathlib import Path
 
 import pytest
 
-from desktop_app.shop_record.server_address import ServerAddress
-from desktop_app.shop_record.server_folder import ServerPlace, write_place
-from desktop_app.shop_record.server_shop import create_on_server
-from desktop_app.shop_record.server_trouble import PasswordWanted
+from desktop_app.shop_record.server.server_address import ServerAddress
+from desktop_app.shop_record.server.server_folder import ServerPlace, write_place
+from desktop_app.shop_record.server.server_shop import create_on_server
+from desktop_app.shop_record.server.server_trouble import PasswordWanted
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.conftest import NOON
 from tests.on_a_server.shops import address_of, opened

@@ -11,8 +11,8 @@ import pytest
 from desktop_app.commands.shop_place import open_place
 from desktop_app.shop_record.others import Others
 from desktop_app.shop_record.record import ShopRecord
-from desktop_app.shop_record.server_folder import read_place
-from desktop_app.shop_record.server_trouble import ServerLost
+from desktop_app.shop_record.server.server_folder import read_place
+from desktop_app.shop_record.server.server_trouble import ServerLost
 from tests.conftest import NOON
 from tests.servers import Server
 from tests.shop_record.backed_up import named

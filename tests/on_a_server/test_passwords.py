@@ -16,12 +16,16 @@ from desktop_app.commands.command_line import run
 from desktop_app.commands.server_place import folder_for
 from desktop_app.commands.shop_place import own_folder
 from desktop_app.repair_jobs import actions
-from desktop_app.shop_record import server_password
-from desktop_app.shop_record.server_address import ServerAddress
-from desktop_app.shop_record.server_folder import ServerPlace, write_place
-from desktop_app.shop_record.server_password import forget_password, keep_password, password_for
-from desktop_app.shop_record.server_shop import create_on_server
-from desktop_app.shop_record.server_trouble import PasswordWanted
+from desktop_app.shop_record.server import server_password
+from desktop_app.shop_record.server.server_address import ServerAddress
+from desktop_app.shop_record.server.server_folder import ServerPlace, write_place
+from desktop_app.shop_record.server.server_password import (
+    forget_password,
+    keep_password,
+    password_for,
+)
+from desktop_app.shop_record.server.server_shop import create_on_server
+from desktop_app.shop_record.server.server_trouble import PasswordWanted
 from tests.conftest import NOON
 from tests.on_a_server.shops import address_of, opened
 from tests.servers import OWNER, Server, running

@@ -11,14 +11,14 @@ import psycopg
 import pytest
 from sqlalchemy.exc import DBAPIError
 
-from desktop_app.shop_record import server_shop
 from desktop_app.shop_record.move_shop import move_to_server
-from desktop_app.shop_record.photo_files import MARK
+from desktop_app.shop_record.photos.photo_files import MARK
 from desktop_app.shop_record.record import create_shop
-from desktop_app.shop_record.server_address import ServerAddress
-from desktop_app.shop_record.server_folder import ServerPlace, write_place
-from desktop_app.shop_record.server_shop import create_on_server
-from desktop_app.shop_record.server_trouble import PhotosUnknown
+from desktop_app.shop_record.server import server_shop
+from desktop_app.shop_record.server.server_address import ServerAddress
+from desktop_app.shop_record.server.server_folder import ServerPlace, write_place
+from desktop_app.shop_record.server.server_shop import create_on_server
+from desktop_app.shop_record.server.server_trouble import PhotosUnknown
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.conftest import NOON
 from tests.on_a_server.shops import address_of, new_on_server, opened
@@ -123,7 +123,7 @@ def test_a_mark_that_is_not_safely_on_the_disk_makes_no_shop(
         raise OSError(errno.ENOSPC, "No space left on device")
 
     with monkeypatch.context() as patch:
-        patch.setattr("desktop_app.shop_record.photo_folder_mark.os.fsync", full)
+        patch.setattr("desktop_app.shop_record.photos.photo_folder_mark.os.fsync", full)
         with pytest.raises(ShopTrouble, match="No space left"):
             make()
     assert list(shared.iterdir()) == []

@@ -12,11 +12,11 @@ import pytest
 
 from desktop_app.commands.mending import mend
 from desktop_app.commands.whole_check import whole_check
-from desktop_app.shop_record.generations import make_generation
-from desktop_app.shop_record.problem import Checked
+from desktop_app.shop_record.backups.generations import make_generation
+from desktop_app.shop_record.backups.restore import restore_backup
+from desktop_app.shop_record.checks.problem import Checked
 from desktop_app.shop_record.record import ShopRecord
-from desktop_app.shop_record.restore import restore_backup
-from desktop_app.shop_record.server_folder import read_place, write_place
+from desktop_app.shop_record.server.server_folder import read_place, write_place
 from desktop_app.shop_record.step import walked
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.conftest import NOON
@@ -103,7 +103,7 @@ def test_without_room_for_a_copy_the_photo_is_on_the_server(
     def full(_file: int) -> None:
         raise OSError(errno.ENOSPC, "No space left on device")
 
-    monkeypatch.setattr("desktop_app.shop_record.photo_files.os.fsync", full)
+    monkeypatch.setattr("desktop_app.shop_record.photos.photo_files.os.fsync", full)
     sha256 = with_photo(here, PICTURE)
     assert here.photos.read(sha256) == PICTURE
     assert copies(here) == []

@@ -11,12 +11,13 @@ import pytest
 
 from desktop_app.commands.shop_place import kinds_of
 from desktop_app.repair_jobs import actions
-from desktop_app.shop_record import dialect_postgres, upgrade
-from desktop_app.shop_record.generations import make_generation
+from desktop_app.shop_record import upgrade
+from desktop_app.shop_record.backups.generations import make_generation
+from desktop_app.shop_record.databases import dialect_postgres
 from desktop_app.shop_record.move_shop import move_to_server
-from desktop_app.shop_record.server_address import ServerAddress
-from desktop_app.shop_record.server_folder import ServerPlace, write_place
-from desktop_app.shop_record.server_roles import give_rights, may_write, roles_of
+from desktop_app.shop_record.server.server_address import ServerAddress
+from desktop_app.shop_record.server.server_folder import ServerPlace, write_place
+from desktop_app.shop_record.server.server_roles import give_rights, may_write, roles_of
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.symptom_search.stored_index import JobIndex
 from desktop_app.symptom_search.stored_index_check import renew_index

@@ -16,9 +16,9 @@ from hypothesis import strategies as st
 from sqlalchemy import Connection
 
 from demo_shop.plain_faults_chassis import FAULTS
-from desktop_app.shop_record.dialect import open_engine
-from desktop_app.shop_record.dialect_postgres import open_server
-from desktop_app.shop_record.dialect_search import (
+from desktop_app.shop_record.databases.dialect import open_engine
+from desktop_app.shop_record.databases.dialect_postgres import open_server
+from desktop_app.shop_record.databases.dialect_search import (
     JobText,
     Wanted,
     best,

@@ -14,14 +14,14 @@ import pytest
 from desktop_app.commands.mending import mend
 from desktop_app.commands.server_place import open_wanted
 from desktop_app.commands.whole_check import whole_check
+from desktop_app.shop_record.backups.generations import make_generation
 from desktop_app.shop_record.first_look import first_look
-from desktop_app.shop_record.generations import make_generation
 from desktop_app.shop_record.move_shop import move_into_folder
-from desktop_app.shop_record.photo_files import MARK
+from desktop_app.shop_record.photos.photo_files import MARK
 from desktop_app.shop_record.record import ShopRecord
-from desktop_app.shop_record.server_address import ServerAddress
-from desktop_app.shop_record.server_folder import ServerPlace, write_place
-from desktop_app.shop_record.server_trouble import PhotosUnknown
+from desktop_app.shop_record.server.server_address import ServerAddress
+from desktop_app.shop_record.server.server_folder import ServerPlace, write_place
+from desktop_app.shop_record.server.server_trouble import PhotosUnknown
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.conftest import NOON
 from tests.on_a_server.shops import new_on_server, opened, problems_of

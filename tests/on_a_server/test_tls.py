@@ -10,9 +10,9 @@ from pathlib import Path
 
 import pytest
 
-from desktop_app.shop_record.server_address import ServerAddress, read_address
-from desktop_app.shop_record.server_shop import connected
-from desktop_app.shop_record.server_trouble import ServerLost
+from desktop_app.shop_record.server.server_address import ServerAddress, read_address
+from desktop_app.shop_record.server.server_shop import connected
+from desktop_app.shop_record.server.server_trouble import ServerLost
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.servers import OWNER, Server, running
 

@@ -11,9 +11,9 @@ from sqlalchemy.exc import IntegrityError
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.stored import Job, Person
 from desktop_app.repair_jobs.write_up import WriteUp
-from desktop_app.shop_record import dialect
+from desktop_app.shop_record.databases import dialect
 from desktop_app.shop_record.deed import Deed
-from desktop_app.shop_record.history import last_number
+from desktop_app.shop_record.past.history import last_number
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.on_a_server.shops import opened

@@ -18,12 +18,12 @@ from desktop_app.commands.server_place import folder_for
 from desktop_app.commands.shop_place import last_shop, new_place, open_place, remember
 from desktop_app.program import Program
 from desktop_app.repair_jobs import actions
-from desktop_app.shop_record.generations import generations_in
-from desktop_app.shop_record.server_address import ServerAddress
-from desktop_app.shop_record.server_folder import ServerPlace, read_place, write_place
-from desktop_app.shop_record.server_password import keep_password
-from desktop_app.shop_record.server_roles import roles_of
-from desktop_app.shop_record.server_shop import create_on_server
+from desktop_app.shop_record.backups.generations import generations_in
+from desktop_app.shop_record.server.server_address import ServerAddress
+from desktop_app.shop_record.server.server_folder import ServerPlace, read_place, write_place
+from desktop_app.shop_record.server.server_password import keep_password
+from desktop_app.shop_record.server.server_roles import roles_of
+from desktop_app.shop_record.server.server_shop import create_on_server
 from desktop_app.shop_window.first_rules_page import FIRST_RULES
 from desktop_app.shop_window.server_door import CONNECTING, KEPT, NOT_KEPT
 from tests.conftest import NOON

@@ -9,7 +9,7 @@ import sys
 from dataclasses import dataclass, field
 from pathlib import Path
 
-from desktop_app.shop_record import history
+from desktop_app.shop_record.past import history
 from tests.faults.busy_shop import photos_of
 from tests.faults.test_backup_faults import ROOT
 from tests.on_a_server.shops import opened, problems_of

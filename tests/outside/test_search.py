@@ -10,7 +10,7 @@ from math import exp, log
 import pytest
 
 from desktop_app.repair_jobs.share_interval import wilson
-from desktop_app.shop_record.resource_folder import resource_path
+from desktop_app.shop_record.own_program.resource_folder import resource_path
 from desktop_app.symptom_search.told_words import stem as told_stem
 from desktop_app.symptom_search.typing_mistake import distance
 from desktop_app.symptom_search.word_forms import alike, forms_to_find

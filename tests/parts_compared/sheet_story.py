@@ -18,8 +18,8 @@ from desktop_app.parts_compared.sheet import sheet_bytes
 from desktop_app.parts_compared.stored_sheet import read_sheet
 from desktop_app.repair_jobs.stored import Job, JobCheck, JobCondition, Vehicle, Visit
 from desktop_app.shop_record.house_rules import change_rule
+from desktop_app.shop_record.own_program.resource_folder import resource_path
 from desktop_app.shop_record.record import ShopRecord
-from desktop_app.shop_record.resource_folder import resource_path
 from tests.part_photos.bench_pictures import encoded, exif, noisy
 
 TOP, SIDE, UNDERSIDE = "top, key at twelve o'clock", "side, tip to the right", "underside"

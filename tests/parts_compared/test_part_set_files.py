@@ -8,7 +8,7 @@ import pytest
 
 from desktop_app.parts_compared.part_kinds.kind_trouble import KindTrouble
 from desktop_app.parts_compared.part_sets.part_set_file import load_sets, read_set
-from desktop_app.shop_record.resource_folder import resource_path
+from desktop_app.shop_record.own_program.resource_folder import resource_path
 from tests.parts_compared.sheet_story import kinds
 
 GOOD = """\

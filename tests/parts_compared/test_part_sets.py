@@ -16,7 +16,7 @@ from desktop_app.parts_compared.part_sets.set_sentence import main_sentence, set
 from desktop_app.parts_compared.part_sets.set_shares import PartRead, SetRead
 from desktop_app.parts_compared.part_sets.set_verdict import SetComparison, judge_set
 from desktop_app.parts_compared.reading import Reading
-from desktop_app.shop_record.resource_folder import resource_path
+from desktop_app.shop_record.own_program.resource_folder import resource_path
 from tests.parts_compared.invented_kinds import both, read
 from tests.parts_compared.sheet_story import kinds
 

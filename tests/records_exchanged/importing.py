@@ -15,9 +15,14 @@ from desktop_app.records_exchanged.import_actions import import_rows
 from desktop_app.records_exchanged.import_told import ImportTold
 from desktop_app.records_exchanged.row_words import kind_ids
 from desktop_app.records_exchanged.stored_import import ReadWith
-from desktop_app.shop_record.backup_opened import open_backup
-from desktop_app.shop_record.dialect_search import Wanted, jobs_indexed, newest, read_texts
-from desktop_app.shop_record.generations import generations_in
+from desktop_app.shop_record.backups.backup_opened import open_backup
+from desktop_app.shop_record.backups.generations import generations_in
+from desktop_app.shop_record.databases.dialect_search import (
+    Wanted,
+    jobs_indexed,
+    newest,
+    read_texts,
+)
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.symptom_search.vocabulary_file import shop_vocabulary
 from tests.records_exchanged.tables import table_of

@@ -17,7 +17,7 @@ from desktop_app.records_exchanged.export_names import TABLE_FILES, table_file
 from desktop_app.records_exchanged.stored_export import kept_tables
 from desktop_app.records_exchanged.whole_actions import bring_back, is_new
 from desktop_app.repair_jobs.stored import Person
-from desktop_app.shop_record.check import check_shop
+from desktop_app.shop_record.checks.check import check_shop
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.from_outside import lose_photo, spoil_photo

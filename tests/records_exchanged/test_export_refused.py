@@ -10,7 +10,7 @@ from pathlib import Path
 import pytest
 
 from desktop_app.records_exchanged.whole_actions import bring_back, is_new
-from desktop_app.shop_record.history import GENESIS, chained_hash
+from desktop_app.shop_record.past.history import GENESIS, chained_hash
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.records_exchanged.exported import checked_anew, export, fill, walked

@@ -21,7 +21,7 @@ from desktop_app.records_exchanged.job_row import AT_A_TIME
 from desktop_app.records_exchanged.reading_actions import open_table
 from desktop_app.records_exchanged.row_words import kind_ids
 from desktop_app.records_exchanged.stored_hanging import ReadWith
-from desktop_app.shop_record.own_process import own_process
+from desktop_app.shop_record.own_program.own_process import own_process
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.symptom_search.vocabulary_file import shop_vocabulary

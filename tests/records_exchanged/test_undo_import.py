@@ -10,7 +10,7 @@ import pytest
 from sqlalchemy import text
 
 from desktop_app.repair_jobs import actions
-from desktop_app.shop_record.check import check_shop
+from desktop_app.shop_record.checks.check import check_shop
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.past_any_deed import past_any_deed

@@ -15,7 +15,7 @@ from desktop_app.repair_jobs.road_test import FaultEvery
 from desktop_app.repair_jobs.write_up import WriteUp
 from desktop_app.returns_watched import customer_actions, money_owed_actions, window_actions
 from desktop_app.returns_watched.kind_windows import Promise
-from desktop_app.shop_record.history import last_number
+from desktop_app.shop_record.past.history import last_number
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.written_meanwhile import Shown, WrittenMeanwhile
 

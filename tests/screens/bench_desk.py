@@ -13,8 +13,8 @@ from desktop_app.parts_compared.screen.old_and_new_section import OldAndNewSecti
 from desktop_app.repair_jobs.actions import write_up
 from desktop_app.repair_jobs.stored_reading import read_job
 from desktop_app.repair_jobs.write_up import WriteUp
+from desktop_app.shop_record.own_program.resource_folder import resource_path
 from desktop_app.shop_record.record import ShopRecord
-from desktop_app.shop_record.resource_folder import resource_path
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.page import ReadingPage
 

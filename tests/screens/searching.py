@@ -13,8 +13,8 @@ from pytestqt.qtbot import QtBot
 from desktop_app.parts_compared.part_kinds.kind_shelf import load_kinds
 from desktop_app.repair_jobs.stored import JobCheck
 from desktop_app.shop_record.deed import Deed
+from desktop_app.shop_record.own_program.resource_folder import resource_path
 from desktop_app.shop_record.record import ShopRecord
-from desktop_app.shop_record.resource_folder import resource_path
 from desktop_app.shop_window.desk import Desk
 from desktop_app.symptom_search.screen.search_place import SearchPlace
 from desktop_app.symptom_search.stored_index import JobIndex

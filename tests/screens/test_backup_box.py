@@ -9,8 +9,8 @@ import pytest
 from PySide6.QtWidgets import QFileDialog
 from pytestqt.qtbot import QtBot
 
+from desktop_app.shop_record.backups.restore import restore_backup
 from desktop_app.shop_record.record import ShopRecord
-from desktop_app.shop_record.restore import restore_backup
 from tests.conftest import NOON
 from tests.from_outside import lose_photo
 from tests.records_exchanged.importing import a_shop

@@ -7,7 +7,7 @@ from PySide6.QtGui import QImage, QPainter
 from PySide6.QtSvg import QSvgRenderer
 from pytestqt.qtbot import QtBot
 
-from desktop_app.shop_record.resource_folder import resource_path
+from desktop_app.shop_record.own_program.resource_folder import resource_path
 
 MOST = 8  # of 255; another release of Qt may smooth an edge otherwise
 

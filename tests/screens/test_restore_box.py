@@ -9,9 +9,9 @@ import pytest
 from PySide6.QtWidgets import QFileDialog, QListWidget
 from pytestqt.qtbot import QtBot
 
-from desktop_app.shop_record.backups_made import backup_before, daily_backup
+from desktop_app.shop_record.backups.backups_made import backup_before, daily_backup
+from desktop_app.shop_record.backups.restore_drill import monthly_drill
 from desktop_app.shop_record.record import ShopRecord, open_shop
-from desktop_app.shop_record.restore_drill import monthly_drill
 from tests.conftest import NOON
 from tests.records_exchanged.importing import a_shop
 from tests.screens.records_page import AtThePage

@@ -14,8 +14,8 @@ from desktop_app.parts_compared.part_kinds.kind_shelf import load_kinds
 from desktop_app.parts_compared.stored import Pair
 from desktop_app.repair_jobs.stored import Job, JobSymptom, Vehicle, Visit
 from desktop_app.shop_record.deed import Deed
+from desktop_app.shop_record.own_program.resource_folder import resource_path
 from desktop_app.shop_record.record import ShopRecord
-from desktop_app.shop_record.resource_folder import resource_path
 from desktop_app.shop_window.desk import Desk
 from desktop_app.symptom_search.filters import ALL_JOBS, Filters
 from desktop_app.symptom_search.found import Found

@@ -14,7 +14,7 @@ from typing import Any
 
 from desktop_app.part_photos.stored import Photo
 from desktop_app.repair_jobs.stored import Job, Person, Vehicle, Visit
-from desktop_app.shop_record.backup import make_backup
+from desktop_app.shop_record.backups.backup import make_backup
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.step import walked
 from tests.conftest import NOON

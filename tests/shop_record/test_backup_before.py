@@ -12,12 +12,12 @@ from pathlib import Path
 import pytest
 
 from desktop_app.records_exchanged.import_actions import import_rows
-from desktop_app.shop_record.backup_opened import open_backup
-from desktop_app.shop_record.backup_turn import AnothersTurn, my_turn
-from desktop_app.shop_record.backups_made import backup_before, daily_backup
-from desktop_app.shop_record.generations import generations_in, make_generation
+from desktop_app.shop_record.backups.backup_opened import open_backup
+from desktop_app.shop_record.backups.backup_turn import AnothersTurn, my_turn
+from desktop_app.shop_record.backups.backups_made import backup_before, daily_backup
+from desktop_app.shop_record.backups.generations import generations_in, make_generation
+from desktop_app.shop_record.backups.restore import restore_backup
 from desktop_app.shop_record.record import FILE_NAME, ShopRecord, open_shop
-from desktop_app.shop_record.restore import restore_backup
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.conftest import NOON

@@ -7,12 +7,12 @@ from pathlib import Path
 
 import pytest
 
-from desktop_app.shop_record.backups_late import backup_troubles, too_long_ago
-from desktop_app.shop_record.backups_made import backup_before, daily_backup
-from desktop_app.shop_record.backups_remembered import MEMORY
+from desktop_app.shop_record.backups.backups_late import backup_troubles, too_long_ago
+from desktop_app.shop_record.backups.backups_made import backup_before, daily_backup
+from desktop_app.shop_record.backups.backups_remembered import MEMORY
+from desktop_app.shop_record.backups.restore_drill import last_drill, monthly_drill
 from desktop_app.shop_record.house_rules import change_rule
 from desktop_app.shop_record.record import ShopRecord, create_shop
-from desktop_app.shop_record.restore_drill import last_drill, monthly_drill
 from tests.faults.conftest import own_disk  # noqa: F401 - a disk of the test's own
 from tests.past_any_deed import past_any_deed
 from tests.shop_record.backed_up import all_files, named, through, with_photo

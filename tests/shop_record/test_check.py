@@ -9,9 +9,9 @@ import pytest
 
 from desktop_app.commands.shop_place import open_place
 from desktop_app.repair_jobs.stored import Person
-from desktop_app.shop_record.check import check_shop
+from desktop_app.shop_record.checks.check import check_shop
+from desktop_app.shop_record.checks.record_check import described
 from desktop_app.shop_record.record import FILE_NAME, ShopRecord
-from desktop_app.shop_record.record_check import described
 from desktop_app.shop_record.upgrade import DESCRIBED
 from tests.conftest import NOON
 from tests.from_outside import damage, lose_photo, spoil_photo

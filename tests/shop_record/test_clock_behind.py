@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import timedelta
 
 from desktop_app.repair_jobs import actions
-from desktop_app.shop_record.clock_behind import clock_behind
+from desktop_app.shop_record.past.clock_behind import clock_behind
 from desktop_app.shop_record.record import ShopRecord
 
 

@@ -8,14 +8,14 @@ from pathlib import Path
 
 import pytest
 
-from desktop_app.shop_record.backup_check import backup_problems
-from desktop_app.shop_record.backups_late import too_long_ago
-from desktop_app.shop_record.backups_made import daily_backup, remember
-from desktop_app.shop_record.check import check_shop
-from desktop_app.shop_record.generations import generations_in, make_generation
+from desktop_app.shop_record.backups.backup_check import backup_problems
+from desktop_app.shop_record.backups.backups_late import too_long_ago
+from desktop_app.shop_record.backups.backups_made import daily_backup, remember
+from desktop_app.shop_record.backups.generations import generations_in, make_generation
+from desktop_app.shop_record.backups.restore import restore_backup
+from desktop_app.shop_record.checks.check import check_shop
 from desktop_app.shop_record.house_rules import change_rule
 from desktop_app.shop_record.record import ShopRecord, create_shop, open_shop
-from desktop_app.shop_record.restore import restore_backup
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.conftest import NOON
 from tests.from_outside import damage, lose_photo

@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from desktop_app.shop_record.generations_kept import days_without, is_due, which_stay
+from desktop_app.shop_record.backups.generations_kept import days_without, is_due, which_stay
 
 NOW = datetime(2026, 11, 16, 12)  # noqa: DTZ001 - generations are named by the shop's own clock
 MOMENTS = st.sets(

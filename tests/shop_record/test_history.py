@@ -9,7 +9,13 @@ import pytest
 from sqlalchemy import select
 
 from desktop_app.repair_jobs.stored import Person
-from desktop_app.shop_record.history import GENESIS, Entry, chain_problems, chained_hash, sort_out
+from desktop_app.shop_record.past.history import (
+    GENESIS,
+    Entry,
+    chain_problems,
+    chained_hash,
+    sort_out,
+)
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.tables import HistoryEntry
 from tests.from_outside import damage

@@ -17,8 +17,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from desktop_app.shop_record.backups.restore import restore_backup
 from desktop_app.shop_record.record import create_shop
-from desktop_app.shop_record.restore import restore_backup
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.conftest import NOON
 from tests.shop_record.backed_up import (

@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from desktop_app.shop_record.log_told import told_lines
+from desktop_app.shop_record.own_program.log_told import told_lines
 from desktop_app.shop_window.last_resort import keep_log
 
 PRIVATE = ("Abernathy", "TH 1042", "0171", "grandmother", "sam", "Surgery")

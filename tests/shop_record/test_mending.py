@@ -10,7 +10,7 @@ import pytest
 from desktop_app.commands.checking import check
 from desktop_app.part_photos.stored_thumbnails import thumbnails_of
 from desktop_app.shop_record.record import FILE_NAME
-from desktop_app.shop_record.server_folder import is_server_folder
+from desktop_app.shop_record.server.server_folder import is_server_folder
 from tests.faults.busy_shop import busy_shop, by_hand, found_in, opened, photos_of
 from tests.faults.test_hands_in_the_folder import Words
 from tests.shop_record.backed_up import all_files

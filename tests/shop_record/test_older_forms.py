@@ -15,13 +15,14 @@ from sqlalchemy.sql.schema import Table
 
 from desktop_app.commands.shop_place import new_place
 from desktop_app.repair_jobs.stored import Job
-from desktop_app.shop_record import bulk, deed, history
-from desktop_app.shop_record.check import check_shop
+from desktop_app.shop_record import bulk, deed
+from desktop_app.shop_record.checks.check import check_shop
+from desktop_app.shop_record.databases.dialect import give_ids_from
 from desktop_app.shop_record.deed import Deed
-from desktop_app.shop_record.dialect import give_ids_from
-from desktop_app.shop_record.older_forms import LATER_COLUMNS, HashOfForms
+from desktop_app.shop_record.past import history
+from desktop_app.shop_record.past.older_forms import LATER_COLUMNS, HashOfForms
+from desktop_app.shop_record.past.rows_hash import RowsHash
 from desktop_app.shop_record.record import ShopRecord
-from desktop_app.shop_record.rows_hash import RowsHash
 from tests.conftest import NOON
 from tests.from_outside import damage
 from tests.watched_shop import job, vehicle

@@ -16,9 +16,10 @@ import desktop_app.part_photos.stored
 import desktop_app.parts_compared.stored
 import desktop_app.repair_jobs.stored
 import desktop_app.returns_watched.stored  # noqa: F401 - all tables must be known
-from desktop_app.shop_record import dialect, upgrade
-from desktop_app.shop_record.backup_opened import open_backup
-from desktop_app.shop_record.generations import generations_in
+from desktop_app.shop_record import upgrade
+from desktop_app.shop_record.backups.backup_opened import open_backup
+from desktop_app.shop_record.backups.generations import generations_in
+from desktop_app.shop_record.databases import dialect
 from desktop_app.shop_record.record import FILE_NAME, ShopRecord, create_shop, open_shop
 from desktop_app.shop_record.tables import Base
 from desktop_app.shop_record.trouble import ShopTrouble

@@ -9,7 +9,7 @@ from pathlib import Path
 
 import pytest
 
-from desktop_app.shop_record.own_start import asked_module, module_order, program_order
+from desktop_app.shop_record.own_program.own_start import asked_module, module_order, program_order
 from tests.fences import ROOT, imports, sources
 
 READING = "desktop_app.part_photos.read_apart.reading_process"
@@ -53,7 +53,11 @@ def test_what_names_no_module_of_ours_stays_as_it_was_said(said: list[str]) -> N
 
 def test_nothing_else_starts_this_program_or_its_processes() -> None:
     # The last one draws the README's pictures, and is started by who works on the program.
-    start = ("shop_record/own_start.py", "shop_record/own_process.py", "demo_shop/pictures.py")
+    start = (
+        "shop_record/own_program/own_start.py",
+        "shop_record/own_program/own_process.py",
+        "demo_shop/pictures.py",
+    )
     other_ways = {"multiprocessing", "concurrent.futures.ProcessPoolExecutor", "os.fork"}
     found = [
         source.path

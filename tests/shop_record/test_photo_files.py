@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 
-from desktop_app.shop_record.photo_files import PhotoFiles
+from desktop_app.shop_record.photos.photo_files import PhotoFiles
 from desktop_app.shop_record.trouble import ShopTrouble
 
 

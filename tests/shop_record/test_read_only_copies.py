@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from desktop_app.shop_record.generations import make_generation
+from desktop_app.shop_record.backups.generations import make_generation
 from desktop_app.shop_record.record import ShopRecord, create_shop
 from tests.shop_record.backed_up import through, with_photo
 from tests.shop_record.test_generations import Clock

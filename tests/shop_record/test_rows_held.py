@@ -13,7 +13,7 @@ from sqlalchemy.exc import IntegrityError
 
 from desktop_app.commands.shop_place import new_place
 from desktop_app.repair_jobs.stored import Person
-from desktop_app.shop_record.check import check_shop
+from desktop_app.shop_record.checks.check import check_shop
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.conftest import NOON

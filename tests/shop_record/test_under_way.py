@@ -13,9 +13,9 @@ import pytest
 
 from desktop_app.commands.shop_place import new_place, open_place
 from desktop_app.repair_jobs.stored import Person
-from desktop_app.shop_record import dialect
+from desktop_app.shop_record.databases import dialect
+from desktop_app.shop_record.databases.dialect_search import room_to_write
 from desktop_app.shop_record.deed import Deed
-from desktop_app.shop_record.dialect_search import room_to_write
 from desktop_app.shop_record.record import FILE_NAME as RECORD
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble

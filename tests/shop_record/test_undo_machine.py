@@ -13,7 +13,7 @@ from hypothesis.stateful import RuleBasedStateMachine, invariant, precondition, 
 from sqlalchemy import select
 
 from desktop_app.repair_jobs.stored import Person
-from desktop_app.shop_record.history import chain_problems
+from desktop_app.shop_record.past.history import chain_problems
 from desktop_app.shop_record.record import create_shop
 
 NAMES = st.text("abcdef", min_size=1, max_size=3)

@@ -15,7 +15,7 @@ from demo_shop.bench_camera.photographer import photograph
 from desktop_app.repair_jobs.actions import add_person
 from desktop_app.repair_jobs.stored_reading import read_job
 from desktop_app.returns_watched.stored_returns import read_returns
-from desktop_app.shop_record.check import check_shop
+from desktop_app.shop_record.checks.check import check_shop
 from desktop_app.shop_record.record import open_shop
 from tests.shop_stories.counter import Counter, sitting
 

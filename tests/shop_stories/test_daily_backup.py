@@ -10,7 +10,7 @@ import pytest
 from pytestqt.qtbot import QtBot
 
 from desktop_app.commands.demo import MARKER
-from desktop_app.shop_record.generations import generations_in
+from desktop_app.shop_record.backups.generations import generations_in
 from desktop_app.shop_record.house_rules import change_rule
 from desktop_app.shop_record.record import create_shop, open_shop
 from tests.shop_record.backed_up import named

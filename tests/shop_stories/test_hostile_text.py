@@ -15,7 +15,7 @@ from desktop_app.parts_compared.actions import lay_side_by_side
 from desktop_app.parts_compared.sheet import write_sheet
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.write_up import WriteUp
-from desktop_app.shop_record.check import check_shop
+from desktop_app.shop_record.checks.check import check_shop
 from tests.shop_stories.counter import Counter, sitting
 
 MONDAY = datetime(2026, 3, 2, 8, 0, tzinfo=UTC)

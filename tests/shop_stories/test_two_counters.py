@@ -16,9 +16,9 @@ from desktop_app.repair_jobs.stored_reading import read_job
 from desktop_app.repair_jobs.write_up import WriteUp
 from desktop_app.shop_record.house_rules import read_rules
 from desktop_app.shop_record.record import ShopRecord, create_shop
-from desktop_app.shop_record.server_address import read_address
-from desktop_app.shop_record.server_folder import ServerPlace
-from desktop_app.shop_record.server_shop import create_on_server
+from desktop_app.shop_record.server.server_address import read_address
+from desktop_app.shop_record.server.server_folder import ServerPlace
+from desktop_app.shop_record.server.server_shop import create_on_server
 from desktop_app.shop_window.drafts import Drafts
 from desktop_app.shop_window.unsent import UNSENT
 from tests.servers import running

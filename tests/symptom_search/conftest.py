@@ -20,8 +20,8 @@ from desktop_app.repair_jobs.stored import (
 )
 from desktop_app.returns_watched.stored import CustomerAsked, ReturnLink
 from desktop_app.shop_record.deed import Deed
+from desktop_app.shop_record.own_program.resource_folder import resource_path
 from desktop_app.shop_record.record import ShopRecord
-from desktop_app.shop_record.resource_folder import resource_path
 from desktop_app.symptom_search.find import Found, find
 from desktop_app.symptom_search.stored_index import JobIndex
 from desktop_app.symptom_search.vocabulary import Vocabulary

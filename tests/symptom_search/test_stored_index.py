@@ -7,8 +7,8 @@ from dataclasses import astuple
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.stored import Pair, PartCondition
 from desktop_app.repair_jobs.stored import Job, JobCondition, Person, TroubleCode, Vehicle
+from desktop_app.shop_record.databases.dialect_search import jobs_indexed, read_texts
 from desktop_app.shop_record.deed import Deed
-from desktop_app.shop_record.dialect_search import jobs_indexed, read_texts
 from desktop_app.symptom_search.find import open_page
 from desktop_app.symptom_search.stored_index import JobIndex
 from tests.symptom_search.conftest import OldJobs

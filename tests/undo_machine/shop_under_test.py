@@ -15,9 +15,9 @@ from hypothesis.control import currently_in_test_context
 from desktop_app.commands.shop_place import kinds_of, open_place
 from desktop_app.commands.whole_check import whole_check
 from desktop_app.job_history.take_back_actions import undo_from_here
+from desktop_app.shop_record.checks.problem import Checked
 from desktop_app.shop_record.deed import Done
-from desktop_app.shop_record.history import done_in, last_number
-from desktop_app.shop_record.problem import Checked
+from desktop_app.shop_record.past.history import done_in, last_number
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.symptom_search.stored_index import JobIndex

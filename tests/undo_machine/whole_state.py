@@ -9,8 +9,8 @@ from typing import Any
 from sqlalchemy import Connection, Select, select
 
 from desktop_app.shop_record.bulk import BulkRows
+from desktop_app.shop_record.databases.dialect_search import jobs_indexed, read_texts
 from desktop_app.shop_record.deed import RowChange
-from desktop_app.shop_record.dialect_search import jobs_indexed, read_texts
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.tables import Base
 

@@ -38,7 +38,7 @@ class Pen:
     def __init__(self, picture: Image, low: NDArray[np.intp], enlarged: float) -> None:
         from PIL import ImageDraw, ImageFont
 
-        from desktop_app.shop_record.resource_folder import resource_path
+        from desktop_app.shop_record.own_program.resource_folder import resource_path
 
         self.picture = picture
         self._draw = ImageDraw.Draw(picture)

@@ -21,7 +21,7 @@ from typing import BinaryIO
 
 from desktop_app.language import tr
 from desktop_app.part_photos.photo_trouble import shown_name
-from desktop_app.shop_record.photo_files import sync_folder
+from desktop_app.shop_record.photos.photo_files import sync_folder
 from desktop_app.shop_record.trouble import ShopTrouble
 
 FOLDER = "phone-tray"

@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from html import escape
 
 from desktop_app.part_photos.phone.page_words import page_words
-from desktop_app.shop_record.resource_folder import resource_path
+from desktop_app.shop_record.own_program.resource_folder import resource_path
 
 _SCRIPT = re.compile(r"<script>(.*?)</script>", re.DOTALL)
 _WORDS = re.compile(

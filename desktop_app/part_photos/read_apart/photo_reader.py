@@ -18,7 +18,7 @@ from desktop_app.part_photos.picture_kind import JPEG
 from desktop_app.part_photos.picture_opened import Opened
 from desktop_app.part_photos.read_apart.messages import Garbled, receive, send
 from desktop_app.part_photos.thumbnail import THUMBNAIL
-from desktop_app.shop_record.own_process import own_process
+from desktop_app.shop_record.own_program.own_process import own_process
 
 READING = "desktop_app.part_photos.read_apart.reading_process"
 MOST_SECONDS = 40.0  # a hundred million pixels take 4 to 12, a phone's photo a tenth of one

@@ -33,7 +33,7 @@ from desktop_app.part_photos.stored_scales import (
 from desktop_app.part_photos.stored_thumbnails import seen_original
 from desktop_app.part_photos.thumbnail import damaged
 from desktop_app.part_photos.upright_picture import UNREADABLE
-from desktop_app.shop_record.history import stacks
+from desktop_app.shop_record.past.history import stacks
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk

@@ -10,8 +10,8 @@ from PySide6.QtWidgets import QFileDialog
 from desktop_app.language import tr
 from desktop_app.records_exchanged.screen.long_work_box import LongWorkBox
 from desktop_app.records_exchanged.screen.telling import Tell, walked
-from desktop_app.shop_record.backup import BackupMade, make_backup
-from desktop_app.shop_record.backups_made import remember
+from desktop_app.shop_record.backups.backup import BackupMade, make_backup
+from desktop_app.shop_record.backups.backups_made import remember
 from desktop_app.shop_window.desk import Desk
 
 _WHAT = tr(

@@ -14,7 +14,7 @@ from PySide6.QtWidgets import QListWidget, QPushButton
 from desktop_app.language import tr
 from desktop_app.records_exchanged.screen.long_work_box import LongWorkBox
 from desktop_app.records_exchanged.screen.telling import Tell, walked
-from desktop_app.shop_record.problem import Checked, Problem
+from desktop_app.shop_record.checks.problem import Checked, Problem
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.off_where_shut import off_where_shut

@@ -22,8 +22,8 @@ from desktop_app.records_exchanged.screen.whole_box import WholeBox
 from desktop_app.records_exchanged.stored_import import ReadWith
 from desktop_app.records_exchanged.whole_actions import is_new
 from desktop_app.records_exchanged.whole_folder_actions import is_export
-from desktop_app.shop_record.backups_found import backup_folders
-from desktop_app.shop_record.restore_drill import last_drill
+from desktop_app.shop_record.backups.backups_found import backup_folders
+from desktop_app.shop_record.backups.restore_drill import last_drill
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.off_where_shut import off_where_shut

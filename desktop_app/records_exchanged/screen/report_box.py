@@ -10,7 +10,11 @@ from PySide6.QtWidgets import QFileDialog, QPlainTextEdit, QPushButton
 from desktop_app.language import tr
 from desktop_app.records_exchanged.screen.long_work_box import LongWorkBox
 from desktop_app.records_exchanged.screen.telling import Tell
-from desktop_app.shop_record.problem_report import make_report, report_text, write_report
+from desktop_app.shop_record.own_program.problem_report import (
+    make_report,
+    report_text,
+    write_report,
+)
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 

@@ -14,9 +14,9 @@ from desktop_app.language import tr
 from desktop_app.records_exchanged.screen.long_work_box import LongWorkBox
 from desktop_app.records_exchanged.screen.new_name import new_name
 from desktop_app.records_exchanged.screen.telling import RunsErrands, Tell, walked
-from desktop_app.shop_record.backups_found import BackupFound, backups_found, look_at
-from desktop_app.shop_record.restore import Restored, restore_backup
-from desktop_app.shop_record.restore_drill import Drill
+from desktop_app.shop_record.backups.backups_found import BackupFound, backups_found, look_at
+from desktop_app.shop_record.backups.restore import Restored, restore_backup
+from desktop_app.shop_record.backups.restore_drill import Drill
 from desktop_app.shop_window.texts import plain_label
 
 _WHAT = tr(

@@ -14,7 +14,7 @@ from desktop_app.language import tr
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.stored_reading import jobs_of_visit, read_job
 from desktop_app.shop_record.deed import Done
-from desktop_app.shop_record.server_trouble import ServerLost
+from desktop_app.shop_record.server.server_trouble import ServerLost
 from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.flow_row import FlowRow

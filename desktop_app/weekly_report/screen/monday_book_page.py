@@ -21,7 +21,7 @@ from desktop_app.language import tr
 from desktop_app.repair_jobs.odometer_questions import day_in_words
 from desktop_app.repair_jobs.stored_reading import job_by_number
 from desktop_app.shop_record.deed import Done
-from desktop_app.shop_record.server_trouble import ServerLost
+from desktop_app.shop_record.server.server_trouble import ServerLost
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk

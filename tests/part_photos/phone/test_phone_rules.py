@@ -14,7 +14,7 @@ from desktop_app.part_photos.phone.in_tray import InTray
 from desktop_app.part_photos.phone.offer import Place, read_place
 from desktop_app.part_photos.phone.session import Session
 from desktop_app.part_photos.phone.traffic import Traffic
-from desktop_app.shop_record.leftovers import TRASH
+from desktop_app.shop_record.checks.leftovers import TRASH
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.part_photos.phone.open_page import OFFER, PHOTO
 

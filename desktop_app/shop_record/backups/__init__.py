@@ -1,0 +1,1 @@
+"""Backups: made, found, kept in generations, brought back."""

@@ -1,0 +1,1 @@
+"""What only one of the databases can do, behind one face."""

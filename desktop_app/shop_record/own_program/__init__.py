@@ -1,0 +1,1 @@
+"""The program itself: its files, its processes, its log and its licences."""

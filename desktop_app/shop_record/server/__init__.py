@@ -1,0 +1,1 @@
+"""A shop on a server: its address, its password, its roles, its silence and its trouble."""
