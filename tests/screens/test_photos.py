@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QUrl
+from PySide6.QtCore import QMimeData, QPoint, QPointF, QSize, Qt, QUrl
 from PySide6.QtGui import QDragEnterEvent, QDropEvent, QGuiApplication, QImage
 from PySide6.QtWidgets import (
     QApplication,
@@ -316,3 +316,18 @@ def test_a_drop_that_is_stopped_adds_nothing(
     qtbot.waitUntil(lambda: not desk.errands.busy())
     assert names(tray) == []
     assert desk.record.can_undo() == "Take a car in"
+
+
+def test_the_chosen_photo_is_copied_with_every_pixel(
+    qtbot: QtBot, tray: PhotoTray, files: Path
+) -> None:
+    drop(tray, urls(files / "cap.jpg"))
+    qtbot.waitUntil(lambda: len(names(tray)) == 1)
+    QApplication.clipboard().clear()
+    strip = named(tray, QListWidget, "Photos")
+    strip.setFocus()
+    qtbot.keyClick(strip, Qt.Key.Key_C, Qt.KeyboardModifier.ControlModifier)
+    qtbot.waitUntil(lambda: not QApplication.clipboard().image().isNull())
+    photo = tray.chosen_photo()
+    assert photo is not None
+    assert QApplication.clipboard().image().size() == QSize(photo.width, photo.height)

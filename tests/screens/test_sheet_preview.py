@@ -191,3 +191,18 @@ def test_a_job_that_is_gone_is_said(qtbot: QtBot, desk: Desk) -> None:
     qtbot.addWidget(preview)
     qtbot.waitUntil(lambda: said(preview, "not in the record any more"), timeout=20_000)
     assert not named(preview, QPushButton, "Save the sheet as PDF").isEnabled()
+
+
+def test_the_sheet_is_copied_as_a_file_and_as_a_picture(
+    qtbot: QtBot, preview: SheetPreview, story: RotorStory
+) -> None:
+    qtbot.keyClick(preview, Qt.Key.Key_C, Qt.KeyboardModifier.ControlModifier)
+    copied = QApplication.clipboard().mimeData()
+    (place,) = (Path(url.toLocalFile()) for url in copied.urls())
+    assert place.name == "sheet-J-104.pdf"
+    assert place.read_bytes() == preview.pdf()
+    assert bytes(copied.data("application/pdf").data()) == preview.pdf()
+    assert copied.imageData().size() == page(preview, 1).pixmap().size()
+    assert said(preview, "Copied: paste it as a file")
+    press(qtbot, preview, "Copy the sheet as PDF")
+    assert not place.exists()  # only what was copied last lies about

@@ -26,6 +26,7 @@ from desktop_app.part_photos.photo_trouble import PhotoTrouble
 from desktop_app.part_photos.screen.bringing_in import BroughtIn, bring_in
 from desktop_app.part_photos.screen.dropped import arrivals_in, may_hold_photos
 from desktop_app.part_photos.screen.photo_strip import PhotoStrip
+from desktop_app.part_photos.screen.picture_image import full_picture
 from desktop_app.part_photos.stored_reading import (
     photo_ids_by_hash,
     photos_by_id,
@@ -83,6 +84,8 @@ class PhotoTray(QFrame):
         paste = QKeySequence.StandardKey.Paste
         does = tr("puts in a copied picture, among the photos")
         on_key(self, paste, does, self.paste, inside)
+        copy = QKeySequence.StandardKey.Copy
+        on_key(self._strip, copy, tr("copies the chosen photo"), self.copy, inside)
         desk.changed.connect(self._heard)
         self._show([])
         self._note.setEnabled(False)
@@ -130,6 +133,19 @@ class PhotoTray(QFrame):
         mime = QGuiApplication.clipboard().mimeData()
         if mime is None or not self._take(mime):
             self._desk.told.emit(tr("The clipboard holds no picture and no files."))
+
+    @Slot()
+    def copy(self) -> None:
+        """Put the chosen photo on the clipboard, every pixel of it."""
+        photo, record = self.chosen_photo(), self._desk.record
+        if photo is not None:
+            self._desk.errands.run(
+                tr("Copying the photo"), lambda: full_picture(record, photo)[0], self._copied
+            )
+
+    def _copied(self, picture: QImage) -> None:
+        QGuiApplication.clipboard().setImage(picture)
+        self._desk.told.emit(tr("The photo is copied; paste it where a picture is wanted."))
 
     def add_paths(self, paths: Sequence[str]) -> None:
         """Take in files and folders by their paths."""

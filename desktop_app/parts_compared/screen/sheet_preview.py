@@ -29,6 +29,7 @@ from desktop_app.parts_compared.stored_sheet import read_sheet
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_window.copied_file import copy_file
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.errands import Errand
 from desktop_app.shop_window.keys import on_key
@@ -65,6 +66,7 @@ class SheetPreview(QWidget):
         self._save = self._button(
             tr("Save as PDF…"), tr("Save the sheet as PDF"), self._ask_to_save
         )
+        self._copy = self._button(tr("Copy"), tr("Copy the sheet as PDF"), self._copy_it)
         self._save.setObjectName("next")
         self._smaller = self._button("−", tr("Show the pages smaller"), self._zoom_out)
         self._larger = self._button("+", tr("Show the pages larger"), self._zoom_in)
@@ -105,7 +107,7 @@ class SheetPreview(QWidget):
         for widget in (self._smaller, self._percent, self._larger):
             row.addWidget(widget)
         row.addWidget(self._says, 1)
-        for widget in (self._again, self._print, self._save):
+        for widget in (self._again, self._copy, self._print, self._save):
             row.addWidget(widget)
         inside = QWidget()
         self._column = QVBoxLayout(inside)
@@ -123,6 +125,7 @@ class SheetPreview(QWidget):
             (QKeySequence.StandardKey.ZoomIn, tr("larger"), self._zoom_in),
             ("Ctrl+=", tr("larger"), self._zoom_in),
             (QKeySequence.StandardKey.ZoomOut, tr("smaller"), self._zoom_out),
+            (QKeySequence.StandardKey.Copy, tr("copies the sheet"), self._copy.click),
             (QKeySequence.StandardKey.Save, tr("saves the sheet"), self._save.click),
             (QKeySequence.StandardKey.Print, tr("prints the sheet"), self._print.click),
             (Qt.Key.Key_Escape, tr("closes the preview"), self.close),
@@ -184,6 +187,7 @@ class SheetPreview(QWidget):
 
     def _allow(self, ready: bool) -> None:
         self._save.setEnabled(ready)
+        self._copy.setEnabled(ready)
         missing = no_printer()
         self._print.setEnabled(ready and not missing)
         self._print.setToolTip(tooltip(missing) if missing else "")
@@ -221,6 +225,15 @@ class SheetPreview(QWidget):
             to = Path(chosen)
             to = to if to.suffix.lower() == ".pdf" else to.with_name(f"{to.name}.pdf")
             self._run(tr("Saving the sheet"), partial(_put, self._pdf, to), self._say_saved)
+
+    @Slot()
+    def _copy_it(self) -> None:
+        try:
+            copy_file(self._pdf, self._name, "application/pdf", self._pages[0].pixmap().toImage())
+        except OSError as error:
+            self._says.setText(tr("The sheet was not copied: {why}.", why=error.strerror))
+            return
+        self._says.setText(tr("Copied: paste it as a file, or its first page as a picture."))
 
     def _say_saved(self, to: Path) -> None:
         self._says.setText(tr("Saved as {to}.", to=to))

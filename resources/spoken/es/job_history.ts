@@ -705,7 +705,7 @@
     </message>
     <message>
         <source>Caught before it left</source>
-        <translation>Descubierto antes de salir</translation>
+        <translation>Reproducida antes de salir</translation>
     </message>
     <message>
         <source>At</source>

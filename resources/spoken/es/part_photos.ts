@@ -917,7 +917,7 @@
     </message>
     <message>
         <source>height not said: holds only on the card</source>
-        <translation>altura sin indicar: vale solo sobre la tarjeta</translation>
+        <translation>altura no dicha: vale solo sobre la tarjeta</translation>
     </message>
     <message>
         <source>neutral grey</source>
@@ -3204,12 +3204,24 @@
         <translation>añade a las fotos una imagen copiada</translation>
     </message>
     <message>
+        <source>copies the chosen photo</source>
+        <translation>copia la foto elegida</translation>
+    </message>
+    <message>
         <source>Add photos</source>
         <translation>Añadir fotos</translation>
     </message>
     <message>
         <source>The clipboard holds no picture and no files.</source>
         <translation>En el portapapeles no hay ninguna imagen ni archivos.</translation>
+    </message>
+    <message>
+        <source>Copying the photo</source>
+        <translation>Copiando la foto</translation>
+    </message>
+    <message>
+        <source>The photo is copied; paste it where a picture is wanted.</source>
+        <translation>La foto está copiada; péguela donde haga falta una imagen.</translation>
     </message>
     <message>
         <source>Taking photos in</source>

@@ -98,7 +98,7 @@
     </message>
     <message>
         <source>Stop before fitting</source>
-        <translation>Parar antes de montar</translation>
+        <translation>Detener antes de montar</translation>
     </message>
     <message>
         <source>Put photos to a part</source>
@@ -3761,6 +3761,14 @@
         <translation>Guardar la hoja como PDF</translation>
     </message>
     <message>
+        <source>Copy</source>
+        <translation>Copiar</translation>
+    </message>
+    <message>
+        <source>Copy the sheet as PDF</source>
+        <translation>Copiar la hoja como PDF</translation>
+    </message>
+    <message>
         <source>Show the pages smaller</source>
         <translation>Mostrar las páginas más pequeñas</translation>
     </message>
@@ -3783,6 +3791,10 @@
     <message>
         <source>larger</source>
         <translation>más grande</translation>
+    </message>
+    <message>
+        <source>copies the sheet</source>
+        <translation>copia la hoja</translation>
     </message>
     <message>
         <source>saves the sheet</source>
@@ -3823,6 +3835,14 @@
     <message>
         <source>Saving the sheet</source>
         <translation>Se guarda la hoja</translation>
+    </message>
+    <message>
+        <source>The sheet was not copied: {why}.</source>
+        <translation>La hoja no se copió: {why}.</translation>
+    </message>
+    <message>
+        <source>Copied: paste it as a file, or its first page as a picture.</source>
+        <translation>Copiada: péguela como archivo, o su primera página como imagen.</translation>
     </message>
     <message>
         <source>Saved as {to}.</source>
@@ -4118,7 +4138,7 @@
     </message>
     <message>
         <source>{said} Stopped before fitting: it was not fitted.</source>
-        <translation>{said} Se paró antes de montar: no se montó.</translation>
+        <translation>{said} Se detuvo antes de montar: no se montó.</translation>
     </message>
     <message>
         <source>{said} It was fitted.</source>
@@ -4258,7 +4278,7 @@
     </message>
     <message>
         <source>Caught here: a good sign, for the car had not left</source>
-        <translation>Detectado aquí: buena señal, pues el vehículo no había salido</translation>
+        <translation>Reproducida aquí: buena señal, pues el vehículo no había salido</translation>
     </message>
     <message>
         <source>Ticked as done</source>
@@ -4739,7 +4759,7 @@
     </message>
     <message>
         <source>(height not said)</source>
-        <translation>(altura sin decir)</translation>
+        <translation>(altura no dicha)</translation>
     </message>
     <message>
         <source>bench card</source>

@@ -573,7 +573,7 @@
     </message>
     <message>
         <source>origin not said</source>
-        <translation>procedencia sin indicar</translation>
+        <translation>procedencia no dicha</translation>
     </message>
     <message>
         <source>from {supplier}</source>

@@ -431,7 +431,7 @@
     </message>
     <message>
         <source>Stop writing</source>
-        <translation>Dejar de escribir</translation>
+        <translation>Detener la escritura</translation>
     </message>
     <message>
         <source>Write the week</source>
