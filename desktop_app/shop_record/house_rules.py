@@ -130,7 +130,9 @@ class HouseRules:
     currency: str = _rule("$", tr("The sign before an amount of money."))
     paper: str = _rule("A4", tr("The paper of printed sheets."), allowed=("A4", "Letter"))
     look: str = _rule(
-        "as the system", tr("Light or dark window."), allowed=("as the system", "light", "dark")
+        "as the system",
+        tr("Light or dark window, or one of high contrast."),
+        allowed=("as the system", "light", "dark", "high contrast"),
     )
     text_size: int = _rule(12, tr("The size of the window's text in points."), bounds=(9, 24))
 

@@ -40,6 +40,7 @@ VALUES = (
     marked("as the system"),
     marked("light"),
     marked("dark"),
+    marked("high contrast"),
 )
 
 

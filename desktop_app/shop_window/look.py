@@ -26,7 +26,7 @@ _LIGHT = {
     QPalette.ColorRole.ButtonText: "#1D2329",
     QPalette.ColorRole.ToolTipBase: "#FBFAF7",
     QPalette.ColorRole.ToolTipText: "#1D2329",
-    QPalette.ColorRole.PlaceholderText: "#6B7075",
+    QPalette.ColorRole.PlaceholderText: "#5F6469",
     QPalette.ColorRole.Highlight: "#0072B2",
     QPalette.ColorRole.HighlightedText: "#FFFFFF",
     QPalette.ColorRole.Mid: "#B9B5AA",
@@ -47,6 +47,45 @@ _DARK = {
     QPalette.ColorRole.HighlightedText: "#10151A",
     QPalette.ColorRole.Mid: "#545C64",
     QPalette.ColorRole.Link: "#56B4E9",
+}
+# For eyes that need more: nothing is greyed but what is off, and every edge is drawn.
+_STRONG_LIGHT = _LIGHT | {
+    QPalette.ColorRole.Window: "#FFFFFF",
+    QPalette.ColorRole.WindowText: "#000000",
+    QPalette.ColorRole.Base: "#FFFFFF",
+    QPalette.ColorRole.AlternateBase: "#FFFFFF",
+    QPalette.ColorRole.Text: "#000000",
+    QPalette.ColorRole.Button: "#FFFFFF",
+    QPalette.ColorRole.ButtonText: "#000000",
+    QPalette.ColorRole.ToolTipBase: "#FFFFFF",
+    QPalette.ColorRole.ToolTipText: "#000000",
+    QPalette.ColorRole.PlaceholderText: "#404040",
+    QPalette.ColorRole.Highlight: "#003F6E",
+    QPalette.ColorRole.Mid: "#000000",
+    QPalette.ColorRole.Link: "#003F6E",
+}
+_STRONG_DARK = _DARK | {
+    QPalette.ColorRole.Window: "#000000",
+    QPalette.ColorRole.WindowText: "#FFFFFF",
+    QPalette.ColorRole.Base: "#000000",
+    QPalette.ColorRole.AlternateBase: "#000000",
+    QPalette.ColorRole.Text: "#FFFFFF",
+    QPalette.ColorRole.Button: "#000000",
+    QPalette.ColorRole.ButtonText: "#FFFFFF",
+    QPalette.ColorRole.ToolTipBase: "#000000",
+    QPalette.ColorRole.ToolTipText: "#FFFFFF",
+    QPalette.ColorRole.PlaceholderText: "#D0D0D0",
+    QPalette.ColorRole.Highlight: "#8FD0FF",
+    QPalette.ColorRole.HighlightedText: "#000000",
+    QPalette.ColorRole.Mid: "#FFFFFF",
+    QPalette.ColorRole.Link: "#8FD0FF",
+}
+#: By whether the window is dark, and whether it is of high contrast.
+PALETTES = {
+    (False, False): _LIGHT,
+    (True, False): _DARK,
+    (False, True): _STRONG_LIGHT,
+    (True, True): _STRONG_DARK,
 }
 
 _SHEET = f"""
@@ -101,10 +140,11 @@ def dress(app: QApplication, look: str = "as the system", text_size: int = 12) -
         app.setStyleSheet(_SHEET)  # the first one keeps what has a style from taking the font
     app.setFont(QFont(load_fonts(), text_size))
     dark = is_dark(app, look)
-    app.setPalette(_palette(_DARK if dark else _LIGHT))
+    strong = is_strong(app, look)
+    app.setPalette(_palette(PALETTES[dark, strong]))
     # Said anew with each size and palette: what has a style takes font and colours when the style
     # is set, not before.
-    sheet = f"{_SHEET}\n/* {text_size}{' dark' if dark else ''} */"
+    sheet = f"{_SHEET}\n/* {text_size}{' dark' * dark}{' strong' * strong} */"
     if app.styleSheet() != sheet:
         app.setStyleSheet(sheet)
 
@@ -114,6 +154,16 @@ def is_dark(app: QApplication, look: str) -> bool:
     if look in ("light", "dark"):
         return look == "dark"
     return app.styleHints().colorScheme() == Qt.ColorScheme.Dark
+
+
+def is_strong(app: QApplication, look: str) -> bool:
+    """Tell whether the window is of high contrast, by the house rule or else by the system."""
+    if look != "as the system":
+        return look == "high contrast"
+    hints = app.styleHints()
+    if not hasattr(hints, "accessibility"):  # Qt before 6.10 doesn't ask the system
+        return False
+    return hints.accessibility().contrastPreference() == Qt.ContrastPreference.HighContrast
 
 
 def _palette(colours: dict[QPalette.ColorRole, str]) -> QPalette:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QCoreApplication, QEvent, QSize, Qt
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout, QWidget
 
 from desktop_app.shop_window.tab_order import next_stop
 from desktop_app.shop_window.texts import plain_label
@@ -35,6 +35,13 @@ class _Inside(QWidget):
         return QSize(hint.width(), 0) if knows else hint
 
 
+class _Column(QVBoxLayout):
+    """As high as it is at the width that it gets: a wider page gives it no more than that."""
+
+    def heightForWidth(self, width: int) -> int:
+        return super().heightForWidth(min(width, WIDTH))
+
+
 class ReadingPage(QScrollArea):
     """A scrolling page; sections are added one under the other."""
 
@@ -49,13 +56,10 @@ class ReadingPage(QScrollArea):
         outer.setContentsMargins(16, 12, 16, 24)
         self.body = QWidget()
         self.body.setMaximumWidth(WIDTH)
-        self.column = QVBoxLayout(self.body)
+        self.column = _Column(self.body)
         self.column.setContentsMargins(0, 0, 0, 0)
         self.column.setSpacing(14)
-        across = QHBoxLayout()  # it asks the body for its height at the width that the body has
-        across.addWidget(self.body, 1)
-        across.addStretch()
-        outer.addLayout(across)
+        outer.addWidget(self.body)
         outer.addStretch(1)
         self.setWidget(inside)
 

@@ -776,8 +776,8 @@
         <translation>El papel de las hojas impresas.</translation>
     </message>
     <message>
-        <source>Light or dark window.</source>
-        <translation>Ventana clara u oscura.</translation>
+        <source>Light or dark window, or one of high contrast.</source>
+        <translation>Ventana clara u oscura, o de alto contraste.</translation>
     </message>
     <message>
         <source>The size of the window&apos;s text in points.</source>
@@ -1474,6 +1474,10 @@
     <message>
         <source>dark</source>
         <translation>oscuro</translation>
+    </message>
+    <message>
+        <source>high contrast</source>
+        <translation>alto contraste</translation>
     </message>
     <message>
         <source>{scheme}:// addresses are not understood.</source>
