@@ -9,15 +9,16 @@ from typing import Literal, TypeAlias
 from desktop_app.language import tr
 
 # How a value is told: as words, as a word of ours that is kept, as words of ours or typed ones,
-# what a look came to, what was seen of a dimension, the state of a part, yes or no, money in cents,
-# an odometer in the car's unit, miles, hours, millimetres, a plain number, a day or moment; the
-# name of a row of another table, or of something that has an id in the program; the row that it
-# hangs on; figures that no one reads, and words that only the program compares.
+# what stands on a list of checks, an instrument, what was seen of a dimension, the state of a
+# part, yes or no, money in cents, an odometer in the car's unit, miles, hours, millimetres, a
+# plain number, a day or moment; the name of a row of another table, or of something that has an id
+# in the program; the row that it hangs on; figures that no one reads, and words that only the
+# program compares.
 How: TypeAlias = Literal[
-    "words", "term", "ours", "outcome", "seen", "state of a part", "yes", "money", "odometer",
-    "miles", "hours", "mm", "number", "moment", "row", "above", "kind", "system", "symptom",
-    "condition", "monitor", "step", "origin", "dimension", "reading", "limit", "cause", "causes",
-    "level", "work", "figures", "inner",
+    "words", "term", "ours", "on a list", "instrument", "seen", "state of a part", "yes", "money",
+    "odometer", "miles", "hours", "mm", "number", "moment", "row", "above", "kind", "system",
+    "symptom", "condition", "monitor", "step", "origin", "dimension", "reading", "limit", "cause",
+    "causes", "level", "work", "figures", "inner",
 ]  # fmt: skip
 
 
@@ -45,12 +46,16 @@ class TableWords:
 
 def words(name: str, **says: str) -> ColumnWords:
     """Return a column of words; `says` tells what some of them mean."""
-    return ColumnWords(name, "words", {key.replace("_", " "): value for key, value in says.items()})
+    return ColumnWords(name, "words", _by_value(says))
 
 
-def term(name: str) -> ColumnWords:
+def term(name: str, **says: str) -> ColumnWords:
     """Return a column that keeps a few words of the program's own, and no typed ones."""
-    return ColumnWords(name, "term")
+    return ColumnWords(name, "term", _by_value(says))
+
+
+def _by_value(says: Mapping[str, str]) -> Mapping[object, str]:
+    return {key.replace("_", " "): value for key, value in says.items()}
 
 
 def told(name: str, how: How) -> ColumnWords:

@@ -11,6 +11,7 @@ from typing import Any, Literal
 from desktop_app.job_history.job_rows import Row
 from desktop_app.job_history.table_words import ColumnWords, How
 from desktop_app.language import tr
+from desktop_app.parts_compared.instruments.instrument import tool_words
 from desktop_app.parts_compared.pair_view import ORIGINS
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension, PartKind
 from desktop_app.parts_compared.shown_value import amount
@@ -20,7 +21,6 @@ from desktop_app.repair_jobs.odometer_questions import day_in_words
 from desktop_app.repair_jobs.our_words import NOTHING as OURS_NOTHING
 from desktop_app.repair_jobs.our_words import WHY_UNREAD, as_shown
 from desktop_app.repair_jobs.proof import ProofLevel
-from desktop_app.repair_jobs.proof_checks import check_words
 from desktop_app.repair_jobs.proof_steps import STEPS
 from desktop_app.repair_jobs.self_tests import monitor_words
 from desktop_app.repair_jobs.systems import system_name
@@ -125,7 +125,11 @@ def _term(value: Any, *_rest: Any) -> str:
 
 
 def _ours(value: Any, *_rest: Any) -> str:
-    return _typed(as_shown(check_words(value), _OURS))
+    return _typed(as_shown(value, _OURS))
+
+
+def _instrument(value: Any, *_rest: Any) -> str:
+    return _typed(tool_words(value))
 
 
 def _seen(value: Any, _column: ColumnWords, values: Values, speech: ShopSpeech) -> str:
@@ -138,8 +142,8 @@ def _state_of_part(value: Any, _column: ColumnWords, values: Values, speech: Sho
     return _typed(kind.term_words(value) if kind else value)
 
 
-def _outcome(value: Any, _column: ColumnWords, values: Values, _speech: ShopSpeech) -> str:
-    """Tell what a look came to: a word of ours for what stands on a list, a finding as typed."""
+def _on_a_list(value: Any, _column: ColumnWords, values: Values, _speech: ShopSpeech) -> str:
+    """Tell of a check in words of ours, as it stands on a list; a finding as it was typed."""
     return _typed(value) if values.get("kind") == "inspection" else _term(value)
 
 
@@ -147,7 +151,8 @@ _TOLD: dict[How, Callable[[Any, ColumnWords, Values, ShopSpeech], str]] = {
     "words": _typed,
     "term": _term,
     "ours": _ours,
-    "outcome": _outcome,
+    "on a list": _on_a_list,
+    "instrument": _instrument,
     "seen": _seen,
     "state of a part": _state_of_part,
     "yes": lambda value, *_: {1: tr("yes"), 0: tr("no")}[value],

@@ -18,7 +18,7 @@ from desktop_app.language import marked, tr
 
 # Words of the record that are shown in the language spoken.
 TERMS = (
-    *(marked("odometer replaced"), marked("sold")),
+    *(marked("odometer replaced"), marked("sold"), marked("estimated")),
     *(marked("job"), marked("shop")),
     *(marked("mi"), marked("km"), marked("days"), marked("drives")),
     *(marked("wrote up"), marked("searched"), marked("refitted"), marked("proved")),
@@ -66,7 +66,7 @@ JOB_TABLES: Mapping[str, TableWords] = {
             "odometer_in": told(tr("Odometer when it came"), "odometer"),
             "odometer_out": told(tr("Odometer when it left"), "odometer"),
             "odometer_unread": told(tr("Odometer can't be read"), "ours"),
-            "odometer_source": words(
+            "odometer_source": term(
                 tr("Odometer is"), read=tr("read"), told=tr("told by the customer")
             ),
             "brought_by": words(tr("Brought by")),
@@ -149,8 +149,8 @@ JOB_TABLES: Mapping[str, TableWords] = {
                 refit=tr("back on"),
                 proof=tr("proof"),
             ),
-            "words": told(tr("What"), "ours"),
-            "outcome": told(tr("Outcome"), "outcome"),
+            "words": told(tr("What"), "on a list"),
+            "outcome": told(tr("Outcome"), "on a list"),
         },
         ("words",),
     ),

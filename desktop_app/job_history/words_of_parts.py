@@ -59,7 +59,7 @@ PART_TABLES: Mapping[str, TableWords] = {
             "pair_id": _PAIR,
             "side": _SIDE,
             "dimension": _DIMENSION,
-            "instrument": words(tr("Taken with")),
+            "instrument": told(tr("Taken with"), "instrument"),
             "value": told(tr("Value"), "reading"),
             "word": told(tr("Seen"), "seen"),
             "typed": words(tr("As typed")),

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from dataclasses import replace
 
 from desktop_app.language import tr
 from desktop_app.parts_compared.comparison import DimensionComparison
@@ -11,6 +12,7 @@ from desktop_app.parts_compared.instruments.instrument import Instrument, instru
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension, PartKind
 from desktop_app.parts_compared.reading import ConditionSeen, Reading
 from desktop_app.parts_compared.typed_value import unit_question
+from desktop_app.shop_record.question import Question, questions_of
 
 #: Dimensions with one equal reading each on both sides before that is odd. A reading in steps
 #: repeats itself by chance now and then (common practice, no source).
@@ -23,14 +25,26 @@ def questions_about(
     readings: Sequence[Reading],
     conditions: Sequence[ConditionSeen],
     instruments: Mapping[str, Instrument],
-) -> tuple[str, ...]:
-    """Return what to ask: inches for millimetres, the sides exchanged, one side copied."""
-    return (
-        *_units(kind, judged),
-        *_units_inside(kind, readings),
-        *_exchanged(kind, judged, conditions),
-        *_copied(kind, readings, instruments),
-    )
+) -> tuple[Question, ...]:
+    """Return what to ask: inches for millimetres, the sides exchanged, one side copied.
+
+    The answers are kept by the dimensions' names in the program's own words.
+    """
+
+    def ask(kind: PartKind) -> tuple[str, ...]:
+        return (
+            *_units(kind, judged),
+            *_units_inside(kind, readings),
+            *_exchanged(kind, judged, conditions),
+            *_copied(kind, readings, instruments),
+        )
+
+    return questions_of(ask(kind), lambda: ask(_as_written(kind)))
+
+
+def _as_written(kind: PartKind) -> PartKind:
+    dimensions = (replace(one, label=one.plain) for one in kind.dimensions)
+    return replace(kind, dimensions=tuple(dimensions))
 
 
 def _units(kind: PartKind, judged: Sequence[DimensionComparison]) -> list[str]:
@@ -46,7 +60,7 @@ def _units(kind: PartKind, judged: Sequence[DimensionComparison]) -> list[str]:
         asked += [unit_question(size, None, dimension.typical) for size in lengths]
         question = next((words for words in asked if words), None)
         if question:
-            questions.append(f"{one.label[:1].upper()}{one.label[1:]}: {question}")
+            questions.append(f"{label_of(dimension)}: {question}")
     return questions
 
 
@@ -76,11 +90,15 @@ def _exchanged(
     kind: PartKind, judged: Sequence[DimensionComparison], conditions: Sequence[ConditionSeen]
 ) -> list[str]:
     """Ask where everything that wear moves says that the old part is the fresh one."""
-    worn = [one for one in judged if one.verdict == "worse than the old one"]
+    worn = [
+        dimension.label
+        for dimension, one in zip(kind.dimensions, judged, strict=True)
+        if one.verdict == "worse than the old one"
+    ]
     fresh = [one for one in judged if one.verdict == "restored"]
     seen = {one.side for one in conditions for term in one.terms if not _may_be_new(kind, term)}
     if not fresh and worn:
-        labels = tr(" and ").join(one.label for one in worn[:3])
+        labels = tr(" and ").join(worn[:3])
         return [
             tr(
                 "By {labels} the old part is the fresh one. Were the two sides exchanged?",

@@ -9,7 +9,7 @@ from desktop_app.parts_compared.sheet_blocks import Block, Heading, Listed, Word
 from desktop_app.parts_compared.sheet_values import whole
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.proof import ProofLevel, ProofReached, worth_saying
-from desktop_app.repair_jobs.proof_checks import proof_checks
+from desktop_app.repair_jobs.proof_checks import check_words, proof_checks
 from desktop_app.repair_jobs.proof_codes import codes_in_words
 from desktop_app.repair_jobs.proof_kept import ProofKept, caught_in_words
 from desktop_app.repair_jobs.proof_said import (
@@ -50,11 +50,11 @@ def proof_file_blocks(
     `asked_by_parts` are the proof checks of the fitted parts' kinds.
     """
     system = proof_checks(job.system)
-    spoken = {words: tr(words).rstrip(".") for words in (*system.bay, *system.road)}
-    asked = tuple(dict.fromkeys((*spoken, *asked_by_parts)))
+    asked = tuple(dict.fromkeys((*system.bay, *system.road, *asked_by_parts)))
     if not any(job.conditions.get(wet) for wet in _WET):
         asked = tuple(words for words in asked if _IF_WET not in words)
-    ticked = {one.words: one.outcome for one in job.checks if one.kind == "proof"}
+    spoken = {words: check_words(words).rstrip(".") for words in asked}
+    ticked = job.ticked("proof", asked)
     said: list[Block] = []
     limit = () if kept.every is None else (LIMIT,)
     worth = " ".join((*drive_said(job, kept), *limit))
@@ -65,15 +65,12 @@ def proof_file_blocks(
             f"{caught_in_words(one)} {whole(one.words).rstrip('.')}." for one in kept.caught
         )
         said.append(Listed(tr("Caught here: a good sign, for the car had not left"), caught, "⊙"))
-    spoken |= {words: words.rstrip(".") for words in asked if words not in spoken}
-    done = [spoken[words] for words in asked if ticked.get(words) == "done"]
+    done = [spoken[words] for words in asked if ticked[words] == "done"]
     if done:
         said.append(Words(f"{'; '.join(done)}.", tr("Ticked as done")))
     if job.proof_level is not None:
         doubts = proof_doubts(job, kept, ProofLevel(job.proof_level))
-        left_open = [
-            tr("Not ticked: {check}.", check=spoken[w]) for w in asked if not ticked.get(w)
-        ]
+        left_open = [tr("Not ticked: {check}.", check=spoken[w]) for w in asked if not ticked[w]]
         if doubts or left_open:
             said.append(Listed(tr("Not proved"), (*doubts, *left_open), "◌"))
     if said:

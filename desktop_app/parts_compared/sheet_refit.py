@@ -17,5 +17,5 @@ def refit_file_blocks(job: JobView, fitted: Iterable[PartKind]) -> Iterator[Bloc
     left = refit_unanswered(job, refit_points(fitted))
     if left:
         yield Heading(tr("Before it is closed up"))
-        points = tuple(f"⚠ {words}" if hurts else words for words, hurts in left)
+        points = tuple(f"⚠ {tr(words)}" if hurts else tr(words) for words, hurts in left)
         yield Listed(tr("No answer was given to"), points, "◌")

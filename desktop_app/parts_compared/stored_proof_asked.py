@@ -13,7 +13,7 @@ from desktop_app.parts_compared.stored import Pair
 def proof_asked_by_parts(
     connection: Connection, job_id: int, kinds: Mapping[str, PartKind]
 ) -> tuple[str, ...]:
-    """Return the words of each proof check of the job's fitted parts, each said once."""
+    """Return each proof check of the job's fitted parts as it is kept, each once."""
     rows = connection.execute(
         select(Pair.part_kind).where(Pair.job_id == job_id, Pair.fitted == 1).order_by(Pair.id)
     )

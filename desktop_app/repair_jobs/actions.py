@@ -192,6 +192,8 @@ def tick_check(record: ShopRecord, job_id: int, kind: str, words: str, outcome: 
         if kind == "proof":
             look.refuse_once_left(deed, job_id)
         row = look.check_row(deed, job_id, kind, words)
+        if row is None:  # it may have been kept as it was spoken
+            row = look.check_row(deed, job_id, kind, tr(words))
         about = {"job_id": job_id, "kind": kind, "words": words}
         keep_answer(deed, JobCheck, row, about, {"outcome": outcome} if outcome else None)
 

@@ -45,16 +45,16 @@ def left_unanswered(job: JobView) -> tuple[str, ...]:
 
     As they are kept: `check_words` says them.
     """
-    answered = {one.words for one in job.checks if one.kind == "proof" and one.outcome}
-    return tuple(check for check in never_left_out(job.system) if check not in answered)
+    ticked = job.ticked("proof", never_left_out(job.system))
+    return tuple(check for check, outcome in ticked.items() if not outcome)
 
 
 def refit_unanswered(
     job: JobView, points: Sequence[tuple[str, bool]]
 ) -> tuple[tuple[str, bool], ...]:
-    """Return those of the points (words, hurts) for closing up that nobody answered."""
-    answered = {one.words for one in job.checks if one.kind == "refit" and one.outcome}
-    return tuple((words, hurts) for words, hurts in points if words not in answered)
+    """Return those of the points (words, hurts) for closing up that nobody answered, as kept."""
+    ticked = job.ticked("refit", (words for words, _ in points))
+    return tuple((words, hurts) for words, hurts in points if not ticked[words])
 
 
 def unanswered_words(left: int, hurts: int) -> str:
@@ -84,8 +84,7 @@ def hand_over_question(job: JobView, points: Sequence[tuple[str, bool]] = ()) ->
     That is a check which is never left out, or one of the points for closing up (words, hurts).
     """
     closing = (words for words, hurts in refit_unanswered(job, points) if hurts)
-    checks = map(check_words, left_unanswered(job))
-    left = tuple(dict.fromkeys((*checks, *closing)))
+    left = tuple(dict.fromkeys(map(check_words, (*left_unanswered(job), *closing))))
     if not left:
         return ""
     listed = "; ".join(words.rstrip(".") for words in left)

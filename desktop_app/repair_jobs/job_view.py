@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
 from desktop_app.language import tr
@@ -100,6 +100,14 @@ class JobView:
         """Whether it is written down that the codes were read after the repair."""
         read = any(code.stage == "after repair" for code in self.codes)
         return read or any(one.words == CODES_READ and one.outcome == "done" for one in self.checks)
+
+    def ticked(self, kind: str, checks: Iterable[str]) -> dict[str, str]:
+        """Return the outcome of each of the checks of a list, "" where nobody answered it.
+
+        A check is kept as it is written; one that was kept as it is spoken counts as well.
+        """
+        kept = {one.words: one.outcome for one in self.checks if one.kind == kind}
+        return {words: kept.get(words) or kept.get(tr(words), "") for words in checks}
 
     @property
     def came_on(self) -> str:

@@ -3,8 +3,7 @@
 from __future__ import annotations
 
 from desktop_app.language import marked, tr
-from desktop_app.repair_jobs.our_words import as_shown
-from desktop_app.repair_jobs.proof import CODES_READ, ProofChecks
+from desktop_app.repair_jobs.proof import ProofChecks
 
 # Every figure here is common practice, no source: the vehicle maker's procedure comes first.
 _MAKER_FIRST = tr("The vehicle maker's procedure and limits come first.")
@@ -152,7 +151,6 @@ _ANY = ProofChecks(
     marked("The concern did not happen where it had to."),
 )
 _BY_SYSTEM = {checks.system: checks for checks in _CHECKS}
-_OURS = {CODES_READ, *(one for checks in (*_CHECKS, _ANY) for one in (*checks.bay, *checks.road))}
 # Systems that are proved as another one is.
 _LIKE = {"engine-control": "ignition", "belt-drive": "charging", "clutch": "driveline"}
 # Where a repair that was not checked can hurt someone; common practice, no source.
@@ -176,8 +174,8 @@ def never_left_out(system: str) -> tuple[str, ...]:
 
 
 def check_words(kept: str) -> str:
-    """Return a check as it is shown; one that a part kind or a person wrote stays as it is."""
-    return as_shown(kept, _OURS)
+    """Return a check as it is shown: ours and the part kinds' in the language spoken."""
+    return tr(kept)
 
 
 def maker_first() -> str:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 
 from desktop_app.language import as_written
 
@@ -19,12 +19,23 @@ def question_of(ask: Callable[[], str | None]) -> Question | None:
     `ask` puts the question together, without reading anything.
     """
     asked = ask()
+    return questions_of((asked,), lambda: (ask() or asked,))[0] if asked else None
+
+
+def questions_of(
+    asked: Sequence[str], as_kept: Callable[[], Sequence[str]]
+) -> tuple[Question, ...]:
+    """Return what is asked, each with the words under which its answer is kept.
+
+    `as_kept` puts the same questions together, in the same order; texts are as they are written.
+    """
     if not asked:
-        return None
-    question = Question(asked)
+        return ()
+    questions = tuple(map(Question, asked))
     with as_written():
-        question.kept = ask() or asked
-    return question
+        for question, kept in zip(questions, as_kept(), strict=True):
+            question.kept = kept
+    return questions
 
 
 def kept_words(question: str) -> str:

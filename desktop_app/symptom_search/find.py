@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import replace
+from operator import itemgetter
 
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.repair_jobs.trouble_code import code_book
@@ -73,7 +74,7 @@ def find(
         read_as=_pieces(question, named),
         hits=tuple(hit for hit, is_weak in hits if not is_weak),
         weak=tuple(hit for hit, is_weak in hits if is_weak),
-        fixes=_fixes(counted, mended, names),
+        fixes=_fixes(counted, mended, kinds),
         counted=count_repairs(about),
         of_all=from_all,
     )
@@ -168,11 +169,17 @@ def _hits(
 def _fixes(
     counted: Sequence[FixCounted],
     mended: Mapping[int, tuple[list[str], str]],
-    names: Mapping[str, str],
+    kinds: Mapping[str, PartKind],
 ) -> tuple[Fix, ...]:
-    """Return what fixed the chosen jobs, the commonest first, equally common ones by name."""
+    """Return what fixed the chosen jobs, the commonest first, equally common ones by name.
+
+    The name is the one in the program's own words: the order is the same in every language.
+    """
+    names = {kind.id: kind.name for kind in kinds.values()}
+    plain = {kind.id: kind.plain_names[0] for kind in kinds.values()}
     fixes = [name_fix(one, *mended[one.newest], names) for one in counted if one.newest in mended]
-    return tuple(sorted(fixes, key=lambda fix: (-len(fix.jobs), fix.name.casefold())))
+    by_name = ((-len(one.jobs), plain.get(one.fix, one.name).casefold()) for one in fixes)
+    return tuple(fix for _, fix in sorted(zip(by_name, fixes, strict=True), key=itemgetter(0)))
 
 
 def _plain(question: Question, vocabulary: Vocabulary) -> dict[str, str]:

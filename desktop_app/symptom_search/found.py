@@ -81,7 +81,7 @@ class Found:
     def as_json(self) -> FoundJson:
         """Return the fields of the command contract."""
         return {
-            "read_as": [piece.in_words() for piece in self.read_as],
+            "read_as": [piece.as_written() for piece in self.read_as],
             "jobs": [_hit_json(hit) for hit in self.hits],
             "words_in_common": [_hit_json(hit) for hit in self.weak],
             "fixes": [fix.as_json() for fix in self.fixes],

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from functools import cache, lru_cache
 
 from desktop_app.language import marked, tr
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
-from desktop_app.repair_jobs.concern_conditions import condition_words
+from desktop_app.repair_jobs.concern_conditions import condition_as_written, condition_words
 from desktop_app.repair_jobs.trouble_code import codes_in
 from desktop_app.repair_jobs.vehicle_identity import matching_plate
 from desktop_app.symptom_search.little_words import LITTLE_WORDS
@@ -37,15 +37,24 @@ _DENIALS = frozenset(
 
 @dataclass(frozen=True, slots=True)
 class Piece:
-    """One thing that was read in the text, as it is shown: its kind, its id and its words."""
+    """One thing that was read in the text, as it is shown: its kind, its id and its words.
+
+    `written` are the words as they are written here, where `shown` may be in another language.
+    """
 
     kind: str
     id: str
     shown: str
+    written: str = field(default="", compare=False)
 
     def in_words(self) -> str:
         """Return it as it stands in a line: what is guessed says so."""
         return f"{tr(PERHAPS)} {self.shown}" if self.kind == PERHAPS else self.shown
+
+    def as_written(self) -> str:
+        """Return the same as it is handed on to other programs, whatever is spoken here."""
+        words = self.written or self.shown
+        return f"{PERHAPS} {words}" if self.kind == PERHAPS else words
 
 
 @dataclass(frozen=True, slots=True)
@@ -103,11 +112,15 @@ def read_question(text: str, vocabulary: Vocabulary, kinds: Mapping[str, PartKin
         for word in _free_words(text, said, codes, vocabulary)
     )
     perhaps = vocabulary.perhaps_in(text) if not groups else None
-    pieces = [Piece("symptom", group.id, group.shown) for group in groups]
-    pieces += [] if perhaps is None else [Piece(PERHAPS, perhaps.id, perhaps.shown)]
+    pieces = [Piece("symptom", group.id, group.shown, group.plain) for group in groups]
+    if perhaps is not None:
+        pieces.append(Piece(PERHAPS, perhaps.id, perhaps.shown, perhaps.plain))
     pieces += [Piece("code", code, code) for code in codes]
-    pieces += [Piece("condition", one, condition_words(one)) for one in conditions]
-    pieces += [Piece("part", kind, kinds[kind].name) for kind in parts]
+    pieces += [
+        Piece("condition", one, condition_words(one), condition_as_written(one))
+        for one in conditions
+    ]
+    pieces += [Piece("part", kind, kinds[kind].name, kinds[kind].plain_names[0]) for kind in parts]
     used = {said[place].word for place in part_places}
     for word in words:
         if word.word not in used and not word.understood:

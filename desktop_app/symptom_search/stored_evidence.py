@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from sqlalchemy import ColumnElement, Connection, select
 from sqlalchemy.orm import InstrumentedAttribute
 
-from desktop_app.language import tr
+from desktop_app.language import as_written, tr
 from desktop_app.parts_compared.stored import Pair
 from desktop_app.repair_jobs.stored import Job, JobSymptom, TroubleCode, Vehicle, Visit
 from desktop_app.repair_jobs.vehicle_identity import matching_plate
@@ -66,15 +66,15 @@ def read_names(connection: Connection, names: Sequence[Name]) -> Named:
             break
         else:
             if _is_vin(name):
-                pieces.append(
-                    Piece(
-                        "VIN",
-                        name.written,
-                        tr("no car with the VIN {vin} here", vin=name.compact),
-                    )
-                )
+                with as_written():
+                    written = _no_car_with(name.compact)
+                pieces.append(Piece("VIN", name.written, _no_car_with(name.compact), written))
                 places.update(name.places)
     return Named(jobs, vehicles, tuple(pieces), frozenset(places))
+
+
+def _no_car_with(vin: str) -> str:
+    return tr("no car with the VIN {vin} here", vin=vin)
 
 
 def newest_candidates(connection: Connection, asked: Asked) -> set[int]:

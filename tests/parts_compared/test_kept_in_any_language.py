@@ -7,9 +7,16 @@ from desktop_app.parts_compared.mark_doubt import MarkRead, doubt_of_mark
 from desktop_app.parts_compared.pair_verdict import compare
 from desktop_app.parts_compared.part_kinds.own_kind import new_dimension
 from desktop_app.parts_compared.reading import ConditionSeen
+from desktop_app.parts_compared.sheet_proof import proof_file_blocks
+from desktop_app.parts_compared.sheet_refit import refit_file_blocks
 from desktop_app.parts_compared.sheet_values import verdict_cell
+from desktop_app.parts_compared.stored_sheet import read_sheet
+from desktop_app.repair_jobs import actions
+from desktop_app.shop_record.question import kept_words
+from desktop_app.shop_record.record import ShopRecord
 from tests.another_language import another_language
 from tests.parts_compared.invented_kinds import both, dimension, kind, worn
+from tests.parts_compared.sheet_story import a_rotor, kinds
 
 PART = kind(dimension(), worn())
 READINGS = [*both("width", 10.00, 10.02), *both("tip", 26.90, 26.10)]
@@ -45,3 +52,35 @@ def test_what_the_shop_decided_is_kept_with_the_same_source_in_every_language() 
     with another_language():
         made = new_dimension(PART, "depth", "same", "mm", "depth rod", "0.2")
     assert made.basis == "the shop's own figure"
+
+
+def test_a_question_about_readings_is_answered_once_for_every_language() -> None:
+    mixed_up = [*both("width", 10.0, 254.0), *both("tip", 27.0, 26.0)]
+    spoken = kind(dimension(label="anchura", written="width"), worn(label="punta", written="tip"))
+    asked = compare(PART, mixed_up).questions
+    with another_language():
+        questions = compare(spoken, mixed_up).questions
+    assert [kept_words(one) for one in questions] == [kept_words(one) for one in asked] == [*asked]
+    assert [one[:9] for one in asked] == ["Width: 25", "By tip th"]
+    assert questions[0].startswith("Anchura: «")
+    assert questions[1].startswith("«By punta ")
+
+
+def test_what_the_fitted_parts_ask_for_is_ticked_in_one_language_and_read_in_another(
+    shop: ShopRecord,
+) -> None:
+    story, rotor = a_rotor(shop, left_at=None), kinds()["distributor-rotor"]
+    asked = tuple(one.say for one in rotor.proof)
+    with another_language():
+        for one in rotor.proof[1:]:
+            actions.tick_check(shop, story.job, "proof", one.say, "done")
+        actions.tick_check(shop, story.job, "refit", rotor.refit[0].say, "done")
+        sheet = read_sheet(shop, story.job, kinds())
+        spoken = str([*proof_file_blocks(sheet.job, sheet.proof, asked)])
+        points = str([*refit_file_blocks(sheet.job, (rotor,))])
+    written = str([*proof_file_blocks(sheet.job, sheet.proof, asked)])
+    assert f"«Not ticked: «{asked[0].rstrip('.')}" in spoken
+    assert f"Not ticked: {asked[0].rstrip('.')}" in written
+    assert not any(f"Not ticked: {one}" in written for one in asked[1:])
+    assert f"«{rotor.refit[1].say}»" in points
+    assert rotor.refit[0].say not in points

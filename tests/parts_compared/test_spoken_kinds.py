@@ -11,6 +11,7 @@ import pytest
 from desktop_app import language
 from desktop_app.parts_compared.heights_read import may_be_height
 from desktop_app.parts_compared.mark_for_dimension import mark_for
+from desktop_app.parts_compared.part_kinds.kind_lines import Part, lines_of, with_lines
 from desktop_app.parts_compared.part_kinds.kind_names import kind_called
 from desktop_app.parts_compared.part_kinds.kind_shelf import load_kinds
 from desktop_app.parts_compared.part_kinds.kind_writing import kind_as_toml
@@ -55,8 +56,6 @@ def kept(kind: PartKind) -> PartKind:
         ),
         conditions=tuple(replace(one, means="") for one in kind.conditions),
         wrongs=tuple(replace(one, say="") for one in kind.wrongs),
-        refit=tuple(replace(one, say="") for one in kind.refit),
-        proof=tuple(replace(one, say="") for one in kind.proof),
     )
 
 
@@ -79,6 +78,24 @@ def test_a_photo_s_marks_serve_the_same_dimensions_in_every_language(kind: str) 
 def test_a_spoken_kind_that_is_made_the_shops_own_reads_back_as_it_was(kind: str) -> None:
     spoken = SPOKEN_KINDS[kind]
     assert read_kind(kind_as_toml(spoken), "ours") == spoken
+
+
+@EVERY
+def test_lists_of_checks_keep_their_words_however_they_are_shown(kind: str, spanish: None) -> None:
+    one = SPOKEN_KINDS[kind]
+    parts: tuple[Part, ...] = ("refit", "proof")
+    for part in parts:
+        lines = lines_of(one, part)
+        assert not set(lines) & set(lines_of_english(one, part))
+        assert with_lines(one, part, "\n".join(lines)) == one
+    typed = with_lines(one, "refit", "\n".join((*lines_of(one, "refit"), "Sin prisa.")))
+    assert [check.say for check in typed.refit] == [*(c.say for c in one.refit), "Sin prisa."]
+
+
+def lines_of_english(kind: PartKind, part: Part) -> tuple[str, ...]:
+    """Return a list of the kind as its field shows it in English."""
+    with language.as_written():
+        return lines_of(kind, part)
 
 
 @EVERY

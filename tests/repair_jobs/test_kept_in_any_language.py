@@ -68,12 +68,11 @@ def test_words_of_our_own_are_shown_in_the_language_and_kept_as_they_were(ours: 
         assert as_kept("key at the owner's", words) == "key at the owner's"
 
 
-def test_a_check_of_ours_is_shown_in_the_language_and_one_of_a_part_kind_as_it_stands() -> None:
+def test_a_check_is_shown_in_the_language_and_asked_for_as_it_is_kept() -> None:
     (first, *_) = proof_checks("brakes").bay
     with another_language():
         assert proof_checks("brakes").bay[0] == first
         assert check_words(first) == f"«{first}»"
-        assert check_words("turn it by hand once") == "turn it by hand once"
 
 
 def test_a_system_is_known_by_its_names_in_every_language() -> None:

@@ -12,11 +12,14 @@ from PySide6.QtWidgets import QComboBox, QLineEdit, QPlainTextEdit, QPushButton,
 from pytestqt.qtbot import QtBot
 
 from desktop_app.repair_jobs import actions
+from desktop_app.repair_jobs.hand_over import refit_unanswered
 from desktop_app.repair_jobs.job_view import JobView
+from desktop_app.repair_jobs.screen.back_on_section import BackOnSection
 from desktop_app.repair_jobs.screen.gone_section import GoneSection
 from desktop_app.repair_jobs.screen.heard_section import HeardSection
 from desktop_app.repair_jobs.screen.job_page import JobPage
 from desktop_app.repair_jobs.screen.proof_section import ProofSection
+from desktop_app.repair_jobs.stored import JobCheck
 from desktop_app.repair_jobs.stored_reading import events_of, read_job
 from desktop_app.repair_jobs.write_up import WriteUp
 from desktop_app.shop_record.record import ShopRecord
@@ -24,6 +27,7 @@ from desktop_app.shop_window.desk import Desk
 from tests.another_language import another_language
 
 W = TypeVar("W", bound=QWidget)
+NUTS, WET = "Nuts to the maker's torque.", "Idle it wet."  # as part kinds ask for them
 
 
 @dataclass
@@ -55,8 +59,9 @@ def at(qtbot: QtBot, shop: ShopRecord) -> Iterator[Page]:
     with another_language():
         sections: list[tuple[str, QWidget]] = [
             ("Heard", HeardSection(desk, lambda _words: (), lambda symptom: symptom)),
-            ("Proof", ProofSection(desk)),
-            ("Gone", GoneSection(desk, lambda _job: ())),
+            ("Back on", BackOnSection(desk, lambda _job: [(NUTS, True)])),
+            ("Proof", ProofSection(desk, lambda _job: (WET,))),
+            ("Gone", GoneSection(desk, lambda _job: (), lambda _job: [(NUTS, True)])),
         ]
         page = JobPage(desk, sections, lambda _job: "", lambda _job: [])
         qtbot.addWidget(page)
@@ -98,6 +103,24 @@ def test_a_check_that_was_made(at: Page) -> None:
     at.press("«pedal held for a minute, no leak»: «done»")
     (check,) = at.kept().checks
     assert (check.words, check.outcome) == ("pedal held for a minute, no leak", "done")
+
+
+def test_checks_that_part_kinds_ask_for(at: Page) -> None:
+    at.press(f"«{NUTS}»: «done»")
+    at.press(f"«{WET}»: «not needed»")
+    kept = {(one.kind, one.words, one.outcome) for one in at.kept().checks}
+    assert kept == {("refit", NUTS, "done"), ("proof", WET, "not needed")}
+    assert refit_unanswered(at.kept(), [(NUTS, True)]) == ()
+
+
+def test_a_check_that_was_kept_as_it_was_spoken_counts_and_is_taken_back(at: Page) -> None:
+    with at.shop.deed("Tick a check") as deed:
+        deed.add(JobCheck, job_id=1, kind="refit", words=f"«{NUTS}»", outcome="done")
+    at.page.open_job(1)
+    assert at.named(QPushButton, f"«{NUTS}»: «done»").isChecked()
+    assert refit_unanswered(at.kept(), [(NUTS, True)]) == ()
+    at.press(f"«{NUTS}»: «done»")
+    assert at.kept().checks == ()
 
 
 def test_what_happened_to_the_car(at: Page) -> None:

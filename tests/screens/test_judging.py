@@ -15,6 +15,7 @@ from desktop_app.returns_watched.screen.its_back_page import ItsBackPage
 from desktop_app.returns_watched.stored_judging import read_judging
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_window.desk import Desk
+from tests.another_language import another_language
 from tests.screens.judging_page import (
     button,
     choose,
@@ -109,6 +110,23 @@ def test_a_revised_judgement_keeps_the_first_in_view(
     )
     desk.undo()
     assert says(page, "Judged “unrelated” by Ben on 2026-11-16. It is not counted")
+    settle(desk, qtbot)
+
+
+def test_that_a_judgement_stands_is_answered_in_every_language(
+    page: ItsBackPage, shop: ShopRecord, desk: Desk, qtbot: QtBot
+) -> None:
+    shop.who = "Ana"
+    asked = "Ana did the repair on J-104"
+    with another_language():
+        press(page, qtbot, "Other hands")
+        assert says(page, f"«{asked}")
+        press(page, qtbot, "It stands as judged")
+        assert not says(page, asked)
+        settle(desk, qtbot)
+    choose(page, "J-162")
+    choose(page, "J-131 after J-104")
+    assert not says(page, asked)
     settle(desk, qtbot)
 
 

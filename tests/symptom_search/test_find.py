@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from dataclasses import replace
 
 import pytest
 from hypothesis import HealthCheck, given, settings
@@ -218,6 +219,19 @@ def test_what_fixed_it_counts_parts_fitted_and_what_came_back(some_jobs: OldJobs
     assert (len(cap.jobs), cap.settled, cap.came_back) == (2, 2, 1)
     assert cap.rate == 0.5
     assert fixes["distributor-rotor"].came_back == 1
+
+
+def test_what_fixed_it_stands_in_the_same_order_in_every_language(some_jobs: OldJobs) -> None:
+    order = [fix.fix for fix in some_jobs.find("misfire").fixes]
+    assert order[:2] == ["distributor-cap", "distributor-rotor"]
+    some_jobs.kinds = dict(some_jobs.kinds)
+    for kind, name in (("distributor-cap", "tapa"), ("distributor-rotor", "dedo")):
+        written = some_jobs.kinds[kind].plain_names
+        some_jobs.kinds[kind] = replace(some_jobs.kinds[kind], name=name, written=written)
+    found = some_jobs.find("misfire, distributor cap")
+    assert [fix.name for fix in found.fixes][:2] == ["tapa", "dedo"]
+    assert found.as_json()["read_as"] == ["misfire", "distributor cap"]
+    assert [piece.in_words() for piece in found.read_as] == ["misfire", "tapa"]
 
 
 def test_where_no_part_was_fitted_the_correction_is_the_fix(some_jobs: OldJobs) -> None:

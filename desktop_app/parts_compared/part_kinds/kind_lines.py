@@ -45,8 +45,10 @@ def lines_of(kind: PartKind, part: Part) -> tuple[str, ...]:
             tr(one.term) + (NEW_ONE_MAY if one.allowed_when_new else "") for one in kind.conditions
         )
     if part == "refit":
-        return tuple((HURTS if one.hurt else "") + one.say for one in kind.refit)
-    return tuple(one.say for one in (kind.proof if part == "proof" else kind.wrongs))
+        return tuple((HURTS if one.hurt else "") + tr(one.say) for one in kind.refit)
+    if part == "proof":
+        return tuple(tr(one.say) for one in kind.proof)
+    return tuple(one.say for one in kind.wrongs)
 
 
 def with_lines(kind: PartKind, part: Part, text: str) -> PartKind:
@@ -75,12 +77,19 @@ def with_lines(kind: PartKind, part: Part, text: str) -> PartKind:
         )
     if part == "refit":
         hurts = _marked(lines, _HURTS)
-        checks = tuple(RefitCheck(said, hurt) for said, hurt in hurts.items())
+        written = {tr(one.say): one.say for one in kind.refit}
+        checks = tuple(RefitCheck(written.get(said, said), hurt) for said, hurt in hurts.items())
         return replace(kind, refit=checks)
     if part == "proof":
-        proofs = _kept_with(kind.proof, lambda one: one.say, lines, ProofCheck)
+        proofs = _kept_with(kind.proof, lambda one: tr(one.say), lines, ProofCheck)
         said_proofs = zip(proofs, lines, strict=True)
-        return replace(kind, proof=tuple(replace(one, say=said) for one, said in said_proofs))
+        return replace(
+            kind,
+            proof=tuple(
+                replace(one, say=one.say if said == tr(one.say) else said)
+                for one, said in said_proofs
+            ),
+        )
     wrongs = _kept_with(kind.wrongs, lambda one: one.say, lines, TypicalWrong)
     said_wrongs = zip(wrongs, lines, strict=True)
     return replace(kind, wrongs=tuple(replace(one, say=said) for one, said in said_wrongs))

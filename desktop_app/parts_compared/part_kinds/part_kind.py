@@ -97,9 +97,9 @@ class ProofCheck:
 class PartKind:
     """Everything the shop knows about comparing one kind of part.
 
-    `like` is the id of the built-in kind that a shop's own kind was copied from. Views and the
-    terms of conditions are kept as they stand here, and shown by tr(). `written` are the names in
-    the program's own words, where `name` and `also` are in another language.
+    `like` is the id of the built-in kind that a shop's own kind was copied from. Views, the
+    terms of conditions and the checks are kept as they stand here, and shown by tr(). `written` are
+    the names in the program's own words, where `name` and `also` are in another language.
     """
 
     id: str

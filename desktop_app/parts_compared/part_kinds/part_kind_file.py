@@ -47,9 +47,9 @@ def read_kind(text: str, file: str, say: Say = as_written) -> PartKind:
         wrongs=tuple(
             TypicalWrong(one.said("say"), one.words("shows_on")) for one in table.tables("wrongs")
         ),
-        refit=tuple(RefitCheck(one.said("say"), one.flag("hurt")) for one in table.tables("refit")),
+        refit=tuple(RefitCheck(one.word("say"), one.flag("hurt")) for one in table.tables("refit")),
         proof=tuple(
-            ProofCheck(one.said("say"), one.word("level", "bay")) for one in table.tables("proof")
+            ProofCheck(one.word("say"), one.word("level", "bay")) for one in table.tables("proof")
         ),
         like=table.identifier("like", "tip-radius") if table.word("like", "") else "",
         written=table.words("written") or (plain if plain != (name, *also) else ()),

@@ -8,7 +8,7 @@ from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 
 
 def refit_points(kinds: Iterable[PartKind]) -> tuple[tuple[str, bool], ...]:
-    """Return (words, hurts) of each refit check of some kinds, each said once."""
+    """Return (words as they are kept, hurts) of each refit check of some kinds, each once."""
     found: dict[str, bool] = {}
     for kind in kinds:
         for check in kind.refit:

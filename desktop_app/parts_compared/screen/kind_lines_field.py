@@ -93,7 +93,7 @@ def _read_lines(kind: PartKind, part: Part) -> list[str]:
         terms = [(tr(one.term), one.means) for one in kind.conditions]
         return [f"{term}: {means}" if means else term for term, means in terms]
     if part == "refit":
-        return [f"⚠  {one.say}" if one.hurt else f"–  {one.say}" for one in kind.refit]
+        return [f"⚠  {tr(one.say)}" if one.hurt else f"–  {tr(one.say)}" for one in kind.refit]
     if part == "proof":
-        return [f"–  {one.say} ({tr(one.level.replace('-', ' '))})" for one in kind.proof]
+        return [f"–  {tr(one.say)} ({tr(one.level.replace('-', ' '))})" for one in kind.proof]
     return [f"–  {line}" for line in lines_of(kind, part)]

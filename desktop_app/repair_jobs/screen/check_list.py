@@ -52,15 +52,15 @@ class CheckList(QWidget):
         self._column.setSpacing(4)
 
     def show_checks(self, job: JobView, checks: Sequence[tuple[str, bool]]) -> None:
-        """Show the checks (words, hurts) and what was ticked of them."""
+        """Show the checks (words as kept, hurts) and what was ticked of them."""
         self._job_id = job.id
         if tuple(checks) != self._shown:
             self._shown = tuple(checks)
             self._build()
-        outcomes = {c.words: c.outcome for c in job.checks if c.kind == self._kind}
+        outcomes = job.ticked(self._kind, self._lines)
         for words, buttons in self._lines.items():
             for outcome, button in buttons.items():
-                button.setChecked(outcomes.get(words) == outcome)
+                button.setChecked(outcomes[words] == outcome)
 
     def unticked(self) -> tuple[str, ...]:
         """Return the words of the checks that have no answer."""

@@ -320,4 +320,5 @@ def compared_at_once(groups: Sequence[GroupRate]) -> int:
 def _place(group: GroupRate) -> tuple[int, float, str]:
     few = group.note is not None
     rank = 0 if group.stands_out else 2 if few else 1
-    return rank, 0.0 if few or group.low is None else -group.low, group.name.casefold()
+    name = _AS_WRITTEN.get(group.name, group.name)
+    return rank, 0.0 if few or group.low is None else -group.low, name.casefold()

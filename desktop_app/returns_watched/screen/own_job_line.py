@@ -9,6 +9,7 @@ from desktop_app.language import tr
 from desktop_app.repair_jobs.actions import keep_as_typed
 from desktop_app.repair_jobs.stored_reading import was_answered
 from desktop_app.returns_watched.judging import Judging
+from desktop_app.shop_record.question import Question, question_of
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.texts import plain_label
@@ -21,7 +22,8 @@ class OwnJobLine(QFrame):
         super().__init__()
         self.setObjectName("question")
         self._desk = desk
-        self._about, self._asked = "", ""
+        self._about = ""
+        self._asked: Question | None = None
         self._words = plain_label("", wrap=True)
         keep = QPushButton(tr("It stands as judged"))
         keep.clicked.connect(self._keep)
@@ -36,12 +38,14 @@ class OwnJobLine(QFrame):
         """Ask about a return, or show nothing."""
         kind = "told" if judging.is_told else "return"
         self._about = f"{kind}:{judging.earlier_id}:{judging.later_id}:own job"
-        self._asked = judging.own_job_question() or ""
-        self._words.setText(self._asked)
-        answered = self._asked and self._desk.ask(was_answered, self._about, self._asked)
-        self.setVisible(bool(self._asked) and not answered)
+        self._asked = question_of(judging.own_job_question)
+        self._words.setText(self._asked or "")
+        self.setVisible(
+            self._asked is not None and not self._desk.ask(was_answered, self._about, self._asked)
+        )
 
     @Slot()
     def _keep(self) -> None:
-        self._desk.do(keep_as_typed, self._about, self._asked)
+        if self._asked is not None:
+            self._desk.do(keep_as_typed, self._about, self._asked)
         self.hide()

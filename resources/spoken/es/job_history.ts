@@ -264,6 +264,10 @@
         <translation>vendido</translation>
     </message>
     <message>
+        <source>estimated</source>
+        <translation>estimado</translation>
+    </message>
+    <message>
         <source>job</source>
         <translation>trabajo</translation>
     </message>

@@ -785,7 +785,7 @@
     </message>
     <message>
         <source>Charging voltage, key-off draw once all has gone to sleep, voltage while cranking.</source>
-        <translation>Tensión de carga, consumo con llave fuera una vez que todo duerme, tensión al arrancar.</translation>
+        <translation>Tensión de carga, consumo con el contacto quitado una vez que todo duerme, tensión al arrancar.</translation>
     </message>
     <message>
         <source>Windows, steering angle and clock learned again; no lamp.</source>
@@ -941,7 +941,7 @@
     </message>
     <message>
         <source>torn boot</source>
-        <translation>capuchón roto</translation>
+        <translation>guardapolvo o capuchón roto</translation>
     </message>
     <message>
         <source>it cuts its seal</source>
@@ -3065,7 +3065,7 @@
     </message>
     <message>
         <source>Ignition voltage can injure or kill, above all people with a pacemaker: ignition off and key out before touching. Follow the vehicle maker&apos;s procedure and local rules; leave it to licensed people where the law asks.</source>
-        <translation>La tensión de encendido puede herir o matar, sobre todo a personas con marcapasos: encendido apagado y llave fuera antes de tocar. Siga el procedimiento del fabricante del vehículo y las normas locales; déjelo a personas autorizadas donde la ley lo pida.</translation>
+        <translation>La tensión de encendido puede herir o matar, sobre todo a personas con marcapasos: contacto quitado y llave fuera antes de tocar. Siga el procedimiento del fabricante del vehículo y las normas locales; déjelo a personas autorizadas donde la ley lo pida.</translation>
     </message>
     <message>
         <source>towers</source>
@@ -3233,7 +3233,7 @@
     </message>
     <message>
         <source>Ignition off, key out before a lead is touched.</source>
-        <translation>Encendido apagado, llave fuera antes de tocar un cable.</translation>
+        <translation>Contacto quitado, llave fuera antes de tocar un cable.</translation>
     </message>
     <message>
         <source>Leads moved over one at a time, or from a photo.</source>
@@ -3457,7 +3457,7 @@
     </message>
     <message>
         <source>Ignition off, key out, nobody with a pacemaker near the open engine.</source>
-        <translation>Encendido apagado, llave fuera, nadie con marcapasos cerca del motor abierto.</translation>
+        <translation>Contacto quitado, llave fuera, nadie con marcapasos cerca del motor abierto.</translation>
     </message>
     <message>
         <source>Key fully home, no rocking on the shaft.</source>
@@ -4721,7 +4721,7 @@
     </message>
     <message>
         <source>Ignition off, key out, battery as the maker asks.</source>
-        <translation>Encendido apagado, llave fuera, batería como pide el fabricante.</translation>
+        <translation>Contacto quitado, llave fuera, batería como pide el fabricante.</translation>
     </message>
     <message>
         <source>Well dry and free of oil.</source>
@@ -4977,7 +4977,7 @@
     </message>
     <message>
         <source>signal, key on and engine off</source>
-        <translation>señal, llave puesta y motor parado</translation>
+        <translation>señal, contacto puesto y motor parado</translation>
     </message>
     <message>
         <source>At the connector.</source>
@@ -5621,7 +5621,7 @@
     </message>
     <message>
         <source>Ignition off, key out; pull the boot, not the lead.</source>
-        <translation>Encendido apagado, llave fuera; tire del capuchón, no del cable.</translation>
+        <translation>Contacto quitado, llave fuera; tire del capuchón, no del cable.</translation>
     </message>
     <message>
         <source>One lead at a time, or from a photo.</source>
@@ -6305,7 +6305,7 @@
     </message>
     <message>
         <source>carbon-fouled</source>
-        <translation>engrasada de hollín</translation>
+        <translation>ensuciada de hollín</translation>
     </message>
     <message>
         <source>it did not fire, or there was far too much fuel</source>
@@ -6401,7 +6401,7 @@
     </message>
     <message>
         <source>Ignition off, key out.</source>
-        <translation>Encendido apagado, llave fuera.</translation>
+        <translation>Contacto quitado, llave fuera.</translation>
     </message>
     <message>
         <source>Misfire counters even and at zero.</source>
@@ -7733,7 +7733,7 @@
     </message>
     <message>
         <source>flange face, one stud at twelve o&apos;clock</source>
-        <translation>cara de la brida, un perno a las doce</translation>
+        <translation>cara de la brida, un espárrago a las doce</translation>
     </message>
     <message>
         <source>encoder face</source>
@@ -7753,7 +7753,7 @@
     </message>
     <message>
         <source>studs or bolt holes</source>
-        <translation>pernos o agujeros de perno</translation>
+        <translation>espárragos o agujeros de perno</translation>
     </message>
     <message>
         <source>splines</source>
@@ -7869,7 +7869,7 @@
     </message>
     <message>
         <source>Another offset or stud.</source>
-        <translation>Otra distancia o perno.</translation>
+        <translation>Otra distancia u otro espárrago.</translation>
     </message>
     <message>
         <source>Pressed only on the ring that fits tight.</source>
@@ -8193,7 +8193,7 @@
     </message>
     <message>
         <source>smeared seat</source>
-        <translation>asiento embarrado</translation>
+        <translation>asiento con metal arrastrado</translation>
     </message>
     <message>
         <source>the thin cap over the nut has lifted and no socket fits</source>
@@ -8537,7 +8537,7 @@
     </message>
     <message>
         <source>Ignition voltage can injure or kill, above all people with a pacemaker: ignition off and key out before touching. Never file or bend a part to open a gap.</source>
-        <translation>La tensión de encendido puede herir o matar, sobre todo a personas con marcapasos: encendido apagado y llave fuera antes de tocar. Nunca lime ni doble una pieza para abrir una separación.</translation>
+        <translation>La tensión de encendido puede herir o matar, sobre todo a personas con marcapasos: contacto quitado y llave fuera antes de tocar. Nunca lime ni doble una pieza para abrir una separación.</translation>
     </message>
     <message>
         <source>wobble of the tip from play in the shaft bushing</source>

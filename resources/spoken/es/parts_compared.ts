@@ -1266,7 +1266,7 @@
     </message>
     <message>
         <source>Ignition voltage can injure or kill, above all people with a pacemaker: ignition off and key out before touching. Follow the vehicle maker&apos;s procedure and local rules.</source>
-        <translation>La tensión de encendido puede herir o matar, sobre todo a personas con marcapasos: encendido apagado y llave fuera antes de tocar. Siga el procedimiento del fabricante del vehículo y las normas locales.</translation>
+        <translation>La tensión de encendido puede herir o matar, sobre todo a personas con marcapasos: contacto quitado y llave fuera antes de tocar. Siga el procedimiento del fabricante del vehículo y las normas locales.</translation>
     </message>
     <message>
         <source>On the road the driver drives and someone else reads. The law and the vehicle maker&apos;s instructions come first; whether a road test may be made is a licensed person&apos;s decision.</source>

@@ -2089,7 +2089,7 @@
     </message>
     <message>
         <source>Brakes can fail: only people who may work on them, by the maker&apos;s procedure.</source>
-        <translation>Los frenos pueden fallar: solo personas que puedan trabajar en ellos, con el procedimiento del fabricante.</translation>
+        <translation>Los frenos pueden fallar: solo personas autorizadas a trabajar en ellos, con el procedimiento del fabricante.</translation>
     </message>
     <message>
         <source>Hot coolant scalds: engine cold and without pressure before the system is opened.</source>
@@ -2113,7 +2113,7 @@
     </message>
     <message>
         <source>Steering that fails kills: only people who may work on it.</source>
-        <translation>Una dirección que falla mata: solo personas que puedan trabajar en ella.</translation>
+        <translation>Una dirección que falla mata: solo personas autorizadas a trabajar en ella.</translation>
     </message>
     <message>
         <source>Airbag circuits: qualified people and the maker&apos;s procedure only.</source>

@@ -405,7 +405,7 @@
     </message>
     <message>
         <source>of {settled} settled {comebacks} came back</source>
-        <translation>cerrados: {settled}; de ellos volvieron: {comebacks}</translation>
+        <translation>decididos: {settled}; de ellos volvieron: {comebacks}</translation>
     </message>
     <message>
         <source>none</source>
@@ -421,7 +421,7 @@
     </message>
     <message>
         <source>{expected:.1f} expected of such work elsewhere, where luck alone gives {fewest} to {most} (held against: {held_against})</source>
-        <translation>esperados {expected:.1f} según el mismo trabajo en otras partes, donde el azar solo da de {fewest} a {most} (comparado con: {held_against})</translation>
+        <translation>esperados {expected:.1f} según el mismo trabajo en otras partes, donde el azar por sí solo da de {fewest} a {most} (comparado con: {held_against})</translation>
     </message>
     <message>
         <source>Nothing was heard of any of these {settled:,} since: no news is not good news.</source>
