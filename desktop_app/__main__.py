@@ -17,11 +17,13 @@ LANGUAGE = "BENCHWITNESS_LANGUAGE"
 
 def main(argv: list[str] | None = None) -> int:
     """Carry out the command line; without a command open the window."""
-    if os.environ.get(LANGUAGE):  # commands speak English unless they are told otherwise
+    words = sys.argv[1:] if argv is None else argv
+    # Commands speak English unless they are told otherwise; the demo is one that opens the window.
+    if os.environ.get(LANGUAGE) or words[:1] == ["demo"]:
         _speak()
     from desktop_app.commands.command_line import run
 
-    return run(sys.argv[1:] if argv is None else argv, _open_window, _draw_window)
+    return run(words, _open_window, _draw_window)
 
 
 def _open_window(folder: Path | None) -> int:

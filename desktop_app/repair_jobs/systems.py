@@ -76,12 +76,15 @@ def _key(text: str) -> str:
 _BY_WORD = {
     _key(word): system.id
     for system in reversed(SYSTEMS)
-    for word in (system.name, system.written, *system.also, system.id)
+    for word in (system.written, *system.also, system.id)
 }
 
 
 def system_id(text: str) -> str | None:
-    """Return the id for an id, a name or another usual word, in any case; None if not known."""
+    """Return the id for an id, an English name or another usual word, in any case; None if unknown.
+
+    A table that is brought in must mean the same at every desk, so no spoken name counts.
+    """
     return _BY_WORD.get(_key(text))
 
 

@@ -105,7 +105,7 @@ class MainWindow(QMainWindow):
         button.setProperty("place", name)
         self._rail_column.insertWidget(self._rail_column.count() - 1, button)
         button.setVisible(on_rail)
-        if on_rail and by_key:
+        if on_rail and by_key and self._numbered < 10:  # there are no more figures
             self._numbered += 1
             number = self._numbered
             key = f"Alt+{number % 10}"  # the tenth has the nought
