@@ -9,6 +9,7 @@ import pytest
 from PySide6.QtCore import QPointF, Qt
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import (
+    QApplication,
     QFileDialog,
     QLabel,
     QLineEdit,
@@ -54,6 +55,7 @@ def page(shop: ShopRecord, desk: Desk, qtbot: QtBot) -> MondayBookPage:
 
 def _settle(desk: Desk, qtbot: QtBot) -> None:
     qtbot.waitUntil(lambda: not desk.errands.busy(), timeout=WAIT)
+    QApplication.processEvents()  # what was just laid out is shown in the next turn
 
 
 def _press(page: MondayBookPage, qtbot: QtBot, words: str) -> None:
