@@ -15,8 +15,9 @@ _FACTORS: dict[str, dict[str, float]] = {
     "mm": {
         "mm": 1.0, "cm": 10.0, "m": 1000.0, "in": 25.4, "inch": 25.4, "inches": 25.4,
         '"': 25.4, "''": 25.4, "″": 25.4, "thou": 0.0254,
+        "pulg": 25.4, "pulgada": 25.4, "pulgadas": 25.4,
     },
-    "deg": {"deg": 1.0, "degree": 1.0, "degrees": 1.0, "°": 1.0},
+    "deg": {"deg": 1.0, "degree": 1.0, "degrees": 1.0, "°": 1.0, "grado": 1.0, "grados": 1.0},
     "ohm": {"ohm": 1.0, "ohms": 1.0, "ω": 1.0, "kohm": 1e3, "kω": 1e3, "k": 1e3},
     "kohm": {"kohm": 1.0, "kω": 1.0, "k": 1.0, "ohm": 1e-3, "ohms": 1e-3, "ω": 1e-3},
     "V": {"v": 1.0, "mv": 1e-3},

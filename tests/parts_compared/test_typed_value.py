@@ -15,6 +15,8 @@ from desktop_app.parts_compared.typed_value import ValueRefused, typed_value, un
         ("12.7", "mm", 12.7),
         ("12,7", "mm", 12.7),
         ("0.500 in", "mm", 12.7),
+        ("0,5 pulgadas", "mm", 12.7),
+        ("12 grados", "deg", 12.0),
         ("1/2 in", "mm", 12.7),
         ('3/8"', "mm", 9.525),
         ('1 1/2"', "mm", 38.1),
