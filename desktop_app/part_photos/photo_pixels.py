@@ -17,7 +17,7 @@ if TYPE_CHECKING:
     from numpy.typing import NDArray
     from PIL.Image import Image
 
-_EXIF_IFD, _FOCAL, _FOCAL_35 = 0x8769, 0x920A, 0xA405
+_EXIF_IFD, _FOCAL_35 = 0x8769, 0xA405
 _MAKE, _MODEL = 0x010F, 0x0110
 _ACROSS, _DOWN = 0xA002, 0xA003  # PixelXDimension, PixelYDimension
 

@@ -50,8 +50,9 @@ _WORDLESS_TABLES = frozenset(["job_symptom", "return_link", "customer_asked"])
 class JobIndex:
     """Writes the words of jobs into the index.
 
-    Add `follow` to a record's followers; `rebuild` writes everything anew. The part kinds give
-    the parts their names, in the program's own words: the index is the same for every language.
+    `commands/shop_place.py` lets it follow a record's deeds; `rebuild` writes everything anew. The
+    part kinds give the parts their names, in the program's own words: the index is the same for
+    every language.
     """
 
     def __init__(self, kinds: Mapping[str, PartKind]) -> None:
@@ -59,11 +60,6 @@ class JobIndex:
             kind.id: plain_words(" ".join((kind.id, *kind.plain_names))) for kind in kinds.values()
         }
         self._part_words_of = lru_cache(_REMEMBERED)(self._part_words_anew)
-
-    def follow(self, connection: Connection, changes: Sequence[RowChange]) -> None:
-        """Write the jobs anew whose words the changes of one deed touch."""
-        if jobs := jobs_touched(connection, changes):
-            self.write(connection, jobs, said_of(connection, jobs))
 
     def write(
         self, connection: Connection, jobs: Sequence[int], said: Mapping[int, JobSaid]

@@ -9,11 +9,11 @@ from time import perf_counter
 
 from sqlalchemy import text as sql
 
+from desktop_app.commands.shop_place import follow
 from desktop_app.parts_compared.part_kinds.kind_shelf import load_kinds
 from desktop_app.shop_record.own_program.resource_folder import resource_path
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.symptom_search.question import read_question
-from desktop_app.symptom_search.stored_index import JobIndex
 from desktop_app.symptom_search.vocabulary_file import shop_vocabulary
 from desktop_app.symptom_search.word_forms import tokens
 from tests.symptom_search.asked_sentences import asked_sentences
@@ -29,7 +29,7 @@ MOST, DEEP = 10, 20
 
 def test_the_right_jobs_are_found_first(shop: ShopRecord) -> None:
     words, kinds = shop_vocabulary(), load_kinds([resource_path("part_kinds")]).kinds
-    shop.followers.append(JobIndex(kinds).follow)
+    follow(shop)
     jobs = OldJobs(shop, words, kinds)
     about = _history(jobs)
     unseen = [one for one in asked_sentences() if not one.tune]

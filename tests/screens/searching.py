@@ -10,6 +10,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QComboBox, QLabel, QLineEdit, QListView, QPushButton, QWidget
 from pytestqt.qtbot import QtBot
 
+from desktop_app.commands.shop_place import follow
 from desktop_app.parts_compared.part_kinds.kind_shelf import load_kinds
 from desktop_app.repair_jobs.stored import JobCheck
 from desktop_app.shop_record.deed import Deed
@@ -17,7 +18,6 @@ from desktop_app.shop_record.own_program.resource_folder import resource_path
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_window.desk import Desk
 from desktop_app.symptom_search.screen.search_place import SearchPlace
-from desktop_app.symptom_search.stored_index import JobIndex
 from desktop_app.symptom_search.vocabulary import Vocabulary
 from desktop_app.symptom_search.vocabulary_file import shop_vocabulary
 from tests.symptom_search.conftest import OldJobs
@@ -30,7 +30,7 @@ SOON_AFTER = "2019-05-06"
 def write_old_jobs(shop: ShopRecord) -> OldJobs:
     """Write six jobs: three rotors for misfires, one of which came back, and three of brakes."""
     kinds = load_kinds([resource_path("part_kinds")]).kinds
-    shop.followers.append(JobIndex(kinds).follow)
+    follow(shop)
     jobs = OldJobs(shop, shop_vocabulary(), kinds)
     estate = jobs.car(description="2.0-litre diesel estate, 2010s")
     coupe = jobs.car(description="1.8-litre coupé, 2000s")

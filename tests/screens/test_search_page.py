@@ -10,6 +10,7 @@ from PySide6.QtGui import QAccessible
 from PySide6.QtWidgets import QLabel, QLineEdit, QListView, QPushButton, QWidget
 from pytestqt.qtbot import QtBot
 
+from desktop_app.commands.shop_place import follow
 from desktop_app.parts_compared.part_kinds.kind_shelf import load_kinds
 from desktop_app.parts_compared.stored import Pair
 from desktop_app.repair_jobs.stored import Job, JobSymptom, Vehicle, Visit
@@ -24,7 +25,6 @@ from desktop_app.symptom_search.screen.hit_rows import HitRows
 from desktop_app.symptom_search.screen.index_errand import IndexErrand
 from desktop_app.symptom_search.screen.old_jobs import OldJobs
 from desktop_app.symptom_search.screen.search_place import SearchPlace
-from desktop_app.symptom_search.stored_index import JobIndex
 from desktop_app.symptom_search.vocabulary_file import shop_vocabulary
 
 MORNING = "2026-11-16T08:00:00+00:00"
@@ -65,7 +65,7 @@ def page(shop: ShopRecord, qtbot: QtBot) -> Iterator[AskPage]:
     """The page on a shop of two jobs, J-1 still here."""
     kinds = load_kinds([resource_path("part_kinds")]).kinds
     words = shop_vocabulary()
-    shop.followers.append(JobIndex(kinds).follow)
+    follow(shop)
     write_job(shop, "J-1", "misses <b>badly</b> in the rain", None)
     write_job(shop, "J-2", "brakes squeal in the rain")
     desk = Desk(shop)

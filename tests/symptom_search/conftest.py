@@ -6,6 +6,7 @@ from typing import Any
 
 import pytest
 
+from desktop_app.commands.shop_place import follow
 from desktop_app.parts_compared.part_kinds.kind_shelf import load_kinds
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.stored import Pair, PartCondition
@@ -23,7 +24,6 @@ from desktop_app.shop_record.deed import Deed
 from desktop_app.shop_record.own_program.resource_folder import resource_path
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.symptom_search.find import Found, find
-from desktop_app.symptom_search.stored_index import JobIndex
 from desktop_app.symptom_search.vocabulary import Vocabulary
 from desktop_app.symptom_search.vocabulary_file import shop_vocabulary
 
@@ -148,5 +148,5 @@ def kinds() -> dict[str, PartKind]:
 @pytest.fixture
 def old_jobs(shop: ShopRecord, words: Vocabulary, kinds: dict[str, PartKind]) -> OldJobs:
     """An empty shop whose index follows every deed."""
-    shop.followers.append(JobIndex(kinds).follow)
+    follow(shop)
     return OldJobs(shop, words, kinds)

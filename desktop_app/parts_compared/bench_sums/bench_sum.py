@@ -42,13 +42,6 @@ def chance(probability: float) -> str:
     return tr("p below 0.001") if probability < 0.001 else f"p {probability:.2g}"
 
 
-def percent(share: float) -> str:
-    """Return a share from 0 to 1 in per cent, like "61 %" or "below 0.1 %"."""
-    if share < 0.001:
-        return tr("below 0.1 %")
-    return f"{100 * share:.2g} %" if share < 0.095 else f"{100 * share:.0f} %"
-
-
 def listed(numbers: tuple[int, ...]) -> str:
     """Return whole numbers as said: "1", "1 and 4", "1, 2 and 4"."""
     words = [str(one) for one in numbers]

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from desktop_app.language import tr
-from desktop_app.parts_compared.bench_sums.bench_sum import BenchSum, percent
+from desktop_app.parts_compared.bench_sums.bench_sum import BenchSum
 from desktop_app.parts_compared.bench_sums.sum_field import SumField, distance_unit_field
 from desktop_app.parts_compared.bench_sums.sum_filled import Filled
 from desktop_app.parts_compared.bench_sums.sum_offered import ROAD_CAUTION, SumOffered
+from desktop_app.repair_jobs.chance_words import percent
 from desktop_app.repair_jobs.road_test import CONVINCING, distance_needed, luck_left
 from desktop_app.repair_jobs.road_test_words import LIMIT
 

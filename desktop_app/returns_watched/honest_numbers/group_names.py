@@ -10,7 +10,6 @@ from desktop_app.returns_watched.honest_numbers.group_rates import NOT_SAID
 NOT_COMPARED = marked("not compared")  # a word beside the verdicts, shown as they are
 # The worst verdict of a job's pairs speaks for the job.
 _WORST_FIRST = ("stop and look", "not enough measured", "fits")
-VERDICT_GROUPS = ("fits", "stop and look", "not enough measured", NOT_COMPARED)
 
 
 def as_first_written(words: Iterable[str], shown: dict[str, str]) -> tuple[str, ...]:

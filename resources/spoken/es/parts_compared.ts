@@ -346,10 +346,6 @@
         <translation>p menor que 0.001</translation>
     </message>
     <message>
-        <source>below 0.1 %</source>
-        <translation>menos de 0.1 %</translation>
-    </message>
-    <message>
         <source>{first} and {last}</source>
         <translation>{first} y {last}</translation>
     </message>
