@@ -10,15 +10,15 @@ from desktop_app.language import tr
 
 # How a value is told: as words, as a word of ours that is kept, as words of ours or typed ones,
 # what stands on a list of checks, an instrument, what was seen of a dimension, the state of a
-# part, yes or no, money in cents, an odometer in the car's unit, miles, hours, millimetres, a
-# plain number, a day or moment; the name of a row of another table, or of something that has an id
-# in the program; the row that it hangs on; figures that no one reads, and words that only the
-# program compares.
+# part and its place on the car, yes or no, money in cents, an odometer in the car's unit, miles,
+# hours, millimetres, a plain number, a day or moment; the name of a row of another table, or of
+# something that has an id in the program; the row that it hangs on; figures that no one reads, and
+# words that only the program compares.
 How: TypeAlias = Literal[
-    "words", "term", "ours", "on a list", "instrument", "seen", "state of a part", "yes", "money",
-    "odometer", "miles", "hours", "mm", "number", "moment", "row", "above", "kind", "system",
-    "symptom", "condition", "monitor", "step", "origin", "dimension", "reading", "limit", "cause",
-    "causes", "level", "work", "figures", "inner",
+    "words", "term", "ours", "on a list", "instrument", "seen", "state of a part", "place",
+    "yes", "money", "odometer", "miles", "hours", "mm", "number", "moment", "row", "above", "kind",
+    "system", "symptom", "condition", "monitor", "step", "origin", "dimension", "reading", "limit",
+    "cause", "causes", "level", "work", "figures", "inner",
 ]  # fmt: skip
 
 

@@ -13,6 +13,7 @@ from desktop_app.job_history.table_words import ColumnWords, How
 from desktop_app.language import tr
 from desktop_app.parts_compared.instruments.instrument import tool_words
 from desktop_app.parts_compared.pair_view import ORIGINS
+from desktop_app.parts_compared.part_kinds.kind_names import place_words
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension, PartKind
 from desktop_app.parts_compared.shown_value import amount
 from desktop_app.repair_jobs.concern_conditions import condition_words
@@ -142,6 +143,12 @@ def _state_of_part(value: Any, _column: ColumnWords, values: Values, speech: Sho
     return _typed(kind.term_words(value) if kind else value)
 
 
+def _place(value: Any, _column: ColumnWords, values: Values, speech: ShopSpeech) -> str:
+    if not isinstance(value, str):
+        return _typed(value)
+    return _typed(place_words(value, values.get("part_kind", ""), speech.kinds))
+
+
 def _on_a_list(value: Any, _column: ColumnWords, values: Values, _speech: ShopSpeech) -> str:
     """Tell of a check in words of ours, as it stands on a list; a finding as it was typed."""
     return _typed(value) if values.get("kind") == "inspection" else _term(value)
@@ -155,6 +162,7 @@ _TOLD: dict[How, Callable[[Any, ColumnWords, Values, ShopSpeech], str]] = {
     "instrument": _instrument,
     "seen": _seen,
     "state of a part": _state_of_part,
+    "place": _place,
     "yes": lambda value, *_: {1: tr("yes"), 0: tr("no")}[value],
     "money": lambda value, _c, _v, speech: money(value, speech.currency),
     "odometer": lambda value, _c, _v, speech: distance_in_words(value, speech.odometer_unit),

@@ -38,7 +38,7 @@ PART_TABLES: Mapping[str, TableWords] = {
         {
             "job_id": above("job", tr("Job")),
             "part_kind": told(tr("Part kind"), "kind"),
-            "position": words(tr("Position")),
+            "position": told(tr("Position"), "place"),
             "origin": told(tr("Where the replacement is from"), "origin"),
             "supplier": words(tr("Supplier")),
             "lot": words(tr("Lot")),

@@ -71,7 +71,7 @@ def pair_blocks(
 def pair_name(pair: PairView, kind: PartKind | None) -> str:
     """Return what a pair is called on the sheet: its kind and its position."""
     name = kind.name if kind else clipped(pair.part_kind, 40)
-    position = clipped(pair.position, 60)
+    position = clipped(kind.place_said(pair.position) if kind else pair.position, 60)
     start = name[:1].upper() + name[1:]
     return f"{start}, {position}" if position else start
 

@@ -6,6 +6,7 @@ from collections.abc import Mapping
 
 from sqlalchemy import Connection, select
 
+from desktop_app.parts_compared.part_kinds.kind_names import place_words
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.part_kinds.refit_points import refit_points
 from desktop_app.parts_compared.replaced_words import replaced_words
@@ -30,5 +31,6 @@ def replaced_in(connection: Connection, job_id: int, kinds: Mapping[str, PartKin
         .order_by(Pair.id)
     )
     return replaced_words(
-        (kinds[kind].name if kind in kinds else kind, where) for kind, where in rows
+        (kinds[kind].name if kind in kinds else kind, place_words(where, kind, kinds))
+        for kind, where in rows
     )

@@ -32,8 +32,8 @@ SET_SUM = "set:"
 class JobSet:
     """Pairs of one job that meet, with what was entered (mm) and the verdict.
 
-    `position` names the pairs too where the same set meets twice in one position. `kept_as` is
-    the name under which figures of this set are kept in the job.
+    `position` is what people see; it names the pairs too where the same set meets twice in one
+    position. `kept_as` is the name under which figures of this set are kept in the job.
     """
 
     job_id: int
@@ -58,7 +58,16 @@ class _Meeting:
 
     @property
     def place(self) -> str:
-        return max((one.position for one in self.pairs), key=lambda said: len(said.split()))
+        return self._most_exact.position
+
+    def place_said(self, kinds: Mapping[str, PartKind]) -> str:
+        """Return the place as people see it."""
+        pair = self._most_exact
+        return kinds[pair.part_kind].place_said(pair.position)
+
+    @property
+    def _most_exact(self) -> PairView:
+        return max(self.pairs, key=lambda one: len(one.position.split()))
 
     @property
     def ids(self) -> tuple[int, ...]:
@@ -110,7 +119,8 @@ def sets_of_pairs(
         reads = ((kinds[one.part_kind], one.readings) for one in met.pairs)
         parts = {kind.sort: PartRead(kind, readings) for kind, readings in reads}
         judged = judge_set(SetRead(met.part_set, parts, tools, figures))
-        position = met.place if len(alike) == 1 else _with_numbers(met, numbers)
+        said = met.place_said(kinds)
+        position = said if len(alike) == 1 else _with_numbers(said, met, numbers)
         sets.append(JobSet(job_id, position, met.ids, figures, judged, kept_as))
     return tuple(sets)
 
@@ -145,7 +155,7 @@ def _figures(text: str) -> dict[str, float]:
         raise damaged(text, tr("the figures entered for parts that meet")) from error
 
 
-def _with_numbers(met: _Meeting, numbers: Mapping[int, int]) -> str:
+def _with_numbers(place: str, met: _Meeting, numbers: Mapping[int, int]) -> str:
     """Say the position with the pairs' numbers in their job, as "front left, pairs 1 and 3"."""
     counted = [str(number) for number in sorted(numbers[one] for one in met.ids)]
     first, last = counted[:-1], counted[-1]
@@ -154,7 +164,7 @@ def _with_numbers(met: _Meeting, numbers: Mapping[int, int]) -> str:
         if first
         else tr("pair {last}", last=last)
     )
-    return f"{met.place}, {said}" if met.place.strip() else said
+    return f"{place}, {said}" if place.strip() else said
 
 
 def _meetings(

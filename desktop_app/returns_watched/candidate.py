@@ -98,7 +98,8 @@ class Candidate:
 
     def why(self, kinds: Mapping[str, PartKind] = NO_KINDS) -> str:
         """Return the reasons as a person reads them, one after the other."""
-        return "; ".join(spoken(reason, kinds) for reason in self.reasons)
+        same = {one: kinds[one] for one in kinds if f"same part kind: {one}" in self.reasons}
+        return "; ".join(spoken(reason, same) for reason in self.reasons)
 
     def used_words(self) -> str:
         """Return how much of the window is used and what decides, as a person reads it."""

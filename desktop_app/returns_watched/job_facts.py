@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 from datetime import date
 
 from desktop_app.language import marked, tr
-from desktop_app.parts_compared.part_kinds.kind_names import NO_KINDS, kind_words
+from desktop_app.parts_compared.part_kinds.kind_names import NO_KINDS, kind_words, place_words
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.repair_jobs.odometer import ReadingSource, RunningMiles
 from desktop_app.repair_jobs.systems import system_in_a_sentence
@@ -95,7 +95,10 @@ def reasons(earlier: JobFacts, later: JobFacts) -> tuple[str, ...]:
 
 
 def spoken(reason: str, kinds: Mapping[str, PartKind] = NO_KINDS) -> str:
-    """Return a reason as a person reads it: part kinds and systems by name, not by their ids."""
+    """Return a reason as a person reads it: part kinds and systems by name, not by their ids.
+
+    `kinds` are those that the two jobs may share; a position is said as one of them says it.
+    """
     shared, _, what = reason.partition(": ")
     match shared:
         case "same symptom":
@@ -110,7 +113,8 @@ def spoken(reason: str, kinds: Mapping[str, PartKind] = NO_KINDS) -> str:
         case "same part kind":
             return tr("same part kind: {part_kind}", part_kind=kind_words(what, kinds))
         case "same position":
-            return tr("same position: {place}", place=what)
+            said = (place_words(what, kind, kinds) for kind in kinds)
+            return tr("same position: {place}", place=next((s for s in said if s != what), what))
         case _:
             return tr(reason)
 

@@ -8,7 +8,7 @@ from dataclasses import dataclass, field
 from desktop_app.language import marked, tr
 from desktop_app.part_photos.kept_photo import KeptPhoto
 from desktop_app.parts_compared.pair_view import ORIGINS, PairView
-from desktop_app.parts_compared.part_kinds.kind_names import kind_words
+from desktop_app.parts_compared.part_kinds.kind_names import kind_words, place_words
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.repair_jobs.concern_conditions import condition_words
 from desktop_app.repair_jobs.job_view import JobView
@@ -120,8 +120,9 @@ class JobThen:
         return (done or tr("not written")) + ("." if who else "") + who
 
     def _part(self, pair: PairView) -> str:
-        place = f", {pair.position}" if pair.position.strip() else ""
-        name = f"{kind_words(pair.part_kind, self.kinds)}{place}"
+        place = place_words(pair.position, pair.part_kind, self.kinds)
+        where = f", {place}" if place.strip() else ""
+        name = f"{kind_words(pair.part_kind, self.kinds)}{where}"
         facts = [
             _named(marked("off {number}"), number=pair.number_removed),
             _named(marked("on {number}"), number=pair.number_on_part or pair.number_on_box),

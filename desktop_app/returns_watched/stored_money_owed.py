@@ -10,7 +10,7 @@ from typing import Any
 from sqlalchemy import Connection, Select, or_, select
 
 from desktop_app.language import tr
-from desktop_app.parts_compared.part_kinds.kind_names import NO_KINDS, kind_words
+from desktop_app.parts_compared.part_kinds.kind_names import NO_KINDS, kind_words, place_words
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.stored import Pair
 from desktop_app.repair_jobs.stored import Job
@@ -119,5 +119,6 @@ def _owed(row: Any, kinds: Kinds) -> Owed:
 
 
 def _part(row: Any, kinds: Kinds) -> str:
-    name, place = kind_words(row.part_kind, kinds), row.position.strip()
+    name = kind_words(row.part_kind, kinds)
+    place = place_words(row.position.strip(), row.part_kind, kinds)
     return f"{name}, {place}" if place else name

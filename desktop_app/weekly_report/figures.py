@@ -10,6 +10,7 @@ from typing import Literal
 
 from desktop_app.language import marked
 from desktop_app.parts_compared.part_kinds.kind_names import kind_words
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.repair_jobs.counted import is_counted
 from desktop_app.returns_watched.kind_windows import Promise, promise_of
 from desktop_app.returns_watched.returns_list import ReturnRow
@@ -91,7 +92,7 @@ class WeekRows:
 class ShopWords:
     """How this shop writes: its name, its unit of distance, its money, its paper, its promise.
 
-    `kind_names` are the names of the part kinds that it knows, by id.
+    `kinds` are the part kinds that it knows, by id.
     """
 
     name: str
@@ -102,11 +103,11 @@ class ShopWords:
     window_miles: int
     window_rule: str
     window_months: int = 0
-    kind_names: Mapping[str, str] = field(default_factory=dict, compare=False)
+    kinds: Mapping[str, PartKind] = field(default_factory=dict, compare=False)
 
     def kind(self, kind_id: str) -> str:
         """Return the name of a part kind; its id as words where it is not known any more."""
-        return self.kind_names.get(kind_id) or kind_words(kind_id)
+        return kind_words(kind_id, self.kinds)
 
     @property
     def promise(self) -> Promise:

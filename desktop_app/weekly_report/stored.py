@@ -127,7 +127,7 @@ def _shop_words(rules: HouseRules, kinds: Mapping[str, PartKind]) -> ShopWords:
         window_miles=rules.window_miles,
         window_rule=rules.window_rule,
         window_months=rules.window_months,
-        kind_names={kind.id: kind.name for kind in kinds.values()},
+        kinds=kinds,
     )
 
 

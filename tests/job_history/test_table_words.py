@@ -136,6 +136,8 @@ def test_values_are_told_by_name_and_unit(table: str, column: str, value: Any, w
         ("reading", {"instrument": "Ana's own"}, "instrument", "“Ana's own”"),
         ("visit", {"odometer_unread": "display dead"}, "odometer_unread", "“«display dead»”"),
         ("visit", {"odometer_unread": "it was wet"}, "odometer_unread", "“it was wet”"),
+        ("pair", {"part_kind": "brake-pads", "position": "left"}, "position", "“«left»”"),
+        ("pair", {"part_kind": "fuse", "position": "left"}, "position", "“left”"),
     ],
 )
 def test_words_of_the_program_are_spoken_and_typed_ones_stay(

@@ -2,14 +2,21 @@
 
 from __future__ import annotations
 
+import pytest
+
+from desktop_app.parts_compared.actions import lay_side_by_side
 from desktop_app.parts_compared.instruments.row_tools import row_tools
 from desktop_app.parts_compared.mark_doubt import MarkRead, doubt_of_mark
 from desktop_app.parts_compared.pair_verdict import compare
+from desktop_app.parts_compared.part_kinds.kind_names import kind_words
 from desktop_app.parts_compared.part_kinds.own_kind import new_dimension
 from desktop_app.parts_compared.reading import ConditionSeen
+from desktop_app.parts_compared.sheet_pair import pair_name
 from desktop_app.parts_compared.sheet_proof import proof_file_blocks
 from desktop_app.parts_compared.sheet_refit import refit_file_blocks
 from desktop_app.parts_compared.sheet_values import verdict_cell
+from desktop_app.parts_compared.stored_refit import replaced_in
+from desktop_app.parts_compared.stored_sets import sets_of_job
 from desktop_app.parts_compared.stored_sheet import read_sheet
 from desktop_app.repair_jobs import actions
 from desktop_app.shop_record.question import kept_words
@@ -84,3 +91,44 @@ def test_what_the_fitted_parts_ask_for_is_ticked_in_one_language_and_read_in_ano
     assert not any(f"Not ticked: {one}" in written for one in asked[1:])
     assert f"«{rotor.refit[1].say}»" in points
     assert rotor.refit[0].say not in points
+
+
+@pytest.mark.parametrize(
+    ("kept", "said"),
+    [
+        ("spark-plug", "«spark plug»"),
+        ("our-own-rotor", "our own rotor"),
+        ("light", "light"),
+        ("Anti-roll bar bush", "Anti-roll bar bush"),
+    ],
+)
+def test_a_kind_that_somebody_typed_is_called_as_it_was_typed(kept: str, said: str) -> None:
+    with another_language():
+        assert kind_words(kept) == said
+
+
+def test_a_side_is_said_on_the_sheet_and_offered_in_the_language_spoken(shop: ShopRecord) -> None:
+    story = a_rotor(shop, left_at=None)
+    for place in ("left", "left, the newer one"):
+        lay_side_by_side(shop, story.job, "brake-pads", place)
+    with another_language(), shop.reading() as connection:
+        said = replaced_in(connection, story.job, kinds())
+        pairs = read_sheet(shop, story.job, kinds()).pairs
+        names = [pair_name(one.pair, one.kind) for one in pairs]
+    assert "disc brake pads («left»)" in said
+    assert "disc brake pads (left, the newer one)" in said
+    assert names[1:] == ["Disc brake pads, «left»", "Disc brake pads, left, the newer one"]
+
+
+def test_parts_that_meet_do_so_by_their_sides_and_say_them_in_the_language_spoken(
+    shop: ShopRecord,
+) -> None:
+    job = a_rotor(shop, left_at=None).job
+    for kind_id in ("brake-disc", "brake-pads"):
+        lay_side_by_side(shop, job, kind_id, "left")
+    with shop.reading() as connection:
+        (written,) = sets_of_job(connection, job, kinds())
+        with another_language():
+            (spoken,) = sets_of_job(connection, job, kinds())
+    assert (written.position, spoken.position) == ("left", "«left»")
+    assert written.kept_as == spoken.kept_as

@@ -50,7 +50,7 @@ def kept(kind: PartKind) -> PartKind:
     """Return the kind without what is only read by people."""
     return replace(
         kind,
-        **{"name": "", "also": (), "sides": (), "cautions": (), "written": ()},
+        **{"name": "", "also": (), "cautions": (), "written": ()},
         dimensions=tuple(
             replace(one, label="", basis="", how="", wear="", written="") for one in kind.dimensions
         ),
@@ -105,7 +105,7 @@ def test_no_two_things_of_one_kind_are_called_alike(kind: str, spanish: None) ->
         [each.label for each in one.dimensions],
         [one.term_words(each.term) for each in one.conditions],
         [in_spanish(each) for each in one.views],
-        one.sides,
+        [one.place_said(each) for each in one.sides],
     ):
         assert len(set(words)) == len(words), words
 
@@ -116,6 +116,34 @@ def test_a_word_that_is_read_is_kept_as_the_kind_has_it(kind: str, spanish: None
         for choice in one.choices:
             assert one.word_kept(f"{one.word_said(choice)} ") == choice
         assert one.word_kept("something else") == one.word_said("something else")
+
+
+@EVERY
+def test_a_side_is_kept_as_the_kind_has_it_however_it_is_shown(kind: str, spanish: None) -> None:
+    one = SPOKEN_KINDS[kind]
+    for side in one.sides:
+        assert one.place_said(side) == in_spanish(side) != side
+        assert one.place_kept(in_spanish(side)) == one.place_kept(side) == side
+
+
+@pytest.mark.parametrize(
+    ("kind", "shown", "kept"),
+    [
+        ("oxygen-sensor", "bancada 1 antes del catalizador", "bank 1 before the catalyst"),
+        ("brake-pads", "izquierda ", "left "),  # somebody goes on typing
+        ("brake-pads", "izquierda, la más nueva", "izquierda, la más nueva"),
+        ("brake-pads", "a la izquierda", "a la izquierda"),
+        ("brake-pads", "Izquierda", "Izquierda"),
+        ("brake-pads", "", ""),
+        ("fuse", "izquierda", "izquierda"),  # it has no sides
+    ],
+)
+def test_nothing_but_sides_is_kept_in_english(
+    kind: str, shown: str, kept: str, spanish: None
+) -> None:
+    one = SPOKEN_KINDS[kind]
+    assert one.place_kept(shown) == kept
+    assert one.place_said(kept) == shown
 
 
 def test_the_kinds_and_the_shop_s_own_ones_beside_each_other(tmp_path: Path, spanish: None) -> None:

@@ -23,6 +23,7 @@ from desktop_app.weekly_report.sheet_form import Table
 from desktop_app.weekly_report.sheets.does_it_pay import does_it_pay
 from desktop_app.weekly_report.week import Week
 from desktop_app.weekly_report.year_behind import JobDone, PartFitted
+from tests.parts_compared.sheet_story import kinds
 from tests.watched_shop import job, judge_return, vehicle
 from tests.weekly_report.year_made import SHOP, came, done, figures
 
@@ -190,7 +191,8 @@ def test_what_an_alternator_came_back_as_agrees_with_its_comebacks() -> None:
         done("A-2", 30, back_after=9, **fitted),
     )
     later = came(settled, "A-3", 20), came(early, "A-4", 9)
-    shop = replace(SHOP, kind_names={"alternator": "alternator of the shelf"})
+    alternator = replace(kinds()["alternator"], name="alternator of the shelf")
+    shop = replace(SHOP, kinds={"alternator": alternator})
     table = week_sheet(figures([settled, early], later, shop), "Kinds of part").table("KindsOfPart")
     [row] = table.rows
     named = dict(zip((column.header for column in table.columns), row, strict=True))

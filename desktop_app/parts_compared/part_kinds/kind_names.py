@@ -3,18 +3,39 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from functools import cache
 from types import MappingProxyType
 
 from desktop_app.language import tr
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
+from desktop_app.shop_record.own_program.resource_folder import resource_path
 
 NO_KINDS: Mapping[str, PartKind] = MappingProxyType({})
 
 
 def kind_words(kind_id: str, kinds: Mapping[str, PartKind] = NO_KINDS) -> str:
-    """Return the name of a kind; its id as words, where the shelf that knows it isn't at hand."""
+    """Return the name of a kind; its id as words, where the shelf that knows it isn't at hand.
+
+    What somebody typed or brought along for a kind stays as it is, whatever language is spoken.
+    """
     known = kinds.get(kind_id)
-    return tr(kind_id.replace("-", " ")) if known is None else known.name
+    if known is not None:
+        return known.name
+    if kind_id in _ids_that_come_along():
+        return tr(kind_id.replace("-", " "))
+    return kind_id if " " in kind_id else kind_id.replace("-", " ")
+
+
+def place_words(place: str, kind_id: str, kinds: Mapping[str, PartKind] = NO_KINDS) -> str:
+    """Return the position of a part of this kind as people see it, as far as the kind is known."""
+    known = kinds.get(kind_id)
+    return place if known is None else known.place_said(place)
+
+
+@cache
+def _ids_that_come_along() -> frozenset[str]:
+    """Return the ids of the kinds that come with the program: their files are called so."""
+    return frozenset(file.stem for file in resource_path("part_kinds").glob("*.toml"))
 
 
 def kind_names(kinds: Mapping[str, PartKind]) -> dict[str, str]:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from typing import Literal, TypeAlias
@@ -97,7 +98,7 @@ class ProofCheck:
 class PartKind:
     """Everything the shop knows about comparing one kind of part.
 
-    `like` is the id of the built-in kind that a shop's own kind was copied from. Views, the
+    `like` is the id of the built-in kind that a shop's own kind was copied from. Sides, views, the
     terms of conditions and the checks are kept as they stand here, and shown by tr(). `written` are
     the names in the program's own words, where `name` and `also` are in another language.
     """
@@ -137,6 +138,14 @@ class PartKind:
         """Return a term as people see it; one that the kind doesn't know was typed by them."""
         return tr(term) if any(term == one.term for one in self.conditions) else term
 
+    def place_said(self, place: str) -> str:
+        """Return a position as people see it; what is none of the sides was typed by them."""
+        return _each_word(place, {one: tr(one) for one in self.sides})
+
+    def place_kept(self, said: str) -> str:
+        """Return the sides that are shown in these words, else what was typed."""
+        return _each_word(said, {tr(one): one for one in self.sides})
+
     def dimension(self, name: str) -> Dimension | None:
         """Return the dimension of that name, or None."""
         return next((one for one in self.dimensions if one.name == name), None)
@@ -148,3 +157,12 @@ class PartKind:
             if wanted in (name.casefold() for name in (condition.term, *condition.also)):
                 return condition
         return None
+
+
+def _each_word(text: str, words: Mapping[str, str]) -> str:
+    """Return a text of nothing but these words in their other form; any other text as it is."""
+    longest_first = sorted(filter(None, words), key=len, reverse=True)
+    one = rf"(?<!\S)(?:{'|'.join(map(re.escape, longest_first))})(?!\S)"
+    if not longest_first or not re.fullmatch(rf"{one}(?:\s+{one})*", text.strip()):
+        return text
+    return re.sub(one, lambda found: words[found[0]], text)

@@ -93,7 +93,7 @@ class KindChoice(QWidget):
             )
             return
         self._say("")
-        self.wanted.emit(kind.id, self._position.text().strip())
+        self.wanted.emit(kind.id, kind.place_kept(self._position.text().strip()))
 
     @Slot(str)
     def _offer(self, text: str) -> None:
@@ -104,8 +104,8 @@ class KindChoice(QWidget):
         self._show_kinds(meant)
         self._sides_row.clear()
         for side in kind.sides if kind else ():
-            chip = QPushButton(side)
-            chip.setAccessibleName(tr("position {side}", side=side))
+            chip = QPushButton(tr(side))
+            chip.setAccessibleName(tr("position {side}", side=tr(side)))
             chip.clicked.connect(self._take_side)
             self._sides_row.addWidget(chip)
         _fit(self._sides_box, self._sides_row)

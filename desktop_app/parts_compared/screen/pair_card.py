@@ -50,7 +50,7 @@ class PairCard(QFrame):
         self._alone: tuple[PairView, PairComparison] | None = None
         self._sets: tuple[SetComparison, ...] = ()
         self.setAccessibleName(tr("pair: {name}", name=kind.name))
-        self._head = PairHead(kind.name)
+        self._head = PairHead(kind)
         self._head.step_wanted.connect(self._go_to)
         self._head.away.connect(self._take_away)
         self._questions: dict[str, QuestionLine] = {}

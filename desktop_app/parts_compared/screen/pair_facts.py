@@ -43,6 +43,7 @@ class PairFacts(QWidget):
         super().__init__()
         self._desk = desk
         self._pair_id = pair_id
+        self._kind = kind
         self._origin = KeptChoiceField(
             desk,
             tr("origin of the new part, {name}", name=kind.name),
@@ -91,7 +92,8 @@ class PairFacts(QWidget):
         asked = "" if pair.origin or not pair.fitted else tr("✎ To be said before the car leaves.")
         self._origin_box.hint(asked)
         for name, line in self._lines.items():
-            line.show_value(getattr(pair, name))
+            kept = getattr(pair, name)
+            line.show_value(self._place(line, kept) if name == "position" else kept)
         differ = numbers_differ(pair.number_on_box, pair.number_on_part)
         self._boxes["number_on_part"].hint(f"≠ {differ}" if differ else "")
         fates = FATES if not pair.fate or pair.fate in FATES else (*FATES, pair.fate)
@@ -101,6 +103,11 @@ class PairFacts(QWidget):
         self._fate.show_value(pair.fate)
         self._fitted.show_value(pair.fitted)
         self._offers.show_pair(pair)
+
+    def _place(self, line: LineField, kept: str) -> str:
+        """Return the position as people see it; whoever is typing it just now goes on so."""
+        typed = line.text()
+        return typed if self._kind.place_kept(typed) == kept else self._kind.place_said(kept)
 
     def first_field(self) -> QWidget:
         """Return the field that a new pair begins with."""
@@ -122,7 +129,8 @@ class PairFacts(QWidget):
             line.setFocus()
 
     def _save_line(self, name: str, words: str) -> object:
-        return self._desk.do(actions.write_about_pair, self._pair_id, name, words)
+        kept = self._kind.place_kept(words) if name == "position" else words
+        return self._desk.do(actions.write_about_pair, self._pair_id, name, kept)
 
     def _save_origin(self, origin: Any) -> object:
         return self._desk.do(actions.say_origin, self._pair_id, origin)

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLay
 from desktop_app.language import tr
 from desktop_app.parts_compared.comparison import PairComparison
 from desktop_app.parts_compared.pair_view import PairView
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.part_numbers import numbers_differ
 from desktop_app.parts_compared.signs import PAIR_SIGNS
 from desktop_app.shop_window.flow_row import empty
@@ -26,17 +27,17 @@ class PairHead(QFrame):
     step_wanted = Signal(str)  # the dimension to measure
     away = Signal()
 
-    def __init__(self, name: str) -> None:
+    def __init__(self, kind: PartKind) -> None:
         super().__init__()
-        self._name = name
-        self._title = plain_label(name, "heading", wrap=True)
+        self._kind, self._name = kind, kind.name
+        self._title = plain_label(kind.name, "heading", wrap=True)
         self._verdict: QLabel = plain_label("", "title")
         self._unread = plain_label("", wrap=True)
         self._unread.hide()
         self._reasons = plain_label("", wrap=True)
         self._all = QPushButton(tr("All reasons"))
         self._all.setCheckable(True)
-        self._all.setAccessibleName(tr("All reasons, {name}", name=name))
+        self._all.setAccessibleName(tr("All reasons, {name}", name=kind.name))
         self._all.toggled.connect(self._show_reasons)
         self._said: tuple[str, ...] = ()
         self._first: tuple[str, ...] = ()
@@ -44,7 +45,7 @@ class PairHead(QFrame):
         self._steps.setSpacing(4)
         self._steps_shown: list[tuple[str, str]] = []
         self._away = QPushButton(tr("Take the pair away"))
-        self._away.setAccessibleName(tr("Take the pair away: {name}", name=name))
+        self._away.setAccessibleName(tr("Take the pair away: {name}", name=kind.name))
         self._away.setProperty(NEVER_FIRST, True)  # Enter right after a jump must not take it away
         self._away.clicked.connect(self.away)
         top = QHBoxLayout()
@@ -124,7 +125,8 @@ class PairHead(QFrame):
         self._show_reasons(False)
 
     def _say_title(self, position: str) -> None:
-        words = f"{self._name}, {position}" if position else self._name
+        place = self._kind.place_said(position)
+        words = f"{self._name}, {place}" if place else self._name
         self._title.setText(words[:1].upper() + words[1:])
 
     def _build_steps(self) -> None:

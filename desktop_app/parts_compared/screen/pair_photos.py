@@ -45,7 +45,7 @@ class PairPhotos(QWidget):
         self.setAcceptDrops(True)
         self._desk = desk
         self._pair_id = pair_id
-        self._name = kind.name
+        self._kind, self._name = kind, kind.name
         self._pair: PairView | None = None
         self._kept: dict[int, KeptPhoto] = {}
         self._views: list[str] = []
@@ -199,7 +199,7 @@ class PairPhotos(QWidget):
         """Let a phone take photos of this side in this view, and show what it has to open."""
         side: Side = self.sender().property("side")
         if self._pair is not None:
-            take_by_phone(self, self._desk, self._pair, self._name, self._views, side, self._view)
+            take_by_phone(self, self._desk, self._pair, self._kind, self._views, side, self._view)
 
     @Slot()
     def _want_bench(self) -> None:

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtWidgets import QWidget
 
 from desktop_app.parts_compared.pair_view import PairView
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.phone_photo_actions import put_to_part
 from desktop_app.parts_compared.reading import Side
 from desktop_app.parts_compared.stored_pair_place import job_number_of_pair, job_of_pair
@@ -21,7 +22,7 @@ def take_by_phone(
     beside: QWidget,
     desk: Desk,
     pair: PairView,
-    kind: str,
+    kind: PartKind,
     views: Sequence[str],
     side: Side,
     view: str,
@@ -34,10 +35,10 @@ def take_by_phone(
     number = desk.ask(job_number_of_pair, pair.id)
     if number is None:
         return None
-    bay = phone_of(desk)
+    bay, place = phone_of(desk), kind.place_said(pair.position)
     bay.offer(
         PhonePlace(
-            offered(number, f"{kind} {pair.position}".strip(), views, side, view),
+            offered(number, f"{kind.name} {place}".strip(), views, side, view),
             lambda record, taken, to, seen: put_to_part(record, pair.id, taken, to, seen),
             lambda connection: job_of_pair(connection, pair.id) is not None,
         )

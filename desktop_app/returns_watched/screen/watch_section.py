@@ -49,7 +49,7 @@ class WatchSection(Section):
     ) -> None:
         super().__init__(tr("Under watch"))
         self._desk = desk
-        self._names = names
+        self._names, self._kinds = names, kinds
         self._job: JobView | None = None
         self._stands = plain_label("", wrap=True)
         self._days = LineField(tr("Window in days"), self._save_days)
@@ -142,7 +142,7 @@ class WatchSection(Section):
                 distance=row.distance_words(unit),
                 beyond=beyond,
             ),
-            row.candidate.why(),
+            row.candidate.why(self._kinds),
             f"{decided[0].upper()}{decided[1:]}",
         )
         said = " ".join(f"{part}." for part in words if part)

@@ -123,7 +123,7 @@ def _pair_cells(figures: WeekFigures, one: ReturnDone, days: int | None = None) 
         tr("not known") if used is None else used,
         row.concern_then,
         row.concern_now,
-        row.candidate.why(),
+        row.candidate.why(figures.shop.kinds),
     )
 
 
