@@ -12,7 +12,8 @@ from time import perf_counter
 import pytest
 
 from tests.built.building import VARIABLE, Built, built_program
-from tests.shop_stories.test_real_screen import display, until, xdo
+from tests.shop_stories.real_screen import until
+from tests.shop_stories.x_server import display, xdo
 
 __all__ = ["display"]  # a fixture
 
