@@ -7,19 +7,17 @@ import os
 import sys
 from typing import TYPE_CHECKING
 
-from desktop_app.language import tr
+from desktop_app.language import VARIABLE, code_spoken, tr
 
 if TYPE_CHECKING:
     from pathlib import Path
-
-LANGUAGE = "BENCHWITNESS_LANGUAGE"
 
 
 def main(argv: list[str] | None = None) -> int:
     """Carry out the command line; without a command open the window."""
     words = sys.argv[1:] if argv is None else argv
     # Commands speak English unless they are told otherwise; the demo is one that opens the window.
-    if os.environ.get(LANGUAGE) or words[:1] == ["demo"]:
+    if os.environ.get(VARIABLE) or words[:1] == ["demo"]:
         _speak()
     from desktop_app.commands.command_line import run
 
@@ -42,6 +40,8 @@ def _open_window(folder: Path | None) -> int:
 
 def _speak() -> None:
     """Speak the language of this computer, before the words of the window are loaded."""
+    if code_spoken():
+        return
     from desktop_app.shop_window.own_language import speak_language, wanted_language
 
     speak_language(wanted_language())

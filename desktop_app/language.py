@@ -8,11 +8,13 @@ What people typed, and what the record keeps, is never translated.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Collection, Iterator
 from contextlib import contextmanager
 from contextvars import ContextVar
 from typing import TypeVar
 
+#: Which language is wanted, said from outside.
+VARIABLE = "BENCHWITNESS_LANGUAGE"
 Term = TypeVar("Term", bound=str)
 _Said = Callable[[str], str]
 
@@ -62,3 +64,14 @@ def as_written() -> Iterator[None]:
 def marked(term: Term, /) -> Term:
     """Return a term as it is, marked for the translators: it is kept, and tr(term) is shown."""
     return term
+
+
+def as_shown(kept: str, ours: Collection[str]) -> str:
+    """Return kept words as they are shown: those of our own in the language spoken."""
+    return tr(kept) if kept in ours else kept
+
+
+def as_kept(typed: str, ours: Collection[str]) -> str:
+    """Return typed words as they are kept: those that show words of our own as these."""
+    bare = typed.strip()
+    return next((one for one in ours if bare and bare == tr(one)), typed)

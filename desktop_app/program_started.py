@@ -16,7 +16,7 @@ from desktop_app.program import Program
 from desktop_app.shop_record.own_program.resource_folder import resource_path
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.look import dress
-from desktop_app.shop_window.own_language import speak_in_dialogs, wanted_language
+from desktop_app.shop_window.own_language import speak_in_dialogs
 
 if TYPE_CHECKING:
     from desktop_app.shop_window.desk import Desk
@@ -98,5 +98,5 @@ def _application() -> QApplication:
     app.setDesktopFileName("benchwitness")
     app.setWindowIcon(QIcon(str(resource_path("icon", "benchwitness.png"))))
     dress(app)
-    speak_in_dialogs(app, wanted_language())
+    speak_in_dialogs(app)
     return app

@@ -10,7 +10,7 @@ from typing import Any, Literal
 
 from desktop_app.job_history.job_rows import Row
 from desktop_app.job_history.table_words import ColumnWords, How
-from desktop_app.language import tr
+from desktop_app.language import as_shown, tr
 from desktop_app.parts_compared.instruments.instrument import tool_words
 from desktop_app.parts_compared.pair_view import ORIGINS
 from desktop_app.parts_compared.part_kinds.kind_names import place_words
@@ -20,7 +20,7 @@ from desktop_app.repair_jobs.concern_conditions import condition_words
 from desktop_app.repair_jobs.distance import distance_in_words, from_miles
 from desktop_app.repair_jobs.odometer_questions import day_in_words
 from desktop_app.repair_jobs.our_words import NOTHING as OURS_NOTHING
-from desktop_app.repair_jobs.our_words import WHY_UNREAD, as_shown
+from desktop_app.repair_jobs.our_words import WHY_UNREAD
 from desktop_app.repair_jobs.proof import ProofLevel
 from desktop_app.repair_jobs.proof_steps import STEPS
 from desktop_app.repair_jobs.self_tests import monitor_words

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from desktop_app.language import marked, tr
+from desktop_app.language import as_shown, marked, tr
 
 NAMES = (
     marked("shop name"),
@@ -51,5 +51,4 @@ def rule_words(name: str) -> str:
 
 def value_words(value: object) -> str:
     """Return how a value is shown: one of those that are offered in the language spoken."""
-    words = str(value)
-    return tr(words) if words in VALUES else words
+    return as_shown(str(value), VALUES)

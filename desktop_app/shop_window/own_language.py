@@ -14,7 +14,6 @@ from desktop_app import language
 from desktop_app.shop_record.own_program.resource_folder import resource_path
 from desktop_app.shop_window.window_memory import window_memory
 
-VARIABLE = "BENCHWITNESS_LANGUAGE"
 AS_WRITTEN = "en"
 #: The languages that are spoken, each by its own name.
 LANGUAGES = {AS_WRITTEN: "English", "es": "Español"}
@@ -45,7 +44,7 @@ def language_of_system() -> str:
 
 def wanted_language() -> str:
     """Return the language said by the environment, chosen on this computer, or the system's."""
-    said = os.environ.get(VARIABLE, "")
+    said = os.environ.get(language.VARIABLE, "")
     return said if said in LANGUAGES else language_chosen() or language_of_system()
 
 
@@ -60,9 +59,10 @@ def speak_language(code: str) -> bool:
     return True
 
 
-def speak_in_dialogs(app: QCoreApplication, code: str) -> None:
+def speak_in_dialogs(app: QCoreApplication) -> None:
     """Let Qt's own dialogs speak the language too, where its words came along with Qt."""
+    code = language.code_spoken()
     words = QTranslator(app)
     folder = QLibraryInfo.path(QLibraryInfo.LibraryPath.TranslationsPath)
-    if code != AS_WRITTEN and words.load(f"qtbase_{code}", folder):
+    if code and words.load(f"qtbase_{code}", folder):
         app.installTranslator(words)

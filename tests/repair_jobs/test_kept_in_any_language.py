@@ -4,14 +4,12 @@ from __future__ import annotations
 
 import pytest
 
-from desktop_app.language import as_written, tr
+from desktop_app.language import as_kept, as_shown, as_written, tr
 from desktop_app.repair_jobs import actions, odometer_actions
 from desktop_app.repair_jobs.concern_conditions import condition_as_written, condition_words
 from desktop_app.repair_jobs.our_words import (
     NOTHING,
     UNREAD_REASONS,
-    as_kept,
-    as_shown,
 )
 from desktop_app.repair_jobs.proof_checks import check_words, proof_checks
 from desktop_app.repair_jobs.provocation import Provoked, read_provoked

@@ -8,8 +8,8 @@ from __future__ import annotations
 
 import os
 
-from desktop_app.language import speak
-from desktop_app.shop_window.own_language import VARIABLE, speak_language
+from desktop_app.language import VARIABLE, speak
+from desktop_app.shop_window.own_language import speak_language
 
 SIGN = "§"
 SPOKEN = os.environ[VARIABLE]

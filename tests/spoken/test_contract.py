@@ -11,8 +11,9 @@ from typing import Any
 
 import pytest
 
+from desktop_app.language import VARIABLE
 from desktop_app.shop_record.record import ShopRecord
-from desktop_app.shop_window.own_language import AS_WRITTEN, LANGUAGES, VARIABLE
+from desktop_app.shop_window.own_language import AS_WRITTEN, LANGUAGES
 from tests import servers
 from tests.spoken.spoken_files import ROOT
 from tests.watched_shop import a_week_of_returns, judge_return

@@ -10,7 +10,7 @@ import subprocess
 import sys
 from pathlib import Path
 
-from desktop_app.shop_window.own_language import VARIABLE
+from desktop_app.language import VARIABLE
 
 ROOT = Path(__file__).resolve().parents[2]
 OWN_KINDS = "tests/parts_compared/test_own_kinds.py::"

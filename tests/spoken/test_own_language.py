@@ -11,10 +11,10 @@ import pytest
 from PySide6.QtWidgets import QComboBox, QLabel
 from pytestqt.qtbot import QtBot
 
-from desktop_app.language import marked, tr
+from desktop_app.language import VARIABLE, marked, tr
 from desktop_app.shop_window import own_language
 from desktop_app.shop_window.language_box import LanguageBox
-from desktop_app.shop_window.own_language import VARIABLE, choose_language, wanted_language
+from desktop_app.shop_window.own_language import choose_language, wanted_language
 
 ROOT = Path(__file__).resolve().parents[2]
 

@@ -10,7 +10,7 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import QTranslator
 
-from desktop_app.shop_window.own_language import VARIABLE
+from desktop_app.language import VARIABLE
 from tests.records_exchanged.workbooks import by_hand
 from tests.spoken.spoken_files import ROOT, SPOKEN
 

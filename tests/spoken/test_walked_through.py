@@ -9,7 +9,7 @@ from pathlib import Path
 
 import pytest
 
-from desktop_app.shop_window.own_language import VARIABLE
+from desktop_app.language import VARIABLE
 
 ROOT = Path(__file__).resolve().parents[2]
 PYTEST = (sys.executable, "-m", "pytest", "-q", "-p", "no:xdist", "-p", "no:cacheprovider")

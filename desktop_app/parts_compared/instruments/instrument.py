@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from desktop_app.language import marked, tr
+from desktop_app.language import as_shown, marked
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension
 from desktop_app.parts_compared.photo_doubt import PhotoDoubt
 
@@ -97,7 +97,7 @@ def tool_words(name: str) -> str:
 
     What is kept, typed into pair files and compared is the name itself.
     """
-    return tr(name) if name in USUAL_INSTRUMENTS else name
+    return as_shown(name, USUAL_INSTRUMENTS)
 
 
 def usual_instrument(name: str, unit: str) -> Instrument | None:

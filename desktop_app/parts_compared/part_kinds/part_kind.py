@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from typing import Literal, TypeAlias
 
-from desktop_app.language import marked, tr
+from desktop_app.language import as_shown, marked, tr
 
 Role: TypeAlias = Literal["same", "restored", "count", "orientation", "word", "limit"]
 Direction: TypeAlias = Literal["bigger", "smaller"]
@@ -51,7 +51,7 @@ class Dimension:
 
     def word_said(self, word: str) -> str:
         """Return a word that was read as people see it; what is no choice was typed by them."""
-        return tr(word) if word in self.choices else word
+        return as_shown(word, self.choices)
 
     def word_kept(self, said: str) -> str:
         """Return the choice that is shown in these words, else what was typed."""

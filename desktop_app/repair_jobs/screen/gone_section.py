@@ -8,7 +8,7 @@ from datetime import date
 from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QPushButton
 
-from desktop_app.language import tr
+from desktop_app.language import as_kept, as_shown, tr
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.distance import distance_in_words
 from desktop_app.repair_jobs.hand_over import (
@@ -19,7 +19,7 @@ from desktop_app.repair_jobs.hand_over import (
 )
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.odometer_questions import day_in_words
-from desktop_app.repair_jobs.our_words import NOTHING, as_kept, as_shown
+from desktop_app.repair_jobs.our_words import NOTHING
 from desktop_app.repair_jobs.proof import ProofLevel, worth_saying
 from desktop_app.repair_jobs.proof_kept import ProofKept
 from desktop_app.repair_jobs.proof_said import proof_reached, unit_of

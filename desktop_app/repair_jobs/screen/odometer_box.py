@@ -5,12 +5,12 @@ from __future__ import annotations
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
-from desktop_app.language import tr
+from desktop_app.language import as_kept, as_shown, tr
 from desktop_app.repair_jobs import actions, odometer_actions, vehicle_actions
 from desktop_app.repair_jobs.distance import DistanceUnit, from_miles, unit_words
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.odometer import READING_SOURCES
-from desktop_app.repair_jobs.our_words import WHY_UNREAD, as_kept, as_shown
+from desktop_app.repair_jobs.our_words import WHY_UNREAD
 from desktop_app.repair_jobs.rate_of_use import use_in_words
 from desktop_app.repair_jobs.screen.readings_meant import ReadingsMeant
 from desktop_app.repair_jobs.screen.shop_use import shop_use

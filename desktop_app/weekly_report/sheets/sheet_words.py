@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from datetime import date
 
-from desktop_app.language import marked, tr
+from desktop_app.language import as_shown, marked, tr
 from desktop_app.repair_jobs.distance import from_miles
 from desktop_app.weekly_report.figures import WeekFigures
 from desktop_app.weekly_report.sheet_form import Column, Kind
@@ -86,7 +86,7 @@ def plural(number: int, one: str, many: str) -> str:
 
 def origin_words(origin: str) -> str:
     """Return how it is said where a part comes from; other words than ours as they were written."""
-    return tr(origin) if origin in _ORIGINS else origin
+    return as_shown(origin, _ORIGINS)
 
 
 def joined(words: Iterable[str]) -> str:
