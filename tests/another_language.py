@@ -6,13 +6,19 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 
 from desktop_app.language import speak
+from desktop_app.parts_compared.part_kinds.part_kind_file import read_kind
 
 
 @contextmanager
 def another_language() -> Iterator[None]:
-    """Speak it while the block runs; what was said before stays in English."""
+    """Speak it while the block runs; what was said before stays in English.
+
+    A program speaks one language from its start, so it keeps the kinds that it has read: none that
+    was read in here may be left to whoever comes next.
+    """
     speak(lambda text: f"«{text}»")
     try:
         yield
     finally:
         speak(lambda text: text)
+        read_kind.cache_clear()

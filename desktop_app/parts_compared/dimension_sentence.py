@@ -108,12 +108,7 @@ def _same(judged: Judged) -> str:
                 label=label_of(judged.dimension),
                 doubt=doubt(judged.expanded),
             )
-        return tr(
-            "{label}: {moved}; {limit} is allowed.",
-            label=label_of(judged.dimension),
-            moved=_moved(judged),
-            limit=limit,
-        )
+        return _allowed(judged, limit)
     return tr(
         "{label}: {moved}; no more than {limit} is allowed.",
         label=label_of(judged.dimension),
@@ -170,6 +165,10 @@ def _orientation(judged: Judged) -> str:
             label=label_of(judged.dimension),
             doubt=doubt(judged.expanded),
         )
+    return _allowed(judged, limit)
+
+
+def _allowed(judged: Judged, limit: str) -> str:
     return tr(
         "{label}: {moved}; {limit} is allowed.",
         label=label_of(judged.dimension),
