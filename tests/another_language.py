@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 
 from desktop_app.language import speak
+from desktop_app.parts_compared import stored_sets
 from desktop_app.parts_compared.part_kinds.part_kind_file import read_kind
 
 
@@ -13,8 +14,8 @@ from desktop_app.parts_compared.part_kinds.part_kind_file import read_kind
 def another_language() -> Iterator[None]:
     """Speak it while the block runs; what was said before stays in English.
 
-    A program speaks one language from its start, so it keeps the kinds that it has read: none that
-    was read in here may be left to whoever comes next.
+    A program speaks one language from its start, so it keeps the kinds and sets that it has read:
+    none that was read in here may be left to whoever comes next.
     """
     speak(lambda text: f"«{text}»")
     try:
@@ -22,3 +23,4 @@ def another_language() -> Iterator[None]:
     finally:
         speak(lambda text: text)
         read_kind.cache_clear()
+        stored_sets.part_sets.cache_clear()
