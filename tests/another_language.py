@@ -15,12 +15,17 @@ def another_language() -> Iterator[None]:
     """Speak it while the block runs; what was said before stays in English.
 
     A program speaks one language from its start, so it keeps the kinds and sets that it has read:
-    none that was read in here may be left to whoever comes next.
+    none that was read before comes in here, none that was read in here is left to who comes next.
     """
+    _forget_what_was_read()
     speak(lambda text: f"«{text}»")
     try:
         yield
     finally:
         speak(lambda text: text)
-        read_kind.cache_clear()
-        stored_sets.part_sets.cache_clear()
+        _forget_what_was_read()
+
+
+def _forget_what_was_read() -> None:
+    read_kind.cache_clear()
+    stored_sets.part_sets.cache_clear()

@@ -1,7 +1,4 @@
-"""A pair's card in another language keeps the same words as in English.
-
-Its part kind was read before: kinds stay in the language that was spoken then.
-"""
+"""A pair's card in another language keeps the same words as in English."""
 
 from __future__ import annotations
 
@@ -65,12 +62,12 @@ def test_the_side_that_is_pressed_is_the_same_side_at_every_desk(
         assert place.text() == "«outer» «left»"
         qtbot.keyClick(place, Qt.Key.Key_Return)
         assert kept_place(shop) == "outer left"
-        assert "Disc brake pads, «outer» «left»" in words_of(bench)
-        field = "position, disc brake pads"
+        assert "«disc brake pads», «outer» «left»" in words_of(bench)
+        field = "position, «disc brake pads»"
         assert named(bench, QLineEdit, field).text() == "«outer» «left»"
         retype(bench, qtbot, field, "«left»")
         assert kept_place(shop) == "left"
         retype(bench, qtbot, field, "left, the newer one")
         assert kept_place(shop) == "left, the newer one"
-        assert "Disc brake pads, left, the newer one" in words_of(bench)
+        assert "«disc brake pads», left, the newer one" in words_of(bench)
     desk.errands.finish()
