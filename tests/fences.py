@@ -43,9 +43,7 @@ HOMES: dict[str, tuple[str, ...]] = {
     "alembic": RECORD,
     "psycopg": RECORD,
     "keyring": RECORD,
-    "openpyxl": ("desktop_app/*/workbook.py", "desktop_app/records_exchanged/*"),
     "xlsxwriter": ("desktop_app/*/workbook.py", "desktop_app/*/workbook_charts.py"),
-    "pandas": ("desktop_app/weekly_report/figures.py",),
     "numpy": FIGURES,
     "scipy": FIGURES,
     "PIL": ("desktop_app/part_photos/*", "demo_shop/*"),
@@ -62,7 +60,7 @@ HOMES: dict[str, tuple[str, ...]] = {
     "desktop_app.shop_window": (*WINDOW, "demo_shop/pictures.py"),
 }
 HEAVY = frozenset(
-    {"pandas", "openpyxl", "xlsxwriter", "scipy", "numpy", "PIL", "pillow_heif", "reportlab", "cv2"}
+    {"xlsxwriter", "scipy", "numpy", "PIL", "pillow_heif", "reportlab", "cv2"}
     | {"pypdfium2", "segno", "cryptography", "zxingcpp", "demo_shop"}
 )
 CLOCKS = frozenset(
