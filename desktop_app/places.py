@@ -14,6 +14,7 @@ from desktop_app.commands.shop_place import kinds_of, shelf_of
 from desktop_app.language import tr
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_window import place_names as place
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.drafts import Drafts
 from desktop_app.shop_window.fields import save_everything
@@ -34,11 +35,6 @@ if TYPE_CHECKING:
     from desktop_app.returns_watched.screen.job_place import JobPlace
     from desktop_app.symptom_search.screen.search_place import SearchPlace
 
-ASK, HEARD, JOB = tr("Ask the Old Jobs"), tr("Heard"), tr("Job")
-WATCH, BACK, MONDAY = tr("Under Watch"), tr("It's Back"), tr("Monday Book")
-KINDS, DRAWER, RULES = tr("Part Kinds"), tr("Tool Drawer"), tr("House Rules")
-CARD, BENCH, RECORDS = tr("Bench Card"), tr("Photo Bench"), tr("Records In and Out")
-FIRST_RULES = tr("Set This Shop Up")
 QUIET_MS = 700  # after the window is there, before what waits is counted
 
 
@@ -69,22 +65,23 @@ class Places(QObject):
         self.desk.changed.connect(self._hear)
         self.desk.names_wanted.connect(self._to_people)
         QTimer.singleShot(QUIET_MS, self, self._look_around)
-        for name, make, on_rail in (
-            (ASK, lambda: self._search.page(), True),
-            (HEARD, self._write_up_page, True),
-            (WATCH, self._watch_page, True),
-            (BACK, self._back_page, True),
-            (MONDAY, self._monday_page, True),
-            (KINDS, self._kinds_page, True),
-            (DRAWER, self._drawer_page, True),
-            (CARD, self._card_page, True),
-            (RECORDS, self._records_page, True),
-            (RULES, self._rules_page, True),
-            (FIRST_RULES, self._first_rules_page, False),
-            (JOB, self._job_page, False),
-            (BENCH, self._bench_page, False),
-        ):
-            window.add_place(name, make, on_rail=on_rail)
+        made = {
+            place.ASK: lambda: self._search.page(),
+            place.HEARD: self._write_up_page,
+            place.WATCH: self._watch_page,
+            place.BACK: self._back_page,
+            place.MONDAY: self._monday_page,
+            place.KINDS: self._kinds_page,
+            place.DRAWER: self._drawer_page,
+            place.CARD: self._card_page,
+            place.RECORDS: self._records_page,
+            place.RULES: self._rules_page,
+            place.FIRST_RULES: self._first_rules_page,
+            place.JOB: self._job_page,
+            place.BENCH: self._bench_page,
+        }
+        for name, make in made.items():
+            window.add_place(name, make, on_rail=name in place.ON_RAIL)
         self._here = QPushButton(tr("A car is here"))
         self._here.setObjectName("next")
         press_by(self._here, "Ctrl+N")
@@ -111,8 +108,8 @@ class Places(QObject):
     def _bench(self) -> BenchPlace:
         from desktop_app.parts_compared.screen.bench_place import BenchPlace
 
-        kinds, leave = (lambda: self._kinds), (lambda: self._window.go_to(JOB))
-        return BenchPlace(self._window, self.desk, BENCH, kinds, leave)
+        kinds, leave = (lambda: self._kinds), (lambda: self._window.go_to(place.JOB))
+        return BenchPlace(self._window, self.desk, place.BENCH, kinds, leave)
 
     @cached_property
     def _jobs(self) -> JobPlace:
@@ -213,7 +210,7 @@ class Places(QObject):
 
         page = first_rules_page(self.desk)
         page.done.connect(self._car_is_here)
-        page.done.connect(lambda: self._window.take_place_away(FIRST_RULES))
+        page.done.connect(lambda: self._window.take_place_away(place.FIRST_RULES))
         return page
 
     def _job_page(self) -> QWidget:
@@ -228,17 +225,9 @@ class Places(QObject):
         return page
 
     def _records_page(self) -> QWidget:
-        from desktop_app.commands.mending import mend, will_mend
-        from desktop_app.commands.whole_check import whole_check
-        from desktop_app.records_exchanged.screen.check_box import CheckBox, Mending
-        from desktop_app.records_exchanged.screen.records_page import RecordsPage
-        from desktop_app.records_exchanged.screen.report_box import ReportBox
+        from desktop_app.records_place import records_page
 
-        record = self.desk.record
-        page = RecordsPage(self.desk, self._read_rows_with)
-        mending = Mending(will_mend, lambda found: mend(record, found))
-        page.column.addWidget(CheckBox(self.desk, lambda: whole_check(record), mending))
-        page.column.addWidget(ReportBox(self.desk))
+        page = records_page(self.desk, self._read_rows_with)
         page.job_wanted.connect(self.open_job)
         page.shop_wanted.connect(self._window.shop_wanted)
         return page
@@ -261,29 +250,29 @@ class Places(QObject):
         """Show a job's page."""
         from desktop_app.repair_jobs.screen.job_page import JobPage
 
-        if self._kinds_changed and self._window.renew(JOB):
+        if self._kinds_changed and self._window.renew(place.JOB):
             self._kinds_changed = False
         self._job_open = None  # the one that is named now is opened below
-        page = self._window.page(JOB)
+        page = self._window.page(place.JOB)
         assert isinstance(page, JobPage)
         if page.job_id not in (None, job_id):
             save_everything(page)
             refused = _not_kept(page)
             if refused is not None:
-                self._window.go_to(JOB)
+                self._window.go_to(place.JOB)
                 self._window.strip.tell(refused)
                 return
         page.open_job(job_id)
         self._job_open = job_id
-        self._window.name_place(JOB, page.number() or JOB)
-        self._window.go_to(JOB)
+        self._window.name_place(place.JOB, page.number() or place.JOB)
+        self._window.go_to(place.JOB)
 
     @Slot(int, int)
     def _judge(self, earlier: int, later: int) -> None:
         from desktop_app.returns_watched.screen.its_back_page import ItsBackPage
 
-        self._window.go_to(BACK)
-        page = self._window.page(BACK)
+        self._window.go_to(place.BACK)
+        page = self._window.page(place.BACK)
         assert isinstance(page, ItsBackPage)
         page.show_pair(earlier, later)
 
@@ -320,7 +309,7 @@ class Places(QObject):
     def _hear(self, done: Done) -> None:
         if "own_kind" in done.touched:
             self.__dict__.pop("_shelf", None)  # read again when it is asked for
-            self._kinds_changed = not self._window.renew(JOB)
+            self._kinds_changed = not self._window.renew(place.JOB)
         if done.touched & {"visit", "return_link", "customer_asked"}:
             self._count_waiting()
 
@@ -361,20 +350,20 @@ class Places(QObject):
 
     @Slot(int)
     def _show_waiting(self, number: int) -> None:
-        self._window.name_place(BACK, f"{BACK} ({number})" if number else BACK)
+        self._window.name_place(place.BACK, f"{place.BACK} ({number})" if number else place.BACK)
 
     @Slot()
     def _car_is_here(self) -> QWidget:
-        self._window.go_to(HEARD)
-        return self._window.page(HEARD)
+        self._window.go_to(place.HEARD)
+        return self._window.page(place.HEARD)
 
     @Slot()
     def _to_people(self) -> None:
         from desktop_app.repair_jobs.screen.people_box import PeopleBox
         from desktop_app.shop_window.page import ReadingPage
 
-        self._window.go_to(RULES)
-        page = self._window.page(RULES)
+        self._window.go_to(place.RULES)
+        page = self._window.page(place.RULES)
         people = page.findChild(PeopleBox)
         assert isinstance(page, ReadingPage)
         assert isinstance(people, PeopleBox)
@@ -385,11 +374,11 @@ class Places(QObject):
     def _to_backups(self) -> None:
         from desktop_app.records_exchanged.screen.records_page import RecordsPage
 
-        self._window.go_to(RECORDS)
-        page = self._window.page(RECORDS)
+        self._window.go_to(place.RECORDS)
+        page = self._window.page(place.RECORDS)
         assert isinstance(page, RecordsPage)
         QTimer.singleShot(0, page, page.show_backups)  # once it is laid out
 
     @Slot()
     def _to_search(self) -> None:
-        self._window.go_to(ASK)
+        self._window.go_to(place.ASK)

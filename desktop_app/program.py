@@ -16,6 +16,7 @@ from desktop_app.shop_window.keys_offered import offer_keys
 from desktop_app.shop_window.last_resort import LastResort, keep_log
 from desktop_app.shop_window.look import dress
 from desktop_app.shop_window.main_window import MainWindow
+from desktop_app.shop_window.place_names import ASK, FIRST_RULES
 from desktop_app.shop_window.window_memory import window_memory
 
 if TYPE_CHECKING:
@@ -127,7 +128,7 @@ class Program(QObject):
     def _go_in(self, record: ShopRecord) -> None:
         """Furnish the window with a shop that is open."""
         from desktop_app.commands import shop_place
-        from desktop_app.places import ASK, FIRST_RULES, furnish
+        from desktop_app.places import furnish
         from desktop_app.shop_record.past.clock_behind import clock_behind
         from desktop_app.shop_record.past.history import last_number
 

@@ -29,7 +29,7 @@ JOB_FOLDERS = (
 # What stands above the rules and what is kept: deeds, questions to the record, printed pages.
 ABOVE_STORED = frozenset({"actions", "find", "sheet", "workbook"})
 
-SCREENS = ("desktop_app/*/screen/*", "desktop_app/program*.py", "desktop_app/*places.py")
+SCREENS = ("desktop_app/*/screen/*", "desktop_app/program*.py", "desktop_app/*place*.py")
 WINDOW = (*SCREENS, "desktop_app/shop_window/*", "desktop_app/__main__.py")
 WINDOW += ("desktop_app/spoken_module.py",)
 RECORD = ("desktop_app/shop_record/*",)

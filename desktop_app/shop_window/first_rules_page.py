@@ -9,9 +9,9 @@ from desktop_app.language import tr
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.house_rules_page import HouseRulesPage, ReadMoney
 from desktop_app.shop_window.page import Section
+from desktop_app.shop_window.place_names import FIRST_RULES
 from desktop_app.shop_window.texts import plain_label
 
-FIRST_RULES = tr("Set This Shop Up")
 _ASKED = ("shop_name", "length_unit", "distance_unit", "currency", "paper")
 _SAYS = tr(
     "All of it can stay as it is and be changed at any time under House Rules, where "

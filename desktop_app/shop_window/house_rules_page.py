@@ -21,6 +21,7 @@ from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import Labelled, LineField
 from desktop_app.shop_window.kept_choice import KeptChoiceField
 from desktop_app.shop_window.page import ReadingPage, Section
+from desktop_app.shop_window.place_names import RULES
 from desktop_app.shop_window.texts import plain_label
 
 ReadMoney = Callable[[str], int | None]  # the cents that are typed; ShopTrouble where none are
@@ -38,7 +39,7 @@ class HouseRulesPage(ReadingPage):
         self,
         desk: Desk,
         read_money: ReadMoney,
-        title: str = tr("House Rules"),
+        title: str = RULES,
         only: tuple[str, ...] = (),
     ) -> None:
         super().__init__()

@@ -27,9 +27,19 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from desktop_app.places import ASK, BACK, DRAWER, HEARD, KINDS, MONDAY, RULES, WATCH, Places
+from desktop_app.places import Places
 from desktop_app.program import Program
 from desktop_app.shop_window.look import dress
+from desktop_app.shop_window.place_names import (
+    ASK,
+    BACK,
+    DRAWER,
+    HEARD,
+    KINDS,
+    MONDAY,
+    RULES,
+    WATCH,
+)
 
 PLACES = (ASK, HEARD, WATCH, BACK, MONDAY, KINDS, DRAWER, RULES)
 TURN_MS = 60

@@ -24,7 +24,7 @@ from desktop_app.shop_record.server.server_folder import ServerPlace, read_place
 from desktop_app.shop_record.server.server_password import keep_password
 from desktop_app.shop_record.server.server_roles import roles_of
 from desktop_app.shop_record.server.server_shop import create_on_server
-from desktop_app.shop_window.first_rules_page import FIRST_RULES
+from desktop_app.shop_window.place_names import FIRST_RULES
 from desktop_app.shop_window.server_door import CONNECTING, KEPT, NOT_KEPT
 from tests.conftest import NOON
 from tests.on_a_server.shops import address_of, new_on_server

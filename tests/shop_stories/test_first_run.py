@@ -12,7 +12,7 @@ from pytestqt.qtbot import QtBot
 from desktop_app.commands.shop_place import new_place, remember, shops_opened
 from desktop_app.program import WELCOME, Program
 from desktop_app.repair_jobs.stored_reading import people_here
-from desktop_app.shop_window.first_rules_page import FIRST_RULES
+from desktop_app.shop_window.place_names import FIRST_RULES
 from tests.conftest import NOON
 from tests.shop_stories.counter import Counter
 

@@ -3,31 +3,19 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from datetime import UTC, datetime
 from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QAccessible
-from PySide6.QtWidgets import QLabel, QLineEdit, QPlainTextEdit, QWidget
+from PySide6.QtWidgets import QLabel, QPlainTextEdit, QWidget
 from pytestqt.qtbot import QtBot
 
-from desktop_app.parts_compared.actions import lay_side_by_side
-from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.stored_reading import read_job
-from desktop_app.repair_jobs.write_up import WriteUp
-from tests.shop_stories.counter import Counter, sitting
+from desktop_app.shop_window.place_names import ASK, BACK, ON_RAIL, WATCH
+from tests.shop_stories.counter import Counter
+from tests.shop_stories.one_job import one_job, open_job
 
-MONDAY = datetime(2026, 3, 2, 8, 0, tzinfo=UTC)
-PLACES = (
-    "Ask the Old Jobs",
-    "Heard",
-    "Under Watch",
-    "It's Back",
-    "Monday Book",
-    "Tool Drawer",
-    "House Rules",
-)
 HOSTILE = (
     '<img src="file:///etc/hostname">',
     "<b>" + "<table><tr><td>" * 16 + "deep",
@@ -40,19 +28,8 @@ HOSTILE = (
 
 @pytest.fixture
 def at(qtbot: QtBot, tmp_path: Path) -> Iterator[Counter]:
-    with sitting(qtbot, tmp_path / "shop", MONDAY) as counter:
-        desk = counter.program.desk
-        assert desk is not None
-        desk.do(actions.add_person, "Tuuli")
-        desk.do(actions.write_up, WriteUp("misses when damp", plate="TH 1", odometer=1000))
-        desk.do(lay_side_by_side, 1, "distributor-rotor")
+    with one_job(qtbot, tmp_path / "shop") as counter:
         yield counter
-
-
-def open_job(at: Counter) -> None:
-    at.go("Ask the Old Jobs")
-    at.type_into(QLineEdit, "Ask the old jobs", "J-101", enter=True)
-    at.bot.waitUntil(lambda: at.window.here() == "Job")
 
 
 def nameless(window: QWidget) -> list[str]:
@@ -66,7 +43,7 @@ def nameless(window: QWidget) -> list[str]:
     return found
 
 
-@pytest.mark.parametrize("place", PLACES)
+@pytest.mark.parametrize("place", ON_RAIL)
 def test_every_control_of_a_place_has_a_name(at: Counter, place: str) -> None:
     at.go(place)
     assert nameless(at.window) == []
@@ -78,7 +55,7 @@ def test_every_control_of_a_job_has_a_name(at: Counter) -> None:
 
 
 def test_no_label_takes_words_for_markup(at: Counter) -> None:
-    for place in PLACES:
+    for place in ON_RAIL:
         at.go(place)
     open_job(at)
     rich = [
@@ -103,7 +80,7 @@ def test_hostile_words_are_kept_and_shown_as_they_are(
     assert desk is not None
     kept = desk.ask(read_job, 1).concern
     assert kept.replace("\u0000", "") == words.replace("\u0000", "")
-    for place in ("Ask the Old Jobs", "It's Back", "Under Watch"):
+    for place in (ASK, BACK, WATCH):
         at.go(place)
     from desktop_app.commands.shop_place import kinds_of
     from desktop_app.parts_compared.sheet import write_sheet

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from datetime import UTC, datetime
 from pathlib import Path
 
 import pytest
@@ -11,23 +10,12 @@ from PySide6.QtWidgets import QApplication, QLabel, QLineEdit, QPlainTextEdit
 from pytestqt.qtbot import QtBot
 
 from desktop_app.commands.shop_place import kinds_of
-from desktop_app.parts_compared.actions import lay_side_by_side
 from desktop_app.parts_compared.sheet import write_sheet
-from desktop_app.repair_jobs import actions
-from desktop_app.repair_jobs.write_up import WriteUp
 from desktop_app.shop_record.checks.check import check_shop
+from desktop_app.shop_window.place_names import ON_RAIL
 from tests.shop_stories.counter import Counter, sitting
+from tests.shop_stories.one_job import MONDAY, one_job, open_job
 
-MONDAY = datetime(2026, 3, 2, 8, 0, tzinfo=UTC)
-PLACES = (
-    "Ask the Old Jobs",
-    "Heard",
-    "Under Watch",
-    "It's Back",
-    "Monday Book",
-    "Tool Drawer",
-    "House Rules",
-)
 HOSTILE = {
     "picture": '<img src="file:///etc/hostname" width="9000">',
     "tables": "<b>" + "<table><tr><td>" * 40 + "deep",
@@ -78,17 +66,14 @@ def paste_everywhere(at: Counter, words: str) -> list[str]:
 def test_hostile_words_in_every_field(qtbot: QtBot, tmp_path: Path, words: str) -> None:
     shop = tmp_path / "shop"
     QApplication.clipboard().setText(words)
-    with sitting(qtbot, shop, MONDAY) as at:
+    with one_job(qtbot, shop) as at:
         desk = at.program.desk
         assert desk is not None
-        desk.do(actions.write_up, WriteUp("misses when damp", plate="TH 1", odometer=1000))
-        desk.do(lay_side_by_side, 1, "distributor-rotor")
-        at.type_into(QLineEdit, "Ask the old jobs", "J-101", enter=True)
-        qtbot.waitUntil(lambda: at.window.here() == "Job")
+        open_job(at)
         assert len(paste_everywhere(at, words)) > 30
         at.picture(tmp_path, "job")
         pasted = 0
-        for place in PLACES:
+        for place in ON_RAIL:
             at.go(place)
             pasted += len(paste_everywhere(at, words))
         assert pasted > 20

@@ -14,11 +14,9 @@ from pytestqt.qtbot import QtBot
 
 from desktop_app.shop_window.keys_offered import KEYS
 from desktop_app.shop_window.keys_page import does
+from desktop_app.shop_window.place_names import ON_RAIL
 from tests.conftest import NOON
 from tests.shop_stories.counter import Counter, sitting
-
-PLACES = ("Ask the Old Jobs", "Heard", "Under Watch", "It's Back", "Monday Book", "Part Kinds")
-PLACES += ("Tool Drawer", "Bench Card", "Records In and Out", "House Rules")
 
 
 @pytest.fixture
@@ -67,12 +65,12 @@ def inside(short: QShortcut, page: QWidget) -> bool:
 
 
 def test_no_key_is_without_words_and_none_is_taken_twice(at: Counter) -> None:
-    for place in PLACES:
+    for place in ON_RAIL:
         at.window.go_to(place)
     everything = at.window.findChildren(QShortcut)
     assert [short.key().toString() for short in everything if not does(short)] == []
-    pages = [at.window.page(place) for place in PLACES]
+    pages = [at.window.page(place) for place in ON_RAIL]
     everywhere = [short for short in everything if not any(inside(short, page) for page in pages)]
-    assert len(everywhere) > len(PLACES)  # the rail's own among them
+    assert len(everywhere) > len(ON_RAIL)  # the rail's own among them
     keys = [short.key().toString() for short in everywhere]
     assert len(keys) == len(set(keys))

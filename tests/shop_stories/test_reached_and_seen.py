@@ -18,34 +18,25 @@ from PySide6.QtWidgets import (
 )
 from pytestqt.qtbot import QtBot
 
-from desktop_app.parts_compared.actions import lay_side_by_side
-from desktop_app.repair_jobs import actions
-from desktop_app.repair_jobs.write_up import WriteUp
 from desktop_app.shop_record.house_rules import change_rule
-from tests.shop_stories.counter import Counter, sitting
-from tests.shop_stories.test_for_everyone import MONDAY, open_job
+from desktop_app.shop_window.place_names import JOB, ON_RAIL
+from tests.shop_stories.counter import Counter
+from tests.shop_stories.one_job import SMALL, one_job, open_job
 
-PLACES = ("Ask the Old Jobs", "Heard", "Under Watch", "It's Back", "Monday Book", "Part Kinds")
-PLACES += ("Tool Drawer", "Bench Card", "Records In and Out", "House Rules", "Job")
+PLACES = (*ON_RAIL, JOB)
 SIZES = (9, 12, 18)
-SMALL = (1366, 768)  # pixels of a small counter screen
 MOST_TABS = 400
 
 
 @pytest.fixture
 def at(qtbot: QtBot, tmp_path: Path) -> Iterator[Counter]:
-    with sitting(qtbot, tmp_path / "shop", MONDAY) as counter:
-        desk = counter.program.desk
-        assert desk is not None
+    with one_job(qtbot, tmp_path / "shop") as counter:
         counter.window.resize(*SMALL)
-        desk.do(actions.add_person, "Tuuli")
-        desk.do(actions.write_up, WriteUp("misses when damp", plate="TH 1", odometer=1000))
-        desk.do(lay_side_by_side, 1, "distributor-rotor")
         yield counter
 
 
 def go(at: Counter, place: str) -> QWidget:
-    if place == "Job":
+    if place == JOB:
         open_job(at)
     else:
         at.go(place)

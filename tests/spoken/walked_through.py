@@ -21,22 +21,20 @@ from PySide6.QtWidgets import (
 )
 from pytestqt.qtbot import QtBot
 
-from desktop_app import places
 from desktop_app.language import tr
-from desktop_app.parts_compared.actions import lay_side_by_side
 from desktop_app.places import Places
-from desktop_app.repair_jobs import actions
-from desktop_app.repair_jobs.write_up import WriteUp
 from desktop_app.shop_record.house_rules import change_rule
-from tests.shop_stories.counter import Counter, sitting
-from tests.shop_stories.test_for_everyone import MONDAY
-from tests.shop_stories.test_reached_and_seen import SIZES, SMALL, cut_off
+from desktop_app.shop_window.own_language import OWN_NAME, said_in_each
+from desktop_app.shop_window.place_names import ASK, FIRST_RULES, JOB, ON_RAIL
+from tests.shop_stories.counter import Counter
+from tests.shop_stories.one_job import SMALL, one_job
+from tests.shop_stories.test_reached_and_seen import SIZES, cut_off
 from tests.spoken.speaking import SIGN, SPOKEN
 
-PLACES = ("ASK", "HEARD", "WATCH", "BACK", "MONDAY", "KINDS", "DRAWER", "CARD", "RECORDS")
-PLACES += ("RULES", "FIRST_RULES", "JOB")
-TYPED = ("Tuuli", "misses when damp", "TH 1", "Benchwitness", "English", "Español", "J-101")
-TYPED += ("Language · Idioma",)
+PLACES = (*ON_RAIL, FIRST_RULES, JOB)
+TYPED = ("Tuuli", "misses when damp", "TH 1", "Benchwitness", "J-101")
+# Each language is called as it calls itself.
+TYPED += tuple(dict.fromkeys((*said_in_each(OWN_NAME).values(), *said_in_each("Language").values())))
 # Numbers with a unit, signs, keys and paths say the same in every language.
 ALIKE = re.compile(
     r"(?:mm|km|mi|kV|deg|kPa|kohm|ohm|ml|VIN|PDF|CSV|XLSX|A4|A5|Letter|QR|ISO|JPEG|Ctrl|Alt|Shift|Tab|Esc|Enter|Del)\b|"
@@ -46,24 +44,19 @@ ALIKE = re.compile(
 
 @pytest.fixture
 def at(qtbot: QtBot, tmp_path: Path) -> Iterator[Counter]:
-    with sitting(qtbot, tmp_path / "shop", MONDAY) as counter:
-        desk = counter.program.desk
-        assert desk is not None
+    with one_job(qtbot, tmp_path / "shop") as counter:
         counter.window.resize(*SMALL)
-        desk.do(actions.add_person, "Tuuli")
-        desk.do(actions.write_up, WriteUp("misses when damp", plate="TH 1", odometer=1000))
-        desk.do(lay_side_by_side, 1, "distributor-rotor")
         yield counter
 
 
 def go(at: Counter, place: str) -> QWidget:
     assert at.program.desk is not None
-    if place == "JOB":
+    if place == JOB:
         shown = at.program.desk.parent()
         assert isinstance(shown, Places)
         shown.open_job(1)
     else:
-        at.window.go_to(getattr(places, place))
+        at.window.go_to(place)
     at.quiet()
     at.bot.wait(100)
     return at.page
@@ -126,5 +119,5 @@ def test_no_words_are_cut_off(at: Counter, place: str, size: int, tmp_path: Path
 
 @pytest.mark.skipif(SPOKEN == "marked", reason="the sign is no language")
 def test_the_frame_speaks_it(at: Counter) -> None:
-    assert tr("Ask the Old Jobs") != "Ask the Old Jobs"
+    assert ASK != "Ask the Old Jobs"
     assert at.button(tr("A car is here")).isEnabled()

@@ -26,6 +26,7 @@ from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import ChoiceField, Labelled
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.page import ReadingPage, Section
+from desktop_app.shop_window.place_names import CARD
 from desktop_app.shop_window.texts import plain_label, tooltip
 
 
@@ -54,7 +55,7 @@ class BenchCardPage(ReadingPage):
             "quiet",
             wrap=True,
         )
-        self.column.addWidget(plain_label(tr("Bench Card"), "title"))
+        self.column.addWidget(plain_label(CARD, "title"))
         self.column.addWidget(self._how_to())
         self.column.addWidget(self._to_print())
         self.column.addWidget(self._list())

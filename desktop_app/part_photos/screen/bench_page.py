@@ -30,6 +30,7 @@ from desktop_app.part_photos.screen.locked_views import LockedViews
 from desktop_app.part_photos.signs import SIDE_SIGNS
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.place_names import BENCH
 from desktop_app.shop_window.tab_order import next_stop
 from desktop_app.shop_window.texts import plain_label, tooltip
 
@@ -145,7 +146,7 @@ class PhotoBench(QWidget):
         return True
 
     def _lay_out(self) -> None:
-        self._title = plain_label(tr("Photo Bench"), "heading")
+        self._title = plain_label(BENCH, "heading")
         back = QPushButton(tr("← Back to the pair"))
         back.clicked.connect(self._go_back)
         head = QHBoxLayout()

@@ -34,6 +34,7 @@ from desktop_app.shop_window.kept_choice import waiting_choices
 from desktop_app.shop_window.look import TOUCH
 from desktop_app.shop_window.lost_words import LEFT, let_go
 from desktop_app.shop_window.page import ReadingPage
+from desktop_app.shop_window.place_names import KINDS
 from desktop_app.shop_window.tab_order import stops
 from desktop_app.shop_window.texts import plain_label, tooltip
 
@@ -89,7 +90,7 @@ class PartKindsPage(QWidget):
         self._list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self._list.currentItemChanged.connect(self._choose)
         left = QVBoxLayout()
-        left.addWidget(plain_label(tr("Part Kinds"), "title"))
+        left.addWidget(plain_label(KINDS, "title"))
         left.addWidget(self._field)
         left.addWidget(self._list, 1)
         row = QHBoxLayout(self)

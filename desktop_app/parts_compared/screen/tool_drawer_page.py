@@ -16,6 +16,7 @@ from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import save_everything
 from desktop_app.shop_window.keys import on_key
 from desktop_app.shop_window.page import ReadingPage, Section
+from desktop_app.shop_window.place_names import DRAWER
 from desktop_app.shop_window.texts import plain_label
 
 
@@ -51,7 +52,7 @@ class ToolDrawerPage(ReadingPage):
             self._study.keep_draft()
 
     def _lay_out(self) -> None:
-        self.column.addWidget(plain_label(tr("Tool Drawer"), "title"))
+        self.column.addWidget(plain_label(DRAWER, "title"))
         drawer = Section(tr("In the drawer"))
         self._table.setModel(self._model)
         self._table.setAccessibleName(tr("Instruments"))

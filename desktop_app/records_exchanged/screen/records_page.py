@@ -28,6 +28,7 @@ from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.off_where_shut import off_where_shut
 from desktop_app.shop_window.page import ReadingPage
+from desktop_app.shop_window.place_names import RECORDS
 from desktop_app.shop_window.texts import plain_label
 
 
@@ -49,7 +50,7 @@ class RecordsPage(ReadingPage):
         columns, questions = ColumnsBox(desk, self._file), QuestionsBox(self._file)
         self._trial = TrialBox(desk, self._file, reads)
         self._steps = (self._box, columns, questions)
-        self.column.addWidget(plain_label(tr("Records In and Out"), "title"))
+        self.column.addWidget(plain_label(RECORDS, "title"))
         self._restore = RestoreBox(desk, self._backups, desk.now)
         self._restore.open_wanted.connect(self.shop_wanted)
         outward = (ExportBox(desk), BackupBox(desk), self._restore)

@@ -31,6 +31,7 @@ from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import save_everything
 from desktop_app.shop_window.notice import not_accepted, not_sent
 from desktop_app.shop_window.page import ReadingPage, Section
+from desktop_app.shop_window.place_names import BACK
 from desktop_app.shop_window.texts import plain_label
 
 NOTHING = tr("No car has come back within a year. A later visit that may be a return is put here.")
@@ -122,7 +123,7 @@ class ItsBackPage(QWidget):
         both.addWidget(self._nothing, 8)
         column = QVBoxLayout(self)
         column.setContentsMargins(16, 12, 16, 16)
-        column.addWidget(plain_label(tr("It's Back"), "title"))
+        column.addWidget(plain_label(BACK, "title"))
         column.addWidget(self._told)
         column.addLayout(both, 1)
 

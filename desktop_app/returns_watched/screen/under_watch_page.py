@@ -19,6 +19,7 @@ from desktop_app.returns_watched.screen.open_windows_view import OpenWindowsView
 from desktop_app.returns_watched.stored_watch_place import WatchPlace, read_watch_place
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.place_names import WATCH
 from desktop_app.shop_window.texts import plain_label
 
 MATTERS = frozenset(
@@ -61,7 +62,7 @@ class UnderWatchPage(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(16, 12, 16, 16)
         column.setSpacing(8)
-        column.addWidget(plain_label(tr("Under Watch"), "title"))
+        column.addWidget(plain_label(WATCH, "title"))
         column.addWidget(self._told)
         column.addLayout(turns)
         column.addWidget(self._views, 1)

@@ -26,6 +26,7 @@ from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.errands import Errand
+from desktop_app.shop_window.place_names import MONDAY
 from desktop_app.shop_window.texts import plain_label
 from desktop_app.weekly_report.actions import Kinds, file_name, look_at_week, write_week
 from desktop_app.weekly_report.figures import WeekFigures
@@ -104,7 +105,7 @@ class MondayBookPage(QWidget):
         self._stop.hide()
         column = QVBoxLayout(self)
         column.setContentsMargins(16, 12, 16, 8)
-        column.addWidget(plain_label(tr("Monday Book"), "title"))
+        column.addWidget(plain_label(MONDAY, "title"))
         column.addLayout(row)
         column.addLayout(foot)
         column.addWidget(self._figures, 1)
