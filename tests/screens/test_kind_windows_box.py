@@ -158,7 +158,7 @@ def test_of_two_promises_a_person_chooses(
     assert _promises(shop)["battery"] == Promise(months=60)
     assert _field(box, "Months").text() == "36"
     assert _says(box, "60 calendar months")
-    assert _says(box, "Typed here, not kept: 36 calendar months")
+    assert _says(box, "Typed here, not kept: “36 calendar months")
     _press(box, qtbot, answer)
     assert _promises(shop)["battery"] == Promise(months=months)
     assert _field(box, "Months").text() == str(months)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from functools import partial
 from typing import Any
 
 from PySide6.QtCore import Signal, Slot
@@ -11,14 +10,12 @@ from PySide6.QtWidgets import QBoxLayout, QFrame, QPushButton, QVBoxLayout
 
 from desktop_app.language import tr
 from desktop_app.shop_record.deed import Done
-from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.written_meanwhile import Shown, WrittenMeanwhile
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import Labelled, LineField, WordsField
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.texts import plain_label
-
-MINE, THEIRS = tr("Keep what I typed"), tr("Keep what was written")
+from desktop_app.shop_window.which_of_two import MINE, THEIRS, both, hearing
 
 
 class WhichHolds(QFrame):
@@ -71,7 +68,7 @@ class WhichHolds(QFrame):
         typed = self._typed()
         if typed == self._refused:
             return None  # nobody has said which one holds
-        done = self._desk.do(partial(self._try, deed), *args, **more, shown=Shown(self._shown))
+        done = self._desk.do(hearing(deed, self._ask), *args, **more, shown=Shown(self._shown))
         if done is not None:
             self._shown = value
             self._put_away()
@@ -88,20 +85,10 @@ class WhichHolds(QFrame):
         self._field.forget()
         self._put_away()
 
-    def _try(self, deed: Callable[..., Done], record: ShopRecord, *args: Any, **more: Any) -> Done:
-        try:
-            return deed(record, *args, **more)
-        except WrittenMeanwhile as news:
-            self._refused = self._typed()
-            self._words.setText(
-                tr(
-                    "Written at another desk meanwhile: {stands}. Typed here, not kept: “{typed}”.",
-                    stands=news.stands,
-                    typed=self._refused,
-                )
-            )
-            self.show()
-            raise
+    def _ask(self, news: WrittenMeanwhile) -> None:
+        self._refused = self._typed()
+        self._words.setText(both(news, self._refused))
+        self.show()
 
     @Slot()
     def _keep_mine(self) -> None:

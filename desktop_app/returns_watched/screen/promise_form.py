@@ -10,17 +10,16 @@ from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from desktop_app.language import tr
 from desktop_app.repair_jobs.distance import DistanceUnit
-from desktop_app.repair_jobs.screen.which_holds import MINE, THEIRS
 from desktop_app.returns_watched.kind_windows import Promise
 from desktop_app.returns_watched.promise_typed import promise_in_words
 from desktop_app.returns_watched.screen.asked_line import AskedLine
 from desktop_app.returns_watched.screen.promise_fields import PromiseFields
 from desktop_app.shop_record.deed import Done
-from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_record.written_meanwhile import Shown, WrittenMeanwhile
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.texts import plain_label
+from desktop_app.shop_window.which_of_two import MINE, THEIRS, both, hearing
 
 
 class Stands(NamedTuple):
@@ -97,14 +96,8 @@ class PromiseForm(QWidget):
     ) -> None:
         news: list[WrittenMeanwhile] = []
 
-        def tried(record: ShopRecord) -> Done:
-            try:
-                return deed(record, *about, promise, shown=Shown(shown.kept))
-            except WrittenMeanwhile as trouble:
-                news.append(trouble)
-                raise
-
-        done = self._desk.do(tried)
+        heard = hearing(deed, news.append)
+        done = self._desk.do(heard, *about, promise, shown=Shown(shown.kept))
         if done is not None:
             now = Stands(shown.about, promise, promise, self._desk.rules.unit_of_distance)
             self._take(now)
@@ -133,14 +126,7 @@ class PromiseForm(QWidget):
             assert self._now is not None
             self._take(self._now)
 
-        self._asked.ask(
-            tr(
-                "Written at another desk meanwhile: {stands}. Typed here, not kept: {promise}.",
-                stands=news.stands,
-                promise=promise_in_words(promise, unit),
-            ),
-            {MINE: mine, THEIRS: theirs},
-        )
+        self._asked.ask(both(news, promise_in_words(promise, unit)), {MINE: mine, THEIRS: theirs})
 
     def _take(self, stands: Stands) -> None:
         """Show a promise in place of what was typed."""

@@ -6,15 +6,14 @@ from collections.abc import Callable
 
 from PySide6.QtCore import Signal
 
-from desktop_app.language import tr
 from desktop_app.returns_watched.judging import Judging
 from desktop_app.returns_watched.screen.asked_line import AskedLine
 from desktop_app.shop_record.deed import Done
-from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.written_meanwhile import WrittenMeanwhile
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import LineField, WordsField
 from desktop_app.shop_window.page import Section
+from desktop_app.shop_window.which_of_two import MINE, THEIRS, both, hearing
 
 Typed = LineField | WordsField
 
@@ -68,15 +67,8 @@ class ReturnBox(Section):
     ) -> tuple[Done | None, WrittenMeanwhile | None]:
         news: list[WrittenMeanwhile] = []
 
-        def tried(record: ShopRecord, *args: object, **more: object) -> Done:
-            try:
-                return deed(record, *args, **more)
-            except WrittenMeanwhile as trouble:
-                news.append(trouble)
-                raise
-
         pair = (shown.earlier_id, shown.later_id)
-        done = self.desk.do(tried, *pair, *args, **more, shown=shown)
+        done = self.desk.do(hearing(deed, news.append), *pair, *args, **more, shown=shown)
         if news:
             self.stale.emit()
         return done, news[0] if news else None
@@ -93,12 +85,4 @@ class ReturnBox(Section):
             self.stale.emit()
 
         self._doubted = field
-        self._meanwhile.ask(
-            tr(
-                "Written at another desk meanwhile: {stands}. Typed here, not kept: “{typed}”.",
-                stands=news.stands,
-                typed=typed,
-            ),
-            {tr("Keep what I typed"): mine, tr("Keep what was written"): theirs},
-            field,
-        )
+        self._meanwhile.ask(both(news, typed), {MINE: mine, THEIRS: theirs}, field)
