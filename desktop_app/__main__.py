@@ -12,16 +12,14 @@ from desktop_app.language import VARIABLE, code_spoken, tr
 if TYPE_CHECKING:
     from pathlib import Path
 
+    from desktop_app.shop_record.trouble import ShopTrouble
+
 
 def main(argv: list[str] | None = None) -> int:
     """Carry out the command line; without a command open the window."""
-    words = sys.argv[1:] if argv is None else argv
-    # Commands speak English unless they are told otherwise; the demo is one that opens the window.
-    if os.environ.get(VARIABLE) or words[:1] == ["demo"]:
-        _speak()
     from desktop_app.commands.command_line import run
 
-    return run(words, _open_window, _draw_window)
+    return run(sys.argv[1:] if argv is None else argv, _open_window, _draw_window, _speak_for)
 
 
 def _open_window(folder: Path | None) -> int:
@@ -32,26 +30,43 @@ def _open_window(folder: Path | None) -> int:
         return 3
     # Nothing made while starting is garbage; the program switches this on with its first page.
     gc.disable()
-    _speak()
+    trouble = _speak()
     from desktop_app.program_started import open_window
 
-    return open_window(folder)
-
-
-def _speak() -> None:
-    """Speak the language of this computer, before the words of the window are loaded."""
-    if code_spoken():
-        return
-    from desktop_app.shop_window.own_language import speak_language, wanted_language
-
-    speak_language(wanted_language())
+    return open_window(folder, trouble)
 
 
 def _draw_window(folder: Path, picture: Path) -> None:
-    _speak()
+    _tell(_speak())
     from desktop_app.program_started import draw_window
 
     draw_window(folder, picture)
+
+
+def _speak_for(command: str) -> None:
+    """Speak as the window in the demo, and in papers as the environment says; else English."""
+    from desktop_app.commands.command_words import PAPERS
+
+    if command == "demo":
+        _speak()  # what hinders it is told where the window is opened or drawn
+    elif command in PAPERS and os.environ.get(VARIABLE):
+        from desktop_app.shop_window.own_language import language_said, speak_language
+
+        _tell(speak_language(language_said()))
+
+
+def _speak() -> ShopTrouble | None:
+    """Speak the language of this computer, before the words of the window are loaded."""
+    if code_spoken():
+        return None
+    from desktop_app.shop_window.own_language import speak_language, wanted_language
+
+    return speak_language(wanted_language())
+
+
+def _tell(trouble: ShopTrouble | None) -> None:
+    if trouble is not None and sys.stderr is not None:
+        sys.stderr.write(f"{trouble.sentence()}\n")
 
 
 if __name__ == "__main__":

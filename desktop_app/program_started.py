@@ -13,8 +13,10 @@ from PySide6.QtWidgets import QApplication
 
 from desktop_app.language import tr
 from desktop_app.program import Program
+from desktop_app.shop_record.own_program import own_start
 from desktop_app.shop_record.own_program.resource_folder import resource_path
 from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_window import started_anew
 from desktop_app.shop_window.look import dress
 from desktop_app.shop_window.own_language import speak_in_dialogs
 
@@ -26,8 +28,11 @@ _WAIT_MS, _MOST_WAITS = 600, 10  # before the window is drawn into a picture
 BACKUP_AFTER_MS = 20_000  # what somebody opened the window for comes first
 
 
-def open_window(folder: Path | None) -> int:
-    """Open the window and stay until it is closed; one that has the shop open comes forward."""
+def open_window(folder: Path | None, trouble: ShopTrouble | None = None) -> int:
+    """Open the window and stay until it is closed; one that has the shop open comes forward.
+
+    `trouble` is what went wrong on the way here, to be told in the window.
+    """
     from desktop_app.commands.shop_place import last_shop
     from desktop_app.shop_window.one_window import OneWindow, brought_forward
 
@@ -39,11 +44,13 @@ def open_window(folder: Path | None) -> int:
     program.opened.connect(one.hold)
     one.wanted.connect(program.come_forward)
     program.last_resort.install()
+    if trouble is not None:
+        program.window.strip.tell(trouble)
     program.start()
     status = app.exec()
     one.close()
     program.close()
-    return status
+    return own_start.start_anew() if started_anew.is_wanted() else status
 
 
 def draw_window(folder: Path, picture: Path) -> None:

@@ -10,6 +10,7 @@ Rules and deeds are those of tests/fences.py and are run through wholly; the res
 from __future__ import annotations
 
 import json
+import os
 import subprocess
 import sys
 import tempfile
@@ -66,6 +67,14 @@ def missed(files: Iterable[Walked]) -> list[str]:
     ]
     rest = share(one for one in those if not one.is_rule_or_deed())
     return [*lines, f"the rest: {rest:.1f} %"] if rest < REST_GOAL else lines
+
+
+def unmeasured() -> dict[str, str]:
+    """Return the surroundings of a process that is not measured.
+
+    Measured, it would load and write what its test says it doesn't, or cannot.
+    """
+    return {name: said for name, said in os.environ.items() if not name.startswith("COVERAGE_")}
 
 
 def main(chosen: list[str]) -> int:

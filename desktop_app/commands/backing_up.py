@@ -6,6 +6,7 @@ from desktop_app.commands.exporting import walked
 from desktop_app.commands.named_file import at_home
 from desktop_app.commands.outcome import Asked, Outcome
 from desktop_app.commands.watching import shop_of
+from desktop_app.shop_record.counted_words import entries_counted, photos_counted
 
 
 def backup(asked: Asked) -> Outcome:
@@ -18,9 +19,9 @@ def backup(asked: Asked) -> Outcome:
         made = walked(make_backup(record.folder, to, record.clock()))
         remember(record.folder, "file", made.manifest)
     manifest = made.manifest
-    photos = sum(one.name.startswith("photos/") for one in manifest.members)
+    photos = manifest.photos()
     line = (
-        f"Wrote {to}: {photos:,} photos and {manifest.entries:,} entries of the history, "
+        f"Wrote {to}: {photos_counted(photos)} and {entries_counted(manifest.entries)}, "
         f"{made.size / 1e6:,.1f} MB. It was read again and is whole."
     )
     gone = [
@@ -45,10 +46,10 @@ def restore(asked: Asked) -> Outcome:
 
     place, folder = (at_home(said).absolute() for said in (asked.file, asked.folder))
     manifest = walked(restore_backup(place, folder, now())).manifest
-    photos = sum(one.name.startswith("photos/") for one in manifest.members)
+    photos = manifest.photos()
     lines = [
-        f"Brought back {folder}, as it was on {manifest.made_at}: {photos:,} photos and "
-        f"{manifest.entries:,} entries of the history. All of it is whole.",
+        f"Brought back {folder}, as it was on {manifest.made_at}: {photos_counted(photos)} and "
+        f"{entries_counted(manifest.entries)}. All of it is whole.",
     ]
     lines += [
         f"It was missing in the shop already when the backup was made: photo {sha256}."

@@ -5,6 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 
 from desktop_app.commands.outcome import Asked, Outcome
+from desktop_app.language import tr
 
 
 def card(asked: Asked) -> Outcome:
@@ -24,8 +25,11 @@ def card(asked: Asked) -> Outcome:
         "check_length_mm": layout.check_length_mm,
     }
     lines = (
-        f"Wrote {pdf} and {json}.",
-        "Print it at 100 %, not fitted to the page, and lay it flat on a board.",
-        f"Then measure its ruler with a calliper: it should be {layout.check_length_mm:g} mm.",
+        tr("Wrote {card} and {layout}.", card=pdf, layout=json),
+        tr("Print it at 100 %, not fitted to the page, and lay it flat on a board."),
+        tr(
+            "Then measure its ruler with a calliper: it should be {length:g} mm.",
+            length=layout.check_length_mm,
+        ),
     )
     return Outcome(said, lines)

@@ -10,6 +10,12 @@ from desktop_app.commands.exporting import walked
 from desktop_app.commands.named_file import at_home
 from desktop_app.commands.outcome import Asked, Outcome
 from desktop_app.commands.watching import shop_of
+from desktop_app.shop_record.counted_words import (
+    entries_counted,
+    jobs_counted,
+    photos_counted,
+    rows_counted,
+)
 from desktop_app.shop_record.trouble import ShopTrouble
 
 if TYPE_CHECKING:
@@ -59,8 +65,8 @@ def _whole(asked: Asked, record: ShopRecord, folder: Path) -> Outcome | None:
     told = walked(bring_back(record, folder, dry_run=asked.dry_run))
     would = "Would bring" if asked.dry_run else "Brought"
     line = (
-        f"{would} back everything: {told.rows['job']:,} jobs, {sum(told.rows.values()):,} rows in "
-        f"all, {told.photos:,} photos, and {told.history_entries:,} entries of the history as they "
-        "were; one more says that this was brought back."
+        f"{would} back everything as it was: {jobs_counted(told.rows['job'])}, "
+        f"{rows_counted(sum(told.rows.values()))} in all, {photos_counted(told.photos)}, and "
+        f"{entries_counted(told.history_entries)}; one more says that this was brought back."
     )
     return Outcome(told.as_json(), (line,))

@@ -20,7 +20,8 @@ if TYPE_CHECKING:
 OpenWindow = Callable[[Path | None], int]
 # Draws the window off screen into a PNG.
 DrawWindow = Callable[[Path, Path], None]
-
+# Speaks the language in which a command writes, before what it needs is loaded.
+Speak = Callable[[str], None]
 
 #: What names a place: how it is called, and what is accepted there.
 PLACES = {
@@ -40,7 +41,12 @@ class _Parser(argparse.ArgumentParser):
         raise ShopTrouble(f"{self.prog}: {message}.", do=f"See {self.prog} --help.")
 
 
-def run(argv: Sequence[str], open_window: OpenWindow, draw_window: DrawWindow) -> int:
+def run(
+    argv: Sequence[str],
+    open_window: OpenWindow,
+    draw_window: DrawWindow,
+    speak: Speak = lambda _command: None,
+) -> int:
     """Carry out a command line and return the exit status: 0 done, 1 damage found, 2 refused."""
     try:
         _check_words(argv)
@@ -50,6 +56,7 @@ def run(argv: Sequence[str], open_window: OpenWindow, draw_window: DrawWindow) -
             from desktop_app.commands.shop_place import chosen_place
 
             return open_window(chosen_place(asked.shop) if asked.shop else None)
+        speak(asked.command)
         if asked.command == "demo":
             from desktop_app.commands.demo import demo
 
@@ -79,7 +86,9 @@ class _SayVersion(argparse.Action):
     """Says the version; looked up only when it is asked for, because that takes a while."""
 
     def __call__(self, parser: argparse.ArgumentParser, *_asked: object) -> None:
-        print(_version())
+        from desktop_app.shop_record.own_program.own_version import made_by
+
+        print(made_by())
         parser.exit()
 
 
@@ -199,12 +208,3 @@ def _command(name: str) -> Command:
     else:
         from desktop_app.commands.checking import check as command
     return command
-
-
-def _version() -> str:
-    from importlib.metadata import PackageNotFoundError, version
-
-    try:
-        return f"benchwitness {version('benchwitness')}"
-    except PackageNotFoundError:
-        return "benchwitness"

@@ -5,6 +5,9 @@ from __future__ import annotations
 import argparse
 from typing import Protocol
 
+#: What writes a paper for people speaks the language that is asked for; all others speak English.
+PAPERS = ("week", "sheet", "sealed-copy", "card")
+
 
 class Add(Protocol):
     """Adds a command by its name; what it says stands in the list of commands."""

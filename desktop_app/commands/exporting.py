@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, TypeVar
 
 from desktop_app.commands.outcome import Asked, Outcome
 from desktop_app.commands.watching import shop_of
+from desktop_app.shop_record.counted_words import entries_counted, jobs_counted, photos_counted
 
 if TYPE_CHECKING:
     from desktop_app.shop_record.step import Step
@@ -25,8 +26,8 @@ def export(asked: Asked) -> Outcome:
     with shop_of(asked) as record:
         told = walked(export_everything(record, to))
     lines = [
-        f"Wrote {to}: {told.jobs:,} jobs, {told.photos:,} photos, "
-        f"{told.history_entries:,} entries of the history, {told.bytes_written / 1e6:,.1f} MB.",
+        f"Wrote {to}: {jobs_counted(told.jobs)}, {photos_counted(told.photos)}, "
+        f"{entries_counted(told.history_entries)}, {told.bytes_written / 1e6:,.1f} MB.",
         f"README.txt says what is what. “import {to}” brings all of it back into a new shop, the "
         "history with it; into one that has jobs only jobs.csv.",
     ]

@@ -11,6 +11,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from desktop_app.language import tr
+from desktop_app.shop_record.counted_words import jobs_counted
 from desktop_app.shop_record.step import Step
 
 if TYPE_CHECKING:
@@ -66,7 +67,7 @@ def _index(record: ShopRecord) -> Iterable[str]:
     from desktop_app.symptom_search.stored_index_check import renew_index
 
     jobs = renew_index(record, JobIndex(kinds_of(record)))
-    yield tr("The search index was made anew from {jobs:,} jobs.", jobs=jobs)
+    yield tr("The search index was made anew from {jobs}.", jobs=jobs_counted(jobs))
 
 
 def _thumbnails(record: ShopRecord) -> Iterable[str]:
@@ -77,7 +78,7 @@ def _thumbnails(record: ShopRecord) -> Iterable[str]:
         kinds = media_types(connection)
     made, gone = renew_thumbnails(record, kinds)
     yield tr(
-        "{made:,} thumbnails were made anew; {gone:,} that can't be made went.",
+        "Thumbnails made anew: {made:,}; gone, because they can't be made: {gone:,}.",
         made=made,
         gone=gone,
     )

@@ -8,6 +8,7 @@ from pathlib import Path
 from desktop_app.commands.outcome import Asked, Outcome
 from desktop_app.commands.shop_place import shelf_of
 from desktop_app.commands.watching import shop_of, symptom_names
+from desktop_app.language import tr
 
 
 def week(asked: Asked) -> Outcome:
@@ -30,7 +31,7 @@ def week(asked: Asked) -> Outcome:
                 figures = end.value
                 break
     said = {"out": str(to), **figures.as_json()}
-    return Outcome(said, (f"Wrote {to}.", *read_first(figures)))
+    return Outcome(said, (tr("Wrote {file}.", file=to), *read_first(figures)))
 
 
 def sheet(asked: Asked) -> Outcome:
@@ -45,4 +46,4 @@ def sheet(asked: Asked) -> Outcome:
         shelf = shelf_of(record)
         write_sheet(record, job, shelf.kinds, to)
     left_out = tuple(trouble.sentence() for trouble in shelf.troubles)
-    return Outcome({"out": str(to)}, (f"Wrote {to}.", *left_out))
+    return Outcome({"out": str(to)}, (tr("Wrote {file}.", file=to), *left_out))

@@ -7,6 +7,8 @@ from desktop_app.commands.named_file import at_home
 from desktop_app.commands.outcome import Asked, Outcome
 from desktop_app.commands.shop_place import kinds_of
 from desktop_app.commands.watching import shop_of, symptom_names
+from desktop_app.language import tr
+from desktop_app.shop_record.counted_words import entries_counted, photos_counted
 
 
 def sealed_copy(asked: Asked) -> Outcome:
@@ -21,13 +23,20 @@ def sealed_copy(asked: Asked) -> Outcome:
         made = walked(make_sealed_copy(record, job, kinds_of(record), symptom_names(), to))
     facts = made.facts
     lines = [
-        f"Wrote {to}: {len(facts.photos):,} photos, {facts.shown:,} entries of the job, and the "
-        f"chain from entry {facts.first:,} to {facts.head_number:,}.",
-        f"Its seal is {made.seal}. Note it where nobody can change it.",
-        "“python3 verify.py” in it says whether it is whole; READ ME.txt, what that proves.",
+        tr(
+            "Wrote {place}: {photos}, {entries} about the job, and the chain from entry "
+            "{first:,} to {last:,}.",
+            place=to,
+            photos=photos_counted(len(facts.photos)),
+            entries=entries_counted(facts.shown),
+            first=facts.first,
+            last=facts.head_number,
+        ),
+        tr("Its seal is {seal}. Note it where nobody can change it.", seal=made.seal),
+        tr("“python3 verify.py” in it says whether it is whole; READ ME.txt, what that proves."),
     ]
     lines += [
-        f"Not in it, because it is gone or damaged in the shop: photo {one}."
+        tr("Not in it, because it is gone or damaged in the shop: photo {photo}.", photo=one)
         for one in facts.missing_photos
     ]
     said = {

@@ -9,6 +9,7 @@ from desktop_app.commands.named_file import at_home
 from desktop_app.commands.outcome import Asked, Outcome
 from desktop_app.commands.shop_place import chosen_place, new_place, now, open_place
 from desktop_app.shop_record.backups.backup_pieces import KINDS
+from desktop_app.shop_record.counted_words import entries_counted, photos_counted, rows_counted
 from desktop_app.shop_record.server.server_address import is_address, read_address
 from desktop_app.shop_record.server.server_folder import ServerPlace, write_place
 from desktop_app.shop_record.shared_disk import on_shared_disk
@@ -60,8 +61,8 @@ def move_shop(asked: Asked) -> Outcome:
         "shop alone: keep them under Part Kinds, so that every desk has them."
     )
     lines = (
-        f"Moved {told.rows:,} rows, {told.entries:,} entries of the history and "
-        f"{told.photos:,} photos to {to}.",
+        f"Moved {rows_counted(told.rows)}, {entries_counted(told.entries)} and "
+        f"{photos_counted(told.photos)} to {to}.",
         "Both were compared row by row, and each photo was held to its hash: they are the same.",
         *((missing,) if told.missing else ()),
         *((alone,) if kinds else ()),

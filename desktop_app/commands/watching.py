@@ -46,8 +46,7 @@ def _return_lines(found: ReturnsFound) -> Iterator[str]:
     for row in found.rows():
         said = True
         yield (
-            f"{row.later} after {row.earlier}: {row.candidate.days} days, "
-            f"{row.distance_words('mi')}; "
+            f"{row.later} after {row.earlier}: {row.apart('mi')}; "
             f"{row.candidate.why() or 'judged by hand'}; "
             f"{row.state_words}"
             f"{'' if row.in_window else ' (beyond the window)'}"
@@ -70,7 +69,9 @@ def watch(asked: Asked) -> Outcome:
 
 
 def _watched_line(job: WatchedJob, today: date) -> str:
-    left = [] if job.days_left is None else [f"{job.days_left} days"]
+    from desktop_app.returns_watched.watch_words import days_in_words
+
+    left = [] if job.days_left is None else [days_in_words(job.days_left)]
     if job.miles_left is not None:
         left.append(f"{job.miles_left:,.0f} miles")
     by = " as last read" if job.miles_left is not None else ""
@@ -85,10 +86,10 @@ def _watched_line(job: WatchedJob, today: date) -> str:
 
 
 def symptom_names() -> dict[str, str]:
-    """Return the plain name of each symptom group by its id."""
+    """Return the plain name of each symptom group by its id, in the language spoken."""
     from desktop_app.symptom_search.vocabulary_file import shop_vocabulary
 
-    return {group.id: group.plain for group in shop_vocabulary().groups}
+    return {group.id: group.shown for group in shop_vocabulary().groups}
 
 
 def span_said(asked: Asked) -> tuple[date | None, date | None]:

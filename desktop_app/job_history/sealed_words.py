@@ -9,9 +9,9 @@ from typing import Any
 
 from desktop_app.job_history.told_entry import EntryTold
 from desktop_app.language import tr
+from desktop_app.part_photos.picture_kind import ENDINGS
 
 FORM = 1
-_ENDINGS = {"image/jpeg": "jpg", "image/png": "png", "image/heic": "heic", "image/webp": "webp"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,7 +54,7 @@ class SealedFacts:
 
 def photo_file(sha256: str, media_type: str) -> str:
     """Return where a photo lies in a sealed copy; what somebody called it is only told."""
-    return f"photos/{sha256}.{_ENDINGS.get(media_type, 'bin')}"
+    return f"photos/{sha256}.{ENDINGS.get(media_type, 'bin')}"
 
 
 def manifest_bytes(facts: SealedFacts, files: Mapping[str, str]) -> bytes:

@@ -10,7 +10,6 @@ import zipfile
 from collections.abc import Generator, Iterator, Mapping
 from contextlib import contextmanager
 from dataclasses import dataclass
-from importlib.metadata import PackageNotFoundError, version
 from pathlib import Path
 
 from desktop_app.job_history.sealed_words import (
@@ -27,6 +26,7 @@ from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.sheet import sheet_bytes
 from desktop_app.parts_compared.sheet_facts import SheetFacts
 from desktop_app.parts_compared.stored_sheet import read_sheet
+from desktop_app.shop_record.own_program.own_version import made_by
 from desktop_app.shop_record.own_program.resource_folder import resource_path
 from desktop_app.shop_record.past.entries_kept import EntryKept, hash_before, oldest_first
 from desktop_app.shop_record.record import ShopRecord
@@ -137,7 +137,7 @@ def _write(
         job=history.number,
         shop=sheet.shop_name,
         made_at=record.clock().isoformat(timespec="seconds"),
-        program=_program(),
+        program=made_by(),
         first=history.first,
         hash_before=hash_before(record, history.first),
         head_number=history.head,
@@ -175,13 +175,6 @@ def _photos(
         here = row in history.rows.here
         put.append(PhotoSealed(file, sha256, photo["name"], photo["taken_at"], here, named_by))
     return tuple(put), tuple(missing)
-
-
-def _program() -> str:
-    try:
-        return f"benchwitness {version('benchwitness')}"
-    except PackageNotFoundError:
-        return "benchwitness"
 
 
 @contextmanager

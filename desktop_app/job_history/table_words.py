@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from typing import Literal, TypeAlias
 
 from desktop_app.language import tr
+from desktop_app.part_photos.signs import SIDE_NAMES
 
 # How a value is told: as words, as a word of ours that is kept, as words of ours or typed ones,
 # what stands on a list of checks, an instrument, what was seen of a dimension, the state of a
@@ -78,5 +79,5 @@ def row(table: str, name: str) -> ColumnWords:
     return ColumnWords(name, "row", None, table)
 
 
-SIDES: Mapping[object, str] = {"removed": tr("removed part"), "replacement": tr("replacement")}
+SIDES: Mapping[object, str] = dict(SIDE_NAMES.items())
 STAGES: Mapping[object, str] = {"found": tr("as found"), "after repair": tr("after the repair")}

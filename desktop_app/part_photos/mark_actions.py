@@ -5,7 +5,6 @@ from __future__ import annotations
 import json
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
-from importlib import metadata
 from typing import Any, NamedTuple
 
 from desktop_app.language import tr
@@ -20,6 +19,7 @@ from desktop_app.part_photos.stored import Mark as MarkRow
 from desktop_app.part_photos.stored import PhotoScale
 from desktop_app.part_photos.stored_scales import NO_SCALE
 from desktop_app.shop_record.deed import Deed, Done
+from desktop_app.shop_record.own_program.own_version import made_by
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
 
@@ -271,9 +271,9 @@ def forget_scale(record: ShopRecord, photo_id: int) -> Done:
 def _keep_scale(deed: Deed, photo_id: int, kept: dict[str, Any]) -> None:
     there = stored_scales.scale_row_of_photo(deed.connection, photo_id)
     if there is None:
-        deed.add(PhotoScale, photo_id=photo_id, made_by=_made_by(), **kept)
+        deed.add(PhotoScale, photo_id=photo_id, made_by=made_by(), **kept)
     else:
-        deed.change(PhotoScale, there, made_by=_made_by(), **kept)
+        deed.change(PhotoScale, there, made_by=made_by(), **kept)
 
 
 def _say_all(
@@ -330,10 +330,3 @@ def _said(measured: Measured | None) -> dict[str, Any]:
 
 def _points(points_px: Sequence[Pixel]) -> str:
     return json.dumps([[float(x), float(y)] for x, y in points_px])
-
-
-def _made_by() -> str:
-    try:
-        return f"benchwitness {metadata.version('benchwitness')}"
-    except metadata.PackageNotFoundError:
-        return "benchwitness"

@@ -38,12 +38,6 @@ class MarkTool:
         """Tell whether so many points make the mark, without a word from the user."""
         return not self.open_ended and points >= len(self.clicks)
 
-    def next_click(self, points: int) -> str:
-        """Return what to do after so many points."""
-        if points < len(self.clicks):
-            return f"{self.label}: {self.clicks[points]}."
-        return f"{self.label}: {self.more}."
-
 
 _ROUND_IT = (tr("one corner"), tr("the next corner"), tr("a third corner"))
 _CLOSES = tr("more corners, then Enter closes it")

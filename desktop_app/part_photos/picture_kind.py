@@ -5,6 +5,8 @@ from __future__ import annotations
 from desktop_app.language import tr
 
 JPEG, PNG, WEBP, HEIC = "image/jpeg", "image/png", "image/webp", "image/heic"
+# How the files are called in which photos leave the shop.
+ENDINGS = {JPEG: "jpg", PNG: "png", HEIC: "heic", WEBP: "webp"}
 
 ACCEPTED = tr("JPEG, PNG, HEIC and WebP")
 

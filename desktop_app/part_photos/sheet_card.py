@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import threading
 from io import BytesIO
 from typing import Any
 
@@ -11,13 +10,9 @@ from desktop_app.part_photos.bench_card.card_layout import CardLayout
 from desktop_app.part_photos.bench_card.card_layouts import PAGES_MM, card_words
 from desktop_app.part_photos.bench_card.card_page import card_page
 from desktop_app.part_photos.bench_card.drawing import TINT, Area, Point, Shape, Stroke
-from desktop_app.shop_record.own_program.resource_folder import resource_path
+from desktop_app.part_photos.sheet_fonts import BOLD, PLAIN, printing
 
 MM = 72 / 25.4
-PLAIN, BOLD = "CardPlain", "CardBold"
-
-# The printing library keeps its fonts in one place for the whole program.
-_one_at_a_time = threading.Lock()
 
 
 def card_pdf(layout: CardLayout) -> bytes:
@@ -27,14 +22,13 @@ def card_pdf(layout: CardLayout) -> bytes:
     (ISO 32000-1, 12.2). Raises ShopTrouble for a card that isn't one of ours.
     """
     shapes = card_page(layout)
-    with _one_at_a_time:
+    with printing():
         return _drawn(layout, shapes)
 
 
 def _drawn(layout: CardLayout, shapes: tuple[Shape, ...]) -> bytes:
     from reportlab.pdfgen.canvas import Canvas
 
-    _load_fonts()
     wide, high = PAGES_MM[layout.paper]
     made = BytesIO()
     canvas = Canvas(
@@ -84,13 +78,3 @@ def _draw(canvas: Any, shape: Shape, high: float) -> None:
         canvas.setFillGray(0)
         canvas.setFont(BOLD if shape.bold else PLAIN, shape.size * MM)
         canvas.drawString(*at(shape.at), shape.words)
-
-
-def _load_fonts() -> None:
-    from reportlab.pdfbase import pdfmetrics
-    from reportlab.pdfbase.ttfonts import TTFont
-
-    known = pdfmetrics.getRegisteredFontNames()
-    for name, file in ((PLAIN, "DejaVuSans.ttf"), (BOLD, "DejaVuSans-Bold.ttf")):
-        if name not in known:
-            pdfmetrics.registerFont(TTFont(name, str(resource_path("fonts", file))))

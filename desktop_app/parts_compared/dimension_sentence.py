@@ -8,6 +8,7 @@ from desktop_app.language import tr
 from desktop_app.parts_compared.comparison import DimensionVerdict
 from desktop_app.parts_compared.instruments.instrument import tool_words
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension, Span
+from desktop_app.parts_compared.reading import Side
 from desktop_app.parts_compared.shown_value import amount, doubt, number, span_text
 
 
@@ -41,6 +42,26 @@ def judged_sentence(judged: Judged) -> str:
     if judged.dimension.role == "restored":
         return _restored(judged)
     return _same(judged)
+
+
+def scatter_sentence(side: Side, unit: str, spread: float, tool: str, usual: float) -> str:
+    """Return why a doubt is wider than one reading would leave it: its repeats scatter so much."""
+    said = {
+        "spread": amount(spread, unit, spread),
+        "tool": tool_words(tool),
+        "usual": amount(usual, unit),
+    }
+    if side == "removed":
+        return tr(
+            "The readings of the removed part scatter by {spread}, more than usual ({tool}: "
+            "{usual}): that makes the ± wider.",
+            **said,
+        )
+    return tr(
+        "The readings of the replacement scatter by {spread}, more than usual ({tool}: "
+        "{usual}): that makes the ± wider.",
+        **said,
+    )
 
 
 def count_sentence(dimension: Dimension, removed: float, replacement: float) -> str:

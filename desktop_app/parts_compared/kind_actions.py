@@ -10,6 +10,7 @@ from desktop_app.language import tr
 from desktop_app.parts_compared.part_kinds.kind_shelf import load_kinds
 from desktop_app.parts_compared.part_kinds.kind_trouble import KindTrouble
 from desktop_app.parts_compared.part_kinds.kind_writing import kind_as_toml
+from desktop_app.parts_compared.part_kinds.our_words import ours_kept, ours_said
 from desktop_app.parts_compared.part_kinds.own_kind import own_id
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.part_kinds.part_kind_file import read_kind
@@ -61,8 +62,8 @@ def change_own_kind(record: ShopRecord, kind: PartKind, change: KindChange) -> D
                 kept=tr("Nothing was changed."),
                 do=tr("Make it our own again first."),
             )
-        body = _body(change(read_kind(kept[1], tr("the shop's own {id}", id=kind.id))))
-        deed.change(OwnKind, kept[0], body=body)
+        now = read_kind(kept[1], tr("the shop's own {id}", id=kind.id), ours_said)
+        deed.change(OwnKind, kept[0], body=_body(change(now)))
 
     return record.do(tr("Change the part kind {name}", name=kind.name), work)
 
@@ -115,7 +116,7 @@ def _not_judged(pairs: int) -> str:
 
 def _body(kind: PartKind) -> str:
     """Return the kind's text; what can't be read again is refused now."""
-    body = kind_as_toml(kind)
+    body = kind_as_toml(kind, ours_kept)
     read_kind(body, kind.name)
     return body
 

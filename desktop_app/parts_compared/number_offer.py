@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from desktop_app.language import tr
 from desktop_app.part_photos.codes.code_meaning import CodeMeaning, What
+from desktop_app.part_photos.signs import SIDE_NAMES
 from desktop_app.parts_compared.pair_view import PairView, PhotoShown
 from desktop_app.parts_compared.part_numbers import same_number
 from desktop_app.parts_compared.reading import Side
@@ -24,7 +25,6 @@ _FIELDS: dict[tuple[Side, What], tuple[str, ...]] = {
     ("replacement", "part number"): ("number_on_box", "number_on_part"),
     ("replacement", "article number"): ("number_on_box",),
 }
-_SAID: dict[Side, str] = {"removed": tr("removed part"), "replacement": tr("replacement")}
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,7 +67,7 @@ def _words(pair: PairView, photo: PhotoShown, seen: CodeMeaning, fields: Sequenc
         tr(
             "The photo “{name}” ({side}, {view}) shows {sort} {value}.",
             name=photo.name,
-            side=_SAID[photo.side],
+            side=SIDE_NAMES[photo.side],
             view=tr(photo.view),
             sort=sort,
             value=seen.value,

@@ -6,6 +6,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
 from desktop_app.language import tr
+from desktop_app.part_photos.signs import SIDE_NAMES
 from desktop_app.parts_compared.comparison import DimensionComparison
 from desktop_app.parts_compared.dimension_sentence import label_of
 from desktop_app.parts_compared.instruments.instrument import Instrument, instrument_for
@@ -74,7 +75,7 @@ def _units_inside(kind: PartKind, readings: Sequence[Reading]) -> list[str]:
                 continue
             question = unit_question(float(min(values)), float(max(values)))
             if question:
-                which = tr("removed part") if side == "removed" else tr("replacement")
+                which = SIDE_NAMES[side]
                 questions.append(
                     tr(
                         "{label}, {part}: readings of one part are about 25.4 "

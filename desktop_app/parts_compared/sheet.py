@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import threading
 from collections.abc import Mapping
 from io import BytesIO
 from pathlib import Path
@@ -10,19 +9,16 @@ from typing import Any
 
 from desktop_app.language import code_spoken, tr
 from desktop_app.part_photos import file_actions
+from desktop_app.part_photos.sheet_fonts import PLAIN, printing
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.sheet_facts import SheetFacts
-from desktop_app.parts_compared.sheet_flowables import BOLD, MM, PLAIN, flowables, printable
+from desktop_app.parts_compared.sheet_flowables import MM, flowables, printable
 from desktop_app.parts_compared.sheet_job import foot_words, sheet_blocks
 from desktop_app.parts_compared.stored_sheet import read_sheet
-from desktop_app.shop_record.own_program.resource_folder import resource_path
 from desktop_app.shop_record.record import ShopRecord
 
 MARGIN = 15 * MM
 FOOT = 17 * MM
-
-# The printing library keeps its fonts in one place for the whole program.
-_one_at_a_time = threading.Lock()
 
 
 def write_sheet(record: ShopRecord, job_id: int, kinds: Mapping[str, PartKind], to: Path) -> None:
@@ -37,8 +33,7 @@ def write_sheet(record: ShopRecord, job_id: int, kinds: Mapping[str, PartKind], 
 
 def sheet_bytes(sheet: SheetFacts) -> bytes:
     """Return the sheet as PDF; the same facts give the same bytes."""
-    with _one_at_a_time:
-        _load_fonts()
+    with printing():
         pages = _laid_out(sheet, 0)[1]
         return _laid_out(sheet, pages)[0]
 
@@ -94,13 +89,3 @@ def _draw_foot(canvas: Any, document: Any, sheet: SheetFacts, pages: int) -> Non
         right, 9 * MM, tr("page {page} of {pages}", page=document.page, pages=pages)
     )
     canvas.restoreState()
-
-
-def _load_fonts() -> None:
-    from reportlab.pdfbase import pdfmetrics
-    from reportlab.pdfbase.ttfonts import TTFont
-
-    known = pdfmetrics.getRegisteredFontNames()
-    for name, file in ((PLAIN, "DejaVuSans.ttf"), (BOLD, "DejaVuSans-Bold.ttf")):
-        if name not in known:
-            pdfmetrics.registerFont(TTFont(name, str(resource_path("fonts", file))))

@@ -9,6 +9,7 @@ from io import BytesIO
 from typing import Any
 from xml.sax.saxutils import escape
 
+from desktop_app.part_photos.sheet_fonts import BOLD, PLAIN
 from desktop_app.parts_compared import sheet_blocks as blocks
 from desktop_app.parts_compared.sheet_facts import PhotoPrinted
 from desktop_app.parts_compared.sheet_marks import marked
@@ -17,7 +18,6 @@ from desktop_app.parts_compared.sheet_spark import spark_drawing
 MM = 72 / 25.4
 SHORT_LIST = 1500  # characters; a longer list is laid out in rows, which can go on overleaf
 LEAST_DPI = 150  # a small photo is printed smaller rather than coarser
-PLAIN, BOLD = "BenchPlain", "BenchBold"
 GREY = "#4A4A4A"
 SMALL: dict[str, Any] = {"fontSize": 8, "leading": 9.8, "spaceAfter": 1.5}
 

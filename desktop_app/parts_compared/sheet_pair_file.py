@@ -57,9 +57,8 @@ def pair_file_blocks(printed: PairPrinted, crowded: bool = False) -> Iterator[Bl
         blocks += _table(compared, kind, printed.instruments, pair.marks)
         blocks += _seen(pair, kind)
     blocks += _notes(pair)
-    if blocks:
-        yield Heading(pair_name(pair, kind), first=True)
-        yield from blocks
+    yield Heading(pair_name(pair, kind), first=True)
+    yield from blocks
 
 
 def _photos(printed: PairPrinted, crowded: bool) -> Iterator[Block]:

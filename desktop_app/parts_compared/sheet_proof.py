@@ -22,6 +22,7 @@ from desktop_app.repair_jobs.proof_said import (
 )
 from desktop_app.repair_jobs.proof_window import window_in_words
 from desktop_app.repair_jobs.road_test_words import LIMIT
+from desktop_app.repair_jobs.same_check import each_once
 from desktop_app.repair_jobs.self_tests_compared import self_tests_in_words
 
 # A check that is asked for only where somebody told of wet.
@@ -50,7 +51,8 @@ def proof_file_blocks(
     `asked_by_parts` are the proof checks of the fitted parts' kinds.
     """
     system = proof_checks(job.system)
-    asked = tuple(dict.fromkeys((*system.bay, *system.road, *asked_by_parts)))
+    answered = [one.words for one in job.checks if one.kind == "proof"]
+    asked = each_once((*system.bay, *system.road, *asked_by_parts), answered)
     if not any(job.conditions.get(wet) for wet in _WET):
         asked = tuple(words for words in asked if _IF_WET not in words)
     spoken = {words: check_words(words).rstrip(".") for words in asked}

@@ -25,7 +25,7 @@ STACKED = tr(
 
 def set_blocks(sheet: SheetFacts) -> Iterator[Block]:
     """Give the verdict on each set of the sheet whose room is known with the new parts."""
-    for position, judged in _known(sheet):
+    for position, judged, _ in _known(sheet):
         yield Heading(_heading(position, judged))
         main = main_sentence(judged, sheet.length_unit)
         yield VerdictBox(SET_SIGNS[judged.verdict], tr(judged.verdict), main)
@@ -33,13 +33,15 @@ def set_blocks(sheet: SheetFacts) -> Iterator[Block]:
 
 def set_file_blocks(sheet: SheetFacts) -> Iterator[Block]:
     """Give for each of these sets what its verdict stands on."""
-    for position, judged in _known(sheet):
+    for position, judged, room in _known(sheet):
         yield Heading(_heading(position, judged))
-        yield from _stands_on(judged, sheet.length_unit)
+        yield from _stands_on(judged, room, sheet.length_unit)
 
 
-def _known(sheet: SheetFacts) -> Iterator[tuple[str, SetComparison]]:
-    return ((where, judged) for where, judged in sheet.sets if judged.after is not None)
+def _known(sheet: SheetFacts) -> Iterator[tuple[str, SetComparison, SetRoom]]:
+    for where, judged in sheet.sets:
+        if judged.after is not None:
+            yield where, judged, judged.after
 
 
 def _heading(position: str, judged: SetComparison) -> str:
@@ -47,12 +49,11 @@ def _heading(position: str, judged: SetComparison) -> str:
     return f"{heading}, {position}" if position.strip() else heading
 
 
-def _stands_on(judged: SetComparison, length_unit: str) -> Iterator[Block]:
+def _stands_on(judged: SetComparison, room: SetRoom, length_unit: str) -> Iterator[Block]:
     said = set_sentences(judged, length_unit)[1:]
     if said:
         yield Listed(tr("What that stands on"), said)
-    if judged.after is not None:
-        yield from _table(judged, judged.after, length_unit)
+    yield from _table(judged, room, length_unit)
     if judged.next_steps:
         yield Listed(tr("To measure next"), judged.next_steps, "→")
 

@@ -65,8 +65,8 @@ def spark_blocks(sheet: SheetFacts, ratio: float | None = None) -> Iterator[Bloc
     if bars:
         yield SparkPicture(tr("kilovolts (kV)"), bars)
     for side in SIDES:
-        if paths[side].valid:
-            yield Words(_gap_words(paths[side]), NAMES[side])
+        if words := _gap_words(paths[side]):
+            yield Words(words, NAMES[side])
     for words in outside:
         yield Words(words)
     both = all(path.valid for path in paths.values())
@@ -116,16 +116,18 @@ def _bar(side: Side, path: SparkPath) -> SparkBar | None:
 
 
 def _gap_words(path: SparkPath) -> str:
+    """Say what each gap of one side asks for, and both together; nothing where one is not known."""
+    if path.larger is None or path.sum is None:
+        return ""
     named = ((tr("rotor gap"), path.rotor), (tr("plug gap"), path.plug))
     said = [
         tr("{gap} about {kilovolts}", gap=name, kilovolts=volts.words())
         for name, volts in named
         if volts is not None
     ]
-    if path.larger is not None and path.sum is not None:
-        said.append(tr("larger of the two {kilovolts}", kilovolts=path.larger.words()))
-        said.append(tr("sum {kilovolts}", kilovolts=path.sum.words()))
-    return f"{'; '.join(said)}." if said else ""
+    said.append(tr("larger of the two {kilovolts}", kilovolts=path.larger.words()))
+    said.append(tr("sum {kilovolts}", kilovolts=path.sum.words()))
+    return f"{'; '.join(said)}."
 
 
 def _alone(rotor: GapsTaken | None, plug: GapsTaken | None) -> str:

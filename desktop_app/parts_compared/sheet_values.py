@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from desktop_app.language import tr
 from desktop_app.parts_compared.comparison import DimensionComparison, SideValue
-from desktop_app.parts_compared.part_kinds.part_kind import Dimension, Span
+from desktop_app.parts_compared.part_kinds.part_kind import Dimension
 from desktop_app.parts_compared.shown_value import amount, number, span_text
 from desktop_app.parts_compared.signs import DIMENSION_SIGNS
 
@@ -62,9 +62,9 @@ def allowed_cell(one: DimensionComparison) -> str:
     if one.allowed is None:
         return tr("no limit entered") if one.role == "limit" else tr("anything")
     low, high = one.allowed
-    if one.role == "limit":
+    if one.role == "limit" or low is None or high is None:
         return _minus(span_text(low, high, "n"))
-    return _span(one.allowed)
+    return _span(low, high)
 
 
 def verdict_cell(one: DimensionComparison) -> str:
@@ -72,10 +72,7 @@ def verdict_cell(one: DimensionComparison) -> str:
     return f"{DIMENSION_SIGNS[one.verdict]} {tr(one.verdict)}"
 
 
-def _span(span: Span) -> str:
-    low, high = span
-    if low is None or high is None:
-        return _minus(span_text(low, high, "n"))
+def _span(low: float, high: float) -> str:
     if low == -high:
         return f"± {number(high)}"
     return tr("{low} to {high}", low=_signed(number(low)), high=_signed(number(high)))

@@ -40,12 +40,17 @@ def pairs_of_job(connection: Connection, job_id: int) -> tuple[int, ...]:
 
 def pairs_without_origin(connection: Connection, job_id: int) -> tuple[str, ...]:
     """Return the part kinds of those pairs whose replacement's origin was not said."""
+    return tuple(kind for _, kind in open_origins(connection, job_id))
+
+
+def open_origins(connection: Connection, job_id: int) -> tuple[tuple[int, str], ...]:
+    """Return those pairs (id, part kind) whose replacement's origin was not said."""
     rows = connection.execute(
-        select(Pair.part_kind)
+        select(Pair.id, Pair.part_kind)
         .where(Pair.job_id == job_id, Pair.origin.is_(None), Pair.fitted == 1)
         .order_by(Pair.id)
     )
-    return tuple(rows.scalars())
+    return tuple((pair, kind) for pair, kind in rows)
 
 
 def read_pair(connection: Connection, pair_id: int) -> PairView:

@@ -63,7 +63,7 @@ def _fraction(a: float, b: float, x: float) -> float:
     c, d = 1.0, 1.0 - (a + b) * x / (a + 1)
     d = 1.0 / (d or _TINY)
     result = d
-    for m in range(1, 500):
+    for m in range(1, 500):  # pragma: no branch - it converges long before
         # Both steps are written out: a verdict spends most of its time here.
         top = a + 2 * m
         step = m * (b - m) * x / ((top - 1) * top)

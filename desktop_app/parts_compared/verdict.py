@@ -25,7 +25,7 @@ from desktop_app.parts_compared.instruments.instrument import Instrument, instru
 from desktop_app.parts_compared.instruments.tool_choice import finer_ones
 from desktop_app.parts_compared.looked_at import judge_count, judge_word
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension, Span
-from desktop_app.parts_compared.reading import Reading
+from desktop_app.parts_compared.reading import Reading, Side
 from desktop_app.parts_compared.sides import both_sides, fitting
 from desktop_app.parts_compared.uncertainty import (
     Estimate,
@@ -113,6 +113,7 @@ def _judge_difference(
     )
     if verdict == "turned" and looks_mirrored(dimension, old.mean, new.mean):
         said += tr(" It looks like the mirror image of the old one.")
+    said += _why_wider(dimension, {"removed": old, "replacement": new})
     result = bare_result(dimension, _shown(old), _shown(new), verdict, said)
     return replace(
         result,
@@ -202,10 +203,26 @@ def _within_limits(
     return replace(
         result,
         verdict=verdict,
-        sentence=sentence.judged_sentence(judged),
+        sentence=sentence.judged_sentence(judged) + _why_wider(dimension, {"replacement": new}),
         probability_within=estimate.within(*span),
         readings_needed=needed,
         finer=finer,
+    )
+
+
+def _why_wider(dimension: Dimension, sides: Mapping[Side, SideReading]) -> str:
+    """Say of which side the repeats scatter more than their instrument usually does."""
+    return "".join(
+        " "
+        + sentence.scatter_sentence(
+            side,
+            dimension.unit,
+            one.spread,
+            one.instrument.name,
+            one.instrument.usual_spread,
+        )
+        for side, one in sides.items()
+        if one.stands_alone
     )
 
 

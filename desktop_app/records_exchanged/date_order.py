@@ -67,7 +67,7 @@ class OrderSeen:
 
     def __init__(self) -> None:
         self._left = set(DATE_ORDERS)
-        self._unclear: dict[str, int] = {}
+        self._unclear: dict[str, tuple[int, DayFigures]] = {}
         self._firsts: set[int] = set()
         self._thirds: set[int] = set()
         self._year_leads = False
@@ -99,7 +99,7 @@ class OrderSeen:
             self._year_leads = self._year_leads or set(ways) == {"year first"}
         self._left &= ways.keys()
         if len(set(ways.values())) > 1 and len(self._unclear) < 20_000:
-            self._unclear.setdefault(text, row)
+            self._unclear.setdefault(text, (row, found))
 
     def decided(self) -> tuple[DateOrder | None, Question | None]:
         """Return the order, and the question where one must be answered first.
@@ -116,12 +116,10 @@ class OrderSeen:
                 left = left - {"year first"} if years_last else {"year first"}
         if len(left) == 1:
             return left.pop(), None
-        for text, row in self._unclear.items():
-            figures = day_in(text)
-            if isinstance(figures, DayFigures):
-                ways = {o: way for o, way in figures.days().items() if o in left or not left}
-                if len(set(ways.values())) > 1:
-                    return None, _question(text, row, ways, mixed=not left)
+        for text, (row, figures) in self._unclear.items():
+            ways = {o: way for o, way in figures.days().items() if o in left or not left}
+            if len(set(ways.values())) > 1:
+                return None, _question(text, row, ways, mixed=not left)
         return None, None
 
 

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import re
 
+from desktop_app.part_photos.picture_kind import ENDINGS
+
 JOBS, PHOTO_FILES, HISTORY = "jobs.csv", "photo_files.csv", "history.csv"
 IDS_GIVEN, READ_ME, CHECKSUMS = "ids_given.csv", "README.txt", "checksums.sha256"
 TABLES, PHOTOS, PART_KINDS = "tables", "photos", "part_kinds"
@@ -59,7 +61,6 @@ LATER_TABLES = ("job_person", "own_phrase")
 _DEVICE = re.compile(r"(?:con|prn|aux|nul|com[0-9]|lpt[0-9])(?:\..*)?", re.IGNORECASE)
 _LONGEST = 40
 SHORT_HASH = 12
-_ENDINGS = {"image/jpeg": "jpg", "image/png": "png", "image/heic": "heic", "image/webp": "webp"}
 
 
 def table_file(table: str) -> str:
@@ -83,7 +84,7 @@ def photo_file(
     """
     shown = ["photo"] if pair is None else [f"pair-{pair}", kind, side, view]
     name = "_".join(word for word in map(_plain, shown) if word)
-    ending = _ENDINGS.get(media, "bin")
+    ending = ENDINGS.get(media, "bin")
     return f"{PHOTOS}/{_folder(number, job)}/{name}_{sha256[:SHORT_HASH]}.{ending}"
 
 

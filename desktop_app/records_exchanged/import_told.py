@@ -82,11 +82,8 @@ def rows_said(count: int) -> str:
     return tr("1 row") if count == 1 else tr("{rows:,} rows", rows=count)
 
 
-def outcome_of(first: Outcome, *others: Outcome) -> Outcome:
-    """Return what became of a row: a job or a part of it added, else changed, else nothing."""
-    if first == "added":
+def outcome_of(job: Outcome, part: Outcome, link: Outcome) -> Outcome:
+    """Return what became of a row of a known job: a part added to it, changed, or nothing."""
+    if job == "unchanged" and part == "added":
         return "added"
-    if first == "unchanged" and others[0] == "added":
-        return "added"
-    changed = "updated" in (first, *others) or "added" in others
-    return "updated" if changed else "unchanged"
+    return "unchanged" if {job, part, link} == {"unchanged"} else "updated"

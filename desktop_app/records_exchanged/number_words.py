@@ -28,7 +28,7 @@ _MONEY = re.compile(
 )
 _CURRENCY_SIGNS = {"EUR": "€", "GBP": "£", "USD": "$", "US$": "$", "JPY": "¥"}
 # How nearly all amounts are written; what it gives is what the long way would give.
-_PLAIN = re.compile(r"([0-9]{1,9})([.,])([0-9]{2})")
+_PLAIN = re.compile(r"([0-9]{1,8})([.,])([0-9]{2})")
 _SIGNS: dict[str, DecimalSign] = {".": "point", ",": "comma"}
 _CLOCK = re.compile(r"([0-9]{1,4})(?::| ?h ?)([0-5][0-9])(?::([0-5][0-9])| ?min| ?m)?")
 _MINUTES = re.compile(r"([0-9]{1,5}) ?(?:min|mins|minutes)\.?")

@@ -165,8 +165,9 @@ class Importer:
             self._hanging.link(job, earlier, judgement)
             return "added"
         outcome = self._merge(row, job, earlier)
-        also = self._hanging.part(row, job), self._hanging.link(job, earlier, judgement)
-        outcome = outcome_of(outcome, *also)
+        part = self._hanging.part(row, job)
+        link = self._hanging.link(job, earlier, judgement)
+        outcome = outcome_of(outcome, part, link)
         if outcome != "unchanged":
             self._words.changed((job.id,))
         return outcome

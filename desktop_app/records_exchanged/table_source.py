@@ -32,15 +32,11 @@ class TableSource:
     from_workbook: bool = False
     sheets: tuple[str, ...] = ()
 
-    def pieces(self, progress: Progress | None = None) -> Iterator[bytes]:
+    def pieces(self) -> Iterator[bytes]:
         """Give all bytes, a megabyte at a time."""
-        done = 0
         with self.opened() as stream:
             while piece := stream.read(_PIECE):
                 yield piece
-                done += len(piece)
-                if progress is not None:
-                    progress(min(1.0, done / max(1, self.size)))
 
 
 class OpenTable:

@@ -175,7 +175,7 @@ def _put(to: Path, content: bytes) -> None:
 def _files_go_too(record: ShopRecord, dry_run: bool) -> Iterator[None]:
     """Take the files out of the shop's folder again where their rows did not stay."""
     folders = (record.photos.folder, record.folder / PART_KINDS)
-    ours = [one for one in folders if not one.exists() or not any(one.iterdir())]
+    ours = [one for one in folders if not one.exists() or (one.is_dir() and not any(one.iterdir()))]
     done = False
     try:
         yield

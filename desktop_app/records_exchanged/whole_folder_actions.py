@@ -5,7 +5,6 @@ from __future__ import annotations
 import csv
 import hashlib
 from collections.abc import Generator, Iterator, Sequence
-from contextlib import contextmanager
 from io import BufferedReader
 from pathlib import Path
 from typing import Any
@@ -56,9 +55,9 @@ class WholeFolder:
         """
         if name not in self.listed:
             return
-        with self._open(name) as binary, _any_length():
+        with self._open(name) as binary:
             lines = (line.decode("utf-8") for line in binary)
-            reader = csv.reader(_without_mark(lines), strict=True)
+            reader = _of_any_length(csv.reader(_without_mark(lines), strict=True))
             number, piece = 1, list[NumberedRow]()
             try:
                 header = next(reader, [])
@@ -99,6 +98,8 @@ class WholeFolder:
                 )
                 raise refused(name, what)
             return path.open("rb")
+        except RuntimeError as error:  # how a link that leads to itself is told
+            raise refused(name, tr("it is no plain file in the folder")) from error
         except OSError as error:
             why = tr("it can't be read ({reason})", reason=error.strerror or error)
             raise refused(name, why) from error
@@ -108,14 +109,20 @@ def _after(name: str, number: int) -> str:
     return tr("{file}, after row {row}", file=name, row=number)
 
 
-@contextmanager
-def _any_length() -> Iterator[None]:
-    """Let a cell be as long as it was written: an entry of the history may tell of many rows."""
-    before = csv.field_size_limit(_LONGEST_CELL)
-    try:
-        yield
-    finally:
-        csv.field_size_limit(before)
+def _of_any_length(rows: Iterator[list[str]]) -> Iterator[list[str]]:
+    """Give rows with cells as long as they were written: an entry may tell of many rows.
+
+    The limit is that of the whole process, so it is back between two rows.
+    """
+    while True:
+        before = csv.field_size_limit(_LONGEST_CELL)
+        try:
+            row = next(rows, None)
+        finally:
+            csv.field_size_limit(before)
+        if row is None:
+            return
+        yield row
 
 
 def _without_mark(lines: Iterator[str]) -> Iterator[str]:

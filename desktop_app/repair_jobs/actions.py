@@ -19,6 +19,7 @@ from desktop_app.repair_jobs.entry_bounds import (
 from desktop_app.repair_jobs.hand_over import listed
 from desktop_app.repair_jobs.one_row import keep_answer
 from desktop_app.repair_jobs.proof import ProofLevel, conditions_to_meet, why_not_offered
+from desktop_app.repair_jobs.same_check import wordings
 from desktop_app.repair_jobs.stored import (
     Answered,
     Job,
@@ -191,9 +192,10 @@ def tick_check(record: ShopRecord, job_id: int, kind: str, words: str, outcome: 
     def work(deed: Deed) -> None:
         if kind == "proof":
             look.refuse_once_left(deed, job_id)
-        row = look.check_row(deed, job_id, kind, words)
-        if row is None:  # it may have been kept as it was spoken
-            row = look.check_row(deed, job_id, kind, tr(words))
+        # It may have been kept as it was spoken, or in other words.
+        kept_as = dict.fromkeys((words, tr(words), *wordings(words)))
+        rows = (look.check_row(deed, job_id, kind, one) for one in kept_as)
+        row = next((one for one in rows if one is not None), None)
         about = {"job_id": job_id, "kind": kind, "words": words}
         keep_answer(deed, JobCheck, row, about, {"outcome": outcome} if outcome else None)
 

@@ -18,11 +18,6 @@ def to_miles(distance: float, unit: DistanceUnit) -> float:
     return distance if unit == "mi" else distance / KM_PER_MILE
 
 
-def to_km(distance: float, unit: DistanceUnit) -> float:
-    """Return a distance in kilometres; a distance in kilometres comes back untouched."""
-    return distance if unit == "km" else distance * KM_PER_MILE
-
-
 def from_miles(miles: float, unit: DistanceUnit) -> float:
     """Return miles in the unit asked for."""
     return miles if unit == "mi" else miles * KM_PER_MILE
@@ -31,11 +26,6 @@ def from_miles(miles: float, unit: DistanceUnit) -> float:
 def unit_words(unit: str) -> str:
     """Return the unit of a vehicle's odometer for people: "miles" or "km"."""
     return tr("km") if unit == "km" else tr("miles")
-
-
-def inch_to_mm(inches: float) -> float:
-    """Return a length in millimetres."""
-    return inches * MM_PER_INCH
 
 
 def mm_to_inch(millimetres: float) -> float:

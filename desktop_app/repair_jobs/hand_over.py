@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 
 from desktop_app.language import tr
 from desktop_app.repair_jobs.job_view import JobView
@@ -11,26 +12,56 @@ from desktop_app.repair_jobs.proof_checks import check_words, never_left_out
 LEFT = tr("The car has left: what was proved at the hand-over stays as it was.")
 
 
-def missing_answers(job: JobView, pairs_without_origin: tuple[str, ...] = ()) -> tuple[str, ...]:
+@dataclass(frozen=True, slots=True)
+class OpenAnswer:
+    """One of the answers that are missing: its words, and the way to where it is given.
+
+    `about` names its field for the page; `pair` is the pair (its id) that it is about, or None.
+    """
+
+    about: str
+    words: str
+    way: str
+    pair: int | None = None
+
+
+def open_answers(
+    job: JobView, without_origin: Sequence[tuple[int | None, str]] = ()
+) -> tuple[OpenAnswer, ...]:
     """Return what must still be answered before a job can be handed over, in the order of work.
 
+    `without_origin` are the pairs (id, name of the kind) whose new part nobody knows the origin of.
     Maintenance has no cause to name, and an inspection nothing that was put right or proved.
     """
-    missing = []
+    open_ones = []
     if not job.concern.strip():
-        missing.append(tr("what the customer says"))
+        open_ones.append(
+            OpenAnswer("concern", tr("what the customer says"), tr("What the customer says"))
+        )
     if job.cause_found is None and job.work is None:
-        missing.append(tr("the cause, or “not caught”"))
+        open_ones.append(OpenAnswer("cause", tr("the cause, or “not caught”"), tr("The cause")))
     if job.cause_found is not False and job.work != "inspection" and not job.correction.strip():
-        missing.append(tr("what was done about it"))
-    missing.extend(
-        tr("where the new {kind} comes from", kind=kind) for kind in pairs_without_origin
-    )
+        open_ones.append(
+            OpenAnswer("correction", tr("what was done about it"), tr("What was done"))
+        )
+    for pair, kind in without_origin:
+        words = tr("where the new {kind} comes from", kind=kind)
+        open_ones.append(
+            OpenAnswer("origin", words, tr("Origin of the new {kind}", kind=kind), pair)
+        )
     if job.proof_level is None and job.work != "inspection":
-        missing.append(tr("how far it was proved (“unproven” is an answer)"))
+        words = tr("how far it was proved (“unproven” is an answer)")
+        open_ones.append(OpenAnswer("proof", words, tr("How far it was proved")))
     if job.declined is None:
-        missing.append(tr("what was declined or left undone (“nothing” is an answer)"))
-    return tuple(missing)
+        words = tr("what was declined or left undone (“nothing” is an answer)")
+        open_ones.append(OpenAnswer("declined", words, tr("Declined or left undone")))
+    return tuple(open_ones)
+
+
+def missing_answers(job: JobView, pairs_without_origin: tuple[str, ...] = ()) -> tuple[str, ...]:
+    """Return the words of what must still be answered before a job can be handed over."""
+    without_origin = [(None, kind) for kind in pairs_without_origin]
+    return tuple(one.words for one in open_answers(job, without_origin))
 
 
 def listed(missing: Sequence[str]) -> str:

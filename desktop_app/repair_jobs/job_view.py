@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from desktop_app.language import tr
 from desktop_app.repair_jobs.proof import CODES_READ
+from desktop_app.repair_jobs.same_check import same_check
 from desktop_app.repair_jobs.who_did_what import Did, Doer
 
 
@@ -104,10 +105,16 @@ class JobView:
     def ticked(self, kind: str, checks: Iterable[str]) -> dict[str, str]:
         """Return the outcome of each of the checks of a list, "" where nobody answered it.
 
-        A check is kept as it is written; one that was kept as it is spoken counts as well.
+        A check is kept as it is written; one that was kept as it is spoken, or in other words,
+        counts as well.
         """
         kept = {one.words: one.outcome for one in self.checks if one.kind == kind}
-        return {words: kept.get(words) or kept.get(tr(words), "") for words in checks}
+        said = {same_check(words): outcome for words, outcome in kept.items() if outcome}
+
+        def outcome_of(words: str) -> str:
+            return kept.get(words) or kept.get(tr(words)) or said.get(same_check(words), "")
+
+        return {words: outcome_of(words) for words in checks}
 
     @property
     def came_on(self) -> str:

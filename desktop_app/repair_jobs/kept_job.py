@@ -7,7 +7,7 @@ from typing import Literal
 
 from desktop_app.language import tr
 from desktop_app.repair_jobs.entry_bounds import MOST_CENTS, MOST_DISTANCE, MOST_HOURS
-from desktop_app.repair_jobs.proof import ProofLevel
+from desktop_app.repair_jobs.proof import RECORDED_LEVELS, ProofLevel
 from desktop_app.repair_jobs.road_test import EVERY_UNITS, FaultEvery
 from desktop_app.repair_jobs.who_did_what import WORKS
 from desktop_app.shop_record.kept_value import damaged, kept_whole, kept_word
@@ -16,23 +16,23 @@ from desktop_app.shop_record.kept_value import damaged, kept_whole, kept_word
 MOST_WINDOW_DAYS, MOST_WINDOW_MONTHS, MOST_WINDOW_MILES = 3660, 120, 200_000
 WINDOW_RULES: tuple[Literal["first"], Literal["both"]] = ("first", "both")
 _WHOSE = ("job", "shop")
-_LOWEST, _HIGHEST = min(ProofLevel), max(ProofLevel)
+_LOWEST, *_, _HIGHEST = RECORDED_LEVELS
+# Said once: every row of a whole history is held against them.
+_DAYS = tr("a window of 0 to {most_window_days:,} days", most_window_days=MOST_WINDOW_DAYS)
+_MILES = tr("a window of 0 to {most_window_miles:,} miles", most_window_miles=MOST_WINDOW_MILES)
+_RULE = tr("“first” or “both”")
+_HOURS = tr("hours from 0 to {most_hours:,}", most_hours=MOST_HOURS)
+_PRICE = tr("a price from 0 to 1,000,000.00")
+_LEVEL = tr("a level of proof")
 
 
 def kept_window(days: int, miles: int, rule: str, place: str = "") -> None:
     """Raise a ShopDamaged where no promise is so many days and miles, or is counted so."""
-    kept_whole(
-        days,
-        0,
-        MOST_WINDOW_DAYS,
-        tr("a window of 0 to {most_window_days:,} days", most_window_days=MOST_WINDOW_DAYS),
-        place,
-    )
-    most = tr("a window of 0 to {most_window_miles:,} miles", most_window_miles=MOST_WINDOW_MILES)
-    kept_whole(miles, 0, MOST_WINDOW_MILES, most, place)
+    kept_whole(days, 0, MOST_WINDOW_DAYS, _DAYS, place)
+    kept_whole(miles, 0, MOST_WINDOW_MILES, _MILES, place)
     if not days and not miles:
         raise damaged(tr("0 days, 0 miles"), tr("a window with a limit"), place)
-    kept_word(rule, WINDOW_RULES, tr("“first” or “both”"), place)
+    kept_word(rule, WINDOW_RULES, _RULE, place)
 
 
 def kept_promise(months: int | None, whose: str | None, place: str = "") -> None:
@@ -49,10 +49,8 @@ def kept_work(
 ) -> None:
     """Raise a ShopDamaged where no job takes such hours, or has such a price; None is no damage."""
     for number in (hours, unbilled_hours):
-        kept_number(
-            number, MOST_HOURS, tr("hours from 0 to {most_hours:,}", most_hours=MOST_HOURS), place
-        )
-    kept_number(cents, MOST_CENTS, tr("a price from 0 to 1,000,000.00"), place)
+        kept_number(number, MOST_HOURS, _HOURS, place)
+    kept_number(cents, MOST_CENTS, _PRICE, place)
 
 
 def kept_kind_of_work(work: str | None, search_hours: float | None, place: str = "") -> None:
@@ -62,9 +60,7 @@ def kept_kind_of_work(work: str | None, search_hours: float | None, place: str =
     """
     if work is not None:
         kept_word(work, WORKS, tr("“inspection” or “maintenance”"), place)
-    kept_number(
-        search_hours, MOST_HOURS, tr("hours from 0 to {most_hours:,}", most_hours=MOST_HOURS), place
-    )
+    kept_number(search_hours, MOST_HOURS, _HOURS, place)
 
 
 def kept_drive(distance: float | None, place: str = "") -> None:
@@ -94,7 +90,7 @@ def kept_level(level: int | None, place: str = "") -> ProofLevel | None:
     """Return how far a job is proved, None where nobody said."""
     if level is None:
         return None
-    kept_whole(level, _LOWEST, _HIGHEST, tr("a level of proof"), place)
+    kept_whole(level, _LOWEST, _HIGHEST, _LEVEL, place)
     return ProofLevel(level)
 
 

@@ -18,6 +18,7 @@ MOST_MILES_A_DAY = 400
 
 ReadingSource = Literal["read", "told", "estimated"]
 READING_SOURCES: tuple[ReadingSource, ...] = ("read", "told", "estimated")
+_ONE_OF_THEM = tr("“read”, “told” or “estimated”")  # said once, for whole histories of readings
 # How far off a reading may be, in miles, by how it came; common practice, no source: people tell
 # round thousands, and who estimates is glad to be within a month's driving.
 _OFF_BY: dict[ReadingSource, float] = {"read": 0.0, "told": 500.0, "estimated": 1500.0}
@@ -30,7 +31,7 @@ def reading_source(kept: str | None, place: str = "") -> ReadingSource:
     """
     if kept is None:
         return "read"
-    return kept_word(kept, READING_SOURCES, tr("“read”, “told” or “estimated”"), place)
+    return kept_word(kept, READING_SOURCES, _ONE_OF_THEM, place)
 
 
 @dataclass(frozen=True, slots=True)

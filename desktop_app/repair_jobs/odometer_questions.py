@@ -47,10 +47,13 @@ def odometer_questions(
     today: date,
     replaced: Sequence[OdometerReplaced] = (),
     shop: ShopUse | None = None,
+    *,
+    as_kept: bool = False,
 ) -> tuple[str, ...]:
     """Return the questions about a new reading, given the vehicle's earlier ones; none if plain.
 
-    One that was told or estimated is odd only beyond what it may be off by.
+    One that was told or estimated is odd only beyond what it may be off by. `as_kept` gives the
+    words under which answers are kept, which never change.
     """
     questions = []
     if reading.on > today:
@@ -72,7 +75,7 @@ def odometer_questions(
                 )
             )
         return tuple(questions)
-    odd = _against(reading, before, replaced)
+    odd = _against(reading, before, replaced, as_kept=as_kept)
     if odd is not None:
         guesses = [
             tr(
@@ -194,7 +197,11 @@ def _last_trusted(
 
 
 def _against(
-    reading: OdometerReading, before: OdometerReading, replaced: Sequence[OdometerReplaced]
+    reading: OdometerReading,
+    before: OdometerReading,
+    replaced: Sequence[OdometerReplaced],
+    *,
+    as_kept: bool = False,
 ) -> str | None:
     if reading.miles is None or before.miles is None or _goes_on(reading, before, replaced):
         return None  # plain, or over a stretch that nobody knows: nothing to ask
@@ -208,17 +215,23 @@ def _against(
     days = (reading.on - before.on).days
     driven = distance_in_words(from_miles(reading.miles - before.miles, reading.unit), reading.unit)
     limit = distance_in_words(from_miles(MOST_MILES_A_DAY, reading.unit), reading.unit)
+    if as_kept:
+        in_days = "in one day" if days <= 1 else f"in {days} days"
+        return f"That is {driven} {in_days}, more than {limit} a day. Is a digit wrong?"
+    said = {"driven": driven, "limit": limit, "day": day_in_words(before.on)}
     if days <= 1:
         return tr(
-            "That is {driven} in one day, more than {limit} a day. Is a digit wrong?",
-            driven=driven,
-            limit=limit,
+            "That is {driven} in one day, more than {limit} a day: on {day} it said {before}. "
+            "Is a digit wrong?",
+            before=_said(before),
+            **said,
         )
     return tr(
-        "That is {driven} in {days} days, more than {limit} a day. Is a digit wrong?",
-        driven=driven,
+        "That is {driven} in {days} days, more than {limit} a day: on {day} it said {before}. "
+        "Is a digit wrong?",
         days=days,
-        limit=limit,
+        before=_said(before),
+        **said,
     )
 
 

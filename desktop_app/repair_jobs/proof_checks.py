@@ -178,6 +178,12 @@ def check_words(kept: str) -> str:
     return tr(kept)
 
 
+def check_sentence(kept: str) -> str:
+    """Return a check as it stands in a list: all begin with a capital and end with a stop."""
+    words = check_words(kept)
+    return f"{words[:1].upper()}{words[1:]}{'' if words.endswith('.') else '.'}"
+
+
 def maker_first() -> str:
     """Return the sentence that stands above every list of checks."""
     return _MAKER_FIRST

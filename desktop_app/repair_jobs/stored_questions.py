@@ -26,7 +26,7 @@ from desktop_app.repair_jobs.stored_reading import was_answered
 from desktop_app.repair_jobs.vehicle_odometers import VehicleOdometers
 from desktop_app.repair_jobs.vin import vin_question
 from desktop_app.shop_record.kept_value import kept_day
-from desktop_app.shop_record.question import Question, question_of
+from desktop_app.shop_record.question import Question, question_of, questions_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -182,5 +182,8 @@ def _odd(
         return OdometerAsked()
     # Only an odd reading needs to know how the shop's cars are used.
     use = read_shop_use(connection) if shop is None else shop
-    asked = question_of(lambda: odometer_questions(seen, before, today, known.replaced, use)[0])
+    about = (seen, before, today, known.replaced, use)
+    asked, *_ = questions_of(
+        odometer_questions(*about)[:1], lambda: odometer_questions(*about, as_kept=True)[:1]
+    )
     return OdometerAsked(asked, odometer_proposals(seen, before, known.replaced, use))

@@ -5,6 +5,7 @@ from __future__ import annotations
 from sqlalchemy import Connection, RowMapping, func, select
 
 from desktop_app.language import tr
+from desktop_app.repair_jobs.entry_bounds import MOST_ON_AN_ODOMETER
 from desktop_app.repair_jobs.job_view import (
     CheckMade,
     CodeRead,
@@ -42,6 +43,7 @@ from desktop_app.shop_record.kept_value import (
     kept_day,
     kept_moment,
     kept_tick,
+    kept_whole,
     kept_word,
     row_place,
 )
@@ -70,7 +72,6 @@ def read_job(connection: Connection, job_id: int) -> JobView:
                 Visit.odometer_unread,
                 Visit.odometer_source,
                 Visit.brought_by,
-                Visit.odometer_out.label("visit_odometer_out"),
                 Customer.name.label("customer"),
                 Customer.phone,
                 Person.name.label("technician"),
@@ -120,6 +121,9 @@ def _check_kept(job: RowMapping) -> None:
         kept_word(
             job["odometer_source"], READING_SOURCES, tr("“read”, “told” or “estimated”"), came
         )
+    for reading, where in ((job["odometer_in"], came), (job["odometer_out"], place)):
+        if reading is not None:
+            kept_whole(reading, 0, MOST_ON_AN_ODOMETER, tr("an odometer reading"), where)
     kept_window(job["window_days"], job["window_miles"], job["window_rule"], place)
     kept_promise(job["window_months"], job["window_from"], place)
     kept_level(job["proof_level"], place)

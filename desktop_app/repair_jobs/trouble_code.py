@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import re
 import tomllib
-from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
@@ -95,11 +94,6 @@ class CodeBook:
     def family(self, code: str) -> str | None:
         """Return the name of the code's family, or None."""
         return next((f.name for f in self.families if code in f.codes), None)
-
-    def families_of(self, codes: Iterable[str]) -> dict[str, str]:
-        """Return the family's name for each of the codes that belongs to one."""
-        named = ((code, self.family(code)) for code in codes)
-        return {code: name for code, name in named if name is not None}
 
 
 def read_code(text: str, book: CodeBook | None = None) -> TroubleCode:

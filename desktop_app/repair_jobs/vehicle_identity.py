@@ -29,13 +29,9 @@ class VehicleNames:
         return matching_plate(self.plate)
 
     @property
-    def key(self) -> str:
-        """One text for the vehicle: its VIN, else its plate, else what was written as its VIN."""
-        if self.known_vin:
-            return "vin:" + self.known_vin
-        if self.known_plate:
-            return "plate:" + self.known_plate
-        return "as written:" + matching_vin(self.vin)
+    def written_vin(self) -> str:
+        """What was written as its VIN, whole or not: all there is where it has no plate either."""
+        return matching_vin(self.vin)
 
 
 def matching_plate(text: str) -> str:
@@ -58,7 +54,7 @@ def same_vehicle(one: VehicleNames, other: VehicleNames) -> Sameness:
         return "same"
     if one.known_plate or other.known_plate:
         return "different"
-    return "same" if matching_vin(one.vin) and one.key == other.key else "different"
+    return "same" if one.written_vin and one.written_vin == other.written_vin else "different"
 
 
 def vehicle_keys(
@@ -89,7 +85,8 @@ def vehicle_keys(
             keys.append("vin:" + vin)
             continue
         joined = (last_before.get(plate) or first_after.get(plate)) if plate else None
-        keys.append("vin:" + joined if joined else "plate:" + plate if plate else names.key)
+        written = "as written:" + names.written_vin
+        keys.append("vin:" + joined if joined else "plate:" + plate if plate else written)
     return tuple(keys)
 
 

@@ -10,6 +10,14 @@ from desktop_app.repair_jobs.odometer import READING_SOURCES
 from desktop_app.shop_record.trouble import ShopTrouble
 
 
+class NotSaid(ShopTrouble):
+    """An answer is missing; `about` says which: "car", "odometer" or "concern"."""
+
+    def __init__(self, about: str, what: str, do: str) -> None:
+        super().__init__(what, do=do)
+        self.about = about
+
+
 @dataclass(frozen=True, slots=True)
 class WriteUp:
     """The answers of the write-up; `vehicle_id` where the vehicle was here before.
@@ -45,11 +53,14 @@ class WriteUp:
     def check(self) -> None:
         """Raise a ShopTrouble that names the first answer that is missing or cannot be."""
         if self.vehicle_id is None and not (self.vin or self.plate or self.tag):
-            raise ShopTrouble(
-                tr("Which car is it?"), do=tr("Type its plate, its VIN or a tag of your own.")
+            raise NotSaid(
+                "car",
+                tr("Which car is it?"),
+                do=tr("Type its plate, its VIN or a tag of your own."),
             )
         if self.odometer is None and not self.odometer_unread.strip():
-            raise ShopTrouble(
+            raise NotSaid(
+                "odometer",
                 tr("What does the odometer say?"),
                 do=tr("Type the reading, or choose why it cannot be read."),
             )
@@ -57,6 +68,8 @@ class WriteUp:
         check_word(tr("the unit of an odometer"), self.odometer_unit, ("mi", "km"))
         check_word(tr("how the odometer is known"), self.odometer_source, READING_SOURCES)
         if not self.concern.strip():
-            raise ShopTrouble(
-                tr("What does the customer say?"), do=tr("Write it down in their own words.")
+            raise NotSaid(
+                "concern",
+                tr("What does the customer say?"),
+                do=tr("Write it down in their own words."),
             )

@@ -103,15 +103,6 @@ def name_cause_class(
     return change_link(record, words, earlier_job, later_job, values, shown, over)
 
 
-def write_cost(
-    record: ShopRecord, earlier_job: int, later_job: int, cost_cents: int | None
-) -> Done:
-    """Write what the return cost the shop and nobody has split; cents, None where nobody knows."""
-    values = {"cost_cents": None} if cost_cents is None else _checked(cost_cents=cost_cents)
-    words = tr("Write the cost of the return")
-    return change_link(record, words, earlier_job, later_job, values, first=refuse_a_gain)
-
-
 def promise_change(
     record: ShopRecord, earlier_job: int, later_job: int, change: str, shown: Judging | None = None
 ) -> Done:

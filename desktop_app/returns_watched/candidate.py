@@ -101,18 +101,6 @@ class Candidate:
         same = {one: kinds[one] for one in kinds if f"same part kind: {one}" in self.reasons}
         return "; ".join(spoken(reason, same) for reason in self.reasons)
 
-    def used_words(self) -> str:
-        """Return how much of the window is used and what decides, as a person reads it."""
-        if self.window_used is None:
-            return tr(
-                "how much of it is used nobody can say: it ends by distance, odometer unknown"
-            )
-        return tr(
-            "{used:.0%} of it used; decided by {what_decides}",
-            used=self.window_used,
-            what_decides=self.decided_words,
-        )
-
     def as_json(self) -> CandidateJson:
         """Return the fields of the command contract."""
         return {

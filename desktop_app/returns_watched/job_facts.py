@@ -24,8 +24,7 @@ class JobFacts:
     Odometers are on the vehicle's running scale; None where it cannot say. `positions` are the
     part kinds with the place on the vehicle where one was replaced. `window` is the job's own,
     where it has one; `sold_on` is the day after which it ends because the car was sold.
-    `says_same_as` narrows what the customer says to jobs by number. `odometer_source` says how the
-    odometer at its coming was read.
+    `odometer_source` says how the odometer at its coming was read.
     """
 
     number: str
@@ -41,7 +40,6 @@ class JobFacts:
     part_kinds: frozenset[str] = frozenset()
     positions: frozenset[tuple[str, str]] = frozenset()
     customer_says_same: bool = False
-    says_same_as: frozenset[str] = frozenset()
     window: Window | None = None
     sold_on: date | None = None
     odometer_source: ReadingSource = "read"
@@ -89,7 +87,7 @@ def reasons(earlier: JobFacts, later: JobFacts) -> tuple[str, ...]:
     if earlier.positions and later.positions:
         same_places = {place for _, place in earlier.positions & later.positions if place}
         said += [f"same position: {place}" for place in sorted(same_places)]
-    if _says_same(earlier, later):
+    if later.customer_says_same:
         said.append(CUSTOMER_SAYS_SAME)
     return tuple(said)
 
@@ -128,12 +126,6 @@ def _related(earlier: JobFacts, later: JobFacts, same: frozenset[str]) -> Iterat
         yield f"related code: {then} and {now}"
 
 
-def _says_same(earlier: JobFacts, later: JobFacts) -> bool:
-    if earlier.number in later.says_same_as:
-        return True
-    return later.customer_says_same and not later.says_same_as
-
-
 def shares_anything(earlier: JobFacts, later: JobFacts) -> bool:
     """True where `reasons` would say anything; the quick way to know it."""
-    return not earlier.traits.isdisjoint(later.traits) or _says_same(earlier, later)
+    return later.customer_says_same or not earlier.traits.isdisjoint(later.traits)

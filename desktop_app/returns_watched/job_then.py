@@ -141,10 +141,7 @@ class JobThen:
         job = self.job
         if job.proof_level is None:
             return tr("nobody said")
-        try:
-            level = ProofLevel(job.proof_level)
-        except ValueError:
-            return tr("level {level}", level=job.proof_level)
+        level = ProofLevel(job.proof_level)
         said = (f"{level.word}: {level.means}", job.proof_words.strip())
         reached = proof_reached(job, self.proof, level)
         return " ".join(part for part in (*said, *worth_saying(reached)) if part)

@@ -142,14 +142,6 @@ class Chains:
             if counts_against(one.judgement, one.cause_class):
                 self._before.setdefault(one.later, one.earlier)
 
-    def root_of(self, number: str) -> str:
-        """Return the first job of the chain that this job hangs on; itself where there is none."""
-        seen = {number}
-        while (before := self._before.get(number)) is not None and before not in seen:
-            seen.add(before)
-            number = before
-        return number
-
     def chain_of(self, number: str) -> tuple[str, ...]:
         """Return the jobs from the root to this one."""
         if number not in self._before:

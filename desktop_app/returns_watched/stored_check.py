@@ -16,6 +16,7 @@ from desktop_app.repair_jobs.entry_bounds import MOST_ON_AN_ODOMETER
 from desktop_app.repair_jobs.kept_job import (
     kept_drive,
     kept_every,
+    kept_kind_of_work,
     kept_level,
     kept_promise,
     kept_window,
@@ -243,6 +244,9 @@ _LOOKS: dict[type[Kept], dict[str, Look]] = {
         tr("hours or price"): Look(
             ("hours", "unbilled_hours", "price_cents"),
             lambda row: kept_work(row.hours, row.unbilled_hours, row.price_cents),
+        ),
+        "work": Look(
+            ("work", "search_hours"), lambda row: kept_kind_of_work(row.work, row.search_hours)
         ),
         **_each(kept_drive, "proof_distance"),
         "window_from": Look(

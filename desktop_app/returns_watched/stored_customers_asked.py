@@ -66,6 +66,7 @@ def told_odometers(
         .where(
             CustomerAsked.odometer_told.is_not(None), CustomerAsked.asked_on <= until.isoformat()
         )
+        .order_by(CustomerAsked.asked_on, CustomerAsked.id)
     )
     found: dict[int, OdometerReading] = {}
     for row in each_row(
@@ -76,9 +77,7 @@ def told_odometers(
         most = MOST_ON_AN_ODOMETER
         value = kept_whole(row.odometer_told, 0, most, _READING, place)
         unit: DistanceUnit = "km" if row.odometer_unit == "km" else "mi"
-        before = found.get(row.job_id)
-        if before is None or before.on <= on:
-            found[row.job_id] = OdometerReading(on, value, unit, "told")
+        found[row.job_id] = OdometerReading(on, value, unit, "told")
     return found
 
 

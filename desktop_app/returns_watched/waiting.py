@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from datetime import date
 
 from desktop_app.language import tr
 from desktop_app.repair_jobs.odometer_questions import day_in_words
-from desktop_app.returns_watched.returns_list import ReturnRow
+from desktop_app.returns_watched.returns_list import ReturnKey, ReturnRow
 
 LONG_WAIT_DAYS = 14  # common practice, no source
 UNTIL_THEN = tr(
@@ -28,15 +28,45 @@ def waits_too_long(row: ReturnRow, today: date) -> bool:
 def oldest_waiting_first(rows: Iterable[ReturnRow]) -> tuple[ReturnRow, ...]:
     """Return what waits, the oldest visit first; then what lies beyond the window, then the judged.
 
-    Behind what waits the newest visit comes first.
+    Behind what waits the newest visit comes first. All of one visit stands together, by what of
+    it is most urgent.
     """
+    listed = tuple(rows)
+    groups: dict[tuple[str, date], int] = {}
+    for row in listed:
+        groups[row.visit] = min(_group(row), groups.get(row.visit, _JUDGED))
 
-    def place(row: ReturnRow) -> tuple[int, int, str, str]:
-        group = 0 if row.waits else 1 if row.is_open else 2
-        day = row.came_on.toordinal()
-        return (group, day if row.waits else -day, row.later, row.earlier)
+    def place(row: ReturnRow) -> tuple[int, int, str, int, str, str]:
+        group, day = groups[row.visit], row.came_on.toordinal()
+        in_order = day if group == _WAITS else -day
+        return (group, in_order, row.visit[0], _group(row), row.later, row.earlier)
 
-    return tuple(sorted(rows, key=place))
+    return tuple(sorted(listed, key=place))
+
+
+_WAITS, _BEYOND, _JUDGED = range(3)
+
+
+def _group(row: ReturnRow) -> int:
+    return _WAITS if row.waits else _BEYOND if row.is_open else _JUDGED
+
+
+def still_waiting_beside(rows: Iterable[ReturnRow]) -> Mapping[ReturnKey, tuple[str, ...]]:
+    """Return, for each return, the earlier jobs that its visit is still to be judged against.
+
+    A visit waits, and is counted, until each of them is judged.
+    """
+    waiting: dict[tuple[str, date], list[ReturnRow]] = {}
+    listed = tuple(rows)
+    for row in listed:
+        if row.waits:
+            waiting.setdefault(row.visit, []).append(row)
+    return {
+        row.key: tuple(
+            dict.fromkeys(o.earlier for o in waiting.get(row.visit, ()) if o.key != row.key)
+        )
+        for row in listed
+    }
 
 
 def visits_waiting(rows: Iterable[ReturnRow]) -> int:

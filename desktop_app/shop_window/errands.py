@@ -6,7 +6,7 @@ import logging
 from collections.abc import Callable, Generator
 from typing import Any
 
-from PySide6.QtCore import QObject, QRunnable, QThreadPool, QTimer, Signal, Slot
+from PySide6.QtCore import QObject, QThreadPool, QTimer, Signal, SignalInstance, Slot
 
 from desktop_app.language import tr
 from desktop_app.shop_record.step import Step
@@ -36,30 +36,39 @@ class Errand(QObject):
         self.wanted = False
 
 
-class _Runner(QRunnable):
+class _Runner:
+    """Carries out an errand's work in whatever thread calls it.
+
+    No QRunnable: one that is over before its start has come back stays with its pool for good, and
+    so does all that its work holds.
+    """
+
     def __init__(self, errand: Errand, work: Callable[[], Any]) -> None:
-        super().__init__()
         self._errand = errand
         self._work = work
 
-    def run(self) -> None:
+    def __call__(self) -> None:
+        told, what = self._carry_out()
+        told.emit(what)
+
+    def let_go(self) -> None:
+        """Let the work go on this thread: what it holds of a window must not end on another."""
+        self._work = bool
+
+    def _carry_out(self) -> tuple[SignalInstance, Any]:
         errand = self._errand
-        if not self._errand.wanted:  # stopped while it waited for its turn
-            errand.failed_beside.emit(None)
-            return
+        if not errand.wanted:  # stopped while it waited for its turn
+            return errand.failed_beside, None
         try:
             result = self._work()
             if isinstance(result, Generator):
                 result = self._walk(result)
-            if errand.wanted:
-                errand.ended_beside.emit(result)
-            else:
-                errand.failed_beside.emit(None)
         except ShopTrouble as trouble:
-            errand.failed_beside.emit(trouble)
+            return errand.failed_beside, trouble
         except Exception as mistake:
             logging.getLogger("benchwitness").exception("errand “%s” failed", errand.words)
-            errand.failed_beside.emit(mistake)
+            return errand.failed_beside, mistake
+        return (errand.ended_beside, result) if errand.wanted else (errand.failed_beside, None)
 
     def _walk(self, steps: Generator[Step, None, Any]) -> Any:
         try:
@@ -84,7 +93,7 @@ class Errands(QObject):
         super().__init__(parent)
         self._pool = QThreadPool(self)
         self._pool.setMaxThreadCount(2)
-        self._running: dict[Errand, Callable[[Any], None] | None] = {}
+        self._running: dict[Errand, tuple[_Runner, Callable[[Any], None] | None]] = {}
         self._ready: list[_Runner] = []
         self._finished = False
 
@@ -100,12 +109,13 @@ class Errands(QObject):
         if self._finished:
             errand.stop()
             return errand
-        self._running[errand] = then
+        runner = _Runner(errand, work)
+        self._running[errand] = runner, then
         errand.ended_beside.connect(self._end)
         errand.failed_beside.connect(self._fail)
         self.started.emit(errand)
         # It starts in the next turn, so that who asked can listen to `failed` before it fails.
-        self._ready.append(_Runner(errand, work))
+        self._ready.append(runner)
         QTimer.singleShot(0, self, self._start_next)
         return errand
 
@@ -125,13 +135,14 @@ class Errands(QObject):
         for errand in self._running:
             errand.stop()
         self._pool.waitForDone()
-        self._running.clear()
+        for errand in tuple(self._running):
+            self._take_out(errand)
 
     @Slot(object)
     def _end(self, result: Any) -> None:
         errand = self.sender()
         assert isinstance(errand, Errand)
-        then = self._running.pop(errand, None)
+        then = self._take_out(errand)
         self.over.emit(errand)
         if then is not None:
             then(result)
@@ -141,7 +152,7 @@ class Errands(QObject):
     def _fail(self, trouble: Any) -> None:
         errand = self.sender()
         assert isinstance(errand, Errand)
-        self._running.pop(errand, None)
+        self._take_out(errand)
         self.over.emit(errand)
         errand.failed.emit(trouble)
         errand.deleteLater()
@@ -158,3 +169,11 @@ class Errands(QObject):
                     do=tr("The log file in the shop's folder has the details."),
                 )
             )
+
+    def _take_out(self, errand: Errand) -> Callable[[Any], None] | None:
+        """Forget an errand that is over, and return what was to be called then."""
+        if errand not in self._running:
+            return None
+        runner, then = self._running.pop(errand)
+        runner.let_go()
+        return then

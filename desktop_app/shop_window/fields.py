@@ -9,7 +9,6 @@ from typing import Any
 from PySide6.QtCore import QTimer, Signal, Slot
 from PySide6.QtGui import QFocusEvent
 from PySide6.QtWidgets import (
-    QComboBox,
     QFrame,
     QHBoxLayout,
     QLineEdit,
@@ -21,7 +20,9 @@ from PySide6.QtWidgets import (
 
 from desktop_app.language import tr
 from desktop_app.shop_record.question import kept_words
+from desktop_app.shop_window.choice_list import ChoiceList
 from desktop_app.shop_window.texts import plain_label
+from desktop_app.shop_window.typed_together import TypedTogether
 
 LONGEST_LINE = 1000  # letters; what is longer belongs into a field of several lines
 PAUSE_MS = 900  # typing that rests this long is saved
@@ -147,12 +148,12 @@ def put_into(field: LineField, text: str) -> bool:
     return True
 
 
-TypedIn = LineField | WordsField
+TypedIn = LineField | WordsField | TypedTogether
 # The fields that are saving, and what was typed into them; the innermost last.
 _in_hand: list[tuple[TypedIn, str]] = []
 
 
-class ChoiceField(QComboBox):
+class ChoiceField(ChoiceList):
     """A choice of (value, words) that saves itself; an empty first line means "not said"."""
 
     def __init__(
@@ -164,7 +165,6 @@ class ChoiceField(QComboBox):
     ) -> None:
         super().__init__(parent)
         self.setAccessibleName(name)
-        self.setFocusPolicy(self.focusPolicy().StrongFocus)
         self._save = save
         self.set_choices(choices)
         self.activated.connect(self._chosen)
@@ -179,9 +179,6 @@ class ChoiceField(QComboBox):
         """Show the kept value."""
         index = next((i for i in range(self.count()) if self.itemData(i) == value), 0)
         self.setCurrentIndex(index)
-
-    def wheelEvent(self, event: Any) -> None:
-        event.ignore()  # scrolling the page must not change an answer
 
     @Slot(int)
     def _chosen(self, index: int) -> None:
@@ -272,8 +269,8 @@ class QuestionLine(QFrame):
 class Labelled(QWidget):
     """A field under its name, with a line beneath for what is accepted, refused or asked.
 
-    What was refused is said until the field is mended, whatever else is shown meanwhile. In a
-    `narrow` place the name takes two lines where it has to.
+    What was refused or is missing is said until the field is mended, whatever else is shown
+    meanwhile. The name takes two lines where it has to.
     """
 
     def __init__(
@@ -282,15 +279,13 @@ class Labelled(QWidget):
         field: QWidget,
         hint: str = "",
         parent: QWidget | None = None,
-        *,
-        narrow: bool = False,
     ) -> None:
         super().__init__(parent)
         self.field = field
         self.question = QuestionLine()
         self._hint = plain_label(hint, "quiet", wrap=True)
-        self._accepts, self._refused = hint, ""
-        label = plain_label(name, wrap=narrow)
+        self._accepts, self._refused, self._missing = hint, "", ""
+        label = plain_label(name, wrap=True)
         label.setBuddy(field)
         if not field.accessibleName():
             field.setAccessibleName(name)
@@ -316,15 +311,36 @@ class Labelled(QWidget):
         self._refused = words
         self._show()
 
+    def ask_for(self, words: str) -> None:
+        """Mark the field as the one that is asked for, and say so beneath it; empty: no more."""
+        if words == self._missing:
+            return
+        self._missing = words
+        self.field.setAccessibleDescription(words)
+        self.field.setProperty("missing", bool(words))
+        _style_anew(self.field)
+        self._show()
+
     @Slot()
     def _mended(self) -> None:
         if self._refused and isinstance(self.field, LineField) and not self.field.unsaved():
             self.refuse("")
 
     def _show(self) -> None:
-        words = self._refused or self._accepts
+        asked = self._missing or self._refused
+        words = f"✎ {asked}" if asked else self._accepts
+        look = "" if words.startswith("✎") else "quiet"  # what is to be mended is not greyed
+        if look != self._hint.objectName():
+            self._hint.setObjectName(look)
+            _style_anew(self._hint)
         self._hint.setText(words)
         self._hint.setVisible(bool(words))
+
+
+def _style_anew(widget: QWidget) -> None:
+    """Let the style see that a widget has another property or name."""
+    widget.style().unpolish(widget)
+    widget.style().polish(widget)
 
 
 def save_everything(page: QWidget) -> None:
@@ -362,7 +378,7 @@ def _saving(field: TypedIn, typed: str) -> Iterator[None]:
 
 def _fields(page: QWidget) -> list[TypedIn]:
     lines: list[TypedIn] = list(page.findChildren(LineField))
-    return [*lines, *page.findChildren(WordsField)]
+    return [*lines, *page.findChildren(WordsField), *page.findChildren(TypedTogether)]
 
 
 def typing_pause(owner: QWidget, then: Callable[[], object]) -> QTimer:

@@ -4,17 +4,32 @@ from __future__ import annotations
 
 from PySide6.QtCore import QPoint, QRect, QSize, Qt
 from PySide6.QtWidgets import QLayout, QLayoutItem, QWidget
+from shiboken6 import delete
 
 
 class FlowRow(QLayout):
-    """Lays widgets from left to right and starts a new line where the width ends."""
+    """Lays widgets from left to right and starts a new line where the width ends.
 
-    def __init__(self, parent: QWidget | None = None, spacing: int = 6) -> None:
+    What is lower than its line stands in the middle of it.
+
+    With `at_end` each line stands at the right.
+    """
+
+    def __init__(
+        self, parent: QWidget | None = None, spacing: int = 6, *, at_end: bool = False
+    ) -> None:
         super().__init__(parent)
+        self._at_end = at_end
         self._items: list[QLayoutItem] = []
         self._heights: dict[int, int] = {}  # by width; a page asks for them very often
         self.setSpacing(spacing)
         self.setContentsMargins(0, 0, 0, 0)
+
+    def insert_from_end(self, places: int, widget: QWidget) -> None:
+        """Put a widget so many places before the last."""
+        self.addWidget(widget)
+        self._items.insert(len(self._items) - 1 - places, self._items.pop())
+        self.invalidate()
 
     def clear(self) -> None:
         """Take all widgets out and let them go."""
@@ -61,26 +76,41 @@ class FlowRow(QLayout):
         return size
 
     def _lay(self, rect: QRect, *, move: bool) -> int:
-        x, y, line = rect.x(), rect.y(), 0
+        y = rect.y()
+        for line in self._lines(rect.width()):
+            x = rect.x()
+            if self._at_end:
+                x = rect.right() + 1 - sum(hint.width() + self.spacing() for _, hint in line)
+                x += self.spacing()
+            high = max(hint.height() for _, hint in line)
+            for item, hint in line if move else ():
+                item.setGeometry(QRect(QPoint(x, y + (high - hint.height()) // 2), hint))
+                x += hint.width() + self.spacing()
+            y += high + self.spacing()
+        return max(0, y - self.spacing() - rect.y())
+
+    def _lines(self, width: int) -> list[list[tuple[QLayoutItem, QSize]]]:
+        """Return what stands in each line, and how large."""
+        lines: list[list[tuple[QLayoutItem, QSize]]] = []
+        left = -1
         for item in self._items:
             widget = item.widget()
             if widget is not None and widget.isHidden():
                 continue
             hint = item.sizeHint()
-            if x + hint.width() > rect.right() + 1 and line > 0:
-                x, y, line = rect.x(), y + line + self.spacing(), 0
-            if move:
-                item.setGeometry(QRect(QPoint(x, y), hint))
-            x += hint.width() + self.spacing()
-            line = max(line, hint.height())
-        return y + line - rect.y()
+            if hint.width() > left:
+                lines.append([])
+                left = width
+            lines[-1].append((item, hint))
+            left -= hint.width() + self.spacing()
+        return lines
 
 
 def empty(layout: QLayout) -> None:
     """Take all widgets out of a layout and let them go."""
-    while layout.count():
-        item = layout.takeAt(0)
-        widget = item.widget() if item is not None else None
+    while layout.count() and (item := layout.takeAt(0)) is not None:
+        widget = item.widget()
+        delete(item)  # who takes one out has to end it, which Python does not do by itself
         if widget is not None:
             widget.hide()
             widget.deleteLater()

@@ -4,11 +4,28 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, Slot
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QAbstractButton, QWidget
 
 Keys = str | QKeySequence.StandardKey | Qt.Key
+
+
+class _Press(QShortcut):
+    """Presses the button that it belongs to.
+
+    Connected to the button's own `click` each would leave something behind when its button goes.
+    """
+
+    def __init__(self, keys: QKeySequence, button: QAbstractButton) -> None:
+        super().__init__(keys, button)
+        self.activated.connect(self._press)
+
+    @Slot()
+    def _press(self) -> None:
+        button = self.parent()
+        assert isinstance(button, QAbstractButton)
+        button.click()
 
 
 def press_by(button: QAbstractButton, keys: str | QKeySequence.StandardKey) -> None:
@@ -17,8 +34,7 @@ def press_by(button: QAbstractButton, keys: str | QKeySequence.StandardKey) -> N
     A button's own shortcut would press it a tenth of a second late; what is typed next would go
     to the page that is about to be left.
     """
-    shortcut = QShortcut(QKeySequence(keys), button)
-    shortcut.activated.connect(button.click)
+    _Press(QKeySequence(keys), button)
 
 
 def on_key(

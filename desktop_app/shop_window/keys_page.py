@@ -1,4 +1,7 @@
-"""The keys of the window and what each does, read off the window, so that none is left out."""
+"""The keys of the window and what each does, read off the window, so that none is left out.
+
+Beneath them, what the words mean.
+"""
 
 from __future__ import annotations
 
@@ -16,6 +19,7 @@ from desktop_app.shop_window.main_window import MainWindow
 from desktop_app.shop_window.page import ReadingPage, Section
 from desktop_app.shop_window.texts import plain_label
 from desktop_app.shop_window.this_program import ThisProgram
+from desktop_app.shop_window.words_meant import WORDS
 
 _IN_FIELDS = {
     "Tab, Shift+Tab": tr("to the next field or button, and back"),
@@ -76,6 +80,7 @@ class KeysPage(ReadingPage):
             (tr("On “{place}”", place=place), here),
             (tr("Everywhere"), everywhere),
             (tr("In fields, lists and choices"), _IN_FIELDS),
+            (tr("What the words mean"), WORDS),
         ):
             if keys:
                 self.column.addWidget(_listed(heading, keys))

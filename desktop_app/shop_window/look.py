@@ -88,26 +88,45 @@ PALETTES = {
     (True, True): _STRONG_DARK,
 }
 
-_SHEET = f"""
-QPushButton, QToolButton {{ min-height: {TOUCH - 12}px; padding: 4px 14px; border-radius: 4px;
-  border: 1px solid palette(mid); background: palette(button); }}
+# Words larger than these points let what holds them grow.
+_USUAL = 12
+LARGE = 16  # points; what is larger leaves no room for all words above a page
+
+
+def _sheet(text_size: int) -> str:
+    """Return the style sheet for a text size; a frame that gets thicker takes its inside's room."""
+    beyond = max(0, text_size - _USUAL)
+    touch = TOUCH + beyond * 5 // 4
+    arrow = 5 + beyond // 3
+    aside = 14 if text_size <= LARGE else 10
+    return f"""
+QPushButton, QToolButton {{ min-height: {touch - 12}px; padding: 4px {aside}px;
+  border-radius: 4px; border: 1px solid palette(mid); background: palette(button); }}
+QToolButton {{ min-height: {touch - 15}px; }}
 QPushButton:hover, QToolButton:hover {{ border-color: palette(highlight); }}
-QPushButton:focus, QToolButton:focus {{ border: 2px solid palette(highlight); }}
+QPushButton:focus, QToolButton:focus {{ border: 2px solid palette(highlight);
+  padding: 3px {aside - 1}px; }}
 QPushButton:checked, QToolButton:checked {{ background: palette(highlight);
   color: palette(highlighted-text); }}
 QPushButton:disabled, QToolButton:disabled {{ color: palette(mid); }}
 QPushButton#next:enabled {{ background: palette(highlight); color: palette(highlighted-text);
   font-weight: bold; }}
-QLineEdit, QPlainTextEdit {{ min-height: {TOUCH - 14}px;
+QLineEdit, QPlainTextEdit, QComboBox {{ min-height: {touch - 10}px;
   padding: 3px 8px; border: 1px solid palette(mid); border-radius: 4px;
   background: palette(base); }}
-QLineEdit:focus, QPlainTextEdit:focus {{
-  border: 2px solid palette(highlight); }}
-QComboBox {{ min-height: {TOUCH - 10}px; }}
+QLineEdit:focus, QPlainTextEdit:focus, QComboBox:focus {{
+  border: 2px solid palette(highlight); padding: 2px 7px; }}
+QLineEdit[missing="true"], QPlainTextEdit[missing="true"] {{
+  border: 3px double palette(text); padding: 1px 6px; }}
+QLineEdit#asked {{ min-height: {touch + 2}px; font-size: {text_size + 4}pt; }}
+QComboBox::drop-down {{ border: none; width: {3 * arrow + 6}px; }}
+QComboBox::down-arrow {{ width: 0px; height: 0px; border-top: {arrow + 1}px solid palette(text);
+  border-left: {arrow}px solid palette(base); border-right: {arrow}px solid palette(base); }}
+QComboBox::down-arrow:disabled {{ border-top-color: palette(mid); }}
 QToolTip {{ padding: 4px; }}
 QFrame#card {{ background: palette(base); border: 1px solid palette(mid); border-radius: 6px; }}
-QLabel#title {{ font-size: 20pt; font-weight: bold; }}
-QLabel#heading {{ font-size: 15pt; font-weight: bold; }}
+QLabel#title {{ font-size: {max(20, text_size + 5)}pt; font-weight: bold; }}
+QLabel#heading {{ font-size: {max(15, text_size + 3)}pt; font-weight: bold; }}
 QLabel#quiet {{ color: palette(placeholder-text); }}
 QLabel#beside {{ background: palette(tool-tip-base); border: 1px solid palette(highlight);
   padding: 4px 8px; }}
@@ -117,10 +136,11 @@ QFrame#question {{ background: palette(alternate-base);
 QFrame#caution {{ background: palette(alternate-base); border: 2px solid palette(text); }}
 QWidget#rail {{ background: palette(alternate-base); }}
 QWidget#rail QPushButton {{ text-align: left; border: none; background: transparent;
-  border-radius: 0; min-height: {TOUCH}px; }}
+  border-radius: 0; padding: 4px {aside}px; min-height: {TOUCH + beyond // 2}px; }}
 QWidget#rail QPushButton:checked {{ background: palette(base); color: palette(text);
-  border-left: 5px solid palette(highlight); font-weight: bold; }}
-QWidget#rail QPushButton:focus {{ border: 2px solid palette(highlight); }}
+  border-left: 5px solid palette(highlight); font-weight: bold; padding-left: {aside - 5}px; }}
+QWidget#rail QPushButton:focus {{ border: 2px solid palette(highlight);
+  padding: 2px {aside - 2}px; }}
 """
 
 
@@ -137,14 +157,15 @@ def dress(app: QApplication, look: str = "as the system", text_size: int = 12) -
     if app.style().name().lower() != "fusion":
         app.setStyle(QStyleFactory.create("Fusion"))
     if not app.styleSheet():
-        app.setStyleSheet(_SHEET)  # the first one keeps what has a style from taking the font
+        # The first one keeps what has a style from taking the font.
+        app.setStyleSheet(_sheet(text_size))
     app.setFont(QFont(load_fonts(), text_size))
     dark = is_dark(app, look)
     strong = is_strong(app, look)
     app.setPalette(_palette(PALETTES[dark, strong]))
     # Said anew with each size and palette: what has a style takes font and colours when the style
     # is set, not before.
-    sheet = f"{_SHEET}\n/* {text_size}{' dark' * dark}{' strong' * strong} */"
+    sheet = f"{_sheet(text_size)}\n/* {text_size}{' dark' * dark}{' strong' * strong} */"
     if app.styleSheet() != sheet:
         app.setStyleSheet(sheet)
 

@@ -7,8 +7,8 @@ from contextlib import suppress
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QByteArray, QSettings, Qt, QTimer, Signal, Slot
-from PySide6.QtGui import QAction, QCloseEvent, QKeySequence, QPaintEvent
+from PySide6.QtCore import QByteArray, QEvent, QSettings, QSize, Qt, QTimer, Signal, Slot
+from PySide6.QtGui import QAction, QCloseEvent, QFontMetrics, QKeySequence, QPaintEvent
 from PySide6.QtWidgets import (
     QApplication,
     QHBoxLayout,
@@ -23,6 +23,7 @@ from PySide6.QtWidgets import (
 
 from desktop_app.language import tr
 from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.keys import on_key, press_by
 from desktop_app.shop_window.notice_strip import NoticeStrip
 from desktop_app.shop_window.texts import plain_label, tooltip
@@ -58,7 +59,7 @@ class MainWindow(QMainWindow):
         self._rail = QWidget()
         self._rail.setObjectName("rail")
         self._rail_column = QVBoxLayout(self._rail)
-        self._top = QHBoxLayout()
+        self._top = FlowRow(at_end=True)
         self._undo = self._tool(tr("↶ Undo"), QKeySequence.StandardKey.Undo)
         self._redo = self._tool(tr("↷ Redo"), QKeySequence.StandardKey.Redo)
         self._lay_out()
@@ -73,6 +74,9 @@ class MainWindow(QMainWindow):
         desk.was_shut.connect(self.show_undo)
         desk.named.connect(self.strip.look_again)
         desk.changed.connect(self.strip.look_again)
+        desk.changed.connect(self.strip.deed_done)
+        once_shown = Qt.ConnectionType.QueuedConnection  # what the pages say then counts as well
+        desk.changed.connect(self.strip.look_again, once_shown)
         application = QApplication.instance()
         if isinstance(application, QApplication):
             application.focusChanged.connect(self.strip.look_again)
@@ -98,7 +102,7 @@ class MainWindow(QMainWindow):
         self._makers[name] = make
         if beside:
             self._beside.add(name)
-        button = QPushButton(name)
+        button = _RailButton(name)
         button.setCheckable(True)
         button.setAutoExclusive(True)
         button.clicked.connect(self._rail_pressed)
@@ -155,7 +159,7 @@ class MainWindow(QMainWindow):
 
     def add_to_top(self, widget: QWidget, *, last: bool = False) -> None:
         """Put something into the strip above the page; the `last` stands beside undo and redo."""
-        self._top.insertWidget(self._top.count() - (2 if last else 3), widget)
+        self._top.insert_from_end(2 if last else 3, widget)
 
     def go_to(self, name: str) -> None:
         """Show a place, saving first what was only typed on the one that is left."""
@@ -199,6 +203,16 @@ class MainWindow(QMainWindow):
             button.setEnabled(words is not None)
             button.setToolTip(tooltip(said))
             button.setAccessibleName(said)
+
+    def changeEvent(self, event: QEvent) -> None:
+        """Let undo and redo be signs alone where words are so large that room is scarce."""
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.FontChange:
+            from desktop_app.shop_window.look import LARGE
+
+            large = self.font().pointSize() > LARGE
+            self._undo.setText("↶" if large else tr("↶ Undo"))
+            self._redo.setText("↷" if large else tr("↷ Redo"))
 
     def focusNextPrevChild(self, onward: bool) -> bool:
         """Let Tab go round the window as it is laid out: rail, what stands above, page, strip."""
@@ -270,13 +284,13 @@ class MainWindow(QMainWindow):
         name.setContentsMargins(14, 4, 0, 6)
         self._rail_column.addWidget(name)
         self._rail_column.addStretch(1)
-        self._top.addStretch(1)
         self._top.addWidget(self._undo)
         self._top.addWidget(self._redo)
         right = QVBoxLayout()
         right.setContentsMargins(0, 0, 0, 0)
         top = QWidget()
         top.setLayout(self._top)
+        top.setContentsMargins(9, 9, 9, 4)
         right.addWidget(top)
         right.addWidget(self._stack, 1)
         right.addWidget(self.strip)
@@ -330,6 +344,17 @@ class MainWindow(QMainWindow):
         if done is not None:
             again = tr("Done again: {words}.", words=done.words)
             self.strip.tell(tr("Undone: {words}.", words=done.words) if undo else again)
+
+
+class _RailButton(QPushButton):
+    """Keeps room for its words in bold, in which they stand where its place is shown."""
+
+    def sizeHint(self) -> QSize:
+        hint, bold = super().sizeHint(), self.font()
+        bold.setBold(True)
+        more = QFontMetrics(bold).horizontalAdvance(self.text())
+        more -= self.fontMetrics().horizontalAdvance(self.text())
+        return QSize(hint.width() + max(0, more), hint.height())
 
 
 def _save(page: QWidget) -> ShopTrouble | None:

@@ -14,12 +14,14 @@ from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 from desktop_app.shop_window.texts import plain_label
 
 if TYPE_CHECKING:
+    from desktop_app.shop_record.deed import Done
     from desktop_app.shop_record.step import Step
     from desktop_app.shop_window.errands import Errand
 
 LONGEST = 600  # letters of a notice; it may quote what somebody typed
 QUIET_FOR_MS = 500  # an errand shorter than this is never shown
-OLD_AFTER_S = 20.0  # a notice that only tells something is old by then, once another page is shown
+OLD_AFTER_S = 20.0  # a trouble that asks for nothing is old by then, once another page is shown
+NEW_FOR_S = 2.0  # what was done is told by the deeds of one press, and so long it is news
 _STOP, _PUT_AWAY = tr("Stop"), tr("Put away")
 
 
@@ -27,8 +29,9 @@ class NoticeStrip(QFrame):
     """Shows the newest notice, and an errand's progress with a Stop button.
 
     A notice that asks for something, a ShopTrouble with something to do, stays until it is put
-    away or its cause is gone: one that only tells something is shown over it for a while, and goes
-    by itself. Beside a damaged shop the way back is offered: `way_back_wanted`.
+    away or its cause is gone: one that only tells something is shown over it for a while. What was
+    done goes with the next deed or page, any other trouble with a later page. Beside a damaged
+    shop the way back is offered: `way_back_wanted`.
     """
 
     way_back_wanted = Signal()
@@ -60,6 +63,7 @@ class NoticeStrip(QFrame):
         self._damaged = False  # it says that the shop is damaged
         self._holds: Callable[[], bool] = bool  # whether its cause is still there
         self._told_at = 0.0
+        self._tells_done = False  # it tells what was done, and is no trouble
         self._covered = ""  # what was told, and an errand is shown over now
         self._errand: Errand | None = None
         self._later = QTimer(self)
@@ -83,7 +87,7 @@ class NoticeStrip(QFrame):
 
             self._asks, self._holds = words, how_long(news)
             self._damaged = isinstance(news, ShopDamaged)
-        self._told_at = monotonic()
+        self._told_at, self._tells_done = monotonic(), not isinstance(news, ShopTrouble)
         self._show_words(words)
 
     @Slot()
@@ -96,9 +100,18 @@ class NoticeStrip(QFrame):
                 self.hide()
 
     def page_changed(self) -> None:
-        """Let a notice go whose cause is gone, and one that only told something and is old."""
+        """Let a notice go whose cause is gone, and one that only told something and is no news."""
         self.look_again()
-        if self._button.text() != _STOP and monotonic() - self._told_at >= OLD_AFTER_S:
+        self._let_go_after(NEW_FOR_S if self._tells_done else OLD_AFTER_S)
+
+    @Slot(object)
+    def deed_done(self, done: Done) -> None:
+        """Let a notice of what was done go with the next deed of this desk."""
+        if done.seq is not None and self._tells_done:
+            self._let_go_after(NEW_FOR_S)
+
+    def _let_go_after(self, seconds: float) -> None:
+        if self._button.text() != _STOP and monotonic() - self._told_at >= seconds:
             self._back_to_what_is_asked()
 
     def _show_words(self, words: str) -> None:

@@ -14,7 +14,8 @@ DEFERS = tr("The vehicle maker's procedure, local rules and licensed people come
 _DEFERRED = tr("maker's procedure")  # as words say it that defer already
 
 
-NARROW = 240  # pixels; no label asks a page or the window for more than this
+NARROW = 240  # pixels; no label asks a page or the window for more than this,
+_LETTERS = 20  # or than so many letters, where they are large
 _UNBROKEN = re.compile(r"\S{50}")
 
 
@@ -38,7 +39,8 @@ class PlainLabel(QLabel):
 
     def minimumSizeHint(self) -> QSize:
         hint = super().minimumSizeHint()
-        return QSize(min(hint.width(), NARROW), hint.height())
+        most = max(NARROW, _LETTERS * self.fontMetrics().averageCharWidth())
+        return QSize(min(hint.width(), most), hint.height())
 
 
 def plain_label(words: str, name: str = "", *, wrap: bool = False) -> QLabel:

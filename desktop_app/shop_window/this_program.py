@@ -10,7 +10,8 @@ from PySide6.QtWidgets import QPlainTextEdit, QPushButton
 
 from desktop_app.language import tr
 from desktop_app.shop_record.own_program.licences import OWN_LICENCE, licences
-from desktop_app.shop_record.own_program.problem_report import LOG, version
+from desktop_app.shop_record.own_program.own_version import version
+from desktop_app.shop_record.own_program.problem_report import LOG
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.texts import plain_label
 

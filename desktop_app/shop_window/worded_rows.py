@@ -15,6 +15,7 @@ from desktop_app.shop_window.texts import tooltip
 Index = QModelIndex | QPersistentModelIndex
 Thing = TypeVar("Thing")
 ROW_HEIGHT = 40
+USUAL_SIZE = 12  # points of the text that the widths of columns are said for
 
 
 class WordedRows(QAbstractTableModel, Generic[Thing]):
@@ -73,5 +74,6 @@ def lay_out_rows(table: WordedTable, model: WordedRows[Any], widths: Sequence[in
     table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
     table.setWordWrap(False)
     table.verticalHeader().setDefaultSectionSize(ROW_HEIGHT)
+    larger = max(1.0, table.font().pointSizeF() / USUAL_SIZE)
     for column, width in enumerate(widths):
-        table.setColumnWidth(column, width)
+        table.setColumnWidth(column, round(width * larger))

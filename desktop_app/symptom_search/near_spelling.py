@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Mapping
+from functools import lru_cache
 
 from desktop_app.symptom_search.typing_mistake import distance
 
@@ -11,7 +12,7 @@ SHORTEST = 5  # letters; shorter words have too many neighbours that are words t
 FREE = 6  # letters from which any one mistake is allowed; before, only swapped or doubled letters
 LONG = 9  # letters from which two mistakes are allowed
 _FEWEST_SOUNDS = 4
-MOST_REMEMBERED = 20_000
+_REMEMBERED = 20_000
 
 # One letter for each sound, so that words written by ear meet. Our own, and rough on purpose.
 _SOUNDS = tuple(
@@ -61,7 +62,7 @@ class NearSpelling:
                 for left in _with_gaps(word):
                     self._by_gap.setdefault(left, set()).add(word)
                 self._by_sound.setdefault(sounds(word), set()).add(word)
-        self._remembered: dict[str, str] = {}
+        self._remembered = lru_cache(_REMEMBERED)(self._nearest)
 
     def knows(self, word: str) -> bool:
         """Tell whether a word is known, or an ordinary word that is no slip."""
@@ -71,11 +72,7 @@ class NearSpelling:
         """Return the word that was meant; the word itself where that is not plain."""
         if len(word) < SHORTEST or word in self._known or not word.isalpha():
             return word
-        if word not in self._remembered:
-            if len(self._remembered) >= MOST_REMEMBERED:
-                self._remembered.clear()
-            self._remembered[word] = self._nearest(word)
-        return self._remembered[word]
+        return self._remembered(word)
 
     def _nearest(self, word: str) -> str:
         by_letters = {near for left in _with_gaps(word) for near in self._by_gap.get(left, ())}

@@ -108,7 +108,7 @@ def read_question(text: str, vocabulary: Vocabulary, kinds: Mapping[str, PartKin
     codes = codes_told(text)
     parts, part_places = _part_kinds_in(said, kinds, vocabulary)
     words = tuple(
-        replace(word, understood=_is_read(word.word, groups, vocabulary))
+        replace(word, understood=word.understood or _is_read(word.word, groups, vocabulary))
         for word in _free_words(text, said, codes, vocabulary)
     )
     perhaps = vocabulary.perhaps_in(text) if not groups else None
@@ -135,11 +135,8 @@ def codes_told(text: str) -> tuple[str, ...]:
 
 
 def without(text: str, piece: Piece, vocabulary: Vocabulary, kinds: Mapping[str, PartKind]) -> str:
-    """Return the text without the fewest words that make it say this piece."""
-    for _ in range(MOST_WORDS):
-        span = _shortest_saying(text, piece, vocabulary, kinds)
-        if span is None:
-            break
+    """Return the text without the fewest words that make it say this piece, however often."""
+    while span := _shortest_saying(text, piece, vocabulary, kinds):
         text = f"{text[: span[0]].rstrip()} {text[span[1] :].lstrip()}".strip()
     return text
 
@@ -228,9 +225,20 @@ def _free_words(
             continue
         if token.word.replace("o", "0") in coded or token.word in coded:
             continue
+        told = _tells_condition(text, token, vocabulary)
+        unfinished = unfinished and not told  # "give it gas" is said: nobody wants a gasket
         known = not unfinished and vocabulary.is_word(token.word)
-        words[token.word] = Word(token.word, unfinished, place, known=known)
+        words[token.word] = Word(token.word, unfinished, place, understood=told, known=known)
     return tuple(words.values())[:MOST_WORDS]
+
+
+def _tells_condition(text: str, token: Token, vocabulary: Vocabulary) -> bool:
+    """Tell whether a word belongs to a phrase that tells a condition: without it none is told."""
+    told = vocabulary.conditions_in(text)
+    if not told:
+        return False
+    without_it = f"{text[: token.start]} {text[token.end :]}"
+    return not set(told) <= set(vocabulary.conditions_in(without_it))
 
 
 def _places_of_codes(text: str, said: list[Token]) -> set[int]:

@@ -70,8 +70,6 @@ def alike(one: str, other: str) -> bool:
     """Tell whether two folded words differ by nothing but their ending (stalls, stalling)."""
     if one == other:
         return True
-    if not one or not other or one[0] != other[0]:
-        return False
     shared = 0
     for a, b in zip(one, other, strict=False):
         if a != b:

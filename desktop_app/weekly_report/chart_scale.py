@@ -8,10 +8,10 @@ from math import ceil, floor, log10
 MOST_STEPS = 5
 
 
-def round_ticks(values: Iterable[float], *, whole: bool = False) -> tuple[float, ...]:
+def round_ticks(values: Iterable[float]) -> tuple[float, ...]:
     """Return ticks from 0 to at least the highest value, in steps of 1, 2 or 5 times a ten.
 
-    `whole` allows whole steps alone. Values below 0 count as 0.
+    Values below 0 count as 0.
     """
     high = max((value for value in values), default=0.0)
     if high <= 0:
@@ -19,8 +19,6 @@ def round_ticks(values: Iterable[float], *, whole: bool = False) -> tuple[float,
     rough = high / MOST_STEPS
     ten = 10 ** floor(log10(rough))
     step = next(times * ten for times in (1, 2, 5, 10) if times * ten >= rough * (1 - 1e-9))
-    if whole:
-        step = max(1.0, float(ceil(step)))
     count = ceil(high / step - 1e-9)
     return tuple(round(step * i, 12) for i in range(count + 1))
 

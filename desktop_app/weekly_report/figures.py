@@ -46,7 +46,6 @@ class JobLeft:
     cause: str
     correction: str
     system: str
-    part_kinds: tuple[str, ...]
     proof_level: int | None
     hours: float | None
     unbilled_hours: float | None

@@ -161,12 +161,10 @@ def fitted_widths(asked: Iterable[Asked], room: int) -> list[int]:
     return [one.least for one in every]
 
 
-def as_shown(value: Cell, kind: Kind, sign: str = "") -> str:
-    """Return a cell about as the spreadsheet shows it, for its place on the paper."""
+def as_shown(value: float | date | None, kind: Kind, sign: str = "") -> str:
+    """Return a figure about as the spreadsheet shows it, for its place on the paper."""
     if value is None:
         return ""
-    if isinstance(value, str):
-        return value
     if isinstance(value, date):
         return value.isoformat()
     if kind == "money":
@@ -183,7 +181,7 @@ def _shapes(texts: Iterable[str]) -> set[str]:
 
 def _widest_figures(cells: Iterable[Cell], kind: Kind, sign: str) -> list[str]:
     numbers = [cell for cell in cells if isinstance(cell, (int, float))]
-    ends: list[Cell] = [min(numbers), max(numbers)] if numbers else []
+    ends: list[float | date | None] = [min(numbers), max(numbers)] if numbers else []
     ends += [next((cell for cell in cells if isinstance(cell, date)), None)]
     return [as_shown(end, kind, sign) for end in ends]
 

@@ -38,8 +38,8 @@ class Table:
 
     `title` stands above it where a sheet has several, `notes` beneath it, `nothing` in place of
     its rows where there are none. `behind` holds for each row the numbers of the jobs that it
-    counts; empty where a row is a job itself. `behind_of` finds the same for single columns that
-    count fewer jobs than their row does, by header and then by row: few are ever asked for.
+    counts; empty where a row is a job itself and names it. `behind_of` finds the same for single
+    columns that count fewer jobs than their row does, by header and then by row: few are asked for.
     """
 
     name: str
@@ -85,7 +85,7 @@ class Total:
     jobs: Callable[[], tuple[str, ...]] | None = None
 
 
-Style = Literal["columns", "bars", "lines", "steps"]
+Style = Literal["bars", "lines", "steps"]
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Mapping
+from collections.abc import Mapping
 from dataclasses import replace
 from datetime import date, datetime, timedelta
 from typing import Any, Literal
@@ -138,9 +138,7 @@ def _jobs_left(connection: Connection, since: date, until: date) -> tuple[JobLef
         .join(Vehicle, Vehicle.id == Visit.vehicle_id)
         .order_by(Job.left_at, Job.number)
     )
-    rows = connection.execute(_within(wanted, since, until)).all()
-    kinds = _part_kinds(connection, [row.id for row in rows])
-    return tuple(_job_left(row, kinds.get(row.id, ())) for row in rows)
+    return tuple(map(_job_left, connection.execute(_within(wanted, since, until))))
 
 
 def _within(wanted: Select[*tuple[Any, ...]], since: date, until: date) -> Select[*tuple[Any, ...]]:
@@ -149,20 +147,7 @@ def _within(wanted: Select[*tuple[Any, ...]], since: date, until: date) -> Selec
     )
 
 
-def _part_kinds(connection: Connection, job_ids: Collection[int]) -> dict[int, tuple[str, ...]]:
-    wanted = (
-        select(Pair.job_id, Pair.part_kind)
-        .where(Pair.job_id.in_(job_ids), Pair.fitted == 1)
-        .order_by(Pair.id)
-    )
-    found: dict[int, tuple[str, ...]] = {}
-    for job_id, kind in connection.execute(wanted):
-        if kind not in found.get(job_id, ()):
-            found[job_id] = (*found.get(job_id, ()), kind)
-    return found
-
-
-def _job_left(row: Row[Any], kinds: tuple[str, ...]) -> JobLeft:
+def _job_left(row: Row[Any]) -> JobLeft:
     place = row_place("job", row.id, row.number)
     left_on = kept_day(row.left_at, place)
     kept_window(row.window_days, row.window_miles, row.window_rule, place)
@@ -175,7 +160,6 @@ def _job_left(row: Row[Any], kinds: tuple[str, ...]) -> JobLeft:
         cause=row.cause,
         correction=row.correction,
         system=row.system,
-        part_kinds=kinds,
         proof_level=kept_level(row.proof_level, place),
         hours=row.hours,
         unbilled_hours=row.unbilled_hours,

@@ -195,9 +195,10 @@ def _named(
     """Return by job who is named for which of the four things."""
     wanted = select(JobPerson.job_id, JobPerson.id, JobPerson.did, JobPerson.person_id)
     found: dict[int, tuple[tuple[Did, str], ...]] = {}
+    one_of_them = tr("a thing of a job")
     for block in each_block(connection, wanted, JobPerson.job_id, ids):
         for job_id, row, did, person in zip(*block, strict=True):
-            did = kept_word(did, DIDS, tr("a thing of a job"), row_place("job_person", row))
+            did = kept_word(did, DIDS, one_of_them, row_place("job_person", row))
             found[job_id] = (*found.get(job_id, ()), (did, people[person]))
     return found
 

@@ -24,7 +24,6 @@ from desktop_app.weekly_report.headers import (
     DAYS_LEFT,
     HOURS,
     JOB,
-    JOB_COLUMNS,
     JUDGEMENT,
     PRICE,
     PROOF_REACHED,
@@ -33,6 +32,7 @@ from desktop_app.weekly_report.headers import (
     UNBILLED_HOURS,
     WAITING,
 )
+from desktop_app.weekly_report.row_jobs import jobs_of_row
 from desktop_app.weekly_report.sheet_form import Cell, Kind, Table, Total
 
 _Z2 = normal_factor(0.95) ** 2
@@ -198,10 +198,8 @@ def _sum(table: Table, header: str, words: str, kind: Kind, note: str) -> Total:
 
 def _jobs(table: Table, header: str, wanted: Callable[[Cell], bool]) -> tuple[str, ...]:
     """Return the jobs of the rows whose cell is wanted, each once."""
-    headers = [column.header for column in table.columns]
-    own = table.column(next(one for one in JOB_COLUMNS if one in headers))
-    rows = zip(own, table.column(header), strict=True)
-    return tuple(dict.fromkeys(str(job) for job, cell in rows if wanted(cell)))
+    cells = enumerate(table.column(header))
+    return tuple(dict.fromkeys(jobs_of_row(table, row)[0] for row, cell in cells if wanted(cell)))
 
 
 def _cells(table: Table, header: str) -> list[Cell]:

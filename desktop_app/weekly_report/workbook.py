@@ -215,15 +215,12 @@ class _SheetWriter:
     def _across(self, words: str, look: Format) -> None:
         """Write a sentence over as many columns as it needs to be read in few lines."""
         widths, last, wide = self.widths, 0, 0
-        while wide < SENTENCES_ACROSS:
+        while wide < SENTENCES_ACROSS or last < 2:  # fewer cannot be merged
             wide += pixels(widths[last] if last < len(widths) else _EMPTY_COLUMN)
             last += 1
         lines = lines_needed(words, wide // 7)
         self._set_height(self.row, lines)
-        if last > 1:
-            self.page.merge_range(self.row, 0, self.row, last - 1, standing_text(words), look)
-        else:
-            self.page.write_string(self.row, 0, standing_text(words), look)
+        self.page.merge_range(self.row, 0, self.row, last - 1, standing_text(words), look)
         self.row += 1
 
     def _table(self, table: Table) -> None:

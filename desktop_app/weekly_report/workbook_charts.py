@@ -19,7 +19,6 @@ _MARKERS = ("circle", "square", "diamond", "triangle")
 _LIMIT = {"color": "#555555", "width": 1, "dash_type": "dash"}
 WIDTH, HEIGHT = 860, 250  # pixels; two stand on a page
 _KINDS = {
-    "columns": {"type": "column"},
     "bars": {"type": "bar"},
     "lines": {"type": "line"},
     "steps": {"type": "scatter", "subtype": "straight"},
@@ -67,8 +66,6 @@ def drawn_chart(book: Workbook, chart: Chart, placed: Placed) -> DrawnChart:
     upwards: dict[str, Any] = {"name": chart.upwards, "min": 0}
     if chart.share:
         upwards["num_format"] = "0%"
-    elif _low(placed.table, chart):
-        upwards["major_unit"] = 1
     if chart.style == "steps":
         across |= {"min": 0, "max": max(_numbers(placed.table, chart.over), default=1) or 1}
     else:
@@ -82,7 +79,7 @@ def drawn_chart(book: Workbook, chart: Chart, placed: Placed) -> DrawnChart:
 
 def _look(chart: Chart, place: int) -> dict[str, Any]:
     colour = _COLOURS[place % len(_COLOURS)]
-    if chart.style in ("columns", "bars"):
+    if chart.style == "bars":
         pattern = _PATTERNS[place % len(_PATTERNS)]
         fill = {"pattern": pattern, "fg_color": colour, "bg_color": "white"}
         return {"pattern": fill, "border": {"color": colour}}
@@ -99,9 +96,3 @@ def _limit() -> dict[str, Any]:
 
 def _numbers(table: Table, header: str) -> list[float]:
     return [cell for cell in table.column(header) if isinstance(cell, (int, float))]
-
-
-def _low(table: Table, chart: Chart) -> bool:
-    """Tell whether all counts are so low that the axis would invent halves of jobs."""
-    cells = [cell for header in chart.headers for cell in table.column(header)]
-    return all(isinstance(cell, int) and cell < 8 for cell in cells)

@@ -42,11 +42,11 @@ def test_there_and_back(place: str, tmp_path: Path, capsys: pytest.CaptureFixtur
     file, again = str(tmp_path / "shop.zip"), str(tmp_path / "again")
     status, out, err = told(capsys, "backup", file, "--shop", place)
     assert (status, err) == (0, "")
-    assert "1 photos and 2 entries of the history" in out
+    assert "1 photo and 2 entries of the history" in out
     assert "It was read again and is whole." in out
     status, out, err = told(capsys, "restore", file, again)
     assert (status, err) == (0, "")
-    assert "1 photos and 2 entries of the history" in out
+    assert "1 photo and 2 entries of the history" in out
     assert told(capsys, "check", "--shop", again)[0] == 0
     find = ("find", "hums", "--json", "--shop")
     assert told(capsys, *find, place)[1] == told(capsys, *find, again)[1]

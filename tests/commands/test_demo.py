@@ -5,12 +5,18 @@ from __future__ import annotations
 import os
 import subprocess
 import sys
+from collections.abc import Iterator
 from datetime import UTC, datetime
 from pathlib import Path
 
+import pytest
+
+from demo_shop import build
+from desktop_app.commands.demo import fill
 from desktop_app.commands.shop_place import open_place
 from desktop_app.repair_jobs.actions import add_person
 from desktop_app.repair_jobs.stored_reading import people_here
+from desktop_app.shop_record.step import Step
 
 ROOT = Path(__file__).resolve().parents[2]
 MAGIC = {"comparison-sheet.pdf": b"%PDF-", "week.xlsx": b"PK", "window.png": b"\x89PNG"}
@@ -46,6 +52,25 @@ def test_the_demo_without_a_screen_and_again(tmp_path: Path) -> None:
     with record.reading() as connection:
         assert "Somebody new" in [name for _, name in people_here(connection)]
     record.close()
+
+
+def test_an_empty_folder_is_filled_and_what_a_killed_maker_left_goes(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def small(beside: Path, _now: datetime) -> Iterator[Step]:
+        beside.mkdir()
+        for name in ("shop.sqlite", "demo-shop.toml"):
+            (beside / name).write_text("made")
+        yield Step(1, 1, "Made")
+
+    monkeypatch.setattr(build, "build_demo", small)
+    killed, at_work = (tmp_path / f".demo.being-made-{number}" for number in (1, 2))
+    for left in (killed, at_work, tmp_path / "demo"):
+        left.mkdir()
+    os.utime(killed, (1_600_000_000, 1_600_000_000))
+    fill(tmp_path / "demo")
+    assert {path.name for path in tmp_path.iterdir()} == {"demo", at_work.name}
+    assert (tmp_path / "demo" / "shop.sqlite").read_text() == "made"
 
 
 def test_a_folder_of_somebody_else_is_left_alone(tmp_path: Path) -> None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import zipfile
+from importlib import metadata
 from pathlib import Path
 
 import pytest
@@ -13,6 +14,7 @@ from desktop_app.commands.shop_place import new_place, now
 from desktop_app.repair_jobs.actions import write_up
 from desktop_app.repair_jobs.write_up import WriteUp
 from desktop_app.shop_record.house_rules import change_rule
+from desktop_app.shop_record.own_program import own_version, problem_report
 
 PRIVATE = ("Abernathy", "TH 1042", "stalls", "Hill Garage", "usb-stick", "6000")
 
@@ -89,3 +91,14 @@ def test_a_file_that_cannot_be_written_is_said(
         assert asked("problem-report", "--out", str(place)) == 2
         assert "cannot be written" in capsys.readouterr().err
     assert list(tmp_path.parent.glob("*.part")) == []
+
+
+def test_a_program_that_was_never_installed_has_no_version_to_tell(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    def nobody(name: str) -> str:
+        raise metadata.PackageNotFoundError(name)
+
+    monkeypatch.setattr(metadata, "version", nobody)
+    monkeypatch.setattr(metadata, "requires", nobody)
+    assert (own_version.version(), problem_report.libraries()) == ("", [])

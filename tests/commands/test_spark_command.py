@@ -168,6 +168,39 @@ def test_flags_stand_in_for_what_was_not_read(shell: Shell, rotor_place: str) ->
     assert sum("as given" in words for words in said["taken"]) == 2
 
 
+def of_plug(shell: Shell, folder: Path, old: str, new: str) -> list[str]:
+    """Ask with a plug gap given beside a pair of plugs read so; return what was taken."""
+    record = new_place(folder)
+    read(record, a_rotor(record).job, "spark-plug", "gap", old, new)
+    record.close()
+    words = ("spark", "--pair", "J-104", "2", "--shop", str(folder), "--compression-ratio", "9")
+    said = shell(*words, "--rotor-gap-mm", "1.5", "--plug-gap-mm", "1.1", "--json")
+    taken: list[str] = said["taken"]
+    return taken
+
+
+def test_a_plug_gap_that_was_read_counts_before_one_that_is_given(
+    shell: Shell, tmp_path: Path
+) -> None:
+    assert of_plug(shell, tmp_path / "both", "1.30", "1.05")[-1].endswith(
+        "--plug-gap-mm was not used."
+    )
+    assert of_plug(shell, tmp_path / "old", "1.30", "")[-1].endswith(
+        "The gap after: 1.1 mm as given."
+    )
+
+
+def test_a_rotor_without_its_tip_tells_nothing_of_before_and_after(
+    shell: Shell, tmp_path: Path
+) -> None:
+    record = new_place(tmp_path / "shop")
+    read(record, a_rotor(record).job, "distributor-rotor", "bore", "12.0", "12.0")
+    record.close()
+    words = ("spark", "--pair", "J-104", "2", "--shop", str(tmp_path / "shop"))
+    more = ("--compression-ratio", "9", "--rotor-gap-mm", "1.5", "--plug-gap-mm", "1.1")
+    assert "Pair 2 has no tip radius on both sides." in shell.refused(*words, *more)
+
+
 @pytest.mark.parametrize(
     ("number", "says"),
     [("0", "1 to 4"), ("5", "1 to 4"), ("x", "1 to 4"), ("9" * 6000, "1 to 4"), ("4", "plug-wire")],

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import UTC, datetime
 from io import BytesIO
+from pathlib import Path
 
 import pytest
 from PIL import Image
@@ -71,13 +72,18 @@ def small_photo(order: PhotoOrder) -> bytes:
     return file.getvalue()
 
 
-def build(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Built]:
-    """Build the demo once, with small photos, and open it."""
-    folder = tmp_path_factory.mktemp("demo") / "shop"
+def build_small(folder: Path) -> list[Step]:
+    """Build the demo with small photos and return its steps."""
     with pytest.MonkeyPatch.context() as patch:
         patch.setattr(darkroom, "draw", small_photo)
         patch.setattr(card_photo, "LONG_SIDE", 1600)
-        steps = list(build_demo(folder, NOW, helpers=0))
+        return list(build_demo(folder, NOW, helpers=0))
+
+
+def build(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Built]:
+    """Build the demo once, with small photos, and open it."""
+    folder = tmp_path_factory.mktemp("demo") / "shop"
+    steps = build_small(folder)
     record = open_shop(folder, lambda: NOW)
     with record.reading() as connection:
         facts = read_facts(connection)

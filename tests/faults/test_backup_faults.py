@@ -21,6 +21,7 @@ from desktop_app.shop_record.databases import dialect_snapshot
 from desktop_app.shop_record.record import FILE_NAME, ShopRecord, open_shop
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.conftest import NOON
+from tests.covered import unmeasured
 from tests.shop_record.backed_up import all_files, archive_of, named, through, with_photo
 
 ROOT = Path(__file__).resolve().parents[2]
@@ -53,7 +54,9 @@ def with_limit(limit: int, *words: str) -> subprocess.CompletedProcess[str]:
         "runpy.run_module('desktop_app', run_name='__main__')"
     )
     command = (sys.executable, "-c", small, *words)
-    return subprocess.run(command, capture_output=True, text=True, cwd=ROOT, check=False)
+    return subprocess.run(
+        command, capture_output=True, text=True, cwd=ROOT, env=unmeasured(), check=False
+    )
 
 
 @pytest.fixture

@@ -7,12 +7,15 @@ from pathlib import Path
 
 import pytest
 
+from desktop_app.job_history.told_entry import EntryRead, clock_words, tell
+from desktop_app.job_history.value_words import ShopSpeech
 from desktop_app.part_photos.stored import Photo
 from desktop_app.parts_compared import actions
 from desktop_app.parts_compared.stored import Pair, Reading
 from desktop_app.repair_jobs.actions import (
     add_job,
     add_person,
+    keep_as_typed,
     name_cause,
     write_correction,
 )
@@ -83,6 +86,21 @@ def test_what_hung_on_a_pair_that_is_gone_is_still_the_jobs(rotor: RotorStory) -
     assert "bore diameter, distributor rotor" in read.lines[0]
 
 
+def test_an_odd_entry_kept_as_typed_is_still_the_jobs_when_that_was_undone(
+    rotor: RotorStory,
+) -> None:
+    record = rotor.record
+    keep_as_typed(record, "visit:1:odometer", "It has gone back by 40 mi.")
+    record.undo()
+    before = [entry.seq for entry in history(record, rotor.job).told]
+    taken_back = history(record, rotor.job).told[1]
+    assert (taken_back.words, taken_back.state) == ("Keep it as typed", "taken back")
+    for not_its_own in ("visit:2:odometer", "one vehicle on two rows", "visit:x:odometer"):
+        keep_as_typed(record, not_its_own, "1 2")
+        record.undo()
+    assert [entry.seq for entry in history(record, rotor.job).told] == before
+
+
 def test_undone_and_done_again_are_told_as_that(rotor: RotorStory) -> None:
     record = rotor.record
     write_correction(record, rotor.job, "Cap and rotor.")
@@ -104,6 +122,16 @@ def test_rows_outside_the_job_are_counted_and_not_shown(rotor: RotorStory) -> No
         deed.add(Vehicle, plate="SECRET 1", odometer_unit="km")
     entry = newest(record, rotor.job)
     assert entry.lines == ("Hours: nothing → 1.5", "It also changed 1 row outside this job.")
+
+
+def test_several_rows_outside_the_job_are_counted_in_the_plural(rotor: RotorStory) -> None:
+    with rotor.record.deed("Three at once") as deed:
+        deed.change(Job, rotor.job, hours=1.5)
+        for plate in ("SECRET 1", "SECRET 2"):
+            deed.add(Vehicle, plate=plate, odometer_unit="km")
+    assert newest(rotor.record, rotor.job).lines[1:] == (
+        "It also changed 2 rows outside this job.",
+    )
 
 
 def test_no_text_is_taken_for_a_row(rotor: RotorStory) -> None:
@@ -168,6 +196,16 @@ def test_a_minute_between_two_computers_is_no_clock_set_back(tmp_path: Path) -> 
     name_cause(record, rotor.job, "Cap tracked.")
     assert not newest(record, rotor.job).clock
     record.close()
+
+
+@pytest.mark.parametrize("odd", ["", "yesterday", "2026-11-16T11:00:00"])
+def test_a_moment_that_is_none_is_shown_as_it_stands_and_compared_with_no_other(odd: str) -> None:
+    """A history that was changed from outside, or written by a clock without its zone."""
+    entry = EntryRead(2, "no moment", "", "desk", "Name the cause", None, ())
+    (told,) = tell([entry], ShopSpeech())
+    assert told.when == "no moment"
+    assert clock_words(2, NOON.isoformat(), odd) == ""
+    assert clock_words(2, odd, NOON.isoformat()) == ""
 
 
 def test_a_job_that_was_undone_has_no_history_to_show(shop: ShopRecord) -> None:

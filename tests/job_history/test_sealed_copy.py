@@ -8,6 +8,7 @@ import subprocess
 import sys
 import zipfile
 from datetime import timedelta
+from importlib import metadata
 from pathlib import Path
 from typing import Any
 
@@ -15,7 +16,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from desktop_app.job_history.sealing_actions import make_sealed_copy, proposed_name
+from desktop_app.job_history.sealing_actions import proposed_name
 from desktop_app.part_photos.actions import add_photos, take_in
 from desktop_app.part_photos.arrival import Arrival
 from desktop_app.repair_jobs.actions import add_job, name_cause
@@ -23,13 +24,13 @@ from desktop_app.repair_jobs.stored import Job, Vehicle, Visit
 from desktop_app.shop_record.house_rules import change_rule
 from desktop_app.shop_record.own_program.resource_folder import resource_path
 from desktop_app.shop_record.past.anchor import anchor_now
-from desktop_app.shop_record.record import FILE_NAME, ShopRecord, create_shop
-from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
+from desktop_app.shop_record.record import ShopRecord, create_shop
+from desktop_app.shop_record.trouble import ShopDamaged
 from tests.conftest import NOON
 from tests.from_outside import damage, spoil_photo
-from tests.job_history.told import SYMPTOMS, copied, history, sealed, verified
+from tests.job_history.told import copied, history, sealed, verified
 from tests.part_photos.bench_pictures import encoded, noisy
-from tests.parts_compared.sheet_story import RotorStory, a_rotor, kinds
+from tests.parts_compared.sheet_story import RotorStory, a_rotor
 
 WHOLE = "Whole: every file, and the chain of all entries."
 PHOTO = encoded(noisy(40, 30, 1), "JPEG")
@@ -122,6 +123,16 @@ def test_the_manifest_says_head_version_when_and_every_file(rotor: RotorStory) -
     assert set(said["files"]) == set(files_in(to)) - {"manifest.json", "seal.txt"}
     assert (to / "seal.txt").read_text("utf-8") == f"{made.seal}\n"
     assert made.seal == hashlib.sha256((to / "manifest.json").read_bytes()).hexdigest()
+
+
+def test_a_program_that_was_never_installed_seals_without_a_version(
+    rotor: RotorStory, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def unknown(name: str) -> str:
+        raise metadata.PackageNotFoundError(name)
+
+    monkeypatch.setattr(metadata, "version", unknown)
+    assert sealed(rotor.record, rotor.job, tmp_path / "copy").facts.program == "benchwitness"
 
 
 def test_entries_of_other_jobs_show_their_hashes_alone(whole: Path) -> None:
@@ -284,6 +295,21 @@ def test_a_photo_that_was_taken_out_again_is_in_it_and_said_so(
     assert verified(tmp_path / "copy") == (0, WHOLE)
 
 
+def test_a_photo_that_was_taken_out_and_added_again_lies_in_it_once(
+    rotor: RotorStory, tmp_path: Path
+) -> None:
+    other = encoded(noisy(40, 30, 3), "JPEG")
+    with_photo(rotor.record, rotor.job, other)
+    rotor.record.undo()
+    with_photo(rotor.record, rotor.job, other)
+    made = sealed(rotor.record, rotor.job, tmp_path / "copy")
+    sha256 = hashlib.sha256(other).hexdigest()
+    again = [photo for photo in made.facts.photos if photo.sha256 == sha256]
+    assert [photo.in_job for photo in again] == [False, True]
+    assert len(list((tmp_path / "copy" / "photos").iterdir())) == 2
+    assert verified(tmp_path / "copy") == (0, WHOLE)
+
+
 def test_a_photo_that_is_damaged_in_the_shop_is_left_out_and_told(
     rotor: RotorStory, tmp_path: Path
 ) -> None:
@@ -331,44 +357,3 @@ def test_an_entry_that_holds_others_rows_shows_its_hash_alone(
     assert "entry 2 is shown by its hashes alone" in (tmp_path / "copy" / "READ ME.txt").read_text(
         "utf-8"
     )
-
-
-@pytest.mark.parametrize("there", ["a file", "a folder with something in it", "a zip"])
-def test_what_lies_there_is_left_alone(rotor: RotorStory, tmp_path: Path, there: str) -> None:
-    to = tmp_path / ("copy.zip" if there == "a zip" else "copy")
-    if there == "a folder with something in it":
-        to.mkdir()
-        (to / "mine.txt").write_text("mine")
-    else:
-        to.write_text("mine")
-    with pytest.raises(ShopTrouble, match="is there already"):
-        sealed(rotor.record, rotor.job, to)
-    kept = to / "mine.txt" if to.is_dir() else to
-    assert kept.read_text() == "mine"
-    assert sorted(one.name for one in tmp_path.iterdir()) == sorted([to.name, "shop"])
-
-
-def test_an_empty_folder_is_filled_and_a_missing_one_above_is_told(
-    rotor: RotorStory, tmp_path: Path
-) -> None:
-    (tmp_path / "empty").mkdir()
-    sealed(rotor.record, rotor.job, tmp_path / "empty")
-    assert verified(tmp_path / "empty") == (0, WHOLE)
-    with pytest.raises(ShopTrouble, match="There is no folder"):
-        sealed(rotor.record, rotor.job, tmp_path / "no" / "copy")
-
-
-@pytest.mark.parametrize("steps", [1, 2])
-def test_stopped_half_way_nothing_is_left(rotor: RotorStory, tmp_path: Path, steps: int) -> None:
-    work = make_sealed_copy(rotor.record, rotor.job, kinds(), SYMPTOMS, tmp_path / "copy")
-    for _ in range(steps):
-        next(work)
-    work.close()
-    assert [one.name for one in tmp_path.iterdir()] == ["shop"]
-
-
-@pytest.mark.embedded
-def test_making_it_changes_nothing_in_the_shop(rotor: RotorStory, tmp_path: Path) -> None:
-    before = (rotor.record.folder / FILE_NAME).read_bytes()
-    sealed(rotor.record, rotor.job, tmp_path / "copy")
-    assert (rotor.record.folder / FILE_NAME).read_bytes() == before

@@ -168,6 +168,12 @@ def test_what_was_changed_from_outside_is_shown_as_it_is(how: Any) -> None:
     assert value_in_words("no such", ColumnWords("Odd", how), {}, SPEECH) == "no such"
 
 
+@pytest.mark.parametrize("how", ["words", "term", "ours", "seen", "instrument", "place", "kind"])
+def test_a_number_that_came_from_outside_where_words_stand_is_shown_too(how: Any) -> None:
+    values = {"part_kind": "brake-pads", "pair_id": 1, "dimension": "bore"}
+    assert value_in_words(7, ColumnWords("Odd", how), values, SPEECH) == "7"
+
+
 def test_a_long_text_is_cut_and_says_so() -> None:
     told = value_in_words("x" * 5000, TABLES["job"].columns["cause"], {}, SPEECH)
     assert len(told) < 320

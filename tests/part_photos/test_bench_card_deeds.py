@@ -159,6 +159,10 @@ def test_a_shown_length_is_read_as_the_same_length(mm: float, unit: str) -> None
     assert again == pytest.approx(mm, abs=0.0013)
 
 
+def test_a_ruler_that_nobody_measured_leaves_its_field_empty() -> None:
+    assert shown_length(None, "mm") == shown_length(None, "inch") == ""
+
+
 def test_what_a_ruler_means_is_said_plainly() -> None:
     assert "half a percent" in said_of_ruler(None, 150, None)
     assert "common practice, no source" in said_of_ruler(None, 150, None)

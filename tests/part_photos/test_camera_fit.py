@@ -12,7 +12,7 @@ from desktop_app.part_photos.camera.camera_fit import CameraFit, fit_camera
 from desktop_app.part_photos.camera.camera_model import CornerModel, Priors, outward
 from desktop_app.part_photos.camera.card_refusals import MOST_ARCH_MM, MOST_OFF_MM
 from desktop_app.part_photos.camera.card_scale import view_of
-from desktop_app.part_photos.camera.card_warnings import camera_covariance
+from desktop_app.part_photos.camera.card_warnings import camera_covariance, card_warnings
 from desktop_app.part_photos.camera.focal_prior import LensPrior, contradicted, lens_prior
 from desktop_app.part_photos.camera.lens import project, rays_from
 from tests.part_photos.camera_pictures import Floats, View
@@ -138,6 +138,14 @@ def test_arched_paper_is_not_taken_for_another_lens() -> None:
         arched.append(fit_camera(FLAT, seen, PRIORS, OUT).values[0] - values[0])
         stiff.append(fit_camera(FLAT, seen, flat_priors, OUT).values[0] - values[0])
     assert np.std(arched) < 0.03 < np.std(stiff)
+
+
+def test_a_photo_that_is_not_quite_sharp_is_told_to_be_marked_with_care() -> None:
+    fit, prior = fitted(truth(3)), lens_prior(*SIZE, 26.0, True)
+    assert card_warnings(fit, prior, 1.9) == ()
+    assert card_warnings(fit, prior, 2.1) == (
+        "The photo is not quite sharp: mark edges with care.",
+    )
 
 
 def test_a_saddle_shows_in_what_remains() -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from dataclasses import replace
 
 import cv2
@@ -13,6 +14,7 @@ from hypothesis import strategies as st
 from desktop_app.part_photos.camera.card_scale import CardScale, view_of
 from desktop_app.part_photos.camera.focal_prior import lens_prior
 from desktop_app.part_photos.camera.lens import project, turned, unbent
+from desktop_app.part_photos.kept_json import kept_object
 from desktop_app.part_photos.linear_light import linear_grey, to_linear
 from tests.part_photos.camera_pictures import Floats, View
 
@@ -122,9 +124,27 @@ def test_a_scale_is_kept_to_the_last_digit(theta: list[float], spread: float, of
 
 
 def test_what_is_no_scale_is_not_read_as_one() -> None:
-    for wrong in ("{}", scale_of(View().theta(), covariance=np.eye(3)).as_json()):
+    whole = scale_of(View().theta()).as_json()
+    lopsided = np.eye(11)
+    lopsided[0, 1] = 0.5
+    for wrong in (
+        "{}",
+        "null",
+        scale_of(View().theta(), covariance=np.eye(3)).as_json(),
+        scale_of(View().theta(), covariance=lopsided).as_json(),
+        scale_of(View().theta(), covariance=-np.eye(11)).as_json(),
+        json.dumps(json.loads(whole) | {"card": 5}),
+        json.dumps(json.loads(whole) | {"warnings": [5]}),
+    ):
         with pytest.raises(ValueError):  # noqa: PT011 - the reader of kept text says the rest
             CardScale.from_json(wrong)
+    assert CardScale.from_json(whole).as_json() == whole
+
+
+@pytest.mark.parametrize("kept", [None, 5, b"{}", "[]", "[" * 200_000, "{"])
+def test_what_holds_no_object_is_not_read_as_one(kept: object) -> None:
+    with pytest.raises(ValueError):  # noqa: PT011 - the reader of kept text says the rest
+        kept_object(kept)
 
 
 @pytest.mark.parametrize(

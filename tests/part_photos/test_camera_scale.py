@@ -142,6 +142,14 @@ def test_a_card_of_one_large_marker_serves() -> None:
     assert lengths(scale, NEAR, 0.0) == pytest.approx([30.0, np.hypot(15, 21)], abs=0.15)
 
 
+def test_a_card_in_pieces_and_far_away_is_refused_for_how_small_it_is() -> None:
+    far = View(distance=420, fingers=((0, 22, 130, 110),))
+    with pytest.raises(PhotoCannot, match=r"one pixel is 0\.44 mm there"):
+        card_scale(drawn(CARD, far), [CARD])
+    with pytest.raises(PhotoCannot, match=r"squares of its markers are 1\.. pixels wide, 3 are"):
+        card_scale(drawn(CARD, View(distance=330, size=(400, 300), focal=300)), [CARD])
+
+
 REFUSED = {
     "No marker of shop card was found": View(margin=(400.0, 400.0)),
     "Too few markers: 2 of the card's 10 are clearly seen, 3 are needed": View(
@@ -185,6 +193,10 @@ def test_a_card_that_isnt_the_named_one_is_refused() -> None:
     other = CardLayout("other", CARD.dictionary, "test", moved, 80.0)
     with pytest.raises(PhotoCannot, match="doesn't lie flat, or isn't the one"):
         card_scale(drawn(CARD, NEAR), [other])
+    cropped = replace(drawn(CARD, NEAR), focal_35_mm=None)
+    with pytest.raises(PhotoCannot, match="lie flat, or the photo was cropped or stretched") as no:
+        card_scale(cropped, [other])
+    assert no.value.do.startswith("Bring the photo as the camera made it.")
 
 
 def test_a_layout_that_is_altogether_wrong_is_refused() -> None:

@@ -299,7 +299,9 @@ def test_what_marks_say_by_a_ruler_is_worked_out_before_the_deed_that_keeps_it(
     note_ruler(record, card, 150.3)
     wanted = [value(record, one) for one in (flat, high)]
     record.undo()
+    draw_mark(record, photo, Mark("note", ((1800.0, 1500.0), (1900.0, 1600.0))))  # has no size
     ahead = ended(said_by_ruler(record, card, 150.3))
+    assert {one.height_mm for one, _ in ahead} == {0.0, 20.0}
     before = value(record, flat)
     later = drawn(record, photo, replace(HIGH, height_mm=30.0))  # nobody knew of this one
     asked: list[float] = []

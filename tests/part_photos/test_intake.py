@@ -13,6 +13,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from desktop_app.part_photos.capture_time import iso_moment
+from desktop_app.part_photos.claimed_size import claimed_size
 from desktop_app.part_photos.intake import look_at
 from desktop_app.part_photos.photo_limits import LONGEST_SIDE, MOST_BYTES
 from desktop_app.part_photos.photo_trouble import PhotoTrouble, shown_name
@@ -79,6 +80,7 @@ def test_a_camera_without_a_clock_gives_no_time(
         (b"II*\x00\x08\x00\x00\x00", "a TIFF"),
         (b"\x00\x00\x00\x1cftypavif\x00\x00\x00\x00avifmif1miaf", "of another kind"),
         (b"\x00\x00\x00\x18ftypmp42\x00\x00\x00\x00mp42isom", "of another kind"),
+        (b"<!DOCTYPE html><html>", "a web page"),
         (b"gap 0.8 mm", "not a photo"),
         (b"\xff\xd8\xff\xe0 and then nothing", "damaged"),
         (b"\x00\x00\x00\x1cftypheic\x00\x00\x00\x00mif1heicmiaf", "damaged"),
@@ -97,6 +99,16 @@ def test_a_photo_whose_end_is_missing_is_refused(kind: str, part: float) -> None
     content = encoded(noisy(200, 150), kind)
     with pytest.raises(PhotoTrouble, match="damaged or incomplete"):
         look_at("half.jpg", content[: int(len(content) * part)])
+
+
+@pytest.mark.parametrize("kind", ENDINGS)
+@pytest.mark.parametrize("lossless", [False, True])
+def test_the_size_that_a_header_claims_is_the_pictures_own(kind: str, lossless: bool) -> None:
+    file = BytesIO()
+    encoded(picture(), kind)  # makes the HEIC writer known
+    picture(130, 70).save(file, kind, lossless=lossless)
+    assert claimed_size(file.getvalue(), ENDINGS[kind]) == (130, 70)
+    assert claimed_size(file.getvalue()[:20], ENDINGS[kind]) is None
 
 
 def test_a_file_that_is_too_big_is_refused_before_it_is_decoded() -> None:

@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from importlib import metadata
 
 import numpy as np
 import pytest
+from sqlalchemy import select
 
 from desktop_app.part_photos.actions import add_photos, take_in
 from desktop_app.part_photos.arrival import Arrival
@@ -24,6 +26,7 @@ from desktop_app.part_photos.marks.mark import Mark, Measured
 from desktop_app.part_photos.overlay.alignment import Alignment, cannot
 from desktop_app.part_photos.overlay_actions import keep_overlay, show_on_sheet
 from desktop_app.part_photos.stored import Mark as MarkRow
+from desktop_app.part_photos.stored import PhotoScale
 from desktop_app.part_photos.stored_marks import (
     KeptMark,
     mark_by_id,
@@ -32,7 +35,7 @@ from desktop_app.part_photos.stored_marks import (
     remove_drawn,
 )
 from desktop_app.part_photos.stored_reading import remove_photo
-from desktop_app.part_photos.stored_scales import scale_of_photo
+from desktop_app.part_photos.stored_scales import scale_of_photo, scale_row_of_photo
 from desktop_app.parts_compared.stored import Pair, PhotoReading, Reading
 from desktop_app.shop_record.deed import Deed
 from desktop_app.shop_record.record import ShopRecord
@@ -73,6 +76,37 @@ def test_a_mark_without_a_scale_has_no_value(record: ShopRecord, photos: tuple[i
     mark = kept(record, drawn(record, photos[0]))
     assert mark.mark == UNSAID
     assert (mark.value, mark.unit, mark.expanded_u, mark.height_known) == (None, None, None, False)
+
+
+def test_the_height_of_a_note_makes_no_size_of_it(
+    record: ShopRecord, photos: tuple[int, int]
+) -> None:
+    keep_two_points(record, photos[0], SCALE, 25.0)
+    note = drawn(record, photos[0], Mark("note", ((5.0, 5.0), (9.0, 9.0))))
+    followed: list[int] = []
+    set_height(record, note, 3.0, 0.5, lambda _deed, mark_id: followed.append(mark_id))
+    assert (kept(record, note).mark.height_mm, kept(record, note).value) == (3.0, None)
+    assert followed == []
+
+
+def test_a_photo_without_a_scale_has_none_to_take_out(
+    record: ShopRecord, photos: tuple[int, int]
+) -> None:
+    forget_scale(record, photos[0])
+    with record.reading() as connection:
+        assert scale_row_of_photo(connection, photos[0]) is None
+
+
+def test_a_scale_says_what_made_it_where_nothing_is_installed_too(
+    record: ShopRecord, photos: tuple[int, int], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def missing(name: str) -> str:
+        raise metadata.PackageNotFoundError(name)
+
+    monkeypatch.setattr(metadata, "version", missing)
+    keep_two_points(record, photos[0], SCALE, 25.0)
+    with record.reading() as connection:
+        assert connection.execute(select(PhotoScale.made_by)).scalar_one() == "benchwitness"
 
 
 def test_a_scale_gives_all_marks_their_size_and_takes_it_again(

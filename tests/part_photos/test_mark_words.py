@@ -4,15 +4,20 @@ from __future__ import annotations
 
 import math
 from dataclasses import replace
+from types import SimpleNamespace
+from typing import Any, cast
 
+import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from desktop_app.part_photos.camera.plane_scale import PlaneScale
 from desktop_app.part_photos.camera.two_points import TwoPointScale
 from desktop_app.part_photos.half_drawn import HalfDrawn
 from desktop_app.part_photos.mark_lines import distance_to, mark_lines
 from desktop_app.part_photos.mark_words import (
+    MOST_POINTS,
     TOOLS,
     height_mm,
     height_words,
@@ -20,13 +25,17 @@ from desktop_app.part_photos.mark_words import (
     share_sentence,
     shown_height,
     tool_of,
+    unit_of,
     value_words,
 )
-from desktop_app.part_photos.marks.mark import Mark
+from desktop_app.part_photos.marks.mark import SIZED, Mark
 from desktop_app.part_photos.marks.measure import measure
+from desktop_app.part_photos.phone.offer import SIDES
+from desktop_app.part_photos.scale_words import said_of_scale
+from desktop_app.part_photos.signs import SIDE_NAMES, SIDE_SIGNS
 from desktop_app.part_photos.surface_pairs import listed, other_surface
 from desktop_app.shop_record.trouble import ShopTrouble
-from tests.part_photos.marked_photos import scale_over_card
+from tests.part_photos.marked_photos import clicks, ring, scale_over_card, seen
 
 
 @pytest.mark.parametrize(
@@ -53,6 +62,8 @@ def test_a_value_is_said_with_two_figures_of_its_doubt(
 def test_the_largest_part_of_a_doubt_says_how_to_make_it_smaller() -> None:
     said = largest_part({"pointing": 0.1, "scale": 0.05, "height": 0.3, "print": 0.0})
     assert said == "Nearly all of the ± comes from the height: measure it with a calliper."
+    most = largest_part({"pointing": 0.3, "scale": 0.2})
+    assert most.startswith("Most of the ± comes from the pointing: enlarge the photo")
     spread = largest_part({"pointing": 0.1, "scale": 0.1})
     assert spread.startswith("The largest part of the ± comes from")
     assert largest_part({}) == ""
@@ -85,21 +96,23 @@ def test_what_is_no_height_is_refused(typed: str) -> None:
         height_mm(typed)
 
 
+def test_a_height_that_nobody_said_leaves_its_field_empty() -> None:
+    assert shown_height(None, "inch") == ""
+    assert height_mm("") is None
+
+
 @given(st.floats(0, 500), st.sampled_from(["mm", "inch"]))
 def test_a_shown_height_means_the_same_when_it_is_read(value: float, unit: str) -> None:
     assert height_mm(shown_height(value, unit), unit) == pytest.approx(value, abs=2e-5)
 
 
-def test_each_tool_says_each_click_and_knows_its_end() -> None:
+def test_each_tool_stands_once_and_knows_its_end() -> None:
     assert [tool.label for tool in TOOLS].count("Length") == 1
     for tool in TOOLS:
         for placed in range(len(tool.clicks)):
-            assert tool.clicks[placed] in tool.next_click(placed)
             assert not tool.is_whole(placed)
         assert tool.is_whole(len(tool.clicks)) is not tool.open_ended
-    assert "Enter" in tool_of("circle").next_click(3)
-    assert tool_of("surface").next_click(3) == "Surface: more corners, then Enter closes it."
-    assert "gap before the first" in tool_of("count").next_click(0)
+    assert "gap before the first" in tool_of("count").clicks[0]
 
 
 def test_a_share_is_said_as_a_number_and_not_as_a_judgement() -> None:
@@ -135,14 +148,92 @@ def test_a_half_drawn_mark_takes_no_second_half_of_a_double_click() -> None:
     assert draft.place((500, -9), (100, 80), 2.0)
     assert draft.drop() == ((5, 5), (99.5, -0.5))  # inside the photo, to its very edge
     draft.place((5, 5), (100, 80), 0.0)
+    draft.take(tool_of("length"))
+    assert draft.points == [(5, 5)]
     draft.take(tool_of("angle"))
     assert draft.points == []
+
+
+def test_enter_ends_an_open_ended_mark_as_soon_as_it_has_its_points() -> None:
+    draft = HalfDrawn()
+    assert not draft.place((5, 5), (100, 80), 2.0)  # no tool, no point
+    assert not draft.is_enough()
+    draft.take(tool_of("circle"))
+    for x, enough in ((5, False), (40, False), (75, True), (90, True)):
+        assert not draft.place((x, 5), (100, 80), 2.0)
+        assert draft.is_enough() is enough
+    assert draft.mark() == Mark("circle", ((5, 5), (40, 5), (75, 5), (90, 5)))
+    for x in range(200):
+        draft.place((x % 100, 5 + x % 7), (100, 80), 0.0)
+    assert len(draft.points) == MOST_POINTS
 
 
 def test_a_point_to_a_line_is_drawn_at_a_right_angle() -> None:
     lines = mark_lines(Mark("point-to-line", ((50, 10), (0, 40), (30, 40))))
     assert lines.sizes == (((50, 10), (50, 40)),)
     assert lines.lines[0][-1] == (50, 40)  # the line is drawn on to where it is measured
+
+
+@pytest.mark.parametrize("kind", ["parallel-distance", "round-bar"])
+def test_two_lines_are_drawn_with_what_lies_between_them(kind: Any) -> None:
+    lines = mark_lines(Mark(kind, ((0, 0), (20, 0), (0, 30), (40, 30))))
+    assert lines.lines == (((0, 0), (20, 0)), ((0, 30), (40, 30)))
+    assert lines.sizes == (((10, 0), (10, 30)),)
+    assert lines.label_at == (10, 15)
+
+
+def test_an_angle_is_drawn_with_an_arc_from_leg_to_leg() -> None:
+    legs = ((20.0, 0.0), (0.0, 0.0), (0.0, 50.0))
+    drawn, arc = mark_lines(Mark("angle", legs)).lines
+    assert drawn == legs
+    assert all(math.hypot(x, y) == pytest.approx(8.0) for x, y in arc)
+    assert (arc[0], arc[-1]) == (pytest.approx((8.0, 0.0)), pytest.approx((0.0, 8.0)))
+    assert all(x > -1e-9 and y > -1e-9 for x, y in arc)  # the shorter way round
+
+
+def test_three_points_in_a_row_are_drawn_as_a_line_until_they_make_a_circle() -> None:
+    row = ((0.0, 0.0), (10.0, 0.0), (20.0, 0.0))
+    assert mark_lines(Mark("circle", row)).lines == (row,)
+
+
+def test_what_lies_beyond_the_cameras_horizon_is_drawn_as_it_was_clicked() -> None:
+    flat = scale_over_card(tilt_deg=80.0)
+    beyond = ((2000.0, 1500.0), (2000.0, 2900.0))  # its second point lies on no card at all
+    assert mark_lines(Mark("length", beyond), flat).lines == (beyond,)
+    # A circle whose rim goes on behind the camera.
+    rim = clicks(seen(flat, ring(400.0, 8)[1:4]))
+    assert mark_lines(Mark("circle", rim), flat).lines == (rim,)
+    near = clicks(seen(flat, ring(20.0, 8)))
+    assert len(mark_lines(Mark("circle", near), flat).lines[0]) > len(near)
+
+
+def test_each_type_of_mark_says_its_unit() -> None:
+    units = {tool.type: unit_of(tool.type) for tool in TOOLS}
+    assert {kind for kind, unit in units.items() if unit == "mm"} == SIZED - {"angle"}
+    assert (units["angle"], units["surface"]) == ("deg", "%")
+    assert units["count"] == units["note"] == units["bare-metal"] == ""
+
+
+def test_each_side_of_a_pair_has_a_sign_and_a_name_of_its_own() -> None:
+    assert set(SIDE_SIGNS) == set(SIDE_NAMES) == set(SIDES)
+    assert len(set(SIDE_SIGNS.values())) == len(set(SIDE_NAMES.values())) == 2
+
+
+def test_what_gives_a_photo_its_millimetres_is_said_in_a_sentence() -> None:
+    card = scale_over_card(tilt_deg=15.0, distance=300.0)
+    away = card.distance_mm
+    assert said_of_scale(card).startswith(f"Card seen: 20 markers, tilt 15°, {away:.0f} mm away.")
+    assert f"{away / 25.4:.1f} in away" in said_of_scale(card, "inch")
+    points = TwoPointScale(((0.0, 0.0), (50.0, 0.0)), 10.0)
+    assert said_of_scale(points).startswith("Two points of known length: it holds only in their")
+    assert (points.tilt_deg, points.distance_mm) == (None, None)
+    with pytest.raises(TypeError):
+        points.rays(np.zeros((1, 2)))
+
+
+def test_what_a_scale_does_not_know_is_not_said() -> None:
+    blind = SimpleNamespace(source="card", tilt_deg=None, distance_mm=None, warnings=("Beware.",))
+    assert said_of_scale(cast(PlaneScale, blind)) == "Card seen. Beware."
 
 
 def test_a_circle_is_drawn_round_and_chosen_at_its_rim() -> None:

@@ -8,6 +8,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from scipy.ndimage import gaussian_filter1d
 
+from desktop_app.part_photos.marks.bands import Uncountable, bands_along
 from desktop_app.part_photos.marks.count import count_along
 from desktop_app.part_photos.marks.mark import Mark, Measured
 from tests.part_photos.marked_photos import Floats, photo_of
@@ -117,3 +118,40 @@ def test_a_line_that_begins_far_before_the_bands_is_refused() -> None:
     for n in range(8):
         light[90 + 20 * n : 100 + 20 * n] = 0.1
     assert "right beside" in along(np.repeat(light[None], 41, axis=0), 40.0, 255.0)
+
+
+def why_not(light: Floats) -> str:
+    """Why nobody should say how many bands lie along this light."""
+    with pytest.raises(Uncountable) as refused:
+        bands_along(np.repeat(light[None], 7, axis=0))
+    return str(refused.value)
+
+
+def test_two_bands_or_one_edge_make_no_rhythm() -> None:
+    light = np.full(42, 0.5)
+    light[7:14] = light[21:28] = 0.1
+    assert why_not(light) == "there are fewer than 3 bands with a rhythm; count them by eye"
+    assert why_not(np.where(np.arange(200) < 100, 0.1, 0.5)) == "nothing repeats along the line"
+    ramp = np.linspace(0.87, 0.275, 80) + 0.02 * np.sin(np.arange(80) / 4.124)
+    assert why_not(ramp) == "fewer than two edges are seen along the line"
+
+
+def test_bands_finer_than_a_photo_shows_them_are_not_guessed_at() -> None:
+    fine = 0.3 + 0.2 * np.sin(np.arange(200) * 2 * np.pi / 4)
+    assert why_not(fine) == "the bands are too fine for this photo; go nearer"
+
+
+def test_light_that_wanders_has_no_rhythm_though_it_has_bands() -> None:
+    wanders = 0.4 + np.cumsum(np.random.default_rng(428).normal(0, 0.03, 120))
+    assert why_not(np.clip(wanders, 0, 1)) == "the bands have no even rhythm"
+
+
+@pytest.mark.parametrize(
+    ("points", "said"),
+    [(((5.0, 5.0), (5.5, 5.0)), "too short"), (((5.0, 5.0),), "no two ends")],
+)
+def test_a_line_without_a_length_is_not_counted_along(
+    points: tuple[tuple[float, float], ...], said: str
+) -> None:
+    counted = count_along(Mark("count", points), photo_of(np.full((41, 200), 0.4)))
+    assert (counted.value, said in counted.warnings[0]) == (None, True)

@@ -10,12 +10,16 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from desktop_app.part_photos.bench_card.card_layouts import bench_card
+from desktop_app.part_photos.camera import find_scale
+from desktop_app.part_photos.camera.card_scale import CardScale
 from desktop_app.part_photos.camera.two_points import TwoPointScale
 from desktop_app.part_photos.marks.mark import Mark
 from desktop_app.part_photos.marks.marks_file import CardAsked, read_marks
-from desktop_app.part_photos.marks.measured_photo import measured_photo
+from desktop_app.part_photos.marks.measured_photo import MeasuredPhoto, measured_photo
 from desktop_app.part_photos.photo_pixels import PhotoPixels
 from desktop_app.shop_record.trouble import ShopTrouble
+from tests.part_photos.marked_photos import scale_over_card
 
 POINTS = {"points_px": [[0, 0], [100, 0]], "length_mm": 25.0, "length_u_mm": 0.05}
 LENGTH = {"name": "reach", "type": "length", "points_px": [[1, 2], [30, 4.5]]}
@@ -136,3 +140,70 @@ def test_a_scale_by_points_outside_the_picture_is_refused(point: list[float]) ->
     asked = read_marks(text({"points_px": [[5, 5], point], "length_mm": 25.0}), "m")
     with pytest.raises(ShopTrouble, match=r"m: scale: the point .* lies outside the picture"):
         measured_photo(asked, pixels, None, "m")
+
+
+def measured(marks: list[dict[str, Any]], scale: Any = POINTS, **more: Any) -> MeasuredPhoto:
+    """Measure on a photo with a dark band, by two points."""
+    grey = np.full((44, 120, 3), 200, np.uint8)
+    grey[:, 40:80] = 30
+    return measured_photo(
+        read_marks(text(scale, *marks, **more), "m"), PhotoPixels(grey), None, "m"
+    )
+
+
+def test_marks_are_measured_by_two_points_one_after_the_other() -> None:
+    heard: list[tuple[int, int]] = []
+    two = {**LENGTH, "points_px": [[10, 10], [10, 40]], "name": "down"}
+    asked = read_marks(text({**POINTS, "points_px": [[5, 5], [105, 5]]}, LENGTH, two), "m")
+    picture = PhotoPixels(np.zeros((44, 120, 3), np.uint8))
+    done = measured_photo(asked, picture, None, "m", lambda so_far, of: heard.append((so_far, of)))
+    assert [one.value for one in done.measured] == pytest.approx([np.hypot(29, 2.5) / 4, 7.5])
+    assert heard == [(1, 2), (2, 2)]
+    assert done.marks == asked.marks
+
+
+def test_a_mark_is_laid_on_the_edges_where_that_is_asked() -> None:
+    across = {"type": "length", "points_px": [[41, 20], [78, 20]]}
+    placed, snapped = measured([across]), measured([across], snap=True)
+    assert placed.measured[0].value == pytest.approx(37 / 4)
+    assert snapped.measured[0].value == pytest.approx(40 / 4, abs=0.1)
+    assert snapped.marks[0].snapped == (True, True)
+
+
+def test_a_mark_that_cannot_be_measured_is_named_with_what_to_do() -> None:
+    line = {"type": "circle", "points_px": [[0, 0], [10, 0], [20, 0]]}
+    with pytest.raises(ShopTrouble, match=r"^m: mark 2: ") as told:
+        measured([LENGTH, line])
+    assert told.value.do
+    bands = {"type": "count", "name": "bands", "points_px": [[1, 2], [1.5, 2]]}
+    done = measured([bands])
+    assert done.measured[0].value is None
+    assert done.warnings[1:] == ("mark 1 “bands”: This can't be counted: the line is too short.",)
+
+
+@pytest.mark.parametrize(("print_scale", "said"), [(0.97, "smaller"), (1.03, "larger"), (1.0, "")])
+def test_what_a_cards_photo_leaves_open_is_warned_of_in_one_line_for_all(
+    monkeypatch: pytest.MonkeyPatch, print_scale: float, said: str
+) -> None:
+    asked_for: list[tuple[object, ...]] = []
+
+    def seen(_pixels: PhotoPixels, _cards: object, *ruler: float) -> CardScale:
+        asked_for.append(ruler)
+        return scale_over_card()
+
+    monkeypatch.setattr(find_scale, "card_scale", seen)
+    pixels, card = PhotoPixels(np.zeros((3000, 4000, 3), np.uint8)), bench_card("a4")
+    across = {"type": "length", "points_px": [[1800, 1500], [2200, 1500]]}
+    high = {**across, "name": "high", "height_mm": 4}
+    scale = {"card": "c.json", "card_scale": print_scale}
+    done = measured_photo(read_marks(text(scale, *[across] * 7, high), "m"), pixels, card, "m")
+    assert asked_for == [(print_scale, pytest.approx(0.05 / card.check_length_mm))]
+    unsaid = "mark 1, mark 2, mark 3, mark 4, mark 5 and 2 more"
+    assert [one for one in done.warnings if f"No height is given for {unsaid}: " in one]
+    assert len(done.warnings) == (2 if said else 1)
+    printed = f"The card's print is 3.0% {said} than drawn: was it fitted to the page?"
+    assert not said or done.warnings[0].startswith(printed)
+    one = measured_photo(read_marks(text(scale, across), "m"), pixels, card, "m")
+    assert "No height is given for mark 1: " in one.warnings[-1]
+    plain = measured_photo(read_marks(text({"card": "c.json"}, high), "m"), pixels, card, "m")
+    assert (asked_for[-1], plain.warnings) == ((), ())

@@ -25,6 +25,8 @@ def test_the_marks_are_in_view_and_a_short_one_is_not_looked_at_too_closely() ->
     short = around_marks([Mark("length", ((10.0, 10.0), (11.0, 10.0)))], (1000, 500))
     assert short == pytest.approx((-29.5, -30.0, 80.0, 80.0), abs=1)
     assert around_marks([], (400, 300)) is None
+    for beside in ((-50.0, 20.0), (20.0, 900.0), (float("nan"), 20.0)):
+        assert around_marks([Mark("note", (beside, beside))], (400, 300)) is None
 
 
 def test_without_marks_the_room_for_the_part_is_in_view() -> None:
@@ -41,7 +43,7 @@ def test_without_marks_the_room_for_the_part_is_in_view() -> None:
     assert around_field(eye, None, eye.size) is None
 
 
-@given(st.lists(st.booleans(), min_size=1, max_size=30))
+@given(st.lists(st.booleans(), max_size=30))
 def test_stretches_go_once_round_the_line_and_nothing_gapes(dotted: list[bool]) -> None:
     found = list(stretches(dotted))
     steps = [pair for _, run in found for pair in pairwise(run)]

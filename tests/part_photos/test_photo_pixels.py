@@ -74,6 +74,15 @@ def test_a_cut_picture_is_not_as_it_was_taken(
     assert pixels_of(encoded(picture(64, 48), kind, notes)).as_taken is as_taken
 
 
+def test_notes_that_are_no_notes_say_nothing_of_lens_and_size() -> None:
+    notes = lens_notes(6, 26)
+    inner = notes.get_ifd(0x8769)
+    inner[0xA405] = inner[0xA002] = inner[0xA003] = "wide"
+    pixels = pixels_of(encoded(picture(64, 48), "JPEG", notes))
+    assert (pixels.focal_35_mm, pixels.camera, pixels.as_taken) == (None, "", False)
+    assert (pixels.width, pixels.height) == (48, 64)
+
+
 @pytest.mark.parametrize("focal", [0, 4, 1001, 65_535])
 def test_a_focal_length_that_no_lens_has_is_not_believed(focal: int) -> None:
     assert pixels_of(encoded(picture(), "JPEG", lens_notes(1, focal))).focal_35_mm is None

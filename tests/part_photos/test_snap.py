@@ -166,6 +166,32 @@ def test_a_corner_stays_where_only_one_leg_is_clear() -> None:
     assert there.points_px[1:] == mark.points_px[1:]
 
 
+def test_a_corner_stays_where_its_legs_show_no_edge_near_it_or_hardly_turn() -> None:
+    # The edge of the first leg ends before the corner: what is seen there is another one's.
+    short = SQUARE & ~((WIDE_X < 55) & (WIDE_Y < 60))
+    mark = Mark("angle", ((80.0, 35.5), (31.5, 35.8), (29.0, 80.0)))
+    there = snapped(mark, photo_of(looked_at(short, 4, 0.8)))
+    assert there.snapped == (True, False, True)
+    # One straight edge is no corner, wherever it was clicked.
+    mark = Mark("angle", ((80.0, 35.5), (60.0, 34.0), (40.0, 35.5)))
+    there = snapped(mark, photo_of(looked_at(SQUARE, 4, 0.8)))
+    assert there.snapped == (True, False, True)
+    assert there.points_px[1] == mark.points_px[1]
+
+
+@pytest.mark.parametrize(
+    "mark",
+    [
+        Mark("circle", ((30.5, 35.0), (30.5, 60.0), (30.5, 80.0))),  # no circle yet
+        Mark("length", ((30.5, 35.0), (90.5, 35.0), (60.0, 60.0))),  # one point too many
+    ],
+)
+def test_points_that_make_no_shape_stay(mark: Mark) -> None:
+    there = snapped(mark, photo_of(looked_at(SQUARE, 4, 0.8)))
+    assert there.points_px == mark.points_px
+    assert there.snapped == (False, False, False)
+
+
 @pytest.mark.parametrize("kind", ["count", "note"])
 def test_counts_and_notes_stay(kind: MarkType) -> None:
     mark = Mark(kind, ((30.0, 35.5), (90.0, 35.5)))

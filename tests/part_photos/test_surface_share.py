@@ -170,6 +170,10 @@ def test_the_doubt_of_independent_blocks_is_that_of_a_coin(seed: int, share: flo
     assert doubt == pytest.approx(np.sqrt(fell.mean() * (1 - fell.mean()) / 99))
 
 
+def test_one_block_alone_says_nothing_of_the_spread() -> None:
+    assert block_doubt(np.array([[7, 9]]), np.array([True])) == 0.5
+
+
 class _Straight:
     """A camera straight above: ten pixels a millimetre."""
 
@@ -215,6 +219,8 @@ def test_where_too_few_patches_agree_there_is_no_white() -> None:
         light[:, 120 * place : 120 * place + 120] = colour
     assert white_of(light) is None
     assert white_of(paper(), 2) is None  # both may lie under the part
+    photo, tiny = PhotoPixels(camera_values(paper())), [(n, 1.0, n + 0.2, 1.2) for n in range(1, 9)]
+    assert card_white(photo, _Straight(), tiny, [(880, 50)]) is None  # type: ignore[arg-type]
 
 
 def test_no_white_is_found_where_none_is_seen() -> None:

@@ -116,6 +116,14 @@ def test_alike_repeats_scatter_within_a_step() -> None:
     assert full.anova.p == 0.0
 
 
+def test_parts_that_differ_less_than_the_measuring_are_told_as_no_groups() -> None:
+    noisy = crossed({"Ann": [[1.00, 1.10], [1.06, 1.16], [1.02, 1.12]]})
+    assert "tells no group of them apart from another" in said(noisy)
+    alike = said(crossed({"Ann": [[1.0, 1.0], [1.0, 1.0]], "Ben": [[1.0, 1.0], [1.0, 1.0]]}))
+    assert "The parts differ by" in alike
+    assert "study variation" not in alike
+
+
 @pytest.mark.parametrize("count", [0, 1])
 def test_nothing_read_twice_says_so(count: int) -> None:
     result = study(by("Ann", ALONE[:count]))

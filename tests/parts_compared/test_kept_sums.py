@@ -20,6 +20,7 @@ from desktop_app.parts_compared.stored_sums import sums_of_job
 from desktop_app.parts_compared.sum_actions import keep_sum, print_sum, take_sum_out
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopDamaged
+from tests.parts_compared.invented_kinds import both
 from tests.parts_compared.sheet_story import a_job, kinds
 
 ROAD = {"once_in": "40", "driven": "120"}
@@ -87,6 +88,12 @@ def test_what_the_pairs_hold_is_not_asked_again() -> None:
     assert read_already("pad-life", pairs) == {"now": "4.1; 4"}
     assert read_already("turned-or-mirrored", pairs) == {"old": "35", "new": "35"}
     assert read_already("rotor-gap", []) == {}
+    assert read_already("turned-or-mirrored", []) == {}
+    belts = (kinds()["serpentine-belt"], both("marking", "6PK1230", "6PK1215"))
+    assert read_already("belt-identity", [belts]) == {
+        **{"old_marking": "6PK1230", "new_marking": "6PK1215"},
+    }
+    assert read_already("turned-or-mirrored", [belts]) == {}
 
 
 def pads(old: tuple[float, ...], new: tuple[float, ...]) -> tuple[PartKind, list[Reading]]:

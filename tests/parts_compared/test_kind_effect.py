@@ -14,3 +14,5 @@ def test_the_effect_of_a_change_is_counted_and_the_jobs_are_named() -> None:
     said = effect_words(before, after, [f"J-{number}" for number in range(10)])
     assert "Of 12 pairs in the record: 10 × “fits” becomes “stop and look”." in said
     assert said.endswith("J-7 and 2 more.")
+    few = effect_words(before, after, ["J-1", "J-2"])
+    assert few.endswith("Jobs: J-1, J-2.")

@@ -9,6 +9,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from desktop_app.parts_compared.instruments.instrument import usual_instrument
 from desktop_app.parts_compared.many_pairs.judge_many import ManyVerdicts, judge_many
 from desktop_app.parts_compared.many_pairs.many_decisions import DIMENSION_VERDICTS
 from desktop_app.parts_compared.many_pairs.pair_columns import columns_of
@@ -21,7 +22,8 @@ from desktop_app.parts_compared.reading import (
     Reading,
     Side,
 )
-from tests.parts_compared.invented_kinds import both, kind, read
+from desktop_app.parts_compared.scatter_test import refuting_factor
+from tests.parts_compared.invented_kinds import both, dimension, kind, read
 from tests.parts_compared.many_invented_pairs import (
     ANGLE,
     COLOUR,
@@ -186,3 +188,22 @@ def test_marks_on_photos_are_judged_alone_and_alike() -> None:
 def test_no_pairs_and_no_dimensions() -> None:
     assert judged(kind(LENGTH, TEETH, COLOUR), []).verdicts() == []
     check_alike(kind(), [InventedPair(tuple(both("length", 20.0, 20.0)))])
+
+
+@pytest.mark.parametrize("turn", [-1, 0, 1])
+def test_readings_that_scatter_just_as_much_as_sets_the_usual_aside_are_pooled_alike(
+    turn: int,
+) -> None:
+    """A hair more or less decides whether the usual spread counts: rounding must not."""
+    tool = usual_instrument("calliper", "mm")
+    assert tool is not None
+    usual, known = tool.usual_spread, tool.usual_dof
+    apart = refuting_factor(1, known) * usual * math.sqrt(2)
+    for _ in range(abs(turn)):
+        apart = math.nextafter(apart, turn * math.inf)
+    pairs = [
+        InventedPair(tuple(both("width", [0.0, apart], [0.0, apart]))),
+        InventedPair(tuple(both("width", [10.0, 10.0 + apart], 10.0))),
+        InventedPair(tuple(both("width", [0.0, 1e-160], 1e-160))),
+    ]
+    check_alike(kind(dimension()), pairs)

@@ -97,6 +97,9 @@ def test_a_dimension_can_be_added_and_taken_out_but_not_the_last() -> None:
     less = without_dimension(more, "tip-radius")
     assert less.dimension("tip-radius") is None
     assert all("tip-radius" not in one.moves for one in less.conditions)
+    for label in ("  ", "x" * 121):
+        with pytest.raises(ShopTrouble, match="needs a name of 1 to"):
+            with_change(ROTOR, ROTOR.dimensions[0], label=label)
     bare = replace(ROTOR, dimensions=ROTOR.dimensions[:1])
     with pytest.raises(ShopTrouble, match="one dimension"):
         without_dimension(bare, bare.dimensions[0].name)
@@ -155,6 +158,10 @@ def test_marks_say_what_can_injure_and_what_a_new_one_may_show() -> None:
     kind = with_lines(kind, "conditions", "dusty (New one may)\nburned tip")
     assert [one.allowed_when_new for one in kind.conditions] == [True, False]
     assert lines_of(kind, "conditions")[0] == "dusty (new one may)"
+    bare = with_lines(ROTOR, "refit", "!\n⚠ \nSeat it")
+    assert [one.say for one in bare.refit] == ["Seat it"]
+    with pytest.raises(ShopTrouble, match="A line is too long"):
+        with_lines(ROTOR, "refit", "x" * 10_000)
     assert read_kind(kind_as_toml(kind), "own") == kind
 
 
@@ -227,6 +234,8 @@ def test_the_shops_own_form_takes_the_place_of_the_built_in_one_until_it_is_give
 
 def test_a_copy_has_a_name_of_its_own(shop: ShopRecord) -> None:
     copy_kind(shop, ROTOR, "Rotor, marine engine", KINDS)
+    with pytest.raises(ShopTrouble, match="more than 80 letters"):
+        copy_kind(shop, ROTOR, "x" * 81, KINDS)
     copy = shelf_of(shop).kinds["rotor-marine-engine"]
     assert copy.name == "Rotor, marine engine"
     assert copy.dimensions == ROTOR.dimensions

@@ -6,6 +6,7 @@ from pathlib import Path
 
 import pytest
 
+from desktop_app.parts_compared.instruments.instrument import usual_instrument
 from desktop_app.parts_compared.pair_file import read_pair
 from desktop_app.parts_compared.pair_table import PairTrouble
 from desktop_app.parts_compared.pair_verdict import compare
@@ -76,6 +77,14 @@ def test_a_pair_file_is_read_and_compared() -> None:
         ("at_most = 6", "", "no limit is given"),
         ("[[conditions]]", "[conditions]", "field 'conditions'"),
         ("values", "values =", "can't be read as TOML"),
+        ("at_most = 6", "at_least = 7\nat_most = 6", "field 'at_least': it is above at_most"),
+        ("at_most = 6", 'at_most = "six"', "'six' is not a number"),
+        ("at_most = 6", "at_most = true", "True is not a number"),
+        ('instrument = "calliper"', "instrument = 7", "7 is not a text"),
+        ('instrument = "calliper"', 'instrument = " "', "' ' is not a text"),
+        ("[instruments.calliper]", "[[instruments]]", "these are not tables"),
+        ("resolution_mm = 0.01", "resolution_mm = 0", "no instrument is read without end"),
+        ("[[conditions]]", "[surprise]\n[[conditions]]", "a pair has no such part"),
     ],
 )
 def test_a_bad_pair_file_says_where_and_what_is_accepted(old: str, new: str, said: str) -> None:
@@ -96,6 +105,23 @@ def test_a_count_is_whole_and_a_word_is_a_word() -> None:
         with pytest.raises(PairTrouble):
             read_pair(cap.format(name, value), "pair.toml", KINDS)
     assert read_pair(cap.format("tower-form", '"male"'), "p", KINDS).readings[0].values == ("male",)
+    with pytest.raises(PairTrouble) as trouble:
+        read_pair(cap.format("tower-form", ""), "pair.toml", KINDS)
+    assert '"male"' in trouble.value.sentence()
+
+
+def test_a_difference_may_be_explained_in_the_file_by_whom_and_why() -> None:
+    explained = '[[explained]]\ndimension = "bore"\nby = "the supplier"\nwhy = "new number"\n'
+    (read,) = read_pair(PAIR + explained, "pair.toml", KINDS).explained
+    assert (read.dimension, read.by, read.why) == ("bore", "the supplier", "new number")
+
+
+def test_an_instrument_of_the_file_has_the_usual_figures_where_it_says_none() -> None:
+    pair = read_pair(PAIR.replace("resolution_mm = 0.01\n", ""), "pair.toml", KINDS)
+    usual = usual_instrument("calliper", "mm")
+    assert usual is not None
+    assert pair.instruments["calliper"].resolution == usual.resolution
+    assert pair.instruments["calliper"].max_error == 0.03
 
 
 @pytest.mark.parametrize(

@@ -15,6 +15,7 @@ from tests.parts_compared.invented_kinds import both, dimension, kind, read, wor
 WIDTH = dimension()
 TIP = worn()
 PART = kind(WIDTH, TIP)
+BELOW_TEN = MakerLimit("width", None, 10.0)
 GOOD = [*both("width", 10.00, 10.02), *both("tip", 26.90, 27.45)]
 
 
@@ -209,3 +210,64 @@ def test_nothing_worn_is_said_where_any_restoration_will_do() -> None:
     pair = compare(lift, both("lift", [8.00, 8.01], [8.01, 8.01]))
     assert "Was the old one worn there at all?" in pair.reasons[0]
     assert pair.next_steps == ("Look whether the old part is worn at all: lift.",)
+
+
+def test_readings_of_one_part_that_lie_far_apart_are_asked_about() -> None:
+    found = asked([read("removed", "width", 10.0, 0.394), read("replacement", "width", 10.0)])
+    assert "Width, removed part: readings of one part are about 25.4 times apart." in found
+    assert asked([read("removed", "width", 10.0, 9.9)]) == ""
+
+
+def test_a_limit_too_close_to_tell_says_how_many_readings_of_the_new_part_may_settle_it() -> None:
+    part = kind(dimension(role="limit", allowed=None))
+    for value, steps in (
+        (9.968, "Take 1 more reading of width on the replacement."),
+        (9.97, "Take 4 more readings of width on the replacement."),
+    ):
+        pair = compare(part, [read("replacement", "width", value)], limits=[BELOW_TEN])
+        (one,) = pair.dimensions
+        assert one.verdict == "too close to tell"
+        assert pair.next_steps[0].endswith(steps)
+        more = one.readings_needed
+        assert more is not None
+        said = "1 more reading" if more == 1 else f"{more} more readings"
+        assert f"About {said} would probably settle it." in one.sentence
+
+
+def test_a_word_or_a_count_that_was_seen_both_ways_is_looked_at_again() -> None:
+    part = kind(
+        dimension(name="form", label="form", unit="word", role="word", allowed=None,
+                  instrument="eye"),
+        dimension(name="teeth", label="teeth", unit="n", role="count", allowed=(0.0, 0.0),
+                  instrument="eye"),
+    )  # fmt: skip
+    pair = compare(
+        part,
+        [read("removed", "form", "male", "female"), read("replacement", "form", "male"),
+         read("removed", "teeth", 11.0, 12.0), read("replacement", "teeth", 12.0)],
+    )  # fmt: skip
+    assert [one.verdict for one in pair.dimensions] == ["too close to tell"] * 2
+    assert pair.next_steps == (
+        "Look at form again on both parts.",
+        "Count teeth again on both parts.",
+    )
+
+
+def test_what_is_exact_and_alike_shows_no_difference_and_no_doubt() -> None:
+    rated = kind(dimension(unit="A", allowed=(0.0, 0.0), instrument="label"))
+    (one,) = compare(rated, both("width", 90, 90)).dimensions
+    assert "no difference found" in one.sentence
+    assert "±" not in one.sentence
+    bare = kind(worn(instrument="label", unit="A"))
+    (one,) = compare(bare, both("tip", 90, 90)).dimensions
+    assert one.sentence.startswith("Tip: no difference found")
+    assert "±" not in one.sentence
+
+
+def test_a_feeler_that_still_enters_is_told_with_the_size_that_it_measures() -> None:
+    part = kind(dimension(role="limit", allowed=None, instrument="feeler gauge"))
+    (one,) = compare(
+        part, [read("replacement", "width", 0.30)], limits=[MakerLimit("width", 0.2, 0.5)]
+    ).dimensions
+    assert one.verdict == "within limits"
+    assert "0.3 mm still enters the new one, so it measures" in one.sentence

@@ -31,6 +31,9 @@ role = "same"
 allowed = 0.2
 instrument = "calliper"
 """
+WIDTH_AGAIN = GOOD[GOOD.index("[[") :]
+WORN = '"restored"\ndirection = "bigger"\n'
+MOVES = '[[conditions]]\nterm = "worn"\nmoves = { width = '
 
 
 def test_every_built_in_kind_can_be_read() -> None:
@@ -92,6 +95,20 @@ def test_wear_terms_of_a_kind_are_found_by_other_names() -> None:
         (('id = "own-part"', "id = 7"), 1, "'id' must be a text"),
         (('name = "own part"', 'name = "own part'), 2, "can't be read as TOML"),
         (("[[dimensions]]", "[dimensions]"), None, "'dimensions' must be tables"),
+        ((GOOD[GOOD.index("[[") :], ""), None, "'dimensions' is missing"),
+        (('calliper"', f'calliper"\n{WIDTH_AGAIN}'), 11, "'width' is used twice"),
+        (("allowed = 0.2", 'essential = "yes"\nallowed = 0.2'), 8, "must be true or false"),
+        (("allowed = 0.2", 'choices = "a"\nallowed = 0.2'), 8, "must be a list of texts"),
+        (("allowed = 0.2", "typical = [2, 1]\nallowed = 0.2"), 8, "the smaller first"),
+        (("allowed = 0.2", "typical = [1]\nallowed = 0.2"), 8, "must be two numbers"),
+        (("allowed = 0.2", 'typical = [1, "2"]\nallowed = 0.2'), 8, "must be two numbers"),
+        (("allowed = 0.2", "typical = [1, true]\nallowed = 0.2"), 8, "must be two numbers"),
+        (("allowed = 0.2", "allowed = true"), 8, "must be a number"),
+        (('"same"\nallowed = 0.2', f"{WORN}restored_by = [-1, 2]"), 9, "a fresh part brings back"),
+        (('"same"\nallowed = 0.2', f"{WORN}"), 4, "a fresh part brings back"),
+        (('"same"\nallowed = 0.2', '"limit"\nat_least = 5\nat_most = 4'), 8, "is above at_most"),
+        (('calliper"', f"calliper\"\n{MOVES}'sideways' }}"), 12, "becomes bigger or smaller"),
+        (('calliper"', 'calliper"\n[[conditions]]\nterm = "x"\nmoves = 3'), 12, "which dimension"),
     ],
 )
 def test_a_bad_file_names_the_line_to_mend(
@@ -113,11 +130,39 @@ def test_a_shops_kind_replaces_ours_and_a_bad_one_hides_nothing(tmp_path: Path) 
     (tmp_path / "a.toml").write_text(GOOD.replace("own-part", "oil-filter"), encoding="utf-8")
     (tmp_path / "b.toml").write_text("id = ", encoding="utf-8")
     (tmp_path / "c.toml").write_bytes(b"id = '\xff\xfe'")
+    (tmp_path / "d.toml").mkdir()
     (tmp_path / "notes.txt").write_text("not a kind", encoding="utf-8")
     shelf = load_kinds([BUILT_IN, tmp_path, tmp_path / "absent"])
     assert shelf.kinds["oil-filter"].name == "own part"
     assert len(shelf.kinds) == len(SHELF.kinds)
-    assert [one.file for one in shelf.troubles] == ["b.toml", "c.toml"]
+    assert [one.file for one in shelf.troubles] == ["b.toml", "c.toml", "d.toml"]
+    assert "can't be read (Is a directory)" in shelf.troubles[-1].what
+
+
+def test_limits_of_a_kind_may_have_one_end_or_none() -> None:
+    for figures, allowed in (
+        ("", None),
+        ("at_least = 4", (4.0, None)),
+        ("at_most = 6", (None, 6.0)),
+        ("at_least = 4\nat_most = 6", (4.0, 6.0)),
+    ):
+        text = GOOD.replace('"same"\nallowed = 0.2', f'"limit"\n{figures}')
+        kind = read_kind(text, "own-part.toml")
+        assert kind.dimensions[0].allowed == allowed
+        assert read_kind(kind_as_toml(kind), "again") == kind
+
+
+def test_a_text_of_the_record_that_is_another_kind_or_none_is_left_out_and_told() -> None:
+    own = {"own-part": GOOD, "another": GOOD, "broken": "id = "}
+    shelf = load_kinds([BUILT_IN], own)
+    assert shelf.own == {"own-part"}
+    assert (
+        next(one.what for one in shelf.troubles)
+        == "the shop's own another: it calls itself own-part."
+    )
+    assert [one.file for one in shelf.troubles] == [
+        *("the shop's own another", "the shop's own broken"),
+    ]
 
 
 def good_readings(kind: PartKind, worn: bool) -> list[Reading]:

@@ -9,42 +9,18 @@ from hypothesis import strategies as st
 from desktop_app.parts_compared.instruments.instrument import Instrument
 from desktop_app.parts_compared.pair_verdict import compare
 from desktop_app.parts_compared.part_sets.part_set import GivenTerm, PartSet, PartTerm
-from desktop_app.parts_compared.part_sets.part_set_file import load_sets
 from desktop_app.parts_compared.part_sets.set_reasons import with_set_reasons
 from desktop_app.parts_compared.part_sets.set_room import Share, room_of
-from desktop_app.parts_compared.part_sets.set_sentence import main_sentence, set_sentences
+from desktop_app.parts_compared.part_sets.set_sentence import (
+    main_sentence,
+)
 from desktop_app.parts_compared.part_sets.set_shares import PartRead, SetRead
-from desktop_app.parts_compared.part_sets.set_verdict import SetComparison, judge_set
-from desktop_app.parts_compared.reading import Reading
-from desktop_app.shop_record.own_program.resource_folder import resource_path
+from desktop_app.parts_compared.part_sets.set_verdict import judge_set
 from tests.parts_compared.invented_kinds import both, read
+from tests.parts_compared.judged_sets import PADS, PLAY, SETS, judged, rotor_and_cap, words
 from tests.parts_compared.sheet_story import kinds
 
-SETS = {one.id: one for one in load_sets(resource_path("part_sets"))}
 EXACT = Instrument("calliper", "mm", 0.0, 0.0, 0.0)
-# Play of the bushing, bend of the shaft and seat of the cap, as the set has them.
-PLAY = 0.08 + 0.03 + 0.10
-
-
-def judged(name: str, *parts: tuple[str, list[Reading]], **entered: float) -> SetComparison:
-    """Judge a set that comes with the program; entered names with underscores for hyphens."""
-    reads = {kind: PartRead(kinds()[kind], tuple(readings)) for kind, readings in parts}
-    named = {key.replace("_", "-"): value for key, value in entered.items()}
-    return judge_set(SetRead(SETS[name], reads, entered=named))
-
-
-def rotor_and_cap(tip: tuple[float, float], terminal: tuple[float, float]) -> SetComparison:
-    """Judge a rotor and a cap, three equal readings on each side."""
-    return judged(
-        "rotor-and-cap",
-        ("distributor-rotor", both("tip-radius", [tip[0]] * 3, [tip[1]] * 3)),
-        ("distributor-cap", both("terminal-radius", [terminal[0]] * 3, [terminal[1]] * 3)),
-    )
-
-
-def words(one: SetComparison, unit: str = "mm") -> str:
-    """Return everything that a set says."""
-    return " ".join(set_sentences(one, unit))
 
 
 def test_a_new_tip_that_clears_the_terminals() -> None:
@@ -186,12 +162,6 @@ def test_parts_that_may_touch_stop_both_of_their_pairs() -> None:
 def test_parts_with_room_leave_the_verdict_on_their_pairs_alone() -> None:
     pair = compare(kinds()["distributor-rotor"], both("tip-radius", 26.90, 27.45))
     assert with_set_reasons(pair, [rotor_and_cap((26.90, 27.45), (28.40, 28.40))]) == pair
-
-
-PADS = (
-    *both("lining-thickness", 4.0, 11.0),
-    *both("plate-thickness", 5.5, 5.5),
-)
 
 
 def test_pads_and_disc_without_the_opening_still_say_what_changed() -> None:

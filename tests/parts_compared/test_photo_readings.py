@@ -12,17 +12,19 @@ from desktop_app.part_photos.stored import Mark, PhotoScale
 from desktop_app.parts_compared import actions
 from desktop_app.parts_compared.instruments.row_tools import row_tools
 from desktop_app.parts_compared.mark_doubt import MarkRead, doubt_of_mark
+from desktop_app.parts_compared.mark_let_go_actions import let_mark_go
 from desktop_app.parts_compared.pair_view import judge
-from desktop_app.parts_compared.photo_reading_actions import follow
+from desktop_app.parts_compared.photo_reading_actions import follow, take_reading_from_mark
 from desktop_app.parts_compared.reading import Reading
 from desktop_app.parts_compared.stored import PhotoReading
 from desktop_app.parts_compared.stored_check import bench_problems
 from desktop_app.parts_compared.stored_many import verdicts_of_record
+from desktop_app.parts_compared.stored_pairs import read_pair
 from desktop_app.parts_compared.stored_photo_readings import readings_from_mark
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.parts_compared.photo_story import BUDGET, PhotoStory, a_photographed_rotor, known
-from tests.parts_compared.sheet_story import kinds
+from tests.parts_compared.sheet_story import TOP, kinds
 
 WIDTH = "tip-width"
 DOUBT = doubt_of_mark(MarkRead(1, 8.1234, "mm", 0.18, BUDGET, 10.0, 1.0, card_id=1))
@@ -105,6 +107,13 @@ def test_what_cannot_be_a_reading_is_refused(
     mark = story.mark("removed", **({"value": 8.12} | changed))
     with pytest.raises(ShopTrouble, match=said):
         story.take(name, "removed", mark)
+    assert from_photos(story) == 0
+
+
+def test_a_photo_of_the_new_part_is_none_of_the_removed_one(story: PhotoStory) -> None:
+    with pytest.raises(ShopTrouble, match="doesn't stand for the removed part") as refused:
+        story.take("bore", "removed", story.mark("replacement", 14.0))
+    assert refused.value.kept == "The mark stays as it is."
     assert from_photos(story) == 0
 
 
@@ -317,3 +326,24 @@ def test_a_mark_whose_height_nobody_says_any_more_leaves_what_was_read(story: Ph
         (left,) = readings_from_mark(connection, old)
     assert left == (WIDTH, "removed", False)
     assert typed(story) == ("8.44",)
+
+
+def test_a_mark_let_go_takes_its_readings_of_this_pair_and_no_others(story: PhotoStory) -> None:
+    record, job = story.record, story.rotor.job
+    other = actions.lay_side_by_side(record, job, "distributor-rotor").made
+    assert other is not None
+    actions.show_in_pair(record, other, [story.photos["removed"]], "removed", TOP)
+    mark, another = story.mark("removed", 14.05), story.mark("removed", 27.1)
+    story.take("bore", "removed", mark)
+    story.take("tip-height", "removed", another)
+    take_reading_from_mark(record, other, known("bore"), "removed", mark)
+    assert from_photos(story) == 3
+    before = typed(story, "bore")
+    let_mark_go(record, story.rotor.pair, mark)
+    assert from_photos(story) == 2
+    assert typed(story, "bore") == before[:-1]
+    assert typed(story, "tip-height")[-1] == "27.10"
+    with record.reading() as connection:
+        assert len(read_pair(connection, other).readings) == 1
+    record.undo()
+    assert typed(story, "bore") == before

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
+from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.part_sets.part_set_file import load_sets
 from desktop_app.parts_compared.part_sets.set_shares import PartRead, SetRead
 from desktop_app.parts_compared.part_sets.set_verdict import SetComparison, judge_set
@@ -32,3 +35,42 @@ def test_words_kept_for_what_is_measured_now_have_no_say() -> None:
         ("distributor-cap", [*both("terminal-radius", 28.4, 28.4), *both("towers", "x", "y")]),
     )
     assert with_words == plain
+
+
+def without(kind: str, name: str) -> PartKind:
+    """A kind from which the shop has taken a dimension."""
+    known = kinds()[kind]
+    left = tuple(one for one in known.dimensions if one.name != name)
+    return replace(known, dimensions=left)
+
+
+ROTOR = PartRead(kinds()["distributor-rotor"], tuple(both("tip-radius", 26.9, 27.45)))
+TERMINALS = tuple(both("terminal-radius", [28.4] * 4, [28.4, 28.5, 28.3, 28.4]))
+COUNTED = tuple(both("towers", 4.0, 4.0))
+
+
+def with_cap(cap: PartKind, *readings: Reading) -> SetComparison:
+    """Judge the rotor with this cap."""
+    reads = {"distributor-rotor": ROTOR, "distributor-cap": PartRead(cap, readings)}
+    return judge_set(SetRead(SETS["rotor-and-cap"], reads))
+
+
+def test_a_dimension_that_the_shop_took_out_of_a_kind_leaves_the_set_open() -> None:
+    whole = with_cap(kinds()["distributor-cap"], *TERMINALS, *COUNTED)
+    assert whole.after is not None
+    assert whole.after.place == "terminal 3"  # the tightest
+    bare = with_cap(without("distributor-cap", "terminal-radius"), *TERMINALS, *COUNTED)
+    assert (bare.after, bare.verdict) == (None, "not measured")
+    assert any("terminal radius" in step for step in bare.next_steps)
+
+
+def test_places_that_nobody_counts_any_more_are_repeats_of_one() -> None:
+    uncounted = with_cap(without("distributor-cap", "towers"), *TERMINALS, *COUNTED)
+    assert uncounted.after is not None
+    assert uncounted.after.place == ""
+
+
+def test_a_reading_with_an_instrument_that_nobody_knows_is_none_of_the_places() -> None:
+    stick = Reading("replacement", "terminal-radius", (20.0,), "grandfather's stick")
+    plain = with_cap(kinds()["distributor-cap"], *TERMINALS, *COUNTED)
+    assert with_cap(kinds()["distributor-cap"], *TERMINALS, *COUNTED, stick) == plain

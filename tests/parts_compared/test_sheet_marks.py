@@ -303,3 +303,10 @@ def test_an_overlay_that_is_not_for_the_sheet_stays_off_it(shop: ShopRecord) -> 
     story.lay_over(10.0, on_sheet=0)
     (view,) = read_sheet(shop, story.rotor.job, kinds()).pairs[0].views
     assert view.overlay is None
+
+
+def test_a_mark_without_words_is_drawn_and_written_nowhere(shop: ShopRecord) -> None:
+    plain = facts(shop, LENGTH)
+    bare = with_view(plain, (replace(LENGTH, words=""),))
+    assert "tip width 8.12" in words_in(sheet_bytes(plain))
+    assert "tip width 8.12" not in words_in(sheet_bytes(bare))

@@ -13,7 +13,8 @@ from desktop_app.parts_compared.stored_proof_asked import proof_asked_by_parts
 from desktop_app.parts_compared.stored_sheet import read_sheet
 from desktop_app.repair_jobs import actions, proof_actions
 from desktop_app.repair_jobs.job_view import JobView
-from desktop_app.repair_jobs.proof import CODES_READ
+from desktop_app.repair_jobs.proof import CODES_READ, ProofLevel
+from desktop_app.repair_jobs.proof_checks import proof_checks
 from desktop_app.repair_jobs.proof_kept import CaughtKept, ProofKept
 from desktop_app.repair_jobs.provocation import Provoked, provoked_sentence
 from desktop_app.repair_jobs.road_test import FaultEvery
@@ -151,7 +152,7 @@ def test_what_the_fitted_parts_ask_for_is_ticked_or_not_proved(shop: ShopRecord)
     sheet = read_sheet(shop, story.job, kinds())
     blocks = list(proof_file_blocks(sheet.job, sheet.proof, asked))
     done = next(one for one in blocks if isinstance(one, Words) and one.name == "Ticked as done")
-    assert asked[0].rstrip(".") in done.words
+    assert "misfire counters at zero for 15 min from cold" in done.words  # the system's wording
     left = next(one for one in blocks if isinstance(one, Listed))
     assert f"Not ticked: {asked[1]}" in left.items
     assert f"Not ticked: {asked[0]}" not in left.items
@@ -201,3 +202,43 @@ def test_a_wet_road_is_asked_for_where_somebody_told_of_wet(job: JobView) -> Non
     asked = "Not ticked: wet road if told wet."
     assert asked not in not_proved(driven, ProofKept())
     assert asked in not_proved(told, ProofKept())
+
+
+def test_a_drive_is_told_in_the_cars_own_unit_and_not_at_all_where_there_was_none(
+    job: JobView,
+) -> None:
+    for unit, distance, said in (
+        ("mi", 7.5, "Driven 7.5 miles. Wet road, two hills."),
+        ("km", 12.0, "Driven 12 km. Wet road, two hills."),
+        ("km", None, "Wet road, two hills."),
+    ):
+        car = replace(job.vehicle, odometer_unit=unit)
+        driven = replace(job, vehicle=car, proof_distance=distance)
+        assert named(driven, ProofKept())["What was done"] == said
+
+
+def test_where_nothing_is_left_to_say_of_a_proof_the_file_has_no_page_of_it(job: JobView) -> None:
+    bare = replace(job, proof_level=None, proof_distance=None, proof_words="", checks=())
+    assert [*proof_file_blocks(bare, ProofKept())] == []
+    assert "Not proved" in {
+        one.name for one in proof_file_blocks(job, ProofKept()) if isinstance(one, Listed)
+    }
+
+
+def test_a_proof_that_leaves_nothing_open_is_filed_without_a_list_of_what_is(job: JobView) -> None:
+    asked = proof_checks(job.system)
+    one = job.checks[0]
+    every = tuple(replace(one, words=words, outcome="done") for words in asked.bay + asked.road)
+    done = replace(job, checks=every, proof_level=int(ProofLevel.BAY))
+    filed_blocks = [*proof_file_blocks(done, ProofKept())]
+    assert not [block for block in filed_blocks if isinstance(block, Listed)]
+    assert len(filed(done, ProofKept())["Ticked as done"].split(";")) >= len(asked.bay)
+
+
+def test_a_level_that_needs_no_more_words_has_none(job: JobView) -> None:
+    """Driven, told of no condition, and of a system that the car has no test of its own for."""
+    bare = replace(job, system="charging", conditions={}, proof_level=int(ProofLevel.ROAD))
+    said = [block.words for block in proof_blocks(bare, ProofKept()) if isinstance(block, Words)]
+    assert said[:2] == [
+        *("road (2 of 4). It was driven on the road.", "Driven 7.5 miles. Wet road, two hills."),
+    ]

@@ -205,6 +205,32 @@ def test_one_cap_stands_for_both_and_that_is_said() -> None:
     assert "removed cap was read and stands for both" in taken.words
 
 
+def test_a_new_cap_alone_stands_for_both_and_a_rotor_read_on_one_side_gives_one_gap() -> None:
+    taken = rotor_gaps([rotor(33.4, 33.95), cap((), (34.9,))])
+    assert taken is not None
+    assert taken.before is not None
+    assert taken.before.mm == pytest.approx(1.5)
+    assert "only the replacement was read and stands for both" in taken.words
+    new_only = pair("distributor-rotor", "tip-radius", (), (33.95,))
+    half = rotor_gaps([new_only, cap((34.9,), (34.9,))])
+    assert half is not None
+    assert (half.before, half.after is None) == (None, False)
+
+
+def test_a_given_gap_stays_the_same_where_nothing_that_changes_it_was_read() -> None:
+    taken = rotor_gaps([], 1.5)
+    assert taken is not None
+    assert (taken.before, taken.after) == (Gap(1.5), Gap(1.5))
+    assert "after: the same, for nothing that changes it was read" in taken.words
+
+
+def test_a_path_with_one_gap_speaks_of_that_one_alone() -> None:
+    whole = spark_path(Gap(1.5), Gap(1.1), 10.0)
+    alone = SparkPath(whole.rotor, None)
+    assert alone.sentences() == whole.sentences()[:1]
+    assert SparkPath(None, whole.plug).sentences() == whole.sentences()[1:2]
+
+
 def test_without_a_cap_there_is_no_rotor_gap_unless_it_is_given() -> None:
     assert rotor_gaps([rotor(33.4, 33.95)]) is None
     taken = rotor_gaps([rotor(33.4, 33.95)], 1.5)
@@ -315,3 +341,19 @@ def test_the_engines_own_compression_is_taken_where_it_is_known(story: RotorStor
         for ratio in (11.0, 8.0)
     )
     assert high.bars[0].low > low.bars[0].low
+
+
+def test_a_gap_outside_of_the_formula_has_no_number_in_the_picture(story: RotorStory) -> None:
+    add(story, "spark-plug", "gap", "0.003", "0.003")
+    shown = list(spark_blocks(read_sheet(story.record, story.job, kinds()), 9.5))
+    assert not [block for block in shown if isinstance(block, SparkPicture)]
+    words = " ".join(block.words for block in shown if isinstance(block, Words))
+    assert "The rotor gap was not measured" in words
+    assert "Compression 9.5 to 1; the squeezed air" in words
+    assert "larger of the two" not in words
+    add(story, "distributor-cap", "terminal-radius", "34.90", "34.88")
+    shown = list(spark_blocks(read_sheet(story.record, story.job, kinds())))
+    (picture,) = [block for block in shown if isinstance(block, SparkPicture)]
+    assert {bar.name for bar in picture.bars} == {"rotor gap alone"}
+    words = " ".join(block.words for block in shown if isinstance(block, Words))
+    assert "Where a gap has no number, what it asks for is not in this picture." in words

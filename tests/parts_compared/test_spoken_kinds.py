@@ -2,22 +2,28 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
 from dataclasses import replace
 from pathlib import Path
 
 import pytest
 
 from desktop_app import language
+from desktop_app.commands.shop_place import kinds_of
 from desktop_app.parts_compared.heights_read import may_be_height
+from desktop_app.parts_compared.kind_actions import change_own_kind, copy_kind, keep_own_kind
 from desktop_app.parts_compared.mark_for_dimension import mark_for
 from desktop_app.parts_compared.part_kinds.kind_lines import Part, lines_of, with_lines
 from desktop_app.parts_compared.part_kinds.kind_names import kind_called
 from desktop_app.parts_compared.part_kinds.kind_shelf import load_kinds
 from desktop_app.parts_compared.part_kinds.kind_writing import kind_as_toml
+from desktop_app.parts_compared.part_kinds.our_words import ours_kept, ours_said
+from desktop_app.parts_compared.part_kinds.own_kind import with_change
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.part_kinds.part_kind_file import read_kind
 from desktop_app.parts_compared.part_sets.part_set_file import read_set
+from desktop_app.shop_record.record import ShopRecord
 from desktop_app.symptom_search.question import read_question
 from desktop_app.symptom_search.vocabulary_file import shop_vocabulary
 from tests.spoken.spoken_files import ROOT, SPOKEN, said_in
@@ -40,10 +46,21 @@ EVERY = pytest.mark.parametrize("kind", sorted(WRITTEN))
 
 @pytest.fixture
 def spanish() -> Iterator[None]:
-    """Speak Spanish as long as the test runs."""
-    language.speak(in_spanish)
-    yield
-    language.speak(str)
+    """Speak Spanish as long as the test runs; kinds that were read in English are read anew."""
+    with in_language(in_spanish, "es"):
+        yield
+
+
+@contextmanager
+def in_language(said: Callable[[str], str], code: str) -> Iterator[None]:
+    """Speak a language while the block runs, as a program of its own would."""
+    read_kind.cache_clear()
+    language.speak(said, code)
+    try:
+        yield
+    finally:
+        language.speak(str)
+        read_kind.cache_clear()
 
 
 def kept(kind: PartKind) -> PartKind:
@@ -75,9 +92,35 @@ def test_a_photo_s_marks_serve_the_same_dimensions_in_every_language(kind: str) 
 
 
 @EVERY
-def test_a_spoken_kind_that_is_made_the_shops_own_reads_back_as_it_was(kind: str) -> None:
-    spoken = SPOKEN_KINDS[kind]
-    assert read_kind(kind_as_toml(spoken), "ours") == spoken
+def test_a_spoken_kind_is_kept_in_the_words_of_the_program(kind: str, spanish: None) -> None:
+    body = kind_as_toml(SPOKEN_KINDS[kind], ours_kept)
+    assert read_kind(body, "ours") == WRITTEN[kind]
+    assert read_kind(body, "ours", ours_said) == SPOKEN_KINDS[kind]
+
+
+def test_what_a_shop_copies_in_one_language_is_read_in_another(shop: ShopRecord) -> None:
+    with in_language(in_spanish, "es"):
+        kinds = kinds_of(shop)
+        keep_own_kind(shop, kinds["battery"])
+        copy_kind(shop, kinds["distributor-rotor"], "Rotor marino", kinds)
+        copy = kinds_of(shop)["rotor-marino"]
+        assert copy.cautions == SPOKEN_KINDS["distributor-rotor"].cautions
+        lines = "\n".join((*copy.cautions[1:], "Sin prisa."))
+        change_own_kind(shop, copy, lambda kept: with_lines(kept, "cautions", lines))
+        change_own_kind(
+            shop, copy, lambda kept: with_change(kept, copy.dimensions[0], essential=False)
+        )
+        assert kinds_of(shop)["rotor-marino"].cautions == (*copy.cautions[1:], "Sin prisa.")
+    kinds, rotor = kinds_of(shop), WRITTEN["distributor-rotor"]
+    assert kinds["battery"] == WRITTEN["battery"]
+    assert kinds["rotor-marino"].name == "Rotor marino"
+    assert kinds["rotor-marino"].cautions == (*rotor.cautions[1:], "Sin prisa.")
+    assert kinds["rotor-marino"].dimensions[1:] == rotor.dimensions[1:]
+    assert kinds["rotor-marino"].conditions == rotor.conditions
+    assert kinds["rotor-marino"].wrongs == rotor.wrongs
+    keep_own_kind(shop, kinds["spark-plug"])
+    with in_language(in_spanish, "es"):
+        assert kinds_of(shop)["spark-plug"] == SPOKEN_KINDS["spark-plug"]
 
 
 @EVERY

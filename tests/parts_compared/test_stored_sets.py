@@ -189,3 +189,15 @@ def test_a_copied_kind_meets_as_what_it_was_copied_from(shop: ShopRecord) -> Non
         (one,) = sets_of_job(connection, job, {**kinds(), "our-rotor": copy})
     assert pair in one.pair_ids
     assert one.judged.verdict == "room enough"
+
+
+def test_a_figure_that_the_set_has_not_is_refused_and_none_entered_keeps_nothing(
+    ignition: tuple[ShopRecord, int],
+) -> None:
+    record, job = ignition
+    with pytest.raises(ShopTrouble, match="has no figure called tip-width"):
+        enter_for_set(record, job, ROTOR_AND_CAP, "", "tip-width", "0.1", "mm")
+    enter_for_set(record, job, ROTOR_AND_CAP, "", "wobble", "", "mm")
+    with record.reading() as connection:
+        assert sums_of_job(connection, job) == ()
+    assert sets(record, job)[0].entered == {}

@@ -197,3 +197,25 @@ def test_agreeing_readings_never_widen(value: float, few: int, more: int) -> Non
     assert first.difference_expanded_uncertainty is not None
     assert again.difference_expanded_uncertainty <= first.difference_expanded_uncertainty
     assert (again.probability_within or 0) >= (first.probability_within or 0)
+
+
+@given(st.floats(-0.4, 0.4), st.floats(-0.4, 0.4))
+def test_repeats_that_agree_as_usual_never_widen_the_doubt(one: float, other: float) -> None:
+    usual = CALLIPER.usual_spread
+    repeats = [10.0 + one * usual, 10.0 + other * usual, 10.0]
+    alone, repeated = (judged(dimension(), old, 10.3) for old in (10.0, repeats))
+    assert repeated.difference_expanded_uncertainty is not None
+    assert alone.difference_expanded_uncertainty is not None
+    assert repeated.difference_expanded_uncertainty <= alone.difference_expanded_uncertainty
+    assert "scatter" not in repeated.sentence
+
+
+def test_repeats_that_scatter_beyond_the_usual_say_why_the_doubt_is_wider() -> None:
+    alone, repeated = (judged(worn(), old, 25.5) for old in (24.6, [24.6, 24.7, 24.6]))
+    assert alone.sentence.count("±") == 1
+    assert repeated.sentence.endswith(
+        " The readings of the removed part scatter by 0.06 mm, more than usual (calliper: "
+        "0.01 mm): that makes the ± wider."
+    )
+    both_ways = judged(worn(), [24.6, 24.7, 24.6], [25.5, 25.6, 25.4]).sentence
+    assert "The readings of the replacement scatter by 0.10 mm" in both_ways

@@ -14,10 +14,18 @@ from desktop_app.records_exchanged.column_map import GATHERED, ColumnMap
 from desktop_app.records_exchanged.everyday_headers import FIELDS
 from desktop_app.records_exchanged.job_row import JobRow
 from desktop_app.records_exchanged.looking_actions import OpenedFile, look
-from desktop_app.records_exchanged.map_actions import forget_map, keep_map, kept_map
+from desktop_app.records_exchanged.map_actions import (
+    forget_map,
+    keep_map,
+    kept_map,
+    read_map_file,
+)
+from desktop_app.records_exchanged.question import Question
 from desktop_app.records_exchanged.read_table import Table
 from desktop_app.records_exchanged.survey import Survey, survey
+from desktop_app.shop_record.trouble import ShopTrouble
 from tests.records_exchanged.tables import source_of, written
+from tests.records_exchanged.workbooks import with_sheets
 
 MONEY_AND_ODO = [["RO #", "Odo", "Total"], ["1", "118,420", "1.234"], ["2", "90,100", "2.345"]]
 
@@ -41,7 +49,7 @@ def test_the_unit_of_odometers_is_asked_where_nothing_says_it() -> None:
 @pytest.mark.parametrize(
     "rows",
     [
-        [["RO #", "Odo km"], ["1", "90100"]],
+        [["RO #", "Odometer (km)"], ["1", "90100"]],
         [["RO #", "Odo", "Unit"], ["1", "90100", "km"]],
         [["RO #", "Odo"], ["1", "90100 km"], ["2", ""]],
         [["RO #", "Reg"], ["1", "TH 1"]],
@@ -116,3 +124,67 @@ def test_a_kept_map_is_taken_and_one_that_does_not_fit_is_said(tmp_path: Path) -
     assert kept_map(maps, first.key) is None
     forget_map(maps, first.key)  # twice is no trouble
     opened.close()
+
+
+def test_an_answer_about_days_shows_the_file_s_own_day_in_each_order() -> None:
+    [question] = open_questions(found_in([["RO #", "Date"], ["1", "31/04/05"]]))
+    assert (
+        question.says == "“31/04/05” may be no day at all or 2031-04-05; no other day of it tells."
+    )
+    assert [answer.words for answer in answers_to(question)] == [
+        "day first: no day at all",
+        "year first: 5 April 2031",
+    ]
+
+
+def test_an_answer_that_the_figures_do_not_allow_says_so() -> None:
+    question = Question("decimal_sign", ("point", "comma"), 2, "1.5", "")
+    assert [answer.words for answer in answers_to(question)] == [
+        "a decimal point: 1.5",
+        "a decimal comma: no number at all",
+    ]
+
+
+def test_another_file_is_opened_for_itself_and_closed_where_it_can_not_be_read(
+    tmp_path: Path,
+) -> None:
+    one, other = tmp_path / "one.csv", tmp_path / "other.csv"
+    one.write_text("RO #\n1\n", "utf-8")
+    other.write_text("RO #\n2\n3\n", "utf-8")
+    opened = OpenedFile(one)
+    looked = look(other, ColumnMap(), tmp_path, opened)
+    assert looked.opened is not opened
+    assert (looked.opened.path, looked.found.rows) == (other, 2)
+    looked.opened.close()
+    with pytest.raises(ShopTrouble, match="can't stand in row 9"):
+        look(other, ColumnMap(header_row=9), tmp_path, opened)
+    opened.close()
+
+
+def test_a_kept_map_that_names_another_sheet_opens_that_one_and_lets_the_first_go(
+    tmp_path: Path,
+) -> None:
+    sheets = ("Notes", "Jobs")
+    book = with_sheets(*((name, [["RO #", "Concern"], [name, "x"]]) for name in sheets))
+    file, maps = tmp_path / "jobs.xlsx", tmp_path / "maps"
+    file.write_bytes(book)
+    first = look(file, ColumnMap(), maps)
+    assert first.found.first_rows[0][1][0] == "Notes"
+    keep_map(maps, first.key, ColumnMap({"job_number": ("RO #",)}, sheet="Jobs"))
+    first.opened.close()
+    again = look(file, ColumnMap(), maps)
+    assert again.opened.sheet == "Jobs"
+    assert again.found.first_rows[0][1][0] == "Jobs"
+    assert list(Table(again.opened.source, again.laid_down, again.found))  # it is still open
+    again.opened.close()
+
+
+def test_maps_that_can_not_be_kept_or_are_none_are_told(tmp_path: Path) -> None:
+    (tmp_path / "maps").write_text("a file where the folder would be")
+    with pytest.raises(ShopTrouble, match="can't be made") as refused:
+        keep_map(tmp_path / "maps", "key", ColumnMap())
+    assert "is not remembered" in refused.value.kept
+    large = tmp_path / "large.toml"
+    large.write_bytes(b"#" * 1_000_001)
+    with pytest.raises(ShopTrouble, match=r"large\.toml is too large for a map"):
+        read_map_file(large)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import csv
 import hashlib
+import shutil
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -13,6 +14,7 @@ from sqlalchemy import text
 from desktop_app.part_photos.stored import Photo
 from desktop_app.records_exchanged.everyday_headers import FIELDS
 from desktop_app.records_exchanged.export_actions import export_everything
+from desktop_app.records_exchanged.export_folder_actions import export_folder
 from desktop_app.records_exchanged.export_names import TABLE_FILES, table_file
 from desktop_app.records_exchanged.stored_export import kept_tables
 from desktop_app.records_exchanged.whole_actions import bring_back, is_new
@@ -238,3 +240,67 @@ def test_two_photos_whose_names_would_be_the_same_are_both_kept(
     short, long = (row["file"] for row in rows_in(tmp_path / "out", "photo_files.csv")[-2:])
     assert short == "photos/J-2/photo_a.png"
     assert long == f"photos/J-2/photo_{hashlib.sha256(alike[1]).hexdigest()}.png"
+
+
+def test_photos_of_one_name_are_told_apart_and_one_that_is_there_is_not_written_twice(
+    tmp_path: Path,
+) -> None:
+    contents = (b"one", b"two")
+    one, two = (hashlib.sha256(content).hexdigest() for content in contents)
+    for sha256, content in zip((one, two), contents, strict=True):
+        (tmp_path / sha256).write_bytes(content)
+    name, longer = f"photos/J-1/tip_{one[:12]}.jpg", f"photos/J-1/tip_{two}.jpg"
+    with export_folder(tmp_path / "out") as (folder, _):
+        for _ in range(2):
+            assert folder.copy_photo(tmp_path / one, name, one) == name
+            assert folder.copy_photo(tmp_path / two, name, two) == longer
+        assert (folder.files, folder.bytes_written) == (2, 6)
+    lines = (tmp_path / "out" / "checksums.sha256").read_text().splitlines()
+    assert lines == [f"{one}  {name}", f"{two}  {longer}"]
+
+
+def test_an_empty_folder_that_was_made_for_it_is_filled(tmp_path: Path) -> None:
+    (tmp_path / "out").mkdir()
+    with export_folder(tmp_path / "out") as (folder, _):
+        folder.write_whole("README.txt", b"read me")
+    assert set(files_of(tmp_path / "out")) == {"README.txt", "checksums.sha256"}
+
+
+def test_an_export_of_many_rows_is_read_in_pieces(
+    folder: Path, other: ShopRecord, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr("desktop_app.records_exchanged.whole_folder_actions.AT_A_TIME", 2)
+    told = walked(bring_back(other, folder))
+    assert told.rows["job"] == 9
+    export(other, tmp_path / "again")
+    jobs = "tables/jobs_in_full.csv"
+    assert (tmp_path / "again" / jobs).read_bytes() == (folder / jobs).read_bytes()
+
+
+@pytest.mark.parametrize(("there", "says"), [("file", "is there already"), ("no folder", "not wr")])
+def test_own_part_kinds_that_find_no_place_are_told_and_nothing_comes_back(
+    folder: Path, other: ShopRecord, there: str, says: str
+) -> None:
+    place = other.folder / "part_kinds"
+    mine = place / "our own.toml" if there == "file" else place
+    mine.parent.mkdir(exist_ok=True)
+    mine.write_text("mine")
+    with pytest.raises(ShopTrouble, match=says) as refused:
+        walked(bring_back(other, folder))
+    assert refused.value.kept == "Nothing was brought back."
+    assert mine.read_text() == "mine"
+    assert is_new(other)
+    assert not other.photos.folder.exists()
+
+
+def test_a_photo_that_is_changed_while_it_is_brought_back_is_refused(
+    folder: Path, other: ShopRecord, tmp_path: Path
+) -> None:
+    copy = shutil.copytree(folder, tmp_path / "copy")
+    steps = bring_back(other, copy)
+    assert any(step.words == "reading history.csv" for step in steps)
+    for photo in (copy / "photos").rglob("*.*"):
+        photo.write_bytes(b"another picture")
+    with pytest.raises(ShopTrouble, match="it was changed while it was read"):
+        walked(steps)
+    assert is_new(other)

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import csv
 import hashlib
+import os
 import shutil
 from collections.abc import Callable, Iterator
 from pathlib import Path
@@ -57,6 +59,17 @@ def linked_outside(folder: Path) -> None:
     (folder / "tables" / "visits.csv").symlink_to(outside)
 
 
+def linked_to_itself(folder: Path) -> None:
+    (folder / "tables" / "visits.csv").unlink()
+    os.symlink("visits.csv", folder / "tables" / "visits.csv")
+
+
+def not_utf8(name: str) -> Change:
+    return lambda folder: (folder / name).write_bytes(
+        (folder / name).read_bytes().replace(b"2", b"\xe4", 1)
+    )
+
+
 def rewritten_past(folder: Path) -> None:
     """Change a word of the first entry in its columns and its body, and its own hash with it."""
     swapped("history.csv", "shop name", "shop fame")(folder)
@@ -103,6 +116,7 @@ REFUSED_CHECKED_ANEW: list[tuple[Change, str]] = [
     (swapped("history.csv", "Jobs", "Lies"), "history.csv, row 5: the entry says one thing"),
     (swapped("history.csv", "\n2,", "\n3,"), "history.csv, row 3, seq: entry 2 is missing"),
     (rewritten_past, "history.csv: history entry 1"),
+    (not_utf8("tables/visits.csv"), "tables/visits.csv, after row 1: it is not UTF-8"),
 ]
 
 
@@ -138,7 +152,10 @@ def line(sha256: str, name: str) -> Change:
         (line("0" * 64, "photos/J-1/not-there.jpg"), "photos/J-1/not-there.jpg: it is missing"),
         (line("0" * 63, "jobs.csv"), "this is no checksum of a file"),
         (line("0" * 64, "jobs.csv"), "jobs.csv is named twice"),
+        (line("0" * 64, f"photos/J-1/{'x' * 300}.jpg"), "it can't be read (File name too long)"),
+        (linked_to_itself, "tables/visits.csv: it is no plain file in the folder"),
         (added("checksums.sha256", "\x00\x01"), "checksums.sha256, line 1"),
+        (not_utf8("checksums.sha256"), "checksums.sha256: it is not written in UTF-8"),
         (added("checksums.sha256"), "checksums.sha256: README.txt is missing"),
     ],
 )
@@ -172,3 +189,30 @@ def test_the_hash_of_an_entry_is_what_the_read_me_says() -> None:
     inner = hashlib.sha256(b"\x00" + b'{"a":1}').digest()
     outer = hashlib.sha256(b"\x01" + bytes(32) + b"1" + inner).hexdigest()
     assert chained_hash(GENESIS, 1, '{"a":1}') == outer
+
+
+@pytest.mark.parametrize(
+    ("limit", "says"),
+    [
+        ("whole_checksums.MOST_FILES", "it names more than 7 files"),
+        ("whole_folder_actions.MOST_PHOTO_BYTES", "it is larger than any photo"),
+    ],
+)
+def test_more_than_any_export_has_is_refused(
+    exported: Path, new_shop: ShopRecord, limit: str, says: str, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(f"desktop_app.records_exchanged.{limit}", 7)
+    refuse(new_shop, exported, says)
+
+
+def test_how_long_a_cell_may_be_for_others_stays_as_it_was(
+    exported: Path, new_shop: ShopRecord, tmp_path: Path
+) -> None:
+    before, limits = csv.field_size_limit(), set[int]()
+    folder = shutil.copytree(exported, tmp_path / "out")
+    swapped("ids_given.csv", "visit,", "horse,")(folder)
+    checked_anew(folder)
+    with pytest.raises(ShopTrouble):  # noqa: PT012 - what is asked between the steps counts
+        for _ in bring_back(new_shop, folder):
+            limits.add(csv.field_size_limit())
+    assert limits == {before}

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import csv
 import io
+from dataclasses import replace
 
 import pytest
 from hypothesis import given
@@ -12,10 +13,10 @@ from hypothesis import strategies as st
 from desktop_app.records_exchanged.column_map import ColumnMap
 from desktop_app.records_exchanged.formula_text import guarded, unguarded
 from desktop_app.records_exchanged.job_row import JobRow, RowRejected
-from desktop_app.records_exchanged.letters_of import guessed_encoding
+from desktop_app.records_exchanged.letters_of import decoding, guessed_encoding
 from desktop_app.records_exchanged.rejected_rows import rejected_rows
 from desktop_app.records_exchanged.taken_for_granted import taken_for_granted
-from desktop_app.records_exchanged.text_lines import LONGEST_LINE
+from desktop_app.records_exchanged.text_lines import CUT, LONGEST_LINE, TextLines
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.records_exchanged.tables import all_rows, jobs_of, refused_of, table_of, written
 
@@ -92,6 +93,18 @@ def test_a_letter_cut_in_two_by_a_piece_is_still_one() -> None:
     assert guessed_encoding([data[:2]]) != "utf-8"
 
 
+def test_letters_are_told_by_all_pieces_also_behind_one_that_is_no_utf8() -> None:
+    polish = "świece zużyte, łożysko, żółty, gaśnie".encode("cp1250")
+    assert guessed_encoding([b"\xe4", *(bytes([byte]) for byte in polish)]) == "cp1250"
+
+
+def test_what_no_encoding_can_write_is_not_passed_over() -> None:
+    codec, errors = decoding("utf-8, else cp1252")
+    assert b"\xe4 \xc3\xa4".decode(codec, errors) == "ä ä"
+    with pytest.raises(UnicodeEncodeError):
+        "\ud800".encode(codec, errors)
+
+
 def two_in_one(tongue: str) -> bytes:
     """A file joined from one in UTF-8 and one in an old encoding."""
     words, encoding = WORDS[tongue]
@@ -133,6 +146,10 @@ def test_what_was_taken_for_granted_is_said() -> None:
         "An odometer of “999.000” is read as 999.",
         "Left out: opened_on (2), Comment.",
     )
+    kilometres = table_of("RO,Odometer (km)\nJ-1,5\n").found
+    assert "Odometers are in km where nothing else is said." in taken_for_granted(kilometres)
+    of_a_workbook = replace(kilometres, from_workbook=True)
+    assert taken_for_granted(of_a_workbook)[0] == "1 row below the headers."
 
 
 def test_a_byte_order_mark_is_no_part_of_the_first_header() -> None:
@@ -213,6 +230,13 @@ def test_an_open_quotation_mark_in_the_last_column_swallows_no_row() -> None:
     assert [row.job_number for row in found] == ["J-1", "", "J-3", "J-4", "J-5"]
 
 
+def test_an_open_quotation_mark_that_the_next_row_closes_is_told_by_the_width() -> None:
+    found = all_rows('job_number,plate,concern\nJ-1,"AB 1,stalls\nJ-2,AB 2"\nJ-3,AB 3,x\n')
+    assert isinstance(found[0], RowRejected)
+    assert (found[0].row, "quotation mark" in found[0].why) == (2, True)
+    assert [row.row for row in found] == [2, 3, 4]
+
+
 def test_rows_that_open_a_mark_for_the_next_one_end_somewhere() -> None:
     lines = ["job_number,concern,plate", *['a",b,"c'] * 3_000, "J-1,stalls,AB 1"]
     rows = all_rows("\n".join(lines))
@@ -241,6 +265,15 @@ def test_a_line_without_end_is_refused_and_the_rest_is_read() -> None:
     assert isinstance(first, RowRejected)
     assert len(first.value) <= 200
     assert getattr(second, "job_number", "") == "J-2"
+
+
+def test_the_rest_of_a_line_without_end_is_passed_over_though_it_goes_beyond_the_batch() -> None:
+    lines = TextLines(io.BytesIO(b"x" * (2 * LONGEST_LINE + 7) + b"\nJ-2\n"), "utf-8")
+    (cut,) = lines.batch(1)
+    assert cut.startswith(CUT)
+    assert lines.batch(1) == ["J-2\n"]
+    assert lines.batch(1) == []
+    lines.close()
 
 
 def test_a_million_columns_are_refused() -> None:

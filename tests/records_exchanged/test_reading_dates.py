@@ -86,6 +86,7 @@ def test_an_empty_cell_is_no_day(text: str) -> None:
         "12345",
         "99999",
         "12/2025",
+        "32/13/2025",
         "4 Foo 2025",
         "2025-03-04 and 5",
     ],
@@ -135,6 +136,16 @@ def test_days_that_are_the_same_either_way_need_no_answer() -> None:
 def test_a_file_without_an_open_question_needs_no_order() -> None:
     days = [job.opened_on for job in jobs_of(column("opened_on", "25/03/2025", "03/26/2025"))]
     assert days == [date(2025, 3, 25), date(2025, 3, 26)]
+
+
+def test_a_day_that_is_in_no_order_one_is_left_to_its_own_row() -> None:
+    (refused,) = refused_of(column("opened_on", "03/04/2025", "32/13/2025", "25/12/2024"))
+    assert (refused.row, refused.why) == (3, "The calendar has no such day.")
+
+
+def test_a_year_that_may_lead_is_not_asked_about_where_another_day_ends_in_one() -> None:
+    days = [job.opened_on for job in jobs_of(column("opened_on", "04/04/25", "04/04/2025"))]
+    assert days == [date(2025, 4, 4), date(2025, 4, 4)]
 
 
 def test_short_years_are_found_by_their_few_figures() -> None:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import csv
 import io
 import os
+from datetime import date
 from pathlib import Path
 
 import pytest
@@ -14,8 +15,10 @@ from desktop_app.records_exchanged.job_row import JobRow, RowRejected
 from desktop_app.records_exchanged.map_actions import keep_map, kept_map, read_map_file
 from desktop_app.records_exchanged.preview import preview
 from desktop_app.records_exchanged.reading_actions import open_source, open_table, write_rejected
+from desktop_app.records_exchanged.remembered import Remembered
 from desktop_app.records_exchanged.survey import survey
 from desktop_app.shop_record.trouble import ShopTrouble
+from tests.records_exchanged.tables import column, jobs_of
 
 TEXT = """Jobs;;;
 RO #;Date in;Mileage;Complaint
@@ -216,3 +219,70 @@ def test_a_row_turned_away_is_harmless_to_open_and_read_again_as_it_stood(tmp_pa
     assert {(job.hours, job.technician, job.codes, job.opened_on) for job in jobs} == {
         (None, "", (), None)
     }
+
+
+def test_a_file_of_more_than_is_read_is_refused_before_it_is(tmp_path: Path) -> None:
+    for name, head, most in (("jobs.csv", b"RO\n", 4_000), ("jobs.xlsx", b"PK\x03\x04", 500)):
+        with (tmp_path / name).open("wb") as file:
+            file.write(head)
+            file.truncate(most * 1_000_000 + 1)  # a hole, which takes no room
+        says = f"{name} has more than {most:,} MB"
+        with pytest.raises(ShopTrouble, match=says), open_table(tmp_path / name):
+            raise AssertionError
+        (tmp_path / name).unlink()
+
+
+def test_a_file_that_goes_while_it_is_read_is_told(jobs_file: Path) -> None:
+    with open_table(jobs_file, MAP) as table:
+        jobs_file.unlink()
+        with pytest.raises(ShopTrouble, match=r"jobs\.csv can't be read: No such file"):
+            list(table)
+
+
+PREVIEWED = """job_number,Make,Model,price,hours,codes,odometer,closed_on
+J-1,Tin,Heron,1234.5,1.25,P0300 P0301,,
+J-2
+"""
+
+
+def test_the_preview_shows_money_hours_codes_and_what_is_gathered(tmp_path: Path) -> None:
+    file = tmp_path / "jobs.csv"
+    file.write_text(PREVIEWED)
+    with open_source(file) as source:
+        whole, short = preview(survey(source, ColumnMap())).rows
+    assert {cell.field: cell.becomes for cell in whole.fields} == {
+        "job_number": "J-1",
+        "vehicle": "Tin Heron",
+        "price": "1,234.50",
+        "hours": "1.25",
+        "codes": "P0300, P0301",
+        "odometer": "",
+        "closed_on": "",
+    }
+    assert (short.cells, short.fields) == (("J-2",), ())
+    assert "1 cells where the headers are 8" in short.why
+
+
+def test_in_a_long_column_a_cell_that_was_forgotten_is_looked_at_again(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    monkeypatch.setattr("desktop_app.records_exchanged.survey._MOST_REMEMBERED", 2)
+    days = ["03/04/2025", "01/02/2025", "02/02/2025", "05/02/2025", "03/04/2025", "25/12/2024"]
+    assert [job.opened_on for job in jobs_of(column("opened_on", *days))][-2:] == [
+        date(2025, 4, 3),
+        date(2024, 12, 25),
+    ]
+
+
+def test_what_is_remembered_stays_within_bounds() -> None:
+    read: list[int] = []
+
+    def asked(cell: int) -> int:
+        read.append(cell)
+        return -cell
+
+    remembered = Remembered(asked)
+    for cell in (*range(50_001), 50_000, 0):
+        assert remembered[cell] == -cell
+    assert len(remembered) == 2
+    assert read[50_000:] == [50_000, 0]  # the last one was kept, the first had to be read again

@@ -7,6 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from desktop_app.records_exchanged.column_map import ColumnMap
+from desktop_app.records_exchanged.number_words import read_cents, read_hours, read_unit
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.records_exchanged.tables import column, jobs_of, refused_of, table_of
 
@@ -223,3 +224,27 @@ def test_words_among_the_codes_may_stay_where_the_column_is_kept_as_words() -> N
 def test_each_price_with_two_decimals_comes_back(cents: int, sign: str) -> None:
     cell = f"{cents // 100}{sign}{cents % 100:02}"
     assert jobs_of(column("price", cell))[0].price_cents == cents
+
+
+def test_a_number_that_no_sign_was_told_for_is_not_guessed() -> None:
+    assert read_cents("1.234,5", None) == 123450
+    with pytest.raises(ValueError, match="can be read in two ways"):
+        read_cents("1.234", None)
+    with pytest.raises(ValueError, match="can be read in two ways"):
+        read_hours("1,234", None)
+
+
+@pytest.mark.parametrize(
+    ("header", "cell", "says"),
+    [
+        ("price", "100000000.01", "The amount is too large."),
+        ("odometer_unit", "furlongs", "The unit of an odometer is mi or km."),
+    ],
+)
+def test_what_can_not_be_says_what_may_stand_there(header: str, cell: str, says: str) -> None:
+    assert only_why(header, cell) == says
+
+
+@pytest.mark.parametrize("cell", ["km", "KMs.", "Kilometres", "kilometer", "kilometers"])
+def test_kilometres_have_many_names(cell: str) -> None:
+    assert read_unit(cell) == "km"

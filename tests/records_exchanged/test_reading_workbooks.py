@@ -18,10 +18,11 @@ from desktop_app.records_exchanged import workbook_actions
 from desktop_app.records_exchanged.column_map import ColumnMap
 from desktop_app.records_exchanged.job_row import JobRow, RowRejected
 from desktop_app.records_exchanged.reading_actions import open_table, write_rejected
-from desktop_app.records_exchanged.workbook_read.number_forms import Form, form_of
-from desktop_app.records_exchanged.workbook_read.parts import WorkbookCannot
+from desktop_app.records_exchanged.workbook_read.book import read_book
+from desktop_app.records_exchanged.workbook_read.number_forms import Form, form_of, number_text
+from desktop_app.records_exchanged.workbook_read.parts import Parts, WorkbookCannot
 from desktop_app.shop_record.trouble import ShopTrouble
-from tests.records_exchanged.workbooks import HEAD, MAIN, by_hand, by_library, cells_of
+from tests.records_exchanged.workbooks import HEAD, LINK, MAIN, by_hand, by_library, cells_of
 
 
 def cell(place: str, value: str, kind: str = "str", style: str = "0", formula: str = "") -> str:
@@ -108,9 +109,40 @@ def test_gaps_keep_rows_and_columns_in_their_places() -> None:
 
 def test_rich_text_and_reading_aids() -> None:
     texts = "<si><r><t>rough </t></r><r><t>idle</t></r><rPh><t>zzz</t></rPh></si>"
-    inline = '<c r="B1" t="inlineStr"><is><r><t>a</t></r><r><t> b</t></r></is></c>'
+    aside = "<rPh><t>zzz</t></rPh>"
+    inline = f'<c r="B1" t="inlineStr"><is><r><t>a</t></r>{aside}<r><t> b</t></r></is></c>'
     row = f'<row r="1">{cell("A1", "0", "s")}{inline}</row>'
     assert cells_of(by_hand(row, texts)) == [["rough idle", "a b"]]
+
+
+def test_elements_that_belong_elsewhere_are_passed_over() -> None:
+    row = f'<row r="1"><si/>{cell("A1", "0", "s")}</row><xf/>'
+    assert cells_of(by_hand(row, "<si><c/><t>idle</t></si><xf/>")) == [["idle"]]
+
+
+def test_cells_that_say_nothing_at_the_end_make_no_row_wider() -> None:
+    row = f'<row r="1">{cell("A1", "a", "str")}{cell("B1", "b")}{cell("C1", "0", "s")}</row>'
+    blank = f'<row r="2">{cell("A2", "0", "s")}</row>'
+    assert cells_of(by_hand(row + blank, "<si><t></t></si>")) == [["a", "b"]]
+
+
+@pytest.mark.parametrize(
+    ("written", "form", "day_zero", "text"),
+    [
+        ("1", Form.DAY, date(1899, 12, 30), "1900-01-01"),
+        ("59.5", Form.DAY, date(1899, 12, 30), "1900-02-28 12:00:00"),
+        ("61", Form.DAY, date(1899, 12, 30), "1900-03-01"),
+        ("1", Form.DAY, date(1904, 1, 1), "1904-01-02"),
+        ("2958465", Form.DAY, date(1904, 1, 1), "2958465.0"),  # in the year 10003
+        ("1e", Form.NUMBER, date(1904, 1, 1), "1e"),
+        ("12½", Form.DAY, date(1904, 1, 1), "12½"),
+        ("-inf", Form.CLOCK, date(1904, 1, 1), "-inf"),
+    ],
+)
+def test_a_number_is_shown_as_meant_or_stays_as_it_is_written(
+    written: str, form: Form, day_zero: date, text: str
+) -> None:
+    assert number_text(written, form, 0, day_zero) == text
 
 
 def jobs_sheet(*rows: str) -> bytes:
@@ -170,6 +202,13 @@ def test_a_text_that_may_be_two_odometers_is_refused_in_its_row(tmp_path: Path) 
     assert isinstance(second, JobRow)
 
 
+def in_directory(at: int, value: int) -> bytes:
+    """A workbook with another value in the central directory (APPNOTE 4.3.12) of its first part."""
+    data = bytearray(by_hand(""))
+    struct.pack_into("<H", data, data.index(b"PK\x01\x02") + at, value)
+    return bytes(data)
+
+
 BOMB = "<!DOCTYPE w [<!ENTITY a 'xx'><!ENTITY b '&a;&a;&a;&a;'>]>"
 FAR_CELL = f'<row r="1048576">{cell("XFD1048576", "x")}</row>'
 MANY = {f"x/{n}": b"" for n in range(1_001)}
@@ -191,6 +230,9 @@ SHEET = "xl/worksheets/sheet1.xml"
         (by_hand(f'<row r="1">{cell("B1", "x")}{cell("A1", "y")}</row>'), "out of order"),
         (by_hand(f'<row r="1">{cell("A1", "9", "s")}</row>'), "a text that it doesn't have"),
         (by_hand(f'<row r="1">{cell("A1", "x" * 300_000)}</row>'), "more text than a cell holds"),
+        (by_hand("", others={"xl/_rels/workbook.xml.rels": ""}), "sheet is missing inside"),
+        (in_directory(8, 1), "locked by a password"),
+        (in_directory(10, 99), "packed in an unusual way"),
         (by_hand("")[:-30], "damaged or cut short"),
         (b"PK\x03\x04 and no more", "damaged or cut short"),
     ],
@@ -199,6 +241,33 @@ def test_a_hostile_workbook_is_refused_in_words(workbook: bytes, says: str) -> N
     with pytest.raises(WorkbookCannot) as refused:
         cells_of(workbook)
     assert says in str(refused.value)
+
+
+@pytest.mark.parametrize(
+    ("limit", "says"),
+    [
+        ("as_csv.MOST_BYTES_OUT", "holds more text than is read"),
+        ("texts.MOST_TEXT_BYTES", "has more text than is read"),
+        ("book.MOST_IN_SMALL_PART", "unpacks to far more than is read"),
+    ],
+)
+def test_what_is_more_than_a_shop_ever_has_is_refused(
+    limit: str, says: str, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(f"desktop_app.records_exchanged.workbook_read.{limit}", 10)
+    row = f'<row r="1">{cell("A1", "0", "s")}</row>'
+    with pytest.raises(WorkbookCannot, match=says):
+        cells_of(by_hand(row, "<si><t>rough when idling</t></si>"))
+
+
+def test_of_sheets_without_number_the_first_ones_are_known() -> None:
+    named = "".join(f'<sheet name="S{n}"/>' for n in range(10_005))
+    first = '<sheet name="Jobs" r:id="r1"/>'
+    book = f'<workbook xmlns="{MAIN}" xmlns:r="{LINK}"><sheets>{first}{named}</sheets></workbook>'
+    parts = Parts(io.BytesIO(by_hand("", others={"xl/workbook.xml": book})))
+    assert len(read_book(parts).sheets) == 10_000
+    with pytest.raises(WorkbookCannot, match="no sheet “S10004”"):
+        read_book(parts, "S10004")
 
 
 def test_a_part_that_lies_about_its_size_is_refused() -> None:

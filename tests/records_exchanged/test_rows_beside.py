@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import io
+import pickle
 import random
 import sqlite3
 import subprocess
@@ -13,13 +15,15 @@ from typing import Any
 import pytest
 
 from desktop_app.commands.shop_place import kinds_of
-from desktop_app.records_exchanged import rows_beside_actions
+from desktop_app.records_exchanged import rows_beside_actions, rows_process
 from desktop_app.records_exchanged.column_map import ColumnMap
 from desktop_app.records_exchanged.import_actions import import_rows
 from desktop_app.records_exchanged.import_told import ImportTold
-from desktop_app.records_exchanged.job_row import AT_A_TIME
+from desktop_app.records_exchanged.job_row import AT_A_TIME, JobRow
 from desktop_app.records_exchanged.reading_actions import open_table
 from desktop_app.records_exchanged.row_words import kind_ids
+from desktop_app.records_exchanged.rows_beside_actions import rows_beside
+from desktop_app.records_exchanged.rows_process import Heard
 from desktop_app.records_exchanged.stored_hanging import ReadWith
 from desktop_app.shop_record.own_program.own_process import own_process
 from desktop_app.shop_record.record import ShopRecord
@@ -218,3 +222,70 @@ def test_a_small_file_needs_no_process(shop: ShopRecord, started: Started, tmp_p
     small.write_text(lines({"job_number": "J-1", "opened_on": "2024-01-05"}), encoding="utf-8")
     assert bring_in(shop, small, reads(OWN)[0]).added == 1
     assert started == []
+
+
+class ToldAlready:
+    """A process that has told all already, piece by piece."""
+
+    def __init__(self, *pieces: tuple[list[Any], Heard]) -> None:
+        self.stdin = io.BytesIO()
+        self.stdout = io.BytesIO(b"".join(map(pickle.dumps, pieces)))
+        self.ended = False
+
+    def __enter__(self) -> ToldAlready:
+        return self
+
+    def __exit__(self, *_: object) -> None:
+        assert self.ended
+
+    def kill(self) -> None:
+        self.ended = True
+
+
+def small_table(folder: Path, *concerns: str) -> Path:
+    file = folder / "few.csv"
+    file.write_text("job_number,concern\n" + "".join(f"J,{said}\n" for said in concerns), "utf-8")
+    return file
+
+
+def test_what_was_heard_long_ago_is_let_go_and_heard_again_here(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def piece(number: int) -> tuple[list[Any], Heard]:
+        row = (number, *("",) * (len(JobRow._fields) - 1))
+        return [row], {f"said {number}": (("told beside",), ())}
+
+    told = ToldAlready(*map(piece, range(4)), ([], {}))
+    monkeypatch.setattr(rows_beside_actions, "own_process", lambda *_, **_kw: told)
+    monkeypatch.setattr(rows_beside_actions, "FROM_ROWS", 1)
+    monkeypatch.setattr(rows_beside_actions, "MOST_SAID", 1)
+    file = small_table(tmp_path, "x")
+    here = ReadWith(lambda _: ("heard here",), lambda _: (), {}, {})
+    with open_table(file) as table, rows_beside(table, here) as (rows, heard):
+        assert [row.row for row in rows] == [0, 1, 2, 3]
+        groups = [heard.symptoms(f"said {number}") for number in range(4)]
+        assert groups == [*[("heard here",)] * 3, ("told beside",)]
+
+
+def test_the_process_tells_a_concern_once_until_it_has_told_many(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(rows_process, "AT_A_TIME", 2)
+    monkeypatch.setattr(rows_process, "MOST_SAID", 2)
+    file = small_table(tmp_path, "stalls", "stalls", "stalls", "hunts", "idles", "", "stalls")
+    asked, out = io.BytesIO(), io.BytesIO()
+    with open_table(file) as table:
+        pickle.dump((table.source, table.found, {}), asked)
+        asked.seek(0)
+        rows_process.give_rows(asked, out)
+    out.seek(0)
+    pieces = [pickle.load(out) for _ in range(5)]
+    assert [len(rows) for rows, _ in pieces] == [2, 2, 2, 1, 0]
+    assert [sorted(heard) for _, heard in pieces] == [
+        ["stalls"],
+        ["hunts"],
+        ["idles"],
+        ["stalls"],
+        [],
+    ]
+    assert pieces[0][1]["stalls"] == pieces[3][1]["stalls"] != ((), ())

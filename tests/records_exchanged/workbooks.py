@@ -11,7 +11,7 @@ from typing import Any
 from desktop_app.records_exchanged.workbook_read.as_csv import turn
 
 MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main"
-_LINK = "http://schemas.openxmlformats.org/officeDocument/2006/relationships"
+LINK = "http://schemas.openxmlformats.org/officeDocument/2006/relationships"
 _LINKS = "http://schemas.openxmlformats.org/package/2006/relationships"
 HEAD = '<?xml version="1.0" encoding="UTF-8"?>'
 
@@ -22,13 +22,13 @@ def by_hand(
     """A package whose one sheet has this XML inside its sheetData."""
     parts: dict[str, bytes | str] = {
         "_rels/.rels": f'<Relationships xmlns="{_LINKS}"><Relationship Id="r1" '
-        f'Type="{_LINK}/officeDocument" Target="xl/workbook.xml"/></Relationships>',
-        "xl/workbook.xml": f'<workbook xmlns="{MAIN}" xmlns:r="{_LINK}"><sheets>'
+        f'Type="{LINK}/officeDocument" Target="xl/workbook.xml"/></Relationships>',
+        "xl/workbook.xml": f'<workbook xmlns="{MAIN}" xmlns:r="{LINK}"><sheets>'
         '<sheet name="Jobs" sheetId="1" r:id="r1"/></sheets></workbook>',
         "xl/_rels/workbook.xml.rels": f'<Relationships xmlns="{_LINKS}">'
-        f'<Relationship Id="r1" Type="{_LINK}/worksheet" Target="worksheets/sheet1.xml"/>'
-        f'<Relationship Id="r2" Type="{_LINK}/sharedStrings" Target="/xl/texts.xml"/>'
-        f'<Relationship Id="r3" Type="{_LINK}/styles" Target="styles.xml"/></Relationships>',
+        f'<Relationship Id="r1" Type="{LINK}/worksheet" Target="worksheets/sheet1.xml"/>'
+        f'<Relationship Id="r2" Type="{LINK}/sharedStrings" Target="/xl/texts.xml"/>'
+        f'<Relationship Id="r3" Type="{LINK}/styles" Target="styles.xml"/></Relationships>',
         "xl/worksheets/sheet1.xml": f'{HEAD}<worksheet xmlns="{MAIN}"><dimension ref="A1"/>'
         f"<sheetData>{rows}</sheetData></worksheet>",
         "xl/texts.xml": f'<sst xmlns="{MAIN}">{texts}</sst>',
@@ -44,13 +44,19 @@ def by_hand(
 
 def by_library(rows: list[list[Any]], **options: Any) -> bytes:
     """A workbook as a widely used library writes it."""
+    return with_sheets(("Jobs", rows), **options)
+
+
+def with_sheets(*sheets: tuple[str, list[list[Any]]], **options: Any) -> bytes:
+    """A workbook with these sheets, each of its name and rows."""
     import xlsxwriter
 
     out = io.BytesIO()
     book = xlsxwriter.Workbook(out, {"in_memory": True, "default_date_format": "d/m/yy", **options})
-    sheet = book.add_worksheet("Jobs")
-    for number, row in enumerate(rows):
-        sheet.write_row(number, 0, row)
+    for name, rows in sheets:
+        sheet = book.add_worksheet(name)
+        for number, row in enumerate(rows):
+            sheet.write_row(number, 0, row)
     book.close()
     return out.getvalue()
 

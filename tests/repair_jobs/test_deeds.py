@@ -10,10 +10,12 @@ import pytest
 from desktop_app.repair_jobs import actions, odometer_actions, proof_actions, vehicle_actions
 from desktop_app.repair_jobs.hand_over import missing_answers
 from desktop_app.repair_jobs.job_view import JobView
+from desktop_app.repair_jobs.stored import JobCheck
 from desktop_app.repair_jobs.stored_known_car import find_vehicle
 from desktop_app.repair_jobs.stored_questions import odometer_still_asked
 from desktop_app.repair_jobs.stored_reading import (
     earlier_jobs,
+    events_of,
     job_by_number,
     jobs_of_visit,
     people_here,
@@ -22,6 +24,7 @@ from desktop_app.repair_jobs.stored_reading import (
 from desktop_app.repair_jobs.write_up import WriteUp
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
+from tests.another_language import another_language
 
 SAID = WriteUp(
     concern="misses when damp and uphill",
@@ -124,6 +127,23 @@ def test_the_groups_read_from_new_words_replace_those_read_before(shop: ShopReco
     assert set(job(shop, one).symptoms) == {"rough-idle", "stalls-stopping"}
 
 
+def test_a_group_that_was_read_already_is_kept_as_it_is(shop: ShopRecord) -> None:
+    one = take_in(shop)
+    actions.write_concern(shop, one, "misses, and idles rough", ("misfire", "rough-idle"))
+    assert set(job(shop, one).symptoms) == {"misfire", "rough-idle"}
+
+
+def test_a_group_is_chosen_by_hand_and_taken_out(shop: ShopRecord) -> None:
+    one = take_in(shop)
+    actions.choose_symptom(shop, one, "stalls", chosen=True)
+    assert actions.choose_symptom(shop, one, "stalls", chosen=True).seq is None
+    actions.write_concern(shop, one, "other words", ())
+    assert job(shop, one).symptoms == ("stalls",)  # what a person chose stays
+    actions.choose_symptom(shop, one, "stalls", chosen=False)
+    assert actions.choose_symptom(shop, one, "stalls", chosen=False).seq is None
+    assert job(shop, one).symptoms == ()
+
+
 def test_conditions_have_three_answers(shop: ShopRecord) -> None:
     one = take_in(shop)
     actions.tick_condition(shop, one, "damp", False)
@@ -140,6 +160,48 @@ def test_a_code_is_written_once_and_refused_where_it_is_none(shop: ShopRecord) -
     assert [c.code for c in job(shop, one).codes] == ["P0300"]
     with pytest.raises(ShopTrouble, match="X9"):
         actions.write_code(shop, one, "X9", "stored", "found")
+
+
+def test_what_was_written_by_mistake_is_taken_out(shop: ShopRecord) -> None:
+    one = take_in(shop)
+    actions.write_code(shop, one, "P0300", "stored", "found")
+    actions.write_code(shop, one, "P0301", "stored", "after repair")
+    actions.write_finding(shop, one, " cap crusted ")
+    with pytest.raises(ShopTrouble, match="nothing to write down yet"):
+        actions.write_finding(shop, one, "  ")
+    actions.hand_over(shop, one, 118_500)
+    seen = job(shop, one)
+    assert [check.words for check in seen.checks] == ["cap crusted"]
+    found, after = seen.codes
+    with pytest.raises(ShopTrouble, match="The car has left"):
+        actions.strike_code(shop, after.id)
+    actions.strike_code(shop, found.id)
+    actions.strike_check(shop, seen.checks[0].id)
+    assert (job(shop, one).codes, job(shop, one).checks) == ((after,), ())
+
+
+def test_a_check_has_one_answer_that_can_be_changed_and_taken_back(shop: ShopRecord) -> None:
+    one = take_in(shop)
+
+    def outcomes() -> list[tuple[str, str]]:
+        return [(check.words, check.outcome) for check in job(shop, one).checks]
+
+    actions.tick_check(shop, one, "refit", "key home", "done")
+    actions.tick_check(shop, one, "refit", "key home", "not needed")
+    assert outcomes() == [("key home", "not needed")]
+    actions.tick_check(shop, one, "refit", "key home", "")
+    assert outcomes() == []
+    with another_language():
+        with shop.deed("As an older program kept it") as deed:
+            deed.add(JobCheck, job_id=one, kind="refit", words="«key home»", outcome="done")
+        actions.tick_check(shop, one, "refit", "key home", "")
+    assert outcomes() == []
+
+
+def test_a_question_is_answered_once(shop: ShopRecord) -> None:
+    take_in(shop)
+    assert actions.keep_as_typed(shop, "visit:1:odometer", "A digit too many?").seq is not None
+    assert actions.keep_as_typed(shop, "visit:1:odometer", "A digit too many?").seq is None
 
 
 def test_the_hand_over_asks_for_what_is_missing_and_keeps_the_rest(shop: ShopRecord) -> None:
@@ -213,6 +275,33 @@ def test_a_lower_odometer_is_asked_about_until_someone_answers(shop: ShopRecord)
     with shop.reading() as connection:
         assert odometer_still_asked(connection, read_job(connection, second), today) is None
     assert job(shop, second).odometer_in == 11_842
+
+
+def test_how_a_reading_came_is_said_and_asked_back(shop: ShopRecord) -> None:
+    one = take_in(shop)
+    for source, kept in (("told", "told"), ("estimated", "estimated"), ("read", None)):
+        odometer_actions.say_how_read(shop, 1, source)
+        assert job(shop, one).odometer_source == kept
+    with pytest.raises(ShopTrouble, match="Accepted: read, told, estimated"):
+        odometer_actions.say_how_read(shop, 1, "dreamt")
+    with pytest.raises(ShopTrouble, match="What does the odometer say"):
+        odometer_actions.change_odometer(shop, 1, None, "  ")
+
+
+def test_a_note_of_a_car_is_taken_out(shop: ShopRecord) -> None:
+    take_in(shop)
+    noted = odometer_actions.note_vehicle_event(shop, 1, "sold", "2026-11-01").made
+    assert noted is not None
+    with shop.reading() as connection:
+        assert [one.kind for one in events_of(connection, 1)] == ["sold"]
+    odometer_actions.strike_vehicle_event(shop, noted)
+    with shop.reading() as connection:
+        assert events_of(connection, 1) == ()
+
+
+def test_somebody_without_a_name_is_nobody(shop: ShopRecord) -> None:
+    with pytest.raises(ShopTrouble, match="Who is it"):
+        actions.add_person(shop, " \x00 ")
 
 
 def test_people_come_and_go_and_keep_their_name(shop: ShopRecord) -> None:

@@ -47,6 +47,7 @@ def test_a_refused_deed_and_an_undone_one_leave_no_gap(shop: ShopRecord) -> None
         (["J-99", "J-500", "J-1000", "J-499"], "J-1001"),
         (["J-old", "J-12345678901"], "J-101"),
         (["J-101", "J-x"], "J-102"),
+        (["J-101", "J-102", "J-12345678901"], "J-103"),
     ],
 )
 def test_they_go_on_from_what_came_from_elsewhere(

@@ -8,10 +8,17 @@ import pytest
 
 from desktop_app.repair_jobs import actions, odometer_actions, vehicle_actions
 from desktop_app.repair_jobs.job_view import JobView, VehicleSeen
-from desktop_app.repair_jobs.known_car import KnownCar, Typed, against_the_same, news_of
+from desktop_app.repair_jobs.known_car import (
+    KnownCar,
+    StillHere,
+    Typed,
+    against_the_same,
+    news_of,
+)
 from desktop_app.repair_jobs.stored import Vehicle
 from desktop_app.repair_jobs.stored_known_car import find_vehicle, jobs_beside, read_known_car
-from desktop_app.repair_jobs.stored_reading import read_job
+from desktop_app.repair_jobs.stored_reading import read_job, read_vehicle
+from desktop_app.repair_jobs.stored_same_plate import same_plate_asked
 from desktop_app.repair_jobs.write_up import WriteUp
 from desktop_app.returns_watched.stored_facts import read_facts
 from desktop_app.shop_record.record import ShopRecord
@@ -155,6 +162,60 @@ def test_what_is_known_of_a_car_is_said_in_a_line(shop: ShopRecord) -> None:
         assert read_known_car(connection, 1).sold_on is None  # it was taken for the same since
 
 
+@pytest.mark.parametrize(
+    ("last_on", "says"),
+    [
+        (None, ""),
+        (TODAY, " · last here on 16 November 2026, today"),
+        (date(2026, 11, 15), " · last here on 15 November 2026, yesterday"),
+        (date(2026, 11, 14), " · last here on 14 November 2026, 2 days ago"),
+        (date(2026, 11, 17), " · last here on 17 November 2026"),
+    ],
+)
+def test_the_last_visit_is_said_with_its_age_unless_it_is_still_to_come(
+    last_on: date | None, says: str
+) -> None:
+    known = KnownCar(VehicleSeen(1, VIN, "", "grey box", "", "mi"), last_on)
+    assert known.in_words(TODAY) == f"grey box · VIN ends 042788{says}"
+
+
+def test_a_car_that_left_today_is_told_to_be_no_return_before_tomorrow() -> None:
+    seen = VehicleSeen(1, VIN, "", "grey box", "", "mi")
+    assert "will be no return" in KnownCar(seen, TODAY).same_day_words(TODAY)
+    assert KnownCar(seen, date(2026, 11, 15)).same_day_words(TODAY) == ""
+    here = StillHere(1, TODAY, ("J-101",))  # then it is asked whether it is another concern
+    assert KnownCar(seen, TODAY, still_here=here).same_day_words(TODAY) == ""
+
+
+@pytest.mark.parametrize(
+    ("numbers", "says"),
+    [
+        (("J-101",), "J-101 was not handed over."),
+        (("J-101", "J-102"), "J-101, J-102 were not handed over."),
+    ],
+)
+def test_a_car_that_is_still_here_is_asked_about_before_it_is_taken_in_again(
+    numbers: tuple[str, ...], says: str
+) -> None:
+    asked = StillHere(1, TODAY, numbers).question()
+    assert asked == (
+        f"This car is in the shop since 16 November 2026: {says} "
+        "Is this another concern of that visit?"
+    )
+
+
+def test_another_plate_of_a_car_that_its_vin_tells_is_news_and_its_tag_too() -> None:
+    known = VehicleSeen(1, VIN, "KM 77", "", "van", "mi")
+    assert news_of(known, Typed("AB 1", VIN), tag=" red box ") == {
+        "plate": "AB 1",
+        "plate_key": "AB1",
+        "tag": "red box",
+    }
+    tagged = VehicleSeen(1, VIN, "KM 77", "grey box", "van", "mi")
+    assert news_of(tagged, Typed("KM 77", VIN, "city car"), tag="red box") == {}
+    assert news_of(tagged, Typed("", VIN)) == {}  # no plate was typed: it keeps its own
+
+
 def test_the_car_seen_last_is_meant_by_a_plate(shop: ShopRecord) -> None:
     take_in(shop, vin=VIN)
     take_in(shop, day="2026-08-01", vin=OTHER)
@@ -187,3 +248,61 @@ def test_readings_keep_their_numbers_when_their_unit_is_mended(shop: ShopRecord)
     assert (seen.odometer_in, seen.vehicle.odometer_unit) == (180_000, "mi")
     with pytest.raises(ShopTrouble, match="leagues"):
         vehicle_actions.count_in(shop, 1, "leagues")
+
+
+def test_a_car_that_was_undone_meanwhile_is_not_taken_in_again(shop: ShopRecord) -> None:
+    with pytest.raises(ShopTrouble, match="no longer there"):
+        take_in(shop, vehicle_id=99)
+
+
+def plate_asked(shop: ShopRecord, job_id: int) -> int | None:
+    """Return the other row of which a job's page asks whether it is the same car."""
+    seen = job(shop, job_id)
+    with shop.reading() as connection:
+        other = same_plate_asked(connection, seen)
+    return None if other is None else other.vehicle.id
+
+
+def test_of_each_other_row_with_its_plate_is_asked_until_somebody_answers(
+    shop: ShopRecord,
+) -> None:
+    take_in(shop)
+    take_in(shop, "km-77", day="2026-08-01", another_than=1)  # that was said when it was taken in
+    third = take_in(shop, day="2026-09-01")
+    assert plate_asked(shop, 2) == 3
+    assert plate_asked(shop, third) == 1
+    vehicle_actions.say_two_cars(shop, job(shop, third).visit_id, 1)
+    assert plate_asked(shop, third) == 2
+    vehicle_actions.say_one_car(shop, 3, 2)
+    assert plate_asked(shop, third) is None
+    one, two, three = cars(shop)
+    assert one != two == three
+    shop.undo()
+    assert plate_asked(shop, third) == 2
+
+
+def test_a_plate_is_not_asked_about_where_two_vins_tell_or_there_is_none(
+    shop: ShopRecord,
+) -> None:
+    for vin, plate in ((VIN, "KM 77"), (OTHER, "KM 77"), ("", ""), ("", " - ")):
+        asked = take_in(shop, plate, vin=vin, tag="grey box")
+        assert plate_asked(shop, asked) is None
+    bare = take_in(shop)
+    assert plate_asked(shop, bare) == 1
+
+
+def test_what_is_known_of_a_car_is_changed_and_its_plate_found_in_any_spelling(
+    shop: ShopRecord,
+) -> None:
+    take_in(shop, vin=VIN)
+    vehicle_actions.change_vehicle(shop, 1, vin=f" {OTHER.lower()} ", tag=" grey box ")
+    vehicle_actions.change_vehicle(shop, 1, plate="ab-12", description=" ")
+    with shop.reading() as connection:
+        car = read_vehicle(connection, 1)
+        assert find_vehicle(connection, "AB 12") == find_vehicle(connection, vin=OTHER) == 1
+        assert find_vehicle(connection, "KM 77") is None
+    assert (car.vin, car.plate, car.tag, car.description) == (OTHER, "ab-12", "grey box", "")
+    vehicle_actions.change_vehicle(shop, 1, vin="", plate=" ", tag="")
+    with shop.reading() as connection:
+        assert read_vehicle(connection, 1).name == "no plate"
+        assert find_vehicle(connection, "ab 12") is None

@@ -14,8 +14,10 @@ from desktop_app.repair_jobs.odometer import (
     RunningMiles,
     distance_between,
     miles_per_day,
+    reading_source,
     running_miles,
 )
+from desktop_app.shop_record.trouble import ShopDamaged
 
 START = date(2026, 3, 2)
 
@@ -64,6 +66,33 @@ def test_a_reading_on_the_day_of_the_replacement_goes_with_the_odometer_it_is_ne
     change = [replaced(10, 100_500, 20)]
     assert distance_between(read(10, 100_500), read(60, 700), change) == 680
     assert distance_between(read(10, 25), read(60, 700), change) == 675
+
+
+@pytest.mark.parametrize(
+    ("before", "after", "value", "goes_with_the_old"),
+    [
+        (None, 20, 100_500, True),
+        (None, 20, 400, False),  # as far from the new one as a car can go in a day
+        (100_500, None, 100_800, True),
+        (100_500, None, 25, False),
+        (None, None, 100_500, False),
+    ],
+)
+def test_on_the_day_of_a_replacement_half_of_which_is_known_a_reading_goes_where_it_can_be(
+    before: float | None, after: float | None, value: float, goes_with_the_old: bool
+) -> None:
+    change = [replaced(10, before, after)]
+    places = running_miles([read(0, 100_400), read(10, value), read(60, 700)], change)
+    assert places[1] is not None
+    assert places[1].leg == (0 if goes_with_the_old else 1)
+
+
+def test_what_nobody_said_of_a_reading_was_read_and_another_word_is_damage() -> None:
+    assert [reading_source(kept) for kept in (None, "read", "told", "estimated")] == [
+        *("read", "read", "told", "estimated"),
+    ]
+    with pytest.raises(ShopDamaged, match="dreamt"):
+        reading_source("dreamt", "visit row 1")
 
 
 def test_only_the_odd_reading_is_left_out() -> None:

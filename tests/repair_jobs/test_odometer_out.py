@@ -107,3 +107,22 @@ def test_an_earlier_job_of_the_visit_is_mended_alone(shop: ShopRecord, job_id: i
     actions.hand_over(shop, second, 84_220)
     odometer_actions.change_odometer_out(shop, job_id, 84_214)
     assert outs(shop, job_id) == (84_214, 84_220)
+
+
+def test_a_job_that_left_unread_is_mended_while_its_visit_goes_on(
+    shop: ShopRecord, job_id: int
+) -> None:
+    actions.add_job(shop, 1, "squeals")
+    actions.hand_over(shop, job_id)
+    odometer_actions.change_odometer_out(shop, job_id, 84_212)
+    assert outs(shop, job_id) == (84_212, None)
+
+
+@pytest.mark.parametrize("source", ["told", "estimated"])
+def test_a_drive_is_held_against_no_reading_that_nobody_read(
+    shop: ShopRecord, job_id: int, source: str
+) -> None:
+    driven(shop, job_id, 12)
+    assert asked(shop, job_id, 84_210).asked is not None
+    odometer_actions.say_how_read(shop, 1, source)
+    assert asked(shop, job_id, 84_210) == OdometerAsked()

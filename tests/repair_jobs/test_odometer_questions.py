@@ -10,8 +10,10 @@ from hypothesis import strategies as st
 
 from desktop_app.repair_jobs.odometer import OdometerReading, OdometerReplaced
 from desktop_app.repair_jobs.odometer_questions import (
+    day_and_month,
     odometer_proposals,
     odometer_questions,
+    question_of_words,
     reading_in_words,
 )
 
@@ -55,7 +57,40 @@ def test_a_lower_reading_names_the_earlier_one_and_its_day() -> None:
 
 def test_too_many_miles_a_day_are_counted_out() -> None:
     said = asked(125_000, date(2026, 3, 5))
-    assert said.startswith("That is 6,580 mi in 3 days, more than 400 mi a day.")
+    assert said.startswith(
+        "That is 6,580 mi in 3 days, more than 400 mi a day: on 2 March 2026 it said 118,420 mi."
+    )
+
+
+def test_too_many_miles_within_a_day_are_counted_out() -> None:
+    for day in (date(2026, 3, 2), date(2026, 3, 3)):
+        said = asked(118_920, day)
+        assert said.startswith("That is 500 mi in one day, more than 400 mi a day: on 2 March 2026")
+
+
+def test_the_words_under_which_an_answer_is_kept_stay_as_they_were() -> None:
+    about = (OdometerReading(date(2026, 3, 5), 125_000), [BEFORE], TODAY)
+    assert odometer_questions(*about, as_kept=True) == (
+        "That is 6,580 mi in 3 days, more than 400 mi a day. Is a digit wrong?",
+    )
+
+
+def test_figures_among_the_words_are_offered_in_the_cars_unit() -> None:
+    assert question_of_words("about 118,420", 118_420, "km") == (
+        "No reading is kept, because “about 118,420”. Does the odometer say 118,420 km?"
+    )
+
+
+def test_a_day_is_said_short_where_there_is_little_room() -> None:
+    assert [day_and_month(day) for day in (TODAY, date(2026, 3, 2))] == ["28 Sep", "2 Mar"]
+
+
+def test_an_earlier_slip_explains_a_reading_only_where_it_leads_to_it() -> None:
+    older = OdometerReading(date(2025, 9, 1), 111_000)
+    misread = OdometerReading(date(2026, 3, 2), 181_420)
+    now = OdometerReading(TODAY, 112_000)  # lower than each reading that 181,420 may have been
+    [question] = odometer_questions(now, [older, misread], TODAY)
+    assert "was to be" not in question
 
 
 def test_a_digit_too_many_is_guessed() -> None:

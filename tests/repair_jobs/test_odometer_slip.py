@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 
 from desktop_app.repair_jobs.odometer import OdometerReading, OdometerReplaced
 from desktop_app.repair_jobs.odometer_questions import odometer_proposals, odometer_questions
-from desktop_app.repair_jobs.odometer_slip import a_digit_short, slips
+from desktop_app.repair_jobs.odometer_slip import a_digit_short, in_the_other_unit, slips
 from desktop_app.repair_jobs.rate_of_use import Stretch, rate_of_use
 
 START = date(2026, 3, 2)
@@ -34,6 +34,18 @@ def found(typed: int, days: int = 60) -> list[tuple[int, str]]:
 )
 def test_the_reading_that_was_meant_is_proposed(typed: int, meant: int, why: str) -> None:
     assert (meant, why) in found(typed)
+
+
+def test_of_two_slips_that_lead_to_one_reading_the_likelier_is_named_once() -> None:
+    assert [why for value, why in found(811_140) if value == 81_140] == ["a digit doubled"]
+
+
+def test_what_nobody_could_read_holds_no_slip() -> None:
+    unread = OdometerReading(START + timedelta(60), None)
+    assert slips(unread, BEFORE, RATE) == slips(BEFORE, unread, RATE) == ()
+    assert not a_digit_short(unread, BEFORE)
+    assert not a_digit_short(BEFORE, unread)
+    assert in_the_other_unit(unread, BEFORE) is None
 
 
 def test_where_many_readings_would_fit_none_is_proposed() -> None:

@@ -12,13 +12,14 @@ from desktop_app.repair_jobs.proof_kept import ProofKept
 from desktop_app.repair_jobs.provocation import Provoked
 from desktop_app.repair_jobs.road_test import FaultEvery
 from desktop_app.repair_jobs.self_tests import SelfTestState
+from desktop_app.repair_jobs.stored import JobCheck
 from desktop_app.repair_jobs.stored_proof import read_proof
 from desktop_app.repair_jobs.stored_reading import read_job
 from desktop_app.repair_jobs.write_up import WriteUp
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
-from desktop_app.shop_record.written_meanwhile import Shown
+from desktop_app.shop_record.written_meanwhile import Shown, WrittenMeanwhile
 
 
 @pytest.fixture
@@ -264,3 +265,59 @@ def test_same_conditions_is_refused_where_one_was_not_met(shop: ShopRecord, job:
         actions.say_proof(shop, job, 4)
     proof_actions.meet_condition(shop, job, "rain", True)
     actions.say_proof(shop, job, 4)
+
+
+@pytest.mark.parametrize(
+    ("theirs", "mine", "stands"),
+    [
+        (
+            lambda shop, job, **k: proof_actions.say_fault_every(shop, job, 3, "days", **k),
+            lambda shop, job, **k: proof_actions.say_fault_every(shop, job, 40, "mi", **k),
+            "once in 3 days",
+        ),
+        (
+            lambda shop, job, **k: proof_actions.write_provoked(shop, job, Provoked(3, 1, 0, 1)),
+            lambda shop, job, **k: proof_actions.write_provoked(
+                shop, job, Provoked(9, 1, 0, 1), **k
+            ),
+            Provoked(3, 1, 0, 1).typed(),
+        ),
+    ],
+    ids=["how often it came", "made to happen"],
+)
+def test_what_another_desk_said_of_the_fault_is_told_and_stays(
+    shop: ShopRecord, job: int, theirs: Callable[..., Done], mine: Callable[..., Done], stands: str
+) -> None:
+    theirs(shop, job)
+    kept = proof(shop, job)
+    with pytest.raises(WrittenMeanwhile) as refused:
+        mine(shop, job, shown=Shown(None))
+    assert stands in refused.value.what
+    assert proof(shop, job) == kept
+
+
+def test_what_another_desk_emptied_is_told(shop: ShopRecord, job: int) -> None:
+    with pytest.raises(WrittenMeanwhile, match="emptied"):
+        proof_actions.say_fault_every(shop, job, 40, "mi", shown=Shown(FaultEvery(3, "days")))
+    with pytest.raises(WrittenMeanwhile, match="emptied"):
+        proof_actions.write_provoked(
+            shop, job, Provoked(9, 1, 0, 1), shown=Shown(Provoked(3, 1, 0, 1))
+        )
+
+
+def test_bytes_are_put_right_and_nothing_is_taken_out_of_nothing(
+    shop: ShopRecord, job: int
+) -> None:
+    assert proof_actions.type_self_tests(shop, job, "found", " ").seq is None
+    assert proof_actions.meet_condition(shop, job, "damp", None).seq is None
+    proof_actions.type_self_tests(shop, job, "found", "00 07 65 00")
+    proof_actions.type_self_tests(shop, job, "found", "00 07 65 04")
+    assert proof(shop, job).found.typed == "00 07 65 04"
+
+
+def test_a_count_changed_from_outside_is_told_as_damage(shop: ShopRecord, job: int) -> None:
+    proof_actions.write_provoked(shop, job, Provoked(3, 1, 0, 1))
+    with shop.deed("Damage") as deed:
+        deed.change(JobCheck, 1, outcome="often")
+    with pytest.raises(ShopDamaged, match="“often” where a count before and after"):
+        proof(shop, job)

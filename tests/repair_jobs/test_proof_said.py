@@ -17,17 +17,20 @@ from desktop_app.repair_jobs.proof import (
 )
 from desktop_app.repair_jobs.proof_checks import proof_checks
 from desktop_app.repair_jobs.proof_codes import codes_in_words, codes_said, pending_after
-from desktop_app.repair_jobs.proof_kept import ProofKept
+from desktop_app.repair_jobs.proof_kept import CaughtKept, ProofKept, caught_in_words
 from desktop_app.repair_jobs.proof_said import (
     codes_to_say,
     conditions_told,
+    drive_said,
     level_words,
     proof_doubts,
     proof_reached,
+    readings_doubted,
     watch_for,
 )
 from desktop_app.repair_jobs.proof_steps import STEPS, order_said, step_question
-from desktop_app.repair_jobs.provocation import Provoked
+from desktop_app.repair_jobs.provocation import Provoked, provoked_sentence
+from desktop_app.repair_jobs.road_test import FaultEvery
 from desktop_app.repair_jobs.self_tests import SelfTestState
 from desktop_app.repair_jobs.self_tests_compared import StageTests
 from desktop_app.repair_jobs.stored_reading import read_job
@@ -287,3 +290,86 @@ def test_same_conditions_is_not_offered_where_one_was_not_met() -> None:
 def test_at_random_is_no_condition_that_a_drive_could_have(job: JobView) -> None:
     assert conditions_told(replace(job, conditions={"damp": True, "random": True})) == ("damp",)
     assert conditions_told(replace(job, conditions={"damp": False, "random": True})) == ()
+
+
+@pytest.mark.parametrize(
+    ("found", "after", "one", "says"),
+    [
+        ("P0300 pending after repair", "01 07 65 00", "P0300 is written", "count 1 stored code."),
+        (
+            "P0300 pending after repair|P0171 stored after repair",
+            *("02 07 65 00", "P0300, P0171 are written", "count 2 stored codes."),
+        ),
+    ],
+)
+def test_codes_that_are_there_after_the_repair_speak_against_any_level(
+    job: JobView, found: str, after: str, one: str, says: str
+) -> None:
+    read = replace(job, codes=codes(*found.split("|")))
+    doubts = proof_doubts(read, ProofKept(tests={"after repair": StageTests(after)}), BAY)
+    assert doubts[0].startswith(f"{one} down as read after the repair.")
+    assert doubts[1].endswith(says)
+    assert proof_doubts(read, ProofKept(), ProofLevel.UNPROVEN) == ()
+
+
+def test_a_fault_that_still_comes_on_purpose_speaks_against_any_level(job: JobView) -> None:
+    still = ProofKept(provoked=Provoked(37, 10, 1, 10))
+    gone = ProofKept(provoked=Provoked(37, 10, 0, 10))
+    assert proof_doubts(job, still, ROAD) == (
+        "Made to happen on purpose, it still came after the repair.",
+    )
+    assert proof_doubts(job, gone, ROAD) == ()
+
+
+def test_codes_and_states_after_the_repair_are_said_in_a_line() -> None:
+    after = codes("P0300 pending found", "P0171 stored after repair")
+    assert codes_in_words(after, were_read_after=True) == (
+        "Before: P0300 pending.",
+        "After: P0171 stored.",
+    )
+
+
+def test_readings_that_the_codes_written_down_contradict_are_odd(job: JobView) -> None:
+    one = ProofKept(tests={"found": StageTests("81 07 65 00")})
+    written = replace(job, codes=codes("P0300 stored found", "P0301 pending found"))
+    assert readings_doubted(written, one) == ()
+    unwritten = replace(job, codes=codes("P0301 pending found"))
+    [odd] = readings_doubted(unwritten, one)
+    assert "count 1 code, and none is written down as stored." in odd
+
+
+def test_what_a_drive_and_a_count_are_worth_is_said_where_they_were_told(job: JobView) -> None:
+    assert drive_said(job, ProofKept()) == ()
+    every = ProofKept(every=FaultEvery(4, "mi"), conditions={"damp": False})
+    [lacked] = drive_said(replace(job, proof_distance=31.0), every)
+    assert lacked.startswith("Not met on the drive: damp.")
+    counted = ProofKept(provoked=Provoked(37, 10, 0, 10))
+    assert drive_said(job, counted) == (provoked_sentence(Provoked(37, 10, 0, 10)),)
+
+
+def test_when_it_was_caught_stands_before_what_happened() -> None:
+    one = CaughtKept(1, "2026-11-16T14:05:00+00:00", "lamp on again")
+    assert caught_in_words(one) == "on 16 November 2026, 14:05:"
+
+
+@pytest.mark.parametrize(
+    ("caught", "conditions", "says"),
+    [
+        (None, {}, "Tell us when you notice the same trouble again."),
+        (False, {}, "Tell us when you notice the trouble again."),
+        (True, {"damp": True}, "Tell us when you notice the same trouble again, above all: damp."),
+        (False, {"damp": True}, "Tell us when you notice the trouble again, above all: damp."),
+    ],
+)
+def test_the_customer_is_asked_to_tell_of_what_was_found(
+    job: JobView, caught: bool | None, conditions: dict[str, bool], says: str
+) -> None:
+    told = replace(job, cause_found=caught, conditions=conditions)
+    assert watch_for(told, ProofKept())[0] == says
+
+
+def test_brakes_have_no_test_of_the_cars_own_and_only_a_full_trip_claims_one(job: JobView) -> None:
+    brakes = replace(job, system="brakes")
+    assert proof_doubts(brakes, RUN, ProofLevel.SAME_CONDITIONS) == ()
+    [doubt] = proof_doubts(brakes, RUN, FULL)
+    assert "not known to have a test of its own for this system" in doubt

@@ -61,3 +61,16 @@ def test_a_limit_that_is_not_there_is_not_said(left: JobView) -> None:
     assert "No limit" in window_in_words(replace(left, window_days=0, window_miles=0))
     months = window_in_words(replace(left, window_months=3))
     assert "11 February 2027 (3 calendar months)" in months
+
+
+def test_a_window_of_one_limit_alone_says_so_before_it_is_given(left: JobView) -> None:
+    here = replace(left, left_at=None)
+    so_far = " after the hand-over. So far: it is given at the hand-over."
+    assert window_in_words(replace(here, window_miles=0)) == f"90 days{so_far}"
+    assert window_in_words(replace(here, window_days=0)) == f"3,000 miles{so_far}"
+    one = replace(here, window_miles=0, window_days=1)
+    assert window_in_words(one) == f"1 day{so_far}"
+    month = replace(here, window_miles=0, window_days=31, window_months=1)
+    assert window_in_words(month) == f"1 calendar month{so_far}"
+    both = replace(here, window_rule="both")
+    assert window_in_words(both).startswith("90 days and 3,000 miles after the hand-over, until")

@@ -12,6 +12,7 @@ from hypothesis import strategies as st
 
 from desktop_app.repair_jobs.odometer import OdometerReading, OdometerReplaced
 from desktop_app.repair_jobs.rate_of_use import (
+    USUAL_UNSTEADY_DAYS,
     ShopUse,
     Stretch,
     driven_by,
@@ -139,3 +140,10 @@ def test_the_day_a_distance_is_driven_by_has_bounds_that_hold() -> None:
 
 def test_nothing_left_is_driven_already() -> None:
     assert driven_by(START, 0, rate_of_use([])).latest == START
+
+
+def test_cars_with_one_stretch_each_do_not_say_how_uneven_driving_is() -> None:
+    cars = [[Stretch(100, 100.0 * rate)] for rate in range(20, 40)]
+    assert shop_use(cars).unsteady_days == USUAL_UNSTEADY_DAYS
+    bursts = [[Stretch(50, 50.0 * rate), Stretch(50, 150.0 * rate)] for rate in range(20, 40)]
+    assert shop_use(bursts).unsteady_days > USUAL_UNSTEADY_DAYS

@@ -14,7 +14,7 @@ from desktop_app.repair_jobs.provocation import (
     read_provoked,
 )
 from desktop_app.repair_jobs.road_test import EVERY_UNITS, FaultEvery, road_test_worth
-from desktop_app.repair_jobs.road_test_words import read_every, worth_in_words
+from desktop_app.repair_jobs.road_test_words import DrivenUnder, read_every, worth_in_words
 from desktop_app.shop_record.trouble import ShopTrouble
 
 
@@ -48,6 +48,26 @@ def test_of_drives_the_proof_is_one() -> None:
     said = worth_in_words(FaultEvery(5, "drives"), 12, "km")
     assert "once in 5 drives, one quiet drive happens by luck in 82 %" in said
     assert "About 15 drives without it would leave 5 %" in said
+
+
+def test_one_mile_without_the_fault_happens_and_two_happen() -> None:
+    one, two = (worth_in_words(FaultEvery(4, "mi"), far, "mi") for far in (1, 2))
+    assert "1 mile without it happens by luck" in one
+    assert "2 miles without it happen by luck" in two
+
+
+def test_a_drive_that_lacked_a_condition_is_given_no_chance() -> None:
+    every = FaultEvery(4, "mi")
+    lacked = worth_in_words(every, 31, "mi", under=DrivenUnder(("damp",), ("cold",)))
+    assert lacked.startswith(
+        "Not met on the drive: damp. So the quiet drive says nothing of the fault. "
+    )
+    assert "by luck" not in lacked
+    unsaid = worth_in_words(every, 31, "mi", under=DrivenUnder((), ("cold",)))
+    assert unsaid.startswith("Nobody said whether the drive had cold; only if it had, this holds. ")
+    assert "by luck" in unsaid
+    not_driven = worth_in_words(every, None, "mi", under=DrivenUnder(("damp",)))
+    assert "Not met" not in not_driven
 
 
 def test_what_nobody_said_is_not_worked_out() -> None:

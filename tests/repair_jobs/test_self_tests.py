@@ -162,3 +162,10 @@ def test_bytes_count_against_what_a_person_entered() -> None:
         "After the repair: evaporative system was entered as complete, and the bytes say not run. "
         "The bytes count.",
     )
+
+
+def test_what_a_person_entered_as_the_bytes_say_it_is_not_odd() -> None:
+    after = StageTests("00 07 65 04", {"evaporative": SelfTestState.NOT_RUN})
+    assert readings_at_odds(StageTests(), after, {}) == ()
+    alone = StageTests("", {"evaporative": SelfTestState.COMPLETE})
+    assert readings_at_odds(StageTests(), alone, {}) == ()

@@ -27,6 +27,19 @@ def test_what_is_no_code_is_refused_with_an_example(text: str) -> None:
         read_code(text)
 
 
+@pytest.mark.parametrize(
+    ("code", "whose"),
+    [
+        *(("P0300", "standard"), ("P1300", "maker"), ("P2300", "standard")),
+        *(("P3300", "maker"), ("P3400", "standard"), ("P3F00", "standard")),
+        *(("C0300", "standard"), ("B1300", "maker"), ("U2300", "maker"), ("U3300", "reserved")),
+    ],
+)
+def test_the_first_figures_say_who_gives_a_code_its_meaning(code: str, whose: str) -> None:
+    # SAE J2012, from memory.
+    assert read_code(code).defined_by == whose
+
+
 def test_a_code_holds_what_the_command_prints() -> None:
     assert read_code(" p0300 ").as_json() == {
         "code": "P0300",
@@ -40,8 +53,11 @@ def test_a_code_holds_what_the_command_prints() -> None:
 
 
 def test_general_and_single_cylinder_misfires_are_one_family() -> None:
-    families = code_book().families_of(["P0300", "P0312", "P0313", "P0171", "C0035"])
-    assert families == {"P0300": "misfire", "P0312": "misfire", "P0171": "lean mixture"}
+    family = code_book().family
+    assert [family(code) for code in ("P0300", "P0312", "P0171")] == ["misfire"] * 2 + [
+        "lean mixture"
+    ]
+    assert [family(code) for code in ("P0313", "C0035")] == [None, None]
 
 
 def test_every_meaning_belongs_to_a_standard_code() -> None:

@@ -7,7 +7,13 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from desktop_app.repair_jobs import actions, proof_actions, vehicle_actions
-from desktop_app.repair_jobs.distance import from_miles, to_miles
+from desktop_app.repair_jobs.distance import (
+    distance_in_words,
+    from_miles,
+    mm_to_inch,
+    to_miles,
+    unit_words,
+)
 from desktop_app.repair_jobs.proof_said import drive_said
 from desktop_app.repair_jobs.stored_proof import read_proof
 from desktop_app.repair_jobs.stored_reading import read_job
@@ -70,3 +76,10 @@ def test_a_drive_too_long_for_the_other_unit_is_said(driven: ShopRecord) -> None
     proof_actions.write_distance(driven, 3, 100_000)
     with pytest.raises(ShopTrouble, match="A drive of 100,000 miles is not accepted"):
         vehicle_actions.count_in(driven, 2, "km")
+
+
+def test_a_unit_has_words_and_miles_come_in_either() -> None:
+    assert (unit_words("mi"), unit_words("km")) == ("miles", "km")
+    assert (from_miles(10, "mi"), from_miles(10, "km")) == (10, pytest.approx(16.09344))
+    assert distance_in_words(3180.4, "mi") == "3,180 mi"
+    assert mm_to_inch(25.4) == 1

@@ -31,6 +31,16 @@ def test_the_vin_decides_and_else_the_plate(
     assert same_vehicle(other, one) == says
 
 
+def test_without_a_plate_what_was_written_as_the_vin_tells_one_car_from_another() -> None:
+    part, other = VehicleNames("kp 042788"), VehicleNames("X1")
+    assert vehicle_keys([part, VehicleNames("KP042788"), other]) == (
+        "as written:KP042788",
+        "as written:KP042788",
+        "as written:X1",
+    )
+    assert same_vehicle(part, other) == "different"
+
+
 def test_a_vin_seen_later_takes_the_plate_along_until_someone_says_no() -> None:
     occasions = [VehicleNames("", "AB 12"), VehicleNames(VIN, "AB 12"), VehicleNames("", "AB 12")]
     assert set(vehicle_keys(occasions)) == {f"vin:{VIN}"}

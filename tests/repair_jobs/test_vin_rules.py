@@ -70,6 +70,18 @@ def test_a_wrong_length_is_refused_with_the_count(text: str, says: str) -> None:
         read_vin(text)
 
 
+@pytest.mark.parametrize(("letter", "place"), [("I", 1), ("O", 8), ("Q", 17)])
+def test_a_letter_that_no_vin_has_is_refused_with_its_place(letter: str, place: int) -> None:
+    typed = SAMPLE[: place - 1] + letter + SAMPLE[place:]
+    with pytest.raises(VinTrouble, match=f"has the letter {letter} in place {place}"):
+        read_vin(typed)
+
+
+def test_a_sign_that_no_vin_has_is_refused_with_its_place() -> None:
+    with pytest.raises(VinTrouble, match="has '/' in place 3"):
+        read_vin(f"1M/{SAMPLE[3:]}")
+
+
 def test_a_reading_holds_what_the_command_prints() -> None:
     json = read_vin(SAMPLE).as_json()
     assert json["vin"] == SAMPLE

@@ -13,9 +13,13 @@ from desktop_app.repair_jobs.stored import Job
 from desktop_app.repair_jobs.stored_reading import people_here, read_job
 from desktop_app.repair_jobs.who_did_what import DIDS, Doer, check_search, work_words
 from desktop_app.repair_jobs.write_up import WriteUp
+from desktop_app.returns_watched.actions import take_judgement_back
+from desktop_app.returns_watched.customer_actions import note_answer
+from desktop_app.returns_watched.told_actions import judge_told, take_told_judgement_back
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 from desktop_app.shop_record.written_meanwhile import Shown, WrittenMeanwhile
+from tests.watched_shop import as_made, job, judge_return, vehicle
 
 HOURS = st.none() | st.floats(0, 10_000)
 
@@ -151,3 +155,23 @@ def test_a_damaged_job_is_told_and_not_shown(
         deed.change(Job, one, **damage)
     with pytest.raises(ShopDamaged):
         kept(shop, one)
+
+
+@pytest.mark.parametrize("told", [False, True], ids=["seen", "only told"])
+def test_a_job_that_came_back_stays_a_repair_until_the_judgement_is_taken_back(
+    shop: ShopRecord, told: bool
+) -> None:
+    car = vehicle(shop)
+    first = job(shop, car, "J-1", "2026-10-20", "2026-10-20")
+    if told:
+        again = as_made(note_answer(shop, first, "same trouble"))
+        judge_told(shop, first, again, "same part", by="Ana")
+    else:
+        again = job(shop, car, "J-2", "2026-11-03")
+        judge_return(shop, first, again, "same part")
+    with pytest.raises(ShopTrouble, match="as inspection only no rate would hold it"):
+        who_actions.choose_work(shop, first, "inspection")
+    who_actions.choose_work(shop, first, None)  # a repair it is
+    (take_told_judgement_back if told else take_judgement_back)(shop, first, again)
+    who_actions.choose_work(shop, first, "inspection")
+    assert kept(shop, first).work == "inspection"

@@ -11,7 +11,11 @@ from desktop_app.parts_compared.stored import Pair
 from desktop_app.returns_watched import customer_actions, money_owed_actions
 from desktop_app.returns_watched.customer_answers import Answer, CustomerSaid, odometer_question
 from desktop_app.returns_watched.owed import Owed, State, What, still_owed_cents
-from desktop_app.returns_watched.stored_customers_asked import answers_of_job, read_answers
+from desktop_app.returns_watched.stored_customers_asked import (
+    answers_of_job,
+    read_answers,
+    told_odometers,
+)
 from desktop_app.returns_watched.stored_money_owed import (
     money_still_owed,
     owed_for_job,
@@ -19,7 +23,7 @@ from desktop_app.returns_watched.stored_money_owed import (
 )
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
-from tests.watched_shop import a_week_of_returns, job, vehicle
+from tests.watched_shop import a_week_of_returns, as_made, job, vehicle
 
 TODAY = date(2026, 11, 16)
 
@@ -104,6 +108,24 @@ def test_no_odometer_was_told_below_nothing(shop: ShopRecord, gone: int) -> None
         customer_actions.write_told_odometer(shop, asked, -7)
     with shop.reading() as connection:
         assert [one.odometer_told for one in answers_of_job(connection, gone)] == [None]
+
+
+@pytest.mark.parametrize("mended", [None, 0, 1])
+def test_of_two_odometers_told_on_one_day_the_last_one_holds(
+    shop: ShopRecord, gone: int, mended: int | None
+) -> None:
+    told = [
+        as_made(customer_actions.note_answer(shop, gone, "fine", on=TODAY, odometer_told=miles))
+        for miles in (119_000, 119_500)
+    ]
+    customer_actions.note_answer(shop, gone, "fine", on=date(2026, 11, 3), odometer_told=118_900)
+    if mended is not None:  # a row that is written again may be read in another place
+        customer_actions.write_answer_words(shop, told[mended], "misheard")
+    with shop.reading() as connection:
+        [last] = told_odometers(connection, [gone], TODAY).values()
+        [before] = told_odometers(connection, [gone], date(2026, 11, 15)).values()
+    assert (last.on, last.value, last.source) == (TODAY, 119_500, "told")
+    assert (before.on, before.value) == (date(2026, 11, 3), 118_900)
 
 
 def test_nobody_is_asked_about_a_car_that_is_still_here(shop: ShopRecord) -> None:

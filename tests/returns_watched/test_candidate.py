@@ -81,8 +81,6 @@ def test_one_family_of_codes_is_a_reason_of_its_own() -> None:
 def test_the_customers_word_is_reason_enough() -> None:
     (found,) = candidates([FIRST], job("b", 41, customer_says_same=True))
     assert found.reasons == ("customer says it's the same",)
-    elsewhere = job("b", 41, customer_says_same=True, says_same_as=frozenset({"J-9"}))
-    assert candidates([FIRST], elsewhere) == []
 
 
 @pytest.mark.parametrize(
@@ -158,6 +156,12 @@ def test_what_was_judged_stays_listed_and_leads_to_the_root() -> None:
         ("J-104", "J-200", "J-104", Judgement.UNRELATED),
     ]
     assert candidates([FIRST, second, third], late, judged=judged) == [found[-1]]
+
+
+def test_what_was_judged_of_a_job_that_is_not_among_those_read_is_passed_over() -> None:
+    judged = {("J-99", "J-131"): Judgement.SAME_PART}
+    [found] = all_candidates([FIRST, AGAIN], judged=judged)
+    assert (found.earlier, found.later, found.judgement) == ("J-104", "J-131", None)
 
 
 def test_a_placeholder_vehicle_costs_no_more_than_its_windows_hold() -> None:

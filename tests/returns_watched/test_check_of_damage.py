@@ -76,6 +76,7 @@ def test_an_undamaged_record_has_nothing_listed(shop: ShopRecord) -> None:
         (JOB, "says_same = 7", "7"),
         (JOB, "left_at = '2026-08-31T23:00:00+00:00'", "2026-08-31"),
         (VISIT, "odometer_source = 'nope'", "nope"),
+        (VISIT, "odometer_in = -5", "-5"),
     ],
 )
 def test_a_damaged_job_is_refused_by_each_reader(
@@ -91,6 +92,32 @@ def test_a_damaged_job_is_refused_by_each_reader(
             read_columns(connection, None, None, {})
         with pytest.raises(ShopDamaged, match=rf"{shown}.*J-104"):
             read_job(connection, 1)
+
+
+@pytest.mark.parametrize(
+    ("values", "shown"),
+    [
+        ("odometer_out = 10000000", "10000000"),
+        ("window_months = 0", "0"),
+        ("window_from = 'the moon'", "the moon"),
+        ("window_from = 'part kind '", "part kind"),
+        ("work = 'magic'", "magic"),
+        ("search_hours = -1", "-1"),
+        ("proof_level = 5", "5"),  # proved by time is never written down
+        ("proof_level = -1", "-1"),
+        ("cause_found = 2", "2"),
+    ],
+)
+def test_a_job_that_no_deed_wrote_is_listed_and_its_page_refused(
+    shop: ShopRecord, values: str, shown: str
+) -> None:
+    a_week_of_returns(shop)
+    damage(shop, JOB[0].format(values))
+    [one] = listed(shop)
+    assert one.startswith(f"{JOB[1]}, ")
+    assert f"“{shown}" in one
+    with shop.reading() as connection, pytest.raises(ShopDamaged, match=rf"“{shown}.*J-104"):
+        read_job(connection, 1)
 
 
 @pytest.mark.parametrize(
@@ -138,6 +165,14 @@ def test_a_damaged_promise_names_its_part_kind(shop: ShopRecord, columns: str) -
     assert len(listed(shop)) == 1
     with shop.reading() as connection, pytest.raises(ShopDamaged, match="part kind rotor"):
         read_kind_windows(connection)
+
+
+def test_a_damaged_house_rule_is_listed(shop: ShopRecord) -> None:
+    change_rule(shop, "hour_cost_cents", 7000)
+    damage(shop, "UPDATE setting SET value = 'dear'")
+    [one] = listed(shop)
+    assert one.startswith("the house rules: ")
+    assert "dear" in one
 
 
 def test_returns_that_cannot_be_are_listed(shop: ShopRecord) -> None:

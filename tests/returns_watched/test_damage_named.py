@@ -11,7 +11,7 @@ from desktop_app.returns_watched.customer_actions import note_answer
 from desktop_app.returns_watched.money_owed_actions import write_owed
 from desktop_app.returns_watched.stored_customers_asked import answers_of_job
 from desktop_app.returns_watched.stored_judging import read_judging
-from desktop_app.returns_watched.stored_money_owed import money_still_owed
+from desktop_app.returns_watched.stored_money_owed import owed_for_job
 from desktop_app.returns_watched.stored_rates import read_counted_jobs
 from desktop_app.returns_watched.stored_returns import read_returns, read_watch
 from desktop_app.shop_record.record import ShopRecord
@@ -136,10 +136,18 @@ def test_a_damaged_answer_is_named_by_its_row(shop: ShopRecord, values: str) -> 
         answers_of_job(connection, ids["J-131"])
 
 
-@pytest.mark.parametrize("values", ["what = 'nope'", "state = 'nope'", "amount_cents = -1"])
+@pytest.mark.parametrize(
+    "values",
+    [
+        *("what = 'nope'", "state = 'nope'", "amount_cents = -1"),
+        "state = 'paid', ended_on = '2026-01-01'",
+    ],
+)
 def test_damaged_money_owed_is_named_by_its_row(shop: ShopRecord, values: str) -> None:
     a_week_of_returns(shop)
     write_owed(shop, 1, "core", 5_000)
     damage(shop, f"UPDATE money_owed SET {values}")
+    [one] = listed(shop)
+    assert one.startswith("money_owed row 1, job J-104, ")
     with shop.reading() as connection, pytest.raises(ShopDamaged, match="money_owed row 1, job J"):
-        money_still_owed(connection)
+        owed_for_job(connection, 1)

@@ -14,6 +14,7 @@ from desktop_app.returns_watched.stored_judged_between import refuse_where_judge
 from desktop_app.returns_watched.stored_returns import read_returns
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
+from tests.from_outside import damage
 from tests.watched_shop import job, vehicle
 
 TODAY = date(2026, 11, 16)
@@ -140,3 +141,17 @@ def test_what_was_done_on_a_day_to_come_is_doubted_not_lost(shop: ShopRecord, pa
     assert [one.where for one in found] == ["visit row 2, left_at", "job row 2, left_at"]
     assert found[0].what == "2062-01-01 is still to come."
     assert "this computer's clock" in found[0].do
+
+
+def test_a_judged_pair_that_came_on_one_day_is_doubted(shop: ShopRecord, pair: Pair) -> None:
+    actions.judge_return(shop, *pair, "same symptom")
+    with shop.deed("Another day") as deed:
+        deed.change(Visit, 2, came_at="2026-10-01T11:00:00+00:00")
+    [doubt] = doubts(shop)
+    assert doubt.where == "return_link row 1, job J-2"
+    assert "both came on 2026-10-01: it is in no list and no rate." in doubt.what
+
+
+def test_what_is_no_day_is_damage_and_not_still_to_come(shop: ShopRecord, pair: Pair) -> None:
+    damage(shop, "UPDATE visit SET left_at = '2027-13-45' WHERE id = 2")
+    assert doubts(shop) == []

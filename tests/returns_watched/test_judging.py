@@ -13,7 +13,13 @@ from hypothesis import strategies as st
 
 from desktop_app.returns_watched.candidate import Candidate
 from desktop_app.returns_watched.change_promised import ChangePromised, read_day
-from desktop_app.returns_watched.judged_before import LinkChanged, judged_over_time, told
+from desktop_app.returns_watched.customer_answers import HeardBy
+from desktop_app.returns_watched.judged_before import (
+    JudgedOnce,
+    LinkChanged,
+    judged_over_time,
+    told,
+)
 from desktop_app.returns_watched.judgement import RETURN_CAUSES, Judgement, counts_against
 from desktop_app.returns_watched.judging import Judging
 from desktop_app.returns_watched.return_cost import (
@@ -29,6 +35,7 @@ from desktop_app.returns_watched.said_beside import also_kept, helping_kept
 from desktop_app.returns_watched.waiting import (
     days_waiting,
     oldest_waiting_first,
+    still_waiting_beside,
     visits_waiting,
     waiting_in_words,
     waits_too_long,
@@ -101,6 +108,12 @@ def test_words_beside_the_judgement_are_no_decision() -> None:
     assert told(()) == ""
 
 
+def test_what_nobody_had_judged_is_not_told_to_be_taken_back() -> None:
+    assert told([JudgedOnce(None, "Ana", "2026-11-03")]) == ""
+    judged = JudgedOnce("unrelated", "Ben", "2026-11-04")
+    assert told([JudgedOnce(None, "Ana", "2026-11-03"), judged]).startswith("Judged “unrelated”")
+
+
 def test_a_judgement_older_than_the_history_is_still_told() -> None:
     now = _judged("same part", "Ben", 5)
     decisions = judged_over_time(now, [_change(5, {"judgement": "unrelated"}, now)])
@@ -132,6 +145,7 @@ def test_nothing_written_is_no_cost_and_a_nought_is_one() -> None:
     assert return_cost(CostWritten(), 6000) is None
     assert return_cost(CostWritten(cost_cents=0), 6000) is not None
     assert "Total: $0.00." in cost_in_words(return_cost(CostWritten(0.0), 6000), 6000, "$")
+    assert cost_in_words(None, 6000, "$") == "Nobody has written what it cost."
 
 
 cents = st.none() | st.integers(0, 10_000_000)
@@ -240,6 +254,17 @@ def test_what_waits_comes_first_the_oldest_at_the_top() -> None:
     )
 
 
+def test_what_waits_and_was_only_told_is_counted_apart() -> None:
+    seen = _row("J-9", date(2026, 11, 8), None)
+    told = replace(seen, later_id=0, asked_id=5, heard_by=HeardBy.TOLD, came_on=date(2026, 11, 9))
+    assert waiting_in_words([told], TODAY).startswith(
+        "1 return that was only told waits for a judgement, since 2026-11-09."
+    )
+    assert waiting_in_words([seen, told], TODAY).startswith(
+        "1 visit and 1 return that was only told wait for a judgement, the oldest since 2026-11-08."
+    )
+
+
 def test_a_visit_that_may_be_a_return_of_two_jobs_waits_once() -> None:
     came = date(2026, 11, 8)
     rows = [_row("J-9", came, None), _row("J-9", came, None, earlier="J-2")]
@@ -273,3 +298,18 @@ def test_fourteen_days_are_no_long_wait_and_fifteen_are() -> None:
     assert waits_too_long(_row("J-2", date(2026, 11, 1), None), TODAY)
     assert days_waiting(_row("J-2", date(2026, 12, 1), None), TODAY) == 0
     assert days_waiting(_row("J-2", date(2026, 1, 1), Judgement.FORETOLD), TODAY) == 0
+
+
+def test_all_of_one_visit_stands_together_and_says_what_it_still_waits_for() -> None:
+    came = date(2026, 11, 8)
+    rows = [
+        _row("J-9", came, None),
+        _row("J-9", came, Judgement.SAME_PART, earlier="J-2"),
+        _row("J-9", came, None, earlier="J-3", inside=False),
+        _row("J-8", date(2026, 11, 9), None),
+    ]
+    rows[3] = replace(rows[3], vehicle="another car")
+    ordered = [(row.later, row.earlier) for row in oldest_waiting_first(rows)]
+    assert ordered == [("J-9", "J-1"), ("J-9", "J-3"), ("J-9", "J-2"), ("J-8", "J-1")]
+    beside = still_waiting_beside(rows)
+    assert [beside[row.key] for row in rows] == [(), ("J-1",), ("J-1",), ()]

@@ -14,7 +14,13 @@ from desktop_app.parts_compared.stored import Pair
 from desktop_app.repair_jobs.actions import hand_over, write_up
 from desktop_app.repair_jobs.stored import Job
 from desktop_app.repair_jobs.write_up import WriteUp
-from desktop_app.returns_watched.kind_windows import Promise, Promised, promise_of, promised
+from desktop_app.returns_watched.kind_windows import (
+    Promise,
+    Promised,
+    promise_of,
+    promise_words,
+    promised,
+)
 from desktop_app.returns_watched.month_end import days_of_months, months_after
 from desktop_app.returns_watched.stored_standing import read_standing
 from desktop_app.returns_watched.stored_windows import (
@@ -28,6 +34,7 @@ from desktop_app.returns_watched.window_actions import (
     promise_for_kind,
     promise_of_shop,
 )
+from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.house_rules import change_rule, read_rules
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -226,6 +233,34 @@ def test_a_job_window_without_any_limit_is_refused(shop: ShopRecord, days: Any, 
         change_window(shop, one, days, miles, "first")
 
 
+@pytest.mark.parametrize(
+    ("theirs", "says"),
+    [
+        (lambda shop, one: _leaves(shop, one), "was handed over on 2026-"),
+        (lambda shop, one: shop.undo(), "is no longer there"),
+    ],
+    ids=["the car leaves", "the writing up is undone"],
+)
+def test_a_window_is_not_changed_past_what_another_desk_did_meanwhile(
+    shop: ShopRecord, monkeypatch: pytest.MonkeyPatch, theirs: Any, says: str
+) -> None:
+    said = WriteUp("it misses", plate="TIN 1", odometer=9, came_at="2026-01-30T09:00:00+00:00")
+    one = write_up(shop, said).made
+    assert one is not None
+    do = ShopRecord.do
+
+    def theirs_first(record: ShopRecord, *said: Any) -> Done:
+        monkeypatch.setattr(ShopRecord, "do", do)
+        theirs(shop, one)
+        return do(record, *said)
+
+    monkeypatch.setattr(ShopRecord, "do", theirs_first)
+    with pytest.raises(ShopTrouble, match=says):
+        change_window(shop, one, 30, "", "first")
+    with pytest.raises(ShopTrouble, match="is no longer there"):
+        change_window(shop, 99, 30, "", "first")
+
+
 def test_a_promise_in_months_lasts_at_most_so_many_days() -> None:
     assert [Promise(months=m).most_days for m in (1, 2, 3, 12, 24)] == [31, 62, 92, 366, 731]
     assert Promise(days=90).most_days == 90
@@ -285,6 +320,25 @@ def test_a_job_may_be_given_months_of_its_own(shop: ShopRecord) -> None:
     assert _window(shop, one) == (31, 6000, "first", 1, "job")
     _leaves(shop, one)
     assert _window(shop, one) == (28, 6000, "first", 1, "job")
+
+
+@pytest.mark.parametrize(
+    ("said_by", "months", "says"),
+    [
+        ("job", None, "It was given to this job alone."),
+        ("shop", 1, "It is the shop's promise, said as 1 calendar month."),
+        (
+            *("part kind brake-pads", 24),
+            "It is the promise for brake pads, said as 24 calendar months.",
+        ),
+        (None, 24, ""),
+        ("of an older program", None, ""),
+    ],
+)
+def test_it_says_whose_promise_a_jobs_window_is(
+    said_by: str | None, months: int | None, says: str
+) -> None:
+    assert promise_words(said_by, months) == says
 
 
 @pytest.mark.parametrize(

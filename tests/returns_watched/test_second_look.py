@@ -98,13 +98,35 @@ def test_no_more_comes_back_than_a_return_cost(shop: ShopRecord, pair: tuple[int
     ):
         with pytest.raises(ShopTrouble, match="more than the"):
             less()
-    actions.write_cost(shop, *pair, 1_000)
+    actions.judge_return(shop, *pair, "same part", cost_cents=1_000)
     write(shop, *pair, "recovered_cents", 13_850)
     with pytest.raises(ShopTrouble, match="more than the"):
-        actions.write_cost(shop, *pair, 0)
+        actions.judge_return(shop, *pair, "same part", cost_cents=0)
     with pytest.raises(ShopTrouble, match="more than the"):
         actions.judge_return(shop, *pair, "same part", cost_cents=999)
     actions.judge_return(shop, *pair, "same part", cost_cents=1_000)
     with shop.deed("As an older program let it be") as deed:
         deed.change(ReturnLink, 1, recovered_cents=99_999)
     write(shop, *pair, "recovered_cents", 90_000)  # nearer to what can be
+
+
+def test_a_second_look_is_taken_back_and_the_judgement_stays(
+    shop: ShopRecord, pair: tuple[int, int]
+) -> None:
+    shop.who = "Ben"
+    actions.judge_return(shop, *pair, "same symptom", why="the rotor")
+    shop.who = "Ana"
+    judging_actions.look_again(shop, *pair)
+    done = judging_actions.take_second_look_back(shop, *pair)
+    now = _read(shop, pair)
+    assert (now.second_look, now.judgement, now.judged_by) == ("", "same symptom", "Ben")
+    assert done.words == "Take the second look back"
+
+
+def test_what_helped_is_not_named_once_more_as_the_main_cause(
+    shop: ShopRecord, pair: tuple[int, int]
+) -> None:
+    judging_actions.name_helping_causes(shop, *pair, ["fitted-badly", "left-unproven"])
+    actions.judge_return(shop, *pair, "same symptom", cause_class="fitted-badly")
+    now = _read(shop, pair)
+    assert (now.cause_class, now.helping) == ("fitted-badly", ("left-unproven",))

@@ -97,22 +97,19 @@ def test_what_goes_with_a_judgement_is_written_one_by_one(
 ) -> None:
     actions.say_why(shop, *pair, "clamp off the bead")
     actions.name_cause_class(shop, *pair, "fitted-badly")
-    actions.write_cost(shop, *pair, 4_500)
     actions.promise_change(shop, *pair, "pull at every clamp")
     with shop.reading() as connection:
         row = read_returns_of_job(connection, pair[1])[-1]
     assert row.waits
-    assert (row.why, row.cause_words, row.cost_cents, row.change_promised) == (
+    assert (row.why, row.cause_words, row.change_promised) == (
         "clamp off the bead",
         "fitted badly",
-        4_500,
         "pull at every clamp",
     )
     actions.name_cause_class(shop, *pair, None)
-    actions.write_cost(shop, *pair, None)
     with shop.reading() as connection:
         row = read_returns_of_job(connection, pair[1])[-1]
-    assert (row.cause_class, row.cost_cents) == (None, None)
+    assert row.cause_class is None
 
 
 def test_undoing_the_first_judgement_leaves_no_row(shop: ShopRecord, pair: tuple[int, int]) -> None:

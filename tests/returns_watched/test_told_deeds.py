@@ -175,3 +175,21 @@ def test_a_visit_is_said_to_have_been_dangerous_too(shop: ShopRecord) -> None:
     say_dangerous(shop, first, later, None)
     with shop.reading() as connection:
         assert read_returns(connection)[0].dangerous is None
+
+
+def test_a_danger_that_was_told_goes_with_the_visit_that_speaks_for_it(shop: ShopRecord) -> None:
+    car = vehicle(shop)
+    first = job(shop, car, "J-1", "2026-10-20", "2026-10-20", symptoms=["misfire"])
+    asked = as_made(note_answer(shop, first, "same trouble", on=date(2026, 11, 1)))
+    job(shop, car, "J-2", "2026-11-02", None, symptoms=["misfire"])
+    for told, seen in ((None, None), (True, True)):
+        told_actions.say_told_dangerous(shop, first, asked, told)
+        with shop.reading() as connection:
+            [row] = read_waiting(connection, TODAY)
+        assert (row.later, row.dangerous) == ("J-2", seen)
+
+
+def test_a_job_that_is_not_there_is_judged_by_nobody(shop: ShopRecord) -> None:
+    only = job(shop, vehicle(shop), "J-1", "2026-10-20", "2026-10-20")
+    with shop.reading() as connection:
+        assert read_judging(connection, only, 99) is read_judging(connection, 99, only) is None

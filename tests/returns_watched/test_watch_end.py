@@ -179,3 +179,24 @@ def test_what_has_no_place_in_the_plane_says_so(
     path = plane_path(one, today)
     assert path.spot == spot
     assert path.read is None
+
+
+def test_a_window_without_days_has_its_place_by_distance_alone() -> None:
+    today = OUT + timedelta(days=45)
+    path = plane_path(watched(Window(0, 3000), today, (OUT, 0.0)), today)
+    assert path.spot == (None, pytest.approx(45 * USE.miles_a_day / 3000))
+    assert (path.read, path.ahead) == (None, None)
+
+
+def test_a_distance_that_is_used_up_lies_not_ahead() -> None:
+    today, read_on = OUT + timedelta(days=45), OUT + timedelta(days=9)
+    path = plane_path(watched(Window(90, 3000), today, (read_on, 3000.0)), today)
+    assert path.read == (0.1, 1.0)
+    assert path.ahead is None
+
+
+def test_the_share_used_is_that_of_what_is_known() -> None:
+    today = OUT + timedelta(days=45)
+    assert watched(Window(90, 3000), today, (OUT, 2400.0)).share_used == 0.8
+    assert watched(Window(90, 3000), today, None).share_used == 0.5
+    assert watched(Window(0, 3000), today, None).share_used == 0.0

@@ -33,7 +33,7 @@ def at(record: ShopRecord, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch) -> Ite
 def test_a_backup_is_written_and_said(at: AtThePage, tmp_path: Path) -> None:
     with_photo(at.record)
     at.save_as(tmp_path / "shop.zip", "Back up now…")
-    assert at.says(f"Wrote {tmp_path / 'shop.zip'}: 1 photos and 1 entries of the history")
+    assert at.says(f"Wrote {tmp_path / 'shop.zip'}: 1 photo and 1 entry of the history")
     assert at.says("It was read again and is whole.")
     back = through(restore_backup(tmp_path / "shop.zip", tmp_path / "again", NOON))
     assert back.manifest.entries == 1
@@ -60,7 +60,7 @@ def test_a_dialog_that_is_put_away_writes_nothing(
 def test_a_missing_photo_is_told(at: AtThePage, tmp_path: Path) -> None:
     lose_photo(at.record, with_photo(at.record))
     at.save_as(tmp_path / "shop.zip", "Back up now…")
-    assert at.says("1 photos are gone or damaged in the shop, so they are not in it")
+    assert at.says("Gone or damaged in the shop, so not in it: 1 photo")
 
 
 def test_stopped_nothing_stays(

@@ -45,7 +45,7 @@ def test_a_whole_shop_is_said_to_be_whole(at: AtThePage) -> None:
     with_photo(at.record)
     at.press("Check everything")
     at.settle()
-    assert at.says("1 photos and 1 entries of the history were checked: all is whole.")
+    assert at.says("1 photo and 1 entry of the history were checked: all is whole.")
     assert found(at) == []
     assert at.button("Check everything").isEnabled()
 
@@ -96,10 +96,10 @@ def test_what_can_be_mended_is_mended_when_somebody_presses(at: AtThePage) -> No
     assert copy.exists()
     at.press("Mend this")
     at.settle()
-    assert at.says("Mended: The search index was made anew from 1 jobs.")
+    assert at.says("Mended: The search index was made anew from 1 job.")
     assert at.says("Mended: Moved photos/holiday.jpg to trash/")
     assert at.says("Mended: Moved shop-before-import-1.sqlite to trash/")
-    assert at.says("1 photos and 1 entries of the history were checked: all is whole.")
+    assert at.says("1 photo and 1 entry of the history were checked: all is whole.")
     assert not at.offers("Mend this")
     moved = {path.name for path in (folder / "trash").rglob("*") if path.is_file()}
     assert moved == {nobodys.name, copy.name}

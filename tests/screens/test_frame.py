@@ -87,15 +87,38 @@ def test_putting_a_notice_away_leaves_the_focus_where_it_was(
     assert days.hasFocus()
 
 
-def test_a_notice_that_only_tells_goes_once_it_is_old(
+def test_what_was_done_is_told_until_the_next_deed_or_page(
     qtbot: QtBot, window: MainWindow, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     now = [100.0]
     monkeypatch.setattr(notice_strip, "monotonic", lambda: now[0])
-    window.strip.tell("J-104 is handed over.")
+    desk: Desk = window.desk  # type: ignore[attr-defined]
+
+    def work() -> None:
+        desk.do(actions.add_person, f"Ana {now[0]}")
+
+    def turn() -> None:
+        window.go_to("House Rules" if window.here() == "Bench" else "Bench")
+
+    for go_on in (work, turn):
+        window.strip.tell("J-104 is handed over.")
+        go_on()  # by the same press
+        assert window.strip.words() == "J-104 is handed over."
+        now[0] += 5
+        go_on()
+        assert window.strip.words() == ""
+
+
+def test_a_trouble_that_asks_for_nothing_goes_once_it_is_old(
+    qtbot: QtBot, window: MainWindow, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    now = [100.0]
+    monkeypatch.setattr(notice_strip, "monotonic", lambda: now[0])
+    window.strip.tell(ShopTrouble("The photo was taken before."))
     now[0] += 5
+    window.desk.do(actions.add_person, "Ana")  # type: ignore[attr-defined]
     window.go_to("House Rules")
-    assert window.strip.words() == "J-104 is handed over."
+    assert "taken before" in window.strip.words()
     now[0] += 60
     window.go_to("Bench")
     assert window.strip.words() == ""
@@ -213,7 +236,7 @@ def test_a_refusal_stays_until_it_is_mended_whatever_is_shown_meanwhile(qtbot: Q
     box.refuse("“1300?” is not an amount of money.")
     box.hint("in $")
     said = [label.text() for label in box.findChildren(QLabel)]
-    assert "“1300?” is not an amount of money." in said
+    assert "✎ “1300?” is not an amount of money." in said
     assert "in $" not in said
     field.selectAll()
     qtbot.keyClicks(field, "100")

@@ -82,6 +82,7 @@ def test_what_waits_stands_first_the_oldest_at_the_top(page: ItsBackPage) -> Non
     assert len(rows) == 4
     assert "J-131 after J-104" in rows[0]
     assert rows[0].endswith("41 days, 880 mi\n◇ waits 34 days, more than 14")
+    assert rows[0].splitlines()[1] == "1.8-litre compact hatchback, TIN 01"  # which car it is
     assert "J-162 after J-140" in rows[-1]
     assert rows[-1].endswith("22 days (no odometer to say how far)\n◇ waits 4 days")
     assert says(page, "3 visits wait for a judgement, the oldest since 2026-10-13; 1 for more")

@@ -21,7 +21,7 @@ from desktop_app.repair_jobs.stored_reading import read_job
 from desktop_app.repair_jobs.write_up import WriteUp
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.fields import LineField
+from desktop_app.shop_window.fields import LineField, save_everything, unsaved_fields
 from tests.from_outside import damage
 
 W = TypeVar("W", bound=QWidget)
@@ -245,3 +245,25 @@ def test_a_job_that_is_damaged_itself_is_not_shown_as_taken_out(
     page.open_job(1)
     titles = [label.text() for label in page.findChildren(QLabel)]
     assert "This job can't be shown: the record is damaged there" in titles
+
+
+def test_a_code_that_was_refused_and_taken_out_again_is_not_asked_for(
+    qtbot: QtBot, shop: ShopRecord, page: JobPage
+) -> None:
+    field = named(page, QLineEdit, CODE)
+    field.setFocus()
+    qtbot.keyClicks(field, "P0505 XYZ\r")
+    assert [code.code for code in job(shop, 1).codes] == ["P0505"]
+    assert field.text() == "XYZ"
+    assert [one.accessibleName() for one in unsaved_fields(page)] == [CODE]  # or it would be lost
+    said = "✎ “XYZ” is not a trouble code; the others are."
+    assert says(page, said)
+    field.selectAll()
+    qtbot.keyClick(field, Qt.Key.Key_Delete)
+    assert not says(page, said)
+    save_everything(page)
+    assert unsaved_fields(page) == []
+
+
+def says(page: JobPage, words: str) -> bool:
+    return any(one.text() == words for one in page.findChildren(QLabel) if one.isVisible())

@@ -261,7 +261,8 @@ def test_what_was_told_stands_in_the_list_of_what_waits(
     assert waits.args == [1]
     assert says(page, "1 return that was only told waits for a judgement, since 2026-07-01")
     [row] = listed(page)
-    assert row.startswith("J-1: told on 1 July 2026\n29 days")
+    assert row.startswith("J-1: told on 1 July 2026\n")
+    assert "\n29 days" in row
     with qtbot.waitSignal(page.job_chosen) as asked:
         press(page, qtbot, "Then: J-1")
     assert asked.args == [then]

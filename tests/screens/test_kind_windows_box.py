@@ -189,3 +189,18 @@ def test_distances_are_typed_in_the_shops_unit(
     # 20,000 km are 12,427.4 miles.
     assert _promises(shop)["battery"] == Promise(months=24, miles=12_427)
     qtbot.waitUntil(lambda: _says(metric, "battery: 24 calendar months or 20,000 km"))
+
+
+def test_what_was_typed_for_one_kind_is_kept_before_another_is_chosen(
+    shop: ShopRecord, box: KindWindowsBox, qtbot: QtBot
+) -> None:
+    _press(box, qtbot, "Change: battery")
+    _type(box, qtbot, "Months", "36")
+    kinds = box.findChildren(QComboBox)[0]
+    _choose(box, "Part kind", "disc brake pads")
+    assert _promises(shop)["battery"] == Promise(months=36)
+    _type(box, qtbot, "Days", "never")
+    _choose(box, "Part kind", "battery")
+    assert kinds.currentText() == "disc brake pads"
+    assert _field(box, "Days").text() == "never"
+    assert "brake-pads" not in _promises(shop)

@@ -183,6 +183,18 @@ def test_makers_limits_are_entered_and_judged(bench: Bench, qtbot: Any) -> None:
     named(bench, QLabel, "verdict on resistance from centre to tip: outside limits")
 
 
+def test_limits_that_can_not_be_are_said_and_not_kept(bench: Bench, qtbot: Any) -> None:
+    pair = lay(bench, qtbot, "distributor rotor")
+    press_more(bench, qtbot)
+    measure(bench, qtbot, "where the limits stand, resistance from centre to tip", "page 12")
+    assert "One of the two limits is needed; the other may stay open." in words_of(bench)
+    measure(bench, qtbot, "at most, resistance from centre to tip", "2")
+    measure(bench, qtbot, "at least, resistance from centre to tip", "3")
+    assert "The lower limit is above the upper one. Swap them." in words_of(bench)
+    limits = bench.desk.ask(read_pair, pair).limits
+    assert [(one.at_least, one.at_most) for one in limits] == [(None, 2.0)]
+
+
 def press_more(bench: Bench, qtbot: Any) -> None:
     """Unfold the dimensions that are not essential."""
     buttons = bench.findChildren(QPushButton)

@@ -133,7 +133,8 @@ def test_in_the_order_nothing_is_asked_and_each_step_shows_its_time(at: AtProof)
     at.press("Step: Saved")
     at.press("Step: Cleared once")
     assert set(at.kept().steps) == {"saved", "cleared"}
-    assert at.find(QPushButton, "Step: Saved").text() == "✓ 1  Saved  16 Nov 12:00"
+    assert at.find(QPushButton, "Step: Saved").text() == "✓  1  Saved"
+    assert "Saved 16 Nov 12:00  ·  Cleared once 16 Nov 12:00" in at.said()
     at.press("Step: Saved")
     assert "saved" not in at.kept().steps
 
@@ -144,7 +145,8 @@ def test_the_moment_of_a_step_is_typed_anew_and_the_order_is_watched(at: AtProof
     at.press("Step: Cleared once")
     at.type("When it was done", "9:30")  # of the step that was ticked last
     assert at.kept().steps["cleared"] == "2026-11-16T09:30:00+00:00"
-    assert at.find(QPushButton, "Step: Cleared once").text() == "✓ 4  Cleared once  16 Nov 09:30"
+    assert at.find(QPushButton, "Step: Cleared once").text() == "✓  4  Cleared once"
+    assert "Cleared once 16 Nov 09:30" in at.said()
     assert "“Cleared once” was done before “Saved”" in at.said()
     step = at.find(QComboBox, "Step to put right")
     for words in ("Saved", "Repaired"):
@@ -357,3 +359,25 @@ def test_a_level_chosen_beyond_what_was_met_is_said(at: AtProof) -> None:
     assert "not every condition is written down as met" in at.said()
     assert "is not offered: damp was not met" in at.said()
     assert not at.find(QPushButton, "Proved: same conditions").isEnabled()
+
+
+def test_no_step_moves_when_another_is_pressed(at: AtProof) -> None:
+    def places() -> list[tuple[int, int, int]]:
+        at.page.grab()  # laid out
+        steps = [one for one in at.page.findChildren(QPushButton) if one.property("step")]
+        return [(one.x(), one.y(), one.width()) for one in steps]
+
+    before = places()
+    at.press("Step: Saved")
+    assert at.find(QPushButton, "Step: Saved").text() == "✓  1  Saved"
+    assert places() == before
+
+
+def test_a_check_looks_done_only_once_it_is_pressed(at: AtProof) -> None:
+    done = at.find(QPushButton, "Spray it with water at idle.: done")
+    width = done.width()
+    assert done.text() == "○  done"
+    at.bot.mouseClick(done, Qt.MouseButton.LeftButton)
+    assert done.text() == "✓  done"
+    at.page.grab()
+    assert done.width() == width

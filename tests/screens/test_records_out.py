@@ -70,7 +70,7 @@ def test_everything_is_taken_out_and_never_over_something(
     for folder in (to, to.with_name(f"{to.name}-2")):
         at.choose_folder(tmp_path, "Take everything out…")
         at.settle()
-        assert at.says("Wrote 1 jobs, 0 photos and 1 entries of the history")
+        assert at.says("Wrote 1 job, 0 photos and 1 entry of the history")
         assert at.says(str(folder))
         assert (folder / "jobs.csv").is_file()
 
@@ -97,7 +97,7 @@ def test_an_export_comes_back_whole_into_a_new_shop(
     at.drop(out)
     assert at.says("Nothing is written in this one yet, so everything can come back")
     at.bring_in("Bring everything back")
-    assert at.says("Everything is back: 1 jobs, 0 photos, 1 entries of the history as they were.")
+    assert at.says("Everything is back as it was: 1 job, 0 photos, 1 entry of the history.")
     assert everything(record) == everything(other)
     other.close()
 

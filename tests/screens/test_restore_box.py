@@ -53,10 +53,10 @@ def test_each_backup_says_what_it_holds_and_why_it_was_made(at: AtThePage) -> No
     through(backup_before(at.record, "an import"))
     named(at.record, "Odile")
     through(daily_backup(at.record))
-    holds = "1 jobs, 1 photos, {} entries of the history, the last of 2026-11-16 12:00"
+    holds = "1 job, 1 photo, {} of the history, the last of 2026-11-16 12:00"
     assert listed(at) == [
-        f"2026-11-16 12:00: {holds.format(2)}",
-        f"2026-11-16 12:00, before an import: {holds.format(1)}",
+        f"2026-11-16 12:00: {holds.format('2 entries')}",
+        f"2026-11-16 12:00, before an import: {holds.format('1 entry')}",
     ]
     assert at.says("No backup was brought back on trial yet; that is done once a month by itself.")
     assert not at.button("Bring it back into a new folder…").isEnabled()
@@ -80,7 +80,7 @@ def test_it_comes_into_a_new_folder_and_is_opened_from_there(at: AtThePage, tmp_
     choose(at, 0)
     bring_back(at, tmp_path / "mine")
     folder = tmp_path / "mine" / "shop-of-2026-11-16"
-    assert at.says(f"The shop is back in {folder}, as it was on 2026-11-16 12:00: 1 photos and 1 ")
+    assert at.says(f"The shop is back in {folder}, as it was on 2026-11-16 12:00: 1 photo and 1 ")
     with at.bot.waitSignal(at.page.shop_wanted) as wanted:
         at.press("Open it")
     assert wanted.args == [folder]

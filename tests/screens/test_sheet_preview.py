@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import tempfile
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -206,3 +207,12 @@ def test_the_sheet_is_copied_as_a_file_and_as_a_picture(
     assert said(preview, "Copied: paste it as a file")
     press(qtbot, preview, "Copy the sheet as PDF")
     assert not place.exists()  # only what was copied last lies about
+
+
+def test_a_sheet_that_finds_no_room_to_be_copied_says_so(
+    qtbot: QtBot, preview: SheetPreview, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    (tmp_path / "file").write_text("no folder")
+    monkeypatch.setattr(tempfile, "tempdir", str(tmp_path / "file"))
+    press(qtbot, preview, "Copy the sheet as PDF")
+    assert said(preview, "The sheet was not copied: Not a directory.")

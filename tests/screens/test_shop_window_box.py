@@ -4,7 +4,14 @@ from __future__ import annotations
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QComboBox, QLabel, QLineEdit, QPushButton
+from PySide6.QtWidgets import (
+    QComboBox,
+    QLabel,
+    QLineEdit,
+    QPushButton,
+    QVBoxLayout,
+    QWidget,
+)
 from pytestqt.qtbot import QtBot
 
 from desktop_app.returns_watched.kind_windows import Promise
@@ -14,6 +21,7 @@ from desktop_app.returns_watched.window_actions import promise_of_shop
 from desktop_app.shop_record.house_rules import change_rule, read_rules
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.fields import unsaved_fields
 
 
 @pytest.fixture
@@ -83,6 +91,28 @@ def test_one_limit_alone_will_do_and_none_is_refused(
     assert _promise(shop) == Promise(months=3, miles=5000, rule="both")
 
 
+def test_who_goes_on_to_something_else_keeps_what_was_typed(shop: ShopRecord, qtbot: QtBot) -> None:
+    page, elsewhere = QWidget(), QLineEdit()
+    column = QVBoxLayout(page)
+    box = ShopWindowBox(Desk(shop))
+    column.addWidget(box)
+    column.addWidget(elsewhere)
+    qtbot.addWidget(page)
+    with qtbot.waitActive(page):
+        page.show()
+        page.activateWindow()
+    days = _field(box, "Days")
+    days.setFocus()
+    _type(box, qtbot, Days="60")
+    _field(box, "Distance").setFocus()
+    assert _promise(shop).days == 90  # the promise is still being typed
+    elsewhere.setFocus()
+    assert _promise(shop) == Promise(days=60, miles=3000)
+    assert elsewhere.hasFocus()
+    _type(box, qtbot, Days="soon")
+    assert [field.accessibleName() for field in unsaved_fields(page)] == ["The shop's window"]
+
+
 def test_what_is_typed_stays_while_another_rule_is_changed(shop: ShopRecord, qtbot: QtBot) -> None:
     desk = Desk(shop)
     box = ShopWindowBox(desk)
@@ -108,7 +138,7 @@ def test_of_two_promises_of_the_shop_a_person_chooses(
     promise_of_shop(shop, Promise(months=24))
     _keep(box, qtbot)
     assert _promise(shop) == Promise(months=24)
-    assert _says(box, "Typed here, not kept: 120 days or 3,000 miles")
+    assert _says(box, "Typed here, not kept: “120 days or 3,000 miles")
     mine = next(b for b in box.findChildren(QPushButton) if b.text() == "Keep what I typed")
     qtbot.mouseClick(mine, Qt.MouseButton.LeftButton)
     assert _promise(shop) == Promise(days=120, miles=3000)

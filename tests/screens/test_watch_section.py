@@ -5,10 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 import pytest
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QComboBox
 from pytestqt.qtbot import QtBot
 from sqlalchemy import select
 
+from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.stored import Job
 from desktop_app.repair_jobs.stored_reading import read_job
 from desktop_app.returns_watched.customer_actions import take_answer_out
@@ -207,6 +209,30 @@ def test_a_job_may_be_promised_calendar_months_or_days(
     assert _window(shop, here) == (60, None, "job")
 
 
+def test_a_job_may_be_promised_another_distance_and_another_end(
+    section: Shown, shop: ShopRecord, qtbot: QtBot
+) -> None:
+    here = job(shop, vehicle(shop, plate="TIN 9"), "J-9", "2026-11-15")
+
+    def ends() -> tuple[object, ...]:
+        kept = read_job_kept(shop, here)
+        return kept.window_miles, kept.window_rule
+
+    section.open_job(here)
+    write(section, qtbot, "Window by distance", "5,000")
+    assert ends() == (5000, "first")
+    write(section, qtbot, "Window by distance", "far")
+    assert says(section, "Accepted: a whole number, such as 3,000.")
+    assert field(section, "Window by distance").text() == "far"
+    assert ends() == (5000, "first")
+    [rule] = [c for c in section.findChildren(QComboBox) if c.accessibleName() == "The window ends"]
+    qtbot.keyClick(rule, Qt.Key.Key_Down)
+    assert ends() == (5000, "both")
+    qtbot.keyClick(rule, Qt.Key.Key_Up)
+    write(section, qtbot, "Window by distance", "")
+    assert ends() == (0, "first")
+
+
 def test_a_window_in_months_is_said_with_its_months_once_the_car_has_left(
     section: Shown, shop: ShopRecord
 ) -> None:
@@ -215,6 +241,13 @@ def test_a_window_in_months_is_said_with_its_months_once_the_car_has_left(
     section.open_job(gone)
     assert says(section, "365 days or 3,000 mi, whichever ends first. It left 6 days ago.")
     assert says(section, "It is the shop's promise, said as 12 calendar months.")
+
+
+def read_job_kept(shop: ShopRecord, job_id: int) -> JobView:
+    with shop.reading() as connection:
+        kept = read_job(connection, job_id)
+    assert kept is not None
+    return kept
 
 
 def _window(shop: ShopRecord, job_id: int) -> tuple[object, ...]:

@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
+from decimal import Decimal
+
 import pytest
-from PySide6.QtCore import QPointF, Qt
+from PySide6.QtCore import QPoint, QPointF, Qt
 from PySide6.QtGui import QGuiApplication
 from pytestqt.qtbot import QtBot
 
+from desktop_app.returns_watched.return_cost import ReturnCost
 from desktop_app.weekly_report.screen.chart_view import ChartView
+from desktop_app.weekly_report.sheets.costs import costs_sheet
 from desktop_app.weekly_report.sheets.rate import rate_sheet
 from tests.weekly_report.year_made import came, done, figures
 
@@ -26,6 +30,75 @@ def charts(qtbot: QtBot) -> list[ChartView]:
         view.resize(900, 300)
         view.show()
     return views
+
+
+@pytest.fixture
+def costs(qtbot: QtBot) -> ChartView:
+    """The chart of what comebacks cost, a bar for each of three causes."""
+    jobs, returns = [], []
+    for cause, cents in (
+        ("fitted-badly", 90_000),
+        ("part-died-early", 30_000),
+        ("wrong-cause", 10_000),
+    ):
+        job = done(f"B-{cause}", 200, back_after=30)
+        cost = ReturnCost(Decimal(0), 0, cents, 0, 0)
+        jobs.append(job)
+        returns.append(came(job, f"K-{cause}", 30, cause=cause, cost=cost))
+    sheet = costs_sheet(figures(jobs, returns))
+    [chart] = sheet.charts
+    view = ChartView(chart, sheet.table(chart.table))
+    qtbot.addWidget(view)
+    view.resize(900, 300)
+    view.show()
+    return view
+
+
+def middle(view: ChartView, row: int) -> int:
+    """Return the height in the picture at which a bar has its middle."""
+    x = view.width() * 0.5
+    found = [y for y in range(view.height()) if view.row_at(QPointF(x, y)) == row]
+    return found[len(found) // 2]
+
+
+def test_a_bar_is_as_long_as_its_figure_and_is_pressed_for_its_jobs(
+    costs: ChartView, qtbot: QtBot
+) -> None:
+    picture = costs.grab().toImage()
+    ends: list[int] = []
+    for row in range(3):
+        y = middle(costs, row)
+        blue = [
+            x
+            for x in range(picture.width())
+            for shown in [picture.pixelColor(x, y)]
+            if shown.blue() > shown.red() + 40
+        ]
+        ends.append(blue[-1] - blue[0])
+        with qtbot.waitSignal(costs.pressed) as pressed:
+            qtbot.mouseClick(
+                costs, Qt.MouseButton.LeftButton, pos=QPoint(sum(blue) // len(blue), y)
+            )
+        assert pressed.args == [row]
+    assert [end / ends[2] for end in ends] == pytest.approx([9, 3, 1], rel=0.05)
+
+
+def test_the_arrow_keys_go_from_point_to_point_and_enter_opens_one(
+    charts: list[ChartView], costs: ChartView, qtbot: QtBot
+) -> None:
+    for view in (*charts, costs):
+        bare = view.grab().toImage()
+        qtbot.keyClick(view, Qt.Key.Key_Left)  # the last one, which was looked at last
+        marked = view.grab().toImage()
+        assert marked != bare
+        with qtbot.waitSignal(view.pressed) as last:
+            qtbot.keyClick(view, Qt.Key.Key_Return)
+        qtbot.keyClick(view, Qt.Key.Key_Right)  # there is none beyond
+        assert view.grab().toImage() == marked
+        qtbot.keyClick(view, Qt.Key.Key_Up)
+        with qtbot.waitSignal(view.pressed) as before:
+            qtbot.keyClick(view, Qt.Key.Key_Return)
+        assert before.args == [last.args[0] - 1]  # type: ignore[index]
 
 
 def test_weeks_days_miles_and_returns_per_job_are_drawn(charts: list[ChartView]) -> None:

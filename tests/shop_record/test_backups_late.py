@@ -128,7 +128,7 @@ def test_a_row_that_the_history_does_not_know_fails_the_trial(shop: ShopRecord) 
     through(daily_backup(shop))
     drill = through(monthly_drill(shop))
     assert drill is not None
-    assert drill.wrong.startswith("1 problems in its record, first job row 1")
+    assert drill.wrong.startswith("1 problem in its record, job row 1")
 
 
 def test_a_trial_that_was_stopped_leaves_nothing(shop: ShopRecord) -> None:

@@ -3,18 +3,23 @@
 from __future__ import annotations
 
 import shutil
+from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
 
 from desktop_app.commands.shop_place import open_place
+from desktop_app.commands.whole_check import whole_check
 from desktop_app.repair_jobs.stored import Person
+from desktop_app.shop_record.checks import looked_over, record_check
 from desktop_app.shop_record.checks.check import check_shop
 from desktop_app.shop_record.checks.record_check import described
 from desktop_app.shop_record.record import FILE_NAME, ShopRecord
+from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.upgrade import DESCRIBED
 from tests.conftest import NOON
 from tests.from_outside import damage, lose_photo, spoil_photo
+from tests.shop_record.backed_up import through
 from tests.shop_record.test_opening import OLD_RECORDS
 
 
@@ -54,6 +59,34 @@ def test_a_row_that_points_nowhere_is_found(shop: ShopRecord) -> None:
         ("the database", "vehicle_event row 1 points to a row of vehicle that is missing"),
         ("vehicle_event row 1", "was put in past the history: no deed has made it"),
     ]
+
+
+def test_of_very_many_rows_that_were_changed_some_are_named_and_the_rest_counted(
+    shop: ShopRecord, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    for name in ("Odile", "Benno", "Tuuli"):
+        shop.do(f"Add {name}", lambda d, n=name: d.add(Person, name=n) and None)
+    damage(shop, "UPDATE person SET name = 'x' || id")
+    monkeypatch.setattr(record_check, "MOST_NAMED", 1)
+    first, rest = check_shop(shop, []).problems
+    assert first.where == "person row 1"
+    assert rest.what == "2 more rows are not as the history says."
+    assert (first.lost, rest.lost) == (True, True)
+
+
+@pytest.mark.embedded  # that of a server can only be looked at as a copy
+def test_where_there_is_no_room_for_a_copy_the_record_itself_is_looked_at(
+    shop: ShopRecord, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def full(_record: Path, _copy: Path) -> Iterator[Step]:
+        yield Step(0, 1, "")
+        raise OSError(28, "No space left on device")
+
+    shop.do("Add", lambda d: d.add(Person, name="Odile") and None)
+    damage(shop, "UPDATE person SET name = 'x'")
+    monkeypatch.setattr(looked_over, "snapshot_steps", full)
+    [problem] = through(whole_check(shop)).problems
+    assert problem.where == "person row 1"
 
 
 @pytest.mark.embedded

@@ -73,6 +73,11 @@ def test_undo_and_redo_name_the_deed_and_reach_over_closing(shop: ShopRecord) ->
     assert plates(shop) == ["A 1"]
 
 
+def test_an_entry_that_is_not_there_cannot_be_taken_back(shop: ShopRecord) -> None:
+    with pytest.raises(ShopTrouble, match="There is no entry 7 in the history"):
+        shop.take_back(7)
+
+
 def test_a_new_deed_ends_redo(shop: ShopRecord) -> None:
     add(shop, "A 1")
     shop.undo()

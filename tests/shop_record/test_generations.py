@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import json
 from collections.abc import Iterator
+from contextlib import closing
 from datetime import datetime, timedelta
 from pathlib import Path
 
@@ -259,6 +261,41 @@ def test_a_damaged_backup_is_found_by_the_check(shop: ShopRecord) -> None:
     [problem] = backup_problems(shop)
     assert str(made.folder) in problem.where
     assert "shop.sqlite in it is not as it was written" in problem.what
+
+
+def test_backups_that_cannot_be_opened_are_all_named_by_the_check(
+    shop: ShopRecord, clock: Clock
+) -> None:
+    folders = []
+    for said in (b"{}", b"[]"):
+        [made] = through(daily_backup(shop))
+        (made.folder / "manifest.json").write_bytes(said)
+        folders.append(made.folder)
+        clock.later(days=1)
+    problems = list(backup_problems(shop))
+    assert len(problems) == len(folders)
+    for folder, problem in zip(reversed(folders), problems, strict=True):
+        assert str(folder) in problem.where
+        assert problem.what.startswith("The backup is not used")
+
+
+@pytest.mark.parametrize("moment", ["2026-11-18T12:00:00", "soon", None])
+def test_a_restored_shop_whose_memory_of_it_was_spoiled_is_still_checked(
+    shop: ShopRecord, clock: Clock, tmp_path: Path, moment: str | None
+) -> None:
+    stick = tmp_path / "stick"
+    stick.mkdir()
+    change_rule(shop, "second_backup_folder", str(stick))
+    older = through(daily_backup(shop))[-1]
+    clock.later(days=1)
+    named(shop, "Ana")
+    through(daily_backup(shop))
+    through(restore_backup(older.folder, tmp_path / "again", clock()))
+    memory = tmp_path / "again" / "restored-from.json"
+    memory.write_text(json.dumps(json.loads(memory.read_text()) | {"restored_at": moment}))
+    with closing(open_shop(tmp_path / "again", clock)) as again:
+        [problem] = backup_problems(again)
+    assert "entry 3 is missing" in problem.what
 
 
 def test_after_an_older_backup_was_brought_back_the_history_may_part_there(

@@ -55,6 +55,12 @@ def test_a_changed_entry_is_named(busy: ShopRecord) -> None:
     assert problems(busy) == ["history entry 2 (“Add Benno”) was changed after it was written"]
 
 
+@pytest.mark.parametrize("kept", ["no hash", "", "abc"])
+def test_an_entry_whose_hash_is_none_any_more_is_named(busy: ShopRecord, kept: str) -> None:
+    damage(busy, "UPDATE history SET hash = :kept WHERE seq = 1", kept=kept)
+    assert "history entry 1 (“Add Odile”) was changed after it was written" in problems(busy)
+
+
 def test_a_missing_entry_is_named(busy: ShopRecord) -> None:
     damage(busy, "DELETE FROM history WHERE seq = 2")
     assert "history entries 2 to 2 are missing" in problems(busy)

@@ -17,6 +17,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from desktop_app.shop_record.backups.backup_manifest import read_manifest
 from desktop_app.shop_record.backups.restore import restore_backup
 from desktop_app.shop_record.record import create_shop
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -175,6 +176,14 @@ HOSTILE: dict[str, tuple[Callable[[Members, Said], None], str]] = {
     "fewer entries": (says("entries", 1), "another one than its manifest says"),
     "no members": (says("members", {}), "lists no members"),
     "no moment": (says("made_at", "soon"), "for made_at"),
+    "moment of no place": (says("made_at", "2026-11-16T12:00:00"), "for made_at"),
+    "less than no entries": (says("entries", -1), "says “-1” for entries"),
+    "long name of the program": (says("program", "x" * 201), "for program"),
+    "member without a size": (lambda _, said: listed(said, NAME).pop("size"), "doesn't describe"),
+    "manifest in itself": (says_of_photo("name", "manifest.json"), "lists “manifest.json”"),
+    "listed twice": (lambda _, said: said["members"].append(listed(said, NAME)), "member twice"),
+    "missing photos untold": (says("missing_photos", None), "which photos were missing"),
+    "missing photo without a name": (says("missing_photos", ["x"]), "by no SHA-256"),
     "changed entry": (
         record("UPDATE history SET body = replace(body, 'Odile', 'Olive')"),
         "was changed after it was written",
@@ -208,6 +217,12 @@ def test_the_same_archive_unchanged_is_taken(good: Path, tmp_path: Path) -> None
     file = written_anew(good, tmp_path / "good.zip", lambda _members, _said: None)
     through(restore_backup(file, tmp_path / "again", NOON))
     assert (tmp_path / "again" / NAME).read_bytes() == b"a photo"
+
+
+@pytest.mark.parametrize("content", [b"", b"[]", b"\xff{}", b"[" * 100_000])
+def test_a_manifest_that_says_nothing_is_refused(content: bytes) -> None:
+    with pytest.raises(ShopTrouble, match=r"manifest\.json can't be read"):
+        read_manifest(content)
 
 
 @pytest.mark.parametrize("content", [b"", b"PK", b"%PDF-1.7 no backup", bytes(100)])

@@ -16,6 +16,7 @@ from desktop_app.shop_record.house_rules import (
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.rule_words import NAMES, VALUES
 from desktop_app.shop_record.trouble import ShopTrouble
+from tests.from_outside import damage
 
 
 def rules(shop: ShopRecord) -> HouseRules:
@@ -53,6 +54,21 @@ def test_a_refusal_says_what_is_accepted(
 ) -> None:
     with pytest.raises(ShopTrouble, match=says):
         change_rule(shop, name, value)
+    assert rules(shop) == HouseRules()
+
+
+@pytest.mark.parametrize("value", ["", "sixty", "[60]", '"60"', "null"])
+def test_a_rule_that_was_damaged_in_the_record_is_named(shop: ShopRecord, value: str) -> None:
+    change_rule(shop, "window_days", 60)
+    damage(shop, "UPDATE setting SET value = :value", value=value)
+    with pytest.raises(ShopTrouble, match="a house rule") as told:
+        rules(shop)
+    assert told.value.do
+
+
+def test_half_a_letter_is_no_text_of_a_rule(shop: ShopRecord) -> None:
+    with pytest.raises(ShopTrouble, match="a sign that no text can"):
+        change_rule(shop, "shop_name", "Odile \ud800")
     assert rules(shop) == HouseRules()
 
 

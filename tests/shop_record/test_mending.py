@@ -8,12 +8,15 @@ from pathlib import Path
 import pytest
 
 from desktop_app.commands.checking import check
+from desktop_app.commands.mending import mend
+from desktop_app.commands.whole_check import whole_check
 from desktop_app.part_photos.stored_thumbnails import thumbnails_of
 from desktop_app.shop_record.record import FILE_NAME
 from desktop_app.shop_record.server.server_folder import is_server_folder
 from tests.faults.busy_shop import busy_shop, by_hand, found_in, opened, photos_of
 from tests.faults.test_hands_in_the_folder import Words
-from tests.shop_record.backed_up import all_files
+from tests.from_outside import damage
+from tests.shop_record.backed_up import all_files, through
 
 pytestmark = pytest.mark.expects_trouble_log
 LONG_AGO = 1_600_000_000
@@ -58,6 +61,27 @@ def test_what_nobody_names_is_told_and_only_moved_when_asked_to(shop: Path) -> N
     assert sorted(now.values()) == sorted(before.values())
     record = "server.toml" if is_server_folder(shop) else FILE_NAME
     assert now[record] == before[record]
+
+
+def test_nothing_is_moved_once_the_history_cannot_be_read(shop: Path) -> None:
+    left_behind(shop / "photos" / "holiday.jpg")
+    with opened(shop) as record:
+        checked = through(whole_check(record))
+        damage(record, "UPDATE history SET body = 'torn' WHERE seq = 2")
+        [said] = through(mend(record, checked))
+    assert said.startswith("Nothing was moved out of the photo folder")
+    assert (shop / "photos" / "holiday.jpg").exists()
+
+
+def test_former_copies_of_the_record_are_told_and_moved_when_asked_to(shop: Path) -> None:
+    left_behind(shop / "shop-before-import.sqlite")
+    [problem] = found_in(shop)
+    assert "shop-before-import.sqlite was set aside before an import" in problem.what
+    assert not problem.lost
+    assert check(Words(shop, mend=True)).json["mended"] == [
+        f"Moved shop-before-import.sqlite to trash/{_when(shop)}/shop-before-import.sqlite."
+    ]
+    assert found_in(shop) == []
 
 
 def _when(shop: Path) -> str:

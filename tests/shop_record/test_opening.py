@@ -70,6 +70,41 @@ def test_no_shop_there_says_how_to_make_one(tmp_path: Path) -> None:
     assert list(tmp_path.iterdir()) == []
 
 
+@pytest.mark.embedded
+def test_whether_a_record_is_of_an_older_form_is_told_without_opening_the_shop(
+    tmp_path: Path,
+) -> None:
+    create_shop(tmp_path / "shop", clock).close()
+    (tmp_path / "other").write_bytes(b"%PDF-1.7 not a record")
+    older = sorted(OLD_RECORDS.glob("*.sqlite"))[0]
+    told = [
+        upgrade.is_older(path)
+        for path in (older, tmp_path / "shop" / FILE_NAME, tmp_path / "other", tmp_path / "none")
+    ]
+    assert told == [True, False, False, False]
+
+
+def test_a_file_in_the_place_of_a_shop_is_said(tmp_path: Path) -> None:
+    (tmp_path / "shop").write_text("mine")
+    with pytest.raises(ShopTrouble, match="shop is a file") as told:
+        open_shop(tmp_path / "shop", clock)
+    assert "folder" in told.value.do
+    assert (tmp_path / "shop").read_text() == "mine"
+
+
+def test_a_shop_that_may_not_be_read_is_said(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def forbidden(path: Path) -> bool:
+        raise PermissionError(13, "Permission denied")
+
+    create_shop(tmp_path / "shop", clock).close()
+    monkeypatch.setattr(dialect, "carries_our_mark", forbidden)
+    with pytest.raises(ShopTrouble, match="cannot be read: Permission denied") as told:
+        open_shop(tmp_path / "shop", clock)
+    assert told.value.do == "Ask for the right to read it."
+
+
 @pytest.mark.parametrize("content", [b"", b"%PDF-1.7 not a record", b"SQLite format 3\x00" * 9])
 def test_another_programs_file_is_refused_and_kept(tmp_path: Path, content: bytes) -> None:
     (tmp_path / FILE_NAME).write_bytes(content)

@@ -42,6 +42,15 @@ def test_a_built_program_starts_the_one_that_has_pipes(built: Path) -> None:
     assert order == [program, "first sheet", "--json"]
 
 
+@pytest.mark.parametrize("own", [[], ["--own-module", "desktop_app.__main__"]])
+def test_what_is_built_is_the_program_or_a_module_of_it(own: list[str]) -> None:
+    order = [sys.executable, "-P", "-m", "desktop_app.without_python", *own, "--version"]
+    environ = {**os.environ, "PYTHONPATH": str(ROOT)}
+    said = subprocess.run(order, env=environ, capture_output=True, check=False)
+    assert (said.returncode, said.stderr) == (0, b"")
+    assert said.stdout.startswith(b"benchwitness")
+
+
 @pytest.mark.parametrize(
     "said", [[], ["kinds"], ["--own-module"], ["--own-module", "os"], ["demo", "--own-module", "x"]]
 )

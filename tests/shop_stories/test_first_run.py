@@ -3,16 +3,20 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from datetime import datetime
 from pathlib import Path
 
 import pytest
 from PySide6.QtWidgets import QFileDialog, QLineEdit
 from pytestqt.qtbot import QtBot
 
+from demo_shop import build
+from desktop_app.commands import shop_place
 from desktop_app.commands.shop_place import new_place, remember, shops_opened
 from desktop_app.program import WELCOME, Program
 from desktop_app.repair_jobs.stored_reading import people_here
-from desktop_app.shop_window.place_names import FIRST_RULES
+from desktop_app.shop_record.step import Step
+from desktop_app.shop_window.place_names import ASK, FIRST_RULES
 from tests.conftest import NOON
 from tests.shop_stories.counter import Counter
 
@@ -56,11 +60,60 @@ def test_a_new_shop_is_set_up_on_one_page(at: Counter, new_folder: Path) -> None
     assert [name for _, name in people] == ["Odile"]
 
 
+def test_a_promise_that_was_typed_is_kept_without_a_button(at: Counter, new_folder: Path) -> None:
+    at.press("Make a new shop…")
+    at.bot.waitUntil(lambda: at.window.here() == FIRST_RULES)
+    days = at.find(QLineEdit, "Days")
+    days.setFocus()
+    days.selectAll()
+    at.bot.keyClicks(days, "60")
+    at.press("Begin: a car is here")
+    assert at.window.here() == "Heard"
+    assert at.program.desk is not None
+    assert at.program.desk.rules.window_days == 60
+
+
 def test_every_rule_of_that_page_can_stay_as_it_is(at: Counter, new_folder: Path) -> None:
     at.press("Make a new shop…")
     at.bot.waitUntil(lambda: at.window.here() == FIRST_RULES)
     at.press("Begin: a car is here")
     assert at.window.here() == "Heard"
+
+
+def test_a_folder_that_holds_something_is_refused_and_left_alone(
+    at: Counter, new_folder: Path
+) -> None:
+    (new_folder / "notes.txt").write_text("mine")
+    at.press("Make a new shop…")
+    at.wait_for("is not empty")
+    assert at.window.here() == WELCOME
+    assert [path.name for path in new_folder.iterdir()] == ["notes.txt"]
+
+
+@pytest.mark.qt_log_ignore("does not support raise", extend=True)  # off screen there is no front
+def test_a_window_that_was_put_away_comes_forward_when_the_program_is_started_again(
+    at: Counter,
+) -> None:
+    at.window.showMinimized()
+    assert at.window.isMinimized()
+    at.program.come_forward()  # as the second start asks for; it ends itself then
+    at.bot.waitUntil(lambda: at.window.isVisible() and not at.window.isMinimized())
+
+
+def test_the_demo_shop_is_made_beside_the_window_and_opened(
+    at: Counter, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def small(folder: Path, _now: datetime) -> Iterator[Step]:
+        new_place(folder, lambda: NOON).close()
+        (folder / "demo-shop.toml").write_text("")
+        yield Step(1, 1, "Made")
+
+    monkeypatch.setattr(build, "build_demo", small)
+    monkeypatch.setattr(shop_place, "own_folder", lambda: tmp_path)
+    at.press("Look at the demo shop")
+    at.bot.waitUntil(lambda: at.window.here() == ASK)
+    assert at.program.desk is not None
+    assert at.program.desk.record.folder == tmp_path / "demo-shop"
 
 
 def test_shops_that_were_open_before_are_one_press_away(

@@ -6,13 +6,14 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import Qt
-from PySide6.QtGui import QAccessible
-from PySide6.QtWidgets import QLabel, QPlainTextEdit, QWidget
+from PySide6.QtCore import QPoint, QPointF, Qt
+from PySide6.QtGui import QAccessible, QWheelEvent
+from PySide6.QtWidgets import QApplication, QComboBox, QLabel, QPlainTextEdit, QWidget
 from pytestqt.qtbot import QtBot
 
 from desktop_app.repair_jobs.stored_reading import read_job
-from desktop_app.shop_window.place_names import ASK, BACK, ON_RAIL, WATCH
+from desktop_app.shop_window.choice_list import ChoiceList
+from desktop_app.shop_window.place_names import ASK, BACK, FIRST_RULES, ON_RAIL, WATCH
 from tests.shop_stories.counter import Counter
 from tests.shop_stories.one_job import one_job, open_job
 
@@ -52,6 +53,32 @@ def test_every_control_of_a_place_has_a_name(at: Counter, place: str) -> None:
 def test_every_control_of_a_job_has_a_name(at: Counter) -> None:
     open_job(at)
     assert nameless(at.window) == []
+
+
+def test_the_wheel_changes_no_answer(at: Counter) -> None:
+    for place in (*ON_RAIL, FIRST_RULES):
+        at.window.go_to(place)
+    open_job(at)
+    lists = at.window.findChildren(QComboBox)
+    assert len(lists) > 20
+    assert {one.accessibleName() for one in lists if not isinstance(one, ChoiceList)} == set()
+    who = ChoiceList()
+    at.bot.addWidget(who)
+    who.addItems(["Ana", "Tuuli"])
+    who.show()
+    down = QWheelEvent(
+        QPointF(5, 5),
+        QPointF(5, 5),
+        QPoint(),
+        QPoint(0, -120),
+        Qt.MouseButton.NoButton,
+        Qt.KeyboardModifier.NoModifier,
+        Qt.ScrollPhase.NoScrollPhase,
+        False,
+    )
+    QApplication.sendEvent(who, down)
+    assert who.currentText() == "Ana"
+    assert not down.isAccepted()  # it goes on to the page
 
 
 def test_no_label_takes_words_for_markup(at: Counter) -> None:

@@ -59,6 +59,11 @@ def test_the_same_page_says_what_the_program_is(at: Counter, tmp_path: Path) -> 
         assert at.reads(said)
 
 
+def test_the_same_page_says_what_the_words_mean(at: Counter) -> None:
+    at.press("All keys")
+    assert {"What the words mean", "Comeback", "Promise, or window"} <= listed(at)
+
+
 def inside(short: QShortcut, page: QWidget) -> bool:
     owner = short.parent()
     return isinstance(owner, QWidget) and (owner is page or page.isAncestorOf(owner))

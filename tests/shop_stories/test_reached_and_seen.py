@@ -1,4 +1,4 @@
-"""Each place: Tab reaches every control, and no words are cut off at any text size."""
+"""Each place: Tab reaches every control; at any text size the window fits and cuts no words off."""
 
 from __future__ import annotations
 
@@ -14,17 +14,19 @@ from PySide6.QtWidgets import (
     QComboBox,
     QLabel,
     QRadioButton,
+    QScrollArea,
     QWidget,
 )
 from pytestqt.qtbot import QtBot
 
-from desktop_app.shop_record.house_rules import change_rule
+from desktop_app.shop_record.house_rules import all_rules, change_rule
 from desktop_app.shop_window.place_names import JOB, ON_RAIL
 from tests.shop_stories.counter import Counter
 from tests.shop_stories.one_job import SMALL, one_job, open_job
 
 PLACES = (*ON_RAIL, JOB)
-SIZES = (9, 12, 18)
+(LARGEST,) = (int(rule.bounds[1]) for rule in all_rules() if rule.name == "text_size")
+SIZES = (9, 12, LARGEST)
 MOST_TABS = 400
 
 
@@ -99,6 +101,16 @@ def cut_off(page: QWidget) -> Iterator[str]:
                 yield f"{tells_itself(widget)[:80]} in height"
 
 
+def outgrown(window: QWidget) -> Iterator[str]:
+    """Say where a window is larger than a small screen, or has a page that is scrolled sideways."""
+    for what, size in (("is", window.size()), ("wants", window.minimumSizeHint())):
+        if size.width() > SMALL[0] or size.height() > SMALL[1]:
+            yield f"the window {what} {size.width()} × {size.height()}"
+    for page in window.findChildren(QScrollArea):
+        if page.isVisible() and page.horizontalScrollBar().maximum() > 0:
+            yield f"{tells_itself(page)} is {page.horizontalScrollBar().maximum()} too wide"
+
+
 @pytest.mark.parametrize("size", SIZES)
 @pytest.mark.parametrize("place", PLACES)
 def test_no_words_are_cut_off(at: Counter, place: str, size: int, tmp_path: Path) -> None:
@@ -107,7 +119,7 @@ def test_no_words_are_cut_off(at: Counter, place: str, size: int, tmp_path: Path
     desk.do(change_rule, "text_size", size)
     go(at, place)
     at.bot.wait(100)
-    found = sorted(set(cut_off(at.window)))
+    found = sorted({*cut_off(at.window), *outgrown(at.window)})
     if found:
         at.picture(tmp_path, f"{place}-{size}")
     assert "\n".join(found) == ""

@@ -7,7 +7,7 @@ from datetime import UTC, datetime
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPoint, Qt
 from PySide6.QtWidgets import QLineEdit, QPlainTextEdit
 from pytestqt.qtbot import QtBot
 
@@ -96,12 +96,16 @@ def test_enter_leads_through_the_numbers_of_a_pair(at: Counter) -> None:
 
 def test_what_the_parts_say_was_done_is_written_by_a_press_alone(at: Counter) -> None:
     assert kept(at).correction == ""
+    check, words = at.button(f"{FIRST}: done"), at.find(QPlainTextEdit, "What was done")
+    before = check.mapFrom(at.window, words.mapTo(at.window, QPoint()))
     at.press(OFFER)
     assert kept(at).correction == "Distributor rotor replaced"
-    assert here(at) == "What was done"
-    at.bot.keyClicks(at.window.focusWidget(), ", cap cleaned")
+    at.bot.wait(50)  # the page is laid out anew
+    assert check.mapFrom(at.window, words.mapTo(at.window, QPoint())) == before
+    at.bot.keyClicks(at.window.focusWidget(), "1.5")  # what follows in the form, not in the words
     at.leave()
-    assert kept(at).correction == "Distributor rotor replaced, cap cleaned"
+    assert kept(at).hours == 1.5
+    assert kept(at).correction == "Distributor rotor replaced"
 
 
 def test_the_offer_goes_while_something_is_typed_and_comes_back_with_undo(at: Counter) -> None:

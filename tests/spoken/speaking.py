@@ -17,4 +17,4 @@ SPOKEN = os.environ[VARIABLE]
 if SPOKEN == "marked":
     speak(lambda text: SIGN + text)
 else:
-    assert speak_language(SPOKEN), f"no words of {SPOKEN}"
+    assert speak_language(SPOKEN) is None, f"no words of {SPOKEN}"

@@ -13,6 +13,8 @@ from pathlib import Path
 
 ROOT = Path(__file__).resolve().parents[2]
 SPOKEN = ROOT / "resources" / "spoken"
+#: The codes of the languages whose texts lie there.
+CODES = sorted(folder.name for folder in SPOKEN.iterdir() if folder.is_dir())
 _MESSAGE = re.compile(
     r"(<source>(?P<source>.*?)</source>.*?)<translation(?P<state>[^>]*?)(?:/>|>(?P<said>.*?)</translation>)",
     re.S,

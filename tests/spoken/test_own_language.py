@@ -9,11 +9,14 @@ import sys
 from pathlib import Path
 
 import pytest
-from PySide6.QtWidgets import QComboBox, QLabel
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QCloseEvent
+from PySide6.QtWidgets import QComboBox, QLabel, QPushButton, QVBoxLayout, QWidget
 from pytestqt.qtbot import QtBot
 
 from desktop_app.language import VARIABLE, marked, tr
-from desktop_app.shop_window import own_language
+from desktop_app.shop_record.own_program import own_start
+from desktop_app.shop_window import own_language, started_anew
 from desktop_app.shop_window.language_box import LanguageBox
 from desktop_app.shop_window.own_language import choose_language, languages, wanted_language
 from tests.spoken.spoken_files import ROOT, SPOKEN
@@ -61,6 +64,44 @@ def test_the_choice_is_kept_for_the_next_start_and_says_so(qtbot: QtBot, own_hom
     qtbot.keyClicks(choice, "Esp")
     assert own_language.language_chosen() == "es"
     assert any("next time" in line.text() and line.isVisible() for line in box.findChildren(QLabel))
+
+
+def test_the_program_is_started_anew_from_there_unless_its_window_stays(
+    qtbot: QtBot, own_home: None, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    window = Staying()
+    box = LanguageBox()
+    QVBoxLayout(window).addWidget(box)
+    qtbot.addWidget(window)
+    window.show()
+    (choice,) = box.findChildren(QComboBox)
+    qtbot.keyClicks(choice, "Esp")
+    (anew,) = (one for one in box.findChildren(QPushButton) if one.isVisible())
+    qtbot.mouseClick(anew, Qt.MouseButton.LeftButton)
+    assert window.isVisible()
+    assert not started_anew.is_wanted()
+    window.stays = False
+    qtbot.mouseClick(anew, Qt.MouseButton.LeftButton)
+    assert not window.isVisible()
+    assert started_anew.is_wanted()
+    started: list[list[str]] = []
+    monkeypatch.setattr(os, "execve", lambda _file, order, _env: started.append(order))
+    monkeypatch.setattr(subprocess, "Popen", lambda _order, **_: None)
+    own_start.start_anew()
+    assert started == [[sys.executable, *sys.orig_argv[1:]]]
+    window.stays = True
+    window.show()
+    qtbot.mouseClick(anew, Qt.MouseButton.LeftButton)
+    assert not started_anew.is_wanted()
+
+
+class Staying(QWidget):
+    """A window that has something to lose."""
+
+    stays = True
+
+    def closeEvent(self, event: QCloseEvent) -> None:
+        event.setAccepted(not self.stays)
 
 
 def test_a_language_whose_words_lie_beside_the_others_is_offered_by_its_own_name(
@@ -142,7 +183,7 @@ BROKEN = """
 import sys
 from pathlib import Path
 from desktop_app.__main__ import main
-from desktop_app.shop_window import own_language
+from desktop_app.shop_window import own_language, started_anew
 own_language.resource_path = lambda *parts: Path(sys.argv[1], *parts)
 """
 CARD = """

@@ -46,13 +46,19 @@ class OldJobs:
         found = self.find(text)
         return [hit.number for hit in (*found.hits, *found.weak)]
 
-    def car(self, plate: str = "", vin: str | None = None, description: str = "") -> int:
+    def car(
+        self,
+        plate: str = "",
+        vin: str | None = None,
+        description: str = "",
+        tag: str | None = None,
+    ) -> int:
         def work(deed: Deed) -> None:
             deed.add(
                 Vehicle,
                 plate=plate or None,
                 vin=vin,
-                tag=None,
+                tag=tag,
                 description=description,
                 odometer_unit="mi",
             )

@@ -24,6 +24,7 @@ from desktop_app.symptom_search.stored_ask_file import FOLDER
 from desktop_app.symptom_search.stored_ask_index import AT_ONCE, index_of
 from desktop_app.symptom_search.vocabulary_file import shop_vocabulary
 from tests.conftest import NOON
+from tests.from_outside import damage
 from tests.large_history import large_history
 
 # Its many jobs are written straight into the file.
@@ -304,6 +305,16 @@ def test_a_folder_that_cannot_be_written_costs_only_time(record: ShopRecord, pla
     (place / FOLDER).write_text("in the way")
     renew(record)
     assert ask(record, "brakes squeal").of_all
+
+
+def test_jobs_that_were_deleted_past_the_history_are_left_out(record: ShopRecord) -> None:
+    renew(record)
+    before = ask(record, "brakes squeal")
+    gone = {before.hits[0].job_id, *(fix.jobs[0] for fix in before.fixes)}
+    damage(record, *(f"DELETE FROM job WHERE id = {job}" for job in gone))
+    after = ask(record, "brakes squeal")
+    assert after.hits
+    assert gone.isdisjoint(hit.job_id for hit in after.hits)
 
 
 def test_too_many_changes_are_left_to_the_next_index(

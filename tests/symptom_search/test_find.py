@@ -91,6 +91,13 @@ def test_a_name_finds_its_jobs_alone(some_jobs: OldJobs, text: str, shown: str) 
     assert [piece.kind for piece in found.read_as] == [shown]
 
 
+def test_a_car_without_a_plate_is_found_by_its_tag(some_jobs: OldJobs) -> None:
+    some_jobs.job("hums", car=some_jobs.car(tag="BIKE 7"))
+    found = some_jobs.find("bike 7")
+    assert [hit.number for hit in found.hits] == ["J-007"]
+    assert [piece.kind for piece in found.read_as] == ["tag"]
+
+
 def test_o_i_and_q_of_a_vin_are_read_as_digits(some_jobs: OldJobs) -> None:
     assert some_jobs.numbers("KPO42788") == ["J-001"]
 
@@ -280,6 +287,21 @@ def test_a_vin_that_is_not_here_is_said(some_jobs: OldJobs) -> None:
     assert [piece.in_words() for piece in found.read_as] == [
         "no car with the VIN 1M8GDM9AXKP042799 here"
     ]
+
+
+def test_a_guess_finds_jobs_as_a_near_symptom_does(old_jobs: OldJobs) -> None:
+    old_jobs.job("clutch slips", correction="Clutch replaced.")
+    found = old_jobs.find("Revs climb but the car doesn't go any quicker uphill.")
+    (hit,) = (*found.hits, *found.weak)
+    assert found.read_as[0].in_words() == "perhaps clutch slip"
+    assert "near symptom: clutch slip" in hit.why
+
+
+def test_what_the_fixes_are_counted_over_is_said(some_jobs: OldJobs) -> None:
+    assert some_jobs.find("coolant ").counted_over() == "Counted over one repair handed over."
+    assert some_jobs.find("misses ").counted_over() == (
+        "Counted over all 2 repairs handed over that match."
+    )
 
 
 def test_part_kinds_are_called_by_their_names(some_jobs: OldJobs) -> None:

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
-from desktop_app.symptom_search.question import Question, read_question, without
+from desktop_app.symptom_search.question import Piece, Question, read_question, without
 from desktop_app.symptom_search.vocabulary import Vocabulary
 
 
@@ -68,6 +70,33 @@ def test_each_piece_can_be_taken_out(
     assert {p.kind for p in left.pieces} >= {"symptom", "condition", "code", "part"} - {piece}
 
 
+def test_a_piece_that_is_told_over_and_over_is_taken_out_wholly(words: Vocabulary) -> None:
+    question = read_question("stalls " * 40, words, {})
+    (piece,) = question.pieces
+    assert without(question.text, piece, words, {}) == ""
+
+
+@pytest.mark.parametrize("text", ["ab-12 cde misses uphill", "misses uphill AB12 CDE"])
+def test_a_plate_can_be_taken_out_however_it_is_written(words: Vocabulary, text: str) -> None:
+    plate = Piece("plate", "AB12CDE", "AB12CDE")
+    assert without(text, plate, words, {}) == "misses uphill"
+
+
+@pytest.mark.parametrize(("text", "left"), [("no misfire ", []), ("no heat ", ["heat"])])
+def test_a_denied_word_is_looked_for_where_the_denial_is_the_symptom(
+    words: Vocabulary, text: str, left: list[str]
+) -> None:
+    assert [word.word for word in read_question(text, words, {}).words] == left
+
+
+def test_a_part_kind_that_is_called_by_signs_alone_is_never_named(
+    words: Vocabulary, kinds: dict[str, PartKind]
+) -> None:
+    called = {"x": replace(kinds["spark-plug"], name="—", also=("?!",), written=())}
+    for text in ("", "—", "spark plug ?! —"):
+        assert read_question(text, words, called).part_kinds == ()
+
+
 @given(st.text(max_size=400))
 def test_anything_can_be_read(words: Vocabulary, kinds: dict[str, PartKind], text: str) -> None:
     question = read_question(text, words, kinds)
@@ -82,3 +111,13 @@ def test_a_code_may_be_told_with_its_letter_apart(words: Vocabulary, text: str) 
     assert question.codes == ("P0303",)
     assert all(name.compact != "0303" for name in question.names)
     assert all("0303" not in word.word for word in question.words)
+
+
+def test_a_word_of_a_condition_that_was_told_is_no_beginning_of_another(read) -> None:  # type: ignore[no-untyped-def]
+    question = read("shudders when i give it gas")
+    assert question.conditions == ("pulling",)
+    assert [(word.word, word.unfinished) for word in question.words if word.word == "gas"] == [
+        ("gas", False)
+    ]
+    assert "gas" not in [piece.id for piece in question.pieces]
+    assert [word.unfinished for word in read("gas").words] == [True]  # it may become a gasket

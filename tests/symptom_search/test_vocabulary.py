@@ -150,6 +150,10 @@ GOOD = '[[groups]]\nid = "a"\nplain = "thump"\nmeans = "it thumps"\nheard = ["th
         ('groups = "none"\n', "“groups” is not a list of tables"),
         (GOOD + "[colours]\n", "“colours” is not a part of a vocabulary"),
         (GOOD + '[[two_meanings]]\nword = "cap"\n', "“cap” has no “ask”"),
+        ("groups = [3]\n", "a group is not a table"),
+        (GOOD.replace('"thump"', '" "'), "group a has no “plain”"),
+        ('mended = "x"\n' + GOOD, "“mended” is not a table"),
+        (GOOD + '[[two_meanings]]\nask = "Which?"\n', "an entry of two_meanings has no “word”"),
         ("", "No symptom groups were found"),
     ],
 )
@@ -164,6 +168,14 @@ def test_a_shops_own_file_is_read_like_ours(tmp_path: Path) -> None:
     (tmp_path / "own.toml").write_text(GOOD, encoding="utf-8")
     own = read_vocabulary(tmp_path)
     assert [group.plain for group in own.groups_in("It thumped twice")] == ["thump"]
+
+
+def test_what_is_made_of_signs_or_little_words_alone_stands_for_nothing(tmp_path: Path) -> None:
+    replaced = '[mended]\n"?!" = "thumps"\n[one_word]\nthe = "thumps"\n'
+    (tmp_path / "own.toml").write_text(GOOD + replaced, encoding="utf-8")
+    own = read_vocabulary(tmp_path)
+    assert own.groups_in("The lamp?!") == ()
+    assert own.with_own({"it has the": "a"}).groups_in("It has the lamp.") == ()
 
 
 @pytest.mark.parametrize(
@@ -202,6 +214,9 @@ def test_a_shops_own_file_is_read_like_ours(tmp_path: Path) -> None:
         ("Mirror knocked off.", [], []),
         ("It has done 60,000 miles.", [], []),
         ("Hums at 60.", ["drones with speed"], ["high-speed"]),
+        ("Shudders when I give it gas.", ["shudders when pulling"], ["pulling"]),
+        ("I put my foot down and it hesitates.", ["hesitation"], ["pulling"]),
+        ("The gas light is on.", [], []),
         ("Hums when turning.", ["drones with speed"], ["turning"]),
         ("It turns on by itself.", [], []),
         ("Could you park it outside?", [], []),

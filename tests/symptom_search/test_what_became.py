@@ -72,6 +72,17 @@ def test_a_return_is_called_what_it_was_judged(
     assert became(old_jobs) == said
 
 
+@pytest.mark.parametrize("judgement", ["foretold", "other hands", "cannot tell"])
+def test_a_return_after_the_window_that_is_not_ours_is_no_proof_that_it_stayed_fixed(
+    old_jobs: OldJobs, judgement: str
+) -> None:
+    car = old_jobs.car("AB12 CDE")
+    first = old_jobs.job("brakes squeal", car=car, left=LEFT)
+    second = old_jobs.job("brakes squeal again", car=car, left=moment(LATER))
+    old_jobs.came_back(first, second, judgement)
+    assert became(old_jobs) == "nothing heard since"
+
+
 @pytest.mark.parametrize(
     ("more", "said"),
     [

@@ -51,7 +51,16 @@ def test_endings_make_no_other_word(one: str, other: str) -> None:
 
 
 @pytest.mark.parametrize(
-    ("one", "other"), [("cold", "coolant"), ("brake", "break"), ("idle", "idol"), ("rod", "road")]
+    ("one", "other"),
+    [
+        ("cold", "coolant"),
+        ("brake", "break"),
+        ("idle", "idol"),
+        ("rod", "road"),
+        ("talls", "stalls"),
+        ("", "stalls"),
+        ("", "s"),
+    ],
 )
 def test_other_words_stay_other_words(one: str, other: str) -> None:
     assert not alike(one, other)

@@ -9,7 +9,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from desktop_app.symptom_search.word_index import entry
+from desktop_app.symptom_search.word_index import arrays, entry, packing
 from desktop_app.symptom_search.word_index.arrays import Part
 from desktop_app.symptom_search.word_index.asked import Asked, AskedWord, Kept, Way
 from desktop_app.symptom_search.word_index.counting import (
@@ -202,6 +202,25 @@ def test_a_damaged_index_is_never_taken_for_whole(place: int, by: int) -> None:
 def test_an_index_that_was_cut_off_is_refused(end: int) -> None:
     with pytest.raises(NotAnIndex):
         unpack(np.frombuffer(PACKED[:end], np.uint8))
+
+
+def test_an_index_of_another_version_is_not_read(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(packing, "VERSION", packing.VERSION - 1)
+    older = b"".join(pack(arrays_of([ONE_JOB]), {"seq": 7}))
+    monkeypatch.undo()
+    for read in (facts_of, lambda file: unpack(np.frombuffer(file, np.uint8))):
+        with pytest.raises(NotAnIndex):
+            read(older)
+
+
+def test_a_term_is_found_however_few_are_remembered(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(arrays, "_REMEMBERED", 2)
+    terms = arrays_of([ONE_JOB]).terms
+    asked = ["hose", "split", "none", "hose", "split"]
+    places = [terms.place(word) for word in asked]
+    assert [place if place is None else terms[place].decode() for place in places] == [
+        *("hose", "split", None, "hose", "split")
+    ]
 
 
 def test_different_fixes_have_different_keys() -> None:

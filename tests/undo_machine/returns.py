@@ -142,7 +142,6 @@ DEEDS: Deeds = {
     actions.take_judgement_back: about(),
     actions.say_why: about(Seen.words),
     actions.name_cause_class: about(one_of(None, *CAUSES)),
-    actions.write_cost: lambda s: using(*jobs(s), s.of(CENTS)),
     actions.promise_change: about(Seen.words),
     actions.say_not_same_vehicle: about(),
     actions.say_same_vehicle: about(),

@@ -128,7 +128,7 @@ def test_a_table_whose_cells_are_worked_out_keeps_its_formulas(
 
 def test_a_chart_keeps_the_figures_that_it_draws(monkeypatch: pytest.MonkeyPatch) -> None:
     table = Table("Weeks", (Column("Week", "count"), Column("Jobs", "count")), ((1, 71), (2, 72)))
-    chart = Chart("Jobs", "columns", "Weeks", "Week", ("Jobs",), "week", "jobs")
+    chart = Chart("Jobs", "lines", "Weeks", "Week", ("Jobs",), "week", "jobs")
     sheet = Sheet("Weeks", "", charts=(chart,), tables=(table,))
     with zipfile.ZipFile(BytesIO(_written(monkeypatch, sheet, most_plain=1))) as file:
         drawn = file.read("xl/charts/chart1.xml").decode()

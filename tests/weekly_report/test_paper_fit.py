@@ -20,7 +20,8 @@ from desktop_app.weekly_report.paper_fit import (
     room_on_paper,
     text_pixels,
 )
-from desktop_app.weekly_report.sheet_form import Column
+from desktop_app.weekly_report.sheet_form import Column, Sheet, Table
+from desktop_app.weekly_report.workbook import workbook_bytes
 from tests.watched_shop import a_week_of_returns, job, vehicle
 from tests.weekly_report.week_written import opened, written
 
@@ -113,3 +114,14 @@ def test_what_is_meant_to_be_read_prints_at_a_size_that_can_be_read(
         assert sum(one.max - one.min + 1 for one in page.column_dimensions.values()) >= last
         across = page.page_setup.fitToWidth or 1
         assert wide <= room_on_paper(paper, across) * LEAST_SIZE / 7, page.title
+
+
+def test_a_sentence_stands_above_a_table_however_wide_its_first_column_is(tmp_path: Path) -> None:
+    wide = Table("Few", (Column("N", "count"), Column("M", "count")), (("m" * 150, 1),), "Few")
+    sheet = Sheet("Few", "about", sentences=("Read the counts.",), tables=(wide,))
+    *_, content = workbook_bytes([sheet], "A4", "$")
+    (tmp_path / "few.xlsx").write_bytes(content)
+    [page] = opened(tmp_path / "few.xlsx")
+    [cell] = [row[0] for row in page if row[0].value == "Read the counts."]
+    assert cell.alignment.wrap_text
+    assert any(cell.coordinate in merged for merged in page.merged_cells.ranges)

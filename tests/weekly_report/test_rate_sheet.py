@@ -11,6 +11,7 @@ from desktop_app.weekly_report.read_first import read_first
 from desktop_app.weekly_report.sheet_form import Table
 from desktop_app.weekly_report.sheets.rate import rate_sheet
 from desktop_app.weekly_report.sheets.rate_months import OWN
+from desktop_app.weekly_report.week import week_of
 from desktop_app.weekly_report.weekly_chart_of import weeks_charted
 from desktop_app.weekly_report.year_behind import JobDone, ReturnDone
 from tests.weekly_report.year_made import SHOP, WEEK, came, done, figures
@@ -23,13 +24,18 @@ def cells(table: Table, row: int = 0) -> dict[str, object]:
     return dict(zip((column.header for column in table.columns), table.rows[row], strict=True))
 
 
-def steady(rise_from: int | None = None) -> tuple[list[JobDone], list[ReturnDone]]:
-    """A year of 20 jobs a week; one comeback a week, or four from so many weeks before the last."""
+def steady(
+    rise_from: int | None = None, rise_to: int = 0
+) -> tuple[list[JobDone], list[ReturnDone]]:
+    """A year of 20 jobs a week with one comeback a week, or four.
+
+    Four from so many weeks before the last, until so many before it.
+    """
     jobs: list[JobDone] = []
     returns: list[ReturnDone] = []
     for week in range(52):
         gone = 7 * (51 - week)
-        back = 4 if rise_from is not None and 51 - week < rise_from else 1
+        back = 4 if rise_from is not None and rise_to <= 51 - week < rise_from else 1
         for n in range(20):
             after = 0 if n < back else None
             job = done(f"J-{week}-{n}", gone, back_after=after)
@@ -82,6 +88,29 @@ def test_a_single_bad_week_is_said_with_what_luck_gives() -> None:
     assert set(first.jobs) >= {f"B-{n}" for n in range(20)}
 
 
+def test_a_rise_that_is_over_is_said_as_over_with_the_weeks_that_it_lasted() -> None:
+    found = figures(*steady(rise_from=24, rise_to=21))
+    [rise] = [one for one in weeks_charted(found).noticed() if one.first != one.last]
+    assert (rise.first, rise.last) == (WEEK.moved(-23), WEEK.moved(-21))
+    assert rise.comebacks == len(rise.jobs) == 12
+    assert rise.words == (
+        f"In weeks {rise.first} to {rise.last} comebacks looked twice as many as before; the weeks "
+        "since then do not carry it on."
+    )
+
+
+def test_a_week_with_fewer_than_luck_makes_is_said_too() -> None:
+    jobs = [done(f"J-{n}", 7 * (n // 20)) for n in range(26 * 20)]
+    quiet = WEEK.moved(-5)
+    back = [came(job, f"K-{job.number}", 0) for n, job in enumerate(jobs) if n % 20 < 12]
+    found = figures(jobs, [one for one in back if week_of(one.row.came_on) != quiet])
+    [one] = [one for one in weeks_charted(found).noticed() if one.first == quiet]
+    assert (one.comebacks, one.jobs) == (0, ())
+    assert one.words.startswith(f"Week {quiet}: 0 comebacks of ")
+    assert "is fewer than luck makes of these weeks' average" in one.words
+    assert one.words in read_first(found)
+
+
 def test_the_weeks_are_charted_once_for_a_book() -> None:
     found = figures(*steady())
     assert weeks_charted(found) is weeks_charted(found)
@@ -132,6 +161,16 @@ def test_cars_never_read_again_are_taken_at_the_middle_of_the_others_and_said() 
     assert table.rows[-1][2] == pytest.approx(0.04)
     said = " ".join(table.notes)
     assert "86 jobs of 100 were never read again and were taken to be driven as the others" in said
+
+
+def test_one_car_never_read_again_is_said_as_one() -> None:
+    seen = done("", 20).left_on
+    read = [done(f"J-{n}", 80, known_on=seen, miles_known=1800.0) for n in range(12)]
+    assert not any("never read again" in note for note in by_miles(read).notes)
+    [said] = [note for note in by_miles([*read, done("U-1", 80)]).notes if "never read" in note]
+    # 1,800 miles in 60 days.
+    assert said.startswith("1 job of 13 was never read again and was taken to be driven as")
+    assert "900 miles a month in the middle" in said
 
 
 def test_cars_never_read_again_are_driven_as_differently_as_the_others() -> None:

@@ -11,13 +11,15 @@ import pytest
 from desktop_app.commands.shop_place import kinds_of
 from desktop_app.repair_jobs.stored import CaughtHere
 from desktop_app.returns_watched.customer_actions import note_answer
+from desktop_app.returns_watched.honest_numbers.group_rates import FEW_JOBS
 from desktop_app.returns_watched.kind_windows import Promise
+from desktop_app.returns_watched.owed import Owed, State, What
 from desktop_app.returns_watched.stored_returns import count_waiting
 from desktop_app.returns_watched.window_actions import promise_for_kind
 from desktop_app.shop_record.house_rules import change_rule, change_rules
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.weekly_report.actions import look_at_week
-from desktop_app.weekly_report.figures import WeekFigures, WeekRows, week_figures
+from desktop_app.weekly_report.figures import JobLeft, WeekFigures, WeekRows, week_figures
 from desktop_app.weekly_report.pages import week_sheet
 from desktop_app.weekly_report.read_first import read_first
 from desktop_app.weekly_report.sheets import definition_words
@@ -91,6 +93,35 @@ def test_jobs_left_unproven_are_all_there() -> None:
         "from 0% to 66%. 34 more are not settled."
     )
     assert "none of them is settled yet" in said(figures(jobs[2:]), "unproven")
+    assert said(figures(jobs[:3]), "unproven").endswith("from 0% to 66%. 1 more is not settled.")
+    assert said(figures(jobs[:2]), "unproven").endswith("too few to tell: anything from 0% to 66%.")
+
+
+def test_what_suppliers_owe_is_said_with_what_nobody_knows_the_amount_of() -> None:
+    def owing(*sums: int | None) -> WeekFigures:
+        owed = tuple(
+            Owed(n, n, "J-1", "alternator", "", What.CORE, cents, LAST, State.OPEN)
+            for n, cents in enumerate(sums)
+        )
+        found = figures([])
+        return replace(found, year=replace(found.year, owed=owed))
+
+    assert said(owing(6_000, 120_050), "owe") == "Suppliers owe $1,260.50."
+    assert said(owing(6_000, None), "owe") == "Suppliers owe $60.00, and 1 without an amount."
+    assert not any("owe" in words for words in read_first(figures([])))
+
+
+def test_only_a_week_of_few_jobs_is_told_to_be_small() -> None:
+    left = JobLeft(
+        *("J", LAST, "car", "stalls", True, "wire broken", "wire replaced", "ignition", 2),
+        *(None, None, None, None, 0.0, "first", None),
+    )
+    few = replace(figures([]), left=(left,) * (FEW_JOBS - 1))
+    assert "with 19 jobs counted" in said(few, "Small numbers")
+    many = replace(few, left=(left,) * FEW_JOBS)
+    assert not any("Small numbers" in words for words in read_first(many))
+    uncounted = replace(left, work="inspection")
+    assert "with 19 jobs counted" in said(replace(few, left=(*few.left, uncounted)), "Small")
 
 
 def test_what_waits_in_the_week_is_among_what_waits_at_all() -> None:

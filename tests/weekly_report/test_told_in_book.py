@@ -14,8 +14,9 @@ from desktop_app.returns_watched.told_actions import judge_told, say_told_danger
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.weekly_report.actions import look_at_week
 from desktop_app.weekly_report.figures import WeekFigures
-from desktop_app.weekly_report.pages import week_sheet
+from desktop_app.weekly_report.pages import week_sheet, week_sheets
 from desktop_app.weekly_report.read_first import read_first
+from desktop_app.weekly_report.row_jobs import jobs_of_row
 from desktop_app.weekly_report.week import read_week
 from tests.watched_shop import a_week_of_returns, as_made, job, judge_return, vehicle
 
@@ -148,3 +149,22 @@ def test_a_changed_judgement_of_what_was_told_says_from_what(
     words = str(rows.column("Who judged, and when")[place])
     assert "“cannot tell”" in words
     assert "revised to “same part”" in words
+
+
+def test_whatever_is_opened_for_it_is_a_job_that_is_there(
+    shop: ShopRecord, told: tuple[int, int]
+) -> None:
+    with shop.reading() as connection:
+        known = set(connection.execute(select(Job.number)).scalars())
+    waits = look_at_week(shop, read_week("2026-W47"))
+    judge_told(shop, *told, "same part", cause_class="part-died-early", by="Ana")
+    for found in (waits, book(shop)):
+        for sheet in week_sheets(found):
+            for table in sheet.tables:
+                opened = {job for n in range(len(table.rows)) for job in jobs_of_row(table, n)}
+                assert opened <= known, table.name
+            totals = {total.words: total.jobs() for total in sheet.totals if total.jobs}
+            assert set(sum(totals.values(), ())) <= known
+    [comebacks] = [t for t in week_sheet(book(shop), "Read first").totals if t.words == "Comebacks"]
+    assert comebacks.jobs is not None
+    assert comebacks.jobs() == ("J-150",)

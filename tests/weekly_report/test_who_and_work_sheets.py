@@ -18,6 +18,7 @@ from desktop_app.shop_record.trouble import ShopDamaged
 from desktop_app.weekly_report.actions import look_at_week
 from desktop_app.weekly_report.figures import WeekFigures
 from desktop_app.weekly_report.pages import week_sheet
+from desktop_app.weekly_report.read_first import read_first
 from desktop_app.weekly_report.sheets.people import parts_played
 from desktop_app.weekly_report.week import read_week
 from tests.watched_shop import job, judge_return, vehicle
@@ -74,6 +75,9 @@ def test_rows_of_few_jobs_are_only_counted() -> None:
     sheet = week_sheet(figures(jobs), "People").table("People")
     assert [row["Part played"] for row in rows_of(sheet)] == ["technician"]
     assert sheet.notes[-1].startswith("1 row with fewer than 20 settled jobs is not listed")
+    two = [*jobs, done("C-1", technician="Cy")]
+    said = week_sheet(figures(two), "People").table("People").notes[-1]
+    assert said.startswith("2 rows with fewer than 20 settled jobs are not listed")
 
 
 @given(st.dictionaries(st.sampled_from(DIDS), st.sampled_from(["Ada", "Bo"])))
@@ -116,6 +120,8 @@ def test_trouble_that_maintenance_caused_is_counted_in_its_own_row() -> None:
     week = figures([plain, caused, looked, other, late, done("J-1")], back)
     why = {row["Why"]: row["Jobs"] for row in rows(week, "Rate", "KeptOut") if row["Jobs"]}
     assert why == {"maintenance": 3, "inspection only": 1, "new trouble from our hands": 1}
+    [first] = [words for words in read_first(week) if "trouble from our hands" in words]
+    assert first.startswith("1 job of the year that were inspection or maintenance came back")
     table = week_sheet(week, "Rate").table("KeptOut")
     places = {row["Why"]: place for place, row in enumerate(rows_of(table))}
     assert table.behind[places["new trouble from our hands"]] == ("M-2",)

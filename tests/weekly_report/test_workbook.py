@@ -12,7 +12,7 @@ import pytest
 
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
-from desktop_app.weekly_report.actions import write_week
+from desktop_app.weekly_report.actions import file_name, write_week
 from desktop_app.weekly_report.sheet_form import LONGEST_TEXT, fitting_text
 from desktop_app.weekly_report.week import read_week
 from tests.watched_shop import a_week_of_returns, job, judge_return, vehicle
@@ -83,6 +83,10 @@ def test_each_formula_carries_its_result(week: Path) -> None:
     assert results["Cost of the week's returns"] == 87.5
     assert results["Jobs under watch"] == 6
     assert results["Cost of the year's comebacks"] == 87.5
+
+
+def test_the_file_is_proposed_under_the_name_of_its_week() -> None:
+    assert file_name(read_week("2026-W07")) == "week-2026-W07.xlsx"
 
 
 def test_nothing_typed_becomes_a_formula_or_a_link(week: Path) -> None:

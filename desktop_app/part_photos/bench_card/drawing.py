@@ -39,7 +39,8 @@ class Words:
     bold: bool = False
 
 
-Shape: TypeAlias = Area | Stroke | Words
+Figure: TypeAlias = Area | Stroke
+Shape: TypeAlias = Figure | Words
 
 
 def block(left: float, top: float, right: float, bottom: float) -> Line:
@@ -47,13 +48,11 @@ def block(left: float, top: float, right: float, bottom: float) -> Line:
     return ((left, top), (right, top), (right, bottom), (left, bottom))
 
 
-def moved(shape: Shape, by: Point) -> Shape:
-    """Return the shape, moved."""
-    if isinstance(shape, Area):
-        return replace(shape, pieces=tuple(_moved(piece, by) for piece in shape.pieces))
-    if isinstance(shape, Stroke):
-        return replace(shape, points=_moved(shape.points, by))
-    return replace(shape, at=_moved((shape.at,), by)[0])
+def moved(figure: Figure, by: Point) -> Figure:
+    """Return the figure, moved."""
+    if isinstance(figure, Area):
+        return replace(figure, pieces=tuple(_moved(piece, by) for piece in figure.pieces))
+    return replace(figure, points=_moved(figure.points, by))
 
 
 def _moved(points: Line, by: Point) -> Line:

@@ -6,7 +6,7 @@ import math
 from dataclasses import dataclass
 
 from desktop_app.language import tr
-from desktop_app.part_photos.bench_card.drawing import Area, Line, Point, Shape, Stroke, block
+from desktop_app.part_photos.bench_card.drawing import Area, Figure, Line, Point, Stroke, block
 
 SIZE_MM = (20.0, 14.0)  # of each picture
 _FINE = 0.25
@@ -17,7 +17,7 @@ class HowTo:
     """One step: what to do, and its picture in a box of `SIZE_MM`."""
 
     words: str
-    shapes: tuple[Shape, ...]
+    shapes: tuple[Figure, ...]
 
 
 def how_to() -> tuple[HowTo, ...]:
@@ -43,7 +43,7 @@ def _slab(left: float, front: float, right: float, back: float) -> Line:
     return tuple(_on_board(u, v) for u, v in corners)
 
 
-def _card_flat() -> tuple[Shape, ...]:
+def _card_flat() -> tuple[Figure, ...]:
     front, side = ((0.0, 0.0), (1.0, 0.0)), ((1.0, 0.0), (1.0, 1.0))
     faces = [
         tuple(_on_board(u, v) for u, v in edge)
@@ -62,7 +62,7 @@ def _card_flat() -> tuple[Shape, ...]:
     )
 
 
-def _part_in_field() -> tuple[Shape, ...]:
+def _part_in_field() -> tuple[Figure, ...]:
     left, top, right, bottom = 5.4, 0.5, 14.6, 13.5
     spots = [
         (left + 0.6 + 3.6 * column, top + 0.6 + 3.55 * row)
@@ -81,7 +81,7 @@ def _part_in_field() -> tuple[Shape, ...]:
     )
 
 
-def _camera_above() -> tuple[Shape, ...]:
+def _camera_above() -> tuple[Figure, ...]:
     lens, middle = (10.0, 2.5), (10.2, 1.6)
     phone = tuple(_turned(middle, corner, 6) for corner in block(-3.6, -0.5, 3.6, 0.5))
     half = ((8.2, 12.0), (8.2, 10.9), (9.2, 10.9), (9.2, 9.9))

@@ -33,8 +33,6 @@ class OutlineFit:
     inliers: float
     rms: float
     overlap: float
-    area_ratio: float
-    comparable: float
     rival: float
     far_off: float
     rival_off: float
@@ -179,8 +177,6 @@ def fit_outlines(
         best.inliers,
         best.rms,
         _overlap(old, laid),
-        laid.area() / old.area(),
-        min(usable),
         rival.inliers / max(best.inliers, 1e-9) if rival else 0.0,
         _far_off(old, laid, FAR * within),
         _far_off(old, new.moved(rival.move), FAR * within) if rival else 1.0,

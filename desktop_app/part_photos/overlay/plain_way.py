@@ -164,7 +164,8 @@ def _outline(pixels: PhotoPixels) -> Outline | None:
     mask = part_mask(small, whole, per_mm)
     if mask is None or not LEAST_SHARE <= float(mask.mean()) <= MOST_SHARE:
         return None
-    if mask[0].any() or mask[-1].any() or mask[:, 0].any() or mask[:, -1].any():
+    # A part that is cut off has no whole outline. No mask reaches the outermost pixels themselves.
+    if any(rim.any() for rim in (mask[:2], mask[-2:], mask[:, :2], mask[:, -2:])):
         return None
     view = PartView(small, whole, (0.0, 0.0), per_mm)
     rim = evenly(view.to_mm(mask_rim(mask)), 0.25, 0.3)

@@ -6,9 +6,9 @@ import re
 from dataclasses import dataclass
 
 from desktop_app.language import tr
+from desktop_app.part_photos.signs import SIDE_NAMES
 
 SIDES = ("removed", "replacement")
-SIDE_WORDS = {"removed": tr("removed part"), "replacement": tr("replacement")}
 _PLACE = re.compile(r"([0-9a-f]{16})\.([01])\.([0-9]{1,2})")
 
 
@@ -25,7 +25,7 @@ class Offer:
 
     def words(self, side: str = "", view: str = "") -> str:
         """Say the place in one line, as the window and the phone both do."""
-        which = SIDE_WORDS[side or self.side]
+        which = SIDE_NAMES[side or self.side]
         return tr(
             "{which} · {view} · {part} · job {job}",
             which=which,

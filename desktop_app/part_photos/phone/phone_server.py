@@ -108,8 +108,7 @@ class PhoneServer(ThreadingHTTPServer):
     def allow(self, connection: socket.socket, seconds: float) -> None:
         """Give a connection so much time from now."""
         with self._lock:
-            if connection in self._late:
-                self._late[connection] = monotonic() + seconds
+            self._late[connection] = monotonic() + seconds
 
     def service_actions(self) -> None:
         """Cut whoever is late; called a few times a second."""
@@ -168,26 +167,30 @@ class PhoneServer(ThreadingHTTPServer):
         self.serve_forever(_LOOK_SECONDS)
 
     def _listen(self, address: str) -> None:
-        for port in (PORT, 0):
+        try:
             try:
-                self.server_address = (address, port)
-                self.server_bind()
-                self.server_activate()
-                return
+                self._take((address, PORT))
             except OSError as error:
-                if error.errno == errno.EADDRINUSE and port:
-                    self.socket.close()
-                    self.socket = socket.socket(self.address_family, self.socket_type)
-                    continue
-                self.server_close()
-                raise ShopTrouble(
-                    tr(
-                        "The page for phones can't be opened at {address}: {reason}.",
-                        address=address,
-                        reason=error.strerror,
-                    ),
-                    do=tr("Choose another address of this computer."),
-                ) from error
+                if error.errno != errno.EADDRINUSE:
+                    raise
+                self.socket.close()
+                self.socket = socket.socket(self.address_family, self.socket_type)
+                self._take((address, 0))
+        except OSError as error:
+            self.server_close()
+            raise ShopTrouble(
+                tr(
+                    "The page for phones can't be opened at {address}: {reason}.",
+                    address=address,
+                    reason=error.strerror,
+                ),
+                do=tr("Choose another address of this computer."),
+            ) from error
+
+    def _take(self, address: tuple[str, int]) -> None:
+        self.server_address = address
+        self.server_bind()
+        self.server_activate()
 
     def _no_room(self, request: socket.socket) -> None:
         with suppress(OSError):

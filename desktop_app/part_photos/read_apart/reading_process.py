@@ -76,11 +76,11 @@ def main() -> None:
     """Answer until nobody asks any more."""
     with suppress(ValueError):
         signal.signal(signal.SIGINT, signal.SIG_IGN)  # it ends with its input
-    answers = _own_output()
-    limit_myself()
-    while (asked := receive(sys.stdin.buffer, MOST_BYTES)) is not None:
-        limit_this_photo()
-        send(answers, *answer(*asked))
+    with _own_output() as answers:
+        limit_myself()
+        while (asked := receive(sys.stdin.buffer, MOST_BYTES)) is not None:
+            limit_this_photo()
+            send(answers, *answer(*asked))
 
 
 def _own_output() -> BinaryIO:

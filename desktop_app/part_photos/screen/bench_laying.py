@@ -19,6 +19,7 @@ from desktop_app.part_photos.overlay.not_compared import NotCompared, not_compar
 from desktop_app.part_photos.overlay.same_laying import is_same_laying
 from desktop_app.part_photos.overlay_actions import forget_overlay, keep_overlay, show_on_sheet
 from desktop_app.part_photos.screen.bench_photo import BenchPhoto
+from desktop_app.part_photos.signs import SIDE_NAMES
 from desktop_app.part_photos.stored_marks import KeptOverlay
 from desktop_app.part_photos.stored_overlays import readable_overlay
 from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
@@ -35,7 +36,6 @@ BROKEN = tr(
     "again, or take them apart."
 )
 FAILED = tr("Laying the photos on each other did not work. Nothing was changed.")
-SIDE_NAMES = {"removed": tr("removed part"), "replacement": tr("replacement")}
 OTHERWISE = tr(
     "Where the parts differ is not shown: the scale of a photo, or the program, has "
     "changed since they were laid on each other. Lay them on each other again."

@@ -9,14 +9,13 @@ from PySide6.QtGui import QColor, QPainter, QPen, QPolygonF
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QWidget
 
 from desktop_app.language import tr
-from desktop_app.part_photos.signs import SIDE_SIGNS
+from desktop_app.part_photos.signs import SIDE_NAMES, SIDE_SIGNS
 from desktop_app.shop_window import look
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.texts import plain_label
 
 OverlayMode = Literal["wipe", "blend", "alternate", "differences"]
 COLOURS = {"removed": look.REMOVED, "replacement": look.REPLACEMENT}
-NAMES = {"removed": tr("removed part"), "replacement": tr("replacement")}
 HATCHED = "▨"
 _REACH = 5.5  # screen pixels from a sign's middle to its rim
 
@@ -69,10 +68,10 @@ class OverlayLegend(QWidget):
         now = {one: tr("seen now") if there else tr("hidden now") for one, there in seen.items()}
         for side, label in self._words.items():
             said = {
-                "wipe": f"{where[side]}: {NAMES[side]}",
-                "blend": f"{NAMES[side]}, {part[side]}",
-                "alternate": f"{NAMES[side]}, {now[side]}",
-                "differences": f"{drawn[side]}: {NAMES[side]}",
+                "wipe": f"{where[side]}: {SIDE_NAMES[side]}",
+                "blend": f"{SIDE_NAMES[side]}, {part[side]}",
+                "alternate": f"{SIDE_NAMES[side]}, {now[side]}",
+                "differences": f"{drawn[side]}: {SIDE_NAMES[side]}",
             }
             label.setText(said[mode])
         self._hatched.setVisible(mode == "differences" and outlined)

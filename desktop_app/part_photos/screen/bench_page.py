@@ -27,14 +27,13 @@ from desktop_app.part_photos.screen.bench_stage import MOVES, BenchStage
 from desktop_app.part_photos.screen.bench_tools import ToolsRow
 from desktop_app.part_photos.screen.bench_work import BenchWork
 from desktop_app.part_photos.screen.locked_views import LockedViews
-from desktop_app.part_photos.signs import SIDE_SIGNS
+from desktop_app.part_photos.signs import SIDE_NAMES, SIDE_SIGNS
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.place_names import BENCH
 from desktop_app.shop_window.tab_order import next_stop
 from desktop_app.shop_window.texts import plain_label, tooltip
 
-_SAID = {"removed": tr("removed part"), "replacement": tr("replacement")}
 _WITH_TITLE = 900  # screen pixels; below that the buttons of the head want the room
 _LEAST_HIGH = 220  # screen pixels of the two photos
 
@@ -73,7 +72,8 @@ class PhotoBench(QWidget):
         self._overlay = OverlayPanel(desk, self._photos, self.stages(), self._work.usual_height)
         self._common: dict[str, tuple[Pixel, ...]] = {}
         self._scales = {
-            side: ScaleLine(desk, SIDE_SIGNS[side], words, follow) for side, words in _SAID.items()
+            side: ScaleLine(desk, SIDE_SIGNS[side], words, follow)
+            for side, words in SIDE_NAMES.items()
         }
         self._views.setMinimumHeight(_LEAST_HIGH)
         self._help = plain_label(START, "quiet", wrap=True)

@@ -11,16 +11,15 @@ from PySide6.QtGui import QImage
 from desktop_app.language import tr
 from desktop_app.part_photos.arrival import Arrival, arrived
 from desktop_app.part_photos.photo_trouble import PhotoTrouble
-from desktop_app.part_photos.picture_kind import ACCEPTED, HEIC, JPEG, PNG, WEBP
+from desktop_app.part_photos.picture_kind import ACCEPTED, ENDINGS
 
 # Qt would draw these, together with whatever files they name: they never come as a picture.
 _DRAWINGS = ("image/svg", "image/pdf")
-_ENDINGS = {JPEG: "jpg", PNG: "png", WEBP: "webp", HEIC: "heic"}
 
 
 def may_hold_photos(mime: QMimeData) -> bool:
     """Tell, without looking at any file, whether a drag is worth accepting."""
-    return mime.hasUrls() or mime.hasImage() or any(mime.hasFormat(kind) for kind in _ENDINGS)
+    return mime.hasUrls() or mime.hasImage() or any(mime.hasFormat(kind) for kind in ENDINGS)
 
 
 def arrivals_in(
@@ -34,7 +33,7 @@ def arrivals_in(
     urls = mime.urls() if mime.hasUrls() else _urls_of_text(mime)
     if urls:
         return _from_urls(urls)
-    for kind, ending in _ENDINGS.items():
+    for kind, ending in ENDINGS.items():
         if mime.hasFormat(kind) and mime.data(kind).size() > 0:
             return [Arrival(f"{stamp}.{ending}", content=bytes(mime.data(kind).data()))], []
     if any(kind.lower().startswith(_DRAWINGS) for kind in mime.formats()):

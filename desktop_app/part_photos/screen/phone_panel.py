@@ -5,7 +5,6 @@ from __future__ import annotations
 from PySide6.QtCore import Qt, Slot
 from PySide6.QtWidgets import (
     QCheckBox,
-    QComboBox,
     QHBoxLayout,
     QLabel,
     QPushButton,
@@ -20,6 +19,7 @@ from desktop_app.part_photos.screen.phone_bay import PhoneBay
 from desktop_app.part_photos.screen.phone_code import PhoneCode
 from desktop_app.part_photos.screen.phone_waiting import PhoneWaiting
 from desktop_app.part_photos.signs import SIDE_SIGNS
+from desktop_app.shop_window.choice_list import ChoiceList
 from desktop_app.shop_window.keys import on_key
 from desktop_app.shop_window.texts import plain_label, tooltip
 
@@ -65,7 +65,7 @@ class PhonePanel(QWidget):
             | Qt.TextInteractionFlag.TextSelectableByKeyboard
         )
         self._how = plain_label("", "quiet", wrap=True)
-        self._choice = QComboBox()
+        self._choice = ChoiceList()
         self._choice.setAccessibleName(tr("Address of this computer"))
         self._locked = QCheckBox(
             tr("Lock what travels (TLS, a certificate of this computer's own)")

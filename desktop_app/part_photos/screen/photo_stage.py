@@ -60,6 +60,7 @@ class PhotoStage(QGraphicsView):
     zoomed_by = Signal(float, float, float)  # factor; where, in pixels off the middle
     moved_by = Signal(float, float)  # screen pixels right and down
     made_whole = Signal()
+    photo_wanted = Signal()  # the empty stage was clicked, or Enter pressed on it
     shown = Signal(object)  # KeptPhoto: its full picture is on the stage
 
     def __init__(
@@ -208,6 +209,8 @@ class PhotoStage(QGraphicsView):
             self.reduce()
         elif key == Qt.Key.Key_0:
             self.make_whole()
+        elif key in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and self._photo is None:
+            self.photo_wanted.emit()
         elif key in _ARROWS and self._loupe.zoom > 1:
             self._push(*_ARROWS[key])
         else:
@@ -225,8 +228,12 @@ class PhotoStage(QGraphicsView):
             self._push(way.x(), way.y())
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
-        self._held = None
+        was_held, self._held = self._held, None
         self.viewport().unsetCursor()
+        left = event.button() == Qt.MouseButton.LeftButton
+        inside = self.viewport().rect().contains(event.position().toPoint())
+        if left and inside and was_held is None and self._photo is None:
+            self.photo_wanted.emit()
 
     def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
         self.make_whole()

@@ -172,10 +172,9 @@ class PhotoTray(QFrame):
             self._ways.addWidget(button)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
-        column.addWidget(self._empty)
-        column.addWidget(self._strip)
-        column.addWidget(self._note)
-        column.addWidget(ways)
+        column.addWidget(ways)  # above the photos, which push nothing away
+        for widget in (self._empty, self._strip, self._note):
+            column.addWidget(widget)
 
     def _take(self, mime: QMimeData) -> bool:
         came, elsewhere = arrivals_in(mime, self._desk.now())

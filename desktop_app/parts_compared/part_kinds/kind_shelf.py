@@ -9,6 +9,7 @@ from typing import Protocol
 from desktop_app.language import tr
 from desktop_app.parts_compared.part_kinds.kind_table import as_written
 from desktop_app.parts_compared.part_kinds.kind_trouble import KindTrouble
+from desktop_app.parts_compared.part_kinds.our_words import ours_said
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.part_kinds.part_kind_file import read_kind
 
@@ -45,8 +46,9 @@ def load_kinds(folders: Sequence[Folder], own: Mapping[str, str] = NOTHING) -> K
     """Read every *.toml of the folders, later folders replacing kinds of the same id.
 
     The first folder comes with the program and speaks its language; the others are the shop's.
-    `own` holds the texts that the record keeps, by id; they come last. A folder that isn't there
-    counts as empty; what can't be used is left out and told of.
+    `own` holds the texts that the record keeps, by id; they come last, and say what is ours in
+    that language too. A folder that isn't there counts as empty; what can't be used is left out
+    and told of.
     """
     kinds: dict[str, PartKind] = {}
     troubles: list[KindTrouble] = []
@@ -63,7 +65,7 @@ def load_kinds(folders: Sequence[Folder], own: Mapping[str, str] = NOTHING) -> K
                 kinds[kind.id] = kind
     for name, text in own.items():
         try:
-            kind = read_kind(text, tr("the shop's own {name}", name=name))
+            kind = read_kind(text, tr("the shop's own {name}", name=name), ours_said)
             if kind.id != name:
                 raise KindTrouble(
                     tr("the shop's own {name}", name=name),

@@ -4,39 +4,43 @@ from __future__ import annotations
 
 from typing import Any
 
+from desktop_app.parts_compared.part_kinds.kind_table import Say, as_written
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension, PartKind
 
 
-def kind_as_toml(kind: PartKind) -> str:
-    """Return the kind's file; reading it back gives an equal kind."""
+def kind_as_toml(kind: PartKind, keep: Say = as_written) -> str:
+    """Return the kind's file; reading it back gives an equal kind.
+
+    `keep` gives back the words of the file for those that `say` gave when it was read.
+    """
     import tomli_w
 
+    name, *also = kind.plain_names
     return tomli_w.dumps(
         {
             "schema": 1,
             **_filled(
                 id=kind.id,
                 like=kind.like,
-                name=kind.name,
-                also=kind.also,
-                written=kind.written,
+                name=name,
+                also=also,
                 system=kind.system,
                 sides=kind.sides,
                 pieces=kind.pieces,
                 views=kind.views,
-                cautions=kind.cautions,
-                dimensions=[_dimension(one) for one in kind.dimensions],
+                cautions=[keep(one) for one in kind.cautions],
+                dimensions=[_dimension(one, keep) for one in kind.dimensions],
                 conditions=[
                     _filled(
                         term=one.term,
                         also=one.also,
-                        means=one.means,
+                        means=keep(one.means),
                         moves=dict(one.moves),
                         allowed_when_new=one.allowed_when_new,
                     )
                     for one in kind.conditions
                 ],
-                wrongs=[_filled(say=one.say, shows_on=one.shows_on) for one in kind.wrongs],
+                wrongs=[_filled(say=keep(one.say), shows_on=one.shows_on) for one in kind.wrongs],
                 refit=[_filled(say=one.say, hurt=one.hurt) for one in kind.refit],
                 proof=[_filled(say=one.say, level=one.level) for one in kind.proof],
             ),
@@ -44,7 +48,7 @@ def kind_as_toml(kind: PartKind) -> str:
     )
 
 
-def _dimension(one: Dimension) -> dict[str, Any]:
+def _dimension(one: Dimension, keep: Say) -> dict[str, Any]:
     low, high = one.allowed or (None, None)
     allowed: dict[str, Any] = {}
     if one.role == "limit":
@@ -56,16 +60,15 @@ def _dimension(one: Dimension) -> dict[str, Any]:
         allowed = {"allowed": high}
     return _filled(
         name=one.name,
-        label=one.label,
-        written=one.written,
+        label=one.plain,
         unit=one.unit,
         role=one.role,
         **allowed,
         instrument=one.instrument,
         essential=one.essential,
-        basis=one.basis,
-        how=one.how,
-        wear=one.wear,
+        basis=keep(one.basis),
+        how=keep(one.how),
+        wear=keep(one.wear),
         choices=one.choices,
         typical=one.typical if one.typical and None not in one.typical else None,
     )

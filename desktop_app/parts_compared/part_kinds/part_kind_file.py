@@ -52,7 +52,7 @@ def read_kind(text: str, file: str, say: Say = as_written) -> PartKind:
             ProofCheck(one.word("say"), one.word("level", "bay")) for one in table.tables("proof")
         ),
         like=table.identifier("like", "tip-radius") if table.word("like", "") else "",
-        written=table.words("written") or (plain if plain != (name, *also) else ()),
+        written=plain if plain != (name, *also) else (),
     )
 
 
@@ -95,7 +95,7 @@ def _dimension(table: KindTable) -> Dimension:
         wear=table.said("wear", ""),
         choices=table.words("choices"),
         typical=table.span("typical"),
-        written=table.word("written", "") or (written if written != label else ""),
+        written=written if written != label else "",
     )
 
 

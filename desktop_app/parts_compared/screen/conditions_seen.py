@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Slot
-from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QPushButton, QVBoxLayout, QWidget
 
 from desktop_app.language import tr
 from desktop_app.part_photos.signs import SIDE_SIGNS
@@ -12,6 +12,7 @@ from desktop_app.parts_compared.pair_view import PairView
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.reading import SIDES, Side
 from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.field_rows import FieldRows
 from desktop_app.shop_window.fields import WordsField
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.kept_choice import put_back
@@ -37,11 +38,9 @@ class ConditionsSeen(QWidget):
                 tr("note on the replacement, {name}", name=kind.name), self._note_replacement, 2
             ),
         }
-        row = QHBoxLayout(self)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.setSpacing(18)
-        for side in SIDES:
-            row.addLayout(self._half(side), 1)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(FieldRows([self._half(side) for side in SIDES], 2))
 
     def show_conditions(self, pair: PairView) -> None:
         """Show which terms were seen, and the notes."""
@@ -56,12 +55,14 @@ class ConditionsSeen(QWidget):
         self._notes["removed"].show_value(pair.note_removed)
         self._notes["replacement"].show_value(pair.note_replacement)
 
-    def _half(self, side: Side) -> QVBoxLayout:
-        half = QVBoxLayout()
+    def _half(self, side: Side) -> QWidget:
+        box = QWidget()
+        half = QVBoxLayout(box)
+        half.setContentsMargins(0, 0, 12, 0)
         words = (
             tr("Seen on the removed part") if side == "removed" else tr("Seen on the replacement")
         )
-        half.addWidget(plain_label(f"{SIDE_SIGNS[side]} {words}"))
+        half.addWidget(plain_label(f"{SIDE_SIGNS[side]} {words}", wrap=True))
         self._boxes[side] = QWidget()
         self._rows[side] = FlowRow(self._boxes[side])
         self._buttons[side] = {}
@@ -71,7 +72,7 @@ class ConditionsSeen(QWidget):
         self._notes[side].setPlaceholderText(tr("In own words"))
         half.addWidget(self._notes[side])
         half.addStretch(1)
-        return half
+        return box
 
     def _button(self, side: Side, term: str) -> QPushButton:
         found = self._buttons[side].get(term)

@@ -37,6 +37,7 @@ from desktop_app.shop_window.fields import ChoiceField
 from desktop_app.shop_window.signs import signed
 from desktop_app.shop_window.texts import plain_label, tooltip
 
+SEVERAL = tr("Type several readings of it with semicolons between: 12.70; 12.71; 12.70.")
 INSTRUMENT, DRAWING, VERDICT = 3, 4, 5  # columns of the grid
 
 
@@ -78,7 +79,8 @@ class DimensionRow(QObject):
         self._picked: str | None = None
         self._drawing = DimensionDrawing(dimension.label)
         self._verdict = plain_label("", wrap=True)
-        self._how = plain_label(dimension.how, "quiet", wrap=True)
+        how = dimension.how if self._looked_at else f"{dimension.how} {SEVERAL}".strip()
+        self._how = plain_label(how, "quiet", wrap=True)
         self._sentence = plain_label("", wrap=True)
         self._refusal = plain_label("", wrap=True)
         self._under = QWidget()
@@ -300,7 +302,7 @@ class DimensionRow(QObject):
 
     @Slot()
     def _say_how(self) -> None:
-        self._how.setVisible(bool(self.dimension.how))
+        self._how.setVisible(bool(self._how.text()))
 
     @Slot()
     def _hide_how(self) -> None:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Slot
-from PySide6.QtWidgets import QComboBox, QGridLayout, QHBoxLayout, QLineEdit, QPushButton
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QLineEdit, QPushButton
 
 from desktop_app.language import tr
 from desktop_app.parts_compared import actions
@@ -15,6 +15,7 @@ from desktop_app.parts_compared.screen.instrument_table import ToolShown
 from desktop_app.parts_compared.shown_value import number
 from desktop_app.parts_compared.typed_value import typed_value
 from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_window.choice_list import ChoiceList
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import Labelled
 from desktop_app.shop_window.page import Section
@@ -30,7 +31,7 @@ class InstrumentForm(Section):
         super().__init__(tr("Add an instrument, or change one"))
         self._desk = desk
         self._name, self._step, self._error, self._day = (QLineEdit() for _ in range(4))
-        self._unit = QComboBox()
+        self._unit = ChoiceList()
         self._unit.addItems(UNITS)
         self._unit.currentTextChanged.connect(self._say_unit)
         self._name.setPlaceholderText(tr("calliper 2"))

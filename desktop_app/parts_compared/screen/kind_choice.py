@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QPushButton, QVBoxLayout, 
 from desktop_app.language import tr
 from desktop_app.parts_compared.part_kinds.kind_names import kind_called, kinds_meant
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
+from desktop_app.shop_window.field_rows import FieldRows
 from desktop_app.shop_window.fields import Labelled
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.in_sight import bring_up
@@ -43,14 +44,11 @@ class KindChoice(QWidget):
         self._refusal.hide()
         self._kinds_box, self._kinds_row = _row()
         self._sides_box, self._sides_row = _row()
-        row = QHBoxLayout()
-        row.addWidget(Labelled(tr("Part kind"), self._kind), 3)
-        row.addWidget(self._all, 0, Qt.AlignmentFlag.AlignBottom)
-        row.addWidget(Labelled(tr("Position"), self._position), 2)
-        row.addWidget(button, 0, Qt.AlignmentFlag.AlignBottom)
+        which = _beside(Labelled(tr("Part kind"), self._kind), self._all)
+        where = _beside(Labelled(tr("Position"), self._position), button)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
-        column.addLayout(row)
+        column.addWidget(FieldRows((which, where), 2))
         for below in (self._kinds_box, self._sides_box, self._refusal):
             column.addWidget(below)
 
@@ -147,6 +145,15 @@ def _line(name: str, hint: str) -> QLineEdit:
     line.setAccessibleName(name)
     line.setPlaceholderText(hint)
     return line
+
+
+def _beside(field: Labelled, button: QPushButton) -> QWidget:
+    box = QWidget()
+    row = QHBoxLayout(box)
+    row.setContentsMargins(0, 0, 0, 0)
+    row.addWidget(field, 1)
+    row.addWidget(button, 0, Qt.AlignmentFlag.AlignBottom)
+    return box
 
 
 def _row() -> tuple[QWidget, FlowRow]:

@@ -49,8 +49,9 @@ class KindDimensions(QWidget):
         self._grid = QGridLayout(self)
         self._grid.setContentsMargins(0, 0, 0, 0)
         self._grid.setVerticalSpacing(6)
+        self._grid.setHorizontalSpacing(4)
         for column, words in enumerate(HEADS):
-            self._grid.addWidget(plain_label(words, "quiet"), 0, column)
+            self._grid.addWidget(plain_label(words, "quiet", wrap=True), 0, column)
         for column, stretch in enumerate((3, 3, 2, 2, 1, 0)):
             self._grid.setColumnStretch(column, stretch)
         self._tools = (desk.ask(drawer) or {}) if own else {}

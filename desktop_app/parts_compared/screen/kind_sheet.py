@@ -15,6 +15,7 @@ from desktop_app.parts_compared.screen.new_dimension_form import NewDimensionFor
 from desktop_app.parts_compared.stored_kinds import pairs_of_kind
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.drafts import Drafts
+from desktop_app.shop_window.field_rows import FieldRows
 from desktop_app.shop_window.fields import LineField, WordsField
 from desktop_app.shop_window.flow_row import empty
 from desktop_app.shop_window.page import Section
@@ -140,7 +141,20 @@ class KindSheet(QWidget):
                 wrap=True,
             )
         )
-        row = QHBoxLayout()
+        head.column.addWidget(FieldRows((_alone(self._changing()), self._copying()), 2))
+        head.column.addWidget(self._refusal)
+        if self._own and self._built_in:
+            weigh = QPushButton(tr("What does ours change?"))
+            weigh.setToolTip(tooltip(tr("Judges every pair of this kind both ways")))
+            weigh.clicked.connect(self.effect_wanted)
+            line = QHBoxLayout()
+            line.addWidget(weigh)
+            line.addWidget(self._effect, 1)
+            head.column.addLayout(line)
+        return head
+
+    def _changing(self) -> QPushButton:
+        """Return the button that makes the kind the shop's own, or gives it back."""
         change = QPushButton(
             tr("Take ours off the shelf") if self._own else tr("Change it for our shop")
         )
@@ -152,27 +166,22 @@ class KindSheet(QWidget):
             )
         )
         change.clicked.connect(self._give_back if self._own else self._make_ours)
+        return change
+
+    def _copying(self) -> QWidget:
+        """Return the name of a copy, and the button that makes it."""
         self._name.setPlaceholderText(tr("a new name"))
         self._name.setAccessibleName(tr("Name of the new kind"))
         self._name.setMaxLength(80)
         make = QPushButton(tr("Copy it under this name"))
         make.clicked.connect(self._copy)
         self._name.returnPressed.connect(self._copy)
-        row.addWidget(change)
-        row.addStretch(1)
-        row.addWidget(self._name, 2)
+        box = QWidget()
+        row = QHBoxLayout(box)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.addWidget(self._name, 1)
         row.addWidget(make)
-        head.column.addLayout(row)
-        head.column.addWidget(self._refusal)
-        if self._own and self._built_in:
-            weigh = QPushButton(tr("What does ours change?"))
-            weigh.setToolTip(tooltip(tr("Judges every pair of this kind both ways")))
-            weigh.clicked.connect(self.effect_wanted)
-            line = QHBoxLayout()
-            line.addWidget(weigh)
-            line.addWidget(self._effect, 1)
-            head.column.addLayout(line)
-        return head
+        return box
 
     def _show_cautions(self) -> None:
         if self._kind.cautions != self._boxed:
@@ -225,6 +234,16 @@ class KindSheet(QWidget):
         self._refusal.setVisible(not named)
         if named:
             self.copy_wanted.emit(self._name.text())
+
+
+def _alone(button: QPushButton) -> QWidget:
+    """Return a button that is no wider than its words, however wide its place is."""
+    box = QWidget()
+    row = QHBoxLayout(box)
+    row.setContentsMargins(0, 0, 0, 0)
+    row.addWidget(button)
+    row.addStretch(1)
+    return box
 
 
 def _of(draft: dict[str, str], place: str) -> dict[str, str]:

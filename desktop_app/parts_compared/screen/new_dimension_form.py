@@ -6,7 +6,6 @@ from collections.abc import Mapping
 
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import (
-    QComboBox,
     QGridLayout,
     QHBoxLayout,
     QLineEdit,
@@ -27,6 +26,7 @@ from desktop_app.parts_compared.part_kinds.part_kind import DIRECTIONS, ROLES, D
 from desktop_app.parts_compared.part_kinds.said_of_dimension import ROLE_WORDS
 from desktop_app.parts_compared.stored_kinds import dimensions_read
 from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_window.choice_list import ChoiceList
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import Labelled
 from desktop_app.shop_window.texts import plain_label
@@ -50,7 +50,7 @@ class NewDimensionForm(QWidget):
         self._desk = desk
         self._kind = kind
         self._label, self._allowed = QLineEdit(), QLineEdit()
-        self._role, self._unit, self._tool, self._way = (QComboBox() for _ in range(4))
+        self._role, self._unit, self._tool, self._way = (ChoiceList() for _ in range(4))
         for role in ROLES:
             self._role.addItem(ROLE_WORDS[role], role)
         for unit in UNITS:

@@ -135,6 +135,11 @@ class OldAndNewSection(Section):
         for pair_id, pair_card in self._cards.items():
             pair_card.show_sets([one.judged for one in sets if pair_id in one.pair_ids])
 
+    def answer_field(self, about: str, pair_id: int | None) -> QWidget | None:
+        """Return where it is said from where the new part of a pair comes."""
+        card = None if pair_id is None else self._cards.get(pair_id)
+        return card.origin_field() if card is not None and about == "origin" else None
+
     def keep_draft(self) -> None:
         """Keep what is only typed into a form."""
         self._sums.keep_draft()

@@ -83,6 +83,10 @@ class PairCard(QFrame):
         self._readings.show_readings(pair, judged, drawer)
         self._ask(judged.questions)
 
+    def origin_field(self) -> QWidget:
+        """Return the field that says where the new part comes from."""
+        return self._facts.origin_field()
+
     def keep(self, kept: bool) -> None:
         """Say whether the pair stays as it is: its car has left."""
         self._head.keep(kept)

@@ -64,7 +64,7 @@ class PairFacts(QWidget):
                 QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
             )
             choice.setMinimumContentsLength(12)
-        self._origin_box = Labelled(tr("Where is the new one from?"), self._origin, narrow=True)
+        self._origin_box = Labelled(tr("Where is the new one from?"), self._origin)
         grid = QGridLayout(self)
         grid.setContentsMargins(0, 0, 0, 0)
         grid.addWidget(self._origin_box, 0, 0, _TOP)
@@ -74,15 +74,13 @@ class PairFacts(QWidget):
             line = LineField(f"{words.lower()}, {kind.name}", partial(self._save_line, name))
             line.returnPressed.connect(self._go_on)
             self._lines[name] = line
-            self._boxes[name] = Labelled(words, line, narrow=True)
+            self._boxes[name] = Labelled(words, line)
             grid.addWidget(self._boxes[name], row, column, _TOP)
         self._offers = NumberOffers(desk)
         self._offers.put_in.connect(self._put_number)
         grid.addWidget(self._offers, 2, 0, 1, 3)
-        grid.addWidget(
-            Labelled(tr("What became of the old one?"), self._fate, narrow=True), 3, 0, _TOP
-        )
-        grid.addWidget(Labelled(tr("Did it go on?"), self._fitted, narrow=True), 3, 1, _TOP)
+        grid.addWidget(Labelled(tr("What became of the old one?"), self._fate), 3, 0, _TOP)
+        grid.addWidget(Labelled(tr("Did it go on?"), self._fitted), 3, 1, _TOP)
         for column in range(3):
             grid.setColumnStretch(column, 1)
 
@@ -111,6 +109,10 @@ class PairFacts(QWidget):
 
     def first_field(self) -> QWidget:
         """Return the field that a new pair begins with."""
+        return self._origin
+
+    def origin_field(self) -> QWidget:
+        """Return the field that says where the new part comes from."""
         return self._origin
 
     @Slot()

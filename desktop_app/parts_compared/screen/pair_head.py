@@ -14,6 +14,7 @@ from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.part_numbers import numbers_differ
 from desktop_app.parts_compared.signs import PAIR_SIGNS
 from desktop_app.shop_window.flow_row import empty
+from desktop_app.shop_window.long_button import LongButton
 from desktop_app.shop_window.tab_order import NEVER_FIRST
 from desktop_app.shop_window.texts import plain_label
 
@@ -132,8 +133,7 @@ class PairHead(QFrame):
     def _build_steps(self) -> None:
         empty(self._steps)
         for dimension, words in self._steps_shown[:FIRST_REASONS]:
-            button = QPushButton(f"→  {words}")
-            button.setStyleSheet("text-align: left;")
+            button = LongButton(f"→  {words}")
             button.setAccessibleName(tr("Next: {words}", words=words))
             button.setProperty("dimension", dimension)
             button.clicked.connect(self._press)

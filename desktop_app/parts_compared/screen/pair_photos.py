@@ -11,7 +11,7 @@ from desktop_app.part_photos.kept_photo import KeptPhoto
 from desktop_app.part_photos.screen.dropped import may_hold_photos
 from desktop_app.part_photos.screen.locked_views import LockedViews
 from desktop_app.part_photos.screen.photo_tray import PhotoTray
-from desktop_app.part_photos.signs import SIDE_SIGNS
+from desktop_app.part_photos.signs import SIDE_NAMES, SIDE_SIGNS
 from desktop_app.part_photos.stored_reading import photos_by_id
 from desktop_app.parts_compared import actions
 from desktop_app.parts_compared.pair_view import PairView
@@ -26,7 +26,7 @@ from desktop_app.shop_window.texts import plain_label, tooltip
 ANY_VIEW = marked("whole part")
 WHAT_FOR = tr("Measure in these photos, and lay the new part's photo over the old one's.")
 BY_PHONE = tr("Take photos of this part, in this view, with a phone on the shop's Wi-Fi.")
-DROP_IT = tr("No photo of the {} here yet. Drop it here.")
+DROP_IT = tr("No photo of the {} here yet. Click to choose one, or drop it here.")
 NO_PHOTO = tr("Put a photo to one of the parts first.")
 
 
@@ -70,7 +70,7 @@ class PairPhotos(QWidget):
         trays = QHBoxLayout()
         for side, tray in self._trays.items():
             half = QVBoxLayout()
-            half.addWidget(plain_label(f"{SIDE_SIGNS[side]} {_SAID[side]}"))
+            half.addWidget(plain_label(f"{SIDE_SIGNS[side]} {SIDE_NAMES[side]}"))
             half.addWidget(tray)
             out = QPushButton(tr("Take out of this view"))
             out.setAccessibleName(
@@ -152,21 +152,23 @@ class PairPhotos(QWidget):
         self._bench.setToolTip(tooltip(WHAT_FOR if there else NO_PHOTO))
         if self._stage is None and any(shown.values()):
             self._stage = LockedViews(self._desk, empty=DROP_IT)
-            self._column.insertWidget(2, self._stage)
+            self._column.addWidget(self._stage)  # below: it pushes away nothing that is pressed
+            self._stage.removed.photo_wanted.connect(self._trays["removed"].choose_files)
+            self._stage.replacement.photo_wanted.connect(self._trays["replacement"].choose_files)
         if self._stage is not None:
             self._stage.setVisible(any(shown.values()))
             self._stage.show_pair(shown["removed"], shown["replacement"])
 
     def _tray(self, side: Side) -> PhotoTray:
         tray = PhotoTray(
-            self._desk, tr("photos of the {said}, {name}", said=_SAID[side], name=self._name)
+            self._desk, tr("photos of the {said}, {name}", said=SIDE_NAMES[side], name=self._name)
         )
         tray.setProperty("side", side)
         tray.photos_added.connect(self._put)
         tray.photo_chosen.connect(self._show_stage)
         phone = QPushButton(tr("From a phone…"))
         phone.setAccessibleName(
-            tr("From a phone: photos of the {said}, {name}", said=_SAID[side], name=self._name)
+            tr("From a phone: photos of the {said}, {name}", said=SIDE_NAMES[side], name=self._name)
         )
         phone.setToolTip(tooltip(BY_PHONE))
         phone.setProperty("side", side)
@@ -211,6 +213,3 @@ class PairPhotos(QWidget):
         self._view = str(self.sender().property("view"))
         self._show_views()
         self._show_trays()
-
-
-_SAID: dict[Side, str] = {"removed": tr("removed part"), "replacement": tr("replacement")}

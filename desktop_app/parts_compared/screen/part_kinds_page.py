@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 
 from PySide6.QtCore import QEvent, QObject, QSize, Qt, QTimer, Slot
-from PySide6.QtGui import QKeyEvent
+from PySide6.QtGui import QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import (
     QApplication,
-    QHBoxLayout,
+    QBoxLayout,
     QLineEdit,
     QListWidget,
     QListWidgetItem,
@@ -39,6 +39,7 @@ from desktop_app.shop_window.tab_order import stops
 from desktop_app.shop_window.texts import plain_label, tooltip
 
 KIND = Qt.ItemDataRole.UserRole
+LETTERS_BESIDE = 84  # letters that the page has to be wide, for the list to stand beside the kind
 
 
 class PartKindsPage(QWidget):
@@ -86,17 +87,34 @@ class PartKindsPage(QWidget):
         self._field.textChanged.connect(self._fill)
         self._field.installEventFilter(self)
         self._list.setAccessibleName(tr("Part kinds"))
-        self._list.setMinimumWidth(250)
+        self._list.setMinimumSize(250, 4 * TOUCH)
         self._list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self._list.currentItemChanged.connect(self._choose)
-        left = QVBoxLayout()
+        left = self._left = QVBoxLayout()
         left.addWidget(plain_label(KINDS, "title"))
         left.addWidget(self._field)
         left.addWidget(self._list, 1)
-        row = QHBoxLayout(self)
-        row.setContentsMargins(16, 12, 0, 12)
-        row.addLayout(left, 1)
-        row.addWidget(self._page, 4)
+        self._beside = QBoxLayout(QBoxLayout.Direction.LeftToRight, self)
+        self._beside.addLayout(left, 1)
+        self._beside.addWidget(self._page, 4)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        self._find_room()
+        super().resizeEvent(event)
+
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.FontChange:
+            self._find_room()
+
+    def _find_room(self) -> None:
+        """Put the list above the kind where the letters leave no room beside it."""
+        below = self.width() < LETTERS_BESIDE * self.fontMetrics().averageCharWidth()
+        beside = QBoxLayout.Direction.LeftToRight
+        self._beside.setDirection(QBoxLayout.Direction.TopToBottom if below else beside)
+        self._beside.setStretch(1, 2 if below else 4)
+        self._beside.setContentsMargins(0 if below else 16, 12, 0, 12)
+        self._left.setContentsMargins(16 if below else 0, 0, 16 if below else 0, 0)
 
     @Slot()
     def _fill(self) -> None:

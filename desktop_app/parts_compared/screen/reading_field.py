@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import Any
 
 from PySide6.QtCore import QSignalBlocker, Qt, Signal, Slot
 from PySide6.QtGui import QFocusEvent
@@ -11,6 +10,7 @@ from PySide6.QtWidgets import QComboBox, QHBoxLayout, QWidget
 
 from desktop_app.language import tr
 from desktop_app.parts_compared.readings_typed import split_readings
+from desktop_app.shop_window.choice_list import ChoiceList
 from desktop_app.shop_window.fields import LineField, Save
 from desktop_app.shop_window.in_sight import bring_up
 from desktop_app.shop_window.texts import plain_label, tooltip
@@ -96,7 +96,7 @@ class ReadingBox(QWidget):
         self._from_photo.setAccessibleName(words)
 
 
-class WordField(QComboBox):
+class WordField(ChoiceList):
     """A word out of the kind's choices, or another one typed; it holds a ReadingField."""
 
     def __init__(self, name: str, choices: tuple[str, ...], save: Save) -> None:
@@ -113,9 +113,6 @@ class WordField(QComboBox):
             self.line.setStyleSheet("border: none; padding: 0; min-height: 0;")
             self.setCurrentIndex(0)
         self.activated.connect(self.line.save_now)
-
-    def wheelEvent(self, event: Any) -> None:
-        event.ignore()  # scrolling the page must not change an answer
 
 
 def bring_cursor(field: ReadingField) -> None:

@@ -6,7 +6,7 @@ from collections.abc import Mapping
 
 from PySide6.QtCore import QSize, Signal, Slot
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QGridLayout, QPushButton, QWidget
+from PySide6.QtWidgets import QGridLayout, QWidget
 
 from desktop_app.language import tr
 from desktop_app.parts_compared.comparison import PairComparison
@@ -18,6 +18,7 @@ from desktop_app.parts_compared.screen.dimension_row import DRAWING, INSTRUMENT,
 from desktop_app.parts_compared.screen.reading_field import ReadingField, bring_cursor
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.in_sight import bring_up
+from desktop_app.shop_window.long_button import LongButton
 from desktop_app.shop_window.texts import plain_label
 
 HEADS = (
@@ -42,7 +43,7 @@ class ReadingsTable(QWidget):
         self._grid.setContentsMargins(0, 0, 0, 0)
         self._grid.setVerticalSpacing(4)
         self._narrow, self._wide_least = False, 0
-        heads = [plain_label(words, "quiet") for words in HEADS]
+        heads = [plain_label(words, "quiet", wrap=True) for words in HEADS]
         self._beside = heads[INSTRUMENT], heads[DRAWING]
         for column, head in enumerate(heads):
             self._grid.addWidget(head, 0, column)
@@ -51,7 +52,7 @@ class ReadingsTable(QWidget):
         self._pair_id = pair_id
         self._essential = [one for one in kind.dimensions if one.essential]
         self._others = [one for one in kind.dimensions if not one.essential]
-        self._more = QPushButton()
+        self._more = LongButton()
         self._more.clicked.connect(self._turn)
         if not (self._others and self._essential):
             self._more.hide()

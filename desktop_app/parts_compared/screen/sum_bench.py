@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import QTimer, Slot
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from desktop_app.language import tr
 from desktop_app.parts_compared import sum_actions
@@ -17,6 +17,7 @@ from desktop_app.parts_compared.in_shop_unit import said_in_mm
 from desktop_app.parts_compared.screen.sum_form import SumForm
 from desktop_app.parts_compared.stored_pairs import drawer
 from desktop_app.parts_compared.stored_sums import sums_of_job
+from desktop_app.shop_window.choice_list import ChoiceList
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.drafts import Drafts
 from desktop_app.shop_window.fields import Labelled, Tick, typing_pause
@@ -40,7 +41,7 @@ class SumBench(QWidget):
         self._rows: tuple[SumKept, ...] = ()
         # Typing that rests is kept, whatever happens to the program.
         self._pause = typing_pause(self, self.keep_draft)
-        self._choice = QComboBox()
+        self._choice = ChoiceList()
         self._choice.activated.connect(self._choose)
         self._kept = QVBoxLayout()
         self._place = QVBoxLayout()

@@ -15,6 +15,7 @@ from desktop_app.parts_compared.bench_sums.sums_offered import work_out
 from desktop_app.parts_compared.in_shop_unit import said_in_inches, said_in_mm, shop_unit
 from desktop_app.parts_compared.instruments.instrument import Instrument
 from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_window.choice_list import ChoiceList
 from desktop_app.shop_window.fields import Labelled
 from desktop_app.shop_window.texts import CautionBox, plain_label
 
@@ -92,7 +93,7 @@ class SumForm(QWidget):
     def _field(self, name: str, choices: tuple[str, ...], text: str) -> QLineEdit | QComboBox:
         box: QLineEdit | QComboBox
         if choices:
-            box = QComboBox()
+            box = ChoiceList()
             for one in choices:
                 box.addItem(tr(one), one)
             box.setCurrentIndex(max(0, box.findData(text)))

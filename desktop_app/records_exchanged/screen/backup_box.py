@@ -12,6 +12,7 @@ from desktop_app.records_exchanged.screen.long_work_box import LongWorkBox
 from desktop_app.records_exchanged.screen.telling import Tell, walked
 from desktop_app.shop_record.backups.backup import BackupMade, make_backup
 from desktop_app.shop_record.backups.backups_made import remember
+from desktop_app.shop_record.counted_words import entries_counted, photos_counted
 from desktop_app.shop_window.desk import Desk
 
 _WHAT = tr(
@@ -51,23 +52,22 @@ class BackupBox(LongWorkBox):
 
     def _wrote(self, made: BackupMade) -> None:
         manifest = made.manifest
-        photos = sum(one.name.startswith("photos/") for one in manifest.members)
         lines = [
             tr(
-                "Wrote {file}: {photos:,} photos and {entries:,} entries of the history, "
-                "{size:,.1f} MB. It was read again and is whole.",
+                "Wrote {file}: {photos} and {entries}, {size:,.1f} MB. It was read again and is "
+                "whole.",
                 file=made.file,
-                photos=photos,
-                entries=manifest.entries,
+                photos=photos_counted(manifest.photos()),
+                entries=entries_counted(manifest.entries),
                 size=made.size / 1e6,
             )
         ]
         if manifest.missing_photos:
             lines.append(
                 tr(
-                    "⚠ {photos:,} photos are gone or damaged in the shop, so they are not in it; "
-                    "“benchwitness check” names them.",
-                    photos=len(manifest.missing_photos),
+                    "⚠ Gone or damaged in the shop, so not in it: {photos}; “benchwitness check” "
+                    "names what is missing.",
+                    photos=photos_counted(len(manifest.missing_photos)),
                 )
             )
         self._over("\n".join(lines))

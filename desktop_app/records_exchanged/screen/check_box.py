@@ -15,6 +15,7 @@ from desktop_app.language import tr
 from desktop_app.records_exchanged.screen.long_work_box import LongWorkBox
 from desktop_app.records_exchanged.screen.telling import Tell, walked
 from desktop_app.shop_record.checks.problem import Checked, Problem
+from desktop_app.shop_record.counted_words import entries_counted, photos_counted
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.off_where_shut import off_where_shut
@@ -100,15 +101,13 @@ class CheckBox(LongWorkBox):
         self._will_do.setText("\n".join([tr("“Mend this” does so much:"), *will_do]))
         self._will_do.setVisible(bool(will_do))
         self._mend.setVisible(bool(will_do))
-        photos, entries = checked.photos_checked, checked.history_entries_checked
+        photos = photos_counted(checked.photos_checked)
+        entries = entries_counted(checked.history_entries_checked)
         whole = tr(
-            "{photos:,} photos and {entries:,} entries of the history were checked: all is whole.",
-            photos=photos,
-            entries=entries,
+            "{photos} and {entries} were checked: all is whole.", photos=photos, entries=entries
         )
         not_whole = tr(
-            "⚠ {photos:,} photos and {entries:,} entries of the history were checked; this was "
-            "found:",
+            "⚠ {photos} and {entries} were checked; this was found:",
             photos=photos,
             entries=entries,
         )

@@ -12,6 +12,7 @@ from desktop_app.records_exchanged.export_actions import ExportTold, export_ever
 from desktop_app.records_exchanged.screen.long_work_box import LongWorkBox
 from desktop_app.records_exchanged.screen.new_name import new_name
 from desktop_app.records_exchanged.screen.telling import Tell, walked
+from desktop_app.shop_record.counted_words import entries_counted, jobs_counted, photos_counted
 from desktop_app.shop_window.desk import Desk
 
 _WHAT = tr(
@@ -48,11 +49,10 @@ class ExportBox(LongWorkBox):
     def _wrote(self, told: ExportTold) -> None:
         lines = [
             tr(
-                "Wrote {jobs:,} jobs, {photos:,} photos and {entries:,} entries of "
-                "the history, {size:,.1f} MB, into {folder}.",
-                jobs=told.jobs,
-                photos=told.photos,
-                entries=told.history_entries,
+                "Wrote {jobs}, {photos} and {entries}, {size:,.1f} MB, into {folder}.",
+                jobs=jobs_counted(told.jobs),
+                photos=photos_counted(told.photos),
+                entries=entries_counted(told.history_entries),
                 size=told.bytes_written / 1e6,
                 folder=told.folder,
             ),

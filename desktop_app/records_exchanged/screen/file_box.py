@@ -67,10 +67,10 @@ class FileBox(Section):
         choose.setObjectName("next")
         choose.clicked.connect(self._choose)
         folder.clicked.connect(self._choose_folder)
-        row = QHBoxLayout()
+        ways = QWidget()
+        row = FlowRow(ways)
         row.addWidget(choose)
         row.addWidget(folder)
-        row.addStretch(1)
         self._cut = QWidget()
         cut = FlowRow(self._cut, spacing=12)
         for field in (self._letters, self._parted, self._sheet, self._headers):
@@ -81,7 +81,7 @@ class FileBox(Section):
         kept.addWidget(self._kept, 1)
         kept.addWidget(self._forget)
         self.column.addWidget(plain_label(INVITATION, "quiet", wrap=True))
-        self.column.addLayout(row)
+        self.column.addWidget(ways)
         for widget in (self._name, self._progress, self._said, self._map, self._cut):
             self.column.addWidget(widget)
             widget.hide()

@@ -17,6 +17,7 @@ from desktop_app.records_exchanged.screen.telling import RunsErrands, Tell, walk
 from desktop_app.shop_record.backups.backups_found import BackupFound, backups_found, look_at
 from desktop_app.shop_record.backups.restore import Restored, restore_backup
 from desktop_app.shop_record.backups.restore_drill import Drill
+from desktop_app.shop_record.counted_words import entries_counted, photos_counted
 from desktop_app.shop_window.texts import plain_label
 
 _WHAT = tr(
@@ -173,13 +174,12 @@ class RestoreBox(LongWorkBox):
         said = back.manifest
         self._over(
             tr(
-                "The shop is back in {folder}, as it was on {made_at}: {photos:,} photos "
-                "and {entries:,} entries of the history, all whole. What was done since is "
-                "not in it.",
+                "The shop is back in {folder}, as it was on {made_at}: {photos} and {entries}, "
+                "all whole. What was done since is not in it.",
                 folder=back.folder,
                 made_at=said.made_at[:16].replace("T", " "),
-                photos=said.photos(),
-                entries=said.entries,
+                photos=photos_counted(said.photos()),
+                entries=entries_counted(said.entries),
             )
         )
         self._back = back.folder

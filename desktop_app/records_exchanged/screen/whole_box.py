@@ -12,6 +12,7 @@ from desktop_app.records_exchanged.screen.progress_line import ProgressLine
 from desktop_app.records_exchanged.screen.telling import Tell, Telling, walked
 from desktop_app.records_exchanged.stored_export import kept_tables
 from desktop_app.records_exchanged.whole_actions import BroughtBack, bring_back
+from desktop_app.shop_record.counted_words import entries_counted, jobs_counted, photos_counted
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
@@ -79,11 +80,10 @@ class WholeBox(Section):
     def _brought(self, told: BroughtBack) -> None:
         self._over(
             tr(
-                "Everything is back: {jobs:,} jobs, {photos:,} photos, {entries:,} "
-                "entries of the history as they were.",
-                jobs=told.rows["job"],
-                photos=told.photos,
-                entries=told.history_entries,
+                "Everything is back as it was: {jobs}, {photos}, {entries}.",
+                jobs=jobs_counted(told.rows["job"]),
+                photos=photos_counted(told.photos),
+                entries=entries_counted(told.history_entries),
             )
         )
         touched = frozenset(table.name for table in kept_tables())

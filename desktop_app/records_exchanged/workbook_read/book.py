@@ -46,9 +46,6 @@ class _Collected:
     def end(self, name: str) -> None:
         pass
 
-    def text(self, text: str) -> None:
-        pass
-
 
 def read_book(parts: Parts, wanted: str = "") -> Book:
     """Return the workbook's outline, with the sheet of that name, else the first that is shown."""

@@ -63,9 +63,6 @@ class _Forms:
         if name == "cellXfs":
             self._in_cells = False
 
-    def text(self, text: str) -> None:
-        pass
-
     def _of(self, number: str) -> tuple[Form, int]:
         if number in self._codes:
             return self._codes[number]

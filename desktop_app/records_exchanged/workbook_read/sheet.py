@@ -63,10 +63,10 @@ class Sheet:
             self._formula.clear()
         elif name == "v" or (name == "t" and not self._aside):
             self._into = self._runs
-            self.reader.listen(True)
+            self.reader.listen(self._take)
         elif name == "f":
             self._into = self._formula
-            self.reader.listen(True)
+            self.reader.listen(self._take)
         elif name == "row":
             self._begin(values.get("r", ""))
         elif name == "rPh":
@@ -74,7 +74,7 @@ class Sheet:
 
     def end(self, name: str) -> None:
         if name in ("v", "t", "f"):
-            self.reader.listen(False)
+            self.reader.listen(None)
         elif name == "c":
             cells = self._cells
             while len(cells) < self._column:
@@ -86,7 +86,7 @@ class Sheet:
         elif name == "rPh":
             self._aside = False
 
-    def text(self, text: str) -> None:
+    def _take(self, text: str) -> None:
         if len(text) > _LONGEST or len(self._into) > 10_000:
             raise WorkbookCannot(
                 tr("A cell of row {row} has more text than a cell holds.", row=self._number)

@@ -63,18 +63,15 @@ class _Collecting:
         elif name == "rPh":
             self._aside = True
         elif name == "t" and not self._aside:
-            self.reader.listen(True)
+            self.reader.listen(self._runs.append)
 
     def end(self, name: str) -> None:
         if name == "t":
-            self.reader.listen(False)
+            self.reader.listen(None)
         elif name == "rPh":
             self._aside = False
         elif name == "si":
             self.texts.append(unescaped("".join(self._runs)))
-
-    def text(self, text: str) -> None:
-        self._runs.append(text)
 
 
 def read_texts(parts: Parts, part: str) -> Texts:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from typing import Protocol
 from xml.parsers import expat
 
@@ -31,9 +31,6 @@ class Told(Protocol):
     def end(self, name: str) -> None:
         """An element ends."""
 
-    def text(self, text: str) -> None:
-        """A piece of text, while `listens` was asked for."""
-
 
 class XmlReader:
     """Reads pieces of a document and tells of its elements, of those that are known here."""
@@ -47,9 +44,9 @@ class XmlReader:
         parser.StartDoctypeDeclHandler = self._refuse
         parser.EntityDeclHandler = self._refuse
 
-    def listen(self, to_text: bool) -> None:
-        """Have text told, or pass it over."""
-        self._parser.CharacterDataHandler = self._told.text if to_text else None
+    def listen(self, told: Callable[[str], None] | None) -> None:
+        """Have each piece of text told from here on, or pass it over."""
+        self._parser.CharacterDataHandler = told
 
     def read(self, pieces: Iterable[bytes]) -> None:
         """Read a whole document; a WorkbookCannot where it is none."""

@@ -6,7 +6,7 @@ from collections.abc import Callable, Sequence
 
 from PySide6.QtCore import Qt, Slot
 from PySide6.QtGui import QTextCursor
-from PySide6.QtWidgets import QGridLayout, QPushButton
+from PySide6.QtWidgets import QGridLayout, QPushButton, QWidget
 
 from desktop_app.language import tr
 from desktop_app.repair_jobs import actions
@@ -79,6 +79,10 @@ class BackOnSection(Section):
         grid.addWidget(Labelled(self._who.accessibleName(), self._who), 0, len(self._boxes))
         self.column.addLayout(grid)
 
+    def answer_field(self, about: str, _pair: int | None) -> QWidget | None:
+        """Return where it is said what was done."""
+        return self._correction if about == "correction" else None
+
     def show_job(self, job: JobView) -> None:
         """Show the correction, the list and the figures of a job."""
         if self._job is not None and self._job.id != job.id:
@@ -91,6 +95,9 @@ class BackOnSection(Section):
         self._offered.setText(f"↑  {short}")
         self._offered.setAccessibleName(tr("Write as what was done: {words}", words=words))
         self._offered.setToolTip(tooltip(self._offered.accessibleName()))
+        room = self._offered.sizePolicy()
+        room.setRetainSizeWhenHidden(bool(words))  # what is below stays where it is when it goes
+        self._offered.setSizePolicy(room)
         self._show_offered()
         self._who.show_job(job)
         checks = self._refit_checks(job.id)
@@ -111,10 +118,10 @@ class BackOnSection(Section):
 
     @Slot()
     def _take_offered(self) -> None:
-        self._correction.setFocus()  # the button goes, and the words may want some more
         self._correction.setPlainText(self._words)
         self._correction.moveCursor(QTextCursor.MoveOperation.End)
         self._correction.save_now()
+        self._hours.setFocus()  # the button goes, and what is typed next is no more of the words
 
     def _save_correction(self, words: str) -> object:
         if self._job is None:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import NamedTuple
 
 from PySide6.QtCore import Signal, Slot
-from PySide6.QtWidgets import QComboBox, QGridLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QGridLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from desktop_app.language import tr
 from desktop_app.repair_jobs import odometer_actions
@@ -16,6 +16,7 @@ from desktop_app.repair_jobs.stored_questions import odometer_asked
 from desktop_app.repair_jobs.typed_entry import read_odometer
 from desktop_app.shop_record.question import Question
 from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_window.choice_list import ChoiceList
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import Labelled, QuestionLine
 from desktop_app.shop_window.texts import plain_label
@@ -46,7 +47,7 @@ class CarEventForm(QWidget):
         self._car: VehicleSeen | None = None
         self._typed: dict[int, _Words] = {}
         self._right: str | None = None
-        self._kind = QComboBox()
+        self._kind = ChoiceList()
         for kind in odometer_actions.EVENT_KINDS:
             self._kind.addItem(tr(kind), kind)
         self._kind.currentIndexChanged.connect(self._fit)

@@ -11,18 +11,19 @@ from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 from desktop_app.language import marked, tr
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.job_view import JobView
-from desktop_app.repair_jobs.proof_checks import check_words
+from desktop_app.repair_jobs.proof_checks import check_sentence, check_words
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.flow_row import empty
 from desktop_app.shop_window.in_sight import bring_up
 from desktop_app.shop_window.kept_choice import put_back
+from desktop_app.shop_window.signed_button import SignedButton
 from desktop_app.shop_window.texts import plain_label
 
-# As they are kept, and on their buttons.
-OUTCOMES = ((marked("done"), tr("✓  done")), (marked("not needed"), tr("–  not needed")))
+# As they are kept, and the sign of each that was given.
+OUTCOMES = ((marked("done"), "✓"), (marked("not needed"), "–"))
 
 
-class AnswerButton(QPushButton):
+class AnswerButton(SignedButton):
     """An answer to a check; `by_key` says that a key gave it, not the mouse."""
 
     by_key = Signal()
@@ -74,15 +75,14 @@ class CheckList(QWidget):
         empty(self._column)
         self._lines = {}
         for words, hurts in self._shown:
-            says = check_words(words)
+            says, sentence = check_words(words), check_sentence(words)
             line = QWidget()
             row = QHBoxLayout(line)
             row.setContentsMargins(0, 0, 0, 0)
-            row.addWidget(plain_label(f"⚠  {says}" if hurts else says, wrap=True), 1)
+            row.addWidget(plain_label(f"⚠  {sentence}" if hurts else sentence, wrap=True), 1)
             self._lines[words] = {}
             for outcome, sign in OUTCOMES:
-                button = AnswerButton(sign)
-                button.setCheckable(True)
+                button = AnswerButton(tr(outcome), sign)
                 button.setAccessibleName(f"{says}: {tr(outcome)}")
                 button.setProperty("words", words)
                 button.setProperty("outcome", outcome)

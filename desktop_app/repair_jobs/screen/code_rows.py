@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Signal, Slot
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from desktop_app.language import tr
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.screen.row_field import RowField
 from desktop_app.repair_jobs.trouble_code import CodeTrouble, code_book, codes_in
+from desktop_app.shop_window.choice_list import ChoiceList
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.texts import plain_label, tooltip
@@ -28,14 +29,15 @@ class CodeRows(QWidget):
         self._field = RowField(tr("Trouble codes, {stage}", stage=tr(stage)), self._add)
         self._field.setPlaceholderText("P0300, P0301 …")
         self._field.no_more.connect(self.no_more)
-        self._kind = QComboBox()
+        self._field.textEdited.connect(self._edited)
+        self._kind = ChoiceList()
         for kind in actions.CODE_KINDS:
             self._kind.addItem(tr(kind), kind)
         self._kind.setAccessibleName(tr("What kind of code, {stage}", stage=tr(stage)))
         button = QPushButton(tr("Write down"))
         button.setAccessibleName(tr("Write down the codes, {stage}", stage=tr(stage)))
         button.clicked.connect(self._write)
-        self._hint = plain_label("", "quiet", wrap=True)
+        self._hint = plain_label("", wrap=True)
         self._hint.hide()
         line = QHBoxLayout()
         line.addWidget(self._field, 1)
@@ -70,6 +72,11 @@ class CodeRows(QWidget):
             self._chip_row.addWidget(chip)
         self._chips.setVisible(bool(here))
 
+    @Slot(str)
+    def _edited(self, text: str) -> None:
+        if not text.strip():
+            self._say("")  # nothing is refused any more
+
     @Slot()
     def _write(self) -> None:
         self._field.save_now()
@@ -103,7 +110,7 @@ class CodeRows(QWidget):
         return found
 
     def _say(self, words: str) -> None:
-        self._hint.setText(words)
+        self._hint.setText(f"✎ {words}" if words else "")
         self._hint.setVisible(bool(words))
 
     @Slot()

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Slot
-from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from desktop_app.language import tr
 from desktop_app.repair_jobs import actions
@@ -16,6 +16,7 @@ from desktop_app.repair_jobs.screen.which_holds import WhichHolds
 from desktop_app.repair_jobs.stored_reading import people_here
 from desktop_app.repair_jobs.systems import SYSTEMS
 from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.field_rows import FieldRows
 from desktop_app.shop_window.fields import Labelled, WordsField
 from desktop_app.shop_window.flow_row import empty
 from desktop_app.shop_window.kept_choice import KeptChoiceField, put_back
@@ -93,15 +94,15 @@ class FoundSection(Section):
         self._show_findings(job)
         self._show_caution(job.system)
 
+    def answer_field(self, about: str, _pair: int | None) -> QWidget | None:
+        """Return where the cause is said."""
+        return self._cause if about == "cause" else None
+
     def _lay_out(self) -> None:
-        grid = QGridLayout()
-        grid.addWidget(Labelled(tr("System"), self._system), 0, 0)
-        grid.addWidget(Labelled(tr("Technician"), self._person), 0, 1)
-        grid.addWidget(self._search.who_box, 1, 0)
-        grid.addWidget(self._search.hours_box, 1, 1)
-        for column in (0, 1):
-            grid.setColumnStretch(column, 1)
-        self.column.addLayout(grid)
+        system = Labelled(tr("System"), self._system)
+        person = Labelled(tr("Technician"), self._person)
+        searched = self._search.who_box, self._search.hours_box
+        self.column.addWidget(FieldRows((system, person, *searched), 2))
         self.column.addLayout(self._place_for_caution)
         self.column.addWidget(plain_label(tr("Codes, saved before anything is cleared")))
         self.column.addWidget(self._codes)
@@ -111,8 +112,8 @@ class FoundSection(Section):
         self.column.addWidget(self._cause_box)
         row = QHBoxLayout()
         row.addWidget(self._not_caught)
-        row.addWidget(plain_label(tr("is an answer too: say above what was tried."), "quiet"))
-        row.addStretch(1)
+        too = plain_label(tr("is an answer too: say above what was tried."), "quiet", wrap=True)
+        row.addWidget(too, 1)
         self.column.addLayout(row)
 
     def _show_findings(self, job: JobView) -> None:

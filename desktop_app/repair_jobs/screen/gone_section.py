@@ -6,14 +6,16 @@ from collections.abc import Callable, Sequence
 from datetime import date
 
 from PySide6.QtCore import Qt, Signal, Slot
-from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QPushButton
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QPushButton, QWidget
 
 from desktop_app.language import as_kept, as_shown, tr
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.distance import distance_in_words
 from desktop_app.repair_jobs.hand_over import (
+    OpenAnswer,
     hand_over_question,
-    missing_answers,
+    listed,
+    open_answers,
     refit_unanswered,
     unanswered_words,
 )
@@ -26,15 +28,18 @@ from desktop_app.repair_jobs.proof_said import proof_reached, unit_of
 from desktop_app.repair_jobs.rate_of_use import ShopUse
 from desktop_app.repair_jobs.screen.odometer_out_box import OdometerOutBox
 from desktop_app.repair_jobs.screen.proof_asked_box import ProofAskedBox
+from desktop_app.repair_jobs.screen.ways_to_answers import WaysToAnswers
 from desktop_app.repair_jobs.screen.which_holds import WhichHolds
 from desktop_app.repair_jobs.stored_proof import read_proof
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import Labelled, WordsField, save_everything
+from desktop_app.shop_window.notice import Notice
 from desktop_app.shop_window.page import Section
-from desktop_app.shop_window.texts import plain_label
+from desktop_app.shop_window.texts import plain_label, tooltip
 
 RefitChecks = Callable[[int], Sequence[tuple[str, bool]]]
-OpenOrigins = Callable[[int], Sequence[str]]
+# The pairs of a job (id, name of the kind) whose new part nobody said the origin of.
+OpenOrigins = Callable[[int], Sequence[tuple[int, str]]]
 
 
 def _no_checks(_job_id: int) -> Sequence[tuple[str, bool]]:
@@ -45,6 +50,8 @@ class GoneSection(Section):
     """The hand-over; it says what is still missing and never calls a car safe."""
 
     about_to_leave = Signal()
+    answer_wanted = Signal(str, object)  # as `OpenAnswer` says it: about, and a pair or None
+    sheet_wanted = Signal(int)
 
     def __init__(
         self,
@@ -52,7 +59,9 @@ class GoneSection(Section):
         open_origins: OpenOrigins,
         refit_checks: RefitChecks = _no_checks,
         promise: actions.PromiseThen | None = None,
+        promised: QWidget | None = None,
     ) -> None:
+        """Take what is asked of the job, and where its promise is written: above the button."""
         super().__init__(tr("Gone"))
         self._desk = desk
         self._open_origins = open_origins
@@ -69,6 +78,12 @@ class GoneSection(Section):
         self._said = plain_label("", wrap=True)
         self._missing = plain_label("", wrap=True)
         self._missing.setFocusPolicy(Qt.FocusPolicy.ClickFocus)
+        self._told: tuple[str, ...] = ()  # what was missing when the button was pressed
+        self._ways = WaysToAnswers()
+        self._ways.wanted.connect(self.answer_wanted)
+        self._sheet = QPushButton(tr("The sheet for the customer…"))
+        self._sheet.setToolTip(tooltip(tr("The sheet for the counter: look, print, save (Ctrl+P)")))
+        self._sheet.clicked.connect(self._sheet_pressed)
         self._leave = QPushButton(tr("Hand the car over"))
         self._leave.setObjectName("next")
         self._leave.clicked.connect(self._hand_over)
@@ -81,9 +96,13 @@ class GoneSection(Section):
         grid.setColumnStretch(0, 1)
         self.column.addLayout(grid)
         self.column.addWidget(self._said)
+        if promised is not None:
+            self.column.addWidget(promised)
         self.column.addWidget(self._missing)
+        self.column.addWidget(self._ways)
         row = QHBoxLayout()
         row.addWidget(self._leave)
+        row.addWidget(self._sheet)
         row.addStretch(1)
         self.column.addLayout(row)
         self.column.addWidget(self._asked)
@@ -92,6 +111,7 @@ class GoneSection(Section):
         """Show how a job stands before or after its hand-over."""
         if self._job is not None and self._job.id != job.id:
             self._holds.leave()
+            self._told = ()
         if not self._question(job) or self._job is None or self._job.id != job.id:
             self._asked.hide()
         self._job = job
@@ -110,6 +130,12 @@ class GoneSection(Section):
     def _show_hand_over(self, job: JobView) -> None:
         gone = job.left_on is not None
         self._leave.setVisible(not gone)
+        self._sheet.setVisible(gone)
+        missing = () if gone else self._open_answers(job)
+        self._ways.show_answers(missing)
+        words = tuple(one.words for one in missing)
+        if words != self._told:
+            self._told = ()  # something of it is answered: it is not asked for any more as it was
         if gone:
             day = day_in_words(date.fromisoformat(str(job.left_on)))
             if job.odometer_out is None:
@@ -122,10 +148,9 @@ class GoneSection(Section):
                 )
             self._missing.setText(left)
             return
-        missing = missing_answers(job, tuple(self._open_origins(job.id)))
         said = (
-            tr("Still to say: {missing}.", missing="; ".join(missing))
-            if missing
+            tr("Still to say: {missing}.", missing="; ".join(words))
+            if words
             else tr("Everything is said.")
         )
         self._missing.setText(f"{said} {self._unanswered(job)}".rstrip())
@@ -136,6 +161,13 @@ class GoneSection(Section):
         if not left:
             return ""
         return unanswered_words(len(left), sum(left))
+
+    def _open_answers(self, job: JobView) -> tuple[OpenAnswer, ...]:
+        return open_answers(job, tuple(self._open_origins(job.id)))
+
+    def answer_field(self, about: str, _pair: int | None) -> QWidget | None:
+        """Return where it is said what was declined."""
+        return self._declined if about == "declined" else None
 
     def _question(self, job: JobView) -> str:
         return hand_over_question(job, self._refit_checks(job.id))
@@ -161,22 +193,43 @@ class GoneSection(Section):
         job = self._job
         if not self._out.is_settled():
             return
-        missing = missing_answers(job, tuple(self._open_origins(job.id)))
+        missing = tuple(one.words for one in self._open_answers(job))
+        if missing:
+            self._say_missing(missing)
+            return
         question = self._question(job)
-        if question and not missing:
+        if question:
             self._asked.ask(question)
             return
         self._let_it_go()
+
+    def _say_missing(self, missing: tuple[str, ...]) -> None:
+        """Say what must be said first, and go to the ways there; it is told until one is gone."""
+        self._told = missing
+        self._desk.told.emit(
+            Notice(
+                tr("Before the car leaves, say {listed}.", listed=listed(missing)),
+                kept=tr("Everything so far is kept."),
+                do=tr("The buttons above “Hand the car over” lead there."),
+                holds=lambda: self._told == missing,
+            )
+        )
+        self._ways.setFocus()
 
     @Slot()
     def _let_it_go(self) -> None:
         if self._job is None or not self._out.is_settled():
             return
         job, reading = self._job, self._out.reading()
-        missing = missing_answers(job, tuple(self._open_origins(job.id)))
+        missing = tuple(one.words for one in self._open_answers(job))
         self._missing.setFocus()  # the button goes: the page stays, and no key does anything
         left = self._desk.do(actions.hand_over, job.id, reading, missing, promise=self._promise)
         if left is not None:
             self._desk.told.emit(
                 tr("{number} is handed over. It is under watch from now on.", number=job.number)
             )
+
+    @Slot()
+    def _sheet_pressed(self) -> None:
+        if self._job is not None:
+            self.sheet_wanted.emit(self._job.id)

@@ -6,7 +6,7 @@ from collections.abc import Callable
 from functools import partial
 
 from PySide6.QtCore import Signal, Slot
-from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from desktop_app.language import tr
 from desktop_app.repair_jobs import actions, vehicle_actions
@@ -23,6 +23,7 @@ from desktop_app.repair_jobs.screen.side_by_side import side_by_side
 from desktop_app.repair_jobs.screen.which_holds import WhichHolds
 from desktop_app.repair_jobs.stored_questions import vin_still_asked
 from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.field_rows import FieldRows
 from desktop_app.shop_window.fields import Labelled, LineField, WordsField, put_into
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.kept_choice import KeptThreeWay, KeptTick
@@ -133,6 +134,10 @@ class HeardSection(Section):
         if self._job is not None:
             self.heard.emit(self._concern.toPlainText(), self._job.id)
 
+    def answer_field(self, about: str, _pair: int | None) -> QWidget | None:
+        """Return where the concern is said."""
+        return self._concern if about == "concern" else None
+
     def _show_questions(self, job: JobView) -> None:
         self._vin_box.question.ask(self._desk.ask(vin_still_asked, job))
 
@@ -177,19 +182,16 @@ class HeardSection(Section):
         self._toggle_more(False)
 
     def _add_vehicle(self) -> None:
-        grid = QGridLayout()
-        grid.addWidget(Labelled(tr("Plate"), self._plate), 0, 0)
-        vin = QVBoxLayout()
+        vin_place = QWidget()
+        vin = QVBoxLayout(vin_place)
+        vin.setContentsMargins(0, 0, 0, 0)
         vin.addWidget(self._vin_box)
         if self._beside_vin is not None:
             vin.addWidget(self._beside_vin)
         vin.addStretch(1)
-        grid.addLayout(vin, 0, 1)
-        grid.addWidget(Labelled(tr("What kind of car"), self._about), 1, 0)
-        grid.addWidget(self._odometer, 1, 1)
-        for column, field in enumerate((self._work, self._written_up)):
-            grid.addWidget(Labelled(field.accessibleName(), field), 2, column)
-        self.column.addLayout(grid)
+        fields = (self._plate, self._about, self._work, self._written_up)
+        plate, about, work, by = (Labelled(one.accessibleName(), one) for one in fields)
+        self.column.addWidget(FieldRows((plate, vin_place, about, self._odometer, work, by), 2))
         self.column.addWidget(self._same_plate)
         self.column.addWidget(self._beside)
         self.column.addWidget(self._events)

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from functools import partial
-from typing import Protocol
 
 from PySide6.QtCore import Signal, Slot
 from PySide6.QtGui import QKeySequence
@@ -19,6 +18,7 @@ from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.keys import press_by
+from desktop_app.shop_window.look import LARGE
 from desktop_app.shop_window.page import ReadingPage
 from desktop_app.shop_window.tab_order import first_stop
 from desktop_app.shop_window.texts import plain_label, tooltip
@@ -27,13 +27,6 @@ LONGEST = 120  # letters of a car's name in the head
 HeadLine = Callable[[JobView], str]
 # The earlier jobs (id, number) that a job may be a return of and that nobody has judged.
 MaybeBack = Callable[[int], Sequence[tuple[int, str]]]
-
-
-class JobSection(Protocol):
-    """A part of the page; it shows the job that it is handed."""
-
-    def show_job(self, job: JobView) -> None:
-        """Show this job, leaving alone what is typed and not saved yet."""
 
 
 class JobPage(QWidget):
@@ -68,17 +61,19 @@ class JobPage(QWidget):
         self._above.hide()
         self._leads = QWidget()
         self._extra = FlowRow(self._leads, spacing=4)
+        self._led: list[QPushButton] = []  # the buttons that lead away from the job
+        self._jumps = FlowRow(self._others, spacing=4)
         self._add_jumps()
         self._page = ReadingPage()
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         head = QVBoxLayout()
         head.setContentsMargins(18, 4, 18, 0)
-        head.addWidget(self._title)
-        leads = QHBoxLayout()
-        leads.addWidget(self._leads, 1)
-        leads.addWidget(self._line)
-        head.addLayout(leads)
+        named = QHBoxLayout()
+        named.addWidget(self._title, 1)
+        named.addWidget(self._line)
+        head.addLayout(named)
+        head.addWidget(self._leads)
         head.addWidget(self._others)
         head.addWidget(self._above)
         column.addLayout(head)
@@ -109,6 +104,17 @@ class JobPage(QWidget):
             keep = getattr(section, "keep_draft", None)
             if keep is not None:
                 keep()
+
+    @Slot(str, object)
+    def go_to_answer(self, about: str, pair: int | None) -> None:
+        """Go to the field in which an answer is given that is still missing."""
+        for _, section in self._sections:
+            where = getattr(section, "answer_field", None)
+            field = None if where is None else where(about, pair)
+            if isinstance(field, QWidget):
+                self._page.settle()
+                self._page.ensureWidgetVisible(field, 50, 150)
+                field.setFocus()
 
     def number(self) -> str:
         """Return the number of the job that is shown."""
@@ -174,7 +180,12 @@ class JobPage(QWidget):
         return True
 
     def _show_others(self, job: JobView) -> None:
-        self._extra.clear()
+        for button in self._led:
+            for row in (self._jumps, self._extra):
+                row.removeWidget(button)
+            button.hide()
+            button.deleteLater()
+        self._led = []
         others = self._desk.ask(jobs_of_visit, job.visit_id) or ()
         for job_id, number, concern in others:
             if job_id != job.id:
@@ -186,31 +197,40 @@ class JobPage(QWidget):
                     )
                 )
                 button.clicked.connect(self._other_pressed)
-                self._extra.addWidget(button)
+                self._led.append(button)
         for earlier, number in self._maybe_back(job.id):
             back = QPushButton(tr("↩  Is it {number} again?", number=number))
             back.setObjectName("next")
             back.setProperty("job", earlier)
             back.setToolTip(tooltip(tr("This may be a return: then and now side by side")))
             back.clicked.connect(self._back_pressed)
-            self._extra.addWidget(back)
+            self._led.append(back)
         sheet = QPushButton(tr("Comparison sheet…"))
         sheet.setToolTip(tooltip(tr("The sheet for the counter: look, print, save (Ctrl+P)")))
         press_by(sheet, QKeySequence.StandardKey.Print)
         sheet.clicked.connect(self._sheet_pressed)
-        self._extra.addWidget(sheet)
+        self._led.append(sheet)
         history = QPushButton(tr("History…"))
         history.setToolTip(tooltip(tr("What was done to this job, by whom and when (Ctrl+H)")))
         press_by(history, "Ctrl+H")
         history.clicked.connect(self._history_pressed)
-        self._extra.addWidget(history)
+        self._led.append(history)
         if job.left_at is None:
             more = QPushButton(tr("Another concern…"))
             more.clicked.connect(self._more_pressed)
-            self._extra.addWidget(more)
+            self._led.append(more)
+        self._lay_leads()
+
+    def _lay_leads(self) -> None:
+        """Give the leads a row of their own, or the rest of the jumps' row where room is scarce."""
+        large = self.font().pointSize() > LARGE
+        row = self._jumps if large else self._extra
+        for button in self._led:
+            row.addWidget(button)
+            button.show()
+        self._leads.setVisible(not large)
 
     def _add_jumps(self) -> None:
-        row = FlowRow(self._others, spacing=4)
         for number, (name, section) in enumerate(self._sections, start=1):
             button = QPushButton(name.replace("&", "&&"))
             press_by(button, f"Ctrl+{number}")
@@ -218,7 +238,7 @@ class JobPage(QWidget):
             button.setToolTip(tooltip(tr("Go to {name} (Ctrl+{number})", name=name, number=number)))
             button.setProperty("section", section)
             button.clicked.connect(self._jump)
-            row.addWidget(button)
+            self._jumps.addWidget(button)
 
     @Slot()
     def _jump(self) -> None:

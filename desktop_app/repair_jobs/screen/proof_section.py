@@ -28,6 +28,7 @@ from desktop_app.repair_jobs.proof_said import (
     proof_reached,
     readings_doubted,
 )
+from desktop_app.repair_jobs.same_check import each_once
 from desktop_app.repair_jobs.screen.caught_here_rows import CaughtHereRows
 from desktop_app.repair_jobs.screen.check_list import CheckList
 from desktop_app.repair_jobs.screen.code_rows import CodeRows
@@ -42,6 +43,7 @@ from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import Labelled
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.page import Section
+from desktop_app.shop_window.tab_order import first_stop
 from desktop_app.shop_window.texts import plain_label, tooltip
 
 CHOSEN_BEYOND = tr("“Same conditions” is chosen, and not every condition is written down as met.")
@@ -74,11 +76,11 @@ class ProofSection(Section):
         self._caught = CaughtHereRows(desk)
         self._levels = QButtonGroup(self)
         self._levels.setExclusive(True)
-        level_row = self._level_row()
+        self._level_row = self._levels_in_a_row()
         self._who = DoneByField(desk, "proved")
         self._closed_once_left = (
             *(self._steps, self._list, self._conditions, self._drive, self._codes),
-            *(self._readiness, level_row),
+            *(self._readiness, self._level_row),
         )
         for widget in (
             plain_label(tr("The order in which nothing is lost")),
@@ -93,14 +95,14 @@ class ProofSection(Section):
             self._readiness,
             self._readings,
             plain_label(tr("How far was it proved?")),
-            level_row,
+            self._level_row,
             self._why_not,
             self._means,
             self._caught,
         ):
             self.column.addWidget(widget)
         who = Labelled(self._who.accessibleName(), self._who)
-        place = self.column.indexOf(level_row) + 1
+        place = self.column.indexOf(self._level_row) + 1
         self.column.insertWidget(place, who, 0, Qt.AlignmentFlag.AlignLeft)
 
     def show_job(self, job: JobView) -> None:
@@ -111,7 +113,8 @@ class ProofSection(Section):
         self._steps.show_steps(job.id, kept)
         checks = proof_checks(job.system)
         asked = (*checks.bay, CODES_READ, *checks.road, *self._asked_by_parts(job.id))
-        self._list.show_checks(job, [(words, False) for words in dict.fromkeys(asked)])
+        answered = [one.words for one in job.checks if one.kind == "proof"]
+        self._list.show_checks(job, [(words, False) for words in each_once(asked, answered)])
         self._enough.setText(tr("Enough when: {enough}", enough=tr(checks.enough)))
         self._conditions.show_job(job, kept)
         self._drive.show_job(job, kept)
@@ -125,6 +128,10 @@ class ProofSection(Section):
         self._caught.show_job(job, kept)
         for widget in self._closed_once_left:
             widget.setEnabled(job.left_at is None)
+
+    def answer_field(self, about: str, _pair: int | None) -> QWidget | None:
+        """Return where it is said how far the repair was proved."""
+        return first_stop(self._level_row) if about == "proof" else None
 
     def _show_level(self, job: JobView, kept: ProofKept) -> None:
         told = conditions_told(job)
@@ -156,7 +163,7 @@ class ProofSection(Section):
             self._means.setText("\n".join(one for one in (plain, *doubts) if one))
         self._means.setVisible(bool(self._means.text()))
 
-    def _level_row(self) -> QWidget:
+    def _levels_in_a_row(self) -> QWidget:
         box = QWidget()
         row = FlowRow(box)
         for level in RECORDED_LEVELS:

@@ -51,8 +51,6 @@ class ProofStepTime(QWidget):
     def _show_moment(self) -> None:
         at = self._steps.get(str(self._step.currentData()), "")
         self._at.show_value(f"{at[:10]} {at[11:16]}" if at else "")
-        if not self._at.unsaved():
-            self._at_box.hint(_HINT)
 
     def _choose(self, _step: str) -> object:
         self._at.forget()
@@ -66,6 +64,7 @@ class ProofStepTime(QWidget):
         try:
             read_moment(text, datetime.fromisoformat(self._steps[step]))
         except ShopTrouble as trouble:
-            self._at_box.hint(trouble.sentence())
+            self._at_box.refuse(trouble.sentence())
             return None
+        self._at_box.refuse("")
         return self._desk.do(proof_actions.time_step, self._job_id, step, text)

@@ -1,4 +1,4 @@
-"""The order that loses nothing: a button for each step, with the time at which it was ticked."""
+"""The order that loses nothing: a button for each step, and when each was ticked beneath them."""
 
 from __future__ import annotations
 
@@ -16,7 +16,10 @@ from desktop_app.repair_jobs.screen.proof_step_time import ProofStepTime
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.kept_choice import put_back
+from desktop_app.shop_window.signed_button import SignedButton
 from desktop_app.shop_window.texts import plain_label, tooltip
+
+_NONE_YET = tr("A press notes the time of its step.")
 
 
 class ProofStepsRow(QWidget):
@@ -29,6 +32,7 @@ class ProofStepsRow(QWidget):
         self._kept = ProofKept()
         self._asked = ""
         self._buttons: dict[str, QPushButton] = {}
+        self._times = plain_label("", "quiet", wrap=True)
         self._said = plain_label("", wrap=True)
         self._time = ProofStepTime(desk)
         self._question = plain_label("", wrap=True)
@@ -36,6 +40,7 @@ class ProofStepsRow(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(self._step_row())
+        column.addWidget(self._times)
         column.addWidget(self._question_box)
         column.addWidget(self._said)
         column.addWidget(self._time)
@@ -46,12 +51,11 @@ class ProofStepsRow(QWidget):
         if job_id != self._job_id:
             self._ask("", "")
         self._job_id, self._kept = job_id, kept
-        for number, step in enumerate(STEPS, start=1):
-            button = self._buttons[step.id]
-            at = kept.steps.get(step.id)
-            sign = f"✓ {number}" if at else str(number)
-            button.setText(f"{sign}  {step.words}{f'  {_moment(at)}' if at else ''}")
-            button.setChecked(at is not None)
+        for step in STEPS:
+            self._buttons[step.id].setChecked(step.id in kept.steps)
+        ticked = [one for one in STEPS if one.id in kept.steps]
+        times = "  ·  ".join(f"{one.words} {_moment(kept.steps[one.id])}" for one in ticked)
+        self._times.setText(times or _NONE_YET)  # there from the first: nothing moves down for it
         self._said.setText("\n".join(f"⚠  {words}" for words in order_said(kept.steps)))
         self._said.setVisible(bool(self._said.text()))
         self._time.show_steps(job_id, kept.steps)
@@ -59,9 +63,8 @@ class ProofStepsRow(QWidget):
     def _step_row(self) -> QWidget:
         box = QWidget()
         row = FlowRow(box)
-        for step in STEPS:
-            button = QPushButton(step.words)
-            button.setCheckable(True)
+        for number, step in enumerate(STEPS, start=1):
+            button = SignedButton(f"{number}  {step.words}")
             button.setAccessibleName(tr("Step: {words}", words=step.words))
             button.setToolTip(tooltip(step.means))
             button.setProperty("step", step.id)
@@ -132,5 +135,5 @@ class ProofStepsRow(QWidget):
 
 
 def _moment(at: str) -> str:
-    """Return day and hour as they stand on a button: "16 Nov 14:05"."""
+    """Return day and hour as they stand beneath the buttons: "16 Nov 14:05"."""
     return f"{day_and_month(date.fromisoformat(at[:10]))} {at[11:16]}"

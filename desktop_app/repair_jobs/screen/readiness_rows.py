@@ -1,4 +1,4 @@
-"""The car's own tests: typed as four bytes or entered one by one, before and after."""
+"""The car's own tests: entered one by one or typed as four bytes, before and after."""
 
 from __future__ import annotations
 
@@ -20,9 +20,17 @@ from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import Labelled, LineField
 from desktop_app.shop_window.texts import plain_label
 
+_IN_WORDS = tr(
+    "As scan tools show them in words: complete (ready), not run (not ready) or not fitted "
+    "(not supported)."
+)
+_AS_BYTES = tr(
+    "Or, where a tool shows the car's raw answer: its four bytes. They fill the list by themselves."
+)
+
 
 class ReadinessRows(QWidget):
-    """Two fields for the bytes of mode 01 PID 01, and a table of what they say."""
+    """A table of the tests, and two fields for the bytes of mode 01 PID 01 that fill it."""
 
     def __init__(self, desk: Desk) -> None:
         super().__init__()
@@ -42,6 +50,12 @@ class ReadinessRows(QWidget):
         column.addWidget(
             plain_label(tr("The car's own tests. One that has not run has not passed."), wrap=True)
         )
+        row = QHBoxLayout()
+        row.addWidget(self._open)
+        row.addWidget(plain_label(_IN_WORDS, "quiet", wrap=True), 1)
+        column.addLayout(row)
+        column.addWidget(self._table)
+        column.addWidget(plain_label(_AS_BYTES, "quiet", wrap=True))
         grid = QGridLayout()
         for place, stage in enumerate(STAGES):
             name = tr("{stage}: bytes of mode 01 PID 01", stage=STAGE_WORDS[stage])
@@ -49,15 +63,10 @@ class ReadinessRows(QWidget):
             field.setPlaceholderText("41 01 00 07 E5 00")
             field.textEdited.connect(self._hint)
             self._fields[stage] = field
-            self._boxes[stage] = Labelled(name, field, narrow=True)
+            self._boxes[stage] = Labelled(name, field)
             self._holds[stage] = WhichHolds(desk, self._boxes[stage])
             grid.addWidget(self._boxes[stage], 0, place)
         column.addLayout(grid)
-        row = QHBoxLayout()
-        row.addWidget(self._open)
-        row.addStretch(1)
-        column.addLayout(row)
-        column.addWidget(self._table)
 
     def show_job(self, job: JobView, kept: ProofKept) -> None:
         """Show what was read of the car's own tests."""
@@ -90,8 +99,9 @@ class ReadinessRows(QWidget):
                 if text.strip():
                     said = _lamp_words(decode(bytes_typed(text)))
             except ShopTrouble as trouble:
-                self._boxes[stage].hint(trouble.sentence())
+                self._boxes[stage].refuse(trouble.sentence())
                 return None
+            self._boxes[stage].refuse("")
             self._boxes[stage].hint(said)
             deed = proof_actions.type_self_tests
             return self._holds[stage].save(text.strip(), deed, self._job.id, stage, text)

@@ -37,7 +37,7 @@ class RoadTestFields(QWidget):
         self._words = WordsField(tr("What was tried, and what was not"), self._save_words, 2)
         words_box = Labelled(tr("What was tried, and what was not"), self._words)
         self._every = LineField(tr("It came about once in"), self._save_every)
-        self._every_box = Labelled(tr("It came about once in"), self._every, narrow=True)
+        self._every_box = Labelled(tr("It came about once in"), self._every)
         choices = [(unit, EVERY_WORDS[unit]) for unit in EVERY_UNITS]
         self._unit = KeptChoiceField(
             desk, tr("It came about once in: unit"), choices, self._save_unit

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtGui import QFocusEvent, QKeyEvent
 from PySide6.QtWidgets import QLineEdit
 
@@ -28,6 +28,12 @@ class RowField(LineField):
         super().keyPressEvent(event)
         if no_more:
             self.no_more.emit()
+
+    @Slot()
+    def save_now(self) -> None:
+        """Hand on what was typed; what stands in the field after that is a new row."""
+        super().save_now()
+        self._kept = ""
 
     def _add(self, text: str) -> object:
         self.clear()  # first: what is saved lets the page show itself again

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Signal, Slot
-from PySide6.QtWidgets import QComboBox, QGridLayout, QHBoxLayout, QLineEdit
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLineEdit, QWidget
 
 from desktop_app.language import tr
 from desktop_app.repair_jobs.distance import DistanceUnit
@@ -17,7 +17,9 @@ from desktop_app.repair_jobs.typed_entry import read_odometer
 from desktop_app.repair_jobs.vin import is_well_formed, vin_question
 from desktop_app.shop_record.question import Question, question_of
 from desktop_app.shop_record.trouble import ShopTrouble
+from desktop_app.shop_window.choice_list import ChoiceList
 from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.field_rows import FieldRows
 from desktop_app.shop_window.fields import Labelled, QuestionLine
 from desktop_app.shop_window.page import Section
 
@@ -37,11 +39,11 @@ class WhichCar(Section):
         self.vin = line_of(tr("VIN, if it is at hand"))
         self.about = line_of(tr("What kind of car"), tr("1.8-litre compact hatchback, 1990s"))
         self.odometer = line_of(tr("Odometer"))
-        self._unit = QComboBox()
+        self._unit = ChoiceList()
         self._unit.addItem(tr("miles"), "mi")
         self._unit.addItem(tr("km"), "km")
         self._unit.setAccessibleName(tr("Unit of the odometer"))
-        self._how = QComboBox()
+        self._how = ChoiceList()
         for source in READING_SOURCES:
             self._how.addItem(SOURCE_WORDS[source], source)
         for reason in UNREAD_REASONS:
@@ -51,9 +53,10 @@ class WhichCar(Section):
         self._how.setSizeAdjustPolicy(
             QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
         )
-        self._how.setMinimumContentsLength(16)
+        self._how.setMinimumContentsLength(14)
         self._vin_box = Labelled(tr("VIN, if it is at hand"), self.vin)
-        self._odometer_box = Labelled(tr("Odometer"), self.odometer)
+        self.plate_box = Labelled(tr("Plate, or the shop's own tag"), self.plate)
+        self.odometer_box = Labelled(tr("Odometer"), self.odometer)
         self._odd, self._meant = QuestionLine(), ReadingsMeant()
         self._meant.taken.connect(self._take)
         for question in (self._odd, self._vin_box.question):
@@ -64,18 +67,14 @@ class WhichCar(Section):
         self._lay_out()
 
     def _lay_out(self) -> None:
-        grid = QGridLayout()
-        grid.addWidget(Labelled(tr("Plate, or the shop's own tag"), self.plate), 0, 0)
-        grid.addWidget(self._vin_box, 0, 1)
-        grid.addWidget(Labelled(tr("What kind of car"), self.about), 1, 0)
-        odometer = QHBoxLayout()
-        odometer.addWidget(self._odometer_box, 2)
+        reading = QWidget()
+        odometer = QHBoxLayout(reading)
+        odometer.setContentsMargins(0, 0, 0, 0)
+        odometer.addWidget(self.odometer_box, 2)
         odometer.addWidget(Labelled(tr("in"), self._unit))
         odometer.addWidget(Labelled(tr("How is it known?"), self._how), 1)
-        grid.addLayout(odometer, 1, 1)
-        grid.setColumnStretch(0, 2)
-        grid.setColumnStretch(1, 3)
-        self.column.addLayout(grid)
+        kind = Labelled(tr("What kind of car"), self.about)
+        self.column.addWidget(FieldRows((self.plate_box, self._vin_box, kind, reading), 2))
         self.column.addWidget(self._odd)
         self.column.addWidget(self._meant)
 
@@ -130,9 +129,9 @@ class WhichCar(Section):
         odd = OdometerAsked()
         try:
             reading = self.reading()
-            self._odometer_box.hint("")
+            self.odometer_box.refuse("")
         except ShopTrouble as trouble:
-            self._odometer_box.hint(trouble.sentence())
+            self.odometer_box.refuse(trouble.sentence())
             reading = None
         if reading is not None and car is not None:
             today = self._desk.today()

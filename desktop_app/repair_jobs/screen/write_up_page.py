@@ -9,6 +9,7 @@ from PySide6.QtGui import QTextCursor
 from PySide6.QtWidgets import (
     QGridLayout,
     QHBoxLayout,
+    QLayout,
     QLineEdit,
     QPlainTextEdit,
     QPushButton,
@@ -18,13 +19,14 @@ from PySide6.QtWidgets import (
 from desktop_app.language import tr
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.known_car import KnownCar, against_the_same
+from desktop_app.repair_jobs.screen.asked_for import AskedFor
 from desktop_app.repair_jobs.screen.checked_then_box import CheckedThenBox
 from desktop_app.repair_jobs.screen.known_car_box import KnownCarBox, Promised, nothing_promised
 from desktop_app.repair_jobs.screen.side_by_side import side_by_side
 from desktop_app.repair_jobs.screen.which_car import WhichCar, line_of
 from desktop_app.repair_jobs.stored_known_car import find_vehicle, read_known_car
 from desktop_app.repair_jobs.stored_reading import earlier_jobs, read_job
-from desktop_app.repair_jobs.write_up import WriteUp
+from desktop_app.repair_jobs.write_up import NotSaid, WriteUp
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.drafts import Drafts
@@ -72,6 +74,9 @@ class WriteUpPage(ReadingPage):
         self._concern.setAccessibleName(tr("What the customer says"))
         self._concern.setTabChangesFocus(True)
         self._concern.setFixedHeight(96)
+        words = Labelled(tr("In their own words"), self._concern)
+        boxes = {"car": self._which.plate_box, "odometer": self._which.odometer_box}
+        self._asked = AskedFor({**boxes, "concern": words})
         self._checked_then = CheckedThenBox()
         self._take_in = QPushButton(tr("Take the car in"))
         self._take_in.setObjectName("next")
@@ -83,7 +88,7 @@ class WriteUpPage(ReadingPage):
         self._clear.clicked.connect(self._empty)
         self._hint = plain_label("", wrap=True)
         self._hint.hide()
-        self._lay_out(beside_words)
+        self._lay_out(side_by_side(words, beside_words))
         self._pause = QTimer(self)
         self._pause.setSingleShot(True)
         self._pause.setInterval(PAUSE_MS)
@@ -116,23 +121,29 @@ class WriteUpPage(ReadingPage):
     def take_in(self) -> None:
         """Make the visit and its job; what is missing is said and nothing typed is lost."""
         self._rested()
-        try:
-            said = self._said()
-            said.check()
-            self._check_answers()
-        except ShopTrouble as trouble:
-            self._say(trouble.sentence(), missing=True)
+        self._missing = True
+        asked = self._say_what_is_missing()
+        if asked is not None:
+            self.go_to(asked)
             return
+        said = self._said()
         done = self._desk.do(actions.write_up, said)
         if done is not None and done.made is not None:
             self._keep_answers(done.made)
             self._empty()
             self.taken_in.emit(done.made)
 
+    def go_to(self, about: str) -> None:
+        """Go to what is asked for: its field, or what is asked of a car that was here before."""
+        self.settle()
+        if about == "answer":
+            self.bring_up(self._known)
+        self._asked.go_to(about)
+
     def _check_answers(self) -> None:
         asked = self._known.still_asked()
         if asked:
-            raise ShopTrouble(asked, do=tr("Answer that above first."))
+            raise NotSaid("answer", asked, do=tr("Answer that above first."))
 
     @Slot(int)
     def _add_concern(self, visit: int) -> None:
@@ -140,7 +151,7 @@ class WriteUpPage(ReadingPage):
         said = self._concern.toPlainText()
         if not said.strip():
             self._say(tr("What does the customer say? Write it down below first."))
-            self._concern.setFocus()
+            self.go_to("concern")
             return
         done = self._desk.do(actions.add_job, visit, said, self._read_symptoms(said))
         if done is None or done.made is None:
@@ -209,14 +220,12 @@ class WriteUpPage(ReadingPage):
             conditions=self._read_conditions(concern),
         )
 
-    def _lay_out(self, beside_words: QWidget | None) -> None:
+    def _lay_out(self, words_row: QLayout) -> None:
         self.column.addWidget(plain_label(tr("Heard: a car is here"), "title"))
         self.column.addWidget(self._which)
         self.column.addWidget(self._known)
         words = Section(tr("What the customer says"))
-        words.column.addLayout(
-            side_by_side(Labelled(tr("In their own words"), self._concern), beside_words)
-        )
+        words.column.addLayout(words_row)
         words.column.addWidget(self._checked_then)
         who = QGridLayout()
         for place, field in enumerate((self._customer, self._phone, self._brought)):
@@ -295,15 +304,17 @@ class WriteUpPage(ReadingPage):
         if self._missing:
             self._say_what_is_missing()
 
-    def _say_what_is_missing(self) -> None:
-        """Say what keeps the car from being taken in; nothing once nothing does."""
+    def _say_what_is_missing(self) -> str | None:
+        """Say what keeps the car from being taken in, and what that is about; None: nothing."""
+        about, words = None, ""
         try:
             self._said().check()
             self._check_answers()
-        except ShopTrouble as trouble:
-            self._say(trouble.sentence(), missing=True)
-        else:
-            self._say("")
+        except ShopTrouble as trouble:  # what is typed and can't be is the odometer's reading
+            about = trouble.about if isinstance(trouble, NotSaid) else "odometer"
+            words = trouble.sentence()
+        self._say(words, about=about)
+        return about
 
     def _look_up(self) -> None:
         which, known = self._which, self._known.known
@@ -361,8 +372,9 @@ class WriteUpPage(ReadingPage):
         self._say("")
         self._rested()
 
-    def _say(self, words: str, *, missing: bool = False) -> None:
-        self._missing = missing
+    def _say(self, words: str, *, about: str | None = None) -> None:
+        self._missing = about is not None
+        self._asked.mark(about or "", words)
         self._hint.setText(words)
         self._hint.setVisible(bool(words))
 

@@ -153,7 +153,7 @@ class AskedRow(QWidget):
         self._odometer_holds.stands(told, "" if told is None else f"{told:,}")
         self._odometer.show_kept(told)
         out = job.odometer_in if job.odometer_out is None else job.odometer_out
-        self._odometer.usual_hint(odometer_question(told, out, self._unit) or self._unit)
+        self._odometer.hint(odometer_question(told, out, self._unit) or self._unit)
         self._words_hold.stands(said.words, said.words)
         self._words.show_kept(said.words)
 

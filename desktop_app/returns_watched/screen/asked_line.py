@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 
 from PySide6.QtCore import Qt, QTimer, Slot
-from PySide6.QtWidgets import QFrame, QPushButton, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtGui import QCursor
+from PySide6.QtWidgets import QApplication, QFrame, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.texts import plain_label
@@ -14,7 +15,10 @@ Answers = Mapping[str, Callable[[], object]]
 
 
 class AskedLine(QFrame):
-    """Hidden until something is asked; the focus goes back to where it was asked from."""
+    """Hidden until something is asked; the focus goes back to where it was asked from.
+
+    Where it came up under the mouse, the second press of a double click answers nothing.
+    """
 
     def __init__(self) -> None:
         super().__init__()
@@ -23,11 +27,11 @@ class AskedLine(QFrame):
         self._from: QWidget | None = None
         self._words = plain_label("", wrap=True)
         self._words.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
-        box = QWidget()
-        self._row = FlowRow(box)
+        self._box = QWidget()
+        self._row = FlowRow(self._box)
         column = QVBoxLayout(self)
         column.addWidget(self._words)
-        column.addWidget(box)
+        column.addWidget(self._box)
         self.hide()
 
     def ask(self, question: str, answers: Answers, asked_from: QWidget | None = None) -> None:
@@ -62,6 +66,13 @@ class AskedLine(QFrame):
             above = above.parentWidget()
         if above is not None and self.isVisible():
             above.ensureWidgetVisible(self)
+        if self.isVisible() and self.rect().contains(self.mapFromGlobal(QCursor.pos())):
+            self._box.setEnabled(False)
+            QTimer.singleShot(QApplication.doubleClickInterval(), self, self._take_answers)
+
+    @Slot()
+    def _take_answers(self) -> None:
+        self._box.setEnabled(True)
 
     @Slot()
     def _answer(self) -> None:

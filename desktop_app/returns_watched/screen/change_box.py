@@ -10,10 +10,10 @@ from desktop_app.returns_watched import actions, judging_actions
 from desktop_app.returns_watched.change_promised import read_day
 from desktop_app.returns_watched.judging import Judging
 from desktop_app.returns_watched.judging_actions import CHANGE_DAYS
-from desktop_app.returns_watched.screen.field_rows import FieldRows
 from desktop_app.returns_watched.screen.return_box import ReturnBox
 from desktop_app.returns_watched.screen.typed_field import TypedField, show_words
 from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.field_rows import FieldRows
 from desktop_app.shop_window.fields import Labelled, WordsField
 from desktop_app.shop_window.texts import plain_label
 

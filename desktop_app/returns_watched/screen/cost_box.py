@@ -13,10 +13,10 @@ from desktop_app.repair_jobs.typed_entry import read_hours, read_money
 from desktop_app.returns_watched import judging_actions
 from desktop_app.returns_watched.judging import Judging
 from desktop_app.returns_watched.return_cost import AMOUNTS, cost_in_words, money, return_cost
-from desktop_app.returns_watched.screen.field_rows import FieldRows
 from desktop_app.returns_watched.screen.return_box import ReturnBox
 from desktop_app.returns_watched.screen.typed_field import TypedField, amount_text
 from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.field_rows import FieldRows
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.texts import plain_label
 

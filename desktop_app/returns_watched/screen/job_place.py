@@ -61,6 +61,7 @@ class JobPlace(QObject):
             VinOffer(desk),
         )
         heard.heard.connect(hear)
+        gone = GoneSection(desk, self._origins, self._refit, promise_at_hand_over, watch.promised)
         page = JobPage(
             desk,
             [
@@ -69,7 +70,7 @@ class JobPlace(QObject):
                 (tr("Old & New"), old_and_new),
                 (tr("Back On"), BackOnSection(desk, self._refit, self._replaced)),
                 (tr("Proof"), ProofSection(desk, self._asked_by_parts)),
-                (tr("Gone"), GoneSection(desk, self._origins, self._refit, promise_at_hand_over)),
+                (tr("Gone"), gone),
                 (tr("Under watch"), watch),
             ],
             _head_line,
@@ -78,6 +79,8 @@ class JobPlace(QObject):
         old_and_new.said.connect(page.say_above)
         old_and_new.bench_wanted.connect(self.bench_wanted)
         page.back_wanted.connect(self.judge_wanted)
+        gone.answer_wanted.connect(page.go_to_answer)
+        gone.sheet_wanted.connect(page.sheet_wanted)
         return page
 
     def _refit(self, job_id: int) -> Sequence[tuple[str, bool]]:
@@ -90,12 +93,12 @@ class JobPlace(QObject):
 
         return self._desk.ask(replaced_in, job_id, self._kinds()) or ""
 
-    def _origins(self, job_id: int) -> Sequence[str]:
-        from desktop_app.parts_compared.stored_pairs import pairs_without_origin
+    def _origins(self, job_id: int) -> Sequence[tuple[int, str]]:
+        from desktop_app.parts_compared.stored_pairs import open_origins
 
         kinds = self._kinds()
-        open_ones = self._desk.ask(pairs_without_origin, job_id) or ()
-        return [kinds[k].name if k in kinds else k for k in open_ones]
+        open_ones = self._desk.ask(open_origins, job_id) or ()
+        return [(pair, kinds[k].name if k in kinds else k) for pair, k in open_ones]
 
     def _asked_by_parts(self, job_id: int) -> Sequence[str]:
         from desktop_app.parts_compared.stored_proof_asked import proof_asked_by_parts

@@ -16,11 +16,11 @@ from desktop_app.returns_watched.judging import Judging
 from desktop_app.returns_watched.return_actions import deeds_of
 from desktop_app.returns_watched.return_cost import cost_in_words, return_cost
 from desktop_app.returns_watched.screen.asked_line import Answers, AskedLine
-from desktop_app.returns_watched.screen.field_rows import FieldRows
 from desktop_app.returns_watched.screen.own_job_line import OwnJobLine
 from desktop_app.returns_watched.screen.return_box import ReturnBox
 from desktop_app.returns_watched.screen.typed_field import show_words
 from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.field_rows import FieldRows
 from desktop_app.shop_window.fields import Labelled, Tick, WordsField
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.kept_choice import put_back
@@ -94,7 +94,6 @@ class JudgementBox(ReturnBox):
     def _lay_out(self) -> None:
         self.column.addWidget(self._decided)
         self.column.addWidget(self._own_job)
-        self.column.addWidget(self._ask)
         self.column.addWidget(self._answer_rows())
         self._also_box = QWidget()
         self._also_row = FlowRow(self._also_box)
@@ -110,6 +109,7 @@ class JudgementBox(ReturnBox):
         for button in (self._back, self._confirm, self._unconfirm, self._apart):
             buttons.addWidget(button)
         self.column.addLayout(buttons)
+        self.column.addWidget(self._ask)  # below all that asks: nothing pressed moves away
         self.column.addWidget(Labelled(tr("Why, in one sentence"), self._why))
         rests = Labelled(tr("What it rests on"), self._evidence)
         rests.hint(tr("The old part kept, codes, the comparison."))

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 
 from PySide6.QtCore import Slot
-from PySide6.QtWidgets import QComboBox, QGridLayout, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from desktop_app.language import tr
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
@@ -17,6 +17,7 @@ from desktop_app.returns_watched.stored_windows import read_kind_windows, shop_p
 from desktop_app.returns_watched.window_actions import promise_for_kind
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.written_meanwhile import Shown
+from desktop_app.shop_window.choice_list import ChoiceList
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import Labelled
 from desktop_app.shop_window.flow_row import empty
@@ -39,8 +40,10 @@ class KindWindowsBox(Section):
         self._promises: dict[str, Promise] = {}
         self._shop = plain_label("", wrap=True)
         self._list = QVBoxLayout()
-        self._kind = QComboBox()
-        self._form = PromiseForm(desk, tr("Keep this promise"), self._promise)
+        self._kind = ChoiceList()
+        self._form = PromiseForm(
+            desk, self.accessibleName(), tr("Keep this promise"), self._promise
+        )
         self.column.addWidget(plain_label(WHAT_IT_MEANS, "quiet", wrap=True))
         self.column.addWidget(self._shop)
         self.column.addLayout(self._list)
@@ -124,7 +127,13 @@ class KindWindowsBox(Section):
 
     @Slot()
     def _fill(self) -> None:
-        """Show what the chosen kind is promised now in place of what was typed."""
+        """Keep what was typed for another kind, then show what the chosen one is promised now."""
+        before = self._form.about()
+        if before and before != self._kind.currentData() and self._form.unsaved():
+            self._keep_for(before)
+            if self._form.unsaved():  # refused: it says why, and stays with its kind
+                self._kind.setCurrentIndex(max(0, self._kind.findData(before)))
+                return
         self._form.forget()
         self._form.tell("")
         self._show_promise()
@@ -139,8 +148,10 @@ class KindWindowsBox(Section):
     def _promise(self) -> None:
         kind = str(self._kind.currentData())
         if kind:
-            self._form.keep(
-                promise_for_kind, kind, told=tr("Kept for {name}", name=self._name(kind))
-            )
+            self._keep_for(kind)
         else:
             self._form.tell(tr("Which part kind? Choose the kind above."))
+
+    def _keep_for(self, kind: str) -> None:
+        told = tr("Kept for {name}", name=self._name(kind))
+        self._form.keep(promise_for_kind, kind, told=told)

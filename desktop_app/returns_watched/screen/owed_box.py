@@ -154,7 +154,7 @@ class OwedRow(QWidget):
                 end=end,
             )
         )
-        self._amount.usual_hint(tr("in {currency}", currency=self._desk.rules.currency))
+        self._amount.hint(tr("in {currency}", currency=self._desk.rules.currency))
         cents = owed.amount_cents
         self._amount_holds.stands(cents, "" if cents is None else amount_text(cents))
         self._amount.show_kept(cents)

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
-from PySide6.QtWidgets import QComboBox, QGridLayout, QLineEdit, QWidget
+from PySide6.QtWidgets import QLineEdit, QVBoxLayout, QWidget
 
 from desktop_app.language import tr
 from desktop_app.repair_jobs.distance import DistanceUnit
 from desktop_app.returns_watched.kind_windows import Promise
 from desktop_app.returns_watched.promise_typed import promise_typed, shown_distance
+from desktop_app.shop_window.choice_list import ChoiceList
+from desktop_app.shop_window.field_rows import FieldRows
 from desktop_app.shop_window.fields import Labelled
 
 RULES = (("first", tr("whichever ends first")), ("both", tr("when both have ended")))
@@ -20,7 +22,7 @@ class PromiseFields(QWidget):
         super().__init__()
         self._unit: DistanceUnit = "mi"
         self._days, self._months, self._far = QLineEdit(), QLineEdit(), QLineEdit()
-        self._rule = QComboBox()
+        self._rule = ChoiceList()
         for field in (self._days, self._months, self._far):
             field.setMaxLength(12)
         for value, words in RULES:
@@ -32,10 +34,9 @@ class PromiseFields(QWidget):
             self._far_box,
             Labelled(tr("The window ends"), self._rule),
         )
-        grid = QGridLayout(self)
-        grid.setContentsMargins(0, 0, 0, 0)
-        for column, box in enumerate(boxes):
-            grid.addWidget(box, 0, column)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(FieldRows(boxes, len(boxes)))
 
     def show_unit(self, unit: DistanceUnit) -> None:
         """Say in which unit the distance is typed."""
@@ -54,6 +55,11 @@ class PromiseFields(QWidget):
         """Return the promise that was typed. Raises ShopTrouble where it is none."""
         words = (self._days.text(), self._months.text(), self._far.text())
         return promise_typed(*words, self._rule.currentData(), self._unit)
+
+    def text(self) -> str:
+        """Return what stands in the fields, right or not."""
+        words = [field.text() for field in (self._days, self._months, self._far)]
+        return ", ".join([*words, self._rule.currentText()])
 
     def begin(self) -> None:
         """Put the cursor where the typing begins."""

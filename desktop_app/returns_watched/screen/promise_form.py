@@ -6,7 +6,7 @@ from collections.abc import Callable
 from functools import partial
 from typing import NamedTuple
 
-from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout
 
 from desktop_app.language import tr
 from desktop_app.repair_jobs.distance import DistanceUnit
@@ -19,6 +19,7 @@ from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_record.written_meanwhile import Shown, WrittenMeanwhile
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.texts import plain_label
+from desktop_app.shop_window.typed_together import TypedTogether
 from desktop_app.shop_window.which_of_two import MINE, THEIRS, both, hearing
 
 
@@ -31,16 +32,18 @@ class Stands(NamedTuple):
     unit: DistanceUnit
 
 
-class PromiseForm(QWidget):
+class PromiseForm(TypedTogether):
     """What is typed here stays while another desk writes; of two promises a person chooses."""
 
-    def __init__(self, desk: Desk, keep_words: str, keep: Callable[[], object]) -> None:
+    def __init__(self, desk: Desk, name: str, keep_words: str, keep: Callable[[], object]) -> None:
         super().__init__()
         self._desk = desk
         self._now: Stands | None = None
         self._shown: Stands | None = None  # what the fields showed before the typing
         self._fields, self._asked = PromiseFields(), AskedLine()
         self._told = plain_label("", wrap=True)
+        self._keep = keep
+        self.setAccessibleName(name)
         button = QPushButton(keep_words)
         button.setAccessibleName(keep_words)
         button.clicked.connect(keep)
@@ -68,6 +71,10 @@ class PromiseForm(QWidget):
         """Let go of what is typed: what is shown next takes its place."""
         self._shown = None
 
+    def about(self) -> str:
+        """Return whose promise is shown; empty where none is."""
+        return "" if self._shown is None else self._shown.about
+
     def begin(self) -> None:
         """Put the cursor where the typing begins."""
         self._fields.begin()
@@ -75,6 +82,19 @@ class PromiseForm(QWidget):
     def tell(self, words: str) -> None:
         """Say beneath the fields what came of it."""
         self._told.setText(words)
+
+    def save_now(self) -> None:
+        """Keep what is typed, as the button does."""
+        if self.unsaved():
+            self._keep()
+
+    def unsaved(self) -> bool:
+        """Whether another promise is typed than the one that was shown."""
+        return self._shown is not None and not self._is_untouched(self._shown)
+
+    def text(self) -> str:
+        """Return what stands in the fields."""
+        return self._fields.text()
 
     def keep(self, deed: Callable[..., Done], *about: object, told: str = tr("Kept")) -> None:
         """Keep what is typed by a deed that is told what the page showed."""

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from datetime import date
 from typing import Any
 
@@ -14,7 +14,12 @@ from desktop_app.repair_jobs.odometer_questions import day_in_words
 from desktop_app.returns_watched.customer_answers import HeardBy
 from desktop_app.returns_watched.judgement import counts_against
 from desktop_app.returns_watched.returns_list import ReturnKey, ReturnRow
-from desktop_app.returns_watched.waiting import LONG_WAIT_DAYS, days_waiting, waits_too_long
+from desktop_app.returns_watched.waiting import (
+    LONG_WAIT_DAYS,
+    days_waiting,
+    still_waiting_beside,
+    waits_too_long,
+)
 
 Index = QModelIndex | QPersistentModelIndex
 
@@ -25,6 +30,7 @@ class ReturnRows(QAbstractListModel):
     def __init__(self) -> None:
         super().__init__()
         self._rows: tuple[ReturnRow, ...] = ()
+        self._beside: Mapping[ReturnKey, tuple[str, ...]] = {}
         self._unit: DistanceUnit = "mi"
         self._today = date.min
 
@@ -33,6 +39,7 @@ class ReturnRows(QAbstractListModel):
         self.beginResetModel()
         self._today = today
         self._rows = tuple(rows)
+        self._beside = still_waiting_beside(self._rows)
         self._unit = unit
         self.endResetModel()
 
@@ -45,10 +52,15 @@ class ReturnRows(QAbstractListModel):
         return next((i for i, row in enumerate(self._rows) if row.key == key), -1)
 
     def next_waiting(self, but: ReturnKey | None = None) -> int:
-        """Return the place of the first return that waits, rather another than `but`; else -1."""
+        """Return the place of the first return that waits, rather another than `but`; else -1.
+
+        What waits of the same visit comes before what others wait for.
+        """
         waiting = [i for i, row in enumerate(self._rows) if row.waits]
         others = [i for i in waiting if self._rows[i].key != but]
-        return (others or waiting or [-1])[0]
+        here = next((row.visit for row in self._rows if row.key == but), None)
+        same = [i for i in others if self._rows[i].visit == here]
+        return (same or others or waiting or [-1])[0]
 
     def rowCount(self, parent: Index | None = None) -> int:
         return 0 if parent is not None and parent.isValid() else len(self._rows)
@@ -65,7 +77,12 @@ class ReturnRows(QAbstractListModel):
         )
         if row.heard_by is not None:
             head = _heard(row, row.heard_by)
-        return f"{head}\n{row.apart(self._unit)}\n{state(row, self._today)}"
+        said = state(row, self._today)
+        beside = self._beside[row.key]
+        if beside:
+            others = ", ".join(beside)
+            said += "\n" + tr("the visit waits for {others} too", others=others)
+        return f"{head}\n{row.vehicle}\n{row.apart(self._unit)}\n{said}"
 
 
 def state(row: ReturnRow, today: date) -> str:

@@ -29,7 +29,9 @@ class ShopWindowBox(Section):
         super().__init__(tr("The shop's window"))
         self._desk = desk
         self._now = plain_label("", wrap=True)
-        self._form = PromiseForm(desk, tr("Keep the shop's window"), self._promise)
+        self._form = PromiseForm(
+            desk, self.accessibleName(), tr("Keep the shop's window"), self._promise
+        )
         for widget in (plain_label(WHAT_IT_MEANS, "quiet", wrap=True), self._now, self._form):
             self.column.addWidget(widget)
         desk.changed.connect(self._hear)

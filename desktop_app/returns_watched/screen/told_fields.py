@@ -74,7 +74,7 @@ class ToldFields(QWidget):
         try:
             return self._read(self._odometer.line.text()), self._words.line.text().strip()
         except ShopTrouble as trouble:
-            self._odometer.hint(trouble.sentence())
+            self._odometer.refuse(trouble.sentence())
             self._odometer.line.setFocus()
             raise
 
@@ -104,7 +104,7 @@ class ToldFields(QWidget):
             had = self._job.odometer_in if out is None else out
         unit = "km" if self._unit == "km" else tr("miles")
         asked = odometer_question(told, had, self._unit)
-        self._odometer.usual_hint(asked or tr("in {unit}", unit=unit))
+        self._odometer.hint(asked or tr("in {unit}", unit=unit))
         return self._keep(told)
 
     def _keep(self, _value: Any) -> object:

@@ -24,10 +24,9 @@ class TypedField(Labelled):
         shown: Callable[[Any], str] = str,
     ) -> None:
         self.line = LineField(name, self._save)
-        super().__init__(name, self.line)
+        super().__init__(name, self.line, hint)
         self._read, self._save_value = read, save
-        self._usual, self._shown = hint, shown
-        self.hint(hint)
+        self._shown = shown
 
     def show_kept(self, value: Any) -> None:
         """Show what is kept; words that say the same already are left as they were typed."""
@@ -38,21 +37,14 @@ class TypedField(Labelled):
         words = "" if value is None else self._shown(value)
         self.line.show_value(self.line.text() if same else words)
 
-    def usual_hint(self, words: str) -> None:
-        """Say something beneath, unless it says just now what is accepted."""
-        self._usual = words
-        if not self.line.unsaved():
-            self.hint(words)
-
     def _save(self, text: str) -> object:
         try:
             value = self._read(text)
         except ShopTrouble as trouble:
-            self.hint(trouble.sentence())
+            self.refuse(trouble.sentence())
             return None
-        saved = self._save_value(value)
-        self.hint(self._usual)
-        return saved
+        self.refuse("")
+        return self._save_value(value)
 
 
 def show_words(field: WordsField, kept: str) -> None:

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Signal, Slot
+from PySide6.QtCore import Qt, Signal, Slot
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QButtonGroup,
-    QHBoxLayout,
+    QFrame,
     QPushButton,
+    QScrollArea,
     QStackedWidget,
     QVBoxLayout,
     QWidget,
@@ -19,6 +21,7 @@ from desktop_app.returns_watched.screen.open_windows_view import OpenWindowsView
 from desktop_app.returns_watched.stored_watch_place import WatchPlace, read_watch_place
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.place_names import WATCH
 from desktop_app.shop_window.texts import plain_label
 
@@ -45,8 +48,8 @@ class UnderWatchPage(QWidget):
         self._views = QStackedWidget()
         self._windows, self._ask = OpenWindowsView(), AskView(desk)
         self._turn: dict[QWidget, QPushButton] = {}
-        turns = QHBoxLayout()
-        turns.setSpacing(6)
+        turn_row = QWidget()
+        turns = FlowRow(turn_row)
         group = QButtonGroup(self)
         for view, words in ((self._windows, WINDOWS), (self._ask, ASK)):
             self._views.addWidget(view)
@@ -58,16 +61,13 @@ class UnderWatchPage(QWidget):
             self._turn[view] = button
             turns.addWidget(button)
         self._turn[self._windows].setChecked(True)
-        turns.addStretch(1)
         column = QVBoxLayout(self)
         column.setContentsMargins(16, 12, 16, 16)
         column.setSpacing(8)
         column.addWidget(plain_label(WATCH, "title"))
         column.addWidget(self._told)
-        column.addLayout(turns)
-        column.addWidget(self._views, 1)
-        # Enough for the text of both views; what wraps would ask for the height of the narrowest.
-        self._views.setMinimumHeight(self.fontMetrics().lineSpacing() * 22)
+        column.addWidget(turn_row)
+        column.addWidget(_Roomy(self._views), 1)
         desk.changed.connect(self._hear)
 
     def came_here(self) -> None:
@@ -114,6 +114,24 @@ class UnderWatchPage(QWidget):
     @Slot(object)
     def _gave_up(self, _trouble: object) -> None:
         self._reading, self._stale = False, True
+
+
+class _Roomy(QScrollArea):
+    """Scrolls what it holds where the window is too low for the text of both views."""
+
+    LINES = 22  # enough for it; what wraps would ask for the height of the narrowest
+
+    def __init__(self, views: QWidget) -> None:
+        super().__init__()
+        self._views = views
+        self.setFrameShape(QFrame.Shape.NoFrame)
+        self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self.setWidget(views)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        room, least = self.viewport().size(), self.LINES * self.fontMetrics().lineSpacing()
+        self._views.resize(room.width(), max(room.height(), least))
 
 
 def _summary(jobs: int) -> str:

@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from datetime import date
 
 from PySide6.QtCore import Signal, Slot
-from PySide6.QtWidgets import QGridLayout, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QPushButton, QVBoxLayout, QWidget
 
 from desktop_app.language import tr
 from desktop_app.parts_compared.part_kinds.kind_names import NO_KINDS
@@ -28,12 +28,19 @@ from desktop_app.returns_watched.watch_words import days_in_words, window_in_wor
 from desktop_app.returns_watched.window import Window
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.field_rows import FieldRows
 from desktop_app.shop_window.fields import Labelled, LineField
 from desktop_app.shop_window.flow_row import empty
 from desktop_app.shop_window.kept_choice import KeptChoiceField
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.signs import STANDING_SIGNS, signed
 from desktop_app.shop_window.texts import plain_label
+
+_UNTIL_THEN = tr(
+    "The window starts when the car is handed over, and stays as it was "
+    "given. An empty field is no such limit. Of several parts with a "
+    "promise of their own the longest counts, unless it is changed here."
+)
 
 
 class WatchSection(Section):
@@ -60,15 +67,22 @@ class WatchSection(Section):
         self._months_box = Labelled(tr("Window in months"), self._months, tr("by the calendar"))
         self._far_box = Labelled(tr("Window by distance"), self._far)
         self._fixed = plain_label("", "quiet", wrap=True)
-        self._fields = QWidget()
-        grid = QGridLayout(self._fields)
-        grid.setContentsMargins(0, 0, 0, 0)
-        boxes = (self._days_box, self._months_box, self._far_box)
-        for column, box in enumerate((*boxes, Labelled(tr("The window ends"), self._rule))):
-            grid.addWidget(box, 0, column)
+        #: What the shop will promise, while the car is here; where the car is handed over, it
+        #: may be laid out beside the button for that.
+        self.promised = QWidget()
+        promised = QVBoxLayout(self.promised)
+        promised.setContentsMargins(0, 0, 0, 0)
+        ends = Labelled(tr("The window ends"), self._rule)
+        boxes = (self._days_box, self._months_box, self._far_box, ends)
+        for widget in (
+            plain_label(tr("What is promised from the hand-over on"), wrap=True),
+            FieldRows(boxes, len(boxes)),
+            plain_label(_UNTIL_THEN, "quiet", wrap=True),
+        ):
+            promised.addWidget(widget)
         self._returns = QVBoxLayout()
         self.column.addWidget(self._stands)
-        self.column.addWidget(self._fields)
+        self.column.addWidget(self.promised)
         self.column.addWidget(self._fixed)
         self.column.addLayout(self._returns)
         self._asked, self._owed = AskedBox(desk), OwedBox(desk, kinds)
@@ -98,8 +112,9 @@ class WatchSection(Section):
         self._far.show_value(far)
         self._far_box.hint("km" if unit == "km" else tr("miles"))
         self._rule.show_value(job.window_rule, job.id)
-        self._fields.setVisible(job.left_at is None)
-        self._fixed.setText(" ".join((self._promise(job), found.promise)).rstrip())
+        self.promised.setVisible(job.left_at is None)
+        self._fixed.setText(" ".join((self._promise(job), found.promise)).strip())
+        self._fixed.setVisible(bool(self._fixed.text()))
         self._show_returns(found)
 
     def _unit(self) -> DistanceUnit:
@@ -108,11 +123,7 @@ class WatchSection(Section):
 
     def _promise(self, job: JobView) -> str:
         if job.left_at is None:
-            return tr(
-                "The window starts when the car is handed over, and stays as it was "
-                "given. An empty field is no such limit. Of several parts with a "
-                "promise of their own the longest counts, unless it is changed here."
-            )
+            return ""
         window = Window(
             job.window_days, job.window_miles, "both" if job.window_rule == "both" else "first"
         )
@@ -136,9 +147,9 @@ class WatchSection(Section):
         unit = self._unit()
         words = (
             tr(
-                "↩  {what_it_is}: {days} days, {distance}{beyond}",
+                "↩  {what_it_is}: {days}, {distance}{beyond}",
                 what_it_is=head,
-                days=row.candidate.days,
+                days=days_in_words(row.candidate.days),
                 distance=row.distance_words(unit),
                 beyond=beyond,
             ),

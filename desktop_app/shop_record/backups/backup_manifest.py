@@ -8,6 +8,7 @@ from __future__ import annotations
 import json
 import re
 from collections.abc import Mapping, Sequence
+from contextlib import suppress
 from dataclasses import asdict, dataclass
 from datetime import datetime
 from typing import Any
@@ -119,16 +120,9 @@ def read_manifest(content: bytes) -> Manifest:
             )
         )
     entries = _number(said, "entries")
-    moment = _text(said, "made_at")
-    try:
-        datetime.fromisoformat(moment)
-    except ValueError as error:
-        raise refused(
-            tr("{manifest} says “{moment}” for made_at", manifest=MANIFEST, moment=moment[:40])
-        ) from error
     return Manifest(
         shop=_text(said, "shop"),
-        made_at=moment,
+        made_at=_moment(said, "made_at"),
         program=_text(said, "program"),
         record_form=_text(said, "record_form"),
         entries=entries,
@@ -141,32 +135,34 @@ def read_manifest(content: bytes) -> Manifest:
     )
 
 
+def _not_said(value: Any, name: str) -> ShopTrouble:
+    shown = str(value)[:40]
+    return refused(
+        tr("{manifest} says “{value}” for {name}", manifest=MANIFEST, value=shown, name=name)
+    )
+
+
 def _number(said: Mapping[str, Any], name: str) -> int:
     value = said.get(name)
     if type(value) is not int or value < 0:
-        raise refused(
-            tr(
-                "{manifest} says “{value}” for {name}",
-                manifest=MANIFEST,
-                value=str(value)[:40],
-                name=name,
-            )
-        )
+        raise _not_said(value, name)
     return value
 
 
 def _text(said: Mapping[str, Any], name: str) -> str:
     value = said.get(name)
     if not isinstance(value, str) or len(value) > 200:
-        raise refused(
-            tr(
-                "{manifest} says “{value}” for {name}",
-                manifest=MANIFEST,
-                value=str(value)[:40],
-                name=name,
-            )
-        )
+        raise _not_said(value, name)
     return value
+
+
+def _moment(said: Mapping[str, Any], name: str) -> str:
+    """Return a moment as it is said; one without its offset can be held against no other."""
+    moment = _text(said, name)
+    with suppress(ValueError):
+        if datetime.fromisoformat(moment).tzinfo is not None:
+            return moment
+    raise _not_said(moment, name)
 
 
 def _members(said: Any) -> tuple[Member, ...]:

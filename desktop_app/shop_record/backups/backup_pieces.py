@@ -11,7 +11,6 @@ from concurrent.futures import ThreadPoolExecutor
 from contextlib import contextmanager, suppress
 from datetime import datetime
 from glob import escape
-from importlib.metadata import PackageNotFoundError, version
 from pathlib import Path
 
 from desktop_app.language import tr
@@ -29,6 +28,7 @@ from desktop_app.shop_record.databases.dialect_snapshot import (
     read_facts,
     snapshot_steps,
 )
+from desktop_app.shop_record.own_program.own_version import made_by
 from desktop_app.shop_record.photos.photo_files import PhotoFiles
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
@@ -130,7 +130,7 @@ def manifest_of(
     return Manifest(
         shop=facts.shop,
         made_at=now.isoformat(timespec="seconds"),
-        program=_program(),
+        program=made_by(),
         record_form=facts.record_form,
         entries=facts.entries,
         head=facts.head,
@@ -187,10 +187,3 @@ def told_of_disk(what: str) -> Iterator[None]:
             kept=tr("Nothing half done was left; the shop is as it was."),
             do=tr("Make room, look at the disk, or name another place."),
         ) from error
-
-
-def _program() -> str:
-    try:
-        return f"benchwitness {version('benchwitness')}"
-    except PackageNotFoundError:
-        return "benchwitness"

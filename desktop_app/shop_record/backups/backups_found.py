@@ -15,6 +15,7 @@ from desktop_app.shop_record.backups.backup_opened import open_backup
 from desktop_app.shop_record.backups.backups_made import OWN_FOLDER, asked_of, places
 from desktop_app.shop_record.backups.generations import generations_in
 from desktop_app.shop_record.backups.restore_drill import Drill
+from desktop_app.shop_record.counted_words import entries_counted, jobs_counted, photos_counted
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
 
@@ -56,17 +57,16 @@ class BackupFound:
         if said.missing_photos:
             lines.append(
                 tr(
-                    "⚠ {photos:,} photos were gone or damaged in the shop already.",
-                    photos=len(said.missing_photos),
+                    "⚠ Gone or damaged in the shop already: {photos}.",
+                    photos=photos_counted(len(said.missing_photos)),
                 )
             )
         return lines
 
     def _holds(self) -> str:
         said = self.manifest
-        held = [] if said.jobs is None else [tr("{jobs:,} jobs", jobs=said.jobs)]
-        held.append(tr("{photos:,} photos", photos=said.photos()))
-        held.append(tr("{entries:,} entries of the history", entries=said.entries))
+        held = [] if said.jobs is None else [jobs_counted(said.jobs)]
+        held += [photos_counted(said.photos()), entries_counted(said.entries)]
         if said.last_at:
             held.append(tr("the last of {minute}", minute=_minute(said.last_at)))
         return ", ".join(held)

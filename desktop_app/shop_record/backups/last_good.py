@@ -9,6 +9,7 @@ from pathlib import Path
 from desktop_app.language import tr
 from desktop_app.shop_record.backups.backup_opened import open_backup
 from desktop_app.shop_record.backups.generations import generations_in
+from desktop_app.shop_record.counted_words import entries_counted
 from desktop_app.shop_record.server.server_folder import is_server_folder
 from desktop_app.shop_record.trouble import ShopTrouble
 
@@ -25,11 +26,11 @@ def way_back(shop: Path, *bases: Path) -> str:
         with suppress(ShopTrouble):
             entries = open_backup(folder).manifest.entries
             back = tr(
-                "Your last good backup is of {moment:%Y-%m-%d %H:%M}, with {entries:,} "
-                "entries of the history. “benchwitness restore {folder} NEWFOLDER” "
-                "brings it back into a new folder; leave this one as it is.",
+                "Your last good backup is of {moment:%Y-%m-%d %H:%M}, with {entries}. "
+                "“benchwitness restore {folder} NEWFOLDER” brings it back into a new folder; "
+                "leave this one as it is.",
                 moment=moment,
-                entries=entries,
+                entries=entries_counted(entries),
                 folder=folder,
             )
             if not is_server_folder(shop):

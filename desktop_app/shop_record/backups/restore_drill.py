@@ -139,6 +139,8 @@ def _brought_back(
     if not looked.problems:
         return ""
     first = looked.problems[0]
+    if len(looked.problems) == 1:
+        return tr("1 problem in its record, {where}: {what}", where=first.where, what=first.what)
     return tr(
         "{problems:,} problems in its record, first {where}: {what}",
         problems=len(looked.problems),

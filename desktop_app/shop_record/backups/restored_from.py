@@ -47,4 +47,7 @@ def restored_from(folder: Path) -> RestoredFrom | None:
 
 
 def _moment(said: object) -> str:
-    return datetime.fromisoformat(str(said)).isoformat()
+    moment = datetime.fromisoformat(str(said))
+    if moment.tzinfo is None:
+        raise ValueError("a moment without its offset can be held against no other")
+    return moment.isoformat()

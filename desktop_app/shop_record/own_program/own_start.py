@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import os
+import subprocess
 import sys
 from pathlib import Path
 
@@ -27,6 +29,17 @@ def module_order(module: str, *said: str) -> list[str]:
     if is_built():
         return [str(_built_program()), OWN_MODULE, module, *said]
     return [sys.executable, "-P", "-m", module, *said]
+
+
+def start_anew() -> int:
+    """Start the program once more, as it was started; where that returns, this one is to end."""
+    order = [sys.executable, *sys.orig_argv[1:]]
+    # One that was built would take the new one for a process of its own.
+    environment = {**os.environ, "PYINSTALLER_RESET_ENVIRONMENT": "1"}
+    if os.name != "nt":
+        os.execve(order[0], order, environment)
+    subprocess.Popen(order, env=environment)
+    return 0
 
 
 def asked_module(words: list[str]) -> str | None:

@@ -17,6 +17,7 @@ from typing import TYPE_CHECKING
 from desktop_app.language import tr
 from desktop_app.shop_record.own_program.log_told import told_lines
 from desktop_app.shop_record.own_program.own_start import is_built
+from desktop_app.shop_record.own_program.own_version import version
 from desktop_app.shop_record.trouble import ShopTrouble
 
 if TYPE_CHECKING:
@@ -60,14 +61,6 @@ def write_report(pieces: dict[str, str], to: Path) -> None:
             tr("{path} cannot be written: {error}.", path=to, error=error.strerror),
             do=tr("Choose another place or name."),
         ) from error
-
-
-def version() -> str:
-    """Return the program's version; nothing where it runs without having been installed."""
-    try:
-        return metadata.version("benchwitness")
-    except metadata.PackageNotFoundError:
-        return ""
 
 
 def _program() -> str:

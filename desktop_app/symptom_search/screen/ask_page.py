@@ -82,11 +82,8 @@ class AskPage(QWidget):
     def _build(self) -> None:
         self.field.setAccessibleName(tr("Ask the old jobs"))
         self.field.setPlaceholderText(HINT)
-        self.field.setStyleSheet("QLineEdit { min-height: 42px; }")
+        self.field.setObjectName("asked")
         self.field.setMaxLength(300)
-        font = self.field.font()
-        font.setPointSizeF(font.pointSizeF() * 1.3)
-        self.field.setFont(font)
         self.field.returnPressed.connect(self._entered)
         self.field.installEventFilter(self)
         self._list.job_chosen.connect(self.job_chosen)

@@ -27,13 +27,7 @@ from desktop_app.weekly_report.sheet_form import Chart, Table
 _LEFT, _RIGHT, _TOP, _BOTTOM = 64, 16, 14, 66
 _HIGH = 300
 _HEAD = 48  # of a copied picture: its title and whose figures these are
-# Colours of the Okabe-Ito palette beside hatchings and dots of their own.
-_COLOURS = (QColor("#0072B2"), QColor("#E69F00"), QColor("#56B4E9"))
-_BRUSHES = (
-    Qt.BrushStyle.BDiagPattern,
-    Qt.BrushStyle.HorPattern,
-    Qt.BrushStyle.Dense6Pattern,
-)
+_COLOUR = QColor("#0072B2")  # of the Okabe-Ito palette
 
 
 class ChartView(QWidget):
@@ -57,8 +51,7 @@ class ChartView(QWidget):
         self.setAccessibleDescription(
             tr("Left and Right walk along it; Return opens the jobs behind.")
         )
-        whole = not chart.share
-        self._ticks = round_ticks(self._numbers(), whole=whole and chart.style == "columns")
+        self._ticks = round_ticks(self._numbers())
 
     def table_name(self) -> str:
         """Return the name of the table that is drawn."""
@@ -168,8 +161,6 @@ class ChartView(QWidget):
         self._paint_scale(painter, area)
         if self._chart.style == "bars":
             self._paint_bars(painter, area)
-        elif self._chart.style == "columns":
-            self._paint_columns(painter, area)
         else:
             for header in self._chart.headers:
                 self._paint_line(painter, area, header)
@@ -236,8 +227,8 @@ class ChartView(QWidget):
             value = self._values[header][row]
             wide = area.width() * max(0.0, float(value or 0)) / self._ticks[-1]  # type: ignore[arg-type]
             top = area.top() + step * row
-            painter.setPen(QPen(text if row == self._at else _COLOURS[0], 2))
-            painter.setBrush(QBrush(_COLOURS[0], _BRUSHES[0]))
+            painter.setPen(QPen(text if row == self._at else _COLOUR, 2))
+            painter.setBrush(QBrush(_COLOUR, Qt.BrushStyle.BDiagPattern))
             painter.drawRect(QRectF(area.left(), top + step * 0.2, wide, step * 0.6))
             painter.setPen(text)
             box = QRectF(4, top, area.left() - 12, step)
@@ -247,22 +238,9 @@ class ChartView(QWidget):
             )
             painter.drawText(box, side, shown)
 
-    def _paint_columns(self, painter: QPainter, area: QRectF) -> None:
-        step = area.width() / max(1, len(self._names))
-        wide = step * 0.8 / len(self._chart.headers)
-        for number, header in enumerate(self._chart.headers):
-            colour = _COLOURS[number % len(_COLOURS)]
-            painter.setPen(QPen(colour, 1.4))
-            painter.setBrush(QBrush(colour, _BRUSHES[number % len(_BRUSHES)]))
-            for row, cell in enumerate(self._values[header]):
-                if isinstance(cell, (int, float)) and cell > 0:
-                    y = self._y(area, cell)
-                    x = area.left() + step * (row + 0.1) + wide * number
-                    painter.drawRect(QRectF(x, y, wide, area.bottom() - y))
-
     def _paint_line(self, painter: QPainter, area: QRectF, header: str) -> None:
         limit = header in self._chart.limits
-        colour = self.palette().text().color() if limit else _COLOURS[0]
+        colour = self.palette().text().color() if limit else _COLOUR
         style = Qt.PenStyle.DashLine if limit else Qt.PenStyle.SolidLine
         pen = QPen(colour, 1.2 if limit else 2.2, style)
         runs: list[QPolygonF] = [QPolygonF()]

@@ -26,8 +26,10 @@ from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.errands import Errand
+from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.place_names import MONDAY
 from desktop_app.shop_window.texts import plain_label
+from desktop_app.shop_window.written_file import WrittenFile
 from desktop_app.weekly_report.actions import Kinds, file_name, look_at_week, write_week
 from desktop_app.weekly_report.figures import WeekFigures
 from desktop_app.weekly_report.pages import week_sheet
@@ -35,6 +37,7 @@ from desktop_app.weekly_report.screen.figures_view import FiguresView
 from desktop_app.weekly_report.sheet_form import Sheet
 from desktop_app.weekly_report.week import Week, read_week, week_of
 
+BESIDE_WEEK = 26  # pixels: the frame of the field for the week
 AGAIN = tr("Turn to it once more.")
 WHEN_BACK = tr("The shop's server can't be reached: it is read here as soon as that is back.")
 
@@ -59,12 +62,13 @@ class MondayBookPage(QWidget):
         self._writing: Errand | None = None
         self._folder = Path.home()
         self._field = QLineEdit()
-        self._days = plain_label("", wrap=True)
+        self._days = plain_label("")
         self._told = plain_label("", "quiet", wrap=True)
         self._wrote_words = ""  # what was said of the last one written stays to be read
         self._bar = QProgressBar()
         self._stop = QPushButton(tr("Stop writing"))
         self._write = QPushButton(tr("Write the week"))
+        self._written = WrittenFile()
         self._figures = FiguresView()
         self._figures.job_wanted.connect(self._open_job)
         self._figures.sheet_wanted.connect(self._turn_to_sheet)
@@ -85,28 +89,30 @@ class MondayBookPage(QWidget):
         before.clicked.connect(self._go_back)
         after.clicked.connect(self._go_on)
         self._field.setAccessibleName(tr("Week, such as 2026-W47"))
-        self._field.setMaximumWidth(130)
         self._field.returnPressed.connect(self._typed)
         self._write.setObjectName("next")
         self._write.clicked.connect(self._write_now)
         self._stop.clicked.connect(self._stop_now)
         self._bar.setAccessibleName(tr("How far the writing is"))
-        row = QHBoxLayout()
-        for widget in (before, self._field, after):
+        week = self._field.fontMetrics().horizontalAdvance(" 2026-W47 ")
+        self._field.setFixedWidth(week + BESIDE_WEEK)
+        turned = QWidget()
+        row = FlowRow(turned)
+        as_what = plain_label(tr("as a spreadsheet (XLSX)"), "quiet")
+        for widget in (before, self._field, after, self._write, as_what, self._days):
             row.addWidget(widget)
-        row.addWidget(self._days, 1)
-        row.addWidget(self._write)
         foot = QHBoxLayout()
         foot.addWidget(self._told, 1)
         foot.addWidget(self._bar)
         foot.addWidget(self._stop)
+        foot.addWidget(self._written)
         self._figures.hide()
         self._bar.hide()
         self._stop.hide()
         column = QVBoxLayout(self)
         column.setContentsMargins(16, 12, 16, 8)
         column.addWidget(plain_label(MONDAY, "title"))
-        column.addLayout(row)
+        column.addWidget(turned)
         column.addLayout(foot)
         column.addWidget(self._figures, 1)
         column.addStretch(0)
@@ -258,6 +264,7 @@ class MondayBookPage(QWidget):
             return write_week(record, week, to, self._names, kinds)
 
         self._write.setEnabled(False)
+        self._written.hide()
         self._told.setText(tr("Writing {name} …", name=to.name))
         self._bar.setRange(0, 0)
         self._bar.show()
@@ -284,6 +291,7 @@ class MondayBookPage(QWidget):
         self._over()
         self._wrote_words = tr("Wrote {week} to {file}.", week=figures.week, file=to)
         self._told.setText(self._wrote_words)
+        self._written.offer(to)
 
     @Slot(object)
     def _not_written(self, trouble: object) -> None:

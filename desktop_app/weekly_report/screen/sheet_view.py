@@ -19,7 +19,7 @@ from desktop_app.language import tr
 from desktop_app.shop_window.flow_row import FlowRow, empty
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.texts import plain_label, tooltip
-from desktop_app.weekly_report.headers import JOB_COLUMNS
+from desktop_app.weekly_report.row_jobs import counts_several, jobs_of_row
 from desktop_app.weekly_report.screen.chart_view import ChartView
 from desktop_app.weekly_report.screen.sheet_rows import as_read
 from desktop_app.weekly_report.screen.sheet_table import SheetTable
@@ -83,7 +83,7 @@ class SheetView(QWidget):
         behind = JobsBehind()
         behind.job_wanted.connect(self.job_wanted)
         for row, total in enumerate(totals):
-            grid.addWidget(plain_label(total.words), row, 0)
+            grid.addWidget(plain_label(total.words, wrap=True), row, 0)
             grid.addWidget(self._figure(total, behind), row, 1)
             grid.addWidget(_wrapping(total.note, "quiet"), row, 2)
         section.column.addWidget(behind)
@@ -109,7 +109,7 @@ class SheetView(QWidget):
         copy.setAccessibleName(tr("Copy the picture: {title}", title=title))
         copy.clicked.connect(lambda: view.copy_picture(sheet.about))
         table = next(t for t in sheet.tables if t.name == view.table_name())
-        view.pressed.connect(lambda row: behind.show_jobs(_behind(table, row)))
+        view.pressed.connect(lambda row: behind.show_jobs(jobs_of_row(table, row)))
         behind.job_wanted.connect(self.job_wanted)
         section.column.addWidget(view)
         section.column.addWidget(behind)
@@ -145,7 +145,7 @@ class SheetView(QWidget):
         """Open the row's own job; where it counts several, go on to their buttons."""
         jobs = _behind_cell(table, row, column)
         behind.show_jobs(jobs)
-        if jobs and (len(jobs) == 1 or not table.behind):
+        if jobs and (len(jobs) == 1 or not counts_several(table, row)):
             self.job_wanted.emit(jobs[0])
         else:
             behind.go_there()
@@ -215,16 +215,7 @@ def _behind_words(jobs: int, figure: str) -> str:
 def _behind_cell(table: Table, row: int, column: int) -> tuple[str, ...]:
     """Return the numbers of the jobs that a cell counts, or else its row."""
     own = table.behind_of.get(table.columns[column].header)
-    return _behind(table, row) if own is None else own(row)
-
-
-def _behind(table: Table, row: int) -> tuple[str, ...]:
-    """Return the numbers of the jobs that a row counts, or of its own job and those beside it."""
-    if table.behind:
-        return table.behind[row]
-    headers = [column.header for column in table.columns]
-    cells = (table.rows[row][headers.index(one)] for one in JOB_COLUMNS if one in headers)
-    return tuple(dict.fromkeys(str(number) for number in cells if number))
+    return jobs_of_row(table, row) if own is None else own(row)
 
 
 def _wrapping(words: str, look: str = "") -> QLabel:

@@ -28,6 +28,7 @@ from desktop_app.weekly_report.sheets.sheet_words import (
     NAMELESS,
     about,
     amount,
+    behind_told,
     columns,
     distance,
     joined,
@@ -51,7 +52,7 @@ def came_back_sheet(figures: WeekFigures) -> Sheet:
     """Return what waited before the week, then one row for each pair of the week, in two halves."""
     found = {_of_pair(one.row): one for one in figures.year.returns}
     week = [
-        (found.get(_of_pair(row), ReturnDone(row)), counts_as)
+        (found[_of_pair(row)], counts_as)
         for row, counts_as in zip(figures.came_back, figures.counts_as, strict=True)
     ]
     pairs = Table(
@@ -61,6 +62,7 @@ def came_back_sheet(figures: WeekFigures) -> Sheet:
         title=tr("Came back in the week"),
         notes=(*((_READ_THEM,) if week else ()), *_told_note(one for one, _ in week)),
         nothing=tr("No car came back in this week."),
+        behind=tuple(behind_told(one.row) for one, _ in week),
     )
     judged = _judged([one for one, _ in week], named=figures.year.names_shown)
     tables = (_waiting(figures), pairs, judged)
@@ -143,6 +145,7 @@ def _waiting(figures: WeekFigures) -> Table:
         title=tr("Still to be judged, from earlier weeks"),
         notes=(*((_NEITHER,) if rows else ()), *_told_note(waiting)),
         nothing=tr("No return of earlier weeks waits for a judgement."),
+        behind=tuple(behind_told(one.row) for one in waiting),
     )
 
 
@@ -190,16 +193,14 @@ def _judged(week: list[ReturnDone], *, named: bool) -> Table:
         title=tr("How the same visits were judged"),
         notes=(NAMELESS,) if week and not named else (),
         nothing=tr("No car came back in this week."),
+        behind=tuple(behind_told(one.row) for one in week),
     )
 
 
 def _who_and_when(one: ReturnDone, *, named: bool) -> str:
     """Say who judged it and when; where a judgement was changed, from what, by whom, and when."""
     said = told(one.decisions if named else [replace(each, by="") for each in one.decisions])
-    if said or one.row.judgement is None:
-        return said or (tr("with its chain") if one.row.candidate.in_chain else tr("nobody yet"))
-    by, at = one.row.judged_by if named else "", one.row.judged_at
-    return " ".join(filter(None, (by, tr("on {day}", day=at[:10]) if at else ""))) or tr("not said")
+    return said or (tr("with its chain") if one.row.candidate.in_chain else tr("nobody yet"))
 
 
 def _second_look(one: ReturnDone, *, named: bool) -> str:

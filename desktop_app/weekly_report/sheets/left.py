@@ -53,13 +53,13 @@ def left_sheet(figures: WeekFigures) -> Sheet:
             (tr("Declined"), "long words"),
             (COUNTED, "words"),
         ),
-        tuple(_row(figures, job, done.get(job.number)) for job in figures.left),
+        tuple(_row(figures, job, done[job.number]) for job in figures.left),
         nothing=tr("No job was handed over in this week."),
     )
     return Sheet(LEFT_THIS_WEEK, about(figures, len(table.rows)), tables=(table,))
 
 
-def _row(figures: WeekFigures, job: JobLeft, done: JobDone | None) -> tuple[Cell, ...]:
+def _row(figures: WeekFigures, job: JobLeft, done: JobDone) -> tuple[Cell, ...]:
     level = job.proof_level
     return (
         job.number,
@@ -67,10 +67,10 @@ def _row(figures: WeekFigures, job: JobLeft, done: JobDone | None) -> tuple[Cell
         job.vehicle,
         vehicle_class(job.vehicle),
         job.concern,
-        "" if done is None else joined(done.symptoms),
+        joined(done.symptoms),
         tr("not caught") if job.cause_found is False else job.cause,
         job.correction,
-        _parts(figures, job, done),
+        _parts(figures, done),
         tr("not said") if level is None else f"{level} {ProofLevel(level).word}",
         job.hours,
         job.unbilled_hours,
@@ -87,11 +87,9 @@ def _counted(job: JobLeft) -> str:
     return tr("no: {kind_of_work}", kind_of_work=work_words(job.work))
 
 
-def _parts(figures: WeekFigures, job: JobLeft, done: JobDone | None) -> str:
+def _parts(figures: WeekFigures, done: JobDone) -> str:
     """Name the kinds of part that were fitted, each with its origin where that was said."""
     name = figures.shop.kind
-    if done is None:
-        return joined(map(name, job.part_kinds))
     return joined(
         f"{name(part.kind)} ({origin_words(part.origin)})" if part.origin else name(part.kind)
         for part in done.parts

@@ -40,6 +40,7 @@ from desktop_app.weekly_report.sheets.kept_out import why_kept_out
 from desktop_app.weekly_report.sheets.sheet_words import (
     about,
     amount,
+    behind_told,
     columns,
     distance,
     joined,
@@ -99,6 +100,7 @@ def _returns(figures: WeekFigures) -> Table:
         if met
         else (),
         nothing=tr("No car came back in this year."),
+        behind=tuple(behind_told(one.row) for one in met),
     )
 
 

@@ -7,6 +7,7 @@ from datetime import date
 
 from desktop_app.language import as_shown, marked, tr
 from desktop_app.repair_jobs.distance import from_miles
+from desktop_app.returns_watched.returns_list import ReturnRow
 from desktop_app.weekly_report.figures import WeekFigures
 from desktop_app.weekly_report.sheet_form import Column, Kind
 
@@ -82,6 +83,11 @@ def distance(figures: WeekFigures, miles: float) -> float:
 def plural(number: int, one: str, many: str) -> str:
     """Return a count with its noun: "1 job", "3 jobs"."""
     return f"{number:,} {one if number == 1 else many}"
+
+
+def behind_told(row: ReturnRow) -> tuple[str, ...]:
+    """Return the job to open for a return that was only told: its later one was never here."""
+    return (row.opens,) if row.is_told else ()
 
 
 def origin_words(origin: str) -> str:

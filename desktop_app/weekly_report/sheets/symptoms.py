@@ -103,8 +103,7 @@ def _fixes(jobs: Sequence[JobDone]) -> str:
     # The very same text stands in many jobs.
     for text, many in Counter(job.correction for job in jobs if not job.came_back).items():
         said = " ".join(text.split())
-        if said:
-            held[said.casefold()] += many
-            words.setdefault(said.casefold(), said)
+        held[said.casefold()] += many
+        words.setdefault(said.casefold(), said)
     commonest = sorted(held.items(), key=lambda item: (-item[1], item[0]))[:_MOST_FIXES]
     return "; ".join(f"{count} × {words[key][:_LONGEST]}" for key, count in commonest)

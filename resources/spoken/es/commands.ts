@@ -44,12 +44,12 @@
         <translation>Reparando: {where}</translation>
     </message>
     <message>
-        <source>The search index was made anew from {jobs:,} jobs.</source>
-        <translation>El índice de búsqueda se hizo de nuevo a partir de {jobs:,} trabajos.</translation>
+        <source>The search index was made anew from {jobs}.</source>
+        <translation>El índice de búsqueda se hizo de nuevo con {jobs}.</translation>
     </message>
     <message>
-        <source>{made:,} thumbnails were made anew; {gone:,} that can&apos;t be made went.</source>
-        <translation>{made:,} miniaturas se hicieron de nuevo; se quitaron {gone:,} que no se pueden hacer.</translation>
+        <source>Thumbnails made anew: {made:,}; gone, because they can&apos;t be made: {gone:,}.</source>
+        <translation>Miniaturas hechas de nuevo: {made:,}; quitadas, porque no se pueden hacer: {gone:,}.</translation>
     </message>
     <message>
         <source>Nothing was moved out of the photo folder: first the history must be readable.</source>
@@ -86,6 +86,38 @@
     <message>
         <source>So much is damaged that not all of it could be looked at.</source>
         <translation>Hay tanto dañado que no se pudo mirar todo.</translation>
+    </message>
+    <message>
+        <source>Wrote {card} and {layout}.</source>
+        <translation>Se escribieron {card} y {layout}.</translation>
+    </message>
+    <message>
+        <source>Print it at 100 %, not fitted to the page, and lay it flat on a board.</source>
+        <translation>Imprímala al 100 %, sin ajustar a la página, y póngala plana sobre una tabla.</translation>
+    </message>
+    <message>
+        <source>Then measure its ruler with a calliper: it should be {length:g} mm.</source>
+        <translation>Mida después su regla con un calibre: debe tener {length:g} mm.</translation>
+    </message>
+    <message>
+        <source>Wrote {file}.</source>
+        <translation>Se escribió {file}.</translation>
+    </message>
+    <message>
+        <source>Wrote {place}: {photos}, {entries} about the job, and the chain from entry {first:,} to {last:,}.</source>
+        <translation>Se escribió {place}: {photos}, {entries} sobre el trabajo y la cadena del asiento {first:,} al {last:,}.</translation>
+    </message>
+    <message>
+        <source>Its seal is {seal}. Note it where nobody can change it.</source>
+        <translation>Su sello es {seal}. Anótelo donde nadie pueda cambiarlo.</translation>
+    </message>
+    <message>
+        <source>“python3 verify.py” in it says whether it is whole; READ ME.txt, what that proves.</source>
+        <translation>“python3 verify.py” en ella dice si está íntegra; READ ME.txt, qué prueba eso.</translation>
+    </message>
+    <message>
+        <source>Not in it, because it is gone or damaged in the shop: photo {photo}.</source>
+        <translation>No está en ella, porque falta o está dañada en el taller: la foto {photo}.</translation>
     </message>
 </context>
 </TS>

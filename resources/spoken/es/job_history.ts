@@ -172,14 +172,6 @@
         <translation>Se deshizo.</translation>
     </message>
     <message>
-        <source>removed part</source>
-        <translation>pieza desmontada</translation>
-    </message>
-    <message>
-        <source>replacement</source>
-        <translation>repuesto</translation>
-    </message>
-    <message>
         <source>as found</source>
         <translation>como se halló</translation>
     </message>
@@ -729,7 +721,7 @@
     </message>
     <message>
         <source>kept on the bench</source>
-        <translation>guardada en el banco</translation>
+        <translation>guardada en el banco de trabajo</translation>
     </message>
     <message>
         <source>kept for the customer</source>
@@ -961,7 +953,7 @@
     </message>
     <message>
         <source>Bench sum</source>
-        <translation>Cálculo de banco</translation>
+        <translation>Cálculo de taller</translation>
     </message>
     <message>
         <source>Sum</source>
@@ -1041,7 +1033,7 @@
     </message>
     <message>
         <source>a bench card</source>
-        <translation>una tarjeta de banco</translation>
+        <translation>una tarjeta de medida</translation>
     </message>
     <message>
         <source>taken out</source>

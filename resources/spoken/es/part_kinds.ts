@@ -257,7 +257,7 @@
     </message>
     <message>
         <source>The battery&apos;s ground comes off first: the cable can weld and burn. Follow the vehicle maker&apos;s procedure and local rules; leave it to licensed people where the law asks.</source>
-        <translation>La masa de la batería se quita primero: el cable puede soldarse y quemar. Siga el procedimiento del fabricante del vehículo y las normas locales; déjelo a personas autorizadas donde la ley lo pida.</translation>
+        <translation>Primero se desconecta la masa de la batería: el cable puede soldarse y quemar. Siga el procedimiento del fabricante del vehículo y las normas locales; déjelo a personas autorizadas donde la ley lo pida.</translation>
     </message>
     <message>
         <source>spacing of the ears</source>
@@ -273,7 +273,7 @@
     </message>
     <message>
         <source>At the bolt.</source>
-        <translation>En el perno.</translation>
+        <translation>Junto al perno.</translation>
     </message>
     <message>
         <source>grooves of the pulley</source>
@@ -457,7 +457,7 @@
     </message>
     <message>
         <source>The regulator speaks another signal.</source>
-        <translation>El regulador habla otra señal.</translation>
+        <translation>El regulador usa otra señal.</translation>
     </message>
     <message>
         <source>It turns the other way, or its fan does.</source>
@@ -465,7 +465,7 @@
     </message>
     <message>
         <source>Battery ground off first, on last.</source>
-        <translation>Masa de la batería fuera primero, puesta al final.</translation>
+        <translation>Masa de la batería: la primera en desconectar, la última en conectar.</translation>
     </message>
     <message>
         <source>Cable nut tight, boot on.</source>
@@ -513,11 +513,11 @@
     </message>
     <message>
         <source>Acid burns eyes and skin, and the gas over a battery explodes: goggles on, no flame, no spark. Follow the vehicle maker&apos;s procedure and local rules; leave it to licensed people where the law asks.</source>
-        <translation>El ácido quema ojos y piel, y el gas sobre una batería explota: gafas puestas, sin llama, sin chispa. Siga el procedimiento del fabricante del vehículo y las normas locales; déjelo a personas autorizadas donde la ley lo pida.</translation>
+        <translation>El ácido quema ojos y piel, y el gas que hay sobre una batería explota: gafas puestas, sin llamas, sin chispas. Siga el procedimiento del fabricante del vehículo y las normas locales; déjelo a personas autorizadas donde la ley lo pida.</translation>
     </message>
     <message>
         <source>A tool across the posts or from plus to ground welds and burns: ground off first, on last. Follow the vehicle maker&apos;s procedure and local rules; leave it to licensed people where the law asks.</source>
-        <translation>Una herramienta entre los bornes o de positivo a masa se suelda y quema: masa fuera primero, puesta al final. Siga el procedimiento del fabricante del vehículo y las normas locales; déjelo a personas autorizadas donde la ley lo pida.</translation>
+        <translation>Una herramienta entre los bornes o de positivo a masa se suelda y quema: la masa, primera en desconectar y última en conectar. Siga el procedimiento del fabricante del vehículo y las normas locales; déjelo a personas autorizadas donde la ley lo pida.</translation>
     </message>
     <message>
         <source>A battery is heavy: lift it with the back straight, or with two. Follow the vehicle maker&apos;s procedure and local rules; leave it to licensed people where the law asks.</source>
@@ -729,7 +729,7 @@
     </message>
     <message>
         <source>charge and test it before it is condemned: find what emptied it</source>
-        <translation>cárguela y pruébela antes de condenarla: busque lo que la vació</translation>
+        <translation>cárguela y pruébela antes de darla por mala: busque lo que la vació</translation>
     </message>
     <message>
         <source>discharged only</source>
@@ -753,7 +753,7 @@
     </message>
     <message>
         <source>A flooded one where a stop-start car or a closed place needs AGM.</source>
-        <translation>Una líquida donde un vehículo con parada y arranque o un lugar cerrado pide AGM.</translation>
+        <translation>Una de electrolito líquido donde un vehículo con parada y arranque o un lugar cerrado pide AGM.</translation>
     </message>
     <message>
         <source>The vent elbow sits on the other side, or is missing.</source>
@@ -769,7 +769,7 @@
     </message>
     <message>
         <source>Ground off first and on last.</source>
-        <translation>Masa fuera primero y puesta al final.</translation>
+        <translation>La masa, primera en desconectar y última en conectar.</translation>
     </message>
     <message>
         <source>Vent tube connected where there was one.</source>
@@ -777,7 +777,7 @@
     </message>
     <message>
         <source>Clamped so that it can&apos;t move, cover on the positive post.</source>
-        <translation>Sujeta de modo que no se mueva, cubierta en el borne positivo.</translation>
+        <translation>Sujeta de modo que no se mueva, con la tapa del borne positivo puesta.</translation>
     </message>
     <message>
         <source>Memory kept and the new battery registered, where the maker asks.</source>
@@ -1225,7 +1225,7 @@
     </message>
     <message>
         <source>Oil film off both faces.</source>
-        <translation>Película de aceite quitada de ambas caras.</translation>
+        <translation>Ambas caras limpias de la película de aceite.</translation>
     </message>
     <message>
         <source>Wheel nuts in a star, to the maker&apos;s torque.</source>
@@ -1385,7 +1385,7 @@
     </message>
     <message>
         <source>The stripe runs straight; clear of tyre and body at full lock and at full droop.</source>
-        <translation>La raya va recta; lejos de neumático y carrocería con la dirección al tope y la suspensión colgando.</translation>
+        <translation>La raya queda recta; apartada del neumático y la carrocería con la dirección a tope y la suspensión colgando.</translation>
     </message>
     <message>
         <source>New sealing washers on both sides of a banjo.</source>
@@ -1453,7 +1453,7 @@
     </message>
     <message>
         <source>Over everything, ears included.</source>
-        <translation>Sobre todo, orejas incluidas.</translation>
+        <translation>Medida total, orejas incluidas.</translation>
     </message>
     <message>
         <source>height of the backing plate</source>
@@ -1613,7 +1613,7 @@
     </message>
     <message>
         <source>Brake dust is not blown about with air.</source>
-        <translation>El polvo de freno no se sopla con aire.</translation>
+        <translation>El polvo de freno no se sopla con aire a presión.</translation>
     </message>
     <message>
         <source>The pedal is pumped firm BEFORE the car moves.</source>
@@ -1873,7 +1873,7 @@
     </message>
     <message>
         <source>A lamp just switched off burns, and a halogen one holds pressure: cool, goggles, no fingers on the glass. Follow the vehicle maker&apos;s procedure and local rules; leave it to licensed people where the law asks.</source>
-        <translation>Una lámpara recién apagada quema, y una halógena guarda presión: fría, gafas, sin dedos en el vidrio. Siga el procedimiento del fabricante del vehículo y las normas locales; déjelo a personas autorizadas donde la ley lo pida.</translation>
+        <translation>Una lámpara recién apagada quema, y una halógena tiene presión dentro: deje que se enfríe, póngase gafas y no toque el vidrio con los dedos. Siga el procedimiento del fabricante del vehículo y las normas locales; déjelo a personas autorizadas donde la ley lo pida.</translation>
     </message>
     <message>
         <source>A gas-discharge lamp works at a voltage that can kill: leave it to people trained for it. Follow the vehicle maker&apos;s procedure and local rules; leave it to licensed people where the law asks.</source>
@@ -1881,7 +1881,7 @@
     </message>
     <message>
         <source>A short circuit burns: work with the circuit off. Follow the vehicle maker&apos;s procedure and local rules; leave it to licensed people where the law asks.</source>
-        <translation>Un cortocircuito quema: trabaje con el circuito apagado. Siga el procedimiento del fabricante del vehículo y las normas locales; déjelo a personas autorizadas donde la ley lo pida.</translation>
+        <translation>Un cortocircuito quema: trabaje con el circuito sin corriente. Siga el procedimiento del fabricante del vehículo y las normas locales; déjelo a personas autorizadas donde la ley lo pida.</translation>
     </message>
     <message>
         <source>category</source>
@@ -2073,7 +2073,7 @@
     </message>
     <message>
         <source>Lamp off and cool before it is touched; no fingers on the glass.</source>
-        <translation>Lámpara apagada y fría antes de tocarla; sin dedos en el vidrio.</translation>
+        <translation>Lámpara apagada y fría antes de tocarla; sin tocar el vidrio con los dedos.</translation>
     </message>
     <message>
         <source>A burned socket is replaced, not bent.</source>
@@ -2085,7 +2085,7 @@
     </message>
     <message>
         <source>Beam aimed afterwards: a dazzled driver can&apos;t see the road.</source>
-        <translation>Haz regulado después: un conductor deslumbrado no ve la carretera.</translation>
+        <translation>Altura del haz regulada después: un conductor deslumbrado no ve la carretera.</translation>
     </message>
     <message>
         <source>Every function of that lamp seen working, no message.</source>
@@ -2485,11 +2485,11 @@
     </message>
     <message>
         <source>Spring load held as the maker says.</source>
-        <translation>Carga del muelle sujetada como dice el fabricante.</translation>
+        <translation>Carga del muelle retenida como dice el fabricante.</translation>
     </message>
     <message>
         <source>Bush bolts tightened at ride height, new nuts.</source>
-        <translation>Pernos de casquillo apretados a la altura de marcha, tuercas nuevas.</translation>
+        <translation>Pernos de los casquillos apretados a la altura de marcha, tuercas nuevas.</translation>
     </message>
     <message>
         <source>Wheels aligned afterwards.</source>
@@ -2533,7 +2533,7 @@
     </message>
     <message>
         <source>Hot coolant under pressure scalds: open it only when cold. Follow the vehicle maker&apos;s procedure and local rules; leave it to licensed people where the law asks.</source>
-        <translation>El refrigerante caliente a presión escalda: ábralo solo en frío. Siga el procedimiento del fabricante del vehículo y las normas locales; déjelo a personas autorizadas donde la ley lo pida.</translation>
+        <translation>El refrigerante caliente a presión escalda: abra el circuito solo en frío. Siga el procedimiento del fabricante del vehículo y las normas locales; déjelo a personas autorizadas donde la ley lo pida.</translation>
     </message>
     <message>
         <source>inner diameter, first end</source>
@@ -3021,7 +3021,7 @@
     </message>
     <message>
         <source>New axle nut, tightened on the ground as the maker says.</source>
-        <translation>Tuerca de eje nueva, apretada en el suelo como dice el fabricante.</translation>
+        <translation>Tuerca de eje nueva, apretada con el vehículo en el suelo como dice el fabricante.</translation>
     </message>
     <message>
         <source>Gearbox oil topped up to its level.</source>
@@ -3473,7 +3473,7 @@
     </message>
     <message>
         <source>Turn the engine over by hand once: nothing touches inside the cap.</source>
-        <translation>Gire el motor a mano una vuelta: nada toca dentro de la tapa.</translation>
+        <translation>Gire el motor a mano una vuelta: nada roza dentro de la tapa.</translation>
     </message>
     <message>
         <source>Cold start and fifteen minutes at idle with the misfire counters at zero.</source>
@@ -3857,7 +3857,7 @@
     </message>
     <message>
         <source>Clearance of exhaust, hoses and fan looked at all round.</source>
-        <translation>Holgura de escape, mangueras y ventilador mirada todo alrededor.</translation>
+        <translation>Holgura de escape, mangueras y ventilador comprobada por todos lados.</translation>
     </message>
     <message>
         <source>New bolts where the maker says.</source>
@@ -4009,7 +4009,7 @@
     </message>
     <message>
         <source>Every line clicks home and holds when it is tugged.</source>
-        <translation>Cada línea encaja con un clic y aguanta un tirón.</translation>
+        <translation>Cada línea de combustible encaja con un clic y aguanta un tirón.</translation>
     </message>
     <message>
         <source>The arrow points towards the engine.</source>
@@ -4017,7 +4017,7 @@
     </message>
     <message>
         <source>The ground strap is back, where there is one.</source>
-        <translation>La trenza de masa está de vuelta, donde la hay.</translation>
+        <translation>La trenza de masa vuelve a estar puesta, donde la hay.</translation>
     </message>
     <message>
         <source>A diesel is bled as its maker says.</source>
@@ -4189,7 +4189,7 @@
     </message>
     <message>
         <source>A burned plug is renewed with its terminals, not reused.</source>
-        <translation>Un enchufe quemado se renueva con sus terminales, no se reutiliza.</translation>
+        <translation>Un conector quemado se cambia con sus terminales, no se reutiliza.</translation>
     </message>
     <message>
         <source>Pressure under load and ten minutes after switching off.</source>
@@ -4229,7 +4229,7 @@
     </message>
     <message>
         <source>A fuse larger than named, or a wire in its place, sets the loom on fire. Follow the vehicle maker&apos;s procedure and local rules; leave it to licensed people where the law asks.</source>
-        <translation>Un fusible mayor que el indicado, o un alambre en su lugar, incendia el mazo. Siga el procedimiento del fabricante del vehículo y las normas locales; déjelo a personas autorizadas donde la ley lo pida.</translation>
+        <translation>Un fusible mayor que el indicado, o un alambre en su lugar, incendia el mazo de cables. Siga el procedimiento del fabricante del vehículo y las normas locales; déjelo a personas autorizadas donde la ley lo pida.</translation>
     </message>
     <message>
         <source>Read from the fuse and from the plan of the box, not from what was in the socket.</source>
@@ -4361,7 +4361,7 @@
     </message>
     <message>
         <source>Circuit off before it is pushed in.</source>
-        <translation>Circuito apagado antes de meterlo.</translation>
+        <translation>Circuito sin corriente antes de meterlo.</translation>
     </message>
     <message>
         <source>Grip of the socket felt on both blades.</source>
@@ -7057,7 +7057,7 @@
     </message>
     <message>
         <source>Engine off, key out; the spring under load bites: proper tool, fingers out.</source>
-        <translation>Motor parado, llave fuera; el muelle cargado muerde: herramienta adecuada, dedos fuera.</translation>
+        <translation>Motor parado, llave fuera; el muelle cargado atrapa los dedos: herramienta adecuada, dedos fuera.</translation>
     </message>
     <message>
         <source>The dowel sits in its hole before the bolt is tightened.</source>
@@ -7361,7 +7361,7 @@
     </message>
     <message>
         <source>A belt one tooth out can wreck the engine, and a loaded tensioner bites: battery off, nobody at the key. Follow the vehicle maker&apos;s procedure and local rules; leave it to licensed people where the law asks.</source>
-        <translation>Una correa desfasada un diente puede destrozar el motor, y un tensor cargado muerde: batería desconectada, nadie en la llave. Siga el procedimiento del fabricante del vehículo y las normas locales; déjelo a personas autorizadas donde la ley lo pida.</translation>
+        <translation>Una correa desfasada un diente puede destrozar el motor, y un tensor cargado atrapa los dedos: batería desconectada, nadie en la llave de contacto. Siga el procedimiento del fabricante del vehículo y las normas locales; déjelo a personas autorizadas donde la ley lo pida.</translation>
     </message>
     <message>
         <source>teeth of the belt</source>
@@ -7489,7 +7489,7 @@
     </message>
     <message>
         <source>Battery off and nobody at the key while hands are in the drive.</source>
-        <translation>Batería desconectada y nadie en la llave mientras hay manos en el accionamiento.</translation>
+        <translation>Batería desconectada y nadie en la llave de contacto mientras haya manos en la distribución.</translation>
     </message>
     <message>
         <source>Marks in line before, and again after two turns by hand, never backwards.</source>
@@ -7873,7 +7873,7 @@
     </message>
     <message>
         <source>Pressed only on the ring that fits tight.</source>
-        <translation>Prensado solo por el anillo que va apretado.</translation>
+        <translation>Se prensa solo por el anillo que entra a presión.</translation>
     </message>
     <message>
         <source>No magnet near the encoder.</source>
@@ -7881,7 +7881,7 @@
     </message>
     <message>
         <source>Never spun dry with an air hose.</source>
-        <translation>Nunca se hace girar en seco con aire.</translation>
+        <translation>Nunca se hace girar en seco con aire a presión.</translation>
     </message>
     <message>
         <source>No play, wheel speeds alike.</source>
@@ -8041,7 +8041,7 @@
     </message>
     <message>
         <source>Lead back in every clip, free at full lock and full droop.</source>
-        <translation>Cable de vuelta en cada grapa, libre con la dirección al tope y la suspensión colgando.</translation>
+        <translation>Cable de vuelta en cada grapa, libre con la dirección a tope y la suspensión colgando.</translation>
     </message>
     <message>
         <source>The warning lamp taken seriously: without the system the wheels can lock.</source>
@@ -8225,15 +8225,15 @@
     </message>
     <message>
         <source>In a star, with a torque wrench, to the maker&apos;s figure; no impact tool for the last turns.</source>
-        <translation>En estrella, con llave dinamométrica, a la cifra del fabricante; sin llave de impacto en las últimas vueltas.</translation>
+        <translation>En estrella, con llave dinamométrica, al par que da el fabricante; sin llave de impacto en las últimas vueltas.</translation>
     </message>
     <message>
         <source>Enough turns taken: the maker says how many.</source>
-        <translation>Vueltas suficientes tomadas: el fabricante dice cuántas.</translation>
+        <translation>Suficientes vueltas de rosca: el fabricante dice cuántas.</translation>
     </message>
     <message>
         <source>The owner knows when to come back for the second tightening.</source>
-        <translation>El dueño sabe cuándo volver para el segundo apriete.</translation>
+        <translation>El dueño sabe cuándo volver para el reapriete.</translation>
     </message>
     <message>
         <source>Torque clicks on every one with the wheel&apos;s weight on the ground; the wrench is in date (ISO 6789).</source>
@@ -8273,7 +8273,7 @@
     </message>
     <message>
         <source>A wiper arm snaps back and breaks glass and fingers: lay a cloth on the screen, wipers switched off. Follow the vehicle maker&apos;s procedure and local rules; leave it to licensed people where the law asks.</source>
-        <translation>Un brazo limpiaparabrisas salta de vuelta y rompe vidrio y dedos: ponga un paño sobre el parabrisas, limpiaparabrisas apagado. Siga el procedimiento del fabricante del vehículo y las normas locales; déjelo a personas autorizadas donde la ley lo pida.</translation>
+        <translation>El brazo del limpiaparabrisas salta y rompe vidrio y dedos: ponga un paño sobre el parabrisas, limpiaparabrisas apagado. Siga el procedimiento del fabricante del vehículo y las normas locales; déjelo a personas autorizadas donde la ley lo pida.</translation>
     </message>
     <message>
         <source>Of the rubber, tip to tip, blade straight.</source>
@@ -8405,7 +8405,7 @@
     </message>
     <message>
         <source>Cloth on the glass before the arm stands up without its blade.</source>
-        <translation>Paño sobre el vidrio antes de dejar el brazo en pie sin su escobilla.</translation>
+        <translation>Paño sobre el vidrio antes de dejar el brazo levantado sin su escobilla.</translation>
     </message>
     <message>
         <source>Pressed home until it clicks, then tugged.</source>

@@ -205,7 +205,7 @@
     </message>
     <message>
         <source>There is no bench card for “{paper}” paper.</source>
-        <translation>No hay tarjeta de banco para papel “{paper}”.</translation>
+        <translation>No hay tarjeta de medida para papel “{paper}”.</translation>
     </message>
     <message>
         <source>Accepted: a4, letter.</source>
@@ -213,7 +213,7 @@
     </message>
     <message>
         <source>Benchwitness bench card, {paper}</source>
-        <translation>Tarjeta de banco de Benchwitness, {paper}</translation>
+        <translation>Tarjeta de medida de Benchwitness, {paper}</translation>
     </message>
     <message>
         <source>Print at 100 %, not fitted to the page. Lay it flat on a board. Lay the part in the tinted field. Hold the camera roughly above, all of it sharp.</source>
@@ -233,7 +233,7 @@
     </message>
     <message>
         <source>bench card</source>
-        <translation>tarjeta de banco</translation>
+        <translation>tarjeta de medida</translation>
     </message>
     <message>
         <source>markers {first} to {last}</source>
@@ -289,7 +289,7 @@
     </message>
     <message>
         <source>✎ Never measured. Lengths from photos on this card may be off by about half a percent, and their uncertainty says so (common practice, no source).</source>
-        <translation>✎ Nunca medida. Las longitudes de fotos sobre esta tarjeta pueden desviarse cerca de medio por ciento, y su incertidumbre lo dice (práctica habitual, sin fuente).</translation>
+        <translation>✎ Nunca medida. Las longitudes de fotos sobre esta tarjeta pueden desviarse cerca de medio por ciento, y su incertidumbre lo dice (práctica común, sin fuente).</translation>
     </message>
     <message>
         <source>Measured on {day}</source>
@@ -325,7 +325,7 @@
     </message>
     <message>
         <source>The photo is mirrored: the bench card&apos;s markers are the wrong way round in it.</source>
-        <translation>La foto está reflejada: en ella los marcadores de la tarjeta de banco están al revés.</translation>
+        <translation>La foto está reflejada: en ella los marcadores de la tarjeta de medida están al revés.</translation>
     </message>
     <message>
         <source>{again} with the main camera, or switch mirroring off in the camera&apos;s settings.</source>
@@ -353,7 +353,7 @@
     </message>
     <message>
         <source>The same bench card is in the photo twice ({count} markers are there two times).</source>
-        <translation>La misma tarjeta de banco está dos veces en la foto ({count} marcadores aparecen dos veces).</translation>
+        <translation>La misma tarjeta de medida está dos veces en la foto ({count} marcadores aparecen dos veces).</translation>
     </message>
     <message>
         <source>{again} with one card only.</source>
@@ -445,7 +445,7 @@
     </message>
     <message>
         <source>a bench card</source>
-        <translation>una tarjeta de banco</translation>
+        <translation>una tarjeta de medida</translation>
     </message>
     <message>
         <source>Another card lies in the photo too ({name}); “{used}” counts, with more markers.</source>
@@ -485,7 +485,7 @@
     </message>
     <message>
         <source>The scale comes from two points: it holds only in the plane they lie in, seen straight from above. What lies nearer to the camera measures too large, what lies askew too small, and ± doesn&apos;t know of it. Use the bench card where it counts.</source>
-        <translation>La escala sale de dos puntos: vale solo en el plano en que están, visto derecho desde arriba. Lo que está más cerca de la cámara mide de más, lo que está inclinado mide de menos, y ± no lo sabe. Use la tarjeta de banco cuando importe.</translation>
+        <translation>La escala sale de dos puntos: vale solo en el plano en que están, visto derecho desde arriba. Lo que está más cerca de la cámara mide de más, lo que está inclinado mide de menos, y ± no lo sabe. Use la tarjeta de medida cuando importe.</translation>
     </message>
     <message>
         <source>Note a printed card</source>
@@ -1297,7 +1297,7 @@
     </message>
     <message>
         <source>Take the photo with the bench card, or measure it with a calliper.</source>
-        <translation>Tome la foto con la tarjeta de banco, o mídala con un calibre.</translation>
+        <translation>Tome la foto con la tarjeta de medida, o mídala con un calibre.</translation>
     </message>
     <message>
         <source>“{name}” can&apos;t lie {height_mm:g} mm above the card where it is marked: the camera would have to look from below.</source>
@@ -1365,7 +1365,7 @@
     </message>
     <message>
         <source>No card could be used in {where}, and neither the outline nor features show how they lie on each other. Take both on a bench card, or {click_two}</source>
-        <translation>No se pudo usar ninguna tarjeta en {where}, y ni el contorno ni los rasgos muestran cómo se superponen. Tome las dos sobre una tarjeta de banco, o {click_two}</translation>
+        <translation>No se pudo usar ninguna tarjeta en {where}, y ni el contorno ni los rasgos muestran cómo se superponen. Tome las dos sobre una tarjeta de medida, o {click_two}</translation>
     </message>
     <message>
         <source>These are the same picture.</source>
@@ -1589,7 +1589,7 @@
     </message>
     <message>
         <source>click two points that are the same on both parts, on the photo bench.</source>
-        <translation>haga clic en dos puntos que sean los mismos en las dos piezas, en el banco de fotos.</translation>
+        <translation>haga clic en dos puntos que sean los mismos en las dos piezas, en la mesa de fotos.</translation>
     </message>
     <message>
         <source>First say how high the part&apos;s outline lies above the card, in mm, and try again.</source>
@@ -1737,7 +1737,7 @@
     </message>
     <message>
         <source>Photos for the bench</source>
-        <translation>Fotos para el banco</translation>
+        <translation>Fotos para la mesa</translation>
     </message>
     <message>
         <source>Asking the shop’s computer …</source>
@@ -2072,16 +2072,12 @@
         <translation>Aún no hay ninguna tarjeta anotada. Imprima una, o anote una que haya impreso desde el PDF.</translation>
     </message>
     <message>
-        <source>Bench Card</source>
-        <translation>Tarjeta de banco</translation>
-    </message>
-    <message>
         <source>How it is used</source>
         <translation>Cómo se usa</translation>
     </message>
     <message>
         <source>The markers tell the scale, and where the camera was. Use stiff card, or glue the page to a board: paper that arches spoils lengths (common practice, no source).</source>
-        <translation>Los marcadores dicen la escala y dónde estaba la cámara. Use cartulina rígida, o pegue la página sobre un tablero: el papel que se arquea estropea las longitudes (práctica habitual, sin fuente).</translation>
+        <translation>Los marcadores dicen la escala y dónde estaba la cámara. Use cartulina rígida, o pegue la página sobre un tablero: el papel que se arquea estropea las longitudes (práctica común, sin fuente).</translation>
     </message>
     <message>
         <source>Print a card</source>
@@ -2537,7 +2533,7 @@
     </message>
     <message>
         <source>takes a tool of the photo bench</source>
-        <translation>toma una herramienta del banco de fotos</translation>
+        <translation>toma una herramienta de la mesa de fotos</translation>
     </message>
     <message>
         <source>Esc</source>
@@ -2546,10 +2542,6 @@
     <message>
         <source>lets go of the tool, or of the mark</source>
         <translation>suelta la herramienta, o la marca</translation>
-    </message>
-    <message>
-        <source>Photo Bench</source>
-        <translation>Banco de fotos</translation>
     </message>
     <message>
         <source>← Back to the pair</source>
@@ -2565,11 +2557,11 @@
     </message>
     <message>
         <source>Go back to the pair and open the bench once more.</source>
-        <translation>Vuelva al par y abra el banco otra vez.</translation>
+        <translation>Vuelva al par y abra la mesa de fotos otra vez.</translation>
     </message>
     <message>
         <source>Looking for the bench card …</source>
-        <translation>Buscando la tarjeta de banco …</translation>
+        <translation>Buscando la tarjeta de medida …</translation>
     </message>
     <message>
         <source>No scale: {what} Find the card, or give two points.</source>
@@ -2677,7 +2669,7 @@
     </message>
     <message>
         <source>Look again for a bench card.</source>
-        <translation>Buscar otra vez una tarjeta de banco.</translation>
+        <translation>Buscar otra vez una tarjeta de medida.</translation>
     </message>
     <message>
         <source>The photo has no scale.</source>
@@ -3253,11 +3245,11 @@
     </message>
     <message>
         <source>the layout of bench card {id}</source>
-        <translation>el diseño de la tarjeta de banco {id}</translation>
+        <translation>el diseño de la tarjeta de medida {id}</translation>
     </message>
     <message>
         <source>the ruler of bench card {id}</source>
-        <translation>la regla de la tarjeta de banco {id}</translation>
+        <translation>la regla de la tarjeta de medida {id}</translation>
     </message>
     <message>
         <source>mark {id}</source>

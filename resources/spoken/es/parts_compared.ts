@@ -1282,7 +1282,7 @@
     </message>
     <message>
         <source>There is no bench sum &apos;{sum_id}&apos;.</source>
-        <translation>No hay ningún cálculo de banco &apos;{sum_id}&apos;.</translation>
+        <translation>No hay ningún cálculo de taller &apos;{sum_id}&apos;.</translation>
     </message>
     <message>
         <source>There are: {sums}.</source>
@@ -1436,6 +1436,14 @@
     <message>
         <source>{label}: {moved}; no more than {limit} is allowed.</source>
         <translation>{label}: {moved}; no se permite más de {limit}.</translation>
+    </message>
+    <message>
+        <source>The readings of the removed part scatter by {spread}, more than usual ({tool}: {usual}): that makes the ± wider.</source>
+        <translation>Las lecturas de la pieza desmontada se dispersan {spread}, más de lo habitual ({tool}: {usual}): eso hace el ± más ancho.</translation>
+    </message>
+    <message>
+        <source>The readings of the replacement scatter by {spread}, more than usual ({tool}: {usual}): that makes the ± wider.</source>
+        <translation>Las lecturas del repuesto se dispersan {spread}, más de lo habitual ({tool}: {usual}): eso hace el ± más ancho.</translation>
     </message>
     <message>
         <source>{found}. That is what wear took from the old one.</source>
@@ -1993,11 +2001,6 @@
         <translation>Número de la pieza nueva</translation>
     </message>
     <message>
-        <source>removed part</source>
-        <extracomment>Dimensions with one equal reading each on both sides before that is odd. A reading in steps repeats itself by chance now and then (common practice, no source).</extracomment>
-        <translation>pieza desmontada</translation>
-    </message>
-    <message>
         <source>replacement</source>
         <translation>repuesto</translation>
     </message>
@@ -2131,6 +2134,7 @@
     </message>
     <message>
         <source>{label}, {part}: readings of one part are about 25.4 times apart. Was one of them read in inches?</source>
+        <extracomment>Dimensions with one equal reading each on both sides before that is odd. A reading in steps repeats itself by chance now and then (common practice, no source).</extracomment>
         <translation>{label}, {part}: hay lecturas de una misma pieza que distan unas 25.4 veces. ¿Se leyó alguna en pulgadas?</translation>
     </message>
     <message>
@@ -2897,7 +2901,7 @@
     </message>
     <message>
         <source> on the bench is not accepted.</source>
-        <translation> en el banco no se acepta.</translation>
+        <translation> en la mesa de fotos no se acepta.</translation>
     </message>
     <message>
         <source>Mend or empty it first; it would be lost with other photos.</source>
@@ -2905,7 +2909,7 @@
     </message>
     <message>
         <source> on the bench is not sent yet; it would be lost with other photos.</source>
-        <translation> en el banco aún no se ha enviado; se perdería con otras fotos.</translation>
+        <translation> en la mesa de fotos aún no se ha enviado; se perdería con otras fotos.</translation>
     </message>
     <message>
         <source>{reading} (as it was read before)</source>
@@ -2938,6 +2942,10 @@
     <message>
         <source>drawing of {label}</source>
         <translation>dibujo de {label}</translation>
+    </message>
+    <message>
+        <source>Type several readings of it with semicolons between: 12.70; 12.71; 12.70.</source>
+        <translation>Escriba varias lecturas separadas por punto y coma: 12.70; 12.71; 12.70.</translation>
     </message>
     <message>
         <source>instrument, {label}</source>
@@ -3265,7 +3273,7 @@
     </message>
     <message>
         <source>Must “{label}” be settled before a pair fits?</source>
-        <translation>¿Debe estar decidido “{label}” antes de que un par sirva?</translation>
+        <translation>¿Debe quedar resuelto “{label}” antes de que un par sirva?</translation>
     </message>
     <message>
         <source>Take out {label}</source>
@@ -3450,7 +3458,7 @@
     </message>
     <message>
         <source>Keep the old part on the bench. Choose what kind of part it is: then the two are laid side by side, and what to measure is said.</source>
-        <translation>Guarde la pieza vieja en el banco. Elija qué clase de pieza es: entonces las dos se ponen lado a lado y se dice qué medir.</translation>
+        <translation>Guarde la pieza vieja en el banco de trabajo. Elija qué clase de pieza es: entonces las dos se ponen lado a lado y se dice qué medir.</translation>
     </message>
     <message>
         <source>“{card}” of {number}</source>
@@ -3482,7 +3490,7 @@
     </message>
     <message>
         <source>kept on the bench</source>
-        <translation>guardada en el banco</translation>
+        <translation>guardada en el banco de trabajo</translation>
     </message>
     <message>
         <source>kept for the customer</source>
@@ -3609,8 +3617,8 @@
         <translation>Tome fotos de esta pieza, en esta vista, con un teléfono en la Wi-Fi del taller.</translation>
     </message>
     <message>
-        <source>No photo of the {} here yet. Drop it here.</source>
-        <translation>Aún no hay foto de {} aquí. Suéltela aquí.</translation>
+        <source>No photo of the {} here yet. Click to choose one, or drop it here.</source>
+        <translation>Aún no hay foto de {} aquí. Haga clic para elegir una, o suéltela aquí.</translation>
     </message>
     <message>
         <source>Put a photo to one of the parts first.</source>
@@ -3618,11 +3626,11 @@
     </message>
     <message>
         <source>Photo bench</source>
-        <translation>Banco de fotos</translation>
+        <translation>Mesa de fotos</translation>
     </message>
     <message>
         <source>Photo bench: measure in these photos, {name}</source>
-        <translation>Banco de fotos: medir en estas fotos, {name}</translation>
+        <translation>Mesa de fotos: medir en estas fotos, {name}</translation>
     </message>
     <message>
         <source>Take out of this view</source>
@@ -3658,10 +3666,6 @@
     </message>
     <message>
         <source>Part kinds</source>
-        <translation>Clases de pieza</translation>
-    </message>
-    <message>
-        <source>Part Kinds</source>
         <translation>Clases de pieza</translation>
     </message>
     <message>
@@ -3878,7 +3882,7 @@
     </message>
     <message>
         <source>Bench sums</source>
-        <translation>Cálculos de banco</translation>
+        <translation>Cálculos de taller</translation>
     </message>
     <message>
         <source>Work one out</source>
@@ -3907,10 +3911,6 @@
     <message>
         <source>Put the chosen one away</source>
         <translation>Guardar aparte el elegido</translation>
-    </message>
-    <message>
-        <source>Tool Drawer</source>
-        <translation>Cajón de útiles</translation>
     </message>
     <message>
         <source>In the drawer</source>
@@ -3974,7 +3974,7 @@
     </message>
     <message>
         <source>This sheet compares parts as they were measured and seen on the bench. It is no inspection of the car.</source>
-        <translation>Esta hoja compara piezas tal como se midieron y se vieron en el banco. No es una inspección del vehículo.</translation>
+        <translation>Esta hoja compara piezas tal como se midieron y se vieron en el banco de trabajo. No es una inspección del vehículo.</translation>
     </message>
     <message>
         <source>{for_the_file} · job {number}</source>
@@ -4050,7 +4050,7 @@
     </message>
     <message>
         <source>Bench sums, as they were worked out and kept</source>
-        <translation>Cálculos de banco, tal como se hicieron y se guardaron</translation>
+        <translation>Cálculos de taller, tal como se hicieron y se guardaron</translation>
     </message>
     <message>
         <source>Both photos lie over each other, half and half.</source>
@@ -4162,7 +4162,7 @@
     </message>
     <message>
         <source>Nothing is settled here.</source>
-        <translation>Aquí no hay nada decidido.</translation>
+        <translation>Aquí no hay nada resuelto.</translation>
     </message>
     <message>
         <source>± is the expanded uncertainty at 95 % coverage: what instrument and scatter leave open. A difference is replacement minus removed; what an instrument gets wrong on both cancels.</source>
@@ -4682,7 +4682,7 @@
     </message>
     <message>
         <source>What was put into the bench sum {id} can&apos;t be read.</source>
-        <translation>No se puede leer lo que se puso en el cálculo de banco {id}.</translation>
+        <translation>No se puede leer lo que se puso en el cálculo de taller {id}.</translation>
     </message>
     <message>
         <source>The uncertainty of the reading {reading_id} from a photo can&apos;t be read.</source>
@@ -4759,7 +4759,7 @@
     </message>
     <message>
         <source>bench card</source>
-        <translation>tarjeta de banco</translation>
+        <translation>tarjeta de medida</translation>
     </message>
     <message>
         <source>two points of a known length</source>
@@ -4775,7 +4775,7 @@
     </message>
     <message>
         <source>the inputs of a bench sum</source>
-        <translation>los datos de un cálculo de banco</translation>
+        <translation>los datos de un cálculo de taller</translation>
     </message>
     <message>
         <source>Keep the sum {name}</source>

@@ -8,58 +8,6 @@
         <translation>Aquí no hay pantalla: la ventana no se puede abrir.</translation>
     </message>
     <message>
-        <source>Ask the Old Jobs</source>
-        <translation>Consultar trabajos</translation>
-    </message>
-    <message>
-        <source>Heard</source>
-        <translation>Lo contado</translation>
-    </message>
-    <message>
-        <source>Job</source>
-        <translation>Trabajo</translation>
-    </message>
-    <message>
-        <source>Under Watch</source>
-        <translation>En observación</translation>
-    </message>
-    <message>
-        <source>It&apos;s Back</source>
-        <translation>Ha vuelto</translation>
-    </message>
-    <message>
-        <source>Monday Book</source>
-        <translation>Libro del lunes</translation>
-    </message>
-    <message>
-        <source>Part Kinds</source>
-        <translation>Clases de pieza</translation>
-    </message>
-    <message>
-        <source>Tool Drawer</source>
-        <translation>Cajón de útiles</translation>
-    </message>
-    <message>
-        <source>House Rules</source>
-        <translation>Normas de la casa</translation>
-    </message>
-    <message>
-        <source>Bench Card</source>
-        <translation>Tarjeta de banco</translation>
-    </message>
-    <message>
-        <source>Photo Bench</source>
-        <translation>Banco de fotos</translation>
-    </message>
-    <message>
-        <source>Records In and Out</source>
-        <translation>Entrada y salida</translation>
-    </message>
-    <message>
-        <source>Set This Shop Up</source>
-        <translation>Preparar este taller</translation>
-    </message>
-    <message>
         <source> of {job} is not accepted; it would be lost with another job.</source>
         <translation> de {job} no se acepta; se perdería con otro trabajo.</translation>
     </message>

@@ -628,12 +628,12 @@
         <translation>Escribiendo {file}</translation>
     </message>
     <message>
-        <source>Wrote {file}: {photos:,} photos and {entries:,} entries of the history, {size:,.1f} MB. It was read again and is whole.</source>
-        <translation>Se escribió {file}: {photos:,} fotos y {entries:,} asientos del historial, {size:,.1f} MB. Se leyó de nuevo y está íntegra.</translation>
+        <source>Wrote {file}: {photos} and {entries}, {size:,.1f} MB. It was read again and is whole.</source>
+        <translation>Se escribió {file}: {photos} y {entries}, {size:,.1f} MB. Se leyó de nuevo y está íntegra.</translation>
     </message>
     <message>
-        <source>⚠ {photos:,} photos are gone or damaged in the shop, so they are not in it; “benchwitness check” names them.</source>
-        <translation>⚠ En el taller faltan o están dañadas {photos:,} fotos, así que no están en ella; “benchwitness check” las nombra.</translation>
+        <source>⚠ Gone or damaged in the shop, so not in it: {photos}; “benchwitness check” names what is missing.</source>
+        <translation>⚠ Faltan o están dañadas en el taller y por eso no están en ella: {photos}; “benchwitness check” nombra lo que falta.</translation>
     </message>
     <message>
         <source>Reads everything once: the record, every row against the history, every photo, the search and the newest backup. Nothing is changed by it, and work goes on meanwhile.</source>
@@ -684,12 +684,12 @@
         <translation>“Arreglar esto” hace lo siguiente:</translation>
     </message>
     <message>
-        <source>{photos:,} photos and {entries:,} entries of the history were checked: all is whole.</source>
-        <translation>Se comprobaron {photos:,} fotos y {entries:,} asientos del historial: todo está íntegro.</translation>
+        <source>{photos} and {entries} were checked: all is whole.</source>
+        <translation>Comprobado: {photos} y {entries}. Todo está íntegro.</translation>
     </message>
     <message>
-        <source>⚠ {photos:,} photos and {entries:,} entries of the history were checked; this was found:</source>
-        <translation>⚠ Se comprobaron {photos:,} fotos y {entries:,} asientos del historial; se halló esto:</translation>
+        <source>⚠ {photos} and {entries} were checked; this was found:</source>
+        <translation>⚠ Comprobado: {photos} y {entries}. Se halló esto:</translation>
     </message>
     <message>
         <source>Of {problems:,} problems the first {shown} are shown.</source>
@@ -701,7 +701,7 @@
     </message>
     <message>
         <source>Above each column stands what it is read as, and how sure that is. Change it by the two lists, by Enter on a name at the left, or by dragging that name onto the column.</source>
-        <translation>Encima de cada columna está como qué se lee y con cuánta seguridad. Cámbielo con las dos listas, con Enter sobre un nombre de la izquierda, o arrastrando ese nombre a la columna.</translation>
+        <translation>Encima de cada columna está como qué se lee y con cuánta seguridad. Cámbielo con las dos listas, con Intro sobre un nombre de la izquierda, o arrastrando ese nombre a la columna.</translation>
     </message>
     <message>
         <source>⚠ Some cells can’t be read before what is asked below is answered.</source>
@@ -721,7 +721,7 @@
     </message>
     <message>
         <source>What a column can be read as; Enter gives it to the chosen column</source>
-        <translation>Como qué se puede leer una columna; Enter se lo da a la columna elegida</translation>
+        <translation>Como qué se puede leer una columna; Intro se lo da a la columna elegida</translation>
     </message>
     <message>
         <source>from {header}</source>
@@ -756,8 +756,8 @@
         <translation>¿Dónde ha de estar la carpeta nueva?</translation>
     </message>
     <message>
-        <source>Wrote {jobs:,} jobs, {photos:,} photos and {entries:,} entries of the history, {size:,.1f} MB, into {folder}.</source>
-        <translation>Se escribieron {jobs:,} trabajos, {photos:,} fotos y {entries:,} asientos del historial, {size:,.1f} MB, en {folder}.</translation>
+        <source>Wrote {jobs}, {photos} and {entries}, {size:,.1f} MB, into {folder}.</source>
+        <translation>Escrito en {folder}: {jobs}, {photos} y {entries}, {size:,.1f} MB.</translation>
     </message>
     <message>
         <source>README.txt there says what is what. It can be read without this program.</source>
@@ -968,10 +968,6 @@
         <translation>Respondido como con el último archivo parecido.</translation>
     </message>
     <message>
-        <source>Records In and Out</source>
-        <translation>Entrada y salida</translation>
-    </message>
-    <message>
         <source>Wait for what is under way, or stop it, before another file.</source>
         <translation>Espere a que acabe lo que está en marcha, o deténgalo, antes de tomar otro archivo.</translation>
     </message>
@@ -1100,8 +1096,8 @@
         <translation>Recuperando el taller en {folder}</translation>
     </message>
     <message>
-        <source>The shop is back in {folder}, as it was on {made_at}: {photos:,} photos and {entries:,} entries of the history, all whole. What was done since is not in it.</source>
-        <translation>El taller está de nuevo en {folder}, tal como estaba el {made_at}: {photos:,} fotos y {entries:,} asientos del historial, todo íntegro. Lo que se hizo desde entonces no está en él.</translation>
+        <source>The shop is back in {folder}, as it was on {made_at}: {photos} and {entries}, all whole. What was done since is not in it.</source>
+        <translation>El taller está de nuevo en {folder}, tal como estaba el {made_at}: {photos} y {entries}, todo íntegro. Lo que se hizo desde entonces no está en él.</translation>
     </message>
     <message>
         <source>From a Backup</source>
@@ -1208,8 +1204,8 @@
         <translation>Recuperando {folder}</translation>
     </message>
     <message>
-        <source>Everything is back: {jobs:,} jobs, {photos:,} photos, {entries:,} entries of the history as they were.</source>
-        <translation>Todo está de vuelta: {jobs:,} trabajos, {photos:,} fotos y {entries:,} asientos del historial tal como eran.</translation>
+        <source>Everything is back as it was: {jobs}, {photos}, {entries}.</source>
+        <translation>Todo está de nuevo tal como estaba: {jobs}, {photos}, {entries}.</translation>
     </message>
     <message>
         <source>Brought back an export</source>

@@ -536,6 +536,10 @@
         <translation>la causa, o “no reproducida”</translation>
     </message>
     <message>
+        <source>The cause</source>
+        <translation>La causa</translation>
+    </message>
+    <message>
         <source>what was done about it</source>
         <translation>qué se hizo al respecto</translation>
     </message>
@@ -544,8 +548,16 @@
         <translation>de dónde viene la pieza nueva: {kind}</translation>
     </message>
     <message>
+        <source>Origin of the new {kind}</source>
+        <translation>Procedencia de la pieza nueva: {kind}</translation>
+    </message>
+    <message>
         <source>how far it was proved (“unproven” is an answer)</source>
         <translation>hasta dónde se probó (“sin probar” es una respuesta)</translation>
+    </message>
+    <message>
+        <source>How far it was proved</source>
+        <translation>Hasta dónde se probó</translation>
     </message>
     <message>
         <source>what was declined or left undone (“nothing” is an answer)</source>
@@ -557,7 +569,7 @@
     </message>
     <message>
         <source>⚠ 1 point has no answer under “Before it is closed up”, 1 of them where someone can get hurt.</source>
-        <translation>⚠ 1 punto no tiene respuesta en “Antes de cerrar”, 1 de ellos donde alguien puede hacerse daño.</translation>
+        <translation>⚠ 1 punto no tiene respuesta en “Antes de cerrar”, y es uno donde alguien puede hacerse daño.</translation>
     </message>
     <message>
         <source>⚠ 1 point has no answer under “Before it is closed up”.</source>
@@ -662,6 +674,10 @@
     <message>
         <source>sold on {day}</source>
         <translation>vendido el {day}</translation>
+    </message>
+    <message>
+        <source>It came and left today already. Two visits of one day count as one: this one will be no return. To go on with the job that left, open it and take its hand-over back in its history.</source>
+        <translation>Hoy ya vino y salió. Dos visitas del mismo día cuentan como una: esta no será una vuelta. Para seguir con el trabajo que salió, ábralo y anule la entrega en su historial.</translation>
     </message>
     <message>
         <source>The car with this plate was sold on {day}.</source>
@@ -864,12 +880,12 @@
         <translation>diciembre</translation>
     </message>
     <message>
-        <source>That is {driven} in one day, more than {limit} a day. Is a digit wrong?</source>
-        <translation>Son {driven} en un día, más de {limit} al día. ¿Hay una cifra mal?</translation>
+        <source>That is {driven} in one day, more than {limit} a day: on {day} it said {before}. Is a digit wrong?</source>
+        <translation>Son {driven} en un día, más de {limit} al día: el {day} marcaba {before}. ¿Hay una cifra mal?</translation>
     </message>
     <message>
-        <source>That is {driven} in {days} days, more than {limit} a day. Is a digit wrong?</source>
-        <translation>Son {driven} en {days} días, más de {limit} al día. ¿Hay una cifra mal?</translation>
+        <source>That is {driven} in {days} days, more than {limit} a day: on {day} it said {before}. Is a digit wrong?</source>
+        <translation>Son {driven} en {days} días, más de {limit} al día: el {day} marcaba {before}. ¿Hay una cifra mal?</translation>
     </message>
     <message>
         <source>The odometer says {reading}, but on {day} it said {before}. Was it replaced, or is a digit wrong?</source>
@@ -1984,16 +2000,8 @@
         <translation>hecho</translation>
     </message>
     <message>
-        <source>✓  done</source>
-        <translation>✓  hecho</translation>
-    </message>
-    <message>
         <source>not needed</source>
         <translation>no hace falta</translation>
-    </message>
-    <message>
-        <source>–  not needed</source>
-        <translation>–  no hace falta</translation>
     </message>
     <message>
         <source>–  Codes read: {codes}</source>
@@ -2085,7 +2093,7 @@
     </message>
     <message>
         <source>Fuel and its vapour burn and explode: no sparks or flames, pressure let off first.</source>
-        <translation>El combustible y su vapor arden y explotan: sin chispas ni llamas, primero quite la presión.</translation>
+        <translation>El combustible y su vapor arden y explotan: sin chispas ni llamas, descargue primero la presión.</translation>
     </message>
     <message>
         <source>Brakes can fail: only people who may work on them, by the maker&apos;s procedure.</source>
@@ -2101,7 +2109,7 @@
     </message>
     <message>
         <source>Battery ground off first, on last: a shorted cable welds and burns.</source>
-        <translation>La masa de la batería, primera al quitar y última al poner: un cable en cortocircuito suelda y quema.</translation>
+        <translation>La masa de la batería, primera en desconectar y última en conectar: un cable en cortocircuito se suelda y quema.</translation>
     </message>
     <message>
         <source>A lifted car must stand on stands, wheels chocked; a wheel can come off.</source>
@@ -2141,7 +2149,7 @@
     </message>
     <message>
         <source>What was seen or tried: one finding, then Enter</source>
-        <translation>Lo que se vio o se probó: un hallazgo, después Enter</translation>
+        <translation>Lo que se vio o se probó: un hallazgo, después Intro</translation>
     </message>
     <message>
         <source>Cause: X because Y, shown by Z</source>
@@ -2188,6 +2196,10 @@
         <translation>Rechazado o dejado sin hacer, y qué puede seguir</translation>
     </message>
     <message>
+        <source>The sheet for the customer…</source>
+        <translation>La hoja para el cliente…</translation>
+    </message>
+    <message>
         <source>To say at hand-over: {said}</source>
         <translation>Para decir en la entrega: {said}</translation>
     </message>
@@ -2206,6 +2218,10 @@
     <message>
         <source>Everything is said.</source>
         <translation>Todo está dicho.</translation>
+    </message>
+    <message>
+        <source>The buttons above “Hand the car over” lead there.</source>
+        <translation>Los botones encima de “Entregar el vehículo” llevan allí.</translation>
     </message>
     <message>
         <source>{number} is handed over. It is under watch from now on.</source>
@@ -2516,12 +2532,24 @@
         <translation>¿Marcado tarde? El paso</translation>
     </message>
     <message>
+        <source>A press notes the time of its step.</source>
+        <translation>Cada pulsación anota la hora de su paso.</translation>
+    </message>
+    <message>
         <source>Step: {words}</source>
         <translation>Paso: {words}</translation>
     </message>
     <message>
         <source>Yes, all the same</source>
         <translation>Sí, de todos modos</translation>
+    </message>
+    <message>
+        <source>As scan tools show them in words: complete (ready), not run (not ready) or not fitted (not supported).</source>
+        <translation>Como las muestra el escáner en palabras: completa (lista), sin ejecutar (no lista) o no montada (no compatible).</translation>
+    </message>
+    <message>
+        <source>Or, where a tool shows the car&apos;s raw answer: its four bytes. They fill the list by themselves.</source>
+        <translation>O, donde el escáner muestra la respuesta del vehículo tal cual: sus cuatro bytes. Rellenan la lista por sí solos.</translation>
     </message>
     <message>
         <source>One by one</source>
@@ -2700,20 +2728,8 @@
         <translation>un VIN tiene 17 letras y cifras</translation>
     </message>
     <message>
-        <source>Keep what I typed</source>
-        <translation>Dejar lo que tecleé</translation>
-    </message>
-    <message>
-        <source>Keep what was written</source>
-        <translation>Dejar lo escrito</translation>
-    </message>
-    <message>
         <source>{name}: “{typed}” was typed and is not kept.</source>
         <translation>{name}: se escribió “{typed}” y no se ha guardado.</translation>
-    </message>
-    <message>
-        <source>Written at another desk meanwhile: {stands}. Typed here, not kept: “{typed}”.</source>
-        <translation>Escrito entretanto en otro puesto: {stands}. Tecleado aquí, sin guardar: “{typed}”.</translation>
     </message>
     <message>
         <source>Who is at the desk</source>
@@ -2745,7 +2761,7 @@
     </message>
     <message>
         <source>The visit and its job are written down (Ctrl+Enter)</source>
-        <translation>Se anotan la visita y su trabajo (Ctrl+Enter)</translation>
+        <translation>Se anotan la visita y su trabajo (Ctrl+Intro)</translation>
     </message>
     <message>
         <source>Empty the form</source>
@@ -3020,6 +3036,10 @@
         <translation>Puede que se haya deshecho.</translation>
     </message>
     <message>
+        <source>an odometer reading</source>
+        <translation>una lectura del cuentakilómetros</translation>
+    </message>
+    <message>
         <source>There is no job {number!r} in this shop.</source>
         <translation>No hay ningún trabajo {number!r} en este taller.</translation>
     </message>
@@ -3049,7 +3069,7 @@
     </message>
     <message>
         <source>Fuel and its vapour burn, and fuel under pressure cuts skin: no sparks, release the pressure first.</source>
-        <translation>El combustible y su vapor arden, y el combustible a presión corta la piel: sin chispas, primero quite la presión.</translation>
+        <translation>El combustible y su vapor arden, y el combustible a presión corta la piel: sin chispas, descargue primero la presión.</translation>
     </message>
     <message>
         <source>Fuel vapour burns: no sparks, no flame.</source>

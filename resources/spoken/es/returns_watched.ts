@@ -24,10 +24,6 @@
         <translation>Nombrar la causa de la vuelta</translation>
     </message>
     <message>
-        <source>Write the cost of the return</source>
-        <translation>Escribir el coste de la vuelta</translation>
-    </message>
-    <message>
         <source>Promise a change</source>
         <translation>Prometer un cambio</translation>
     </message>
@@ -118,14 +114,6 @@
     <message>
         <source>not decided: odometer estimated, not read</source>
         <translation>sin decidir: cuentakilómetros estimado, no leído</translation>
-    </message>
-    <message>
-        <source>how much of it is used nobody can say: it ends by distance, odometer unknown</source>
-        <translation>cuánto está usado no lo puede decir nadie: termina por distancia, cuentakilómetros desconocido</translation>
-    </message>
-    <message>
-        <source>{used:.0%} of it used; decided by {what_decides}</source>
-        <translation>{used:.0%} usado; según: {what_decides}</translation>
     </message>
     <message>
         <source>Not done yet; no day was named.</source>
@@ -337,7 +325,7 @@
     </message>
     <message>
         <source>No news is not good news: a job whose window ended quietly counts as well here, though nobody may have heard of its car since. The week&apos;s book says of how many.</source>
-        <translation>Sin noticias no es buenas noticias: un trabajo cuyo plazo terminó tranquilo cuenta aquí como bueno, aunque quizá nadie haya sabido de su vehículo desde entonces. El libro de la semana dice de cuántos.</translation>
+        <translation>No tener noticias no es una buena noticia: un trabajo cuyo plazo terminó tranquilo cuenta aquí como bueno, aunque quizá nadie haya sabido de su vehículo desde entonces. El libro de la semana dice de cuántos.</translation>
     </message>
     <message>
         <source>{jobs} came back with a reason after the window had ended: no comeback here, and not the same as all well.</source>
@@ -405,7 +393,7 @@
     </message>
     <message>
         <source>of {settled} settled {comebacks} came back</source>
-        <translation>decididos: {settled}; de ellos volvieron: {comebacks}</translation>
+        <translation>cerrados: {settled}; de ellos volvieron: {comebacks}</translation>
     </message>
     <message>
         <source>none</source>
@@ -425,7 +413,7 @@
     </message>
     <message>
         <source>Nothing was heard of any of these {settled:,} since: no news is not good news.</source>
-        <translation>De ninguno de estos {settled:,} hubo noticias desde entonces: sin noticias no es buenas noticias.</translation>
+        <translation>De ninguno de estos {settled:,} hubo noticias desde entonces: no tener noticias no es una buena noticia.</translation>
     </message>
     <message>
         <source>{rate:.1%}, {low:.1%} to {high:.1%}</source>
@@ -433,7 +421,7 @@
     </message>
     <message>
         <source>Of {unheard:,} of these {settled:,} nothing was heard since, and the rate takes them for well; among those heard of, {back} of {heard:,} came back ({rate}). No news is not good news: the truth probably lies between the two.</source>
-        <translation>De {unheard:,} de estos {settled:,} no hubo noticias desde entonces, y la tasa los toma por buenos; de los {heard:,} de los que se supo algo volvieron: {back} ({rate}). Sin noticias no es buenas noticias: la verdad está probablemente entre las dos.</translation>
+        <translation>De {unheard:,} de estos {settled:,} no hubo noticias desde entonces, y la tasa los toma por buenos; de los {heard:,} de los que se supo algo volvieron: {back} ({rate}). No tener noticias no es una buena noticia: la verdad está probablemente entre las dos.</translation>
     </message>
     <message>
         <source>customer says it&apos;s the same</source>
@@ -586,10 +574,6 @@
     <message>
         <source>not fitted</source>
         <translation>no instalada</translation>
-    </message>
-    <message>
-        <source>level {level}</source>
-        <translation>nivel {level}</translation>
     </message>
     <message>
         <source>taken back</source>
@@ -1452,10 +1436,6 @@
         <translation>Entonces y ahora</translation>
     </message>
     <message>
-        <source>It&apos;s Back</source>
-        <translation>Ha vuelto</translation>
-    </message>
-    <message>
         <source>Looking for returns</source>
         <translation>Buscando vueltas</translation>
     </message>
@@ -1785,6 +1765,7 @@
     </message>
     <message>
         <source>The window ends</source>
+        <extracomment>What the shop will promise, while the car is here; where the car is handed over, it may be laid out beside the button for that.</extracomment>
         <translation>El plazo termina</translation>
     </message>
     <message>
@@ -1796,28 +1777,16 @@
         <translation>{kept}, desde ahora: {promise}.</translation>
     </message>
     <message>
-        <source>Written at another desk meanwhile: {stands}. Typed here, not kept: {promise}.</source>
-        <translation>Escrito entretanto en otro puesto: {stands}. Tecleado aquí, sin guardar: {promise}.</translation>
-    </message>
-    <message>
         <source>{stands}. The promise still runs: {promised}, from {left} on.</source>
         <translation>{stands}. La promesa sigue en curso: {promised}, desde el {left}.</translation>
     </message>
     <message>
-        <source>Written at another desk meanwhile: {stands}. Typed here, not kept: “{typed}”.</source>
-        <translation>Escrito entretanto en otro puesto: {stands}. Tecleado aquí, sin guardar: “{typed}”.</translation>
-    </message>
-    <message>
-        <source>Keep what I typed</source>
-        <translation>Dejar lo que tecleé</translation>
-    </message>
-    <message>
-        <source>Keep what was written</source>
-        <translation>Dejar lo escrito</translation>
-    </message>
-    <message>
         <source>{later} after {earlier}, {came_on}</source>
         <translation>{later} tras {earlier}, {came_on}</translation>
+    </message>
+    <message>
+        <source>the visit waits for {others} too</source>
+        <translation>la visita espera también a {others}</translation>
     </message>
     <message>
         <source>◇ beyond the window, not judged</source>
@@ -1912,10 +1881,6 @@
         <translation>Mirando lo que está en observación …</translation>
     </message>
     <message>
-        <source>Under Watch</source>
-        <translation>En observación</translation>
-    </message>
-    <message>
         <source>Looking at the watch</source>
         <translation>Mirando lo que está en observación</translation>
     </message>
@@ -1980,6 +1945,10 @@
         <translation>El plazo empieza cuando se entrega el vehículo, y queda como se dio. Un campo vacío es que no hay ese límite. De varias piezas con promesa propia cuenta la más larga, salvo que se cambie aquí.</translation>
     </message>
     <message>
+        <source>What is promised from the hand-over on</source>
+        <translation>Lo que se promete desde la entrega</translation>
+    </message>
+    <message>
         <source>{window}. It left {days} ago.</source>
         <translation>{window}. Salió hace {days}.</translation>
     </message>
@@ -1988,8 +1957,8 @@
         <translation>espera un juicio</translation>
     </message>
     <message>
-        <source>↩  {what_it_is}: {days} days, {distance}{beyond}</source>
-        <translation>↩  {what_it_is}: {days} días, {distance}{beyond}</translation>
+        <source>↩  {what_it_is}: {days}, {distance}{beyond}</source>
+        <translation>↩  {what_it_is}: {days}, {distance}{beyond}</translation>
     </message>
     <message>
         <source>Then and now: {earlier} and what was {later}</source>

@@ -136,10 +136,6 @@
         <translation>la escribió un programa más nuevo, o no es una copia de seguridad (forma {form}; este conoce la {known})</translation>
     </message>
     <message>
-        <source>{manifest} says “{moment}” for made_at</source>
-        <translation>{manifest} dice “{moment}” en made_at</translation>
-    </message>
-    <message>
         <source>{manifest} says “{value}” for {name}</source>
         <translation>{manifest} dice “{value}” en {name}</translation>
     </message>
@@ -348,8 +344,8 @@
         <translation>Está en {place}.</translation>
     </message>
     <message>
-        <source>⚠ {photos:,} photos were gone or damaged in the shop already.</source>
-        <translation>⚠ {photos:,} fotos ya faltaban o estaban dañadas en el taller.</translation>
+        <source>⚠ Gone or damaged in the shop already: {photos}.</source>
+        <translation>⚠ Faltaban o estaban dañadas ya en el taller: {photos}.</translation>
     </message>
     <message>
         <source>{jobs:,} jobs</source>
@@ -360,8 +356,28 @@
         <translation>{photos:,} fotos</translation>
     </message>
     <message>
+        <source>1 photo</source>
+        <translation>1 foto</translation>
+    </message>
+    <message>
+        <source>1 job</source>
+        <translation>1 trabajo</translation>
+    </message>
+    <message>
+        <source>1 entry of the history</source>
+        <translation>1 asiento del historial</translation>
+    </message>
+    <message>
         <source>{entries:,} entries of the history</source>
         <translation>{entries:,} asientos del historial</translation>
+    </message>
+    <message>
+        <source>1 row</source>
+        <translation>1 fila</translation>
+    </message>
+    <message>
+        <source>{rows:,} rows</source>
+        <translation>{rows:,} filas</translation>
     </message>
     <message>
         <source>the last of {minute}</source>
@@ -864,8 +880,8 @@
         <translation>El registro del taller contiene “{shown}” donde debería haber {wanted}{where}: se cambió desde fuera.</translation>
     </message>
     <message>
-        <source>Your last good backup is of {moment:%Y-%m-%d %H:%M}, with {entries:,} entries of the history. “benchwitness restore {folder} NEWFOLDER” brings it back into a new folder; leave this one as it is.</source>
-        <translation>Su última copia de seguridad buena es de {moment:%Y-%m-%d %H:%M}, con {entries:,} asientos del historial. “benchwitness restore {folder} NEWFOLDER” la recupera en una carpeta nueva; deje esta como está.</translation>
+        <source>Your last good backup is of {moment:%Y-%m-%d %H:%M}, with {entries}. “benchwitness restore {folder} NEWFOLDER” brings it back into a new folder; leave this one as it is.</source>
+        <translation>Su última copia de seguridad buena es de {moment:%Y-%m-%d %H:%M}, con {entries}. “benchwitness restore {folder} NEWFOLDER” la recupera en una carpeta nueva; deje esta como está.</translation>
     </message>
     <message>
         <source>From there “benchwitness move-shop” carries it onto a server.</source>
@@ -1298,6 +1314,10 @@
     <message>
         <source>The trial in {base}</source>
         <translation>El ensayo en {base}</translation>
+    </message>
+    <message>
+        <source>1 problem in its record, {where}: {what}</source>
+        <translation>1 problema en su registro, {where}: {what}</translation>
     </message>
     <message>
         <source>{problems:,} problems in its record, first {where}: {what}</source>

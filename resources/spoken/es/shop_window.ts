@@ -96,6 +96,50 @@
         <translation>Mirando si el taller está íntegro</translation>
     </message>
     <message>
+        <source>Ask the Old Jobs</source>
+        <translation>Consultar trabajos</translation>
+    </message>
+    <message>
+        <source>Heard</source>
+        <translation>Lo contado</translation>
+    </message>
+    <message>
+        <source>Job</source>
+        <translation>Trabajo</translation>
+    </message>
+    <message>
+        <source>Under Watch</source>
+        <translation>En observación</translation>
+    </message>
+    <message>
+        <source>It&apos;s Back</source>
+        <translation>Ha vuelto</translation>
+    </message>
+    <message>
+        <source>Monday Book</source>
+        <translation>Libro del lunes</translation>
+    </message>
+    <message>
+        <source>Part Kinds</source>
+        <translation>Clases de pieza</translation>
+    </message>
+    <message>
+        <source>Tool Drawer</source>
+        <translation>Cajón de útiles</translation>
+    </message>
+    <message>
+        <source>Bench Card</source>
+        <translation>Tarjeta de medida</translation>
+    </message>
+    <message>
+        <source>Photo Bench</source>
+        <translation>Mesa de fotos</translation>
+    </message>
+    <message>
+        <source>Records In and Out</source>
+        <translation>Entrada y salida</translation>
+    </message>
+    <message>
         <source>Set This Shop Up</source>
         <translation>Preparar este taller</translation>
     </message>
@@ -220,8 +264,16 @@
         <translation>En campos, listas y selectores</translation>
     </message>
     <message>
+        <source>What the words mean</source>
+        <translation>Lo que significan las palabras</translation>
+    </message>
+    <message>
         <source>For the windows of this computer; other computers of the shop choose for themselves. What was typed stays as it was typed.</source>
         <translation>Para las ventanas de este equipo; los otros equipos del taller eligen por sí mismos. Lo que se escribió queda como se escribió.</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Idioma</translation>
     </message>
     <message>
         <source>Language of the windows</source>
@@ -230,6 +282,10 @@
     <message>
         <source>as the system is set</source>
         <translation>según el sistema</translation>
+    </message>
+    <message>
+        <source>Start anew now</source>
+        <translation>Reiniciar ahora</translation>
     </message>
     <message>
         <source>Kept. It is spoken when the program is started the next time.</source>
@@ -650,6 +706,119 @@
     <message>
         <source>Keeping the password</source>
         <translation>Guardando la contraseña</translation>
+    </message>
+    <message>
+        <source>English</source>
+        <extracomment>In another language its own name stands in the place of this one.</extracomment>
+        <translation>Español</translation>
+    </message>
+    <message>
+        <source>Keep what I typed</source>
+        <translation>Dejar lo que tecleé</translation>
+    </message>
+    <message>
+        <source>Keep what was written</source>
+        <translation>Dejar lo escrito</translation>
+    </message>
+    <message>
+        <source>Written at another desk meanwhile: {stands}. Typed here, not kept: “{typed}”.</source>
+        <translation>Escrito entretanto en otro puesto: {stands}. Tecleado aquí, sin guardar: “{typed}”.</translation>
+    </message>
+    <message>
+        <source>what the customer says, in the customer&apos;s own words: here a job begins</source>
+        <translation>lo que cuenta el cliente, con sus propias palabras: aquí empieza un trabajo</translation>
+    </message>
+    <message>
+        <source>the search: a few words of a symptom find the jobs that had it, and what helped</source>
+        <translation>la búsqueda: unas palabras de un síntoma encuentran los trabajos que lo tuvieron y lo que sirvió</translation>
+    </message>
+    <message>
+        <source>every job that left and whose promise has not ended</source>
+        <translation>cada trabajo que salió y cuya promesa no ha terminado</translation>
+    </message>
+    <message>
+        <source>cars that came again within the promise, for a person to judge</source>
+        <translation>vehículos que volvieron dentro de la promesa, para que una persona lo juzgue</translation>
+    </message>
+    <message>
+        <source>the figures of a week, written to a spreadsheet</source>
+        <translation>las cifras de una semana, escritas en una hoja de cálculo</translation>
+    </message>
+    <message>
+        <source>what the shop measures with, and how finely each can see</source>
+        <translation>con qué mide el taller, y con cuánta finura ve cada instrumento</translation>
+    </message>
+    <message>
+        <source>Promise, or window</source>
+        <translation>Promesa o plazo</translation>
+    </message>
+    <message>
+        <source>how long a repair is watched after the hand-over: days, months, a distance, or both</source>
+        <translation>cuánto tiempo se sigue una reparación tras la entrega: días, meses, una distancia o ambas cosas</translation>
+    </message>
+    <message>
+        <source>Return</source>
+        <translation>Vuelta</translation>
+    </message>
+    <message>
+        <source>a visit of the same car within the promise that nobody has judged yet</source>
+        <translation>una visita del mismo vehículo dentro de la promesa que nadie ha juzgado aún</translation>
+    </message>
+    <message>
+        <source>Comeback</source>
+        <translation>Retorno</translation>
+    </message>
+    <message>
+        <source>a return that a person judged to be about the same fault or our work</source>
+        <translation>una vuelta que una persona juzgó debida a la misma avería o a nuestro trabajo</translation>
+    </message>
+    <message>
+        <source>Pair</source>
+        <translation>Par</translation>
+    </message>
+    <message>
+        <source>one part as it came off, beside the one that goes on</source>
+        <translation>una pieza tal como se desmontó, junto a la que se monta</translation>
+    </message>
+    <message>
+        <source>same, restored</source>
+        <translation>igual, restablecido</translation>
+    </message>
+    <message>
+        <source>no different by more than is allowed; different the way that wear is made good</source>
+        <translation>sin más diferencia que la permitida; diferente en el sentido que corrige el desgaste</translation>
+    </message>
+    <message>
+        <source>how far the reading can be off, 19 times of 20, by the tool and by the hand</source>
+        <translation>cuánto puede desviarse la lectura, 19 veces de 20, por el instrumento y por la mano</translation>
+    </message>
+    <message>
+        <source>too close for this tool</source>
+        <translation>demasiado justo para este instrumento</translation>
+    </message>
+    <message>
+        <source>the difference and its doubt lie on both sides of the limit</source>
+        <translation>la diferencia y su duda quedan a ambos lados del límite</translation>
+    </message>
+    <message>
+        <source>Unproven</source>
+        <translation>Sin probar</translation>
+    </message>
+    <message>
+        <source>the repair left without a test that would have shown the fault</source>
+        <translation>la reparación salió sin una prueba que hubiera mostrado la avería</translation>
+    </message>
+    <message>
+        <source>Too few to tell</source>
+        <translation>Demasiado pocos para decirlo</translation>
+    </message>
+    <message>
+        <source>so few jobs that luck alone could make the number</source>
+        <translation>tan pocos trabajos que el azar solo podría dar la cifra</translation>
+    </message>
+    <message>
+        <source>Open {file}</source>
+        <translation>Abrir {file}</translation>
     </message>
 </context>
 </TS>

@@ -25,7 +25,7 @@
     </message>
     <message>
         <source>{times}; of {settled} settled {back} came back</source>
-        <translation>{times}; decididos: {settled}; de ellos volvieron: {back}</translation>
+        <translation>{times}; cerrados: {settled}; de ellos volvieron: {back}</translation>
     </message>
     <message>
         <source>{counted}{more}. Few: the true share may be {low:.0%} to {high:.0%}.</source>
@@ -373,7 +373,7 @@
     </message>
     <message>
         <source>{number:,} settled</source>
-        <translation>decididos: {number:,}</translation>
+        <translation>cerrados: {number:,}</translation>
     </message>
     <message>
         <source>{number:,} came back</source>

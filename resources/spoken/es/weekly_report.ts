@@ -71,7 +71,7 @@
     </message>
     <message>
         <source>Settled</source>
-        <translation>Decididos</translation>
+        <translation>Cerrados</translation>
     </message>
     <message>
         <source>Not settled</source>
@@ -454,8 +454,8 @@
         <translation>Cuánto se ha escrito</translation>
     </message>
     <message>
-        <source>Monday Book</source>
-        <translation>Libro del lunes</translation>
+        <source>as a spreadsheet (XLSX)</source>
+        <translation>como libro de hojas de cálculo (XLSX)</translation>
     </message>
     <message>
         <source>Reading {week} …</source>
@@ -671,7 +671,7 @@
     </message>
     <message>
         <source>First tries: jobs whose window is over, settled or not caught, that are no comeback of an earlier job. First-time fixed: the share of them that was put right and stayed away.</source>
-        <translation>Primeros intentos: trabajos cuyo plazo ha terminado, decididos o con la avería no reproducida, que no son un retorno de un trabajo anterior. Reparado a la primera: la parte de ellos que se arregló y no volvió.</translation>
+        <translation>Primeros intentos: trabajos cuyo plazo ha terminado, cerrados o con la avería no reproducida, que no son un retorno de un trabajo anterior. Reparado a la primera: la parte de ellos que se arregló y no volvió.</translation>
     </message>
     <message>
         <source>Jobs whose car was seen, or its customer asked, after the window&apos;s end, and all was well. This proof comes by itself later and stands in for none of the levels 0 to 4.</source>
@@ -832,10 +832,6 @@
     <message>
         <source>nobody yet</source>
         <translation>nadie todavía</translation>
-    </message>
-    <message>
-        <source>on {day}</source>
-        <translation>el {day}</translation>
     </message>
     <message>
         <source>confirmed by a second person</source>
@@ -1251,7 +1247,7 @@
     </message>
     <message>
         <source>A settled job that did not come back, and whose car nobody saw, read or asked about after its window. The rate takes it for well; Read first says beside it what those show of which something was heard.</source>
-        <translation>Un trabajo decidido que no volvió, y cuyo vehículo nadie vio, leyó ni preguntó por él después de su plazo. La tasa lo toma por bueno; Leer primero dice al lado lo que muestran aquellos de los que se supo algo.</translation>
+        <translation>Un trabajo cerrado que no volvió, y cuyo vehículo nadie vio, leyó ni preguntó por él después de su plazo. La tasa lo toma por bueno; Leer primero dice al lado lo que muestran aquellos de los que se supo algo.</translation>
     </message>
     <message>
         <source>Not ours, cannot tell</source>
@@ -1391,7 +1387,7 @@
     </message>
     <message>
         <source>Comebacks of settled jobs, divided by settled jobs.</source>
-        <translation>Retornos de trabajos decididos, divididos entre los trabajos decididos.</translation>
+        <translation>Retornos de trabajos cerrados, divididos entre los trabajos cerrados.</translation>
     </message>
     <message>
         <source>Low, High</source>
@@ -1415,7 +1411,7 @@
     </message>
     <message>
         <source>Fewer than {few_jobs} settled jobs, or bounds more than {widest_interval:.0f} points apart: no rate, no bounds and no likely rate are printed, and nothing is ranked. “Anything from … to” is all that is known.</source>
-        <translation>Menos de {few_jobs} trabajos decididos, o límites separados por más de {widest_interval:.0f} puntos: no se imprime ni tasa, ni límites, ni tasa probable, y no se ordena nada. “Cualquier cosa de … a” es todo lo que se sabe.</translation>
+        <translation>Menos de {few_jobs} trabajos cerrados, o límites separados por más de {widest_interval:.0f} puntos: no se imprime ni tasa, ni límites, ni tasa probable, y no se ordena nada. “Cualquier cosa de … a” es todo lo que se sabe.</translation>
     </message>
     <message>
         <source>By the curve, Still watched</source>
@@ -1536,7 +1532,7 @@
     </message>
     <message>
         <source>Repairs in which nothing was found; the hours of all jobs with written hours; the corrections of settled jobs that did not come back, the commonest first.</source>
-        <translation>Reparaciones en las que no se halló nada; las horas de todos los trabajos con horas escritas; las correcciones de trabajos decididos que no volvieron, las más frecuentes primero.</translation>
+        <translation>Reparaciones en las que no se halló nada; las horas de todos los trabajos con horas escritas; las correcciones de trabajos cerrados que no volvieron, las más frecuentes primero.</translation>
     </message>
     <message>
         <source>Caught here</source>
@@ -1557,7 +1553,7 @@
     </message>
     <message>
         <source>Of the settled jobs, those whose fault did not come every time: the hard ones.</source>
-        <translation>De los trabajos decididos, aquellos cuya avería no aparecía todas las veces: los difíciles.</translation>
+        <translation>De los trabajos cerrados, aquellos cuya avería no aparecía todas las veces: los difíciles.</translation>
     </message>
     <message>
         <source>This is no experiment: nobody drew lots which parts to compare. Who compares may also work more carefully otherwise, hard jobs may be compared more often, and where no part was fitted nothing can be compared and little can come back. It shows what to look at, not what to do.</source>
@@ -1569,11 +1565,11 @@
     </message>
     <message>
         <source>settled job</source>
-        <translation>trabajo decidido</translation>
+        <translation>trabajo cerrado</translation>
     </message>
     <message>
         <source>settled jobs</source>
-        <translation>trabajos decididos</translation>
+        <translation>trabajos cerrados</translation>
     </message>
     <message>
         <source>{no_experiment} Of the {settled:,} jobs without a comparison {with_parts:,} had a part fitted.</source>
@@ -1581,7 +1577,7 @@
     </message>
     <message>
         <source>Compared and fits: {back} of {all_fits:,} settled jobs came back{share}. Nothing compared: {back_none} of {all_none:,}{share_of_none}.</source>
-        <translation>Comparada y sirve: volvieron {back} de {all_fits:,} trabajos decididos{share}. Nada comparado: {back_none} de {all_none:,}{share_of_none}.</translation>
+        <translation>Comparada y sirve: volvieron {back} de {all_fits:,} trabajos cerrados{share}. Nada comparado: {back_none} de {all_none:,}{share_of_none}.</translation>
     </message>
     <message>
         <source>That does not show a difference: among 100 such jobs the truth may lie anywhere from {least} to {most} where they were compared.</source>
@@ -1621,7 +1617,7 @@
     </message>
     <message>
         <source>First tries: jobs whose window is over, put right and settled or not caught, that are no comeback of an earlier job. Fixed: put right, and not back in the window. A job counts in every row whose symptom it has. Low to High: where the true share lies 19 times of 20.</source>
-        <translation>Primeros intentos: trabajos cuyo plazo ha terminado, arreglados y decididos o con la avería no reproducida, que no son un retorno de un trabajo anterior. Reparado: arreglado, y sin volver dentro del plazo. Un trabajo cuenta en cada fila cuyo síntoma tiene. De mínimo a máximo: donde está la parte verdadera 19 veces de 20.</translation>
+        <translation>Primeros intentos: trabajos cuyo plazo ha terminado, arreglados y cerrados o con la avería no reproducida, que no son un retorno de un trabajo anterior. Reparado: arreglado, y sin volver dentro del plazo. Un trabajo cuenta en cada fila cuyo síntoma tiene. De mínimo a máximo: donde está la parte verdadera 19 veces de 20.</translation>
     </message>
     <message>
         <source>No window of this year&apos;s jobs is over yet.</source>
@@ -1649,7 +1645,7 @@
     </message>
     <message>
         <source>“{too_few}”: fewer than {few_jobs} settled jobs, or a rate that nobody can tell within {widest_interval:.0f} points. Such rows have no rate, no likely rate and no rank: “anything from … to” is all that is known.</source>
-        <translation>“{too_few}”: menos de {few_jobs} trabajos decididos, o una tasa que nadie puede decir dentro de {widest_interval:.0f} puntos. Esas filas no tienen tasa, ni tasa probable, ni puesto: “cualquier cosa de … a” es todo lo que se sabe.</translation>
+        <translation>“{too_few}”: menos de {few_jobs} trabajos cerrados, o una tasa que nadie puede decir dentro de {widest_interval:.0f} puntos. Esas filas no tienen tasa, ni tasa probable, ni puesto: “cualquier cosa de … a” es todo lo que se sabe.</translation>
     </message>
     <message>
         <source>The columns mean the same as in the table above.</source>
@@ -1737,11 +1733,11 @@
     </message>
     <message>
         <source>1 row with fewer than {least} settled jobs and no comeback is left out.</source>
-        <translation>Se omite 1 fila con menos de {least} trabajos decididos y sin retorno.</translation>
+        <translation>Se omite 1 fila con menos de {least} trabajos cerrados y sin retorno.</translation>
     </message>
     <message>
         <source>{rows:,} rows with fewer than {least} settled jobs and no comeback are left out.</source>
-        <translation>Se omiten {rows:,} filas con menos de {least} trabajos decididos y sin retorno.</translation>
+        <translation>Se omiten {rows:,} filas con menos de {least} trabajos cerrados y sin retorno.</translation>
     </message>
     <message>
         <source>{early} too early to count</source>
@@ -1821,7 +1817,7 @@
     </message>
     <message>
         <source>Intermittent: the share of settled jobs whose fault did not come every time.</source>
-        <translation>Intermitente: la parte de trabajos decididos cuya avería no aparecía todas las veces.</translation>
+        <translation>Intermitente: la parte de trabajos cerrados cuya avería no aparecía todas las veces.</translation>
     </message>
     <message>
         <source>A row is a person and a part that they played. Wrote up, searched, refitted and proved: the jobs of another technician that name them for it. Technician: their jobs in which nobody else is named for at least one of searched, refitted and proved. A job counts in every row that it names, so the rows share jobs: they don&apos;t add up.</source>
@@ -1841,11 +1837,11 @@
     </message>
     <message>
         <source>1 row with fewer than {few_jobs} settled jobs is not listed: nothing can be said of so few.</source>
-        <translation>1 fila con menos de {few_jobs} trabajos decididos no figura: de tan pocos no se puede decir nada.</translation>
+        <translation>1 fila con menos de {few_jobs} trabajos cerrados no figura: de tan pocos no se puede decir nada.</translation>
     </message>
     <message>
         <source>{rows:,} rows with fewer than {few_jobs} settled jobs are not listed: nothing can be said of so few.</source>
-        <translation>{rows:,} filas con menos de {few_jobs} trabajos decididos no figuran: de tan pocos no se puede decir nada.</translation>
+        <translation>{rows:,} filas con menos de {few_jobs} trabajos cerrados no figuran: de tan pocos no se puede decir nada.</translation>
     </message>
     <message>
         <source>Above expected</source>
@@ -1853,7 +1849,7 @@
     </message>
     <message>
         <source>Nobody has {few_jobs} settled jobs in one part played in this year yet.</source>
-        <translation>Nadie tiene todavía {few_jobs} trabajos decididos en una misma tarea en este año.</translation>
+        <translation>Nadie tiene todavía {few_jobs} trabajos cerrados en una misma tarea en este año.</translation>
     </message>
     <message>
         <source>old and new compared: fits</source>
@@ -2041,11 +2037,11 @@
     </message>
     <message>
         <source>A job is settled when its window is over and its visits are judged; a quick comeback enters only then, together with its quiet neighbours. Low to High: where the true rate lies 19 times of 20. Months differ by luck too.</source>
-        <translation>Un trabajo está decidido cuando su plazo ha terminado y sus visitas están juzgadas; un retorno rápido entra solo entonces, junto con sus vecinos tranquilos. De mínimo a máximo: donde está la tasa verdadera 19 veces de 20. Los meses difieren también por azar.</translation>
+        <translation>Un trabajo está cerrado cuando su plazo ha terminado y sus visitas están juzgadas; un retorno rápido entra solo entonces, junto con sus vecinos tranquilos. De mínimo a máximo: donde está la tasa verdadera 19 veces de 20. Los meses difieren también por azar.</translation>
     </message>
     <message>
         <source>By the curve: the share that came back by the window&apos;s end, with the open windows as far as they are watched (Kaplan-Meier). Curve while known well: the same, but a job of which nothing was heard counts only up to the last day on which its car was known to be well. The truth probably lies between the two. Nothing heard: settled jobs that did not come back, and whose car nobody saw or asked about after its window.</source>
-        <translation>Según la curva: la parte que volvió hasta el final del plazo, con los plazos abiertos hasta donde se han observado (Kaplan-Meier). Curva mientras consta bien: lo mismo, pero un trabajo del que no hubo noticias cuenta solo hasta el último día en que constaba que su vehículo iba bien. La verdad está probablemente entre las dos. Sin noticias: trabajos decididos que no volvieron, y cuyo vehículo nadie vio ni preguntó por él después de su plazo.</translation>
+        <translation>Según la curva: la parte que volvió hasta el final del plazo, con los plazos abiertos hasta donde se han observado (Kaplan-Meier). Curva mientras consta bien: lo mismo, pero un trabajo del que no hubo noticias cuenta solo hasta el último día en que constaba que su vehículo iba bien. La verdad está probablemente entre las dos. Sin noticias: trabajos cerrados que no volvieron, y cuyo vehículo nadie vio ni preguntó por él después de su plazo.</translation>
     </message>
     <message>
         <source>early {promise}</source>
@@ -2065,11 +2061,11 @@
     </message>
     <message>
         <source>The early window ({promise}) has no row: no job that this book reads is settled in it.</source>
-        <translation>El plazo temprano ({promise}) no tiene fila: ningún trabajo que lee este libro está decidido en él.</translation>
+        <translation>El plazo temprano ({promise}) no tiene fila: ningún trabajo que lee este libro está cerrado en él.</translation>
     </message>
     <message>
         <source>The long window ({promise}) has no row: no job that this book reads is settled in it.</source>
-        <translation>El plazo largo ({promise}) no tiene fila: ningún trabajo que lee este libro está decidido en él.</translation>
+        <translation>El plazo largo ({promise}) no tiene fila: ningún trabajo que lee este libro está cerrado en él.</translation>
     </message>
     <message>
         <source>In the first row of long stand the jobs that left {days}: the window is over for all of them.</source>
@@ -2329,7 +2325,7 @@
     </message>
     <message>
         <source>What fixed it: the corrections of settled jobs that did not come back. Not caught and the hours are of all jobs with the symptom.</source>
-        <translation>Qué lo arregló: las correcciones de trabajos decididos que no volvieron. No reproducida y las horas son de todos los trabajos con el síntoma.</translation>
+        <translation>Qué lo arregló: las correcciones de trabajos cerrados que no volvieron. No reproducida y las horas son de todos los trabajos con el síntoma.</translation>
     </message>
     <message>
         <source>Died early</source>
@@ -2593,7 +2589,7 @@
     </message>
     <message>
         <source>of these settled</source>
-        <translation>de ellos decididos</translation>
+        <translation>de ellos cerrados</translation>
     </message>
     <message>
         <source>Window over, visits judged.</source>
@@ -2601,7 +2597,7 @@
     </message>
     <message>
         <source>of the settled that came back</source>
-        <translation>de los decididos, los que volvieron</translation>
+        <translation>de los cerrados, los que volvieron</translation>
     </message>
     <message>
         <source>Rate of the year</source>
@@ -2609,7 +2605,7 @@
     </message>
     <message>
         <source>Of settled jobs; empty where fewer than {few_jobs} are, or where the two below lie more than {widest_interval:.0f} points apart: too few to tell.</source>
-        <translation>De trabajos decididos; vacío donde son menos de {few_jobs}, o donde las dos de abajo están a más de {widest_interval:.0f} puntos: demasiado pocos para decirlo.</translation>
+        <translation>De trabajos cerrados; vacío donde son menos de {few_jobs}, o donde las dos de abajo están a más de {widest_interval:.0f} puntos: demasiado pocos para decirlo.</translation>
     </message>
     <message>
         <source>lies between</source>
@@ -2650,10 +2646,6 @@
     <message>
         <source>There is no week {year:04d}-W{number:02d}.</source>
         <translation>No existe la semana {year:04d}-W{number:02d}.</translation>
-    </message>
-    <message>
-        <source>Write a year from 0001 to 9998.</source>
-        <translation>Escriba un año de 0001 a 9998.</translation>
     </message>
     <message>
         <source>The weeks of {year:04d} run from W01 to W{last}.</source>
@@ -2713,11 +2705,11 @@
     </message>
     <message>
         <source>The year: no job is settled yet: {others}.</source>
-        <translation>El año: todavía no hay ningún trabajo decidido: {others}.</translation>
+        <translation>El año: todavía no hay ningún trabajo cerrado: {others}.</translation>
     </message>
     <message>
         <source>The year: no job is settled yet.</source>
-        <translation>El año: todavía no hay ningún trabajo decidido.</translation>
+        <translation>El año: todavía no hay ningún trabajo cerrado.</translation>
     </message>
     <message>
         <source>{back:.1%}, {low:.1%} to {high:.1%}</source>
@@ -2777,7 +2769,7 @@
     </message>
     <message>
         <source>{jobs} of the year left unproven; none of them is settled yet.</source>
-        <translation>Salidas del año sin probar: {jobs}; ninguna está decidida todavía.</translation>
+        <translation>Salidas del año sin probar: {jobs}; ninguna está cerrada todavía.</translation>
     </message>
     <message>
         <source> ({came:.1%}, {low:.1%} to {high:.1%})</source>

@@ -20,6 +20,7 @@ from desktop_app.part_photos.screen.bench_photo import decoded_photo
 from desktop_app.part_photos.screen.picture_image import full_picture, small_picture
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
+from tests.covered import unmeasured
 from tests.faults.hostile_pictures.brittle_reading import (
     CHATTERS,
     CRASHES,
@@ -183,7 +184,8 @@ def test_the_process_knows_no_window() -> None:
         "print([name for name in sys.modules if name.split('.')[0] in "
         "('PySide6', 'shiboken6', 'sqlalchemy', 'sqlite3', 'cv2')])"
     )
+    order = [sys.executable, "-c", words]
     ran = subprocess.run(
-        [sys.executable, "-c", words], cwd=ROOT, capture_output=True, text=True, check=True
+        order, cwd=ROOT, env=unmeasured(), capture_output=True, text=True, check=True
     )
     assert ran.stdout.strip() == "[]"

@@ -14,7 +14,13 @@ from pathlib import Path
 import pytest
 
 from desktop_app.part_photos.phone import limits
-from desktop_app.part_photos.phone.own_certificate import FILE, LASTS, RENEWED, lock_for
+from desktop_app.part_photos.phone.own_certificate import (
+    FILE,
+    LASTS,
+    RENEWED,
+    can_lock,
+    lock_for,
+)
 from desktop_app.shop_record.trouble import ShopTrouble
 from tests.part_photos.phone.chromium import until
 from tests.part_photos.phone.open_page import PHOTO, OpenPage, heard, open_page
@@ -132,3 +138,23 @@ def test_the_key_is_for_this_user_alone(tmp_path: Path) -> None:
 def test_where_it_can_not_be_written_that_is_said(tmp_path: Path) -> None:
     with pytest.raises(ShopTrouble, match="can't be used"):
         lock_for(tmp_path / "gone", HERE, datetime.now(UTC))
+
+
+def test_a_disk_that_refuses_the_key_keeps_no_half_of_it(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def full(_handle: int) -> None:
+        raise OSError(28, "No space left on device")
+
+    assert can_lock()
+    monkeypatch.setattr(os, "fsync", full)
+    with pytest.raises(ShopTrouble, match="No space left on device") as told:
+        lock_for(tmp_path, HERE, datetime.now(UTC))
+    assert "open the page without the lock" in told.value.do
+    assert list(tmp_path.iterdir()) == []
+
+
+def test_who_finds_no_room_hears_no_word_before_keys_are_agreed_on(locked: OpenPage) -> None:
+    while locked.session.traffic.enter(HERE):
+        pass
+    assert locked.raw(b"") == b""

@@ -8,11 +8,11 @@ from pathlib import Path
 
 import pytest
 
-from desktop_app.part_photos.phone import limits
+from desktop_app.part_photos.phone import in_tray, limits
 from desktop_app.part_photos.phone.addresses import Address, worth_offering
 from desktop_app.part_photos.phone.in_tray import InTray
 from desktop_app.part_photos.phone.offer import Place, read_place
-from desktop_app.part_photos.phone.session import Session
+from desktop_app.part_photos.phone.session import MOST_REFUSED, Session
 from desktop_app.part_photos.phone.traffic import Traffic
 from desktop_app.shop_record.checks.leftovers import TRASH
 from desktop_app.shop_record.trouble import ShopTrouble
@@ -149,3 +149,45 @@ def test_what_is_thrown_away_lies_in_the_trash(tmp_path: Path) -> None:
     assert (tmp_path / TRASH / "2026-11-16-120000" / "phone-tray" / name).read_bytes() == PHOTO
     with pytest.raises(ShopTrouble, match="not thrown away"):
         tray.throw_away(name, NOON)
+
+
+def test_what_was_refused_long_ago_is_not_told_any_more() -> None:
+    session = Session(lambda name: None)
+    hashes = [f"{number:064x}" for number in range(MOST_REFUSED + 2)]
+    for one in hashes:
+        session.refuse(one, "no photo")
+    assert session.label()["refused"] == dict.fromkeys(hashes[2:], "no photo")
+
+
+def test_a_photo_that_is_kept_elsewhere_is_let_go_once_and_for_all(tmp_path: Path) -> None:
+    tray = InTray(tmp_path)
+    name = kept(tray)
+    for _ in range(2):
+        tray.let_go(name)
+        assert tray.waiting() == []
+    with pytest.raises(ShopTrouble, match="A photo from the phone can't be read: No such file"):
+        tray.read(name)
+
+
+def test_a_photo_without_its_note_is_thrown_away_whole(tmp_path: Path) -> None:
+    tray = InTray(tmp_path)
+    name = kept(tray)
+    (tray.folder / name).write_bytes(PHOTO)
+    tray.throw_away(name, NOON)
+    assert (tmp_path / TRASH / "2026-11-16-120000" / "phone-tray" / name).read_bytes() == PHOTO
+
+
+@pytest.mark.skipif(not Path("/dev/full").exists(), reason="no device is always full there")
+def test_a_disk_that_fills_up_while_a_photo_comes_is_said_at_its_end(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    tray = InTray(tmp_path)
+    tray.folder.mkdir()
+    monkeypatch.setattr(in_tray.secrets, "token_hex", lambda _bytes: "full")
+    (tray.folder / "full.tmp").symlink_to("/dev/full")
+    with tray.coming() as coming:
+        for _ in range(3):
+            coming.write(PHOTO * 10)
+        with pytest.raises(OSError, match="No space left"):
+            coming.keep(SHA, "none", "IMG_7.jpg", "")
+    assert list(tray.folder.iterdir()) == []

@@ -2,16 +2,20 @@
 
 from __future__ import annotations
 
+import http.client
 import socket
 import time
+from pathlib import Path
 
 import pytest
 
 from desktop_app.part_photos.phone import limits
+from desktop_app.part_photos.phone.phone_server import PhoneServer
 from desktop_app.part_photos.photo_limits import MOST_BYTES
+from desktop_app.shop_record.trouble import ShopTrouble
 from tests.part_photos.bench_pictures import encoded, noisy
 from tests.part_photos.phone.chromium import until
-from tests.part_photos.phone.open_page import OFFER, PHOTO, OpenPage, heard
+from tests.part_photos.phone.open_page import OFFER, PHOTO, OpenPage, heard, open_page
 
 SOON = 10  # seconds: before the server would give a silent connection up anyway
 
@@ -293,3 +297,67 @@ def test_it_listens_on_the_one_address(page: OpenPage) -> None:
     assert page.server.server_address[0] == "127.0.0.1"
     with pytest.raises(OSError, match=r"refused|Errno"):
         socket.create_connection(("127.0.0.2", page.at[1]), timeout=5)
+
+
+def test_who_asks_for_the_place_brings_nothing_along(page: OpenPage) -> None:
+    status, said = page.label(Content_Length="5")
+    assert (status, said["words"]) == (400, "This is no request of the page.")
+
+
+def test_who_waits_for_a_turn_in_vain_is_told_to_come_again(
+    page: OpenPage, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(limits, "TURN_SECONDS", 0.01)
+    address, _ = page.at
+    for _ in range(2):  # both turns of this phone are taken
+        assert page.session.traffic.enter(address)
+        assert page.session.traffic.turn(address, 0)
+    assert page.raw(b"").startswith(b"HTTP/1.0 503 ")
+    page.session.traffic.leave(address)
+    monkeypatch.undo()
+    assert page.send()[0] == 200
+
+
+def test_a_second_page_takes_another_port_and_a_foreign_address_is_refused(
+    page: OpenPage, tmp_path: Path
+) -> None:
+    with open_page(tmp_path / "other") as other:
+        assert other.server.here != page.server.here
+        assert (other.label()[0], page.label()[0]) == (200, 200)
+    # An address of documentation (RFC 5737) that no computer has.
+    with pytest.raises(ShopTrouble, match=r"can't be opened at 192\.0\.2\.1: ") as told:
+        PhoneServer("192.0.2.1", page.session, page.tray)
+    assert told.value.do == "Choose another address of this computer."
+
+
+def test_where_a_port_would_be_shared_with_other_programs_it_is_taken_alone(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(PhoneServer, "allow_reuse_address", False)
+    with open_page(tmp_path / "shop") as alone:
+        assert alone.server.socket.getsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR) == 0
+        assert alone.label()[0] == 200
+
+
+def test_who_is_taken_in_while_the_page_closes_is_cut(page: OpenPage) -> None:
+    page.server.end()
+    ours, theirs = socket.socketpair()
+    with ours:
+        ours.settimeout(SOON)
+        page.server.process_request(theirs, ("127.0.0.1", 1))
+        assert heard(ours) == b""
+
+
+@pytest.mark.expects_trouble_log
+def test_a_mistake_of_the_program_ends_one_request_and_goes_into_the_log(
+    page: OpenPage, monkeypatch: pytest.MonkeyPatch, caplog: pytest.LogCaptureFixture
+) -> None:
+    def mistaken() -> dict[str, object]:
+        raise RuntimeError("a mistake")
+
+    monkeypatch.setattr(page.session, "label", mistaken)
+    with pytest.raises((http.client.HTTPException, ConnectionError)):
+        page.label()
+    until(lambda: "a request from the phone failed" in caplog.text, lambda: caplog.text)
+    monkeypatch.undo()
+    assert page.label()[0] == 200

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Callable
 
 import pytest
 from hypothesis import given
@@ -34,6 +35,26 @@ def test_what_is_no_marking(text: str) -> None:
 def test_the_profile_from_the_pitch() -> None:
     assert profiles_near(21.4 / 6, 0.1) == ("PK",)
     assert profiles_near(3.0, 0.1) == ()
+
+
+def test_a_longer_belt_is_called_longer_and_puts_the_pulleys_farther() -> None:
+    marked = work_out("belt-identity", {"new_marking": "6PK1245", "old_marking": "6PK1230"})
+    assert "The new one is 15 mm longer, as marked" in marked.sentence
+    typed = {"one_pulley": "150", "other_pulley": "60", "belt": "1230", "centres": "400"}
+    apart = 1230 - open_run(150, 60, 400)
+    found = work_out("belt-run", typed)
+    assert apart > 0
+    assert "is " in found.sentence
+    assert "longer: the pulleys stand" in found.sentence
+
+
+@pytest.mark.parametrize(("work", "says"), [
+    (lambda: open_run(150, 60, 104), "the pulleys overlap"),
+    (lambda: centres_for(300, 150, 60), "too short for these pulleys"),
+])  # fmt: skip
+def test_pulleys_that_can_not_be_have_no_belt(work: Callable[[], float], says: str) -> None:
+    with pytest.raises(ValueError, match=says):
+        work()
 
 
 def test_fifteen_millimetres_short_moves_the_tensioner_by_half() -> None:

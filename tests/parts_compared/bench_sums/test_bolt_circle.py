@@ -64,3 +64,13 @@ def test_readings_that_scatter_widen_the_answer() -> None:
 def test_three_to_eight_studs(studs: str) -> None:
     with pytest.raises(ShopTrouble, match="studs or holes"):
         work_out("bolt-circle", {"studs": studs, "chord": "63.5"})
+
+
+@pytest.mark.parametrize(
+    ("wanted", "says"),
+    [("100", "larger than 100 mm: not that circle"), ("120", "smaller than 120 mm"),
+     ("108", "don't speak against 108 mm")],
+)  # fmt: skip
+def test_a_wanted_circle_is_spoken_against_or_not(wanted: str, says: str) -> None:
+    typed = {"chord": "63.5; 63.5; 63.5", "studs": "5", "wanted": wanted}
+    assert says in work_out("bolt-circle", typed).sentence

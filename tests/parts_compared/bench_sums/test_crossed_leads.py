@@ -99,3 +99,15 @@ def test_what_can_not_be_is_refused(typed: dict[str, str]) -> None:
     with pytest.raises(ShopTrouble) as caught:
         work_out("crossed-leads", {"firing_order": "1-3-4-2", **typed})
     assert "Accepted: " in caught.value.sentence()
+
+
+def test_a_bang_alone_is_a_sign_too() -> None:
+    found = said(bang="in the exhaust")
+    assert "explain" in found
+    assert "a bang in the exhaust" in found
+    assert "dead" not in found
+
+
+def test_three_leads_that_changed_places_are_more_than_one_swap() -> None:
+    # 1-3-4-2 with the leads of 1, 3 and 4 each a tower on; that of 2 stands right.
+    assert "more than one swap" in said(found="4-1-3-2")

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+import math
 import random
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from desktop_app.parts_compared.bench_sums.chi_square import chi_square_beyond
 from desktop_app.parts_compared.bench_sums.firing_order import FiringOrder, is_firing_order
 from desktop_app.parts_compared.bench_sums.misfire_pattern import (
     EngineMap,
@@ -115,3 +117,55 @@ def test_even_luck_is_called_uneven_one_time_in_twenty() -> None:
             counters[dice.randrange(4)] += 1
         uneven += misfire_pattern(counters).probability < 0.05
     assert 0.03 < uneven / 2000 < 0.07
+
+
+def test_uneven_counts_without_one_that_stands_out_ask_to_count_on() -> None:
+    counters = [114, 86, 114, 86, 114, 86, 114, 86]
+    pattern = misfire_pattern(counters)
+    assert (pattern.above, pattern.below, pattern.probability < 0.05) == ((), (), True)
+    found = said(" ".join(map(str, counters)))
+    assert found.startswith("Uneven (")
+    assert found.endswith("no cylinder stands out: count on.")
+
+
+@pytest.mark.parametrize(
+    ("cylinders", "engine", "says", "not_said"),
+    [
+        ((1, 2), EngineMap(banks=((1, 2, 3), (4, 5, 6))), "lie on one bank", "whole bank"),
+        ((1, 2), EngineMap(banks=((1, 2, 3), (4, 5, 6))), "side by side in the block", "cap"),
+        ((1, 3), EngineMap(banks=((1, 2, 3), (4, 5, 6))), "lie on one bank", "side by side"),
+        ((1, 2), EngineMap(), "side by side in the block", "bank"),
+        ((1, 5, 3), EngineMap(FiringOrder((1, 5, 3, 6, 2, 4))), "one side of a cap", "bank"),
+    ],
+)
+def test_what_cylinders_have_in_common(
+    cylinders: tuple[int, ...], engine: EngineMap, says: str, not_said: str
+) -> None:
+    found = " ".join(in_common(cylinders, engine))
+    assert says in found
+    assert not_said not in found
+
+
+@pytest.mark.parametrize(
+    ("cylinders", "engine"),
+    [
+        ((1, 4), EngineMap(banks=((1, 2, 3), (4, 5, 6)))),  # on two banks
+        ((1, 3, 2), EngineMap(FiringOrder((1, 5, 3, 6, 2, 4)))),  # a gap in the row of towers
+        ((1, 5, 3, 6, 2, 4), EngineMap(FiringOrder((1, 5, 3, 6, 2, 4)))),  # all of them
+        ((1, 2), EngineMap(banks=((3, 4), (5, 6)))),  # on none that was named
+    ],
+)
+def test_cylinders_that_share_nothing_are_said_to_share_nothing(
+    cylinders: tuple[int, ...], engine: EngineMap
+) -> None:
+    assert in_common(cylinders, engine) == []
+
+
+@pytest.mark.parametrize(
+    ("statistic", "dof", "beyond"),
+    # Tables of the chi-square distribution, five places; nothing, and more than any number.
+    [(3.84146, 1, 0.05), (7.81473, 3, 0.05), (24.99579, 15, 0.05), (0.35185, 3, 0.95),
+     (0.0, 3, 1.0), (math.inf, 3, 0.0)],
+)  # fmt: skip
+def test_chance_is_that_of_the_tables(statistic: float, dof: int, beyond: float) -> None:
+    assert chi_square_beyond(statistic, dof) == pytest.approx(beyond, abs=5e-6)

@@ -46,3 +46,9 @@ def test_faults_at_random_leave_that_share_of_drives_quiet() -> None:
     dice = random.Random(5)
     quiet = sum(dice.expovariate(1 / 40) > 20 for _ in range(20_000))
     assert quiet / 20_000 == pytest.approx(luck_left(20, 40), abs=0.01)
+
+
+def test_a_customer_who_is_sure_leaves_one_figure() -> None:
+    found = work_out("road-test-worth", {"once_in": "40", "driven": "20", "factor": "1"})
+    assert "61 % of cases" in found.sentence
+    assert "is out by" not in found.sentence

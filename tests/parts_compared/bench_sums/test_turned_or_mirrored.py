@@ -36,6 +36,8 @@ def test_the_sentences() -> None:
     single = work_out("turned-or-mirrored", {"old": "40", "new": "-40"}).sentence
     assert single.startswith("Mirrored")
     assert "Or it is turned by 80°" in single
+    neither = work_out("turned-or-mirrored", {"old": "10; 100", "new": "60; 200"}).sentence
+    assert neither.startswith("Neither turned nor mirrored")
     three = {"old": "40; 100; 250", "new": "-40; -100; -250"}
     assert "Or it" not in work_out("turned-or-mirrored", three).sentence
 

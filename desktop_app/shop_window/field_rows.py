@@ -4,19 +4,20 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QSize
+from PySide6.QtCore import QEvent, QSize
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QGridLayout, QWidget
 
 
 class FieldRows(QWidget):
-    """Lays widgets into columns of one width, at most `most`, each at least `narrowest` pixels.
+    """Lays widgets into columns of one width, at most `most`.
 
-    They are read along the rows, or `down` one column after the other.
+    Each is at least `narrowest` pixels wide, and as wide as the widest has to be. They are read
+    along the rows, or `down` one column after the other.
     """
 
     def __init__(
-        self, widgets: Sequence[QWidget], most: int, narrowest: int, *, down: bool = False
+        self, widgets: Sequence[QWidget], most: int, narrowest: int = 0, *, down: bool = False
     ) -> None:
         super().__init__()
         self._down = down
@@ -27,12 +28,24 @@ class FieldRows(QWidget):
         self._lay(most)
 
     def minimumSizeHint(self) -> QSize:
-        return QSize(self._narrowest, super().minimumSizeHint().height())
+        return QSize(self._wide(), super().minimumSizeHint().height())
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
-        room = self._narrowest + self._grid.horizontalSpacing()
-        self._lay(max(1, min(self._most, event.size().width() // room)))
+        self._lay_anew()
+
+    def event(self, event: QEvent) -> bool:
+        if event.type() == QEvent.Type.LayoutRequest:  # what stands in them may be wider by now
+            self._lay_anew()
+        return super().event(event)
+
+    def _wide(self) -> int:
+        wide = (one.minimumSizeHint().width() for one in self._widgets if not one.isHidden())
+        return max(self._narrowest, *wide, 1)
+
+    def _lay_anew(self) -> None:
+        between = self._grid.horizontalSpacing()
+        self._lay(max(1, min(self._most, (self.width() + between) // (self._wide() + between))))
 
     def _lay(self, columns: int) -> None:
         if columns == self._columns:

@@ -1,0 +1,39 @@
+"""Fields that mean something only together, and are kept as one when the last of them is left."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Slot
+from PySide6.QtWidgets import QApplication, QWidget
+
+
+class TypedTogether(QWidget):
+    """Holds the fields; whoever goes on to something beside the card they stand on leaves them.
+
+    Where the window itself is left, for a telephone call, they wait as they are.
+    """
+
+    def __init__(self) -> None:
+        super().__init__()
+        application = QApplication.instance()
+        assert isinstance(application, QApplication)
+        application.focusChanged.connect(self._focus_went)
+
+    def save_now(self) -> None:
+        """Keep what is typed, if anything is."""
+        raise NotImplementedError
+
+    def unsaved(self) -> bool:
+        """Whether something is typed that is not kept."""
+        raise NotImplementedError
+
+    def text(self) -> str:
+        """Return everything that stands in the fields, to see whether it was changed."""
+        raise NotImplementedError
+
+    @Slot("QWidget*", "QWidget*")
+    def _focus_went(self, left: QWidget | None, now: QWidget | None) -> None:
+        card = self.parentWidget()
+        if left is None or now is None or card is None or not card.isAncestorOf(left):
+            return
+        if not card.isAncestorOf(now) and now.window() is self.window():
+            self.save_now()

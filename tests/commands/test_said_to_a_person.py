@@ -1,0 +1,48 @@
+"""What commands say to a person: what was found in lines, what is refused in one, what to do."""
+
+# ruff: noqa: F811 - the fixtures of the command line
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+
+from tests.commands.test_command_line import Shell, place, shell  # noqa: F401
+
+
+@pytest.mark.parametrize(
+    ("words", "says"),
+    [
+        (("find", "stalls", "--limit", "0"), "Accepted: 1 to 1000."),
+        (("find", "stalls", "--limit", "1001"), "Accepted: 1 to 1000."),
+        (("new-shop", "~nobody-at-all/shop"), "Nobody here has the home folder ~nobody-at-all."),
+        (("barcodes", " "), "A file's name is empty."),
+    ],
+)
+def test_a_refusal_says_what_is_accepted(shell: Shell, words: tuple[str, ...], says: str) -> None:
+    assert says in shell.refused(*words)
+
+
+def test_find_says_to_a_person_what_is_about_it_and_what_is_not(shell: Shell, place: str) -> None:
+    shell("find", "misses when damp", "--shop", place)
+    assert "J-101  misses when damp  (words: misses, damp; " in shell.out
+    assert "No past job is about that." not in shell.out
+    shell("find", "zebra", "--shop", place)
+    assert shell.out == "Read as: zebra\nNo past job is about that.\n"
+    shell("find", "odd trim around the crusted mirror cover", "--shop", place)
+    assert "No past job is about that.\nOnly a word or two in common:\nJ-101" in shell.out
+
+
+@pytest.mark.parametrize(
+    ("content", "says"),
+    [
+        (b'kind = "caf\xe9"', "is not a UTF-8 text file"),
+        (b"#" * 1_000_001, "is larger than 1 MB"),
+    ],
+)
+def test_compare_refuses_what_is_no_small_text(
+    shell: Shell, tmp_path: Path, content: bytes, says: str
+) -> None:
+    file = tmp_path / "pair.toml"
+    file.write_bytes(content)
+    assert says in shell.refused("compare", str(file))

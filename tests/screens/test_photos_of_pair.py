@@ -1,0 +1,53 @@
+"""The photos of a pair: what is pressed to add one stays where it is."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import QPoint
+from PySide6.QtWidgets import QPushButton
+from pytestqt.qtbot import QtBot
+
+from desktop_app.part_photos.screen.locked_views import LockedViews
+from desktop_app.part_photos.screen.photo_tray import PhotoTray
+from desktop_app.parts_compared.actions import lay_side_by_side
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_window.desk import Desk
+from tests.screens.bench_desk import Bench, named, new_job
+from tests.screens.photo_desk import CAP
+
+
+@pytest.fixture
+def bench(shop: ShopRecord, qtbot: QtBot) -> Iterator[Bench]:
+    """The bench of a new job with one pair."""
+    desk = Desk(shop)
+    job = new_job(shop)
+    desk.do(lay_side_by_side, job, "distributor-rotor")
+    page = Bench(desk, job)
+    qtbot.addWidget(page)
+    page.resize(1100, 760)
+    page.show()
+    qtbot.waitExposed(page)
+    yield page
+    desk.errands.finish()
+
+
+def test_the_first_photo_moves_no_button_that_adds_photos(
+    bench: Bench, qtbot: QtBot, tmp_path: Path
+) -> None:
+    def places() -> list[QPoint]:
+        qtbot.wait(50)  # laid out
+        top = named(bench, QPushButton, "view top, key at twelve o'clock, distributor rotor")
+        return [one.mapTo(bench, QPoint()) - top.mapTo(bench, QPoint()) for one in add]
+
+    add = [b for b in bench.findChildren(QPushButton) if b.text() in ("Add photos…", "Paste")]
+    before = places()
+    file = tmp_path / "old.jpg"
+    file.write_bytes(CAP)
+    tray = named(bench, PhotoTray, "photos of the removed part, distributor rotor")
+    with qtbot.waitSignal(tray.photos_added):
+        tray.add_paths([str(file)])
+    qtbot.waitUntil(lambda: bool(bench.findChildren(LockedViews)))
+    assert places() == before
