@@ -194,8 +194,11 @@ def tick_check(record: ShopRecord, job_id: int, kind: str, words: str, outcome: 
             look.refuse_once_left(deed, job_id)
         # It may have been kept as it was spoken, or in other words.
         kept_as = dict.fromkeys((words, tr(words), *wordings(words)))
-        rows = (look.check_row(deed, job_id, kind, one) for one in kept_as)
-        row = next((one for one in rows if one is not None), None)
+        found = (look.check_row(deed, job_id, kind, one) for one in kept_as)
+        rows = [one for one in found if one is not None]
+        row = rows[0] if rows else None
+        for other in rows[1:]:  # one answer, however often it was asked for
+            deed.remove(JobCheck, other)
         about = {"job_id": job_id, "kind": kind, "words": words}
         keep_answer(deed, JobCheck, row, about, {"outcome": outcome} if outcome else None)
 

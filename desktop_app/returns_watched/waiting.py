@@ -52,7 +52,7 @@ def _group(row: ReturnRow) -> int:
 
 
 def still_waiting_beside(rows: Iterable[ReturnRow]) -> Mapping[ReturnKey, tuple[str, ...]]:
-    """Return, for each return, the earlier jobs that its visit is still to be judged against.
+    """Return, for each return, the other earlier jobs that its visit is still to be judged against.
 
     A visit waits, and is counted, until each of them is judged.
     """
@@ -63,7 +63,11 @@ def still_waiting_beside(rows: Iterable[ReturnRow]) -> Mapping[ReturnKey, tuple[
             waiting.setdefault(row.visit, []).append(row)
     return {
         row.key: tuple(
-            dict.fromkeys(o.earlier for o in waiting.get(row.visit, ()) if o.key != row.key)
+            dict.fromkeys(
+                other.earlier
+                for other in waiting.get(row.visit, ())
+                if other.earlier_id != row.earlier_id
+            )
         )
         for row in listed
     }

@@ -26,9 +26,10 @@ class FlowRow(QLayout):
         self.setContentsMargins(0, 0, 0, 0)
 
     def insert_from_end(self, places: int, widget: QWidget) -> None:
-        """Put a widget so many places before the last."""
+        """Put a widget before so many at the end, or first where there are fewer."""
         self.addWidget(widget)
-        self._items.insert(len(self._items) - 1 - places, self._items.pop())
+        item = self._items.pop()
+        self._items.insert(max(0, len(self._items) - places), item)
         self.invalidate()
 
     def clear(self) -> None:

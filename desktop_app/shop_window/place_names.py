@@ -9,5 +9,5 @@ WATCH, BACK, MONDAY = tr("Under Watch"), tr("It's Back"), tr("Monday Book")
 KINDS, DRAWER, RULES = tr("Part Kinds"), tr("Tool Drawer"), tr("House Rules")
 CARD, BENCH, RECORDS = tr("Bench Card"), tr("Photo Bench"), tr("Records In and Out")
 FIRST_RULES = tr("Set This Shop Up")
-# From top to bottom; the others are led to from a job or at the start.
+# The others are led to from a job or at the start.
 ON_RAIL = (ASK, HEARD, WATCH, BACK, MONDAY, KINDS, DRAWER, CARD, RECORDS, RULES)

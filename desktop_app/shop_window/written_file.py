@@ -4,19 +4,21 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from PySide6.QtCore import QUrl, Slot
+from PySide6.QtCore import QUrl, SignalInstance, Slot
 from PySide6.QtGui import QDesktopServices
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QWidget
 
 from desktop_app.language import tr
+from desktop_app.shop_record.trouble import ShopTrouble
 
 
 class WrittenFile(QWidget):
     """Two buttons beside what is said of the file; hidden until there is one."""
 
-    def __init__(self) -> None:
+    def __init__(self, told: SignalInstance) -> None:
+        """`told` is emitted with what hinders the opening."""
         super().__init__()
-        self._file = Path()
+        self._file, self._told = Path(), told
         self._open = QPushButton(tr("Open it"))
         self._open.clicked.connect(self._open_it)
         folder = QPushButton(tr("Show the folder"))
@@ -35,8 +37,17 @@ class WrittenFile(QWidget):
 
     @Slot()
     def _open_it(self) -> None:
-        QDesktopServices.openUrl(QUrl.fromLocalFile(str(self._file)))
+        self._show(self._file)
 
     @Slot()
     def _show_folder(self) -> None:
-        QDesktopServices.openUrl(QUrl.fromLocalFile(str(self._file.parent)))
+        self._show(self._file.parent)
+
+    def _show(self, what: Path) -> None:
+        if not what.exists():
+            do = tr("It was moved or taken away; write it again.")
+            self._told.emit(ShopTrouble(tr("{file} is not there.", file=what), do=do))
+        elif not QDesktopServices.openUrl(QUrl.fromLocalFile(str(what))):
+            do = tr("Open it with a program that you choose.")
+            says = tr("This computer names no program for {file}.", file=what)
+            self._told.emit(ShopTrouble(says, do=do))

@@ -6,6 +6,7 @@ from desktop_app.commands.shop_place import kinds_of
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.proof_checks import check_sentence, proof_checks
 from desktop_app.repair_jobs.same_check import each_once, wordings
+from desktop_app.repair_jobs.stored import JobCheck
 from desktop_app.repair_jobs.stored_reading import read_job
 from desktop_app.repair_jobs.write_up import WriteUp
 from desktop_app.shop_record.record import ShopRecord
@@ -64,3 +65,16 @@ def test_every_wording_that_is_left_out_is_one_of_the_kinds() -> None:
     left_out = {other for words in said for other in wordings(words)[1:]}
     assert ROTOR in left_out
     assert left_out <= said
+
+
+def test_what_was_ticked_in_both_wordings_is_one_answer_from_then_on(shop: ShopRecord) -> None:
+    actions.write_up(shop, WriteUp("misses", plate="TH 1", odometer=900))
+    with shop.deed("As an older program kept it") as deed:
+        for words in (ROTOR, IGNITION):
+            deed.add(JobCheck, job_id=1, kind="proof", words=words, outcome="done")
+    actions.tick_check(shop, 1, "proof", IGNITION, "")
+    with shop.reading() as connection:
+        assert read_job(connection, 1).ticked("proof", (IGNITION,)) == {IGNITION: ""}
+    shop.undo()
+    with shop.reading() as connection:
+        assert read_job(connection, 1).ticked("proof", (IGNITION,)) == {IGNITION: "done"}

@@ -109,9 +109,9 @@ def test_a_promise_is_changed_and_given_back(
 def test_what_is_no_promise_is_refused_and_stays_typed(
     shop: ShopRecord, box: KindWindowsBox, qtbot: QtBot
 ) -> None:
-    _press(box, qtbot, "Keep this promise")
-    assert _says(box, "Which part kind?")
+    assert not _field(box, "Days").isEnabled()  # nobody said of which kind
     _press(box, qtbot, "Change: battery")
+    assert _field(box, "Days").isEnabled()
     _type(box, qtbot, "Days", "90")
     _press(box, qtbot, "Keep this promise")
     assert _says(box, "Days or months?")
@@ -204,3 +204,41 @@ def test_what_was_typed_for_one_kind_is_kept_before_another_is_chosen(
     assert kinds.currentText() == "disc brake pads"
     assert _field(box, "Days").text() == "never"
     assert "brake-pads" not in _promises(shop)
+
+
+@pytest.mark.parametrize("asked", [False, True], ids=["not asked yet", "asked"])
+def test_who_chooses_another_kind_is_asked_first_which_promise_holds(
+    shop: ShopRecord, box: KindWindowsBox, qtbot: QtBot, asked: bool
+) -> None:
+    _press(box, qtbot, "Change: battery")
+    _type(box, qtbot, "Months", "36")
+    promise_for_kind(shop, "battery", Promise(months=60))  # at the other desk
+    if asked:
+        _press(box, qtbot, "Keep this promise")
+    _choose(box, "Part kind", "alternator")
+    assert box.findChildren(QComboBox)[0].currentText() == "battery"
+    assert _field(box, "Months").text() == "36"
+    assert _says(box, "Typed here, not kept: “36 calendar months")
+    _press(box, qtbot, "Keep what I typed")
+    assert _promises(shop) == {"battery": Promise(months=36)}
+
+
+def test_what_is_kept_on_the_way_to_another_kind_is_said(
+    shop: ShopRecord, box: KindWindowsBox, qtbot: QtBot
+) -> None:
+    _press(box, qtbot, "Change: battery")
+    _type(box, qtbot, "Months", "36")
+    _choose(box, "Part kind", "alternator")
+    assert _says(box, "Kept for battery, from now on: 36 calendar months")
+    assert _field(box, "Days").text() == "90"
+
+
+def test_what_is_typed_stands_beside_ones_own_giving_back(
+    shop: ShopRecord, box: KindWindowsBox, qtbot: QtBot
+) -> None:
+    _press(box, qtbot, "Change: battery")
+    _type(box, qtbot, "Months", "36")
+    _press(box, qtbot, "Give back to the shop's promise: battery")
+    _press(box, qtbot, "Keep this promise")
+    assert not _says(box, "at another desk")
+    assert _promises(shop) == {"battery": Promise(months=36)}

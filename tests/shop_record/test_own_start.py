@@ -9,7 +9,13 @@ from pathlib import Path
 
 import pytest
 
-from desktop_app.shop_record.own_program.own_start import asked_module, module_order, program_order
+from desktop_app.language import VARIABLE
+from desktop_app.shop_record.own_program.own_start import (
+    asked_module,
+    module_order,
+    program_order,
+    start_anew,
+)
 from tests.fences import ROOT, imports, sources
 
 READING = "desktop_app.part_photos.read_apart.reading_process"
@@ -79,3 +85,31 @@ def test_nothing_else_starts_this_program_or_its_processes() -> None:
         )
     ]
     assert found == []
+
+
+def test_the_program_is_started_anew_with_the_language_that_is_chosen(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    started: list[tuple[list[str], dict[str, str]]] = []
+    monkeypatch.setenv(VARIABLE, "es")
+    # Where the system can't put it in place of this one, it is started beside it.
+    monkeypatch.setattr(os, "execve", lambda _file, order, env: started.append((order, env)))
+    monkeypatch.setattr(subprocess, "Popen", lambda order, env: started.append((order, env)))
+    assert start_anew() == 0
+    for order, environment in started:
+        assert order == program_order()
+        assert VARIABLE not in environment
+    assert len(started) == (1 if os.name == "nt" else 2)
+
+
+@pytest.mark.expects_trouble_log
+def test_a_program_that_cannot_be_started_anew_says_so(
+    monkeypatch: pytest.MonkeyPatch, caplog: pytest.LogCaptureFixture
+) -> None:
+    def gone(*_: object) -> None:
+        raise FileNotFoundError("no such program")
+
+    monkeypatch.setattr(os, "execve", gone)
+    monkeypatch.setattr(subprocess, "Popen", gone)
+    assert start_anew() == 1
+    assert "could not be started anew: no such program. Start it by hand." in caplog.text

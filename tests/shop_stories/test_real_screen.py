@@ -114,7 +114,7 @@ def test_old_and_new_are_compared_at_the_counter(tmp_path: Path) -> None:
         screen.keys("ctrl+3")
         screen.press("Add photos…", 0, turning=True)
         screen.answer_with_file("Add photos", photos[0], back_in=WINDOW)
-        screen.until_reads("Removed part")  # over its photo, which has moved what is below
+        until(lambda: len(pair_and_verdict(shop, job)[0].photos) == 1, "the first photo")
         with screen.copied(photos[1]):
             screen.press("Paste", 1, turning=True)
             until(lambda: len(pair_and_verdict(shop, job)[0].photos) == 2, "the second photo")

@@ -15,7 +15,6 @@ from PySide6.QtWidgets import QComboBox, QLabel, QPushButton, QVBoxLayout, QWidg
 from pytestqt.qtbot import QtBot
 
 from desktop_app.language import VARIABLE, marked, tr
-from desktop_app.shop_record.own_program import own_start
 from desktop_app.shop_window import own_language, started_anew
 from desktop_app.shop_window.language_box import LanguageBox
 from desktop_app.shop_window.own_language import choose_language, languages, wanted_language
@@ -84,11 +83,6 @@ def test_the_program_is_started_anew_from_there_unless_its_window_stays(
     qtbot.mouseClick(anew, Qt.MouseButton.LeftButton)
     assert not window.isVisible()
     assert started_anew.is_wanted()
-    started: list[list[str]] = []
-    monkeypatch.setattr(os, "execve", lambda _file, order, _env: started.append(order))
-    monkeypatch.setattr(subprocess, "Popen", lambda _order, **_: None)
-    own_start.start_anew()
-    assert started == [[sys.executable, *sys.orig_argv[1:]]]
     window.stays = True
     window.show()
     qtbot.mouseClick(anew, Qt.MouseButton.LeftButton)

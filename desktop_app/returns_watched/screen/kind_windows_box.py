@@ -73,6 +73,7 @@ class KindWindowsBox(Section):
             self._show_promise()
         else:
             self._form.show_unit(self._unit())
+            self._form.setEnabled(False)  # nobody could say of what kind it is
 
     def _offer_kinds(self) -> None:
         chosen = self._kind.currentData()
@@ -80,7 +81,7 @@ class KindWindowsBox(Section):
         self._kind.addItem(tr("choose a part kind"), "")
         for kind in sorted({*self._kinds(), *self._promises}, key=self._name):
             self._kind.addItem(self._name(kind), kind)
-        self._kind.setCurrentIndex(max(0, self._kind.findData(chosen)))
+        self._choose(chosen)
 
     def _row(self, kind: str) -> QWidget:
         row = QWidget()
@@ -112,7 +113,7 @@ class KindWindowsBox(Section):
 
     @Slot()
     def _change(self) -> None:
-        self._kind.setCurrentIndex(max(0, self._kind.findData(self.sender().property("kind"))))
+        self._choose(self.sender().property("kind"))
         self._fill()
         self._form.begin()
 
@@ -121,6 +122,8 @@ class KindWindowsBox(Section):
         kind = self.sender().property("kind")
         shown = Shown(self._promises.get(kind))
         if self._desk.do(promise_for_kind, kind, None, shown) is not None:
+            if self._form.about() == kind:
+                self._form.go_on_from_there()
             self._form.tell(
                 tr("{name} has the shop's promise again, from now on.", name=self._name(kind))
             )
@@ -128,18 +131,25 @@ class KindWindowsBox(Section):
     @Slot()
     def _fill(self) -> None:
         """Keep what was typed for another kind, then show what the chosen one is promised now."""
-        before = self._form.about()
-        if before and before != self._kind.currentData() and self._form.unsaved():
-            self._keep_for(before)
-            if self._form.unsaved():  # refused: it says why, and stays with its kind
-                self._kind.setCurrentIndex(max(0, self._kind.findData(before)))
-                return
+        before, wanted = self._form.about(), self._kind.currentData()
+        if before and before != wanted and self._form.unsaved():
+            self._choose(before)  # what comes of the keeping is shown with its own kind
+            self._form.save_now()
+            if self._form.unsaved():
+                return  # refused or asked about: it says so, and waits for a person
+            self._choose(wanted)
+        else:
+            self._form.tell("")
         self._form.forget()
-        self._form.tell("")
         self._show_promise()
+
+    def _choose(self, kind: str) -> None:
+        self._kind.setCurrentIndex(max(0, self._kind.findData(kind)))
 
     def _show_promise(self) -> None:
         kind = str(self._kind.currentData())
+        self._form.setEnabled(bool(kind))
+        self._form.setAccessibleName(f"{self.accessibleName()}, {self._name(kind)}")
         own = self._promises.get(kind)
         holds = own or shop_promise(self._desk.rules)
         self._form.show_stands(Stands(kind, own, holds, self._unit()))
@@ -148,10 +158,5 @@ class KindWindowsBox(Section):
     def _promise(self) -> None:
         kind = str(self._kind.currentData())
         if kind:
-            self._keep_for(kind)
-        else:
-            self._form.tell(tr("Which part kind? Choose the kind above."))
-
-    def _keep_for(self, kind: str) -> None:
-        told = tr("Kept for {name}", name=self._name(kind))
-        self._form.keep(promise_for_kind, kind, told=told)
+            told = tr("Kept for {name}", name=self._name(kind))
+            self._form.keep(promise_for_kind, kind, told=told)

@@ -58,7 +58,8 @@ class PromiseFields(QWidget):
 
     def text(self) -> str:
         """Return what stands in the fields, right or not."""
-        words = [field.text() for field in (self._days, self._months, self._far)]
+        fields = (self._days, self._months, self._far)
+        words = [f"{one.accessibleName()} {one.text()}" for one in fields if one.text()]
         return ", ".join([*words, self._rule.currentText()])
 
     def begin(self) -> None:

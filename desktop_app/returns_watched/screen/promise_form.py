@@ -71,6 +71,10 @@ class PromiseForm(TypedTogether):
         """Let go of what is typed: what is shown next takes its place."""
         self._shown = None
 
+    def go_on_from_there(self) -> None:
+        """Take what stands now, by this desk's own deed, for what the typing began with."""
+        self._shown = self._now if self._shown is not None else None
+
     def about(self) -> str:
         """Return whose promise is shown; empty where none is."""
         return "" if self._shown is None else self._shown.about
@@ -84,8 +88,8 @@ class PromiseForm(TypedTogether):
         self._told.setText(words)
 
     def save_now(self) -> None:
-        """Keep what is typed, as the button does."""
-        if self.unsaved():
+        """Keep what is typed, as the button does; not while a person is asked which one holds."""
+        if self.unsaved() and not self._asked.isVisibleTo(self):
             self._keep()
 
     def unsaved(self) -> bool:

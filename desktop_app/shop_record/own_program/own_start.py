@@ -2,10 +2,14 @@
 
 from __future__ import annotations
 
+import logging
 import os
 import subprocess
 import sys
 from pathlib import Path
+
+import desktop_app
+from desktop_app.language import VARIABLE, tr
 
 #: The word before a module that runs in a process of its own; only a built program knows it.
 OWN_MODULE = "--own-module"
@@ -32,13 +36,25 @@ def module_order(module: str, *said: str) -> list[str]:
 
 
 def start_anew() -> int:
-    """Start the program once more, as it was started; where that returns, this one is to end."""
-    order = [sys.executable, *sys.orig_argv[1:]]
+    """Start the program once more; where that returns, this one is to end with the status.
+
+    It opens the shop that was opened last, and speaks what is chosen on this computer: what the
+    environment said of a language is not handed on.
+    """
+    order = [sys.executable] if is_built() else program_order()
+    package = str(Path(desktop_app.__file__).resolve().parents[1])
+    search = os.pathsep.join([package, *filter(None, [os.environ.get("PYTHONPATH")])])
+    known = {name: value for name, value in os.environ.items() if name != VARIABLE}
     # One that was built would take the new one for a process of its own.
-    environment = {**os.environ, "PYINSTALLER_RESET_ENVIRONMENT": "1"}
-    if os.name != "nt":
-        os.execve(order[0], order, environment)
-    subprocess.Popen(order, env=environment)
+    said = {**known, "PYTHONPATH": search, "PYINSTALLER_RESET_ENVIRONMENT": "1"}
+    try:
+        if os.name != "nt":
+            os.execve(order[0], order, said)
+        subprocess.Popen(order, env=said)
+    except OSError as error:
+        words = tr("The program could not be started anew: {why}. Start it by hand.", why=error)
+        logging.getLogger(__name__).error(words)
+        return 1
     return 0
 
 

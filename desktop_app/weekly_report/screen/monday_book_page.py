@@ -68,7 +68,7 @@ class MondayBookPage(QWidget):
         self._bar = QProgressBar()
         self._stop = QPushButton(tr("Stop writing"))
         self._write = QPushButton(tr("Write the week"))
-        self._written = WrittenFile()
+        self._written = WrittenFile(desk.told)
         self._figures = FiguresView()
         self._figures.job_wanted.connect(self._open_job)
         self._figures.sheet_wanted.connect(self._turn_to_sheet)

@@ -1632,10 +1632,6 @@
         <translation>Guardado para {name}</translation>
     </message>
     <message>
-        <source>Which part kind? Choose the kind above.</source>
-        <translation>¿Qué clase de pieza? Elija la clase arriba.</translation>
-    </message>
-    <message>
         <source>Jobs under watch, what ends first at the top</source>
         <translation>Trabajos en observación, arriba lo que termina primero</translation>
     </message>

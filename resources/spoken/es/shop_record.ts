@@ -1883,5 +1883,10 @@
         <source>emptied</source>
         <translation>vaciado</translation>
     </message>
+    <message>
+        <source>The program could not be started anew: {why}. Start it by hand.</source>
+        <extracomment>The word before a module that runs in a process of its own; only a built program knows it.</extracomment>
+        <translation>No se pudo reiniciar el programa: {why}. Inícielo a mano.</translation>
+    </message>
 </context>
 </TS>

@@ -820,5 +820,21 @@
         <source>Open {file}</source>
         <translation>Abrir {file}</translation>
     </message>
+    <message>
+        <source>It was moved or taken away; write it again.</source>
+        <translation>Se movió o se quitó; escríbalo de nuevo.</translation>
+    </message>
+    <message>
+        <source>{file} is not there.</source>
+        <translation>{file} no está ahí.</translation>
+    </message>
+    <message>
+        <source>Open it with a program that you choose.</source>
+        <translation>Ábralo con un programa que usted elija.</translation>
+    </message>
+    <message>
+        <source>This computer names no program for {file}.</source>
+        <translation>Este equipo no tiene ningún programa asignado para {file}.</translation>
+    </message>
 </context>
 </TS>
