@@ -53,7 +53,7 @@ class MainWindow(QMainWindow):
         self._beside: set[str] = set()  # places that the rail never shows
         self._numbered = 0
         self._seen = False
-        self._warned = False
+        self._warned: list[ShopTrouble] = []  # what would be lost, and was told
         self._stack = QStackedWidget()
         self.strip = NoticeStrip()
         self._rail = QWidget()
@@ -243,9 +243,9 @@ class MainWindow(QMainWindow):
         if self._desk is not None and self._desk.record.away is not None:
             refused = []  # what is typed is kept here, and offered at the next start
         refused += self._kept_nowhere()
-        if refused and not self._warned:
-            self._warned = True
-            self.strip.tell(refused[0])
+        if news := [one for one in refused if not self._was_told(one)]:
+            self._warned = refused
+            self.strip.tell(news[0])
             event.ignore()
             return
         if self._desk is not None:
@@ -254,6 +254,13 @@ class MainWindow(QMainWindow):
         if self._settings is not None:
             self._settings.setValue("window/geometry", self.saveGeometry())
         super().closeEvent(event)
+
+    def _was_told(self, refused: ShopTrouble) -> bool:
+        """Whether that was told the last time, of the words that stand there still."""
+        return any(
+            told.sentence() == refused.sentence() and getattr(told, "holds", lambda: True)()
+            for told in self._warned
+        )
 
     def _kept_nowhere(self) -> list[ShopTrouble]:
         """Say of each form that something is typed in it which this shop can't take any more."""

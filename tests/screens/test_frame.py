@@ -163,6 +163,18 @@ def test_a_notice_about_a_field_goes_once_the_field_is_mended(
     assert beside.hasFocus()
 
 
+def test_closing_once_more_leaves_behind_only_what_was_told(
+    qtbot: QtBot, window: MainWindow
+) -> None:
+    days = LineField("Days", lambda text: text if text.isdigit() else None, window.page("Bench"))
+    days.show()
+    for words in ("5q", "8z"):  # the first one was mended meanwhile
+        days.setText(words)
+        assert not window.close()
+        assert window.isVisible()
+    assert window.close()
+
+
 def test_a_refused_deed_of_a_field_is_told_as_long_as_it_stands_there(
     qtbot: QtBot, window: MainWindow
 ) -> None:

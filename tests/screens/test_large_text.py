@@ -17,11 +17,14 @@ from PySide6.QtWidgets import (
 )
 from pytestqt.qtbot import QtBot
 
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.field_rows import FieldRows
 from desktop_app.shop_window.fields import Labelled, LineField
 from desktop_app.shop_window.long_button import LongButton
 from desktop_app.shop_window.look import dress
 from desktop_app.shop_window.texts import plain_label
+from desktop_app.weekly_report.screen.monday_book_page import MondayBookPage
 
 SIZES = (9, 12, 16, 20, 24)
 LOOKS = ("light", "dark", "high contrast")
@@ -151,3 +154,20 @@ def test_what_is_refused_is_signed_and_not_greyed(
     box.refuse("")
     assert beneath.text() == "in $"
     assert beneath.palette().windowText().color() == greyed
+
+
+def test_a_week_is_read_whole_after_the_text_has_grown(
+    app: QApplication, qtbot: QtBot, shop: ShopRecord
+) -> None:
+    dress(app, "light", SIZES[0])
+    desk = Desk(shop)
+    page = MondayBookPage(desk, {})
+    qtbot.addWidget(page)
+    page.show()
+    (field,) = page.findChildren(QLineEdit)
+    small = field.width()
+    dress(app, "light", SIZES[-1])
+    page.came_here()  # as who comes back from House Rules
+    assert field.width() > small
+    assert field.contentsRect().width() > field.fontMetrics().horizontalAdvance(field.text())
+    desk.errands.finish()

@@ -73,6 +73,17 @@ def test_a_promise_that_was_typed_is_kept_without_a_button(at: Counter, new_fold
     assert at.program.desk.rules.window_days == 60
 
 
+def test_a_name_that_was_typed_and_not_added_is_added_when_the_page_is_left(
+    at: Counter, new_folder: Path
+) -> None:
+    at.press("Make a new shop…")
+    at.bot.waitUntil(lambda: at.window.here() == FIRST_RULES)
+    at.type_into(QLineEdit, "Name of a new person", "Odile")
+    at.press("Begin: a car is here")
+    assert at.program.desk is not None
+    assert [name for _, name in at.program.desk.ask(people_here)] == ["Odile"]
+
+
 def test_every_rule_of_that_page_can_stay_as_it_is(at: Counter, new_folder: Path) -> None:
     at.press("Make a new shop…")
     at.bot.waitUntil(lambda: at.window.here() == FIRST_RULES)

@@ -16,6 +16,7 @@ from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.stored_reading import read_job
 from desktop_app.repair_jobs.write_up import WriteUp
+from desktop_app.shop_window.in_sight import bring_up
 from tests.shop_stories.counter import Counter, sitting
 
 MONDAY = datetime(2026, 3, 2, 8, 0, tzinfo=UTC)
@@ -144,3 +145,17 @@ def test_control_and_enter_take_no_car_in_that_something_is_asked_of(at: Counter
     assert at.window.here() == "Heard"
     assert at.reads("The car is still in the shop by the record.")
     assert at.find(QPlainTextEdit, "What the customer says").toPlainText() == "misses still"
+
+
+def test_a_self_test_is_pressed_on_where_it_stands(at: Counter) -> None:
+    at.press("One by one")
+    cell = at.button("misfire, as found: not said")
+    bring_up(cell)
+    at.quiet()
+    stood = cell.mapTo(at.window, cell.rect().center())
+    for said in ("complete", "not run", "not fitted"):
+        at.bot.mouseClick(cell, Qt.MouseButton.LeftButton)
+        at.quiet()
+        assert cell.accessibleName() == f"misfire, as found: {said}"
+        assert here(at) == cell.accessibleName()
+        assert cell.mapTo(at.window, cell.rect().center()) == stood

@@ -22,6 +22,7 @@ from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.drafts import Drafts
 from desktop_app.shop_window.fields import Labelled, LineField
+from desktop_app.shop_window.in_sight import bring_up
 
 
 class OdometerOutBox(QWidget):
@@ -104,13 +105,14 @@ class OdometerOutBox(QWidget):
 
     def is_settled(self) -> bool:
         """Tell whether what is typed can be kept: it is a reading, and nothing is asked."""
-        if not self._is_accepted():
-            return False
-        self._ask(empty_too=True)
-        if self._box.question.question():
+        settled = self._is_accepted()
+        if settled:
+            self._ask(empty_too=True)
+            settled = not self._box.question.question()
+        if not settled:
             self._field.setFocus()
-            return False
-        return True
+            bring_up(self._box)  # it may be far above the button that was pressed
+        return settled
 
     def _is_accepted(self) -> bool:
         try:

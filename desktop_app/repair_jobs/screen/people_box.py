@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Slot
-from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QPushButton, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QWidget
 
 from desktop_app.language import tr
 from desktop_app.repair_jobs import actions
+from desktop_app.repair_jobs.screen.row_field import RowField
 from desktop_app.repair_jobs.stored_reading import people_here
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_window.desk import Desk
@@ -23,13 +24,11 @@ class PeopleBox(Section):
         self._desk = desk
         self._chips = QWidget()
         self._row = FlowRow(self._chips)
-        self._name = QLineEdit()
-        self._name.setAccessibleName(tr("Name of a new person"))
+        self._name = RowField(tr("Name of a new person"), self._add)
         self._name.setPlaceholderText(tr("Name"))
-        self._name.returnPressed.connect(self._add)
         add = QPushButton(tr("Add"))
         add.setAccessibleName(tr("Add this person"))
-        add.clicked.connect(self._add)
+        add.clicked.connect(self._add_now)
         line = QHBoxLayout()
         line.addWidget(self._name, 1)
         line.addWidget(add)
@@ -60,10 +59,15 @@ class PeopleBox(Section):
         if not people:
             self._row.addWidget(plain_label(tr("Nobody yet: type a name and press Add."), "quiet"))
 
+    def _add(self, name: str) -> object:
+        return self._desk.do(actions.add_person, name)
+
     @Slot()
-    def _add(self) -> None:
-        if self._desk.do(actions.add_person, self._name.text()) is not None:
-            self._name.clear()
+    def _add_now(self) -> None:
+        if self._name.text():
+            self._name.save_now()
+        else:
+            self._add("")  # it says what is missing
 
     @Slot()
     def _take_off(self) -> None:

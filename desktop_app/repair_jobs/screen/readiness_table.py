@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from PySide6.QtCore import Slot
-from PySide6.QtWidgets import QGridLayout, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QGridLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from desktop_app.language import tr
 from desktop_app.repair_jobs import proof_actions
@@ -42,6 +44,8 @@ class ReadinessTable(QWidget):
         self._job_id: int | None = None
         self._kept = ProofKept()
         self._shown: tuple[object, ...] = ()
+        self._cells: dict[tuple[str, Stage], QLabel | QPushButton] = {}
+        self._changes: dict[str, QLabel] = {}
         self._engine = ChoiceField(
             tr("Kind of engine"),
             [(False, tr("spark ignition")), (True, tr("compression ignition (diesel)"))],
@@ -70,42 +74,56 @@ class ReadinessTable(QWidget):
         self._lay()
 
     def _lay(self) -> None:
+        """Build the table anew where other tests stand in it; else say what has changed.
+
+        A pressed button stays the one that it is: it keeps the focus, and the page its place.
+        """
         rows = side_by_side(self._kept.found, self._kept.after, bool(self._engine.currentData()))
         fast = tuple(stage.read is not None for stage in (self._kept.found, self._kept.after))
-        if (rows, fast) == self._shown:
-            return
-        # A pressed button keeps the focus when its table is built anew.
-        held = self.focusWidget()
-        held_name = str(held.property("cell") or "") if held is not None else ""
-        self._shown = (rows, fast)
+        stands = (tuple(row.monitor.id for row in rows), fast)
+        if stands != self._shown:
+            self._shown = stands
+            self._build(rows, fast)
+        for row in rows:
+            for stage, state in zip(STAGES, (row.found, row.after), strict=True):
+                self._say(self._cells[row.monitor.id, stage], row, stage, state)
+            self._changes[row.monitor.id].setText(_change(row))
+
+    def _build(self, rows: Sequence[SelfTestRow], fast: tuple[bool, ...]) -> None:
         empty(self._grid)
+        self._cells, self._changes = {}, {}
         heads = ("", *(STAGE_WORDS[stage] for stage in STAGES), "")
         for place, words in enumerate(heads):
             self._grid.addWidget(plain_label(words, "quiet"), 0, place)
         for line, row in enumerate(rows, start=1):
-            self._grid.addWidget(plain_label(row.monitor.words, wrap=True), line, 0)
-            states = zip(STAGES, (row.found, row.after), fast, strict=True)
-            for place, (stage, state, stands) in enumerate(states, start=1):
-                self._grid.addWidget(self._cell(row, stage, state, stands), line, place)
-            self._grid.addWidget(plain_label(_change(row), "quiet"), line, 3)
-        for button in self._rows.findChildren(QPushButton):
-            if held_name and not button.isHidden() and button.property("cell") == held_name:
-                button.setFocus()
+            monitor = row.monitor
+            self._grid.addWidget(plain_label(monitor.words, wrap=True), line, 0)
+            for place, (stage, stands) in enumerate(zip(STAGES, fast, strict=True), start=1):
+                cell = plain_label("") if stands else self._button(monitor.id, stage)
+                self._cells[monitor.id, stage] = cell
+                self._grid.addWidget(cell, line, place)
+            self._changes[monitor.id] = plain_label("", "quiet")
+            self._grid.addWidget(self._changes[monitor.id], line, 3)
 
-    def _cell(
-        self, row: SelfTestRow, stage: Stage, state: SelfTestState | None, stands: bool
-    ) -> QWidget:
-        if stands:
-            return plain_label(SIGNS[state])
-        button = QPushButton(SIGNS[state])
-        word = tr("not said") if state is None else tr(state.value)
-        button.setAccessibleName(f"{row.monitor.words}, {STAGE_WORDS[stage].lower()}: {word}")
+    def _say(
+        self,
+        cell: QLabel | QPushButton,
+        row: SelfTestRow,
+        stage: Stage,
+        state: SelfTestState | None,
+    ) -> None:
+        cell.setText(SIGNS[state])
+        if isinstance(cell, QPushButton):
+            word = tr("not said") if state is None else tr(state.value)
+            cell.setAccessibleName(f"{row.monitor.words}, {STAGE_WORDS[stage].lower()}: {word}")
+
+    def _button(self, monitor: str, stage: Stage) -> QPushButton:
+        button = QPushButton()
         button.setToolTip(
             tooltip(tr("Press for the next: complete, not run, not fitted, not said"))
         )
         button.setProperty("stage", stage)
-        button.setProperty("monitor", row.monitor.id)
-        button.setProperty("cell", f"{stage}/{row.monitor.id}")
+        button.setProperty("monitor", monitor)
         button.clicked.connect(self._press)
         return button
 

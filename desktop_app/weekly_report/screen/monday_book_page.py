@@ -81,6 +81,8 @@ class MondayBookPage(QWidget):
 
     def came_here(self) -> None:
         """Read the week again where something has changed."""
+        week = self._field.fontMetrics().horizontalAdvance(" 2026-W47 ")
+        self._field.setFixedWidth(week + BESIDE_WEEK)  # the text may be larger by now
         if self._stale:
             self._read()
 
@@ -94,8 +96,6 @@ class MondayBookPage(QWidget):
         self._write.clicked.connect(self._write_now)
         self._stop.clicked.connect(self._stop_now)
         self._bar.setAccessibleName(tr("How far the writing is"))
-        week = self._field.fontMetrics().horizontalAdvance(" 2026-W47 ")
-        self._field.setFixedWidth(week + BESIDE_WEEK)
         turned = QWidget()
         row = FlowRow(turned)
         as_what = plain_label(tr("as a spreadsheet (XLSX)"), "quiet")
