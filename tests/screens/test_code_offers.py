@@ -179,7 +179,7 @@ def test_by_keys_alone_with_names_that_say_what_they_put_in(pair: Pair, files: P
 def test_not_this_puts_nothing_in_and_asks_no_more(pair: Pair, files: Path) -> None:
     pair.drop(NEW, files / "box.jpg", files / "part.jpg")
     pair.settle(photos=2)
-    assert len(pair.buttons("Not this")) == 2
+    pair.qtbot.waitUntil(lambda: len(pair.buttons("Not this")) == 2, timeout=60_000)
     pair.press(f"Not this: {EAN}")
     assert pair.buttons(f"Not this: {EAN}") == []
     pair.press("Not this")
