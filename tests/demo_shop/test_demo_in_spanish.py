@@ -21,7 +21,12 @@ from desktop_app.shop_record.record import FILE_NAME
 from tests.demo_shop.built_demo import Built
 from tests.spoken.spoken_files import ROOT
 
-pytestmark = pytest.mark.embedded
+pytestmark = [
+    pytest.mark.embedded,
+    pytest.mark.skipif(
+        os.environ.get("BENCHWITNESS_LONG") != "1", reason="a demo is built once more for it"
+    ),
+]
 
 BUILD = """
 import sys

@@ -92,6 +92,7 @@ def test_a_file_in_the_place_of_a_shop_is_said(tmp_path: Path) -> None:
     assert (tmp_path / "shop").read_text() == "mine"
 
 
+@pytest.mark.embedded
 def test_a_shop_that_may_not_be_read_is_said(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
