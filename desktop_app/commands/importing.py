@@ -118,11 +118,11 @@ def _named(written: Path, source: Path) -> Path:
 
 
 def _lines(told: ImportTold, is_dry_run: bool, said_of_refused: str) -> tuple[str, ...]:
-    from desktop_app.records_exchanged.import_told import rows_said
+    from desktop_app.shop_record.counted_words import rows_counted
 
     would = "would be " if is_dry_run else ""
     lines = [
-        f"{rows_said(told.read)} read: {told.added:,} {would}added, {told.updated:,} "
+        f"{rows_counted(told.read)} read: {told.added:,} {would}added, {told.updated:,} "
         f"{would}updated, {told.unchanged:,} unchanged, {told.refused:,} refused."
     ]
     if said_of_refused:

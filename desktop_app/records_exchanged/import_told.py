@@ -7,7 +7,6 @@ from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any, Literal
 
-from desktop_app.language import tr
 from desktop_app.records_exchanged.job_row import JobRow, RowRejected
 
 Outcome = Literal["added", "unchanged", "updated"]
@@ -75,11 +74,6 @@ class ImportTold:
             **{"unchanged": self.unchanged, "updated": self.updated},
             "rejected": [{name: getattr(one, name) for name in names} for one in self.rejected],
         }
-
-
-def rows_said(count: int) -> str:
-    """Return a number of rows as it is said: "1 row", "1,204 rows"."""
-    return tr("1 row") if count == 1 else tr("{rows:,} rows", rows=count)
 
 
 def outcome_of(job: Outcome, part: Outcome, link: Outcome) -> Outcome:

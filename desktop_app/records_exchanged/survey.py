@@ -21,13 +21,13 @@ from desktop_app.records_exchanged.header_row import (
     header_key,
     named_headers,
 )
-from desktop_app.records_exchanged.import_told import rows_said
 from desktop_app.records_exchanged.letters_of import guessed_encoding, is_guess
 from desktop_app.records_exchanged.number_words import DecimalSign
 from desktop_app.records_exchanged.question import Question
 from desktop_app.records_exchanged.table_shape import TableShape, guessed_shape, named_delimiter
 from desktop_app.records_exchanged.table_source import OpenTable, Progress, TableSource
 from desktop_app.records_exchanged.text_lines import TextLines
+from desktop_app.shop_record.counted_words import rows_counted
 from desktop_app.shop_record.trouble import ShopTrouble
 
 ROWS_SHOWN = 100
@@ -221,7 +221,7 @@ def _header(
             tr(
                 "{file} has {rows}; the headers can't stand in row {row}.",
                 file=source.name,
-                rows=rows_said(number),
+                rows=rows_counted(number),
                 row=at,
             ),
             do=tr("Say another row for them (from the shell: header_row in the map)."),

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from desktop_app.language import tr
 from desktop_app.records_exchanged.date_words import FIRST_YEAR
-from desktop_app.records_exchanged.import_told import rows_said
 from desktop_app.records_exchanged.letters_of import is_mixed
 from desktop_app.records_exchanged.number_words import read_odometer
 from desktop_app.records_exchanged.survey import Survey
+from desktop_app.shop_record.counted_words import rows_counted
 
 # What parts the cells of a file, and how it is said.
 SIGNS = {",": tr("commas"), ";": tr("semicolons"), "\t": tr("tabs"), "|": tr("bars")}
@@ -53,7 +53,7 @@ def taken_for_granted(found: Survey) -> tuple[str, ...]:
 
 
 def _of_letters(found: Survey) -> list[str]:
-    rows = tr("{rows} below the headers", rows=rows_said(found.rows))
+    rows = tr("{rows} below the headers", rows=rows_counted(found.rows))
     if found.from_workbook:
         return [f"{rows}."]
     parted = SIGNS.get(found.shape.delimiter, f"“{found.shape.delimiter}”")

@@ -319,7 +319,7 @@ def hand_over(
 ) -> Done:
     """Hand the car over: the window starts now. Refused while one of the nine answers is missing.
 
-    `missing` comes from `missing_answers`; the visit ends with its last job. `promise` says with
+    `missing` are the words of `open_answers`; the visit ends with its last job. `promise` says with
     which window it leaves; without one it keeps the window that it was written up with.
     """
     if missing:

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from desktop_app.language import tr
 from desktop_app.part_photos.signs import SIDE_NAMES
 
-SIDES = ("removed", "replacement")
+SIDES = tuple(SIDE_NAMES)
 _PLACE = re.compile(r"([0-9a-f]{16})\.([01])\.([0-9]{1,2})")
 
 

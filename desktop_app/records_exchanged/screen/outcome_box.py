@@ -11,10 +11,11 @@ from PySide6.QtWidgets import QFileDialog, QPushButton, QVBoxLayout, QWidget
 
 from desktop_app.language import tr
 from desktop_app.records_exchanged.bringing_in_actions import write_turned_away
-from desktop_app.records_exchanged.import_told import ImportTold, rows_said
+from desktop_app.records_exchanged.import_told import ImportTold
 from desktop_app.records_exchanged.read_table import Table
 from desktop_app.records_exchanged.screen.telling import Tell, Telling
 from desktop_app.repair_jobs.stored_reading import job_by_number
+from desktop_app.shop_record.counted_words import rows_counted
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
@@ -57,7 +58,7 @@ class OutcomeBox(QWidget):
         lines = [
             tr(
                 "{rows} read: {counted}.",
-                rows=rows_said(told.read),
+                rows=rows_counted(told.read),
                 counted=counted(told),
             )
         ]

@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QPushButton
 
 from desktop_app.language import tr
 from desktop_app.records_exchanged.bringing_in_actions import Tell, bring_in
-from desktop_app.records_exchanged.import_told import ImportTold, rows_said
+from desktop_app.records_exchanged.import_told import ImportTold
 from desktop_app.records_exchanged.job_row import JobRow
 from desktop_app.records_exchanged.read_table import Table
 from desktop_app.records_exchanged.row_reader import RowReader
@@ -20,6 +20,7 @@ from desktop_app.records_exchanged.screen.progress_line import ProgressLine
 from desktop_app.records_exchanged.screen.telling import Telling
 from desktop_app.records_exchanged.screen.turned_away import TurnedAway
 from desktop_app.records_exchanged.stored_import import ReadWith
+from desktop_app.shop_record.counted_words import rows_counted
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
@@ -124,13 +125,13 @@ class TrialBox(Section):
     def _tried(self, _table: Table, told: ImportTold) -> None:
         self._over()
         number = told.added + told.updated
-        rows, what = rows_said(told.read), counted(told)
+        rows, what = rows_counted(told.read), counted(told)
         said = [tr("What would become of {rows}: {counted}.", rows=rows, counted=what)]
         if not number:
             said.append(tr("There is nothing to bring in."))
         self._say(" ".join(said))
         self._away.show_rows(told.rejected)
-        self._bring.setText(tr("Bring {rows} in", rows=rows_said(number)))
+        self._bring.setText(tr("Bring {rows} in", rows=rows_counted(number)))
         self._bring.setVisible(number > 0)
         if number:
             self._bring.setFocus()

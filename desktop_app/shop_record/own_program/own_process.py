@@ -4,12 +4,10 @@ from __future__ import annotations
 
 import os
 import subprocess
-from pathlib import Path
 from typing import Any
 
-import desktop_app
 from desktop_app.language import code_spoken
-from desktop_app.shop_record.own_program.own_start import module_order
+from desktop_app.shop_record.own_program.own_start import module_order, search_path
 
 _SPEAKING = "desktop_app.spoken_module"
 
@@ -21,13 +19,11 @@ def own_process(module: str, *said: str, **pipes: Any) -> subprocess.Popen[bytes
     It reads what strangers sent: what the environment knows of a database is not handed on.
     Raises OSError where the computer starts no other process.
     """
-    package = str(Path(desktop_app.__file__).resolve().parents[1])
-    search = os.pathsep.join([package, *filter(None, [os.environ.get("PYTHONPATH")])])
     code = code_spoken()
     known = {name: value for name, value in os.environ.items() if not name.startswith("PG")}
     return subprocess.Popen(
         module_order(_SPEAKING, code, module, *said) if code else module_order(module, *said),
-        env={**known, "PYTHONPATH": search, "PYTHONUTF8": "1"},
+        env={**known, "PYTHONPATH": search_path(), "PYTHONUTF8": "1"},
         creationflags=getattr(subprocess, "CREATE_NO_WINDOW", 0),
         **{"stdout": subprocess.PIPE, **pipes},
     )

@@ -35,6 +35,12 @@ def module_order(module: str, *said: str) -> list[str]:
     return [sys.executable, "-P", "-m", module, *said]
 
 
+def search_path() -> str:
+    """Return where a Python that is started by this program finds it, wherever it is started."""
+    package = str(Path(desktop_app.__file__).resolve().parents[1])
+    return os.pathsep.join([package, *filter(None, [os.environ.get("PYTHONPATH")])])
+
+
 def start_anew() -> int:
     """Start the program once more; where that returns, this one is to end with the status.
 
@@ -42,11 +48,9 @@ def start_anew() -> int:
     environment said of a language is not handed on.
     """
     order = [sys.executable] if is_built() else program_order()
-    package = str(Path(desktop_app.__file__).resolve().parents[1])
-    search = os.pathsep.join([package, *filter(None, [os.environ.get("PYTHONPATH")])])
     known = {name: value for name, value in os.environ.items() if name != VARIABLE}
     # One that was built would take the new one for a process of its own.
-    said = {**known, "PYTHONPATH": search, "PYINSTALLER_RESET_ENVIRONMENT": "1"}
+    said = {**known, "PYTHONPATH": search_path(), "PYINSTALLER_RESET_ENVIRONMENT": "1"}
     try:
         if os.name != "nt":
             os.execve(order[0], order, said)

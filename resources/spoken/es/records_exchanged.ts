@@ -376,14 +376,6 @@
         <translation>una importación</translation>
     </message>
     <message>
-        <source>1 row</source>
-        <translation>1 fila</translation>
-    </message>
-    <message>
-        <source>{rows:,} rows</source>
-        <translation>{rows:,} filas</translation>
-    </message>
-    <message>
         <source>The map kept from before was not taken: {why}</source>
         <translation>No se tomó el mapa guardado de antes: {why}</translation>
     </message>
