@@ -30,6 +30,9 @@ def _open_window(folder: Path | None) -> int:
         return 3
     # Nothing made while starting is garbage; the program switches this on with its first page.
     gc.disable()
+    from desktop_app.shop_window.sources_unread import leave_sources_unread
+
+    leave_sources_unread()
     trouble = _speak()
     from desktop_app.program_started import open_window
 

@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QPushButton, QWidget
 from desktop_app.commands.shop_place import kinds_of, shelf_of
 from desktop_app.language import tr
 from desktop_app.shop_record.deed import Done
+from desktop_app.shop_record.own_program.tables_read import tables_read
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_window import place_names as place
 from desktop_app.shop_window.desk import Desk
@@ -321,7 +322,9 @@ class Places(QObject):
             importlib.import_module("desktop_app.parts_compared.screen.old_and_new_section")
             importlib.import_module("desktop_app.repair_jobs.screen.job_page")
             self._names()
-            return self._shelf.troubles
+            troubles = self._shelf.troubles
+            tables_read().keep()
+            return troubles
 
         self.desk.errands.run(tr("Laying the tools out"), load, self._laid_out)
 
@@ -363,9 +366,9 @@ class Places(QObject):
         from desktop_app.shop_window.page import ReadingPage
 
         self._window.go_to(place.RULES)
-        page = self._window.page(place.RULES)
-        people = page.findChild(PeopleBox)
+        page = self._window.page(place.RULES).findChild(ReadingPage)
         assert isinstance(page, ReadingPage)
+        people = page.findChild(PeopleBox)
         assert isinstance(people, PeopleBox)
         people.look_for_names()
         QTimer.singleShot(0, page, lambda: page.bring_up(people))  # once it is laid out

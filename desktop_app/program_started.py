@@ -13,7 +13,6 @@ from PySide6.QtWidgets import QApplication
 
 from desktop_app.language import tr
 from desktop_app.program import Program
-from desktop_app.shop_record.own_program import own_start
 from desktop_app.shop_record.own_program.resource_folder import resource_path
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window import started_anew
@@ -50,7 +49,11 @@ def open_window(folder: Path | None, trouble: ShopTrouble | None = None) -> int:
     status = app.exec()
     one.close()
     program.close()
-    return own_start.start_anew() if started_anew.is_wanted() else status
+    if not started_anew.is_wanted():
+        return status
+    from desktop_app.shop_record.own_program.own_start import start_anew
+
+    return start_anew()
 
 
 def draw_window(folder: Path, picture: Path) -> None:

@@ -23,6 +23,7 @@ DrawWindow = Callable[[Path, Path], None]
 # Speaks the language in which a command writes, before what it needs is loaded.
 Speak = Callable[[str], None]
 
+_PROGRAM = "benchwitness"
 #: What names a place: how it is called, and what is accepted there.
 PLACES = {
     "folder": ("PLACE", "a new or an empty folder, or the address of a database"),
@@ -50,7 +51,7 @@ def run(
     """Carry out a command line and return the exit status: 0 done, 1 damage found, 2 refused."""
     try:
         _check_words(argv)
-        asked = _parser().parse_args(argv)
+        asked = _asked(argv)
         _check_options(asked)
         if asked.command is None:
             from desktop_app.commands.shop_place import chosen_place
@@ -132,14 +133,27 @@ def say(outcome: Outcome, *, as_json: bool) -> None:
     out.flush()
 
 
+def _asked(argv: Sequence[str]) -> argparse.Namespace:
+    """Return what was asked; where that is the window alone no command is prepared."""
+    window = _Parser(prog=_PROGRAM, add_help=False, allow_abbrev=False)
+    _add_shop(window)
+    window.set_defaults(command=None)
+    asked, more = window.parse_known_args(argv)
+    return _parser().parse_args(argv) if more else asked
+
+
+def _add_shop(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("--shop", metavar="PLACE", help="the shop to open: a folder or an address")
+
+
 def _parser() -> argparse.ArgumentParser:
     parser = _Parser(
-        prog="benchwitness",
+        prog=_PROGRAM,
         description="Keeps the evidence that a replaced part was the right one, and watches "
         "whether the car comes back. Without a command the window opens on the last shop.",
     )
     parser.add_argument("--version", action=_SayVersion, nargs=0, help="say the version")
-    parser.add_argument("--shop", metavar="PLACE", help="the shop to open: a folder or an address")
+    _add_shop(parser)
     parser.set_defaults(json=False)
     commands = parser.add_subparsers(dest="command", metavar="COMMAND", parser_class=_Parser)
 

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Mapping
-from functools import lru_cache
+from collections.abc import Iterable, Iterator, Mapping
+from functools import cached_property, lru_cache
 
 from desktop_app.symptom_search.typing_mistake import distance
 
@@ -55,14 +55,26 @@ class NearSpelling:
     def __init__(self, known: Mapping[str, str], ordinary: Iterable[str] = ()) -> None:
         self._means = dict(known)
         self._known = frozenset((*self._means, *ordinary))
-        self._by_gap: dict[str, set[str]] = {}
-        self._by_sound: dict[str, set[str]] = {}
-        for word in self._means:
-            if len(word) >= SHORTEST and word.isalpha():
-                for left in _with_gaps(word):
-                    self._by_gap.setdefault(left, set()).add(word)
-                self._by_sound.setdefault(sounds(word), set()).add(word)
         self._remembered = lru_cache(_REMEMBERED)(self._nearest)
+
+    @cached_property
+    def _by_gap(self) -> dict[str, set[str]]:
+        """The known words by what is left of them; made with the first slip, not at the start."""
+        found: dict[str, set[str]] = {}
+        for word in self._long_enough():
+            for left in _with_gaps(word):
+                found.setdefault(left, set()).add(word)
+        return found
+
+    @cached_property
+    def _by_sound(self) -> dict[str, set[str]]:
+        found: dict[str, set[str]] = {}
+        for word in self._long_enough():
+            found.setdefault(sounds(word), set()).add(word)
+        return found
+
+    def _long_enough(self) -> Iterator[str]:
+        return (word for word in self._means if len(word) >= SHORTEST and word.isalpha())
 
     def knows(self, word: str) -> bool:
         """Tell whether a word is known, or an ordinary word that is no slip."""

@@ -123,6 +123,7 @@ class WordReader:
         self._ordinary = frozenset(map(stem, ordinary))
         self._spelled_alone = lru_cache(_REMEMBERED)(self._spell_alone)
         self._are_one = lru_cache(_REMEMBERED)(self._is_one_apart)
+        self._told = lru_cache(_REMEMBERED)(self._tell)  # a phrase is asked for by several readers
 
     def clauses(self, text: str) -> list[list[str]]:
         """Return the compared words clause by clause; filling words are left out."""
@@ -132,7 +133,10 @@ class WordReader:
 
     def words(self, text: str) -> list[str]:
         """Return the compared words of one clause or phrase."""
-        return self._compared(self._spelled(_split(text)))
+        return list(self._told(text))
+
+    def _tell(self, text: str) -> tuple[str, ...]:
+        return tuple(self._compared(self._spelled(_split(text))))
 
     def _mend(self, text: str) -> Sequence[str]:
         return self._mends.replaced(_split(text))

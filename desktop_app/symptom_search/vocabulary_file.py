@@ -13,7 +13,7 @@ from desktop_app.repair_jobs.concern_conditions import CONDITION_IDS
 from desktop_app.repair_jobs.systems import SYSTEMS
 from desktop_app.repair_jobs.trouble_code import codes_in
 from desktop_app.shop_record.own_program.resource_folder import resource_path
-from desktop_app.shop_record.toml_text import toml_values
+from desktop_app.shop_record.own_program.tables_read import tables_read
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.symptom_search.subjects import Things
 from desktop_app.symptom_search.told_words import WordReader
@@ -93,7 +93,8 @@ def read_vocabulary(folder: Path) -> Vocabulary:
         for phrase in phrases
     ]
     told += [word for one in akin.values() for word in one] + [_TURNS]
-    ordinary = " ".join(listed["ordinary"]).split()
+    named = (name for those in things.values() for names in those.values() for name in names)
+    ordinary = (*" ".join(listed["ordinary"]).split(), *" ".join(named).split())
     reader = WordReader(words["mended"], words["one_word"], listed["whole"], told, ordinary)
     parts = " ".join(listed["parts"]).split()
     return Vocabulary(
@@ -115,7 +116,7 @@ def _add_akin(akin: dict[str, frozenset[str]], data: Mapping[str, Any], file: st
 
 def _loaded(path: Path) -> dict[str, Any]:
     try:
-        data = toml_values(path.read_text(encoding="utf-8"))
+        data = tables_read().values(path.read_text(encoding="utf-8"))
     except (tomllib.TOMLDecodeError, UnicodeDecodeError) as error:
         raise VocabularyTrouble(
             tr("{name} cannot be read: {error}.", name=path.name, error=error),

@@ -23,7 +23,11 @@ def own(tmp_path_factory: pytest.TempPathFactory) -> Path:
 def in_turn(
     peer: Sequence[str], goal: str, shop: Path, own: Path, rounds: int = ROUNDS
 ) -> list[tuple[Figures, Figures]]:
-    """Start the peer and ours in turn; the first start of each fills the caches and is dropped."""
+    """Start the peer and ours in turn, on a computer where the shop was opened before.
+
+    The first start of each fills the system's caches and is dropped.
+    """
+    started(OURS, str(shop), "ready", own=own)
     pairs = [
         (started(BARE, *peer, own=own), started(OURS, str(shop), goal, own=own))
         for _ in range(rounds + 1)

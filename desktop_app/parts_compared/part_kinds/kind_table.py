@@ -8,7 +8,7 @@ from typing import Any, TypeAlias, TypeVar
 
 from desktop_app.language import tr
 from desktop_app.parts_compared.part_kinds.kind_trouble import KindTrouble
-from desktop_app.shop_record.toml_text import toml_values
+from desktop_app.shop_record.own_program.tables_read import tables_read
 
 _LARGEST = 1e9  # of any unit; no part has more
 _IDENTIFIER = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*\Z")
@@ -27,7 +27,7 @@ def toml_table(text: str, file: str, say: Say = as_written) -> KindTable:
     `say` gives the words for what is meant for people.
     """
     try:
-        values = toml_values(text)
+        values = tables_read().values(text)
     except (ValueError, RecursionError) as error:
         line = re.search(r"at line (\d+)", str(error))
         raise KindTrouble(
