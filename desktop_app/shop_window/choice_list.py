@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from typing import Any
 
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QComboBox, QWidget
+from PySide6.QtCore import QChildEvent, QEvent, Qt
+from PySide6.QtWidgets import QComboBox, QFrame, QWidget
 
 
 class ChoiceList(QComboBox):
@@ -14,6 +14,16 @@ class ChoiceList(QComboBox):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+
+    def childEvent(self, event: QChildEvent) -> None:
+        super().childEvent(event)
+        made = event.type() == QEvent.Type.ChildPolished
+        if made and isinstance(opens := event.child(), QFrame):
+            # Qt asks the style about what opens when it makes it, with the first entry, and what
+            # it noted for that stays for good: the style leaves it out where notes are taken away,
+            # unless it has a style sheet of its own. An empty one will do.
+            opens.setStyleSheet("*{}")
+            opens.ensurePolished()
 
     def wheelEvent(self, event: Any) -> None:
         event.ignore()

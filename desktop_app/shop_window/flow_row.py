@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import partial
+
 from PySide6.QtCore import QPoint, QRect, QSize, Qt
 from PySide6.QtWidgets import QLayout, QLayoutItem, QWidget
 from shiboken6 import delete
@@ -21,6 +23,7 @@ class FlowRow(QLayout):
         super().__init__(parent)
         self._at_end = at_end
         self._items: list[QLayoutItem] = []
+        self.destroyed.connect(partial(_end, self._items))
         self._heights: dict[int, int] = {}  # by width; a page asks for them very often
         self.setSpacing(spacing)
         self.setContentsMargins(0, 0, 0, 0)
@@ -105,6 +108,12 @@ class FlowRow(QLayout):
             lines[-1].append((item, hint))
             left -= hint.width() + self.spacing()
         return lines
+
+
+def _end(items: list[QLayoutItem]) -> None:
+    """End what a layout of one's own held; Qt does so for its own layouts alone."""
+    while items:
+        delete(items.pop())
 
 
 def empty(layout: QLayout) -> None:

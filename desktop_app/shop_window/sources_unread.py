@@ -16,7 +16,7 @@ def leave_sources_unread() -> None:
 
     told = sys.modules.get("shibokensupport.feature")
     if hasattr(told, "_mod_uses_pyside"):  # no part of what PySide6 promises
-        told._mod_uses_pyside = _never  # type: ignore[union-attr]
+        told._mod_uses_pyside = _never  # type: ignore[union-attr]  # noqa: SLF001
 
 
 def _never(_module: object) -> bool:
