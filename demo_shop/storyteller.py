@@ -12,10 +12,10 @@ from demo_shop.job_story import CarEvent, CarStory, JobStory
 from demo_shop.people import COUNTER
 from demo_shop.shop_calendar import ShopCalendar
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
-from desktop_app.parts_compared.stored_pairs import pairs_without_origin
+from desktop_app.parts_compared.stored_pairs import open_origins
 from desktop_app.repair_jobs import actions as jobs
 from desktop_app.repair_jobs import odometer_actions, proof_actions, who_actions
-from desktop_app.repair_jobs.hand_over import missing_answers
+from desktop_app.repair_jobs.hand_over import open_answers
 from desktop_app.repair_jobs.proof_checks import proof_checks
 from desktop_app.repair_jobs.stored_reading import people_here, read_job
 from desktop_app.repair_jobs.who_did_what import Did
@@ -142,10 +142,9 @@ class Storyteller:
         self.do(COUNTER, jobs.write_price, job, story.cents)
         self.do(COUNTER, jobs.say_declined, job, story.declined)
         with self.record.reading() as connection:
-            missing = missing_answers(
-                read_job(connection, job), pairs_without_origin(connection, job)
-            )
+            answers = open_answers(read_job(connection, job), open_origins(connection, job))
         left_at = self.calendar.at(story.left).isoformat(timespec="seconds")
+        missing = tuple(one.words for one in answers)
         about = (job, story.odometer_out, missing, left_at, promise_at_hand_over)
         self.do(COUNTER, jobs.hand_over, *about)
 

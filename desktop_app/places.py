@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import importlib
 from collections.abc import Mapping
 from functools import cached_property
 from typing import TYPE_CHECKING
@@ -10,6 +9,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject, QTimer, Slot
 from PySide6.QtWidgets import QPushButton, QWidget
 
+from desktop_app import places_ahead
 from desktop_app.commands.shop_place import kinds_of, shelf_of
 from desktop_app.language import tr
 from desktop_app.shop_record.deed import Done
@@ -318,10 +318,12 @@ class Places(QObject):
     def _look_around(self) -> None:
         """Load beside the window what the first job needs, and count who is back."""
 
+        record, today = self.desk.record, self.desk.today()
+
         def load() -> tuple[KindTrouble, ...]:
-            importlib.import_module("desktop_app.parts_compared.screen.old_and_new_section")
-            importlib.import_module("desktop_app.repair_jobs.screen.job_page")
-            self._names()
+            places_ahead.load_places()
+            places_ahead.read_a_slip(self._vocabulary)
+            places_ahead.read_newest_job(record, today, self._names())
             troubles = self._shelf.troubles
             tables_read().keep()
             return troubles

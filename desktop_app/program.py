@@ -56,7 +56,6 @@ class Program(QObject):
         self._others: OthersHeard | None = None
         self._door: ServerDoor | None = None
         self._seen: int | None = None  # the last entry of the history before the pages read any
-        self._is_new = False  # the shop that is opened next was just made
         self._closed = False
         self._other: Program | None = None  # the window that went on with another shop
         self._refused: Path | None = None  # the folder of a shop that could not be opened
@@ -141,12 +140,18 @@ class Program(QObject):
         self._dress()
         self.window.take_place_away(WELCOME)
         self.window.take_place_away(BACKUP)
-        self.window.go_to(FIRST_RULES if self._is_new else ASK)
+        self.window.go_to(FIRST_RULES if self._is_to_be_set_up(self.desk) else ASK)
         _watch_garbage(self)
         behind = self.desk.ask(clock_behind, self.desk.now())
         if behind is not None:
             self.window.strip.tell(behind)
         self._look_and_back_up(self.desk)
+
+    def _is_to_be_set_up(self, desk: Desk) -> bool:
+        """Tell whether nothing is written in a shop yet, wherever it was made."""
+        from desktop_app.commands.demo import MARKER
+
+        return not (self._seen or desk.why_shut or (desk.record.folder / MARKER).exists())
 
     def _update(self, folder: Path) -> None:
         """Back an older shop up and bring its record to today's form, beside the window."""
@@ -183,7 +188,6 @@ class Program(QObject):
         from desktop_app.commands.server_place import open_wanted
         from desktop_app.commands.shop_place import now
 
-        self._is_new = wanted.new
         clock = self._clock or now
         return open_wanted(wanted.address, wanted.password, wanted.photos, clock, new=wanted.new)
 
@@ -256,9 +260,7 @@ class Program(QObject):
         except ShopTrouble as trouble:
             self.window.strip.tell(trouble)
             return
-        self._is_new = True
         self._open(folder)
-        self._is_new = False
 
     @Slot()
     def _make_demo(self) -> None:

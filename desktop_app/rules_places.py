@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from typing import TYPE_CHECKING
 
+from desktop_app.language import tr
 from desktop_app.repair_jobs.screen.people_box import PeopleBox
 from desktop_app.repair_jobs.typed_entry import read_money
 from desktop_app.returns_watched.screen.kind_windows_box import KindWindowsBox
@@ -12,26 +13,37 @@ from desktop_app.returns_watched.screen.shop_window_box import ShopWindowBox
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.first_rules_page import FirstRulesPage
 from desktop_app.shop_window.house_rules_page import HouseRulesPage
+from desktop_app.shop_window.jumped_page import JumpedPage
 from desktop_app.shop_window.language_box import LanguageBox
 from desktop_app.shop_window.off_where_shut import off_where_shut
 from desktop_app.shop_window.page import Section
+from desktop_app.shop_window.place_names import RULES
 from desktop_app.shop_window.where_box import WhereBox
 
 if TYPE_CHECKING:
     from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 
 
-def rules_page(desk: Desk, kinds: Callable[[], Mapping[str, PartKind]]) -> HouseRulesPage:
+def rules_page(desk: Desk, kinds: Callable[[], Mapping[str, PartKind]]) -> JumpedPage:
     """Return House Rules: every rule, the promise, the people, and where the shop is."""
     page = HouseRulesPage(desk, read_money)
-    page.extra.addWidget(ShopWindowBox(desk))
-    page.extra.addWidget(KindWindowsBox(desk, kinds))
-    page.extra.addWidget(PeopleBox(desk))
-    where = WhereBox(desk)
+    shop, around, money, backups, look = page.sections.values()
+    people, windows, where = PeopleBox(desk), ShopWindowBox(desk), WhereBox(desk)
+    for box in (people, windows, KindWindowsBox(desk, kinds)):
+        page.column.insertWidget(page.column.indexOf(around), box)
     off_where_shut(desk, *page.body.findChildren(Section))
-    page.extra.addWidget(LanguageBox())
-    page.extra.addWidget(where)  # says where the shop is, also where nothing can be written
-    return page
+    page.column.addWidget(LanguageBox())
+    page.column.addWidget(where)  # says where the shop is, also where nothing can be written
+    jumps = (
+        (shop.accessibleName(), shop),
+        (tr("People"), people),
+        (tr("Windows"), windows),
+        (money.accessibleName(), money),
+        (backups.accessibleName(), backups),
+        (tr("Look and language"), look),
+        (tr("Where it is"), where),
+    )
+    return JumpedPage(RULES, page, jumps)
 
 
 def first_rules_page(desk: Desk) -> FirstRulesPage:

@@ -10,14 +10,27 @@ from desktop_app.shop_record.trouble import ShopTrouble
 MOST_NAMED = 4
 
 
-def intake_news(taken: int, refused: Sequence[ShopTrouble], doubles: Sequence[str]) -> str | None:
+def intake_news(
+    taken: int,
+    refused: Sequence[ShopTrouble],
+    doubles: Sequence[str],
+    put: Sequence[str] = (),
+) -> str | None:
     """Return one paragraph about a drop, or None when everything was simply taken in.
 
-    `taken` is how many were added; `doubles` are the names of those that the job had already.
+    `taken` is how many were added; `doubles` are the names of those that the job had already,
+    `put` of those that it had for another part and that stand for this one from now on.
     """
-    if not refused and not doubles:
+    if not refused and not doubles and not put:
         return None
-    parts = [_added(taken)]
+    parts = [_added(taken)] if taken or not put else []
+    if put:
+        here = (
+            tr("This job had it already; now it stands for this part too:")
+            if len(put) == 1
+            else tr("This job had them already; now they stand for this part too:")
+        )
+        parts.append(_listed(here, list(put), ", ") + ".")
     if refused:
         parts.append(_listed(tr("Not taken:"), [trouble.sentence() for trouble in refused], " "))
     if doubles:

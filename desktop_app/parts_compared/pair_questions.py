@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Container, Mapping, Sequence
 from dataclasses import replace
 
 from desktop_app.language import tr
@@ -11,7 +11,13 @@ from desktop_app.parts_compared.comparison import DimensionComparison
 from desktop_app.parts_compared.dimension_sentence import label_of
 from desktop_app.parts_compared.instruments.instrument import Instrument, instrument_for
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension, PartKind
-from desktop_app.parts_compared.reading import ConditionSeen, Reading
+from desktop_app.parts_compared.reading import SIDES, ConditionSeen, Reading
+from desktop_app.parts_compared.reading_off import (
+    apart_question,
+    off_question,
+    reading_off,
+    two_apart,
+)
 from desktop_app.parts_compared.typed_value import unit_question
 from desktop_app.shop_record.question import Question, questions_of
 
@@ -33,9 +39,10 @@ def questions_about(
     """
 
     def ask(kind: PartKind) -> tuple[str, ...]:
+        inside = _inside(kind, readings)
         return (
-            *_units(kind, judged),
-            *_units_inside(kind, readings),
+            *_units(kind, judged, inside),
+            *inside.values(),
             *_exchanged(kind, judged, conditions),
             *_copied(kind, readings, instruments),
         )
@@ -48,13 +55,23 @@ def _as_written(kind: PartKind) -> PartKind:
     return replace(kind, dimensions=tuple(dimensions))
 
 
-def _units(kind: PartKind, judged: Sequence[DimensionComparison]) -> list[str]:
-    """Ask where one side, or both, were probably read in the other unit; once a dimension."""
+def _units(
+    kind: PartKind, judged: Sequence[DimensionComparison], inside: Container[tuple[str, str]]
+) -> list[str]:
+    """Ask where one side, or both, were probably read in the other unit; once a dimension.
+
+    A side of which one reading is asked about is left out: its mean says nothing.
+    """
     questions = []
     for dimension, one in zip(kind.dimensions, judged, strict=True):
         if dimension.unit != "mm" or dimension.role not in ("same", "restored"):
             continue
-        sizes = [side.value for side in (one.replacement, one.removed) if side is not None]
+        sides = (("replacement", one.replacement), ("removed", one.removed))
+        sizes = [
+            value.value
+            for side, value in sides
+            if value is not None and (dimension.name, side) not in inside
+        ]
         lengths = [size for size in sizes if isinstance(size, float)]
         other = lengths[1] if len(lengths) == 2 else None
         asked = [unit_question(lengths[0], other, dimension.typical)] if lengths else []
@@ -65,26 +82,33 @@ def _units(kind: PartKind, judged: Sequence[DimensionComparison]) -> list[str]:
     return questions
 
 
-def _units_inside(kind: PartKind, readings: Sequence[Reading]) -> list[str]:
-    """Ask where readings of one part lie about 25.4 times apart."""
-    questions = []
+def _inside(kind: PartKind, readings: Sequence[Reading]) -> dict[tuple[str, str], str]:
+    """Ask where readings of one part can't all be right, by dimension and side."""
+    questions = {}
     for dimension in kind.dimensions:
-        for side in ("removed", "replacement") if dimension.unit == "mm" else ():
-            values = [v for v in _values(dimension, readings, side) if isinstance(v, float | int)]
-            if len(values) < 2 or min(values) <= 0:
-                continue
-            question = unit_question(float(min(values)), float(max(values)))
-            if question:
-                which = SIDE_NAMES[side]
-                questions.append(
-                    tr(
-                        "{label}, {part}: readings of one part are about 25.4 "
-                        "times apart. Was one of them read in inches?",
-                        label=label_of(dimension),
-                        part=which,
-                    )
+        for side in SIDES if dimension.role not in ("count", "word", "orientation") else ():
+            found = (v for v in _values(dimension, readings, side) if isinstance(v, float | int))
+            asked = _inside_one([float(one) for one in found], dimension.unit)
+            if asked:
+                questions[dimension.name, str(side)] = tr(
+                    "{label}, {part}: {question}",
+                    label=label_of(dimension),
+                    part=SIDE_NAMES[side],
+                    question=asked,
                 )
     return questions
+
+
+def _inside_one(values: Sequence[float], unit: str) -> str:
+    off = reading_off(values)
+    if off is not None:
+        return off_question(off, unit)
+    apart = len(values) > 1 and unit == "mm" and min(values) > 0
+    if apart and unit_question(min(values), max(values)):
+        return tr(
+            "readings of one part are about 25.4 times apart. Was one of them read in inches?"
+        )
+    return apart_question(values, unit) if two_apart(values) else ""
 
 
 def _exchanged(

@@ -38,11 +38,6 @@ def pairs_of_job(connection: Connection, job_id: int) -> tuple[int, ...]:
     return tuple(rows.scalars())
 
 
-def pairs_without_origin(connection: Connection, job_id: int) -> tuple[str, ...]:
-    """Return the part kinds of those pairs whose replacement's origin was not said."""
-    return tuple(kind for _, kind in open_origins(connection, job_id))
-
-
 def open_origins(connection: Connection, job_id: int) -> tuple[tuple[int, str], ...]:
     """Return those pairs (id, part kind) whose replacement's origin was not said."""
     rows = connection.execute(

@@ -27,7 +27,8 @@ are millimetres, an odometer stands in its vehicle's own unit.
     One line for each job and its first part, a line more for each further part (only job_number
     and the part's cells are filled) and for each further earlier job that it is a return of.
     price is in the shop's currency. Parts that were compared but not fitted, codes that were read
-    after the repair, times of day, proof, readings and photos are not in it. The program's import
+    after the repair, times of day, proof, readings and photos are not in it, nor are returns of a
+    job that came on the same day, which times of day alone tell. The program's import
     reads it as any other table of jobs; in an empty shop it then gives the same {JOBS} again,
     except that vehicles without a whole VIN that share a plate become one, as do visits of one
     vehicle on one day where the odometer of one was not read.

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping
-from datetime import date, datetime, time
+from datetime import date, datetime
 from functools import lru_cache
 
 from desktop_app.language import tr
@@ -13,6 +13,7 @@ from desktop_app.records_exchanged.date_order import still_to_come
 from desktop_app.records_exchanged.import_told import RowTrouble
 from desktop_app.records_exchanged.job_row import JobRow
 from desktop_app.repair_jobs.distance import KM_PER_MILE
+from desktop_app.repair_jobs.later_visit import DAY_ALONE
 from desktop_app.repair_jobs.systems import system_id
 from desktop_app.returns_watched.judgement import Judgement
 
@@ -111,7 +112,7 @@ def refuse_early_close(row: JobRow, came: str) -> None:
 
 
 class Moments:
-    """Days as the record keeps them: a moment at noon, in the shop's own offset; and today."""
+    """Days alone as the record keeps them, in the shop's own offset; and today."""
 
     def __init__(self, now: datetime) -> None:
         self.today = now.date()
@@ -122,6 +123,6 @@ class Moments:
         """Return the moment of a day."""
         kept = self._kept.get(day)
         if kept is None:
-            moment = datetime.combine(day, time(12), tzinfo=self._zone)
+            moment = datetime.combine(day, DAY_ALONE, tzinfo=self._zone)
             kept = self._kept[day] = moment.isoformat(timespec="seconds")
         return kept

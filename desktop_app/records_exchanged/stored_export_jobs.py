@@ -16,7 +16,7 @@ from desktop_app.repair_jobs.stored import Job, Person, TroubleCode, Vehicle, Vi
 from desktop_app.returns_watched.stored import ReturnLink
 from desktop_app.shop_record.databases.sql_days import day_of
 
-_EARLIER = aliased(Job)
+_EARLIER, _CAME = aliased(Job), aliased(Visit)
 _VALUES: dict[str, Any] = {
     "opened_on": day_of(Visit.came_at),
     "closed_on": day_of(func.coalesce(Job.left_at, "")),
@@ -49,7 +49,8 @@ _PARTS = (
     .where(Pair.fitted == 1)
     .order_by(Pair.id)
 )
-# Only what an import takes: of the same vehicle, and closed before the later one came.
+# Only what an import takes: of the same vehicle, and closed before the later one came. Of two that
+# came on one day it takes none: the table has no times of day.
 _RETURNS = (
     select(
         *(ReturnLink.later_job_id, _EARLIER.number, func.coalesce(ReturnLink.judgement, "")),
@@ -58,10 +59,12 @@ _RETURNS = (
     .join(Job, Job.id == ReturnLink.later_job_id)
     .join(Visit, Visit.id == Job.visit_id)
     .join(_EARLIER, _EARLIER.id == ReturnLink.earlier_job_id)
+    .join(_CAME, _CAME.id == _EARLIER.visit_id)
     .where(
         ReturnLink.same_vehicle == 1,
         ReturnLink.later_job_id != ReturnLink.earlier_job_id,
         day_of(_EARLIER.left_at) <= day_of(Visit.came_at),
+        day_of(_CAME.came_at) != day_of(Visit.came_at),
     )
     .order_by(ReturnLink.earlier_job_id)
 )

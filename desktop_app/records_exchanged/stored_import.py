@@ -214,7 +214,8 @@ class Importer:
         came = row.opened_on.isoformat() if row.opened_on else job.visit.values["came_at"][:10]
         refuse_early_close(row, came)
         if earlier is not None:
-            self._returns.check_days(row, earlier, came, job)
+            kept = job.visit.values["came_at"]
+            self._returns.check_days(row, earlier, kept if kept[:10] == came else came, job)
             if earlier.id not in job.links:
                 self._returns.check_car(row, earlier, vehicle)
         odometer = reading_in(row, vehicle.values["odometer_unit"])

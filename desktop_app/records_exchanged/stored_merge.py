@@ -148,7 +148,7 @@ def refuse_early_come(deed: Deed, row: JobRow, job: JobKnown, news: dict[str, An
         .join(ReturnLink, ReturnLink.earlier_job_id == Job.id)
         .where(ReturnLink.later_job_id == job.id)
     )
-    came = news["came_at"][:10]
+    came = news["came_at"][:10]  # a row knows no more than the day
     for number, left_at, came_at in deed.connection.execute(earlier):
         if (left_at or "")[:10] > came or came_at[:10] == came:
             why = tr(

@@ -1,7 +1,7 @@
 """Whether the job of a row can be the return that the row says: refused before it is kept.
 
 What the engine of returns would pass over is no return: another car's job, one that came on the
-same day, one that came before the earlier was handed over.
+same day (unless the clock knows it to be later), one that came before the earlier was handed over.
 """
 
 from __future__ import annotations
@@ -14,6 +14,7 @@ from desktop_app.records_exchanged.job_row import JobRow
 from desktop_app.records_exchanged.row_words import judgement_of
 from desktop_app.records_exchanged.stored_known import JobKnown, VehicleKnown
 from desktop_app.records_exchanged.stored_room import Rooms
+from desktop_app.repair_jobs.later_visit import is_later_visit
 from desktop_app.repair_jobs.vehicle_identity import VehicleNames, same_vehicle
 from desktop_app.returns_watched.stored_one_car import are_one_car
 from desktop_app.shop_record.deed import Deed
@@ -28,13 +29,15 @@ class ReturnsOf:
     def check_days(self, row: JobRow, earlier: JobKnown, came: str, job: JobKnown | None) -> None:
         """Raise RowTrouble where the days, or two judgements of one file, contradict a return.
 
-        `job` is the row's own where it is known already.
+        `came` is the day of its coming, or the moment where that is kept. `job` is the row's own
+        where it is known already.
         """
         left = earlier.values["left_at"]
-        if left is None or left[:10] > came:
+        if left is None or left[:10] > came[:10]:
             raise _no_return(row, tr("That job must be closed before this one comes."))
-        if earlier.visit.values["came_at"][:10] == came:
-            raise _no_return(row, tr("Both came on one day; a return is a visit of a later day."))
+        if not is_later_visit(earlier.visit.values["came_at"], left, came):
+            why = tr("Both came on one day; where no time of day tells more, that is one visit.")
+            raise _no_return(row, why)
         if job is None:
             return
         before = job.links.get(earlier.id) or (None, None)

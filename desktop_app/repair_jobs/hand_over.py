@@ -26,7 +26,7 @@ class OpenAnswer:
 
 
 def open_answers(
-    job: JobView, without_origin: Sequence[tuple[int | None, str]] = ()
+    job: JobView, without_origin: Sequence[tuple[int, str]] = ()
 ) -> tuple[OpenAnswer, ...]:
     """Return what must still be answered before a job can be handed over, in the order of work.
 
@@ -56,12 +56,6 @@ def open_answers(
         words = tr("what was declined or left undone (“nothing” is an answer)")
         open_ones.append(OpenAnswer("declined", words, tr("Declined or left undone")))
     return tuple(open_ones)
-
-
-def missing_answers(job: JobView, pairs_without_origin: tuple[str, ...] = ()) -> tuple[str, ...]:
-    """Return the words of what must still be answered before a job can be handed over."""
-    without_origin = [(None, kind) for kind in pairs_without_origin]
-    return tuple(one.words for one in open_answers(job, without_origin))
 
 
 def listed(missing: Sequence[str]) -> str:

@@ -69,19 +69,6 @@ class KnownCar:
             said.append(tr("sold on {day}", day=day_in_words(self.sold_on)))
         return " · ".join(part for part in said if part)
 
-    def same_day_words(self, today: date) -> str:
-        """Return what is to be known of a car that came and left today; empty for any other.
-
-        Jobs of one car that came on one day are one visit: none is a return of another.
-        """
-        if self.last_on != today or self.still_here is not None:
-            return ""
-        return tr(
-            "It came and left today already. Two visits of one day count as one: this one will be "
-            "no return. To go on with the job that left, open it and take its hand-over back in "
-            "its history."
-        )
-
 
 @dataclass(frozen=True, slots=True)
 class Typed:

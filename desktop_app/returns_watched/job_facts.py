@@ -9,6 +9,7 @@ from datetime import date
 from desktop_app.language import marked, tr
 from desktop_app.parts_compared.part_kinds.kind_names import NO_KINDS, kind_words, place_words
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
+from desktop_app.repair_jobs.later_visit import came_later
 from desktop_app.repair_jobs.odometer import ReadingSource, RunningMiles
 from desktop_app.repair_jobs.systems import system_in_a_sentence
 from desktop_app.returns_watched.window import Window
@@ -24,7 +25,9 @@ class JobFacts:
     Odometers are on the vehicle's running scale; None where it cannot say. `positions` are the
     part kinds with the place on the vehicle where one was replaced. `window` is the job's own,
     where it has one; `sold_on` is the day after which it ends because the car was sold.
-    `odometer_source` says how the odometer at its coming was read.
+    `odometer_source` says how the odometer at its coming was read. Where the vehicle came more than
+    once on that day, `came_clock` and `left_clock` are the times of this visit as `clock_of` gives
+    them, and `told_apart` says that the clock knows when each visit of that day came.
     """
 
     number: str
@@ -43,6 +46,9 @@ class JobFacts:
     window: Window | None = None
     sold_on: date | None = None
     odometer_source: ReadingSource = "read"
+    came_clock: int | None = None
+    left_clock: int | None = None
+    told_apart: bool = False
     traits: frozenset[tuple[str, str]] = field(init=False, compare=False, repr=False)
 
     def __post_init__(self) -> None:
@@ -54,14 +60,25 @@ class JobFacts:
             traits.add(("system", self.system))
         object.__setattr__(self, "traits", frozenset(traits))
 
+    @property
+    def arrival(self) -> int | None:
+        """What tells its visit from the others of that day; None where all of them are one."""
+        return self.came_clock if self.told_apart else None
+
 
 def may_return(earlier: JobFacts, later: JobFacts) -> bool:
-    """True where the later job can be a return at all: one vehicle, a later visit, handed over."""
+    """True where the later job can be a return at all: one vehicle, a later visit, handed over.
+
+    It is `is_later_visit`, of days that were read already.
+    """
     return (
         earlier.vehicle == later.vehicle
-        and earlier.opened_on != later.opened_on
         and earlier.handed_over_on is not None
         and earlier.handed_over_on <= later.opened_on
+        and (
+            earlier.opened_on != later.opened_on
+            or came_later(earlier.came_clock, earlier.left_clock, later.came_clock)
+        )
     )
 
 

@@ -7,6 +7,7 @@ from contextlib import AbstractContextManager, nullcontext
 from typing import Any
 
 from desktop_app.language import tr
+from desktop_app.repair_jobs.later_visit import is_later_visit
 from desktop_app.returns_watched.judging import Judging
 from desktop_app.returns_watched.stored import ReturnLink
 from desktop_app.returns_watched.stored_links import LinkKept, job_days, link_between, link_kept
@@ -77,11 +78,8 @@ def _check_days(deed: Deed, earlier_job: int, later_job: int) -> None:
     then, now = job_days(deed.connection, earlier_job), job_days(deed.connection, later_job)
     if then is None or now is None:
         raise no_job(earlier_job if then is None else later_job)
-    if (
-        then.left_at is None
-        or then.left_at[:10] > now.came_at[:10]
-        or then.came_at[:10] == now.came_at[:10]  # jobs of one car on one day are one visit
-        or not are_one_car(deed.connection, then.vehicle_id, now.vehicle_id)
+    if not is_later_visit(then.came_at, then.left_at, now.came_at) or not are_one_car(
+        deed.connection, then.vehicle_id, now.vehicle_id
     ):
         raise ShopTrouble(
             tr(
@@ -90,7 +88,7 @@ def _check_days(deed: Deed, earlier_job: int, later_job: int) -> None:
                 earlier=then.number,
             ),
             kept=tr("Nothing was changed."),
-            do=tr("A return is a visit of the same vehicle on a later day, after the hand-over."),
+            do=tr("A return is a later visit of the same vehicle, after the hand-over."),
         )
 
 

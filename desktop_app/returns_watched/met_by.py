@@ -31,7 +31,7 @@ def met_by(rows: Sequence[ReturnRow]) -> MetBy:
     """Return what a job met by its returns, in whatever order these are."""
     if not rows:
         return NOBODY
-    by_days = sorted(rows, key=lambda one: (one.candidate.days, one.later))
+    by_days = sorted(rows, key=_when)
     return MetBy(
         next((one for one in by_days if one.is_comeback), None),
         next((one for one in by_days if one.waits), None),
@@ -39,6 +39,11 @@ def met_by(rows: Sequence[ReturnRow]) -> MetBy:
         next((one for one in by_days if one.in_window and is_unsure(one)), None),
         next((one for one in by_days if _came_later(one)), None),
     )
+
+
+def _when(row: ReturnRow) -> tuple[int, bool, int, str]:
+    """Return the days to a return; within a day what the clock knows of goes by its time."""
+    return (row.candidate.days, row.arrival is None, row.arrival or 0, row.later)
 
 
 def is_aside(row: ReturnRow) -> bool:

@@ -13,6 +13,7 @@ from desktop_app.returns_watched.customer_answers import HeardBy, heard_words
 from desktop_app.returns_watched.judgement import Judgement, counts_against, return_cause
 
 ReturnKey: TypeAlias = tuple[int, int, int]
+VisitKey: TypeAlias = tuple[str, date, int | None]
 NO_DISTANCE = tr("no odometer to say how far")
 
 
@@ -28,6 +29,7 @@ class ReturnRow:
     said whether somebody could have been hurt.
     `vehicle_key` is equal for all rows of one reading that mean one vehicle (two can be called by
     the same words); each way of reading has its own keys, so rows are compared without them.
+    `arrival` tells the visits of one day apart where the clock can.
     """
 
     candidate: Candidate
@@ -49,11 +51,12 @@ class ReturnRow:
     judged_id: int = 0
     dangerous: bool | None = None
     vehicle_key: str = field(default="", compare=False, repr=False)
+    arrival: int | None = field(default=None, compare=False, repr=False)
 
     @property
-    def visit(self) -> tuple[str, date]:
-        """What all jobs of one visit share: the vehicle, and the day on which it came."""
-        return (self.vehicle_key or self.vehicle, self.came_on)
+    def visit(self) -> VisitKey:
+        """What all jobs of one visit share: the vehicle, the day on which it came, and when."""
+        return (self.vehicle_key or self.vehicle, self.came_on, self.arrival)
 
     @property
     def is_told(self) -> bool:

@@ -13,6 +13,7 @@ from desktop_app.returns_watched.many_visits.visit_columns import NO_DAY, VisitC
 from desktop_app.returns_watched.stored_moments import Days
 from desktop_app.returns_watched.stored_places import read_places
 from desktop_app.returns_watched.stored_sales import first_sale, read_sales
+from desktop_app.returns_watched.stored_same_day import read_same_day
 from desktop_app.returns_watched.stored_traits import read_traits
 from desktop_app.returns_watched.stored_vehicle_codes import VehicleCodes, read_vehicle_codes
 from desktop_app.returns_watched.stored_vehicles import rows_of_one
@@ -53,6 +54,7 @@ def read_columns(
     visits = read_visit_rows(connection, rows, until, vehicles, days)
     jobs = read_job_rows(connection, rows, until, visits, days)
     places = read_places(connection, rows, until, vehicles, visits, jobs, days.ranks())
+    same_day = read_same_day(connection, jobs.ids, jobs.visit, visits.vehicle, visits.came.day)
     vehicle, opened = visits.vehicle[jobs.visit], visits.came.day[jobs.visit]
     del visits
     traits = read_traits(connection, jobs.ids, rows is None, names)
@@ -70,6 +72,7 @@ def read_columns(
         says_same=jobs.says_same,
         trait_job=traits[0],
         trait=traits[1],
+        same_day=same_day,
     )
     return RecordColumns(jobs.ids, columns)
 

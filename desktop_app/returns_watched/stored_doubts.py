@@ -10,6 +10,7 @@ from sqlalchemy import Connection, or_, select
 from sqlalchemy.orm import aliased
 
 from desktop_app.language import tr
+from desktop_app.repair_jobs.later_visit import is_later_visit
 from desktop_app.repair_jobs.stored import (
     CaughtHere,
     Job,
@@ -80,7 +81,7 @@ def _judged_of_what_is_no_return(connection: Connection) -> Iterator[Doubt]:
         select(
             *(ReturnLink.id, earlier.number.label("first"), later.number.label("second")),
             *(came.vehicle_id.label("one"), back.vehicle_id.label("other")),
-            *(came.came_at.label("came"), back.came_at.label("back")),
+            *(came.came_at.label("came"), back.came_at.label("back"), earlier.left_at),
         )
         .join(earlier, earlier.id == ReturnLink.earlier_job_id)
         .join(later, later.id == ReturnLink.later_job_id)
@@ -91,7 +92,7 @@ def _judged_of_what_is_no_return(connection: Connection) -> Iterator[Doubt]:
         .order_by(ReturnLink.id)
     )
     for row in connection.execute(wanted).all():
-        if row.came[:10] == row.back[:10]:
+        if row.came[:10] == row.back[:10] and not is_later_visit(row.came, row.left_at, row.back):
             yield Doubt(
                 row_place("return_link", row.id, row.second),
                 tr(

@@ -11,6 +11,7 @@ from sqlalchemy import Connection, Row, select
 
 from desktop_app.language import tr
 from desktop_app.repair_jobs.kept_job import kept_hand_over, kept_window
+from desktop_app.repair_jobs.later_visit import clock_of
 from desktop_app.repair_jobs.odometer import reading_source
 from desktop_app.repair_jobs.stored import Job, Visit
 from desktop_app.returns_watched.job_facts import JobFacts
@@ -19,6 +20,7 @@ from desktop_app.returns_watched.stored_details import JobDetails
 from desktop_app.returns_watched.stored_links import LinkKept, read_links
 from desktop_app.returns_watched.stored_readings import Odometers, on_running_scale, read_replaced
 from desktop_app.returns_watched.stored_sales import first_sale, read_sales
+from desktop_app.returns_watched.stored_same_day import days_told_apart
 from desktop_app.returns_watched.stored_vehicles import (
     VehicleKept,
     each_row,
@@ -123,6 +125,8 @@ def read_facts(
     sales: dict[str, list[date]] = {}
     for vehicle_id, day in read_sales(connection, ids, until):
         sales.setdefault(vehicles[vehicle_id].key, []).append(day)
+    with_jobs = (visits[visit] for visit in {row.visit_id for row in jobs})
+    days = days_told_apart((vehicles[one.vehicle_id].key, one.came_at) for one in with_jobs)
     all_ids = None if ids is None else [row.id for row in jobs]
     judged, links = read_links(connection, {row.id: row.number for row in jobs}, all_ids)
     if near is not None:
@@ -134,7 +138,8 @@ def read_facts(
     for row in jobs:
         visit = visits[row.visit_id]
         vehicle = vehicles[visit.vehicle_id]
-        facts.append(_facts(row, visit, vehicle, odometers, details, sales, until))
+        apart = days.get((vehicle.key, visit.came_at[:10]))
+        facts.append(_facts(row, visit, vehicle, odometers, details, sales, until, apart))
         said[row.number] = JobSaid(row.id, vehicle.words, row.concern)
     return Facts(tuple(facts), said, judged, links, odometers)
 
@@ -160,7 +165,9 @@ def _facts(
     details: JobDetails,
     sales: Mapping[str, Sequence[date]],
     until: date | None,
+    apart: bool | None,
 ) -> JobFacts:
+    """Return a job's facts; `apart` is None where its vehicle came once on that day."""
     place = row_place("job", job.id, job.number)
     came = row_place("visit", visit.id, job.number)
     left = None if job.left_at is None else kept_day(job.left_at, place)
@@ -181,4 +188,7 @@ def _facts(
         window=Window(job.window_days, job.window_miles, cast(EndsBy, job.window_rule)),
         sold_on=first_sale(sales.get(vehicle.key, ()), handed),
         odometer_source=reading_source(visit.odometer_source, came),
+        came_clock=None if apart is None else clock_of(visit.came_at),
+        left_clock=None if apart is None else clock_of(job.left_at),
+        told_apart=bool(apart),
     )

@@ -114,6 +114,7 @@ def _facts(
     for place, job_id in zip(places, ids, strict=True):
         opened = of.day(of.opened, place)
         assert opened is not None
+        came_clock, left_clock, told_apart = of.same_day.times(place)
         miles, both = float(of.window_miles[place]), bool(of.ends_both[place])
         jobs.append(
             JobFacts(
@@ -128,6 +129,9 @@ def _facts(
                 window=Window(int(of.window_days[place]), miles, "both" if both else "first"),
                 sold_on=of.day(of.sold, place),
                 odometer_source=reading_source(rows[job_id].odometer_source),
+                came_clock=came_clock,
+                left_clock=left_clock,
+                told_apart=told_apart,
                 **details.of(job_id),
             )
         )

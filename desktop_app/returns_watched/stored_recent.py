@@ -33,6 +33,7 @@ from desktop_app.returns_watched.many_visits.visit_columns import (
 from desktop_app.returns_watched.stored import ReturnLink
 from desktop_app.returns_watched.stored_columns import RecordColumns, read_sold
 from desktop_app.returns_watched.stored_moments import Days
+from desktop_app.returns_watched.stored_same_day import read_same_day
 from desktop_app.returns_watched.stored_traits import read_traits
 from desktop_app.returns_watched.stored_vehicle_codes import VehicleCodes
 from desktop_app.returns_watched.stored_vehicles import each_block, each_row, some_ids
@@ -78,9 +79,13 @@ def read_recent(
 
     systems: list[str] = []
     rows = _rows(connection, period, vehicles, systems)
-    ids, of, opened, left, same, most_days, most_miles, both, system = rows
+    ids, of, opened, left, same, most_days, most_miles, both, system, visit = rows
     codes = vehicles.codes[vehicles.places(of)]
+    _, first, visit = np.unique(visit, return_index=True, return_inverse=True)
+    visit = visit.astype(np.int32)
+    same_day = read_same_day(connection, ids, visit, codes[first], opened[first])
     met = _met_again(codes, opened)
+    met[same_day.job] = True
     own = [systems[number] for number in system[met].tolist()]
     traits = read_traits(connection, ids[met], False, names, own)
     places = np.flatnonzero(met).astype(np.int32)
@@ -100,6 +105,7 @@ def read_recent(
             says_same=same != 0,
             trait_job=places[traits[0]],
             trait=traits[1],
+            same_day=same_day,
         ),
     )
 
@@ -142,28 +148,29 @@ def _rows(
 ) -> list[Any]:
     """Read the columns of the jobs, hidden what came after the period.
 
-    The last column is the place of each one's system among `systems`, to which it is added.
+    The column before the last is the place of each one's system among `systems`, to which it is
+    added; the last one is the visit.
     """
     import numpy as np
 
     wanted = (
         select(
             *(Job.id, Visit.vehicle_id, Visit.came_at, Job.left_at, Job.says_same),
-            *(Job.window_days, Job.window_miles, Job.window_rule, Job.system),
+            *(Job.window_days, Job.window_miles, Job.window_rule, Job.system, Job.visit_id),
         )
         .join(Visit, Visit.id == Job.visit_id)
         .where(Job.id.in_(_wanted(connection, period, vehicles)))
     )
     days = Days()
-    columns = GrowingColumns("qqiibiibi")
+    columns = GrowingColumns("qqiibiibiq")
     known: dict[str, int] = {}
     for block in each_block(connection, wanted):
-        ids, of, came, left, same, most_days, most_miles, rule, system = block
+        ids, of, came, left, same, most_days, most_miles, rule, system, visit = block
         check_jobs(ids, same, most_days, most_miles, rule)
         both = [one == "both" for one in rule]
         moments = days.alone(came, "visit of job", ids), days.alone(left, "job", ids)
         places = [known.setdefault(one, len(known)) for one in system]
-        columns.add(ids, of, *moments, same, most_days, most_miles, both, places)
+        columns.add(ids, of, *moments, same, most_days, most_miles, both, places, visit)
     systems.extend(known)
     found = columns.joined_by_first()
     check_hand_overs(found[0], found[2], found[3])

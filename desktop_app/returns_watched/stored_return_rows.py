@@ -49,6 +49,7 @@ class ReturnsFound:
                 change_promised=link.change_promised,
                 dangerous=link.dangerous,
                 vehicle_key=now.vehicle,
+                arrival=now.arrival,
             )
 
 

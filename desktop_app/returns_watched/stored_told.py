@@ -10,6 +10,7 @@ from typing import NamedTuple
 from sqlalchemy import Connection, select
 
 from desktop_app.repair_jobs.distance import DistanceUnit
+from desktop_app.repair_jobs.later_visit import is_later_visit
 from desktop_app.repair_jobs.odometer import OdometerReading, RunningMiles, running_miles
 from desktop_app.repair_jobs.stored import Job, Vehicle, Visit
 from desktop_app.returns_watched.candidate import Candidate, came_of, chains_of
@@ -25,7 +26,6 @@ from desktop_app.returns_watched.stored_return_rows import ReturnsFound, of_one_
 from desktop_app.returns_watched.stored_since_left import since_it_left
 from desktop_app.returns_watched.stored_vehicles import each_row, rows_of_one
 from desktop_app.returns_watched.told_return import ToldReturn, speaking_for, told_returns, told_row
-from desktop_app.shop_record.databases.sql_days import day_of
 from desktop_app.shop_record.kept_value import kept_day, row_place
 
 
@@ -167,13 +167,17 @@ def _units(connection: Connection, job_ids: Collection[int]) -> dict[int, Distan
 
 def came_since(connection: Connection, job_id: int, since: date) -> tuple[date, ...]:
     """Return the days, oldest first, on which the car of a job came for another visit."""
-    wanted = select(Visit.id, Visit.vehicle_id, Visit.came_at).join(Job, Job.visit_id == Visit.id)
+    wanted = select(Visit.vehicle_id, Visit.came_at, Job.left_at)
+    wanted = wanted.join(Job, Job.visit_id == Visit.id)
     own = connection.execute(wanted.where(Job.id == job_id)).one()
     came = select(Visit.came_at).where(
         Visit.vehicle_id.in_(rows_of_one(connection, [own.vehicle_id])),
         Visit.came_at >= since.isoformat(),
-        day_of(Visit.came_at) != own.came_at[:10],
     )
     place = row_place("visit of job", job_id)
-    days = (kept_day(at, place) for at in connection.execute(came).scalars())
+    days = (
+        kept_day(at, place)
+        for at in connection.execute(came).scalars()
+        if at[:10] != own.came_at[:10] or is_later_visit(own.came_at, own.left_at, at)
+    )
     return tuple(sorted(days))

@@ -7,7 +7,7 @@ from datetime import date
 
 from desktop_app.language import tr
 from desktop_app.repair_jobs.odometer_questions import day_in_words
-from desktop_app.returns_watched.returns_list import ReturnKey, ReturnRow
+from desktop_app.returns_watched.returns_list import ReturnKey, ReturnRow, VisitKey
 
 LONG_WAIT_DAYS = 14  # common practice, no source
 UNTIL_THEN = tr(
@@ -32,14 +32,15 @@ def oldest_waiting_first(rows: Iterable[ReturnRow]) -> tuple[ReturnRow, ...]:
     it is most urgent.
     """
     listed = tuple(rows)
-    groups: dict[tuple[str, date], int] = {}
+    groups: dict[VisitKey, int] = {}
     for row in listed:
         groups[row.visit] = min(_group(row), groups.get(row.visit, _JUDGED))
 
-    def place(row: ReturnRow) -> tuple[int, int, str, int, str, str]:
-        group, day = groups[row.visit], row.came_on.toordinal()
-        in_order = day if group == _WAITS else -day
-        return (group, in_order, row.visit[0], _group(row), row.later, row.earlier)
+    def place(row: ReturnRow) -> tuple[int, int, str, int, int, str, str]:
+        group, back = groups[row.visit], 1 if groups[row.visit] == _WAITS else -1
+        vehicle, day, clock = row.visit
+        in_order = (back * day.toordinal(), vehicle, back * (clock or 0))
+        return (group, *in_order, _group(row), row.later, row.earlier)
 
     return tuple(sorted(listed, key=place))
 
@@ -56,7 +57,7 @@ def still_waiting_beside(rows: Iterable[ReturnRow]) -> Mapping[ReturnKey, tuple[
 
     A visit waits, and is counted, until each of them is judged.
     """
-    waiting: dict[tuple[str, date], list[ReturnRow]] = {}
+    waiting: dict[VisitKey, list[ReturnRow]] = {}
     listed = tuple(rows)
     for row in listed:
         if row.waits:

@@ -29,6 +29,22 @@ NAMES = (
     marked("look"),
     marked("text size"),
 )
+SHOP = marked("The shop")
+#: The headings under which the rules stand, in their order.
+HEADINGS = {
+    SHOP: ("shop_name", "length_unit", "distance_unit", "currency", "paper"),
+    marked("Around the windows"): (
+        "sale_ends_window",
+        "early_days",
+        "early_miles",
+        "long_days",
+        "long_miles",
+        "ask_after_days",
+    ),
+    marked("Verdicts and money"): ("sure_percent", "hour_cost_cents", "names_in_book"),
+    marked("Backups"): ("second_backup_folder", "days_without_backup"),
+    marked("The look"): ("look", "text_size"),
+}
 VALUES = (
     marked("inch"),
     marked("miles"),

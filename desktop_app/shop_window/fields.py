@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
-from contextlib import contextmanager
+from collections.abc import Callable
 from typing import Any
 
 from PySide6.QtCore import QTimer, Signal, Slot
@@ -20,6 +19,7 @@ from PySide6.QtWidgets import (
 
 from desktop_app.language import tr
 from desktop_app.shop_record.question import kept_words
+from desktop_app.shop_window.being_saved import saving
 from desktop_app.shop_window.choice_list import ChoiceList
 from desktop_app.shop_window.texts import plain_label
 from desktop_app.shop_window.typed_together import TypedTogether
@@ -33,6 +33,8 @@ Save = Callable[[str], object]
 class LineField(QLineEdit):
     """One line that saves itself through `save(text)`; a refusal leaves the text where it is."""
 
+    makes_rows = False  # whether each saving adds a row to a list
+
     def __init__(self, name: str, save: Save, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setAccessibleName(name)
@@ -40,7 +42,7 @@ class LineField(QLineEdit):
         self._save = save
         self._kept = ""
         self._pause = typing_pause(self, self.save_now)
-        self.textEdited.connect(self._pause.start)
+        self.textEdited.connect(self._wait_for_rest)
         self.returnPressed.connect(self.save_now)
 
     def show_value(self, text: str) -> None:
@@ -62,13 +64,17 @@ class LineField(QLineEdit):
         """Tell whether something typed here is not kept yet."""
         return self.text() != self._kept
 
+    @Slot(str)
+    def _wait_for_rest(self, _typed: str) -> None:
+        self._pause.start()
+
     @Slot()
     def save_now(self) -> None:
         """Save what was typed, if it differs from what is kept."""
         self._pause.stop()
         if self.text() == self._kept:
             return
-        with _saving(self, self.text()):
+        with saving(self, self.text()):
             if self._save(self.text()) is not None:
                 self._kept = self.text()
 
@@ -121,7 +127,7 @@ class WordsField(QPlainTextEdit):
         text = self.toPlainText()
         if text == self._kept:
             return
-        with _saving(self, text):
+        with saving(self, text):
             if self._save(text) is not None:
                 self._kept = text
 
@@ -149,8 +155,6 @@ def put_into(field: LineField, text: str) -> bool:
 
 
 TypedIn = LineField | WordsField | TypedTogether
-# The fields that are saving, and what was typed into them; the innermost last.
-_in_hand: list[tuple[TypedIn, str]] = []
 
 
 class ChoiceField(ChoiceList):
@@ -343,13 +347,14 @@ def _style_anew(widget: QWidget) -> None:
     widget.style().polish(widget)
 
 
-def save_everything(page: QWidget) -> None:
-    """Save what is still only typed, in every field of a page."""
+def save_everything(page: QWidget, *, rows: bool = True) -> None:
+    """Save what is still only typed, in every field of a page; lines for rows only with `rows`."""
     keep = getattr(page, "keep_draft", None)
     if keep is not None:
         keep()
     for field in _fields(page):
-        field.save_now()
+        if rows or not (isinstance(field, LineField) and field.makes_rows):
+            field.save_now()
 
 
 def refused_fields(page: QWidget) -> list[str]:
@@ -360,20 +365,6 @@ def refused_fields(page: QWidget) -> list[str]:
 def unsaved_fields(page: QWidget) -> list[TypedIn]:
     """Return the fields of a page that hold something that was not accepted."""
     return [field for field in _fields(page) if field.unsaved()]
-
-
-def being_saved() -> tuple[TypedIn, str] | None:
-    """Return the field that is saving just now, and what was typed into it; or None."""
-    return _in_hand[-1] if _in_hand else None
-
-
-@contextmanager
-def _saving(field: TypedIn, typed: str) -> Iterator[None]:
-    _in_hand.append((field, typed))
-    try:
-        yield
-    finally:
-        _in_hand.pop()
 
 
 def _fields(page: QWidget) -> list[TypedIn]:

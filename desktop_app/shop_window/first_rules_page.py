@@ -6,13 +6,13 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QPushButton, QWidget
 
 from desktop_app.language import tr
+from desktop_app.shop_record.rule_words import SHOP
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.house_rules_page import HouseRulesPage, ReadMoney
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.place_names import FIRST_RULES
 from desktop_app.shop_window.texts import plain_label
 
-_ASKED = ("shop_name", "length_unit", "distance_unit", "currency", "paper")
 _SAYS = tr(
     "All of it can stay as it is and be changed at any time under House Rules, where "
     "every other rule stands too."
@@ -25,13 +25,14 @@ class FirstRulesPage(HouseRulesPage):
     done = Signal()
 
     def __init__(self, desk: Desk, read_money: ReadMoney, *boxes: QWidget) -> None:
-        super().__init__(desk, read_money, FIRST_RULES, _ASKED)
+        super().__init__(desk, read_money, [SHOP])
+        self.column.insertWidget(0, plain_label(FIRST_RULES, "title"))
         self.column.insertWidget(1, plain_label(_SAYS, "quiet", wrap=True))
         for box in boxes:
-            self.extra.addWidget(box)
+            self.column.addWidget(box)
         begin = QPushButton(tr("Begin: a car is here"))
         begin.setObjectName("next")
         begin.clicked.connect(self.done)
         last = Section("")
         last.column.addWidget(begin)
-        self.extra.addWidget(last)
+        self.column.addWidget(last)

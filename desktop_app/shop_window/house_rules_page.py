@@ -5,24 +5,21 @@ Money is kept in cents, and typed and shown in the shop's currency.
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Collection
 from functools import partial
 from typing import Any
 
 from PySide6.QtCore import Slot
-from PySide6.QtWidgets import QVBoxLayout
 
 from desktop_app.language import tr
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.house_rules import RuleSaid, all_rules, change_rule, check_rule
-from desktop_app.shop_record.rule_words import rule_words, value_words
+from desktop_app.shop_record.rule_words import HEADINGS, rule_words, value_words
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import Labelled, LineField
 from desktop_app.shop_window.kept_choice import KeptChoiceField
 from desktop_app.shop_window.page import ReadingPage, Section
-from desktop_app.shop_window.place_names import RULES
-from desktop_app.shop_window.texts import plain_label
 
 ReadMoney = Callable[[str], int | None]  # the cents that are typed; ShopTrouble where none are
 CENTS = "_cents"
@@ -30,30 +27,25 @@ LITTLE = 500  # cents; less is asked about: it may have been typed in another un
 
 
 class HouseRulesPage(ReadingPage):
-    """The rules in their order; each saves itself and says what it accepts when it refuses.
+    """The rules under their headings; each saves itself and says what it accepts if it refuses.
 
-    `only` are those that are asked for, where not all of them are.
+    `headings` are those that are asked for, where not all of them are.
     """
 
     def __init__(
-        self,
-        desk: Desk,
-        read_money: ReadMoney,
-        title: str = RULES,
-        only: tuple[str, ...] = (),
+        self, desk: Desk, read_money: ReadMoney, headings: Collection[str] = HEADINGS
     ) -> None:
         super().__init__()
         self._desk = desk
         self._read_money = read_money
         self._boxes: dict[str, Labelled] = {}
         self._answered: set[str] = set()  # questions answered with "right as typed"
-        self.column.addWidget(plain_label(title, "title"))
-        section = Section("")
-        self.extra = QVBoxLayout()
-        for rule in (r for r in all_rules() if r.alone and (not only or r.name in only)):
-            section.column.addWidget(self._box(rule))
-        self.column.addWidget(section)
-        self.column.addLayout(self.extra)
+        self.sections = {heading: Section(tr(heading)) for heading in headings}
+        rules = {rule.name: rule for rule in all_rules()}
+        for heading, section in self.sections.items():
+            for name in HEADINGS[heading]:
+                section.column.addWidget(self._box(rules[name]))
+            self.column.addWidget(section)
         desk.changed.connect(self._reread)
         self._show()
 

@@ -6,7 +6,7 @@ from functools import cache
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QColor, QFont, QFontDatabase, QPalette
-from PySide6.QtWidgets import QApplication, QStyleFactory
+from PySide6.QtWidgets import QApplication, QStyleFactory, QWidget
 
 from desktop_app.shop_record.own_program.resource_folder import resource_path
 
@@ -99,6 +99,8 @@ def _sheet(text_size: int) -> str:
     touch = TOUCH + beyond * 5 // 4
     arrow = 5 + beyond // 3
     aside = 14 if text_size <= LARGE else 10
+    close = aside - 5
+    tight = aside if text_size <= LARGE else close
     return f"""
 QPushButton, QToolButton {{ min-height: {touch - 12}px; padding: 4px {aside}px;
   border-radius: 4px; border: 1px solid palette(mid); background: palette(button); }}
@@ -109,6 +111,10 @@ QPushButton:focus, QToolButton:focus {{ border: 2px solid palette(highlight);
 QPushButton:checked, QToolButton:checked {{ background: palette(highlight);
   color: palette(highlighted-text); }}
 QPushButton:disabled, QToolButton:disabled {{ color: palette(mid); }}
+QWidget#close QPushButton {{ padding: 4px {close}px; }}
+QWidget#close QPushButton:focus {{ padding: 3px {close - 1}px; }}
+QWidget#tight QPushButton, QWidget#tight QToolButton {{ padding: 4px {tight}px; }}
+QWidget#tight QPushButton:focus, QWidget#tight QToolButton:focus {{ padding: 3px {tight - 1}px; }}
 QPushButton#next:enabled {{ background: palette(highlight); color: palette(highlighted-text);
   font-weight: bold; }}
 QLineEdit, QPlainTextEdit, QComboBox {{ min-height: {touch - 10}px;
@@ -145,6 +151,11 @@ QWidget#rail QPushButton:checked {{ background: palette(base); color: palette(te
 QWidget#rail QPushButton:focus {{ border: 2px solid palette(highlight);
   padding: 2px {aside - 2}px; }}
 """
+
+
+def larger(widget: QWidget) -> float:
+    """Return how much larger a widget's text is than the usual one; never less than 1."""
+    return max(1.0, widget.font().pointSizeF() / _USUAL)
 
 
 @cache

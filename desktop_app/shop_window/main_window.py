@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from contextlib import suppress
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -80,6 +81,9 @@ class MainWindow(QMainWindow):
         application = QApplication.instance()
         if isinstance(application, QApplication):
             application.focusChanged.connect(self.strip.look_again)
+        from desktop_app.shop_window.undo_key import UndoKey
+
+        UndoKey(desk)
         desk.errands.started.connect(self.strip.watch)
         desk.errands.over.connect(self.strip.leave)
         self._undo.clicked.connect(self._undo_now)
@@ -296,6 +300,7 @@ class MainWindow(QMainWindow):
         right = QVBoxLayout()
         right.setContentsMargins(0, 0, 0, 0)
         top = QWidget()
+        top.setObjectName("tight")  # where words are large
         top.setLayout(self._top)
         top.setContentsMargins(9, 9, 9, 4)
         right.addWidget(top)
@@ -316,7 +321,7 @@ class MainWindow(QMainWindow):
         button.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextOnly)
         action = QAction(words, self)
         action.setShortcut(keys)
-        action.triggered.connect(button.click)
+        action.triggered.connect(partial(self._key_pressed, button))
         self.addAction(action)
         return button
 
@@ -333,6 +338,13 @@ class MainWindow(QMainWindow):
         assert isinstance(button, QPushButton)
         self.go_to(str(button.property("place")))
 
+    def _key_pressed(self, button: QToolButton) -> None:
+        """Press undo or redo; where it is off, say why: a key shows nothing by itself."""
+        if button.isEnabled():
+            button.click()
+        elif self._desk is not None:
+            self.strip.tell(f"{button.accessibleName()}.")
+
     @Slot()
     def _undo_now(self) -> None:
         self._reverse(undo=True)
@@ -346,7 +358,9 @@ class MainWindow(QMainWindow):
             return
         page = self._stack.currentWidget()
         if page is not None:
-            _save(page)
+            from desktop_app.shop_window.fields import save_everything
+
+            save_everything(page, rows=False)  # half a row would be entered to be taken back
         done = self._desk.undo() if undo else self._desk.redo()
         if done is not None:
             again = tr("Done again: {words}.", words=done.words)

@@ -10,7 +10,8 @@ from shiboken6 import isValid
 
 from desktop_app.language import tr
 from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
-from desktop_app.shop_window.fields import TypedIn, WordsField, being_saved, unsaved_fields
+from desktop_app.shop_window.being_saved import being_saved
+from desktop_app.shop_window.fields import TypedIn, WordsField, unsaved_fields
 from desktop_app.shop_window.kept_choice import waiting_choices
 
 

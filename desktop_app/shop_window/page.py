@@ -2,10 +2,22 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QCoreApplication, QEvent, QSize, Qt
-from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout, QWidget
+from collections.abc import Iterator
+from contextlib import contextmanager
 
-from desktop_app.shop_window.tab_order import next_stop
+from PySide6.QtCore import QCoreApplication, QEvent, QSize, Qt, Signal
+from PySide6.QtWidgets import (
+    QAbstractButton,
+    QApplication,
+    QFrame,
+    QScrollArea,
+    QVBoxLayout,
+    QWidget,
+)
+from shiboken6 import isValid
+
+from desktop_app.shop_window.held_still import HeldStill
+from desktop_app.shop_window.tab_order import first_stop, laid_after, next_stop, takes_tab
 from desktop_app.shop_window.texts import plain_label
 
 ROUNDS = 4  # of laying out, until what wraps has its height and its height has its place
@@ -26,7 +38,19 @@ class Section(QFrame):
             self.column.addWidget(plain_label(heading, "heading"))
 
 
-class _Inside(QWidget):
+class _Laid(QWidget):
+    """Says when what stands on it was laid out."""
+
+    laid = Signal()
+
+    def event(self, event: QEvent) -> bool:
+        done = super().event(event)
+        if event.type() in (QEvent.Type.LayoutRequest, QEvent.Type.Resize):
+            self.laid.emit()
+        return done
+
+
+class _Inside(_Laid):
     """What is scrolled: as high as it is at its width, with no room for a narrower one below."""
 
     def minimumSizeHint(self) -> QSize:
@@ -54,7 +78,7 @@ class ReadingPage(QScrollArea):
         self._inside = inside
         outer = QVBoxLayout(inside)
         outer.setContentsMargins(16, 12, 16, 24)
-        self.body = QWidget()
+        self.body = _Laid()
         self.body.setMaximumWidth(WIDTH)
         self.column = _Column(self.body)
         self.column.setContentsMargins(0, 0, 0, 0)
@@ -62,9 +86,43 @@ class ReadingPage(QScrollArea):
         outer.addWidget(self.body)
         outer.addStretch(1)
         self.setWidget(inside)
+        self._shown_anew = False
+        self._still = HeldStill(self)
+        for laid in (inside.laid, self.body.laid):
+            laid.connect(self._still.laid)
+
+    @contextmanager
+    def held_still(self) -> Iterator[None]:
+        """Show the page anew with the button that was pressed where it is seen.
+
+        One that goes leaves the cursor to what follows it and stays; the page stays too.
+        """
+        button = QApplication.focusWidget()
+        if not isinstance(button, QAbstractButton) or not self._inside.isAncestorOf(button):
+            yield
+            return
+        self._still.hold(button)
+        following = laid_after(self._inside, button)
+        self._shown_anew = True
+        try:
+            yield
+        finally:
+            self._shown_anew = False
+            now = QApplication.focusWidget()
+            if now is None or (now is button and not takes_tab(button)):
+                stops = (first_stop(one) for one in following if isValid(one) and one.isVisible())
+                there = next((one for one in stops if one is not None), None)
+                if there is not None:
+                    there.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def lie_anew(self) -> None:
+        """Keep nothing in its place: something else is shown, from its top."""
+        self._still.let_go()
 
     def focusNextPrevChild(self, onward: bool) -> bool:
         """Let Tab follow the page as it is laid out; at its ends it leaves the page."""
+        if self._shown_anew:
+            return True  # what has the cursor goes; where it is put is seen to after that
         there = next_stop(self._inside, onward)
         if there is None:
             return super().focusNextPrevChild(onward)

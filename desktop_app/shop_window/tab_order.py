@@ -39,6 +39,21 @@ def next_stop(page: QWidget, onward: bool) -> QWidget | None:
     return order[there] if 0 <= there < len(order) else None
 
 
+def laid_after(page: QWidget, widget: QWidget) -> list[QWidget]:
+    """Return what is laid out after a widget of a page, its nearest neighbours first.
+
+    Only the layouts around it are looked through: the stops of a whole page take their time.
+    """
+    after: list[QWidget] = []
+    here = widget
+    while here is not page and (above := here.parentWidget()) is not None:
+        layout = above.layout()
+        beside = [] if layout is None else list(_widgets_of(layout))
+        after += beside[beside.index(here) + 1 :] if here in beside else []
+        here = above
+    return after
+
+
 def next_round(whole: QWidget, onward: bool) -> QWidget | None:
     """Return what follows as `next_stop` does, from the end to the beginning too.
 
@@ -75,6 +90,14 @@ def _stops_of(layout: QLayout) -> Iterator[QWidget]:
             yield from _stops_of(thing)
         elif not thing.isHidden():
             yield from _stops_in(thing)
+
+
+def _widgets_of(layout: QLayout) -> Iterator[QWidget]:
+    for thing in _laid_out(layout):
+        if isinstance(thing, QLayout):
+            yield from _widgets_of(thing)
+        else:
+            yield thing
 
 
 def _laid_out(layout: QLayout) -> list[QWidget | QLayout]:

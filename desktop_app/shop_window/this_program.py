@@ -14,6 +14,7 @@ from desktop_app.shop_record.own_program.own_version import version
 from desktop_app.shop_record.own_program.problem_report import LOG
 from desktop_app.shop_window.page import Section
 from desktop_app.shop_window.texts import plain_label
+from desktop_app.shop_window.written_file import OPEN_OTHERWISE
 
 
 class ThisProgram(Section):
@@ -33,6 +34,9 @@ class ThisProgram(Section):
             show = QPushButton(tr("Show the folder"))
             show.clicked.connect(self._show_folder)
             self.column.addWidget(show)
+            self._not_shown = plain_label("", wrap=True)
+            self._not_shown.hide()
+            self.column.addWidget(self._not_shown)
         self._licences = QPlainTextEdit()
         self._licences.setReadOnly(True)
         self._licences.setTabChangesFocus(True)
@@ -46,7 +50,10 @@ class ThisProgram(Section):
 
     @Slot()
     def _show_folder(self) -> None:
-        QDesktopServices.openUrl(QUrl.fromLocalFile(str(self._folder)))
+        if not QDesktopServices.openUrl(QUrl.fromLocalFile(str(self._folder))):
+            says = tr("This computer names no program for {file}.", file=self._folder)
+            self._not_shown.setText(f"{says} {OPEN_OTHERWISE}")
+            self._not_shown.show()
 
     @Slot()
     def _show_licences(self) -> None:

@@ -5,6 +5,8 @@ from __future__ import annotations
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QApplication, QWidget
 
+from desktop_app.shop_window.being_saved import saving
+
 
 class TypedTogether(QWidget):
     """Holds the fields; whoever goes on to something beside the card they stand on leaves them.
@@ -14,11 +16,17 @@ class TypedTogether(QWidget):
 
     def __init__(self) -> None:
         super().__init__()
+        self._refused: str | None = None  # what stood in the fields when they were left, not kept
         application = QApplication.instance()
         assert isinstance(application, QApplication)
         application.focusChanged.connect(self._focus_went)
 
     def save_now(self) -> None:
+        """Keep what is typed, if anything is; what is told meanwhile goes with it."""
+        with saving(self, self.text()):
+            self.keep_typed()
+
+    def keep_typed(self) -> None:
         """Keep what is typed, if anything is."""
         raise NotImplementedError
 
@@ -35,5 +43,8 @@ class TypedTogether(QWidget):
         card = self.parentWidget()
         if left is None or now is None or card is None or not card.isAncestorOf(left):
             return
-        if not card.isAncestorOf(now) and now.window() is self.window():
+        if card.isAncestorOf(now) or now.window() is not self.window():
+            return
+        if self.text() != self._refused:  # that was told when it was left with it before
             self.save_now()
+        self._refused = self.text() if self.unsaved() else None

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QFileDialog, QPushButton
 
 from desktop_app.language import tr
 from desktop_app.shop_window.language_box import LanguageBox
+from desktop_app.shop_window.new_shop_box import NewShopBox
 from desktop_app.shop_window.page import ReadingPage, Section
 from desktop_app.shop_window.texts import plain_label
 
@@ -29,8 +30,10 @@ class WelcomePage(ReadingPage):
         self.column.addWidget(plain_label(tr("Which shop?"), "title"))
         if opened:
             self.column.addWidget(self._again(opened))
+        new = NewShopBox()
+        new.wanted.connect(self.new_wanted)
+        self.column.addWidget(new)
         for words, says, slot in (
-            (tr("Make a new shop…"), tr("In an empty folder of this computer."), self._new),
             (tr("Open a shop…"), tr("The folder with its record."), self._open),
             (
                 tr("Open a shop on a server…"),
@@ -68,12 +71,6 @@ class WelcomePage(ReadingPage):
             section.column.addWidget(button)
             section.column.addWidget(plain_label(str(folder), "quiet", wrap=True))
         return section
-
-    @Slot()
-    def _new(self) -> None:
-        folder = QFileDialog.getExistingDirectory(self, tr("An empty folder for the new shop"))
-        if folder:
-            self.new_wanted.emit(Path(folder))
 
     @Slot()
     def _open(self) -> None:

@@ -5,17 +5,24 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from typing import Any, Generic, TypeVar
 
-from PySide6.QtCore import QAbstractTableModel, QModelIndex, QPersistentModelIndex, Qt, Signal
+from PySide6.QtCore import (
+    QAbstractTableModel,
+    QEvent,
+    QModelIndex,
+    QPersistentModelIndex,
+    Qt,
+    Signal,
+)
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QAbstractItemView
 
+from desktop_app.shop_window.look import larger
 from desktop_app.shop_window.shop_table import ShopTable
 from desktop_app.shop_window.texts import tooltip
 
 Index = QModelIndex | QPersistentModelIndex
 Thing = TypeVar("Thing")
 ROW_HEIGHT = 40
-USUAL_SIZE = 12  # points of the text that the widths of columns are said for
 
 
 class WordedRows(QAbstractTableModel, Generic[Thing]):
@@ -57,9 +64,28 @@ class WordedRows(QAbstractTableModel, Generic[Thing]):
 
 
 class WordedTable(ShopTable):
-    """A table whose chosen row is opened by Enter."""
+    """A table whose chosen row is opened by Enter, and whose columns grow with the text."""
 
     entered_on = Signal()
+    _widths: Sequence[int] = ()  # as they are said for text of the usual size
+    _larger = 1.0
+
+    def set_widths(self, widths: Sequence[int]) -> None:
+        """Give the columns these widths, in the proportion of the text's size."""
+        self._widths, self._larger = widths, larger(self)
+        for column, width in enumerate(widths):
+            self.setColumnWidth(column, round(width * self._larger))
+
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.FontChange and self._widths:
+            before, self._larger = self._larger, larger(self)
+            for column, width in enumerate(self._widths):
+                now = self.columnWidth(column)
+                if self.isColumnHidden(column) or now == round(width * before):
+                    self.setColumnWidth(column, round(width * self._larger))
+                else:  # somebody drew it to another width
+                    self.setColumnWidth(column, round(now * self._larger / before))
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
@@ -74,6 +100,4 @@ def lay_out_rows(table: WordedTable, model: WordedRows[Any], widths: Sequence[in
     table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
     table.setWordWrap(False)
     table.verticalHeader().setDefaultSectionSize(ROW_HEIGHT)
-    larger = max(1.0, table.font().pointSizeF() / USUAL_SIZE)
-    for column, width in enumerate(widths):
-        table.setColumnWidth(column, round(width * larger))
+    table.set_widths(widths)

@@ -11,6 +11,8 @@ from PySide6.QtWidgets import QHBoxLayout, QPushButton, QWidget
 from desktop_app.language import tr
 from desktop_app.shop_record.trouble import ShopTrouble
 
+OPEN_OTHERWISE = tr("Open it with a program that you choose.")
+
 
 class WrittenFile(QWidget):
     """Two buttons beside what is said of the file; hidden until there is one."""
@@ -48,6 +50,5 @@ class WrittenFile(QWidget):
             do = tr("It was moved or taken away; write it again.")
             self._told.emit(ShopTrouble(tr("{file} is not there.", file=what), do=do))
         elif not QDesktopServices.openUrl(QUrl.fromLocalFile(str(what))):
-            do = tr("Open it with a program that you choose.")
             says = tr("This computer names no program for {file}.", file=what)
-            self._told.emit(ShopTrouble(says, do=do))
+            self._told.emit(ShopTrouble(says, do=OPEN_OTHERWISE))

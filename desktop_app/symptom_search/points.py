@@ -9,7 +9,7 @@ A job's score is the sum of what holds for it:
     3 for each same condition, -3 for each that is said never to bring it on
     the words: 10 shared out among them by their rarity, each share times its impact (weights.py;
       about 1 in a usual field) and times its fit (1, joined or parted 0.9, near 0.6)
-    fixed and stayed fixed 1, came back -1
+    settled, and nothing was wrong 1, came back -1
 
 Only what speaks for it lets a job be found; conditions and what became of it order what is found.
 Values are our own. They are counted in whole hundred-thousandths, so that every way of adding

@@ -25,6 +25,7 @@ _SAID_BEFORE = (
     *(marked("symptom"), marked("code"), marked("condition"), marked("part"), marked("job")),
     *(marked("plate"), marked("tag"), "VIN", marked("VIN ends in"), marked("only")),
 )
+_NEAR = 4  # words on either side of one that may belong to its phrase
 _ALIKE = 3  # letters that two forms of a word share at least
 _NAME = 17  # characters of the longest name of a vehicle, its VIN
 _CODE_APART = re.compile(r"\b([PCBU])[ -]([0-3][0-9A-F]{3})\b", re.IGNORECASE)
@@ -225,20 +226,28 @@ def _free_words(
             continue
         if token.word.replace("o", "0") in coded or token.word in coded:
             continue
-        told = _tells_condition(text, token, vocabulary)
+        told = _tells_condition(text, said, place, vocabulary)
         unfinished = unfinished and not told  # "give it gas" is said: nobody wants a gasket
         known = not unfinished and vocabulary.is_word(token.word)
         words[token.word] = Word(token.word, unfinished, place, understood=told, known=known)
     return tuple(words.values())[:MOST_WORDS]
 
 
-def _tells_condition(text: str, token: Token, vocabulary: Vocabulary) -> bool:
-    """Tell whether a word belongs to a phrase that tells a condition: without it none is told."""
+def _tells_condition(text: str, said: list[Token], place: int, vocabulary: Vocabulary) -> bool:
+    """Tell whether a word belongs to a phrase that tells a condition: without it none is told.
+
+    Only the words near it are looked at: the same condition may be told again further on.
+    """
     told = vocabulary.conditions_in(text)
     if not told:
         return False
-    without_it = f"{text[: token.start]} {text[token.end :]}"
-    return not set(told) <= set(vocabulary.conditions_in(without_it))
+    near = said[max(0, place - _NEAR) : place + _NEAR + 1]
+    start, end = near[0].start, near[-1].end
+    here = set(told).intersection(vocabulary.conditions_in(text[start:end]))
+    rest, at = "", start
+    for token in (one for one in near if one.word == said[place].word):
+        rest, at = rest + text[at : token.start], token.end
+    return not here <= set(vocabulary.conditions_in(rest + text[at:end]))
 
 
 def _places_of_codes(text: str, said: list[Token]) -> set[int]:

@@ -9,11 +9,12 @@ from sqlalchemy import Connection, or_, select, table
 from sqlalchemy import column as column_of
 
 from desktop_app.parts_compared.stored import Pair
-from desktop_app.repair_jobs.stored import Job, Visit
+from desktop_app.repair_jobs.stored import Job, VehicleEvent, Visit
 from desktop_app.shop_record.databases.listed import among
 from desktop_app.shop_record.deed import RowChange
 from desktop_app.shop_record.past.history import done_in
 from desktop_app.shop_record.tables import HistoryEntry
+from desktop_app.symptom_search.stored_courses import SALES
 
 _OF_A_JOB = (
     *("job_condition", "trouble_code", "job_check", "pair", "job_symptom"),
@@ -22,6 +23,7 @@ _OF_A_JOB = (
 
 
 _OF_A_VEHICLE = ("visit", "vehicle_event")
+_SOLD = select(VehicleEvent.vehicle_id).where(VehicleEvent.kind == "sold").distinct()
 
 
 def jobs_changed(connection: Connection, after: int, most: int) -> set[int] | None:
@@ -40,6 +42,8 @@ def jobs_changed(connection: Connection, after: int, most: int) -> set[int] | No
             changed.update(jobs_of_change(connection, change))
             if change.table in _OF_A_VEHICLE:
                 vehicles.update(_owner(connection, change, "vehicle_id"))
+            elif change.table == "setting" and SALES in _owner(connection, change, "name"):
+                vehicles.update(_ids(connection, _SOLD))
         for rows in bulk:
             if rows.table == "job":
                 if rows.rows > most or rows.gone is not None:

@@ -5,6 +5,7 @@ Returns and answers are kept by a folder beside this one, so their tables are na
 
 from __future__ import annotations
 
+import json
 from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
@@ -12,16 +13,25 @@ from functools import lru_cache
 from itertools import chain
 from typing import Any
 
-from sqlalchemy import Connection, Text, column, func, select, table
+from sqlalchemy import Connection, Text, column, exists, func, select, table
 
+from desktop_app.repair_jobs.later_visit import is_later_visit
 from desktop_app.repair_jobs.stored import Job, VehicleEvent, Visit
 from desktop_app.shop_record.databases.listed import among
 from desktop_app.shop_record.kept_value import kept_day
-from desktop_app.symptom_search.word_index.course import COMEBACKS, Met, course_of
+from desktop_app.shop_record.tables import Setting
+from desktop_app.symptom_search.word_index.course import (
+    CAUSES_NOT_OURS,
+    COMEBACKS,
+    Met,
+    course_of,
+)
 
 _REACH = 365  # days after which a visit that shares something is no return any more
 _REMEMBERED = 20_000
 _FEW = 500  # vehicles whose visits are looked up one by one
+SALES = "sale_ends_window"  # the house rule; at first a window goes with the vehicle
+_A_SALE_ENDS_IT = exists().where(Setting.name == SALES, Setting.value == json.dumps("yes"))
 _SPEAKING = ("fine", "other trouble", "same trouble")
 
 _LINK = table(
@@ -38,13 +48,18 @@ _ASKED = table(
 
 @dataclass(frozen=True, slots=True)
 class Left:
-    """A job that left, its last day under watch, and what another job may share with it."""
+    """A job that left, its last day under watch, and what another job may share with it.
+
+    `came_at` and `left_at` are the moments as they are kept, `left` is the day.
+    """
 
     job: int
     left: int
     settles: int
     vehicle: int
     shares: frozenset[str]
+    came_at: str
+    left_at: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,6 +70,7 @@ class Later:
     came: int
     odometer: int | None
     says_same: bool
+    came_at: str
 
 
 def last_visits(connection: Connection, vehicles: Collection[int] | None) -> dict[int, int]:
@@ -96,12 +112,13 @@ class CarsAfter:
         self._of: dict[int, list[Later]] = {}
         for car, job, came, odometer, same in rows:
             if car in cars:
-                self._of.setdefault(car, []).append(Later(job, _day(came), odometer, bool(same)))
+                later = Later(job, _day(came), odometer, bool(same), came)
+                self._of.setdefault(car, []).append(later)
         every = last_visits(connection, cars) if last is None else last
         beyond = until + _REACH + 2
         self.last = {car: day for car in cars if (day := every.get(car, 0)) > beyond}
         sold = select(VehicleEvent.vehicle_id, VehicleEvent.happened_on).where(
-            VehicleEvent.kind == "sold", VehicleEvent.vehicle_id.in_(chosen)
+            VehicleEvent.kind == "sold", VehicleEvent.vehicle_id.in_(chosen), _A_SALE_ENDS_IT
         )
         self.sold: dict[int, list[int]] = {}
         rows = connection.execute(sold).all()
@@ -114,7 +131,12 @@ class CarsAfter:
 
     def after(self, left: Left) -> list[Later]:
         """Return the jobs of the vehicle's visits that began after a job had left."""
-        return [one for one in self._of.get(left.vehicle, ()) if one.came > left.left]
+        return [
+            one
+            for one in self._of.get(left.vehicle, ())
+            if one.came > left.left
+            or (one.came == left.left and is_later_visit(left.came_at, left.left_at, one.came_at))
+        ]
 
     def driven_on(self, vehicle: int, left: int, odometer: float | None) -> int | None:
         """Return the day of the first visit with such an odometer; None where none is read."""
@@ -132,7 +154,7 @@ def read_courses(
     cars: CarsAfter,
     shares: Mapping[int, Collection[str]],
 ) -> dict[int, tuple[int, int]]:
-    """Return of each job the bits of its course and the last day on which all was well with it.
+    """Return of each job the bits of its course and the last day on which its car was seen.
 
     `shares` gives of each later job what another may share with it. The day is 0 where there is
     none.
@@ -143,22 +165,25 @@ def read_courses(
     found = {}
     for one in jobs:
         linked, said = links.get(one.job, {}), answers.get(one.job, ())
-        met, seen = list(linked.values()), [on for on, answer, *_ in said if answer == "fine"]
-        seen += [day for day in (cars.last.get(one.vehicle),) if day is not None]
-        for later in cars.after(one):
-            if later.job in linked:
-                if linked[later.job].judgement == "unrelated":
-                    seen.append(later.came)
-            elif later.job not in judged and _may_be_a_return(one, later, shares):
-                met.append(Met(later.came))
-            else:
-                seen.append(later.came)
-        came = [later.came for later in cars.after(one)]
+        after = cars.after(one)
+        met = list(linked.values())
+        met += [
+            Met(later.came)
+            for later in after
+            if later.job not in linked
+            if later.job not in judged and _may_be_a_return(one, later, shares)
+        ]
+        came = [later.came for later in after]
         met += _told(said, came, [visit.on for visit in met if _speaks(visit)])
-        gone = _gone(said, cars.sold.get(one.vehicle, ()), one.left, seen)
-        well = [day for day in seen if gone is None or day < gone]
-        course = course_of(one.settles, met, gone)
-        found[one.job] = course, max(well, default=0)
+        came += [day for day in (cars.last.get(one.vehicle),) if day is not None]
+        gone = _gone(said, came)
+        sold = min((day for day in cars.sold.get(one.vehicle, ()) if day >= one.left), default=None)
+        # On the day of the sale the car is seen.
+        unseen = [*(() if gone is None else (gone,)), *(() if sold is None else (sold + 1,))]
+        lost = min(unseen, default=None)
+        seen = [*came, *(on for on, answer, *_ in said if answer == "fine")]
+        well = max((day for day in seen if lost is None or day < lost), default=0)
+        found[one.job] = course_of(one.settles, met, lost, sold), well
     return found
 
 
@@ -197,15 +222,12 @@ def _told(
             yield Met(on, judgement, cause)
 
 
-def _gone(
-    said: Sequence[tuple[Any, ...]], sold: Iterable[int], left: int, seen: Sequence[int]
-) -> int | None:
-    """Return the day from which the car is out of sight; None where it is in sight."""
+def _gone(said: Sequence[tuple[Any, ...]], came: Sequence[int]) -> int | None:
+    """Return the day from which the car is gone, as was told; None where it is in sight."""
     told = [on for on, answer, *_ in said if answer == "car is gone"]
     spoken = [on for on, answer, *_ in said if answer in _SPEAKING]
-    last = max((*seen, *spoken), default=0)
-    days = [day for day in told if day >= last] + [day for day in sold if day > left]
-    return min(days, default=None)
+    last = max((*came, *spoken), default=0)
+    return min((day for day in told if day >= last), default=None)
 
 
 def _links(connection: Connection, ids: Sequence[int]) -> dict[int, dict[int, Met]]:
@@ -229,7 +251,9 @@ def _links(connection: Connection, ids: Sequence[int]) -> dict[int, dict[int, Me
 def _judged(connection: Connection, ids: Iterable[int]) -> set[int]:
     """Return those of some jobs that were judged a comeback of any other: they hang in a chain."""
     judged = select(_LINK.c.later_job_id).where(
-        _LINK.c.later_job_id.in_(among(ids)), _LINK.c.judgement.in_(COMEBACKS)
+        _LINK.c.later_job_id.in_(among(ids)),
+        _LINK.c.judgement.in_(COMEBACKS),
+        func.coalesce(_LINK.c.cause_class, "").not_in(CAUSES_NOT_OURS),
     )
     return set(connection.execute(judged).scalars())
 

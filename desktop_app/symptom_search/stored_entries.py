@@ -87,7 +87,8 @@ def _left(row: Any, cars: CarsAfter, facts: Mapping[int, Collection[str]]) -> Le
         per_mile = KM_PER_MILE if row.odometer_unit == "km" else 1
         driven = None if row.went is None else row.went + row.window_miles * per_mile
         settles = max(settles, cars.driven_on(row.vehicle_id, left, driven) or entry.NEVER_SETTLED)
-    return Left(row.id, left, settles, row.vehicle_id, _shared(facts.get(row.id, ())))
+    shares = _shared(facts.get(row.id, ()))
+    return Left(row.id, left, settles, row.vehicle_id, shares, row.came_at, row.left_at)
 
 
 def _shared(facts: Collection[str]) -> frozenset[str]:

@@ -13,7 +13,7 @@ from desktop_app.parts_compared.part_kinds.kind_names import kind_words
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.repair_jobs.counted import is_counted
 from desktop_app.returns_watched.kind_windows import Promise, promise_of
-from desktop_app.returns_watched.returns_list import ReturnRow
+from desktop_app.returns_watched.returns_list import ReturnRow, VisitKey
 from desktop_app.returns_watched.waiting import LONG_WAIT_DAYS
 from desktop_app.returns_watched.watching import WatchedJob
 from desktop_app.weekly_report.week import Week, week_of
@@ -204,9 +204,8 @@ def count_later_jobs(
     inside the window is not judged. One visit is one return, however many earlier jobs it meets.
     `left_out` are earlier jobs that no rate counts: nothing was put right that could fail.
     """
-    # Jobs of one vehicle opened on one day are one visit.
-    comebacks: dict[tuple[str, date], int] = {}
-    waiting: dict[tuple[str, date], int] = {}
+    comebacks: dict[VisitKey, int] = {}
+    waiting: dict[VisitKey, int] = {}
     for i, row in enumerate(returns):
         if row.is_comeback and row.earlier not in left_out:
             comebacks.setdefault(row.visit, i)

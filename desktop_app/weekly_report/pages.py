@@ -41,6 +41,7 @@ from desktop_app.weekly_report.sheets.sheet_words import about
 from desktop_app.weekly_report.sheets.symptoms import symptoms_sheet
 from desktop_app.weekly_report.sheets.where_from import where_from_sheet
 from desktop_app.weekly_report.sheets.windows import windows_sheet
+from desktop_app.weekly_report.to_act_on import is_to_come, to_act_on
 from desktop_app.weekly_report.totals import week_totals
 
 # The sheets by name, in their order; Read first stands before them and speaks of all.
@@ -85,10 +86,12 @@ def _tables(sheets: Iterable[Sheet]) -> list[Table]:
 
 
 def _read_first(figures: WeekFigures, tables: Sequence[Table]) -> Sheet:
+    to_come = is_to_come(figures)
     return Sheet(
         READ_FIRST,
         about(figures, None),
         sentences=read_first(figures),
-        totals=week_totals({table.name: table for table in tables}),
+        totals=() if to_come else week_totals({table.name: table for table in tables}),
         totals_name="ReadFirstTotals",
+        to_do=() if to_come else to_act_on(figures),
     )

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator, Sequence
-from datetime import date, timedelta
+from datetime import timedelta
 from typing import NamedTuple
 
 from desktop_app.language import tr
@@ -13,15 +13,24 @@ from desktop_app.returns_watched.honest_numbers.group_rates import FEW_JOBS
 from desktop_app.returns_watched.promise_typed import promise_in_words
 from desktop_app.returns_watched.returns_list import ReturnRow
 from desktop_app.returns_watched.waiting import LONG_WAIT_DAYS
+from desktop_app.shop_record.counted_words import jobs_counted
 from desktop_app.weekly_report.cost_once import costs_unwritten
 from desktop_app.weekly_report.figures import CountsAs, WeekFigures, count_later_jobs
 from desktop_app.weekly_report.sheets.definition_words import edition
 from desktop_app.weekly_report.sheets.sheet_words import joined
-from desktop_app.weekly_report.year_first import jobs, year_first
+from desktop_app.weekly_report.to_act_on import (
+    asked_about,
+    danger_not_said,
+    dangerous,
+    is_to_come,
+)
+from desktop_app.weekly_report.year_first import year_first
 
 
 def read_first(figures: WeekFigures) -> tuple[str, ...]:
-    """Return the sentences in the order in which they are read."""
+    """Return the sentences in the order in which they are read; a week to come has no counts."""
+    if is_to_come(figures):
+        return (*_covers(figures), _under_watch(figures))
     return (
         *_danger(figures),
         *_covers(figures),
@@ -33,14 +42,8 @@ def read_first(figures: WeekFigures) -> tuple[str, ...]:
 
 def _danger(figures: WeekFigures) -> Iterator[str]:
     """Say first which returns were dangerous: the week's, those judged in it, all that wait."""
-    week = {row.visit: True for row in _asked_about(figures)}
-    for row in figures.came_back:
-        if row.visit in week:
-            week[row.visit] &= row.dangerous is None
-    monday = figures.week.monday
-    rows = (one.row for one in figures.year.returns)
-    hurt = [row for row in rows if row.dangerous and (row.waits or _last_touched(row) >= monday)]
-    number, unsaid = len({row.visit for row in hurt}), sum(week.values())
+    hurt, week = dangerous(figures), len(list(asked_about(figures)))
+    number, unsaid = len({row.visit for row in hurt}), len(danger_not_said(figures))
     if hurt:
         named = joined(
             tr("{later} after {earlier}, to be judged", later=row.later, earlier=row.earlier)
@@ -57,26 +60,13 @@ def _danger(figures: WeekFigures) -> Iterator[str]:
         yield tr(
             "Of {returns_of_the_week} nobody said whether somebody could have been hurt: read "
             "what the customer says.",
-            returns_of_the_week=_of_the_week(unsaid, len(week)),
+            returns_of_the_week=_of_the_week(unsaid, week),
         )
     elif week and not hurt:
         yield tr(
             "Of {returns_of_the_week} none was dangerous, as was said of each.",
-            returns_of_the_week=_of_the_week(len(week), len(week)),
+            returns_of_the_week=_of_the_week(week, week),
         )
-
-
-def _asked_about(figures: WeekFigures) -> Iterator[ReturnRow]:
-    """Yield the week's returns that count as a comeback or wait, a visit once each."""
-    for row, counts_as in zip(figures.came_back, figures.counts_as, strict=True):
-        if counts_as != "not counted":
-            yield row
-
-
-def _last_touched(row: ReturnRow) -> date:
-    """Return the day on which it came, was told or was judged, whichever is the latest."""
-    judged = row.judged_at
-    return row.came_on if judged is None else max(row.came_on, date.fromisoformat(judged[:10]))
 
 
 def _of_the_week(some: int, every: int) -> str:
@@ -105,7 +95,7 @@ def _covers(figures: WeekFigures) -> Iterator[str]:
         made_at=figures.made_at,
         anchor=anchor,
     )
-    if figures.as_of < week.monday:
+    if is_to_come(figures):
         yield tr("This week is still to come, so nothing stands in it yet.")
     elif figures.as_of < week.sunday:
         yield tr(
@@ -127,7 +117,7 @@ def _counts(figures: WeekFigures) -> Iterator[str]:
     counted = sum(job.counted for job in figures.left)
     yield tr(
         "{jobs} left in the week, {counted} with a cause and a correction; only those are counted.",
-        jobs=jobs(len(figures.left)),
+        jobs=jobs_counted(len(figures.left)),
         counted=counted,
     )
     year = figures.year
@@ -156,8 +146,12 @@ def _counts(figures: WeekFigures) -> Iterator[str]:
         "them and not counted."
     )
     yield from _caught_here(figures)
+    yield _under_watch(figures)
+
+
+def _under_watch(figures: WeekFigures) -> str:
     watched, day = len(figures.on_watch), day_in_words(figures.as_of)
-    yield (
+    return (
         tr(
             "1 job was under watch on {day}, counted or not. An open window never counts as a "
             "success: its time is not over.",
@@ -276,7 +270,7 @@ def _warnings(figures: WeekFigures) -> Iterator[str]:
         yield tr(
             "Small numbers: with {jobs} counted, one comeback more or less changes the "
             "picture. Read the counts, not a share.",
-            jobs=jobs(counted),
+            jobs=jobs_counted(counted),
         )
     days_only = sum(row.candidate.distance_miles is None for row in figures.came_back)
     if days_only:
@@ -293,7 +287,7 @@ def _warnings(figures: WeekFigures) -> Iterator[str]:
         yield _waited(late, len(figures.weeks))
     unproven = sum(job.proof_level == 0 for job in figures.left)
     if unproven:
-        yield tr("{jobs} left unproven.", jobs=jobs(unproven))
+        yield tr("{jobs} left unproven.", jobs=jobs_counted(unproven))
     yield from _costs_missing(figures)
     hands_on = len(figures.year.hands_on & figures.year.left_out)
     if hands_on:
@@ -301,7 +295,7 @@ def _warnings(figures: WeekFigures) -> Iterator[str]:
             "{jobs} of the year that were inspection or maintenance came back with new "
             "trouble from our hands: in no rate, and counted on the sheet Rate, “Kept "
             "out”.",
-            jobs=jobs(hands_on),
+            jobs=jobs_counted(hands_on),
         )
 
 

@@ -74,7 +74,7 @@ class Total:
     """One figure with the formula that makes it from the tables, and its result as of now.
 
     None where there is nothing to divide by; the formula then gives an empty text. `jobs` finds
-    the numbers of those behind it.
+    the numbers of those behind it. `short` is how it is said where the window shows it first.
     """
 
     words: str
@@ -83,6 +83,16 @@ class Total:
     kind: Kind
     note: str = ""
     jobs: Callable[[], tuple[str, ...]] | None = None
+    short: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class ToDo:
+    """What somebody has to do, the numbers of the jobs, and the sheet that tells more of it."""
+
+    words: str
+    jobs: tuple[str, ...]
+    sheet: str
 
 
 Style = Literal["bars", "lines", "steps"]
@@ -115,6 +125,7 @@ class Sheet:
 
     It prints as many pages wide as `pages_across`: one, where it is meant to be read on paper.
     `totals_name` is the name that formulas can use for its totals, whatever language is spoken.
+    `to_do` is for the window alone, which opens the jobs.
     """
 
     name: str
@@ -125,6 +136,7 @@ class Sheet:
     tables: tuple[Table, ...] = ()
     pages_across: int = 1
     totals_name: str = "Totals"
+    to_do: tuple[ToDo, ...] = ()
 
     def table(self, name: str) -> Table:
         """Return the table with this name; KeyError where there is none."""

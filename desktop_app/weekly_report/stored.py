@@ -43,7 +43,7 @@ from desktop_app.weekly_report.stored_looked_back import look_back
 from desktop_app.weekly_report.stored_rules_changed import rules_changed
 from desktop_app.weekly_report.stored_supplied import PairsSeen, judge_pairs, read_supplied
 from desktop_app.weekly_report.stored_year import YearAsked, read_year
-from desktop_app.weekly_report.week import Week
+from desktop_app.weekly_report.week import Week, week_of
 from desktop_app.weekly_report.year_behind import WEEKS_IN_YEAR, YearBehind
 
 
@@ -57,16 +57,20 @@ def read_week_figures(
     """Read the week and put its figures together.
 
     The watch is looked at as of the week's Sunday, or of today where that is earlier; a week that
-    is still to come has no rows. `kinds` are the part kinds by which pairs are judged.
+    is still to come has no other rows. `kinds` are the part kinds by which pairs are judged.
     """
     as_of = min(week.sunday, now.date())
     rules = read_rules(connection)
     shop = _shop_words(rules, kinds or {})
     first = week.moved(1 - WEEKS_IN_YEAR).monday
-    if week.monday > now.date():
-        nothing = WeekRows((), (), (), (), (), YearBehind(first, as_of))
-        return week_figures(week, now, as_of, shop, nothing)
     promise = read_promise(connection)
+    if week.monday > now.date():
+        known = Period(week_of(as_of).moved(1 - WEEKS_IN_YEAR).monday, as_of, promise.long.days)
+        watch = on_watch(connection, look_at(connection, known, promise.long, names))
+        no_year = YearBehind(first, as_of)
+        calls = read_calls_due(connection, watch, no_year, rules.ask_after_days)
+        nothing = WeekRows((), (), watch, (), (), no_year, calls_due=calls)
+        return week_figures(week, now, as_of, shop, nothing)
     look = look_at(connection, Period(first, as_of, promise.long.days), promise.long, names)
     visits = returns_in(connection, look.met, promise, (first, as_of), names)
     told = read_told(connection, None, as_of, names)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
+from dataclasses import replace
 from functools import partial
 
 from desktop_app.language import tr
@@ -37,6 +38,9 @@ from desktop_app.weekly_report.sheet_form import Cell, Kind, Table, Total
 
 _Z2 = normal_factor(0.95) ** 2
 _UNPROVEN = f"{int(ProofLevel.UNPROVEN)} {ProofLevel.UNPROVEN.word}"
+_COUNTS_ONCE = tr(
+    "Visits, and returns only told, judged a comeback inside the window; each counts once."
+)
 _WAIT = tr("Of the week. Until a person has judged them they are neither comeback nor success.")
 _JOBS_WAIT = tr("A visit to be judged, or the same trouble told: neither good nor bad.")
 _COST_OF_WEEK = tr("Where somebody wrote it, of those that are no comebacks too.")
@@ -53,9 +57,15 @@ def week_totals(sheets: Mapping[str, Table]) -> tuple[Total, ...]:
 
 def _of_the_week(left: Table, came_back: Table, watch: Table) -> tuple[Total, ...]:
     return (
-        _count(left, JOB, tr("Jobs handed over"), tr("Every job that left in the week.")),
+        _seen_first(
+            tr("Handed over"),
+            _count(left, JOB, tr("Jobs handed over"), tr("Every job that left in the week.")),
+        ),
         _match(left, COUNTED, tr("yes"), tr("of these with a cause and a correction")),
-        _match(left, PROOF_REACHED, _UNPROVEN, tr("of these left unproven")),
+        _seen_first(
+            tr("Left unproven"),
+            _match(left, PROOF_REACHED, _UNPROVEN, tr("of these left unproven")),
+        ),
         _sum(left, HOURS, tr("Hours worked"), "hours", tr("As written on the jobs.")),
         _sum(
             left,
@@ -65,17 +75,15 @@ def _of_the_week(left: Table, came_back: Table, watch: Table) -> tuple[Total, ..
             tr("As written on the jobs."),
         ),
         _sum(left, PRICE, tr("Price of the jobs"), "money", tr("As written on the jobs.")),
-        _match(
-            came_back,
-            COUNTS_AS,
-            tr("comeback"),
-            COMEBACKS,
-            tr(
-                "Visits, and returns only told, judged a comeback inside the window; each "
-                "counts once."
+        _seen_first(
+            COMEBACKS, _match(came_back, COUNTS_AS, tr("comeback"), COMEBACKS, _COUNTS_ONCE)
+        ),
+        _seen_first(
+            tr("Wait for judgement"),
+            _match(
+                came_back, COUNTS_AS, tr("waiting"), tr("Returns that wait for judgement"), _WAIT
             ),
         ),
-        _match(came_back, COUNTS_AS, tr("waiting"), tr("Returns that wait for judgement"), _WAIT),
         *(
             _match(
                 came_back,
@@ -87,7 +95,10 @@ def _of_the_week(left: Table, came_back: Table, watch: Table) -> tuple[Total, ..
             for n, each in enumerate(Judgement)
         ),
         _sum(came_back, COST, tr("Cost of the week's returns"), "money", _COST_OF_WEEK),
-        _count(watch, JOB, tr("Jobs under watch"), tr("An open window is not a success.")),
+        _seen_first(
+            tr("Under watch"),
+            _count(watch, JOB, tr("Jobs under watch"), tr("An open window is not a success.")),
+        ),
         _soon(
             watch,
             DAYS_LEFT,
@@ -125,6 +136,7 @@ def _of_the_year(raw: Table, costs: Table) -> tuple[Total, ...]:
                 few_jobs=FEW_JOBS,
                 widest_interval=WIDEST_INTERVAL * 100,
             ),
+            short=tr("Rate of the year"),
         ),
         Total(
             tr("lies between"),
@@ -143,6 +155,10 @@ def _of_the_year(raw: Table, costs: Table) -> tuple[Total, ...]:
             tr("Where it was written."),
         ),
     )
+
+
+def _seen_first(short: str, total: Total) -> Total:
+    return replace(total, short=short)
 
 
 def _bound(back: str, of: str, sign: str) -> str:

@@ -12,8 +12,10 @@ from desktop_app.returns_watched.honest_numbers.group_rates import anything_from
 from desktop_app.returns_watched.honest_numbers.proportion import wilson
 from desktop_app.returns_watched.honest_numbers.unheard import silence
 from desktop_app.returns_watched.owed import still_owed_cents
+from desktop_app.shop_record.counted_words import jobs_counted
 from desktop_app.weekly_report.figures import WeekFigures
 from desktop_app.weekly_report.sheets.sheet_words import plural
+from desktop_app.weekly_report.to_act_on import calls_now, ending_soon, open_changes
 from desktop_app.weekly_report.weekly_chart_of import weeks_charted
 from desktop_app.weekly_report.year_columns import year_columns
 
@@ -58,7 +60,7 @@ def _rate_of_year(figures: WeekFigures) -> Iterator[str]:
         yield tr(
             "{jobs} of the year came back already though their windows are still open; "
             "they enter the rate when these are over, with their quiet neighbours.",
-            jobs=jobs(early),
+            jobs=jobs_counted(early),
         )
 
 
@@ -101,7 +103,10 @@ def _unproven(figures: WeekFigures) -> Iterator[str]:
             said += " " + tr("{more:,} more are not settled.", more=more)
         yield said
     elif more:
-        yield tr("{jobs} of the year left unproven; none of them is settled yet.", jobs=jobs(more))
+        yield tr(
+            "{jobs} of the year left unproven; none of them is settled yet.",
+            jobs=jobs_counted(more),
+        )
 
 
 def _how_sure(came: int, settled: int) -> str:
@@ -115,15 +120,15 @@ def _how_sure(came: int, settled: int) -> str:
 def _to_do(figures: WeekFigures) -> Iterator[str]:
     """Say what is promised, owed, and to be asked."""
     year = figures.year
-    open_changes = [one for one in year.promised() if one.change.is_open(figures.as_of)]
-    if open_changes:
-        late = sum(one.change.is_late(figures.as_of) for one in open_changes)
+    changes = open_changes(figures)
+    if changes:
+        late = sum(one.change.is_late(figures.as_of) for one in changes)
         yield (
             tr("1 promised change is open, {late} of them late.", late=late)
-            if len(open_changes) == 1
+            if len(changes) == 1
             else tr(
                 "{changes} promised changes are open, {late} of them late.",
-                changes=len(open_changes),
+                changes=len(changes),
                 late=late,
             )
         )
@@ -140,30 +145,20 @@ def _to_do(figures: WeekFigures) -> Iterator[str]:
             if unknown
             else tr("Suppliers owe {currency}{amount:,.2f}.", currency=sign, amount=amount)
         )
-    soon = [
-        job
-        for job in figures.on_watch
-        if job.expected_close is not None
-        and 0 <= (job.expected_close - figures.as_of).days <= ENDS_SOON
-    ]
+    soon = ending_soon(figures)
     if soon:
         yield tr(
             "{jobs}: the window probably ends within {days} days.",
-            jobs=jobs(len(soon)),
+            jobs=jobs_counted(len(soon)),
             days=ENDS_SOON,
         )
-    due = sum(day <= figures.as_of for day in figures.calls_due.values())
+    due = calls_now(figures)
     if due:
         yield tr(
             "{jobs}: ask the customer now how the car is (Windows, “Call due”); whom "
             "you ask must not depend on the answer you hope for.",
-            jobs=jobs(due),
+            jobs=jobs_counted(len(due)),
         )
-
-
-def jobs(number: int) -> str:
-    """Return a count with its noun: "1 job", "1,204 jobs"."""
-    return plural(number, tr("job"), tr("jobs"))
 
 
 def settled_jobs(number: int) -> str:

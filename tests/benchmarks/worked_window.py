@@ -29,12 +29,14 @@ from PySide6.QtWidgets import (
 
 from desktop_app.places import Places
 from desktop_app.program import Program
+from desktop_app.shop_window.fields import LineField
 from desktop_app.shop_window.look import dress
 from desktop_app.shop_window.place_names import (
     ASK,
     BACK,
     DRAWER,
     HEARD,
+    JOB,
     KINDS,
     MONDAY,
     RULES,
@@ -89,9 +91,19 @@ class Hand:
         places = self.program.desk.parent()
         assert isinstance(places, Places)
         if self.chance.random() < 0.3:
+            self.leave_nothing_refused()
             places.open_job(self.chance.randint(1, self.jobs))
         else:
             self.program.window.go_to(self.chance.choice(PLACES))
+
+    def leave_nothing_refused(self) -> None:
+        """Empty what is not accepted: the job that is open would stay, with a new row each time."""
+        page = self.program.window.page(JOB)
+        for field in page.findChildren(LineField):
+            if field.isVisible() and field.unsaved():
+                field.setFocus()
+                field.selectAll()
+                QTest.keyClick(field, Qt.Key.Key_Delete)
 
     def act(self, controls: list[QWidget]) -> None:
         """Tick, turn or type."""

@@ -218,6 +218,32 @@ def test_readings_of_one_part_that_lie_far_apart_are_asked_about() -> None:
     assert asked([read("removed", "width", 10.0, 9.9)]) == ""
 
 
+@pytest.mark.parametrize(
+    ("values", "question"),
+    [
+        ((3.2, 3.1, 32.0), "One reading is 32 mm, the others are 3.1 to 3.2 mm. Is it a slip?"),
+        ((31.0, 3.2, 31.0), "One reading is 3.2 mm, the others are 31 mm. Is it a slip?"),
+        (
+            (10.0, 10.1, 0.394),
+            "One reading is 0.394 mm, the others are 10 to 10.1 mm. Was it read in inches?",
+        ),
+        ((3.2, 32.0), "3.2 mm and 32 mm are readings of one part. Is one of them a slip?"),
+        ((3.2, 3.1, 6.0), ""),
+        ((0.0, 3.1, 32.0), ""),
+        ((3.2, 32.0, 320.0), ""),
+    ],
+)
+def test_the_one_reading_that_is_off_is_named(values: tuple[float, ...], question: str) -> None:
+    found = asked([read("removed", "width", *values), read("replacement", "width", 7.0)])
+    assert found == (f"Width, removed part: {question}" if question else "")
+
+
+def test_a_side_with_a_reading_that_is_off_is_not_asked_about_by_its_mean() -> None:
+    slip = [read("removed", "width", 3.2, 3.1, 32.0), read("replacement", "width", 325.0)]
+    assert "25.4" not in asked(slip)
+    assert "Is it a slip?" in asked(slip)
+
+
 def test_a_limit_too_close_to_tell_says_how_many_readings_of_the_new_part_may_settle_it() -> None:
     part = kind(dimension(role="limit", allowed=None))
     for value, steps in (

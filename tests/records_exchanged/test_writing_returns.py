@@ -9,6 +9,10 @@ from typing import Any
 
 import pytest
 
+from desktop_app.records_exchanged.stored_export_jobs import jobs_told
+from desktop_app.repair_jobs.actions import hand_over, write_up
+from desktop_app.repair_jobs.stored import Job
+from desktop_app.repair_jobs.write_up import WriteUp
 from desktop_app.returns_watched import judging_actions
 from desktop_app.returns_watched.stored_check import record_problems
 from desktop_app.returns_watched.stored_doubts import record_doubts
@@ -19,7 +23,7 @@ from tests.records_exchanged.test_writing import BACK, FIRST, rows
 
 ONE, OTHER = "1M8GDM9AXKP042788", "1M8GDM9AXKP042789"
 TWO_CARS = "That job is another car's, by VIN and plate; a return is of the same car."
-ONE_DAY = "Both came on one day; a return is a visit of a later day."
+ONE_DAY = "Both came on one day; where no time of day tells more, that is one visit."
 
 
 @pytest.fixture
@@ -199,3 +203,41 @@ def test_all_that_is_wrong_with_a_row_by_itself_is_said_at_once(shop: ShopRecord
     assert [one.column for one in told.rejected] == [*days, "return_of", "judgement"]
     assert counts(told)[3] == 4
     assert (told.read, told.refused) == (1, 1)
+
+
+def back_the_same_day(shop: ShopRecord) -> None:
+    """Write up A1, which leaves at ten, and A2, which comes at three, as the window does."""
+    for number, came, left in (("A1", "08", "10"), ("A2", "15", "")):
+        known = next(iter(rows(shop, "SELECT max(id) FROM vehicle")))[0]
+        said = WriteUp(
+            "misfires",
+            vehicle_id=known,
+            plate="AB 12",
+            odometer=50_000,
+            came_at=f"2024-01-05T{came}:00:00+00:00",
+        )
+        job = write_up(shop, said).made
+        assert job is not None
+        with shop.deed("Name it") as deed:
+            deed.change(Job, job, number=number)
+        if left:
+            hand_over(shop, job, left_at=f"2024-01-05T{left}:00:00+00:00")
+
+
+def test_a_return_of_one_day_is_kept_where_the_record_has_its_times(shop: ShopRecord) -> None:
+    back_the_same_day(shop)
+    said = {"job_number": "A2", "return_of": "A1", "judgement": "same symptom"}
+    for dated in ({}, {"opened_on": "2024-01-05"}):  # said again, it stays
+        assert not bring_in(shop, lines({**said, **dated})).rejected
+        assert kept_returns(shop) == 1
+    # A row that says another day of its coming knows no more than that day.
+    (refused,) = bring_in(shop, lines({**said, "opened_on": "2024-01-04"})).rejected
+    assert refused.why == "That job must be closed before this one comes."
+
+
+def test_a_table_of_days_leaves_out_what_times_of_day_alone_tell(shop: ShopRecord) -> None:
+    back_the_same_day(shop)
+    bring_in(shop, lines({"job_number": "A2", "return_of": "A1", "judgement": "same symptom"}))
+    with shop.reading() as connection:
+        (told,) = jobs_told(connection)
+    assert list(told.returns) == []

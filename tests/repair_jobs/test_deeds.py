@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 
 from desktop_app.repair_jobs import actions, odometer_actions, proof_actions, vehicle_actions
-from desktop_app.repair_jobs.hand_over import missing_answers
+from desktop_app.repair_jobs.hand_over import open_answers
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.stored import JobCheck
 from desktop_app.repair_jobs.stored_known_car import find_vehicle
@@ -206,7 +206,7 @@ def test_a_question_is_answered_once(shop: ShopRecord) -> None:
 
 def test_the_hand_over_asks_for_what_is_missing_and_keeps_the_rest(shop: ShopRecord) -> None:
     one = take_in(shop)
-    missing = missing_answers(job(shop, one), ("distributor rotor",))
+    missing = [lacks.words for lacks in open_answers(job(shop, one), [(1, "distributor rotor")])]
     with pytest.raises(ShopTrouble) as refused:
         actions.hand_over(shop, one, missing=missing)
     for words in ("the cause", "distributor rotor", "how far it was proved", "declined"):
@@ -219,7 +219,7 @@ def test_not_caught_needs_no_correction(shop: ShopRecord) -> None:
     actions.say_not_caught(shop, one)
     actions.say_proof(shop, one, 0)
     actions.say_declined(shop, one, "nothing")
-    assert missing_answers(job(shop, one)) == ()
+    assert open_answers(job(shop, one)) == ()
 
 
 def test_the_visit_ends_with_its_last_job(shop: ShopRecord) -> None:

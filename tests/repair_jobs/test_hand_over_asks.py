@@ -10,7 +10,7 @@ from desktop_app.repair_jobs.hand_over import (
     hand_over_question,
     left_unanswered,
     listed,
-    missing_answers,
+    open_answers,
     refit_unanswered,
     unanswered_words,
 )
@@ -35,11 +35,13 @@ def made(kind: str, *words: str) -> tuple[CheckMade, ...]:
 
 
 def test_a_job_with_every_answer_lacks_none() -> None:
-    assert missing_answers(job_shown(**DONE)) == ()
+    assert open_answers(job_shown(**DONE)) == ()
 
 
 def test_what_lacks_is_named_in_the_order_of_the_work() -> None:
-    assert missing_answers(job_shown(concern=" "), ("rotor", "cap")) == (
+    lacks = open_answers(job_shown(concern=" "), [(7, "rotor"), (8, "cap")])
+    assert [one.pair for one in lacks] == [None, None, None, 7, 8, None, None]
+    assert tuple(one.words for one in lacks) == (
         "what the customer says",
         "the cause, or “not caught”",
         "what was done about it",
@@ -67,7 +69,7 @@ def test_what_lacks_is_named_in_the_order_of_the_work() -> None:
 def test_no_answer_is_asked_for_that_such_work_has_not(
     without: dict[str, Any], lacks: list[str]
 ) -> None:
-    assert list(missing_answers(job_shown(**(DONE | without)))) == lacks
+    assert [one.words for one in open_answers(job_shown(**(DONE | without)))] == lacks
 
 
 def test_what_lacks_is_said_in_one_sentence() -> None:

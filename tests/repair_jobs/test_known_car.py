@@ -179,14 +179,6 @@ def test_the_last_visit_is_said_with_its_age_unless_it_is_still_to_come(
     assert known.in_words(TODAY) == f"grey box · VIN ends 042788{says}"
 
 
-def test_a_car_that_left_today_is_told_to_be_no_return_before_tomorrow() -> None:
-    seen = VehicleSeen(1, VIN, "", "grey box", "", "mi")
-    assert "will be no return" in KnownCar(seen, TODAY).same_day_words(TODAY)
-    assert KnownCar(seen, date(2026, 11, 15)).same_day_words(TODAY) == ""
-    here = StillHere(1, TODAY, ("J-101",))  # then it is asked whether it is another concern
-    assert KnownCar(seen, TODAY, still_here=here).same_day_words(TODAY) == ""
-
-
 @pytest.mark.parametrize(
     ("numbers", "says"),
     [

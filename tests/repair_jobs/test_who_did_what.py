@@ -7,7 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from desktop_app.repair_jobs import actions, who_actions
-from desktop_app.repair_jobs.hand_over import missing_answers
+from desktop_app.repair_jobs.hand_over import open_answers
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.stored import Job
 from desktop_app.repair_jobs.stored_reading import people_here, read_job
@@ -139,7 +139,7 @@ def test_each_kind_of_work_asks_for_what_it_has(shop: ShopRecord, one: int) -> N
     asked = {None: (cause, done, proved, declined), "maintenance": (done, proved, declined)}
     for work, missing in {**asked, "inspection": (declined,)}.items():
         who_actions.choose_work(shop, one, work)  # type: ignore[arg-type]
-        assert missing_answers(kept(shop, one)) == missing
+        assert tuple(one.words for one in open_answers(kept(shop, one))) == missing
 
 
 def test_a_kind_of_work_has_words_for_people() -> None:

@@ -104,6 +104,22 @@ def test_only_a_later_visit_can_be_a_return(
     assert bool(all_candidates([earlier, later])) is returns
 
 
+@pytest.mark.parametrize(
+    ("came", "left", "again", "returns"),
+    [(8, 10, 15, True), (None, 10, 15, True), (8, 15, 10, False), (8, 10, None, False)],
+)
+def test_within_a_day_the_clock_says_which_visit_is_later(
+    came: int | None, left: int, again: int | None, returns: bool
+) -> None:
+    earlier = job("a", 0, 0, system="ignition", came_clock=came, left_clock=left)
+    later = job("b", 0, system="ignition", came_clock=again)
+    found = candidates([earlier], later)
+    assert [(one.days, one.window_used, one.decided_by) for one in found] == [
+        (0, 0, TIME_ONLY)
+    ] * returns
+    assert all_candidates([earlier, later]) == found
+
+
 def test_another_vehicle_is_no_return() -> None:
     assert candidates([replace(FIRST, vehicle="other")], AGAIN) == []
 
@@ -185,22 +201,25 @@ def test_a_placeholder_vehicle_costs_no_more_than_its_windows_hold() -> None:
     assert looked_at < 2000 * 45
 
 
+times = st.one_of(st.none(), st.integers(0, 9))
 jobs_made = st.lists(
     st.builds(
-        lambda vehicle, opened, stays, system, miles, same: (
+        lambda vehicle, opened, stays, system, miles, same, clocks: (
             vehicle,
             opened,
             stays,
             system,
             miles,
             same,
+            clocks,
         ),
         st.sampled_from("ab"),
-        st.integers(0, 800),
+        st.one_of(st.integers(0, 800), st.just(100)),
         st.one_of(st.none(), st.integers(0, 9)),
         st.sampled_from(["", "ignition", "fuel"]),
         st.one_of(st.none(), st.integers(0, 30_000)),
         st.booleans(),
+        st.tuples(times, times),
     ),
     max_size=12,
 )
@@ -217,8 +236,10 @@ def built(made: list[tuple[Any, ...]]) -> list[JobFacts]:
             None if miles is None else RunningMiles(0, miles),
             system=system,
             customer_says_same=same,
+            came_clock=came,
+            left_clock=left,
         )
-        for n, (vehicle, opened, stays, system, miles, same) in enumerate(made)
+        for n, (vehicle, opened, stays, system, miles, same, (came, left)) in enumerate(made)
     ]
 
 

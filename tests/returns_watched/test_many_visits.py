@@ -44,13 +44,20 @@ from desktop_app.returns_watched.watching import WatchedJob
 from desktop_app.shop_record.deed import Deed
 from desktop_app.shop_record.house_rules import change_rule
 from desktop_app.shop_record.record import ShopRecord
+from desktop_app.weekly_report.figures import count_later_jobs
 from desktop_app.weekly_report.stored_fates import read_fates
 from tests.returns_watched.watch_one_by_one import since_then, watch_one_by_one
 from tests.watched_shop import a_week_of_returns, job, judge_return, vehicle
 
 START = date(2025, 1, 1)
 VINS = (None, None, "1M8GDM9AXKP042788", "11111111111111111", "short")
-CLOCKS = ("", "T08:00:00+00:00", "T16:30:00+00:00", "T16:30:00+01:00")
+# A day alone, and as imports keep it; two clocks of one moment; one that can't be held to another.
+CLOCKS = (
+    *("", "T12:00:00+00:00", "T16:30:00"),
+    *("T08:00:00+00:00", "T10:00:00+00:00", "T15:00:00+00:00"),
+    *("T16:30:00+00:00", "T16:30:00+01:00"),
+)
+ONE_DAY = (200, 201)  # on which several of the visits come
 
 vehicles = st.tuples(st.sampled_from([None, "A", "B"]), st.sampled_from(VINS), st.booleans())
 odometers = st.one_of(st.none(), st.integers(40_000, 46_000), st.sampled_from([5, 900_000]))
@@ -58,8 +65,9 @@ moments = st.sampled_from(CLOCKS)
 jobs_made = st.fixed_dictionaries(
     {
         "car": st.integers(0, 4),
-        "came": st.integers(0, 500),
-        "stays": st.one_of(st.none(), st.integers(0, 9)),
+        "came": st.one_of(st.integers(0, 500), st.sampled_from(ONE_DAY)),
+        "stays": st.one_of(st.none(), st.just(0), st.integers(0, 9)),
+        "beside": st.sampled_from([False, False, False, True]),
         "clocks": st.tuples(moments, moments),
         "odometers": st.tuples(odometers, odometers, odometers),
         "source": st.sampled_from([None, None, "told"]),
@@ -131,7 +139,11 @@ def _fill(deed: Deed, made: dict[str, Any]) -> None:
         deed.add(Vehicle, vin=vin, plate=plate, plate_key=plate, odometer_unit="km" if km else "mi")
         for plate, vin, km in made["vehicles"]
     ]
-    jobs = [_job(deed, place, one, cars) for place, one in enumerate(made["jobs"])]
+    jobs: list[int] = []
+    visit = None
+    for place, one in enumerate(made["jobs"]):
+        visit = visit if visit and one["beside"] else _visit(deed, one, cars)
+        jobs.append(_job(deed, place, one, visit))
     for earlier, later, said, same, cause in made["links"]:
         if max(earlier, later) < len(jobs) and earlier != later:
             pair = {"earlier_job_id": jobs[earlier], "later_job_id": jobs[later]}
@@ -145,24 +157,30 @@ def _fill(deed: Deed, made: dict[str, Any]) -> None:
             deed.add(CustomerAsked, job_id=jobs[place], asked_on=_day(on), answer=answer)
 
 
-def _job(deed: Deed, place: int, one: dict[str, Any], cars: list[int]) -> int:
+def _visit(deed: Deed, one: dict[str, Any], cars: list[int]) -> tuple[int, int]:
+    """Write a visit; return its id and the day on which it began."""
     came, stays = one["came"], one["stays"]
-    left = None if stays is None else _day(came + stays) + one["clocks"][1]
-    odometer_in, visit_out, job_out = one["odometers"]
+    odometer_in, visit_out, _ = one["odometers"]
     visit = deed.add(
         Visit,
         vehicle_id=cars[one["car"]],
         came_at=_day(came) + one["clocks"][0],
-        left_at=left,
+        left_at=None if stays is None else _day(came + stays) + one["clocks"][1],
         odometer_in=odometer_in,
         odometer_out=visit_out,
         odometer_source=one["source"],
     )
+    return visit, came
+
+
+def _job(deed: Deed, place: int, one: dict[str, Any], visit: tuple[int, int]) -> int:
+    stays, job_out = one["stays"], one["odometers"][2]
+    left = None if stays is None else _day(visit[1] + stays) + one["clocks"][1]
     days, miles, rule = one["window"]
     made = deed.add(
         Job,
         number=f"J-{place * 7 % 12}",
-        visit_id=visit,
+        visit_id=visit[0],
         concern="told",
         cause="worn",
         correction="replaced",
@@ -183,9 +201,16 @@ def _job(deed: Deed, place: int, one: dict[str, Any], cars: list[int]) -> int:
     return made
 
 
-def _one_by_one(connection: Connection, until: date | None = None) -> list[str]:
-    rows = read_returns_of_vehicle(connection, read_facts(connection, until=until, names=NAMES))
-    return sorted(map(repr, rows))
+def _listed(rows: Iterable[ReturnRow]) -> list[tuple[str, int, str]]:
+    """Return each row with the first one of the same visit, and as what it counts."""
+    listed = sorted(rows, key=lambda row: row.key)
+    visits = [row.visit for row in listed]
+    first = [visits.index(visit) for visit in visits]
+    return list(zip(map(repr, listed), first, count_later_jobs(listed), strict=True))
+
+
+def _one_by_one(connection: Connection) -> tuple[ReturnRow, ...]:
+    return read_returns_of_vehicle(connection, read_facts(connection, names=NAMES))
 
 
 NAMES = {"stalls": "dies", "surges": "dies"}
@@ -200,7 +225,7 @@ def test_many_visits_are_judged_as_one_by_one(
     with _taken_back(sale_shop) as deed:
         _fill(deed, made)
         connection = deed.connection
-        assert sorted(map(repr, read_returns(connection, names=NAMES))) == _one_by_one(connection)
+        assert _listed(read_returns(connection, names=NAMES)) == _listed(_one_by_one(connection))
         rows = read_returns_of_vehicle(connection, read_facts(connection, until=until, names=NAMES))
         counted = read_counted_jobs(connection, "system", until, names=NAMES)
         assert _ages(counted.back_after) == _soonest(rows, "is_comeback")
@@ -222,7 +247,7 @@ def test_a_period_is_judged_as_the_whole_record(
         promise = read_promise(connection)
         look = look_at(connection, Period(since, until, promise.long.days), promise.long, NAMES)
         found = returns_in(connection, look.met, promise, (since, until), NAMES)
-        assert sorted(map(repr, found)) == sorted(repr(r) for r in rows if r.came_on >= since)
+        assert _listed(found) == _listed(row for row in rows if row.came_on >= since)
         left = [j for j in facts.jobs if j.handed_over_on and j.handed_over_on >= since]
         ids = [facts.said[job.number].id for job in left]
         fates, met = read_fates(connection, look, ids), _met_by_job(found)

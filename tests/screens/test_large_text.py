@@ -24,6 +24,7 @@ from desktop_app.shop_window.fields import Labelled, LineField
 from desktop_app.shop_window.long_button import LongButton
 from desktop_app.shop_window.look import dress
 from desktop_app.shop_window.texts import plain_label
+from desktop_app.shop_window.worded_rows import WordedRows, WordedTable, lay_out_rows
 from desktop_app.weekly_report.screen.monday_book_page import MondayBookPage
 
 SIZES = (9, 12, 16, 20, 24)
@@ -171,3 +172,19 @@ def test_a_week_is_read_whole_after_the_text_has_grown(
     assert field.width() > small
     assert field.contentsRect().width() > field.fontMetrics().horizontalAdvance(field.text())
     desk.errands.finish()
+
+
+def test_columns_grow_with_the_text_also_those_that_somebody_drew(
+    app: QApplication, qtbot: QtBot, page: QWidget
+) -> None:
+    dress(app, "light", 12)
+    rows: WordedRows[str] = WordedRows(("Job", "Concern", "Car"), lambda one: (one, one, one))
+    rows.show_things(("J-101",))
+    table = WordedTable("jobs")
+    lay_out_rows(table, rows, (90, 140))
+    show(qtbot, page, table)
+    table.setColumnWidth(1, 200)
+    dress(app, "light", 24)
+    assert [table.columnWidth(one) for one in (0, 1)] == [180, 400]
+    dress(app, "light", 12)
+    assert [table.columnWidth(one) for one in (0, 1)] == [90, 200]

@@ -51,3 +51,24 @@ def test_the_first_photo_moves_no_button_that_adds_photos(
         tray.add_paths([str(file)])
     qtbot.waitUntil(lambda: bool(bench.findChildren(LockedViews)))
     assert places() == before
+
+
+def test_a_photo_put_to_the_other_part_too_is_said_to_stand_there(
+    bench: Bench, qtbot: QtBot, tmp_path: Path
+) -> None:
+    told: list[object] = []
+    bench.desk.told.connect(told.append)
+    file = tmp_path / "both.jpg"
+    file.write_bytes(CAP)
+    trays = [
+        named(bench, PhotoTray, f"photos of the {side}, distributor rotor")
+        for side in ("removed part", "replacement")
+    ]
+    for tray in trays:
+        with qtbot.waitSignal(tray.photos_added):
+            tray.add_paths([str(file)])
+    assert [len(tray.photos()) for tray in trays] == [1, 1]
+    assert told == ["This job had it already; now it stands for this part too: both.jpg."]
+    with qtbot.waitSignal(trays[1].photos_added):
+        trays[1].add_paths([str(file)])
+    assert told[1:] == ["No photo was added. It is on this job already: both.jpg."]

@@ -3,115 +3,30 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
-from typing import TypeVar
 
 import pytest
-from PySide6.QtCore import QCoreApplication, Qt
-from PySide6.QtWidgets import QComboBox, QLabel, QLineEdit, QPushButton, QWidget
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QComboBox, QLineEdit, QPushButton
 from pytestqt.qtbot import QtBot
 
 from desktop_app.repair_jobs import actions, proof_actions
 from desktop_app.repair_jobs.proof_checks import proof_checks
 from desktop_app.repair_jobs.proof_kept import ProofKept
-from desktop_app.repair_jobs.screen.gone_section import GoneSection
-from desktop_app.repair_jobs.screen.job_page import JobPage
-from desktop_app.repair_jobs.screen.proof_section import ProofSection
 from desktop_app.repair_jobs.self_tests import SelfTestState
-from desktop_app.repair_jobs.stored_proof import read_proof
 from desktop_app.repair_jobs.stored_reading import read_job
-from desktop_app.repair_jobs.write_up import WriteUp
 from desktop_app.shop_record.record import ShopRecord
-from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import WordsField
+from tests.screens.at_proof import AtProof, proof_page
 
-W = TypeVar("W", bound=QWidget)
 BEFORE = "As found: bytes of mode 01 PID 01"
 AFTER = "After the repair: bytes of mode 01 PID 01"
 PROVOKED = "Made to happen on purpose"
 
 
-@dataclass
-class AtProof:
-    """The page of a job with its proof, and what a person does there."""
-
-    bot: QtBot
-    shop: ShopRecord
-    desk: Desk
-    page: JobPage
-
-    def find(self, sort: type[W], name: str) -> W:
-        """Find what is seen under this name, or begins with it."""
-        QCoreApplication.processEvents()  # rows made anew are shown
-        shown = [one for one in self.page.findChildren(sort) if one.isVisible()]
-        return next(one for one in shown if one.accessibleName().startswith(name))
-
-    def press(self, name: str) -> None:
-        """Click a button."""
-        self.bot.mouseClick(self.find(QPushButton, name), Qt.MouseButton.LeftButton)
-
-    def press_words(self, words: str) -> None:
-        """Click a button that has its words as its name."""
-        buttons = [one for one in self.page.findChildren(QPushButton) if one.isVisible()]
-        button = next(one for one in buttons if one.text() == words)
-        self.bot.mouseClick(button, Qt.MouseButton.LeftButton)
-
-    def type(self, name: str, text: str) -> None:
-        """Type into a field, and Enter."""
-        field = self.find(QLineEdit, name)
-        field.selectAll()
-        self.bot.keyClicks(field, text)
-        self.bot.keyClick(field, Qt.Key.Key_Return)
-
-    def said(self) -> str:
-        """Everything that can be read."""
-        QCoreApplication.processEvents()
-        labels = [one.text() for one in self.page.findChildren(QLabel) if one.isVisible()]
-        return "\n".join(labels)
-
-    def kept(self, job: int = 1) -> ProofKept:
-        """What is in the record."""
-        with self.shop.reading() as connection:
-            return read_proof(connection, job)
-
-    def words_and_distance(self) -> tuple[str, float | None]:
-        """What is in the record of the drive of the first job."""
-        with self.shop.reading() as connection:
-            job = read_job(connection, 1)
-        return job.proof_words, job.proof_distance
-
-    def left_at(self) -> str | None:
-        """When the first job was handed over."""
-        with self.shop.reading() as connection:
-            return read_job(connection, 1).left_at
-
-    def level(self) -> int | None:
-        """The level that is in the record."""
-        with self.shop.reading() as connection:
-            return read_job(connection, 1).proof_level
-
-
 @pytest.fixture
 def at(qtbot: QtBot, shop: ShopRecord) -> Iterator[AtProof]:
-    """A car that misses when damp and pulling, and a second concern of the same visit."""
-    said = WriteUp("misses", plate="TH 1", odometer=1000, conditions=("damp", "pulling"))
-    actions.write_up(shop, said)
-    actions.choose_system(shop, 1, "ignition")
-    with shop.reading() as connection:
-        visit = read_job(connection, 1).visit_id
-    actions.add_job(shop, visit, "also squeals")
-    desk = Desk(shop)
-    sections: list[tuple[str, QWidget]] = [
-        ("Proof", ProofSection(desk, lambda _job: ("Spray it with water at idle.",))),
-        ("Gone", GoneSection(desk, lambda _job: ())),
-    ]
-    page = JobPage(desk, sections, lambda job: job.number, lambda _job: ())
-    qtbot.addWidget(page)
-    page.resize(1100, 900)
-    page.show()
-    page.open_job(1)
-    yield AtProof(qtbot, shop, desk, page)
-    desk.errands.finish()
+    with proof_page(qtbot, shop) as at:
+        yield at
 
 
 def test_clearing_before_saving_is_asked_about_and_not_refused(at: AtProof) -> None:
@@ -158,6 +73,30 @@ def test_the_moment_of_a_step_is_typed_anew_and_the_order_is_watched(at: AtProof
     assert "“2026-11-16 nine” is not a moment." in at.said()
     assert at.find(QLineEdit, "When it was done").text() == "2026-11-16 nine"
     assert at.kept().steps["repaired"] == "2026-11-16T09:00:00+00:00"
+
+
+def test_a_moment_that_was_refused_stays_with_its_own_step_and_goes_with_it(at: AtProof) -> None:
+    told: list[object] = []
+    at.desk.told.connect(told.append)
+    at.press("Step: Saved")
+    at.type("When it was done", "nine")
+    at.press("Step: Repaired")
+    step, moment = at.find(QComboBox, "Step to put right"), at.find(QLineEdit, "When it was done")
+    assert (step.currentText(), moment.text()) == ("Saved", "nine")
+    at.type("When it was done", "9:30")
+    assert at.kept().steps["saved"] == "2026-11-16T09:30:00+00:00"
+    assert at.kept().steps["repaired"] == "2026-11-16T12:00:00+00:00"
+    at.type("When it was done", "ten")
+    step.setFocus()
+    at.bot.keyClick(step, Qt.Key.Key_Down)
+    assert (step.currentText(), moment.text()) == ("Repaired", "2026-11-16 12:00")
+    assert "“ten” is not a moment" not in at.said()
+    at.type("When it was done", "noon")
+    at.press("Step: Repaired")  # it is not done after all
+    assert (step.currentText(), moment.text()) == ("Saved", "2026-11-16 09:30")
+    assert told == [
+        f"When it was done: “{one}” was typed and is not kept." for one in ("ten", "noon")
+    ]
 
 
 def test_same_conditions_is_not_offered_without_a_condition_told(at: AtProof) -> None:

@@ -14,7 +14,7 @@ from desktop_app.commands.shop_place import follow
 from desktop_app.parts_compared.part_kinds.kind_shelf import load_kinds
 from desktop_app.parts_compared.stored import Pair
 from desktop_app.repair_jobs.stored import Job, JobSymptom, Vehicle, Visit
-from desktop_app.shop_record.deed import Deed
+from desktop_app.shop_record.deed import Deed, Done
 from desktop_app.shop_record.own_program.resource_folder import resource_path
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_window.desk import Desk
@@ -193,3 +193,33 @@ def test_every_control_has_a_name(page: AskPage, qtbot: QtBot) -> None:
         if widget.isVisible() and widget.focusPolicy() & Qt.FocusPolicy.TabFocus:
             face = QAccessible.queryAccessibleInterface(widget)
             assert face.text(QAccessible.Text.Name), widget
+
+
+def test_a_long_cause_and_fix_are_read_whole_where_the_list_is_narrow(
+    page: AskPage, qtbot: QtBot
+) -> None:
+    cause = (
+        "the case of the coil was cracked on its under side, where nobody looks, and took water in"
+    )
+    done = "coil, its rubber seat and the two leads beside it renewed, plug wells dried"
+
+    def say(record: ShopRecord) -> Done:
+        return record.do("Say it", lambda deed: deed.change(Job, 2, cause=cause, correction=done))
+
+    page.desk.do(say)
+    qtbot.waitUntil(lambda: f"{cause}  →  {done}" in rows(page)[3])
+    found = named(page, QListView, "Jobs found")
+    short, long = found.model().index(1, 0), found.model().index(3, 0)
+    line = found.fontMetrics().lineSpacing()
+
+    def lines_more() -> int:
+        return round((found.visualRect(long).height() - found.visualRect(short).height()) / line)
+
+    page.resize(1500, 760)
+    qtbot.waitUntil(lambda: lines_more() == 0)
+    page.resize(800, 760)
+    qtbot.waitUntil(lambda: lines_more() >= 1)
+    letters = found.viewport().width() / found.fontMetrics().averageCharWidth()
+    assert (lines_more() + 1) * letters >= len(cause + done)
+    assert cause in long.data(Qt.ItemDataRole.ToolTipRole)
+    assert done in long.data(Qt.ItemDataRole.ToolTipRole)

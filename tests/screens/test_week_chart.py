@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from decimal import Decimal
+from html import unescape
 
 import pytest
-from PySide6.QtCore import QPoint, QPointF, Qt
-from PySide6.QtGui import QGuiApplication
+from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
+from PySide6.QtGui import QGuiApplication, QHelpEvent
+from PySide6.QtWidgets import QApplication, QToolTip
 from pytestqt.qtbot import QtBot
 
 from desktop_app.returns_watched.return_cost import ReturnCost
@@ -135,3 +137,28 @@ def test_a_copied_picture_carries_its_title_and_whose_figures_these_are(
     # Two lines of words with a gap between them.
     written = [before != now for before, now in zip([False, *lines], [*lines, False], strict=True)]
     assert sum(written) >= 4
+
+
+@pytest.mark.qt_log_ignore("does not support raise", extend=True)  # off screen there is no front
+def test_a_bar_says_what_it_is_where_the_mouse_rests(costs: ChartView) -> None:
+    for row in (0, 2):
+        at = QPoint(costs.width() // 2, middle(costs, row))
+        told = QHelpEvent(QEvent.Type.ToolTip, at, costs.mapToGlobal(at))
+        QApplication.sendEvent(costs, told)
+        assert costs.words_of(row) in unescape(QToolTip.text())
+
+
+def test_the_bar_under_the_mouse_is_marked_until_the_mouse_leaves(
+    costs: ChartView, qtbot: QtBot
+) -> None:
+    costs.clearFocus()  # with the keys on it the mark stays
+    plain = costs.grab().toImage()
+    qtbot.mouseMove(costs, QPoint(costs.width() // 2, middle(costs, 1)))
+    qtbot.waitUntil(lambda: costs.grab().toImage() != plain)
+    QApplication.sendEvent(costs, QEvent(QEvent.Type.Leave))
+    assert costs.grab().toImage() == plain
+
+
+def test_a_press_beside_the_bars_opens_nothing(costs: ChartView, qtbot: QtBot) -> None:
+    with qtbot.assertNotEmitted(costs.pressed):
+        qtbot.mouseClick(costs, Qt.MouseButton.LeftButton, pos=QPoint(1, 1))

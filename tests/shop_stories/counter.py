@@ -14,6 +14,7 @@ from pytestqt.qtbot import QtBot
 
 from desktop_app.commands.shop_place import new_place
 from desktop_app.program import Program
+from desktop_app.shop_window.place_names import ASK, FIRST_RULES
 
 W = TypeVar("W", bound=QWidget)
 
@@ -149,6 +150,8 @@ def sitting(
     program.window.resize(1366, 900)
     program.start()
     qtbot.waitUntil(lambda: program.desk is not None, timeout=10000)
+    if program.window.here() == FIRST_RULES:
+        program.window.go_to(ASK)
     program.window.activateWindow()
     qtbot.waitUntil(lambda: program.window.isActiveWindow(), timeout=5000)
     counter = Counter(qtbot, program)

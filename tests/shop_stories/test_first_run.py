@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from datetime import datetime
+from functools import partial
 from pathlib import Path
 
 import pytest
@@ -17,6 +18,7 @@ from desktop_app.program import WELCOME, Program
 from desktop_app.repair_jobs.stored_reading import people_here
 from desktop_app.shop_record.step import Step
 from desktop_app.shop_window.place_names import ASK, FIRST_RULES
+from desktop_app.shop_window.welcome_page import WelcomePage
 from tests.conftest import NOON
 from tests.shop_stories.counter import Counter
 
@@ -44,7 +46,8 @@ def at(qtbot: QtBot) -> Iterator[Counter]:
 
 
 def test_a_new_shop_is_set_up_on_one_page(at: Counter, new_folder: Path) -> None:
-    at.press("Make a new shop…")
+    at.press("Another folder…")
+    at.press("Make a new shop")
     at.bot.waitUntil(lambda: at.window.here() == FIRST_RULES)
     at.type_into(QLineEdit, "Shop name", "Cobble Lane", enter=True)
     at.choose("Distance unit", "km")
@@ -60,8 +63,28 @@ def test_a_new_shop_is_set_up_on_one_page(at: Counter, new_folder: Path) -> None
     assert [name for _, name in people] == ["Odile"]
 
 
+def _stands_at(at: Counter, place: str) -> bool:
+    return at.window.here() == place
+
+
+def test_a_shop_that_a_command_made_is_set_up_at_its_first_start(
+    qtbot: QtBot, tmp_path: Path
+) -> None:
+    new_place(tmp_path / "shop").close()
+    for begun, here in (("Cobble Lane", FIRST_RULES), ("", ASK)):
+        program = Program(tmp_path / "shop", lambda: NOON)
+        qtbot.addWidget(program.window)
+        program.start()
+        at = Counter(qtbot, program)
+        qtbot.waitUntil(partial(_stands_at, at, here))
+        if begun:
+            at.type_into(QLineEdit, "Shop name", begun, enter=True)
+        program.close()
+
+
 def test_a_promise_that_was_typed_is_kept_without_a_button(at: Counter, new_folder: Path) -> None:
-    at.press("Make a new shop…")
+    at.press("Another folder…")
+    at.press("Make a new shop")
     at.bot.waitUntil(lambda: at.window.here() == FIRST_RULES)
     days = at.find(QLineEdit, "Days")
     days.setFocus()
@@ -76,7 +99,8 @@ def test_a_promise_that_was_typed_is_kept_without_a_button(at: Counter, new_fold
 def test_a_name_that_was_typed_and_not_added_is_added_when_the_page_is_left(
     at: Counter, new_folder: Path
 ) -> None:
-    at.press("Make a new shop…")
+    at.press("Another folder…")
+    at.press("Make a new shop")
     at.bot.waitUntil(lambda: at.window.here() == FIRST_RULES)
     at.type_into(QLineEdit, "Name of a new person", "Odile")
     at.press("Begin: a car is here")
@@ -85,7 +109,8 @@ def test_a_name_that_was_typed_and_not_added_is_added_when_the_page_is_left(
 
 
 def test_every_rule_of_that_page_can_stay_as_it_is(at: Counter, new_folder: Path) -> None:
-    at.press("Make a new shop…")
+    at.press("Another folder…")
+    at.press("Make a new shop")
     at.bot.waitUntil(lambda: at.window.here() == FIRST_RULES)
     at.press("Begin: a car is here")
     assert at.window.here() == "Heard"
@@ -95,10 +120,42 @@ def test_a_folder_that_holds_something_is_refused_and_left_alone(
     at: Counter, new_folder: Path
 ) -> None:
     (new_folder / "notes.txt").write_text("mine")
-    at.press("Make a new shop…")
+    at.press("Another folder…")
+    at.press("Make a new shop")
     at.wait_for("is not empty")
     assert at.window.here() == WELCOME
     assert [path.name for path in new_folder.iterdir()] == ["notes.txt"]
+
+
+def test_a_folder_is_proposed_that_nothing_has_and_can_be_typed_over(
+    at: Counter, tmp_path: Path
+) -> None:
+    field = at.find(QLineEdit, "Folder of a new shop")
+    proposed = Path(field.text())
+    assert proposed.name == "Benchwitness"
+    assert proposed.is_absolute()
+    assert not proposed.exists()
+    at.type_into(QLineEdit, "Folder of a new shop", "my shop", enter=True)
+    at.wait_for("Type the whole path of the folder.")
+    assert at.window.here() == WELCOME
+    at.type_into(QLineEdit, "Folder of a new shop", str(tmp_path / "Lane" / "shop"), enter=True)
+    at.bot.waitUntil(lambda: at.window.here() == FIRST_RULES)
+    assert at.program.desk is not None
+    assert at.program.desk.record.folder == tmp_path / "Lane" / "shop"
+
+
+def test_the_proposed_folder_is_one_press_away_and_the_next_is_another(
+    at: Counter, qtbot: QtBot
+) -> None:
+    proposed = Path(at.find(QLineEdit, "Folder of a new shop").text())
+    at.press("Make a new shop")
+    at.bot.waitUntil(lambda: at.window.here() == FIRST_RULES)
+    assert at.program.desk is not None
+    assert at.program.desk.record.folder == proposed
+    page = WelcomePage([proposed])
+    qtbot.addWidget(page)
+    lines = [one for one in page.findChildren(QLineEdit) if one.text()]
+    assert [Path(one.text()).name for one in lines] == ["Benchwitness 2"]
 
 
 @pytest.mark.qt_log_ignore("does not support raise", extend=True)  # off screen there is no front

@@ -21,7 +21,7 @@ from desktop_app.symptom_search.vocabulary import Vocabulary
         ("not overheating only losing coolant", ["loses-coolant"]),
         ("brakes not squeaking but grinding", ["brake-squeal"]),
         ("the brakes don't squeal, the pedal is spongy", ["brake-soft"]),
-        ("does not just stall, it misfires too", ["stall-stopping", "misfire-random"]),
+        ("does not just stall, it misfires too", ["stall", "misfire-random"]),
         # A denial that is the symptom itself denies nothing else.
         ("no power and overheats", ["low-power", "overheats"]),
         ("won't start and just clicks", ["no-fire", "no-crank"]),

@@ -11,6 +11,7 @@ from hypothesis import strategies as st
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.symptom_search.question import Piece, Question, read_question, without
 from desktop_app.symptom_search.vocabulary import Vocabulary
+from desktop_app.symptom_search.vocabulary_file import shop_vocabulary
 
 
 @pytest.fixture
@@ -121,3 +122,40 @@ def test_a_word_of_a_condition_that_was_told_is_no_beginning_of_another(read) ->
     ]
     assert "gas" not in [piece.id for piece in question.pieces]
     assert [word.unfinished for word in read("gas").words] == [True]  # it may become a gasket
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "give it gas and it coughs",
+        "coughs when I give it gas, give it gas and it dies again after that",
+        "give it gas, give it gas",
+        "with my foot down it coughs, put my foot down",
+    ],
+)
+def test_a_condition_told_twice_leaves_no_word_to_look_for(read, said: str) -> None:  # type: ignore[no-untyped-def]
+    question = read(f"{said} now")
+    assert question.conditions == ("pulling",)
+    told = {"gas", "give", "foot", "put"}
+    assert told.isdisjoint(piece.id for piece in question.pieces if piece.kind == "word")
+
+
+@pytest.mark.parametrize(
+    ("said", "read"),
+    [
+        ("stalls", "stalls"),
+        ("it keeps stalling", "stalls"),
+        ("the engine stalls", "stalls"),
+        ("conks out", "stalls"),
+        ("stalls at lights", "stalls when stopping"),
+        ("stalls when I brake", "stalls when stopping"),
+        ("stalls on the motorway", "dies while driving"),
+        ("starts and stalls", "starts then dies"),
+    ],
+)
+def test_stalling_is_read_as_one_sort_of_it_only_where_it_was_told(said: str, read: str) -> None:
+    question = read_question(said, shop_vocabulary(), {})
+    assert [piece.shown for piece in question.pieces if piece.kind == "symptom"] == [read]
+    near = {one.plain for group in question.groups for one in shop_vocabulary().near(group.id)}
+    if read == "stalls":  # jobs of each sort are found for it, and shown as neighbours
+        assert {"stalls when stopping", "dies while driving", "starts then dies"} <= near

@@ -19,7 +19,7 @@ def heard(words: Vocabulary, text: str) -> list[str]:
         ("it dies", ["stall-driving"]),
         ("the phone charger dies", []),
         ("battery keeps dying overnight", ["flat-battery"]),
-        ("engine dies", ["stall-driving"]),
+        ("engine dies", ["stall"]),
         ("heater on and it dies", ["stall-driving"]),
         ("the heater only blows hot air when going along", []),
         ("it blows", ["exhaust-noise"]),

@@ -22,24 +22,24 @@ def moment(day: str) -> str:
 
 def test_a_window_that_is_over_is_no_proof_that_it_stayed_fixed(old_jobs: OldJobs) -> None:
     old_jobs.job("brakes squeal", left=LEFT)
-    assert became(old_jobs) == "nothing heard since"
+    assert became(old_jobs) == "nothing heard"
 
 
 def test_a_customer_who_says_so_after_the_window_is(old_jobs: OldJobs) -> None:
     job = old_jobs.job("brakes squeal", left=LEFT)
     old_jobs.told(job, "fine", SOON)
-    assert became(old_jobs) == "nothing heard since"
+    assert became(old_jobs) == "nothing heard"
     old_jobs.told(job, "fine", LATER)
-    assert became(old_jobs) == "stayed fixed"
+    assert became(old_jobs) == "seen fine"
 
 
 @pytest.mark.parametrize(
     ("concern", "came", "said"),
     [
-        ("heater blows cold", LATER, "stayed fixed"),
+        ("heater blows cold", LATER, "seen fine"),
         ("brakes squeal again", LATER, "came back after the window"),
         ("brakes squeal again", SOON, "a return waits to be judged"),
-        ("heater blows cold", SOON, "nothing heard since"),
+        ("heater blows cold", SOON, "nothing heard"),
     ],
 )
 def test_a_later_visit_counts_at_once_for_what_it_is(
@@ -47,8 +47,25 @@ def test_a_later_visit_counts_at_once_for_what_it_is(
 ) -> None:
     car = old_jobs.car("AB12 CDE")
     old_jobs.job("brakes squeal", car=car, left=LEFT)
-    assert became(old_jobs) == "nothing heard since"
+    assert became(old_jobs) == "nothing heard"
     old_jobs.job(concern, car=car, left=moment(came))
+    assert became(old_jobs) == said
+
+
+@pytest.mark.parametrize(
+    ("came", "said"),
+    [
+        ("2026-03-02T17:30:00+00:00", "a return waits to be judged"),
+        ("2026-03-02T15:30:00+00:00", "nothing heard"),  # it was still here
+        ("2026-03-02", "nothing heard"),  # nobody knows when
+    ],
+)
+def test_a_visit_on_the_day_of_the_hand_over_is_a_later_one_by_the_clock(
+    old_jobs: OldJobs, came: str, said: str
+) -> None:
+    car = old_jobs.car("AB12 CDE")
+    old_jobs.job("brakes squeal", car=car, left=LEFT)
+    old_jobs.job("brakes squeal again", car=car, left=came)
     assert became(old_jobs) == said
 
 
@@ -56,10 +73,10 @@ def test_a_later_visit_counts_at_once_for_what_it_is(
     ("judgement", "said"),
     [
         ("same symptom", "came back"),
-        ("foretold", "came back, not ours"),
-        ("other hands", "came back, not ours"),
+        ("foretold", "nothing heard"),
+        ("other hands", "nothing heard"),
         ("cannot tell", "came back, cannot tell"),
-        ("unrelated", "nothing heard since"),
+        ("unrelated", "nothing heard"),
     ],
 )
 def test_a_return_is_called_what_it_was_judged(
@@ -73,14 +90,14 @@ def test_a_return_is_called_what_it_was_judged(
 
 
 @pytest.mark.parametrize("judgement", ["foretold", "other hands", "cannot tell"])
-def test_a_return_after_the_window_that_is_not_ours_is_no_proof_that_it_stayed_fixed(
+def test_a_visit_after_the_window_that_counts_for_nothing_shows_the_car(
     old_jobs: OldJobs, judgement: str
 ) -> None:
     car = old_jobs.car("AB12 CDE")
     first = old_jobs.job("brakes squeal", car=car, left=LEFT)
     second = old_jobs.job("brakes squeal again", car=car, left=moment(LATER))
     old_jobs.came_back(first, second, judgement)
-    assert became(old_jobs) == "nothing heard since"
+    assert became(old_jobs) == "seen fine"
 
 
 @pytest.mark.parametrize(

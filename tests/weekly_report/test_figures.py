@@ -14,6 +14,7 @@ from desktop_app.returns_watched.returns_list import ReturnRow
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.weekly_report.actions import look_at_week
 from desktop_app.weekly_report.figures import count_later_jobs, weeks_behind
+from desktop_app.weekly_report.pages import week_sheet
 from desktop_app.weekly_report.read_first import read_first
 from desktop_app.weekly_report.stored import read_week_figures
 from desktop_app.weekly_report.week import Week, read_week
@@ -117,12 +118,22 @@ def test_the_watch_of_a_past_week_is_that_of_its_sunday(shop: ShopRecord) -> Non
     assert [w.job for w in figures.on_watch] == ["J-104"]
 
 
-def test_a_week_that_is_still_to_come_has_no_rows(shop: ShopRecord) -> None:
+@pytest.mark.parametrize("week", ["2026-W48", "2031-W01"])
+def test_a_week_that_is_still_to_come_says_only_that_and_who_is_watched_now(
+    shop: ShopRecord, week: str
+) -> None:
     a_week_of_returns(shop)
-    figures = look_at_week(shop, read_week("2026-W48"))
-    assert (figures.left, figures.came_back, figures.on_watch) == ((), (), ())
+    now, figures = look_at_week(shop, read_week("2026-W47")), look_at_week(shop, read_week(week))
+    assert (figures.left, figures.came_back) == ((), ())
     assert sum(w.left + w.comebacks + w.waiting for w in figures.weeks) == 0
-    assert any("still to come" in words for words in read_first(figures))
+    assert (figures.on_watch, figures.calls_due) == (now.on_watch, now.calls_due)
+    assert figures.as_json()["under_watch"] == now.as_json()["under_watch"] == 6
+    said = read_first(figures)
+    assert any("still to come" in words for words in said)
+    assert said[-1].startswith("6 jobs were under watch on 16 November 2026")
+    assert not any(words in " ".join(said) for words in ("left in the week", "The year:", "Small"))
+    first = week_sheet(figures, "Read first")
+    assert (first.totals, first.to_do) == ((), ())
 
 
 def test_the_first_sheet_says_which_warnings_apply(shop: ShopRecord) -> None:

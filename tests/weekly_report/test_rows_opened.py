@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from desktop_app.weekly_report.row_jobs import counts_several, jobs_of_row
+from desktop_app.weekly_report.row_jobs import jobs_of_row, stands_for_jobs
 from desktop_app.weekly_report.sheet_form import Sheet, Table
 from desktop_app.weekly_report.sheets.sheet_words import columns
 
@@ -36,12 +36,12 @@ def test_a_formula_cannot_speak_of_a_column_or_a_table_that_is_not_there() -> No
 
 def test_a_row_opens_its_own_job_first_then_those_beside_it_each_once() -> None:
     assert [jobs_of_row(PAIRS, row) for row in (0, 2, 3)] == [("K-1", "J-1"), ("J-3",), ("J-4",)]
-    assert not counts_several(PAIRS, 0)
+    assert not stands_for_jobs(PAIRS, 0)
 
 
 def test_a_row_that_counts_jobs_opens_to_those_and_one_of_none_to_nothing() -> None:
     assert jobs_of_row(SUMS, 0) == ("A", "B")
-    assert counts_several(SUMS, 0)
+    assert stands_for_jobs(SUMS, 0)
     assert jobs_of_row(SUMS, 1) == ()
 
 

@@ -147,7 +147,8 @@ def draw_words(painter: QPainter, box: QRectF, words: str) -> None:
     painter.drawRoundedRect(box, 3, 3)
     painter.setPen(INK)
     room = int(box.width()) - 10
-    shown = painter.fontMetrics().elidedText(words, Qt.TextElideMode.ElideRight, room)
+    way = Qt.TextElideMode.ElideLeft  # the value stands last
+    shown = painter.fontMetrics().elidedText(words, way, room)
     painter.drawText(box.adjusted(6, 0, -4, 0), Qt.AlignmentFlag.AlignVCenter, shown)
     painter.restore()
 

@@ -9,8 +9,10 @@ from PySide6.QtGui import QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QListWidget, QListWidgetItem
 
 from desktop_app.language import tr
+from desktop_app.shop_window.look import larger
 
-_HIGHEST = 190  # screen pixels
+_HIGHEST = 190  # screen pixels, with text of the usual size
+_LARGER = 1.4  # than the usual text
 _ID = Qt.ItemDataRole.UserRole
 
 
@@ -27,6 +29,7 @@ class MarksList(QListWidget):
         super().__init__()
         self.setAccessibleName(tr("Marks on both photos"))
         self.setWordWrap(True)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setVerticalScrollMode(QListWidget.ScrollMode.ScrollPerPixel)
         self.setTextElideMode(Qt.TextElideMode.ElideRight)
         self.currentItemChanged.connect(self._turned)
@@ -43,7 +46,7 @@ class MarksList(QListWidget):
                 self.addItem(item)
         row_of = -1
         for row, (mark_id, words) in enumerate(lines):
-            self.item(row).setText(words)
+            self.item(row).setText(self._breaking(words))
             if mark_id == chosen:
                 row_of = row
         self.setCurrentRow(row_of)
@@ -58,13 +61,18 @@ class MarksList(QListWidget):
         """Be as high as the lines, and scroll where they are many."""
         self.doItemsLayout()
         rows = (self.visualItemRect(self.item(row)).height() for row in range(self.count()))
-        self.setFixedHeight(min(sum(rows) + 2 * self.frameWidth() + 2, _HIGHEST))
+        most = round(_HIGHEST * larger(self))
+        self.setFixedHeight(min(sum(rows) + 2 * self.frameWidth() + 2, most))
 
     def say(self, mark_id: int, words: str) -> None:
         """Change the words of one mark."""
         for row in range(self.count()):
             if self.item(row).data(_ID) == mark_id:
-                self.item(row).setText(words)
+                self.item(row).setText(self._breaking(words))
+
+    def _breaking(self, words: str) -> str:
+        """Let a value and its doubt stand in two lines where words are too large for one."""
+        return words if larger(self) <= _LARGER else words.replace("\u00a0", " ")
 
     def choose(self, mark_id: int | None) -> None:
         """Choose a mark from outside; nothing is said about it."""

@@ -91,6 +91,7 @@ class OverlayPanel(QWidget):
 
     def _make_controls(self) -> None:
         self.modes = QWidget()
+        self.modes.setObjectName("tight")  # where words are large
         row = FlowRow(self.modes)
         self._buttons: dict[str, QPushButton] = {}
         for words in (_SIDE_BY_SIDE, *_MODES):

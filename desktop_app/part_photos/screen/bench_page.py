@@ -18,6 +18,7 @@ from desktop_app.part_photos.drawing_words import START, next_common_step, next_
 from desktop_app.part_photos.kept_photo import KeptPhoto
 from desktop_app.part_photos.mark_words import COMMON_POINTS, KNOWN_LENGTH, MarkTool
 from desktop_app.part_photos.marks.mark import Pixel
+from desktop_app.part_photos.screen.bench_help import BenchHelp
 from desktop_app.part_photos.screen.bench_opening import OpeningViews
 from desktop_app.part_photos.screen.bench_overlay import OverlayPanel
 from desktop_app.part_photos.screen.bench_photo import BenchPhoto
@@ -30,9 +31,10 @@ from desktop_app.part_photos.screen.locked_views import LockedViews
 from desktop_app.part_photos.signs import SIDE_NAMES, SIDE_SIGNS
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.look import larger
 from desktop_app.shop_window.place_names import BENCH
 from desktop_app.shop_window.tab_order import next_stop
-from desktop_app.shop_window.texts import plain_label, tooltip
+from desktop_app.shop_window.texts import plain_label
 
 _WITH_TITLE = 900  # screen pixels; below that the buttons of the head want the room
 _LEAST_HIGH = 220  # screen pixels of the two photos
@@ -75,13 +77,10 @@ class PhotoBench(QWidget):
             side: ScaleLine(desk, SIDE_SIGNS[side], words, follow)
             for side, words in SIDE_NAMES.items()
         }
-        self._views.setMinimumHeight(_LEAST_HIGH)
-        self._help = plain_label(START, "quiet", wrap=True)
-        # Room for two lines from the start: a stage that moves under the mouse spoils a click.
-        self._help.setFixedHeight(2 * self._help.fontMetrics().lineSpacing() + 2)
-        self._help.setAlignment(Qt.AlignmentFlag.AlignTop)
+        self._help = BenchHelp()
         self._panel = SidePanel(desk, self._work, readings, self._scales.values())
         self._opening: OpeningViews | None = None
+        self._views.setMinimumHeight(_LEAST_HIGH)
         self._lay_out()
         self._wire()
         self._views.show_pair(old, new)
@@ -128,11 +127,16 @@ class PhotoBench(QWidget):
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
-        self._title.setVisible(self.width() > _WITH_TITLE)  # the rail names the place too
+        self._fit_title()
+
+    def _fit_title(self) -> None:
+        self._title.setVisible(self.width() > _WITH_TITLE * larger(self))  # the rail names it too
 
     def changeEvent(self, event: QEvent) -> None:
         """Read again when the window comes to the front: another desk may have changed things."""
         super().changeEvent(event)
+        if event.type() == QEvent.Type.FontChange:
+            self._fit_title()
         if event.type() == QEvent.Type.ActivationChange and self.isActiveWindow():
             self._read_all()
 
@@ -172,7 +176,7 @@ class PhotoBench(QWidget):
         self._panel.list.opened.connect(self._go_to_mark)
         self._panel.list.unwanted.connect(self._work.remove)
         self._work.changed.connect(self._show_marks)
-        self._work.said.connect(self._help_with)
+        self._work.said.connect(self._help.say)
         self._overlay.shown.connect(self._show_page)
         self._overlay.points_wanted.connect(self._ask_common)
         self._desk.changed.connect(self._hear)
@@ -334,18 +338,13 @@ class PhotoBench(QWidget):
         placed = {side: stage.half_drawn() for side, stage in self.stages().items()}
         if self._tool is COMMON_POINTS:
             placed |= {side: len(points) for side, points in self._common.items()}
-            self._help_with(next_common_step(placed["removed"], placed["replacement"]))
+            self._help.say(next_common_step(placed["removed"], placed["replacement"]))
         elif self._tool is not None:
-            self._help_with(next_step(self._tool, max(placed.values())))
+            self._help.say(next_step(self._tool, max(placed.values())))
         elif any(stage.chosen_point() for stage in self.stages().values()):
-            self._help_with(tr("{moves} Tab goes to the next point.", moves=MOVES))
+            self._help.say(tr("{moves} Tab goes to the next point.", moves=MOVES))
         else:
-            self._help_with(START)
-
-    @Slot(str)
-    def _help_with(self, words: str) -> None:
-        self._help.setText(words)
-        self._help.setToolTip(tooltip(words))
+            self._help.say(START)
 
     @Slot(bool)
     def _show_page(self, laid: bool) -> None:

@@ -24,6 +24,7 @@ class ToolsRow(QWidget):
 
     def __init__(self, desk: Desk) -> None:
         super().__init__()
+        self.setObjectName("tight")  # where words are large
         self._desk = desk
         row = FlowRow()
         self._buttons: list[QPushButton] = []

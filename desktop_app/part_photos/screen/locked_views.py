@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Slot
-from PySide6.QtGui import QColor
+from PySide6.QtGui import QColor, QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from desktop_app.language import tr
@@ -14,6 +14,7 @@ from desktop_app.shop_window import look
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.texts import plain_label, tooltip
 
+_WITH_CAPTIONS = 10  # lines of text; where both photos are lower, they want the room
 _MOVES = tr("So does a double click. Drag the photo, or press the arrow keys, to move it.")
 _BY_KEYS = tr("Plus and minus enlarge and make smaller, arrow keys move, 0 shows the whole photo.")
 
@@ -34,6 +35,7 @@ class LockedViews(QWidget):
         self.removed = stage_type(desk, tr("Removed part"), empty.format(tr("removed part")))
         self.replacement = stage_type(desk, tr("Replacement"), empty.format(tr("replacement")))
         self._captions = (plain_label("", "quiet", wrap=True), plain_label("", "quiet", wrap=True))
+        self._heads = (plain_label(tr("Removed part")), plain_label(tr("Replacement")))
         self._same = plain_label(f"=  {SAME_PICTURE}", wrap=True)
         self._same.hide()
         self._locked = QPushButton(tr("Locked together"))
@@ -52,28 +54,32 @@ class LockedViews(QWidget):
         """Show one photo of each side; None leaves a side empty."""
         self.removed.show_photo(removed)
         self.replacement.show_photo(replacement)
-        for caption, photo in zip(self._captions, (removed, replacement), strict=True):
+        both = zip(self._captions, self._heads, (removed, replacement), strict=True)
+        for caption, head, photo in both:
             caption.setText(photo.caption() if photo is not None else "")
+            head.setToolTip(tooltip(caption.text()))
         self._same.setVisible(
             removed is not None
             and replacement is not None
             and same_picture(removed.sha256, replacement.sha256)
         )
 
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Leave the captions to the heads' tooltips where they would take the photos' room."""
+        super().resizeEvent(event)
+        high = self.height() >= _WITH_CAPTIONS * self.fontMetrics().lineSpacing()
+        for caption in self._captions:
+            caption.setVisible(high)
+
     def _lay_out(self) -> None:
         sides = QHBoxLayout()
-        for side, words, stage, colour, caption in (
-            ("removed", tr("Removed part"), self.removed, look.REMOVED, self._captions[0]),
-            (
-                "replacement",
-                tr("Replacement"),
-                self.replacement,
-                look.REPLACEMENT,
-                self._captions[1],
-            ),
+        stages = (self.removed, self.replacement)
+        colours = (("removed", look.REMOVED), ("replacement", look.REPLACEMENT))
+        for head, stage, (side, colour), caption in zip(
+            self._heads, stages, colours, self._captions, strict=True
         ):
             column = QVBoxLayout()
-            column.addLayout(_head(SIDE_SIGNS[side], words, colour))
+            column.addLayout(_head(SIDE_SIGNS[side], head, colour))
             column.addWidget(stage, 1)
             column.addWidget(caption)
             sides.addLayout(column, 1)
@@ -158,12 +164,12 @@ class LockedViews(QWidget):
             stage.make_whole()
 
 
-def _head(sign: str, words: str, colour: QColor) -> QHBoxLayout:
+def _head(sign: str, words: QLabel, colour: QColor) -> QHBoxLayout:
     mark: QLabel = plain_label(sign)
     mark.setStyleSheet(f"color: {colour.name()}; font-size: 16pt;")
     row = QHBoxLayout()
     row.addWidget(mark)
-    row.addWidget(plain_label(words))
+    row.addWidget(words)
     row.addStretch(1)
     return row
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from pathlib import Path
 
 from PySide6.QtCore import QMimeData, Qt, Signal, Slot
@@ -203,13 +203,20 @@ class PhotoTray(QFrame):
         if ids is None or before is None:
             return
         fresh = [sha256 for sha256 in hashes if sha256 not in before]
-        doubles = _doubles(brought, set(before))
-        news = intake_news(len(fresh), brought.refused, doubles)
+        put = {} if self._all or brought.job_id != self._job_id else self._put_here(brought, before)
+        doubles = _doubles(brought, set(before) - set(put))
+        news = intake_news(len(fresh), brought.refused, doubles, tuple(put.values()))
         if news:
             self._desk.told.emit(news)
         if hashes and brought.job_id == self._job_id:
             self.photos_added.emit([ids[sha256] for sha256 in hashes])
             self._strip.choose(ids[hashes[0]])
+
+    def _put_here(self, brought: BroughtIn, before: Mapping[str, int]) -> dict[str, str]:
+        """Return the hash and name of each photo that the job had, and this tray did not show."""
+        here = {photo.id for photo in self._strip.photos()}
+        had = (photo for photo in brought.taken if before.get(photo.sha256, 0) not in {0, *here})
+        return {photo.sha256: photo.name for photo in had}
 
     def _show(self, photos: Sequence[KeptPhoto]) -> None:
         self._strip.show_photos(photos)

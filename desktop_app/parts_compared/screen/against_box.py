@@ -10,6 +10,7 @@ from desktop_app.parts_compared.screen.fields_together import FieldsTogether
 from desktop_app.parts_compared.typed_limit import limit_text, read_limit
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.drafts import Drafts
 
 
 class ExplainBox(FieldsTogether):
@@ -22,6 +23,8 @@ class ExplainBox(FieldsTogether):
                 (tr("By whose word"), tr("by whose word, {label}", label=dimension.label)),
             ],
             self._explain,
+            Drafts(desk.record.folder),
+            f"explained-{pair_id}-{dimension.name}",
         )
         self._desk = desk
         self._pair_id = pair_id
@@ -65,6 +68,8 @@ class LimitBox(FieldsTogether):
                 ),
             ],
             self._enter,
+            Drafts(desk.record.folder),
+            f"limits-{pair_id}-{dimension.name}",
         )
         self._desk = desk
         self._pair_id = pair_id

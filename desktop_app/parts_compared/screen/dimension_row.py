@@ -30,11 +30,10 @@ from desktop_app.parts_compared.screen.reading_field import (
     ReadingField,
     WordField,
 )
-from desktop_app.parts_compared.signs import DIMENSION_SIGNS
+from desktop_app.parts_compared.screen.verdict_label import VerdictLabel
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import ChoiceField
-from desktop_app.shop_window.signs import signed
 from desktop_app.shop_window.texts import plain_label, tooltip
 
 SEVERAL = tr("Type several readings of it with semicolons between: 12.70; 12.71; 12.70.")
@@ -78,7 +77,7 @@ class DimensionRow(QObject):
         self._choices: tuple[tuple[str | None, str], ...] = ()
         self._picked: str | None = None
         self._drawing = DimensionDrawing(dimension.label)
-        self._verdict = plain_label("", wrap=True)
+        self._verdict = VerdictLabel()
         how = dimension.how if self._looked_at else f"{dimension.how} {SEVERAL}".strip()
         self._how = plain_label(how, "quiet", wrap=True)
         self._sentence = plain_label("", wrap=True)
@@ -97,8 +96,6 @@ class DimensionRow(QObject):
         self._name.setToolTip(tooltip(one.how))
         self._name.setMinimumWidth(130)
         tool = self._shown_tool
-        widest = self._verdict.fontMetrics().horizontalAdvance(tr("◌  not measured"))
-        self._verdict.setMinimumWidth(widest + 8)
         boxes = (self.boxes[side] for side in SIDES)
         across = (self._name, *boxes, tool, self._drawing, self._verdict)
         for column, widget in enumerate(across):
@@ -147,13 +144,10 @@ class DimensionRow(QObject):
                 box.show_marks(pair.marks.get((name, side), ()))
         self._show_tools(pair, drawer)
         self._drawing.show_values(drawn_values(one, self._desk.rules.length_unit))
-        self._verdict.setText(signed(DIMENSION_SIGNS, one.verdict))
+        self._verdict.show_verdict(one)
         self._verdict.setAccessibleName(
             tr("verdict on {label}: {verdict}", label=one.label, verdict=tr(one.verdict))
         )
-        bold = self._verdict.font()
-        bold.setBold(one.settled_against or one.verdict == "too close to tell")
-        self._verdict.setFont(bold)
         nothing = one.removed is None and one.replacement is None
         missing = one.verdict == "not measured" and self.dimension.role != "limit"
         self._say(self._sentence, "" if nothing or missing else one.sentence)

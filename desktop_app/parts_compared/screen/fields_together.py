@@ -6,19 +6,33 @@ from collections.abc import Callable
 
 from PySide6.QtWidgets import QFrame, QGridLayout
 
+from desktop_app.shop_window.drafts import Drafts
 from desktop_app.shop_window.fields import Labelled, LineField
+from desktop_app.shop_window.line_draft import LineDraft
 from desktop_app.shop_window.texts import plain_label
 
 
 class FieldsTogether(QFrame):
     """A row of named line fields with one save and one line beneath for what is still missing."""
 
-    def __init__(self, names: list[tuple[str, str]], save: Callable[[list[str]], object]) -> None:
-        """Take (words above, accessible name) of each field, and the save of all their texts."""
+    def __init__(
+        self,
+        names: list[tuple[str, str]],
+        save: Callable[[list[str]], object],
+        drafts: Drafts,
+        form: str,
+    ) -> None:
+        """Take (words above, accessible name) of each field, and the save of all their texts.
+
+        What lacks something, and so is not kept, is the draft `form` until it is whole.
+        """
         super().__init__()
         self._save_all = save
         self._saving = False
         self.fields = [LineField(name, self._save) for _, name in names]
+        lines = {str(place): field for place, field in enumerate(self.fields)}
+        self._draft = LineDraft(self, drafts, lines)
+        self._draft.begin(form)
         self._said = plain_label("", "quiet", wrap=True)
         self._said.hide()
         grid = QGridLayout(self)
@@ -49,4 +63,5 @@ class FieldsTogether(QFrame):
             for field in self.fields:
                 field.save_now()  # the others were kept with it, and now know it
             self._saving = False
+            self._draft.look_again()
         return kept

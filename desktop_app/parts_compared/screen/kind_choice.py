@@ -10,11 +10,13 @@ from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QPushButton, QVBoxLayout, 
 from desktop_app.language import tr
 from desktop_app.parts_compared.part_kinds.kind_names import kind_called, kinds_meant
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
+from desktop_app.shop_window.drafts import Drafts
 from desktop_app.shop_window.field_rows import FieldRows
 from desktop_app.shop_window.fields import Labelled
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.in_sight import bring_up
 from desktop_app.shop_window.keys import on_key
+from desktop_app.shop_window.line_draft import LineDraft
 from desktop_app.shop_window.texts import plain_label, tooltip
 
 KEYS = "Ctrl+L"
@@ -25,12 +27,14 @@ class KindChoice(QWidget):
 
     wanted = Signal(str, str)  # the kind's id, the position
 
-    def __init__(self, kinds: Mapping[str, PartKind]) -> None:
+    def __init__(self, kinds: Mapping[str, PartKind], drafts: Drafts) -> None:
         super().__init__()
         self._kinds = kinds
         self._kind = _line(tr("Part kind"), tr("distributor rotor, pads, plug …"))
         self._position = _line(tr("Position of the part"), tr("front left, cylinder 3 …"))
         self._kind.textChanged.connect(self._offer)
+        typed = {"kind": self._kind, "position": self._position}
+        self._draft = LineDraft(self, drafts, typed)
         self._all = QPushButton(tr("All kinds"))
         self._all.clicked.connect(self._offer_all)
         button = QPushButton(tr("Lay old and new side by side"))
@@ -52,8 +56,22 @@ class KindChoice(QWidget):
         for below in (self._kinds_box, self._sides_box, self._refusal):
             column.addWidget(below)
 
+    def begin(self, job_id: int) -> None:
+        """Be the fields of another job; what was typed for each comes back with it."""
+        self.keep_draft()
+        self._empty()
+        self._draft.begin(f"new-pair-{job_id}")
+
     def clear(self) -> None:
         """Empty the fields for the next pair."""
+        self._empty()
+        self.keep_draft()
+
+    def keep_draft(self) -> None:
+        """Keep what is typed and not laid side by side yet."""
+        self._draft.keep()
+
+    def _empty(self) -> None:
         self._kind.clear()
         self._position.clear()
         self._say("")
@@ -96,6 +114,7 @@ class KindChoice(QWidget):
     @Slot(str)
     def _offer(self, text: str) -> None:
         """Offer the kinds that the text may mean, and the positions of the one it does mean."""
+        self._say("")  # what was refused stands there no more
         kind = kind_called(text, self._kinds)
         exact = kind is not None and text == kind.name
         meant = () if exact or not text.strip() else kinds_meant(text, self._kinds)

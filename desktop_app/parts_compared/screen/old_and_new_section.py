@@ -20,6 +20,7 @@ from desktop_app.parts_compared.stored_pairs import drawer, pairs_of_job, read_p
 from desktop_app.parts_compared.stored_sets import sets_of_pairs
 from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.drafts import Drafts
 from desktop_app.shop_window.fields import save_everything
 from desktop_app.shop_window.lost_words import GONE, LEFT, let_go
 from desktop_app.shop_window.page import Section
@@ -64,7 +65,7 @@ class OldAndNewSection(Section):
         self._together = QVBoxLayout()
         self._together.setSpacing(14)
         self._pairs: dict[int, PairView] = {}
-        self._choice = KindChoice(kinds)
+        self._choice = KindChoice(kinds, Drafts(desk.record.folder))
         self._choice.wanted.connect(self._lay)
         self.column.addLayout(self._place)
         self.column.addLayout(self._together)
@@ -81,7 +82,7 @@ class OldAndNewSection(Section):
             for card in leaving:
                 save_everything(card)
                 self._let_go(card, LEFT)
-            self._choice.clear()
+            self._choice.begin(job.id)
         self._number, self._left = job.number, job.left_at is not None
         for card in self._cards.values():
             card.keep(self._left)
@@ -143,6 +144,7 @@ class OldAndNewSection(Section):
     def keep_draft(self) -> None:
         """Keep what is only typed into a form."""
         self._sums.keep_draft()
+        self._choice.keep_draft()
 
     def _show_pair(self, pair_id: int) -> None:
         pair = self._desk.ask(read_pair, pair_id)

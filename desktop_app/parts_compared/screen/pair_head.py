@@ -19,7 +19,6 @@ from desktop_app.shop_window.tab_order import NEVER_FIRST
 from desktop_app.shop_window.texts import plain_label
 
 FIRST_REASONS = 3
-LONGEST_LINE = 160  # letters: two lines in a window of the usual width
 
 
 class PairHead(QFrame):
@@ -32,7 +31,7 @@ class PairHead(QFrame):
         super().__init__()
         self._kind, self._name = kind, kind.name
         self._title = plain_label(kind.name, "heading", wrap=True)
-        self._verdict: QLabel = plain_label("", "title")
+        self._verdict: QLabel = plain_label("", "title", wrap=True)
         self._unread = plain_label("", wrap=True)
         self._unread.hide()
         self._reasons = plain_label("", wrap=True)
@@ -95,8 +94,7 @@ class PairHead(QFrame):
         elif judged.verdict == "stop and look":
             why = next((one for one in judged.reasons if one not in judged.questions), "")
         sign = PAIR_SIGNS[judged.verdict]
-        line = f"{sign}  {self._title.text()}: {tr(judged.verdict)}.  {why}".rstrip()
-        return line if len(line) <= LONGEST_LINE else f"{line[: LONGEST_LINE - 1]}…"
+        return f"{sign}  {self._title.text()}: {tr(judged.verdict)}.  {why}".rstrip()
 
     @Slot(int)
     def say_unread(self, fields: int) -> None:

@@ -41,7 +41,7 @@ class SetCard(QFrame):
         name = _capital(part_set.name)
         where = f", {position}" if position.strip() else ""
         self.setAccessibleName(tr("together: {name}{where}", name=part_set.name, where=where))
-        self._verdict = plain_label("", "title")
+        self._verdict = plain_label("", "title", wrap=True)
         self._sentence = plain_label("", wrap=True)
         self._drawing = SetDrawing(f"{part_set.result}{where}")
         self._more = plain_label("", "quiet", wrap=True)

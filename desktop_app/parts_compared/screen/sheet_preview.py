@@ -7,7 +7,7 @@ from functools import partial
 from pathlib import Path
 from typing import Any
 
-from PySide6.QtCore import Qt, Slot
+from PySide6.QtCore import QSize, Qt, Slot
 from PySide6.QtGui import QCloseEvent, QImage, QKeySequence, QPixmap
 from PySide6.QtWidgets import (
     QFileDialog,
@@ -51,7 +51,7 @@ class SheetPreview(QWidget):
     ) -> None:
         super().__init__(parent, Qt.WindowType.Window)
         self.setWindowTitle(tr("Comparison sheet"))
-        self.resize(960, 820)
+        self.resize(QSize(960, 820).boundedTo(self.screen().availableSize()))
         self._desk = desk
         self._job_id = job_id
         self._kinds = kinds
@@ -91,7 +91,7 @@ class SheetPreview(QWidget):
         self._again.hide()
         self._pdf = b""
         self._allow(False)
-        self._says.setText(tr("The sheet is being made …"))
+        self._say(tr("The sheet is being made …"))
         work = partial(_make, self._desk.record, self._job_id, self._kinds, self._dpi())
         self._run(tr("Making the sheet"), work, self._show_made)
 
@@ -106,7 +106,7 @@ class SheetPreview(QWidget):
         row = QHBoxLayout()
         for widget in (self._smaller, self._percent, self._larger):
             row.addWidget(widget)
-        row.addWidget(self._says, 1)
+        row.addStretch(1)
         for widget in (self._again, self._copy, self._print, self._save):
             row.addWidget(widget)
         inside = QWidget()
@@ -118,7 +118,12 @@ class SheetPreview(QWidget):
         self._scroll.setWidget(inside)
         column = QVBoxLayout(self)
         column.addLayout(row)
+        column.addWidget(self._says)  # in a line of its own: large words leave the row no room
         column.addWidget(self._scroll, 1)
+
+    def _say(self, words: str) -> None:
+        self._says.setText(words)
+        self._says.setVisible(bool(words))
 
     def _add_keys(self) -> None:
         for key, does, slot in (
@@ -155,16 +160,16 @@ class SheetPreview(QWidget):
     @Slot(object)
     def _say_failed(self, trouble: Any) -> None:
         if isinstance(trouble, ShopTrouble):
-            self._says.setText(trouble.sentence())
+            self._say(trouble.sentence())
         elif trouble is not None:
-            self._says.setText(tr("That did not work; it is a mistake of the program."))
+            self._say(tr("That did not work; it is a mistake of the program."))
         self._again.setVisible(not self._pdf)
 
     def _show_made(self, made: tuple[bytes, str, list[QImage]]) -> None:
         self._pdf, self._name, pictures = made
         number = self._name.removesuffix(".pdf").removeprefix("sheet-")
         self.setWindowTitle(tr("Sheet of job {number}", number=number))
-        self._says.setText("")
+        self._say("")
         self._show_pages(pictures)
         self._allow(True)
 
@@ -213,7 +218,7 @@ class SheetPreview(QWidget):
     @Slot(object)
     def _grow_old(self, _done: Any) -> None:
         if self._pdf:
-            self._says.setText(tr("Something was written down since this sheet was made."))
+            self._say(tr("Something was written down since this sheet was made."))
             self._again.show()
 
     @Slot()
@@ -231,12 +236,12 @@ class SheetPreview(QWidget):
         try:
             copy_file(self._pdf, self._name, "application/pdf", self._pages[0].pixmap().toImage())
         except OSError as error:
-            self._says.setText(tr("The sheet was not copied: {why}.", why=error.strerror))
+            self._say(tr("The sheet was not copied: {why}.", why=error.strerror))
             return
-        self._says.setText(tr("Copied: paste it as a file, or its first page as a picture."))
+        self._say(tr("Copied: paste it as a file, or its first page as a picture."))
 
     def _say_saved(self, to: Path) -> None:
-        self._says.setText(tr("Saved as {to}.", to=to))
+        self._say(tr("Saved as {to}.", to=to))
 
     @Slot()
     def _ask_to_print(self) -> None:
@@ -246,7 +251,7 @@ class SheetPreview(QWidget):
             self._run(tr("Printing the sheet"), work, self._say_printed)
 
     def _say_printed(self, pages: int) -> None:
-        self._says.setText(
+        self._say(
             tr("Sent to the printer: 1 page.")
             if pages == 1
             else tr("Sent to the printer: {pages} pages.", pages=pages)

@@ -18,12 +18,13 @@ from desktop_app.shop_record.question import Question
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.choice_list import ChoiceList
 from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.fields import Labelled, QuestionLine
+from desktop_app.shop_window.drafts import Drafts
+from desktop_app.shop_window.fields import Labelled, QuestionLine, typing_pause
 from desktop_app.shop_window.texts import plain_label
 
 
 class _Words(NamedTuple):
-    """What is typed into the form; kept while another car's job is shown."""
+    """What is typed into the form; kept while another car's job is shown, and over a crash."""
 
     kind: int
     day: str
@@ -45,13 +46,16 @@ class CarEventForm(QWidget):
         super().__init__()
         self._desk = desk
         self._car: VehicleSeen | None = None
-        self._typed: dict[int, _Words] = {}
+        self._drafts = Drafts(desk.record.folder)
         self._right: str | None = None
         self._kind = ChoiceList()
         for kind in odometer_actions.EVENT_KINDS:
             self._kind.addItem(tr(kind), kind)
         self._kind.currentIndexChanged.connect(self._fit)
         self._day, self._before, self._after, self._note = (QLineEdit() for _ in range(4))
+        self._pause = typing_pause(self, self.keep_draft)
+        for field in (self._day, self._before, self._after, self._note):
+            field.textEdited.connect(self._pause.start)
         self._hint = plain_label("", wrap=True)
         self._odd = QuestionLine()
         self._odd.kept.connect(self._right_as_typed)
@@ -82,12 +86,21 @@ class CarEventForm(QWidget):
 
     def show_car(self, car: VehicleSeen) -> bool:
         """Be the form of this car; True where something typed for it is not noted yet."""
-        if self._car is not None:
-            self._set_aside(self._car.id)
+        self.keep_draft()
         self._car = car
-        kept = self._typed.pop(car.id, None)
-        self._show(kept or self._empty())
-        return kept is not None
+        draft = self._drafts.read(_form(car.id))
+        self._show(_of(draft) if draft else self._empty())
+        return bool(draft)
+
+    def keep_draft(self) -> None:
+        """Keep what is typed for this car and not noted yet."""
+        self._pause.stop()
+        if self._car is not None:
+            words = self._words()
+            typed = words._asdict() if words.more_than_a_day() else {}
+            draft = {name: str(said) for name, said in typed.items()}
+            if draft != self._drafts.read(_form(self._car.id)):
+                self._drafts.keep(_form(self._car.id), draft)
 
     def begin(self) -> None:
         """Offer this day, unless something is typed already."""
@@ -97,11 +110,6 @@ class CarEventForm(QWidget):
     def _words(self) -> _Words:
         fields = (self._day, self._before, self._after, self._note)
         return _Words(self._kind.currentIndex(), *(field.text() for field in fields))
-
-    def _set_aside(self, car: int) -> None:
-        words = self._words()
-        if words.more_than_a_day():
-            self._typed[car] = words
 
     def _empty(self) -> _Words:
         return _Words(0, self._desk.today().isoformat(), "", "", "")
@@ -151,6 +159,7 @@ class CarEventForm(QWidget):
         )
         if done is not None:
             self._show(self._empty())
+            self.keep_draft()
             self.noted.emit()
 
     def _asked(self, before: int | None, day: str) -> Question | None:
@@ -165,3 +174,14 @@ class CarEventForm(QWidget):
     def _say(self, words: str) -> None:
         self._hint.setText(words)
         self._hint.setVisible(bool(words))
+
+
+def _form(car: int) -> str:
+    return f"car-event-{car}"
+
+
+def _of(draft: dict[str, str]) -> _Words:
+    """Return the words of a draft; a kind that a hand wrote into its file is the first one."""
+    kind = draft.get("kind", "")
+    lines = (draft.get(name, "") for name in _Words._fields[1:])
+    return _Words(int(kind) if kind.isdecimal() else 0, *lines)

@@ -46,6 +46,10 @@ class CarEvents(QWidget):
         for event in self._desk.ask(events_of, job.vehicle.id) or ():
             self._known.addWidget(self._line(event, job.vehicle.odometer_unit))
 
+    def keep_draft(self) -> None:
+        """Keep what is typed and not noted yet."""
+        self._form.keep_draft()
+
     @Slot(bool)
     def _unfold(self, shown: bool) -> None:
         if shown:

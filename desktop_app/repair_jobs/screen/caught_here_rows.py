@@ -11,6 +11,7 @@ from desktop_app.repair_jobs.job_view import JobView
 from desktop_app.repair_jobs.proof_kept import ProofKept, caught_in_words
 from desktop_app.repair_jobs.screen.row_field import RowField
 from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.drafts import Drafts
 from desktop_app.shop_window.flow_row import empty
 from desktop_app.shop_window.texts import plain_label
 
@@ -23,7 +24,8 @@ class CaughtHereRows(QWidget):
         self._desk = desk
         self._job: JobView | None = None
         self._known = QVBoxLayout()
-        self._field = RowField(tr("The proof failed: what did it show?"), self._add)
+        name, drafts = tr("The proof failed: what did it show?"), Drafts(desk.record.folder)
+        self._field = RowField(name, self._add, drafts)
         self._field.setPlaceholderText(tr("The proof failed here: what did it show?"))
         button = QPushButton(tr("Caught here"))
         button.setAccessibleName(tr("Caught here: write it down"))
@@ -40,9 +42,8 @@ class CaughtHereRows(QWidget):
 
     def show_job(self, job: JobView, kept: ProofKept) -> None:
         """Show what was caught before the car left."""
-        if self._job is not None and self._job.id != job.id:
-            self._field.save_now()
-            self._field.clear()
+        if self._job is None or self._job.id != job.id:
+            self._field.begin(f"caught-here-{job.id}")
         self._job = job
         self._form.setVisible(job.left_at is None)
         empty(self._known)

@@ -12,6 +12,7 @@ from desktop_app.repair_jobs.screen.row_field import RowField
 from desktop_app.repair_jobs.trouble_code import CodeTrouble, code_book, codes_in
 from desktop_app.shop_window.choice_list import ChoiceList
 from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.drafts import Drafts
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.texts import plain_label, tooltip
 
@@ -26,7 +27,8 @@ class CodeRows(QWidget):
         self._desk = desk
         self._stage = stage
         self._job: JobView | None = None
-        self._field = RowField(tr("Trouble codes, {stage}", stage=tr(stage)), self._add)
+        drafts = Drafts(desk.record.folder)
+        self._field = RowField(tr("Trouble codes, {stage}", stage=tr(stage)), self._add, drafts)
         self._field.setPlaceholderText("P0300, P0301 …")
         self._field.no_more.connect(self.no_more)
         self._field.textEdited.connect(self._edited)
@@ -53,9 +55,8 @@ class CodeRows(QWidget):
 
     def show_job(self, job: JobView) -> None:
         """Show the codes of this stage."""
-        if self._job is not None and self._job.id != job.id:
-            self._field.save_now()
-            self._field.clear()
+        if self._job is None or self._job.id != job.id:
+            self._field.begin(f"codes-{self._stage}-{job.id}")
             self._hint.hide()
         self._job = job
         self._chip_row.clear()

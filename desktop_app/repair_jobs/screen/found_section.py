@@ -16,6 +16,7 @@ from desktop_app.repair_jobs.screen.which_holds import WhichHolds
 from desktop_app.repair_jobs.stored_reading import people_here
 from desktop_app.repair_jobs.systems import SYSTEMS
 from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.drafts import Drafts
 from desktop_app.shop_window.field_rows import FieldRows
 from desktop_app.shop_window.fields import Labelled, WordsField
 from desktop_app.shop_window.flow_row import empty
@@ -60,7 +61,8 @@ class FoundSection(Section):
         self._search = SearchFields(desk)
         self._codes = CodeRows(desk, "found")
         self._findings = QVBoxLayout()
-        self._new_finding = RowField(tr("What was seen or tried"), self._add_finding)
+        drafts = Drafts(desk.record.folder)
+        self._new_finding = RowField(tr("What was seen or tried"), self._add_finding, drafts)
         self._new_finding.setPlaceholderText(tr("What was seen or tried: one finding, then Enter"))
         self._cause = WordsField(tr("Cause: X because Y, shown by Z"), self._save_cause, 2)
         self._codes.no_more.connect(self._new_finding.setFocus)
@@ -77,8 +79,8 @@ class FoundSection(Section):
         """Show what was found on a job."""
         if self._job is not None and self._job.id != job.id:
             self._holds.leave()
-            self._new_finding.save_now()
-            self._new_finding.clear()
+        if self._job is None or self._job.id != job.id:
+            self._new_finding.begin(f"finding-{job.id}")
         self._job = job
         people = self._desk.ask(people_here) or ()
         names = [*people]

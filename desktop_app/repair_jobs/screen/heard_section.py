@@ -134,6 +134,10 @@ class HeardSection(Section):
         if self._job is not None:
             self.heard.emit(self._concern.toPlainText(), self._job.id)
 
+    def keep_draft(self) -> None:
+        """Keep what is only typed into a form."""
+        self._events.keep_draft()
+
     def answer_field(self, about: str, _pair: int | None) -> QWidget | None:
         """Return where the concern is said."""
         return self._concern if about == "concern" else None

@@ -7,21 +7,20 @@ from functools import partial
 
 from PySide6.QtCore import Signal, Slot
 from PySide6.QtGui import QKeySequence
-from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QPushButton, QVBoxLayout, QWidget
 
 from desktop_app.language import tr
 from desktop_app.repair_jobs.job_view import JobView
+from desktop_app.repair_jobs.screen.job_head import JobHead
 from desktop_app.repair_jobs.stored_reading import jobs_of_visit, read_job
 from desktop_app.shop_record.deed import Done
 from desktop_app.shop_record.server.server_trouble import ServerLost
 from desktop_app.shop_record.trouble import ShopDamaged, ShopTrouble
 from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.flow_row import FlowRow
+from desktop_app.shop_window.jumped_page import jump_buttons
 from desktop_app.shop_window.keys import press_by
-from desktop_app.shop_window.look import LARGE
 from desktop_app.shop_window.page import ReadingPage
-from desktop_app.shop_window.tab_order import first_stop
-from desktop_app.shop_window.texts import plain_label, tooltip
+from desktop_app.shop_window.texts import tooltip
 
 LONGEST = 120  # letters of a car's name in the head
 HeadLine = Callable[[JobView], str]
@@ -54,29 +53,12 @@ class JobPage(QWidget):
         self._shown: int | None = None  # the job that was last read
         self._number = ""
         self._just_shown = False
-        self._title = plain_label("", "title", wrap=True)
-        self._line = plain_label("", "quiet")
-        self._others = QWidget()
-        self._above = plain_label("", "heading", wrap=True)
-        self._above.hide()
-        self._leads = QWidget()
-        self._extra = FlowRow(self._leads, spacing=4)
-        self._led: list[QPushButton] = []  # the buttons that lead away from the job
-        self._jumps = FlowRow(self._others, spacing=4)
-        self._add_jumps()
         self._page = ReadingPage()
+        self._head = JobHead(jump_buttons(self._page, sections))
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
-        head = QVBoxLayout()
-        head.setContentsMargins(18, 4, 18, 0)
-        named = QHBoxLayout()
-        named.addWidget(self._title, 1)
-        named.addWidget(self._line)
-        head.addLayout(named)
-        head.addWidget(self._leads)
-        head.addWidget(self._others)
-        head.addWidget(self._above)
-        column.addLayout(head)
+        column.setSpacing(4)
+        column.addWidget(self._head)
         column.addWidget(self._page, 1)
         for _, section in sections:
             self._page.column.addWidget(section)
@@ -87,6 +69,7 @@ class JobPage(QWidget):
         if job_id != self.job_id:
             self.say_above("")
         self.job_id = job_id
+        self._page.lie_anew()
         self._show()
         self._just_shown = True
         self._page.verticalScrollBar().setValue(0)
@@ -94,9 +77,7 @@ class JobPage(QWidget):
     @Slot(str)
     def say_above(self, words: str) -> None:
         """Keep a line in view above the page; empty takes it away."""
-        self._above.setText(words)
-        self._above.setToolTip(tooltip(words))
-        self._above.setVisible(bool(words))
+        self._head.say_above(words)
 
     def keep_draft(self) -> None:
         """Keep what is only typed into the forms of the sections."""
@@ -129,7 +110,8 @@ class JobPage(QWidget):
     @Slot(object)
     def _reread(self, done: Done) -> None:
         if self.isVisible() and self.job_id is not None:
-            self._show()
+            with self._page.held_still():
+                self._show()
 
     def _show(self) -> None:
         if self.job_id is None:
@@ -145,9 +127,9 @@ class JobPage(QWidget):
         car = job.vehicle.name
         if len(car) > LONGEST:
             car = f"{car[:LONGEST]}…"  # all of it stands in Heard
-        self._title.setText(f"{job.number}   {car}")
-        self._line.setText("")
-        self._say(lambda: self._line.setText(self._standing(job)))
+        named = f"{job.number}   {car}"
+        self._head.name(named)
+        self._say(lambda: self._head.name(named, self._standing(job)))
         self._say(lambda: self._show_others(job))
         for _, section in self._sections:
             # What could be shown only in part must not be worked on.
@@ -159,14 +141,14 @@ class JobPage(QWidget):
             with self._desk.record.reading() as connection:
                 return read_job(connection, job_id)
         except ShopDamaged as damage:
-            self._title.setText(tr("This job can't be shown: the record is damaged there"))
+            self._head.name(tr("This job can't be shown: the record is damaged there"))
             self._desk.told.emit(damage)
         except ServerLost as lost:
             if self._shown != job_id:
-                self._title.setText(tr("This job can't be read while the server is away"))
+                self._head.name(tr("This job can't be read while the server is away"))
             self._desk.told.emit(lost)
         except ShopTrouble as trouble:
-            self._title.setText(tr("{number}   was undone or taken out", number=self._number))
+            self._head.name(tr("{number}   was undone or taken out", number=self._number))
             self._desk.told.emit(trouble)
         return None
 
@@ -180,12 +162,8 @@ class JobPage(QWidget):
         return True
 
     def _show_others(self, job: JobView) -> None:
-        for button in self._led:
-            for row in (self._jumps, self._extra):
-                row.removeWidget(button)
-            button.hide()
-            button.deleteLater()
-        self._led = []
+        self._head.show_leads(())  # none of another job stays, whatever can't be read now
+        leads: list[QPushButton] = []
         others = self._desk.ask(jobs_of_visit, job.visit_id) or ()
         for job_id, number, concern in others:
             if job_id != job.id:
@@ -197,56 +175,29 @@ class JobPage(QWidget):
                     )
                 )
                 button.clicked.connect(self._other_pressed)
-                self._led.append(button)
+                leads.append(button)
         for earlier, number in self._maybe_back(job.id):
             back = QPushButton(tr("↩  Is it {number} again?", number=number))
             back.setObjectName("next")
             back.setProperty("job", earlier)
             back.setToolTip(tooltip(tr("This may be a return: then and now side by side")))
             back.clicked.connect(self._back_pressed)
-            self._led.append(back)
+            leads.append(back)
         sheet = QPushButton(tr("Comparison sheet…"))
         sheet.setToolTip(tooltip(tr("The sheet for the counter: look, print, save (Ctrl+P)")))
         press_by(sheet, QKeySequence.StandardKey.Print)
         sheet.clicked.connect(self._sheet_pressed)
-        self._led.append(sheet)
+        leads.append(sheet)
         history = QPushButton(tr("History…"))
         history.setToolTip(tooltip(tr("What was done to this job, by whom and when (Ctrl+H)")))
         press_by(history, "Ctrl+H")
         history.clicked.connect(self._history_pressed)
-        self._led.append(history)
+        leads.append(history)
         if job.left_at is None:
             more = QPushButton(tr("Another concern…"))
             more.clicked.connect(self._more_pressed)
-            self._led.append(more)
-        self._lay_leads()
-
-    def _lay_leads(self) -> None:
-        """Give the leads a row of their own, or the rest of the jumps' row where room is scarce."""
-        large = self.font().pointSize() > LARGE
-        row = self._jumps if large else self._extra
-        for button in self._led:
-            row.addWidget(button)
-            button.show()
-        self._leads.setVisible(not large)
-
-    def _add_jumps(self) -> None:
-        for number, (name, section) in enumerate(self._sections, start=1):
-            button = QPushButton(name.replace("&", "&&"))
-            press_by(button, f"Ctrl+{number}")
-            button.setAccessibleName(tr("Go to {name}", name=name))
-            button.setToolTip(tooltip(tr("Go to {name} (Ctrl+{number})", name=name, number=number)))
-            button.setProperty("section", section)
-            button.clicked.connect(self._jump)
-            self._jumps.addWidget(button)
-
-    @Slot()
-    def _jump(self) -> None:
-        section = self.sender().property("section")
-        self._page.bring_up(section)
-        first = first_stop(section)
-        if first is not None:
-            first.setFocus()
+            leads.append(more)
+        self._head.show_leads(leads)
 
     @Slot()
     def _other_pressed(self) -> None:

@@ -82,9 +82,7 @@ class KnownCarBox(Section):
     def show_car(self, known: KnownCar, jobs: Sequence[EarlierJob]) -> None:
         """Show a car that was found; what was said of another one is forgotten."""
         self.known, self.is_another, self._agreed = known, False, frozenset()
-        today = self._desk.today()
-        said = (known.in_words(today), known.same_day_words(today))
-        self._line.setText("\n".join(words for words in said if words))
+        self._line.setText(known.in_words(self._desk.today()))
         self._here.show_here(known.still_here)
         empty(self._jobs)
         for job in jobs:

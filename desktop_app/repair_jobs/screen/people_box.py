@@ -13,6 +13,7 @@ from desktop_app.shop_record.deed import Done
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.page import Section
+from desktop_app.shop_window.tab_order import NEVER_FIRST
 from desktop_app.shop_window.texts import plain_label, tooltip
 
 
@@ -52,6 +53,7 @@ class PeopleBox(Section):
         for person, name in people:
             chip = QPushButton(f"{name}  ✕")
             chip.setProperty("person", person)
+            chip.setProperty(NEVER_FIRST, True)
             chip.setAccessibleName(tr("Take {name} off the list", name=name))
             chip.setToolTip(tooltip(tr("Press to take off the list; their jobs keep the name")))
             chip.clicked.connect(self._take_off)

@@ -35,25 +35,40 @@ class ProofStepTime(QWidget):
         row.addWidget(self._at_box, 1)
 
     def show_steps(self, job_id: int, steps: Mapping[str, str]) -> None:
-        """Show the steps of a job that are ticked; a new one comes to the front."""
+        """Show the steps of a job that are ticked; a new one comes to the front.
+
+        A moment that was refused keeps its own step there, as long as that is ticked.
+        """
         if job_id != self._job_id:
             self._at.save_now()
-            self._at.forget()
+            self._drop()
             self._job_id, self._steps = job_id, {}
+        before = self._step.currentData()
         new = [one.id for one in STEPS if one.id in steps and one.id not in self._steps]
-        chosen = new[-1] if new else self._step.currentData()
+        chosen = new[-1] if new and not self._at.unsaved() else before
         self._steps = dict(steps)
+        if before is not None and before not in steps:
+            self._drop()
         self._step.set_choices([(one.id, one.words) for one in STEPS if one.id in steps])
         self._step.show_value(chosen if chosen in steps else next(iter(steps), None))
         self._show_moment()
         self.setVisible(bool(steps))
+
+    def _drop(self) -> None:
+        """Empty the field for another step; a moment that was refused is told."""
+        if self._at.unsaved():
+            name, typed = self._at.accessibleName(), self._at.text()
+            self._desk.told.emit(
+                tr("{name}: “{typed}” was typed and is not kept.", name=name, typed=typed)
+            )
+        self._at.forget()
 
     def _show_moment(self) -> None:
         at = self._steps.get(str(self._step.currentData()), "")
         self._at.show_value(f"{at[:10]} {at[11:16]}" if at else "")
 
     def _choose(self, _step: str) -> object:
-        self._at.forget()
+        self._drop()
         self._show_moment()
         return True
 

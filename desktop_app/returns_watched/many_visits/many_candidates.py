@@ -107,7 +107,7 @@ def _bits(jobs: VisitColumns) -> int:
 def _possible(jobs: VisitColumns, earlier: Whole, later: Whole) -> tuple[Whole, Whole]:
     """Return those of the pairs that can be a return at all."""
     can = jobs.vehicle[earlier] == jobs.vehicle[later]
-    can &= jobs.opened[earlier] != jobs.opened[later]
+    can &= jobs.later_visits(earlier, later)
     out = jobs.handed_over[earlier]
     can &= (out != NO_DAY) & (out <= jobs.opened[later])
     return earlier[can], later[can]

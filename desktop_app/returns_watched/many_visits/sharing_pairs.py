@@ -22,8 +22,8 @@ _AT_ONCE = 500_000  # pairs that are spread out in memory together
 def sharing_pairs(jobs: VisitColumns, last_day: Whole) -> Iterator[PairsOf]:
     """Yield pairs of jobs of one vehicle that share a trait, or whose customer says "the same".
 
-    The later one was opened on another day, not before the hand-over of the earlier one and not
-    after the earlier one's `last_day` (n,). A pair is yielded once for each thing it shares.
+    The later one is of a later visit, not before the hand-over of the earlier one and not after the
+    earlier one's `last_day` (n,). A pair is yielded once for each thing it shares.
     """
     yield from _pairs(jobs, jobs.trait_job, jobs.trait, last_day)
     import numpy as np
@@ -116,6 +116,6 @@ def _spread(
         ends = np.cumsum(each)
         later = np.arange(int(ends[-1])) + np.repeat(begin[start:stop] - (ends - each), each)
         pairs = np.repeat(job[rows[start:stop]], each), job[later]
-        apart = jobs.opened[pairs[0]] != jobs.opened[pairs[1]]
-        yield pairs[0][apart], pairs[1][apart]
+        again = jobs.later_visits(*pairs)
+        yield pairs[0][again], pairs[1][again]
         start = stop

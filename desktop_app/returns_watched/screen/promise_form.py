@@ -87,7 +87,7 @@ class PromiseForm(TypedTogether):
         """Say beneath the fields what came of it."""
         self._told.setText(words)
 
-    def save_now(self) -> None:
+    def keep_typed(self) -> None:
         """Keep what is typed, as the button does; not while a person is asked which one holds."""
         if self.unsaved() and not self._asked.isVisibleTo(self):
             self._keep()

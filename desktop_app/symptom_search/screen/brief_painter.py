@@ -8,7 +8,8 @@ from PySide6.QtWidgets import QStyleOptionViewItem
 
 from desktop_app.language import tr
 from desktop_app.symptom_search.found import Hit
-from desktop_app.symptom_search.screen.hit_painter import PAD, HitPainter, Index, paint_line
+from desktop_app.symptom_search.screen.hit_painter import PAD, HitPainter, Index
+from desktop_app.symptom_search.screen.laid_lines import LaidLines
 
 
 class BriefPainter(HitPainter):
@@ -30,10 +31,10 @@ class BriefPainter(HitPainter):
         start = len(hit.number) + 2
         marks = [(start + a, start + b) for a, b in hit.marks.get("concern", ())]
         told = f"{hit.number}  {hit.concern}"
-        paint_line(painter, box, told, option.font, ink, [(0, len(hit.number)), *marks])
-        box.translate(0, option.fontMetrics.lineSpacing() + 1)
+        bold = [(0, len(hit.number)), *marks]
+        LaidLines(told, option.font, box.width(), bold=bold).draw(painter, box, ink)
         done = hit.correction or (tr("nothing written") if hit.left else tr("not handed over yet"))
-        paint_line(painter, box, f"{hit.day}  →  {done}", option.font, quiet)
+        LaidLines(f"{hit.day}  →  {done}", option.font, box.width()).draw(painter, box, quiet)
 
 
 def row_height(metrics: QFontMetrics) -> int:

@@ -39,6 +39,7 @@ class FoundList(QWidget):
         self._list.setModel(self._rows)
         self._list.setItemDelegate(HitPainter(self._list))
         self._list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self._list.setResizeMode(QListView.ResizeMode.Adjust)  # another width, other lines
         self._list.setVerticalScrollMode(QListView.ScrollMode.ScrollPerPixel)
         self._list.activated.connect(self._open)
         self._like = QPushButton(tr("Start a job like this one"))

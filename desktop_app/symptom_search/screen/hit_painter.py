@@ -1,21 +1,25 @@
-"""Paints one found job: four lines of plain text, with the matched words in bold."""
+"""Paints one found job as plain text, with the matched words in bold."""
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterator, Sequence
+from math import ceil
 
-from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QPointF, QRectF, QSize, Qt
-from PySide6.QtGui import QColor, QFont, QPainter, QPalette, QTextCharFormat, QTextLayout
-from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem
+from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRectF, QSize
+from PySide6.QtGui import QColor, QFont, QFontMetrics, QPainter, QPalette
+from PySide6.QtWidgets import QAbstractScrollArea, QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
 from desktop_app.language import tr
 from desktop_app.symptom_search.find import Hit
 from desktop_app.symptom_search.screen.hit_rows import HitRows, outcome, title
+from desktop_app.symptom_search.screen.laid_lines import LaidLines, Span, lines_height
 
 Index = QModelIndex | QPersistentModelIndex
-Span = tuple[int, int]
 PAD = 9
-_BREAKS = str.maketrans("\n\r\t\u2028\u2029", "     ")
+NARROW = 200  # pixels; the list is wider as soon as it is laid out
+WHY = 3  # the last of a job's texts
+# So many letters are given lines, in whatever size; the rest is in the tooltip and on its page.
+CONCERN, OUTCOME, REASONS = 120, 240, 120
 
 
 class HitPainter(QStyledItemDelegate):
@@ -24,9 +28,14 @@ class HitPainter(QStyledItemDelegate):
     def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
         row = index.data(HitRows.HIT)
         line = option.fontMetrics.lineSpacing()
+        view = option.widget
+        width = view.viewport().width() if isinstance(view, QAbstractScrollArea) else NARROW
         if not isinstance(row, Hit):
-            return QSize(200, line + 2 * PAD)
-        return QSize(200, line * (4 if row.why else 3) + 2 * PAD + 4)
+            return QSize(width, line + 2 * PAD)
+        font, inside = option.font, max(NARROW, width) - 2 * PAD - 4
+        texts = _texts(row, font, inside)
+        high = sum(lines_height(text, font, inside, most, bold) for text, most, bold in texts)
+        return QSize(width, ceil(high) + 2 * PAD)
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
         row = index.data(HitRows.HIT)
@@ -43,7 +52,7 @@ class HitPainter(QStyledItemDelegate):
             painter.setPen(palette.mid().color())
             painter.drawLine(option.rect.bottomLeft(), option.rect.bottomRight())
         else:
-            paint_line(painter, box, str(row), _bold(option.font), quiet)
+            LaidLines(str(row), _bold(option.font), box.width()).draw(painter, box, quiet)
         painter.restore()
 
     def _paint_hit(
@@ -55,17 +64,20 @@ class HitPainter(QStyledItemDelegate):
         ink: QColor,
         quiet: QColor,
     ) -> None:
-        step = option.fontMetrics.lineSpacing() + 1
-        marks = hit.marks
-        paint_line(painter, box, title(hit), option.font, ink, [(0, len(hit.number))])
-        box.translate(0, step)
-        paint_line(painter, box, hit.concern, option.font, ink, marks.get("concern", ()))
-        box.translate(0, step)
-        paint_line(painter, box, outcome(hit), option.font, ink, _outcome_marks(hit))
-        if hit.why:
-            box.translate(0, step)
-            why = tr("why:") + "  " + "  ·  ".join(hit.why)
-            paint_line(painter, box, why, option.font, quiet)
+        for number, (text, most, bold) in enumerate(_texts(hit, option.font, box.width())):
+            lines = LaidLines(text, option.font, box.width(), most, bold)
+            lines.draw(painter, box, quiet if number == WHY else ink)
+
+
+def _texts(hit: Hit, font: QFont, width: float) -> Iterator[tuple[str, int, Sequence[Span]]]:
+    """Yield the texts of a job, how many lines each may have, and what of it is bold."""
+    letter = QFontMetrics(font).averageCharWidth()
+    yield title(hit), 1, [(0, len(hit.number))]
+    yield hit.concern, ceil(CONCERN * letter / width), hit.marks.get("concern", ())
+    yield outcome(hit), ceil(OUTCOME * letter / width), _outcome_marks(hit)
+    if hit.why:
+        why = tr("why:") + "  " + "  ·  ".join(hit.why)
+        yield why, ceil(REASONS * letter / width), ()
 
 
 def _outcome_marks(hit: Hit) -> list[Span]:
@@ -83,39 +95,3 @@ def _bold(font: QFont) -> QFont:
     bold = QFont(font)
     bold.setBold(True)
     return bold
-
-
-def paint_line(
-    painter: QPainter,
-    box: QRectF,
-    text: str,
-    font: QFont,
-    ink: QColor,
-    bold: Iterable[Span] = (),
-) -> None:
-    """Draw one line of plain text, stretches of it in bold; dots stand where it is cut off."""
-    layout = QTextLayout(text.translate(_BREAKS), font)
-    heavy = QTextCharFormat()
-    heavy.setFontWeight(QFont.Weight.Bold)
-    ranges = []
-    for start, end in bold:
-        stretch = QTextLayout.FormatRange()
-        stretch.start, stretch.length, stretch.format = start, end - start, heavy
-        ranges.append(stretch)
-    layout.setFormats(ranges)
-    layout.beginLayout()
-    line = layout.createLine()
-    line.setLineWidth(1e6)
-    layout.endLayout()
-    painter.setPen(ink)
-    painter.save()
-    dots = painter.fontMetrics().horizontalAdvance("…") + 2
-    too_long = line.naturalTextWidth() > box.width()
-    height = line.height() + 2
-    painter.setClipRect(QRectF(box.x(), box.y(), box.width() - (dots if too_long else 0), height))
-    layout.draw(painter, QPointF(box.x(), box.y()))
-    painter.restore()
-    if too_long:
-        rest = QRectF(box.right() - dots, box.y(), dots, height)
-        painter.setFont(font)
-        painter.drawText(rest, Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter, "…")

@@ -8,6 +8,7 @@ from typing import Any
 from PySide6.QtCore import QAbstractListModel, QModelIndex, QPersistentModelIndex, Qt
 
 from desktop_app.language import tr
+from desktop_app.shop_window.texts import tooltip
 from desktop_app.symptom_search.find import Hit
 
 Index = QModelIndex | QPersistentModelIndex
@@ -49,6 +50,8 @@ class HitRows(QAbstractListModel):
             return row
         if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.AccessibleTextRole):
             return row if isinstance(row, str) else spoken(row)
+        if role == Qt.ItemDataRole.ToolTipRole and isinstance(row, Hit):
+            return "<br>".join(map(tooltip, (row.concern, outcome(row), *row.why)))
         return None
 
     def flags(self, index: Index) -> Qt.ItemFlag:

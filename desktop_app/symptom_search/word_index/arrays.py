@@ -12,10 +12,9 @@ from desktop_app.symptom_search.points import CAME_BACK, STAYED_FIXED, UNIT
 from desktop_app.symptom_search.word_index.course import (
     BACK,
     COUNTED,
+    LEFT_OUT,
     LOST,
-    NOT_OURS,
     TROUBLE,
-    WAITS,
 )
 from desktop_app.symptom_search.word_index.entry import NOT_HANDED_OVER
 
@@ -125,8 +124,8 @@ def _fates(arrays: Arrays, today: int) -> Fates:
     course = arrays.course
     back = course & BACK > 0
     is_over = (arrays.left != NOT_HANDED_OVER) & (arrays.settles < today)
-    open_question = (course & (WAITS | NOT_OURS) > 0) & ~back
-    settled = is_over & (course & COUNTED > 0) & ~open_question
+    left_out = (course & LEFT_OUT > 0) & ~back
+    settled = is_over & (course & COUNTED > 0) & ~left_out
     stayed = settled & (course & (TROUBLE | LOST) == 0)
     points = np.where(stayed, np.int32(STAYED_FIXED * UNIT), np.int32(0))
     points[back] = CAME_BACK * UNIT

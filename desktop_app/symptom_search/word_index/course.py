@@ -15,13 +15,13 @@ from desktop_app.language import marked
 # What one job's course is made of, as bits of one number.
 BACK, WAITS, NOT_OURS, UNSURE, LATER, LOST, NOT_CAUGHT, COUNTED = (1 << bit for bit in range(8))
 TROUBLE = BACK | WAITS | NOT_OURS | UNSURE | LATER
+LEFT_OUT = WAITS | NOT_OURS | UNSURE | LOST  # neither good nor bad, where none was a comeback
 
-# The judgements that make a return a comeback, those that say whose fault it is instead, and the
-# causes of a return that are not ours; they belong to a folder beside this one.
+# The judgements that make a return a comeback, and the causes of a return that are not ours; they
+# belong to a folder beside this one.
 COMEBACKS = frozenset(("same symptom", "same system", "same part", "from our hands"))
-_OTHERS_FAULT = frozenset(("foretold", "other hands"))
 _CANNOT_TELL = "cannot tell"
-_NOT_OURS = frozenset(("other-use", "new"))
+CAUSES_NOT_OURS = frozenset(("other-use", "new"))
 
 
 class Became(StrEnum):
@@ -33,9 +33,9 @@ class Became(StrEnum):
     UNSURE = marked("came back, cannot tell")
     LATER = marked("came back after the window")
     NOT_CAUGHT = marked("not caught")
-    STAYED_FIXED = marked("stayed fixed")
+    SEEN_FINE = marked("seen fine")
     LOST = marked("lost sight")
-    NOTHING_HEARD = marked("nothing heard since")
+    NOTHING_HEARD = marked("nothing heard")
     UNDER_WATCH = marked("under watch")
     NOTHING = ""
 
@@ -49,31 +49,36 @@ class Met:
     cause: str | None = None
 
 
-def course_of(settles: int, met: Iterable[Met], gone: int | None) -> int:
-    """Return the bits that its returns give a job, and the day from which the car was gone."""
+def course_of(
+    settles: int, met: Iterable[Met], lost: int | None = None, sold: int | None = None
+) -> int:
+    """Return the bits that its returns give a job, and the day from which the car was lost.
+
+    `sold` is the day of a sale that ends the window: what came later came after the window.
+    """
     course = 0
     for one in met:
-        course |= _bit(one, in_window=one.on <= settles)
-    return course | LOST if gone is not None and gone <= settles else course
+        course |= _bit(one, in_window=one.on <= settles and (sold is None or one.on <= sold))
+    return course | LOST if lost is not None and lost <= settles else course
 
 
 def _bit(met: Met, in_window: bool) -> int:
-    ours = met.cause not in _NOT_OURS
+    ours = met.cause not in CAUSES_NOT_OURS
     if met.judgement is None or (met.judgement in COMEBACKS and ours):
         if not in_window:
             return LATER
         return WAITS if met.judgement is None else BACK
     if not in_window:
         return 0
-    if not ours or met.judgement in _OTHERS_FAULT:
+    if not ours:
         return NOT_OURS
     return UNSURE if met.judgement == _CANNOT_TELL else 0
 
 
 def is_settled(course: int, *, is_over: bool) -> bool:
     """Tell whether a repair's share of comebacks may count a job whose window is (not) over."""
-    open_question = course & (WAITS | NOT_OURS) and not course & BACK
-    return is_over and bool(course & COUNTED) and not open_question
+    left_out = course & LEFT_OUT and not course & BACK
+    return is_over and bool(course & COUNTED) and not left_out
 
 
 def became(course: int, *, is_over: bool, seen_after: bool) -> Became:
@@ -89,7 +94,7 @@ def became(course: int, *, is_over: bool, seen_after: bool) -> Became:
         return Became.LOST
     if not is_over:
         return Became.UNDER_WATCH
-    return Became.STAYED_FIXED if seen_after else Became.NOTHING_HEARD
+    return Became.SEEN_FINE if seen_after else Became.NOTHING_HEARD
 
 
 _JUDGED = (

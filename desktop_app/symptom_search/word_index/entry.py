@@ -22,7 +22,8 @@ class JobEntry(NamedTuple):
     `texts` are folded words, one text for each of FIELDS; `facts` are marked terms. Days are
     proleptic ordinals: `came`, `left` (NOT_HANDED_OVER while it is here) and `settles`, the last
     day of its window (NEVER_SETTLED where that has no end). `course` are the bits of course.py,
-    `seen` the last day on which all was well with it (0: none). `fixes` are fix keys.
+    `seen` the last day on which its car was seen or said to be well (0: none). `fixes` are fix
+    keys.
     """
 
     job: int

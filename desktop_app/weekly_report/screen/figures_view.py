@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Signal, Slot
+from PySide6.QtCore import QEvent, Signal, Slot
+from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QHBoxLayout, QListWidget, QWidget
 
 from desktop_app.language import tr
@@ -28,12 +29,11 @@ class FiguresView(QWidget):
         self._list.setAccessibleName(tr("Sheets of the book"))
         self._list.setSpacing(2)
         self._list.addItems(SHEET_NAMES)
-        longest = self._list.sizeHintForColumn(0) + _BESIDE_NAMES
-        self._list.setFixedWidth(max(LIST_WIDTH, longest))
         self._list.setCurrentRow(0)
         self._list.currentRowChanged.connect(self._choose)
         self._sheet = SheetView()
         self._sheet.job_wanted.connect(self.job_wanted)
+        self._sheet.sheet_wanted.connect(self._turn_to)
         self._waits = plain_label("", wrap=True)
         self._page = ReadingPage()
         self._page.column.addWidget(self._waits)
@@ -42,6 +42,19 @@ class FiguresView(QWidget):
         row.setContentsMargins(0, 0, 0, 0)
         row.addWidget(self._list)
         row.addWidget(self._page, 1)
+
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() in (QEvent.Type.FontChange, QEvent.Type.StyleChange):
+            self._fit_names()
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        self._fit_names()
+
+    def _fit_names(self) -> None:
+        longest = self._list.sizeHintForColumn(0) + _BESIDE_NAMES
+        self._list.setFixedWidth(max(LIST_WIDTH, longest))
 
     def chosen(self) -> str:
         """Return the name of the sheet that is chosen."""
@@ -59,6 +72,10 @@ class FiguresView(QWidget):
         self._waits.setText(words)
         self._waits.show()
         self._sheet.hide()
+
+    @Slot(str)
+    def _turn_to(self, name: str) -> None:
+        self._list.setCurrentRow(SHEET_NAMES.index(name))
 
     @Slot(int)
     def _choose(self, row: int) -> None:

@@ -16,24 +16,24 @@ from PySide6.QtWidgets import (
 )
 
 from desktop_app.language import tr
-from desktop_app.shop_window.flow_row import FlowRow, empty
+from desktop_app.shop_window.flow_row import empty
 from desktop_app.shop_window.page import Section
-from desktop_app.shop_window.texts import plain_label, tooltip
-from desktop_app.weekly_report.row_jobs import counts_several, jobs_of_row
+from desktop_app.shop_window.texts import plain_label
+from desktop_app.weekly_report.row_jobs import jobs_of_row, stands_for_jobs
 from desktop_app.weekly_report.screen.chart_view import ChartView
-from desktop_app.weekly_report.screen.sheet_rows import as_read
+from desktop_app.weekly_report.screen.jobs_behind import JobsBehind, figure_shown
+from desktop_app.weekly_report.screen.seen_first import SeenFirst
 from desktop_app.weekly_report.screen.sheet_table import SheetTable
 from desktop_app.weekly_report.sheet_form import Sheet, Table, Total
-from desktop_app.weekly_report.sheet_names import RAW
 
 MANY_ROWS = 20  # from here on some of them can be looked for
-MOST_JOBS = 40  # buttons; more are only counted
 
 
 class SheetView(QWidget):
     """Shows one sheet; a number can be opened to the jobs behind it."""
 
     job_wanted = Signal(str)
+    sheet_wanted = Signal(str)
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -47,6 +47,11 @@ class SheetView(QWidget):
         self._currency = currency
         empty(self._column)
         self._column.addWidget(self._head(sheet))
+        if any(total.short for total in sheet.totals):
+            first = SeenFirst(sheet, currency)
+            first.job_wanted.connect(self.job_wanted)
+            first.sheet_wanted.connect(self.sheet_wanted)
+            self._column.addWidget(first)
         if sheet.sentences:
             section = Section(sheet.name)
             for words in sheet.sentences:
@@ -84,24 +89,10 @@ class SheetView(QWidget):
         behind.job_wanted.connect(self.job_wanted)
         for row, total in enumerate(totals):
             grid.addWidget(plain_label(total.words, wrap=True), row, 0)
-            grid.addWidget(self._figure(total, behind), row, 1)
+            grid.addWidget(figure_shown(total, self._currency, behind), row, 1)
             grid.addWidget(_wrapping(total.note, "quiet"), row, 2)
         section.column.addWidget(behind)
         self._column.addWidget(section)
-
-    def _figure(self, total: Total, behind: JobsBehind) -> QWidget:
-        """Return a total's figure; one with jobs behind it is a button that shows them."""
-        shown = as_read(total.value, total.kind, self._currency)
-        jobs, name = total.jobs, f"{total.words}: {shown}"
-        if jobs is None or not total.value:
-            label = plain_label(shown)
-            label.setAccessibleName(name)
-            return label
-        button = QPushButton(shown)
-        button.setAccessibleName(name)
-        button.setToolTip(tooltip(tr("Show the jobs behind this figure")))
-        button.clicked.connect(lambda: behind.show_jobs(jobs(), total.words))
-        return button
 
     def _add_chart(self, view: ChartView, title: str, sheet: Sheet) -> None:
         section, behind = Section(title), JobsBehind()
@@ -142,74 +133,13 @@ class SheetView(QWidget):
         self._column.addWidget(section)
 
     def _opened(self, table: Table, row: int, column: int, behind: JobsBehind) -> None:
-        """Open the row's own job; where it counts several, go on to their buttons."""
+        """Open the row's own job; where it stands for several, go on to their buttons."""
         jobs = _behind_cell(table, row, column)
         behind.show_jobs(jobs)
-        if jobs and (len(jobs) == 1 or not counts_several(table, row)):
+        if jobs and (len(jobs) == 1 or not stands_for_jobs(table, row)):
             self.job_wanted.emit(jobs[0])
         else:
             behind.go_there()
-
-
-class JobsBehind(QWidget):
-    """The jobs behind a figure as buttons that open them; hidden until one is asked for."""
-
-    job_wanted = Signal(str)
-
-    def __init__(self) -> None:
-        super().__init__()
-        self._said = plain_label("", "quiet", wrap=True)
-        self._row_widget = QWidget()
-        self._row = FlowRow(self._row_widget)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.addWidget(self._said)
-        column.addWidget(self._row_widget)
-        self.hide()
-
-    def show_jobs(self, jobs: Sequence[str], of: str = "") -> None:
-        """Show the jobs by their numbers, the first MOST_JOBS of them as buttons.
-
-        `of` says what they stand behind, where several figures share the place.
-        """
-        self._row.clear()
-        self._said.setText(_behind_words(len(jobs), f"“{of}”" if of else tr("it")))
-        for number in jobs[:MOST_JOBS]:
-            button = QPushButton(number)
-            button.setAccessibleName(tr("Open the job {number}", number=number))
-            button.clicked.connect(self._press)
-            self._row.addWidget(button)
-        self._row_widget.setVisible(bool(jobs))
-        self.show()
-
-    def go_there(self) -> None:
-        """Put the keys on the first job's button."""
-        button = self._row_widget.findChild(QPushButton)
-        if button is not None:
-            button.setFocus(Qt.FocusReason.OtherFocusReason)
-
-    @Slot()
-    def _press(self) -> None:
-        button = self.sender()
-        if isinstance(button, QPushButton):
-            self.job_wanted.emit(button.text())
-
-
-def _behind_words(jobs: int, figure: str) -> str:
-    if not jobs:
-        return tr("No job stands behind {figure}.", figure=figure)
-    if jobs == 1:
-        return tr("1 job stands behind {figure}.", figure=figure)
-    if jobs <= MOST_JOBS:
-        return tr("{jobs:,} jobs stand behind {figure}.", jobs=jobs, figure=figure)
-    return tr(
-        "{jobs:,} jobs stand behind {figure}; the first {shown} are here, all of them in the "
-        "sheet {sheet}.",
-        jobs=jobs,
-        figure=figure,
-        shown=MOST_JOBS,
-        sheet=RAW,
-    )
 
 
 def _behind_cell(table: Table, row: int, column: int) -> tuple[str, ...]:

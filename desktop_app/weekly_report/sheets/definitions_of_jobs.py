@@ -114,7 +114,9 @@ VISITS = (
         tr("Came back, Raw"),
         tr(
             "From the hand-over of the earlier job to the day on which the later one was "
-            "written up, or the return was told. “Days only”: the odometer cannot say how "
+            "written up, or the return was told; 0 where it came back on that very day. "
+            "Jobs of one car that came on one day are one visit, unless the clock knows that "
+            "the car had left before it came again. “Days only”: the odometer cannot say how "
             "far."
         ),
     ),

@@ -19,9 +19,10 @@ from desktop_app.returns_watched.honest_numbers.group_rates import (
     group_rates,
 )
 from desktop_app.returns_watched.honest_numbers.many_compared import caution
+from desktop_app.shop_record.counted_words import jobs_counted
 from desktop_app.weekly_report.headers import COMEBACKS, HIGH, LOW, NOT_SETTLED, SETTLED
 from desktop_app.weekly_report.sheet_form import Cell, Column, JobsOfRow, Table
-from desktop_app.weekly_report.sheets.sheet_words import columns, plural
+from desktop_app.weekly_report.sheets.sheet_words import columns
 from desktop_app.weekly_report.year_behind import JobDone, YearBehind
 from desktop_app.weekly_report.year_columns import year_columns, year_numbers
 
@@ -184,7 +185,7 @@ def held_against(rates: Iterable[GroupRate]) -> Iterator[str]:
             "with the other work of its system ({by_system:,}), or with all other work "
             "too ({by_all:,}), and the range of luck is wider.",
             alike=alike,
-            jobs=plural(jobs, tr("job"), tr("jobs")),
+            jobs=jobs_counted(jobs),
             few_jobs=FEW_JOBS,
             by_system=by_system,
             by_all=jobs - alike - by_system,

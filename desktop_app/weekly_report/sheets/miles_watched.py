@@ -113,9 +113,14 @@ def _days_seen(job: JobDone) -> int:
 
 
 def _miles_of_ends(figures: WeekFigures) -> _Ended:
-    """Return the miles to the visits that may end a watch, by job and days since it left."""
-    return {
-        (row.earlier, row.candidate.days): row.candidate.distance_miles
-        for row in (one.row for one in figures.year.returns)
-        if row.in_window and not row.is_comeback and row.candidate.distance_miles is not None
-    }
+    """Return the miles to the visits that may end a watch, by job and days since it left.
+
+    Of several visits of one day the first has gone the least.
+    """
+    ended: dict[tuple[str, int], float] = {}
+    for row in (one.row for one in figures.year.returns):
+        far = row.candidate.distance_miles
+        if row.in_window and not row.is_comeback and far is not None:
+            key = (row.earlier, row.candidate.days)
+            ended[key] = min(far, ended.get(key, far))
+    return ended

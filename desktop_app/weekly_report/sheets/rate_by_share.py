@@ -9,11 +9,12 @@ from typing import TYPE_CHECKING
 
 from desktop_app.language import tr
 from desktop_app.returns_watched.honest_numbers.survival import kaplan_meier
+from desktop_app.shop_record.counted_words import jobs_counted
 from desktop_app.weekly_report.figures import WeekFigures
 from desktop_app.weekly_report.headers import BACK, HIGH, LOW
 from desktop_app.weekly_report.sheet_form import Cell, Table
 from desktop_app.weekly_report.sheets.rate_curves import share_at
-from desktop_app.weekly_report.sheets.sheet_words import columns, plural
+from desktop_app.weekly_report.sheets.sheet_words import columns
 from desktop_app.weekly_report.year_behind import JobDone, YearBehind
 from desktop_app.weekly_report.year_columns import days_well, year_columns, year_numbers
 
@@ -187,10 +188,10 @@ def _notes(watched: _Watched) -> Iterator[str]:
         yield tr(
             "{jobs} by days alone: the odometer was not read since, or cannot say "
             "how far the car has gone.",
-            jobs=plural(watched.by_days, tr("job"), tr("jobs")),
+            jobs=jobs_counted(watched.by_days),
         )
     if watched.left_out:
         yield tr(
             "Left out: {jobs} whose window time cannot end and is still open.",
-            jobs=plural(watched.left_out, tr("job"), tr("jobs")),
+            jobs=jobs_counted(watched.left_out),
         )

@@ -10,6 +10,7 @@ from desktop_app.returns_watched.honest_numbers.cumulative import MeanCumulative
 from desktop_app.returns_watched.honest_numbers.expected import poisson_interval
 from desktop_app.returns_watched.honest_numbers.proportion import clopper_pearson
 from desktop_app.returns_watched.honest_numbers.survival import Curve, kaplan_meier
+from desktop_app.shop_record.counted_words import jobs_counted
 from desktop_app.weekly_report.chart_scale import round_ticks
 from desktop_app.weekly_report.figures import WeekFigures
 from desktop_app.weekly_report.headers import BACK, DAYS, HIGH, LOW, RETURNS_PER_100
@@ -137,7 +138,7 @@ def _miles_notes(watched: MilesWatched, unit: str, figures: WeekFigures) -> Iter
         yield tr(
             "Left out: {jobs}, {comebacks} among them; the odometer cannot say how far "
             "the car had gone.",
-            jobs=plural(len(watched.left_out), tr("job"), tr("jobs")),
+            jobs=jobs_counted(len(watched.left_out)),
             comebacks=plural(back, tr("comeback"), tr("comebacks")),
         )
 

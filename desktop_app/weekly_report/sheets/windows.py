@@ -5,6 +5,7 @@ from __future__ import annotations
 from desktop_app.language import tr
 from desktop_app.returns_watched.ask_list import ENDS_SOON
 from desktop_app.returns_watched.watching import WatchedJob
+from desktop_app.shop_record.counted_words import jobs_counted
 from desktop_app.weekly_report.figures import WeekFigures
 from desktop_app.weekly_report.headers import COUNTED, DAYS_LEFT, JOB, STATE
 from desktop_app.weekly_report.sheet_form import Cell, Column, Sheet, Table
@@ -13,7 +14,6 @@ from desktop_app.weekly_report.sheets.sheet_words import (
     about,
     columns,
     distance,
-    plural,
     unit_words,
     year_words,
 )
@@ -83,7 +83,7 @@ def _states(figures: WeekFigures) -> Table:
             tr(
                 "Of {jobs} whose window ended quietly, nothing was heard of {unheard:,}: "
                 "no news is not the same as good news.",
-                jobs=plural(quiet, tr("job"), tr("jobs")),
+                jobs=jobs_counted(quiet),
                 unheard=unheard,
             ),
         )

@@ -624,6 +624,14 @@
         <translation>el archivo tiene más de {number} MB.</translation>
     </message>
     <message>
+        <source>This job had it already; now it stands for this part too:</source>
+        <translation>Este trabajo ya la tenía; ahora vale también para esta pieza:</translation>
+    </message>
+    <message>
+        <source>This job had them already; now they stand for this part too:</source>
+        <translation>Este trabajo ya las tenía; ahora valen también para esta pieza:</translation>
+    </message>
+    <message>
         <source>Not taken:</source>
         <translation>No se incorporó:</translation>
     </message>

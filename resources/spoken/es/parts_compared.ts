@@ -2133,9 +2133,13 @@
         <translation>de dónde viene</translation>
     </message>
     <message>
-        <source>{label}, {part}: readings of one part are about 25.4 times apart. Was one of them read in inches?</source>
+        <source>{label}, {part}: {question}</source>
         <extracomment>Dimensions with one equal reading each on both sides before that is odd. A reading in steps repeats itself by chance now and then (common practice, no source).</extracomment>
-        <translation>{label}, {part}: hay lecturas de una misma pieza que distan unas 25.4 veces. ¿Se leyó alguna en pulgadas?</translation>
+        <translation>{label}, {part}: {question}</translation>
+    </message>
+    <message>
+        <source>readings of one part are about 25.4 times apart. Was one of them read in inches?</source>
+        <translation>hay lecturas de una misma pieza que distan unas 25.4 veces. ¿Se leyó alguna en pulgadas?</translation>
     </message>
     <message>
         <source>By {labels} the old part is the fresh one. Were the two sides exchanged?</source>
@@ -2954,10 +2958,6 @@
     <message>
         <source>For both parts: what one instrument gets wrong cancels.</source>
         <translation>Para ambas piezas: lo que yerra un mismo instrumento se cancela.</translation>
-    </message>
-    <message>
-        <source>◌  not measured</source>
-        <translation>◌  sin medir</translation>
     </message>
     <message>
         <source>verdict on {label}: {verdict}</source>
@@ -4490,7 +4490,20 @@
     </message>
     <message>
         <source>{low} to {high}</source>
+        <extracomment>A decimal point that was lost or moved makes ten of one; readings that differ by half of it are told by their scatter (common practice, no source).</extracomment>
         <translation>{low} a {high}</translation>
+    </message>
+    <message>
+        <source>One reading is {off}, the others are {others}. Was it read in inches?</source>
+        <translation>Una lectura es {off}; las demás, {others}. ¿Se leyó en pulgadas?</translation>
+    </message>
+    <message>
+        <source>One reading is {off}, the others are {others}. Is it a slip?</source>
+        <translation>Una lectura es {off}; las demás, {others}. ¿Es un error al escribir?</translation>
+    </message>
+    <message>
+        <source>{low} and {high} are readings of one part. Is one of them a slip?</source>
+        <translation>{low} y {high} son lecturas de una misma pieza. ¿Es una de ellas un error al escribir?</translation>
     </message>
     <message>
         <source>any value</source>

@@ -71,5 +71,21 @@
         <source>{file} cannot be written.</source>
         <translation>{file} no se puede escribir.</translation>
     </message>
+    <message>
+        <source>People</source>
+        <translation>Personas</translation>
+    </message>
+    <message>
+        <source>Windows</source>
+        <translation>Plazos</translation>
+    </message>
+    <message>
+        <source>Look and language</source>
+        <translation>Aspecto e idioma</translation>
+    </message>
+    <message>
+        <source>Where it is</source>
+        <translation>Dónde está</translation>
+    </message>
 </context>
 </TS>

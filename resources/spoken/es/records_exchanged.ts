@@ -1244,8 +1244,8 @@
         <translation>Ese trabajo tiene que estar cerrado antes de que llegue este.</translation>
     </message>
     <message>
-        <source>Both came on one day; a return is a visit of a later day.</source>
-        <translation>Los dos llegaron el mismo día; una vuelta es una visita de un día posterior.</translation>
+        <source>Both came on one day; where no time of day tells more, that is one visit.</source>
+        <translation>Los dos llegaron el mismo día; si ninguna hora dice más, eso es una sola visita.</translation>
     </message>
     <message>
         <source>Another row of this file says “{judgement}” of the same two jobs.</source>

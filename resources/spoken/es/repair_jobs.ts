@@ -676,10 +676,6 @@
         <translation>vendido el {day}</translation>
     </message>
     <message>
-        <source>It came and left today already. Two visits of one day count as one: this one will be no return. To go on with the job that left, open it and take its hand-over back in its history.</source>
-        <translation>Hoy ya vino y salió. Dos visitas del mismo día cuentan como una: esta no será una vuelta. Para seguir con el trabajo que salió, ábralo y anule la entrega en su historial.</translation>
-    </message>
-    <message>
         <source>The car with this plate was sold on {day}.</source>
         <translation>El vehículo con esta matrícula se vendió el {day}.</translation>
     </message>
@@ -2318,14 +2314,6 @@
     <message>
         <source>Another concern…</source>
         <translation>Otra queja…</translation>
-    </message>
-    <message>
-        <source>Go to {name}</source>
-        <translation>Ir a {name}</translation>
-    </message>
-    <message>
-        <source>Go to {name} (Ctrl+{number})</source>
-        <translation>Ir a {name} (Ctrl+{number})</translation>
     </message>
     <message>
         <source>Kind of work</source>

@@ -1032,8 +1032,8 @@
         <translation>{later} no puede ser una vuelta de {earlier}.</translation>
     </message>
     <message>
-        <source>A return is a visit of the same vehicle on a later day, after the hand-over.</source>
-        <translation>Una vuelta es una visita del mismo vehículo en un día posterior, después de la entrega.</translation>
+        <source>A return is a later visit of the same vehicle, after the hand-over.</source>
+        <translation>Una vuelta es una visita posterior del mismo vehículo, después de la entrega.</translation>
     </message>
     <message>
         <source>That job (number {job} in the record) is no longer there.</source>

@@ -1456,6 +1456,23 @@
         <translation>tamaño del texto</translation>
     </message>
     <message>
+        <source>The shop</source>
+        <translation>El taller</translation>
+    </message>
+    <message>
+        <source>Around the windows</source>
+        <extracomment>The headings under which the rules stand, in their order.</extracomment>
+        <translation>Alrededor de los plazos</translation>
+    </message>
+    <message>
+        <source>Verdicts and money</source>
+        <translation>Veredictos y dinero</translation>
+    </message>
+    <message>
+        <source>The look</source>
+        <translation>El aspecto</translation>
+    </message>
+    <message>
         <source>inch</source>
         <translation>pulgadas</translation>
     </message>

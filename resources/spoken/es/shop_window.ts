@@ -632,14 +632,6 @@
         <translation>¿Qué taller?</translation>
     </message>
     <message>
-        <source>Make a new shop…</source>
-        <translation>Hacer un taller nuevo…</translation>
-    </message>
-    <message>
-        <source>In an empty folder of this computer.</source>
-        <translation>En una carpeta vacía de este equipo.</translation>
-    </message>
-    <message>
         <source>Open a shop…</source>
         <translation>Abrir un taller…</translation>
     </message>
@@ -676,8 +668,28 @@
         <translation>Abrir {folder}</translation>
     </message>
     <message>
+        <source>Folder of a new shop</source>
+        <translation>Carpeta de un taller nuevo</translation>
+    </message>
+    <message>
+        <source>A new or an empty folder of this computer.</source>
+        <translation>Una carpeta nueva o vacía de este equipo.</translation>
+    </message>
+    <message>
+        <source>Make a new shop</source>
+        <translation>Hacer un taller nuevo</translation>
+    </message>
+    <message>
+        <source>Another folder…</source>
+        <translation>Otra carpeta…</translation>
+    </message>
+    <message>
         <source>An empty folder for the new shop</source>
         <translation>Una carpeta vacía para el taller nuevo</translation>
+    </message>
+    <message>
+        <source>Type the whole path of the folder.</source>
+        <translation>Escriba la ruta completa de la carpeta.</translation>
     </message>
     <message>
         <source>The folder of the shop</source>
@@ -835,6 +847,14 @@
     <message>
         <source>This computer names no program for {file}.</source>
         <translation>Este equipo no tiene ningún programa asignado para {file}.</translation>
+    </message>
+    <message>
+        <source>Go to {name}</source>
+        <translation>Ir a {name}</translation>
+    </message>
+    <message>
+        <source>Go to {name} (Ctrl+{number})</source>
+        <translation>Ir a {name} (Ctrl+{number})</translation>
     </message>
 </context>
 </TS>

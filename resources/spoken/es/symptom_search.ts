@@ -780,16 +780,16 @@
         <translation>no reproducida</translation>
     </message>
     <message>
-        <source>stayed fixed</source>
-        <translation>sigue arreglado</translation>
+        <source>seen fine</source>
+        <translation>visto bien</translation>
+    </message>
+    <message>
+        <source>nothing heard</source>
+        <translation>sin noticias</translation>
     </message>
     <message>
         <source>lost sight</source>
         <translation>perdido de vista</translation>
-    </message>
-    <message>
-        <source>nothing heard since</source>
-        <translation>sin noticias desde entonces</translation>
     </message>
     <message>
         <source>under watch</source>

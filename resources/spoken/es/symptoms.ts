@@ -220,6 +220,10 @@
         <translation>oscilación de la velocidad</translation>
     </message>
     <message>
+        <source>stalls</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>stalls when stopping</source>
         <translation>se cala al detenerse</translation>
     </message>

@@ -1298,8 +1298,8 @@
         <translation>Volvieron, Datos</translation>
     </message>
     <message>
-        <source>From the hand-over of the earlier job to the day on which the later one was written up, or the return was told. “Days only”: the odometer cannot say how far.</source>
-        <translation>Desde la entrega del trabajo anterior hasta el día en que se tomó nota del posterior, o se contó la vuelta. “Solo días”: el cuentakilómetros no puede decir cuánta distancia.</translation>
+        <source>From the hand-over of the earlier job to the day on which the later one was written up, or the return was told; 0 where it came back on that very day. Jobs of one car that came on one day are one visit, unless the clock knows that the car had left before it came again. “Days only”: the odometer cannot say how far.</source>
+        <translation>Desde la entrega del trabajo anterior hasta el día en que se tomó nota del posterior, o se contó la vuelta; 0 si volvió ese mismo día. Los trabajos de un vehículo que llegaron el mismo día son una sola visita, salvo que el reloj sepa que el vehículo se había ido antes de volver. “Solo días”: el cuentakilómetros no puede decir cuánta distancia.</translation>
     </message>
     <message>
         <source>Days from the visit, or the telling, to the last day that the sheet looks at.</source>
@@ -1662,14 +1662,6 @@
     <message>
         <source>Held against: {alike:,} of {jobs} against the same work alone. Fewer than {few_jobs} others did the work of the rest: those few count together with the other work of its system ({by_system:,}), or with all other work too ({by_all:,}), and the range of luck is wider.</source>
         <translation>Comparación: {alike:,} de {jobs}, solo con el mismo trabajo. Menos de {few_jobs} de los otros hicieron el trabajo del resto: esos pocos cuentan junto con el otro trabajo de su sistema ({by_system:,}), o también con todo el otro trabajo ({by_all:,}), y el margen del azar es más ancho.</translation>
-    </message>
-    <message>
-        <source>job</source>
-        <translation>trabajo</translation>
-    </message>
-    <message>
-        <source>jobs</source>
-        <translation>trabajos</translation>
     </message>
     <message>
         <source>No job of this year was counted.</source>
@@ -2556,6 +2548,14 @@
         <translation>Visitas, y vueltas solo contadas de palabra, juzgadas retorno dentro del plazo; cada una cuenta una vez.</translation>
     </message>
     <message>
+        <source>Left unproven</source>
+        <translation>Salieron sin probar</translation>
+    </message>
+    <message>
+        <source>Wait for judgement</source>
+        <translation>Esperan juicio</translation>
+    </message>
+    <message>
         <source>Returns that wait for judgement</source>
         <translation>Vueltas que esperan un juicio</translation>
     </message>
@@ -2802,6 +2802,54 @@
     <message>
         <source>{jobs}: ask the customer now how the car is (Windows, “Call due”); whom you ask must not depend on the answer you hope for.</source>
         <translation>{jobs}: pregunte ahora al cliente cómo va el vehículo (Plazos, “Llamar desde”); a quién pregunta no debe depender de la respuesta que espera.</translation>
+    </message>
+    <message>
+        <source>The week</source>
+        <translation>La semana</translation>
+    </message>
+    <message>
+        <source>To act on</source>
+        <translation>Por hacer</translation>
+    </message>
+    <message>
+        <source>Nothing waits for anybody.</source>
+        <translation>Nada espera a nadie.</translation>
+    </message>
+    <message>
+        <source>All: {sheet}</source>
+        <translation>Todos: {sheet}</translation>
+    </message>
+    <message>
+        <source>All of them, on the sheet {sheet}</source>
+        <translation>Todos ellos, en la hoja {sheet}</translation>
+    </message>
+    <message>
+        <source>Somebody could have been hurt</source>
+        <translation>Alguien pudo resultar herido</translation>
+    </message>
+    <message>
+        <source>Nobody said whether somebody could have been hurt</source>
+        <translation>Nadie ha dicho si alguien pudo resultar herido</translation>
+    </message>
+    <message>
+        <source>To be judged</source>
+        <translation>Por juzgar</translation>
+    </message>
+    <message>
+        <source>Ask the customer now</source>
+        <translation>Preguntar ahora al cliente</translation>
+    </message>
+    <message>
+        <source>The window probably ends within {days} days</source>
+        <translation>El plazo acaba probablemente en {days} días</translation>
+    </message>
+    <message>
+        <source>A promised change is late</source>
+        <translation>Un cambio prometido va con retraso</translation>
+    </message>
+    <message>
+        <source>A supplier owes for it</source>
+        <translation>Un proveedor debe algo por él</translation>
     </message>
 </context>
 </TS>

@@ -1,0 +1,84 @@
+"""Plain text laid out in at most so many lines, stretches of it in bold, and drawn."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import (
+    QColor,
+    QFont,
+    QFontMetricsF,
+    QPainter,
+    QPainterPath,
+    QTextCharFormat,
+    QTextLayout,
+    QTextOption,
+)
+
+Span = tuple[int, int]
+_BREAKS = str.maketrans("\n\r\t\u2028\u2029", "     ")
+_WIDE = 2  # times the usual width, or less, are the letters of a text, bold ones too
+_ENDLESS = 1e6  # pixels; the last line takes all that is left, to be cut off
+
+
+class LaidLines:
+    """The lines of a text at a width; dots stand where the last one is cut off."""
+
+    def __init__(
+        self, text: str, font: QFont, width: float, most: int = 1, bold: Iterable[Span] = ()
+    ) -> None:
+        self._font, self._width = font, width
+        self._layout = QTextLayout(text.translate(_BREAKS), font)
+        option = QTextOption()
+        option.setWrapMode(QTextOption.WrapMode.WrapAtWordBoundaryOrAnywhere)
+        self._layout.setTextOption(option)
+        self._layout.setFormats([_heavy(span) for span in bold])
+        self._layout.beginLayout()
+        self.height, self._last, self._cut = 0.0, 0.0, False
+        for number in range(1, most + 1):
+            line = self._layout.createLine()
+            if not line.isValid():
+                break
+            line.setLineWidth(_ENDLESS if number == most else max(width, 1))
+            line.setPosition(QPointF(0, self.height))
+            self._last = line.height()
+            self.height += line.height() + 1
+            self._cut = line.naturalTextWidth() > width
+        self._layout.endLayout()
+
+    def draw(self, painter: QPainter, box: QRectF, ink: QColor) -> None:
+        """Draw the lines from the top of a box on, and move the box below them."""
+        painter.setPen(ink)
+        dots = painter.fontMetrics().horizontalAdvance("…") + 2 if self._cut else 0
+        last = QRectF(box.x(), box.y() + self.height - self._last - 1, self._width, self._last + 2)
+        seen = QPainterPath()
+        seen.addRect(QRectF(box.topLeft(), last.topRight()))
+        seen.addRect(last.adjusted(0, 0, -dots, 0))
+        painter.save()
+        painter.setClipPath(seen)
+        self._layout.draw(painter, box.topLeft())
+        painter.restore()
+        if self._cut:
+            rest = QRectF(last.right() - dots, last.y(), dots, last.height())
+            painter.setFont(self._font)
+            painter.drawText(rest, Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter, "…")
+        box.translate(0, self.height)
+
+
+def lines_height(
+    text: str, font: QFont, width: float, most: int = 1, bold: Iterable[Span] = ()
+) -> float:
+    """Return how high a text will be; one that surely fits a line is not laid out for that."""
+    metrics = QFontMetricsF(font)
+    if most == 1 or len(text) * metrics.averageCharWidth() * _WIDE <= width:
+        return metrics.height() + 1
+    return LaidLines(text, font, width, most, bold).height
+
+
+def _heavy(span: Span) -> QTextLayout.FormatRange:
+    stretch = QTextLayout.FormatRange()
+    stretch.start, stretch.length = span[0], span[1] - span[0]
+    stretch.format = QTextCharFormat()
+    stretch.format.setFontWeight(QFont.Weight.Bold)
+    return stretch

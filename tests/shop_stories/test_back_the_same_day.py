@@ -1,0 +1,90 @@
+"""A car that left at ten is back at three: it's offered, judged, and counted on Monday."""
+
+from __future__ import annotations
+
+from datetime import UTC, datetime
+from pathlib import Path
+
+import pytest
+from openpyxl import load_workbook
+from PySide6.QtWidgets import QFileDialog, QLineEdit, QListView, QPlainTextEdit
+from pytestqt.qtbot import QtBot
+
+from desktop_app.repair_jobs.actions import add_person
+from tests.shop_stories.counter import Counter, sitting
+from tests.shop_stories.one_job import open_job
+
+PLATE, ODOMETER = "Plate, or the shop's own tag", "Odometer"
+
+
+def o_clock(hour: int) -> datetime:
+    """A time of one Monday, by the clock of the counter."""
+    return datetime(2026, 3, 2, hour, 5, tzinfo=UTC)
+
+
+def take_in(at: Counter, concern: str, odometer: str) -> None:
+    at.press("A car is here")
+    at.type_into(QLineEdit, PLATE, "TH 1042")
+    at.type_into(QLineEdit, "What kind of car", "1.8-litre compact hatchback")
+    at.type_into(QLineEdit, ODOMETER, odometer)
+    at.type_into(QPlainTextEdit, "What the customer says", concern)
+    at.press("Take the car in")
+    at.bot.waitUntil(lambda: at.window.here() == "Job")
+
+
+def mend_and_hand_over(at: Counter) -> None:
+    open_job(at)
+    at.choose("System", "Ignition")
+    at.type_into(QLineEdit, "Trouble codes, found", "P0300", enter=True)
+    at.type_into(QLineEdit, "What was seen or tried", "tip burned back", enter=True)
+    at.type_into(QPlainTextEdit, "Cause", "tip burned back")
+    at.type_into(QPlainTextEdit, "What was done", "rotor replaced")
+    at.leave()
+    at.press("Proved: road")
+    at.press("Nothing was declined or left undone")
+    at.press("Hand the car over")
+    at.wait_for("Left on 2 March 2026")
+
+
+def test_a_car_that_comes_back_on_the_day_it_left_is_a_comeback(
+    qtbot: QtBot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    shop, book = tmp_path / "shop", tmp_path / "week.xlsx"
+    with sitting(qtbot, shop, o_clock(8)) as at:
+        desk = at.program.desk
+        assert desk is not None
+        desk.do(add_person, "Odile")
+        take_in(at, "misses when damp", "118,420")
+    with sitting(qtbot, shop, o_clock(10)) as at:
+        mend_and_hand_over(at)
+    with sitting(qtbot, shop, o_clock(15)) as at:
+        take_in(at, "it misses again", "118,431")
+        # The earlier job is offered beside the new one, then and now.
+        at.press("Is it J-101 again?")
+        qtbot.waitUntil(lambda: at.window.here() == "It's Back")
+        at.quiet()
+        at.wait_for("same symptom: misfire")
+        assert at.reads("0 days, 11 mi after hand-over, inside the window")
+        assert at.button("Then: J-101").isEnabled()
+        at.press("Same symptom:")
+        at.press("Odile")
+        at.quiet()
+        assert "J-102 after J-101" in at.find(QListView, "Returns").model().index(0, 0).data()
+        assert at.reads("Nothing waits for a judgement.")
+        # The weekly book counts it.
+        monkeypatch.setattr(
+            QFileDialog, "getSaveFileName", lambda *_a, **_k: (str(book), "Workbook (*.xlsx)")
+        )
+        at.go("Monday Book")
+        at.type_into(QLineEdit, "Week, such as 2026-W47", "2026-W10", enter=True)
+        at.quiet()
+        at.press("Write the week")
+        at.quiet()
+        assert at.reads("1 visit of the week was judged a comeback.")
+    sheet = load_workbook(book, data_only=True)["Came back"]
+    rows = [tuple(map(str, row)) for row in sheet.iter_rows(values_only=True)]
+    heads = next(row for row in rows if "Days" in row)
+    back = next(row for row in rows[rows.index(heads) :] if "J-102" in row)
+    said = dict(zip(heads, back, strict=True))
+    assert (said["Came on"], said["Days"], said["Miles"]) == ("2026-03-02 00:00:00", "0", "11")
+    assert said["Counts as"] == "comeback"
