@@ -81,8 +81,8 @@ class Places(QObject):
             place.JOB: self._job_page,
             place.BENCH: self._bench_page,
         }
-        for name, make in made.items():
-            window.add_place(name, make, on_rail=name in place.ON_RAIL)
+        for name in (*place.ON_RAIL, *(name for name in made if name not in place.ON_RAIL)):
+            window.add_place(name, made[name], on_rail=name in place.ON_RAIL)
         self._here = QPushButton(tr("A car is here"))
         self._here.setObjectName("next")
         press_by(self._here, "Ctrl+N")
@@ -317,11 +317,10 @@ class Places(QObject):
     @Slot()
     def _look_around(self) -> None:
         """Load beside the window what the first job needs, and count who is back."""
-
         record, today = self.desk.record, self.desk.today()
 
         def load() -> tuple[KindTrouble, ...]:
-            places_ahead.load_places()
+            places_ahead.load_job_page()
             places_ahead.read_a_slip(self._vocabulary)
             places_ahead.read_newest_job(record, today, self._names())
             troubles = self._shelf.troubles
@@ -336,6 +335,7 @@ class Places(QObject):
             self._window.strip.tell(trouble)
         self._count_waiting()
         self._search.index.look()
+        self.desk.errands.run(tr("Laying the tools out"), places_ahead.load_other_places)
         from desktop_app.part_photos.screen.phone_status import phone_status
 
         self._window.add_to_top(phone_status(self.desk))

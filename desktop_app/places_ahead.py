@@ -8,21 +8,27 @@ from __future__ import annotations
 
 import importlib
 from collections.abc import Mapping
+from contextlib import suppress
 from datetime import date
 
 from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.symptom_search.vocabulary import Vocabulary
 
 _UNHEARD_OF = "zzwqk"  # no phrase has this word: what finds slips is made with the first of them
 
 
-def load_places() -> None:
-    """Load the modules of the places."""
+def load_job_page() -> None:
+    """Load what taking a car in and a job's page are made of: mostly these are wanted first."""
     importlib.import_module("desktop_app.repair_jobs.screen.write_up_page")
     importlib.import_module("desktop_app.returns_watched.screen.promise_line")
     importlib.import_module("desktop_app.returns_watched.screen.job_place")
     importlib.import_module("desktop_app.repair_jobs.screen.job_page")
     importlib.import_module("desktop_app.parts_compared.screen.old_and_new_section")
+
+
+def load_other_places() -> None:
+    """Load what the other places are made of."""
     importlib.import_module("desktop_app.returns_watched.screen.its_back_page")
     importlib.import_module("desktop_app.returns_watched.screen.under_watch_page")
     importlib.import_module("desktop_app.weekly_report.screen.monday_book_page")
@@ -40,7 +46,10 @@ def read_a_slip(vocabulary: Vocabulary) -> None:
 
 
 def read_newest_job(record: ShopRecord, today: date, names: Mapping[str, str]) -> None:
-    """Ask the newest job what a job's page asks; the answers are let go."""
+    """Ask the newest job what a job's page asks; the answers are let go.
+
+    What can't be read of it is told to whoever opens it, and stops nothing here.
+    """
     from desktop_app.repair_jobs.stored_odometer import read_shop_use
     from desktop_app.repair_jobs.stored_proof import read_proof
     from desktop_app.repair_jobs.stored_reading import read_job
@@ -48,7 +57,7 @@ def read_newest_job(record: ShopRecord, today: date, names: Mapping[str, str]) -
     from desktop_app.returns_watched.stored_standing import read_standing
     from desktop_app.symptom_search.stored import jobs_latest
 
-    with record.reading() as connection:
+    with suppress(ShopTrouble), record.reading() as connection:
         for job in jobs_latest(connection, 1):
             read_job(connection, job)
             read_proof(connection, job, read_shop_use(connection))

@@ -148,10 +148,11 @@ class Program(QObject):
         self._look_and_back_up(self.desk)
 
     def _is_to_be_set_up(self, desk: Desk) -> bool:
-        """Tell whether nothing is written in a shop yet, wherever it was made."""
+        """Tell whether it is known that nothing is written in a shop yet, wherever it was made."""
         from desktop_app.commands.demo import MARKER
 
-        return not (self._seen or desk.why_shut or (desk.record.folder / MARKER).exists())
+        is_empty = self._seen == 0  # None where that could not be read
+        return is_empty and not (desk.why_shut or (desk.record.folder / MARKER).exists())
 
     def _update(self, folder: Path) -> None:
         """Back an older shop up and bring its record to today's form, beside the window."""

@@ -100,7 +100,7 @@ def _inside(kind: PartKind, readings: Sequence[Reading]) -> dict[tuple[str, str]
 
 
 def _inside_one(values: Sequence[float], unit: str) -> str:
-    off = reading_off(values)
+    off = reading_off(values, unit)
     if off is not None:
         return off_question(off, unit)
     apart = len(values) > 1 and unit == "mm" and min(values) > 0
@@ -108,7 +108,7 @@ def _inside_one(values: Sequence[float], unit: str) -> str:
         return tr(
             "readings of one part are about 25.4 times apart. Was one of them read in inches?"
         )
-    return apart_question(values, unit) if two_apart(values) else ""
+    return apart_question(values, unit) if two_apart(values, unit) else ""
 
 
 def _exchanged(

@@ -14,11 +14,11 @@ from desktop_app.parts_compared.comparison import (
 from desktop_app.parts_compared.condition_check import ConditionSentences, check_conditions
 from desktop_app.parts_compared.decision import CONFIDENCE
 from desktop_app.parts_compared.dimension_sentence import shows_no_wear
+from desktop_app.parts_compared.dimension_verdict import judge_dimension
 from desktop_app.parts_compared.instruments.instrument import Instrument, tool_words
 from desktop_app.parts_compared.pair_questions import questions_about
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension, PartKind
 from desktop_app.parts_compared.reading import ConditionSeen, Explanation, MakerLimit, Reading
-from desktop_app.parts_compared.verdict import judge_dimension
 
 
 def compare(

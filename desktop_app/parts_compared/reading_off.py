@@ -13,6 +13,9 @@ from desktop_app.parts_compared.shown_value import amount, number
 #: told by their scatter (common practice, no source).
 FAR = 8.0
 ALIKE = 2.0  # the largest by the smallest of readings that agree
+#: Play and run-out scatter by as much as they are: in mm less than this apart is no slip (common
+#: practice, no source).
+LEAST_MM = 0.3
 _INCH, _NEAR = 25.4, 0.15
 
 
@@ -24,29 +27,36 @@ class Off(NamedTuple):
     high: float
 
 
-def reading_off(values: Sequence[float]) -> Off | None:
-    """Return the one reading that is far off all others, which agree; None where there is none."""
-    if len(values) < 3 or min(values) <= 0:
+def reading_off(values: Sequence[float], unit: str) -> Off | None:
+    """Return the one reading that is far off all others, which agree; None where there is none.
+
+    A length of 0 beside others that agree is one too; in another unit 0 may be right.
+    """
+    if len(values) < 3 or min(values) < 0:
         return None
     ordered = sorted(values)
     for off, others in ((ordered[-1], ordered[:-1]), (ordered[0], ordered[1:])):
         low, high = others[0], others[-1]
-        way = off / high if off > high else low / off
-        if high <= ALIKE * low and way >= FAR:
+        if low > 0 and high <= ALIKE * low and _far(min(off, low), max(off, high), unit):
             return Off(off, low, high)
     return None
 
 
-def two_apart(values: Sequence[float]) -> bool:
+def two_apart(values: Sequence[float], unit: str) -> bool:
     """Tell whether two readings lie so far apart that one of them must be off."""
-    return len(values) == 2 and min(values) > 0 and max(values) >= FAR * min(values)
+    return len(values) == 2 and min(values) >= 0 and _far(min(values), max(values), unit)
+
+
+def _far(small: float, large: float, unit: str) -> bool:
+    apart = large - small >= LEAST_MM if unit == "mm" else small > 0
+    return apart and large >= FAR * small
 
 
 def off_question(off: Off, unit: str) -> str:
     """Return what is asked about the reading that is off."""
     high = amount(off.high, unit)
     others = high if off.low == off.high else tr("{low} to {high}", low=number(off.low), high=high)
-    inches = unit == "mm" and abs(math.log(off.value * _INCH / off.low)) < _NEAR
+    inches = unit == "mm" and off.value > 0 and abs(math.log(off.value * _INCH / off.low)) < _NEAR
     if inches:
         return tr(
             "One reading is {off}, the others are {others}. Was it read in inches?",

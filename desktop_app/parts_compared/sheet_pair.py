@@ -38,7 +38,7 @@ NOT_JUDGED = tr("This part kind is not on the shelf, so these parts were not jud
 LONGEST_EXPLAINED = 6000
 LONGEST_SENTENCE = 400  # characters; a sentence in a list can hold a word somebody typed
 
-_MEANS = {
+PAIR_MEANS = {
     "fits": tr("Everything essential on the list speaks for this replacement."),
     "stop and look": tr("Something speaks against this replacement."),
     "not enough measured": tr("What was measured is not enough to say that it fits."),
@@ -82,7 +82,7 @@ def _against(pair: PairView, kind: PartKind, compared: PairComparison) -> tuple[
 
 
 def _verdict(compared: PairComparison, against: tuple[str, ...]) -> VerdictBox:
-    means = _MEANS[compared.verdict]
+    means = PAIR_MEANS[compared.verdict]
     if against:
         means = f"{means} {clipped(against[0], LONGEST_SENTENCE)}"
     elif compared.verdict == "stop and look" and compared.reasons:

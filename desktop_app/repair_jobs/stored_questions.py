@@ -90,7 +90,7 @@ def odometer_out_asked(
     seen = OdometerReading(left, reading, known.unit)
     odd = OdometerAsked()
     if reading != job.odometer_in:  # else it was asked about when the car came
-        odd = _odd(connection, seen, known, (*known.readings(job.visit_id), came), today)
+        odd = _odd(connection, seen, known, (*known.beside(job.visit_id, left), came), today)
     odd = _after_drive(job, reading, known.unit, odd)
     if odd.asked and was_answered(connection, about_odometer_out(job), odd.asked):
         return OdometerAsked()
@@ -166,7 +166,8 @@ def _odd_reading(
 ) -> OdometerAsked:
     how = reading_source(job.odometer_source)
     seen = OdometerReading(kept_day(job.came_on), reading, known.unit, how)
-    return _odd(connection, seen, known, known.readings(job.visit_id), today, shop)
+    others = known.beside(job.visit_id, seen.on)
+    return _odd(connection, seen, known, others, today, shop)
 
 
 def _odd(

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from datetime import date
 
 from desktop_app.repair_jobs.distance import DistanceUnit
 from desktop_app.repair_jobs.odometer import OdometerReading, OdometerReplaced
@@ -19,3 +20,14 @@ class VehicleOdometers:
     def readings(self, but_visit: int | None = None) -> tuple[OdometerReading, ...]:
         """Return the readings by day, without those of one visit."""
         return tuple(reading for visit, reading in self.of_visits if visit != but_visit)
+
+    def beside(self, visit_id: int, on: date) -> tuple[OdometerReading, ...]:
+        """Return the readings of other visits that one of this visit on a day is held against.
+
+        A car may come again on that very day: what was written down later was read later.
+        """
+        return tuple(
+            reading
+            for visit, reading in self.of_visits
+            if visit != visit_id and not (reading.on == on and visit > visit_id)
+        )

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from PySide6.QtCore import QChildEvent, QEvent, Qt
-from PySide6.QtWidgets import QComboBox, QFrame, QWidget
+from PySide6.QtWidgets import QComboBox, QFrame, QStyledItemDelegate, QWidget
 
 
 class ChoiceList(QComboBox):
@@ -24,6 +24,9 @@ class ChoiceList(QComboBox):
             # unless it has a style sheet of its own. An empty one will do.
             opens.setStyleSheet("*{}")
             opens.ensurePolished()
+            self.setItemDelegate(
+                QStyledItemDelegate(self)
+            )  # the usual one knows no height of a row
 
     def wheelEvent(self, event: Any) -> None:
         event.ignore()

@@ -13,23 +13,29 @@ class Drafts:
 
     def __init__(self, folder: Path) -> None:
         self._path = folder / "drafts.json"
+        self._unwritten: dict[str, dict[str, str]] = {}  # where the folder takes no file just now
 
     def read(self, form: str) -> dict[str, str]:
         """Return the fields of a form's draft; empty where there is none or it can't be read."""
-        found = self._all().get(form, {})
+        found = self._unwritten.get(form, self._all().get(form, {}))
         return {str(k): str(v) for k, v in found.items()} if isinstance(found, dict) else {}
 
     def keep(self, form: str, fields: dict[str, str]) -> None:
         """Keep the fields of a form; all empty removes its draft."""
-        drafts = self._all()
+        drafts = self._all() | self._unwritten
         if any(fields.values()):
             drafts[form] = fields
         elif drafts.pop(form, None) is None:
             return
         file = QSaveFile(str(self._path))
-        if file.open(QIODevice.OpenModeFlag.WriteOnly):
+        written = file.open(QIODevice.OpenModeFlag.WriteOnly)
+        if written:
             file.write(json.dumps(drafts, ensure_ascii=False).encode())
-            file.commit()
+            written = file.commit()
+        if written:
+            self._unwritten.clear()
+        else:
+            self._unwritten[form] = fields
 
     def _all(self) -> dict[str, object]:
         try:

@@ -62,8 +62,13 @@ class HeldStill(QObject):
             self._held = held  # it was scrolled to stay, not to see something else
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        """Swallow a press at the place of the last one that would reach something else."""
-        if (
+        """Swallow a press at the place of the last one that would reach something else.
+
+        Whoever typed in between means what is pressed then.
+        """
+        if event.type() == QEvent.Type.KeyPress:
+            self._over()
+        elif (
             event.type() in _PRESSES
             and isinstance(event, QMouseEvent)
             and isinstance(watched, QWidget)
@@ -87,6 +92,7 @@ class HeldStill(QObject):
 
     @Slot()
     def _over(self) -> None:
+        self._quick.stop()
         self._application.removeEventFilter(self)
         self._held = self._pressed = None
 

@@ -23,21 +23,19 @@ class LineDraft(QObject):
         for line in lines.values():
             line.textChanged.connect(self.look_again)
 
-    def begin(self, form: str) -> bool:
-        """Be the draft of this form; True where something typed for it was put back."""
+    def begin(self, form: str) -> None:
+        """Be the draft of this form, whose lines show what is in the record by now."""
         self._form, self._kept = form, self._drafts.read(form)
-        for name, line in self._lines.items() if self._kept else ():
-            line.setText(self._kept.get(name, ""))
+        for name, line in self._lines.items():
+            if name in self._kept:
+                line.setText(self._kept[name])
         self._pause.stop()
-        return bool(self._kept)
 
     @Slot()
     def keep(self) -> None:
         """Keep what is typed and not in the record; once nothing is, there is no draft."""
         self._pause.stop()
-        typed = {name: line.text() for name, line in self._lines.items()}
-        waits = any(_waits(line) for line in self._lines.values())
-        wanted = typed if waits else {}
+        wanted = {name: line.text() for name, line in self._lines.items() if _waits(line)}
         if self._form and wanted != self._kept:
             self._drafts.keep(self._form, wanted)
             self._kept = wanted

@@ -125,9 +125,11 @@ QLineEdit:focus, QPlainTextEdit:focus, QComboBox:focus {{
 QLineEdit[missing="true"], QPlainTextEdit[missing="true"] {{
   border: 3px double palette(text); padding: 1px 6px; }}
 QLineEdit#asked {{ min-height: {touch + 2}px; font-size: {text_size + 4}pt; }}
+QComboBox {{ combobox-popup: 0; }}
 QComboBox QAbstractItemView {{ background: palette(base); color: palette(text);
   selection-background-color: palette(highlight); selection-color: palette(highlighted-text);
   border: 1px solid palette(mid); }}
+QComboBox QAbstractItemView::item {{ min-height: {touch - 10}px; padding: 0px 6px; }}
 QComboBox::drop-down {{ border: none; width: {3 * arrow + 6}px; }}
 QComboBox::down-arrow {{ width: 0px; height: 0px; border-top: {arrow + 1}px solid palette(text);
   border-left: {arrow}px solid palette(base); border-right: {arrow}px solid palette(base); }}

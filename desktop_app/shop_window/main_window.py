@@ -27,6 +27,7 @@ from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.keys import on_key, press_by
 from desktop_app.shop_window.notice_strip import NoticeStrip
+from desktop_app.shop_window.tab_order import first_stop
 from desktop_app.shop_window.texts import plain_label, tooltip
 
 if TYPE_CHECKING:
@@ -179,6 +180,10 @@ class MainWindow(QMainWindow):
             self.strip.page_changed()
         if hasattr(page, "came_here"):
             page.came_here()
+        if QApplication.focusWidget() in (None, self._undo, self._redo):
+            # Qt hands on where the cursor was; a key pressed blindly must undo nothing.
+            if (first := first_stop(page)) is not None:
+                first.setFocus()
 
     def name_place(self, name: str, words: str) -> None:
         """Change what the rail's button of a place says (a job's number, how many wait)."""

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+from contextlib import suppress
 from itertools import count
+from os.path import exists  # of a folder that nobody may look into, Path's raises an error
 from pathlib import Path
 
 from PySide6.QtCore import QStandardPaths, Signal, Slot
@@ -54,7 +56,9 @@ class NewShopBox(Section):
 
     @Slot()
     def _make(self) -> None:
-        folder = Path(self._line.text().strip()).expanduser()
+        folder = Path(self._line.text().strip())
+        with suppress(RuntimeError):  # nobody here has that home folder
+            folder = folder.expanduser()
         whole = folder.is_absolute()
         self._box.refuse("" if whole else tr("Type the whole path of the folder."))
         if whole:
@@ -64,4 +68,4 @@ class NewShopBox(Section):
 def free_folder(beside: Path) -> Path:
     """Return a folder in another one whose name nothing has there yet."""
     names = (_NAME if number == 1 else f"{_NAME} {number}" for number in count(1))
-    return next(beside / name for name in names if not (beside / name).exists())
+    return next(beside / name for name in names if not exists(beside / name))

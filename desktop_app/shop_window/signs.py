@@ -1,22 +1,8 @@
-"""The signs of the program: shapes with words that read in black and white."""
+"""A sign with its word: a shape that reads in black and white; each room has its own table."""
 
 from __future__ import annotations
 
-from desktop_app.language import marked, tr
-
-STANDING_SIGNS = {
-    marked("heard"): "…",
-    marked("on the bench"): "▤",
-    marked("back on"): "⚙",
-    marked("under watch"): "◔",
-    marked("seen fine"): "◉",
-    marked("nothing heard"): "○",
-    marked("lost sight"): "◌",
-    marked("came back"): "↩",
-    marked("came back, not ours"): "↪",
-    marked("came back, cannot tell"): "⁇",
-    marked("came back after the window"): "⇥",
-}
+from desktop_app.language import tr
 
 
 def signed(signs: dict[str, str], word: str) -> str:

@@ -12,6 +12,7 @@ from desktop_app.symptom_search.near_spelling import NearSpelling
 _SHORTEST_JOINED = 6
 _SHORTEST_SLIP = 4
 _REMEMBERED = 20_000  # words whose spelling was looked up before
+_PHRASES = 5_000  # more than all files of symptoms tell
 _CLAUSE = re.compile(r"[.;:!?,\n()]+")
 _WORD = re.compile(r"[a-z0-9]+")
 _MARKS = str.maketrans({"'": "", "’": "", "‘": "", "`": ""})
@@ -123,7 +124,7 @@ class WordReader:
         self._ordinary = frozenset(map(stem, ordinary))
         self._spelled_alone = lru_cache(_REMEMBERED)(self._spell_alone)
         self._are_one = lru_cache(_REMEMBERED)(self._is_one_apart)
-        self._told = lru_cache(_REMEMBERED)(self._tell)  # a phrase is asked for by several readers
+        self._told = lru_cache(_PHRASES)(self._tell)  # a phrase is asked for by several readers
 
     def clauses(self, text: str) -> list[list[str]]:
         """Return the compared words clause by clause; filling words are left out."""

@@ -8,6 +8,7 @@ from datetime import date, timedelta
 
 from sqlalchemy import Connection, select
 
+from desktop_app.parts_compared.dimension_verdict import looks_mirrored
 from desktop_app.parts_compared.instruments.instrument import Instrument
 from desktop_app.parts_compared.many_pairs.judge_many import ManyVerdicts, judge_many
 from desktop_app.parts_compared.many_pairs.many_decisions import code
@@ -15,7 +16,6 @@ from desktop_app.parts_compared.many_pairs.one_by_one import judge_one_by_one
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.stored import Pair
 from desktop_app.parts_compared.stored_many import KindPairs, pairs_by_kind
-from desktop_app.parts_compared.verdict import looks_mirrored
 from desktop_app.repair_jobs.stored import Job
 from desktop_app.returns_watched.stored_money_owed import claims_between
 from desktop_app.returns_watched.stored_vehicles import each_block

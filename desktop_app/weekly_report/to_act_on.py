@@ -19,6 +19,7 @@ def to_act_on(figures: WeekFigures) -> tuple[ToDo, ...]:
     """Return what is to be done, what could hurt somebody first; nothing that has no job."""
     waits = [one.row for one in figures.year.returns if one.row.waits]
     late = [one for one in open_changes(figures) if one.change.is_late(figures.as_of)]
+    day = figures.as_of.isoformat()  # of a week that is over its last day, and not today
     asked = (
         (tr("Somebody could have been hurt"), _opened(dangerous(figures)), CAME_BACK),
         (
@@ -27,9 +28,9 @@ def to_act_on(figures: WeekFigures) -> tuple[ToDo, ...]:
             CAME_BACK,
         ),
         (tr("To be judged"), _opened(waits), RAW),
-        (tr("Ask the customer now"), calls_now(figures), WINDOWS),
+        (tr("To be asked by {day}", day=day), calls_now(figures), WINDOWS),
         (
-            tr("The window probably ends within {days} days", days=ENDS_SOON),
+            tr("The window probably ends within {days} days of {day}", days=ENDS_SOON, day=day),
             [job.job for job in ending_soon(figures)],
             WINDOWS,
         ),

@@ -10,12 +10,12 @@ from hypothesis import assume, example, given
 from hypothesis import strategies as st
 
 from desktop_app.parts_compared.comparison import DimensionComparison, DimensionVerdict
+from desktop_app.parts_compared.dimension_verdict import judge_dimension
 from desktop_app.parts_compared.instruments.instrument import Instrument
 from desktop_app.parts_compared.pair_verdict import compare
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension, Span
 from desktop_app.parts_compared.reading import Reading
 from desktop_app.parts_compared.uncertainty import mean_and_spread, side_reading
-from desktop_app.parts_compared.verdict import judge_dimension
 from tests.parts_compared.invented_kinds import both, dimension, kind, read, worn
 
 CALLIPER = Instrument("calliper", "mm", 0.01, 0.03, repeatability=0.02)

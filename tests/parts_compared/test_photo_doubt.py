@@ -10,6 +10,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from desktop_app.parts_compared.dimension_verdict import judge_dimension
 from desktop_app.parts_compared.instruments.photo_marks import instrument_of_marks
 from desktop_app.parts_compared.instruments.tool_choice import finest_together
 from desktop_app.parts_compared.judged_in_inches import mm_to_inch
@@ -29,7 +30,6 @@ from desktop_app.parts_compared.uncertainty import (
     side_estimate,
     side_reading,
 )
-from desktop_app.parts_compared.verdict import judge_dimension
 from tests.parts_compared.invented_kinds import both, dimension, read, worn
 
 CARD = "card 1, 10 ± 1 mm up"

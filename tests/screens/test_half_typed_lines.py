@@ -11,9 +11,11 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QComboBox, QLineEdit
 from pytestqt.qtbot import QtBot
 
+from desktop_app.parts_compared.stored_pairs import read_pair
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.stored_reading import read_job
 from desktop_app.repair_jobs.write_up import WriteUp
+from desktop_app.shop_window.drafts import Drafts
 from tests.shop_stories.counter import Counter, sitting
 
 EVENT = "Odometer replaced, or car sold: not said"
@@ -88,9 +90,10 @@ def test_what_happened_to_a_car_half_told_comes_back_unfolded(qtbot: QtBot, tmp_
         two_jobs(at)
         open_job(at, "J-101")
         at.press(EVENT)
-        at.choose("What happened", "sold")
         at.type_into(QLineEdit, "Note", "to a neigh")
-        left = as_killed(at, folder, tmp_path / "left", "to a neigh")
+        as_killed(at, folder, tmp_path / "before", "to a neigh")
+        at.choose("What happened", "sold")  # said last, it is kept with the rest
+        left = as_killed(at, folder, tmp_path / "left", '"kind": "1"')
     with sitting(qtbot, left, MONDAY) as at:
         open_job(at, "J-101")
         assert at.find(QLineEdit, "Note").text() == "to a neigh"
@@ -119,9 +122,49 @@ def test_a_limit_without_its_other_half_comes_back_with_its_pair(
         at.find(QLineEdit, "where the limits stand, ").clear()
 
 
+def test_a_limit_that_is_kept_and_was_typed_wrong_since_can_be_emptied(
+    qtbot: QtBot, tmp_path: Path
+) -> None:
+    folder, most = tmp_path / "shop", "at most, "
+    with sitting(qtbot, folder, MONDAY) as at:
+        two_jobs(at)
+        open_job(at, "J-101")
+        at.type_into(QLineEdit, "Part kind", "brake disc", enter=True)
+        at.press("More dimensions")
+        at.type_into(QLineEdit, most, "0.1", enter=True)
+        at.type_into(QLineEdit, most, "0.1 or so", enter=True)
+        left = as_killed(at, folder, tmp_path / "left", "0.1 or so")
+        at.type_into(QLineEdit, most, "0.1", enter=True)
+    with sitting(qtbot, left, MONDAY) as at:
+        open_job(at, "J-101")
+        desk = at.program.desk
+        assert desk is not None
+        assert [one.at_most for one in desk.ask(read_pair, 1).limits] == [0.1]
+        at.press("More dimensions")
+        field = at.find(QLineEdit, most)
+        assert field.text() == "0.1 or so"
+        field.setFocus()
+        field.selectAll()
+        qtbot.keyClick(field, Qt.Key.Key_Delete)
+        qtbot.keyClick(field, Qt.Key.Key_Return)
+        assert [one.at_most for one in desk.ask(read_pair, 1).limits] in ([], [None])
+
+
 def two_jobs(at: Counter) -> None:
     """Take in two cars."""
     desk = at.program.desk
     assert desk is not None
     for plate in ("TH 1", "TH 2"):
         desk.do(actions.write_up, WriteUp("misses", plate=plate, odometer=1000))
+
+
+def test_a_folder_that_takes_no_file_costs_no_typing_until_the_program_ends(tmp_path: Path) -> None:
+    drafts = Drafts(tmp_path / "not there")
+    drafts.keep("findings of J-101", {"typed": "rotor tip burned"})
+    assert drafts.read("findings of J-101") == {"typed": "rotor tip burned"}
+    (tmp_path / "not there").mkdir()
+    drafts.keep("codes of J-101", {"typed": "P0301"})
+    again = Drafts(tmp_path / "not there")
+    assert again.read("findings of J-101") == {"typed": "rotor tip burned"}
+    again.keep("findings of J-101", {"typed": ""})
+    assert again.read("findings of J-101") == {}

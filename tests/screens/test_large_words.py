@@ -23,8 +23,8 @@ from pytestqt.qtbot import QtBot
 from desktop_app.part_photos.screen.bench_page import PhotoBench
 from desktop_app.part_photos.screen.bench_stage import BenchStage
 from desktop_app.parts_compared.pair_verdict import compare
+from desktop_app.parts_compared.screen.dimension_verdict_label import VerdictLabel
 from desktop_app.parts_compared.screen.sheet_preview import SheetPreview
-from desktop_app.parts_compared.screen.verdict_label import VerdictLabel
 from desktop_app.repair_jobs import actions
 from desktop_app.repair_jobs.screen.job_head import JobHead
 from desktop_app.repair_jobs.write_up import WriteUp

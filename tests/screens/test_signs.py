@@ -10,10 +10,10 @@ from PySide6.QtGui import QFont, QRawFont
 from desktop_app.part_photos.signs import SIDE_SIGNS
 from desktop_app.parts_compared.comparison import DimensionVerdict, PairVerdict
 from desktop_app.parts_compared.signs import DIMENSION_SIGNS, PAIR_SIGNS
+from desktop_app.returns_watched.signs import STANDING_SIGNS
 from desktop_app.returns_watched.standing import Standing
 from desktop_app.shop_record.own_program.resource_folder import resource_path
 from desktop_app.shop_window.fields import ThreeWay
-from desktop_app.shop_window.signs import STANDING_SIGNS
 
 ALL = {
     *DIMENSION_SIGNS.values(),

@@ -6,7 +6,6 @@ from collections.abc import Iterator
 
 import pytest
 from PySide6.QtCore import QPoint, Qt
-from PySide6.QtGui import QFont
 from PySide6.QtWidgets import (
     QApplication,
     QLabel,
@@ -22,6 +21,7 @@ from desktop_app.repair_jobs.stored_reading import job_by_number
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
+from desktop_app.shop_window.look import dress
 from desktop_app.shop_window.page import Section
 from desktop_app.weekly_report.screen import monday_book_page
 from desktop_app.weekly_report.screen.monday_book_page import MondayBookPage
@@ -186,10 +186,11 @@ def test_a_sheet_that_cannot_be_worked_out_says_so_and_is_there_when_chosen_once
 def test_names_of_sheets_stay_readable_when_the_text_grows(book: Book, qapp: QApplication) -> None:
     names = book.page.findChild(QListWidget)
     assert names is not None
-    before = (qapp.font(), names.width())
+    dress(qapp)
+    before = names.width()
     try:
-        qapp.setFont(QFont(qapp.font().family(), 24))
-        book.bot.waitUntil(lambda: names.width() > before[1])
+        dress(qapp, text_size=24)
+        book.bot.waitUntil(lambda: names.width() > before)
         assert names.sizeHintForColumn(0) <= names.viewport().width()
     finally:
-        qapp.setFont(before[0])
+        dress(qapp)

@@ -71,6 +71,9 @@ def test_a_car_that_comes_back_on_the_day_it_left_is_a_comeback(
         at.quiet()
         assert "J-102 after J-101" in at.find(QListView, "Returns").model().index(0, 0).data()
         assert at.reads("Nothing waits for a judgement.")
+        # What it came back with is no doubt about what it came and left with in the morning.
+        open_job(at)
+        assert not at.reads("but on 2 March 2026 it said")
         # The weekly book counts it.
         monkeypatch.setattr(
             QFileDialog, "getSaveFileName", lambda *_a, **_k: (str(book), "Workbook (*.xlsx)")

@@ -61,7 +61,7 @@ def points_of(job: JobEntry, asked: Asked, lengths: Lengths) -> int | None:
         return units + points.UNIT * points.CAME_BACK
     trouble = job.course & (course.TROUBLE | course.LOST)
     stayed = is_settled(job, asked.today) and not trouble
-    return units + points.UNIT * points.STAYED_FIXED * stayed
+    return units + points.UNIT * points.SEEN_FINE * stayed
 
 
 def word_value(job: JobEntry, word: AskedWord, lengths: Lengths) -> int:

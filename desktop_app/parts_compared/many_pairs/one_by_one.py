@@ -6,11 +6,11 @@ from collections.abc import Iterator, Mapping, Sequence
 from typing import TYPE_CHECKING
 
 from desktop_app.parts_compared.comparison import DimensionComparison
+from desktop_app.parts_compared.dimension_verdict import judge_dimension
 from desktop_app.parts_compared.instruments.instrument import Instrument
 from desktop_app.parts_compared.many_pairs.pair_columns import NO_MARK, NO_WORD, PairColumns
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.reading import SIDES, Reading
-from desktop_app.parts_compared.verdict import judge_dimension
 
 if TYPE_CHECKING:
     import numpy as np

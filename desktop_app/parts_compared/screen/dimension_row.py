@@ -24,13 +24,13 @@ from desktop_app.parts_compared.readings_typed import (
 )
 from desktop_app.parts_compared.screen.against_box import ExplainBox, LimitBox
 from desktop_app.parts_compared.screen.dimension_drawing import DimensionDrawing
+from desktop_app.parts_compared.screen.dimension_verdict_label import VerdictLabel
 from desktop_app.parts_compared.screen.drawn_values import drawn_values
 from desktop_app.parts_compared.screen.reading_field import (
     ReadingBox,
     ReadingField,
     WordField,
 )
-from desktop_app.parts_compared.screen.verdict_label import VerdictLabel
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.shop_window.desk import Desk
 from desktop_app.shop_window.fields import ChoiceField

@@ -32,7 +32,7 @@ class FieldsTogether(QFrame):
         self.fields = [LineField(name, self._save) for _, name in names]
         lines = {str(place): field for place, field in enumerate(self.fields)}
         self._draft = LineDraft(self, drafts, lines)
-        self._draft.begin(form)
+        self._form: str | None = form
         self._said = plain_label("", "quiet", wrap=True)
         self._said.hide()
         grid = QGridLayout(self)
@@ -46,6 +46,9 @@ class FieldsTogether(QFrame):
         for field, text in zip(self.fields, texts, strict=True):
             if not (field.hasFocus() and field.text().strip() == text):
                 field.show_value(text)
+        if self._form is not None:  # once the fields know what is kept; the draft differs from it
+            self._draft.begin(self._form)
+            self._form = None
 
     def say(self, words: str) -> None:
         """Say beneath the fields what is missing or accepted."""

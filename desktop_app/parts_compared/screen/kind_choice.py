@@ -72,8 +72,8 @@ class KindChoice(QWidget):
         self._draft.keep()
 
     def _empty(self) -> None:
-        self._kind.clear()
-        self._position.clear()
+        self._kind.setText("")  # and no undo here that would bring it back
+        self._position.setText("")
         self._say("")
 
     @Slot()

@@ -125,6 +125,7 @@ class CarEventForm(QWidget):
     @Slot()
     def _fit(self) -> None:
         """Ask for readings only where there were two odometers."""
+        self._pause.start()
         for box in self._readings:
             box.setVisible(self._kind.currentData() == "odometer replaced")
 
@@ -182,6 +183,6 @@ def _form(car: int) -> str:
 
 def _of(draft: dict[str, str]) -> _Words:
     """Return the words of a draft; a kind that a hand wrote into its file is the first one."""
-    kind = draft.get("kind", "")
+    kinds = {str(place): place for place in range(len(odometer_actions.EVENT_KINDS))}
     lines = (draft.get(name, "") for name in _Words._fields[1:])
-    return _Words(int(kind) if kind.isdecimal() else 0, *lines)
+    return _Words(kinds.get(draft.get("kind", ""), 0), *lines)

@@ -29,7 +29,7 @@ class RowField(LineField):
     def begin(self, form: str) -> None:
         """Be the line of another form: what stands in it goes to the one before."""
         self.save_now()
-        self.clear()
+        self.setText("")  # and no undo here that would bring it back
         if self._draft is not None:
             self._draft.begin(form)
 

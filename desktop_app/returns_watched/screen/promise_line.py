@@ -8,13 +8,14 @@ from desktop_app.language import tr
 from desktop_app.repair_jobs.odometer_questions import day_in_words
 from desktop_app.repair_jobs.proof_said import unit_of
 from desktop_app.repair_jobs.stored_reading import read_job
+from desktop_app.returns_watched.signs import STANDING_SIGNS
 from desktop_app.returns_watched.standing import Standing
 from desktop_app.returns_watched.stored_standing import read_standing
 from desktop_app.returns_watched.watch_words import window_in_words
 from desktop_app.returns_watched.window import Window
 from desktop_app.shop_record.kept_value import kept_day
 from desktop_app.shop_window.desk import Desk
-from desktop_app.shop_window.signs import STANDING_SIGNS, signed
+from desktop_app.shop_window.signs import signed
 
 
 def promise_line(desk: Desk, names: Mapping[str, str]) -> Callable[[int], str]:

@@ -23,6 +23,7 @@ from desktop_app.returns_watched.returns_list import ReturnRow
 from desktop_app.returns_watched.screen.asked_box import AskedBox
 from desktop_app.returns_watched.screen.owed_box import OwedBox
 from desktop_app.returns_watched.screen.promise_fields import RULES
+from desktop_app.returns_watched.signs import STANDING_SIGNS
 from desktop_app.returns_watched.stored_standing import JobStanding, read_standing
 from desktop_app.returns_watched.watch_words import days_in_words, window_in_words
 from desktop_app.returns_watched.window import Window
@@ -33,7 +34,7 @@ from desktop_app.shop_window.fields import Labelled, LineField
 from desktop_app.shop_window.flow_row import empty
 from desktop_app.shop_window.kept_choice import KeptChoiceField
 from desktop_app.shop_window.page import Section
-from desktop_app.shop_window.signs import STANDING_SIGNS, signed
+from desktop_app.shop_window.signs import signed
 from desktop_app.shop_window.texts import plain_label
 
 _UNTIL_THEN = tr(

@@ -8,7 +8,7 @@ from dataclasses import dataclass, fields
 from functools import cached_property
 from typing import TYPE_CHECKING, Any
 
-from desktop_app.symptom_search.points import CAME_BACK, STAYED_FIXED, UNIT
+from desktop_app.symptom_search.points import CAME_BACK, SEEN_FINE, UNIT
 from desktop_app.symptom_search.word_index.course import (
     BACK,
     COUNTED,
@@ -127,7 +127,7 @@ def _fates(arrays: Arrays, today: int) -> Fates:
     left_out = (course & LEFT_OUT > 0) & ~back
     settled = is_over & (course & COUNTED > 0) & ~left_out
     stayed = settled & (course & (TROUBLE | LOST) == 0)
-    points = np.where(stayed, np.int32(STAYED_FIXED * UNIT), np.int32(0))
+    points = np.where(stayed, np.int32(SEEN_FINE * UNIT), np.int32(0))
     points[back] = CAME_BACK * UNIT
     return Fates((settled * SETTLED + back * BACK).astype(np.uint8), points)
 

@@ -19,7 +19,7 @@ from desktop_app.weekly_report.sheets.group_table import Groups, group_table
 from desktop_app.weekly_report.sheets.sheet_words import about, columns, year_words
 from desktop_app.weekly_report.year_behind import JobDone
 
-_VERDICTS = {
+COMPARED = {
     "fits": tr("old and new compared: fits"),
     "stop and look": tr("compared: stop and look"),
     "not enough measured": tr("compared: not enough measured"),
@@ -104,13 +104,13 @@ def _level(level: int | None) -> tuple[str]:
 
 def _compared(figures: WeekFigures) -> Table:
     groups = Groups(figures.year, "verdict", lambda job: (job_compared_as(job),))
-    order = list(_VERDICTS)
+    order = list(COMPARED)
     groups.rates = tuple(sorted(groups.rates, key=lambda group: order.index(group.name)))
     return group_table(
         "Compared",
         columns((tr("Parts"), "words")),
         groups,
-        lambda group: (_VERDICTS[group.name],),
+        lambda group: (COMPARED[group.name],),
         title=tr("Does comparing the parts pay?"),
         again=True,
         said=does_it_pay(groups.jobs("fits"), groups.jobs(NOT_COMPARED)) if groups.rates else (),

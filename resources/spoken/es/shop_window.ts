@@ -141,7 +141,7 @@
     </message>
     <message>
         <source>Set This Shop Up</source>
-        <translation>Preparar este taller</translation>
+        <translation>Poner en marcha</translation>
     </message>
     <message>
         <source>All of it can stay as it is and be changed at any time under House Rules, where every other rule stands too.</source>
@@ -546,50 +546,6 @@
     <message>
         <source>Show only rows with these words: {table}</source>
         <translation>Mostrar solo filas con estas palabras: {table}</translation>
-    </message>
-    <message>
-        <source>heard</source>
-        <translation>contado</translation>
-    </message>
-    <message>
-        <source>on the bench</source>
-        <translation>en el banco</translation>
-    </message>
-    <message>
-        <source>back on</source>
-        <translation>montado de nuevo</translation>
-    </message>
-    <message>
-        <source>under watch</source>
-        <translation>en observación</translation>
-    </message>
-    <message>
-        <source>seen fine</source>
-        <translation>visto bien</translation>
-    </message>
-    <message>
-        <source>nothing heard</source>
-        <translation>sin noticias</translation>
-    </message>
-    <message>
-        <source>lost sight</source>
-        <translation>perdido de vista</translation>
-    </message>
-    <message>
-        <source>came back</source>
-        <translation>volvió</translation>
-    </message>
-    <message>
-        <source>came back, not ours</source>
-        <translation>volvió, no es nuestro</translation>
-    </message>
-    <message>
-        <source>came back, cannot tell</source>
-        <translation>volvió, no se sabe</translation>
-    </message>
-    <message>
-        <source>came back after the window</source>
-        <translation>volvió después del plazo</translation>
     </message>
     <message>
         <source>The vehicle maker&apos;s procedure, local rules and licensed people come first.</source>

@@ -221,7 +221,7 @@
     </message>
     <message>
         <source>stalls</source>
-        <translation type="unfinished"></translation>
+        <translation>se cala</translation>
     </message>
     <message>
         <source>stalls when stopping</source>

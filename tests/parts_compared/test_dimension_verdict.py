@@ -9,10 +9,10 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from desktop_app.parts_compared.comparison import DimensionComparison
+from desktop_app.parts_compared.dimension_verdict import judge_dimension
 from desktop_app.parts_compared.instruments.instrument import Instrument
 from desktop_app.parts_compared.part_kinds.part_kind import Dimension
 from desktop_app.parts_compared.reading import Reading
-from desktop_app.parts_compared.verdict import judge_dimension
 from tests.parts_compared.invented_kinds import both, dimension, read, worn
 
 CALLIPER = Instrument("calliper", "mm", 0.01, 0.03)
