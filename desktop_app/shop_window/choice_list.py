@@ -24,9 +24,8 @@ class ChoiceList(QComboBox):
             # unless it has a style sheet of its own. An empty one will do.
             opens.setStyleSheet("*{}")
             opens.ensurePolished()
-            self.setItemDelegate(
-                QStyledItemDelegate(self)
-            )  # the usual one knows no height of a row
+            # Qt's own knows no height of a row.
+            self.setItemDelegate(QStyledItemDelegate(self))
 
     def wheelEvent(self, event: Any) -> None:
         event.ignore()

@@ -180,10 +180,10 @@ class MainWindow(QMainWindow):
             self.strip.page_changed()
         if hasattr(page, "came_here"):
             page.came_here()
-        if QApplication.focusWidget() in (None, self._undo, self._redo):
-            # Qt hands on where the cursor was; a key pressed blindly must undo nothing.
-            if (first := first_stop(page)) is not None:
-                first.setFocus()
+        # Qt hands on where the cursor was; a key pressed blindly must undo nothing.
+        first = first_stop(page)
+        if first is not None and QApplication.focusWidget() in (None, self._undo, self._redo):
+            first.setFocus()
 
     def name_place(self, name: str, words: str) -> None:
         """Change what the rail's button of a place says (a job's number, how many wait)."""

@@ -4490,7 +4490,7 @@
     </message>
     <message>
         <source>{low} to {high}</source>
-        <extracomment>A decimal point that was lost or moved makes ten of one; readings that differ by half of it are told by their scatter (common practice, no source).</extracomment>
+        <extracomment>A decimal point that was lost or moved makes ten of one; readings that differ by half of it are told by their scatter (common practice, no source). Play and run-out scatter by as much as they are: in mm less than this apart is no slip (common practice, no source).</extracomment>
         <translation>{low} a {high}</translation>
     </message>
     <message>

@@ -2836,12 +2836,12 @@
         <translation>Por juzgar</translation>
     </message>
     <message>
-        <source>Ask the customer now</source>
-        <translation>Preguntar ahora al cliente</translation>
+        <source>To be asked by {day}</source>
+        <translation>Por preguntar hasta {day}</translation>
     </message>
     <message>
-        <source>The window probably ends within {days} days</source>
-        <translation>El plazo acaba probablemente en {days} días</translation>
+        <source>The window probably ends within {days} days of {day}</source>
+        <translation>El plazo acaba probablemente en {days} días desde el {day}</translation>
     </message>
     <message>
         <source>A promised change is late</source>
