@@ -134,6 +134,8 @@ class Program(QObject):
         self._close_log = keep_log(record.folder)
         shop_place.remember(record.folder)
         self.opened.emit(record.folder)
+        if self.window.has_place(WELCOME):
+            self.window.strip.shop_opened()
         self.desk = furnish(self.window, record)
         self._seen = self.desk.ask(last_number)
         self.desk.changed.connect(self._dress_again)
@@ -278,7 +280,10 @@ class Program(QObject):
 
         if self.window.has_place(WELCOME):
             return
-        page = WelcomePage(shop_place.shops_opened())
+        named = self._refused  # one that was open before is somewhere else now, and not to be made
+        if named is not None and str(named.resolve()) == shop_place.last_shop():
+            named = None
+        page = WelcomePage(shop_place.shops_opened(), named)
         page.new_wanted.connect(self._make)
         page.open_wanted.connect(self._open)
         page.server_wanted.connect(self._show_server)

@@ -19,15 +19,17 @@ _NAME = "Benchwitness"
 
 
 class NewShopBox(Section):
-    """The folder, and the button that makes the shop in it."""
+    """The folder, and the button that makes the shop in it.
+
+    `named` is the folder in which a shop was looked for in vain: probably that one is meant.
+    """
 
     wanted = Signal(object)  # Path
 
-    def __init__(self) -> None:
+    def __init__(self, named: Path | None = None) -> None:
         super().__init__("")
-        documents = QStandardPaths.StandardLocation.DocumentsLocation
-        beside = QStandardPaths.writableLocation(documents)
-        self._line = QLineEdit(str(free_folder(Path(beside) if beside else Path.home())))
+        meant = named if named and not exists(named) else _in_documents()
+        self._line = QLineEdit(str(meant.absolute()))
         self._line.setMaximumWidth(640)
         self._line.returnPressed.connect(self._make)
         self._box = Labelled(
@@ -63,6 +65,12 @@ class NewShopBox(Section):
         self._box.refuse("" if whole else tr("Type the whole path of the folder."))
         if whole:
             self.wanted.emit(folder)
+
+
+def _in_documents() -> Path:
+    documents = QStandardPaths.StandardLocation.DocumentsLocation
+    beside = QStandardPaths.writableLocation(documents)
+    return free_folder(Path(beside) if beside else Path.home())
 
 
 def free_folder(beside: Path) -> Path:

@@ -104,6 +104,12 @@ class NoticeStrip(QFrame):
         self.look_again()
         self._let_go_after(NEW_FOR_S if self._tells_done else OLD_AFTER_S)
 
+    def shop_opened(self) -> None:
+        """Let go what was told before: it was about a shop that is not open, or not there."""
+        self._asks, self._damaged = "", False
+        if self._button.text() != _STOP:
+            self.hide()
+
     @Slot(object)
     def deed_done(self, done: Done) -> None:
         """Let a notice of what was done go with the next deed of this desk."""

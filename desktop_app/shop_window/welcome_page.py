@@ -17,7 +17,10 @@ from desktop_app.shop_window.texts import plain_label
 
 
 class WelcomePage(ReadingPage):
-    """Ways to begin; `opened` are the folders of shops that were open before, the last first."""
+    """Ways to begin; `opened` are the folders of shops that were open before, the last first.
+
+    `named` is the folder in which a shop was looked for in vain.
+    """
 
     new_wanted = Signal(object)  # Path
     open_wanted = Signal(object)  # Path
@@ -25,12 +28,12 @@ class WelcomePage(ReadingPage):
     demo_wanted = Signal()
     backup_wanted = Signal()
 
-    def __init__(self, opened: Sequence[Path] = ()) -> None:
+    def __init__(self, opened: Sequence[Path] = (), named: Path | None = None) -> None:
         super().__init__()
         self.column.addWidget(plain_label(tr("Which shop?"), "title"))
         if opened:
             self.column.addWidget(self._again(opened))
-        new = NewShopBox()
+        new = NewShopBox(named)
         new.wanted.connect(self.new_wanted)
         self.column.addWidget(new)
         for words, says, slot in (

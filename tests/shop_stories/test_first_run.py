@@ -185,6 +185,21 @@ def test_the_demo_shop_is_made_beside_the_window_and_opened(
     assert at.program.desk.record.folder == tmp_path / "demo-shop"
 
 
+def test_a_folder_that_was_named_and_is_not_there_yet_is_proposed(
+    qtbot: QtBot, tmp_path: Path
+) -> None:
+    program = Program(tmp_path / "lane", lambda: NOON)
+    qtbot.addWidget(program.window)
+    program.start()
+    at = Counter(qtbot, program)
+    qtbot.waitUntil(lambda: at.window.here() == WELCOME)
+    assert at.find(QLineEdit, "Folder of a new shop").text() == str(tmp_path / "lane")
+    at.press("Make a new shop")
+    qtbot.waitUntil(lambda: at.window.here() == FIRST_RULES)
+    assert not at.reads("There is no shop")
+    program.close()
+
+
 def test_shops_that_were_open_before_are_one_press_away(
     qtbot: QtBot, tmp_path: Path, new_folder: Path
 ) -> None:
@@ -198,6 +213,8 @@ def test_shops_that_were_open_before_are_one_press_away(
     program.start()
     at = Counter(qtbot, program)
     qtbot.waitUntil(lambda: at.window.here() == WELCOME)
+    # It is somewhere else now: none is to be made where it was.
+    assert at.find(QLineEdit, "Folder of a new shop").text() != str(tmp_path / "south")
     at.press(f"Open {tmp_path / 'north'}")
     assert program.desk is not None
     assert program.desk.record.folder == tmp_path / "north"
