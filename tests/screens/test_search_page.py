@@ -139,6 +139,20 @@ def test_down_and_enter_open_a_job_without_a_mouse(page: AskPage, qtbot: QtBot) 
     assert field.hasFocus() or page.focusWidget() is field
 
 
+def test_a_job_that_was_pressed_is_opened_by_a_button(page: AskPage, qtbot: QtBot) -> None:
+    qtbot.keyClicks(named(page, QLineEdit, "Ask the old jobs"), "rain")
+    qtbot.waitUntil(lambda: len(rows(page)) == 2 and "why" not in rows(page)[0])
+    found = named(page, QListView, "Jobs found")
+    [button] = [one for one in page.findChildren(QPushButton) if one.text() == "Open the job"]
+    assert not button.isVisible()
+    first = found.model().index(0, 0)
+    place = found.visualRect(first).center()
+    qtbot.mouseClick(found.viewport(), Qt.MouseButton.LeftButton, pos=place)
+    with qtbot.waitSignal(page.job_chosen) as chosen:
+        qtbot.mouseClick(button, Qt.MouseButton.LeftButton)
+    assert chosen.args == [first.data(HitRows.HIT).job_id]
+
+
 def test_enter_on_a_job_number_opens_that_job(page: AskPage, qtbot: QtBot) -> None:
     field = named(page, QLineEdit, "Ask the old jobs")
     qtbot.keyClicks(field, "j-2")

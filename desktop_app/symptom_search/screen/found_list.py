@@ -9,6 +9,7 @@ from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QHBoxLayout, QListView, QPushButton, QVBoxLayout, QWidget
 
 from desktop_app.language import tr
+from desktop_app.shop_window.flow_row import FlowRow
 from desktop_app.shop_window.texts import plain_label, tooltip
 from desktop_app.symptom_search.found import Hit
 from desktop_app.symptom_search.screen.hit_painter import HitPainter
@@ -45,9 +46,15 @@ class FoundList(QWidget):
         self._like = QPushButton(tr("Start a job like this one"))
         self._like.setToolTip(tooltip(tr("A car is here with the same trouble as the chosen job")))
         self._like.clicked.connect(self._start_like)
-        self._like.hide()
+        self._look_at = QPushButton(tr("Open the job"))
+        self._look_at.clicked.connect(self._open_chosen)
+        self._with_chosen = QWidget()
+        row = FlowRow(self._with_chosen)
+        row.addWidget(self._look_at)
+        row.addWidget(self._like)
+        self._with_chosen.hide()
         self._list.selectionModel().currentChanged.connect(self._chosen)
-        for widget in (self._list, self._back, self._like):
+        for widget in (self._list, self._back, self._look_at, self._like):
             widget.installEventFilter(self)
         head = QHBoxLayout()
         head.addWidget(self._told, 1)
@@ -57,7 +64,7 @@ class FoundList(QWidget):
         column.setSpacing(8)
         column.addLayout(head)
         column.addWidget(self._list, 1)
-        column.addWidget(self._like, 0, Qt.AlignmentFlag.AlignLeft)
+        column.addWidget(self._with_chosen)
 
     def show_found(self, told: str, rows: Sequence[Row], *, anew: bool = True) -> None:
         """Show the jobs found; where nothing else was asked, what stands behind a number stays."""
@@ -97,17 +104,21 @@ class FoundList(QWidget):
         self._told.setText(told)
         self._back.setVisible(behind)
         self._rows.show_rows(rows)
-        self._like.hide()  # until one of the new rows is chosen
+        self._with_chosen.hide()  # until one of the new rows is chosen
 
     @Slot(QModelIndex)
     def _chosen(self, index: QModelIndex) -> None:
-        self._like.setVisible(_hit_at(index) is not None)
+        self._with_chosen.setVisible(_hit_at(index) is not None)
 
     @Slot()
     def _start_like(self) -> None:
         hit = _hit_at(self._list.currentIndex())
         if hit is not None:
             self.like_wanted.emit(hit.job_id)
+
+    @Slot()
+    def _open_chosen(self) -> None:
+        self._open(self._list.currentIndex())
 
     @Slot(QModelIndex)
     def _open(self, index: QModelIndex) -> None:

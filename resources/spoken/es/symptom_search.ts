@@ -424,6 +424,10 @@
         <translation>Hay aquí un vehículo con el mismo problema que el trabajo elegido</translation>
     </message>
     <message>
+        <source>Open the job</source>
+        <translation>Abrir el trabajo</translation>
+    </message>
+    <message>
         <source>Not handed over yet.</source>
         <translation>Aún sin entregar.</translation>
     </message>
