@@ -49,7 +49,7 @@ def scatter_sentence(side: Side, unit: str, spread: float, tool: str, usual: flo
     said = {
         "spread": amount(spread, unit, spread),
         "tool": tool_words(tool),
-        "usual": amount(usual, unit),
+        "usual": amount(usual, unit, usual),
     }
     if side == "removed":
         return tr(

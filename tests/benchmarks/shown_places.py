@@ -10,6 +10,7 @@ import os
 import sys
 import time
 from collections.abc import Callable
+from functools import partial
 from pathlib import Path
 from statistics import median
 
@@ -78,9 +79,9 @@ def main() -> int:
     places = program.desk.parent()
     assert isinstance(places, Places)
     ways: dict[str, Callable[[], object]] = {JOB: lambda: places.open_job(1)}
-    ways |= {place: lambda place=place: program.window.go_to(place) for place in ON_RAIL}
+    ways |= {place: partial(program.window.go_to, place) for place in ON_RAIL}
     first = {place: watch.show(go) for place, go in ways.items()}
-    again = {place: [] for place in ways}
+    again: dict[str, list[tuple[float, float]]] = {place: [] for place in ways}
     for _ in range(LATER):
         for place, go in ways.items():
             again[place].append(watch.show(go))
