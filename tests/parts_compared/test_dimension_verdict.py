@@ -215,7 +215,7 @@ def test_repeats_that_scatter_beyond_the_usual_say_why_the_doubt_is_wider() -> N
     assert alone.sentence.count("±") == 1
     assert repeated.sentence.endswith(
         " The readings of the removed part scatter by 0.06 mm, more than usual (calliper: "
-        "0.01 mm): that makes the ± wider."
+        "0.010 mm): that makes the ± wider."
     )
     both_ways = judged(worn(), [24.6, 24.7, 24.6], [25.5, 25.6, 25.4]).sentence
     assert "The readings of the replacement scatter by 0.10 mm" in both_ways
