@@ -5,11 +5,12 @@ from __future__ import annotations
 from typing import Any, TypeVar
 
 from PySide6.QtCore import Qt, Slot
-from PySide6.QtWidgets import QLabel, QLineEdit, QWidget
+from PySide6.QtWidgets import QLabel, QLineEdit, QPushButton, QWidget
 
 from desktop_app.parts_compared.part_kinds.kind_shelf import load_kinds
 from desktop_app.parts_compared.part_kinds.part_kind import PartKind
 from desktop_app.parts_compared.screen.old_and_new_section import OldAndNewSection
+from desktop_app.parts_compared.stored_pairs import pairs_of_job
 from desktop_app.repair_jobs.actions import write_up
 from desktop_app.repair_jobs.stored_reading import read_job
 from desktop_app.repair_jobs.write_up import WriteUp
@@ -79,3 +80,19 @@ class Bench(ReadingPage):
     def reread(self, _done: object = None) -> None:
         """Show the job as it is kept now."""
         self.section.show_job(self.desk.ask(read_job, self.job_id))
+
+
+def lay(bench: Bench, qtbot: Any, kind: str, position: str = "") -> int:
+    """Lay a pair side by side as a user does, and return its id."""
+    line = named(bench, QLineEdit, "Part kind")
+    qtbot.keyClicks(line, kind)
+    qtbot.keyClicks(named(bench, QLineEdit, "Position of the part"), position)
+    press(bench, qtbot, "Lay old and new side by side")
+    return int(bench.desk.ask(pairs_of_job, bench.job_id)[-1])
+
+
+def press(bench: Bench, qtbot: Any, words: str) -> None:
+    """Press the button that says this, by text or accessible name."""
+    buttons = bench.findChildren(QPushButton)
+    button = next(b for b in buttons if words in (b.text(), b.accessibleName()))
+    qtbot.mouseClick(button, Qt.MouseButton.LeftButton)

@@ -16,9 +16,9 @@ from desktop_app.shop_window.look import dress
 @pytest.mark.parametrize("look", ["light", "dark"])
 @pytest.mark.parametrize("size", [12, 24])
 def test_the_chosen_row_is_seen_among_whole_rows(
-    qapp: QApplication, qtbot: QtBot, look: str, size: int
+    app: QApplication, qtbot: QtBot, look: str, size: int
 ) -> None:
-    dress(qapp, look, size)
+    dress(app, look, size)
     choice = ChoiceList()
     qtbot.addWidget(choice)
     choice.addItems(["rotor", "cap", "lead"])
@@ -32,14 +32,13 @@ def test_the_chosen_row_is_seen_among_whole_rows(
     assert rows.viewport().rect().contains(last)
     assert last.height() >= rows.fontMetrics().height() + 4
     picture = rows.viewport().grab().toImage()
-    palette = qapp.palette()
+    palette = app.palette()
     for row, role in ((0, QPalette.ColorRole.Base), (1, QPalette.ColorRole.Highlight)):
         place = rows.visualRect(rows.model().index(row, 0))
         ground = picture.pixelColor(place.right() - 4, place.center().y())
         assert _near(ground, palette.color(role)), (row, ground.name())
         assert _furthest(picture, place, ground) > 300
     choice.hidePopup()
-    dress(qapp)
 
 
 def _near(one: QColor, other: QColor) -> bool:

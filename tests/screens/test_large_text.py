@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from itertools import pairwise
 
 import pytest
@@ -29,15 +28,6 @@ from desktop_app.weekly_report.screen.monday_book_page import MondayBookPage
 
 SIZES = (9, 12, 16, 20, 24)
 LOOKS = ("light", "dark", "high contrast")
-
-
-@pytest.fixture
-def app(qapp: QApplication) -> Iterator[QApplication]:
-    before = (qapp.font(), qapp.palette(), qapp.styleSheet())
-    yield qapp
-    qapp.setStyleSheet(before[2])
-    qapp.setFont(before[0])
-    qapp.setPalette(before[1])
 
 
 @pytest.fixture

@@ -41,15 +41,6 @@ MONDAY = datetime(2026, 3, 2, 8, 0, tzinfo=UTC)
 
 
 @pytest.fixture
-def app(qapp: QApplication) -> Iterator[QApplication]:
-    before = (qapp.font(), qapp.palette(), qapp.styleSheet())
-    yield qapp
-    qapp.setStyleSheet(before[2])
-    qapp.setFont(before[0])
-    qapp.setPalette(before[1])
-
-
-@pytest.fixture
 def desk(app: QApplication, shop: ShopRecord) -> Iterator[Desk]:
     desk = Desk(shop)
     yield desk

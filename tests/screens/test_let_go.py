@@ -60,14 +60,14 @@ def _make_and_let_go(window: QWidget, fill: Callable[[QWidget], None], rounds: i
 
 @pytest.mark.parametrize(("fill", "most"), [(_lists, 200), (_rows, 60), (_fields, 60)])
 def test_a_page_made_again_and_again_holds_no_more_memory(
-    qapp: QApplication, qtbot: QtBot, fill: Callable[[QWidget], None], most: int
+    app: QApplication, qtbot: QtBot, fill: Callable[[QWidget], None], most: int
 ) -> None:
     """As bytes that the C library has handed out; a list once left 600, a place in a row 88."""
     library = ctypes.CDLL(None)
     if not hasattr(library, "mallinfo2"):
         pytest.skip("only the GNU C library says what it has handed out")
     library.mallinfo2.restype = _Held
-    dress(qapp)
+    dress(app)
     window = QWidget()
     qtbot.addWidget(window)
     window.show()

@@ -24,7 +24,16 @@ from desktop_app.parts_compared.stored_refit import refit_checks_for
 from desktop_app.shop_record.house_rules import change_rule
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_window.desk import Desk
-from tests.screens.bench_desk import Bench, all_kinds, named, new_job, retype, words_of
+from tests.screens.bench_desk import (
+    Bench,
+    all_kinds,
+    lay,
+    named,
+    new_job,
+    press,
+    retype,
+    words_of,
+)
 from tests.screens.photo_desk import CAP, ROTOR
 
 ENTER = Qt.Key.Key_Return
@@ -48,22 +57,6 @@ def bench(desk: Desk, qtbot: Any) -> Bench:
     qtbot.waitExposed(page)
     page.activateWindow()
     return page
-
-
-def lay(bench: Bench, qtbot: Any, kind: str, position: str = "") -> int:
-    """Lay a pair side by side as a user does, and return its id."""
-    line = named(bench, QLineEdit, "Part kind")
-    qtbot.keyClicks(line, kind)
-    qtbot.keyClicks(named(bench, QLineEdit, "Position of the part"), position)
-    press(bench, qtbot, "Lay old and new side by side")
-    return int(bench.desk.ask(pairs_of_job, bench.job_id)[-1])
-
-
-def press(bench: Bench, qtbot: Any, words: str) -> None:
-    """Press the button that says this, by text or accessible name."""
-    buttons = bench.findChildren(QPushButton)
-    button = next(b for b in buttons if words in (b.text(), b.accessibleName()))
-    qtbot.mouseClick(button, Qt.MouseButton.LeftButton)
 
 
 def measure(bench: Bench, qtbot: Any, name: str, text: str) -> QLineEdit:

@@ -6,12 +6,11 @@ from collections.abc import Iterator
 from typing import Any
 
 import pytest
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QLineEdit, QPushButton
+from PySide6.QtWidgets import QLineEdit
 
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_window.desk import Desk
-from tests.screens.bench_desk import Bench, named, new_job, retype, words_of
+from tests.screens.bench_desk import Bench, lay, named, new_job, press, retype, words_of
 
 
 @pytest.fixture
@@ -32,21 +31,6 @@ def bench(desk: Desk, qtbot: Any) -> Bench:
     qtbot.waitExposed(page)
     page.activateWindow()
     return page
-
-
-def lay(bench: Bench, qtbot: Any, kind: str, position: str = "") -> None:
-    """Lay a pair side by side as a user does."""
-    line = named(bench, QLineEdit, "Part kind")
-    qtbot.keyClicks(line, kind)
-    qtbot.keyClicks(named(bench, QLineEdit, "Position of the part"), position)
-    press(bench, qtbot, "Lay old and new side by side")
-
-
-def press(bench: Bench, qtbot: Any, words: str) -> None:
-    """Press the button that says this, by text or accessible name."""
-    buttons = bench.findChildren(QPushButton)
-    button = next(b for b in buttons if words in (b.text(), b.accessibleName()))
-    qtbot.mouseClick(button, Qt.MouseButton.LeftButton)
 
 
 def measure(bench: Bench, qtbot: Any, name: str, text: str) -> QLineEdit:

@@ -183,14 +183,11 @@ def test_a_sheet_that_cannot_be_worked_out_says_so_and_is_there_when_chosen_once
     assert not book.says("not worked out")
 
 
-def test_names_of_sheets_stay_readable_when_the_text_grows(book: Book, qapp: QApplication) -> None:
+def test_names_of_sheets_stay_readable_when_the_text_grows(book: Book, app: QApplication) -> None:
     names = book.page.findChild(QListWidget)
     assert names is not None
-    dress(qapp)
+    dress(app)
     before = names.width()
-    try:
-        dress(qapp, text_size=24)
-        book.bot.waitUntil(lambda: names.width() > before)
-        assert names.sizeHintForColumn(0) <= names.viewport().width()
-    finally:
-        dress(qapp)
+    dress(app, text_size=24)
+    book.bot.waitUntil(lambda: names.width() > before)
+    assert names.sizeHintForColumn(0) <= names.viewport().width()
