@@ -221,6 +221,9 @@ def test_what_is_made_of_signs_or_little_words_alone_stands_for_nothing(tmp_path
         ("It turns on by itself.", [], []),
         ("Could you park it outside?", [], []),
         ("Revs go up and down by itself.", ["hunting idle"], []),
+        ("It does the same as this morning.", [], []),
+        ("You had it this morning.", [], []),
+        ("Misses in the morning.", ["misfire"], ["first-start"]),
     ],
 )
 def test_ordinary_words_name_no_symptom_and_no_condition(
