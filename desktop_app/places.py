@@ -32,6 +32,7 @@ if TYPE_CHECKING:
     from desktop_app.parts_compared.part_kinds.part_kind import PartKind
     from desktop_app.parts_compared.screen.bench_place import BenchPlace
     from desktop_app.records_exchanged.stored_import import ReadWith
+    from desktop_app.repair_jobs.rate_of_use import ShopUse
     from desktop_app.repair_jobs.screen.job_page import JobPage
     from desktop_app.returns_watched.screen.job_place import JobPlace
     from desktop_app.symptom_search.screen.search_place import SearchPlace
@@ -317,20 +318,27 @@ class Places(QObject):
     @Slot()
     def _look_around(self) -> None:
         """Load beside the window what the first job needs, and count who is back."""
-        record, today = self.desk.record, self.desk.today()
+        from desktop_app.repair_jobs.screen.shop_use import shop_use_kept
 
-        def load() -> tuple[KindTrouble, ...]:
+        record, today = self.desk.record, self.desk.today()
+        changes = shop_use_kept(self.desk).changes
+
+        def load() -> tuple[tuple[KindTrouble, ...], ShopUse | None, int]:
             places_ahead.load_job_page()
             places_ahead.read_a_slip(self._vocabulary)
-            places_ahead.read_newest_job(record, today, self._names())
+            use = places_ahead.read_newest_job(record, today, self._names())
             troubles = self._shelf.troubles
             tables_read().keep()
-            return troubles
+            return troubles, use, changes
 
         self.desk.errands.run(tr("Laying the tools out"), load, self._laid_out)
 
     @Slot(object)
-    def _laid_out(self, troubles: tuple[KindTrouble, ...]) -> None:
+    def _laid_out(self, found: tuple[tuple[KindTrouble, ...], ShopUse | None, int]) -> None:
+        from desktop_app.repair_jobs.screen.shop_use import shop_use_kept
+
+        troubles, use, changes = found
+        shop_use_kept(self.desk).know(use, changes)
         for trouble in troubles:
             self._window.strip.tell(trouble)
         self._count_waiting()

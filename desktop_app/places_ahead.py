@@ -10,10 +10,14 @@ import importlib
 from collections.abc import Mapping
 from contextlib import suppress
 from datetime import date
+from typing import TYPE_CHECKING
 
 from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_record.trouble import ShopTrouble
 from desktop_app.symptom_search.vocabulary import Vocabulary
+
+if TYPE_CHECKING:
+    from desktop_app.repair_jobs.rate_of_use import ShopUse
 
 _UNHEARD_OF = "zzwqk"  # no phrase has this word: what finds slips is made with the first of them
 
@@ -45,8 +49,8 @@ def read_a_slip(vocabulary: Vocabulary) -> None:
     vocabulary.conditions_in(_UNHEARD_OF)
 
 
-def read_newest_job(record: ShopRecord, today: date, names: Mapping[str, str]) -> None:
-    """Ask the newest job what a job's page asks; the answers are let go.
+def read_newest_job(record: ShopRecord, today: date, names: Mapping[str, str]) -> ShopUse | None:
+    """Ask the newest job what a job's page asks; return what it asks of the whole shop.
 
     What can't be read of it is told to whoever opens it, and stops nothing here.
     """
@@ -57,9 +61,12 @@ def read_newest_job(record: ShopRecord, today: date, names: Mapping[str, str]) -
     from desktop_app.returns_watched.stored_standing import read_standing
     from desktop_app.symptom_search.stored import jobs_latest
 
+    use = None
     with suppress(ShopTrouble), record.reading() as connection:
         for job in jobs_latest(connection, 1):
             read_job(connection, job)
-            read_proof(connection, job, read_shop_use(connection))
+            use = read_shop_use(connection)
+            read_proof(connection, job, use)
             read_returns_of_job(connection, job, names)
             read_standing(connection, job, today, names)
+    return use

@@ -12,8 +12,12 @@ from desktop_app.shop_window.desk import Desk
 
 def shop_use(desk: Desk) -> ShopUse:
     """Return how the vehicles of the desk's shop are used; what is usual where nobody can say."""
-    kept = desk.findChild(ShopUseKept) or ShopUseKept(desk)
-    return kept.now()
+    return shop_use_kept(desk).now()
+
+
+def shop_use_kept(desk: Desk) -> ShopUseKept:
+    """Return where a desk keeps it."""
+    return desk.findChild(ShopUseKept) or ShopUseKept(desk)
 
 
 class ShopUseKept(QObject):
@@ -23,6 +27,7 @@ class ShopUseKept(QObject):
         super().__init__(desk)
         self._desk = desk
         self._kept: ShopUse | None = None
+        self.changes = 0  # that were heard since the desk was opened
         desk.changed.connect(self._hear)
 
     def now(self) -> ShopUse:
@@ -31,7 +36,13 @@ class ShopUseKept(QObject):
             self._kept = self._desk.ask(read_shop_use)
         return self._kept or ShopUse()
 
+    def know(self, read: ShopUse | None, changes: int) -> None:
+        """Take what was read beside the window after so many changes, unless more were heard."""
+        if changes == self.changes:
+            self._kept = self._kept or read
+
     @Slot(object)
     def _hear(self, done: Done) -> None:
         if done.touched & {"visit", "vehicle"}:
             self._kept = None
+            self.changes += 1
