@@ -181,8 +181,8 @@ class MainWindow(QMainWindow):
         if hasattr(page, "came_here"):
             page.came_here()
         # Qt hands on where the cursor was; a key pressed blindly must undo nothing.
-        first = first_stop(page)
-        if first is not None and QApplication.focusWidget() in (None, self._undo, self._redo):
+        adrift = QApplication.focusWidget() in (None, self._undo, self._redo)
+        if adrift and (first := first_stop(page)) is not None:
             first.setFocus()
 
     def name_place(self, name: str, words: str) -> None:

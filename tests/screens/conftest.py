@@ -1,11 +1,16 @@
-"""What tests of screens share: an application whose look is put back."""
+"""What tests of screens share: a look that is put back, a desk, and the bench of a job."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
+from typing import Any
 
 import pytest
 from PySide6.QtWidgets import QApplication
+
+from desktop_app.shop_record.record import ShopRecord
+from desktop_app.shop_window.desk import Desk
+from tests.screens.bench_desk import Bench, new_job
 
 
 @pytest.fixture
@@ -16,3 +21,23 @@ def app(qapp: QApplication) -> Iterator[QApplication]:
     qapp.setStyleSheet(before[2])
     qapp.setFont(before[0])
     qapp.setPalette(before[1])
+
+
+@pytest.fixture
+def desk(shop: ShopRecord, qapp: Any) -> Iterator[Desk]:
+    """A desk on a new shop; its errands have ended when the test ends."""
+    desk = Desk(shop)
+    yield desk
+    desk.errands.finish()
+
+
+@pytest.fixture
+def bench(desk: Desk, qtbot: Any) -> Bench:
+    """The bench of a new job, shown."""
+    page = Bench(desk, new_job(desk.record))
+    qtbot.addWidget(page)
+    page.resize(1100, 760)
+    page.show()
+    qtbot.waitExposed(page)
+    page.activateWindow()
+    return page

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable
 from pathlib import Path
 from typing import Any
 
@@ -22,7 +22,6 @@ from desktop_app.parts_compared import actions
 from desktop_app.parts_compared.pair_view import PairView
 from desktop_app.parts_compared.phone_photo_actions import put_to_part
 from desktop_app.parts_compared.stored_pairs import read_pair
-from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_window.desk import Desk
 from tests.faults.hostile_pictures.brittle_reading import BREAKS_OVER_CODES
 from tests.faults.test_backup_faults import ROOT
@@ -36,14 +35,6 @@ BOX = encoded(photo_of(label(bars(EAN, Form.EAN13))))
 ON_PART = encoded(photo_of(label(bars(PART, Form.DataMatrix)), across=300))
 NEW, OLD = "photos of the replacement", "photos of the removed part"
 ON_BOX = "number on the box, distributor rotor"
-
-
-@pytest.fixture
-def desk(shop: ShopRecord, qapp: Any) -> Iterator[Desk]:
-    """A desk on a new shop; its errands have ended when the test ends."""
-    desk = Desk(shop)
-    yield desk
-    desk.errands.finish()
 
 
 class Pair:

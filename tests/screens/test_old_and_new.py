@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
 
@@ -22,7 +21,6 @@ from desktop_app.parts_compared.screen.scale_axis import axis_for
 from desktop_app.parts_compared.stored_pairs import pairs_of_job, read_pair
 from desktop_app.parts_compared.stored_refit import refit_checks_for
 from desktop_app.shop_record.house_rules import change_rule
-from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_window.desk import Desk
 from tests.screens.bench_desk import (
     Bench,
@@ -37,26 +35,6 @@ from tests.screens.bench_desk import (
 from tests.screens.photo_desk import CAP, ROTOR
 
 ENTER = Qt.Key.Key_Return
-
-
-@pytest.fixture
-def desk(shop: ShopRecord, qapp: Any) -> Iterator[Desk]:
-    """A desk on a new shop; its errands have ended when the test ends."""
-    desk = Desk(shop)
-    yield desk
-    desk.errands.finish()
-
-
-@pytest.fixture
-def bench(desk: Desk, qtbot: Any) -> Bench:
-    """The bench of a new job, shown."""
-    page = Bench(desk, new_job(desk.record))
-    qtbot.addWidget(page)
-    page.resize(1100, 760)
-    page.show()
-    qtbot.waitExposed(page)
-    page.activateWindow()
-    return page
 
 
 def measure(bench: Bench, qtbot: Any, name: str, text: str) -> QLineEdit:

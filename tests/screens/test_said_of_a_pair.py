@@ -2,35 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from typing import Any
 
-import pytest
 from PySide6.QtWidgets import QLineEdit
 
-from desktop_app.shop_record.record import ShopRecord
-from desktop_app.shop_window.desk import Desk
-from tests.screens.bench_desk import Bench, lay, named, new_job, press, retype, words_of
-
-
-@pytest.fixture
-def desk(shop: ShopRecord, qapp: Any) -> Iterator[Desk]:
-    """A desk on a new shop; its errands have ended when the test ends."""
-    desk = Desk(shop)
-    yield desk
-    desk.errands.finish()
-
-
-@pytest.fixture
-def bench(desk: Desk, qtbot: Any) -> Bench:
-    """The bench of a new job, shown."""
-    page = Bench(desk, new_job(desk.record))
-    qtbot.addWidget(page)
-    page.resize(1100, 760)
-    page.show()
-    qtbot.waitExposed(page)
-    page.activateWindow()
-    return page
+from tests.screens.bench_desk import Bench, lay, named, press, retype, words_of
 
 
 def measure(bench: Bench, qtbot: Any, name: str, text: str) -> QLineEdit:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from typing import Any
 
 import pytest
@@ -16,20 +15,11 @@ from desktop_app.parts_compared.screen.set_card import SetCard
 from desktop_app.parts_compared.screen.set_drawing import SetDrawing
 from desktop_app.parts_compared.stored_sets import JobSet, sets_of_job
 from desktop_app.shop_record.house_rules import change_rule
-from desktop_app.shop_record.record import ShopRecord
 from desktop_app.shop_window.desk import Desk
 from tests.screens.bench_desk import all_kinds, named, new_job
 
 ENTER = Qt.Key.Key_Return
 WOBBLE = "Wobble of the tip from play in the shaft bushing"
-
-
-@pytest.fixture
-def desk(shop: ShopRecord, qapp: Any) -> Iterator[Desk]:
-    """A desk on a new shop; its errands have ended when the test ends."""
-    desk = Desk(shop)
-    yield desk
-    desk.errands.finish()
 
 
 def lay(desk: Desk, job: int, kind: str, dimension: str, old: str, new: str) -> None:
